@@ -1,0 +1,34 @@
+/**
+ * Civil days as ISO text (YYYY-MM-DD), with the arithmetic the rules need.
+ * "Today" is always an argument: the core reads no clock.
+ */
+export type Day = string;
+
+const pattern = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+/** Days since 1970-01-01 of the proleptic Gregorian calendar. */
+export const dayNumber = (day: Day): number => {
+  const parts = pattern.exec(day);
+  if (!parts) throw new TypeError(`Not a civil day: ${day}`);
+  return Math.floor(Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) / 86_400_000);
+};
+
+export const dayFromNumber = (n: number): Day => new Date(n * 86_400_000).toISOString().slice(0, 10);
+
+export const addDays = (day: Day, days: number): Day => dayFromNumber(dayNumber(day) + days);
+
+/** Whole days from `from` to `to`; negative when `to` is earlier. */
+export const daysBetween = (from: Day, to: Day): number => dayNumber(to) - dayNumber(from);
+
+/** True for a day that exists: 2026-02-30 does not. */
+export const isDay = (text: string): boolean => {
+  if (!pattern.test(text)) return false;
+  const time = Date.parse(`${text}T00:00:00Z`);
+  return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
+};
+
+/** Completed years between a birth day and a day. */
+export const ageYears = (born: Day, on: Day): number => {
+  const years = Number(on.slice(0, 4)) - Number(born.slice(0, 4));
+  return on.slice(5) < born.slice(5) ? years - 1 : years;
+};

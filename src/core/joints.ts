@@ -1,0 +1,33 @@
+/** Joints the tool follows, always with a side. */
+export const jointNames = [
+  'shoulder', 'elbow', 'wrist', 'hand', 'hip', 'knee', 'ankle', 'foot', 'neck', 'low-back',
+] as const;
+export type JointName = (typeof jointNames)[number];
+
+export const sides = ['left', 'right'] as const;
+export type Side = (typeof sides)[number];
+
+/** Joints of the midline carry no side. */
+export const midlineJoints: readonly JointName[] = ['neck', 'low-back'];
+
+export type Joint = `${Side}-${Exclude<JointName, 'neck' | 'low-back'>}` | 'neck' | 'low-back';
+
+export const limbs = ['arm', 'leg'] as const;
+export type Limb = (typeof limbs)[number];
+
+export const joints: readonly Joint[] = jointNames.flatMap((name) =>
+  name === 'neck' || name === 'low-back' ? [name] : sides.map((side) => `${side}-${name}` as Joint),
+);
+
+export const jointNameOf = (joint: Joint): JointName => joint.replace(/^(left|right)-/, '') as JointName;
+
+export const sideOf = (joint: Joint): Side | null =>
+  joint.startsWith('left-') ? 'left' : joint.startsWith('right-') ? 'right' : null;
+
+/** The joints of one name that an exercise done on the given side loads. */
+export const jointsOn = (name: JointName, side: Side | 'both'): readonly Joint[] =>
+  name === 'neck' || name === 'low-back'
+    ? [name]
+    : side === 'both'
+      ? [`left-${name}`, `right-${name}`]
+      : [`${side}-${name}`];
