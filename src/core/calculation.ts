@@ -39,7 +39,8 @@ export type Area =
   | 'engine';
 
 /** Keeps the literal types of the descriptor so that `calculate` is typed from it. */
-export const calculation = <const I extends readonly Field[], R>(row: Calculation<I, R>): Calculation<I, R> => row;
+export const calculation = <const I extends readonly Field[], R>(row: Calculation<I, R>): Calculation<I, R> =>
+  row;
 
 /** A row with its types erased, as the registry holds it. */
 // biome-ignore lint/suspicious/noExplicitAny: rows of many input types stand in one list; the desk validates before calling.

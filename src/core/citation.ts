@@ -21,7 +21,15 @@ export interface Source {
   readonly container?: string;
   /** DOI, registry number or address without a scheme. */
   readonly identifier?: string;
-  readonly kind: 'trial' | 'review' | 'guideline' | 'standard' | 'handbook' | 'study' | 'dataset' | 'practice';
+  readonly kind:
+    | 'trial'
+    | 'review'
+    | 'guideline'
+    | 'standard'
+    | 'handbook'
+    | 'study'
+    | 'dataset'
+    | 'practice';
 }
 
 export interface Citation<K extends string = string> {

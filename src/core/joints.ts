@@ -1,6 +1,15 @@
 /** Joints the tool follows, always with a side. */
 export const jointNames = [
-  'shoulder', 'elbow', 'wrist', 'hand', 'hip', 'knee', 'ankle', 'foot', 'neck', 'low-back',
+  'shoulder',
+  'elbow',
+  'wrist',
+  'hand',
+  'hip',
+  'knee',
+  'ankle',
+  'foot',
+  'neck',
+  'low-back',
 ] as const;
 export type JointName = (typeof jointNames)[number];
 

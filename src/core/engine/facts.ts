@@ -2,7 +2,13 @@
 import type { Effusion, NotApplicable, StopReason, Swelling } from '../model/record.ts';
 
 export const redFlagClasses = {
-  emergency: ['chest-pain', 'breathlessness', 'fainting', 'severe-headache-or-vision', 'saddle-or-bladder-change'],
+  emergency: [
+    'chest-pain',
+    'breathlessness',
+    'fainting',
+    'severe-headache-or-vision',
+    'saddle-or-bladder-change',
+  ],
   'same-day': [
     'hot-swollen-joint',
     'calf-pain-swelling',

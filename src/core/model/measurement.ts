@@ -54,5 +54,16 @@ export type Measurement =
   | { readonly kind: 'chair-stand-30s'; readonly day: Day; readonly stands: number }
   | { readonly kind: 'timed-up-and-go'; readonly day: Day; readonly seconds: number }
   | { readonly kind: 'grip'; readonly day: Day; readonly side: Side; readonly forceKg: number }
-  | { readonly kind: 'isometric-force'; readonly day: Day; readonly site: string; readonly side: Side; readonly forceN: number }
-  | { readonly kind: 'patient-chosen-activity'; readonly day: Day; readonly activity: string; readonly score: number };
+  | {
+      readonly kind: 'isometric-force';
+      readonly day: Day;
+      readonly site: string;
+      readonly side: Side;
+      readonly forceN: number;
+    }
+  | {
+      readonly kind: 'patient-chosen-activity';
+      readonly day: Day;
+      readonly activity: string;
+      readonly score: number;
+    };

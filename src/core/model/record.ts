@@ -10,7 +10,15 @@ import type { Dose } from './dose.ts';
 
 export type NotApplicable = 'not-applicable';
 
-export const stopReasons = ['none', 'tired', 'time', 'equipment', 'joint-pain', 'symptom', 'unknown'] as const;
+export const stopReasons = [
+  'none',
+  'tired',
+  'time',
+  'equipment',
+  'joint-pain',
+  'symptom',
+  'unknown',
+] as const;
 export type StopReason = (typeof stopReasons)[number];
 
 export const swellings = ['none', 'slight', 'clear', 'severe'] as const;

@@ -1,0 +1,20 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+export default defineConfig({
+  root,
+  // The marker package is empty on the server and throws elsewhere; tests are the server.
+  resolve: { alias: { 'server-only': fileURLToPath(new URL('./support/empty.ts', import.meta.url)) } },
+  test: {
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    exclude: ['tests/browser/**', 'node_modules/**'],
+    pool: 'threads',
+    isolate: false,
+    maxWorkers: 2,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+    retry: 0,
+  },
+});
