@@ -1,0 +1,77 @@
+/** What the catalogue knows of one exercise. All wording is our own. */
+import type { JointName, Limb, Side } from '../joints.ts';
+import type { Method } from '../methods.ts';
+
+export const muscles = [
+  'chest',
+  'shoulders',
+  'upper-back',
+  'lats',
+  'biceps',
+  'triceps',
+  'forearms',
+  'trunk-front',
+  'trunk-back',
+  'glutes',
+  'hip-abductors',
+  'hip-flexors',
+  'hip-adductors',
+  'quadriceps',
+  'hamstrings',
+  'calves',
+  'shins',
+  'neck',
+  'hand',
+] as const;
+export type Muscle = (typeof muscles)[number];
+
+export interface JointDemand {
+  readonly joint: JointName;
+  /** Direction of the work, such as "extension". */
+  readonly direction: string;
+  /** Main: the joint the exercise is about; carried: loaded on the way. Both are gated. */
+  readonly share: 'main' | 'carried';
+}
+
+export interface Exercise {
+  readonly id: string;
+  readonly family: string;
+  readonly title: string;
+  readonly methods: readonly Method[];
+  readonly target: readonly Muscle[];
+  /** Counted at half a set. */
+  readonly indirect: readonly Muscle[];
+  readonly loads: readonly JointDemand[];
+  readonly limb: Limb | 'trunk';
+  /** "both" = limbs work together; "one" = prescribed for a side. */
+  readonly limbsAtOnce: 'both' | 'one';
+  readonly equipment: readonly string[];
+  readonly position: string;
+  /** Caution ids that always go with it. */
+  readonly cautions: readonly string[];
+  /** Plain steps for the patient. */
+  readonly instructions: readonly string[];
+}
+
+/** What the ladder model needs of a person. Absent = not measured. */
+export interface Anthropometry {
+  readonly sex: 'female' | 'male';
+  readonly massKg: number;
+  readonly statureCm: number;
+}
+
+export interface Rung {
+  readonly exerciseId: string;
+  readonly shareOfBodyMass: number | null;
+  readonly effectiveLoadKg: number | null;
+  /** External moment at each loaded joint, N·m, per limb. */
+  readonly moments: readonly { readonly joint: JointName; readonly newtonMetres: number }[];
+  /** Published share, where one was measured. */
+  readonly measuredShare: number | null;
+  /** Model minus measured share; null where no measurement was found. */
+  readonly modelError: number | null;
+  readonly remark: string;
+}
+
+/** Side an exercise is prescribed for. */
+export type WorkedSide = Side | 'both';

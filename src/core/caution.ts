@@ -1,0 +1,12 @@
+/** A caution that goes with a prescription version; can be added to, never removed. */
+export interface Caution {
+  readonly id: string;
+  /** For the clinician. */
+  readonly text: string;
+  /** For the patient, plain words. */
+  readonly patientText: string;
+  /** What brought it: a screening item, a method, a joint, a medicine class, an exercise. */
+  readonly from: string;
+  /** Source key, "common-practice" or "clinic". */
+  readonly support: string;
+}
