@@ -33,6 +33,13 @@ export interface EnumField extends FieldBase {
   readonly values: readonly string[];
 }
 
+/** Free text, such as a reason; never used by a calculation. */
+export interface TextField extends FieldBase {
+  readonly kind: 'text';
+  readonly minLength?: number;
+  readonly maxLength: number;
+}
+
 export interface FlagField extends FieldBase {
   readonly kind: 'flag';
 }
@@ -50,7 +57,7 @@ export interface RecordField extends FieldBase {
   readonly fields: readonly Field[];
 }
 
-export type Field = NumberField | EnumField | FlagField | ListField | RecordField;
+export type Field = NumberField | EnumField | TextField | FlagField | ListField | RecordField;
 
 /** The value type a list of fields describes; used so that a calculation's input is typed from its descriptor. */
 export type ValueOf<F extends Field> =
@@ -60,11 +67,13 @@ export type ValueOf<F extends Field> =
         ? V
         : F extends { kind: 'flag' }
           ? boolean
-          : F extends { kind: 'list'; of: infer E extends Field }
-            ? readonly ValueOf<E>[]
-            : F extends { kind: 'record'; fields: infer R extends readonly Field[] }
-              ? InputOf<R>
-              : never)
+          : F extends { kind: 'text' }
+            ? string
+            : F extends { kind: 'list'; of: infer E extends Field }
+              ? readonly ValueOf<E>[]
+              : F extends { kind: 'record'; fields: infer R extends readonly Field[] }
+                ? InputOf<R>
+                : never)
   | (F extends { nullable: true } ? null : never)
   | (F extends { also: readonly (infer A)[] } ? A : never);
 

@@ -1,0 +1,19 @@
+/**
+ * Who is asking, for which clinic, at which clinical instant. Every data function takes one, so a
+ * query cannot be written without its clinic.
+ */
+import type { Day } from '#core/day.ts';
+import type { Store } from './store/store.ts';
+
+export interface Access {
+  readonly store: Store;
+  /** Key of the audit chain, kept outside the database file. */
+  readonly auditKey: Uint8Array;
+  readonly clinicId: string;
+  readonly actorId: string;
+  readonly actorName: string;
+  /** Clinical instant, epoch milliseconds. */
+  readonly now: number;
+  /** Civil day of the clinic at that instant. */
+  readonly day: Day;
+}

@@ -1,0 +1,31 @@
+/**
+ * Who did what. One chain per clinic: each row's HMAC covers the row and the one before it, with a
+ * key kept outside the file. Rows hold ids and field names, never values.
+ */
+import { sql } from 'drizzle-orm';
+import { kit } from './kit.ts';
+
+export const audit = kit.table(
+  'audit',
+  {
+    clinicId: kit.id('clinic_id'),
+    sequence: kit.whole('sequence'),
+    at: kit.instant('at'),
+    actorId: kit.id('actor_id'),
+    /** read, write, sign-in, sign-out, refused. */
+    act: kit.text('act'),
+    /** What was touched, such as "screening" or "patient-record". */
+    subject: kit.text('subject'),
+    subjectId: kit.textOrNull('subject_id'),
+    patientId: kit.idOrNull('patient_id'),
+    /** Field names, counts and digests of ids; never a value of the record. */
+    detail: kit.json<Readonly<Record<string, unknown>>>('detail'),
+    previous: kit.text('previous'),
+    seal: kit.text('seal'),
+  },
+  (t) => [
+    kit.key({ columns: [t.clinicId, t.sequence] }),
+    kit.index('audit_by_patient').on(t.patientId, t.at),
+    kit.check('audit_sequence', sql`${t.sequence} > 0`),
+  ],
+);

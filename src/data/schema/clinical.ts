@@ -1,0 +1,185 @@
+/** Screening, clearances, measurements, baselines and prescriptions: append-only versions. */
+import { sql } from 'drizzle-orm';
+import type { Caution } from '#core/caution.ts';
+import { methods } from '#core/methods.ts';
+import type { Dose } from '#core/model/dose.ts';
+import type { Measurement } from '#core/model/measurement.ts';
+import { effusions } from '#core/model/record.ts';
+import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import { dayShape, kit, wholeWithin, words } from './kit.ts';
+import { clinic, patient } from './people.ts';
+
+/** Columns every clinical row carries. */
+const owned = () => ({
+  id: kit.id('id').primaryKey(),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  recordedAt: kit.instant('recorded_at'),
+  recordedBy: kit.id('recorded_by'),
+});
+
+export const screening = kit.table(
+  'screening',
+  {
+    ...owned(),
+    version: kit.whole('version'),
+    sheetVersion: kit.text('sheet_version'),
+    day: kit.day('day'),
+    answers: kit.json<readonly ScreeningItemAnswer[]>('answers'),
+  },
+  (t) => [
+    kit.unique('screening_version').on(t.patientId, t.version),
+    kit.check('screening_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+export const clearance = kit.table(
+  'clearance',
+  {
+    ...owned(),
+    day: kit.day('day'),
+    method: kit.word('method', methods),
+    limb: kit.wordOrNull('limb', ['arm', 'leg']),
+    side: kit.wordOrNull('side', ['left', 'right']),
+    closings: kit.json<readonly string[]>('closings'),
+    reason: kit.text('reason'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.index('clearance_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('clearance_method', sql`${t.method} IN (${words(methods)})`),
+    kit.check('clearance_limb', sql`${t.limb} IS NULL OR ${t.limb} IN ('arm', 'leg')`),
+    kit.check('clearance_side', sql`${t.side} IS NULL OR ${t.side} IN ('left', 'right')`),
+    kit.check('clearance_reason', sql`length(trim(${t.reason})) > 0`),
+  ],
+);
+
+export const measurement = kit.table(
+  'measurement',
+  {
+    ...owned(),
+    day: kit.day('day'),
+    kind: kit.text('kind'),
+    /** The whole measurement as the core describes it; bounds are the registry's, checked before writing. */
+    value: kit.json<Measurement>('value'),
+    /** The figure that outlier checks and lists use, in the unit of the kind. */
+    figure: kit.real('figure'),
+    /** A figure far from the last one was confirmed by the person entering it. */
+    confirmed: kit.yes('confirmed'),
+  },
+  (t) => [
+    kit.index('measurement_by_patient_kind').on(t.patientId, t.kind, t.day),
+    kit.check('measurement_figure', sql`${t.figure} >= 0`),
+    kit.check('measurement_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check(
+      'measurement_limb',
+      sql`json_extract(${t.value}, '$.limb') IS NULL OR json_extract(${t.value}, '$.limb') IN ('arm', 'leg')`,
+    ),
+    kit.check(
+      'measurement_pressure_pair',
+      sql`${t.kind} <> 'blood-pressure' OR json_extract(${t.value}, '$.diastolicMmhg') < json_extract(${t.value}, '$.systolicMmhg')`,
+    ),
+  ],
+);
+
+export const effusionTest = kit.table(
+  'effusion_test',
+  {
+    ...owned(),
+    joint: kit.text('joint'),
+    day: kit.day('day'),
+    grade: kit.word('grade', effusions),
+  },
+  (t) => [
+    kit.index('effusion_by_patient').on(t.patientId, t.day),
+    kit.check('effusion_grade', sql`${t.grade} IN (${words(effusions)})`),
+  ],
+);
+
+/** Values frozen by a clinician; the newest row of a joint counts. */
+export const baseline = kit.table(
+  'baseline',
+  {
+    ...owned(),
+    joint: kit.text('joint'),
+    /** null = still settling in. */
+    usualPain: kit.wholeOrNull('usual_pain'),
+    usualPainTop: kit.wholeOrNull('usual_pain_top'),
+    painCeiling: kit.whole('pain_ceiling'),
+    usualStiffnessMinutes: kit.whole('usual_stiffness_minutes'),
+    usualSwelling: kit.word('usual_swelling', ['none', 'slight']),
+    usualEffusion: kit.word('usual_effusion', ['zero', 'trace', '1+']),
+    usualFatigue: kit.wholeOrNull('usual_fatigue'),
+    frozenOn: kit.day('frozen_on'),
+    latched: kit.yes('latched'),
+    byName: kit.text('by_name'),
+    reason: kit.text('reason'),
+  },
+  (t) => [
+    kit.index('baseline_by_patient').on(t.patientId, t.joint, t.recordedAt),
+    kit.check('baseline_usual_pain', wholeWithin(t.usualPain, 0, 10)),
+    kit.check(
+      'baseline_top',
+      sql`${t.usualPainTop} IS NULL OR (${t.usualPain} IS NOT NULL AND typeof(${t.usualPainTop}) = 'integer' AND ${t.usualPainTop} BETWEEN ${t.usualPain} AND min(10, ${t.usualPain} + 2))`,
+    ),
+    kit.check('baseline_ceiling', sql`${t.painCeiling} BETWEEN 5 AND 7`),
+    kit.check('baseline_stiffness', sql`${t.usualStiffnessMinutes} BETWEEN 0 AND 1440`),
+    kit.check('baseline_effusion', sql`${t.usualEffusion} IN (${words(['zero', 'trace', '1+'])})`),
+    kit.check('baseline_swelling', sql`${t.usualSwelling} IN (${words(['none', 'slight'])})`),
+  ],
+);
+
+export const origins = ['clinician', 'progress', 'ease-back', 'return'] as const;
+
+/** One version of one prescribed exercise. Signed by a row of its own; ended by a row of its own. */
+export const prescription = kit.table(
+  'prescription',
+  {
+    ...owned(),
+    lineId: kit.id('line_id'),
+    version: kit.whole('version'),
+    method: kit.word('method', methods),
+    exerciseId: kit.text('exercise_id'),
+    dose: kit.json<Dose>('dose'),
+    badDay: kit.json<Dose>('bad_day'),
+    joints: kit.json<readonly string[]>('joints'),
+    cautions: kit.json<readonly Caution[]>('cautions'),
+    /** Lines of working shown to the clinician who signed. */
+    working: kit.json<readonly string[]>('working'),
+    origin: kit.word('origin', origins),
+    /** The decision this version follows from; null when a clinician wrote it. */
+    decisionId: kit.idOrNull('decision_id'),
+  },
+  (t) => [
+    kit.unique('prescription_version').on(t.lineId, t.version),
+    kit.index('prescription_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('prescription_method', sql`${t.method} IN (${words(methods)})`),
+    kit.check('prescription_origin', sql`${t.origin} IN (${words(origins)})`),
+    kit.check('prescription_sets', sql`json_extract(${t.dose}, '$.sets') BETWEEN 1 AND 10`),
+    kit.check('prescription_cautions', sql`json_array_length(${t.cautions}) > 0`),
+  ],
+);
+
+export const signature = kit.table('signature', {
+  prescriptionId: kit
+    .id('prescription_id')
+    .primaryKey()
+    .references(() => prescription.id),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  signedAt: kit.instant('signed_at'),
+  signedBy: kit.id('signed_by'),
+  signedName: kit.text('signed_name'),
+});
+
+export const prescriptionEnd = kit.table('prescription_end', {
+  prescriptionId: kit
+    .id('prescription_id')
+    .primaryKey()
+    .references(() => prescription.id),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  endedAt: kit.instant('ended_at'),
+  endedBy: kit.id('ended_by'),
+  reason: kit.text('reason'),
+});

@@ -1,0 +1,141 @@
+/** Decisions of the engine, proposals that follow, what clinicians answered, messages. */
+import { sql } from 'drizzle-orm';
+import type { Caution } from '#core/caution.ts';
+import type { ChoiceValues } from '#core/clinic-choice.ts';
+import { contacts, decisions as decisionWords, type Reason, steps, todays } from '#core/engine/answers.ts';
+import type { Facts } from '#core/engine/facts.ts';
+import type { Dose } from '#core/model/dose.ts';
+import { prescription } from './clinical.ts';
+import { dayShape, kit, words } from './kit.ts';
+import { clinic, patient } from './people.ts';
+
+/** One evaluation of one joint, with everything needed to replay it. */
+export const decision = kit.table(
+  'decision',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    joint: kit.text('joint'),
+    /** Session judged; null when a danger was answered before any session. */
+    sessionId: kit.idOrNull('session_id'),
+    morningId: kit.idOrNull('morning_id'),
+    /** The entry that made the engine look: a session, a morning, an amendment. */
+    cause: kit.word('cause', ['session', 'morning', 'amendment', 'clinician']),
+    evaluatedAt: kit.instant('evaluated_at'),
+    day: kit.day('day'),
+    facts: kit.json<Facts>('facts'),
+    choices: kit.json<ChoiceValues>('choices'),
+    engineVersion: kit.text('engine_version'),
+    decision: kit.word('decision', decisionWords),
+    largestStep: kit.wordOrNull('largest_step', steps),
+    today: kit.word('today', todays),
+    contact: kit.word('contact', contacts),
+    reasons: kit.json<readonly Reason[]>('reasons'),
+  },
+  (t) => [
+    // Serves the review picture and "the last decision of each joint".
+    kit.index('decision_by_patient').on(t.patientId, t.joint, t.evaluatedAt),
+    kit.index('decision_by_clinic').on(t.clinicId, t.evaluatedAt),
+    kit.check('decision_word', sql`${t.decision} IN (${words(decisionWords)})`),
+    kit.check('decision_today', sql`${t.today} IN (${words(todays)})`),
+    kit.check('decision_contact', sql`${t.contact} IN (${words(contacts)})`),
+    kit.check('decision_step', sql`(${t.decision} = 'progress') = (${t.largestStep} IS NOT NULL)`),
+    kit.check('decision_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+export const proposalEffects = ['acts-at-once', 'awaits-signature', 'repeat'] as const;
+
+/** The next dose of one prescribed exercise after an evaluation. */
+export const proposal = kit.table(
+  'proposal',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    lineId: kit.id('line_id'),
+    prescriptionId: kit.id('prescription_id').references(() => prescription.id),
+    /** The decision with the most caution among the joints the exercise loads. */
+    decisionId: kit.id('decision_id').references(() => decision.id),
+    madeAt: kit.instant('made_at'),
+    word: kit.word('word', decisionWords),
+    effect: kit.word('effect', proposalEffects),
+    dose: kit.json<Dose>('dose'),
+    badDay: kit.json<Dose>('bad_day'),
+    cautions: kit.json<readonly Caution[]>('cautions'),
+    /** What changes, one sentence each, for the clinician. */
+    changes: kit.json<readonly string[]>('changes'),
+    /** The same for the patient, plain words. */
+    patientText: kit.text('patient_text'),
+  },
+  (t) => [
+    kit.index('proposal_by_patient').on(t.patientId, t.madeAt),
+    kit.index('proposal_by_line').on(t.lineId, t.madeAt),
+    kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
+    kit.check('proposal_word', sql`${t.word} IN (${words(decisionWords)})`),
+  ],
+);
+
+export const responseKinds = ['accept', 'override'] as const;
+
+/** A clinician's answer to a decision: a record of its own, never an edit. */
+export const decisionResponse = kit.table(
+  'decision_response',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    decisionId: kit.id('decision_id').references(() => decision.id),
+    kind: kit.word('kind', responseKinds),
+    /** What holds instead; null when accepted. */
+    decision: kit.wordOrNull('decision', decisionWords),
+    reason: kit.text('reason'),
+    /** Last day an override holds. */
+    until: kit.dayOrNull('until'),
+    answeredAt: kit.instant('answered_at'),
+    answeredBy: kit.id('answered_by'),
+    answeredName: kit.text('answered_name'),
+  },
+  (t) => [
+    kit.index('decision_response_by_decision').on(t.decisionId, t.answeredAt),
+    kit.index('decision_response_by_patient').on(t.patientId, t.answeredAt),
+    kit.check('decision_response_kind', sql`${t.kind} IN (${words(responseKinds)})`),
+    kit.check(
+      'decision_response_override',
+      sql`${t.kind} = 'accept' OR (${t.decision} IN (${words(decisionWords)}) AND length(trim(${t.reason})) > 0 AND ${t.until} IS NOT NULL)`,
+    ),
+  ],
+);
+
+export const message = kit.table(
+  'message',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    text: kit.text('text'),
+    sentAt: kit.instant('sent_at'),
+    sentBy: kit.id('sent_by'),
+    sentName: kit.text('sent_name'),
+  },
+  (t) => [
+    kit.index('message_by_patient').on(t.patientId, t.sentAt),
+    kit.check('message_text', sql`length(trim(${t.text})) BETWEEN 1 AND 2000`),
+  ],
+);
+
+/** A version of the clinic's own numbers; the newest one counts, old decisions keep theirs. */
+export const choiceVersion = kit.table(
+  'choice_version',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    version: kit.whole('version'),
+    choices: kit.json<ChoiceValues>('choices'),
+    changedAt: kit.instant('changed_at'),
+    changedBy: kit.id('changed_by'),
+    reason: kit.text('reason'),
+  },
+  (t) => [kit.unique('choice_version_number').on(t.clinicId, t.version)],
+);

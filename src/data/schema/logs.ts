@@ -1,0 +1,180 @@
+/**
+ * What patients send. Append-only: a correction is a further row that names the row it amends.
+ * A score column that is null was asked and not answered; where a question was not asked at all
+ * its state column says so.
+ */
+import { sql } from 'drizzle-orm';
+import { stopReasons, swellings } from '#core/model/record.ts';
+import { prescription } from './clinical.ts';
+import { dayShape, kit, wholeWithin, words } from './kit.ts';
+import { clinic, patient } from './people.ts';
+
+export const asked = ['asked', 'not-applicable'] as const;
+export const sessionKinds = ['full', 'bad-day', 'test'] as const;
+
+/** Columns every entry from a phone carries. */
+const entry = () => ({
+  id: kit.id('id').primaryKey(),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  /** Made by the phone; the same entry sent twice is one row. */
+  entryId: kit.text('entry_id'),
+  /** Digest of what was sent, to tell a repeat from a conflict. */
+  digest: kit.text('digest'),
+  format: kit.whole('format'),
+  day: kit.day('day'),
+  zone: kit.text('zone'),
+  sentAt: kit.instant('sent_at'),
+  arrivedAt: kit.instant('arrived_at'),
+  /** The phone's clock disagrees with its arrival beyond the clinic's limit and nobody has confirmed it. */
+  clockDoubtful: kit.yes('clock_doubtful'),
+  /** Who typed it: the patient, or the clinic from paper or by phone. */
+  enteredBy: kit.id('entered_by'),
+  amends: kit.idOrNull('amends'),
+  redFlags: kit.jsonOrNull<readonly string[]>('red_flags'),
+  extraPainRelief: kit.yesOrNull('extra_pain_relief'),
+});
+
+export const trainingSession = kit.table(
+  'training_session',
+  {
+    ...entry(),
+    beganAt: kit.instant('began_at'),
+    endedAt: kit.instant('ended_at'),
+    kind: kit.word('kind', sessionKinds),
+    didExtra: kit.yes('did_extra'),
+    stoppedByFlag: kit.yes('stopped_by_flag'),
+  },
+  (t) => [
+    kit.unique('training_session_entry').on(t.patientId, t.entryId),
+    // Serves the record of one patient, newest first, and the review picture.
+    kit.index('training_session_by_patient').on(t.patientId, t.beganAt),
+    kit.check('training_session_kind', sql`${t.kind} IN (${words(sessionKinds)})`),
+    kit.check('training_session_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check('training_session_order', sql`${t.endedAt} >= ${t.beganAt}`),
+  ],
+);
+
+export const setLog = kit.table(
+  'set_log',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    sessionId: kit.id('session_id').references(() => trainingSession.id),
+    prescriptionId: kit.id('prescription_id').references(() => prescription.id),
+    lineId: kit.id('line_id'),
+    setNumber: kit.whole('set_number'),
+    repetitions: kit.wholeOrNull('repetitions'),
+    loadKg: kit.realOrNull('load_kg'),
+    reserve: kit.wholeOrNull('reserve'),
+    stopReason: kit.word('stop_reason', stopReasons),
+  },
+  (t) => [
+    // Serves the sets of a patient's sessions in one range scan.
+    kit.index('set_log_by_session').on(t.sessionId, t.lineId, t.setNumber),
+    kit.index('set_log_by_patient').on(t.patientId, t.sessionId),
+    kit.check('set_log_repetitions', wholeWithin(t.repetitions, 0, 500)),
+    kit.check('set_log_load', sql`${t.loadKg} IS NULL OR ${t.loadKg} BETWEEN 0 AND 500`),
+    kit.check('set_log_reserve', wholeWithin(t.reserve, 0, 10)),
+    kit.check('set_log_number', sql`${t.setNumber} BETWEEN 1 AND 30`),
+    kit.check('set_log_stop', sql`${t.stopReason} IN (${words(stopReasons)})`),
+  ],
+);
+
+const score = (name: string) => kit.wholeOrNull(name);
+
+export const sessionJoint = kit.table(
+  'session_joint',
+  {
+    sessionId: kit.id('session_id').references(() => trainingSession.id),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    joint: kit.text('joint'),
+    painBefore: score('pain_before_0_10'),
+    painDuring: score('pain_during_0_10'),
+    painAfter: score('pain_after_0_10'),
+    painTwoHoursState: kit.word('pain_two_hours_state', asked),
+    muscleBurn: score('muscle_burn_0_10'),
+    cuffDiscomfort: score('cuff_discomfort_0_10'),
+    gaveWay: kit.yes('gave_way'),
+  },
+  (t) => [
+    kit.key({ columns: [t.sessionId, t.joint] }),
+    kit.index('session_joint_by_patient').on(t.patientId, t.sessionId),
+    kit.check('session_joint_before', wholeWithin(t.painBefore, 0, 10)),
+    kit.check('session_joint_during', wholeWithin(t.painDuring, 0, 10)),
+    kit.check('session_joint_after', wholeWithin(t.painAfter, 0, 10)),
+    kit.check('session_joint_burn', wholeWithin(t.muscleBurn, 0, 10)),
+    kit.check('session_joint_cuff', wholeWithin(t.cuffDiscomfort, 0, 10)),
+  ],
+);
+
+/** Pain two hours later, sent after the session it speaks of. */
+export const twoHours = kit.table(
+  'two_hours',
+  {
+    ...entry(),
+    sessionId: kit.id('session_id').references(() => trainingSession.id),
+    joint: kit.text('joint'),
+    pain: score('pain_0_10'),
+  },
+  (t) => [
+    kit.unique('two_hours_entry').on(t.patientId, t.entryId),
+    kit.index('two_hours_by_session').on(t.sessionId),
+    kit.check('two_hours_pain', wholeWithin(t.pain, 0, 10)),
+  ],
+);
+
+/** The next-morning answers. */
+export const morning = kit.table(
+  'morning',
+  {
+    ...entry(),
+    answeredAt: kit.instant('answered_at'),
+    fatigue: score('fatigue_0_10'),
+    fatigueState: kit.word('fatigue_state', asked),
+    /** Given for an earlier day. */
+    late: kit.yes('late'),
+  },
+  (t) => [
+    kit.unique('morning_entry').on(t.patientId, t.entryId),
+    kit.index('morning_by_patient').on(t.patientId, t.day),
+    kit.check('morning_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check('morning_fatigue', wholeWithin(t.fatigue, 0, 10)),
+  ],
+);
+
+export const morningJoint = kit.table(
+  'morning_joint',
+  {
+    morningId: kit.id('morning_id').references(() => morning.id),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    joint: kit.text('joint'),
+    pain: score('pain_0_10'),
+    stiffnessMinutes: kit.wholeOrNull('stiffness_minutes'),
+    stiffnessState: kit.word('stiffness_state', asked),
+    swelling: kit.wordOrNull('swelling', swellings),
+    swellingState: kit.word('swelling_state', asked),
+    flare: kit.yesOrNull('flare'),
+  },
+  (t) => [
+    kit.key({ columns: [t.morningId, t.joint] }),
+    kit.index('morning_joint_by_patient').on(t.patientId, t.morningId),
+    kit.check('morning_joint_pain', wholeWithin(t.pain, 0, 10)),
+    kit.check('morning_joint_stiffness', wholeWithin(t.stiffnessMinutes, 0, 1440)),
+    kit.check('morning_joint_swelling', sql`${t.swelling} IS NULL OR ${t.swelling} IN (${words(swellings)})`),
+  ],
+);
+
+/** The same entry id arrived with other content: kept, never merged, shown to the clinician. */
+export const entryConflict = kit.table('entry_conflict', {
+  id: kit.id('id').primaryKey(),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  entryId: kit.text('entry_id'),
+  digest: kit.text('digest'),
+  payload: kit.json<unknown>('payload'),
+  arrivedAt: kit.instant('arrived_at'),
+});

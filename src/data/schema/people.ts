@@ -1,0 +1,142 @@
+/** Clinics, the people who sign in, and patients. Every row knows its clinic. */
+import { sql } from 'drizzle-orm';
+import { dayShape, kit, words } from './kit.ts';
+
+export const roles = ['clinician', 'administrator', 'patient'] as const;
+
+export const clinic = kit.table('clinic', {
+  id: kit.id('id').primaryKey(),
+  name: kit.text('name'),
+  /** IANA zone; rules worklist and adherence. */
+  zone: kit.text('zone'),
+  phone: kit.text('phone'),
+  emergencyNumber: kit.text('emergency_number'),
+  /** When somebody looks at what patients send, in the clinic's own words. */
+  coverHours: kit.text('cover_hours'),
+  createdAt: kit.instant('created_at'),
+});
+
+export const patient = kit.table(
+  'patient',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    createdAt: kit.instant('created_at'),
+  },
+  (t) => [kit.index('patient_by_clinic').on(t.clinicId, t.id)],
+);
+
+/** Direct identifiers live here alone, so that erasing a person is deleting one row. */
+export const patientIdentity = kit.table(
+  'patient_identity',
+  {
+    patientId: kit
+      .id('patient_id')
+      .primaryKey()
+      .references(() => patient.id),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    givenName: kit.text('given_name'),
+    familyName: kit.text('family_name'),
+    birthDay: kit.day('birth_day'),
+    phone: kit.textOrNull('phone'),
+  },
+  (t) => [
+    kit.index('identity_by_clinic_name').on(t.clinicId, t.familyName, t.givenName),
+    kit.check('identity_birth_day', sql`${t.birthDay} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+/** What is known of the person for dosing. Append-only: the newest version counts. */
+export const careProfile = kit.table(
+  'care_profile',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    version: kit.whole('version'),
+    /** In the clinician's words. */
+    diagnosis: kit.text('diagnosis'),
+    inflammatoryArthritis: kit.yes('inflammatory_arthritis'),
+    /** One or two joints followed daily. */
+    followedJoints: kit.json<readonly string[]>('followed_joints'),
+    ownedLoadsKg: kit.json<readonly number[]>('owned_loads_kg'),
+    /** Coefficient set of the formulas that ask for a sex; null = not recorded. */
+    formulaSex: kit.wordOrNull('formula_sex', ['female', 'male']),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+  },
+  (t) => [
+    kit.unique('care_profile_version').on(t.patientId, t.version),
+    kit.check(
+      'care_profile_sex',
+      sql`${t.formulaSex} IS NULL OR ${t.formulaSex} IN (${words(['female', 'male'])})`,
+    ),
+  ],
+);
+
+export const authUser = kit.table(
+  'auth_user',
+  {
+    id: kit.id('id').primaryKey(),
+    name: kit.text('name'),
+    email: kit.text('email'),
+    emailVerified: kit.yes('email_verified').default(false),
+    image: kit.textOrNull('image'),
+    createdAt: kit.moment('created_at'),
+    updatedAt: kit.moment('updated_at'),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    role: kit.word('role', roles),
+    /** The record a patient sign-in belongs to; null for staff. */
+    patientId: kit.idOrNull('patient_id').references(() => patient.id),
+  },
+  (t) => [
+    kit.unique('auth_user_email').on(t.email),
+    kit.check('auth_user_role', sql`${t.role} IN (${words(roles)})`),
+    kit.check('auth_user_patient', sql`(${t.role} = 'patient') = (${t.patientId} IS NOT NULL)`),
+  ],
+);
+
+export const authSession = kit.table(
+  'auth_session',
+  {
+    id: kit.id('id').primaryKey(),
+    token: kit.text('token'),
+    userId: kit.id('user_id').references(() => authUser.id, { onDelete: 'cascade' }),
+    expiresAt: kit.moment('expires_at'),
+    createdAt: kit.moment('created_at'),
+    updatedAt: kit.moment('updated_at'),
+    ipAddress: kit.textOrNull('ip_address'),
+    userAgent: kit.textOrNull('user_agent'),
+  },
+  (t) => [kit.unique('auth_session_token').on(t.token), kit.index('auth_session_user').on(t.userId)],
+);
+
+export const authAccount = kit.table(
+  'auth_account',
+  {
+    id: kit.id('id').primaryKey(),
+    accountId: kit.text('account_id'),
+    providerId: kit.text('provider_id'),
+    userId: kit.id('user_id').references(() => authUser.id, { onDelete: 'cascade' }),
+    accessToken: kit.textOrNull('access_token'),
+    refreshToken: kit.textOrNull('refresh_token'),
+    idToken: kit.textOrNull('id_token'),
+    accessTokenExpiresAt: kit.momentOrNull('access_token_expires_at'),
+    refreshTokenExpiresAt: kit.momentOrNull('refresh_token_expires_at'),
+    scope: kit.textOrNull('scope'),
+    /** Salted hash made by the sign-in library; never a password. */
+    password: kit.textOrNull('password'),
+    createdAt: kit.moment('created_at'),
+    updatedAt: kit.moment('updated_at'),
+  },
+  (t) => [kit.index('auth_account_user').on(t.userId)],
+);
+
+export const authVerification = kit.table('auth_verification', {
+  id: kit.id('id').primaryKey(),
+  identifier: kit.text('identifier'),
+  value: kit.text('value'),
+  expiresAt: kit.moment('expires_at'),
+  createdAt: kit.moment('created_at'),
+  updatedAt: kit.moment('updated_at'),
+});

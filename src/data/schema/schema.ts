@@ -1,0 +1,6 @@
+/** Every table, for the drizzle client and the migration tool. */
+export * from './audit.ts';
+export * from './clinical.ts';
+export * from './decisions.ts';
+export * from './logs.ts';
+export * from './people.ts';

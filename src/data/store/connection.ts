@@ -1,0 +1,41 @@
+/** One connection to the embedded file, with the settings that durability and integrity rest on. */
+import { BetterSQLiteSession } from 'drizzle-orm/better-sqlite3/session';
+import { createTableRelationsHelpers, extractTablesRelationalConfig } from 'drizzle-orm/relations';
+import { BaseSQLiteDatabase, SQLiteSyncDialect } from 'drizzle-orm/sqlite-core';
+import Client from 'libsql';
+import * as schema from '../schema/schema.ts';
+
+export type Db = BaseSQLiteDatabase<'sync', unknown, typeof schema>;
+
+export interface Connection {
+  readonly db: Db;
+  readonly client: Client.Database;
+}
+
+/** What a connection must read back after opening; a test compares. */
+export const durability = {
+  journal_mode: 'wal',
+  synchronous: 2,
+  foreign_keys: 1,
+  busy_timeout: 5000,
+} as const;
+
+/**
+ * The driver is synchronous; callers await anyway, so that another engine can stand here.
+ * The driver's own transaction helper is never used: given an async callback it commits before
+ * the awaited work, without an error.
+ */
+export const connect = (file: string): Connection => {
+  const client = new Client(file, { timeout: durability.busy_timeout });
+  client.pragma('journal_mode = WAL');
+  client.pragma('synchronous = FULL');
+  client.pragma('foreign_keys = ON');
+  client.pragma(`busy_timeout = ${durability.busy_timeout}`);
+  client.pragma('cache_size = -32768');
+  const dialect = new SQLiteSyncDialect();
+  const relational = extractTablesRelationalConfig(schema, createTableRelationsHelpers);
+  const config = { fullSchema: schema, schema: relational.tables, tableNamesMap: relational.tableNamesMap };
+  const session = new BetterSQLiteSession(client as never, dialect, config as never);
+  const db = new BaseSQLiteDatabase('sync', dialect, session as never, config as never) as unknown as Db;
+  return { db, client };
+};

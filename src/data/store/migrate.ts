@@ -1,0 +1,70 @@
+/** Brings a file to this release's schema. A file from a newer release is refused, an older one is copied first. */
+import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { readMigrationFiles } from 'drizzle-orm/migrator';
+import type { Store } from './store.ts';
+
+export type Migrated =
+  | { readonly ok: true; readonly applied: number; readonly backup: string | null }
+  | { readonly ok: false; readonly reason: string };
+
+interface Journal {
+  readonly hash: string;
+  readonly created_at: number;
+}
+
+const appliedOf = (store: Store): readonly Journal[] => {
+  const table = store.writer.client
+    .prepare("SELECT name FROM sqlite_master WHERE name = '__drizzle_migrations'")
+    .get();
+  if (!table) return [];
+  return store.writer.client
+    .prepare('SELECT hash, created_at FROM __drizzle_migrations ORDER BY created_at')
+    .all() as Journal[];
+};
+
+const backUp = (store: Store, stamp: number): string | null => {
+  if (!existsSync(store.file) || statSync(store.file).size === 0) return null;
+  const folder = `${store.file}.backups`;
+  mkdirSync(folder, { recursive: true });
+  const target = join(folder, `before-${stamp}.sqlite`);
+  if (existsSync(target)) return target;
+  store.writer.client.prepare('VACUUM INTO ?').run(target);
+  return target;
+};
+
+export const migrateStore = (store: Store, folder: string): Migrated => {
+  const wanted = readMigrationFiles({ migrationsFolder: folder });
+  const applied = appliedOf(store);
+  const known = new Set(wanted.map((migration) => migration.folderMillis));
+  const unknown = applied.filter((row) => !known.has(Number(row.created_at)));
+  if (unknown.length > 0) {
+    return {
+      ok: false,
+      reason: `The file ${store.file} was written by a newer release (${unknown.length} unknown schema steps). Start that release, or restore a backup made before it.`,
+    };
+  }
+  const pending = wanted.filter(
+    (migration) => !applied.some((row) => Number(row.created_at) === migration.folderMillis),
+  );
+  if (pending.length === 0) return { ok: true, applied: 0, backup: null };
+  const backup = applied.length > 0 ? backUp(store, pending[0]!.folderMillis) : null;
+  const { client } = store.writer;
+  client.exec('BEGIN IMMEDIATE');
+  try {
+    client.exec(
+      'CREATE TABLE IF NOT EXISTS __drizzle_migrations (id INTEGER PRIMARY KEY AUTOINCREMENT, hash text NOT NULL, created_at numeric)',
+    );
+    for (const migration of pending) {
+      for (const statement of migration.sql) client.exec(statement);
+      client
+        .prepare('INSERT INTO __drizzle_migrations (hash, created_at) VALUES (?, ?)')
+        .run(migration.hash, migration.folderMillis);
+    }
+    client.exec('COMMIT');
+  } catch (error) {
+    if (client.inTransaction) client.exec('ROLLBACK');
+    throw error;
+  }
+  return { ok: true, applied: pending.length, backup };
+};
