@@ -1,6 +1,7 @@
 /** What the catalogue knows of one exercise. All wording is our own. */
 import type { JointName, Limb, Side } from '../joints.ts';
 import type { Method } from '../methods.ts';
+import type { Setting } from './setting.ts';
 
 export const muscles = [
   'chest',
@@ -31,6 +32,8 @@ export interface JointDemand {
   readonly direction: string;
   /** Main: the joint the exercise is about; carried: loaded on the way. Both are gated. */
   readonly share: 'main' | 'carried';
+  /** Whose joint: left out means the worked limb; a standing leg that only holds the body is "other". */
+  readonly of?: 'worked' | 'other' | 'both';
 }
 
 export interface Exercise {
@@ -51,6 +54,8 @@ export interface Exercise {
   readonly cautions: readonly string[];
   /** Plain steps for the patient. */
   readonly instructions: readonly string[];
+  /** What the statics model needs to know of the exercise; left out where no model stands behind it. */
+  readonly setting?: Setting;
 }
 
 /** What the ladder model needs of a person. Absent = not measured. */
@@ -71,6 +76,19 @@ export interface Rung {
   /** Model minus measured share; null where no measurement was found. */
   readonly modelError: number | null;
   readonly remark: string;
+  /** The figure the ladder is ordered by; null where none can be computed for this person. */
+  readonly measure: RungMeasure | null;
+}
+
+export const rungMeasureKinds = ['effective-load', 'joint-moment', 'relative-moment'] as const;
+
+export interface RungMeasure {
+  readonly kind: (typeof rungMeasureKinds)[number];
+  readonly value: number;
+  /** UCUM code, '1' for a pure number. */
+  readonly unit: string;
+  /** What the figure is, in words: "hip moment per leg". */
+  readonly about: string;
 }
 
 /** Side an exercise is prescribed for. */

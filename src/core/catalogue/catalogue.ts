@@ -1,0 +1,42 @@
+/** The catalogue: every exercise, found by id, family, method; and the joints each one loads. */
+import { type Joint, jointsOn, type Side } from '../joints.ts';
+import type { Method } from '../methods.ts';
+import type { Exercise, JointDemand, WorkedSide } from './exercise.ts';
+import { back } from './regions/back.ts';
+import { calf } from './regions/calf.ts';
+import { chestAndArm } from './regions/chest-and-arm.ts';
+import { thighAndHip } from './regions/thigh-and-hip.ts';
+
+export { families } from './families.ts';
+
+export const exercises: readonly Exercise[] = [...thighAndHip, ...calf, ...chestAndArm, ...back];
+
+const byId = new Map(exercises.map((exercise) => [exercise.id, exercise]));
+
+export const exerciseById = (id: string): Exercise | undefined => byId.get(id);
+
+export const exercisesFor = (method: Method): readonly Exercise[] =>
+  exercises.filter((exercise) => exercise.methods.includes(method));
+
+export const exercisesInFamily = (family: string): readonly Exercise[] =>
+  exercises.filter((exercise) => exercise.family === family);
+
+const opposite: Readonly<Record<Side, Side>> = { left: 'right', right: 'left' };
+
+const sideOfDemand = (demand: JointDemand, exercise: Exercise, side: WorkedSide): WorkedSide => {
+  if (side === 'both' || exercise.limbsAtOnce === 'both' || demand.of === 'both') return 'both';
+  return demand.of === 'other' ? opposite[side] : side;
+};
+
+/**
+ * Every joint the exercise loads when prescribed for a side, main or carried: all of them are gated.
+ * Exercises that use both limbs load both sides whatever side is named.
+ */
+export const jointsLoaded = (exerciseId: string, side: WorkedSide): readonly Joint[] => {
+  const exercise = byId.get(exerciseId);
+  if (!exercise) throw new RangeError(`No exercise "${exerciseId}" in the catalogue.`);
+  const found = exercise.loads.flatMap((demand) =>
+    jointsOn(demand.joint, sideOfDemand(demand, exercise, side)),
+  );
+  return [...new Set(found)];
+};

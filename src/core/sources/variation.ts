@@ -1,0 +1,85 @@
+/** Sources of the variation ladders: body segments, measured shares, chair heights, elastic bands. */
+import type { Source } from '../citation.ts';
+
+export const variationSources = {
+  'de-leva-1996': {
+    authors: 'de Leva P',
+    year: 1996,
+    title: "Adjustments to Zatsiorsky-Seluyanov's segment inertia parameters",
+    container: 'Journal of Biomechanics 29:1223–1230',
+    kind: 'dataset',
+  },
+  'winter-2009': {
+    authors: 'Winter DA, after Dempster',
+    year: 2009,
+    title: 'Biomechanics and motor control of human movement, 4th edition: anthropometric table',
+    kind: 'handbook',
+  },
+  'pavol-2002': {
+    authors: 'Pavol MJ and others',
+    year: 2002,
+    title: 'Body segment inertial parameters for the elderly',
+    kind: 'dataset',
+  },
+  'drillis-contini-1966': {
+    authors: 'Drillis R, Contini R',
+    year: 1966,
+    title: 'Body segment parameters: lengths as a fraction of stature',
+    container: 'reprinted in Winter 2009, figure 4.1',
+    kind: 'handbook',
+  },
+  'ebben-2011': {
+    authors: 'Ebben WP and others',
+    year: 2011,
+    title: 'Kinetic analysis of several variations of push-ups',
+    container: 'Journal of Strength and Conditioning Research 25:2891–2894',
+    identifier: '10.1519/JSC.0b013e31820c8587',
+    kind: 'study',
+  },
+  'suprak-2011': {
+    authors: 'Suprak DN, Dawes J, Stephenson MD',
+    year: 2011,
+    title: 'The effect of position on the percentage of body mass supported during push-up variants',
+    container: 'Journal of Strength and Conditioning Research 25:497–503',
+    kind: 'study',
+  },
+  'mier-2014': {
+    authors: 'Mier CM and others',
+    year: 2014,
+    title: 'Load supported in the push-up and the knee push-up, men and women',
+    container: 'International Journal of Exercise Science 7(2):161–168',
+    kind: 'study',
+  },
+  'gouvali-2005': {
+    authors: 'Gouvali MK, Boudolos K',
+    year: 2005,
+    title: 'Dynamic and electromyographical analysis in variants of push-up exercise',
+    container: 'Journal of Strength and Conditioning Research 19:146–151',
+    identifier: '10.1519/14733.1',
+    kind: 'study',
+  },
+  'melrose-dawes-2015': {
+    authors: 'Melrose D, Dawes J',
+    year: 2015,
+    title: 'Resistance of a suspended lean-back row at four body angles (original title left out)',
+    container: 'Journal of Athletic Enhancement',
+    kind: 'study',
+  },
+  'yoshioka-2014': {
+    authors: 'Yoshioka S and others',
+    year: 2014,
+    title: 'Peak hip and knee joint moments during a sit-to-stand movement at several seat heights',
+    container: 'BioMedical Engineering OnLine 13:27',
+    identifier: '10.1186/1475-925X-13-27',
+    kind: 'study',
+  },
+  'janssen-2002': {
+    authors: 'Janssen WG, Bussmann HB, Stam HJ',
+    year: 2002,
+    title: 'Determinants of the sit-to-stand movement: a review',
+    container: 'Physical Therapy',
+    kind: 'review',
+  },
+} as const satisfies Record<string, Source>;
+
+export type VariationSource = keyof typeof variationSources;

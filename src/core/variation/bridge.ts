@@ -1,0 +1,74 @@
+/**
+ * Load on the foot and hip-extension moment at the top of a bridge.
+ *
+ * Planar statics: lying on the back, feet under the knees, knee, hip and shoulder in one line,
+ * shoulders as the pivot 6 cm above the floor, head and arms resting. One leg: the other is either
+ * bent as it was or straight in line with the trunk. No measurement was found to compare.
+ */
+import type { Citation } from '../citation.ts';
+import type { VariationSource } from '../sources/variation.ts';
+import { ankleHeightShare, footCentreBelowAnkleShare } from './body-lengths.ts';
+import { gravity } from './gravity.ts';
+import { lengthShare, type Sex, segments } from './segments.ts';
+
+export const bridgeCitations: readonly Citation<VariationSource>[] = [
+  {
+    source: 'de-leva-1996',
+    locator: 'trunk, thigh, shank and foot',
+    mark: 'computed',
+    remark: 'Not validated: no measured force of a bridge was found.',
+  },
+];
+
+const shoulderHeightM = 0.06;
+
+export interface Bridge {
+  readonly sex: Sex;
+  readonly massKg: number;
+  readonly statureM: number;
+  readonly legs: 'two' | 'one-bent' | 'one-straight';
+  /** Weight lying on the pelvis. */
+  readonly addedKg: number;
+}
+
+export interface BridgeLoad {
+  readonly angleRadians: number;
+  /** Vertical force under the working foot or feet together, as a share of body weight. */
+  readonly footForceShare: number;
+  readonly hipMomentNm: number;
+}
+
+/** Σ mass share × distance from the shoulder along the line, for everything the feet help to hold. */
+const liftedMoment = ({ sex, massKg, legs, addedKg }: Bridge): number => {
+  const { trunk, thigh, shank, foot } = segments[sex];
+  const hip = lengthShare('trunk', sex);
+  const knee = hip + lengthShare('thigh', sex);
+  const lowerLeg = shank.massShare + foot.massShare;
+  const straightLowerLeg =
+    shank.massShare * (knee + shank.centreShare * lengthShare('shank', sex)) +
+    foot.massShare * (knee + lengthShare('shank', sex) + footCentreBelowAnkleShare);
+  return (
+    trunk.massShare * trunk.centreShare * hip +
+    2 * thigh.massShare * (hip + thigh.centreShare * lengthShare('thigh', sex)) +
+    lowerLeg * knee +
+    (legs === 'one-straight' ? straightLowerLeg : lowerLeg * knee) +
+    (addedKg / massKg) * hip
+  );
+};
+
+/** null where the body is too small for the line from shoulder to knee to rise from the floor. */
+export const bridgeLoad = (bridge: Bridge): BridgeLoad | null => {
+  const { sex, massKg, statureM, legs } = bridge;
+  const { thigh, shank, foot } = segments[sex];
+  const kneeHeightM = (ankleHeightShare + lengthShare('shank', sex)) * statureM;
+  const line = lengthShare('trunk', sex) + lengthShare('thigh', sex);
+  const sine = (kneeHeightM - shoulderHeightM) / (line * statureM);
+  if (sine <= 0 || sine >= 1) return null;
+  const angle = Math.asin(sine);
+  const footForceShare = liftedMoment(bridge) / line;
+  const perLeg = legs === 'two' ? footForceShare / 2 : footForceShare;
+  const upward = (perLeg - shank.massShare - foot.massShare) * lengthShare('thigh', sex);
+  const downward = thigh.massShare * thigh.centreShare * lengthShare('thigh', sex);
+  const hipMomentNm = (upward - downward) * Math.cos(angle) * massKg * gravity * statureM;
+  return { angleRadians: angle, footForceShare, hipMomentNm };
+};

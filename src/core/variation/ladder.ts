@@ -1,0 +1,50 @@
+/**
+ * Ladders: the exercises of one family in the order of the figure computed for this person, and the
+ * step between neighbours. Where no figure exists the order is the catalogue's and the step is null:
+ * an unknown step is never shown as a small one.
+ */
+import { exerciseById, exercisesInFamily } from '../catalogue/catalogue.ts';
+import type { Anthropometry, Rung } from '../catalogue/exercise.ts';
+import { rungOf } from './rung.ts';
+
+/** Rungs with a figure in rising order, then those without one in the order of the catalogue. */
+export const ladder = (family: string, person: Anthropometry): readonly Rung[] => {
+  const rungs = exercisesInFamily(family).map((exercise) => rungOf(exercise, person));
+  const figured = rungs.filter((rung) => rung.measure !== null);
+  const others = rungs.filter((rung) => rung.measure === null);
+  return [...figured.sort((a, b) => a.measure!.value - b.measure!.value), ...others];
+};
+
+/** Change of the ordering figure in percent; null where either has none or they differ in kind. */
+export const stepBetween = (from: Rung, to: Rung): { readonly percent: number | null } => {
+  const a = from.measure;
+  const b = to.measure;
+  if (!a || !b || a.kind !== b.kind || a.unit !== b.unit || a.about !== b.about || a.value <= 0) {
+    return { percent: null };
+  }
+  return { percent: (b.value / a.value - 1) * 100 };
+};
+
+export interface NeighbouringRung {
+  readonly rung: Rung;
+  readonly stepPercent: number | null;
+}
+
+const neighbour = (exerciseId: string, person: Anthropometry, offset: 1 | -1): NeighbouringRung | null => {
+  const exercise = exerciseById(exerciseId);
+  if (!exercise) return null;
+  const rungs = ladder(exercise.family, person);
+  const index = rungs.findIndex((rung) => rung.exerciseId === exerciseId);
+  const from = rungs[index];
+  const rung = rungs[index + offset];
+  if (!from || !rung || (from.measure === null) !== (rung.measure === null)) return null;
+  return { rung, stepPercent: stepBetween(from, rung).percent };
+};
+
+/** The next harder rung; null at the top, for an unknown exercise, or where harder is not known. */
+export const nextRung = (exerciseId: string, person: Anthropometry): NeighbouringRung | null =>
+  neighbour(exerciseId, person, 1);
+
+/** The next easier rung; null at the bottom, for an unknown exercise, or where easier is not known. */
+export const previousRung = (exerciseId: string, person: Anthropometry): NeighbouringRung | null =>
+  neighbour(exerciseId, person, -1);

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { exerciseById, exercises, families, jointsLoaded } from '#core/catalogue/catalogue.ts';
+import { ladder, nextRung, previousRung, stepBetween } from '#core/variation/ladder.ts';
+
+const woman = { sex: 'female', massKg: 65, statureCm: 162 } as const;
+
+describe('Ladders', () => {
+  it('orders every computed family from easier to harder', () => {
+    for (const family of families.filter((entry) => entry.order === 'computed')) {
+      const values = ladder(family.id, woman).map((rung) => rung.measure?.value);
+      expect(values.length).toBeGreaterThan(0);
+      expect(values, family.id).toEqual([...values].sort((a, b) => (a ?? 0) - (b ?? 0)));
+      expect(values).not.toContain(undefined);
+    }
+  });
+
+  it('doubles the load from two legs to one in a heel raise', () => {
+    expect(nextRung('heel-raise-two-legs', woman)?.stepPercent).toBeCloseTo(100, 9);
+    expect(previousRung('heel-raise-one-leg', woman)?.stepPercent).toBeCloseTo(-50, 9);
+  });
+
+  it('has no rung above the hardest, below the easiest, or beside an unknown exercise', () => {
+    const rungs = ladder('push-up', woman);
+    expect(nextRung(rungs.at(-1)!.exerciseId, woman)).toBeNull();
+    expect(previousRung(rungs[0]!.exerciseId, woman)).toBeNull();
+    expect(nextRung('no-such-exercise', woman)).toBeNull();
+  });
+
+  it('shows no step size where one of two rungs has no figure', () => {
+    const [press] = ladder('leg-press-band', woman);
+    const [push] = ladder('push-up', woman);
+    expect(stepBetween(push!, press!)).toEqual({ percent: null });
+  });
+});
+
+describe('Joints an exercise loads', () => {
+  it('names the joints of the worked side, and of both sides where both limbs work', () => {
+    expect(jointsLoaded('knee-extension-seated', 'left')).toEqual(['left-knee', 'left-hip']);
+    expect(jointsLoaded('push-up', 'left')).toContain('right-wrist');
+    expect(jointsLoaded('bridge-one-leg', 'left')).toContain('right-hip');
+  });
+
+  it('refuses to call an unknown exercise free of load', () => {
+    expect(() => jointsLoaded('no-such-exercise', 'left')).toThrow(RangeError);
+  });
+
+  it('keeps the catalogue findable by id', () => {
+    expect(exercises.every((exercise) => exerciseById(exercise.id) === exercise)).toBe(true);
+  });
+});
