@@ -1,0 +1,84 @@
+/** Builds the pages when their sources changed since the last build; says so either way. */
+import { spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { inRoot, root } from './paths.mjs';
+import { CannotGoOn, runCommand, say } from './say.mjs';
+import { quietEnvironment, setUp } from './setup.mjs';
+
+const stampFile = inRoot('.next', 'loadgate-build');
+const builtFrom = [
+  'src',
+  'demo-clinic',
+  'drizzle',
+  'next.config.js',
+  'tsconfig.json',
+  'package.json',
+  'package-lock.json',
+];
+
+const filesUnder = (place) => {
+  const full = inRoot(place);
+  if (!existsSync(full)) return [];
+  const entries = readdirSync(path.dirname(full), { withFileTypes: true });
+  const isFolder = entries.find((entry) => entry.name === path.basename(full))?.isDirectory();
+  if (!isFolder) return [place];
+  return readdirSync(full, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.relative(root, path.join(entry.parentPath ?? entry.path, entry.name)))
+    .sort();
+};
+
+/** A hash over every file the build reads, with the Node version that reads them. */
+export const sourcesHash = () => {
+  const hash = createHash('sha256').update(`node ${process.versions.node}\n`);
+  for (const file of builtFrom.flatMap(filesUnder)) {
+    // The commands themselves are not part of the pages.
+    if (file.startsWith(path.join('src', 'commands'))) continue;
+    hash
+      .update(`${file}\n`)
+      .update(readFileSync(inRoot(file)))
+      .update('\n');
+  }
+  return hash.digest('hex');
+};
+
+const isBuilt = (hash) =>
+  existsSync(inRoot('.next', 'BUILD_ID')) &&
+  existsSync(stampFile) &&
+  readFileSync(stampFile, 'utf8') === hash;
+
+const nextBuild = () =>
+  new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [inRoot('node_modules', 'next', 'dist', 'bin', 'next'), 'build'], {
+      cwd: root,
+      env: { ...process.env, ...quietEnvironment, NODE_ENV: 'production' },
+      stdio: ['ignore', 2, 2],
+    });
+    child.on('error', reject);
+    child.on('close', resolve);
+  });
+
+/** Builds unless the last build was made from the same files. */
+export const build = async () => {
+  const hash = sourcesHash();
+  if (isBuilt(hash)) {
+    say('the pages are built already.');
+    return;
+  }
+  say('building the pages, about half a minute …');
+  rmSync(stampFile, { force: true });
+  const code = await nextBuild();
+  if (code !== 0) throw new CannotGoOn('The pages could not be built; the reason stands above.');
+  // The build may write to tsconfig.json, so the hash is taken again.
+  writeFileSync(stampFile, sourcesHash());
+};
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  await runCommand(async () => {
+    setUp();
+    await build();
+  });
+}

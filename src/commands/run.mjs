@@ -1,0 +1,20 @@
+/** Runs a command written in TypeScript: `node src/commands/run.mjs <name> [arguments]`. */
+import { existsSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
+import { inRoot } from './paths.mjs';
+import { CannotGoOn, runCommand } from './say.mjs';
+import { quietEnvironment, setUp } from './setup.mjs';
+
+await runCommand(async () => {
+  const [name = '', ...args] = process.argv.slice(2);
+  const file = inRoot('src', 'commands', `${name}.ts`);
+  if (!/^[a-z][a-z-]*$/.test(name) || !existsSync(file)) {
+    throw new CannotGoOn(`There is no command named "${name}".`, 2);
+  }
+  setUp();
+  Object.assign(process.env, quietEnvironment);
+  const { register } = await import('tsx/esm/api');
+  register();
+  const { run } = await import(pathToFileURL(file).href);
+  return run(args);
+});

@@ -1,0 +1,115 @@
+/**
+ * The whole check in one command. Two lanes run side by side; at the end stand a table of the
+ * parts with their times against tests/budgets.json, and one line with the sums.
+ *   npm test                      everything
+ *   npm test -- --only core,desk  these parts
+ * A time over its budget is shown and fails nothing.
+ */
+import { spawn } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { createInterface } from 'node:readline';
+import { findBrowser } from './browser.mjs';
+import { inRoot, root } from './paths.mjs';
+import { CannotGoOn, runCommand } from './say.mjs';
+import { quietEnvironment, setUp } from './setup.mjs';
+import { lanes } from './test-parts.mjs';
+
+const allParts = lanes.flat().map((part) => part.name);
+const isCi = process.env.CI === 'true' || process.env.CI === '1';
+
+const wantedParts = (args) => {
+  if (args.length === 0) return allParts;
+  const [flag, names = ''] = args;
+  const wanted = names.split(',');
+  if (flag !== '--only' || args.length !== 2 || !wanted.every((name) => allParts.includes(name))) {
+    throw new CannotGoOn(`Usage: npm test -- --only ${allParts.join(',')}`, 2);
+  }
+  // The browser tests drive what was built.
+  return wanted.includes('browser') ? [...wanted, 'build'] : wanted;
+};
+
+const children = new Set();
+
+/** Starts one Node program of a part; each line it prints carries the part's name. */
+const starter = (part) => (file, args, env) =>
+  new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [file, ...args], {
+      cwd: root,
+      env: { ...process.env, ...quietEnvironment, NO_COLOR: '1', ...env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    children.add(child);
+    for (const stream of [child.stdout, child.stderr]) {
+      createInterface({ input: stream }).on('line', (line) => console.log(`${part.padEnd(7)} | ${line}`));
+    }
+    child.on('error', reject);
+    child.on('close', (code) => {
+      children.delete(child);
+      resolve(code ?? 1);
+    });
+  });
+
+const failOnMissingTool = (counts) =>
+  counts.toolMissing && isCi ? { ...counts, failed: counts.failed + 1, skipped: 0 } : counts;
+
+const runPart = async (part, state) => {
+  if (!part.exists())
+    return { name: part.name, seconds: 0, passed: 0, failed: 0, skipped: 0, note: 'nothing here yet' };
+  console.log(`== ${part.name}: started`);
+  const began = performance.now();
+  const counts = failOnMissingTool(await part.run(starter(part.name), state));
+  const seconds = (performance.now() - began) / 1000;
+  console.log(`== ${part.name}: ${counts.failed > 0 ? 'FAILED' : 'done'} in ${seconds.toFixed(1)} s`);
+  return { name: part.name, seconds, ...counts };
+};
+
+const runLane = async (lane, wanted, state) => {
+  const results = [];
+  for (const part of lane) if (wanted.includes(part.name)) results.push(await runPart(part, state));
+  return results;
+};
+
+const table = (results, budgets) => {
+  const rows = results.map(({ name, seconds, passed, failed, skipped, note }) => {
+    const remark = [seconds > budgets[name] ? 'over its budget' : '', note ?? ''].filter(Boolean).join('; ');
+    return [name, seconds.toFixed(1), String(budgets[name]), passed, failed, skipped, remark].map(String);
+  });
+  const all = [['part', 'seconds', 'budget', 'passed', 'failed', 'skipped', ''], ...rows];
+  const widths = all[0].map((_, column) => Math.max(...all.map((row) => row[column].length)));
+  const line = (row) =>
+    row.map((cell, column) =>
+      column > 0 && column < 6 ? cell.padStart(widths[column]) : cell.padEnd(widths[column]),
+    );
+  return all.map((row) => line(row).join('  ').trimEnd()).join('\n');
+};
+
+const endChildrenWithThisProcess = () => {
+  for (const [signal, code] of [
+    ['SIGINT', 130],
+    ['SIGTERM', 143],
+  ]) {
+    process.on(signal, () => {
+      for (const child of children) child.kill('SIGTERM');
+      process.exit(code);
+    });
+  }
+};
+
+await runCommand(async () => {
+  const wanted = wantedParts(process.argv.slice(2));
+  setUp();
+  endChildrenWithThisProcess();
+  const budgets = JSON.parse(readFileSync(inRoot('tests', 'budgets.json'), 'utf8'));
+  const hasBrowserPart =
+    wanted.includes('browser') && lanes.flat().some((p) => p.name === 'browser' && p.exists());
+  const state = { browser: hasBrowserPart ? findBrowser() : null, isBuilt: true };
+  const began = performance.now();
+  const results = (await Promise.all(lanes.map((lane) => runLane(lane, wanted, state)))).flat();
+  const total = (name) => results.reduce((sum, result) => sum + result[name], 0);
+  console.log(`\n${table(results, budgets)}`);
+  console.log(
+    `all parts ${((performance.now() - began) / 1000).toFixed(1)} s; generated cases use seed 20260131; no test is tried twice`,
+  );
+  console.log(`${total('passed')} passed, ${total('failed')} failed, ${total('skipped')} skipped`);
+  return total('failed') > 0 || total('passed') === 0 ? 1 : 0;
+});

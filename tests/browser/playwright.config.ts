@@ -1,0 +1,53 @@
+/**
+ * The browser tests start a server of their own on what was built, on a port and a database
+ * file of their own, and leave nothing running.
+ */
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+import { browserArguments, installedBrowser } from '../../src/commands/browser.mjs';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const port = Number(process.env.BROWSER_TEST_PORT ?? 3187);
+const address = `http://127.0.0.1:${port}`;
+
+// Each worker loads this file again; the folder is made once and handed on.
+process.env.BROWSER_TEST_FOLDER ??= mkdtempSync(path.join(tmpdir(), 'loadgate-browser-'));
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: path.join(root, 'tests', 'output', 'browser'),
+  retries: 0,
+  workers: 2,
+  forbidOnly: true,
+  timeout: 60_000,
+  reporter: [
+    ['list'],
+    [
+      'json',
+      { outputFile: process.env.BROWSER_TEST_REPORT ?? path.join(root, 'tests', 'output', 'browser.json') },
+    ],
+  ],
+  use: {
+    baseURL: address,
+    browserName: 'chromium',
+    trace: 'retain-on-failure',
+    launchOptions: { executablePath: installedBrowser() ?? undefined, args: browserArguments },
+  },
+  webServer: {
+    command: `"${process.execPath}" src/commands/serve.mjs`,
+    cwd: root,
+    url: `${address}/healthz`,
+    reuseExistingServer: false,
+    timeout: 60_000,
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 10_000 },
+    env: {
+      PORT: String(port),
+      HOST: '127.0.0.1',
+      DEMO: '1',
+      DATABASE_FILE: path.join(process.env.BROWSER_TEST_FOLDER, 'clinic.sqlite'),
+    },
+  },
+});
