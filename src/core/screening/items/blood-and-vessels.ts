@@ -1,0 +1,254 @@
+/** Screening questions about clotting, bleeding, arteries, veins and lymph. Lists differ; the stricter reading is used and said. */
+import {
+  cuffOnly,
+  everyMethod,
+  precaution,
+  review,
+  type ScreeningItem,
+  stopAll,
+  stopLimb,
+  stopOcclusion,
+  withoutCuff,
+} from '../item.ts';
+
+export const bloodAndVesselItems = [
+  {
+    id: 'past-clot',
+    question: 'Have you ever had a blood clot in a leg, an arm or a lung?',
+    clinicianLabel: 'Past or present deep-vein thrombosis or pulmonary embolism',
+    asks: {
+      details: [{ id: 'recent-or-treated', label: 'In the last four weeks, or still being treated' }],
+    },
+    minimumFor: everyMethod,
+    effects: [
+      stopOcclusion('past-clot', 'Past or present clot: most lists stop occlusion work.'),
+      stopAll('recent-clot', 'Recent or still treated clot: no loading until the physician clears it.', {
+        methods: withoutCuff,
+        detail: 'recent-or-treated',
+      }),
+    ],
+    support: 'occlusion-screening-2022',
+    mark: 'seen',
+  },
+  {
+    id: 'clotting-or-bleeding-disorder',
+    question:
+      'Has a doctor named a clotting or bleeding disorder for you, or does one run in your close family?',
+    clinicianLabel: 'Clotting or bleeding disorder, own or family',
+    asks: {
+      details: [
+        { id: 'own-clotting', label: 'My own: blood clots too easily' },
+        { id: 'own-bleeding', label: 'My own: blood clots too slowly' },
+        { id: 'family', label: 'In the close family' },
+      ],
+    },
+    minimumFor: cuffOnly,
+    effects: [
+      stopOcclusion(
+        'own-clotting-disorder',
+        'Own clotting tendency: one list allows it once cleared, the stricter is used.',
+        {
+          detail: 'own-clotting',
+        },
+      ),
+      stopOcclusion(
+        'own-bleeding-disorder',
+        'Own bleeding disorder: lists differ between stop and precaution, the stricter is used.',
+        {
+          detail: 'own-bleeding',
+        },
+      ),
+      review(
+        'family-clotting-disorder',
+        'Clotting or bleeding disorder in the family: a clinician decides.',
+        {
+          detail: 'family',
+        },
+      ),
+    ],
+    support: 'occlusion-list-statement',
+    mark: 'second-hand',
+  },
+  {
+    id: 'antiphospholipid-antibodies',
+    question: 'Have you been told that you have antiphospholipid antibodies?',
+    clinicianLabel: 'Antiphospholipid antibodies (from memory)',
+    asks: {},
+    minimumFor: cuffOnly,
+    effects: [
+      stopOcclusion(
+        'antiphospholipid-antibodies',
+        'Antiphospholipid antibodies raise clot risk: no occlusion work.',
+      ),
+    ],
+    support: 'clinic',
+    mark: 'memory',
+  },
+  {
+    id: 'sickle-cell',
+    question: 'Do you have sickle-cell disease, or could you carry the trait?',
+    clinicianLabel: 'Sickle-cell disease or trait',
+    asks: {
+      details: [
+        { id: 'disease', label: 'The disease' },
+        { id: 'trait', label: 'The trait, or perhaps' },
+      ],
+    },
+    minimumFor: cuffOnly,
+    effects: [
+      stopOcclusion('sickle-cell-disease', 'Sickle-cell disease: no occlusion work.', { detail: 'disease' }),
+      review(
+        'sickle-cell-trait',
+        'Sickle-cell trait: more clots under tourniquets than controls in one study; lean to stop.',
+        {
+          detail: 'trait',
+          clearedBy: 'physician',
+        },
+      ),
+    ],
+    support: 'sickle-trait-tourniquet-2025',
+    mark: 'seen',
+  },
+  {
+    id: 'arterial-disease',
+    question:
+      'Have you had an operation, stent or graft on the arteries of an arm or leg, or leg pain on walking that eases with rest?',
+    clinicianLabel: 'Arterial disease, arterial surgery, or walking pain that eases with rest',
+    asks: {
+      limbs: true,
+      details: [
+        { id: 'known-or-operated', label: 'Known arterial disease, operation, stent or graft' },
+        { id: 'walking-pain', label: 'Leg pain on walking that eases with rest' },
+      ],
+    },
+    minimumFor: cuffOnly,
+    effects: [
+      stopLimb('arterial-disease', 'Arterial disease or arterial surgery: no occlusion on that limb.', {
+        detail: 'known-or-operated',
+      }),
+      review(
+        'walking-pain',
+        'Walking pain that eases with rest: ankle-brachial index and a physician first.',
+        {
+          detail: 'walking-pain',
+          limb: 'leg',
+          clearedBy: 'physician',
+        },
+      ),
+      precaution(
+        'arterial-disease-loading',
+        'Arterial disease may limit the limb: stop at cramp-like pain and let it settle.',
+        {
+          scope: 'answered-limbs',
+        },
+      ),
+    ],
+    support: 'occlusion-screening-2022',
+    mark: 'seen',
+  },
+  {
+    id: 'dialysis-access',
+    question: 'Is there a fistula, graft or port for dialysis in a limb?',
+    clinicianLabel: 'Dialysis access in a limb',
+    asks: { limbs: true },
+    minimumFor: cuffOnly,
+    effects: [
+      stopLimb('dialysis-access', 'Dialysis access: no cuff or wrap on that limb.'),
+      precaution('dialysis-access-loading', 'Dialysis access: no strap or weight may press on it.', {
+        scope: 'answered-limbs',
+      }),
+    ],
+    support: 'occlusion-course-summary',
+    mark: 'second-hand',
+  },
+  {
+    id: 'lymph',
+    question: 'Were lymph nodes taken out or treated with radiation, or does a limb swell for lymph reasons?',
+    clinicianLabel: 'Lymph nodes removed or irradiated, lymphoedema',
+    asks: { limbs: true },
+    minimumFor: cuffOnly,
+    effects: [
+      stopLimb(
+        'lymph',
+        'Lymph drainage of the limb is impaired: no cuff or wrap there; ordinary loading is not the problem.',
+      ),
+    ],
+    support: 'occlusion-course-summary',
+    mark: 'second-hand',
+  },
+  {
+    id: 'veins',
+    question: 'Do you have bulging veins that ache, or have you had an inflamed vein?',
+    clinicianLabel: 'Aching varicose veins or past phlebitis',
+    asks: {
+      limbs: true,
+      details: [
+        { id: 'aching-veins', label: 'Bulging veins that ache' },
+        { id: 'inflamed-vein', label: 'An inflamed vein in the past' },
+      ],
+    },
+    minimumFor: cuffOnly,
+    effects: [
+      review('aching-veins', 'Aching varicose veins: a clinician decides for that limb.', {
+        detail: 'aching-veins',
+        scope: 'answered-limbs',
+      }),
+      review('inflamed-vein', 'Past vein inflammation: a clinician decides.', { detail: 'inflamed-vein' }),
+    ],
+    support: 'occlusion-course-summary',
+    mark: 'second-hand',
+  },
+  {
+    id: 'swollen-calf',
+    question: 'Is one calf newly swollen, warm or tender?',
+    clinicianLabel: 'One calf newly swollen, warm or tender',
+    asks: {},
+    minimumFor: everyMethod,
+    effects: [
+      stopAll(
+        'swollen-calf',
+        'One calf newly swollen, warm or tender: no session, medical contact the same day, whatever any score says.',
+      ),
+    ],
+    askBeforeOcclusion: true,
+    support: 'resistance-contraindications-table',
+    mark: 'design',
+  },
+  {
+    id: 'raynaud-or-systemic-sclerosis',
+    question:
+      'Do your fingers or toes turn white and numb in the cold, or have you been told of systemic sclerosis?',
+    clinicianLabel: 'Raynaud or systemic sclerosis (from memory)',
+    asks: {},
+    minimumFor: cuffOnly,
+    effects: [
+      review(
+        'raynaud-or-systemic-sclerosis',
+        'Small vessels may close too readily: the physician clears it first.',
+        { clearedBy: 'physician' },
+      ),
+    ],
+    support: 'clinic',
+    mark: 'memory',
+  },
+  {
+    id: 'vasculitis',
+    question: 'Have you been told that you have inflamed blood vessels (vasculitis)?',
+    clinicianLabel: 'Vasculitis (from memory)',
+    asks: {},
+    minimumFor: cuffOnly,
+    effects: [review('vasculitis', 'Vasculitis: the physician clears it first.', { clearedBy: 'physician' })],
+    support: 'clinic',
+    mark: 'memory',
+  },
+  {
+    id: 'after-covid',
+    question: 'Since a COVID-19 infection, has a doctor spoken of a raised risk of clots?',
+    clinicianLabel: 'Clotting risk after COVID-19',
+    asks: {},
+    minimumFor: cuffOnly,
+    effects: [review('after-covid', 'Clotting risk after COVID-19: a clinician decides.')],
+    support: 'occlusion-screening-2022',
+    mark: 'seen',
+  },
+] as const satisfies readonly ScreeningItem[];

@@ -1,0 +1,152 @@
+/** Screening questions about skin, bones and joints. */
+import {
+  cuffOnly,
+  everyMethod,
+  precaution,
+  review,
+  type ScreeningItem,
+  stopAll,
+  stopLimb,
+  withoutCuff,
+} from '../item.ts';
+
+export const limbAndJointItems = [
+  {
+    id: 'wound-break-or-infection',
+    question:
+      'Is there an open sore, stitches, a recent break, a skin graft or an infection in an arm or leg?',
+    clinicianLabel: 'Wound, stitches, recent fracture, skin graft or infection of a limb',
+    asks: {
+      limbs: true,
+      details: [
+        { id: 'sore-stitches-or-graft', label: 'Open sore, stitches or skin graft' },
+        { id: 'recent-break', label: 'A recent break' },
+        { id: 'infection', label: 'Infection' },
+      ],
+    },
+    minimumFor: everyMethod,
+    effects: [
+      stopLimb(
+        'wound-break-or-infection',
+        'Wound, fracture, graft or infection at or below the cuff: no occlusion on that limb until healed.',
+      ),
+      stopAll(
+        'recent-break-loading',
+        'Recent fracture: no loading of that limb until the physician clears it.',
+        {
+          methods: withoutCuff,
+          scope: 'answered-limbs',
+          detail: 'recent-break',
+        },
+      ),
+      stopAll('infection-loading', 'Infection of the limb: no loading there until the physician clears it.', {
+        methods: withoutCuff,
+        scope: 'answered-limbs',
+        detail: 'infection',
+      }),
+      precaution('wound-loading', 'Open skin: keep straps and weights off it.', {
+        scope: 'answered-limbs',
+        detail: 'sore-stitches-or-graft',
+      }),
+    ],
+    askBeforeOcclusion: true,
+    support: 'occlusion-list-statement',
+    mark: 'second-hand',
+  },
+  {
+    id: 'skin-or-joint-under-cuff',
+    question: 'Where a cuff or wrap would sit, is the skin thin or easily torn, or is a joint inflamed?',
+    clinicianLabel: 'Fragile or broken skin, or active joint inflammation under the cuff (from memory)',
+    asks: { limbs: true },
+    minimumFor: cuffOnly,
+    effects: [
+      stopLimb(
+        'skin-or-joint-under-cuff',
+        'Fragile skin or active inflammation under the cuff: no occlusion on that limb until settled.',
+      ),
+    ],
+    askBeforeOcclusion: true,
+    support: 'clinic',
+    mark: 'memory',
+  },
+  {
+    id: 'hot-joint',
+    question: 'Is a joint hot, or clearly more swollen than usual, today?',
+    clinicianLabel: 'Acutely hot or swollen joint',
+    asks: { joints: true },
+    minimumFor: everyMethod,
+    effects: [],
+    blocksJoints: 'answered',
+    askBeforeOcclusion: true,
+    support: 'resistance-contraindications-table',
+    mark: 'seen',
+  },
+  {
+    id: 'rheumatoid-arthritis',
+    question: 'Do you have rheumatoid or another inflammatory arthritis?',
+    clinicianLabel: 'Rheumatoid or other inflammatory arthritis',
+    asks: {},
+    minimumFor: [],
+    effects: [
+      precaution(
+        'rheumatoid-arthritis',
+        'Rheumatoid arthritis: clot risk is above the general population, yet a 12-week trial reported no such harm; a precaution, no stop.',
+        { methods: cuffOnly },
+      ),
+      precaution(
+        'inflammatory-arthritis-loading',
+        'Inflammatory arthritis: ask about flares early and let the joint set the load.',
+      ),
+    ],
+    support: 'occlusion-screening-2022',
+    mark: 'seen',
+  },
+  {
+    id: 'neck-in-rheumatoid-arthritis',
+    question:
+      'With rheumatoid arthritis, has your neck been affected, or does moving it bring tingling in arms or legs?',
+    clinicianLabel: 'Neck involvement in rheumatoid arthritis (from memory)',
+    asks: {},
+    minimumFor: everyMethod,
+    effects: [
+      review(
+        'neck-in-rheumatoid-arthritis',
+        'Neck involvement: work of the arms waits until a physician has judged the neck.',
+        {
+          methods: everyMethod,
+          limb: 'arm',
+          clearedBy: 'physician',
+        },
+      ),
+      precaution(
+        'neck-in-rheumatoid-arthritis-legs',
+        'Neck involvement: positions that leave the neck unloaded and neutral.',
+        {
+          methods: everyMethod,
+          limb: 'leg',
+        },
+      ),
+    ],
+    blocksJoints: ['neck'],
+    support: 'clinic',
+    mark: 'memory',
+  },
+  {
+    id: 'osteoporosis',
+    question: 'Do you have osteoporosis, or did you break a bone in a small fall?',
+    clinicianLabel: 'Osteoporosis or fragility fracture (from memory)',
+    asks: {},
+    minimumFor: [],
+    effects: [
+      precaution(
+        'osteoporosis',
+        'Fragile bone: no loaded bending or twisting of the spine, small steps, mind falls.',
+        {
+          methods: everyMethod,
+        },
+      ),
+    ],
+    support: 'clinic',
+    mark: 'memory',
+  },
+] as const satisfies readonly ScreeningItem[];

@@ -1,0 +1,103 @@
+/**
+ * What screening leaves of each method on each limb, with every reason and who may clear it.
+ *
+ * The most cautious reason wins; reasons are never dropped. Nobody screened, nobody adult, or a
+ * screening past its age closes everything. Occlusion is for arms and legs only: a limb is part of
+ * each outcome, so work of the trunk has none.
+ */
+import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { type Day, daysBetween } from '../day.ts';
+import { limbs, sides } from '../joints.ts';
+import { methods, type Opening, openings } from '../methods.ts';
+import type { Measurement } from '../model/measurement.ts';
+import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
+import { screeningChoices } from './choices.ts';
+import { afterClearances } from './clearances.ts';
+import { type DatedReason, reasonsFromAnswers, type Target } from './reasons-from-answers.ts';
+import { reasonsFromMeasurements } from './reasons-from-measurements.ts';
+
+export interface OutcomesInput {
+  readonly screening: Screening | null;
+  readonly clearances: readonly Clearance[];
+  readonly measurements: readonly Measurement[];
+  readonly today: Day;
+  readonly ageYears: number;
+  readonly choices: ChoiceValues;
+}
+
+export const adultFromYears = 18;
+
+export const mostCautious = (all: readonly Opening[]): Opening =>
+  all.reduce<Opening>(
+    (worst, next) => (openings.indexOf(next) > openings.indexOf(worst) ? next : worst),
+    'open',
+  );
+
+const closed = (code: string, from: string, text: string, since: Day): DatedReason => ({
+  code,
+  from,
+  opening: 'closed',
+  text,
+  clearedBy: null,
+  support: 'clinic',
+  since,
+});
+
+const standingReasons = (input: OutcomesInput, choices: ChoiceValues): readonly DatedReason[] => {
+  const { screening, today, ageYears } = input;
+  const reasons: DatedReason[] = [];
+  if (!(ageYears >= adultFromYears)) {
+    reasons.push(
+      closed('under-18', 'age', 'Under 18, or age not known: this tool is for adults only.', today),
+    );
+  }
+  if (!screening) {
+    reasons.push(
+      closed('never-screened', 'screening', 'No screening recorded: ask it before any method opens.', today),
+    );
+    return reasons;
+  }
+  const age = daysBetween(screening.day, today);
+  if (age < 0) {
+    reasons.push(
+      closed(
+        'screening-in-future',
+        'screening',
+        'The screening is dated in the future; correct its day.',
+        today,
+      ),
+    );
+  }
+  if (age > choices['screening-valid-days']!) {
+    reasons.push(
+      closed(
+        'screening-expired',
+        'screening',
+        `The screening is ${age} days old; it is asked again after ${choices['screening-valid-days']}.`,
+        today,
+      ),
+    );
+  }
+  return reasons;
+};
+
+const outcomeFor = (target: Target, input: OutcomesInput, choices: ChoiceValues): MethodOutcome => {
+  const found = [
+    ...standingReasons(input, choices),
+    ...(input.screening ? reasonsFromAnswers(input.screening, target) : []),
+    ...reasonsFromMeasurements(target, input.measurements, input.screening, input.today, choices),
+  ].map((reason) => afterClearances(reason, target, input.clearances, input.today));
+  return {
+    ...target,
+    opening: mostCautious(found.map((reason) => reason.opening)),
+    reasons: found.map(({ since: _since, ...reason }) => reason),
+  };
+};
+
+/** One outcome per method, limb and side: twelve in all, in a fixed order. */
+export const methodOutcomes = (input: OutcomesInput): readonly MethodOutcome[] => {
+  const choices = { ...defaultsOf(screeningChoices), ...input.choices };
+  return methods.flatMap((method) =>
+    limbs.flatMap((limb) => sides.map((side) => outcomeFor({ method, limb, side }, input, choices))),
+  );
+};

@@ -1,0 +1,144 @@
+/** What the recorded answers close. "Not known" counts as "yes"; what was not said is taken as so. */
+import type { Day } from '../day.ts';
+import { joints as everyJoint, type Joint, jointNameOf, type Limb, type Side, sideOf } from '../joints.ts';
+import type { Method } from '../methods.ts';
+import type { MethodReason, Screening, ScreeningItemAnswer } from '../model/screening.ts';
+import type { ScreeningEffect, ScreeningItem } from './item.ts';
+import { screeningItem, screeningItems } from './items.ts';
+
+export interface Target {
+  readonly method: Method;
+  readonly limb: Limb;
+  readonly side: Side;
+}
+
+/** A reason with the day it was found: a clearance given earlier does not reach it. */
+export interface DatedReason extends MethodReason {
+  readonly since: Day;
+}
+
+/** True unless the answer is a plain no. */
+export const counts = (answer: ScreeningItemAnswer): boolean => answer.answer !== 'no';
+
+const reachesLimb = (answer: ScreeningItemAnswer, effect: ScreeningEffect, target: Target): boolean => {
+  if (effect.limb !== undefined && effect.limb !== target.limb) return false;
+  if (effect.scope === 'everywhere' || !answer.limbs || answer.limbs.length === 0) return true;
+  return answer.limbs.some((named) => named.limb === target.limb && named.side === target.side);
+};
+
+/** Details count when named; all count when none were asked for, or when the answer is not known. */
+const reachesDetail = (answer: ScreeningItemAnswer, effect: ScreeningEffect): boolean =>
+  effect.detail === undefined ||
+  answer.details === undefined ||
+  answer.answer === 'not-known' ||
+  answer.details.includes(effect.detail);
+
+const notKnownWords = (answer: ScreeningItemAnswer): string =>
+  answer.answer === 'not-known' ? ' The answer was "not known", which counts as yes.' : '';
+
+/** Joints an answer speaks of; every joint when it names none. */
+export const jointsOf = (answer: ScreeningItemAnswer): readonly Joint[] => {
+  const named = everyJoint.filter((joint) => answer.joints?.includes(joint));
+  return named.length > 0 ? named : everyJoint;
+};
+
+const armJoints = ['shoulder', 'elbow', 'wrist', 'hand'];
+
+const lieOn = (joint: Joint, target: Target): boolean => {
+  const side = sideOf(joint);
+  if (side === null) return true;
+  return side === target.side && armJoints.includes(jointNameOf(joint)) === (target.limb === 'arm');
+};
+
+/** A hot joint closes its own loading (see joint-blocks.ts); the limb hears of it, and no cuff goes on it. */
+const hotJointReason = (
+  answer: ScreeningItemAnswer,
+  item: ScreeningItem,
+  target: Target,
+  day: Day,
+): readonly DatedReason[] => {
+  const hot = jointsOf(answer).filter((joint) => lieOn(joint, target));
+  if (hot.length === 0) return [];
+  const unnamed = jointsOf(answer).length === everyJoint.length;
+  const closes = unnamed || target.method === 'occlusion';
+  const where = unnamed ? 'no joint was named, so every joint counts' : hot.join(', ');
+  return [
+    {
+      code: 'hot-joint',
+      from: item.id,
+      opening: closes ? 'closed-until-cleared' : 'open-with-precautions',
+      text: `Hot or clearly swollen joint (${where}): that joint is not loaded until a physician has judged it.${notKnownWords(answer)}`,
+      clearedBy: closes ? 'physician' : null,
+      support: item.support,
+      since: day,
+    },
+  ];
+};
+
+const reasonsOf = (answer: ScreeningItemAnswer, target: Target, day: Day): readonly DatedReason[] => {
+  const item = screeningItem(answer.item);
+  if (!item) {
+    return [
+      {
+        code: 'unknown-item',
+        from: answer.item,
+        opening: 'closed',
+        text: `The screening holds an item this version does not know (${answer.item}); ask the current sheet.`,
+        clearedBy: null,
+        support: 'clinic',
+        since: day,
+      },
+    ];
+  }
+  if (!counts(answer)) return [];
+  const hot = item.blocksJoints === 'answered' ? hotJointReason(answer, item, target, day) : [];
+  const effects = item.effects.filter(
+    (effect) =>
+      effect.methods.includes(target.method) &&
+      reachesLimb(answer, effect, target) &&
+      reachesDetail(answer, effect),
+  );
+  return [
+    ...hot,
+    ...effects.map((effect) => ({
+      code: effect.code,
+      from: item.id,
+      opening: effect.opening,
+      text: effect.text + notKnownWords(answer),
+      clearedBy: effect.clearedBy,
+      support: item.support,
+      since: day,
+    })),
+  ];
+};
+
+/** Items nobody has answered: the minimum set closes, the rest is a precaution. */
+const unanswered = (screening: Screening, target: Target): readonly DatedReason[] => {
+  const answered = new Set(screening.answers.map((answer) => answer.item));
+  return screeningItems
+    .filter((item) => !answered.has(item.id))
+    .filter(
+      (item) =>
+        item.minimumFor.includes(target.method) ||
+        item.effects.some((effect) => effect.methods.includes(target.method)),
+    )
+    .map((item) => {
+      const closes = item.minimumFor.includes(target.method);
+      return {
+        code: `not-asked-${item.id}`,
+        from: item.id,
+        opening: closes ? ('closed' as const) : ('open-with-precautions' as const),
+        text: closes
+          ? `Not yet asked, and needed before this method opens: ${item.clinicianLabel}.`
+          : `Not yet asked: ${item.clinicianLabel}.`,
+        clearedBy: null,
+        support: 'clinic',
+        since: screening.day,
+      };
+    });
+};
+
+export const reasonsFromAnswers = (screening: Screening, target: Target): readonly DatedReason[] => [
+  ...screening.answers.flatMap((answer) => reasonsOf(answer, target, screening.day)),
+  ...unanswered(screening, target),
+];
