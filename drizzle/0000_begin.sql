@@ -140,6 +140,21 @@ CREATE TABLE `prescription_end` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
+CREATE TABLE `programme` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`version` integer NOT NULL,
+	`from_day` text NOT NULL,
+	`lines` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "programme_day" CHECK("programme"."from_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `programme_version` ON `programme` (`patient_id`,`version`);--> statement-breakpoint
 CREATE TABLE `screening` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,

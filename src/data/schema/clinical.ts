@@ -6,6 +6,7 @@ import type { Dose } from '#core/model/dose.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import { effusions } from '#core/model/record.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
@@ -183,3 +184,18 @@ export const prescriptionEnd = kit.table('prescription_end', {
   endedBy: kit.id('ended_by'),
   reason: kit.text('reason'),
 });
+
+/** Which weekdays each prescribed exercise stands on; the newest version counts from its day on. */
+export const programme = kit.table(
+  'programme',
+  {
+    ...owned(),
+    version: kit.whole('version'),
+    fromDay: kit.day('from_day'),
+    lines: kit.json<readonly ProgrammeLine[]>('lines'),
+  },
+  (t) => [
+    kit.unique('programme_version').on(t.patientId, t.version),
+    kit.check('programme_day', sql`${t.fromDay} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);

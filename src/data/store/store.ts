@@ -12,7 +12,7 @@ import { type Connection, connect, type Db } from './connection.ts';
 
 export interface Store {
   readonly file: string;
-  /** For reading only; never inside a write. */
+  /** For reading. Inside a write it is the open transaction, so a write sees its own rows. */
   readonly read: Db;
   readonly write: <T>(fn: (tx: Db) => Promise<T> | T) => Promise<T>;
   /** The writing connection, for migrations, pragmas read back and backups. */
@@ -56,5 +56,14 @@ export const openStore = (file: string): Store => {
     reader.client.close();
     writer.client.close();
   };
-  return { file, read: reader.db, write, writer, reader, close };
+  return {
+    file,
+    get read() {
+      return scope.getStore() ?? reader.db;
+    },
+    write,
+    writer,
+    reader,
+    close,
+  };
 };

@@ -1,0 +1,205 @@
+/**
+ * What phones send, stored once each. The same entry id with the same content gets the same answer
+ * again; with other content it is kept as a conflict for the clinician and changes nothing.
+ */
+import { createHash, randomUUID } from 'node:crypto';
+import { and, eq } from 'drizzle-orm';
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import {
+  entryConflict,
+  morning,
+  morningJoint,
+  prescription,
+  sessionJoint,
+  setLog,
+  trainingSession,
+  twoHours,
+} from './schema/schema.ts';
+import type { Db } from './store/connection.ts';
+
+export type Stored =
+  | { readonly kind: 'stored'; readonly id: string; readonly clockDoubtful: boolean }
+  | { readonly kind: 'known'; readonly id: string; readonly clockDoubtful: boolean }
+  | { readonly kind: 'conflict' }
+  /** It answers a session that has not arrived. */
+  | { readonly kind: 'no-session' }
+  /** A set names a prescription that is not this patient's. */
+  | { readonly kind: 'unknown-prescription'; readonly prescriptionId: string };
+
+type Entry = SessionEntry | MorningEntry | TwoHoursEntry;
+
+/** A phone and the clinic may disagree by this much before a clock counts as doubtful. */
+export const clockToleranceMs = 10 * 60_000;
+
+/** Content without the time of sending, which differs between a send and its repeat. */
+const digestOf = ({ sentAt: _, ...content }: Entry): string =>
+  createHash('sha256').update(JSON.stringify(content)).digest('hex');
+
+/** Doubtful when the phone's clock is off, or the entry speaks of a time after it was sent. */
+const isDoubtful = (access: Access, entry: Entry, spokenOf: number): boolean =>
+  Math.abs(access.now - entry.sentAt) > clockToleranceMs || spokenOf > entry.sentAt + clockToleranceMs;
+
+type Known = { readonly id: string; readonly digest: string; readonly clockDoubtful: boolean };
+
+const known = async (
+  tx: Db,
+  access: Access,
+  patientId: string,
+  entry: Entry,
+  table: typeof trainingSession | typeof morning | typeof twoHours,
+): Promise<Stored | null> => {
+  const rows: Known[] = await tx
+    .select({ id: table.id, digest: table.digest, clockDoubtful: table.clockDoubtful })
+    .from(table)
+    .where(
+      and(
+        eq(table.clinicId, access.clinicId),
+        eq(table.patientId, patientId),
+        eq(table.entryId, entry.entryId),
+      ),
+    );
+  const row = rows[0];
+  if (!row) return null;
+  const digest = digestOf(entry);
+  if (row.digest === digest) return { kind: 'known', id: row.id, clockDoubtful: row.clockDoubtful };
+  await tx.insert(entryConflict).values({
+    id: randomUUID(),
+    clinicId: access.clinicId,
+    patientId,
+    entryId: entry.entryId,
+    digest,
+    payload: entry,
+    arrivedAt: access.now,
+  });
+  await sealed(tx, access, { act: 'write', subject: 'entry-conflict', subjectId: entry.entryId, patientId });
+  return { kind: 'conflict' };
+};
+
+const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful: boolean) => ({
+  id: randomUUID(),
+  clinicId: access.clinicId,
+  patientId,
+  entryId: entry.entryId,
+  digest: digestOf(entry),
+  format: entry.format,
+  day: entry.day,
+  zone: entry.zone,
+  sentAt: entry.sentAt,
+  arrivedAt: access.now,
+  clockDoubtful,
+  enteredBy: access.actorId,
+  amends: entry.amends ?? null,
+  redFlags: entry.redFlags,
+  extraPainRelief: entry.extraPainRelief,
+});
+
+/** The first prescription named by a set that is not one of this patient's exercises, or null. */
+const foreignPrescription = async (
+  tx: Db,
+  access: Access,
+  patientId: string,
+  entry: SessionEntry,
+): Promise<string | null> => {
+  const named = [...new Map(entry.sets.map((set) => [set.prescriptionId, set.lineId]))];
+  for (const [prescriptionId, lineId] of named) {
+    const [row] = await tx
+      .select({ lineId: prescription.lineId })
+      .from(prescription)
+      .where(
+        and(
+          eq(prescription.clinicId, access.clinicId),
+          eq(prescription.patientId, patientId),
+          eq(prescription.id, prescriptionId),
+        ),
+      );
+    if (row?.lineId !== lineId) return prescriptionId;
+  }
+  return null;
+};
+
+export const storeSession = (access: Access, patientId: string, entry: SessionEntry): Promise<Stored> =>
+  access.store.write(async (tx) => {
+    const before = await known(tx, access, patientId, entry, trainingSession);
+    if (before) return before;
+    const stranger = await foreignPrescription(tx, access, patientId, entry);
+    if (stranger) return { kind: 'unknown-prescription', prescriptionId: stranger };
+    const clockDoubtful = isDoubtful(access, entry, entry.endedAt);
+    const row = envelope(access, patientId, entry, clockDoubtful);
+    const { beganAt, endedAt, kind, didExtra, stoppedByFlag } = entry;
+    await tx.insert(trainingSession).values({ ...row, beganAt, endedAt, kind, didExtra, stoppedByFlag });
+    const owner = { clinicId: access.clinicId, patientId, sessionId: row.id };
+    if (entry.sets.length > 0) {
+      await tx
+        .insert(setLog)
+        .values(
+          entry.sets.map(({ set, ...rest }) => ({ ...owner, id: randomUUID(), setNumber: set, ...rest })),
+        );
+    }
+    if (entry.joints.length > 0) {
+      await tx.insert(sessionJoint).values(
+        entry.joints.map(({ twoHoursState, ...rest }) => ({
+          ...owner,
+          painTwoHoursState: twoHoursState,
+          ...rest,
+        })),
+      );
+    }
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'session',
+      subjectId: row.id,
+      patientId,
+      detail: { sets: entry.sets.length, kind },
+    });
+    return { kind: 'stored', id: row.id, clockDoubtful };
+  });
+
+export const storeMorning = (
+  access: Access,
+  patientId: string,
+  entry: MorningEntry,
+  late: boolean,
+): Promise<Stored> =>
+  access.store.write(async (tx) => {
+    const before = await known(tx, access, patientId, entry, morning);
+    if (before) return before;
+    const clockDoubtful = isDoubtful(access, entry, entry.answeredAt);
+    const row = envelope(access, patientId, entry, clockDoubtful);
+    const { answeredAt, fatigue, fatigueState } = entry;
+    await tx.insert(morning).values({ ...row, answeredAt, fatigue, fatigueState, late });
+    const owner = { clinicId: access.clinicId, patientId, morningId: row.id };
+    if (entry.joints.length > 0)
+      await tx.insert(morningJoint).values(entry.joints.map((joint) => ({ ...owner, ...joint })));
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'morning',
+      subjectId: row.id,
+      patientId,
+      detail: { late },
+    });
+    return { kind: 'stored', id: row.id, clockDoubtful };
+  });
+
+export const storeTwoHours = (access: Access, patientId: string, entry: TwoHoursEntry): Promise<Stored> =>
+  access.store.write(async (tx) => {
+    const before = await known(tx, access, patientId, entry, twoHours);
+    if (before) return before;
+    const [session] = await tx
+      .select({ id: trainingSession.id })
+      .from(trainingSession)
+      .where(
+        and(
+          eq(trainingSession.clinicId, access.clinicId),
+          eq(trainingSession.patientId, patientId),
+          eq(trainingSession.entryId, entry.sessionEntryId),
+        ),
+      );
+    if (!session) return { kind: 'no-session' };
+    const clockDoubtful = isDoubtful(access, entry, entry.sentAt);
+    const row = envelope(access, patientId, entry, clockDoubtful);
+    await tx.insert(twoHours).values({ ...row, sessionId: session.id, joint: entry.joint, pain: entry.pain });
+    await sealed(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
+    return { kind: 'stored', id: row.id, clockDoubtful };
+  });

@@ -1,0 +1,123 @@
+/** Measurements, each an append-only row. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq } from 'drizzle-orm';
+import type { Joint } from '#core/joints.ts';
+import type { Measurement } from '#core/model/measurement.ts';
+import type { Effusion } from '#core/model/record.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { effusionTest, measurement } from './schema/schema.ts';
+
+export type RecordedMeasurement = Measurement & {
+  readonly id: string;
+  readonly recordedAt: number;
+  readonly confirmed: boolean;
+};
+
+/** The figure by which two measurements of one kind are compared. */
+export const figureOf = (row: Measurement): number => {
+  switch (row.kind) {
+    case 'body-mass':
+      return row.massKg;
+    case 'stature':
+      return row.statureCm;
+    case 'body-fat':
+      return row.bodyFatPercent;
+    case 'blood-pressure':
+      return row.systolicMmhg;
+    case 'limb-circumference':
+      return row.circumferenceCm;
+    case 'limb-occlusion-pressure':
+      return Math.min(row.firstMmhg, row.secondMmhg);
+    case 'ankle-brachial-index':
+      return Math.max(row.dorsalisPedisMmhg, row.posteriorTibialMmhg);
+    case 'repetitions-to-failure':
+      return row.loadKg;
+    case 'chair-stand-30s':
+      return row.stands;
+    case 'timed-up-and-go':
+      return row.seconds;
+    case 'grip':
+      return row.forceKg;
+    case 'isometric-force':
+      return row.forceN;
+    case 'patient-chosen-activity':
+      return row.score;
+  }
+};
+
+/** Oldest first. */
+export const measurementsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedMeasurement[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(measurement)
+    .where(and(eq(measurement.clinicId, access.clinicId), eq(measurement.patientId, patientId)))
+    .orderBy(asc(measurement.day), asc(measurement.recordedAt));
+  return rows.map((row) => ({
+    ...row.value,
+    id: row.id,
+    recordedAt: row.recordedAt,
+    confirmed: row.confirmed,
+  }));
+};
+
+export const recordMeasurement = (
+  access: Access,
+  patientId: string,
+  row: Measurement,
+  confirmed: boolean,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(measurement).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      day: row.day,
+      kind: row.kind,
+      value: row,
+      figure: figureOf(row),
+      confirmed,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'measurement',
+      subjectId: id,
+      patientId,
+      detail: { kind: row.kind },
+    });
+    return id;
+  });
+
+export const recordEffusion = (
+  access: Access,
+  patientId: string,
+  joint: Joint,
+  grade: Effusion,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(effusionTest).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      joint,
+      grade,
+      day: access.day,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'effusion-test',
+      subjectId: id,
+      patientId,
+      detail: { joint },
+    });
+    return id;
+  });

@@ -1,0 +1,48 @@
+/** Weekly programmes, as versions. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq, max } from 'drizzle-orm';
+import type { Programme, ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { programme } from './schema/schema.ts';
+
+export const programmesOf = async (access: Access, patientId: string): Promise<readonly Programme[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(programme)
+    .where(and(eq(programme.clinicId, access.clinicId), eq(programme.patientId, patientId)))
+    .orderBy(asc(programme.version));
+  return rows.map(({ version, fromDay, lines }) => ({ version, fromDay, lines }));
+};
+
+export const saveProgramme = (
+  access: Access,
+  patientId: string,
+  lines: readonly ProgrammeLine[],
+): Promise<number> =>
+  access.store.write(async (tx) => {
+    const [last] = await tx
+      .select({ version: max(programme.version) })
+      .from(programme)
+      .where(and(eq(programme.clinicId, access.clinicId), eq(programme.patientId, patientId)));
+    const version = (last?.version ?? 0) + 1;
+    const id = randomUUID();
+    await tx.insert(programme).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      version,
+      fromDay: access.day,
+      lines,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'programme',
+      subjectId: id,
+      patientId,
+      detail: { version, lines: lines.length },
+    });
+    return version;
+  });

@@ -1,0 +1,80 @@
+/**
+ * The one running instance: settings, store, keys, clock and sign-in. Opened lazily, on the first
+ * request or by the server's start; importing this module opens nothing.
+ */
+import path from 'node:path';
+import type { Person } from '#api/person.ts';
+import { readEnvironment } from '#commands/environment.mjs';
+import { dayAt } from '#data/civil-time.ts';
+import { clinicOf } from '#data/people.ts';
+import { migrateStore } from '#data/store/migrate.ts';
+import { openStore, type Store } from '#data/store/store.ts';
+import { type Auth, makeAuth } from './auth.ts';
+import { type ClinicalClock, clinicalClock } from './clock.ts';
+import { type Keys, keysFor } from './keys.ts';
+
+export interface Runtime {
+  readonly settings: ReturnType<typeof readEnvironment>;
+  readonly store: Store;
+  readonly keys: Keys;
+  readonly clock: ClinicalClock;
+  readonly auth: Auth;
+}
+
+/** Opens a store on a file and brings it to this release's schema. */
+export const openRuntime = (settings: ReturnType<typeof readEnvironment>): Runtime => {
+  const store = openStore(settings.DATABASE_FILE);
+  const migrated = migrateStore(store, path.join(process.cwd(), 'drizzle'));
+  if (!migrated.ok) {
+    store.close();
+    throw new Error(migrated.reason);
+  }
+  const keys = keysFor(settings.DATABASE_FILE, {
+    audit: settings.AUDIT_KEY_FILE,
+    encryption: settings.ENCRYPTION_KEY_FILE,
+  });
+  const clock = clinicalClock(settings.CLINIC_NOW === null ? null : Date.parse(settings.CLINIC_NOW));
+  const auth = makeAuth(store, { secret: keys.signIn, origin: settings.PUBLIC_ORIGIN });
+  return { settings, store, keys, clock, auth };
+};
+
+const held = globalThis as typeof globalThis & { loadgateRuntime?: Runtime };
+
+export const runtime = (): Runtime => {
+  held.loadgateRuntime ??= openRuntime(readEnvironment());
+  return held.loadgateRuntime;
+};
+
+/** Who is signed in, by the request's cookie; null when nobody is. */
+export const personOf = async (at: Runtime, headers: Headers): Promise<Person | null> => {
+  const session = await at.auth.api.getSession({ headers });
+  if (!session) return null;
+  const { id, name, email, clinicId, role, patientId } = session.user;
+  return { userId: id, name, email, clinicId, role: role as Person['role'], patientId: patientId ?? null };
+};
+
+/** Clinic zone, read once per process and clinic: a change of zone needs a restart. */
+const zones = new Map<string, string>();
+
+export const zoneOf = async (at: Runtime, clinicId: string): Promise<string> => {
+  const known = zones.get(`${at.store.file} ${clinicId}`);
+  if (known) return known;
+  const clinic = await clinicOf(at.store, clinicId);
+  if (!clinic) throw new Error('The account names a clinic that does not exist.');
+  zones.set(`${at.store.file} ${clinicId}`, clinic.zone);
+  return clinic.zone;
+};
+
+/** What data functions need to know of a caller. */
+export const accessFor = async (at: Runtime, person: Person) => {
+  const now = at.clock.now();
+  return {
+    store: at.store,
+    auditKey: at.keys.audit,
+    clinicId: person.clinicId,
+    actorId: person.userId,
+    actorName: person.name,
+    now,
+    day: dayAt(now, await zoneOf(at, person.clinicId)),
+  };
+};
