@@ -3,7 +3,7 @@
  * it right. The descriptor gives the words, so a screen and the desk say the same thing.
  */
 import type { z } from 'zod';
-import type { Field, NumberField } from '#core/describe.ts';
+import type { Field } from '#core/describe.ts';
 import type { Refusal, RefusalCode } from '#core/outcome.ts';
 import { withUnit } from './unit-words.ts';
 
@@ -78,16 +78,22 @@ const meantBranch = (issue: Extract<Issue, { code: 'invalid_union' }>, value: un
   return typeof value === 'string' && !isPlainWord ? literal : plain;
 };
 
+/** What a bound counts, for fields whose bound is no measured figure. */
+const countedIn = { text: 'character', list: 'item' } as const;
+
+const boundWords = (bound: number, field: Field | undefined): string => {
+  if (field?.kind === 'text' || field?.kind === 'list') {
+    return `${bound} ${countedIn[field.kind]}${bound === 1 ? '' : 's'}`;
+  }
+  return withUnit(bound, field?.kind === 'number' || field?.kind === 'integer' ? field.unit : '1');
+};
+
 const sizeReason = (issue: Issue, field: Field | undefined, name: string): string => {
-  const low = issue.code === 'too_small';
-  const bound = Number(
-    issue.code === 'too_small' ? issue.minimum : issue.code === 'too_big' && issue.maximum,
-  );
-  if (field?.kind === 'text') return `${name} has at ${low ? 'least' : 'most'} ${bound} characters.`;
-  if (field?.kind === 'list') return `${name} needs at ${low ? 'least' : 'most'} ${bound} items.`;
-  const figure = withUnit(bound, (field as NumberField | undefined)?.unit ?? '1');
-  if (issue.code === 'too_small' && !issue.inclusive) return `${name} is above ${figure}.`;
-  return `${name} is at ${low ? 'least' : 'most'} ${figure}.`;
+  const verb = field?.kind === 'text' || field?.kind === 'list' ? 'has' : 'is';
+  if (issue.code === 'too_big') return `${name} ${verb} at most ${boundWords(Number(issue.maximum), field)}.`;
+  if (issue.code !== 'too_small') return issue.message;
+  const bound = boundWords(Number(issue.minimum), field);
+  return issue.inclusive ? `${name} ${verb} at least ${bound}.` : `${name} ${verb} above ${bound}.`;
 };
 
 interface Place {
