@@ -1,0 +1,75 @@
+/** What every prescription carries, whoever it is for: who decides, when to stop, and what nobody checked. */
+import type { Caution } from '../caution.ts';
+import type { Dose } from '../model/dose.ts';
+import type { Measurement } from '../model/measurement.ts';
+import type { Screening } from '../model/screening.ts';
+
+const deferral: Caution = {
+  id: 'clinician-decides',
+  text: 'A proposal for a licensed clinician: your examination, your judgement and local rules come first.',
+  patientText:
+    'Your clinician and the rules where you live come first. If they differ from this page, follow them.',
+  from: 'always',
+  support: 'common-practice',
+};
+
+const stopSigns: Caution = {
+  id: 'stop-signs',
+  text: 'Stop and get emergency care: chest pain, breathlessness at rest, fainting, severe headache or change of sight, numb saddle or loss of bladder or bowel control.',
+  patientText:
+    'Stop and call emergency care if you have chest pain, cannot get your breath, faint, have a very bad headache or a change in your sight, or lose feeling between the legs or control of bladder or bowel.',
+  from: 'always',
+  support: 'common-practice',
+};
+
+const sameDaySigns: Caution = {
+  id: 'same-day-signs',
+  text: 'Stop and make contact the same day: hot swollen joint, calf pain or swelling, dark urine, fever, new weakness, a fall with injury, or a limb that cannot take weight.',
+  patientText:
+    'Stop and ring us the same day if a joint turns hot and swollen, a calf hurts or swells, your urine is dark like tea, you have a fever, a limb turns weak or cannot take weight, or you fall and hurt yourself.',
+  from: 'always',
+  support: 'common-practice',
+};
+
+export const alwaysCautions: readonly Caution[] = [deferral, stopSigns, sameDaySigns];
+
+const has = (measurements: readonly Measurement[], kind: Measurement['kind']): boolean =>
+  measurements.some((measurement) => measurement.kind === kind);
+
+const uncheckedThings = (
+  dose: Dose,
+  screening: Screening | null,
+  measurements: readonly Measurement[],
+): readonly string[] => {
+  const things = [
+    'silent blood clots',
+    'the heart under effort',
+    'bone strength',
+    'how the exercise is done at home',
+  ];
+  if (!screening) things.unshift('health questions (none recorded)');
+  if (!has(measurements, 'blood-pressure')) things.push('resting blood pressure (none recorded)');
+  if (dose.method !== 'occlusion') return things;
+  things.push('the blood vessels of the limb by imaging');
+  if (dose.limb === 'leg' && !has(measurements, 'ankle-brachial-index')) {
+    things.push('ankle-brachial index (none recorded)');
+  }
+  if (dose.cuff.kind === 'elastic-wrap') things.push('the pressure under the wrap, which cannot be known');
+  return things;
+};
+
+/** Says what was not checked, so that a filled-in form is not read as an all-clear. */
+export const notChecked = (
+  dose: Dose,
+  screening: Screening | null,
+  measurements: readonly Measurement[],
+): Caution => {
+  const things = uncheckedThings(dose, screening, measurements).join('; ');
+  return {
+    id: 'not-checked',
+    text: `Not checked by this tool: ${things}.`,
+    patientText: `Nobody has checked: ${things}. If you worry about one of these, ask before you start.`,
+    from: 'always',
+    support: 'clinic',
+  };
+};
