@@ -1,0 +1,48 @@
+/** What the phone needs for one day: everything, so that the page works on with no signal. */
+import type { Contact, Today } from '#core/engine/answers.ts';
+import type { Day } from '#core/day.ts';
+import type { Joint } from '#core/joints.ts';
+import type { Dose } from '#core/model/dose.ts';
+
+export interface TodayView {
+  readonly day: Day;
+  /** Clinical minus system time; 0 outside the demo. */
+  readonly clockOffset: number;
+  readonly givenName: string;
+  readonly clinic: {
+    readonly name: string;
+    readonly phone: string;
+    readonly emergencyNumber: string;
+    readonly coverHours: string;
+  };
+  readonly followedJoints: readonly Joint[];
+  readonly asksSwelling: boolean;
+  readonly asksStiffness: boolean;
+  readonly asksTwoHours: boolean;
+  readonly exercises: readonly TodayExercise[];
+  /** The next-morning answers of today: due when a session was done yesterday or a joint is followed daily. */
+  readonly morning: { readonly due: boolean; readonly answered: boolean };
+  /** The session of today has already been sent. */
+  readonly sessionSent: boolean;
+  /** Most urgent contact of the standing decisions. */
+  readonly contact: Contact;
+  /** Plain sentences: what changed since last time and why. */
+  readonly changes: readonly string[];
+  readonly messages: readonly { readonly text: string; readonly sentName: string; readonly sentAt: number }[];
+}
+
+export interface TodayExercise {
+  readonly prescriptionId: string;
+  readonly lineId: string;
+  readonly title: string;
+  readonly instructions: readonly string[];
+  readonly joints: readonly Joint[];
+  readonly dose: Dose;
+  readonly badDay: Dose;
+  readonly cautions: readonly { readonly id: string; readonly text: string }[];
+  /** Stands on the programme today; true as well when no programme has been written. */
+  readonly planned: boolean;
+  /** What the standing decisions leave of it today. */
+  readonly today: Today;
+  readonly signedName: string;
+}
