@@ -35,8 +35,6 @@ const filesUnder = (place) => {
 export const sourcesHash = () => {
   const hash = createHash('sha256').update(`node ${process.versions.node}\n`);
   for (const file of builtFrom.flatMap(filesUnder)) {
-    // The commands themselves are not part of the pages.
-    if (file.startsWith(path.join('src', 'commands'))) continue;
     hash
       .update(`${file}\n`)
       .update(readFileSync(inRoot(file)))

@@ -1,0 +1,123 @@
+/** Who may know whom. The core knows nobody; only the data layer knows the store. */
+import { describe, expect, it } from 'vitest';
+import { codeFiles, type Import, importsOfTree, resolveImport, treeOf } from './repository.ts';
+
+type Layer =
+  | 'core'
+  | 'data'
+  | 'api'
+  | 'server'
+  | 'ui'
+  | 'app'
+  | 'commands'
+  | 'demo'
+  | 'start'
+  | 'tests'
+  | 'tool';
+
+const arrows: Readonly<Record<Layer, readonly Layer[]>> = {
+  core: ['core'],
+  data: ['data', 'core'],
+  api: ['api', 'data', 'core'],
+  server: ['server', 'api', 'data', 'core'],
+  ui: ['ui', 'api', 'core'],
+  app: ['app', 'ui', 'api', 'server', 'core'],
+  demo: ['demo', 'data', 'core'],
+  commands: ['commands', 'server', 'api', 'data', 'core', 'demo'],
+  // Next's own entry files directly under src: start-up and the request filter.
+  start: ['start', 'server', 'api', 'data', 'core', 'demo'],
+  tests: ['tests', 'core', 'data', 'api', 'server', 'ui', 'app', 'commands', 'demo', 'start', 'tool'],
+  tool: ['tool'],
+};
+
+const layerOf = (file: string): Layer => {
+  if (file.startsWith('demo-clinic/')) return 'demo';
+  if (file.startsWith('tests/')) return 'tests';
+  const folder = /^src\/([a-z]+)\//.exec(file)?.[1];
+  if (folder) return folder as Layer;
+  return file.startsWith('src/') ? 'start' : 'tool';
+};
+
+/** Single files that more than their own layer may know, each with its reason. */
+const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
+  // The names of the settings are checked by the commands before packages exist, and by the server.
+  ['src/commands/environment.mjs', ['server', 'start']],
+]);
+
+const clientPackages = ['recharts', 'react-aria-components', '@trpc/', '@tanstack/', 'zod'];
+
+const problem = (file: string, { from, isType }: Import): string | null => {
+  const target = resolveImport(file, from);
+  const layer = layerOf(file);
+  if (target === null) {
+    if (layer === 'core') return `${file} imports ${from}: the core imports nothing from outside`;
+    if (/^(drizzle-orm|libsql)/.test(from) && !['data', 'tool', 'tests'].includes(layer)) {
+      return `${file} imports ${from}: only the data layer knows the store`;
+    }
+    if (
+      file.startsWith('src/ui/patient/') &&
+      !isType &&
+      clientPackages.some((name) => from.startsWith(name))
+    ) {
+      return `${file} imports ${from}: the patient's pages stay light`;
+    }
+    return null;
+  }
+  const toward = layerOf(target);
+  if (openFiles.get(target)?.includes(layer)) return null;
+  if (!arrows[layer].includes(toward)) return `${file} imports ${target}: ${layer} may not know ${toward}`;
+  if (layer === 'ui' && toward === 'api' && !isType && !target.startsWith('src/api/inputs/')) {
+    return `${file} imports ${target}: screens know the procedures' types and inputs only`;
+  }
+  const user = /^src\/ui\/(patient|clinician)\//;
+  const [from1, to1] = [user.exec(file)?.[1], user.exec(target)?.[1]];
+  return from1 && to1 && from1 !== to1 ? `${file} imports ${target}: ${from1} and ${to1} stay apart` : null;
+};
+
+const problems = (file: string, imports: readonly Import[]) =>
+  imports.map((one) => problem(file, one)).filter((text) => text !== null);
+
+describe('every import follows an arrow of the map', () => {
+  it('in all code', () => {
+    const found = codeFiles('src', 'demo-clinic', 'tests').flatMap((file) =>
+      problems(file, importsOfTree(treeOf(file))),
+    );
+    expect(found).toEqual([]);
+  });
+
+  it('names its target with the file’s extension, inside the repository', () => {
+    const found = codeFiles('src', 'demo-clinic', 'tests').flatMap((file) =>
+      importsOfTree(treeOf(file))
+        .filter(({ from }) => /^[.#]/.test(from) && !/\.(ts|tsx|mjs|js|json|css)$/.test(from))
+        .map(({ from }) => `${file} imports ${from}`),
+    );
+    expect(found).toEqual([]);
+  });
+
+  it.each([
+    ['src/core/a.ts', 'zod', false],
+    ['src/core/a.ts', 'node:fs', false],
+    ['src/core/a.ts', '#data/people.ts', true],
+    ['src/core/strength/a.ts', '../../data/people.ts', false],
+    ['src/data/a.ts', '#api/trpc.ts', false],
+    ['src/api/a.ts', 'drizzle-orm', false],
+    ['src/api/a.ts', '#ui/words.ts', false],
+    ['src/ui/clinician/a.tsx', '#data/people.ts', false],
+    ['src/ui/clinician/a.tsx', '#api/root.ts', false],
+    ['src/ui/clinician/a.tsx', '#ui/patient/today.tsx', false],
+    ['src/ui/patient/a.tsx', 'recharts', false],
+    ['src/app/page.tsx', '#data/people.ts', false],
+    ['demo-clinic/a.ts', '#api/root.ts', false],
+  ])('%s may not import %s', (file, from, isType) => {
+    expect(problems(file, [{ from, isType }])).toHaveLength(1);
+  });
+
+  it.each([
+    ['src/ui/clinician/a.tsx', '#api/root.ts', true],
+    ['src/ui/clinician/a.tsx', '#api/inputs/from-descriptor.ts', false],
+    ['src/api/a.ts', '#data/people.ts', false],
+    ['src/server/a.ts', '#commands/environment.mjs', false],
+  ])('%s may import %s', (file, from, isType) => {
+    expect(problems(file, [{ from, isType }])).toEqual([]);
+  });
+});
