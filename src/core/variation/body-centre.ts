@@ -3,14 +3,24 @@
  * With arms at the sides it is the figure known from force plates; with arms held forward at
  * shoulder height it is the one the push models need.
  */
+import { calculation } from '../calculation.ts';
+import { answer } from '../outcome.ts';
 import {
   ankleHeightShare,
   ballToShoulderShare,
   footCentreBelowAnkleShare,
   legShare,
 } from './body-lengths.ts';
-import { leverConstant } from './limb-lift.ts';
-import { lengthShare, neckBaseAboveShoulderMm, type Sex, sampleStatureMm, segments } from './segments.ts';
+import { sexField, statureField } from './fields.ts';
+import { leverConstant } from './lever-constant.ts';
+import {
+  lengthShare,
+  neckBaseAboveShoulderMm,
+  type Sex,
+  sampleStatureMm,
+  segmentCitations,
+  segments,
+} from './segments.ts';
 
 /** Arms counted at the shoulder. */
 export const bodyCentreShare = (sex: Sex): number => {
@@ -31,3 +41,20 @@ export const bodyCentreShare = (sex: Sex): number => {
 
 export const bodyCentreArmsDownShare = (sex: Sex): number =>
   bodyCentreShare(sex) - 2 * leverConstant('straight-arm', sex);
+
+export const bodyCentreRow = calculation({
+  id: 'body-centre-height',
+  title: 'Height of the centre of mass, standing, arms at the sides',
+  area: 'variation',
+  input: [sexField, statureField],
+  result: [
+    { name: 'shareOfStature', unit: '1' },
+    { name: 'heightM', unit: 'm' },
+  ],
+  citations: segmentCitations,
+  calculate: ({ sex, statureM }) => {
+    const share = bodyCentreArmsDownShare(sex);
+    return answer({ shareOfStature: share, heightM: share * statureM });
+  },
+  example: { sex: 'female', statureM: 1.62 },
+});

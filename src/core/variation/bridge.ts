@@ -5,10 +5,13 @@
  * shoulders as the pivot 6 cm above the floor, head and arms resting. One leg: the other is either
  * bent as it was or straight in line with the trunk. No measurement was found to compare.
  */
+import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
+import { answer, refuse } from '../outcome.ts';
 import type { VariationSource } from '../sources/variation.ts';
 import { ankleHeightShare, footCentreBelowAnkleShare } from './body-lengths.ts';
-import { gravity } from './gravity.ts';
+import { addedField, massField, sexField, statureField } from './fields.ts';
+import { degrees, gravity } from './gravity.ts';
 import { lengthShare, type Sex, segments } from './segments.ts';
 
 export const bridgeCitations: readonly Citation<VariationSource>[] = [
@@ -72,3 +75,36 @@ export const bridgeLoad = (bridge: Bridge): BridgeLoad | null => {
   const hipMomentNm = (upward - downward) * Math.cos(angle) * massKg * gravity * statureM;
   return { angleRadians: angle, footForceShare, hipMomentNm };
 };
+
+export const bridgeRow = calculation({
+  id: 'bridge-load',
+  title: 'Foot load and hip moment of a bridge',
+  area: 'variation',
+  input: [
+    sexField,
+    massField,
+    statureField,
+    {
+      name: 'legs',
+      kind: 'enum',
+      values: ['two', 'one-bent', 'one-straight'],
+      about: 'One leg: the lifted leg stays bent or lies straight in line with the trunk.',
+    },
+    addedField,
+  ],
+  result: [
+    { name: 'footForceShare', unit: '1', about: 'Of body weight, under the working foot or feet together.' },
+    { name: 'hipMomentNm', unit: 'N.m', about: 'Per working leg.' },
+    { name: 'lineDeg', unit: 'deg', about: 'Line of knee, hip and shoulder from the floor.' },
+  ],
+  citations: bridgeCitations,
+  calculate: (input) => {
+    const load = bridgeLoad(input);
+    if (!load) return refuse('statureM', 'outside-validity', 'The model does not hold for this stature.');
+    const { footForceShare, hipMomentNm, angleRadians } = load;
+    return answer({ footForceShare, hipMomentNm, lineDeg: degrees(angleRadians) }, [
+      { code: 'no-measurement', text: 'No measurement found to compare the model with.' },
+    ]);
+  },
+  example: { sex: 'male', massKg: 80, statureM: 1.75, legs: 'two', addedKg: 0 },
+});

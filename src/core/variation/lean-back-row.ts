@@ -4,7 +4,9 @@
  * Measured in forty people at four angles from the vertical, feet under the anchor. Between angles the
  * table is read on a straight line; outside 30–75° nothing is returned. Older people were not in it.
  */
+import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
+import { answer, refuse } from '../outcome.ts';
 import type { VariationSource } from '../sources/variation.ts';
 import { radians } from './gravity.ts';
 import { interpolate } from './interpolate.ts';
@@ -33,3 +35,38 @@ export const leanBackRowShare = (fromVerticalDeg: number): number | null =>
 
 /** One-constant fit to the four points, shown beside them and used for nothing. */
 export const leanBackRowFit = (fromVerticalDeg: number): number => 0.788 * Math.sin(radians(fromVerticalDeg));
+
+export const leanBackRowRow = calculation({
+  id: 'lean-back-row-share',
+  title: 'Share of body mass in a lean-back row',
+  area: 'variation',
+  input: [
+    {
+      name: 'fromVerticalDeg',
+      kind: 'number',
+      unit: 'deg',
+      min: 0,
+      max: 90,
+      about: 'Body angle from upright.',
+    },
+  ],
+  result: [
+    { name: 'shareOfBodyMass', unit: '1', about: 'Measured, on a straight line between measured angles.' },
+    { name: 'fittedShare', unit: '1', about: 'One-constant fit, shown for comparison only.' },
+    { name: 'fitError', unit: '1' },
+  ],
+  citations: leanBackRowCitations,
+  calculate: ({ fromVerticalDeg }) => {
+    const share = leanBackRowShare(fromVerticalDeg);
+    if (share === null) {
+      return refuse(
+        'fromVerticalDeg',
+        'outside-validity',
+        'Measured from 30 to 75° only; give an angle between.',
+      );
+    }
+    const fittedShare = leanBackRowFit(fromVerticalDeg);
+    return answer({ shareOfBodyMass: share, fittedShare, fitError: fittedShare - share });
+  },
+  example: { fromVerticalDeg: 45 },
+});

@@ -3,16 +3,21 @@
  *
  * M = g · cos φ · (K · body mass · stature + weight · distance), φ the angle of the limb from the
  * horizontal. Statics only: slow movement, rigid segments. It is the moment the muscles must answer,
- * not the force in a muscle or a joint.
+ * not the force in a muscle or a joint. No measurement was found to compare.
  */
-
-import type { Lever } from '../catalogue/setting.ts';
+import { calculation } from '../calculation.ts';
+import { type Lever, levers } from '../catalogue/setting.ts';
 import type { Citation } from '../citation.ts';
 import type { JointName } from '../joints.ts';
+import { answer } from '../outcome.ts';
 import type { VariationSource } from '../sources/variation.ts';
-import { cuffAboveAnkleM, footCentreBelowAnkleShare, legShare } from './body-lengths.ts';
+import { cuffAboveAnkleM, legShare } from './body-lengths.ts';
+import { addedField, distanceField, massField, sexField, statureField } from './fields.ts';
 import { gravity, radians } from './gravity.ts';
-import { lengthShare, type Sex, segments } from './segments.ts';
+import { leverConstant, leverConstantIn, type SegmentSet } from './lever-constant.ts';
+import { olderSegmentCitations } from './older-segments.ts';
+import { lengthShare, type Sex, segmentCitations, segments } from './segments.ts';
+import { winterCitations } from './winter-segments.ts';
 
 export const limbLiftCitations: readonly Citation<VariationSource>[] = [
   {
@@ -21,31 +26,8 @@ export const limbLiftCitations: readonly Citation<VariationSource>[] = [
     mark: 'computed',
     remark: 'Lever constants are sums of segment mass times distance, worked out here.',
   },
+  ...segmentCitations,
 ];
-
-/** Distance of a segment's centre of mass from its own upper joint. */
-const centre = (name: 'upperArm' | 'forearm' | 'hand' | 'thigh' | 'shank', sex: Sex): number =>
-  segments[sex][name].centreShare * lengthShare(name, sex);
-
-const constants: Record<Lever, (sex: Sex) => number> = {
-  shank: (sex) =>
-    segments[sex].shank.massShare * centre('shank', sex) +
-    segments[sex].foot.massShare * (lengthShare('shank', sex) + footCentreBelowAnkleShare),
-  'straight-leg': (sex) => constants['bent-leg'](sex) + constants.shank(sex),
-  'bent-leg': (sex) =>
-    segments[sex].thigh.massShare * centre('thigh', sex) +
-    (segments[sex].shank.massShare + segments[sex].foot.massShare) * lengthShare('thigh', sex),
-  forearm: (sex) =>
-    segments[sex].forearm.massShare * centre('forearm', sex) +
-    segments[sex].hand.massShare * (lengthShare('forearm', sex) + centre('hand', sex)),
-  'straight-arm': (sex) => constants['bent-arm'](sex) + constants.forearm(sex),
-  'bent-arm': (sex) =>
-    segments[sex].upperArm.massShare * centre('upperArm', sex) +
-    (segments[sex].forearm.massShare + segments[sex].hand.massShare) * lengthShare('upperArm', sex),
-};
-
-/** Σ segment mass share × distance share: the lever per body mass and stature. */
-export const leverConstant = (lever: Lever, sex: Sex): number => constants[lever](sex);
 
 export const jointOfLever: Readonly<Record<Lever, JointName>> = {
   'straight-leg': 'hip',
@@ -56,23 +38,21 @@ export const jointOfLever: Readonly<Record<Lever, JointName>> = {
   'bent-arm': 'shoulder',
 };
 
-/** Joint to the usual place of the weight: an ankle cuff, or the middle of the hand. */
-export const weightDistanceM = (lever: Lever, sex: Sex, statureM: number): number => {
-  switch (lever) {
-    case 'straight-leg':
-      return legShare(sex) * statureM - cuffAboveAnkleM;
-    case 'bent-leg':
-      return lengthShare('thigh', sex) * statureM;
-    case 'shank':
-      return lengthShare('shank', sex) * statureM - cuffAboveAnkleM;
-    case 'forearm':
-      return (lengthShare('forearm', sex) + centre('hand', sex)) * statureM;
-    case 'straight-arm':
-      return (lengthShare('upperArm', sex) + lengthShare('forearm', sex) + centre('hand', sex)) * statureM;
-    case 'bent-arm':
-      return lengthShare('upperArm', sex) * statureM;
-  }
+const handCentreShare = (sex: Sex): number => segments[sex].hand.centreShare * lengthShare('hand', sex);
+
+const usualDistanceM: Readonly<Record<Lever, (sex: Sex, statureM: number) => number>> = {
+  'straight-leg': (sex, statureM) => legShare(sex) * statureM - cuffAboveAnkleM,
+  'bent-leg': (sex, statureM) => lengthShare('thigh', sex) * statureM,
+  shank: (sex, statureM) => lengthShare('shank', sex) * statureM - cuffAboveAnkleM,
+  forearm: (sex, statureM) => (lengthShare('forearm', sex) + handCentreShare(sex)) * statureM,
+  'straight-arm': (sex, statureM) =>
+    (lengthShare('upperArm', sex) + lengthShare('forearm', sex) + handCentreShare(sex)) * statureM,
+  'bent-arm': (sex, statureM) => lengthShare('upperArm', sex) * statureM,
 };
+
+/** Joint to the usual place of the weight: an ankle cuff, or the middle of the hand. */
+export const weightDistanceM = (lever: Lever, sex: Sex, statureM: number): number =>
+  usualDistanceM[lever](sex, statureM);
 
 export interface LimbLift {
   readonly lever: Lever;
@@ -81,12 +61,82 @@ export interface LimbLift {
   readonly statureM: number;
   readonly angleDeg: number;
   readonly addedKg: number;
-  /** Joint to weight; left out, the usual place for this lever. */
   readonly distanceM?: number | undefined;
 }
 
-export const limbLiftMoment = (lift: LimbLift): number => {
+const moment = (lift: LimbLift, constant: number): number => {
   const distance = lift.distanceM ?? weightDistanceM(lift.lever, lift.sex, lift.statureM);
-  const limb = leverConstant(lift.lever, lift.sex) * lift.massKg * lift.statureM;
+  const limb = constant * lift.massKg * lift.statureM;
   return gravity * Math.cos(radians(lift.angleDeg)) * (limb + lift.addedKg * distance);
 };
+
+export const limbLiftMoment = (lift: LimbLift): number => moment(lift, leverConstant(lift.lever, lift.sex));
+
+/** The same lift by another segment table; null where that table lacks the limb. */
+export const limbLiftMomentIn = (set: SegmentSet, lift: LimbLift): number | null => {
+  const constant = leverConstantIn(set, lift.lever, lift.sex);
+  return constant === null ? null : moment(lift, constant);
+};
+
+/**
+ * Change of the joint moment, in percent, when only the weight changes. A step in a limb lift is
+ * judged on this and not on the weight: the limb itself is part of the load.
+ */
+export const momentStepPercent = (lift: LimbLift, newAddedKg: number): number =>
+  (limbLiftMoment({ ...lift, addedKg: newAddedKg }) / limbLiftMoment(lift) - 1) * 100;
+
+export const limbLiftRow = calculation({
+  id: 'limb-lift-moment',
+  title: 'Joint moment when lifting a straight or bent limb',
+  area: 'variation',
+  input: [
+    sexField,
+    massField,
+    statureField,
+    { name: 'lever', kind: 'enum', values: levers, about: 'Which part of the limb is lifted.' },
+    {
+      name: 'angleDeg',
+      kind: 'number',
+      unit: 'deg',
+      min: -90,
+      max: 90,
+      about: 'Angle of the limb from the horizontal.',
+    },
+    addedField,
+    distanceField,
+  ],
+  result: [
+    { name: 'joint', unit: '' },
+    { name: 'momentNm', unit: 'N.m' },
+    {
+      name: 'olderSegmentsNm',
+      unit: 'N.m',
+      about: 'Same lift with segment masses of people of about seventy.',
+    },
+    { name: 'cadaverSegmentsNm', unit: 'N.m', about: 'Same lift with the older leg table; null for arms.' },
+  ],
+  citations: [...limbLiftCitations, ...olderSegmentCitations, ...winterCitations],
+  calculate: (input) =>
+    answer(
+      {
+        joint: jointOfLever[input.lever],
+        momentNm: limbLiftMoment(input),
+        olderSegmentsNm: limbLiftMomentIn('older', input),
+        cadaverSegmentsNm: limbLiftMomentIn('cadaver', input),
+      },
+      [
+        {
+          code: 'no-measurement',
+          text: 'No measurement found to compare the model with. The three segment tables show how far the choice of table moves the figure.',
+        },
+      ],
+    ),
+  example: {
+    sex: 'female',
+    massKg: 65,
+    statureM: 1.62,
+    lever: 'straight-leg',
+    angleDeg: 30,
+    addedKg: 2,
+  },
+});

@@ -6,6 +6,8 @@
  * the shoulders are taken 12 cm from the wall, an assumption, and the share is larger.
  */
 
+import { calculation } from '../calculation.ts';
+import { answer, refuse } from '../outcome.ts';
 import { bodyCentreShare } from './body-centre.ts';
 import {
   armShare,
@@ -14,8 +16,10 @@ import {
   footCentreAheadShare,
   palmThicknessM,
 } from './body-lengths.ts';
-import { leverConstant } from './limb-lift.ts';
-import { type Sex, segments } from './segments.ts';
+import { sexField, statureField } from './fields.ts';
+import { degrees } from './gravity.ts';
+import { leverConstant } from './lever-constant.ts';
+import { type Sex, segmentCitations, segments } from './segments.ts';
 
 export const bentShoulderToWallM = 0.12;
 
@@ -60,3 +64,44 @@ export const wallPushUpShare = (push: WallPushUp): WallPushUpShare | null => {
 /** Ball of the foot to the wall when the person stands at arm's length and steps back. */
 export const footDistanceFromArmLength = (sex: Sex, statureM: number, backM: number): number =>
   armShare(sex) * statureM + palmThicknessM + backM;
+
+export const wallPushUpRow = calculation({
+  id: 'wall-push-up-share',
+  title: 'Share of body weight in a push-up against a wall',
+  area: 'variation',
+  input: [
+    sexField,
+    statureField,
+    {
+      name: 'footDistanceM',
+      kind: 'number',
+      unit: 'm',
+      min: 0,
+      max: 2,
+      about: 'Ball of the foot to the wall.',
+    },
+    { name: 'elbows', kind: 'enum', values: ['straight', 'bent'] },
+  ],
+  result: [
+    { name: 'share', unit: '1', about: 'Level force on both hands, of body weight.' },
+    { name: 'bodyAngleDeg', unit: 'deg', about: 'From the floor.' },
+  ],
+  citations: segmentCitations,
+  calculate: (input) => {
+    const push = wallPushUpShare(input);
+    if (!push) {
+      return refuse(
+        'footDistanceM',
+        'outside-validity',
+        'At this distance the model leaves no weight on the hands, or the body cannot span it.',
+      );
+    }
+    return answer({ share: push.share, bodyAngleDeg: degrees(push.angleRadians) }, [
+      {
+        code: 'no-measurement',
+        text: 'No measurement found to compare the model with; a small shift of the feet changes the share a lot, so record the distance.',
+      },
+    ]);
+  },
+  example: { sex: 'male', statureM: 1.75, footDistanceM: 0.8, elbows: 'straight' },
+});
