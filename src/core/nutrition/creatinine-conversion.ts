@@ -1,0 +1,27 @@
+/**
+ * Creatinine from micromoles per litre to milligrams per decilitre.
+ *
+ * The divisor 88.42 is from memory; it follows from a molar mass of 113.12 g/mol to 0.02 %.
+ */
+import { calculation } from '../calculation.ts';
+import type { Citation } from '../citation.ts';
+import { answer } from '../outcome.ts';
+import type { NutritionSource } from '../sources/nutrition.ts';
+
+const citations: readonly Citation<NutritionSource>[] = [
+  { source: 'creatinine-units', locator: 'divisor 88.42', mark: 'memory' },
+];
+const umolPerLForOneMgPerDl = 88.42;
+
+export const creatinineMgDl = (umolPerL: number): number => umolPerL / umolPerLForOneMgPerDl;
+
+export const creatinineConversionRow = calculation({
+  id: 'creatinine-conversion',
+  title: 'Creatinine in mg/dL',
+  area: 'nutrition',
+  input: [{ name: 'creatinineUmolPerL', kind: 'number', unit: 'umol/L', min: 5, max: 3000 }],
+  result: [{ name: 'creatinineMgDl', unit: 'mg/dL' }],
+  citations,
+  calculate: (input) => answer({ creatinineMgDl: creatinineMgDl(input.creatinineUmolPerL) }),
+  example: { creatinineUmolPerL: 100 },
+});

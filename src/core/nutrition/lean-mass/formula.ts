@@ -1,0 +1,10 @@
+/** What each published lean-mass formula gives to the row that offers them all. */
+import type { Citation } from '../../citation.ts';
+import type { NutritionSource } from '../../sources/nutrition.ts';
+import type { Sex } from '../body-fields.ts';
+
+export interface LeanMassFormula {
+  readonly id: string;
+  readonly citation: Citation<NutritionSource>;
+  readonly kilograms: (sex: Sex, massKg: number, statureCm: number) => number;
+}

@@ -1,0 +1,16 @@
+/**
+ * Lean mass in kg from body mass and a measured body-fat percentage: an identity.
+ *
+ * Preferred when the percentage was measured; it inherits the whole error of that measurement.
+ */
+import type { Citation } from '../../citation.ts';
+import type { NutritionSource } from '../../sources/nutrition.ts';
+
+export const fromBodyFatCitation: Citation<NutritionSource> = {
+  source: 'body-composition-identity',
+  locator: 'identity',
+  mark: 'computed',
+};
+
+export const leanMassFromBodyFatKg = (massKg: number, bodyFatPercent: number): number =>
+  massKg * (1 - bodyFatPercent / 100);
