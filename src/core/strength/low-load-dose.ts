@@ -1,0 +1,114 @@
+/**
+ * Proposes a low-load dose: load from a test or a known maximum, three sets near failure, reserve,
+ * rest, tempo and repetition band, with its working, its warnings and its bad-day session. It
+ * computes; it has not asked the joint, and a clinician signs.
+ */
+import { calculation } from '../calculation.ts';
+import { type ChoiceValues, checkChoices, defaultsOf } from '../clinic-choice.ts';
+import type { LowLoadDose } from '../model/dose.ts';
+import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
+import { badDayDose, badDayWarnings, type LowLoadWork } from './bad-day-dose.ts';
+import { strengthChoices } from './choices.ts';
+import { doubleProgressionCitations } from './double-progression.ts';
+import { equationCitations } from './equations/all.ts';
+import { accuracyCitations } from './estimate-citations.ts';
+import { type Estimate, estimateMaximum } from './low-load-estimate.ts';
+import { defersToClinician, evidenceLimits, floorReason, lowLoadCitations } from './low-load-evidence.ts';
+import { type LowLoadInput, lowLoadConflicts, lowLoadInput } from './low-load-input.ts';
+import { type ChosenLoad, chooseLoad } from './low-load-load.ts';
+import { lowLoadWarnings } from './low-load-warnings.ts';
+import { workLines, workOf } from './low-load-work.ts';
+import { longSetReserve } from './reserve-confidence.ts';
+import type { WorkingLine } from './working.ts';
+
+export interface LowLoadProposal<D = LowLoadWork> {
+  readonly dose: D;
+  readonly badDay: D;
+  readonly equation: Estimate['equation'];
+  readonly spread: Estimate['spread'];
+  readonly targetKg: number;
+  readonly truePercent: number | null;
+  readonly truePercentRange: ChosenLoad['truePercentRange'];
+  readonly nextLoad: ChosenLoad['nextLoad'];
+  readonly working: readonly WorkingLine[];
+  readonly warnings: readonly Note[];
+}
+
+/** Only this area's choices, so that a clinic's whole list may be handed in. */
+const ownChoices = (choices: ChoiceValues): ChoiceValues =>
+  Object.fromEntries(strengthChoices.map(({ id }) => [id, choices[id] ?? Number.NaN]));
+
+const fixedNotes: readonly Note[] = [floorReason, longSetReserve, evidenceLimits, defersToClinician];
+
+export const lowLoadWork = (input: LowLoadInput, clinicChoices: ChoiceValues): Outcome<LowLoadProposal> => {
+  const choices = ownChoices(clinicChoices);
+  const refused = [...checkChoices(strengthChoices, choices), ...lowLoadConflicts(input)];
+  if (refused.length > 0) return { ok: false, refused };
+  const estimate = estimateMaximum(input, choices);
+  if (!estimate.ok) return estimate;
+  const load = chooseLoad(input, estimate.result, choices);
+  if (!load.ok) return load;
+  const dose = workOf(input, estimate.result.oneRepMaxKg, load.result.loadKg, choices);
+  if (dose.repetitions.low > dose.repetitions.high) {
+    return refuse('repetitionsLow', 'inconsistent', 'The low end of the band is above its high end.');
+  }
+  const badDay = badDayDose(dose, choices);
+  const { targetKg, truePercent, truePercentRange, nextLoad } = load.result;
+  const proposal: LowLoadProposal = {
+    dose,
+    badDay,
+    equation: estimate.result.equation,
+    spread: estimate.result.spread,
+    targetKg,
+    truePercent,
+    truePercentRange,
+    nextLoad,
+    working: [...estimate.result.working, ...load.result.working, ...workLines(input, dose)],
+    warnings: [
+      ...lowLoadWarnings(input, load.result, dose.repetitions, dose.reserve, choices),
+      ...badDayWarnings(dose, badDay),
+    ],
+  };
+  return answer(proposal, [...estimate.notes, ...load.notes, ...fixedNotes]);
+};
+
+/** The same for one exercise and side, as the record keeps a dose. */
+export const proposeLowLoadDose = (
+  on: Pick<LowLoadDose, 'exerciseId' | 'side'>,
+  input: LowLoadInput,
+  choices: ChoiceValues,
+): Outcome<LowLoadProposal<LowLoadDose>> => {
+  const outcome = lowLoadWork(input, choices);
+  if (!outcome.ok) return outcome;
+  const { dose, badDay, ...rest } = outcome.result;
+  return answer({ ...rest, dose: { ...on, ...dose }, badDay: { ...on, ...badDay } }, outcome.notes);
+};
+
+export const lowLoadDoseRow = calculation({
+  id: 'low-load-dose',
+  title: 'Low-load dose with its bad-day session',
+  area: 'strength',
+  input: lowLoadInput,
+  result: [
+    { name: 'dose', unit: '', about: 'Sets, band, reserve, rest, tempo, load in kg.' },
+    { name: 'badDay', unit: '', about: 'The easier session signed with it.' },
+    { name: 'equation', unit: '', about: 'Null without an estimate.' },
+    { name: 'spread', unit: 'kg', about: 'Lowest and highest estimate.' },
+    { name: 'targetKg', unit: 'kg' },
+    { name: 'truePercent', unit: '%', about: 'After rounding; null when dosed by effort alone.' },
+    { name: 'truePercentRange', unit: '%', about: 'Against the highest and lowest estimate.' },
+    { name: 'nextLoad', unit: 'kg', about: 'Next heavier load owned and its step.' },
+    { name: 'working', unit: '' },
+    { name: 'warnings', unit: '' },
+  ],
+  citations: [...lowLoadCitations, ...equationCitations, ...accuracyCitations, ...doubleProgressionCitations],
+  consistent: lowLoadConflicts,
+  calculate: (input) => lowLoadWork(input, defaultsOf(strengthChoices)),
+  example: {
+    test: { loadKg: 6, repetitions: 12 },
+    ageYears: 68,
+    availableKg: [1, 2, 3, 4, 5],
+    percent: 40,
+    reserve: 2,
+  },
+});
