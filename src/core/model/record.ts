@@ -97,6 +97,11 @@ export interface MorningRecord {
   /** 0–10 tiredness; null = not answered, "not-applicable" = not asked. */
   readonly fatigue: number | null | NotApplicable;
   readonly clockDoubtful: boolean;
+  /**
+   * Local minute of the day on which it was answered, 0–1439. Absent when the data layer has already
+   * kept to the morning window.
+   */
+  readonly localMinute?: number;
 }
 
 export interface JointMorningAnswers {
@@ -130,6 +135,11 @@ export interface Baseline {
   readonly frozenBy: string;
   /** Set when the 14-day morning mean lay 1.5 or more under the usual pain; only a clinician clears it. */
   readonly latched: boolean;
+  /**
+   * Scatter of the mornings the usual pain was frozen from, for the sum chart. Frozen with the rest: read
+   * again from the diary, a worse baseline would silence the chart. Absent = no chart.
+   */
+  readonly morningSpread?: { readonly standardDeviation: number; readonly values: number } | null;
 }
 
 /** A planned session of a signed programme; ordered rest and agreed breaks are not planned sessions. */

@@ -1,0 +1,86 @@
+/**
+ * Which session, and which next morning, an evaluation speaks of. The choice depends on when things
+ * were done and entered, never on how the joint felt, so no symptom can move it.
+ */
+import type { Day } from '../day.ts';
+import { dayNumber } from '../day.ts';
+import type { Joint } from '../joints.ts';
+import type { EngineChoiceValues } from './choices.ts';
+import { countUpTo, type JointMorning, type JointSession, type RecordIndex } from './record-index.ts';
+
+export interface Moment {
+  /** Epoch milliseconds; entries recorded later are not known yet. */
+  readonly instant: number;
+  /** Civil day of the patient at that instant. */
+  readonly day: Day;
+}
+
+export interface Judged {
+  /** Where the session stands among those that loaded the joint; −1 without one. */
+  readonly place: number;
+  readonly session: JointSession | null;
+  /** The session before it that loaded the joint. */
+  readonly previous: JointSession | null;
+  /** First answer inside the morning window of the day after. */
+  readonly nextMorning: JointMorning | null;
+  readonly state: 'no-session' | 'waiting-for-morning' | 'morning-missed' | 'complete';
+}
+
+const none: readonly never[] = [];
+
+export const mornings = (index: RecordIndex, joint: Joint): readonly JointMorning[] =>
+  index.morningsOf.get(joint) ?? none;
+
+const sessionDay = (one: { readonly day: number }): number => one.day;
+const sessionBegan = (one: JointSession): number => one.began;
+
+/** A morning score counts when its clock is trusted and it was given inside the morning window. */
+export const isMorningScore = ({ morning }: JointMorning, choices: EngineChoiceValues): boolean =>
+  !morning.clockDoubtful &&
+  (morning.localMinute === undefined ||
+    (morning.localMinute >= choices['morning-from-hour'] * 60 &&
+      morning.localMinute < choices['morning-to-hour'] * 60));
+
+/** How many of the joint's mornings lie on or before a day. */
+export const morningsUpTo = (list: readonly JointMorning[], day: number): number =>
+  countUpTo(list, day, sessionDay);
+
+export const morningScoreOn = (
+  list: readonly JointMorning[],
+  day: number,
+  instant: number,
+  choices: EngineChoiceValues,
+): JointMorning | null => {
+  for (let place = morningsUpTo(list, day - 1); place < list.length && list[place]!.day === day; place++) {
+    const one = list[place]!;
+    if (one.morning.recordedAt <= instant && isMorningScore(one, choices)) return one;
+  }
+  return null;
+};
+
+const knownBefore = (list: readonly JointSession[], from: number, instant: number): number => {
+  let place = from;
+  while (place >= 0 && list[place]!.session.recordedAt > instant) place--;
+  return place;
+};
+
+export const judgedSession = (
+  index: RecordIndex,
+  joint: Joint,
+  at: Moment,
+  choices: EngineChoiceValues,
+): Judged => {
+  const list = index.sessionsOf.get(joint) ?? none;
+  const place = knownBefore(list, countUpTo(list, at.instant, sessionBegan) - 1, at.instant);
+  const session = list[place] ?? null;
+  if (!session) return { place: -1, session: null, previous: null, nextMorning: null, state: 'no-session' };
+  const previous = list[knownBefore(list, place - 1, at.instant)] ?? null;
+  const nextMorning = morningScoreOn(mornings(index, joint), session.day + 1, at.instant, choices);
+  const today = dayNumber(at.day);
+  const state = nextMorning
+    ? 'complete'
+    : today <= session.day + 1
+      ? 'waiting-for-morning'
+      : 'morning-missed';
+  return { place, session, previous, nextMorning, state };
+};

@@ -1,0 +1,113 @@
+/**
+ * Usual values proposed from the diary for a clinician to freeze. Nothing here takes effect by itself:
+ * the top of the band is shown and used only when a clinician widens it.
+ */
+import type { ChoiceValues } from '../clinic-choice.ts';
+import { type Day, dayNumber } from '../day.ts';
+import type { Joint } from '../joints.ts';
+import type { PatientRecord } from '../model/record.ts';
+import { engineChoiceValues } from './choices.ts';
+import { isMorningScore, type Moment, mornings, morningsUpTo } from './judged-session.ts';
+import { meanOfMornings } from './morning-facts.ts';
+import { countUpTo, indexRecord, type JointMorning } from './record-index.ts';
+
+const window = 14;
+/** The scatter for the sum chart may look further back: it needs at least 14 mornings. */
+const spreadWindow = 28;
+
+export interface BaselineProposal {
+  readonly usualPain: number;
+  /** In force if frozen as proposed: the published behaviour. */
+  readonly usualPainTop: number;
+  /** What a clinician may widen the band to. */
+  readonly widestUsualPainTop: number;
+  readonly usualStiffnessMinutes: number | null;
+  readonly usualFatigue: number | null;
+  readonly morningSpread: { readonly standardDeviation: number; readonly values: number };
+  readonly mornings: number;
+}
+
+export type BaselineAnswer =
+  | { readonly ready: true; readonly proposal: BaselineProposal }
+  | { readonly ready: false; readonly mornings: number; readonly needed: number };
+
+/** The lower of the two middle values: of two usual heights the more cautious is proposed. */
+const lowerMedian = (values: readonly number[]): number | null => {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
+};
+
+const deviation = (values: readonly number[]): number => {
+  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+  const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
+  return values.length < 2 ? 0 : Math.sqrt(squares / (values.length - 1));
+};
+
+/** A day on which the flare question was left open is not known to lie outside a flare. */
+const isQuiet = (one: JointMorning): boolean => one.answers.flare === false && one.answers.pain !== null;
+
+const numbers = (values: readonly unknown[]): readonly number[] =>
+  values.filter((value): value is number => typeof value === 'number');
+
+export const proposeBaseline = (
+  record: PatientRecord,
+  joint: Joint,
+  day: Day,
+  choiceValues?: ChoiceValues,
+): BaselineAnswer => {
+  const choices = engineChoiceValues(choiceValues);
+  const all = mornings(indexRecord(record), joint);
+  const today = dayNumber(day);
+  const perDay = new Map<number, JointMorning>();
+  for (const one of all.slice(morningsUpTo(all, today - spreadWindow), morningsUpTo(all, today))) {
+    if (!perDay.has(one.day) && isQuiet(one) && isMorningScore(one, choices)) perDay.set(one.day, one);
+  }
+  const quiet = [...perDay.values()];
+  const recent = quiet.filter((one) => one.day > today - window);
+  const needed = choices['baseline-mornings'];
+  const pains = numbers(recent.map((one) => one.answers.pain));
+  const usualPain = lowerMedian(pains);
+  if (recent.length < needed || usualPain === null) return { ready: false, mornings: recent.length, needed };
+  const secondHighest = [...pains].sort((a, b) => b - a)[1] ?? usualPain;
+  const spread = numbers(quiet.map((one) => one.answers.pain));
+  return {
+    ready: true,
+    proposal: {
+      usualPain,
+      usualPainTop: usualPain,
+      widestUsualPainTop: Math.min(usualPain + 2, Math.max(usualPain, secondHighest)),
+      usualStiffnessMinutes: lowerMedian(numbers(recent.map((one) => one.answers.stiffnessMinutes))),
+      usualFatigue: lowerMedian(numbers(recent.map((one) => one.morning.fatigue))),
+      morningSpread: { standardDeviation: deviation(spread), values: spread.length },
+      mornings: recent.length,
+    },
+  };
+};
+
+/**
+ * Whether the latch "usual pain no longer true" must be set now. The latch is a frozen value once set:
+ * it is stored with the baseline and only a clinician clears it. It is not read from the diary at
+ * decision time, because there a worse morning would clear it.
+ */
+export const mustLatchBaseline = (
+  record: PatientRecord,
+  joint: Joint,
+  at: Moment,
+  choiceValues?: ChoiceValues,
+): boolean => {
+  const choices = engineChoiceValues(choiceValues);
+  const index = indexRecord(record);
+  const day = dayNumber(at.day);
+  const baselines = index.baselinesOf.get(joint) ?? [];
+  const baseline = baselines[countUpTo(baselines, day, (one) => one.frozenDay) - 1];
+  if (!baseline || baseline.latched || baseline.usualPain === null) return false;
+  const mean = meanOfMornings(
+    mornings(index, joint),
+    day,
+    window,
+    choices['baseline-mornings'],
+    at.instant,
+    choices,
+  );
+  return mean !== null && baseline.usualPain - mean >= choices['stale-baseline-fall'];
+};
