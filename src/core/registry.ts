@@ -3,8 +3,19 @@
  * read this and nothing else; a calculation that is not here does not exist for them.
  */
 import type { AnyCalculation } from './calculation.ts';
+import { engineRows } from './engine/rows.ts';
+import { nutritionRows } from './nutrition/rows.ts';
+import { outcomeRows } from './outcomes/rows.ts';
+import { strengthRows } from './strength/rows.ts';
+import { variationRows } from './variation/rows.ts';
 
-export const registry: readonly AnyCalculation[] = [];
+export const registry: readonly AnyCalculation[] = [
+  ...strengthRows,
+  ...variationRows,
+  ...nutritionRows,
+  ...outcomeRows,
+  ...engineRows,
+];
 
 const byId: ReadonlyMap<string, AnyCalculation> = new Map(registry.map((row) => [row.id, row]));
 

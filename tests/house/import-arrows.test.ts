@@ -42,6 +42,8 @@ const layerOf = (file: string): Layer => {
 const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
   // The names of the settings are checked by the commands before packages exist, and by the server.
   ['src/commands/environment.mjs', ['server', 'start']],
+  // Start-up fills an empty file with the demo clinic when DEMO=1.
+  ['demo-clinic/load.ts', ['server', 'start']],
 ]);
 
 const clientPackages = ['recharts', 'react-aria-components', '@trpc/', '@tanstack/', 'zod'];

@@ -4,6 +4,8 @@
  */
 import type { Source } from '../citation.ts';
 import { nutritionSources } from './nutrition.ts';
+import { occlusionSources } from './occlusion.ts';
+import { outcomeSources } from './outcomes.ts';
 import { screeningSources } from './screening.ts';
 import { strengthSources } from './strength.ts';
 import { symptomSources } from './symptoms.ts';
@@ -13,9 +15,11 @@ import { variationSources } from './variation.ts';
 export const sourceLists: readonly Readonly<Record<string, Source>>[] = [
   strengthSources,
   variationSources,
+  occlusionSources,
   screeningSources,
   nutritionSources,
   symptomSources,
+  outcomeSources,
 ];
 
 export const sources: Readonly<Record<string, Source>> = Object.assign({}, ...sourceLists);

@@ -1,0 +1,20 @@
+/**
+ * Check rows of exchange and signing in that no test covers yet, each with its reason. A row
+ * leaves this list when the feature it checks arrives with its test.
+ */
+export interface LeftOut {
+  readonly row: number;
+  readonly reason: string;
+}
+
+const rows = (from: number, to: number, reason: string): readonly LeftOut[] =>
+  Array.from({ length: to - from + 1 }, (_, at) => ({ row: from + at, reason }));
+
+export const leftOutExchange: readonly LeftOut[] = [
+  ...rows(84, 91, 'Check digits of observation codes: nothing is exported with such codes yet.'),
+  ...rows(92, 100, 'Validity of unit codes by an outside validator: no such validator is installed yet.'),
+  ...rows(101, 107, 'One-time codes: two-factor sign-in is not built yet.'),
+  ...rows(108, 115, 'Guards of spreadsheet cells: there is no CSV export yet.'),
+  ...rows(116, 118, 'Calendar text, folding and recurrence: there is no calendar export yet.'),
+  ...rows(119, 120, 'Bundles and their single-fault copies: there is no bundle export yet.'),
+];
