@@ -1,0 +1,154 @@
+/**
+ * A proposed occlusion dose, with its working, or every reason why there is none.
+ *
+ * The pressure comes from a measured limb occlusion pressure of this limb, side, cuff width and
+ * position, never from an estimate; an elastic wrap gets a tightness and no pressure. One limb at a
+ * time, arms and legs only. It is a proposal: a licensed clinician and local rules decide.
+ */
+import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import type { Day } from '../day.ts';
+import type { Limb, Side } from '../joints.ts';
+import type { Cuff, OcclusionDose } from '../model/dose.ts';
+import type { Measurement } from '../model/measurement.ts';
+import type { MethodOutcome } from '../model/screening.ts';
+import { answer, type Note, type Outcome, type Refusal, refuse } from '../outcome.ts';
+import { badDayOf } from './bad-day.ts';
+import { occlusionChoices } from './choices.ts';
+import { type CuffProposal, proposeCuff } from './cuff-proposal.ts';
+import { unmetHomeConditions } from './home-conditions.ts';
+import { exerciseCapSeconds, sessionsPerWeek } from './limits.ts';
+import { loadWithinShare } from './occlusion-load.ts';
+import type { OcclusionWish, WorkingLine } from './occlusion-wish.ts';
+import { type OcclusionScheme, occlusionScheme } from './schemes.ts';
+import { checkTiming, timingLine } from './timing.ts';
+
+export interface OcclusionDoseInput {
+  readonly wish: OcclusionWish;
+  /** What screening leaves of occlusion on this limb and side; null when nobody has judged it. */
+  readonly outcome: MethodOutcome | null;
+  readonly measurements: readonly Measurement[];
+  readonly today: Day;
+  readonly choices: ChoiceValues;
+}
+
+export interface ProposedOcclusion {
+  readonly dose: OcclusionDose;
+  readonly badDay: OcclusionDose;
+  readonly working: readonly WorkingLine[];
+}
+
+const refusal = (field: string, code: Refusal['code'], reason: string): Refusal => ({
+  field: `input.${field}`,
+  code,
+  reason,
+});
+
+/** The limb the cuff may sit on, or why there is none: arms and legs only, one at a time. */
+export const occlusionSite = (
+  limb: Limb | 'trunk',
+  side: Side | 'both',
+): Outcome<{ readonly limb: Limb; readonly side: Side }> => {
+  if (limb === 'trunk') return refuse('wish.limb', 'not-listed', 'Occlusion work is for arms and legs only.');
+  if (side === 'both') {
+    return refuse('wish.side', 'not-listed', 'One limb at a time: choose left or right.');
+  }
+  return answer({ limb, side });
+};
+
+const screeningRefusals = (outcome: MethodOutcome | null, limb: Limb, side: Side): readonly Refusal[] => {
+  if (!outcome) return [refusal('outcome', 'missing', 'Screen the patient before occlusion is dosed.')];
+  if (outcome.method !== 'occlusion' || outcome.limb !== limb || outcome.side !== side) {
+    return [refusal('outcome', 'inconsistent', 'The screening outcome is of another method, limb or side.')];
+  }
+  if (outcome.opening === 'closed' || outcome.opening === 'closed-until-cleared') {
+    const why = outcome.reasons
+      .filter((reason) => reason.opening === 'closed' || reason.opening === 'closed-until-cleared')
+      .map((reason) => reason.text);
+    return [refusal('outcome', 'inconsistent', `Occlusion is closed on this limb: ${why.join(' ')}`)];
+  }
+  return [];
+};
+
+const weekRefusals = (perWeek: number): readonly Refusal[] => {
+  const { low, high } = sessionsPerWeek.value;
+  if (!Number.isInteger(perWeek)) {
+    return [refusal('wish.sessionsPerWeek', 'wrong-type', 'Sessions a week is a whole number.')];
+  }
+  if (perWeek < low)
+    return [refusal('wish.sessionsPerWeek', 'too-low', `${low} to ${high} sessions a week.`)];
+  if (perWeek > high)
+    return [refusal('wish.sessionsPerWeek', 'too-high', `${low} to ${high} sessions a week.`)];
+  return [];
+};
+
+const refusalsOf = (outcome: Outcome<unknown>): readonly Refusal[] => (outcome.ok ? [] : outcome.refused);
+const notesOf = (outcome: Outcome<unknown>): readonly Note[] => (outcome.ok ? outcome.notes : []);
+
+const build = (
+  wish: OcclusionWish,
+  site: { readonly limb: Limb; readonly side: Side },
+  scheme: OcclusionScheme,
+  cuff: Cuff,
+): OcclusionDose => ({
+  method: 'occlusion',
+  exerciseId: wish.exerciseId,
+  limb: site.limb,
+  side: site.side,
+  sets: scheme.repetitions.length,
+  scheme: [...scheme.repetitions],
+  restSeconds: wish.restSeconds,
+  secondsPerRepetition: wish.secondsPerRepetition,
+  sessionsPerWeek: wish.sessionsPerWeek,
+  loadKg: wish.loadKg,
+  oneRepMaxKg: wish.oneRepMaxKg,
+  cuff,
+  inflation: wish.inflation ?? scheme.inflation,
+  capSeconds: exerciseCapSeconds.value,
+  supervised: wish.supervised,
+});
+
+const workingOf = (
+  wish: OcclusionWish,
+  scheme: OcclusionScheme,
+  proposal: CuffProposal,
+  loadLine: WorkingLine,
+): readonly WorkingLine[] => [
+  proposal.working,
+  loadLine,
+  {
+    text: `Scheme ${scheme.repetitions.join('/')} (${scheme.citation.mark}).`,
+    support: scheme.citation.mark === 'common-practice' ? 'common-practice' : scheme.citation.source,
+  },
+  timingLine(wish, scheme),
+  {
+    text: `${wish.sessionsPerWeek} sessions a week, within ${sessionsPerWeek.value.low} to ${sessionsPerWeek.value.high}.`,
+    support: sessionsPerWeek.citation.source,
+  },
+];
+
+export const proposeOcclusionDose = (input: OcclusionDoseInput): Outcome<ProposedOcclusion> => {
+  const { wish } = input;
+  const choices = { ...defaultsOf(occlusionChoices), ...input.choices };
+  const site = occlusionSite(wish.limb, wish.side);
+  if (!site.ok) return site;
+  const scheme = occlusionScheme(wish.schemeId);
+  if (!scheme) return refuse('wish.schemeId', 'not-listed', 'Choose one of the listed schemes.');
+  const cuff = proposeCuff(wish.cuff, site.result, input.measurements, input.today, choices);
+  const load = loadWithinShare(wish.loadKg, wish.oneRepMaxKg);
+  const timing = checkTiming(wish, scheme, site.result.limb);
+  const home = wish.supervised ? [] : unmetHomeConditions(wish.home, wish.cuff.kind === 'elastic-wrap');
+  const refused = [
+    ...screeningRefusals(input.outcome, site.result.limb, site.result.side),
+    ...refusalsOf(cuff),
+    ...refusalsOf(load),
+    ...refusalsOf(timing),
+    ...weekRefusals(wish.sessionsPerWeek),
+    ...home,
+  ];
+  if (refused.length > 0 || !cuff.ok || !load.ok) return { ok: false, refused };
+  const dose = build(wish, site.result, scheme, cuff.result.cuff);
+  return answer(
+    { dose, badDay: badDayOf(dose), working: workingOf(wish, scheme, cuff.result, load.result) },
+    [...notesOf(cuff), ...notesOf(load), ...notesOf(timing)],
+  );
+};

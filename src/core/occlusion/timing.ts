@@ -1,0 +1,106 @@
+/** Tempo, rest and time under restriction of a planned exercise, held against the scheme and the caps. */
+import type { Limb } from '../joints.ts';
+import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
+import { exerciseCapSeconds, secondsPerRepetitionRange, sessionCapSeconds } from './limits.ts';
+import type { OcclusionWish, WorkingLine } from './occlusion-wish.ts';
+import { restrictionSeconds, withinCaps } from './restriction-time.ts';
+import type { OcclusionScheme } from './schemes.ts';
+
+type TimedWish = Pick<OcclusionWish, 'secondsPerRepetition' | 'restSeconds' | 'inflation'>;
+
+const timeOf = (wish: TimedWish, scheme: OcclusionScheme) =>
+  restrictionSeconds({
+    repetitions: scheme.repetitions,
+    secondsPerRepetition: wish.secondsPerRepetition,
+    restSeconds: wish.restSeconds,
+    inflation: wish.inflation ?? scheme.inflation,
+  });
+
+const within = (
+  field: string,
+  value: number,
+  range: { readonly low: number; readonly high: number },
+  what: string,
+): readonly Refusal[] => {
+  const reason = `${what}: ${range.low} to ${range.high} s.`;
+  if (!(value >= range.low)) return [{ field: `input.wish.${field}`, code: 'too-low', reason }];
+  return value > range.high ? [{ field: `input.wish.${field}`, code: 'too-high', reason }] : [];
+};
+
+const notesFor = (scheme: OcclusionScheme): readonly Note[] => [
+  ...(scheme.perSession === null
+    ? []
+    : [
+        {
+          code: 'once-per-session',
+          text: `At most ${scheme.perSession} exercise of this scheme in a session.`,
+        },
+      ]),
+  ...(scheme.fewest === null
+    ? []
+    : [
+        {
+          code: 'repetition-band',
+          text: `A set counts from ${scheme.fewest} repetitions; time is reckoned at the upper end.`,
+        },
+      ]),
+  ...(scheme.citation.mark === 'common-practice'
+    ? [{ code: 'common-practice', text: 'Common practice without a source.' }]
+    : []),
+  ...(scheme.citation.mark === 'memory'
+    ? [
+        {
+          code: 'from-memory',
+          text: 'The table of the position stand was remembered, not seen; a restatement agrees.',
+        },
+      ]
+    : []),
+];
+
+export const checkTiming = (
+  wish: TimedWish,
+  scheme: OcclusionScheme,
+  limb: Limb,
+): Outcome<{ readonly restrictedSeconds: number }> => {
+  const refused = [
+    ...within(
+      'secondsPerRepetition',
+      wish.secondsPerRepetition,
+      secondsPerRepetitionRange.value,
+      'One repetition',
+    ),
+    ...within('restSeconds', wish.restSeconds, scheme.restSeconds, 'Rest in this scheme'),
+  ];
+  if (refused.length > 0) return { ok: false, refused };
+  const { restrictedSeconds } = timeOf(wish, scheme);
+  const caps = withinCaps(restrictedSeconds, limb);
+  const over: Refusal[] = [];
+  if (!caps.withinExerciseCap) {
+    over.push({
+      field: 'input.wish.secondsPerRepetition',
+      code: 'too-high',
+      reason: `${restrictedSeconds} s under restriction is over the ${exerciseCapSeconds.value} s cap of one exercise; shorten tempo or rest, or let the cuff down in the rests.`,
+    });
+  }
+  if (!caps.withinSessionCap) {
+    over.push({
+      field: 'input.wish.secondsPerRepetition',
+      code: 'too-high',
+      reason: `${restrictedSeconds} s reaches the session cap of ${sessionCapSeconds[limb].value} s for one ${limb}.`,
+    });
+  }
+  return over.length > 0 ? { ok: false, refused: over } : answer({ restrictedSeconds }, notesFor(scheme));
+};
+
+export const timingLine = (wish: TimedWish, scheme: OcclusionScheme): WorkingLine => {
+  const { underTensionSeconds, restrictedSeconds } = timeOf(wish, scheme);
+  const inflation = wish.inflation ?? scheme.inflation;
+  const rests =
+    inflation === 'continuous'
+      ? `, plus ${scheme.repetitions.length - 1} rests of ${wish.restSeconds} s`
+      : ', cuff down in the rests';
+  return {
+    text: `${underTensionSeconds} s of work at ${wish.secondsPerRepetition} s a repetition${rests} = ${restrictedSeconds} s under restriction, cap ${exerciseCapSeconds.value} s.`,
+    support: exerciseCapSeconds.citation.source,
+  };
+};
