@@ -10,7 +10,6 @@ import { LineSplitter } from '#api/desk/split-lines.ts';
 import { calculationById, registry } from '#core/registry.ts';
 
 const limitBytes = 1024 * 1024;
-const flushCharacters = 64 * 1024;
 const usage = `Usage:
   npm run --silent calculate < lines.jsonl     one {"calculation":"…","input":{…}} on each line
   npm run --silent calculate -- --list         every calculation with its input, result and source
@@ -18,16 +17,15 @@ const usage = `Usage:
 
 const isBlank = (text: string): boolean => text.trim() === '';
 
-/** Collects output and hands it on in pieces, waiting whenever the reader is slower than we are. */
+/**
+ * Collects the answers to one piece of input and hands them on together, waiting whenever the
+ * reader is slower than we are. A program that writes one line and waits gets its answer at once.
+ */
 class Output {
   #text = '';
 
   add(line: string): void {
     this.#text += `${line}\n`;
-  }
-
-  get isFull(): boolean {
-    return this.#text.length >= flushCharacters;
   }
 
   async flush(): Promise<void> {
@@ -67,7 +65,7 @@ const answerAll = async (): Promise<number> => {
   });
   for await (const chunk of process.stdin) {
     splitter.push(chunk as Buffer);
-    if (output.isFull) await output.flush();
+    await output.flush();
   }
   splitter.end();
   await output.flush();
