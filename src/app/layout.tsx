@@ -1,0 +1,36 @@
+/**
+ * The document around every page. Reading the request's headers makes every page dynamic, so that
+ * its scripts carry the nonce of the content policy; a prerendered page would be dead under it.
+ */
+import type { Metadata, Viewport } from 'next';
+import { headers } from 'next/headers';
+import type { ReactNode } from 'react';
+import './globals.css';
+
+export const metadata: Metadata = {
+  title: { default: 'Loadgate', template: '%s · Loadgate' },
+  description: 'Rehab loading with the joint’s answer in charge.',
+  robots: { index: false, follow: false },
+};
+
+export const viewport: Viewport = {
+  width: 'device-width',
+  initialScale: 1,
+  themeColor: [
+    { media: '(prefers-color-scheme: light)', color: '#f5efe3' },
+    { media: '(prefers-color-scheme: dark)', color: '#1a1714' },
+  ],
+};
+
+const RootLayout = async ({ children }: { readonly children: ReactNode }) => {
+  const nonce = (await headers()).get('x-nonce') ?? undefined;
+  return (
+    <html lang="en" dir="ltr">
+      {/* The widget library reads the nonce here for the one style element it writes. */}
+      <head>{nonce ? <meta property="csp-nonce" nonce={nonce} content={nonce} /> : null}</head>
+      <body>{children}</body>
+    </html>
+  );
+};
+
+export default RootLayout;

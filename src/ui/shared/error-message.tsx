@@ -1,0 +1,17 @@
+/** What is wrong with one answer and how to put it right; stands between the label and the control. */
+import { Mark } from './mark.tsx';
+
+export interface ErrorMessageProps {
+  readonly id: string;
+  readonly children: string;
+}
+
+export const ErrorMessage = ({ id, children }: ErrorMessageProps) => (
+  <p className="error-message" id={id}>
+    <Mark shape="care" />
+    <span>
+      <span className="only-heard">Error: </span>
+      {children}
+    </span>
+  </p>
+);
