@@ -11,14 +11,12 @@ import { mannKendallExactRow } from './mann-kendall-exact.ts';
 import { nonoverlapAllPairsRow } from './nonoverlap-all-pairs.ts';
 import { senSlopeRow } from './sen-slope.ts';
 import { seriesBaselineRow } from './series-baseline.ts';
-import { symptomSignalRow } from './symptom-signal.ts';
 import { tauURow } from './tau-u.ts';
 
 export const seriesRows: readonly AnyCalculation[] = [
   seriesBaselineRow,
   ewmaChartRow,
   cusumChartRow,
-  symptomSignalRow,
   averageRunLengthRow,
   diaryFalseAlarmsRow,
   mannKendallRow,

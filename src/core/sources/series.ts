@@ -34,14 +34,6 @@ export const seriesSources = {
     title: 'Charts on invented pain diaries: whole numbers, estimated baseline, day-to-day correlation',
     kind: 'dataset',
   },
-  'alghadir-2018-error': {
-    authors: 'Alghadir and others',
-    year: 2018,
-    title: 'Test-retest reliability and minimal detectable change of pain scales in knee osteoarthritis',
-    container: 'J Pain Res 11:851-856',
-    identifier: 'doi:10.2147/JPR.S158847',
-    kind: 'study',
-  },
   'mann-kendall-by-hand': {
     authors: 'College of the Holy Cross, mathematics',
     year: null,
