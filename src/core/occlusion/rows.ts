@@ -1,0 +1,25 @@
+/** The registry rows of occlusion work. */
+import type { AnyCalculation } from '../calculation.ts';
+import { elasticWrapLength } from './elastic-wrap.ts';
+import { narrowCuffEstimate } from './narrow-cuff-estimate.ts';
+import { occlusionLoad, occlusionLoadStep } from './occlusion-load.ts';
+import { occlusionTarget } from './occlusion-target.ts';
+import { passiveOcclusion } from './passive-occlusion.ts';
+import { limbOcclusionPressureEstimate } from './pressure-estimate.ts';
+import { restrictionTime } from './restriction-time.ts';
+import { occlusionPointsA, occlusionPointsB } from './risk-points.ts';
+import { occlusionSessionTime } from './session-time.ts';
+
+export const occlusionRows: readonly AnyCalculation[] = [
+  limbOcclusionPressureEstimate,
+  narrowCuffEstimate,
+  occlusionTarget,
+  restrictionTime,
+  occlusionSessionTime,
+  passiveOcclusion,
+  occlusionLoad,
+  occlusionLoadStep,
+  elasticWrapLength,
+  occlusionPointsA,
+  occlusionPointsB,
+];

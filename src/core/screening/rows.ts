@@ -1,0 +1,13 @@
+/** The registry rows of screening. */
+import type { AnyCalculation } from '../calculation.ts';
+import { ankleBrachialIndex } from './ankle-brachial-index.ts';
+import { bloodPressureCategory } from './blood-pressure-category.ts';
+import { exerciseStartGate } from './exercise-start-gate.ts';
+import { wellsDvt } from './wells-dvt.ts';
+
+export const screeningRows: readonly AnyCalculation[] = [
+  bloodPressureCategory,
+  exerciseStartGate,
+  ankleBrachialIndex,
+  wellsDvt,
+];
