@@ -8,8 +8,9 @@ import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
 import { answer } from '../outcome.ts';
 import type { OutcomeSource } from '../sources/outcomes.ts';
+import type { SymptomSource } from '../sources/symptoms.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
+const citations: readonly Citation<OutcomeSource | SymptomSource>[] = [
   { source: 'sturgill-2009', locator: 'agreement of 75 pairs', mark: 'seen' },
   { source: 'sturgill-2009', locator: 'wording of the five grades', mark: 'second-hand' },
   { source: 'maricar-2016', locator: 'bulge sign in osteoarthritis: kappa −0.04 to 0.14', mark: 'seen' },

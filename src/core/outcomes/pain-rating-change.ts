@@ -9,10 +9,11 @@ import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
 import { answer } from '../outcome.ts';
 import type { OutcomeSource } from '../sources/outcomes.ts';
+import type { SymptomSource } from '../sources/symptoms.ts';
 import { exceeds, judgeChange, judgedChangeFields } from './change-beyond-error.ts';
 import { minimalDetectableChange } from './minimal-detectable-change.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
+const citations: readonly Citation<OutcomeSource | SymptomSource>[] = [
   { source: 'alghadir-2018', locator: 'standard error 0.48, detectable change 1.33', mark: 'seen' },
   {
     source: 'childs-2005',

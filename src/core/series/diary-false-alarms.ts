@@ -7,10 +7,10 @@
 import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
 import { answer } from '../outcome.ts';
-import type { SeriesSource } from '../sources/series.ts';
+import type { SymptomSource } from '../sources/symptoms.ts';
 
-const citations: readonly Citation<SeriesSource>[] = [
-  { source: 'diary-simulation', locator: '20,000 runs a row, seed 20240601', mark: 'computed' },
+const citations: readonly Citation<SymptomSource>[] = [
+  { source: 'diary-chart-simulation', locator: '20,000 runs a row, seed 20240601', mark: 'computed' },
 ];
 
 /** Shares by baseline days and day-to-day correlation: h4 within 28 and 60 days, h5 the same, caught by h5 within 7 and 14. */

@@ -8,14 +8,13 @@ import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
 import type { ChoiceValues } from '../clinic-choice.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
-import type { OutcomeSource } from '../sources/outcomes.ts';
-import type { SeriesSource } from '../sources/series.ts';
+import type { SymptomSource } from '../sources/symptoms.ts';
 import { seriesChoiceOf, seriesDefaults } from './choices.ts';
 import { meanOf, sampleDeviation } from './moments.ts';
 import { daily } from './series-fields.ts';
 
-const citations: readonly Citation<SeriesSource | OutcomeSource>[] = [
-  { source: 'diary-simulation', locator: 'false alarms by length of baseline', mark: 'computed' },
+const citations: readonly Citation<SymptomSource>[] = [
+  { source: 'diary-chart-simulation', locator: 'false alarms by length of baseline', mark: 'computed' },
   {
     source: 'alghadir-2018',
     locator: 'standard error of one rating 0.48, reason of the floor',

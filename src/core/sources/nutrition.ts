@@ -39,7 +39,7 @@ export const nutritionSources = {
     year: 2005,
     title: 'Quantification of lean bodyweight',
     container: 'Clin Pharmacokinet 44',
-    identifier: 'doi:10.2165/00003088-200544100-00004',
+    identifier: '10.2165/00003088-200544100-00004',
     kind: 'study',
   },
   'body-composition-identity': {
@@ -109,7 +109,7 @@ export const nutritionSources = {
     authors: 'Jäger and others',
     year: 2017,
     title: 'Position stand of the International Society of Sports Nutrition: protein and exercise',
-    identifier: 'doi:10.1186/s12970-017-0177-8',
+    identifier: '10.1186/s12970-017-0177-8',
     kind: 'guideline',
   },
   'morton-2018': {
@@ -117,7 +117,7 @@ export const nutritionSources = {
     year: 2018,
     title: 'Protein supplementation and resistance-training gains: systematic review and meta-regression',
     container: 'Br J Sports Med',
-    identifier: 'doi:10.1136/bjsports-2017-097608',
+    identifier: '10.1136/bjsports-2017-097608',
     kind: 'review',
   },
   'bauer-2013': {
@@ -125,7 +125,7 @@ export const nutritionSources = {
     year: 2013,
     title: 'Optimal dietary protein intake in older people',
     container: 'J Am Med Dir Assoc',
-    identifier: 'doi:10.1016/j.jamda.2013.05.021',
+    identifier: '10.1016/j.jamda.2013.05.021',
     kind: 'guideline',
   },
   'deutz-2014': {
@@ -133,7 +133,7 @@ export const nutritionSources = {
     year: 2014,
     title: 'Protein intake and exercise for optimal muscle function with aging',
     container: 'Clin Nutr',
-    identifier: 'doi:10.1016/j.clnu.2014.04.007',
+    identifier: '10.1016/j.clnu.2014.04.007',
     kind: 'guideline',
   },
   'protein-allowance': {
@@ -159,7 +159,7 @@ export const nutritionSources = {
     authors: 'Windahl and others',
     year: 2024,
     title: 'Prescribed protein and survival in older adults with advanced kidney disease',
-    identifier: 'doi:10.1093/ndt/gfae077',
+    identifier: '10.1093/ndt/gfae077',
     kind: 'study',
   },
   'schoenfeld-aragon-2018': {
@@ -167,7 +167,7 @@ export const nutritionSources = {
     year: 2018,
     title: 'How much protein can the body use in a single meal for muscle-building?',
     container: 'J Int Soc Sports Nutr',
-    identifier: 'doi:10.1186/s12970-018-0215-1',
+    identifier: '10.1186/s12970-018-0215-1',
     kind: 'review',
   },
   'iraki-2019': {
@@ -175,7 +175,7 @@ export const nutritionSources = {
     year: 2019,
     title: 'Nutrition recommendations for bodybuilders in the off-season: a narrative review',
     container: 'Sports',
-    identifier: 'doi:10.3390/sports7070154',
+    identifier: '10.3390/sports7070154',
     kind: 'review',
   },
   'slater-2019': {
@@ -183,7 +183,7 @@ export const nutritionSources = {
     year: 2019,
     title: 'Is an energy surplus required to maximize skeletal muscle hypertrophy?',
     container: 'Front Nutr',
-    identifier: 'doi:10.3389/fnut.2019.00131',
+    identifier: '10.3389/fnut.2019.00131',
     kind: 'review',
   },
   'inker-2021': {

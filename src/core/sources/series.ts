@@ -28,12 +28,6 @@ export const seriesSources = {
     title: 'spc 0.6.7, a package for R: run lengths of control charts by integral equations',
     kind: 'dataset',
   },
-  'diary-simulation': {
-    authors: 'Computed for Loadgate',
-    year: null,
-    title: 'Charts on invented pain diaries: whole numbers, estimated baseline, day-to-day correlation',
-    kind: 'dataset',
-  },
   'mann-kendall-by-hand': {
     authors: 'College of the Holy Cross, mathematics',
     year: null,
@@ -65,7 +59,7 @@ export const seriesSources = {
     year: 2011,
     title: 'Combining nonoverlap and trend for single-case research: Tau-U',
     container: 'Behav Ther 42:284-299',
-    identifier: 'doi:10.1016/j.beth.2010.08.006',
+    identifier: '10.1016/j.beth.2010.08.006',
     kind: 'study',
   },
   'lag-correlation': {
@@ -79,7 +73,7 @@ export const seriesSources = {
     year: 2017,
     title: 'Better way to determine the acute:chronic workload ratio?',
     container: 'Br J Sports Med 51(3):209',
-    identifier: 'doi:10.1136/bjsports-2016-096589',
+    identifier: '10.1136/bjsports-2016-096589',
     kind: 'study',
   },
   'impellizzeri-2021': {
@@ -87,7 +81,7 @@ export const seriesSources = {
     year: 2021,
     title: 'What role do chronic workloads play in the acute to chronic workload ratio?',
     container: 'Sports Med',
-    identifier: 'doi:10.1007/s40279-020-01378-6',
+    identifier: '10.1007/s40279-020-01378-6',
     kind: 'study',
   },
 } satisfies Record<string, Source>;
