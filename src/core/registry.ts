@@ -6,6 +6,7 @@ import type { AnyCalculation } from './calculation.ts';
 import { engineRows } from './engine/rows.ts';
 import { nutritionRows } from './nutrition/rows.ts';
 import { outcomeRows } from './outcomes/rows.ts';
+import { seriesRows } from './series/rows.ts';
 import { strengthRows } from './strength/rows.ts';
 import { variationRows } from './variation/rows.ts';
 
@@ -14,6 +15,7 @@ export const registry: readonly AnyCalculation[] = [
   ...variationRows,
   ...nutritionRows,
   ...outcomeRows,
+  ...seriesRows,
   ...engineRows,
 ];
 

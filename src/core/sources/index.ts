@@ -7,6 +7,7 @@ import { nutritionSources } from './nutrition.ts';
 import { occlusionSources } from './occlusion.ts';
 import { outcomeSources } from './outcomes.ts';
 import { screeningSources } from './screening.ts';
+import { seriesSources } from './series.ts';
 import { strengthSources } from './strength.ts';
 import { symptomSources } from './symptoms.ts';
 import { variationSources } from './variation.ts';
@@ -20,6 +21,7 @@ export const sourceLists: readonly Readonly<Record<string, Source>>[] = [
   nutritionSources,
   symptomSources,
   outcomeSources,
+  seriesSources,
 ];
 
 export const sources: Readonly<Record<string, Source>> = Object.assign({}, ...sourceLists);
