@@ -169,7 +169,7 @@ export const morningsOf = async (
     id: row.id,
     day: row.day,
     recordedAt: row.arrivedAt,
-    answeredMinute: minuteOfDay(row.answeredAt, row.zone),
+    localMinute: minuteOfDay(row.answeredAt, row.zone),
     joints: (byMorning.get(row.id) ?? []).map(morningAnswers),
     redFlags: row.redFlags,
     extraPainRelief: row.extraPainRelief,

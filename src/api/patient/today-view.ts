@@ -1,6 +1,7 @@
 /** What the phone needs for one day: everything, so that the page works on with no signal. */
-import type { Contact, Today } from '#core/engine/answers.ts';
+
 import type { Day } from '#core/day.ts';
+import type { Contact, Today } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 

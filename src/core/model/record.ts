@@ -89,8 +89,6 @@ export interface MorningRecord {
   readonly id: string;
   readonly day: Day;
   readonly recordedAt: number;
-  /** Minutes after midnight in the phone's own zone when it was answered; left out = within the clinic's morning. */
-  readonly answeredMinute?: number;
   readonly joints: readonly JointMorningAnswers[];
   readonly redFlags: readonly string[] | null;
   readonly extraPainRelief: boolean | null;

@@ -1,0 +1,21 @@
+/** Headers for answers that are not pages; pages get theirs, with a nonce, from src/proxy.ts. */
+const fixedHeaders = [
+  { key: 'X-Content-Type-Options', value: 'nosniff' },
+  { key: 'X-Frame-Options', value: 'DENY' },
+  { key: 'Referrer-Policy', value: 'no-referrer' },
+  { key: 'Permissions-Policy', value: 'camera=(), microphone=(), geolocation=(), interest-cohort=()' },
+  { key: 'Cross-Origin-Opener-Policy', value: 'same-origin' },
+  { key: 'Cross-Origin-Resource-Policy', value: 'same-origin' },
+];
+
+/** @type {import('next').NextConfig} */
+export default {
+  poweredByHeader: false,
+  reactStrictMode: true,
+  serverExternalPackages: ['libsql'],
+  outputFileTracingIncludes: { '/**': ['./drizzle/**'] },
+  headers: async () => [
+    { source: '/:path*', headers: fixedHeaders },
+    { source: '/api/:path*', headers: [{ key: 'Cache-Control', value: 'no-store' }] },
+  ],
+};

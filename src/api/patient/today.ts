@@ -1,0 +1,128 @@
+/** The patient's day: what to do, with which load, and what changed. */
+
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import { addDays } from '#core/day.ts';
+import type { Contact, Today } from '#core/engine/answers.ts';
+import { contacts, todays } from '#core/engine/answers.ts';
+import type { Joint } from '#core/joints.ts';
+import { linesOn } from '#core/programme/planned-sessions.ts';
+import type { Access } from '#data/access.ts';
+import { noteRead } from '#data/audit.ts';
+import {
+  type Decision,
+  decisionsOf,
+  overrideOn,
+  proposalsOf,
+  responsesOf,
+  standingDecisions,
+} from '#data/decisions.ts';
+import { messagesOf } from '#data/messages.ts';
+import { clinicOf, type Patient } from '#data/people.ts';
+import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
+import { programmesOf } from '#data/programmes.ts';
+import { morningsOf, sessionsOf } from '#data/record.ts';
+import { patientProcedure, router } from '../trpc.ts';
+import type { TodayExercise, TodayView } from './today-view.ts';
+
+const mostUrgent = (all: readonly Contact[]): Contact =>
+  all.reduce(
+    (worst, next) => (contacts.indexOf(next) < contacts.indexOf(worst) ? next : worst),
+    'none' as Contact,
+  );
+
+const mostCareful = (all: readonly Today[]): Today =>
+  all.reduce(
+    (worst, next) => (todays.indexOf(next) < todays.indexOf(worst) ? next : worst),
+    'as-planned' as Today,
+  );
+
+/** What the standing decisions of the joints an exercise loads leave of it; an override that still holds lifts them. */
+const todayOf = (row: Prescription, standing: readonly Decision[]): Today =>
+  mostCareful(
+    standing
+      .filter((decision) => decision.today === 'none' || row.joints.includes(decision.joint))
+      .map((decision) => decision.today),
+  );
+
+const exerciseView = (row: Prescription, planned: boolean, standing: readonly Decision[]): TodayExercise => {
+  const exercise = exerciseById(row.dose.exerciseId);
+  return {
+    prescriptionId: row.id,
+    lineId: row.lineId,
+    title: exercise?.title ?? row.dose.exerciseId,
+    instructions: exercise?.instructions ?? [],
+    joints: row.joints,
+    dose: row.dose,
+    badDay: row.badDay,
+    cautions: row.cautions.map((caution) => ({ id: caution.id, text: caution.patientText })),
+    planned,
+    today: todayOf(row, standing),
+    signedName: row.signedName ?? '',
+  };
+};
+
+const standingFor = async (access: Access, patientId: string): Promise<readonly Decision[]> => {
+  const decisions = await decisionsOf(access, patientId, addDays(access.day, -60));
+  const responses = await responsesOf(access, patientId);
+  return [...standingDecisions(decisions).values()].filter(
+    (decision) => !overrideOn(responses, decision.id, access.day),
+  );
+};
+
+/** Sentences about doses that changed within the last week. */
+const recentChanges = async (access: Access, patientId: string): Promise<readonly string[]> => {
+  const proposals = await proposalsOf(access, patientId);
+  const newest = new Map<string, string>();
+  for (const proposal of proposals) {
+    const isRecent = access.now - proposal.madeAt < 7 * 86_400_000;
+    if (isRecent && proposal.effect !== 'awaits-signature' && !newest.has(proposal.lineId))
+      newest.set(proposal.lineId, proposal.patientText);
+  }
+  return [...new Set(newest.values())];
+};
+
+export const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
+  const clinic = await clinicOf(access.store, access.clinicId);
+  if (!clinic) throw new Error('The account names a clinic that does not exist.');
+  const versions = inForce(await prescriptionsOf(access, patient.id));
+  const planned = linesOn(await programmesOf(access, patient.id), access.day);
+  const standing = await standingFor(access, patient.id);
+  const mornings = await morningsOf(access, patient.id, access.day);
+  const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
+  const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
+  const answered = mornings.some((morning) => morning.day === access.day);
+  return {
+    day: access.day,
+    clockOffset,
+    givenName: patient.givenName,
+    clinic: {
+      name: clinic.name,
+      phone: clinic.phone,
+      emergencyNumber: clinic.emergencyNumber,
+      coverHours: clinic.coverHours,
+    },
+    followedJoints: followed,
+    asksSwelling: true,
+    asksStiffness: true,
+    asksTwoHours: false,
+    exercises: versions.map((row) =>
+      exerciseView(row, planned === null || planned.includes(row.lineId), standing),
+    ),
+    morning: { due: followed.length > 0 && !answered, answered },
+    sessionSent: sessions.some((session) => session.day === access.day),
+    contact: mostUrgent(standing.map((decision) => decision.contact)),
+    changes: await recentChanges(access, patient.id),
+    messages: (await messagesOf(access, patient.id, 5)).map(({ text, sentName, sentAt }) => ({
+      text,
+      sentName,
+      sentAt,
+    })),
+  };
+};
+
+export const todayRouter = router({
+  get: patientProcedure.query(async ({ ctx }) => {
+    noteRead(ctx.access, { subject: 'own-day', patientId: ctx.patient.id });
+    return todayFor(ctx.access, ctx.patient, ctx.clockOffset);
+  }),
+});

@@ -1,0 +1,46 @@
+/** Measurements: impossible values are refused, unlikely ones asked about before they are kept. */
+import { z } from 'zod';
+import type { Measurement } from '#core/model/measurement.ts';
+import {
+  measurementConsistent,
+  measurementForm,
+  measurementForms,
+  unlikely,
+} from '#core/model/measurement-fields.ts';
+import { effusionFields } from '#core/model/staff-fields.ts';
+import { measurementsOf, recordEffusion, recordMeasurement } from '#data/measurements.ts';
+import { Problem } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+const kindOf = (value: unknown): string =>
+  typeof value === 'object' && value !== null && 'kind' in value ? String(value.kind) : '';
+
+export const measurementsRouter = router({
+  forms: recordProcedure.query(() => measurementForms),
+
+  list: recordProcedure.query(({ ctx }) => measurementsOf(ctx.access, ctx.patient.id)),
+
+  record: recordProcedure
+    .input(z.object({ measurement: z.unknown(), confirmed: z.boolean().default(false) }))
+    .mutation(async ({ ctx, input }) => {
+      const form = measurementForm(kindOf(input.measurement));
+      if (!form) throw new Problem('refused', 'Choose what was measured from the list.');
+      const row = checked(form.fields, input.measurement, (value) =>
+        measurementConsistent(value as unknown as Measurement, ctx.access.day),
+      ) as unknown as Measurement;
+      const earlier = (await measurementsOf(ctx.access, ctx.patient.id)).filter(
+        (known) => known.kind === row.kind,
+      );
+      const questions = unlikely(row, earlier.at(-1) ?? null);
+      if (questions.length > 0 && !input.confirmed) {
+        throw new Problem('not-confirmed', questions.join(' '), { questions });
+      }
+      return recordMeasurement(ctx.access, ctx.patient.id, row, input.confirmed);
+    }),
+
+  recordEffusion: recordProcedure.input(z.object({ effusion: z.unknown() })).mutation(({ ctx, input }) => {
+    const row = checked(effusionFields, input.effusion);
+    return recordEffusion(ctx.access, ctx.patient.id, row.joint, row.grade);
+  }),
+});

@@ -1,0 +1,32 @@
+/** Patients of the clinic: finding, adding, and what is known of them for dosing. */
+import { z } from 'zod';
+import type { Joint } from '#core/joints.ts';
+import { careProfileFields, newPatientConsistent, newPatientFields } from '#core/model/staff-fields.ts';
+import { noteRead } from '#data/audit.ts';
+import { addPatient, patientsOf, saveProfile } from '#data/people.ts';
+import { checked } from '../inputs/checked.ts';
+import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
+
+export const peopleRouter = router({
+  list: clinicianProcedure.query(({ ctx }) => patientsOf(ctx.access)),
+
+  get: recordProcedure.query(({ ctx }) => {
+    noteRead(ctx.access, { subject: 'patient-record', subjectId: ctx.patient.id, patientId: ctx.patient.id });
+    return ctx.patient;
+  }),
+
+  create: clinicianProcedure.input(z.object({ patient: z.unknown() })).mutation(({ ctx, input }) => {
+    const row = checked(newPatientFields, input.patient, (value) =>
+      newPatientConsistent(value, ctx.access.day),
+    );
+    return addPatient(ctx.access, row);
+  }),
+
+  saveProfile: recordProcedure.input(z.object({ profile: z.unknown() })).mutation(({ ctx, input }) => {
+    const profile = checked(careProfileFields, input.profile);
+    return saveProfile(ctx.access, ctx.patient.id, {
+      ...profile,
+      followedJoints: profile.followedJoints as readonly Joint[],
+    });
+  }),
+});

@@ -1,0 +1,89 @@
+/** Prescribing: propose, keep unsigned, sign by name, end. */
+import { z } from 'zod';
+import { exercises } from '#core/catalogue/catalogue.ts';
+import { programmeFields } from '#core/model/staff-fields.ts';
+import { occlusionSchemes } from '#core/occlusion/schemes.ts';
+import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import {
+  addVersion,
+  endPrescription,
+  inForce,
+  prescriptionsOf,
+  signPrescription,
+  unsigned,
+} from '#data/prescriptions.ts';
+import { programmesOf, saveProgramme } from '#data/programmes.ts';
+import { Problem } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+import { propose, requireOpen } from './propose.ts';
+
+const signedText = {
+  'not-found': 'There is no such prescription for this patient.',
+  'already-signed': 'It is signed already.',
+  overtaken: 'A newer version exists; open it and sign that one.',
+} as const;
+
+export const prescriptionsRouter = router({
+  catalogue: recordProcedure.query(() => ({ exercises, schemes: occlusionSchemes })),
+
+  list: recordProcedure.query(async ({ ctx }) => {
+    const versions = await prescriptionsOf(ctx.access, ctx.patient.id);
+    return { versions, inForce: inForce(versions), unsigned: unsigned(versions) };
+  }),
+
+  propose: recordProcedure
+    .input(z.object({ wish: z.unknown() }))
+    .mutation(({ ctx, input }) => propose(ctx.access, ctx.patient, input.wish)),
+
+  /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
+  keep: recordProcedure
+    .input(z.object({ wish: z.unknown(), lineId: z.string().max(64).optional() }))
+    .mutation(async ({ ctx, input }) => {
+      const proposed = await propose(ctx.access, ctx.patient, input.wish);
+      const known = await prescriptionsOf(ctx.access, ctx.patient.id);
+      if (input.lineId && !known.some((row) => row.lineId === input.lineId)) {
+        throw new Problem('not-found', 'There is no such prescribed exercise for this patient.');
+      }
+      const working = [
+        ...proposed.working.map((line) => line.text),
+        ...proposed.notes.map((note) => note.text),
+      ];
+      return addVersion(ctx.access, ctx.patient.id, {
+        ...proposed,
+        working,
+        lineId: input.lineId,
+        origin: 'clinician',
+      });
+    }),
+
+  sign: recordProcedure
+    .input(z.object({ prescriptionId: z.string().max(64) }))
+    .mutation(async ({ ctx, input }) => {
+      const row = (await prescriptionsOf(ctx.access, ctx.patient.id)).find(
+        (version) => version.id === input.prescriptionId,
+      );
+      if (!row) throw new Problem('not-found', signedText['not-found']);
+      await requireOpen(ctx.access, ctx.patient, row.dose);
+      const signed = await signPrescription(ctx.access, ctx.patient.id, input.prescriptionId);
+      if (signed !== 'signed')
+        throw new Problem(signed === 'not-found' ? 'not-found' : 'conflict', signedText[signed]);
+      return { signedName: ctx.access.actorName, signedAt: ctx.access.now };
+    }),
+
+  end: recordProcedure
+    .input(z.object({ prescriptionId: z.string().max(64), reason: z.string().trim().min(1).max(500) }))
+    .mutation(async ({ ctx, input }) => {
+      const ended = await endPrescription(ctx.access, ctx.patient.id, input.prescriptionId, input.reason);
+      if (!ended) throw new Problem('conflict', 'It was ended already, or is not this patient’s.');
+    }),
+
+  programme: recordProcedure.query(
+    async ({ ctx }) => (await programmesOf(ctx.access, ctx.patient.id)).at(-1) ?? null,
+  ),
+
+  saveProgramme: recordProcedure.input(z.object({ programme: z.unknown() })).mutation(({ ctx, input }) => {
+    const { lines } = checked(programmeFields, input.programme);
+    return saveProgramme(ctx.access, ctx.patient.id, lines as readonly ProgrammeLine[]);
+  }),
+});

@@ -1,0 +1,58 @@
+/** Reviewing a patient: the record on one time axis, answering decisions, freezing usual values, writing to the patient. */
+import { z } from 'zod';
+import { addDays } from '#core/day.ts';
+import type { Joint } from '#core/joints.ts';
+import {
+  baselineConsistent,
+  baselineFields,
+  responseConsistent,
+  responseFields,
+} from '#core/model/staff-fields.ts';
+import { noteRead } from '#data/audit.ts';
+import { freezeBaseline } from '#data/baselines.ts';
+import { decisionById, decisionsOf, proposalsOf, respond, responsesOf } from '#data/decisions.ts';
+import { messagesOf, sendMessage } from '#data/messages.ts';
+import { prescriptionsOf } from '#data/prescriptions.ts';
+import { recordOf } from '#data/record.ts';
+import { Problem } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+export const reviewRouter = router({
+  get: recordProcedure
+    .input(z.object({ days: z.number().int().min(14).max(1100).default(120) }))
+    .query(async ({ ctx, input }) => {
+      const { access, patient } = ctx;
+      noteRead(access, { subject: 'review', patientId: patient.id, detail: { days: input.days } });
+      const since = addDays(access.day, -input.days);
+      const record = await recordOf(access, patient.id, input.days);
+      if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
+      return {
+        day: access.day,
+        since,
+        record,
+        prescriptions: await prescriptionsOf(access, patient.id),
+        decisions: await decisionsOf(access, patient.id, since),
+        responses: await responsesOf(access, patient.id),
+        proposals: await proposalsOf(access, patient.id),
+        messages: await messagesOf(access, patient.id),
+      };
+    }),
+
+  respond: recordProcedure.input(z.object({ response: z.unknown() })).mutation(async ({ ctx, input }) => {
+    const row = checked(responseFields, input.response, (value) => responseConsistent(value, ctx.access.day));
+    const decision = await decisionById(ctx.access, ctx.patient.id, row.decisionId);
+    if (!decision) throw new Problem('not-found', 'There is no such decision for this patient.');
+    const standing = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
+    return respond(ctx.access, ctx.patient.id, standing);
+  }),
+
+  freezeBaseline: recordProcedure.input(z.object({ baseline: z.unknown() })).mutation(({ ctx, input }) => {
+    const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
+    return freezeBaseline(ctx.access, ctx.patient.id, { joint: joint as Joint, ...values }, reason);
+  }),
+
+  write: recordProcedure
+    .input(z.object({ text: z.string().trim().min(1).max(2000) }))
+    .mutation(({ ctx, input }) => sendMessage(ctx.access, ctx.patient.id, input.text)),
+});

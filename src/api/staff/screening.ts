@@ -1,0 +1,75 @@
+/** Screening, clearances and what they leave of each method. */
+import { z } from 'zod';
+import { ageYears } from '#core/day.ts';
+import { clearanceFields, screeningFields } from '#core/model/staff-fields.ts';
+import type { Refusal } from '#core/outcome.ts';
+import { screeningItem, screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { methodOutcomes } from '#core/screening/outcomes.ts';
+import type { Access } from '#data/access.ts';
+import { choicesOf } from '#data/choices.ts';
+import { measurementsOf } from '#data/measurements.ts';
+import type { Patient } from '#data/people.ts';
+import {
+  clearancesOf,
+  newestScreening,
+  recordClearance,
+  recordScreening,
+  screeningsOf,
+} from '#data/screenings.ts';
+import { Problem } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+/** What each method is on each limb of a patient today, with every reason. */
+export const outcomesFor = async (access: Access, patient: Patient) =>
+  methodOutcomes({
+    screening: await newestScreening(access, patient.id),
+    clearances: await clearancesOf(access, patient.id),
+    measurements: await measurementsOf(access, patient.id),
+    today: access.day,
+    ageYears: ageYears(patient.birthDay, access.day),
+    choices: await choicesOf(access),
+  });
+
+const unknownItems = (answers: readonly { item: string }[]): readonly Refusal[] =>
+  answers
+    .filter((answer) => !screeningItem(answer.item))
+    .map((answer) => ({
+      field: 'input.answers',
+      code: 'not-listed',
+      reason: `There is no screening item named ${answer.item}.`,
+    }));
+
+export const screeningRouter = router({
+  sheet: recordProcedure.query(async ({ ctx }) => ({
+    version: screeningSheetVersion,
+    items: screeningItems,
+    newest: await newestScreening(ctx.access, ctx.patient.id),
+  })),
+
+  list: recordProcedure.query(({ ctx }) => screeningsOf(ctx.access, ctx.patient.id)),
+
+  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) => {
+    const sheet = checked(screeningFields, input.screening, (value) => unknownItems(value.answers));
+    return recordScreening(ctx.access, ctx.patient.id, sheet);
+  }),
+
+  outcomes: recordProcedure.query(({ ctx }) => outcomesFor(ctx.access, ctx.patient)),
+
+  clear: recordProcedure.input(z.object({ clearance: z.unknown() })).mutation(async ({ ctx, input }) => {
+    const row = checked(clearanceFields, input.clearance);
+    const outcomes = await outcomesFor(ctx.access, ctx.patient);
+    const reasons = outcomes
+      .filter((outcome) => outcome.method === row.method)
+      .flatMap((outcome) => outcome.reasons);
+    const uncleared = row.closings.find(
+      (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
+    );
+    if (uncleared)
+      throw new Problem(
+        'refused',
+        `“${uncleared}” cannot be cleared here: it is not among the reasons that may be.`,
+      );
+    return recordClearance(ctx.access, ctx.patient.id, row);
+  }),
+});

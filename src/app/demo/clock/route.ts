@@ -1,0 +1,28 @@
+/** In the demo only, from this machine only: moves the clinical clock forward. */
+import { jsonBody } from '#server/origin.ts';
+import { runtime } from '#server/runtime.ts';
+
+const localHost = /^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/;
+/** The server fills this in from the socket when no proxy has. */
+const localAddress = /^(::ffff:)?127\.0\.0\.1$|^::1$/;
+
+const isLocal = (headers: Headers) =>
+  localHost.test(headers.get('host') ?? '') &&
+  localAddress.test(headers.get('x-forwarded-for') ?? '127.0.0.1');
+
+export const POST = async (request: Request) => {
+  const at = runtime();
+  if (!at.settings.DEMO || !isLocal(request.headers)) {
+    return new Response('Not found\n', { status: 404 });
+  }
+  const body = await jsonBody(request, 1024);
+  const now = (body?.value as { now?: unknown } | undefined)?.now;
+  const instant = typeof now === 'string' ? Date.parse(now) : Number.NaN;
+  if (Number.isNaN(instant)) {
+    return Response.json({ message: 'Send {"now": "<ISO instant with offset>"}.' }, { status: 400 });
+  }
+  if (!at.clock.moveTo(instant)) {
+    return Response.json({ message: 'The clinical clock moves forward only.' }, { status: 409 });
+  }
+  return Response.json({ now: new Date(at.clock.now()).toISOString() });
+};

@@ -1,0 +1,201 @@
+/**
+ * Who needs a clinician, and for which fact. Each matter is one plain sentence; matters are ordered
+ * by danger, then by age. Nothing here decides about a dose.
+ */
+import { type Day, daysBetween } from '../day.ts';
+import type { Contact, DecisionWord, Reason } from '../engine/answers.ts';
+import type { Joint } from '../joints.ts';
+
+/** From most to least pressing. */
+export const matterKinds = [
+  'red-flag',
+  'pause',
+  'same-day-contact',
+  'eased-twice',
+  'entry-conflict',
+  'ease-back',
+  'awaiting-signature',
+  'clock-doubtful',
+  'missing-answers',
+  'routine-contact',
+  'screening-due',
+  'pressure-due',
+  'baseline-due',
+] as const;
+export type MatterKind = (typeof matterKinds)[number];
+
+/** Matters that may never be put off. */
+export const dangers: readonly MatterKind[] = ['red-flag', 'pause', 'same-day-contact'];
+
+export interface Matter {
+  readonly kind: MatterKind;
+  readonly sentence: string;
+  /** Instant the matter arose, epoch milliseconds. */
+  readonly since: number;
+  readonly joint: Joint | null;
+  /** Decision the matter is about; answering it settles the matter. */
+  readonly decisionId: string | null;
+}
+
+export interface StandingDecision {
+  readonly id: string;
+  readonly joint: Joint;
+  readonly decision: DecisionWord;
+  readonly contact: Contact;
+  readonly evaluatedAt: number;
+  readonly reasons: readonly Reason[];
+  /** A clinician has accepted or overridden it. */
+  readonly answered: boolean;
+  /** The decision of this joint before this one. */
+  readonly previous: DecisionWord | null;
+}
+
+export interface PatientState {
+  readonly decisions: readonly StandingDecision[];
+  readonly unsignedSince: number | null;
+  readonly conflictSince: number | null;
+  readonly clockDoubtfulSince: number | null;
+  /** Day the patient last answered a morning; null = never. */
+  readonly lastMorning: Day | null;
+  /** Day the first exercise in force was signed; null = nothing in force. */
+  readonly startedOn: Day | null;
+  readonly screenedOn: Day | null;
+  /** Oldest occlusion pressure in use; null = no cuff in use. */
+  readonly pressureMeasuredOn: Day | null;
+  readonly baselines: readonly { readonly joint: Joint; readonly frozenOn: Day }[];
+}
+
+/** Days after which each thing is asked again; clinic choices of the areas concerned. */
+export interface DueAfter {
+  readonly missingMornings: number;
+  readonly screeningDays: number;
+  readonly pressureDays: number;
+  readonly baselineDays: number;
+}
+
+const shown = (joint: Joint): string => joint.replace('-', ' ');
+
+const firstReason = (row: StandingDecision): string => {
+  const reason = row.reasons[0];
+  return reason ? ` (${reason.rule}: ${reason.threshold})` : '';
+};
+
+const sentenceOf = (kind: MatterKind, row: StandingDecision): string => {
+  switch (kind) {
+    case 'red-flag':
+      return `Reported a warning sign; all sessions are stopped${firstReason(row)}.`;
+    case 'pause':
+      return `Paused for the ${shown(row.joint)}; only a clinician reopens it${firstReason(row)}.`;
+    case 'same-day-contact':
+      return `Needs a call today about the ${shown(row.joint)}${firstReason(row)}.`;
+    case 'eased-twice':
+      return `Eased back twice in a row for the ${shown(row.joint)}.`;
+    case 'ease-back':
+      return `Eased back for the ${shown(row.joint)}${firstReason(row)}.`;
+    default:
+      return `A review is due for the ${shown(row.joint)}${firstReason(row)}.`;
+  }
+};
+
+const kindOf = (row: StandingDecision): MatterKind | null => {
+  if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
+  if (row.decision === 'pause') return 'pause';
+  if (row.contact === 'emergency' || row.contact === 'same-day') return 'same-day-contact';
+  if (row.decision === 'ease-back') return row.previous === 'ease-back' ? 'eased-twice' : 'ease-back';
+  return row.contact === 'routine' ? 'routine-contact' : null;
+};
+
+const decisionMatters = (state: PatientState): readonly Matter[] =>
+  state.decisions.flatMap((row) => {
+    const kind = row.answered ? null : kindOf(row);
+    if (!kind) return [];
+    return [
+      { kind, sentence: sentenceOf(kind, row), since: row.evaluatedAt, joint: row.joint, decisionId: row.id },
+    ];
+  });
+
+const plain = (kind: MatterKind, sentence: string, since: number, joint: Joint | null = null): Matter => ({
+  kind,
+  sentence,
+  since,
+  joint,
+  decisionId: null,
+});
+
+/** Noon of a day: close enough to order matters that are only known to the day. */
+const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
+
+const overdue = (since: Day, today: Day, after: number): number => daysBetween(since, today) - after;
+
+const dueMatters = (state: PatientState, today: Day, due: DueAfter): readonly Matter[] => {
+  const found: Matter[] = [];
+  const answeredOn = state.lastMorning ?? state.startedOn;
+  if (state.startedOn && answeredOn && daysBetween(answeredOn, today) >= due.missingMornings) {
+    found.push(
+      plain(
+        'missing-answers',
+        `No morning answers for ${daysBetween(answeredOn, today)} days.`,
+        noon(answeredOn),
+      ),
+    );
+  }
+  if (state.screenedOn && overdue(state.screenedOn, today, due.screeningDays) > 0) {
+    found.push(
+      plain(
+        'screening-due',
+        `Screening is ${daysBetween(state.screenedOn, today)} days old.`,
+        noon(state.screenedOn),
+      ),
+    );
+  }
+  if (state.pressureMeasuredOn && overdue(state.pressureMeasuredOn, today, due.pressureDays) > 0) {
+    const age = daysBetween(state.pressureMeasuredOn, today);
+    found.push(
+      plain(
+        'pressure-due',
+        `The measured occlusion pressure is ${age} days old.`,
+        noon(state.pressureMeasuredOn),
+      ),
+    );
+  }
+  for (const { joint, frozenOn } of state.baselines) {
+    if (overdue(frozenOn, today, due.baselineDays) > 0) {
+      found.push(
+        plain(
+          'baseline-due',
+          `Usual values of the ${shown(joint)} were frozen ${daysBetween(frozenOn, today)} days ago.`,
+          noon(frozenOn),
+          joint,
+        ),
+      );
+    }
+  }
+  return found;
+};
+
+const recordMatters = (state: PatientState): readonly Matter[] => {
+  const found: Matter[] = [];
+  if (state.unsignedSince !== null)
+    found.push(plain('awaiting-signature', 'A prescription awaits a signature.', state.unsignedSince));
+  if (state.conflictSince !== null)
+    found.push(
+      plain('entry-conflict', 'The same entry arrived twice with different content.', state.conflictSince),
+    );
+  if (state.clockDoubtfulSince !== null) {
+    found.push(
+      plain(
+        'clock-doubtful',
+        'An entry came from a phone with a doubtful clock; it counts as missing until confirmed.',
+        state.clockDoubtfulSince,
+      ),
+    );
+  }
+  return found;
+};
+
+export const compareMatters = (a: Matter, b: Matter): number =>
+  matterKinds.indexOf(a.kind) - matterKinds.indexOf(b.kind) || a.since - b.since;
+
+/** All matters of one patient, most pressing first. */
+export const mattersOf = (state: PatientState, today: Day, due: DueAfter): readonly Matter[] =>
+  [...decisionMatters(state), ...recordMatters(state), ...dueMatters(state, today, due)].sort(compareMatters);

@@ -1,0 +1,220 @@
+/** Decisions with all that is needed to replay them, the doses proposed after them, and what clinicians answered. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, desc, eq, gte } from 'drizzle-orm';
+import type { Caution } from '#core/caution.ts';
+import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { Day } from '#core/day.ts';
+import type { Answers, DecisionWord } from '#core/engine/answers.ts';
+import type { Facts } from '#core/engine/facts.ts';
+import type { Joint } from '#core/joints.ts';
+import type { Dose } from '#core/model/dose.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { decision, decisionResponse, proposal } from './schema/schema.ts';
+
+export interface NewDecision {
+  readonly joint: Joint;
+  readonly sessionId: string | null;
+  readonly morningId: string | null;
+  readonly cause: 'session' | 'morning' | 'amendment' | 'clinician';
+  readonly facts: Facts;
+  readonly choices: ChoiceValues;
+  readonly engineVersion: string;
+  readonly answers: Answers;
+}
+
+export interface Decision extends Answers {
+  readonly id: string;
+  readonly joint: Joint;
+  readonly sessionId: string | null;
+  readonly morningId: string | null;
+  readonly cause: NewDecision['cause'];
+  readonly evaluatedAt: number;
+  readonly day: Day;
+  readonly facts: Facts;
+  readonly choices: ChoiceValues;
+  readonly engineVersion: string;
+}
+
+export interface DecisionResponse {
+  readonly id: string;
+  readonly decisionId: string;
+  readonly kind: 'accept' | 'override';
+  readonly decision: DecisionWord | null;
+  readonly reason: string;
+  readonly until: Day | null;
+  readonly answeredAt: number;
+  readonly answeredName: string;
+}
+
+export interface NewProposal {
+  readonly lineId: string;
+  readonly prescriptionId: string;
+  readonly decisionId: string;
+  readonly word: DecisionWord;
+  readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
+  readonly dose: Dose;
+  readonly badDay: Dose;
+  readonly cautions: readonly Caution[];
+  readonly changes: readonly string[];
+  readonly patientText: string;
+}
+
+export interface Proposal extends NewProposal {
+  readonly id: string;
+  readonly madeAt: number;
+}
+
+export const storeDecision = (access: Access, patientId: string, row: NewDecision): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    const { answers, ...rest } = row;
+    await tx.insert(decision).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      evaluatedAt: access.now,
+      day: access.day,
+      ...rest,
+      ...answers,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'decision',
+      subjectId: id,
+      patientId,
+      detail: { joint: row.joint, cause: row.cause },
+    });
+    return id;
+  });
+
+export const storeProposal = (access: Access, patientId: string, row: NewProposal): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx
+      .insert(proposal)
+      .values({ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'proposal',
+      subjectId: id,
+      patientId,
+      detail: { lineId: row.lineId, effect: row.effect },
+    });
+    return id;
+  });
+
+const decisionFrom = (row: typeof decision.$inferSelect): Decision => ({
+  id: row.id,
+  joint: row.joint as Joint,
+  sessionId: row.sessionId,
+  morningId: row.morningId,
+  cause: row.cause,
+  evaluatedAt: row.evaluatedAt,
+  day: row.day,
+  facts: row.facts,
+  choices: row.choices,
+  engineVersion: row.engineVersion,
+  decision: row.decision,
+  largestStep: row.largestStep,
+  today: row.today,
+  contact: row.contact,
+  reasons: row.reasons,
+});
+
+/** Decisions of a patient from a day on, oldest first. */
+export const decisionsOf = async (
+  access: Access,
+  patientId: string,
+  since: Day,
+): Promise<readonly Decision[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(decision)
+    .where(
+      and(
+        eq(decision.clinicId, access.clinicId),
+        eq(decision.patientId, patientId),
+        gte(decision.day, since),
+      ),
+    )
+    .orderBy(asc(decision.evaluatedAt));
+  return rows.map(decisionFrom);
+};
+
+export const decisionById = async (
+  access: Access,
+  patientId: string,
+  id: string,
+): Promise<Decision | null> => {
+  const [row] = await access.store.read
+    .select()
+    .from(decision)
+    .where(
+      and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId), eq(decision.id, id)),
+    );
+  return row ? decisionFrom(row) : null;
+};
+
+/** The newest decision of each joint. */
+export const standingDecisions = (decisions: readonly Decision[]): ReadonlyMap<Joint, Decision> =>
+  new Map(decisions.map((row) => [row.joint, row]));
+
+export const proposalsOf = async (access: Access, patientId: string): Promise<readonly Proposal[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(proposal)
+    .where(and(eq(proposal.clinicId, access.clinicId), eq(proposal.patientId, patientId)))
+    .orderBy(desc(proposal.madeAt))
+    .limit(400);
+  return rows.map(({ clinicId: _clinic, patientId: _patient, ...row }) => row);
+};
+
+/** Newest first per decision. */
+export const responsesOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly DecisionResponse[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(decisionResponse)
+    .where(and(eq(decisionResponse.clinicId, access.clinicId), eq(decisionResponse.patientId, patientId)))
+    .orderBy(desc(decisionResponse.answeredAt));
+  return rows.map(({ clinicId: _clinic, patientId: _patient, answeredBy: _by, ...row }) => row);
+};
+
+export const respond = (
+  access: Access,
+  patientId: string,
+  row: Pick<DecisionResponse, 'decisionId' | 'kind' | 'decision' | 'reason' | 'until'>,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(decisionResponse).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      ...row,
+      answeredAt: access.now,
+      answeredBy: access.actorId,
+      answeredName: access.actorName,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'decision-response',
+      subjectId: id,
+      patientId,
+      detail: { kind: row.kind },
+    });
+    return id;
+  });
+
+/** The override of a decision that still holds on a day, or null. The newest answer counts. */
+export const overrideOn = (
+  responses: readonly DecisionResponse[],
+  decisionId: string,
+  day: Day,
+): DecisionResponse | null => {
+  const newest = responses.find((row) => row.decisionId === decisionId);
+  return newest?.kind === 'override' && newest.until !== null && newest.until >= day ? newest : null;
+};

@@ -1,0 +1,42 @@
+/** Messages from the clinic to a patient. */
+import { randomUUID } from 'node:crypto';
+import { and, desc, eq } from 'drizzle-orm';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { message } from './schema/schema.ts';
+
+export interface Message {
+  readonly id: string;
+  readonly text: string;
+  readonly sentAt: number;
+  readonly sentName: string;
+}
+
+/** Newest first. */
+export const messagesOf = async (
+  access: Access,
+  patientId: string,
+  limit = 50,
+): Promise<readonly Message[]> =>
+  access.store.read
+    .select({ id: message.id, text: message.text, sentAt: message.sentAt, sentName: message.sentName })
+    .from(message)
+    .where(and(eq(message.clinicId, access.clinicId), eq(message.patientId, patientId)))
+    .orderBy(desc(message.sentAt))
+    .limit(limit);
+
+export const sendMessage = (access: Access, patientId: string, text: string): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(message).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      text: text.trim(),
+      sentAt: access.now,
+      sentBy: access.actorId,
+      sentName: access.actorName,
+    });
+    await sealed(tx, access, { act: 'write', subject: 'message', subjectId: id, patientId });
+    return id;
+  });

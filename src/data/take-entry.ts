@@ -1,0 +1,42 @@
+/** Stores an entry and evaluates the record in one transaction: no entry stands without its decision. */
+import { daysBetween } from '#core/day.ts';
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
+import type { Access } from './access.ts';
+import { type Stored, storeMorning, storeSession, storeTwoHours } from './entries.ts';
+import { type Cause, evaluateRecord } from './evaluate.ts';
+
+const evaluated = (
+  access: Access,
+  patientId: string,
+  store: () => Promise<Stored>,
+  cause: (id: string) => Cause,
+): Promise<Stored> =>
+  access.store.write(async () => {
+    const stored = await store();
+    if (stored.kind === 'stored') await evaluateRecord(access, patientId, cause(stored.id));
+    return stored;
+  });
+
+export const takeSession = (access: Access, patientId: string, entry: SessionEntry): Promise<Stored> =>
+  evaluated(
+    access,
+    patientId,
+    () => storeSession(access, patientId, entry),
+    (id) => ({ cause: entry.amends ? 'amendment' : 'session', sessionId: id, morningId: null }),
+  );
+
+export const takeMorning = (access: Access, patientId: string, entry: MorningEntry): Promise<Stored> =>
+  evaluated(
+    access,
+    patientId,
+    () => storeMorning(access, patientId, entry, daysBetween(entry.day, access.day) > 0),
+    (id) => ({ cause: entry.amends ? 'amendment' : 'morning', sessionId: null, morningId: id }),
+  );
+
+export const takeTwoHours = (access: Access, patientId: string, entry: TwoHoursEntry): Promise<Stored> =>
+  evaluated(
+    access,
+    patientId,
+    () => storeTwoHours(access, patientId, entry),
+    () => ({ cause: 'session', sessionId: null, morningId: null }),
+  );

@@ -1,0 +1,6 @@
+/** Runs once when the server starts: opens the store, brings it up to date, fills an empty demo. */
+export const register = async () => {
+  if (process.env.NEXT_RUNTIME !== 'nodejs') return;
+  const { start } = await import('#server/start.ts');
+  await start();
+};

@@ -1,0 +1,25 @@
+/** Procedures called from pages on the server, as the person who asked for the page. */
+import 'server-only';
+import { headers } from 'next/headers';
+import { redirect } from 'next/navigation';
+import { cache } from 'react';
+import type { Person } from '#api/person.ts';
+import { createCaller } from '#api/root.ts';
+import { contextFor } from './context.ts';
+import { runtime } from './runtime.ts';
+
+/** One context per request, shared by the page and its layout. */
+const requestContext = cache(async () => contextFor(runtime(), await headers()));
+
+export const serverCaller = async () => createCaller(await requestContext());
+
+/** Who is signed in, or null. */
+export const signedInPerson = async (): Promise<Person | null> => (await requestContext()).person;
+
+/** The signed-in person of one of the roles; anybody else is sent to sign in or to their own start. */
+export const requirePerson = async (...roles: readonly Person['role'][]): Promise<Person> => {
+  const person = await signedInPerson();
+  if (!person) redirect('/sign-in');
+  if (!roles.includes(person.role)) redirect('/');
+  return person;
+};

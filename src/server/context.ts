@@ -1,0 +1,12 @@
+/** The context of one request: who is signed in and what they may reach. */
+import type { ApiContext } from '#api/trpc.ts';
+import { accessFor, personOf, type Runtime } from './runtime.ts';
+
+export const contextFor = async (at: Runtime, headers: Headers): Promise<ApiContext> => {
+  const person = await personOf(at, headers);
+  return {
+    person,
+    access: person ? await accessFor(at, person) : null,
+    clockOffset: at.clock.offset(),
+  };
+};
