@@ -5,7 +5,9 @@
 import type { AnyCalculation } from './calculation.ts';
 import { engineRows } from './engine/rows.ts';
 import { nutritionRows } from './nutrition/rows.ts';
+import { occlusionRows } from './occlusion/rows.ts';
 import { outcomeRows } from './outcomes/rows.ts';
+import { screeningRows } from './screening/rows.ts';
 import { seriesRows } from './series/rows.ts';
 import { strengthRows } from './strength/rows.ts';
 import { variationRows } from './variation/rows.ts';
@@ -13,6 +15,8 @@ import { variationRows } from './variation/rows.ts';
 export const registry: readonly AnyCalculation[] = [
   ...strengthRows,
   ...variationRows,
+  ...occlusionRows,
+  ...screeningRows,
   ...nutritionRows,
   ...outcomeRows,
   ...seriesRows,
