@@ -36,9 +36,6 @@ export const over = (value: number, factor: ExactFactor): number =>
 export const kilogramsFromPounds = (pounds: number): number => times(pounds, kilogramsPerPound);
 export const poundsFromKilograms = (massKg: number): number => over(massKg, kilogramsPerPound);
 
-/** Force with which a mass at rest pulls on the band or strap it hangs from. */
-export const forceOfHungMassN = (massKg: number): number => times(massKg, newtonsPerKilogramForce);
-
 /**
  * Loads as whole milligrams, so that two loads are compared as integers. A gram would be coarse
  * enough to lift a computed target over its own bound (3.9996 kg must not become 4 kg); a double

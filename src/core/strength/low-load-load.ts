@@ -62,25 +62,34 @@ const targetOf = (input: LowLoadInput, estimate: Estimate, choices: ChoiceValues
   });
 };
 
-const nothingOwned = (
-  input: LowLoadInput,
-  estimate: Estimate,
-  targetKg: number,
+const noUsableLoad = (input: LowLoadInput): Outcome<never> =>
+  input.loadCeilingKg === undefined
+    ? refuse('availableKg', 'missing', 'List at least one load the patient owns.')
+    : refuse(
+        'availableKg',
+        'inconsistent',
+        `Nothing owned is at or under the ceiling of ${shown(input.loadCeilingKg)} kg. Lend a lighter load.`,
+      );
+
+/** Whether a higher percentage would help depends on what the lightest load comes to. */
+const remedy = (lightestKg: number, oneRepMaxKg: number | null, top: number): string => {
+  if (oneRepMaxKg === null) return 'Lend a lighter one.';
+  const percent = (lightestKg / oneRepMaxKg) * 100;
+  const share = `It would be ${shown(percent)} % of the maximum`;
+  return percent > top
+    ? `${share}, over the top of ${top} %. Lend a lighter one, or choose another method.`
+    : `${share}. Lend a lighter one, or choose that percentage knowingly.`;
+};
+
+const allTooHeavy = (
   usableKg: readonly number[],
-) => {
-  if (usableKg.length === 0) {
-    const reason =
-      input.loadCeilingKg === undefined
-        ? 'List at least one load the patient owns.'
-        : `Nothing owned is at or under the ceiling of ${shown(input.loadCeilingKg)} kg. Lend a lighter load.`;
-    return refuse('availableKg', input.loadCeilingKg === undefined ? 'missing' : 'inconsistent', reason);
-  }
+  targetKg: number,
+  oneRepMaxKg: number | null,
+  choices: ChoiceValues,
+): Outcome<never> => {
   const lightest = Math.min(...usableKg);
-  const share =
-    estimate.oneRepMaxKg === null
-      ? ''
-      : ` It would be ${shown((lightest / estimate.oneRepMaxKg) * 100)} % of the maximum.`;
-  const reason = `The lightest load owned is ${shown(lightest)} kg, above the target of ${shown(targetKg)} kg.${share} Lend a lighter one, choose a higher percentage knowingly, or another method.`;
+  const advice = remedy(lightest, oneRepMaxKg, choices['low-load-percent-top'] ?? Number.NaN);
+  const reason = `The lightest load owned is ${shown(lightest)} kg, above the target of ${shown(targetKg)} kg. ${advice}`;
   return refuse('availableKg', 'inconsistent', reason);
 };
 
@@ -94,8 +103,9 @@ export const chooseLoad = (
   const { targetKg, line } = target.result;
   const ceiling = input.loadCeilingKg ?? Number.POSITIVE_INFINITY;
   const usableKg = input.availableKg.filter((owned) => owned > 0 && milligrams(owned) <= milligrams(ceiling));
+  if (usableKg.length === 0) return noUsableLoad(input);
   const rounded = roundLoad({ targetKg, availableKg: usableKg, neverAbove: input.neverAbove ?? true });
-  if (!rounded.ok) return nothingOwned(input, estimate, targetKg, usableKg);
+  if (!rounded.ok) return allTooHeavy(usableKg, targetKg, estimate.oneRepMaxKg, choices);
   const { loadKg, offPercent } = rounded.result;
   const { oneRepMaxKg, spread } = estimate;
   const truePercent = oneRepMaxKg === null ? null : (loadKg / oneRepMaxKg) * 100;

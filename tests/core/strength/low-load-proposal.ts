@@ -1,0 +1,19 @@
+/** A low-load proposal under the clinic's default choices, for the tests of the dose. */
+import { defaultsOf } from '#core/clinic-choice.ts';
+import { strengthChoices } from '#core/strength/choices.ts';
+import { type LowLoadProposal, lowLoadWork } from '#core/strength/low-load-dose.ts';
+import type { LowLoadInput } from '#core/strength/low-load-input.ts';
+import { resultOf } from './result-of.ts';
+
+export const choices = defaultsOf(strengthChoices);
+
+export const propose = (input: LowLoadInput, other: Record<string, number> = {}) =>
+  lowLoadWork(input, { ...choices, ...other });
+
+export const proposal = (input: LowLoadInput): LowLoadProposal => resultOf(propose(input));
+
+export const warned = (input: LowLoadInput): readonly string[] =>
+  proposal(input).warnings.map(({ code }) => code);
+
+/** A maximum of ten, so that kilograms read as tenths of it. */
+export const knownTen = { knownOneRepMaxKg: 10, availableKg: [1, 2, 3, 4, 5, 6] };
