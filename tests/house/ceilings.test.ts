@@ -1,4 +1,7 @@
-/** A file one can read in a sitting: 200 lines, 300 when it is mostly a table; a function 50; a page 40. */
+/**
+ * A file one can read in a sitting: 200 lines, 300 when it is a table of data or of test cases; a
+ * function 50; a page 40.
+ */
 import { describe, expect, it } from 'vitest';
 import { codeFiles, lineOf, type Node, parse, textOf, treeOf, walk } from './repository.ts';
 
@@ -30,6 +33,7 @@ const tableLines = (tree: Node, text: string): number => {
 
 const fileCeiling = (file: string, tree: Node, text: string): number => {
   if (/\/page\.tsx$/.test(file)) return ceilings.page;
+  if (/\.test\.tsx?$/.test(file)) return ceilings.table;
   return tableLines(tree, text) >= 0.6 * lineCount(text) ? ceilings.table : ceilings.file;
 };
 

@@ -34,7 +34,7 @@ const titlesOfTests = (): readonly string[] => {
   const places = ['tests/core/', 'tests/api/', 'tests/data/', 'tests/desk/'];
   const args = [vitest, 'list', '--config', 'tests/vitest.config.ts', `--json=${file}`, ...places];
   try {
-    execFileSync(process.execPath, args, { cwd: root, stdio: ['ignore', 'ignore', 'pipe'] });
+    execFileSync(process.execPath, args, { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] });
     return (JSON.parse(readFileSync(file, 'utf8')) as { name: string }[]).map(({ name }) => name);
   } finally {
     rmSync(folder, { recursive: true, force: true });
