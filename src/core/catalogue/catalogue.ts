@@ -2,14 +2,27 @@
 import { type Joint, jointsOn, type Side } from '../joints.ts';
 import type { Method } from '../methods.ts';
 import type { Exercise, JointDemand, WorkedSide } from './exercise.ts';
+import { armAndHand } from './regions/arm-and-hand.ts';
 import { back } from './regions/back.ts';
-import { calf } from './regions/calf.ts';
-import { chestAndArm } from './regions/chest-and-arm.ts';
-import { thighAndHip } from './regions/thigh-and-hip.ts';
+import { bridges } from './regions/bridges.ts';
+import { chestAndShoulder } from './regions/chest-and-shoulder.ts';
+import { legRaises } from './regions/leg-raises.ts';
+import { lowerLeg } from './regions/lower-leg.ts';
+import { thigh } from './regions/thigh.ts';
+import { trunkAndNeck } from './regions/trunk-and-neck.ts';
 
 export { families } from './families.ts';
 
-export const exercises: readonly Exercise[] = [...thighAndHip, ...calf, ...chestAndArm, ...back];
+export const exercises: readonly Exercise[] = [
+  ...thigh,
+  ...bridges,
+  ...legRaises,
+  ...lowerLeg,
+  ...chestAndShoulder,
+  ...back,
+  ...armAndHand,
+  ...trunkAndNeck,
+];
 
 const byId = new Map(exercises.map((exercise) => [exercise.id, exercise]));
 

@@ -60,6 +60,71 @@ export const exerciseCautions: readonly Caution[] = [
     'A dropped weight can injure; grip may be weak in hand arthritis. Offer a cuff instead.',
     'If your grip is weak, ask for a strap-on weight.',
   ),
+  caution(
+    'hip-bend-limit',
+    'Deep hip flexion. Keep to the surgeon’s limits after hip replacement.',
+    'If you have a new hip, keep to the limits you were given.',
+  ),
+  caution(
+    'knee-end-range',
+    'A weight loads the knee most when it is straight. Shorten the range where the kneecap joint is sore.',
+    'If the front of your knee hurts, do not straighten it all the way.',
+  ),
+  caution(
+    'knee-bend-pain',
+    'Long holds at a bent knee load the kneecap joint. Choose the angle by pain.',
+    'Stay higher if your knee hurts.',
+  ),
+  caution(
+    'grip-strain',
+    'Needs a firm grip. Use wide handles or a loop where finger joints are sore.',
+    'If your fingers hurt, ask for a wide handle or a loop.',
+  ),
+  caution(
+    'low-back-bend',
+    'Forward lean loads the low back. Keep the trunk straight; reconsider with osteoporosis or fracture of the spine.',
+    'Keep your back straight. Do not round it.',
+  ),
+  caution(
+    'low-back-arch',
+    'End-range extension can provoke low-back or leg pain. Limit the height.',
+    'Lift only as high as your back lets you.',
+  ),
+  caution(
+    'side-lying-hip',
+    'Pressure on the outer hip in side lying. Pad it, or choose standing.',
+    'Put a pillow under your hip if it is sore.',
+  ),
+  caution(
+    'front-lying',
+    'Lying on the front may not suit neck, chest, belly or breathing. Offer another position.',
+    'If lying on your front is hard, stop and ask.',
+  ),
+  caution(
+    'toe-joint',
+    'Full weight on the big-toe joint. Limit the height where it is stiff or sore.',
+    'Rise less high if your big toe hurts.',
+  ),
+  caution(
+    'kneeling',
+    'Direct pressure on the front of the knee. Pad it; avoid after recent knee surgery or with bursitis.',
+    'Use a thick, soft mat under your knees.',
+  ),
+  caution(
+    'head-low',
+    'Head below the hips raises pressure in head and eyes. Avoid with uncontrolled blood pressure or eye disease.',
+    'Stop if you feel dizzy or your head throbs.',
+  ),
+  caution(
+    'hand-joint-pain',
+    'Strong grip can provoke finger joints. Stay within comfort; avoid pinch against deformity.',
+    'Do not squeeze into pain.',
+  ),
+  caution(
+    'neck-pressure',
+    'Rule out neck instability first, above all in rheumatoid arthritis. No movement, light pressure only.',
+    'Press lightly. Stop if your arms tingle or you feel dizzy, and tell us.',
+  ),
 ];
 
 export const cautionById = (id: string): Caution | undefined =>

@@ -5,11 +5,16 @@
  */
 import { exerciseById, exercisesInFamily } from '../catalogue/catalogue.ts';
 import type { Anthropometry, Rung } from '../catalogue/exercise.ts';
+import { familyById } from '../catalogue/families.ts';
 import { rungOf } from './rung.ts';
 
-/** Rungs with a figure in rising order, then those without one in the order of the catalogue. */
+/**
+ * Computed families: rungs with a figure in rising order, then those without one. Listed families: the
+ * order of the catalogue, whatever figures some of them have.
+ */
 export const ladder = (family: string, person: Anthropometry): readonly Rung[] => {
   const rungs = exercisesInFamily(family).map((exercise) => rungOf(exercise, person));
+  if (familyById(family)?.order === 'listed') return rungs;
   const figured = rungs.filter((rung) => rung.measure !== null);
   const others = rungs.filter((rung) => rung.measure === null);
   return [...figured.sort((a, b) => a.measure!.value - b.measure!.value), ...others];
@@ -37,7 +42,9 @@ const neighbour = (exerciseId: string, person: Anthropometry, offset: 1 | -1): N
   const index = rungs.findIndex((rung) => rung.exerciseId === exerciseId);
   const from = rungs[index];
   const rung = rungs[index + offset];
-  if (!from || !rung || (from.measure === null) !== (rung.measure === null)) return null;
+  if (!from || !rung) return null;
+  const computed = familyById(exercise.family)?.order === 'computed';
+  if (computed && (from.measure === null || rung.measure === null)) return null;
   return { rung, stepPercent: stepBetween(from, rung).percent };
 };
 

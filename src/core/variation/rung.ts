@@ -58,7 +58,8 @@ const pushUp = (setting: Of<'push-up'>, person: Anthropometry): Figures => {
     measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
     remark:
       measured === null
-        ? `Model only, hands above the measured heights. ${noMeasurement}`
+        ? `Model only, hands above the measured heights, where the model reads about 5 points low: part of the step ` +
+          `to a measured rung is that error. ${noMeasurement}`
         : knees
           ? 'Measured share; the model does not hold on the knees.'
           : 'Measured share, on a straight line between measured heights; the model stands beside it.',

@@ -15,8 +15,16 @@ describe('Ladders', () => {
   });
 
   it('doubles the load from two legs to one in a heel raise', () => {
-    expect(nextRung('heel-raise-two-legs', woman)?.stepPercent).toBeCloseTo(100, 9);
-    expect(previousRung('heel-raise-one-leg', woman)?.stepPercent).toBeCloseTo(-50, 9);
+    const rungs = ladder('heel-raise', woman);
+    const two = rungs.find((rung) => rung.exerciseId === 'heel-raise-two-legs')!;
+    const one = rungs.find((rung) => rung.exerciseId === 'heel-raise-one-leg')!;
+    expect(stepBetween(two, one).percent).toBeCloseTo(100, 9);
+    expect(stepBetween(one, two).percent).toBeCloseTo(-50, 9);
+  });
+
+  it('names the next harder and the next easier rung with the step between', () => {
+    expect(nextRung('push-up', woman)?.rung.exerciseId).toBe('push-up-feet-raised');
+    expect(previousRung('push-up', woman)?.rung.exerciseId).toBe('incline-push-up-step');
   });
 
   it('has no rung above the hardest, below the easiest, or beside an unknown exercise', () => {
@@ -27,7 +35,7 @@ describe('Ladders', () => {
   });
 
   it('shows no step size where one of two rungs has no figure', () => {
-    const [press] = ladder('leg-press-band', woman);
+    const [press] = ladder('band-leg-push', woman);
     const [push] = ladder('push-up', woman);
     expect(stepBetween(push!, press!)).toEqual({ percent: null });
   });

@@ -1,0 +1,216 @@
+/** Arm and hand: bending and straightening the elbow, wrist and grip. */
+import { carried, main } from '../demand.ts';
+import type { Exercise } from '../exercise.ts';
+
+const arm = { limb: 'arm', limbsAtOnce: 'one' } as const;
+
+const elbowBend = {
+  ...arm,
+  family: 'elbow-bend',
+  target: ['biceps'],
+  indirect: ['forearms'],
+  loads: [main('elbow', 'flexion'), carried('wrist', 'held straight'), carried('hand', 'grip')],
+  position: 'sitting',
+} as const;
+const bendSteps = [
+  'Sit tall. Let your arm hang with the weight.',
+  'Bend your elbow and lift the weight.',
+  'Lower slowly.',
+];
+
+const elbowStraighten = {
+  ...arm,
+  family: 'elbow-straighten',
+  target: ['triceps'],
+  indirect: ['shoulders'],
+  position: 'sitting',
+} as const;
+const overheadDemand = [
+  main('elbow', 'extension'),
+  carried('shoulder', 'held overhead'),
+  carried('wrist', 'held straight'),
+  carried('hand', 'grip'),
+];
+const overheadSteps = [
+  'Sit tall. Point your elbow to the ceiling.',
+  'Let the hand come down behind your head.',
+  'Straighten your elbow.',
+  'Lower slowly.',
+];
+
+const wrist = {
+  ...arm,
+  family: 'wrist-weight',
+  methods: ['variation', 'low-load', 'occlusion'],
+  target: ['forearms'],
+  indirect: ['hand'],
+  equipment: ['hand weight', 'table'],
+  position: 'sitting, forearm on a table',
+  cautions: ['weight-drop', 'grip-strain'],
+} as const;
+
+const grip = {
+  ...arm,
+  family: 'grip',
+  methods: ['variation', 'low-load'],
+  target: ['hand', 'forearms'],
+  indirect: [],
+  position: 'sitting',
+  cautions: ['hand-joint-pain'],
+} as const;
+
+const bandArm = { ...arm, methods: ['low-load', 'occlusion'], equipment: ['band'] } as const;
+
+export const armAndHand: readonly Exercise[] = [
+  {
+    ...elbowBend,
+    id: 'curl-seated',
+    title: 'Curl, sitting',
+    methods: ['variation', 'low-load', 'occlusion'],
+    equipment: ['firm chair', 'hand weight'],
+    cautions: ['weight-drop', 'grip-strain'],
+    instructions: bendSteps,
+    setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 0 },
+  },
+  {
+    ...elbowBend,
+    id: 'curl-seated-one-kilo',
+    title: 'Curl, sitting, 1 kg in the hand',
+    methods: ['variation'],
+    equipment: ['firm chair', 'hand weight, 1 kg'],
+    cautions: ['weight-drop', 'grip-strain'],
+    instructions: bendSteps,
+    setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 1 },
+  },
+  {
+    ...elbowBend,
+    id: 'curl-seated-two-kilos',
+    title: 'Curl, sitting, 2 kg in the hand',
+    methods: ['variation'],
+    equipment: ['firm chair', 'hand weight, 2 kg'],
+    cautions: ['weight-drop', 'grip-strain'],
+    instructions: bendSteps,
+    setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 2 },
+  },
+  {
+    ...elbowStraighten,
+    id: 'overhead-extension',
+    title: 'Straighten the elbow overhead',
+    methods: ['variation', 'low-load', 'occlusion'],
+    loads: overheadDemand,
+    equipment: ['firm chair', 'hand weight'],
+    cautions: ['overhead-arm', 'weight-drop', 'grip-strain'],
+    instructions: overheadSteps,
+    setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 0 },
+  },
+  {
+    ...elbowStraighten,
+    id: 'overhead-extension-one-kilo',
+    title: 'Straighten the elbow overhead, 1 kg in the hand',
+    methods: ['variation'],
+    loads: overheadDemand,
+    equipment: ['firm chair', 'hand weight, 1 kg'],
+    cautions: ['overhead-arm', 'weight-drop', 'grip-strain'],
+    instructions: overheadSteps,
+    setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 1 },
+  },
+  {
+    ...bandArm,
+    id: 'curl-band',
+    family: 'band-arm-bend',
+    title: 'Bend the elbow against a band',
+    target: ['biceps'],
+    indirect: ['forearms'],
+    loads: elbowBend.loads,
+    position: 'sitting',
+    cautions: ['band-snap', 'grip-strain'],
+    instructions: [
+      'Put your foot on the band.',
+      'Hold the end in your hand.',
+      'Bend your elbow.',
+      'Lower slowly.',
+    ],
+  },
+  {
+    ...bandArm,
+    id: 'press-down-band',
+    family: 'band-arm-straighten',
+    title: 'Press a band down',
+    target: ['triceps'],
+    indirect: [],
+    loads: [main('elbow', 'extension'), carried('shoulder', 'held still'), carried('hand', 'grip')],
+    equipment: ['band', 'high anchor'],
+    position: 'standing or sitting',
+    cautions: ['band-snap', 'grip-strain'],
+    instructions: [
+      'Tie the band to something firm above you.',
+      'Keep your elbow at your side.',
+      'Press your hand down until the arm is straight.',
+      'Come back slowly.',
+    ],
+  },
+  {
+    ...wrist,
+    id: 'wrist-bend-up',
+    title: 'Bend the wrist, palm up',
+    loads: [main('wrist', 'flexion'), carried('hand', 'grip')],
+    instructions: [
+      'Rest your forearm on a table, palm up.',
+      'Let the hand with the weight hang over the edge.',
+      'Bend your wrist up.',
+      'Lower slowly.',
+    ],
+  },
+  {
+    ...wrist,
+    id: 'wrist-bend-back',
+    title: 'Bend the wrist back, palm down',
+    loads: [main('wrist', 'extension'), carried('hand', 'grip')],
+    instructions: [
+      'Rest your forearm on a table, palm down.',
+      'Let the hand with the weight hang over the edge.',
+      'Lift the back of your hand.',
+      'Lower slowly.',
+    ],
+  },
+  {
+    ...grip,
+    id: 'ball-squeeze',
+    title: 'Squeeze a soft ball',
+    loads: [main('hand', 'grip'), carried('wrist', 'held straight')],
+    equipment: ['soft ball'],
+    instructions: [
+      'Hold a soft ball.',
+      'Squeeze it as far as is comfortable.',
+      'Hold for three slow counts.',
+      'Let go.',
+    ],
+  },
+  {
+    ...grip,
+    id: 'towel-wring',
+    title: 'Wring a towel',
+    loads: [main('hand', 'grip'), main('wrist', 'turning')],
+    limbsAtOnce: 'both',
+    equipment: ['towel'],
+    instructions: [
+      'Roll up a towel.',
+      'Hold it with both hands.',
+      'Wring it slowly one way, then the other.',
+    ],
+  },
+  {
+    ...grip,
+    id: 'finger-spread',
+    family: 'finger-spread',
+    title: 'Spread the fingers against a rubber ring',
+    target: ['hand'],
+    loads: [main('hand', 'spreading')],
+    equipment: ['soft rubber ring'],
+    instructions: [
+      'Put the ring round your fingers and thumb.',
+      'Spread your fingers.',
+      'Close them slowly.',
+    ],
+  },
+];

@@ -1,0 +1,81 @@
+/** Bridges: lifting the pelvis from lying on the back. */
+import { carried, held, main } from '../demand.ts';
+import type { Exercise } from '../exercise.ts';
+
+const bridge = {
+  family: 'bridge',
+  methods: ['variation'],
+  target: ['glutes'],
+  limb: 'leg',
+  equipment: ['mat or bed'],
+  position: 'lying on the back',
+} as const;
+const bridgeDemand = [main('hip', 'extension'), carried('knee', 'flexion'), carried('low-back', 'extension')];
+
+export const bridges: readonly Exercise[] = [
+  {
+    ...bridge,
+    id: 'bridge-two-legs',
+    title: 'Bridge on two legs',
+    indirect: ['hamstrings', 'trunk-back'],
+    loads: bridgeDemand,
+    limbsAtOnce: 'both',
+    cautions: ['floor-transfer', 'breath-holding', 'low-back-arch'],
+    instructions: [
+      'Lie on your back. Bend your knees.',
+      'Put your feet flat under your knees.',
+      'Lift your hips until your body is in one line.',
+      'Lower slowly.',
+    ],
+    setting: { kind: 'bridge', legs: 'two', addedKg: 0 },
+  },
+  {
+    ...bridge,
+    id: 'bridge-two-legs-weight',
+    title: 'Bridge on two legs with 5 kg on the hips',
+    indirect: ['hamstrings', 'trunk-back'],
+    loads: bridgeDemand,
+    limbsAtOnce: 'both',
+    equipment: ['mat or bed', 'weight, 5 kg'],
+    cautions: ['floor-transfer', 'breath-holding', 'low-back-arch', 'weight-drop'],
+    instructions: [
+      'Lie on your back. Bend your knees.',
+      'Hold the weight on your hips with both hands.',
+      'Lift your hips until your body is in one line.',
+      'Lower slowly.',
+    ],
+    setting: { kind: 'bridge', legs: 'two', addedKg: 5 },
+  },
+  {
+    ...bridge,
+    id: 'bridge-one-leg-bent',
+    title: 'Bridge on one leg, other foot just off the floor',
+    indirect: ['hamstrings', 'trunk-back', 'trunk-front'],
+    loads: [...bridgeDemand, held('hip', 'holding the leg up')],
+    limbsAtOnce: 'one',
+    cautions: ['floor-transfer', 'breath-holding', 'low-back-arch'],
+    instructions: [
+      'Lie on your back. Bend your knees.',
+      'Lift one foot just off the floor. Keep that knee bent.',
+      'Push with the other foot and lift your hips.',
+      'Lower slowly.',
+    ],
+    setting: { kind: 'bridge', legs: 'one-bent', addedKg: 0 },
+  },
+  {
+    ...bridge,
+    id: 'bridge-one-leg',
+    title: 'Bridge on one leg, other leg straight',
+    indirect: ['hamstrings', 'trunk-back', 'trunk-front'],
+    loads: [...bridgeDemand, held('hip', 'holding the leg up'), held('knee', 'held straight')],
+    limbsAtOnce: 'one',
+    cautions: ['floor-transfer', 'breath-holding', 'low-back-arch'],
+    instructions: [
+      'Lie on your back. Bend your knees.',
+      'Straighten one leg in line with your body.',
+      'Push with the other foot and lift your hips.',
+      'Lower slowly.',
+    ],
+    setting: { kind: 'bridge', legs: 'one-straight', addedKg: 0 },
+  },
+];

@@ -1,0 +1,204 @@
+/** Trunk and neck. No body-weight figure can be computed for these; their order is common practice. */
+import { carried, main } from '../demand.ts';
+import type { Exercise } from '../exercise.ts';
+
+const trunk = {
+  limb: 'trunk',
+  limbsAtOnce: 'both',
+  methods: ['variation'],
+  equipment: ['mat or bed'],
+} as const;
+
+const frontTrunk = {
+  ...trunk,
+  family: 'trunk-front',
+  target: ['trunk-front'],
+} as const;
+const plankDemand = [
+  main('low-back', 'held straight'),
+  carried('shoulder', 'leaning weight'),
+  carried('elbow', 'leaning weight'),
+];
+const backTrunk = { ...trunk, family: 'trunk-back', target: ['trunk-back'] } as const;
+const neck = {
+  ...trunk,
+  family: 'neck-hold',
+  target: ['neck'],
+  indirect: [],
+  equipment: ['none'],
+  position: 'sitting',
+  cautions: ['neck-pressure', 'breath-holding'],
+} as const;
+
+export const trunkAndNeck: readonly Exercise[] = [
+  {
+    ...frontTrunk,
+    id: 'belly-press',
+    title: 'Press the low back down, lying on the back',
+    indirect: [],
+    loads: [main('low-back', 'held still')],
+    position: 'lying on the back',
+    cautions: ['floor-transfer', 'breath-holding'],
+    instructions: [
+      'Lie on your back. Bend your knees.',
+      'Pull your belly in and press your low back down.',
+      'Hold for five slow counts. Keep breathing.',
+      'Let go.',
+    ],
+  },
+  {
+    ...frontTrunk,
+    id: 'heel-slide',
+    title: 'Slide one heel out with a still back',
+    indirect: ['hip-flexors'],
+    loads: [main('low-back', 'held still'), carried('hip', 'flexion'), carried('knee', 'bending')],
+    position: 'lying on the back',
+    cautions: ['floor-transfer', 'breath-holding'],
+    instructions: [
+      'Lie on your back. Bend your knees.',
+      'Pull your belly in.',
+      'Slide one heel out, then back.',
+      'Change legs. Keep your back still.',
+    ],
+  },
+  {
+    ...frontTrunk,
+    id: 'arm-and-leg-lowering',
+    title: 'Lower opposite arm and leg, lying on the back',
+    indirect: ['hip-flexors', 'shoulders'],
+    loads: [main('low-back', 'held still'), carried('hip', 'flexion'), carried('shoulder', 'flexion')],
+    position: 'lying on the back',
+    cautions: ['floor-transfer', 'breath-holding', 'overhead-arm'],
+    instructions: [
+      'Lie on your back. Lift both arms and both bent knees.',
+      'Lower one arm and the other leg.',
+      'Come back and change sides.',
+      'Keep your back still.',
+    ],
+  },
+  {
+    ...frontTrunk,
+    id: 'forearm-plank-knees',
+    title: 'Forearm plank on the knees',
+    indirect: ['shoulders', 'glutes'],
+    loads: [...plankDemand, carried('knee', 'kneeling pressure')],
+    position: 'on forearms and knees',
+    cautions: ['floor-transfer', 'breath-holding', 'kneeling'],
+    instructions: [
+      'Lie on your front. Prop up on your forearms.',
+      'Lift your hips. Keep your knees down.',
+      'Hold a straight line. Keep breathing.',
+      'Lower slowly.',
+    ],
+  },
+  {
+    ...frontTrunk,
+    id: 'forearm-plank',
+    title: 'Forearm plank on the feet',
+    indirect: ['shoulders', 'glutes', 'quadriceps'],
+    loads: [...plankDemand, carried('foot', 'toe support'), carried('knee', 'held straight')],
+    position: 'on forearms and feet',
+    cautions: ['floor-transfer', 'breath-holding'],
+    instructions: [
+      'Lie on your front. Prop up on your forearms.',
+      'Lift your hips and knees.',
+      'Hold a straight line. Keep breathing.',
+      'Lower slowly.',
+    ],
+  },
+  {
+    ...backTrunk,
+    id: 'arm-and-leg-reach',
+    title: 'Reach out opposite arm and leg on all fours',
+    indirect: ['glutes', 'shoulders'],
+    loads: [
+      main('low-back', 'held straight'),
+      carried('hip', 'extension'),
+      carried('shoulder', 'leaning weight'),
+      carried('wrist', 'load in extension'),
+      carried('knee', 'kneeling pressure'),
+    ],
+    position: 'on hands and knees',
+    cautions: ['floor-transfer', 'kneeling', 'wrist-load'],
+    instructions: [
+      'Go on your hands and knees.',
+      'Reach out one arm and the other leg.',
+      'Keep your back level.',
+      'Come back and change sides.',
+    ],
+  },
+  {
+    ...backTrunk,
+    id: 'chest-lift',
+    title: 'Lift the chest, lying on the front',
+    indirect: ['upper-back', 'neck'],
+    loads: [main('low-back', 'extension'), carried('neck', 'held straight')],
+    position: 'lying on the front',
+    cautions: ['floor-transfer', 'front-lying', 'low-back-arch'],
+    instructions: [
+      'Lie on your front. Put your arms at your sides.',
+      'Lift your chest a little. Look at the floor.',
+      'Lower slowly.',
+    ],
+  },
+  {
+    ...trunk,
+    id: 'side-plank-knees',
+    family: 'trunk-side',
+    title: 'Side plank on the knees',
+    limbsAtOnce: 'one',
+    target: ['trunk-front', 'trunk-back'],
+    indirect: ['hip-abductors', 'shoulders'],
+    loads: [
+      main('low-back', 'held sideways'),
+      carried('shoulder', 'leaning weight'),
+      carried('elbow', 'leaning weight'),
+      carried('hip', 'abduction'),
+      carried('knee', 'side pressure'),
+    ],
+    position: 'on one forearm and knee',
+    cautions: ['floor-transfer', 'side-lying-hip', 'breath-holding'],
+    instructions: [
+      'Lie on your side. Bend your knees.',
+      'Prop up on your forearm.',
+      'Lift your hips. Hold. Keep breathing.',
+      'Lower slowly.',
+    ],
+  },
+  {
+    ...neck,
+    id: 'chin-draw',
+    title: 'Draw the chin in',
+    loads: [main('neck', 'drawing back')],
+    instructions: [
+      'Sit tall. Look straight ahead.',
+      'Draw your chin straight back.',
+      'Hold for three slow counts.',
+      'Let go.',
+    ],
+  },
+  {
+    ...neck,
+    id: 'neck-press-front',
+    title: 'Press the forehead into the hands',
+    loads: [main('neck', 'flexion without movement')],
+    instructions: [
+      'Put both hands on your forehead.',
+      'Press gently. Do not let your head move.',
+      'Hold for five slow counts. Keep breathing.',
+      'Let go.',
+    ],
+  },
+  {
+    ...neck,
+    id: 'neck-press-side',
+    title: 'Press the side of the head into the hand',
+    loads: [main('neck', 'side bend without movement')],
+    instructions: [
+      'Put one hand on the side of your head.',
+      'Press gently. Do not let your head move.',
+      'Hold for five slow counts. Keep breathing.',
+      'Let go. Then do the other side.',
+    ],
+  },
+];
