@@ -13,4 +13,4 @@ export const fromBodyFatCitation: Citation<NutritionSource> = {
 };
 
 export const leanMassFromBodyFatKg = (massKg: number, bodyFatPercent: number): number =>
-  massKg * (1 - bodyFatPercent / 100);
+  (massKg * (100 - bodyFatPercent)) / 100;
