@@ -5,6 +5,7 @@
  * 5 cm cuff needed 1.6 times the pressure of a 13.5 cm one. The lower of two readings is used (a
  * choice of this project: it gives the lower dose). An estimate never stands in for a measurement.
  */
+import type { Citation } from '../citation.ts';
 import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
@@ -12,6 +13,18 @@ import type { Position } from '../model/dose.ts';
 import type { Measurement } from '../model/measurement.ts';
 import { answer, type Note, type Outcome, type RefusalCode } from '../outcome.ts';
 import { occlusionChoices } from './choices.ts';
+
+export const measuredPressureCitations: readonly Citation[] = [
+  {
+    source: 'occlusion-position-2018',
+    locator: 'abstract: 187, 204 and 241.5 mmHg lying, sitting, standing',
+    mark: 'seen',
+  },
+  { source: 'cuff-width-2012', locator: 'abstract: 235 against 144 mmHg', mark: 'seen' },
+  { source: 'cuff-width-2025', locator: 'abstract: 11, 13 and 18 cm', mark: 'seen' },
+  { source: 'oximeter-leg-2020', locator: 'table: +6.3 and +5.4 mmHg, called valid', mark: 'seen' },
+  { source: 'oximeter-leg-2019', locator: 'abstract: arm agrees, leg not valid', mark: 'seen' },
+];
 
 export type OcclusionPressureMeasurement = Extract<Measurement, { kind: 'limb-occlusion-pressure' }>;
 

@@ -156,10 +156,10 @@ export const limbOcclusionPressureEstimate = calculation({
       name: 'paddingCoefficient',
       kind: 'number',
       unit: '1',
-      min: 0,
-      exclusiveMin: true,
+      min: 0.5,
       max: 1,
       optional: true,
+      about: 'From the published table; its values lie between about 0.7 and 0.9 (from memory).',
     },
   ],
   result: [

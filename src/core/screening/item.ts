@@ -50,6 +50,8 @@ export interface ScreeningItem {
   /** Source key, "common-practice" or "clinic". */
   readonly support: string;
   readonly mark: Mark;
+  /** Further sources that bear on it, agreeing or not. */
+  readonly alsoSee?: readonly string[];
 }
 
 export const everyMethod: readonly Method[] = ['variation', 'low-load', 'occlusion'];

@@ -29,6 +29,7 @@ export const bloodAndVesselItems = [
     ],
     support: 'occlusion-screening-2022',
     mark: 'seen',
+    alsoSee: ['cardiac-rehabilitation-page', 'occlusion-list-statement'],
   },
   {
     id: 'clotting-or-bleeding-disorder',
@@ -175,6 +176,7 @@ export const bloodAndVesselItems = [
     ],
     support: 'occlusion-course-summary',
     mark: 'second-hand',
+    alsoSee: ['lymphoedema-exercise-review'],
   },
   {
     id: 'veins',

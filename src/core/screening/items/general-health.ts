@@ -116,6 +116,7 @@ export const generalHealthItems = [
     ],
     support: 'resistance-contraindications-table',
     mark: 'seen',
+    alsoSee: ['tourniquet-nerve-review-2020', 'diabetes-exercise-2019'],
   },
   {
     id: 'kidney-disease',

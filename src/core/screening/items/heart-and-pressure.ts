@@ -84,6 +84,7 @@ export const heartAndPressureItems = [
     ],
     support: 'common-practice',
     mark: 'common-practice',
+    alsoSee: ['occlusion-screening-2022', 'occlusion-course-summary'],
   },
   {
     id: 'fever-or-unwell',
@@ -104,6 +105,7 @@ export const heartAndPressureItems = [
     askBeforeOcclusion: true,
     support: 'heart-failure-exercise-2023',
     mark: 'seen',
+    alsoSee: ['cardiac-rehabilitation-page'],
   },
   {
     id: 'head-pressure-or-eye',

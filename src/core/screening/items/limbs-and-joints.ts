@@ -100,6 +100,7 @@ export const limbAndJointItems = [
     ],
     support: 'occlusion-screening-2022',
     mark: 'seen',
+    alsoSee: ['rheumatoid-occlusion-trial-2020'],
   },
   {
     id: 'neck-in-rheumatoid-arthritis',

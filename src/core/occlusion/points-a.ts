@@ -1,18 +1,14 @@
 /**
- * Two additive point lists restated for occlusion work. They ask for a clinician's decision; they never clear.
+ * Additive points before occlusion work, list A. It asks for a clinician's decision and never clears.
  *
- * List A was seen in a scrambled layout and its mapping completed from memory, so it never blocks by
- * itself: any woman over 60 with a body-mass index over 30 passes 4 points, and such women are who the
+ * Seen in a scrambled layout, the mapping completed from memory, so it never blocks by itself: any
+ * woman over 60 with a body-mass index over 30 passes 4 points, and such women are who the
  * knee-osteoarthritis trials took in. Holes in its bands are closed upward (a choice of this project).
- * List B was seen; its cut-offs were not, so none is applied.
  */
 import { calculation } from '../calculation.ts';
-import type { FlagField } from '../describe.ts';
 import { answer, type Note } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from '../screening/blood-pressure-fields.ts';
-
-const flag = <N extends string>(name: N, about: string) =>
-  ({ name, kind: 'flag', about }) as const satisfies FlagField;
+import { clearsNothing, flag } from './points-fields.ts';
 
 /** Points of list A by condition. */
 export const listAConditions = {
@@ -49,10 +45,6 @@ const decisionAbove = 4;
 const scrambled: Note = {
   code: 'second-hand-and-memory',
   text: 'Points seen in a scrambled restatement and completed from memory; bands closed upward. Not a block by itself.',
-};
-const clearsNothing: Note = {
-  code: 'clears-nothing',
-  text: 'A low total clears nothing: each stop of the screening stands on its own.',
 };
 const ownStop: Note = { code: 'stop-on-its-own', text: 'Pregnancy stops occlusion work whatever the total.' };
 
@@ -135,69 +127,6 @@ export const occlusionPointsA = calculation({
       malignancy: false,
       hyperlipidaemia: false,
       oestrogen: false,
-    },
-  },
-});
-
-export const listBConditions = {
-  previousClot: 3,
-  thrombophilia: 2,
-  legParalysis: 2,
-  pastCancer: 2,
-  intensiveCareStay: 1,
-  immobilised: 1,
-} as const satisfies Record<string, number>;
-type ListBCondition = keyof typeof listBConditions;
-const listBAge = { fromYears: 60, points: 1 } as const;
-
-export const occlusionPointsB = calculation({
-  id: 'occlusion-points-b',
-  title: 'Additive clot points before occlusion work, list B',
-  area: 'occlusion',
-  input: [
-    { name: 'ageYears', kind: 'number', unit: 'a', min: 18, max: 120 },
-    {
-      name: 'conditions',
-      kind: 'record',
-      fields: [
-        flag('previousClot', 'Previous venous clot.'),
-        flag('thrombophilia', 'Known thrombophilia.'),
-        flag('legParalysis', 'Present paralysis or paresis of a lower leg.'),
-        flag('pastCancer', 'Cancer within five years, in remission.'),
-        flag('intensiveCareStay', 'Stay in intensive or coronary care.'),
-        flag('immobilised', 'Immobilised for a day or more.'),
-      ],
-    },
-  ],
-  result: [
-    { name: 'points', unit: '1' },
-    { name: 'gate', unit: '', about: 'always needs-clinician-decision above 0: no cut-off was seen' },
-  ],
-  citations: [
-    { source: 'occlusion-screening-2022', locator: 'table 3: points; cut-offs not seen', mark: 'seen' },
-  ],
-  calculate: ({ ageYears, conditions }) => {
-    const named = (Object.keys(listBConditions) as ListBCondition[])
-      .filter((name) => conditions[name])
-      .reduce((sum, name) => sum + listBConditions[name], 0);
-    const points = named + (ageYears >= listBAge.fromYears ? listBAge.points : 0);
-    return answer({ points, gate: points > 0 ? 'needs-clinician-decision' : 'below-gate' }, [
-      {
-        code: 'cut-off-not-seen',
-        text: 'The cut-offs of this list were not seen; any point asks for a clinician.',
-      },
-      clearsNothing,
-    ]);
-  },
-  example: {
-    ageYears: 70,
-    conditions: {
-      previousClot: true,
-      thrombophilia: false,
-      legParalysis: false,
-      pastCancer: false,
-      intensiveCareStay: false,
-      immobilised: false,
     },
   },
 });
