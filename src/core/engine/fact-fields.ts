@@ -4,7 +4,7 @@ import { effusions, stopReasons, swellings } from '../model/record.ts';
 import { redFlags } from './facts.ts';
 
 const notApplicable = ['not-applicable'] as const;
-const pain = { kind: 'integer', unit: '1', min: 0, max: 10, nullable: true } as const;
+const pain = { kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true } as const;
 const days = { kind: 'integer', unit: 'd', min: 0, max: 36_500 } as const;
 const count = { kind: 'integer', unit: '1', min: 0, max: 10_000 } as const;
 

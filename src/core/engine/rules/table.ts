@@ -16,7 +16,7 @@ import { swellingRules } from './swelling.ts';
 import { wholeBodyRules } from './whole-body.ts';
 
 /** Changes whenever a rule's condition, effect or published figure does; stored with each decision. */
-export const engineVersion = 1;
+export const engineVersion = '1';
 
 export interface OrderedRule extends Rule {
   /** Place in the table, from 1. */

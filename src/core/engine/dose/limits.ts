@@ -1,0 +1,57 @@
+/**
+ * Limits a clinician entered for a joint. They bound every dose and proposal. One whose last day has
+ * passed still binds and asks again: an expiry opens nothing. A later entry of kind "none" lifts those
+ * before it.
+ */
+import { dayNumber } from '../../day.ts';
+import type { Joint } from '../../joints.ts';
+import type { Dose } from '../../model/dose.ts';
+import type { Limit } from '../../model/record.ts';
+import { milligrams } from '../../units.ts';
+
+export interface LimitInForce extends Limit {
+  readonly isExpired: boolean;
+}
+
+export const limitsInForce = (
+  limits: readonly Limit[],
+  joints: readonly Joint[],
+  day: number,
+): readonly LimitInForce[] => {
+  const begun = limits.filter((limit) => joints.includes(limit.joint) && dayNumber(limit.from) <= day);
+  const liftedFrom = (joint: Joint): number =>
+    Math.max(
+      Number.NEGATIVE_INFINITY,
+      ...begun
+        .filter((limit) => limit.kind === 'none' && limit.joint === joint)
+        .map((limit) => dayNumber(limit.from)),
+    );
+  return begun
+    .filter((limit) => limit.kind !== 'none' && dayNumber(limit.from) >= liftedFrom(limit.joint))
+    .map((limit) => ({ ...limit, isExpired: limit.to !== null && dayNumber(limit.to) < day }));
+};
+
+export const loadCeilingKg = (limits: readonly LimitInForce[]): number =>
+  Math.min(
+    Number.POSITIVE_INFINITY,
+    ...limits.flatMap((limit) =>
+      limit.kind === 'load-ceiling' && limit.ceilingKg !== null ? [limit.ceilingKg] : [],
+    ),
+  );
+
+/** A harder variation may bear more weight or go further than such a limit allows; the model cannot tell. */
+export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean =>
+  limits.some((limit) => limit.kind !== 'load-ceiling' || limit.ceilingKg === null);
+
+/** The dose within the ceiling, on a load the patient owns; null where no such load exists. */
+export const withinCeiling = (
+  dose: Dose,
+  ceilingKg: number,
+  ownedLoadsKg: readonly number[],
+): Dose | null => {
+  const handled = dose.method === 'variation' ? dose.addedKg : dose.loadKg;
+  if (milligrams(handled) <= milligrams(ceilingKg) || ceilingKg === Number.POSITIVE_INFINITY) return dose;
+  const fitting = ownedLoadsKg.filter((owned) => milligrams(owned) <= milligrams(ceilingKg));
+  if (dose.method === 'variation') return { ...dose, addedKg: Math.max(0, ...fitting) };
+  return fitting.length === 0 ? null : { ...dose, loadKg: Math.max(...fitting) };
+};

@@ -1,0 +1,75 @@
+/** What a decision proposes for one prescribed exercise: a whole dose, and how it takes effect. */
+
+import type { Dose } from '../../model/dose.ts';
+import type { Contact, DecisionWord } from '../answers.ts';
+import type { LimitInForce } from './limits.ts';
+
+export interface DoseChange {
+  readonly variable: 'repetitions' | 'sets' | 'load' | 'rung';
+  readonly from: string | number;
+  readonly to: string | number;
+  readonly unit: string;
+  /** Change in percent; null where it is not known. */
+  readonly percent: number | null;
+}
+
+/** Said beside the proposal, because a reader could take the change for something else. */
+export type Naming =
+  | 'over-ten-percent'
+  | 'step-size-unknown'
+  | 'return-not-step'
+  | 'repetitions-start-again'
+  | 'bound-by-limit';
+
+/** Facts that put the patient on the worklist. */
+export type WorklistReason =
+  | 'two-ease-backs'
+  | 'floor-reached'
+  | 'nothing-left-to-step'
+  | 'one-rep-max-missing'
+  | 'limit-stands-in-the-way'
+  | 'limit-expired'
+  | 'no-dose-within-limit';
+
+/** Why an ease-back left the dose as it is. */
+export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'floor-reached';
+
+export interface DoseProposal {
+  readonly word: DecisionWord;
+  readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
+  /** Reductions act at once; increases wait for a signature or lean on a signed pre-approval. */
+  readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
+  readonly dose: Dose;
+  readonly badDay: Dose;
+  readonly changes: readonly DoseChange[];
+  readonly named: readonly Naming[];
+  readonly withheld: CutWithheld | null;
+  readonly contact: Contact;
+  readonly worklist: readonly WorklistReason[];
+  readonly limits: readonly LimitInForce[];
+  /** Set when a pre-approval lets an increase act by itself. */
+  readonly preApprovalId: string | null;
+}
+
+/** A dose on the way to a proposal, before limits and signatures are looked at. */
+export interface Candidate {
+  readonly kind: DoseProposal['kind'];
+  readonly dose: Dose;
+  readonly named?: readonly Naming[];
+  readonly withheld?: CutWithheld;
+  readonly worklist?: readonly WorklistReason[];
+}
+
+/** One neighbour on the ladder of an exercise, for this person and what they own. */
+export interface LadderStep {
+  readonly exerciseId: string;
+  readonly effectiveLoadKg: number | null;
+  readonly stepPercent: number | null;
+  readonly equipmentOwned: boolean;
+}
+
+/** The catalogue's ladders as the dose rules need them. */
+export interface Ladder {
+  readonly harder: (exerciseId: string) => LadderStep | null;
+  readonly easier: (exerciseId: string) => LadderStep | null;
+}

@@ -1,0 +1,64 @@
+/** Which doses of a line the joints tolerated: a full session at it, judged the morning after, with no complaint. */
+import type { ChoiceValues } from '../../clinic-choice.ts';
+import { dayFromNumber, dayNumber } from '../../day.ts';
+import type { Joint } from '../../joints.ts';
+import type { PatientRecord } from '../../model/record.ts';
+import { engineChoiceValues } from '../choices.ts';
+import { decide } from '../decide.ts';
+import { factsFor } from '../facts-from-record.ts';
+import { judgedSession, type Moment, morningScoreOn, mornings } from '../judged-session.ts';
+import { countUpTo, type IndexedSession, indexRecord } from '../record-index.ts';
+import type { RuleId } from '../rules/table.ts';
+import type { ToleratedDose } from './way-back.ts';
+
+/** Rules that hold a dose without saying that the joint minded it. */
+const silentOnTolerance: ReadonlySet<string> = new Set<RuleId>(['B1', 'B2', 'C4', 'A1', 'D2', 'D3']);
+
+/** Sessions looked back over; far more than the days a return may reach. */
+const lookBackDays = 84;
+
+export const isTolerated = (
+  record: PatientRecord,
+  indexed: IndexedSession,
+  joints: readonly Joint[],
+  at: Moment,
+  choiceValues?: ChoiceValues,
+): boolean => {
+  const choices = engineChoiceValues(choiceValues);
+  const index = indexRecord(record);
+  return joints.every((joint) => {
+    const next = morningScoreOn(mornings(index, joint), indexed.day + 1, at.instant, choices);
+    if (!next) return false;
+    const instant = Math.max(next.morning.recordedAt, indexed.session.recordedAt, indexed.began);
+    const then = { instant, day: dayFromNumber(indexed.day + 1) };
+    // Entered so late that another session is judged by then: no word on this one.
+    if (judgedSession(index, joint, then, choices).session?.session !== indexed.session) return false;
+    const { reasons } = decide(factsFor(record, joint, then, choices), choices);
+    return reasons.every((reason) => silentOnTolerance.has(reason.rule));
+  });
+};
+
+/** One entry for each version tolerated, with the last day it was. */
+export const toleratedDoses = (
+  record: PatientRecord,
+  lineId: string,
+  joints: readonly Joint[],
+  at: Moment,
+  choices?: ChoiceValues,
+): readonly ToleratedDose[] => {
+  const index = indexRecord(record);
+  const from = dayNumber(at.day) - lookBackDays;
+  const found = new Map<string, ToleratedDose>();
+  for (let place = countUpTo(index.sessions, at.instant, (one) => one.began) - 1; place >= 0; place--) {
+    const indexed = index.sessions[place]!;
+    if (indexed.day < from) break;
+    const { session } = indexed;
+    if (session.kind !== 'full' || session.recordedAt > at.instant) continue;
+    const id = session.sets.find((set) => set.lineId === lineId)?.prescriptionId;
+    const version = id === undefined || found.has(id) ? undefined : index.versions.get(id);
+    if (version && isTolerated(record, indexed, joints, at, choices)) {
+      found.set(version.id, { dose: version.dose, day: indexed.day });
+    }
+  }
+  return [...found.values()];
+};

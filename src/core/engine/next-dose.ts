@@ -1,0 +1,197 @@
+/**
+ * The dose after a decision, whole, for one prescribed exercise. The engine proposes: a reduction acts at
+ * once, an increase waits for a signature or leans on a signed pre-approval, and unsigned means the last
+ * dose again. Cautions are generated anew for the proposed dose by whoever stores it.
+ */
+import type { ChoiceValues } from '../clinic-choice.ts';
+import { dayNumber } from '../day.ts';
+import type { Dose } from '../model/dose.ts';
+import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
+import type { Contact, DecisionWord } from './answers.ts';
+import { engineChoiceValues } from './choices.ts';
+import { contactRank } from './decide.ts';
+import { easeBack } from './dose/ease-back.ts';
+import { type LimitInForce, limitsInForce, loadCeilingKg, withinCeiling } from './dose/limits.ts';
+import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
+import type { Candidate, DoseProposal, Ladder, WorklistReason } from './dose/proposal.ts';
+import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
+import { toleratedDoses } from './dose/tolerated.ts';
+import { changesBetween, notAbove } from './dose/volume.ts';
+import { returnStep, type ToleratedDose } from './dose/way-back.ts';
+import type { Moment } from './judged-session.ts';
+import type { Evaluation, LineEvaluation } from './scope.ts';
+
+export interface DoseQuestion {
+  readonly record: PatientRecord;
+  readonly line: LineEvaluation;
+  readonly at: Moment;
+  /** Longest flare among the joints that gate the line. */
+  readonly flareDays: number;
+  /** Ease-back decisions on the line directly before this one. */
+  readonly easeBacksBefore: number;
+  readonly tolerated: readonly ToleratedDose[];
+  readonly ladder: Ladder;
+  /** Scheme an occlusion dose is on its way to; the one last signed by a clinician when left out. */
+  readonly targetScheme?: readonly number[];
+  readonly preApproval?: PreApproval | null;
+  readonly decisionsSinceApproval?: readonly DecisionWord[];
+  /** Last day number on which the screening is current. */
+  readonly screeningUntil?: number | null;
+  readonly choices?: ChoiceValues;
+}
+
+const historyOf = (record: PatientRecord, version: PrescriptionVersion): readonly PrescriptionVersion[] =>
+  record.prescriptions
+    .filter((one) => one.lineId === version.lineId && one.version <= version.version)
+    .sort((a, b) => a.version - b.version);
+
+/** The dose a clinician last wrote for the line: the bounds of its bands and scheme. */
+const signedDose = (history: readonly PrescriptionVersion[], version: PrescriptionVersion): Dose =>
+  history.filter((one) => one.origin === 'clinician').at(-1)?.dose ?? version.dose;
+
+const stepUp = (question: DoseQuestion, limits: readonly LimitInForce[], signed: Dose): Candidate => {
+  const { line, record, ladder } = question;
+  const choices = engineChoiceValues(question.choices);
+  const dose = line.version.dose;
+  const context: StepContext = {
+    largestStep: line.largestStep ?? 'repetitions',
+    choices,
+    ownedLoadsKg: record.ownedLoadsKg,
+    limits,
+    ladder,
+    signed,
+  };
+  if (dose.method === 'low-load') return stepLowLoad(dose, context);
+  if (dose.method === 'variation') return stepVariation(dose, context);
+  const target = question.targetScheme ?? (signed.method === 'occlusion' ? signed.scheme : dose.scheme);
+  return stepOcclusion(dose, target, context);
+};
+
+const candidateFor = (
+  question: DoseQuestion,
+  history: readonly PrescriptionVersion[],
+  limits: readonly LimitInForce[],
+): Candidate => {
+  const { line, record, at } = question;
+  const { version } = line;
+  const choices = engineChoiceValues(question.choices);
+  const signed = signedDose(history, version);
+  if (line.decision === 'pause') return { kind: 'stop', dose: version.dose };
+  if (line.decision === 'hold') return { kind: 'same', dose: version.dose };
+  if (line.decision === 'ease-back') {
+    const latest = [...question.tolerated].sort((a, b) => b.day - a.day)[0];
+    return easeBack({
+      version,
+      history,
+      instant: at.instant,
+      flareDays: question.flareDays,
+      lastTolerated: latest?.dose ?? signed,
+      easeBacksBefore: question.easeBacksBefore,
+      ownedLoadsKg: record.ownedLoadsKg,
+      ladder: question.ladder,
+      choices,
+    });
+  }
+  const day = dayNumber(at.day);
+  return (
+    returnStep(version.dose, question.tolerated, day, record.ownedLoadsKg, choices) ??
+    stepUp(question, limits, signed)
+  );
+};
+
+/** The candidate inside the clinician's limits, whatever the decision was. */
+const bound = (
+  candidate: Candidate,
+  present: Dose,
+  limits: readonly LimitInForce[],
+  owned: readonly number[],
+): Candidate => {
+  const dose = withinCeiling(candidate.dose, loadCeilingKg(limits), owned);
+  if (dose === candidate.dose) return candidate;
+  const worklist: readonly WorklistReason[] = [...(candidate.worklist ?? [])];
+  if (!dose)
+    return { ...candidate, kind: 'stop', dose: present, worklist: [...worklist, 'no-dose-within-limit'] };
+  const named = [...(candidate.named ?? []), 'bound-by-limit'] as const;
+  return { ...candidate, kind: candidate.kind === 'stop' ? 'stop' : 'ease-back', dose, named, worklist };
+};
+
+/** An easier exercise the patient was never signed for is new to them and waits, although it is a reduction. */
+const isSignedExercise = (dose: Dose, history: readonly PrescriptionVersion[]): boolean =>
+  history.some(
+    (version) => version.dose.exerciseId === dose.exerciseId || version.badDay.exerciseId === dose.exerciseId,
+  );
+
+const moreUrgent = (a: Contact, b: Contact): Contact => (contactRank[a] < contactRank[b] ? a : b);
+
+const effectOf = (
+  candidate: Candidate,
+  history: readonly PrescriptionVersion[],
+  isApproved: boolean,
+): DoseProposal['effect'] => {
+  if (candidate.kind === 'same' || candidate.kind === 'stop') return 'repeat';
+  if (candidate.kind === 'ease-back') {
+    return isSignedExercise(candidate.dose, history) ? 'acts-at-once' : 'awaits-signature';
+  }
+  return isApproved ? 'acts-at-once' : 'awaits-signature';
+};
+
+export const nextDose = (question: DoseQuestion): DoseProposal => {
+  const { line, record, at } = question;
+  const { version } = line;
+  const day = dayNumber(at.day);
+  const history = historyOf(record, version);
+  const limits = limitsInForce(record.limits, version.joints, day);
+  const candidate = bound(candidateFor(question, history, limits), version.dose, limits, record.ownedLoadsKg);
+  const approval = question.preApproval ?? null;
+  const approvalContext: ApprovalContext = {
+    instant: at.instant,
+    day,
+    history,
+    decisionsSince: question.decisionsSinceApproval ?? [],
+    limits,
+    screeningUntil: question.screeningUntil ?? null,
+    choices: engineChoiceValues(question.choices),
+  };
+  const isApproved =
+    approval !== null && approvalEnd(approval, candidate, version.lineId, approvalContext) === null;
+  const worklist = [
+    ...(candidate.worklist ?? []),
+    ...(limits.some((limit) => limit.isExpired) ? (['limit-expired'] as const) : []),
+  ];
+  const needsContact = worklist.includes('floor-reached') || worklist.includes('no-dose-within-limit');
+  return {
+    word: line.decision,
+    kind: candidate.kind,
+    effect: effectOf(candidate, history, isApproved),
+    dose: candidate.dose,
+    badDay: notAbove(version.badDay, candidate.dose),
+    changes: changesBetween(version.dose, candidate.dose),
+    named: candidate.named ?? [],
+    withheld: candidate.withheld ?? null,
+    contact: needsContact ? moreUrgent(line.contact, 'routine') : line.contact,
+    worklist,
+    limits,
+    preApprovalId: isApproved ? (approval?.id ?? null) : null,
+  };
+};
+
+/** What the caller knows of a line beside the record. */
+export type LineContext = Omit<DoseQuestion, 'record' | 'line' | 'at' | 'flareDays' | 'tolerated'>;
+
+/** Proposals for every line of an evaluation. */
+export const nextDoses = (
+  record: PatientRecord,
+  evaluation: Evaluation,
+  contextOf: (lineId: string) => LineContext,
+): ReadonlyMap<string, DoseProposal> => {
+  const flareDays = new Map(evaluation.joints.map((one) => [one.joint, one.facts.flareDays]));
+  return new Map(
+    evaluation.lines.map((line) => {
+      const context = contextOf(line.lineId);
+      const tolerated = toleratedDoses(record, line.lineId, line.gatedBy, evaluation.at, context.choices);
+      const longest = Math.max(0, ...line.gatedBy.map((joint) => flareDays.get(joint) ?? 0));
+      const question = { ...context, record, line, at: evaluation.at, flareDays: longest, tolerated };
+      return [line.lineId, nextDose(question)] as const;
+    }),
+  );
+};

@@ -1,0 +1,47 @@
+/**
+ * A clinician's own decision with its reason. It is its own record beside the engine's, never an edit;
+ * the engine never undoes it. Counted per rule, so that a rule often overruled is looked at again.
+ */
+import type { Day } from '../day.ts';
+import { dayNumber } from '../day.ts';
+import type { DecisionWord, Reason } from './answers.ts';
+
+export interface Override {
+  readonly decision: DecisionWord;
+  readonly reason: string;
+  readonly by: string;
+  readonly day: Day;
+  /** Last day it stands; overrides expire. */
+  readonly until: Day;
+  /** Reasons of the engine's decision that was overruled. */
+  readonly overruled: readonly Pick<Reason, 'rule'>[];
+}
+
+export interface StandingDecision {
+  readonly decision: DecisionWord;
+  readonly from: 'engine' | 'clinician';
+}
+
+/** What stands on a day: the clinician's word while it lasts, then the engine's again, openly. */
+export const standingDecision = (
+  engine: DecisionWord,
+  overrides: readonly Override[],
+  day: Day,
+): StandingDecision => {
+  const on = dayNumber(day);
+  const current = overrides
+    .filter((one) => dayNumber(one.day) <= on && dayNumber(one.until) >= on)
+    .sort((a, b) => dayNumber(a.day) - dayNumber(b.day))
+    .at(-1);
+  return current ? { decision: current.decision, from: 'clinician' } : { decision: engine, from: 'engine' };
+};
+
+export const overridesByRule = (overrides: readonly Override[]): ReadonlyMap<string, number> => {
+  const counts = new Map<string, number>();
+  for (const { overruled } of overrides) {
+    for (const rule of new Set(overruled.map((reason) => reason.rule))) {
+      counts.set(rule, (counts.get(rule) ?? 0) + 1);
+    }
+  }
+  return counts;
+};

@@ -1,0 +1,159 @@
+/**
+ * Scope is the joint. Facts are gathered per joint and each prescribed exercise takes the most cautious
+ * answer over the joints it loads: a sore knee does not hold an arm, two sore joints under one exercise
+ * give the lower answer, and a red flag anywhere stops everything.
+ */
+import type { ChoiceValues } from '../clinic-choice.ts';
+import { dayNumber } from '../day.ts';
+import type { Joint } from '../joints.ts';
+import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
+import type { Answers, Contact, Reason } from './answers.ts';
+import { engineChoiceValues } from './choices.ts';
+import { contactRank, decide, mostCautious } from './decide.ts';
+import type { Facts } from './facts.ts';
+import { factsFor } from './facts-from-record.ts';
+import { type Judged, judgedSession, type Moment } from './judged-session.ts';
+import { countUpTo, indexRecord, type RecordIndex } from './record-index.ts';
+import { ruleById } from './rules/table.ts';
+
+export interface JointReason extends Reason {
+  readonly joint: Joint;
+}
+
+export interface JointEvaluation {
+  readonly joint: Joint;
+  readonly state: Judged['state'];
+  readonly sessionId: string | null;
+  readonly morningId: string | null;
+  readonly facts: Facts;
+  readonly answers: Answers;
+}
+
+export interface LineEvaluation extends Omit<Answers, 'reasons'> {
+  readonly lineId: string;
+  readonly version: PrescriptionVersion;
+  /** Joints whose answers gate the line. */
+  readonly gatedBy: readonly Joint[];
+  readonly reasons: readonly JointReason[];
+}
+
+export interface Evaluation {
+  readonly at: Moment;
+  readonly joints: readonly JointEvaluation[];
+  readonly lines: readonly LineEvaluation[];
+  /** A red flag was told: nothing is offered, care advice is shown at once. */
+  readonly redFlag: boolean;
+  /** Most urgent over all joints. */
+  readonly contact: Contact;
+}
+
+/** The version of each line in force at an instant, in the order of their ids. */
+export const versionsInForce = (record: PatientRecord, instant: number): readonly PrescriptionVersion[] => {
+  const byLine = new Map<string, PrescriptionVersion>();
+  for (const version of record.prescriptions) {
+    if (version.signedAt > instant || (version.endedAt !== null && version.endedAt <= instant)) continue;
+    const known = byLine.get(version.lineId);
+    if (!known || version.version > known.version) byLine.set(version.lineId, version);
+  }
+  return [...byLine.values()].sort((a, b) => (a.lineId < b.lineId ? -1 : 1));
+};
+
+/** Days back in which a joint that was asked about counts as followed. */
+const askedWindow = 28;
+
+const askedLately = (index: RecordIndex, at: Moment): ReadonlySet<Joint> => {
+  const asked = new Set(index.record.followedJoints);
+  const from = dayNumber(at.day) - askedWindow;
+  for (let place = countUpTo(index.sessions, at.instant, (one) => one.began) - 1; place >= 0; place--) {
+    const { session, day } = index.sessions[place]!;
+    if (day < from) break;
+    if (session.recordedAt <= at.instant) for (const { joint } of session.joints) asked.add(joint);
+  }
+  return asked;
+};
+
+/**
+ * Of the joints a line loads, those the patient is asked about. A line none of whose joints is asked
+ * about is gated by all of them, which have no answers and therefore hold it: unknown never progresses.
+ */
+const gatingJoints = (version: PrescriptionVersion, asked: ReadonlySet<Joint>): readonly Joint[] => {
+  const followed = version.joints.filter((joint) => asked.has(joint));
+  return followed.length > 0 ? followed : version.joints;
+};
+
+const evaluateJoint = (
+  record: PatientRecord,
+  joint: Joint,
+  at: Moment,
+  choices: ChoiceValues,
+): JointEvaluation => {
+  const judged = judgedSession(indexRecord(record), joint, at, engineChoiceValues(choices));
+  const facts = factsFor(record, joint, at, choices);
+  return {
+    joint,
+    state: judged.state,
+    sessionId: judged.session?.session.id ?? null,
+    morningId: judged.nextMorning?.morning.id ?? null,
+    facts,
+    answers: decide(facts, choices),
+  };
+};
+
+const inTableOrder = (a: JointReason, b: JointReason): number =>
+  (ruleById.get(a.rule)?.order ?? 0) - (ruleById.get(b.rule)?.order ?? 0) || (a.joint < b.joint ? -1 : 1);
+
+const stopsAll = 'R1';
+
+const evaluateLine = (
+  version: PrescriptionVersion,
+  asked: ReadonlySet<Joint>,
+  joints: ReadonlyMap<Joint, JointEvaluation>,
+): LineEvaluation => {
+  const gatedBy = gatingJoints(version, asked);
+  const reasons: JointReason[] = [];
+  for (const { joint, answers } of joints.values()) {
+    const gates = gatedBy.includes(joint);
+    for (const reason of answers.reasons) {
+      if (gates || reason.rule === stopsAll) reasons.push({ ...reason, joint });
+    }
+  }
+  reasons.sort(inTableOrder);
+  return {
+    lineId: version.lineId,
+    version,
+    gatedBy,
+    ...mostCautious(reasons.map((reason) => reason.effect)),
+    reasons,
+  };
+};
+
+export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: ChoiceValues): Evaluation => {
+  const choices = engineChoiceValues(choiceValues);
+  const asked = askedLately(indexRecord(record), at);
+  const versions = versionsInForce(record, at.instant);
+  const wanted = new Set<Joint>(record.followedJoints);
+  for (const version of versions) for (const joint of gatingJoints(version, asked)) wanted.add(joint);
+  const joints = new Map(
+    [...wanted].sort().map((joint) => [joint, evaluateJoint(record, joint, at, choices)] as const),
+  );
+  const lines = versions.map((version) => evaluateLine(version, asked, joints));
+  const all = [...joints.values()];
+  const contacts = all.map((one) => one.answers.contact);
+  return {
+    at,
+    joints: all,
+    lines,
+    redFlag: all.some((one) => one.answers.reasons.some((reason) => reason.rule === stopsAll)),
+    contact: contacts.reduce<Contact>((a, b) => (contactRank[b] < contactRank[a] ? b : a), 'none'),
+  };
+};
+
+/**
+ * Of two decisions on the same thing, as after an amendment: both are kept and this one is in force
+ * until a clinician has acknowledged. An amendment never loosens by itself.
+ */
+export const inForceUntilAcknowledged = (earlier: Answers, later: Answers): Omit<Answers, 'reasons'> =>
+  mostCautious([
+    { ...earlier, largestStep: earlier.largestStep ?? undefined },
+    { ...later, largestStep: later.largestStep ?? undefined },
+  ]);
