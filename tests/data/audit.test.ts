@@ -1,0 +1,80 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { flushReads, noteRead, verifyChain } from '#data/audit.ts';
+import type { Store } from '#data/store/store.ts';
+import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+/** The chain as somebody with the file and no key could tamper with it. */
+const tamper = (store: Store, statement: string) => {
+  store.writer.client.exec('DROP TRIGGER audit_no_update; DROP TRIGGER audit_no_delete;');
+  store.writer.client.exec(statement);
+};
+
+describe('the audit chain of a clinic', () => {
+  let store: Store;
+  beforeEach(async () => {
+    store = freshStore();
+    const { clinician, patientId } = await twoClinics(store);
+    await signedExercise(clinician, patientId);
+  });
+  afterEach(() => store.close());
+
+  it('holds after ordinary work, one chain per clinic', async () => {
+    expect([await verifyChain(store, auditKey, 'a'), await verifyChain(store, auditKey, 'b')]).toEqual([
+      { ok: true, rows: 6 },
+      { ok: true, rows: 1 },
+    ]);
+  });
+
+  it('names the first row that was changed', async () => {
+    tamper(store, "UPDATE audit SET actor_id = 'somebody-else' WHERE clinic_id = 'a' AND sequence >= 3");
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({
+      ok: false,
+      sequence: 3,
+      finding: expect.stringContaining('changed'),
+    });
+  });
+
+  it('names the first row that was removed', async () => {
+    tamper(store, "DELETE FROM audit WHERE clinic_id = 'a' AND sequence = 2");
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: false, sequence: 2 });
+  });
+
+  it('names the first row that was inserted without the key', async () => {
+    tamper(
+      store,
+      "INSERT INTO audit SELECT clinic_id, 7, at, actor_id, act, subject, subject_id, patient_id, detail, seal, seal FROM audit WHERE clinic_id = 'a' AND sequence = 6",
+    );
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: false, sequence: 7 });
+  });
+
+  it('names the first of two rows that changed places', async () => {
+    tamper(
+      store,
+      "UPDATE audit SET sequence = 99 WHERE clinic_id = 'a' AND sequence = 3; UPDATE audit SET sequence = 3 WHERE clinic_id = 'a' AND sequence = 4; UPDATE audit SET sequence = 4 WHERE clinic_id = 'a' AND sequence = 99;",
+    );
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: false, sequence: 3 });
+  });
+
+  it('does not hold under another key', async () => {
+    expect(await verifyChain(store, Buffer.alloc(32, 8), 'a')).toMatchObject({ ok: false, sequence: 1 });
+  });
+
+  it('writes queued reads in one go, sealed like writes, with no value of the record in them', async () => {
+    const access = {
+      store,
+      auditKey,
+      clinicId: 'a',
+      actorId: 'clinician-a',
+      actorName: 'A',
+      now: 1,
+      day: '2026-03-02',
+    };
+    noteRead(access, { subject: 'patient-record', subjectId: 'p1', patientId: 'p1' });
+    noteRead(access, { subject: 'worklist', detail: { count: 2 } });
+    expect(await flushReads(store)).toBe(2);
+    expect(await verifyChain(store, auditKey, 'a')).toEqual({ ok: true, rows: 8 });
+    const text = JSON.stringify(store.reader.client.prepare('SELECT * FROM audit').all());
+    expect(['Person', '1958-06-01', 'osteoarthritis'].filter((value) => text.includes(value))).toEqual([]);
+  });
+});

@@ -1,0 +1,181 @@
+import { eq } from 'drizzle-orm';
+import { afterEach, describe, expect, it } from 'vitest';
+import { addPatient } from '#data/people.ts';
+import { audit, patient, trainingSession } from '#data/schema/schema.ts';
+import { migrateStore } from '#data/store/migrate.ts';
+import { openStore, type Store } from '#data/store/store.ts';
+import { takeSession } from '#data/take-entry.ts';
+import { sessionEntry, signedExercise, twoClinics } from '#tests/support/clinic.ts';
+import { freshFile, freshStore, migrationsFolder } from '#tests/support/store.ts';
+
+let store: Store;
+afterEach(() => store.close());
+
+const pragma = (client: Store['writer']['client'], name: string) =>
+  Object.values(client.pragma(name)[0] as object)[0];
+
+describe('durability', () => {
+  it('acknowledges a write only under WAL with full synchronisation, foreign keys on, on the connection that writes', () => {
+    store = freshStore();
+    const { client } = store.writer;
+    expect({
+      journal: pragma(client, 'journal_mode'),
+      synchronous: pragma(client, 'synchronous'),
+      foreignKeys: pragma(client, 'foreign_keys'),
+      busyTimeout: pragma(client, 'busy_timeout'),
+    }).toEqual({ journal: 'wal', synchronous: 2, foreignKeys: 1, busyTimeout: 5000 });
+  });
+
+  it('saves sessions sent by 100 phones at once: each is there once, none fails', async () => {
+    store = freshStore();
+    const { clinician, patientId } = await twoClinics(store);
+    const { prescriptionId, lineId } = await signedExercise(clinician, patientId);
+    const sets = [
+      { prescriptionId, lineId, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' as const },
+    ];
+    const answers = await Promise.all(
+      Array.from({ length: 100 }, (_, n) =>
+        takeSession(clinician, patientId, sessionEntry({ entryId: `phone-${n}`, sets })),
+      ),
+    );
+    const kept = await store.read.select({ id: trainingSession.entryId }).from(trainingSession);
+    expect([
+      answers.filter((answer) => answer.kind === 'stored').length,
+      new Set(kept.map((row) => row.id)).size,
+    ]).toEqual([100, 100]);
+  });
+});
+
+describe('one write is all or nothing', () => {
+  it('leaves neither row nor audit row when the work fails after both were written', async () => {
+    store = freshStore();
+    const { clinician } = await twoClinics(store);
+    const before = await store.read.select().from(audit);
+    const attempt = store.write(async () => {
+      await addPatient(
+        clinician,
+        { givenName: 'A', familyName: 'B', birthDay: '1950-01-01', phone: null },
+        'half-written',
+      );
+      throw new Error('power cut');
+    });
+    await expect(attempt).rejects.toThrow('power cut');
+    expect(await store.read.select().from(patient).where(eq(patient.id, 'half-written'))).toEqual([]);
+    expect((await store.read.select().from(audit)).length).toBe(before.length);
+  });
+
+  it('keeps a reader from seeing rows of a write that has not been committed', async () => {
+    store = freshStore();
+    const { clinician } = await twoClinics(store);
+    const outside = openStore(store.file);
+    await store.write(async () => {
+      await addPatient(
+        clinician,
+        { givenName: 'A', familyName: 'B', birthDay: '1950-01-01', phone: null },
+        'not-yet',
+      );
+      expect(await outside.read.select().from(patient).where(eq(patient.id, 'not-yet'))).toEqual([]);
+      expect((await store.read.select().from(patient).where(eq(patient.id, 'not-yet'))).length).toBe(1);
+    });
+    expect((await outside.read.select().from(patient).where(eq(patient.id, 'not-yet'))).length).toBe(1);
+    outside.close();
+  });
+
+  it('refuses a row of a clinic that does not exist', async () => {
+    store = freshStore();
+    const attempt = store.write((tx) =>
+      tx.insert(patient).values({ id: 'x', clinicId: 'nowhere', createdAt: 0 }),
+    );
+    await expect(attempt).rejects.toThrow(/FOREIGN KEY/);
+  });
+});
+
+describe('the record is append-only', () => {
+  it('refuses to change or delete a row of every clinical table and of the audit', () => {
+    store = freshStore();
+    const { client } = store.writer;
+    const triggers = client
+      .prepare(
+        "SELECT tbl_name AS name, count(*) AS n FROM sqlite_master WHERE type = 'trigger' GROUP BY tbl_name",
+      )
+      .all() as { name: string; n: number }[];
+    const held = [
+      'audit',
+      'baseline',
+      'care_profile',
+      'choice_version',
+      'clearance',
+      'decision',
+      'decision_response',
+      'effusion_test',
+      'entry_conflict',
+      'measurement',
+      'message',
+      'morning',
+      'morning_joint',
+      'prescription',
+      'prescription_end',
+      'programme',
+      'proposal',
+      'screening',
+      'session_joint',
+      'set_log',
+      'signature',
+      'training_session',
+      'two_hours',
+    ];
+    expect(triggers.map((row) => row.name).sort()).toEqual(held);
+    expect(triggers.every((row) => row.n === 2)).toBe(true);
+  });
+
+  it('aborts an update and a delete of a session that was logged', async () => {
+    store = freshStore();
+    const { clinician, patientId } = await twoClinics(store);
+    await signedExercise(clinician, patientId);
+    await takeSession(clinician, patientId, sessionEntry({ entryId: 'one' }));
+    expect(() => store.writer.client.exec("UPDATE training_session SET day = '2020-01-01'")).toThrow(
+      /append-only/,
+    );
+    expect(() => store.writer.client.exec('DELETE FROM training_session')).toThrow(/append-only/);
+    expect((await store.read.select().from(trainingSession)).length).toBe(1);
+  });
+
+  it('refuses by the file itself a pain of 11, a pain of 3.5 and a load of −3', async () => {
+    store = freshStore();
+    const { clinician, patientId } = await twoClinics(store);
+    await signedExercise(clinician, patientId);
+    await takeSession(clinician, patientId, sessionEntry({ entryId: 'one' }));
+    const { client } = store.writer;
+    const session = (client.prepare('SELECT id FROM training_session').get() as { id: string }).id;
+    const joint = (pain: number) =>
+      `INSERT INTO session_joint (session_id, clinic_id, patient_id, joint, pain_before_0_10, pain_two_hours_state, gave_way) VALUES ('${session}', 'a', '${patientId}', 'right-knee', ${pain}, 'asked', 0)`;
+    expect(() => client.exec(joint(11))).toThrow(/CHECK/);
+    expect(() => client.exec(joint(3.5))).toThrow(/CHECK/);
+    const prescription = client.prepare('SELECT id, line_id AS line FROM prescription').get() as {
+      id: string;
+      line: string;
+    };
+    const set = `INSERT INTO set_log (id, clinic_id, patient_id, session_id, prescription_id, line_id, set_number, load_kg, stop_reason) VALUES ('s', 'a', '${patientId}', '${session}', '${prescription.id}', '${prescription.line}', 1, -3, 'none')`;
+    expect(() => client.exec(set)).toThrow(/CHECK/);
+    expect(() => client.exec(joint(10))).not.toThrow();
+  });
+});
+
+describe('bringing a file up to date', () => {
+  it('applies every step once, and nothing the second time', () => {
+    store = openStore(freshFile());
+    const first = migrateStore(store, migrationsFolder);
+    const second = migrateStore(store, migrationsFolder);
+    expect(first).toMatchObject({ ok: true, backup: null });
+    expect(second).toEqual({ ok: true, applied: 0, backup: null });
+  });
+
+  it('refuses a file that a newer release has written, and says what to do', () => {
+    store = freshStore();
+    store.writer.client.exec(
+      "INSERT INTO __drizzle_migrations (hash, created_at) VALUES ('later', 9999999999999)",
+    );
+    const migrated = migrateStore(store, migrationsFolder);
+    expect(migrated.ok ? '' : migrated.reason).toMatch(/newer release.*restore a backup/s);
+  });
+});
