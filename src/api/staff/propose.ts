@@ -69,12 +69,16 @@ const unwrapped = <R>(outcome: Outcome<R>): { result: R; notes: readonly Note[] 
   return outcome;
 };
 
+/** The newest repetitions to failure of the exercise and side asked for. */
+const newestTest = (ground: Ground, wish: Pick<LowLoadWish, 'exerciseId' | 'side'>) =>
+  ground.measurements
+    .filter((row) => row.kind === 'repetitions-to-failure')
+    .filter((row) => row.exerciseId === wish.exerciseId && row.side === wish.side)
+    .at(-1);
+
 const dosedLowLoad = (ground: Ground, wish: LowLoadWish): Dosed => {
   const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = wish;
-  const test = ground.measurements
-    .filter((row) => row.kind === 'repetitions-to-failure')
-    .filter((row) => row.exerciseId === exerciseId && row.side === side)
-    .at(-1);
+  const test = newestTest(ground, wish);
   const from =
     knownOneRepMaxKg === undefined
       ? { test: test && { loadKg: test.loadKg, repetitions: test.repetitions } }
@@ -117,10 +121,11 @@ const personOf = (ground: Ground): Anthropometry => {
 
 const dosedVariation = (ground: Ground, wish: VariationWish): Dosed => {
   const { method: _method, ...rest } = wish;
-  const { result, notes } = unwrapped(
-    proposeVariationDose({ ...rest, person: personOf(ground) }, ground.choices),
-  );
-  return { ...result, notes };
+  const test = newestTest(ground, wish);
+  const tested = test && { repetitions: test.repetitions, reserve: 0 };
+  const input = { ...rest, person: personOf(ground), tested };
+  const { result, notes } = unwrapped(proposeVariationDose(input, ground.choices));
+  return { dose: result.dose, badDay: result.badDay, working: result.working, notes };
 };
 
 const cuffOf = (wish: OcclusionWishInput): CuffWish => {

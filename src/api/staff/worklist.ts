@@ -3,7 +3,6 @@ import { type ChoiceValues, defaultsOf } from '#core/clinic-choice.ts';
 import { engineChoices } from '#core/engine/choices.ts';
 import { occlusionChoices } from '#core/occlusion/choices.ts';
 import { screeningChoices } from '#core/screening/choices.ts';
-import { worklistChoices } from '#core/worklist/choices.ts';
 import { compareMatters, type DueAfter, mattersOf } from '#core/worklist/matters.ts';
 import { digestOfIds, noteRead } from '#data/audit.ts';
 import { choicesOf } from '#data/choices.ts';
