@@ -14,6 +14,7 @@ import { modelAgainstMeasuredRow } from './model-against-measured.ts';
 import { movedMassRow } from './moved-mass.ts';
 import { pushUpRow } from './push-up.ts';
 import { sitToStandRow } from './sit-to-stand.ts';
+import { variationDoseRow } from './variation-dose-row.ts';
 import { wallPushUpRow } from './wall-push-up.ts';
 
 export const variationRows: readonly AnyCalculation[] = [
@@ -34,4 +35,5 @@ export const variationRows: readonly AnyCalculation[] = [
   bandMomentRow,
   bodyCentreRow,
   modelAgainstMeasuredRow,
+  variationDoseRow,
 ];

@@ -1,91 +1,13 @@
 /** One exercise as a rung for one person: its share, effective load, moments and the figure it is ordered by. */
-import type { Anthropometry, Exercise, Rung, RungMeasure } from '../catalogue/exercise.ts';
+import type { Anthropometry, Exercise, Rung } from '../catalogue/exercise.ts';
 import type { Setting } from '../catalogue/setting.ts';
-import { footLengthShare } from './body-lengths.ts';
 import { bridgeLoad } from './bridge.ts';
 import { relativeHipMoment, relativeKneeMoment } from './chair-height.ts';
 import { heelRaise } from './heel-raise.ts';
-import { leanBackRowFit, leanBackRowShare } from './lean-back-row.ts';
 import { jointOfLever, limbLiftMoment } from './limb-lift.ts';
 import { movedMassShare } from './moved-mass.ts';
-import { pushUpShare } from './push-up.ts';
-import { kneePushUpShare, pushUpMeasuredShare } from './push-up-measured.ts';
-import { footDistanceFromArmLength, wallPushUpShare } from './wall-push-up.ts';
-
-type Figures = Omit<Rung, 'exerciseId'>;
-type Of<K extends Setting['kind']> = Extract<Setting, { kind: K }>;
-
-const nothing: Figures = {
-  shareOfBodyMass: null,
-  effectiveLoadKg: null,
-  moments: [],
-  measuredShare: null,
-  modelError: null,
-  measure: null,
-  remark: 'No figure can be computed from body measures.',
-};
-
-const noMeasurement = 'No measurement found to compare the model with.';
-
-const loadMeasure = (value: number, about: string): RungMeasure => ({
-  kind: 'effective-load',
-  value,
-  unit: 'kg',
-  about,
-});
-const momentMeasure = (value: number, about: string): RungMeasure => ({
-  kind: 'joint-moment',
-  value,
-  unit: 'N.m',
-  about,
-});
-
-const pushUp = (setting: Of<'push-up'>, person: Anthropometry): Figures => {
-  const { handHeightM, footHeightM } = setting;
-  const knees = setting.support === 'knees';
-  const measured = knees ? kneePushUpShare : pushUpMeasuredShare(handHeightM, footHeightM);
-  const model = knees ? null : pushUpShare(person.statureCm / 100, handHeightM, footHeightM);
-  const share = measured ?? model?.verticalShare ?? null;
-  if (share === null)
-    return { ...nothing, remark: 'This body cannot reach these heights with a straight body.' };
-  const effectiveLoadKg = share * person.massKg;
-  return {
-    ...nothing,
-    shareOfBodyMass: share,
-    effectiveLoadKg,
-    measuredShare: measured,
-    modelError: measured === null || !model ? null : model.verticalShare - measured,
-    measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
-    remark:
-      measured === null
-        ? `Model only, hands above the measured heights, where the model reads about 5 points low: part of the step ` +
-          `to a measured rung is that error. ${noMeasurement}`
-        : knees
-          ? 'Measured share; the model does not hold on the knees.'
-          : 'Measured share, on a straight line between measured heights; the model stands beside it.',
-  };
-};
-
-const wallPushUp = (setting: Of<'wall-push-up'>, person: Anthropometry): Figures => {
-  const statureM = person.statureCm / 100;
-  const back = setting.footLengthsBack * footLengthShare * statureM;
-  const footDistanceM = footDistanceFromArmLength(person.sex, statureM, back);
-  const push = { sex: person.sex, statureM, footDistanceM } as const;
-  const straight = wallPushUpShare({ ...push, elbows: 'straight' });
-  const bent = wallPushUpShare({ ...push, elbows: 'bent' });
-  if (!straight || !bent)
-    return { ...nothing, remark: 'The feet are outside the distances the model can span.' };
-  const effectiveLoadKg = straight.share * person.massKg;
-  return {
-    ...nothing,
-    shareOfBodyMass: straight.share,
-    effectiveLoadKg,
-    measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
-    remark:
-      `Ball of the foot ${footDistanceM.toFixed(2)} m from the wall, arms straight; with bent elbows the share ` +
-      `is ${bent.share.toFixed(2)}. ${noMeasurement}`,
-  };
-};
+import { type Figures, loadMeasure, momentMeasure, noMeasurement, nothing, type Of } from './rung-figures.ts';
+import { leanBackRow, pushUp, wallPushUp } from './rung-pushing-pulling.ts';
 
 const sitToStand = (setting: Of<'sit-to-stand'>, person: Anthropometry): Figures => {
   const knee = relativeKneeMoment(setting.seatHeightM);
@@ -160,21 +82,6 @@ const limbLift = (setting: Of<'limb-lift'>, person: Anthropometry): Figures => {
     moments: [{ joint, newtonMetres }],
     measure: momentMeasure(newtonMetres, `${joint} moment per limb`),
     remark: `Largest moment of gravity without any weight added in the dose. ${noMeasurement}`,
-  };
-};
-
-const leanBackRow = (setting: Of<'lean-back-row'>, person: Anthropometry): Figures => {
-  const share = leanBackRowShare(setting.fromVerticalDeg);
-  if (share === null) return { ...nothing, remark: 'Body angle outside the measured 30 to 75°: no figure.' };
-  const effectiveLoadKg = share * person.massKg;
-  return {
-    ...nothing,
-    shareOfBodyMass: share,
-    effectiveLoadKg,
-    measuredShare: share,
-    modelError: leanBackRowFit(setting.fromVerticalDeg) - share,
-    measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
-    remark: 'Measured share, straight arms, on a straight line between measured angles.',
   };
 };
 

@@ -1,0 +1,31 @@
+/** What every rung is made of: the empty figures and the two usual measures. */
+import type { Rung, RungMeasure } from '../catalogue/exercise.ts';
+import type { Setting } from '../catalogue/setting.ts';
+
+export type Figures = Omit<Rung, 'exerciseId'>;
+export type Of<K extends Setting['kind']> = Extract<Setting, { kind: K }>;
+
+export const nothing: Figures = {
+  shareOfBodyMass: null,
+  effectiveLoadKg: null,
+  moments: [],
+  measuredShare: null,
+  modelError: null,
+  measure: null,
+  remark: 'No figure can be computed from body measures.',
+};
+
+export const noMeasurement = 'No measurement found to compare the model with.';
+
+export const loadMeasure = (value: number, about: string): RungMeasure => ({
+  kind: 'effective-load',
+  value,
+  unit: 'kg',
+  about,
+});
+export const momentMeasure = (value: number, about: string): RungMeasure => ({
+  kind: 'joint-moment',
+  value,
+  unit: 'N.m',
+  about,
+});

@@ -1,0 +1,48 @@
+/**
+ * The easier session signed together with a variation: the rung below where it asks nothing new of
+ * the patient, otherwise fewer sets of the same rung. Either way only to the low end of the band and
+ * further from failure. No study of bad-day sessions was found; every number is a clinic choice.
+ */
+import { exerciseById, jointsLoaded } from '../catalogue/catalogue.ts';
+import type { Anthropometry } from '../catalogue/exercise.ts';
+import type { ChoiceValues } from '../clinic-choice.ts';
+import type { VariationDose } from '../model/dose.ts';
+import { stepBetween } from './ladder.ts';
+import { rungOf } from './rung.ts';
+import { easierStart, type Start } from './start-rung.ts';
+
+/** The easier rung must load no further joint and bring no caution the dose does not already carry. */
+const asksNothingNew = (from: Start, to: Start): boolean => {
+  const joints = jointsLoaded(from.exerciseId, from.side);
+  const cautions = exerciseById(from.exerciseId)?.cautions ?? [];
+  return (
+    jointsLoaded(to.exerciseId, to.side).every((joint) => joints.includes(joint)) &&
+    (exerciseById(to.exerciseId)?.cautions ?? []).every((caution) => cautions.includes(caution))
+  );
+};
+
+const easierRung = (dose: VariationDose, person: Anthropometry) => {
+  const start = easierStart(dose, person);
+  const from = exerciseById(dose.exerciseId);
+  const to = start && exerciseById(start.exerciseId);
+  if (!start || !from || !to || !asksNothingNew(dose, start)) return null;
+  const rung = rungOf(to, person);
+  const { percent } = stepBetween(rungOf(from, person), rung);
+  return percent !== null && percent < 0 ? { start, rung } : null;
+};
+
+export const variationBadDay = (
+  dose: VariationDose,
+  person: Anthropometry,
+  choices: ChoiceValues,
+): VariationDose => {
+  const gentler = {
+    ...dose,
+    repetitions: { low: dose.repetitions.low, high: dose.repetitions.low },
+    reserve: Math.max(dose.reserve, choices['variation-bad-day-reserve'] ?? dose.reserve),
+  };
+  const easier = easierRung(dose, person);
+  if (!easier)
+    return { ...gentler, sets: Math.min(dose.sets, choices['variation-bad-day-sets'] ?? dose.sets) };
+  return { ...gentler, ...easier.start, effectiveLoadKg: easier.rung.effectiveLoadKg, addedKg: 0 };
+};

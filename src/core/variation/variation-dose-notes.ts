@@ -1,0 +1,96 @@
+/** What a clinician must be told with a proposed variation: size of the next step, fit of the start, limits. */
+import { exerciseById } from '../catalogue/catalogue.ts';
+import type { Rung } from '../catalogue/exercise.ts';
+import type { ChoiceValues } from '../clinic-choice.ts';
+import type { VariationDose } from '../model/dose.ts';
+import type { Note } from '../outcome.ts';
+import type { NeighbouringRung } from './ladder.ts';
+import type { StartFit } from './start-rung.ts';
+
+interface NoteGround {
+  readonly dose: VariationDose;
+  readonly badDay: VariationDose;
+  readonly rung: Rung;
+  readonly next: NeighbouringRung | null;
+  readonly fit: StartFit;
+  readonly movedDown: boolean;
+  readonly choices: ChoiceValues;
+}
+
+const titleOf = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
+
+/** Doubles leave a step of exactly ten percent a hair above it. */
+const hair = 1e-9;
+
+const stepNote = (next: NeighbouringRung | null, largestPercent: number): Note => {
+  if (!next) {
+    return { code: 'no-next-rung', text: 'No harder rung is known in this family for this person.' };
+  }
+  const title = titleOf(next.rung.exerciseId);
+  if (next.stepPercent === null) {
+    return {
+      code: 'step-unknown',
+      text: `The step to “${title}” cannot be computed; its order is common practice. Treat it as large.`,
+    };
+  }
+  const size = `${next.stepPercent.toFixed(0)} %`;
+  return next.stepPercent > largestPercent + hair
+    ? {
+        code: 'step-over-window',
+        text: `The step to “${title}” is ${size}, over ${largestPercent} %: add repetitions first and decide on it by name.`,
+      }
+    : { code: 'step-within-window', text: `The step to “${title}” is ${size}.` };
+};
+
+const fitNotes = ({ fit, movedDown }: NoteGround): readonly Note[] => {
+  switch (fit) {
+    case 'not-tested':
+      return [
+        {
+          code: 'start-not-tested',
+          text: 'Nobody has tried this rung yet. Watch one set; start where it ends in the band with the reserve asked.',
+        },
+      ];
+    case 'too-hard':
+      return [
+        movedDown
+          ? {
+              code: 'start-moved-down',
+              text: 'The set tried was too hard for the band; the rung below is proposed.',
+            }
+          : {
+              code: 'start-too-hard',
+              text: 'The set tried was too hard for the band and no easier rung is known.',
+            },
+      ];
+    case 'too-easy':
+      return [
+        { code: 'start-too-easy', text: 'The set tried was too easy for the band; consider the next rung.' },
+      ];
+    case 'challenging':
+      return [];
+  }
+};
+
+export const variationDoseNotes = (ground: NoteGround): readonly Note[] => {
+  const { dose, badDay, rung, next, choices } = ground;
+  const notes: Note[] = [
+    ...fitNotes(ground),
+    stepNote(next, choices['variation-largest-step-percent'] ?? 0),
+    { code: 'rung', text: rung.remark },
+  ];
+  if (dose.repetitions.high > 12) {
+    notes.push({
+      code: 'reserve-uncertain-in-long-sets',
+      text: 'In sets of more than 12 repetitions a reported reserve is a rough word, usually too low.',
+    });
+  }
+  if (badDay.exerciseId !== dose.exerciseId) {
+    notes.push({ code: 'bad-day-rung', text: `On a bad day: “${titleOf(badDay.exerciseId)}”.` });
+  }
+  notes.push({
+    code: 'clinician-decides',
+    text: 'Computed from body measures; the joint was not asked. A clinician checks and signs, by local rules.',
+  });
+  return notes;
+};

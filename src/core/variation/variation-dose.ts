@@ -1,0 +1,130 @@
+/**
+ * Proposes the dose of a variation: the rung to start on, sets, repetition band, reserve, rest and
+ * tempo, with its working, its bad-day session and the size of the step that would come next. It
+ * computes; it has not asked the joint, and a clinician signs.
+ */
+import { exerciseById, exercises } from '../catalogue/catalogue.ts';
+import type { Anthropometry, Exercise, Rung, WorkedSide } from '../catalogue/exercise.ts';
+import { type ChoiceValues, checkChoices } from '../clinic-choice.ts';
+import type { VariationDose } from '../model/dose.ts';
+import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
+import { variationChoices } from './choices.ts';
+import { type NeighbouringRung, nextRung } from './ladder.ts';
+import { rungOf } from './rung.ts';
+import { easierStart, type Start, type StartFit, startFit, type TestedSet } from './start-rung.ts';
+import { variationBadDay } from './variation-bad-day.ts';
+import { variationDoseNotes } from './variation-dose-notes.ts';
+import { type VariationWorkingLine, variationWorking } from './variation-working.ts';
+
+export interface VariationDoseInput {
+  readonly person: Anthropometry;
+  readonly exerciseId: string;
+  readonly side: WorkedSide;
+  /** A set already done on this rung; without one the start is unproven and the notes say so. */
+  readonly tested?: TestedSet | undefined;
+  readonly sets?: number | undefined;
+  readonly repetitionsLow?: number | undefined;
+  readonly repetitionsHigh?: number | undefined;
+  readonly reserve?: number | undefined;
+  readonly restSeconds?: number | undefined;
+  readonly secondsPerRepetition?: number | undefined;
+  readonly sessionsPerWeek?: number | undefined;
+}
+
+export interface VariationProposal {
+  readonly dose: VariationDose;
+  readonly badDay: VariationDose;
+  readonly rung: Rung;
+  readonly next: NeighbouringRung | null;
+  readonly start: StartFit;
+  readonly working: readonly VariationWorkingLine[];
+}
+
+/** Only this area's choices, so that a clinic's whole list may be handed in. */
+const ownChoices = (choices: ChoiceValues): ChoiceValues =>
+  Object.fromEntries(variationChoices.map(({ id }) => [id, choices[id] ?? Number.NaN]));
+
+const refusal = (field: string, code: Refusal['code'], reason: string): Refusal => ({
+  field: `input.${field}`,
+  code,
+  reason,
+});
+
+/** What stands in the way of dosing this exercise on this side. */
+const exerciseRefusals = (exercise: Exercise | undefined, side: WorkedSide): readonly Refusal[] => {
+  if (!exercise) return [refusal('exerciseId', 'not-listed', 'Choose an exercise from the catalogue.')];
+  if (!exercise.methods.includes('variation')) {
+    return [refusal('exerciseId', 'inconsistent', 'This exercise is not offered as a variation.')];
+  }
+  if (exercise.limbsAtOnce === 'both' && side !== 'both') {
+    return [refusal('side', 'inconsistent', 'Both limbs work together here: give the side as both.')];
+  }
+  if (exercise.limbsAtOnce === 'one' && side === 'both') {
+    return [refusal('side', 'inconsistent', 'One limb works here: give left or right, and dose each side.')];
+  }
+  return [];
+};
+
+const doseOn = (start: Start, input: VariationDoseInput, choices: ChoiceValues): VariationDose => {
+  const choice = (id: string): number => choices[`variation-${id}`] ?? Number.NaN;
+  return {
+    method: 'variation',
+    exerciseId: start.exerciseId,
+    side: start.side,
+    sets: input.sets ?? choice('sets'),
+    repetitions: {
+      low: input.repetitionsLow ?? choice('repetitions-low'),
+      high: input.repetitionsHigh ?? choice('repetitions-high'),
+    },
+    reserve: input.reserve ?? choice('reserve'),
+    restSeconds: input.restSeconds ?? choice('rest-seconds'),
+    secondsPerRepetition: input.secondsPerRepetition ?? choice('seconds-per-repetition'),
+    sessionsPerWeek: input.sessionsPerWeek ?? choice('sessions-per-week'),
+    effectiveLoadKg: null,
+    addedKg: 0,
+  };
+};
+
+const bandRefusals = ({ repetitions }: VariationDose): readonly Refusal[] =>
+  repetitions.low > repetitions.high
+    ? [refusal('repetitionsLow', 'inconsistent', 'The low end of the band is above its high end.')]
+    : [];
+
+export const proposeVariationDose = (
+  input: VariationDoseInput,
+  clinicChoices: ChoiceValues,
+): Outcome<VariationProposal> => {
+  const choices = ownChoices(clinicChoices);
+  const wished = doseOn(input, input, choices);
+  const refused = [
+    ...checkChoices(variationChoices, choices),
+    ...exerciseRefusals(exerciseById(input.exerciseId), input.side),
+    ...bandRefusals(wished),
+  ];
+  if (refused.length > 0) return { ok: false, refused };
+  const fit = startFit(input.tested, wished.repetitions, wished.reserve);
+  const easier = fit === 'too-hard' ? easierStart(input, input.person) : null;
+  const start = easier ?? { exerciseId: input.exerciseId, side: input.side };
+  const exercise = exerciseById(start.exerciseId);
+  if (!exercise) throw new RangeError(`The ladder led to an unknown exercise, ${start.exerciseId}.`);
+  const rung = rungOf(exercise, input.person);
+  const dose = { ...wished, ...start, effectiveLoadKg: rung.effectiveLoadKg };
+  const badDay = variationBadDay(dose, input.person, choices);
+  const next = nextRung(start.exerciseId, input.person);
+  const notes: readonly Note[] = variationDoseNotes({
+    dose,
+    badDay,
+    rung,
+    next,
+    fit,
+    movedDown: easier !== null,
+    choices,
+  });
+  const working = variationWorking({ input, dose, badDay, exercise, rung, next, fit });
+  return answer({ dose, badDay, rung, next, start: fit, working }, notes);
+};
+
+/** Ids that may be dosed as variations, for forms and the desk. */
+export const variationExerciseIds: readonly string[] = exercises
+  .filter((exercise) => exercise.methods.includes('variation'))
+  .map((exercise) => exercise.id);

@@ -1,0 +1,106 @@
+/** The working of a proposed variation, line by line, each with what stands behind it. */
+import type { Exercise, Rung } from '../catalogue/exercise.ts';
+import type { Setting } from '../catalogue/setting.ts';
+import type { VariationDose } from '../model/dose.ts';
+import type { VariationSource } from '../sources/variation.ts';
+import type { NeighbouringRung } from './ladder.ts';
+import type { StartFit } from './start-rung.ts';
+import type { VariationDoseInput } from './variation-dose.ts';
+
+export interface VariationWorkingLine {
+  readonly text: string;
+  /** Source key, "clinic-choice", "clinician" or "common-practice". */
+  readonly support: string;
+}
+
+export interface WorkingGround {
+  readonly input: VariationDoseInput;
+  readonly dose: VariationDose;
+  readonly badDay: VariationDose;
+  readonly exercise: Exercise;
+  readonly rung: Rung;
+  readonly next: NeighbouringRung | null;
+  readonly fit: StartFit;
+}
+
+const modelSource: Readonly<Record<Setting['kind'], VariationSource>> = {
+  'push-up': 'de-leva-1996',
+  'wall-push-up': 'de-leva-1996',
+  'sit-to-stand': 'yoshioka-2014',
+  'moved-mass': 'de-leva-1996',
+  bridge: 'de-leva-1996',
+  'heel-raise': 'drillis-contini-1966',
+  'limb-lift': 'de-leva-1996',
+  'lean-back-row': 'melrose-dawes-2015',
+};
+
+const figureSource = (exercise: Exercise, rung: Rung): string => {
+  if (!exercise.setting) return 'common-practice';
+  if (exercise.setting.kind === 'push-up' && rung.measuredShare !== null) return 'ebben-2011';
+  return modelSource[exercise.setting.kind];
+};
+
+const figureLines = ({ exercise, rung, input }: WorkingGround): readonly VariationWorkingLine[] => {
+  const support = figureSource(exercise, rung);
+  const lines: VariationWorkingLine[] = [];
+  if (rung.shareOfBodyMass !== null && rung.effectiveLoadKg !== null) {
+    const share = (rung.shareOfBodyMass * 100).toFixed(0);
+    lines.push({
+      text: `Effective load: ${share} % of ${input.person.massKg} kg = ${rung.effectiveLoadKg.toFixed(1)} kg.`,
+      support,
+    });
+  }
+  if (rung.measure) {
+    const { about, value, unit } = rung.measure;
+    lines.push({
+      text: `Ordered by ${about}: ${value.toFixed(1)}${unit === '1' ? '' : ` ${unit}`}.`,
+      support,
+    });
+  } else {
+    lines.push({ text: rung.remark, support });
+  }
+  return lines;
+};
+
+/** A figure the clinician gave is theirs; the rest is the clinic's choice. */
+const behind = (given: number | undefined): string => (given === undefined ? 'clinic-choice' : 'clinician');
+
+const workLines = ({ input, dose }: WorkingGround): readonly VariationWorkingLine[] => [
+  { text: `Sets: ${dose.sets}.`, support: behind(input.sets) },
+  {
+    text: `Repetitions: ${dose.repetitions.low} to ${dose.repetitions.high}.`,
+    support: behind(input.repetitionsLow ?? input.repetitionsHigh),
+  },
+  { text: `Repetitions in reserve: ${dose.reserve}.`, support: behind(input.reserve) },
+  { text: `Rest: ${dose.restSeconds} s.`, support: behind(input.restSeconds) },
+  {
+    text: `One repetition: ${dose.secondsPerRepetition} s, lowering and lifting.`,
+    support: behind(input.secondsPerRepetition),
+  },
+  { text: `Sessions a week: ${dose.sessionsPerWeek}.`, support: behind(input.sessionsPerWeek) },
+];
+
+const startLine = ({ input, dose, fit }: WorkingGround): VariationWorkingLine => {
+  const { tested } = input;
+  if (!tested) return { text: 'Start: not tried yet.', support: 'common-practice' };
+  const { low, high } = dose.repetitions;
+  return {
+    text:
+      `Start: ${tested.repetitions} done and ${tested.reserve} left make ${tested.repetitions + tested.reserve} to ` +
+      `failure; the band with its reserve asks ${low + dose.reserve} to ${high + dose.reserve}: ${fit.replace('-', ' ')}.`,
+    support: 'common-practice',
+  };
+};
+
+export const variationWorking = (ground: WorkingGround): readonly VariationWorkingLine[] => [
+  startLine(ground),
+  ...figureLines(ground),
+  ...workLines(ground),
+  {
+    text:
+      ground.badDay.exerciseId === ground.dose.exerciseId
+        ? `Bad day: ${ground.badDay.sets} set(s) of the same, to ${ground.badDay.repetitions.high}.`
+        : `Bad day: the rung below, to ${ground.badDay.repetitions.high}.`,
+    support: 'clinic-choice',
+  },
+];
