@@ -1,7 +1,7 @@
 /**
  * Exact unit factors. Pound, inch and standard gravity are defined quantities, so the products are
- * exact too. A mass and the force it weighs are different quantities: kg never becomes N here
- * without saying "force of a hung mass".
+ * exact too. A mass and the force it weighs are different quantities: kg never becomes N here; what
+ * a hung mass pulls is asked for in kilogram-force.
  */
 
 /** A factor as a quotient of whole numbers, so that ten pounds are 4.5359237 kg to the last digit. */
