@@ -1,0 +1,111 @@
+/**
+ * What a joint answered on each day: during and around sessions, and on the mornings. An answer that
+ * was due and is not there is said to be missing; it is never drawn as no pain.
+ */
+import { addDays, type Day } from '../day.ts';
+import type { Joint } from '../joints.ts';
+import type { JointMorningAnswers, MorningRecord, SessionRecord, Swelling } from '../model/record.ts';
+
+export type Answered = number | 'missing' | 'not-asked';
+
+export interface SessionPain {
+  readonly sessionId: string;
+  readonly before: Answered;
+  readonly during: Answered;
+  readonly after: Answered;
+  readonly twoHours: Answered;
+  /** The phone's clock was doubtful: everything counts as missing until confirmed. */
+  readonly clockDoubtful: boolean;
+}
+
+export interface MorningAnswers {
+  readonly pain: Answered;
+  readonly stiffnessMinutes: Answered;
+  readonly swelling: Swelling | 'missing' | 'not-asked';
+  readonly flare: boolean | 'missing';
+  readonly clockDoubtful: boolean;
+}
+
+const answered = (score: number | null | 'not-applicable', isDoubtful: boolean): Answered =>
+  score === 'not-applicable' ? 'not-asked' : score === null || isDoubtful ? 'missing' : score;
+
+/** Pain of one joint in one session; null when the session did not ask about the joint. */
+export const sessionPain = (session: SessionRecord, joint: Joint): SessionPain | null => {
+  const row = session.joints.find((one) => one.joint === joint);
+  if (!row) return null;
+  const doubtful = session.clockDoubtful;
+  return {
+    sessionId: session.id,
+    before: answered(row.painBefore, doubtful),
+    during: answered(row.painDuring, doubtful),
+    after: answered(row.painAfter, doubtful),
+    twoHours: answered(row.painTwoHours, doubtful),
+    clockDoubtful: doubtful,
+  };
+};
+
+const painsOf = (pain: SessionPain): readonly Answered[] => [
+  pain.before,
+  pain.during,
+  pain.after,
+  pain.twoHours,
+];
+
+/** The highest score that was given; null when none was. */
+export const highestPain = (pain: SessionPain): number | null => {
+  const given = painsOf(pain).filter((value) => typeof value === 'number');
+  return given.length === 0 ? null : Math.max(...given);
+};
+
+export const hasMissing = (pain: SessionPain): boolean => painsOf(pain).includes('missing');
+
+const fromRow = (row: JointMorningAnswers, clockDoubtful: boolean): MorningAnswers => {
+  const swelling =
+    row.swelling === 'not-applicable'
+      ? 'not-asked'
+      : row.swelling === null || clockDoubtful
+        ? 'missing'
+        : row.swelling;
+  return {
+    pain: answered(row.pain, clockDoubtful),
+    stiffnessMinutes: answered(row.stiffnessMinutes, clockDoubtful),
+    swelling,
+    flare: row.flare === null || clockDoubtful ? 'missing' : row.flare,
+    clockDoubtful,
+  };
+};
+
+const unanswered: MorningAnswers = {
+  pain: 'missing',
+  stiffnessMinutes: 'missing',
+  swelling: 'missing',
+  flare: 'missing',
+  clockDoubtful: false,
+};
+
+export interface MorningsWanted {
+  readonly mornings: readonly MorningRecord[];
+  readonly sessions: readonly SessionRecord[];
+  readonly joint: Joint;
+  readonly since: Day;
+  readonly today: Day;
+}
+
+/**
+ * Mornings by day. A morning is due on the day after each session that asked about the joint; due
+ * and not there is missing. Today is not counted as missing: it can still be answered.
+ */
+export const morningsByDay = (wanted: MorningsWanted): ReadonlyMap<Day, MorningAnswers> => {
+  const { joint, since, today } = wanted;
+  const byDay = new Map<Day, MorningAnswers>();
+  for (const session of wanted.sessions) {
+    const due = addDays(session.day, 1);
+    if (due >= since && due < today && sessionPain(session, joint)) byDay.set(due, unanswered);
+  }
+  for (const morning of wanted.mornings) {
+    if (morning.day < since || morning.day > today) continue;
+    const row = morning.joints.find((one) => one.joint === joint);
+    if (row) byDay.set(morning.day, fromRow(row, morning.clockDoubtful));
+  }
+  return byDay;
+};

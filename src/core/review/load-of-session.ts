@@ -1,0 +1,120 @@
+/**
+ * What one session did of one prescribed exercise, as one figure. A set whose count or load was not
+ * given makes the figure unknown: a sum over what was given would read as less work done.
+ */
+import type { Day } from '../day.ts';
+import type { Dose } from '../model/dose.ts';
+import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/record.ts';
+import { restrictionSeconds } from '../occlusion/restriction-time.ts';
+
+export const loadMeasures = ['load', 'volume', 'repetitions', 'sets', 'restriction'] as const;
+export type LoadMeasure = (typeof loadMeasures)[number];
+
+export const measureTitles: Readonly<Record<LoadMeasure, { readonly title: string; readonly unit: string }>> =
+  {
+    load: { title: 'Load', unit: 'kg' },
+    volume: { title: 'Load × repetitions', unit: 'kg' },
+    repetitions: { title: 'Repetitions', unit: '' },
+    sets: { title: 'Sets', unit: '' },
+    restriction: { title: 'Time under restriction', unit: 'min' },
+  };
+
+/** Measures that mean something for a method; the first is shown unless another is chosen. */
+export const measuresOf = (dose: Dose): readonly LoadMeasure[] => {
+  switch (dose.method) {
+    case 'low-load':
+      return ['load', 'volume', 'repetitions', 'sets'];
+    case 'variation':
+      return dose.effectiveLoadKg === null ? ['repetitions', 'sets'] : ['load', 'repetitions', 'sets'];
+    case 'occlusion':
+      return ['load', 'volume', 'repetitions', 'sets', 'restriction'];
+  }
+};
+
+export interface SessionLoad {
+  readonly day: Day;
+  readonly sessionId: string;
+  readonly kind: SessionRecord['kind'];
+  /** null = the session was done and the figure cannot be told. */
+  readonly value: number | null;
+  /** Version of the prescription followed; null when it is not among the versions given. */
+  readonly version: number | null;
+}
+
+/** The sum, or null as soon as one part is missing. */
+const sumKnown = (values: readonly (number | null)[]): number | null =>
+  values.reduce<number | null>((sum, value) => (sum === null || value === null ? null : sum + value), 0);
+
+const highestKnown = (values: readonly (number | null)[]): number | null =>
+  values.length === 0 || values.includes(null) ? null : Math.max(...(values as readonly number[]));
+
+const doseFollowed = (
+  set: SetRecord,
+  session: SessionRecord,
+  versions: ReadonlyMap<string, PrescriptionVersion>,
+): Dose | null => {
+  const version = versions.get(set.prescriptionId);
+  if (!version) return null;
+  return session.kind === 'bad-day' ? version.badDay : version.dose;
+};
+
+/** Load of a set: what was picked up, or for a variation the effective load of what was prescribed. */
+const loadOfSet = (set: SetRecord, dose: Dose | null): number | null =>
+  dose?.method === 'variation' ? dose.effectiveLoadKg : set.loadKg;
+
+const minutesRestricted = (sets: readonly SetRecord[], dose: Dose | null): number | null => {
+  if (dose?.method !== 'occlusion') return null;
+  const repetitions = sets.map((set) => set.repetitions);
+  if (repetitions.includes(null)) return null;
+  const { restrictedSeconds } = restrictionSeconds({
+    repetitions: repetitions as readonly number[],
+    secondsPerRepetition: dose.secondsPerRepetition,
+    restSeconds: dose.restSeconds,
+    inflation: dose.inflation,
+  });
+  return restrictedSeconds / 60;
+};
+
+const figureOf = (
+  measure: LoadMeasure,
+  sets: readonly SetRecord[],
+  doses: readonly (Dose | null)[],
+): number | null => {
+  const loads = sets.map((set, place) => loadOfSet(set, doses[place] ?? null));
+  switch (measure) {
+    case 'load':
+      return highestKnown(loads);
+    case 'volume':
+      return sumKnown(
+        sets.map(({ repetitions }, place) => {
+          const load = loads[place] ?? null;
+          return repetitions === null || load === null ? null : repetitions * load;
+        }),
+      );
+    case 'repetitions':
+      return sumKnown(sets.map((set) => set.repetitions));
+    case 'sets':
+      return sets.filter((set) => set.repetitions !== 0).length;
+    case 'restriction':
+      return minutesRestricted(sets, doses[0] ?? null);
+  }
+};
+
+/** The session's figure for one prescribed exercise; null when the session held none of it. */
+export const loadOfSession = (
+  session: SessionRecord,
+  lineId: string,
+  versions: ReadonlyMap<string, PrescriptionVersion>,
+  measure: LoadMeasure,
+): SessionLoad | null => {
+  const sets = session.sets.filter((set) => set.lineId === lineId);
+  if (sets.length === 0) return null;
+  const doses = sets.map((set) => doseFollowed(set, session, versions));
+  return {
+    day: session.day,
+    sessionId: session.id,
+    kind: session.kind,
+    value: figureOf(measure, sets, doses),
+    version: versions.get(sets[0]!.prescriptionId)?.version ?? null,
+  };
+};

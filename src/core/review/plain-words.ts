@@ -1,0 +1,33 @@
+/** Days, figures and counts as they stand in a sentence. */
+import type { Day } from '../day.ts';
+import type { Joint } from '../joints.ts';
+
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** "3 Feb" of the year the reader is in, "3 Feb 2025" otherwise. */
+export const dayInWords = (day: Day, today?: Day): string => {
+  const [year = '', month = '', date = ''] = day.split('-');
+  const short = `${Number(date)} ${months[Number(month) - 1]}`;
+  return today?.startsWith(year) ? short : `${short} ${year}`;
+};
+
+export const jointInWords = (joint: Joint): string =>
+  joint === 'low-back' ? 'low back' : joint.replace('-', ' ');
+
+/** At most one decimal; never more precise than what was logged. */
+export const figure = (value: number): string => String(Math.round(value * 10) / 10);
+
+export const withUnit = (value: number, unit: string): string =>
+  unit === '' ? figure(value) : `${figure(value)} ${unit}`;
+
+/** "1 session", "3 sessions". */
+export const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
+
+/** "a", "a and b", "a, b and c"; of a longer list the first ones and how many more. */
+export const listed = (parts: readonly string[], most = 4): string => {
+  const shown = parts.slice(0, most);
+  const more = parts.length - shown.length;
+  if (more > 0) return `${shown.join(', ')} and ${more} more`;
+  return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
+};

@@ -1,0 +1,147 @@
+/**
+ * The review of one joint against one prescribed exercise, day by day: what the picture draws, what
+ * the words state and what the table lists are all read from the rows made here.
+ */
+import { addDays, type Day, daysBetween } from '../day.ts';
+import type { Joint } from '../joints.ts';
+import type { Baseline, PatientRecord } from '../model/record.ts';
+import { reviewChoices } from './choices.ts';
+import { type GateRun, gateRuns, type ReviewDecision, settledDecisions } from './decision-gates.ts';
+import { type MorningAnswers, morningsByDay, type SessionPain, sessionPain } from './joint-answers.ts';
+import { type LoadMeasure, loadOfSession, measureTitles, type SessionLoad } from './load-of-session.ts';
+
+export interface ReviewRow<D extends ReviewDecision = ReviewDecision> {
+  readonly day: Day;
+  /** Sessions that held the exercise. */
+  readonly loads: readonly SessionLoad[];
+  /** Pain of the joint in the day's sessions, with or without the exercise. */
+  readonly pains: readonly SessionPain[];
+  /** null = no morning was due and none came. */
+  readonly morning: MorningAnswers | null;
+  readonly decision: D | null;
+}
+
+export interface LoadGap {
+  readonly from: Day;
+  readonly to: Day;
+  readonly days: number;
+}
+
+export interface ThresholdSpan {
+  readonly from: Day;
+  readonly to: Day;
+  /** null = usual pain was not frozen. */
+  readonly usualPainTop: number | null;
+  readonly painCeiling: number;
+  readonly frozenBy: string;
+}
+
+export interface ReviewSeries<D extends ReviewDecision = ReviewDecision> {
+  readonly since: Day;
+  readonly today: Day;
+  readonly joint: Joint;
+  readonly measure: LoadMeasure;
+  readonly unit: string;
+  /** Days on which something was done, answered, due or decided; oldest first. */
+  readonly rows: readonly ReviewRow<D>[];
+  readonly loads: readonly SessionLoad[];
+  /** Stretches of known load that may be joined; a gap or an unknown figure ends one. */
+  readonly stairs: readonly (readonly SessionLoad[])[];
+  readonly gaps: readonly LoadGap[];
+  readonly gates: readonly GateRun<D>[];
+  readonly thresholds: readonly ThresholdSpan[];
+}
+
+export interface ReviewWanted<D extends ReviewDecision> {
+  readonly record: PatientRecord;
+  readonly decisions: readonly D[];
+  readonly joint: Joint;
+  /** null = the patient has no prescribed exercise; the joint's answers are shown alone. */
+  readonly lineId: string | null;
+  readonly measure: LoadMeasure;
+  readonly since: Day;
+  readonly today: Day;
+  readonly gapDays?: number;
+}
+
+const gapsOf = (loads: readonly SessionLoad[], today: Day, gapDays: number): readonly LoadGap[] => {
+  const ends = [...loads.map((load) => load.day), today];
+  return loads.flatMap((load, place) => {
+    const to = ends[place + 1]!;
+    const days = daysBetween(load.day, to);
+    return days >= gapDays ? [{ from: load.day, to, days }] : [];
+  });
+};
+
+const stairsOf = (
+  loads: readonly SessionLoad[],
+  gaps: readonly LoadGap[],
+): readonly (readonly SessionLoad[])[] => {
+  const stairs: SessionLoad[][] = [];
+  let open: SessionLoad[] | null = null;
+  for (const load of loads) {
+    if (load.value === null) {
+      open = null;
+      continue;
+    }
+    if (open && !gaps.some((gap) => gap.to === load.day)) open.push(load);
+    else {
+      open = [load];
+      stairs.push(open);
+    }
+  }
+  return stairs;
+};
+
+/** Frozen values of the joint as they stood over the window. */
+const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today: Day) => {
+  const own = all.filter((row) => row.joint === joint && row.frozenOn <= today);
+  return own.flatMap((row, place): readonly ThresholdSpan[] => {
+    const next = own[place + 1]?.frozenOn;
+    const from = row.frozenOn < since ? since : row.frozenOn;
+    const to = next ?? today;
+    if (to < since || (next !== undefined && next <= from)) return [];
+    const usualPainTop = row.usualPainTop ?? row.usualPain;
+    return [{ from, to, usualPainTop, painCeiling: row.painCeiling, frozenBy: row.frozenBy }];
+  });
+};
+
+export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>): ReviewSeries<D> => {
+  const { record, joint, lineId, measure, since, today } = wanted;
+  const gapDays = wanted.gapDays ?? reviewChoices[0].default;
+  const sessions = record.sessions.filter((session) => session.day >= since && session.day <= today);
+  const versions = new Map(record.prescriptions.map((version) => [version.id, version]));
+  const loads = sessions.flatMap((session) =>
+    lineId === null ? [] : (loadOfSession(session, lineId, versions, measure) ?? []),
+  );
+  const mornings = morningsByDay({ mornings: record.mornings, sessions, joint, since, today });
+  const settled = settledDecisions(
+    wanted.decisions.filter((row) => row.day >= since && row.day <= today),
+    joint,
+  );
+  const rows: ReviewRow<D>[] = [];
+  for (let day = since; day <= today; day = addDays(day, 1)) {
+    const row = {
+      day,
+      loads: loads.filter((load) => load.day === day),
+      pains: sessions.flatMap((session) => (session.day === day ? (sessionPain(session, joint) ?? []) : [])),
+      morning: mornings.get(day) ?? null,
+      decision: settled.find((decision) => decision.day === day) ?? null,
+    };
+    if (row.loads.length + row.pains.length > 0 || row.morning || row.decision) rows.push(row);
+  }
+  const gaps = gapsOf(loads, today, gapDays);
+  return {
+    since,
+    today,
+    joint,
+    measure,
+    unit: measureTitles[measure].unit,
+    rows,
+    loads,
+    stairs: stairsOf(loads, gaps),
+    gaps,
+    gates: gateRuns(settled),
+    thresholds: thresholdsOf(record.baselines, joint, since, today),
+  };
+};

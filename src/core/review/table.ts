@@ -1,0 +1,82 @@
+/** The rows of the series as text, for the table that can be read, copied and printed. */
+import type { Answered, MorningAnswers, SessionPain } from './joint-answers.ts';
+import { measureTitles, type SessionLoad } from './load-of-session.ts';
+import { figure } from './plain-words.ts';
+import type { ReviewRow, ReviewSeries } from './series.ts';
+
+export interface ReviewTableRow {
+  readonly day: string;
+  readonly session: string;
+  readonly load: string;
+  readonly version: string;
+  readonly before: string;
+  readonly during: string;
+  readonly after: string;
+  readonly twoHours: string;
+  readonly morning: string;
+  readonly stiffness: string;
+  readonly swelling: string;
+  readonly flare: string;
+  readonly decision: string;
+}
+
+const kindWords = { full: 'full', 'bad-day': 'easier', test: 'test' } as const;
+
+const answerText = (value: Answered | undefined): string =>
+  value === undefined ? '' : value === 'not-asked' ? 'not asked' : String(value);
+
+const loadText = ({ value }: SessionLoad): string => (value === null ? 'not known' : figure(value));
+
+const several = <T>(values: readonly T[], text: (value: T) => string): string => values.map(text).join('; ');
+
+const painTexts = (pains: readonly SessionPain[]) => ({
+  before: several(pains, (pain) => answerText(pain.before)),
+  during: several(pains, (pain) => answerText(pain.during)),
+  after: several(pains, (pain) => answerText(pain.after)),
+  twoHours: several(pains, (pain) => answerText(pain.twoHours)),
+});
+
+const flareText = (flare: MorningAnswers['flare'] | undefined): string =>
+  flare === undefined ? '' : flare === 'missing' ? 'missing' : flare ? 'yes' : 'no';
+
+const swellingText = (swelling: MorningAnswers['swelling'] | undefined): string =>
+  swelling === undefined ? '' : swelling === 'not-asked' ? 'not asked' : swelling;
+
+const rowText = ({ day, loads, pains, morning, decision }: ReviewRow): ReviewTableRow => ({
+  day,
+  session: several(loads, (load) => kindWords[load.kind]) || (pains.length > 0 ? 'other exercises' : ''),
+  load: several(loads, loadText),
+  version: several(loads, (load) => (load.version === null ? 'not known' : String(load.version))),
+  ...painTexts(pains),
+  morning: answerText(morning?.pain),
+  stiffness: answerText(morning?.stiffnessMinutes),
+  swelling: swellingText(morning?.swelling),
+  flare: flareText(morning?.flare),
+  decision: decision?.decision ?? '',
+});
+
+/** One line for each day on which something was done, answered, due or decided; newest first. */
+export const reviewTable = (series: ReviewSeries): readonly ReviewTableRow[] =>
+  [...series.rows].reverse().map(rowText);
+
+export const reviewColumns = (
+  series: Pick<ReviewSeries, 'measure' | 'unit'>,
+): readonly { readonly key: keyof ReviewTableRow; readonly title: string; readonly isNumber?: boolean }[] => [
+  { key: 'day', title: 'Day' },
+  { key: 'session', title: 'Session' },
+  {
+    key: 'load',
+    title: `${measureTitles[series.measure].title}${series.unit ? `, ${series.unit}` : ''}`,
+    isNumber: true,
+  },
+  { key: 'version', title: 'Version', isNumber: true },
+  { key: 'before', title: 'Pain before', isNumber: true },
+  { key: 'during', title: 'during', isNumber: true },
+  { key: 'after', title: 'after', isNumber: true },
+  { key: 'twoHours', title: '2 hours', isNumber: true },
+  { key: 'morning', title: 'Morning pain', isNumber: true },
+  { key: 'stiffness', title: 'Stiffness, min', isNumber: true },
+  { key: 'swelling', title: 'Swelling' },
+  { key: 'flare', title: 'Flare' },
+  { key: 'decision', title: 'Decision' },
+];
