@@ -69,6 +69,8 @@ export interface Rung {
   readonly exerciseId: string;
   readonly shareOfBodyMass: number | null;
   readonly effectiveLoadKg: number | null;
+  /** What the effective load is counted over, in words: "per working leg". */
+  readonly effectiveLoadAbout: string | null;
   /** External moment at each loaded joint, N·m, per limb. */
   readonly moments: readonly { readonly joint: JointName; readonly newtonMetres: number }[];
   /** Published share, where one was measured. */

@@ -8,6 +8,7 @@ export type Of<K extends Setting['kind']> = Extract<Setting, { kind: K }>;
 export const nothing: Figures = {
   shareOfBodyMass: null,
   effectiveLoadKg: null,
+  effectiveLoadAbout: null,
   moments: [],
   measuredShare: null,
   modelError: null,

@@ -20,6 +20,7 @@ export const pushUp = (setting: Of<'push-up'>, person: Anthropometry): Figures =
     ...nothing,
     shareOfBodyMass: share,
     effectiveLoadKg,
+    effectiveLoadAbout: 'on both hands together',
     measuredShare: measured,
     modelError: measured === null || !model ? null : model.verticalShare - measured,
     measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
@@ -47,6 +48,7 @@ export const wallPushUp = (setting: Of<'wall-push-up'>, person: Anthropometry): 
     ...nothing,
     shareOfBodyMass: straight.share,
     effectiveLoadKg,
+    effectiveLoadAbout: 'on both hands together',
     measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
     remark:
       `Ball of the foot ${footDistanceM.toFixed(2)} m from the wall, arms straight; with bent elbows the share ` +
@@ -62,6 +64,7 @@ export const leanBackRow = (setting: Of<'lean-back-row'>, person: Anthropometry)
     ...nothing,
     shareOfBodyMass: share,
     effectiveLoadKg,
+    effectiveLoadAbout: 'on both hands together',
     measuredShare: share,
     modelError: leanBackRowFit(setting.fromVerticalDeg) - share,
     measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),

@@ -17,6 +17,7 @@ const sitToStand = (setting: Of<'sit-to-stand'>, person: Anthropometry): Figures
     ...nothing,
     shareOfBodyMass: share,
     effectiveLoadKg: share * person.massKg,
+    effectiveLoadAbout: 'mass moved per leg',
     measure:
       knee === null
         ? null
@@ -35,8 +36,9 @@ const movedMass = (setting: Of<'moved-mass'>, person: Anthropometry): Figures =>
   const effectiveLoadKg = share * person.massKg + setting.addedKg / perLimb;
   return {
     ...nothing,
-    shareOfBodyMass: share,
+    shareOfBodyMass: effectiveLoadKg / person.massKg,
     effectiveLoadKg,
+    effectiveLoadAbout: 'mass moved per working limb',
     measure: loadMeasure(effectiveLoadKg, 'mass moved per working limb'),
     remark: `Mass that travels, per working limb. ${noMeasurement}`,
   };
@@ -51,6 +53,7 @@ const bridge = (setting: Of<'bridge'>, person: Anthropometry): Figures => {
     ...nothing,
     shareOfBodyMass: share,
     effectiveLoadKg: share * massKg,
+    effectiveLoadAbout: 'under one working foot',
     moments: [{ joint: 'hip', newtonMetres: load.hipMomentNm }],
     measure: momentMeasure(load.hipMomentNm, 'hip-extension moment per working leg'),
     remark: `Share under one working foot. ${noMeasurement}`,
@@ -67,6 +70,7 @@ const heel = (setting: Of<'heel-raise'>, person: Anthropometry): Figures => {
     ...nothing,
     shareOfBodyMass: effectiveLoadKg / person.massKg,
     effectiveLoadKg,
+    effectiveLoadAbout: 'per working leg',
     moments: [{ joint: 'ankle', newtonMetres: ankleMomentNm }],
     measure: loadMeasure(effectiveLoadKg, 'load per working leg'),
     remark: `Weight shared evenly between working legs. ${noMeasurement}`,

@@ -46,8 +46,8 @@ const figureLines = ({ exercise, rung, input }: WorkingGround): readonly Variati
   if (rung.shareOfBodyMass !== null && rung.effectiveLoadKg !== null) {
     const share = (rung.shareOfBodyMass * 100).toFixed(0);
     lines.push({
-      text: `Effective load: ${share} % of ${input.person.massKg} kg = ${rung.effectiveLoadKg.toFixed(1)} kg.`,
-      support,
+      text: `Effective load: ${share} % of ${input.person.massKg} kg = ${rung.effectiveLoadKg.toFixed(1)} kg, ${rung.effectiveLoadAbout}.`,
+      support: exercise.setting?.kind === 'sit-to-stand' ? 'de-leva-1996' : support,
     });
   }
   if (rung.measure) {

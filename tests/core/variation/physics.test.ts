@@ -1,0 +1,262 @@
+/** What statics says must hold for every adult body, over generated bodies and settings. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { exercises, families } from '#core/catalogue/catalogue.ts';
+import type { Rung } from '#core/catalogue/exercise.ts';
+import { levers } from '#core/catalogue/setting.ts';
+import { bandForceRow, bandPointRow } from '#core/variation/band.ts';
+import { bridgeLoad } from '#core/variation/bridge.ts';
+import { relativeHipMoment, relativeKneeMoment } from '#core/variation/chair-height.ts';
+import { heelRaise } from '#core/variation/heel-raise.ts';
+import { ladder, nextRung, previousRung } from '#core/variation/ladder.ts';
+import { leanBackRowShare } from '#core/variation/lean-back-row.ts';
+import { limbLiftMoment } from '#core/variation/limb-lift.ts';
+import { pushUpShare } from '#core/variation/push-up.ts';
+import { pushUpMeasuredShare } from '#core/variation/push-up-measured.ts';
+import { rungOf } from '#core/variation/rung.ts';
+import { sitToStand } from '#core/variation/sit-to-stand.ts';
+import { wallPushUpShare } from '#core/variation/wall-push-up.ts';
+
+const runs = { seed: 20260131, numRuns: 10_000 };
+const fewerRuns = { seed: 20260131, numRuns: 300 };
+const sex = fc.constantFrom('female', 'male');
+const massKg = fc.double({ min: 25, max: 300, noNaN: true });
+const statureM = fc.double({ min: 1, max: 2.3, noNaN: true });
+const body = fc.record({ sex, massKg, statureM });
+const person = fc.record({
+  sex,
+  massKg,
+  statureCm: fc.double({ min: 140, max: 205, noNaN: true }),
+});
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+/** Rounding of doubles. */
+const hair = 1e-9;
+
+describe('A higher seat needs no more', () => {
+  it('by the static sum of hip and knee', () => {
+    fc.assert(
+      fc.property(body, between(0.1, 1), between(0, 0.5), (who, seat, higher) => {
+        const low = sitToStand(who.sex, who.massKg, who.statureM, seat);
+        const high = sitToStand(who.sex, who.massKg, who.statureM, seat + higher);
+        if (low && high) expect(high.hipPlusKneeNm).toBeLessThanOrEqual(low.hipPlusKneeNm + hair);
+        else expect(high).toBeNull();
+      }),
+      runs,
+    );
+  });
+
+  it('by the measured ratios of knee and hip', () => {
+    fc.assert(
+      fc.property(between(0.43, 0.64), between(0.43, 0.64), (a, b) => {
+        const [low, high] = [Math.min(a, b), Math.max(a, b)];
+        expect(relativeKneeMoment(high)!).toBeLessThanOrEqual(relativeKneeMoment(low)! + hair);
+        expect(relativeHipMoment(high)!).toBeLessThanOrEqual(relativeHipMoment(low)! + hair);
+      }),
+      runs,
+    );
+  });
+});
+
+describe('Higher hands need less, higher feet more', () => {
+  it('by the closed form, as long as it answers', () => {
+    fc.assert(
+      fc.property(statureM, between(0, 2), between(0.001, 1), (stature, height, higher) => {
+        const low = pushUpShare(stature, height, 0);
+        const high = pushUpShare(stature, height + higher, 0);
+        if (low && high) expect(high.verticalShare).toBeLessThan(low.verticalShare);
+        if (!low) expect(high).toBeNull();
+      }),
+      runs,
+    );
+  });
+
+  it('by the measured shares', () => {
+    fc.assert(
+      fc.property(between(0, 0.6096), between(0, 0.6096), (a, b) => {
+        fc.pre(a !== b);
+        const [low, high] = [Math.min(a, b), Math.max(a, b)];
+        expect(pushUpMeasuredShare(high, 0)!).toBeLessThanOrEqual(pushUpMeasuredShare(low, 0)!);
+        expect(pushUpMeasuredShare(0, high)!).toBeGreaterThanOrEqual(pushUpMeasuredShare(0, low)!);
+      }),
+      runs,
+    );
+  });
+
+  it('never puts more than the whole body on the hands', () => {
+    fc.assert(
+      fc.property(statureM, between(0, 2), between(0, 2), (stature, hand, foot) => {
+        const push = pushUpShare(stature, hand, foot);
+        if (!push) return;
+        expect(push.verticalShare).toBeGreaterThan(0);
+        expect(push.alongArmShare).toBeLessThan(1);
+      }),
+      runs,
+    );
+  });
+});
+
+describe('Feet farther from the wall, or a body leaning farther back, need more', () => {
+  it('in a push-up against the wall', () => {
+    fc.assert(
+      fc.property(
+        sex,
+        between(1.3, 2.1),
+        between(0.3, 1),
+        between(0.001, 0.2),
+        (who, stature, distance, step) => {
+          const push = { sex: who, statureM: stature, elbows: 'straight' } as const;
+          const near = wallPushUpShare({ ...push, footDistanceM: distance });
+          const far = wallPushUpShare({ ...push, footDistanceM: distance + step });
+          if (near && far) expect(far.share).toBeGreaterThan(near.share);
+        },
+      ),
+      runs,
+    );
+  });
+
+  it('in a lean-back row', () => {
+    fc.assert(
+      fc.property(between(30, 75), between(30, 75), (a, b) => {
+        const [upright, leaning] = [Math.min(a, b), Math.max(a, b)];
+        expect(leanBackRowShare(leaning)!).toBeGreaterThanOrEqual(leanBackRowShare(upright)!);
+      }),
+      runs,
+    );
+  });
+});
+
+describe('Twice the mass is twice the moment, and added weight never lightens', () => {
+  it('in limb lifts', () => {
+    fc.assert(
+      fc.property(
+        body,
+        fc.constantFrom(...levers),
+        between(-89, 89),
+        between(0, 20),
+        (who, lever, angleDeg, kg) => {
+          const bare = limbLiftMoment({ ...who, lever, angleDeg, addedKg: 0 });
+          const doubled = limbLiftMoment({ ...who, massKg: 2 * who.massKg, lever, angleDeg, addedKg: 0 });
+          expect(doubled / bare).toBeCloseTo(2, 9);
+          expect(limbLiftMoment({ ...who, lever, angleDeg, addedKg: kg })).toBeGreaterThanOrEqual(bare);
+        },
+      ),
+      runs,
+    );
+  });
+
+  it('in bridges and heel raises, where one leg takes more than two', () => {
+    fc.assert(
+      fc.property(body, between(0, 20), (who, kg) => {
+        const two = bridgeLoad({ ...who, legs: 'two', addedKg: 0 })!;
+        const doubled = bridgeLoad({ ...who, massKg: 2 * who.massKg, legs: 'two', addedKg: 0 })!;
+        expect(doubled.hipMomentNm / two.hipMomentNm).toBeCloseTo(2, 9);
+        expect(bridgeLoad({ ...who, legs: 'two', addedKg: kg })!.hipMomentNm).toBeGreaterThanOrEqual(
+          two.hipMomentNm,
+        );
+        const oneBent = bridgeLoad({ ...who, legs: 'one-bent', addedKg: 0 })!;
+        const oneStraight = bridgeLoad({ ...who, legs: 'one-straight', addedKg: 0 })!;
+        expect(oneBent.hipMomentNm).toBeGreaterThan(2 * two.hipMomentNm);
+        expect(oneStraight.hipMomentNm).toBeGreaterThan(oneBent.hipMomentNm);
+        const heels = heelRaise({ ...who, legs: 'two', addedKg: kg });
+        expect(
+          heelRaise({ ...who, legs: 'one', addedKg: kg }).ankleMomentNm / heels.ankleMomentNm,
+        ).toBeCloseTo(2, 9);
+      }),
+      runs,
+    );
+  });
+});
+
+describe('A calibrated band', () => {
+  it('pulls harder the longer it is, and gives its own calibration points back', () => {
+    fc.assert(
+      fc.property(
+        between(0.1, 2),
+        between(0.1, 20),
+        between(0.1, 20),
+        between(0, 1),
+        (rest, kg, more, part) => {
+          const point = (stretchedLengthM: number, hungKg: number) => {
+            const outcome = bandPointRow.calculate({ restLengthM: rest, stretchedLengthM, hungKg });
+            return outcome.ok ? outcome.result : { elongationPercent: Number.NaN, forceN: Number.NaN };
+          };
+          const first = point(rest * 1.5, kg);
+          const second = point(rest * 3, kg + more);
+          const elongationPercent =
+            first.elongationPercent + part * (second.elongationPercent - first.elongationPercent);
+          const force = bandForceRow.calculate({
+            firstElongationPercent: first.elongationPercent,
+            firstForceN: first.forceN,
+            secondElongationPercent: second.elongationPercent,
+            secondForceN: second.forceN,
+            elongationPercent: Math.min(elongationPercent, second.elongationPercent),
+          });
+          if (!force.ok) throw new Error(JSON.stringify(force.refused));
+          expect(force.result.forceN).toBeGreaterThanOrEqual(first.forceN - hair);
+          expect(force.result.forceN).toBeLessThanOrEqual(second.forceN + 1e-6);
+        },
+      ),
+      runs,
+    );
+  });
+});
+
+const numbersOf = (rung: Rung): readonly (number | null)[] => [
+  rung.shareOfBodyMass,
+  rung.effectiveLoadKg,
+  rung.measuredShare,
+  rung.modelError,
+  rung.measure?.value ?? null,
+  ...rung.moments.map((moment) => moment.newtonMetres),
+];
+
+describe('Ladders for every body', () => {
+  it('hold finite figures or none, in rising order where they are computed', () => {
+    fc.assert(
+      fc.property(person, (who) => {
+        for (const family of families) {
+          const rungs = ladder(family.id, who);
+          expect(rungs.flatMap(numbersOf).every((figure) => figure === null || Number.isFinite(figure))).toBe(
+            true,
+          );
+          if (family.order === 'listed') continue;
+          const values = rungs.flatMap((rung) => (rung.measure ? [rung.measure.value] : []));
+          expect(values).toEqual([...values].sort((a, b) => a - b));
+        }
+      }),
+      fewerRuns,
+    );
+  });
+
+  it('lead back down the way they lead up, and never by a step that lightens', () => {
+    fc.assert(
+      fc.property(person, (who) => {
+        for (const { id } of exercises) {
+          const next = nextRung(id, who);
+          if (!next) continue;
+          expect(previousRung(next.rung.exerciseId, who)?.rung.exerciseId).toBe(id);
+          const family = families.find(
+            (entry) => entry.id === exercises.find((exercise) => exercise.id === id)?.family,
+          );
+          if (family?.order === 'computed') expect(next.stepPercent).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      fewerRuns,
+    );
+  });
+
+  it('scale effective load with body mass, leaving added weights aside', () => {
+    fc.assert(
+      fc.property(person, (who) => {
+        for (const exercise of exercises) {
+          const setting = exercise.setting;
+          if (setting && 'addedKg' in setting && setting.addedKg > 0) continue;
+          const single = rungOf(exercise, who).effectiveLoadKg;
+          const double = rungOf(exercise, { ...who, massKg: 2 * who.massKg }).effectiveLoadKg;
+          if (single !== null) expect(double! / single).toBeCloseTo(2, 9);
+        }
+      }),
+      fewerRuns,
+    );
+  });
+});
