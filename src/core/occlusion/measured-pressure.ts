@@ -117,7 +117,8 @@ const bodyChanged = (
       .toSorted((a, b) => a.day.localeCompare(b.day));
     const then = dated.filter((m) => m.day <= reading.day).at(-1);
     const now = dated.filter((m) => m.day > reading.day).at(-1);
-    return then && now ? Math.abs(now.value - then.value) : 0;
+    // Thousandths, so that 57.1 − 55.1 counts as the 2 cm it is.
+    return then && now ? Math.round(1000 * Math.abs(now.value - then.value)) / 1000 : 0;
   };
   const systolic = spread('blood-pressure', (m) => (m.kind === 'blood-pressure' ? m.systolicMmhg : null));
   const circumference = spread('limb-circumference', (m) =>
