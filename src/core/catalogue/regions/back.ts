@@ -77,7 +77,7 @@ export const back: readonly Exercise[] = [
     loads: pulling,
     equipment: ['band', 'firm chair'],
     position: 'sitting',
-    cautions: ['band-snap', 'grip-strain'],
+    cautions: ['steady-seat', 'band-snap', 'grip-strain'],
     instructions: [
       'Tie the band to something firm in front of you.',
       'Hold one end in each hand.',
@@ -129,7 +129,7 @@ export const back: readonly Exercise[] = [
     loads: pulling,
     equipment: ['fixed bar', 'firm chair'],
     position: 'hanging, feet on a chair',
-    cautions: ['anchor-strength', 'overhead-arm', 'grip-strain', 'breath-holding'],
+    cautions: ['steady-seat', 'anchor-strength', 'overhead-arm', 'grip-strain', 'breath-holding'],
     instructions: [
       'Hold the bar. Keep your feet on the chair.',
       'Pull up. Help with your legs as much as you need.',

@@ -154,7 +154,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: [main('shoulder', 'horizontal push'), main('elbow', 'extension'), carried('hand', 'grip')],
     equipment: ['band', 'firm chair'],
     position: 'sitting',
-    cautions: ['band-snap', 'grip-strain'],
+    cautions: ['steady-seat', 'band-snap', 'grip-strain'],
     instructions: [
       'Put the band round the back of the chair.',
       'Hold one end in each hand at your chest.',
@@ -189,7 +189,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: [main('shoulder', 'overhead push'), main('elbow', 'extension'), carried('neck', 'held still')],
     equipment: ['band', 'firm chair'],
     position: 'sitting',
-    cautions: ['band-snap', 'overhead-arm', 'grip-strain'],
+    cautions: ['steady-seat', 'band-snap', 'overhead-arm', 'grip-strain'],
     instructions: [
       'Sit on the band. Hold one end in each hand.',
       'Push your hands up.',
@@ -212,7 +212,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     ],
     equipment: ['hand weights', 'firm chair'],
     position: 'sitting',
-    cautions: ['overhead-arm', 'weight-drop', 'breath-holding'],
+    cautions: ['steady-seat', 'overhead-arm', 'weight-drop', 'breath-holding'],
     instructions: ['Sit tall. Hold the weights at your shoulders.', 'Push them up.', 'Come down slowly.'],
   },
   {
