@@ -36,25 +36,39 @@ export const alwaysCautions: readonly Caution[] = [deferral, stopSigns, sameDayS
 const has = (measurements: readonly Measurement[], kind: Measurement['kind']): boolean =>
   measurements.some((measurement) => measurement.kind === kind);
 
+interface Unchecked {
+  readonly text: string;
+  readonly patientText: string;
+}
+
+const unchecked = (text: string, patientText: string): Unchecked => ({ text, patientText });
+
+const alwaysUnchecked: readonly Unchecked[] = [
+  unchecked('silent blood clots', 'blood clots that give no signs'),
+  unchecked('the heart under effort', 'your heart during effort'),
+  unchecked('bone strength', 'how strong your bones are'),
+  unchecked('how the exercise is done at home', 'how you move at home'),
+];
+
 const uncheckedThings = (
   dose: Dose,
   screening: Screening | null,
   measurements: readonly Measurement[],
-): readonly string[] => {
-  const things = [
-    'silent blood clots',
-    'the heart under effort',
-    'bone strength',
-    'how the exercise is done at home',
-  ];
-  if (!screening) things.unshift('health questions (none recorded)');
-  if (!has(measurements, 'blood-pressure')) things.push('resting blood pressure (none recorded)');
-  if (dose.method !== 'occlusion') return things;
-  things.push('the blood vessels of the limb by imaging');
-  if (dose.limb === 'leg' && !has(measurements, 'ankle-brachial-index')) {
-    things.push('ankle-brachial index (none recorded)');
+): readonly Unchecked[] => {
+  const things = [...alwaysUnchecked];
+  if (!screening)
+    things.push(unchecked('health questions (none recorded)', 'your answers about your health'));
+  if (!has(measurements, 'blood-pressure')) {
+    things.push(unchecked('resting blood pressure (none recorded)', 'your blood pressure'));
   }
-  if (dose.cuff.kind === 'elastic-wrap') things.push('the pressure under the wrap, which cannot be known');
+  if (dose.method !== 'occlusion') return things;
+  things.push(unchecked('the blood vessels of the limb by imaging', 'the blood vessels from inside'));
+  if (dose.limb === 'leg' && !has(measurements, 'ankle-brachial-index')) {
+    things.push(unchecked('ankle-brachial index (none recorded)', 'the blood flow to your foot'));
+  }
+  if (dose.cuff.kind === 'elastic-wrap') {
+    things.push(unchecked('the pressure under the wrap, which cannot be known', 'how hard the wrap presses'));
+  }
   return things;
 };
 
@@ -64,11 +78,11 @@ export const notChecked = (
   screening: Screening | null,
   measurements: readonly Measurement[],
 ): Caution => {
-  const things = uncheckedThings(dose, screening, measurements).join('; ');
+  const things = uncheckedThings(dose, screening, measurements);
   return {
     id: 'not-checked',
-    text: `Not checked by this tool: ${things}.`,
-    patientText: `Nobody has checked: ${things}. If you worry about one of these, ask before you start.`,
+    text: `Not checked by this tool: ${things.map(({ text }) => text).join('; ')}.`,
+    patientText: `Nobody has checked: ${things.map(({ patientText }) => patientText).join('; ')}. If you worry about one of these, ask before you start.`,
     from: 'always',
     support: 'clinic',
   };

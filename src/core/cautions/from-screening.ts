@@ -81,7 +81,7 @@ export const screeningWords: Readonly<Record<ScreeningItemId, Words>> = {
   'after-covid': {
     text: 'Clotting risk after COVID-19: know the signs of a clot.',
     patientText:
-      'Ring us the same day if a calf hurts or swells, and call for help if you cannot get your breath.',
+      'Ring us the same day if a calf hurts or swells. Call for help if you cannot get your breath.',
   },
   'pregnancy-or-birth': {
     text: 'Pregnancy or recent birth: no occlusion; bleeding, dizziness or contractions stop the session.',
