@@ -27,7 +27,7 @@ const RootLayout = async ({ children }: { readonly children: ReactNode }) => {
   return (
     <html lang="en" dir="ltr">
       {/* The widget library reads the nonce here for the one style element it writes. */}
-      <head>{nonce ? <meta property="csp-nonce" nonce={nonce} content={nonce} /> : null}</head>
+      <head>{nonce ? <meta property="csp-nonce" nonce={nonce} /> : null}</head>
       <body>{children}</body>
     </html>
   );

@@ -1,0 +1,42 @@
+/** One entry to the clinic's door for phones; the answer as an event of the outbox. */
+import type { Answer, Kept, OutboxEvent } from './outbox.ts';
+
+const answers: readonly string[] = ['stored', 'known', 'conflict', 'no-session', 'unknown-prescription'];
+
+const failed = (kept: Kept, why: 'trouble' | 'signed-out' | 'refused', now: number): OutboxEvent => ({
+  type: 'failed',
+  entryId: kept.entryId,
+  why,
+  now,
+});
+
+/** 401 and 403: nobody, or somebody else, is signed in here. 400: the entry itself was not taken. */
+const whyOf = (status: number) =>
+  status === 401 || status === 403 ? 'signed-out' : status === 400 ? 'refused' : 'trouble';
+
+export const sendEntry = async (
+  kept: Kept,
+  clock: () => number,
+  post: typeof fetch = fetch,
+): Promise<OutboxEvent> => {
+  try {
+    const response = await post('/api/entries', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', 'x-loadgate-patient': kept.ownerId },
+      credentials: 'same-origin',
+      body: JSON.stringify({ kind: kept.kind, entry: { ...kept.entry, sentAt: Math.round(clock()) } }),
+    });
+    if (!response.ok) return failed(kept, whyOf(response.status), clock());
+    const body = (await response.json()) as { stored?: string; clockDoubtful?: boolean };
+    if (!body.stored || !answers.includes(body.stored)) return failed(kept, 'trouble', clock());
+    return {
+      type: 'answered',
+      entryId: kept.entryId,
+      stored: body.stored as Answer,
+      clockDoubtful: body.clockDoubtful === true,
+      now: clock(),
+    };
+  } catch {
+    return failed(kept, 'trouble', clock());
+  }
+};

@@ -1,0 +1,82 @@
+/**
+ * What this phone keeps: the browser's database, or its small store where that is closed (some
+ * private windows). `isLasting` is false when neither works and a reload would lose the answers.
+ */
+import { createStore, del, entries, get, set, type UseStore } from 'idb-keyval';
+
+export interface PhoneStore {
+  readonly isLasting: boolean;
+  readonly get: <T>(key: string) => Promise<T | undefined>;
+  readonly set: (key: string, value: unknown) => Promise<void>;
+  readonly remove: (key: string) => Promise<void>;
+  /** Everything under keys that begin so. */
+  readonly under: <T>(prefix: string) => Promise<readonly T[]>;
+}
+
+const databaseStore = (store: UseStore): PhoneStore => ({
+  isLasting: true,
+  get: (key) => get(key, store),
+  set: (key, value) => set(key, value, store),
+  remove: (key) => del(key, store),
+  under: async <T>(prefix: string) =>
+    (await entries<string, T>(store)).filter(([key]) => key.startsWith(prefix)).map(([, value]) => value),
+});
+
+type Small = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
+
+const read = <T>(text: string | null): T | undefined => (text === null ? undefined : (JSON.parse(text) as T));
+
+export const smallStore = (storage: Small, isLasting: boolean): PhoneStore => ({
+  isLasting,
+  get: async <T>(key: string) => read<T>(storage.getItem(key)),
+  set: async (key, value) => storage.setItem(key, JSON.stringify(value)),
+  remove: async (key) => storage.removeItem(key),
+  under: async <T>(prefix: string) =>
+    Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? '')
+      .filter((key) => key.startsWith(prefix))
+      .flatMap((key) => read<T>(storage.getItem(key)) ?? []),
+});
+
+export const memoryStorage = (): Small => {
+  const held = new Map<string, string>();
+  return {
+    getItem: (key) => held.get(key) ?? null,
+    setItem: (key, value) => void held.set(key, value),
+    removeItem: (key) => void held.delete(key),
+    key: (index) => [...held.keys()][index] ?? null,
+    get length() {
+      return held.size;
+    },
+  };
+};
+
+const probeKey = 'loadgate-probe';
+
+/** The best store that takes and gives back a value, tried once on each page. */
+export const openPhoneStore = async (): Promise<PhoneStore> => {
+  try {
+    const store = databaseStore(createStore('loadgate-phone', 'kept'));
+    await store.set(probeKey, 1);
+    if ((await store.get(probeKey)) === 1) return store;
+  } catch {
+    // Closed here; the small store is tried next.
+  }
+  try {
+    window.localStorage.setItem(probeKey, '1');
+    return smallStore(window.localStorage, true);
+  } catch {
+    return smallStore(memoryStorage(), false);
+  }
+};
+
+let opened: Promise<PhoneStore> | undefined;
+
+export const phoneStore = (): Promise<PhoneStore> => {
+  opened ??= openPhoneStore();
+  return opened;
+};
+
+export const draftKey = (ownerId: string): string => `draft:${ownerId}`;
+export const entryKey = (ownerId: string, entryId: string): string => `entry:${ownerId}:${entryId}`;
+export const entriesUnder = (ownerId: string): string => `entry:${ownerId}:`;
+export const lastMorningKey = (ownerId: string): string => `morning:${ownerId}`;

@@ -1,0 +1,70 @@
+/** The draft a session starts from: the doses of today, and not one answer. */
+import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
+import type { LineDraft, SessionDraft } from './draft.ts';
+import { stepsOf } from './steps.ts';
+
+export interface Beginning {
+  readonly view: TodayView;
+  readonly ownerId: string;
+  readonly entryId: string;
+  readonly zone: string;
+  readonly now: number;
+  readonly isLighter: boolean;
+}
+
+/** Exercises that are on today's list: planned, and not at rest. */
+export const doableToday = (view: TodayView): readonly TodayExercise[] =>
+  view.exercises.filter((one) => one.planned && (one.today === 'as-planned' || one.today === 'bad-day'));
+
+const lineOf = (exercise: TodayExercise, isLighterDay: boolean): LineDraft => {
+  const isLighter = isLighterDay || exercise.today === 'bad-day';
+  const dose = isLighter ? exercise.badDay : exercise.dose;
+  return {
+    lineId: exercise.lineId,
+    prescriptionId: exercise.prescriptionId,
+    title: exercise.title,
+    instructions: exercise.instructions,
+    joints: exercise.joints,
+    cautions: exercise.cautions.map((caution) => caution.text),
+    dose,
+    badDay: exercise.badDay,
+    isLighter,
+    planned: { dose, isLighter },
+    leftOut: null,
+    loadKg: null,
+    sets: [],
+    leftAt: null,
+    restrictions: [],
+    limb: null,
+    limbLater: null,
+  };
+};
+
+export const beginSession = ({ view, ownerId, entryId, zone, now, isLighter }: Beginning): SessionDraft => {
+  const draft: SessionDraft = {
+    shape: 1,
+    entryId,
+    ownerId,
+    day: view.day,
+    zone,
+    kind: isLighter ? 'bad-day' : 'full',
+    asksTwoHours: view.asksTwoHours,
+    beganAt: now,
+    joints: view.followedJoints,
+    lines: doableToday(view).map((exercise) => lineOf(exercise, isLighter)),
+    step: '',
+    returnTo: null,
+    isChanging: false,
+    flagsBefore: null,
+    flagsDuring: null,
+    flagsNow: [],
+    relief: null,
+    news: null,
+    scores: {},
+    gaveWay: {},
+    didExtra: null,
+    stoppedByFlag: false,
+    endedAt: null,
+  };
+  return { ...draft, step: stepsOf(draft)[0] ?? 'check' };
+};

@@ -1,0 +1,35 @@
+/** What happens with a cuff or wrap. null for an event that is not about it. */
+import { withLine, withSet } from './change.ts';
+import { type SessionDraft, setOf } from './draft.ts';
+import type { SessionEvent } from './events.ts';
+import { cuffOff, cuffOn } from './restriction.ts';
+
+export const cuffReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft | null => {
+  switch (event.type) {
+    case 'cuff-on':
+      return withLine(draft, event.line, (line) => cuffOn(line, event.now));
+    case 'cuff-down':
+      return withLine(draft, event.line, (line) => cuffOff(line, event.now));
+    case 'cuff-stop': {
+      const line = draft.lines[event.line];
+      if (!line) return draft;
+      // Taken off before the last set was done: why is asked once it is off.
+      const isEarly = event.set < line.dose.sets || setOf(line, event.set).finishedAt === null;
+      const stopped = isEarly ? withSet(draft, event, { isStopped: true }) : draft;
+      return {
+        ...withLine(stopped, event.line, (one) => ({ ...one, leftAt: event.set })),
+        step: `cuff-off:${event.line}`,
+      };
+    }
+    case 'cuff-off': {
+      const off = withLine(draft, event.line, (line) => cuffOff(line, event.now));
+      return { ...off, step: `seated:${event.line}` };
+    }
+    case 'limb':
+      return withLine(draft, event.line, (line) =>
+        event.isLater ? { ...line, limbLater: event.answer } : { ...line, limb: event.answer },
+      );
+    default:
+      return null;
+  }
+};

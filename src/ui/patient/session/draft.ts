@@ -1,0 +1,135 @@
+/** A running session as the phone keeps it. null always means: not answered yet. */
+import type { RedFlag } from '#core/engine/facts.ts';
+import type { Joint } from '#core/joints.ts';
+import type { Dose } from '#core/model/dose.ts';
+import type { StopReason } from '#core/model/record.ts';
+
+/** A number, or said not to be known. */
+export type Score = number | 'unknown';
+export type YesNo = boolean | 'unknown';
+
+export const news = [
+  'medicine',
+  'illness',
+  'operation',
+  'fall',
+  'pregnancy',
+  'heart',
+  'clot',
+  'skin',
+  'pressure',
+] as const;
+export type News = (typeof news)[number];
+
+export interface SetDraft {
+  readonly repetitions: number | null;
+  /** Said to be lost, which is an answer and not a gap. */
+  readonly lostCount: boolean;
+  readonly reserve: Score | null;
+  readonly stopReason: StopReason | null;
+  /** "Stop this exercise" was pressed in this set. */
+  readonly isStopped: boolean;
+  /** Instant "set done" was first pressed; the rest runs from it. */
+  readonly finishedAt: number | null;
+}
+
+/** A stretch of time with the cuff on; `to` null while it is. */
+export interface Restriction {
+  readonly from: number;
+  readonly to: number | null;
+}
+
+export type LimbAnswer = 'usual' | 'not-yet' | 'unknown';
+
+export interface LineDraft {
+  readonly lineId: string;
+  readonly prescriptionId: string;
+  readonly title: string;
+  readonly instructions: readonly string[];
+  readonly joints: readonly Joint[];
+  readonly cautions: readonly string[];
+  /** The dose followed today: the prescribed one or the lighter one signed with it. */
+  readonly dose: Dose;
+  readonly badDay: Dose;
+  readonly isLighter: boolean;
+  /** What the session began with, before the answers of today were known. */
+  readonly planned: { readonly dose: Dose; readonly isLighter: boolean };
+  /** Not done today: because of today's answers, or because the patient said so. */
+  readonly leftOut: 'offer' | 'patient' | null;
+  readonly loadKg: number | null;
+  /** Sets reached, in order. */
+  readonly sets: readonly SetDraft[];
+  /** Set after which the rest of the exercise was left; null while it goes on. */
+  readonly leftAt: number | null;
+  readonly restrictions: readonly Restriction[];
+  readonly limb: LimbAnswer | null;
+  readonly limbLater: LimbAnswer | null;
+}
+
+export interface SessionDraft {
+  /** Shape of this record; an older one is not read. */
+  readonly shape: 1;
+  readonly entryId: string;
+  readonly ownerId: string;
+  readonly day: string;
+  readonly zone: string;
+  readonly kind: 'full' | 'bad-day';
+  readonly asksTwoHours: boolean;
+  readonly beganAt: number;
+  readonly joints: readonly Joint[];
+  readonly lines: readonly LineDraft[];
+  readonly step: string;
+  /** Where "I feel unwell" was pressed; back there when it was nothing on the list. */
+  readonly returnTo: string | null;
+  /** A step was opened from the check page: go back there afterwards. */
+  readonly isChanging: boolean;
+  readonly flagsBefore: readonly RedFlag[] | null;
+  readonly flagsDuring: readonly RedFlag[] | null;
+  /** Warning signs told in the middle of the session. */
+  readonly flagsNow: readonly RedFlag[];
+  readonly relief: YesNo | null;
+  readonly news: readonly News[] | null;
+  readonly scores: Readonly<Record<string, Score>>;
+  readonly gaveWay: Readonly<Partial<Record<Joint, boolean>>>;
+  readonly didExtra: boolean | null;
+  readonly stoppedByFlag: boolean;
+  readonly endedAt: number | null;
+}
+
+export const emptySet: SetDraft = {
+  repetitions: null,
+  lostCount: false,
+  reserve: null,
+  stopReason: null,
+  isStopped: false,
+  finishedAt: null,
+};
+
+export const scoreKey = (when: 'before' | 'during' | 'after', joint: Joint): string => `${when}:${joint}`;
+
+/** Repetitions from which a set counts as done, and to which it is meant to go. */
+export const targetOf = (dose: Dose, set: number): { readonly low: number; readonly high: number } =>
+  dose.method === 'occlusion'
+    ? { low: dose.scheme[set - 1] ?? 0, high: dose.scheme[set - 1] ?? 0 }
+    : dose.repetitions;
+
+/** What is held or strapped on, kg; 0 where nothing is. */
+export const plannedLoadKg = (dose: Dose): number =>
+  dose.method === 'variation' ? dose.addedKg : dose.loadKg;
+
+export const setOf = (line: LineDraft, set: number): SetDraft => line.sets[set - 1] ?? emptySet;
+
+/** A set that fell short, was stopped, or was not counted: the reason is asked. */
+export const asksReason = (line: LineDraft, set: number): boolean => {
+  const { repetitions, isStopped } = setOf(line, set);
+  return isStopped || (repetitions !== null && repetitions < targetOf(line.dose, set).low);
+};
+
+export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
+  ...new Set([...(draft.flagsBefore ?? []), ...draft.flagsNow, ...(draft.flagsDuring ?? [])]),
+];
+
+/** Anything new leaves the cuff off today; a set already begun is kept. */
+export const isOut = (draft: SessionDraft, line: LineDraft): boolean =>
+  line.sets.length === 0 &&
+  (line.leftOut !== null || (line.dose.method === 'occlusion' && (draft.news?.length ?? 0) > 0));

@@ -1,0 +1,76 @@
+/** The entry a finished or stopped session becomes. What was not answered goes out as null, never as zero. */
+import type { SessionEntry } from '#core/model/entries.ts';
+import { entryFormat } from '#core/model/entries.ts';
+import {
+  allFlags,
+  asksReason,
+  type LineDraft,
+  plannedLoadKg,
+  type Score,
+  type SessionDraft,
+  scoreKey,
+  setOf,
+} from './draft.ts';
+import { asksLoad, didWork, reachedSets } from './steps.ts';
+
+/** "I don't know" and no answer are alike to the engine: missing. */
+export const known = <V extends number | boolean>(answer: V | 'unknown' | null | undefined): V | null =>
+  answer === 'unknown' || answer === undefined ? null : (answer as V | null);
+
+const setsOf = (line: LineDraft): SessionEntry['sets'] =>
+  Array.from({ length: reachedSets(line) }, (_, index) => {
+    const set = setOf(line, index + 1);
+    return {
+      prescriptionId: line.prescriptionId,
+      lineId: line.lineId,
+      set: index + 1,
+      repetitions: set.repetitions,
+      loadKg: asksLoad(line) ? line.loadKg : plannedLoadKg(line.dose),
+      reserve: known(set.reserve),
+      stopReason: set.stopReason ?? (asksReason(line, index + 1) || set.lostCount ? 'unknown' : 'none'),
+    };
+  });
+
+/** An empty list says "asked, and none": it needs every time of asking to be answered. */
+const redFlagsOf = (draft: SessionDraft): SessionEntry['redFlags'] => {
+  const told = allFlags(draft);
+  const isAnswered = draft.flagsBefore !== null && (draft.flagsDuring !== null || !didWork(draft));
+  return told.length > 0 || isAnswered ? [...told] : null;
+};
+
+/** Lighter as a whole: chosen so, or every exercise done was the lighter one. */
+const kindOf = (draft: SessionDraft): SessionEntry['kind'] => {
+  const done = draft.lines.filter((line) => reachedSets(line) > 0);
+  return draft.kind === 'bad-day' || (done.length > 0 && done.every((line) => line.isLighter))
+    ? 'bad-day'
+    : 'full';
+};
+
+export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntry => {
+  const score = (key: string): Score | undefined => draft.scores[key];
+  return {
+    format: entryFormat,
+    entryId: draft.entryId,
+    day: draft.day,
+    zone: draft.zone,
+    sentAt,
+    redFlags: redFlagsOf(draft),
+    extraPainRelief: known(draft.relief),
+    kind: kindOf(draft),
+    beganAt: draft.beganAt,
+    endedAt: Math.max(draft.beganAt, draft.endedAt ?? sentAt),
+    didExtra: draft.didExtra ?? false,
+    stoppedByFlag: draft.stoppedByFlag,
+    sets: draft.lines.flatMap(setsOf),
+    joints: draft.joints.map((joint) => ({
+      joint,
+      painBefore: known(score(scoreKey('before', joint))),
+      painDuring: known(score(scoreKey('during', joint))),
+      painAfter: known(score(scoreKey('after', joint))),
+      twoHoursState: draft.asksTwoHours ? 'asked' : 'not-applicable',
+      muscleBurn: known(score('burn')),
+      cuffDiscomfort: known(score('cuff')),
+      gaveWay: draft.gaveWay[joint] ?? false,
+    })),
+  };
+};

@@ -1,0 +1,55 @@
+/** Everything that can happen in a session. Instants come with the event; the reducer reads no clock. */
+import type { RedFlag } from '#core/engine/facts.ts';
+import type { Joint } from '#core/joints.ts';
+import type { StopReason } from '#core/model/record.ts';
+import type { LimbAnswer, News, Score, YesNo } from './draft.ts';
+
+export type FlagsWhen = 'before' | 'during' | 'now';
+
+/** What the morning's and these answers leave of each exercise, by line id. */
+export interface LineOffers {
+  readonly [lineId: string]: 'dose' | 'bad-day' | 'leave-out';
+}
+
+type At = { readonly line: number; readonly set: number };
+
+export type SessionEvent =
+  | { readonly type: 'go'; readonly step: string }
+  | { readonly type: 'change'; readonly step: string }
+  | { readonly type: 'next' }
+  /** "I feel unwell": the list of warning signs, from wherever the session stands. */
+  | { readonly type: 'unwell' }
+  | { readonly type: 'score'; readonly key: string; readonly score: Score }
+  | { readonly type: 'relief'; readonly relief: YesNo }
+  | { readonly type: 'news'; readonly news: readonly News[] }
+  | { readonly type: 'gave-way'; readonly joint: Joint; readonly gaveWay: boolean }
+  | { readonly type: 'extra'; readonly didExtra: boolean }
+  /** An empty list is the answer "none of these"; any flag stops the session at once. */
+  | {
+      readonly type: 'flags';
+      readonly when: FlagsWhen;
+      readonly flags: readonly RedFlag[];
+      readonly now: number;
+    }
+  | { readonly type: 'offer'; readonly offers: LineOffers }
+  | { readonly type: 'load'; readonly line: number; readonly loadKg: number }
+  | { readonly type: 'leave-out'; readonly line: number }
+  | { readonly type: 'finish-here' }
+  | ({ readonly type: 'count'; readonly repetitions: number | null } & At)
+  | ({ readonly type: 'set-done'; readonly lostCount: boolean; readonly now: number } & At)
+  | ({ readonly type: 'set-stopped'; readonly now: number } & At)
+  | ({ readonly type: 'reserve'; readonly reserve: Score } & At)
+  | ({ readonly type: 'stop-reason'; readonly reason: StopReason } & At)
+  | ({ readonly type: 'stop-done'; readonly isLeft: boolean } & At)
+  | { readonly type: 'cuff-on'; readonly line: number; readonly now: number }
+  | { readonly type: 'cuff-down'; readonly line: number; readonly now: number }
+  /** Stop pressed or time up: on the way to taking it off. */
+  | ({ readonly type: 'cuff-stop' } & At)
+  | { readonly type: 'cuff-off'; readonly line: number; readonly now: number }
+  | {
+      readonly type: 'limb';
+      readonly line: number;
+      readonly isLater: boolean;
+      readonly answer: LimbAnswer;
+    }
+  | { readonly type: 'sent'; readonly now: number };

@@ -1,0 +1,108 @@
+/** One session: events in, the next draft out. Pure, so that a reload replays to the same page. */
+import { forward, withLine } from './change.ts';
+import { cuffReducer } from './cuff-reducer.ts';
+import type { SessionDraft } from './draft.ts';
+import type { FlagsWhen, LineOffers, SessionEvent } from './events.ts';
+import { setReducer } from './set-reducer.ts';
+import { didWork, stepsOf } from './steps.ts';
+
+/** A step is entered only when it belongs to the session as answered so far. */
+const goTo = (draft: SessionDraft, step: string): SessionDraft =>
+  stepsOf(draft).includes(step) ? { ...draft, step, isChanging: false } : draft;
+
+const flagField = { before: 'flagsBefore', during: 'flagsDuring', now: 'flagsNow' } as const satisfies Record<
+  FlagsWhen,
+  keyof SessionDraft
+>;
+
+/** Any warning sign ends the session where it stands; nothing that was answered is dropped. */
+const withFlags = (
+  draft: SessionDraft,
+  { when, flags, now }: Extract<SessionEvent, { type: 'flags' }>,
+): SessionDraft => {
+  const told = { ...draft, [flagField[when]]: flags };
+  if (flags.length === 0) {
+    return when === 'now' ? { ...told, step: draft.returnTo ?? 'check', returnTo: null } : forward(told);
+  }
+  return { ...told, stoppedByFlag: true, endedAt: now, step: 'care', isChanging: false };
+};
+
+/**
+ * Offers only ever take away from what the session began with; a corrected answer gives it back.
+ * An exercise already begun is left as it is.
+ */
+const withOffers = (draft: SessionDraft, offers: LineOffers): SessionDraft => ({
+  ...draft,
+  lines: draft.lines.map((line) => {
+    if (line.sets.length > 0) return line;
+    const offer = offers[line.lineId] ?? 'dose';
+    const leftOut = offer === 'leave-out' ? 'offer' : line.leftOut === 'offer' ? null : line.leftOut;
+    return offer === 'bad-day'
+      ? { ...line, leftOut, dose: line.badDay, isLighter: true }
+      : { ...line, leftOut, ...line.planned };
+  }),
+});
+
+const finishHere = (draft: SessionDraft): SessionDraft => {
+  const lines = draft.lines.map((line) =>
+    line.sets.length === 0
+      ? { ...line, leftOut: line.leftOut ?? ('patient' as const) }
+      : { ...line, leftAt: line.leftAt ?? line.sets.length },
+  );
+  const left = { ...draft, lines };
+  const after = stepsOf(left).find((step) => step === 'flags-during') ?? 'check';
+  return { ...left, step: didWork(left) ? after : 'check', isChanging: false };
+};
+
+const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
+  switch (event.type) {
+    case 'score':
+      return { ...draft, scores: { ...draft.scores, [event.key]: event.score } };
+    case 'relief':
+      return { ...draft, relief: event.relief };
+    case 'news':
+      return { ...draft, news: event.news };
+    case 'gave-way':
+      return { ...draft, gaveWay: { ...draft.gaveWay, [event.joint]: event.gaveWay } };
+    case 'extra':
+      return { ...draft, didExtra: event.didExtra };
+    case 'offer':
+      return withOffers(draft, event.offers);
+    case 'load':
+      return withLine(draft, event.line, (line) => ({ ...line, loadKg: event.loadKg }));
+    case 'leave-out':
+      return forward(
+        draft,
+        withLine(draft, event.line, (line) => ({ ...line, leftOut: 'patient' })),
+      );
+    default:
+      return draft;
+  }
+};
+
+/** A session that has ended takes no more answers: what was sent and what is shown stay the same. */
+export const sessionReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
+  if (draft.endedAt !== null) return draft;
+  switch (event.type) {
+    case 'go':
+      return goTo(draft, event.step);
+    case 'change':
+      return { ...goTo(draft, event.step), isChanging: true };
+    case 'next':
+      return forward(draft);
+    case 'unwell':
+      return {
+        ...draft,
+        step: 'flags-now',
+        returnTo: draft.step === 'flags-now' ? draft.returnTo : draft.step,
+      };
+    case 'flags':
+      return withFlags(draft, event);
+    case 'finish-here':
+      return finishHere(draft);
+    case 'sent':
+      return { ...draft, endedAt: event.now, step: 'done' };
+    default:
+      return setReducer(draft, event) ?? cuffReducer(draft, event) ?? answerReducer(draft, event);
+  }
+};

@@ -1,0 +1,45 @@
+/** What happens in a set. null for an event that is not about sets. */
+import { forward, withLine, withSet } from './change.ts';
+import { type SessionDraft, setOf } from './draft.ts';
+import type { SessionEvent } from './events.ts';
+
+export const setReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft | null => {
+  switch (event.type) {
+    case 'count':
+      return withSet(draft, event, { repetitions: event.repetitions, lostCount: false });
+    case 'set-done': {
+      const line = draft.lines[event.line];
+      if (!line) return draft;
+      // Going back and pressing again does not start the rest anew.
+      const finishedAt = setOf(line, event.set).finishedAt ?? event.now;
+      const lost = event.lostCount ? { repetitions: null, lostCount: true } : {};
+      const done = withSet(draft, event, { ...lost, isStopped: false, finishedAt });
+      return forward(
+        draft,
+        withLine(done, event.line, (one) => ({ ...one, leftAt: null })),
+      );
+    }
+    case 'set-stopped':
+      return forward(
+        draft,
+        withLine(withSet(draft, event, { isStopped: true, finishedAt: event.now }), event.line, (line) => ({
+          ...line,
+          leftAt: event.set,
+        })),
+      );
+    case 'reserve':
+      return withSet(draft, event, { reserve: event.reserve });
+    case 'stop-reason':
+      return withSet(draft, event, { stopReason: event.reason });
+    case 'stop-done':
+      return forward(
+        draft,
+        withLine(draft, event.line, (line) => ({
+          ...line,
+          leftAt: event.isLeft ? event.set : line.dose.method === 'occlusion' ? line.leftAt : null,
+        })),
+      );
+    default:
+      return null;
+  }
+};

@@ -1,0 +1,44 @@
+/**
+ * Every sentence a patient reads, as data: key, language, text, and who reviewed it. Nobody has yet;
+ * a clinic reviews them before use. `say` fills in the braces.
+ */
+import { careWords } from './words/care.ts';
+import { historyWords } from './words/history.ts';
+import { morningWords } from './words/morning.ts';
+import { questionWords } from './words/questions.ts';
+import { savingWords } from './words/saving.ts';
+import { sessionWords } from './words/session.ts';
+import { todayWords } from './words/today.ts';
+
+const english = {
+  ...todayWords,
+  ...questionWords,
+  ...sessionWords,
+  ...careWords,
+  ...morningWords,
+  ...savingWords,
+  ...historyWords,
+} as const;
+
+export type WordKey = keyof typeof english;
+
+export interface Word {
+  readonly key: WordKey;
+  readonly language: 'en';
+  readonly text: string;
+  /** Name of the clinician who approved the wording; null until someone has. */
+  readonly reviewer: string | null;
+}
+
+export const words: readonly Word[] = Object.entries(english).map(([key, text]) => ({
+  key: key as WordKey,
+  language: 'en',
+  text,
+  reviewer: null,
+}));
+
+type Values = Readonly<Record<string, string | number>>;
+
+/** A brace without its value is a mistake in the page, so it stays visible as it is. */
+export const say = (key: WordKey, values: Values = {}): string =>
+  english[key].replace(/\{([a-z-]+)\}/g, (whole, name: string) => String(values[name] ?? whole));
