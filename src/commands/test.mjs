@@ -13,6 +13,7 @@ import { inRoot, root } from './paths.mjs';
 import { CannotGoOn, runCommand } from './say.mjs';
 import { quietEnvironment, setUp } from './setup.mjs';
 import { lanes } from './test-parts.mjs';
+import { closingLine, exitCodeOf, failOnMissingTool, tableOf } from './test-report.mjs';
 
 const allParts = lanes.flat().map((part) => part.name);
 const isCi = process.env.CI === 'true' || process.env.CI === '1';
@@ -49,15 +50,12 @@ const starter = (part) => (file, args, env) =>
     });
   });
 
-const failOnMissingTool = (counts) =>
-  counts.toolMissing && isCi ? { ...counts, failed: counts.failed + 1, skipped: 0 } : counts;
-
 const runPart = async (part, state) => {
   if (!part.exists())
     return { name: part.name, seconds: 0, passed: 0, failed: 0, skipped: 0, note: 'nothing here yet' };
   console.log(`== ${part.name}: started`);
   const began = performance.now();
-  const counts = failOnMissingTool(await part.run(starter(part.name), state));
+  const counts = failOnMissingTool(await part.run(starter(part.name), state), isCi);
   const seconds = (performance.now() - began) / 1000;
   console.log(`== ${part.name}: ${counts.failed > 0 ? 'FAILED' : 'done'} in ${seconds.toFixed(1)} s`);
   return { name: part.name, seconds, ...counts };
@@ -67,20 +65,6 @@ const runLane = async (lane, wanted, state) => {
   const results = [];
   for (const part of lane) if (wanted.includes(part.name)) results.push(await runPart(part, state));
   return results;
-};
-
-const table = (results, budgets) => {
-  const rows = results.map(({ name, seconds, passed, failed, skipped, note }) => {
-    const remark = [seconds > budgets[name] ? 'over its budget' : '', note ?? ''].filter(Boolean).join('; ');
-    return [name, seconds.toFixed(1), String(budgets[name]), passed, failed, skipped, remark].map(String);
-  });
-  const all = [['part', 'seconds', 'budget', 'passed', 'failed', 'skipped', ''], ...rows];
-  const widths = all[0].map((_, column) => Math.max(...all.map((row) => row[column].length)));
-  const line = (row) =>
-    row.map((cell, column) =>
-      column > 0 && column < 6 ? cell.padStart(widths[column]) : cell.padEnd(widths[column]),
-    );
-  return all.map((row) => line(row).join('  ').trimEnd()).join('\n');
 };
 
 const endChildrenWithThisProcess = () => {
@@ -105,11 +89,9 @@ await runCommand(async () => {
   const state = { browser: hasBrowserPart ? findBrowser() : null, isBuilt: true };
   const began = performance.now();
   const results = (await Promise.all(lanes.map((lane) => runLane(lane, wanted, state)))).flat();
-  const total = (name) => results.reduce((sum, result) => sum + result[name], 0);
-  console.log(`\n${table(results, budgets)}`);
-  console.log(
-    `all parts ${((performance.now() - began) / 1000).toFixed(1)} s; generated cases use seed 20260131; no test is tried twice`,
-  );
-  console.log(`${total('passed')} passed, ${total('failed')} failed, ${total('skipped')} skipped`);
-  return total('failed') > 0 || total('passed') === 0 ? 1 : 0;
+  const seconds = ((performance.now() - began) / 1000).toFixed(1);
+  console.log(`\n${tableOf(results, budgets)}`);
+  console.log(`all parts ${seconds} s; generated cases use seed 20260131; no test is tried twice`);
+  console.log(closingLine(results));
+  return exitCodeOf(results);
 });
