@@ -17,6 +17,7 @@ export const nothing: Figures = {
 };
 
 export const noMeasurement = 'No measurement found to compare the model with.';
+export const noMoments = 'Moments at single joints are not modelled.';
 
 export const loadMeasure = (value: number, about: string): RungMeasure => ({
   kind: 'effective-load',

@@ -4,7 +4,7 @@ import { footLengthShare } from './body-lengths.ts';
 import { leanBackRowFit, leanBackRowShare } from './lean-back-row.ts';
 import { pushUpShare } from './push-up.ts';
 import { kneePushUpShare, pushUpMeasuredShare } from './push-up-measured.ts';
-import { type Figures, loadMeasure, noMeasurement, nothing, type Of } from './rung-figures.ts';
+import { type Figures, loadMeasure, noMeasurement, noMoments, nothing, type Of } from './rung-figures.ts';
 import { footDistanceFromArmLength, wallPushUpShare } from './wall-push-up.ts';
 
 export const pushUp = (setting: Of<'push-up'>, person: Anthropometry): Figures => {
@@ -27,10 +27,10 @@ export const pushUp = (setting: Of<'push-up'>, person: Anthropometry): Figures =
     remark:
       measured === null
         ? `Model only, hands above the measured heights, where the model reads about 5 points low: part of the step ` +
-          `to a measured rung is that error. ${noMeasurement}`
+          `to a measured rung is that error. ${noMeasurement} ${noMoments}`
         : knees
-          ? 'Measured share; the model does not hold on the knees.'
-          : 'Measured share, on a straight line between measured heights; the model stands beside it.',
+          ? `Measured share; the model does not hold on the knees. ${noMoments}`
+          : `Measured share, on a straight line between measured heights; the model stands beside it. ${noMoments}`,
   };
 };
 
@@ -52,7 +52,7 @@ export const wallPushUp = (setting: Of<'wall-push-up'>, person: Anthropometry): 
     measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
     remark:
       `Ball of the foot ${footDistanceM.toFixed(2)} m from the wall, arms straight; with bent elbows the share ` +
-      `is ${bent.share.toFixed(2)}. ${noMeasurement}`,
+      `is ${bent.share.toFixed(2)}. ${noMeasurement} ${noMoments}`,
   };
 };
 
@@ -68,6 +68,6 @@ export const leanBackRow = (setting: Of<'lean-back-row'>, person: Anthropometry)
     measuredShare: share,
     modelError: leanBackRowFit(setting.fromVerticalDeg) - share,
     measure: loadMeasure(effectiveLoadKg, 'load on both hands together'),
-    remark: 'Measured share, straight arms, on a straight line between measured angles.',
+    remark: `Measured share, straight arms, on a straight line between measured angles. ${noMoments}`,
   };
 };

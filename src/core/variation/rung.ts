@@ -6,12 +6,38 @@ import { relativeHipMoment, relativeKneeMoment } from './chair-height.ts';
 import { heelRaise } from './heel-raise.ts';
 import { jointOfLever, limbLiftMoment } from './limb-lift.ts';
 import { movedMassShare } from './moved-mass.ts';
-import { type Figures, loadMeasure, momentMeasure, noMeasurement, nothing, type Of } from './rung-figures.ts';
+import {
+  type Figures,
+  loadMeasure,
+  momentMeasure,
+  noMeasurement,
+  noMoments,
+  nothing,
+  type Of,
+} from './rung-figures.ts';
 import { leanBackRow, pushUp, wallPushUp } from './rung-pushing-pulling.ts';
+import { sitToStand } from './sit-to-stand.ts';
 
-const sitToStand = (setting: Of<'sit-to-stand'>, person: Anthropometry): Figures => {
-  const knee = relativeKneeMoment(setting.seatHeightM);
-  const hip = relativeHipMoment(setting.seatHeightM);
+const noSeatRatio = 'Seat outside the measured heights of 43 to 64 cm: no ratio.';
+
+const seatRemark = (seatHeightM: number, hipPlusKneeNm: number): string => {
+  const knee = relativeKneeMoment(seatHeightM);
+  const hip = relativeHipMoment(seatHeightM);
+  const ratios =
+    knee === null || hip === null
+      ? noSeatRatio
+      : `Peak moment against a 64 cm seat: knee × ${knee.toFixed(2)}, hip × ${hip.toFixed(2)}, on a straight line ` +
+        'between two measured heights, whatever the stature.';
+  return (
+    `${ratios} The mass moved per leg is the same on every seat. Hip and knee together by statics: ` +
+    `${hipPlusKneeNm.toFixed(0)} N·m per leg, which rises too little as the seat falls; for comparison only.`
+  );
+};
+
+const sitToStandFigures = ({ seatHeightM }: Of<'sit-to-stand'>, person: Anthropometry): Figures => {
+  const statics = sitToStand(person.sex, person.massKg, person.statureCm / 100, seatHeightM);
+  if (!statics) return { ...nothing, remark: 'This seat is too high to sit on at this stature.' };
+  const knee = relativeKneeMoment(seatHeightM);
   const share = movedMassShare('squat-two-legs', person.sex) / 2;
   return {
     ...nothing,
@@ -22,11 +48,7 @@ const sitToStand = (setting: Of<'sit-to-stand'>, person: Anthropometry): Figures
       knee === null
         ? null
         : { kind: 'relative-moment', value: knee, unit: '1', about: 'knee moment against a 64 cm seat' },
-    remark:
-      knee === null || hip === null
-        ? 'Seat outside the measured heights of 43 to 64 cm: no figure.'
-        : `Peak moment against a 64 cm seat: knee × ${knee.toFixed(2)}, hip × ${hip.toFixed(2)}, on a straight ` +
-          'line between two measured heights. The mass moved per leg is the same on every seat.',
+    remark: seatRemark(seatHeightM, statics.hipPlusKneeNm),
   };
 };
 
@@ -40,7 +62,7 @@ const movedMass = (setting: Of<'moved-mass'>, person: Anthropometry): Figures =>
     effectiveLoadKg,
     effectiveLoadAbout: 'mass moved per working limb',
     measure: loadMeasure(effectiveLoadKg, 'mass moved per working limb'),
-    remark: `Mass that travels, per working limb. ${noMeasurement}`,
+    remark: `Mass that travels, per working limb. ${noMeasurement} ${noMoments}`,
   };
 };
 
@@ -96,7 +118,7 @@ const figures = (setting: Setting, person: Anthropometry): Figures => {
     case 'wall-push-up':
       return wallPushUp(setting, person);
     case 'sit-to-stand':
-      return sitToStand(setting, person);
+      return sitToStandFigures(setting, person);
     case 'moved-mass':
       return movedMass(setting, person);
     case 'bridge':

@@ -56,3 +56,13 @@ describe('Joints an exercise loads', () => {
     expect(exercises.every((exercise) => exerciseById(exercise.id) === exercise)).toBe(true);
   });
 });
+
+describe('A seat too high for the person', () => {
+  it('has no figure, and is not called the easiest', () => {
+    const short = { sex: 'female', massKg: 50, statureCm: 140 } as const;
+    const high = ladder('sit-to-stand', short).find((rung) => rung.exerciseId === 'sit-to-stand-high-seat')!;
+    expect(high.measure).toBeNull();
+    expect(high.effectiveLoadKg).toBeNull();
+    expect(previousRung('sit-to-stand-raised-chair', short)).toBeNull();
+  });
+});
