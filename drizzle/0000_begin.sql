@@ -44,6 +44,56 @@ CREATE TABLE `baseline` (
 );
 --> statement-breakpoint
 CREATE INDEX `baseline_by_patient` ON `baseline` (`patient_id`,`joint`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `care_event` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`day` text NOT NULL,
+	`kind` text NOT NULL,
+	`joint` text,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "care_event_kind" CHECK("care_event"."kind" IN ('medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'))
+);
+--> statement-breakpoint
+CREATE INDEX `care_event_by_patient` ON `care_event` (`patient_id`,`day`);--> statement-breakpoint
+CREATE TABLE `care_limit` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`joint` text NOT NULL,
+	`kind` text NOT NULL,
+	`ceiling_kg` real,
+	`from_day` text NOT NULL,
+	`to_day` text,
+	`author` text NOT NULL,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "care_limit_kind" CHECK("care_limit"."kind" IN ('weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none')),
+	CONSTRAINT "care_limit_ceiling" CHECK(("care_limit"."kind" = 'load-ceiling') = ("care_limit"."ceiling_kg" IS NOT NULL)),
+	CONSTRAINT "care_limit_days" CHECK("care_limit"."to_day" IS NULL OR "care_limit"."to_day" >= "care_limit"."from_day")
+);
+--> statement-breakpoint
+CREATE INDEX `care_limit_by_patient` ON `care_limit` (`patient_id`,`from_day`);--> statement-breakpoint
+CREATE TABLE `care_limit_lift` (
+	`limit_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`lifted_on` text NOT NULL,
+	`lifted_at` integer NOT NULL,
+	`lifted_by` text NOT NULL,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`limit_id`) REFERENCES `care_limit`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
 CREATE TABLE `clearance` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -259,6 +309,34 @@ CREATE TABLE `message` (
 );
 --> statement-breakpoint
 CREATE INDEX `message_by_patient` ON `message` (`patient_id`,`sent_at`);--> statement-breakpoint
+CREATE TABLE `pre_approval` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`line_id` text NOT NULL,
+	`steps` integer NOT NULL,
+	`days` integer NOT NULL,
+	`signed_at` integer NOT NULL,
+	`signed_by` text NOT NULL,
+	`signed_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "pre_approval_steps" CHECK("pre_approval"."steps" BETWEEN 1 AND 3),
+	CONSTRAINT "pre_approval_days" CHECK("pre_approval"."days" BETWEEN 1 AND 28)
+);
+--> statement-breakpoint
+CREATE INDEX `pre_approval_by_patient` ON `pre_approval` (`patient_id`,`signed_at`);--> statement-breakpoint
+CREATE TABLE `pre_approval_end` (
+	`pre_approval_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`ended_at` integer NOT NULL,
+	`ended_by` text NOT NULL,
+	FOREIGN KEY (`pre_approval_id`) REFERENCES `pre_approval`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
 CREATE TABLE `proposal` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -268,7 +346,12 @@ CREATE TABLE `proposal` (
 	`decision_id` text NOT NULL,
 	`made_at` integer NOT NULL,
 	`word` text NOT NULL,
+	`kind` text NOT NULL,
 	`effect` text NOT NULL,
+	`contact` text NOT NULL,
+	`worklist` text NOT NULL,
+	`pre_approval_id` text,
+	`became_id` text,
 	`dose` text NOT NULL,
 	`bad_day` text NOT NULL,
 	`cautions` text NOT NULL,
@@ -279,6 +362,7 @@ CREATE TABLE `proposal` (
 	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`decision_id`) REFERENCES `decision`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "proposal_effect" CHECK("proposal"."effect" IN ('acts-at-once', 'awaits-signature', 'repeat')),
+	CONSTRAINT "proposal_kind" CHECK("proposal"."kind" IN ('same', 'step', 'ease-back', 'return', 'stop')),
 	CONSTRAINT "proposal_word" CHECK("proposal"."word" IN ('pause', 'ease-back', 'hold', 'progress'))
 );
 --> statement-breakpoint
@@ -519,6 +603,7 @@ CREATE TABLE `care_profile` (
 	`inflammatory_arthritis` integer NOT NULL,
 	`followed_joints` text NOT NULL,
 	`owned_loads_kg` text NOT NULL,
+	`owned_equipment` text NOT NULL,
 	`formula_sex` text,
 	`recorded_at` integer NOT NULL,
 	`recorded_by` text NOT NULL,

@@ -91,3 +91,23 @@ CREATE TRIGGER audit_no_delete BEFORE DELETE ON audit BEGIN SELECT RAISE(ABORT, 
 CREATE TRIGGER programme_no_update BEFORE UPDATE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER programme_no_delete BEFORE DELETE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_no_update BEFORE UPDATE ON care_limit BEGIN SELECT RAISE(ABORT, 'care_limit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_no_delete BEFORE DELETE ON care_limit BEGIN SELECT RAISE(ABORT, 'care_limit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_lift_no_update BEFORE UPDATE ON care_limit_lift BEGIN SELECT RAISE(ABORT, 'care_limit_lift is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_lift_no_delete BEFORE DELETE ON care_limit_lift BEGIN SELECT RAISE(ABORT, 'care_limit_lift is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_event_no_update BEFORE UPDATE ON care_event BEGIN SELECT RAISE(ABORT, 'care_event is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_event_no_delete BEFORE DELETE ON care_event BEGIN SELECT RAISE(ABORT, 'care_event is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_no_update BEFORE UPDATE ON pre_approval BEGIN SELECT RAISE(ABORT, 'pre_approval is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_no_delete BEFORE DELETE ON pre_approval BEGIN SELECT RAISE(ABORT, 'pre_approval is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_end_no_update BEFORE UPDATE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_end_no_delete BEFORE DELETE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;

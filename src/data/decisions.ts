@@ -4,7 +4,8 @@ import { and, asc, desc, eq, gte } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import type { Day } from '#core/day.ts';
-import type { Answers, DecisionWord } from '#core/engine/answers.ts';
+import type { Answers, Contact, DecisionWord } from '#core/engine/answers.ts';
+import type { WorklistReason } from '#core/engine/dose/proposal.ts';
 import type { Facts } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
@@ -52,7 +53,13 @@ export interface NewProposal {
   readonly prescriptionId: string;
   readonly decisionId: string;
   readonly word: DecisionWord;
+  readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
   readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
+  readonly contact: Contact;
+  readonly worklist: readonly WorklistReason[];
+  readonly preApprovalId: string | null;
+  /** The version it became; null when the last dose is repeated. */
+  readonly becameId: string | null;
   readonly dose: Dose;
   readonly badDay: Dose;
   readonly cautions: readonly Caution[];

@@ -1,15 +1,29 @@
 /**
- * Looks at a patient's record after something arrived: facts per joint, the engine's answers, the
- * doses that follow. Runs inside the transaction of what arrived, so that no entry stands without
- * its decision.
+ * Looks at a patient's record after something arrived: the engine's answers per joint and the dose
+ * that follows for each prescribed exercise. Runs inside the transaction of what arrived, so that no
+ * entry stands without its decision. A reduction inside the signed dose acts at once; an increase is
+ * kept as an unsigned version and waits.
  */
+
+import type { ChoiceValues } from '#core/clinic-choice.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
+import { addDays } from '#core/day.ts';
 import { engineChoices } from '#core/engine/choices.ts';
-import { decide } from '#core/engine/decide.ts';
-import { factsFor } from '#core/engine/facts-from-record.ts';
+import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
+import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
+import type { Joint } from '#core/joints.ts';
+import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from './access.ts';
+import { latchBaseline } from './baselines.ts';
 import { choicesOf } from './choices.ts';
-import { type NewDecision, storeDecision } from './decisions.ts';
+import {
+  type Decision,
+  decisionsOf,
+  type NewDecision,
+  standingDecisions,
+  storeDecision,
+} from './decisions.ts';
+import { proposeDoses } from './next-doses.ts';
 import { recordOf } from './record.ts';
 
 export interface Cause {
@@ -21,21 +35,79 @@ export interface Cause {
 /** Changes whenever a rule, a threshold or the way facts are gathered changes. */
 export const engineVersion = '1';
 
-export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
-  const record = await recordOf(access, patientId);
-  if (!record) return;
+const engineValues = async (access: Access): Promise<ChoiceValues> => {
   const own = await choicesOf(access);
   const defaults = defaultsOf(engineChoices);
-  const choices = Object.fromEntries(Object.keys(defaults).map((id) => [id, own[id] ?? defaults[id]!]));
+  return Object.fromEntries(Object.keys(defaults).map((id) => [id, own[id] ?? defaults[id]!]));
+};
+
+const trace = (
+  row: Pick<
+    Decision,
+    'sessionId' | 'morningId' | 'decision' | 'largestStep' | 'today' | 'contact' | 'reasons'
+  >,
+): string =>
+  JSON.stringify([
+    row.sessionId,
+    row.morningId,
+    row.decision,
+    row.largestStep,
+    row.today,
+    row.contact,
+    row.reasons.map((reason) => reason.rule),
+  ]);
+
+/** A joint worth a decision: followed, or asked about in a session. */
+const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
+  record.followedJoints.includes(one.joint) || one.sessionId !== null;
+
+/** The latch is frozen once set; it is set here, before the facts are gathered. */
+const latchStale = async (access: Access, record: PatientRecord, choices: ChoiceValues): Promise<boolean> => {
+  let latched = false;
   for (const joint of record.followedJoints) {
-    const facts = factsFor(record, joint, { instant: access.now, day: access.day }, choices);
-    await storeDecision(access, patientId, {
-      ...cause,
+    const standing = record.baselines.filter((row) => row.joint === joint).at(-1);
+    if (standing && mustLatchBaseline(record, joint, { instant: access.now, day: access.day }, choices)) {
+      await latchBaseline(access, record.patientId, standing);
+      latched = true;
+    }
+  }
+  return latched;
+};
+
+const storeDecisions = async (
+  access: Access,
+  record: PatientRecord,
+  evaluation: Evaluation,
+  cause: Cause,
+  choices: ChoiceValues,
+): Promise<ReadonlyMap<Joint, string>> => {
+  const standing = standingDecisions(await decisionsOf(access, record.patientId, addDays(access.day, -60)));
+  const ids = new Map<Joint, string>();
+  for (const one of evaluation.joints.filter((joint) => isAsked(record, joint))) {
+    const { joint, facts, answers } = one;
+    const row = {
       joint,
       facts,
+      answers,
       choices,
       engineVersion,
-      answers: decide(facts, choices),
-    });
+      cause: cause.cause,
+      sessionId: one.sessionId,
+      morningId: one.morningId,
+    };
+    const before = standing.get(joint);
+    const isSame = before !== undefined && trace(before) === trace({ ...row, ...answers });
+    ids.set(joint, isSame ? before.id : await storeDecision(access, record.patientId, row));
   }
+  return ids;
+};
+
+export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
+  const choices = await engineValues(access);
+  let record = await recordOf(access, patientId);
+  if (record && (await latchStale(access, record, choices))) record = await recordOf(access, patientId);
+  if (!record) return;
+  const evaluation = evaluate(record, { instant: access.now, day: access.day }, choices);
+  const decisionIds = await storeDecisions(access, record, evaluation, cause, choices);
+  await proposeDoses(access, record, evaluation, decisionIds, choices);
 };

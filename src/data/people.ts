@@ -22,6 +22,7 @@ export interface CareProfile {
   readonly inflammatoryArthritis: boolean;
   readonly followedJoints: readonly Joint[];
   readonly ownedLoadsKg: readonly number[];
+  readonly ownedEquipment: readonly string[];
   readonly formulaSex: 'female' | 'male' | null;
 }
 
@@ -81,6 +82,7 @@ export const patientOf = async (access: Access, patientId: string): Promise<Pati
       inflammatoryArthritis: profile.inflammatoryArthritis,
       followedJoints: profile.followedJoints as readonly Joint[],
       ownedLoadsKg: profile.ownedLoadsKg,
+      ownedEquipment: profile.ownedEquipment,
       formulaSex: profile.formulaSex,
     },
   };

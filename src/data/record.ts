@@ -18,6 +18,7 @@ import type {
 } from '#core/model/record.ts';
 import { plannedSessions } from '#core/programme/planned-sessions.ts';
 import type { Access } from './access.ts';
+import { eventsOf, limitsOf } from './care.ts';
 import { minuteOfDay } from './civil-time.ts';
 import { patientOf } from './people.ts';
 import { prescriptionsOf } from './prescriptions.ts';
@@ -250,7 +251,7 @@ export const recordOf = async (
     effusions: await effusionsOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
     planned: plannedSessions(await programmesOf(access, patientId), since, access.day),
-    events: [],
-    limits: [],
+    events: await eventsOf(access, patientId),
+    limits: await limitsOf(access, patientId),
   };
 };

@@ -1,8 +1,9 @@
 /** What the worklist needs of every patient of a clinic, in a fixed number of queries. */
 import { and, asc, desc, eq, isNull, max, min, sql } from 'drizzle-orm';
+import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PatientState, StandingDecision } from '#core/worklist/matters.ts';
+import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matters.ts';
 import type { Access } from './access.ts';
 import { dayAt } from './civil-time.ts';
 import {
@@ -15,6 +16,7 @@ import {
   patientIdentity,
   prescription,
   prescriptionEnd,
+  proposal,
   screening,
   signature,
   trainingSession,
@@ -38,7 +40,7 @@ const byPatient = <R extends { patientId: string }>(
   return groups;
 };
 
-/** The two newest decisions of each joint, newest first. */
+/** The newest decision of each joint. */
 const decisionRows = async (access: Access) => {
   const ranked = access.store.read
     .select({
@@ -59,7 +61,7 @@ const decisionRows = async (access: Access) => {
   const rows = await access.store.read
     .select()
     .from(ranked)
-    .where(sql`${ranked.rank} <= 2`)
+    .where(sql`${ranked.rank} = 1`)
     .orderBy(asc(ranked.rank));
   const answered = await access.store.read
     .selectDistinct({ decisionId: decisionResponse.decisionId })
@@ -75,18 +77,48 @@ const standingOf = (
   rows: readonly DecisionRow[],
   answeredIds: ReadonlySet<string>,
 ): readonly StandingDecision[] =>
-  rows
-    .filter((row) => row.rank === 1)
-    .map((row) => ({
-      id: row.id,
-      joint: row.joint as Joint,
-      decision: row.decision,
-      contact: row.contact,
-      evaluatedAt: row.evaluatedAt,
-      reasons: row.reasons,
-      answered: answeredIds.has(row.id),
-      previous: rows.find((other) => other.joint === row.joint && other.rank === 2)?.decision ?? null,
-    }));
+  rows.map((row) => ({
+    id: row.id,
+    joint: row.joint as Joint,
+    decision: row.decision,
+    contact: row.contact,
+    evaluatedAt: row.evaluatedAt,
+    reasons: row.reasons,
+    answered: answeredIds.has(row.id),
+  }));
+
+/** The newest proposal of each prescribed exercise. */
+const proposalRows = async (access: Access) => {
+  const ranked = access.store.read
+    .select({
+      patientId: proposal.patientId,
+      exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`.as('exercise_id'),
+      decisionId: proposal.decisionId,
+      madeAt: proposal.madeAt,
+      worklist: proposal.worklist,
+      rank: sql<number>`row_number() over (partition by ${proposal.lineId} order by ${proposal.madeAt} desc)`.as(
+        'rank',
+      ),
+    })
+    .from(proposal)
+    .where(eq(proposal.clinicId, access.clinicId))
+    .as('ranked');
+  return access.store.read.select().from(ranked).where(sql`${ranked.rank} = 1`);
+};
+
+type ProposalRow = Awaited<ReturnType<typeof proposalRows>>[number];
+
+const proposalsFrom = (
+  rows: readonly ProposalRow[],
+  answeredIds: ReadonlySet<string>,
+): readonly StandingProposal[] =>
+  rows.map((row) => ({
+    exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
+    decisionId: row.decisionId,
+    madeAt: row.madeAt,
+    worklist: row.worklist,
+    answered: answeredIds.has(row.decisionId),
+  }));
 
 /** Every line's newest version with its signature and end. */
 const prescriptionRows = (access: Access) =>
@@ -144,6 +176,7 @@ export const worklistPatients = async (access: Access): Promise<readonly Worklis
     .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName));
   const { rows, answeredIds } = await decisionRows(access);
   const decisions = byPatient(rows);
+  const proposals = byPatient(await proposalRows(access));
   const prescriptions = byPatient(await prescriptionRows(access));
   const baselines = byPatient(await newestBaselines(access));
   const mornings = await single(
@@ -186,6 +219,7 @@ export const worklistPatients = async (access: Access): Promise<readonly Worklis
     givenName: person.givenName,
     familyName: person.familyName,
     decisions: standingOf(decisions.get(person.patientId) ?? [], answeredIds),
+    proposals: proposalsFrom(proposals.get(person.patientId) ?? [], answeredIds),
     ...prescriptionState(prescriptions.get(person.patientId) ?? [], own?.zone ?? 'UTC'),
     conflictSince: conflicts.get(person.patientId) ?? null,
     clockDoubtfulSince: doubtful.get(person.patientId) ?? null,

@@ -3,6 +3,7 @@
 import type { Joint } from '#core/joints.ts';
 import type { LowLoadDose } from '#core/model/dose.ts';
 import { entryFormat, type MorningEntry, type SessionEntry } from '#core/model/entries.ts';
+import { householdEquipment } from '#core/prescribing/equipment.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
@@ -95,6 +96,7 @@ export const signedExercise = async (access: Access, patientId: string) => {
     inflammatoryArthritis: false,
     followedJoints: joints,
     ownedLoadsKg: [1, 2, 3, 4, 5],
+    ownedEquipment: householdEquipment,
     formulaSex: 'female',
   });
   await recordScreening(access, patientId, {

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import type { Joint } from '#core/joints.ts';
 import { careProfileFields, newPatientConsistent, newPatientFields } from '#core/model/staff-fields.ts';
+import { householdEquipment } from '#core/prescribing/equipment.ts';
 import { noteRead } from '#data/audit.ts';
 import { addPatient, patientsOf, saveProfile } from '#data/people.ts';
 import { checked } from '../inputs/checked.ts';
@@ -27,6 +28,7 @@ export const peopleRouter = router({
     return saveProfile(ctx.access, ctx.patient.id, {
       ...profile,
       followedJoints: profile.followedJoints as readonly Joint[],
+      ownedEquipment: profile.ownedEquipment ?? householdEquipment,
     });
   }),
 });

@@ -1,35 +1,13 @@
 /** Screening, clearances and what they leave of each method. */
 import { z } from 'zod';
-import { ageYears } from '#core/day.ts';
 import { clearanceFields, screeningFields } from '#core/model/staff-fields.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { screeningItem, screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
-import { methodOutcomes } from '#core/screening/outcomes.ts';
-import type { Access } from '#data/access.ts';
-import { choicesOf } from '#data/choices.ts';
-import { measurementsOf } from '#data/measurements.ts';
-import type { Patient } from '#data/people.ts';
-import {
-  clearancesOf,
-  newestScreening,
-  recordClearance,
-  recordScreening,
-  screeningsOf,
-} from '#data/screenings.ts';
+import { groundFor } from '#data/ground.ts';
+import { newestScreening, recordClearance, recordScreening, screeningsOf } from '#data/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
-
-/** What each method is on each limb of a patient today, with every reason. */
-export const outcomesFor = async (access: Access, patient: Patient) =>
-  methodOutcomes({
-    screening: await newestScreening(access, patient.id),
-    clearances: await clearancesOf(access, patient.id),
-    measurements: await measurementsOf(access, patient.id),
-    today: access.day,
-    ageYears: ageYears(patient.birthDay, access.day),
-    choices: await choicesOf(access),
-  });
 
 const unknownItems = (answers: readonly { item: string }[]): readonly Refusal[] =>
   answers
@@ -54,11 +32,11 @@ export const screeningRouter = router({
     return recordScreening(ctx.access, ctx.patient.id, sheet);
   }),
 
-  outcomes: recordProcedure.query(({ ctx }) => outcomesFor(ctx.access, ctx.patient)),
+  outcomes: recordProcedure.query(async ({ ctx }) => (await groundFor(ctx.access, ctx.patient)).outcomes),
 
   clear: recordProcedure.input(z.object({ clearance: z.unknown() })).mutation(async ({ ctx, input }) => {
     const row = checked(clearanceFields, input.clearance);
-    const outcomes = await outcomesFor(ctx.access, ctx.patient);
+    const { outcomes } = await groundFor(ctx.access, ctx.patient);
     const reasons = outcomes
       .filter((outcome) => outcome.method === row.method)
       .flatMap((outcome) => outcome.reasons);

@@ -37,6 +37,14 @@ export const careProfileFields = [
     of: { name: 'load', kind: 'number', unit: 'kg', min: 0.1, max: 200 },
   },
   {
+    name: 'ownedEquipment',
+    kind: 'list',
+    optional: true,
+    maxItems: 60,
+    about: 'Things at home; an ordinary household when left out',
+    of: text('thing', 60),
+  },
+  {
     name: 'formulaSex',
     kind: 'enum',
     values: ['female', 'male'],

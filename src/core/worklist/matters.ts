@@ -4,6 +4,7 @@
  */
 import { type Day, daysBetween } from '../day.ts';
 import type { Contact, DecisionWord, Reason } from '../engine/answers.ts';
+import type { WorklistReason } from '../engine/dose/proposal.ts';
 import type { Joint } from '../joints.ts';
 
 /** From most to least pressing. */
@@ -12,6 +13,7 @@ export const matterKinds = [
   'pause',
   'same-day-contact',
   'eased-twice',
+  'floor-reached',
   'entry-conflict',
   'ease-back',
   'awaiting-signature',
@@ -46,12 +48,20 @@ export interface StandingDecision {
   readonly reasons: readonly Reason[];
   /** A clinician has accepted or overridden it. */
   readonly answered: boolean;
-  /** The decision of this joint before this one. */
-  readonly previous: DecisionWord | null;
+}
+
+/** What the newest proposal of a prescribed exercise says to the worklist. */
+export interface StandingProposal {
+  readonly exercise: string;
+  readonly decisionId: string;
+  readonly madeAt: number;
+  readonly worklist: readonly WorklistReason[];
+  readonly answered: boolean;
 }
 
 export interface PatientState {
   readonly decisions: readonly StandingDecision[];
+  readonly proposals: readonly StandingProposal[];
   readonly unsignedSince: number | null;
   readonly conflictSince: number | null;
   readonly clockDoubtfulSince: number | null;
@@ -88,8 +98,6 @@ const sentenceOf = (kind: MatterKind, row: StandingDecision): string => {
       return `Paused for the ${shown(row.joint)}; only a clinician reopens it${firstReason(row)}.`;
     case 'same-day-contact':
       return `Needs a call today about the ${shown(row.joint)}${firstReason(row)}.`;
-    case 'eased-twice':
-      return `Eased back twice in a row for the ${shown(row.joint)}.`;
     case 'ease-back':
       return `Eased back for the ${shown(row.joint)}${firstReason(row)}.`;
     default:
@@ -101,7 +109,7 @@ const kindOf = (row: StandingDecision): MatterKind | null => {
   if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
   if (row.decision === 'pause') return 'pause';
   if (row.contact === 'emergency' || row.contact === 'same-day') return 'same-day-contact';
-  if (row.decision === 'ease-back') return row.previous === 'ease-back' ? 'eased-twice' : 'ease-back';
+  if (row.decision === 'ease-back') return 'ease-back';
   return row.contact === 'routine' ? 'routine-contact' : null;
 };
 
@@ -113,6 +121,34 @@ const decisionMatters = (state: PatientState): readonly Matter[] =>
       { kind, sentence: sentenceOf(kind, row), since: row.evaluatedAt, joint: row.joint, decisionId: row.id },
     ];
   });
+
+/** Only the reasons that ask for a person; what merely could not step is said in the review. */
+const proposalSentences: Partial<Record<WorklistReason, readonly [MatterKind, string]>> = {
+  'two-ease-backs': ['eased-twice', 'was eased back twice in a row'],
+  'floor-reached': ['floor-reached', 'is at half of what was last tolerated; no further cut'],
+  'no-dose-within-limit': ['floor-reached', 'has no dose within a limit that holds'],
+  'limit-expired': ['routine-contact', 'had a limit that ended; ask again before anything opens'],
+};
+
+const proposalMatters = (state: PatientState): readonly Matter[] =>
+  state.proposals
+    .filter((row) => !row.answered)
+    .flatMap((row) =>
+      row.worklist.flatMap((reason) => {
+        const known = proposalSentences[reason];
+        if (!known) return [];
+        const [kind, text] = known;
+        return [
+          {
+            kind,
+            sentence: `${row.exercise} ${text}.`,
+            since: row.madeAt,
+            joint: null,
+            decisionId: row.decisionId,
+          },
+        ];
+      }),
+    );
 
 const plain = (kind: MatterKind, sentence: string, since: number, joint: Joint | null = null): Matter => ({
   kind,
@@ -198,4 +234,9 @@ export const compareMatters = (a: Matter, b: Matter): number =>
 
 /** All matters of one patient, most pressing first. */
 export const mattersOf = (state: PatientState, today: Day, due: DueAfter): readonly Matter[] =>
-  [...decisionMatters(state), ...recordMatters(state), ...dueMatters(state, today, due)].sort(compareMatters);
+  [
+    ...decisionMatters(state),
+    ...proposalMatters(state),
+    ...recordMatters(state),
+    ...dueMatters(state, today, due),
+  ].sort(compareMatters);

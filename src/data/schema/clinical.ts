@@ -199,3 +199,58 @@ export const programme = kit.table(
     kit.check('programme_day', sql`${t.fromDay} GLOB ${sql.raw(`'${dayShape}'`)}`),
   ],
 );
+
+export const limitKinds = ['weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none'] as const;
+
+/** A limit on a joint from a surgeon, a physician or the clinician, with its days. Lifting it is a row of its own. */
+export const careLimit = kit.table(
+  'care_limit',
+  {
+    ...owned(),
+    joint: kit.text('joint'),
+    kind: kit.word('kind', limitKinds),
+    ceilingKg: kit.realOrNull('ceiling_kg'),
+    fromDay: kit.day('from_day'),
+    /** Last day it holds; null = until lifted. */
+    toDay: kit.dayOrNull('to_day'),
+    author: kit.text('author'),
+    remark: kit.textOrNull('remark'),
+  },
+  (t) => [
+    kit.index('care_limit_by_patient').on(t.patientId, t.fromDay),
+    kit.check('care_limit_kind', sql`${t.kind} IN (${words(limitKinds)})`),
+    kit.check('care_limit_ceiling', sql`(${t.kind} = 'load-ceiling') = (${t.ceilingKg} IS NOT NULL)`),
+    kit.check('care_limit_days', sql`${t.toDay} IS NULL OR ${t.toDay} >= ${t.fromDay}`),
+  ],
+);
+
+export const careLimitLift = kit.table('care_limit_lift', {
+  limitId: kit
+    .id('limit_id')
+    .primaryKey()
+    .references(() => careLimit.id),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  liftedOn: kit.day('lifted_on'),
+  liftedAt: kit.instant('lifted_at'),
+  liftedBy: kit.id('lifted_by'),
+  reason: kit.text('reason'),
+});
+
+export const careEventKinds = ['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'] as const;
+
+/** Something that happened and may blunt a score, open a review or close a method. */
+export const careEvent = kit.table(
+  'care_event',
+  {
+    ...owned(),
+    day: kit.day('day'),
+    kind: kit.word('kind', careEventKinds),
+    joint: kit.textOrNull('joint'),
+    remark: kit.textOrNull('remark'),
+  },
+  (t) => [
+    kit.index('care_event_by_patient').on(t.patientId, t.day),
+    kit.check('care_event_kind', sql`${t.kind} IN (${words(careEventKinds)})`),
+  ],
+);

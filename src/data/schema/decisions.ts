@@ -3,6 +3,7 @@ import { sql } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import { contacts, decisions as decisionWords, type Reason, steps, todays } from '#core/engine/answers.ts';
+import type { WorklistReason } from '#core/engine/dose/proposal.ts';
 import type { Facts } from '#core/engine/facts.ts';
 import type { Dose } from '#core/model/dose.ts';
 import { prescription } from './clinical.ts';
@@ -45,6 +46,7 @@ export const decision = kit.table(
   ],
 );
 
+export const proposalKinds = ['same', 'step', 'ease-back', 'return', 'stop'] as const;
 export const proposalEffects = ['acts-at-once', 'awaits-signature', 'repeat'] as const;
 
 /** The next dose of one prescribed exercise after an evaluation. */
@@ -60,7 +62,15 @@ export const proposal = kit.table(
     decisionId: kit.id('decision_id').references(() => decision.id),
     madeAt: kit.instant('made_at'),
     word: kit.word('word', decisionWords),
+    kind: kit.word('kind', proposalKinds),
     effect: kit.word('effect', proposalEffects),
+    contact: kit.word('contact', contacts),
+    /** Facts that put the patient on the worklist, such as two ease-backs in a row. */
+    worklist: kit.json<readonly WorklistReason[]>('worklist'),
+    /** The pre-approval that lets an increase act by itself; null otherwise. */
+    preApprovalId: kit.idOrNull('pre_approval_id'),
+    /** The version this proposal became; null when the last dose is repeated. */
+    becameId: kit.idOrNull('became_id'),
     dose: kit.json<Dose>('dose'),
     badDay: kit.json<Dose>('bad_day'),
     cautions: kit.json<readonly Caution[]>('cautions'),
@@ -73,6 +83,7 @@ export const proposal = kit.table(
     kit.index('proposal_by_patient').on(t.patientId, t.madeAt),
     kit.index('proposal_by_line').on(t.lineId, t.madeAt),
     kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
+    kit.check('proposal_kind', sql`${t.kind} IN (${words(proposalKinds)})`),
     kit.check('proposal_word', sql`${t.word} IN (${words(decisionWords)})`),
   ],
 );
@@ -139,3 +150,35 @@ export const choiceVersion = kit.table(
   },
   (t) => [kit.unique('choice_version_number').on(t.clinicId, t.version)],
 );
+
+/** Steps a clinician signed for ahead, within the bounds of the engine's rules. */
+export const preApproval = kit.table(
+  'pre_approval',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    lineId: kit.id('line_id'),
+    steps: kit.whole('steps'),
+    days: kit.whole('days'),
+    signedAt: kit.instant('signed_at'),
+    signedBy: kit.id('signed_by'),
+    signedName: kit.text('signed_name'),
+  },
+  (t) => [
+    kit.index('pre_approval_by_patient').on(t.patientId, t.signedAt),
+    kit.check('pre_approval_steps', sql`${t.steps} BETWEEN 1 AND 3`),
+    kit.check('pre_approval_days', sql`${t.days} BETWEEN 1 AND 28`),
+  ],
+);
+
+export const preApprovalEnd = kit.table('pre_approval_end', {
+  preApprovalId: kit
+    .id('pre_approval_id')
+    .primaryKey()
+    .references(() => preApproval.id),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  endedAt: kit.instant('ended_at'),
+  endedBy: kit.id('ended_by'),
+});

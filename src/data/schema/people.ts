@@ -60,6 +60,8 @@ export const careProfile = kit.table(
     /** One or two joints followed daily. */
     followedJoints: kit.json<readonly string[]>('followed_joints'),
     ownedLoadsKg: kit.json<readonly number[]>('owned_loads_kg'),
+    /** Things at home, in the catalogue's words. */
+    ownedEquipment: kit.json<readonly string[]>('owned_equipment'),
     /** Coefficient set of the formulas that ask for a sex; null = not recorded. */
     formulaSex: kit.wordOrNull('formula_sex', ['female', 'male']),
     recordedAt: kit.instant('recorded_at'),

@@ -1,0 +1,67 @@
+/** What a proposal changes, in sentences: one set for the clinician, one for the patient. */
+import { exerciseById } from '../catalogue/catalogue.ts';
+import type { DoseChange, DoseProposal, Naming } from '../engine/dose/proposal.ts';
+
+const titleOf = (exerciseId: string | number): string =>
+  exerciseById(String(exerciseId))?.title ?? String(exerciseId);
+
+const percentText = (percent: number | null): string =>
+  percent === null ? ' (size of the step not known)' : ` (${percent > 0 ? '+' : ''}${percent.toFixed(1)} %)`;
+
+const changeText = ({ variable, from, to, percent }: DoseChange): string => {
+  switch (variable) {
+    case 'rung':
+      return `Exercise: ${titleOf(from)} → ${titleOf(to)}${percentText(percent)}.`;
+    case 'load':
+      return `Load: ${from} kg → ${to} kg${percentText(percent)}.`;
+    case 'sets':
+      return `Sets: ${from} → ${to}.`;
+    case 'repetitions':
+      return `Repetitions: ${from} → ${to}.`;
+  }
+};
+
+const namingText: Readonly<Record<Naming, string>> = {
+  'over-ten-percent': 'This step is over 10 %; nothing smaller is owned.',
+  'step-size-unknown': 'The size of this step is not known.',
+  'return-not-step': 'A return half-way toward a dose signed and tolerated before, not a step.',
+  'repetitions-start-again': 'Repetitions start again at the bottom of the band.',
+  'bound-by-limit': 'Kept within a limit that holds for a joint.',
+};
+
+const withheldText = {
+  'cut-this-week': 'No second cut: the dose was cut within the last seven days.',
+  'cut-this-flare': 'No second cut in one flare.',
+  'floor-reached': 'No further cut: the dose is at half of what was last tolerated. Contact the patient.',
+} as const;
+
+export const changesForClinician = (proposal: DoseProposal): readonly string[] => [
+  ...proposal.changes.map(changeText),
+  ...proposal.named.map((name) => namingText[name]),
+  ...(proposal.withheld ? [withheldText[proposal.withheld]] : []),
+  ...(proposal.changes.length === 0 && proposal.kind !== 'stop' ? ['The same dose again.'] : []),
+  ...(proposal.kind === 'stop' ? ['No session until a clinician reopens it.'] : []),
+];
+
+const patientChange = ({ variable, from, to }: DoseChange): string => {
+  switch (variable) {
+    case 'rung':
+      return `${titleOf(to)} instead of ${titleOf(from)}`;
+    case 'load':
+      return `${to} kg instead of ${from} kg`;
+    case 'sets':
+      return `${to} sets instead of ${from}`;
+    case 'repetitions':
+      return `${to} repetitions instead of ${from}`;
+  }
+};
+
+/** One plain sentence. `title` is the exercise as the patient knows it. */
+export const changesForPatient = (proposal: DoseProposal, title: string): string => {
+  if (proposal.kind === 'stop') return `${title}: stop until we have spoken with you.`;
+  if (proposal.changes.length === 0) return `${title}: stay here, do the same again.`;
+  const what = proposal.changes.map(patientChange).join(', ');
+  if (proposal.effect === 'awaits-signature')
+    return `${title}: do the same again. Your physiotherapist is looking at a change.`;
+  return `${title}: ${what}.`;
+};

@@ -1,0 +1,59 @@
+/** What a dose is proposed on: the patient as measured and screened, and the clinic's numbers. */
+import type { ChoiceValues, ClinicChoice } from '../clinic-choice.ts';
+import { defaultsOf } from '../clinic-choice.ts';
+import type { Day } from '../day.ts';
+import type { LowLoadWish } from '../model/dose-wish.ts';
+import type { Measurement } from '../model/measurement.ts';
+import type { MethodOutcome, Screening } from '../model/screening.ts';
+import { occlusionChoices } from '../occlusion/choices.ts';
+import type { Note, Outcome } from '../outcome.ts';
+import { screeningChoices } from '../screening/choices.ts';
+import { strengthChoices } from '../strength/choices.ts';
+import { variationChoices } from '../variation/choices.ts';
+
+export interface Ground {
+  readonly today: Day;
+  readonly ageYears: number;
+  readonly formulaSex: 'female' | 'male' | null;
+  readonly ownedLoadsKg: readonly number[];
+  readonly screening: Screening | null;
+  readonly outcomes: readonly MethodOutcome[];
+  /** Oldest first. */
+  readonly measurements: readonly Measurement[];
+  readonly choices: ChoiceValues;
+}
+
+export interface Line {
+  readonly text: string;
+  readonly support: string;
+}
+
+/** A dose with its easier session and how both came about. */
+export interface Dosed<D> {
+  readonly dose: D;
+  readonly badDay: D;
+  readonly working: readonly Line[];
+  readonly notes: readonly Note[];
+}
+
+export type DosedOutcome<D> = Outcome<Dosed<D>>;
+
+/** The numbers a dose may use, for a page on which a clinic edits them. */
+export const dosingChoices: readonly ClinicChoice[] = [
+  ...strengthChoices,
+  ...variationChoices,
+  ...occlusionChoices,
+];
+
+export const withDefaults = (own: ChoiceValues): ChoiceValues => ({
+  ...defaultsOf(dosingChoices),
+  ...defaultsOf(screeningChoices),
+  ...own,
+});
+
+/** The newest repetitions to failure of an exercise and side. */
+export const newestTest = (ground: Ground, wish: Pick<LowLoadWish, 'exerciseId' | 'side'>) =>
+  ground.measurements
+    .filter((row) => row.kind === 'repetitions-to-failure')
+    .filter((row) => row.exerciseId === wish.exerciseId && row.side === wish.side)
+    .at(-1);

@@ -1,0 +1,36 @@
+/** A low-load dose for this patient, from their own test and what they own. */
+import type { LowLoadDose } from '../model/dose.ts';
+import type { LowLoadWish } from '../model/dose-wish.ts';
+import { answer, refuse } from '../outcome.ts';
+import { proposeLowLoadDose } from '../strength/low-load-dose.ts';
+import { type DosedOutcome, type Ground, newestTest } from './ground.ts';
+
+export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<LowLoadDose> => {
+  const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = wish;
+  const test = newestTest(ground, wish);
+  if (knownOneRepMaxKg === undefined && !test) {
+    return refuse(
+      'exerciseId',
+      'missing',
+      'Record repetitions to failure for this exercise and side first, or give a maximum already known.',
+    );
+  }
+  if (ground.ownedLoadsKg.length === 0) {
+    return refuse(
+      'exerciseId',
+      'missing',
+      'Enter the loads the patient owns first; the dose is rounded to them.',
+    );
+  }
+  const from =
+    knownOneRepMaxKg === undefined
+      ? { test: { loadKg: test!.loadKg, repetitions: test!.repetitions } }
+      : { knownOneRepMaxKg };
+  const input = { ...rest, ...from, availableKg: ground.ownedLoadsKg, ageYears: ground.ageYears };
+  const outcome = proposeLowLoadDose({ exerciseId, side }, input, ground.choices);
+  if (!outcome.ok) return outcome;
+  const { dose, badDay, working, warnings } = outcome.result;
+  const notes = [...warnings, ...outcome.notes];
+  const lines = working.map((line) => ({ text: `${line.label}: ${line.how}`, support: line.source }));
+  return answer({ dose, badDay, working: lines, notes }, notes);
+};

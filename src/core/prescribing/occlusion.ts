@@ -1,0 +1,54 @@
+/** An occlusion dose for this patient, from the measured pressure of the very limb. */
+import type { OcclusionDose } from '../model/dose.ts';
+import type { OcclusionWishInput } from '../model/dose-wish.ts';
+import { type CuffWish, proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
+import { answer, type Outcome, refuse } from '../outcome.ts';
+import type { DosedOutcome, Ground } from './ground.ts';
+
+const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
+  if (wish.cuffKind === 'elastic-wrap') {
+    return wish.tightness === undefined
+      ? refuse('tightness', 'missing', 'Give the tightness of the wrap, 0 to 10. A wrap has no pressure.')
+      : answer({ kind: 'elastic-wrap', tightness: wish.tightness });
+  }
+  const { cuffWidthCm, position, percent } = wish;
+  if (cuffWidthCm === undefined)
+    return refuse('cuffWidthCm', 'missing', 'Give the width of the cuff in centimetres.');
+  if (position === undefined)
+    return refuse('position', 'missing', 'Give the position the pressure was measured in.');
+  if (percent === undefined)
+    return refuse('percent', 'missing', 'Give the share of the measured occlusion pressure.');
+  return answer({ kind: 'pneumatic', widthCm: cuffWidthCm, position, percent });
+};
+
+export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedOutcome<OcclusionDose> => {
+  const cuff = cuffOf(wish);
+  if (!cuff.ok) return cuff;
+  const { limb, side, supervised, home, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
+  const { secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
+  const standing = ground.outcomes.find(
+    (row) => row.method === 'occlusion' && row.limb === limb && row.side === side,
+  );
+  const outcome = proposeOcclusionDose({
+    wish: {
+      exerciseId,
+      limb,
+      side,
+      schemeId,
+      secondsPerRepetition,
+      restSeconds,
+      sessionsPerWeek,
+      loadKg,
+      oneRepMaxKg: knownOneRepMaxKg ?? null,
+      cuff: cuff.result,
+      supervised,
+      home,
+    },
+    outcome: standing ?? null,
+    measurements: ground.measurements,
+    today: ground.today,
+    choices: ground.choices,
+  });
+  if (!outcome.ok) return outcome;
+  return answer({ ...outcome.result, notes: outcome.notes }, outcome.notes);
+};

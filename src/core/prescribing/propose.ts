@@ -1,0 +1,82 @@
+/** From what a clinician asks for to a whole proposed prescription, or every reason why there is none. */
+
+import { exerciseById, jointsLoaded } from '../catalogue/catalogue.ts';
+import { exerciseCautions } from '../catalogue/cautions.ts';
+import type { Caution } from '../caution.ts';
+import { cautionsFor } from '../cautions/cautions-for.ts';
+import type { Joint } from '../joints.ts';
+import type { Dose } from '../model/dose.ts';
+import type { LowLoadWish, OcclusionWishInput, VariationWish } from '../model/dose-wish.ts';
+import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
+import type { Dosed, Ground, Line } from './ground.ts';
+import { dosedLowLoad } from './low-load.ts';
+import { dosedOcclusion } from './occlusion.ts';
+import { closedRefusals, outcomesOf } from './opening.ts';
+import { dosedVariation } from './variation.ts';
+
+export type Wish = LowLoadWish | VariationWish | OcclusionWishInput;
+
+export interface ProposedPrescription {
+  readonly dose: Dose;
+  readonly badDay: Dose;
+  readonly joints: readonly Joint[];
+  readonly cautions: readonly Caution[];
+  readonly working: readonly Line[];
+  readonly notes: readonly Note[];
+}
+
+const notListed = (reason: string): readonly Refusal[] => [
+  { field: 'input.exerciseId', code: 'not-listed', reason },
+];
+
+/** Refusals that stand in the way of this exercise by this method on this side, whatever the dose. */
+export const standingRefusals = (
+  ground: Pick<Ground, 'outcomes'>,
+  wanted: Pick<Dose, 'exerciseId' | 'method'> & { readonly side: 'left' | 'right' | 'both' },
+): readonly Refusal[] => {
+  const exercise = exerciseById(wanted.exerciseId);
+  if (!exercise) return notListed('Choose an exercise from the catalogue.');
+  if (!exercise.methods.includes(wanted.method))
+    return notListed(`“${exercise.title}” is not offered for this method.`);
+  return closedRefusals(outcomesOf(ground.outcomes, wanted.method, exercise, wanted.side));
+};
+
+/** The cautions of a dose for this patient as things stand. */
+export const cautionsOfDose = (
+  ground: Pick<Ground, 'screening' | 'measurements'>,
+  dose: Dose,
+  joints: readonly Joint[],
+): readonly Caution[] => {
+  const own = exerciseById(dose.exerciseId)?.cautions ?? [];
+  return cautionsFor({
+    dose,
+    screening: ground.screening,
+    measurements: ground.measurements,
+    joints,
+    exerciseCautions: exerciseCautions.filter((caution) => own.includes(caution.id)),
+  });
+};
+
+const dosed = (ground: Ground, wish: Wish): Outcome<Dosed<Dose>> => {
+  switch (wish.method) {
+    case 'low-load':
+      return dosedLowLoad(ground, wish);
+    case 'variation':
+      return dosedVariation(ground, wish);
+    case 'occlusion':
+      return dosedOcclusion(ground, wish);
+  }
+};
+
+export const proposePrescription = (ground: Ground, wish: Wish): Outcome<ProposedPrescription> => {
+  const refused = standingRefusals(ground, wish);
+  if (refused.length > 0) return { ok: false, refused };
+  const outcome = dosed(ground, wish);
+  if (!outcome.ok) return outcome;
+  const { dose, badDay, working, notes } = outcome.result;
+  const joints = jointsLoaded(dose.exerciseId, dose.side);
+  return answer(
+    { dose, badDay, joints, cautions: cautionsOfDose(ground, dose, joints), working, notes },
+    notes,
+  );
+};

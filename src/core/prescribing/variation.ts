@@ -1,0 +1,35 @@
+/** A variation for this patient, placed on its ladder by their own body. */
+import type { Anthropometry } from '../catalogue/exercise.ts';
+import type { VariationDose } from '../model/dose.ts';
+import type { VariationWish } from '../model/dose-wish.ts';
+import { answer, refuse } from '../outcome.ts';
+import { proposeVariationDose } from '../variation/variation-dose.ts';
+import { type DosedOutcome, type Ground, newestTest } from './ground.ts';
+
+/** Body mass, stature and coefficients as last recorded; null while one of them is missing. */
+export const anthropometryOf = (
+  ground: Pick<Ground, 'measurements' | 'formulaSex'>,
+): Anthropometry | null => {
+  const mass = ground.measurements.filter((row) => row.kind === 'body-mass').at(-1);
+  const stature = ground.measurements.filter((row) => row.kind === 'stature').at(-1);
+  if (!mass || !stature || !ground.formulaSex) return null;
+  return { sex: ground.formulaSex, massKg: mass.massKg, statureCm: stature.statureCm };
+};
+
+export const dosedVariation = (ground: Ground, wish: VariationWish): DosedOutcome<VariationDose> => {
+  const { method: _method, ...rest } = wish;
+  const person = anthropometryOf(ground);
+  if (!person) {
+    return refuse(
+      'exerciseId',
+      'missing',
+      'Record body mass, stature and which coefficients to use first; the variation is ordered by them.',
+    );
+  }
+  const test = newestTest(ground, wish);
+  const tested = test && { repetitions: test.repetitions, reserve: 0 };
+  const outcome = proposeVariationDose({ ...rest, person, tested }, ground.choices);
+  if (!outcome.ok) return outcome;
+  const { dose, badDay, working } = outcome.result;
+  return answer({ dose, badDay, working, notes: outcome.notes }, outcome.notes);
+};

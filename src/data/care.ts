@@ -1,0 +1,196 @@
+/** Limits on a joint, things that happened, and steps approved ahead. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq } from 'drizzle-orm';
+import { addDays, type Day } from '#core/day.ts';
+import type { PreApproval } from '#core/engine/dose/pre-approval.ts';
+import type { Joint } from '#core/joints.ts';
+import type { CareEvent, Limit } from '#core/model/record.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { careEvent, careLimit, careLimitLift, preApproval, preApprovalEnd } from './schema/schema.ts';
+
+export type RecordedLimit = Limit & { readonly id: string; readonly remark: string | null };
+
+/** A lifted limit ends on the day before it was lifted. */
+const lastDay = (toDay: Day | null, liftedOn: Day | null): Day | null => {
+  if (!liftedOn) return toDay;
+  const before = addDays(liftedOn, -1);
+  return toDay && toDay < before ? toDay : before;
+};
+
+export const limitsOf = async (access: Access, patientId: string): Promise<readonly RecordedLimit[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(careLimit)
+    .leftJoin(careLimitLift, eq(careLimitLift.limitId, careLimit.id))
+    .where(and(eq(careLimit.clinicId, access.clinicId), eq(careLimit.patientId, patientId)))
+    .orderBy(asc(careLimit.fromDay));
+  return rows.map(({ care_limit: row, care_limit_lift: lift }) => ({
+    id: row.id,
+    joint: row.joint as Joint,
+    kind: row.kind,
+    ceilingKg: row.ceilingKg,
+    from: row.fromDay,
+    to: lastDay(row.toDay, lift?.liftedOn ?? null),
+    author: row.author,
+    remark: row.remark,
+  }));
+};
+
+export const addLimit = (
+  access: Access,
+  patientId: string,
+  row: Limit & { readonly remark: string | null },
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    const { from, to, ...rest } = row;
+    await tx.insert(careLimit).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      ...rest,
+      fromDay: from,
+      toDay: to,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'limit',
+      subjectId: id,
+      patientId,
+      detail: { joint: row.joint, kind: row.kind },
+    });
+    return id;
+  });
+
+export const liftLimit = (
+  access: Access,
+  patientId: string,
+  limitId: string,
+  reason: string,
+): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const [row] = await tx
+      .select({ id: careLimit.id })
+      .from(careLimit)
+      .where(
+        and(
+          eq(careLimit.clinicId, access.clinicId),
+          eq(careLimit.patientId, patientId),
+          eq(careLimit.id, limitId),
+        ),
+      );
+    const [lifted] = await tx.select().from(careLimitLift).where(eq(careLimitLift.limitId, limitId));
+    if (!row || lifted) return false;
+    await tx.insert(careLimitLift).values({
+      limitId,
+      clinicId: access.clinicId,
+      patientId,
+      liftedOn: access.day,
+      liftedAt: access.now,
+      liftedBy: access.actorId,
+      reason,
+    });
+    await sealed(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
+    return true;
+  });
+
+export const eventsOf = async (access: Access, patientId: string): Promise<readonly CareEvent[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(careEvent)
+    .where(and(eq(careEvent.clinicId, access.clinicId), eq(careEvent.patientId, patientId)))
+    .orderBy(asc(careEvent.day));
+  return rows.map(({ day, kind, joint }) => ({ day, kind, joint: joint as Joint | null }));
+};
+
+export const addEvent = (
+  access: Access,
+  patientId: string,
+  row: CareEvent & { readonly remark: string | null },
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(careEvent).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      ...row,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'event',
+      subjectId: id,
+      patientId,
+      detail: { kind: row.kind },
+    });
+    return id;
+  });
+
+/** Oldest first, withdrawn ones included. */
+export const preApprovalsOf = async (access: Access, patientId: string): Promise<readonly PreApproval[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(preApproval)
+    .leftJoin(preApprovalEnd, eq(preApprovalEnd.preApprovalId, preApproval.id))
+    .where(and(eq(preApproval.clinicId, access.clinicId), eq(preApproval.patientId, patientId)))
+    .orderBy(asc(preApproval.signedAt));
+  return rows.map(({ pre_approval: row, pre_approval_end: end }) => ({
+    id: row.id,
+    lineId: row.lineId,
+    signedAt: row.signedAt,
+    signedBy: row.signedName,
+    steps: row.steps,
+    days: row.days,
+    withdrawnAt: end?.endedAt ?? null,
+  }));
+};
+
+export const signPreApproval = (
+  access: Access,
+  patientId: string,
+  lineId: string,
+  steps: number,
+  days: number,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(preApproval).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      lineId,
+      steps,
+      days,
+      signedAt: access.now,
+      signedBy: access.actorId,
+      signedName: access.actorName,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'pre-approval',
+      subjectId: id,
+      patientId,
+      detail: { lineId, steps, days },
+    });
+    return id;
+  });
+
+export const withdrawPreApproval = (access: Access, patientId: string, id: string): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const known = (await preApprovalsOf(access, patientId)).find((row) => row.id === id);
+    if (!known || known.withdrawnAt !== null) return false;
+    await tx.insert(preApprovalEnd).values({
+      preApprovalId: id,
+      clinicId: access.clinicId,
+      patientId,
+      endedAt: access.now,
+      endedBy: access.actorId,
+    });
+    await sealed(tx, access, { act: 'write', subject: 'pre-approval-end', subjectId: id, patientId });
+    return true;
+  });

@@ -1,0 +1,34 @@
+/** What a dose is proposed on, read from the record. */
+import { ageYears } from '#core/day.ts';
+import type { Ground } from '#core/prescribing/ground.ts';
+import { withDefaults } from '#core/prescribing/ground.ts';
+import { methodOutcomes } from '#core/screening/outcomes.ts';
+import type { Access } from './access.ts';
+import { choicesOf } from './choices.ts';
+import { measurementsOf } from './measurements.ts';
+import type { Patient } from './people.ts';
+import { clearancesOf, newestScreening } from './screenings.ts';
+
+export const groundFor = async (access: Access, patient: Patient): Promise<Ground> => {
+  const own = await choicesOf(access);
+  const screening = await newestScreening(access, patient.id);
+  const measurements = await measurementsOf(access, patient.id);
+  const age = ageYears(patient.birthDay, access.day);
+  return {
+    today: access.day,
+    ageYears: age,
+    formulaSex: patient.profile?.formulaSex ?? null,
+    ownedLoadsKg: patient.profile?.ownedLoadsKg ?? [],
+    screening,
+    measurements,
+    outcomes: methodOutcomes({
+      screening,
+      clearances: await clearancesOf(access, patient.id),
+      measurements,
+      today: access.day,
+      ageYears: age,
+      choices: own,
+    }),
+    choices: withDefaults(own),
+  };
+};

@@ -1,0 +1,164 @@
+/** The dose that follows for each prescribed exercise, stored with what it became. */
+
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import type { ChoiceValues } from '#core/clinic-choice.ts';
+import { dayNumber } from '#core/day.ts';
+import type { DoseProposal } from '#core/engine/dose/proposal.ts';
+import { type LineContext, nextDoses } from '#core/engine/next-dose.ts';
+import type { Evaluation, LineEvaluation } from '#core/engine/scope.ts';
+import type { Joint } from '#core/joints.ts';
+import type { PatientRecord } from '#core/model/record.ts';
+import { changesForClinician, changesForPatient } from '#core/prescribing/changes-in-words.ts';
+import type { Ground } from '#core/prescribing/ground.ts';
+import { ladderAtHome } from '#core/prescribing/ladder-at-home.ts';
+import { cautionsOfDose } from '#core/prescribing/propose.ts';
+import { anthropometryOf } from '#core/prescribing/variation.ts';
+import type { Access } from './access.ts';
+import { preApprovalsOf } from './care.ts';
+import { type Proposal, proposalsOf, storeProposal } from './decisions.ts';
+import { groundFor } from './ground.ts';
+import { patientOf } from './people.ts';
+import { addVersion, carrySignature, endPrescription, prescriptionsOf, unsigned } from './prescriptions.ts';
+
+interface Look {
+  readonly access: Access;
+  readonly record: PatientRecord;
+  readonly evaluation: Evaluation;
+  readonly decisionIds: ReadonlyMap<Joint, string>;
+  readonly ground: Ground;
+  /** Newest first. */
+  readonly earlier: readonly Proposal[];
+}
+
+/** Whether a line's joints have all they need to be judged, or something stops it now. */
+const isJudged = (evaluation: Evaluation, line: LineEvaluation): boolean =>
+  line.decision === 'pause' ||
+  line.decision === 'ease-back' ||
+  line.gatedBy.some((joint) => evaluation.joints.find((one) => one.joint === joint)?.state === 'complete');
+
+/** Ease-backs on a line directly before now, over judged evaluations. */
+const easeBacksBefore = (earlier: readonly Proposal[], lineId: string): number => {
+  const words = earlier.filter((row) => row.lineId === lineId).map((row) => row.word);
+  const end = words.findIndex((word) => word !== 'ease-back');
+  return end < 0 ? words.length : end;
+};
+
+const decisionOf = (look: Look, line: LineEvaluation): string | null => {
+  const joints = [...line.reasons.map((reason) => reason.joint), ...line.gatedBy];
+  return joints.map((joint) => look.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
+};
+
+/** The same word on the same version and dose has been said already. */
+const isKnown = (look: Look, lineId: string, versionId: string, proposal: DoseProposal): boolean => {
+  const newest = look.earlier.find((row) => row.lineId === lineId);
+  return (
+    newest !== undefined &&
+    newest.prescriptionId === versionId &&
+    newest.word === proposal.word &&
+    JSON.stringify(newest.dose) === JSON.stringify(proposal.dose)
+  );
+};
+
+/** An increase nobody has signed falls away when a later answer no longer carries it. */
+const withdrawWaiting = async (look: Look, lineId: string): Promise<void> => {
+  const { access, record } = look;
+  const waiting = unsigned(await prescriptionsOf(access, record.patientId)).filter(
+    (row) => row.lineId === lineId && row.origin !== 'clinician',
+  );
+  for (const row of waiting)
+    await endPrescription(access, record.patientId, row.id, 'A later answer no longer carries this change.');
+};
+
+const becomes = async (
+  look: Look,
+  line: LineEvaluation,
+  proposal: DoseProposal,
+  decisionId: string,
+): Promise<string | null> => {
+  const { access, record, ground } = look;
+  await withdrawWaiting(look, line.lineId);
+  if (proposal.effect === 'repeat') return null;
+  const { version } = line;
+  const origin =
+    proposal.kind === 'return' ? 'return' : proposal.kind === 'ease-back' ? 'ease-back' : 'progress';
+  const id = await addVersion(access, record.patientId, {
+    lineId: line.lineId,
+    dose: proposal.dose,
+    badDay: proposal.badDay,
+    joints: version.joints,
+    cautions: cautionsOfDose(ground, proposal.dose, version.joints),
+    working: changesForClinician(proposal),
+    origin,
+    decisionId,
+  });
+  if (proposal.effect === 'acts-at-once') {
+    const signed = (await prescriptionsOf(access, record.patientId)).find((row) => row.id === version.id);
+    await carrySignature(access, record.patientId, id, signed?.signedName ?? '');
+  }
+  return id;
+};
+
+const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposal): Promise<void> => {
+  const decisionId = decisionOf(look, line);
+  if (
+    !decisionId ||
+    !isJudged(look.evaluation, line) ||
+    isKnown(look, line.lineId, line.version.id, proposal)
+  )
+    return;
+  const title = exerciseById(line.version.dose.exerciseId)?.title ?? line.version.dose.exerciseId;
+  const becameId = await becomes(look, line, proposal, decisionId);
+  await storeProposal(look.access, look.record.patientId, {
+    lineId: line.lineId,
+    prescriptionId: line.version.id,
+    decisionId,
+    word: proposal.word,
+    kind: proposal.kind,
+    effect: proposal.effect,
+    contact: proposal.contact,
+    worklist: proposal.worklist,
+    preApprovalId: proposal.preApprovalId,
+    becameId,
+    dose: proposal.dose,
+    badDay: proposal.badDay,
+    cautions: cautionsOfDose(look.ground, proposal.dose, line.version.joints),
+    changes: changesForClinician(proposal),
+    patientText: changesForPatient(proposal, title),
+  });
+};
+
+export const proposeDoses = async (
+  access: Access,
+  record: PatientRecord,
+  evaluation: Evaluation,
+  decisionIds: ReadonlyMap<Joint, string>,
+  choices: ChoiceValues,
+): Promise<void> => {
+  const patient = await patientOf(access, record.patientId);
+  if (!patient || evaluation.lines.length === 0) return;
+  const ground = await groundFor(access, patient);
+  const earlier = await proposalsOf(access, record.patientId);
+  const approvals = await preApprovalsOf(access, record.patientId);
+  const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
+  const ladder = ladderAtHome(anthropometryOf(ground), home);
+  const validDays = ground.choices['screening-valid-days'];
+  const screeningUntil =
+    ground.screening && validDays !== undefined ? dayNumber(ground.screening.day) + validDays : null;
+  const contextOf = (lineId: string): LineContext => {
+    const preApproval = approvals.filter((row) => row.lineId === lineId).at(-1) ?? null;
+    const since = preApproval
+      ? earlier.filter((row) => row.lineId === lineId && row.madeAt >= preApproval.signedAt)
+      : [];
+    return {
+      ladder,
+      choices,
+      easeBacksBefore: easeBacksBefore(earlier, lineId),
+      preApproval,
+      decisionsSinceApproval: since.map((row) => row.word),
+      screeningUntil,
+    };
+  };
+  const proposals = nextDoses(record, evaluation, contextOf);
+  const look: Look = { access, record, evaluation, decisionIds, ground, earlier };
+  for (const line of evaluation.lines) await storeLine(look, line, proposals.get(line.lineId)!);
+};
