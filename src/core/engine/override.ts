@@ -4,7 +4,7 @@
  */
 import type { Day } from '../day.ts';
 import { dayNumber } from '../day.ts';
-import type { DecisionWord, Reason } from './answers.ts';
+import type { Answers, DecisionWord, Reason } from './answers.ts';
 
 export interface Override {
   readonly decision: DecisionWord;
@@ -20,11 +20,16 @@ export interface Override {
 export interface StandingDecision {
   readonly decision: DecisionWord;
   readonly from: 'engine' | 'clinician';
+  /** The clinician's word that a new danger stands before; shown beside it, never dropped. */
+  readonly setAside: Override | null;
 }
 
-/** What stands on a day: the clinician's word while it lasts, then the engine's again, openly. */
+/**
+ * What stands on a day: the clinician's word while it lasts, then the engine's again, openly. A pause for
+ * a rule the clinician has not seen when overruling is a new danger: it stops the plan and shows both.
+ */
 export const standingDecision = (
-  engine: DecisionWord,
+  engine: Pick<Answers, 'decision' | 'reasons'>,
   overrides: readonly Override[],
   day: Day,
 ): StandingDecision => {
@@ -33,7 +38,14 @@ export const standingDecision = (
     .filter((one) => dayNumber(one.day) <= on && dayNumber(one.until) >= on)
     .sort((a, b) => dayNumber(a.day) - dayNumber(b.day))
     .at(-1);
-  return current ? { decision: current.decision, from: 'clinician' } : { decision: engine, from: 'engine' };
+  if (!current) return { decision: engine.decision, from: 'engine', setAside: null };
+  const seen = new Set(current.overruled.map((reason) => reason.rule));
+  const isNewDanger = engine.reasons.some(
+    (reason) => reason.effect.decision === 'pause' && !seen.has(reason.rule),
+  );
+  return isNewDanger
+    ? { decision: engine.decision, from: 'engine', setAside: current }
+    : { decision: current.decision, from: 'clinician', setAside: null };
 };
 
 export const overridesByRule = (overrides: readonly Override[]): ReadonlyMap<string, number> => {

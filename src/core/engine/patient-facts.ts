@@ -92,7 +92,7 @@ export const gapDaysAt = (index: RecordIndex, { session, previous }: Judged, day
 };
 
 /** Days since the last medicine change or injection of this joint; null = none. */
-export const eventFacts = (index: RecordIndex, joint: Joint, day: number): number | null => {
+export const treatmentChangeDaysAt = (index: RecordIndex, joint: Joint, day: number): number | null => {
   let least: number | null = null;
   for (const event of index.record.events) {
     if (event.kind !== 'medicine-change' && event.kind !== 'joint-injection') continue;

@@ -2,7 +2,6 @@
  * A patient's history arranged for looking back: sorted once, so that the order of entry can never
  * matter and a fact costs its own window and not the whole history.
  */
-import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import {
   type Baseline,
@@ -15,6 +14,7 @@ import {
   type PrescriptionVersion,
   type SessionRecord,
 } from '../model/record.ts';
+import { dayNumber } from './day-numbers.ts';
 
 export interface IndexedSession {
   readonly session: SessionRecord;
@@ -142,12 +142,14 @@ const build = (record: PatientRecord): RecordIndex => {
   for (const indexed of sessions) {
     for (const joint of jointsOf(indexed.session, versions)) {
       const answers = indexed.session.joints.find((one) => one.joint === joint) ?? null;
-      add(sessionsOf, joint, { ...indexed, answers });
+      add(sessionsOf, joint, { session: indexed.session, began: indexed.began, day: indexed.day, answers });
     }
   }
   const morningsOf = new Map<Joint, JointMorning[]>();
   for (const indexed of mornings) {
-    for (const answers of indexed.morning.joints) add(morningsOf, answers.joint, { ...indexed, answers });
+    for (const answers of indexed.morning.joints) {
+      add(morningsOf, answers.joint, { morning: indexed.morning, day: indexed.day, answers });
+    }
   }
   return {
     record,

@@ -1,0 +1,72 @@
+/** Raises tried against the engine: single facts, and single answers in whole histories seen at later days. */
+import { dayFromNumber } from '#core/day.ts';
+import { decide } from '#core/engine/decide.ts';
+import { type Evaluation, evaluate } from '#core/engine/scope.ts';
+import type { PatientRecord } from '#core/model/record.ts';
+import { bolderAnswers } from './bolder.ts';
+import { raiseFacts } from './raise-facts.ts';
+import { raiseHistory } from './raise-history.ts';
+import { randomFacts } from './random-facts.ts';
+import { endOf, firstDay, randomHistory } from './random-history.ts';
+import type { Seeded } from './seeded.ts';
+
+export interface RaiseCount {
+  readonly raises: number;
+  /** Comparisons of four answers; a raise in a history is looked at on several later days. */
+  readonly comparisons: number;
+  readonly violations: readonly string[];
+  /** Raises that started from progress: the ones that could have gone wrong boldly. */
+  readonly fromProgress: number;
+}
+
+export const tryFactRaises = (random: Seeded, raises: number): RaiseCount => {
+  const violations: string[] = [];
+  let fromProgress = 0;
+  for (let raise = 0; raise < raises; raise++) {
+    const facts = randomFacts(random);
+    const raised = raiseFacts(facts, random);
+    const before = decide(facts);
+    if (before.decision === 'progress') fromProgress++;
+    const bolder = bolderAnswers(before, decide(raised));
+    if (bolder.length > 0) violations.push(`${bolder.join(', ')}: ${JSON.stringify({ facts, raised })}`);
+  }
+  return { raises, comparisons: raises, violations, fromProgress };
+};
+
+const bolderIn = (before: Evaluation, after: Evaluation): readonly string[] => [
+  ...before.joints.flatMap((one, place) =>
+    bolderAnswers(one.answers, after.joints[place]!.answers).map((name) => `${one.joint} ${name}`),
+  ),
+  ...before.lines.flatMap((one, place) =>
+    bolderAnswers(one, after.lines[place]!).map((name) => `${one.lineId} ${name}`),
+  ),
+];
+
+/** Later days looked at for each raise. */
+const looks = 3;
+const raisesPerHistory = 10;
+const days = 30;
+
+export const tryHistoryRaises = (random: Seeded, raises: number): RaiseCount => {
+  const violations: string[] = [];
+  let comparisons = 0;
+  let fromProgress = 0;
+  let done = 0;
+  let record: PatientRecord = randomHistory(random, days);
+  while (done < raises) {
+    if (done % raisesPerHistory === 0) record = randomHistory(random, days);
+    const raised = raiseHistory(record, random);
+    if (!raised) continue;
+    done++;
+    for (let look = 0; look < looks; look++) {
+      const day = Math.min(firstDay + days, raised.day + (look === 0 ? 1 : random.below(12)));
+      const at = { instant: endOf(day), day: dayFromNumber(day) };
+      const before = evaluate(record, at);
+      comparisons++;
+      if (before.joints.some((one) => one.answers.decision === 'progress')) fromProgress++;
+      const bolder = bolderIn(before, evaluate(raised.record, at));
+      if (bolder.length > 0) violations.push(`${at.day} ${bolder.join('; ')}`);
+    }
+  }
+  return { raises, comparisons, violations, fromProgress };
+};

@@ -1,0 +1,37 @@
+/** One look at a joint at a moment: what the fact functions share, found once. */
+import { dayNumber } from '../day.ts';
+import type { Joint } from '../joints.ts';
+import type { Baseline, PatientRecord } from '../model/record.ts';
+import type { EngineChoiceValues } from './choices.ts';
+import { type Judged, judgedSession, type Moment } from './judged-session.ts';
+import { countUpTo, indexRecord, type RecordIndex } from './record-index.ts';
+
+export interface Look {
+  readonly index: RecordIndex;
+  readonly joint: Joint;
+  readonly instant: number;
+  readonly day: number;
+  readonly choices: EngineChoiceValues;
+  readonly judged: Judged;
+  readonly baseline: (Baseline & { readonly frozenDay: number }) | null;
+}
+
+export const lookAt = (
+  record: PatientRecord,
+  joint: Joint,
+  at: Moment,
+  choices: EngineChoiceValues,
+): Look => {
+  const index = indexRecord(record);
+  const day = dayNumber(at.day);
+  const baselines = index.baselinesOf.get(joint) ?? [];
+  return {
+    index,
+    joint,
+    instant: at.instant,
+    day,
+    choices,
+    judged: judgedSession(index, joint, at, choices),
+    baseline: baselines[countUpTo(baselines, day, (one) => one.frozenDay) - 1] ?? null,
+  };
+};
