@@ -52,6 +52,19 @@ const input = [
 ] as const satisfies readonly Field[];
 export type EnergySurplusInput = InputOf<typeof input>;
 
+const publishedRanges = (maintenanceKcalPerDay: number) => [
+  {
+    source: 'iraki-2019',
+    lowKcal: published.shareOfMaintenance.low * maintenanceKcalPerDay,
+    highKcal: published.shareOfMaintenance.high * maintenanceKcalPerDay,
+  },
+  {
+    source: 'slater-2019',
+    lowKcal: published.kilojoules.low / kilojoulesPerKcal,
+    highKcal: published.kilojoules.high / kilojoulesPerKcal,
+  },
+];
+
 export const energySurplus = (given: EnergySurplusInput, choices: ChoiceValues = nutritionDefaults) => {
   const index = bodyMassIndex(given.massKg, given.statureCm);
   const lockReasons = [...kidneyLockReasons(given), ...otherLockReasons({ ...given, bodyMassIndex: index })];
@@ -76,20 +89,9 @@ export const energySurplus = (given: EnergySurplusInput, choices: ChoiceValues =
       highKcal: locked ? null : zero ? 0 : choiceOf(choices, 'energy-surplus-high'),
       locked,
       lockReasons,
-      published: [
-        {
-          source: 'iraki-2019',
-          lowKcal: published.shareOfMaintenance.low * given.maintenanceKcalPerDay,
-          highKcal: published.shareOfMaintenance.high * given.maintenanceKcalPerDay,
-        },
-        {
-          source: 'slater-2019',
-          lowKcal: published.kilojoules.low / kilojoulesPerKcal,
-          highKcal: published.kilojoules.high / kilojoulesPerKcal,
-        },
-      ],
-      publishedWeeklyGainLowKg: published.weeklyGainShare.low * given.massKg,
-      publishedWeeklyGainHighKg: published.weeklyGainShare.high * given.massKg,
+      published: locked ? [] : publishedRanges(given.maintenanceKcalPerDay),
+      publishedWeeklyGainLowKg: locked ? null : published.weeklyGainShare.low * given.massKg,
+      publishedWeeklyGainHighKg: locked ? null : published.weeklyGainShare.high * given.massKg,
     },
     notes,
   );
@@ -105,9 +107,13 @@ export const energySurplusRow = calculation({
     { name: 'highKcal', unit: 'kcal/d', about: 'null when locked' },
     { name: 'locked', unit: '' },
     { name: 'lockReasons', unit: '' },
-    { name: 'published', unit: 'kcal/d', about: 'source, lowKcal, highKcal of each published range' },
-    { name: 'publishedWeeklyGainLowKg', unit: 'kg/wk' },
-    { name: 'publishedWeeklyGainHighKg', unit: 'kg/wk' },
+    {
+      name: 'published',
+      unit: 'kcal/d',
+      about: 'source, lowKcal, highKcal of each published range; empty when locked',
+    },
+    { name: 'publishedWeeklyGainLowKg', unit: 'kg/wk', about: 'null when locked' },
+    { name: 'publishedWeeklyGainHighKg', unit: 'kg/wk', about: 'null when locked' },
   ],
   citations,
   calculate: (given) => energySurplus(given),

@@ -48,7 +48,8 @@ export interface ProteinTarget {
   readonly highGPerKgBody: number | null;
   readonly lowGPerKgLean: number | null;
   readonly highGPerKgLean: number | null;
-  readonly generalMinimumG: number;
+  /** Null when no figure is to be shown at all. */
+  readonly generalMinimumG: number | null;
   readonly locked: boolean;
   readonly lockReasons: readonly string[];
   /** The figure to stay under in kidney disease; null otherwise. */
@@ -80,6 +81,7 @@ const locked = (
   return answer(
     {
       ...range(given, ceiling, ceiling),
+      ...(kidneyOnly ? {} : { generalMinimumG: null }),
       locked: true,
       lockReasons: [...kidney, ...other],
       warnAboveG: kidneyOnly ? kidneyFigures.warnAboveGPerKg * given.massKg : null,

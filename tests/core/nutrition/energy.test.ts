@@ -127,7 +127,13 @@ describe('energy surplus beside the published figures', () => {
       { pregnancy: 'yes' },
     ];
     for (const change of locked) {
-      expect(of(change)).toMatchObject({ lowKcal: null, highKcal: null, locked: true });
+      expect(of(change)).toMatchObject({
+        lowKcal: null,
+        highKcal: null,
+        locked: true,
+        published: [],
+        publishedWeeklyGainHighKg: null,
+      });
     }
   });
 });

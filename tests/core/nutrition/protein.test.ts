@@ -138,7 +138,7 @@ describe('protein locks', () => {
     ];
     for (const change of changes) {
       const given = { basis: 'body-isn-sports', ...change } as const;
-      expect(target(given)).toMatchObject({ locked: true, lowG: null, highG: null });
+      expect(target(given)).toMatchObject({ locked: true, lowG: null, highG: null, generalMinimumG: null });
       expect(notes(given)).toContain('refer-clinician');
     }
   });
