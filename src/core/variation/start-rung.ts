@@ -4,8 +4,9 @@
  * says so, because starting higher is the clinician's decision.
  */
 import { exerciseById } from '../catalogue/catalogue.ts';
-import type { Anthropometry, WorkedSide } from '../catalogue/exercise.ts';
+import type { Anthropometry } from '../catalogue/exercise.ts';
 import type { RepetitionBand } from '../model/dose.ts';
+import { type OnSide, sideFor } from './added-demands.ts';
 import { previousRung } from './ladder.ts';
 
 /** A set on the rung: repetitions done and repetitions thought to be left. */
@@ -23,16 +24,10 @@ export const startFit = (tested: TestedSet | undefined, band: RepetitionBand, re
   return toFailure > band.high + reserve ? 'too-easy' : 'challenging';
 };
 
-export interface Start {
-  readonly exerciseId: string;
-  readonly side: WorkedSide;
-}
-
 /** One rung down, on a side that the easier exercise can be done on; null where there is none. */
-export const easierStart = (start: Start, person: Anthropometry): Start | null => {
+export const easierStart = (start: OnSide, person: Anthropometry): OnSide | null => {
   const easier = previousRung(start.exerciseId, person);
   const exercise = easier && exerciseById(easier.rung.exerciseId);
-  if (!exercise?.methods.includes('variation')) return null;
-  if (exercise.limbsAtOnce === 'both') return { exerciseId: exercise.id, side: 'both' };
-  return start.side === 'both' ? null : { exerciseId: exercise.id, side: start.side };
+  const side = exercise && sideFor(exercise.id, start.side);
+  return exercise?.methods.includes('variation') && side ? { exerciseId: exercise.id, side } : null;
 };

@@ -3,22 +3,19 @@
  * the patient, otherwise fewer sets of the same rung. Either way only to the low end of the band and
  * further from failure. No study of bad-day sessions was found; every number is a clinic choice.
  */
-import { exerciseById, jointsLoaded } from '../catalogue/catalogue.ts';
+import { exerciseById } from '../catalogue/catalogue.ts';
 import type { Anthropometry } from '../catalogue/exercise.ts';
 import type { ChoiceValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
+import { addedDemands, type OnSide } from './added-demands.ts';
 import { stepBetween } from './ladder.ts';
 import { rungOf } from './rung.ts';
-import { easierStart, type Start } from './start-rung.ts';
+import { easierStart } from './start-rung.ts';
 
 /** The easier rung must load no further joint and bring no caution the dose does not already carry. */
-const asksNothingNew = (from: Start, to: Start): boolean => {
-  const joints = jointsLoaded(from.exerciseId, from.side);
-  const cautions = exerciseById(from.exerciseId)?.cautions ?? [];
-  return (
-    jointsLoaded(to.exerciseId, to.side).every((joint) => joints.includes(joint)) &&
-    (exerciseById(to.exerciseId)?.cautions ?? []).every((caution) => cautions.includes(caution))
-  );
+const asksNothingNew = (from: OnSide, to: OnSide): boolean => {
+  const { joints, cautions } = addedDemands(from, to);
+  return joints.length === 0 && cautions.length === 0;
 };
 
 const easierRung = (dose: VariationDose, person: Anthropometry) => {

@@ -8,10 +8,11 @@ import type { Anthropometry, Exercise, Rung, WorkedSide } from '../catalogue/exe
 import { type ChoiceValues, checkChoices } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
+import type { OnSide } from './added-demands.ts';
 import { variationChoices } from './choices.ts';
 import { type NeighbouringRung, nextRung } from './ladder.ts';
 import { rungOf } from './rung.ts';
-import { easierStart, type Start, type StartFit, startFit, type TestedSet } from './start-rung.ts';
+import { easierStart, type StartFit, startFit, type TestedSet } from './start-rung.ts';
 import { variationBadDay } from './variation-bad-day.ts';
 import { variationDoseNotes } from './variation-dose-notes.ts';
 import { type VariationWorkingLine, variationWorking } from './variation-working.ts';
@@ -65,7 +66,7 @@ const exerciseRefusals = (exercise: Exercise | undefined, side: WorkedSide): rea
   return [];
 };
 
-const doseOn = (start: Start, input: VariationDoseInput, choices: ChoiceValues): VariationDose => {
+const doseOn = (start: OnSide, input: VariationDoseInput, choices: ChoiceValues): VariationDose => {
   const choice = (id: string): number => choices[`variation-${id}`] ?? Number.NaN;
   return {
     method: 'variation',
