@@ -3,12 +3,17 @@
  * leaves this list when the feature it checks arrives with its test.
  */
 export interface LeftOut {
+  readonly sheet: string;
   readonly row: number;
   readonly reason: string;
 }
 
 const rows = (from: number, to: number, reason: string): readonly LeftOut[] =>
-  Array.from({ length: to - from + 1 }, (_, at) => ({ row: from + at, reason }));
+  Array.from({ length: to - from + 1 }, (_, at) => ({
+    sheet: 'exchange',
+    row: from + at,
+    reason,
+  }));
 
 export const leftOutExchange: readonly LeftOut[] = [
   ...rows(84, 91, 'Check digits of observation codes: nothing is exported with such codes yet.'),
