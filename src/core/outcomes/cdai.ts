@@ -10,7 +10,7 @@ import { answer } from '../outcome.ts';
 import type { OutcomeSource } from '../sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import type { ActivityBand } from './das28.ts';
-import { swollen, tender, zeroToTen } from './joint-count-fields.ts';
+import { clinicalFields, clinicalSum } from './joint-count-fields.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   { source: 'activity-card', locator: 'remission up to and with 2.8, low 10, moderate 22', mark: 'seen' },
@@ -32,19 +32,14 @@ export const cdaiRow = calculation({
   id: 'cdai',
   title: 'Clinical disease activity index',
   area: 'outcomes',
-  input: [
-    tender,
-    swollen,
-    zeroToTen('patientGlobal', 'Patient’s global rating.'),
-    zeroToTen('clinicianGlobal', 'Clinician’s global rating.'),
-  ],
+  input: clinicalFields,
   result: [
     { name: 'score', unit: '{score}' },
     { name: 'band', unit: '' },
   ],
   citations,
   calculate: (input) => {
-    const score = input.tender + input.swollen + input.patientGlobal + input.clinicianGlobal;
+    const score = clinicalSum(input);
     const atBound = Math.abs(score - 2.8) < 1e-9;
     return answer(
       { score, band: bandOf(score, bands, 'high') },

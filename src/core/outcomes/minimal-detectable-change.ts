@@ -10,7 +10,7 @@ import { answer, refuse } from '../outcome.ts';
 import type { OutcomeSource } from '../sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'measurement-theory', locator: '1.96 times root two times the standard error', mark: 'seen' },
+  { source: 'measurement-theory', locator: '1.96 times root two times the standard error', mark: 'computed' },
 ];
 const twoSidedNormal = { 90: 1.6448536269514722, 95: 1.96 } as const;
 

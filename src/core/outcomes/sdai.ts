@@ -10,7 +10,7 @@ import { answer } from '../outcome.ts';
 import type { OutcomeSource } from '../sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import type { ActivityBand } from './das28.ts';
-import { swollen, tender, zeroToTen } from './joint-count-fields.ts';
+import { clinicalFields, clinicalSum } from './joint-count-fields.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   { source: 'das28-formulae', locator: 'table 187591: composition of the index', mark: 'seen' },
@@ -28,10 +28,7 @@ export const sdaiRow = calculation({
   title: 'Simplified disease activity index',
   area: 'outcomes',
   input: [
-    tender,
-    swollen,
-    zeroToTen('patientGlobal', 'Patient’s global rating.'),
-    zeroToTen('clinicianGlobal', 'Clinician’s global rating.'),
+    ...clinicalFields,
     { name: 'crpMgDl', kind: 'number', unit: 'mg/dL', min: 0, max: 60, about: 'In mg/dL: mg/L over ten.' },
   ],
   result: [
@@ -40,7 +37,7 @@ export const sdaiRow = calculation({
   ],
   citations,
   calculate: (input) => {
-    const score = input.tender + input.swollen + input.patientGlobal + input.clinicianGlobal + input.crpMgDl;
+    const score = clinicalSum(input) + input.crpMgDl;
     return answer({ score, band: bandOf(score, bands, 'high') }, [
       { code: 'from-memory', text: 'The bands of this index are from memory. CRP is in mg/dL.' },
     ]);
