@@ -1,0 +1,121 @@
+import { describe, expect, it } from 'vitest';
+import { checkChoices } from '#core/clinic-choice.ts';
+import { engineChoices, engineDefaults } from '#core/engine/choices.ts';
+import { decide } from '#core/engine/decide.ts';
+import { redFlags } from '#core/engine/facts.ts';
+import { engineRules } from '#core/engine/rules/table.ts';
+import { baseFacts, facts } from './base-facts.ts';
+import { trios } from './trios.ts';
+import { laterTrios } from './trios-later.ts';
+
+const all = [...trios, ...laterTrios];
+const fired = (changed: Parameters<typeof facts>[0]) => decide(facts(changed)).reasons.map((one) => one.rule);
+
+describe('every rule under, at and over its threshold', () => {
+  for (const { rule, guarantee, cases, answers } of all) {
+    it(`${rule}: ${guarantee}`, () => {
+      for (const [changed, fires] of cases) {
+        expect({ changed, fires: fired(changed).includes(rule) }).toEqual({ changed, fires });
+      }
+      const { decision, today, contact } = decide(facts(cases.at(-1)![0]));
+      expect([decision, today, contact]).toEqual(answers);
+    });
+  }
+
+  it('no rule is without its trio, and the reasons come in the published order', () => {
+    const published =
+      'R1 P1 P1x P2 P3 P3b P4 P5 P5h P6 P6h P7 P7h B0 B1 B2 W3 W2 W1s S1 S2 S2f S3 T1 T2 F1 F1i F2 W1 C1 C2 C3 C4 A1 A2 M1 X1 D1 D2 D3 D4';
+    expect(engineRules.map((rule) => rule.id).join(' ')).toBe(published);
+    expect(engineRules.map((rule) => rule.order)).toEqual(published.split(' ').map((_, place) => place + 1));
+    expect(all.map((trio) => trio.rule).join(' ')).toBe(published);
+  });
+});
+
+describe('answers beside the table', () => {
+  it('a quiet joint with two sessions on target may take the larger step, and no rule speaks', () => {
+    expect(decide(baseFacts)).toEqual({
+      decision: 'progress',
+      largestStep: 'load',
+      today: 'as-planned',
+      contact: 'none',
+      reasons: [],
+    });
+  });
+
+  it('after one session on target only repetitions may rise, and the reason says so', () => {
+    const answers = decide(facts({ sessionsOnTarget: 1 }));
+    expect([answers.decision, answers.largestStep]).toEqual(['progress', 'repetitions']);
+    expect(answers.reasons.map((one) => [one.rule, one.effect])).toEqual([
+      ['C4', { largestStep: 'repetitions' }],
+    ]);
+  });
+
+  it('each red flag calls by its class and the most urgent wins', () => {
+    const classes = {
+      emergency: 'chest-pain breathlessness fainting severe-headache-or-vision saddle-or-bladder-change',
+      'same-day':
+        'hot-swollen-joint calf-pain-swelling dark-urine unexplained-fever cannot-bear-weight-or-deformity persistent-limb-change-after-release neck-pain-with-limb-symptoms new-weakness fall-with-injury',
+      routine: 'locked-joint',
+    };
+    const seen: string[] = [];
+    for (const [contact, ids] of Object.entries(classes)) {
+      for (const id of ids.split(' ')) {
+        seen.push(id);
+        const answers = decide(facts({ redFlags: [id as (typeof redFlags)[number]] }));
+        expect([id, answers.decision, answers.today, answers.contact]).toEqual([
+          id,
+          'pause',
+          'none',
+          contact,
+        ]);
+      }
+    }
+    expect([...redFlags].sort()).toEqual(seen.sort());
+    expect(decide(facts({ redFlags: ['locked-joint', 'dark-urine'] })).contact).toBe('same-day');
+  });
+
+  it('pause dominates everything else, whatever else fires', () => {
+    const answers = decide(
+      facts({ redFlags: ['chest-pain'], painDuring: 6, flareDays: 2, painBefore: null }),
+    );
+    expect([answers.decision, answers.largestStep, answers.today]).toEqual(['pause', null, 'none']);
+    expect(answers.reasons.map((one) => one.rule)).toEqual(['R1', 'P2', 'P4', 'F2', 'M1']);
+  });
+
+  it('a reason carries what was found, the threshold with its figure and who says so', () => {
+    const [reason] = decide(facts({ painDuring: 6 })).reasons;
+    expect(reason).toMatchObject({
+      rule: 'P2',
+      observed: { peak: 6, painCeiling: 5 },
+      support: 'ageberg-2010',
+      effect: { decision: 'ease-back', today: 'bad-day' },
+    });
+    expect(reason?.threshold).toContain('5');
+  });
+});
+
+describe('clinic choices of the engine', () => {
+  it('every default lies inside its own bounds and no id stands twice', () => {
+    expect(checkChoices(engineChoices, engineDefaults)).toEqual([]);
+    expect(new Set(engineChoices.map((choice) => choice.id)).size).toBe(engineChoices.length);
+  });
+
+  it('every choice a rule names exists, and a rule on a clinic choice alone cites nothing seen', () => {
+    const ids = new Set<string>(engineChoices.map((choice) => choice.id));
+    for (const rule of engineRules) for (const id of rule.choices) expect(ids.has(id)).toBe(true);
+    for (const rule of engineRules) {
+      expect([rule.id, rule.restsOn === 'clinic-choice' || rule.citations.length > 0]).toEqual([
+        rule.id,
+        true,
+      ]);
+    }
+  });
+
+  it('a clinic that moves a choice moves the rule, and the threshold says the figure in force', () => {
+    const strict = { ...engineDefaults, 'baseline-expiry': 28 };
+    expect(decide(facts({ baselineAgeDays: 29 })).decision).toBe('progress');
+    const moved = decide(facts({ baselineAgeDays: 29 }), strict);
+    expect(moved.decision).toBe('hold');
+    expect(moved.reasons[0]?.threshold).toContain('28 days');
+  });
+});

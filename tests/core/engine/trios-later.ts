@@ -1,0 +1,218 @@
+/** The second half of the table: stiffness to disturbances. Same form and source as the first. */
+import type { Trio } from './trios.ts';
+
+export const laterTrios: readonly Trio[] = [
+  {
+    rule: 'T1',
+    guarantee: 'stiffness over 60 minutes, 45 over usual and twice usual eases back',
+    cases: [
+      [{ stiffnessMinutes: 59 }, false],
+      [{ stiffnessMinutes: 60 }, false],
+      [{ stiffnessMinutes: 65, usualStiffnessMinutes: 20 }, false],
+      [{ stiffnessMinutes: 66, usualStiffnessMinutes: 20 }, true],
+      [{ stiffnessMinutes: 120, usualStiffnessMinutes: 60 }, false],
+      [{ stiffnessMinutes: 121, usualStiffnessMinutes: 60 }, true],
+      [{ stiffnessMinutes: 61 }, true],
+    ],
+    answers: ['ease-back', 'as-planned', 'routine'],
+  },
+  {
+    rule: 'T2',
+    guarantee: 'stiffness over 30 minutes, 20 over usual and half as much again holds',
+    cases: [
+      [{ stiffnessMinutes: 29 }, false],
+      [{ stiffnessMinutes: 30 }, false],
+      [{ stiffnessMinutes: 'not-applicable' }, false],
+      [{ stiffnessMinutes: 40, usualStiffnessMinutes: 20 }, false],
+      [{ stiffnessMinutes: 41, usualStiffnessMinutes: 20 }, true],
+      [{ stiffnessMinutes: 90, usualStiffnessMinutes: 60 }, false],
+      [{ stiffnessMinutes: 91, usualStiffnessMinutes: 60 }, true],
+      [{ stiffnessMinutes: 31 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'F1',
+    guarantee: 'a flare of 8 days pauses and rests the joint, without inflammatory arthritis',
+    cases: [
+      [{ flareDays: 7 }, false],
+      [{ flareDays: 8, inflammatoryArthritis: true }, false],
+      [{ flareDays: 9 }, true],
+      [{ flareDays: 8 }, true],
+    ],
+    answers: ['pause', 'rest-this-joint', 'routine'],
+  },
+  {
+    rule: 'F1i',
+    guarantee: 'a flare of 3 days in inflammatory arthritis tells the clinic',
+    cases: [
+      [{ flareDays: 2, inflammatoryArthritis: true }, false],
+      [{ flareDays: 3 }, false],
+      [{ flareDays: 4, inflammatoryArthritis: true }, true],
+      [{ flareDays: 3, inflammatoryArthritis: true }, true],
+    ],
+    answers: ['ease-back', 'bad-day', 'routine'],
+  },
+  {
+    rule: 'F2',
+    guarantee: 'a flare eases back and asks for the easier session',
+    cases: [
+      [{ flareDays: 0 }, false],
+      [{ flareDays: 2 }, true],
+      [{ flareDays: 1 }, true],
+    ],
+    answers: ['ease-back', 'bad-day', 'none'],
+  },
+  {
+    rule: 'W1',
+    guarantee: 'several joints in flare, or tiredness two over usual, holds',
+    cases: [
+      [{ otherJointsFlared: 1, flareDays: 0 }, false],
+      [{ otherJointsFlared: 0, flareDays: 1 }, false],
+      [{ otherJointsFlared: 1, flareDays: 1 }, true],
+      [{ fatigueRise: 1 }, false],
+      [{ fatigueRise: null }, false],
+      [{ fatigueRise: 3 }, true],
+      [{ fatigueRise: 2 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'C1',
+    guarantee: 'under 60 % of the repetitions for the joint or an unknown reason eases back',
+    cases: [
+      [{ repetitionsDonePercent: 60, stopReason: 'joint-pain' }, false],
+      [{ repetitionsDonePercent: 61, stopReason: 'joint-pain' }, false],
+      [{ repetitionsDonePercent: 59, stopReason: 'time' }, false],
+      [{ repetitionsDonePercent: 59, stopReason: 'tired' }, false],
+      [{ repetitionsDonePercent: null, stopReason: 'joint-pain' }, false],
+      [{ repetitionsDonePercent: 59, stopReason: 'unknown' }, true],
+      [{ repetitionsDonePercent: 59, stopReason: 'symptom' }, true],
+      [{ repetitionsDonePercent: 59, stopReason: 'joint-pain' }, true],
+    ],
+    answers: ['ease-back', 'as-planned', 'none'],
+  },
+  {
+    rule: 'C2',
+    guarantee: 'under 100 % of the repetitions holds',
+    cases: [
+      [{ repetitionsDonePercent: 100 }, false],
+      [{ repetitionsDonePercent: 101 }, false],
+      [{ repetitionsDonePercent: 99 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'C3',
+    guarantee: 'two repetitions nearer to failure than prescribed holds, where a reserve was prescribed',
+    cases: [
+      [{ reserveShortfall: 1 }, false],
+      [{ reserveShortfall: 2, prescribedReserve: 0 }, false],
+      [{ reserveShortfall: 3 }, true],
+      [{ reserveShortfall: 2, prescribedReserve: 1 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'C4',
+    guarantee: 'no session on target holds',
+    cases: [
+      [{ sessionsOnTarget: 2 }, false],
+      [{ sessionsOnTarget: 3 }, false],
+      [{ sessionsOnTarget: 1 }, true],
+      [{ sessionsOnTarget: 0 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'A1',
+    guarantee: 'two sessions missed with under 75 % done holds',
+    cases: [
+      [{ missedSessions14: 1, plannedSessions14: 2 }, false],
+      [{ missedSessions14: 2, plannedSessions14: 8 }, false],
+      [{ missedSessions14: 2, plannedSessions14: 9 }, false],
+      [{ missedSessions14: 0, plannedSessions14: 0 }, false],
+      [{ missedSessions14: 3, plannedSessions14: 8 }, true],
+      [{ missedSessions14: 2, plannedSessions14: 7 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'A2',
+    guarantee: 'fourteen days without a session eases back',
+    cases: [
+      [{ gapDays: 13 }, false],
+      [{ gapDays: 15 }, true],
+      [{ gapDays: 14 }, true],
+    ],
+    answers: ['ease-back', 'as-planned', 'none'],
+  },
+  {
+    rule: 'M1',
+    guarantee: 'a missing required answer holds; not-applicable is not missing',
+    cases: [
+      [
+        { painTwoHours: 'not-applicable', swelling: 'not-applicable', stiffnessMinutes: 'not-applicable' },
+        false,
+      ],
+      [{ effusion: 'not-applicable', morningPainMean7: null, fatigueRise: null }, false],
+      [{ painBefore: null }, true],
+      [{ painDuring: null }, true],
+      [{ painAfter: null }, true],
+      [{ painTwoHours: null }, true],
+      [{ painNextMorning: null }, true],
+      [{ swelling: null }, true],
+      [{ stiffnessMinutes: null }, true],
+      [{ repetitionsDonePercent: null }, true],
+      [{ redFlags: null }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'X1',
+    guarantee: 'a slow rise of mornings holds and nothing more',
+    cases: [
+      [{ symptomSignal: false }, false],
+      [{ symptomSignal: true }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'D1',
+    guarantee: 'extra pain relief holds',
+    cases: [
+      [{ extraPainRelief: false }, false],
+      [{ extraPainRelief: true }, true],
+    ],
+    answers: ['hold', 'as-planned', 'none'],
+  },
+  {
+    rule: 'D2',
+    guarantee: 'a treatment changed within 14 days holds and asks for a look',
+    cases: [
+      [{ treatmentChangeDays: 15 }, false],
+      [{ treatmentChangeDays: null }, false],
+      [{ treatmentChangeDays: 13 }, true],
+      [{ treatmentChangeDays: 14 }, true],
+    ],
+    answers: ['hold', 'as-planned', 'routine'],
+  },
+  {
+    rule: 'D3',
+    guarantee: 'more done than prescribed holds and asks for a look',
+    cases: [
+      [{ overdone: false }, false],
+      [{ overdone: true }, true],
+    ],
+    answers: ['hold', 'as-planned', 'routine'],
+  },
+  {
+    rule: 'D4',
+    guarantee: 'a joint that gave way holds and asks for a look',
+    cases: [
+      [{ gaveWay: false }, false],
+      [{ gaveWay: true }, true],
+    ],
+    answers: ['hold', 'as-planned', 'routine'],
+  },
+];
