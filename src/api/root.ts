@@ -1,7 +1,9 @@
 /** Every procedure, by whom it serves. */
 import { entriesRouter } from './patient/entries.ts';
+import { historyRouter } from './patient/history.ts';
 import { todayRouter } from './patient/today.ts';
 import { calculationsRouter } from './staff/calculations.ts';
+import { careRouter } from './staff/care.ts';
 import { measurementsRouter } from './staff/measurements.ts';
 import { peopleRouter } from './staff/people.ts';
 import { prescriptionsRouter } from './staff/prescriptions.ts';
@@ -17,10 +19,11 @@ export const appRouter = router({
     screening: screeningRouter,
     measurements: measurementsRouter,
     prescriptions: prescriptionsRouter,
+    care: careRouter,
     review: reviewRouter,
     calculations: calculationsRouter,
   }),
-  patient: router({ today: todayRouter, entries: entriesRouter }),
+  patient: router({ today: todayRouter, entries: entriesRouter, history: historyRouter }),
 });
 
 export type AppRouter = typeof appRouter;

@@ -10,6 +10,7 @@ import { defaultsOf } from '#core/clinic-choice.ts';
 import { addDays } from '#core/day.ts';
 import { engineChoices } from '#core/engine/choices.ts';
 import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
+import { engineVersion } from '#core/engine/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
 import type { Joint } from '#core/joints.ts';
 import type { PatientRecord } from '#core/model/record.ts';
@@ -31,9 +32,6 @@ export interface Cause {
   readonly sessionId: string | null;
   readonly morningId: string | null;
 }
-
-/** Changes whenever a rule, a threshold or the way facts are gathered changes. */
-export const engineVersion = '1';
 
 const engineValues = async (access: Access): Promise<ChoiceValues> => {
   const own = await choicesOf(access);

@@ -4,6 +4,7 @@ import type { Day } from '#core/day.ts';
 import type { Contact, Today } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
+import type { GateTable } from '#core/prescribing/gate-table.ts';
 
 export interface TodayView {
   readonly day: Day;
@@ -21,6 +22,8 @@ export interface TodayView {
   readonly asksStiffness: boolean;
   readonly asksTwoHours: boolean;
   readonly exercises: readonly TodayExercise[];
+  /** What each answer to “pain now” leaves of today, per followed joint. */
+  readonly gates: readonly GateTable[];
   /** The next-morning answers of today: due when a session was done yesterday or a joint is followed daily. */
   readonly morning: { readonly due: boolean; readonly answered: boolean };
   /** The session of today has already been sent. */

@@ -5,6 +5,7 @@ import { addDays } from '#core/day.ts';
 import type { Contact, Today } from '#core/engine/answers.ts';
 import { contacts, todays } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
+import { gateTable } from '#core/prescribing/gate-table.ts';
 import { linesOn } from '#core/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
 import { noteRead } from '#data/audit.ts';
@@ -20,7 +21,7 @@ import { messagesOf } from '#data/messages.ts';
 import { clinicOf, type Patient } from '#data/people.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';
-import { morningsOf, sessionsOf } from '#data/record.ts';
+import { morningsOf, recordOf, sessionsOf } from '#data/record.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { TodayExercise, TodayView } from './today-view.ts';
 
@@ -90,6 +91,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const mornings = await morningsOf(access, patient.id, access.day);
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
+  const record = await recordOf(access, patient.id);
   const answered = mornings.some((morning) => morning.day === access.day);
   return {
     day: access.day,
@@ -108,6 +110,9 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     exercises: versions.map((row) =>
       exerciseView(row, planned === null || planned.includes(row.lineId), standing),
     ),
+    gates: record
+      ? followed.map((joint) => gateTable(record, joint, { instant: access.now, day: access.day }))
+      : [],
     morning: { due: followed.length > 0 && !answered, answered },
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: mostUrgent(standing.map((decision) => decision.contact)),

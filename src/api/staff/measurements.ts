@@ -8,6 +8,7 @@ import {
   unlikely,
 } from '#core/model/measurement-fields.ts';
 import { effusionFields } from '#core/model/staff-fields.ts';
+import { evaluateRecord } from '#data/evaluate.ts';
 import { measurementsOf, recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
@@ -41,6 +42,14 @@ export const measurementsRouter = router({
 
   recordEffusion: recordProcedure.input(z.object({ effusion: z.unknown() })).mutation(({ ctx, input }) => {
     const row = checked(effusionFields, input.effusion);
-    return recordEffusion(ctx.access, ctx.patient.id, row.joint, row.grade);
+    return ctx.access.store.write(async () => {
+      const id = await recordEffusion(ctx.access, ctx.patient.id, row.joint, row.grade);
+      await evaluateRecord(ctx.access, ctx.patient.id, {
+        cause: 'clinician',
+        sessionId: null,
+        morningId: null,
+      });
+      return id;
+    });
   }),
 });

@@ -10,7 +10,9 @@ import {
 } from '#core/model/staff-fields.ts';
 import { noteRead } from '#data/audit.ts';
 import { freezeBaseline } from '#data/baselines.ts';
+import { confirmEntry } from '#data/confirm-entry.ts';
 import { decisionById, decisionsOf, proposalsOf, respond, responsesOf } from '#data/decisions.ts';
+import { evaluateRecord } from '#data/evaluate.ts';
 import { messagesOf, sendMessage } from '#data/messages.ts';
 import { prescriptionsOf } from '#data/prescriptions.ts';
 import { recordOf } from '#data/record.ts';
@@ -49,8 +51,29 @@ export const reviewRouter = router({
 
   freezeBaseline: recordProcedure.input(z.object({ baseline: z.unknown() })).mutation(({ ctx, input }) => {
     const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
-    return freezeBaseline(ctx.access, ctx.patient.id, { joint: joint as Joint, ...values }, reason);
+    return ctx.access.store.write(async () => {
+      const id = await freezeBaseline(
+        ctx.access,
+        ctx.patient.id,
+        { joint: joint as Joint, ...values },
+        reason,
+      );
+      await evaluateRecord(ctx.access, ctx.patient.id, {
+        cause: 'clinician',
+        sessionId: null,
+        morningId: null,
+      });
+      return id;
+    });
   }),
+
+  confirmEntry: recordProcedure
+    .input(z.object({ kind: z.enum(['session', 'morning']), id: z.string().max(64) }))
+    .mutation(async ({ ctx, input }) => {
+      const isConfirmed = await confirmEntry(ctx.access, ctx.patient.id, input.kind, input.id);
+      if (!isConfirmed)
+        throw new Problem('conflict', 'Its time is not in doubt, or it is not this patient’s.');
+    }),
 
   write: recordProcedure
     .input(z.object({ text: z.string().trim().min(1).max(2000) }))

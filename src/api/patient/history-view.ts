@@ -1,0 +1,39 @@
+/** How it has gone, for the patient: own work and own answers, with what was decided and why in plain words. */
+import type { Day } from '#core/day.ts';
+import type { Joint } from '#core/joints.ts';
+
+export interface HistoryDay {
+  readonly day: Day;
+  readonly sessions: readonly {
+    readonly kind: 'full' | 'bad-day' | 'test';
+    readonly exercises: readonly {
+      readonly title: string;
+      readonly sets: readonly { readonly repetitions: number | null; readonly loadKg: number | null }[];
+    }[];
+    readonly joints: readonly {
+      readonly joint: Joint;
+      readonly painBefore: number | null;
+      readonly painDuring: number | null;
+      readonly painAfter: number | null;
+    }[];
+  }[];
+  readonly mornings: readonly {
+    readonly joints: readonly {
+      readonly joint: Joint;
+      readonly pain: number | null;
+      readonly flare: boolean | null;
+    }[];
+  }[];
+  readonly decisions: readonly {
+    readonly joint: Joint;
+    /** What it means. */
+    readonly text: string;
+    readonly because: readonly string[];
+  }[];
+}
+
+export interface HistoryView {
+  readonly today: Day;
+  /** Newest first; days with nothing are left out. */
+  readonly days: readonly HistoryDay[];
+}

@@ -1,0 +1,59 @@
+/** The patient's own history, newest first. */
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import { addDays } from '#core/day.ts';
+import { explainToPatient } from '#core/engine/explain.ts';
+import type { SessionRecord } from '#core/model/record.ts';
+import { noteRead } from '#data/audit.ts';
+import { decisionsOf } from '#data/decisions.ts';
+import { type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
+import { morningsOf, sessionsOf } from '#data/record.ts';
+import { patientProcedure, router } from '../trpc.ts';
+import type { HistoryDay, HistoryView } from './history-view.ts';
+
+const daysBack = 42;
+
+const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) => {
+  const lines = [...new Set(session.sets.map((set) => set.prescriptionId))];
+  return lines.map((id) => {
+    const exerciseId = versions.find((row) => row.id === id)?.dose.exerciseId ?? '';
+    return {
+      title: exerciseById(exerciseId)?.title ?? exerciseId,
+      sets: session.sets
+        .filter((set) => set.prescriptionId === id)
+        .map(({ repetitions, loadKg }) => ({ repetitions, loadKg })),
+    };
+  });
+};
+
+export const historyRouter = router({
+  get: patientProcedure.query(async ({ ctx }): Promise<HistoryView> => {
+    const { access, patient } = ctx;
+    noteRead(access, { subject: 'own-history', patientId: patient.id });
+    const since = addDays(access.day, -daysBack);
+    const sessions = await sessionsOf(access, patient.id, since);
+    const mornings = await morningsOf(access, patient.id, since);
+    const decisions = await decisionsOf(access, patient.id, since);
+    const versions = await prescriptionsOf(access, patient.id);
+    const days = [...new Set([...sessions, ...mornings, ...decisions].map((row) => row.day))]
+      .sort()
+      .reverse();
+    return {
+      today: access.day,
+      days: days.map(
+        (day): HistoryDay => ({
+          day,
+          sessions: sessions
+            .filter((row) => row.day === day)
+            .map((row) => ({ kind: row.kind, exercises: exercisesOf(row, versions), joints: row.joints })),
+          mornings: mornings.filter((row) => row.day === day).map((row) => ({ joints: row.joints })),
+          decisions: decisions
+            .filter((row) => row.day === day)
+            .map((row) => {
+              const { decision, because } = explainToPatient(row);
+              return { joint: row.joint, text: decision, because };
+            }),
+        }),
+      ),
+    };
+  }),
+});

@@ -1,0 +1,78 @@
+/** Limits on a joint, things that happened, and steps approved ahead. What changes the facts is evaluated at once. */
+import { z } from 'zod';
+import type { Joint } from '#core/joints.ts';
+import {
+  eventConsistent,
+  eventFields,
+  limitConsistent,
+  limitFields,
+  preApprovalFields,
+} from '#core/model/care-fields.ts';
+import {
+  addEvent,
+  addLimit,
+  eventsOf,
+  liftLimit,
+  limitsOf,
+  preApprovalsOf,
+  signPreApproval,
+  withdrawPreApproval,
+} from '#data/care.ts';
+import { evaluateRecord } from '#data/evaluate.ts';
+import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
+import { Problem } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
+
+export const careRouter = router({
+  list: recordProcedure.query(async ({ ctx }) => ({
+    limits: await limitsOf(ctx.access, ctx.patient.id),
+    events: await eventsOf(ctx.access, ctx.patient.id),
+    preApprovals: await preApprovalsOf(ctx.access, ctx.patient.id),
+  })),
+
+  addLimit: recordProcedure.input(z.object({ limit: z.unknown() })).mutation(({ ctx, input }) => {
+    const row = checked(limitFields, input.limit, limitConsistent);
+    return ctx.access.store.write(async () => {
+      const id = await addLimit(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint });
+      await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
+      return id;
+    });
+  }),
+
+  liftLimit: recordProcedure
+    .input(z.object({ limitId: z.string().max(64), reason: z.string().trim().min(1).max(300) }))
+    .mutation(async ({ ctx, input }) => {
+      const lifted = await liftLimit(ctx.access, ctx.patient.id, input.limitId, input.reason);
+      if (!lifted) throw new Problem('conflict', 'It was lifted already, or is not this patient’s.');
+    }),
+
+  addEvent: recordProcedure.input(z.object({ event: z.unknown() })).mutation(({ ctx, input }) => {
+    const row = checked(eventFields, input.event, (value) => eventConsistent(value, ctx.access.day));
+    return ctx.access.store.write(async () => {
+      const id = await addEvent(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint | null });
+      await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
+      return id;
+    });
+  }),
+
+  preApprove: recordProcedure
+    .input(z.object({ preApproval: z.unknown() }))
+    .mutation(async ({ ctx, input }) => {
+      const { lineId, steps, days } = checked(preApprovalFields, input.preApproval);
+      const standing = inForce(await prescriptionsOf(ctx.access, ctx.patient.id));
+      if (!standing.some((row) => row.lineId === lineId)) {
+        throw new Problem('refused', 'Only an exercise in force can have steps approved ahead.');
+      }
+      return signPreApproval(ctx.access, ctx.patient.id, lineId, steps, days);
+    }),
+
+  withdrawPreApproval: recordProcedure
+    .input(z.object({ preApprovalId: z.string().max(64) }))
+    .mutation(async ({ ctx, input }) => {
+      const withdrawn = await withdrawPreApproval(ctx.access, ctx.patient.id, input.preApprovalId);
+      if (!withdrawn) throw new Problem('conflict', 'It was withdrawn already, or is not this patient’s.');
+    }),
+});

@@ -1,0 +1,86 @@
+/** Descriptors of limits, events and steps approved ahead. */
+import { type Day, daysBetween, isDay } from '../day.ts';
+import type { Field, InputOf } from '../describe.ts';
+import { joints } from '../joints.ts';
+import type { Refusal } from '../outcome.ts';
+
+const text = <const N extends string>(name: N, maxLength: number, about: string) =>
+  ({ name, kind: 'text', minLength: 1, maxLength, about }) as const;
+const remark = {
+  name: 'remark',
+  kind: 'text',
+  minLength: 1,
+  maxLength: 300,
+  nullable: true,
+  about: 'Remark',
+} as const;
+
+export const limitFields = [
+  { name: 'joint', kind: 'enum', values: joints, about: 'Joint' },
+  {
+    name: 'kind',
+    kind: 'enum',
+    values: ['weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none'],
+    about: 'Kind',
+  },
+  { name: 'ceilingKg', kind: 'number', unit: 'kg', min: 0, max: 300, nullable: true, about: 'Most load' },
+  text('from', 10, 'From'),
+  { name: 'to', kind: 'text', minLength: 10, maxLength: 10, nullable: true, about: 'Last day' },
+  text('author', 80, 'Who set it'),
+  remark,
+] as const satisfies readonly Field[];
+
+export const eventFields = [
+  text('day', 10, 'Day'),
+  {
+    name: 'kind',
+    kind: 'enum',
+    values: ['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'],
+    about: 'What happened',
+  },
+  { name: 'joint', kind: 'enum', values: joints, nullable: true, about: 'Joint' },
+  remark,
+] as const satisfies readonly Field[];
+
+export const preApprovalFields = [
+  text('lineId', 64, 'Prescribed exercise'),
+  { name: 'steps', kind: 'integer', unit: '1', min: 1, max: 3, about: 'Steps' },
+  { name: 'days', kind: 'integer', unit: 'd', min: 1, max: 28, about: 'Days' },
+] as const satisfies readonly Field[];
+
+const notADay = (field: string): Refusal => ({
+  field: `input.${field}`,
+  code: 'wrong-type',
+  reason: 'Give the day as YYYY-MM-DD, a day that exists.',
+});
+
+export const limitConsistent = (row: InputOf<typeof limitFields>): readonly Refusal[] => {
+  const refusals: Refusal[] = [];
+  if (!isDay(row.from)) refusals.push(notADay('from'));
+  if (row.to !== null && !isDay(row.to)) refusals.push(notADay('to'));
+  else if (row.to !== null && isDay(row.from) && daysBetween(row.from, row.to) < 0) {
+    refusals.push({
+      field: 'input.to',
+      code: 'inconsistent',
+      reason: 'The last day lies before the first; check both.',
+    });
+  }
+  if ((row.kind === 'load-ceiling') !== (row.ceilingKg !== null)) {
+    const reason =
+      row.kind === 'load-ceiling'
+        ? 'Give the most load in kilograms.'
+        : 'Only a load ceiling has kilograms; leave them out.';
+    refusals.push({ field: 'input.ceilingKg', code: 'inconsistent', reason });
+  }
+  return refusals;
+};
+
+export const eventConsistent = (row: InputOf<typeof eventFields>, today: Day): readonly Refusal[] => {
+  if (!isDay(row.day)) return [notADay('day')];
+  if (daysBetween(row.day, today) < 0) {
+    return [
+      { field: 'input.day', code: 'too-high', reason: 'The day is after today; give the day it happened.' },
+    ];
+  }
+  return [];
+};
