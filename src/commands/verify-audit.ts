@@ -8,7 +8,7 @@ import path from 'node:path';
 import { verifyChain } from '#data/audit.ts';
 import { clinicIds } from '#data/people.ts';
 import { openStore } from '#data/store/store.ts';
-import { keysFor } from '#server/keys.ts';
+import { keyFrom } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 
@@ -22,13 +22,13 @@ export const run = async (args: readonly string[]): Promise<number> => {
   const settings = readEnvironment();
   const file = neededFile(settings.DATABASE_FILE, 'The database file');
   // A key made on the spot would call every row changed.
-  neededFile(settings.AUDIT_KEY_FILE ?? path.join(`${file}.keys`, 'audit.key'), 'The key file');
-  const keys = keysFor(file, { audit: settings.AUDIT_KEY_FILE, encryption: settings.ENCRYPTION_KEY_FILE });
+  const keyFile = settings.AUDIT_KEY_FILE ?? path.join(`${file}.keys`, 'audit.key');
+  const key = keyFrom(neededFile(keyFile, 'The key file'));
   const store = openStore(file);
   let findings = 0;
   try {
     for (const clinicId of await clinicIds(store)) {
-      const verdict = await verifyChain(store, keys.audit, clinicId);
+      const verdict = await verifyChain(store, key, clinicId);
       if (verdict.ok) console.log(`clinic ${clinicId}: ${verdict.rows} rows hold`);
       else console.log(`clinic ${clinicId}: row ${verdict.sequence}: ${verdict.finding}`);
       findings += verdict.ok ? 0 : 1;

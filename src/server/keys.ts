@@ -3,7 +3,8 @@ import { createHmac, randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 
-const keyFrom = (file: string): Uint8Array => {
+/** The key in a file; made when the file is not there. */
+export const keyFrom = (file: string): Uint8Array => {
   if (!existsSync(file)) {
     mkdirSync(path.dirname(file), { recursive: true });
     writeFileSync(file, randomBytes(32).toString('hex'), { mode: 0o600, flag: 'wx' });

@@ -1,0 +1,71 @@
+/** The command that checks the audit chain of a file, as an auditor runs it. */
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Store } from '#data/store/store.ts';
+import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+describe('npm run verify-audit', () => {
+  let store: Store;
+  let folder: string;
+  const run = (env: Record<string, string> = {}) => {
+    const done = spawnSync(process.execPath, ['src/commands/run.mjs', 'verify-audit'], {
+      cwd: root,
+      env: {
+        ...process.env,
+        DATABASE_FILE: store.file,
+        AUDIT_KEY_FILE: path.join(folder, 'audit.key'),
+        ...env,
+      },
+    });
+    return { code: done.status, out: done.stdout.toString(), problem: done.stderr.toString() };
+  };
+
+  beforeEach(async () => {
+    store = freshStore();
+    const { clinician, patientId } = await twoClinics(store);
+    await signedExercise(clinician, patientId);
+    folder = mkdtempSync(path.join(tmpdir(), 'loadgate-audit-'));
+    writeFileSync(path.join(folder, 'audit.key'), Buffer.from(auditKey).toString('hex'));
+  });
+  afterEach(() => {
+    store.close();
+    rmSync(folder, { recursive: true });
+  });
+
+  it('says of each clinic how many rows hold, and ends with 0', () => {
+    expect(run()).toEqual({ code: 0, out: 'clinic a: 6 rows hold\nclinic b: 1 rows hold\n', problem: '' });
+  });
+
+  it('names the clinic and the row that was changed, and ends with 1', () => {
+    store.writer.client.exec('DROP TRIGGER audit_no_update');
+    store.writer.client.exec("UPDATE audit SET actor_id = 'x' WHERE clinic_id = 'a' AND sequence = 3");
+    const { code, out } = run();
+    expect(code).toBe(1);
+    expect(out).toContain('clinic a: row 3: ');
+    expect(out).toContain('clinic b: 1 rows hold');
+  });
+
+  it.each([
+    [
+      'a database file that does not exist',
+      { DATABASE_FILE: './no-such-file.sqlite' },
+      2,
+      'no-such-file.sqlite',
+    ],
+    ['a key file that does not exist', { AUDIT_KEY_FILE: './no-such.key' }, 1, 'AUDIT_KEY_FILE'],
+  ])('%s is named and nothing is made in its place', (_, env, code, named) => {
+    const done = run(env);
+    expect(done.code).toBe(code);
+    expect(done.problem).toContain(named);
+    expect(done.out).toBe('');
+    expect(Object.values(env).filter((file) => existsSync(file))).toEqual([]);
+    expect(existsSync(`${store.file}.keys`)).toBe(false);
+  });
+});
