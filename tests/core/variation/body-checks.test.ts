@@ -91,6 +91,13 @@ describe('Lever constants and limb lifts (computed from de Leva 1996)', () => {
     expect(leverConstantIn('cadaver', 'forearm', 'male')).toBeNull();
   });
 
+  it('is lighter with the segment masses of people of about seventy (Pavol 2002, data file seen)', () => {
+    // 65 kg × 1.62 m × g × Σ mass share × distance, with 11.62, 4.56 and 1.23 % of body mass; computed by hand.
+    within(leverConstantIn('older', 'straight-leg', 'female')! * 65 * 1.62 * 9.80665, 30.54, 0.05);
+    // Men: 11.27, 4.41 and 1.27 %.
+    within(leverConstantIn('older', 'straight-leg', 'male')!, 0.03332, 0.0001);
+  });
+
   it('calls 1 to 2 kg at the ankle a step of 28 %, not of 100 %', () => {
     const lift = { ...woman, lever: 'shank', angleDeg: 0, addedKg: 1 } as const;
     within(limbLiftMoment(lift), 12.6, 0.05);

@@ -22,6 +22,13 @@ describe('Ladders', () => {
     expect(stepBetween(one, two).percent).toBeCloseTo(-50, 9);
   });
 
+  it('counts a bridge per working foot: 0.215 of body mass on each of two, 0.447 on one alone', () => {
+    const share = (id: string) =>
+      ladder('bridge', woman).find((rung) => rung.exerciseId === id)?.shareOfBodyMass;
+    expect(share('bridge-two-legs')).toBeCloseTo(0.215, 3);
+    expect(share('bridge-one-leg')).toBeCloseTo(0.447, 3);
+  });
+
   it('names the next harder and the next easier rung with the step between', () => {
     expect(nextRung('push-up', woman)?.rung.exerciseId).toBe('push-up-feet-raised');
     expect(previousRung('push-up', woman)?.rung.exerciseId).toBe('incline-push-up-step');
