@@ -137,7 +137,7 @@ export const proposeOcclusionDose = (input: OcclusionDoseInput): Outcome<Propose
   if (!scheme) return refuse('wish.schemeId', 'not-listed', 'Choose one of the listed schemes.');
   const cuff = proposeCuff(wish.cuff, site.result, input.measurements, input.today, choices);
   const load = loadWithinShare(wish.loadKg, wish.oneRepMaxKg);
-  const timing = checkTiming(wish, scheme, site.result.limb);
+  const timing = checkTiming(wish, scheme);
   const home = wish.supervised ? [] : unmetHomeConditions(wish.home, wish.cuff.kind === 'elastic-wrap');
   const refused = [
     ...screeningRefusals(input.outcome, site.result.limb, site.result.side),

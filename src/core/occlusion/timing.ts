@@ -1,9 +1,8 @@
 /** Tempo, rest and time under restriction of a planned exercise, held against the scheme and the caps. */
-import type { Limb } from '../joints.ts';
-import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
-import { exerciseCapSeconds, secondsPerRepetitionRange, sessionCapSeconds } from './limits.ts';
+import { answer, type Note, type Outcome, type Refusal, refuse } from '../outcome.ts';
+import { exerciseCapSeconds, secondsPerRepetitionRange } from './limits.ts';
 import type { OcclusionWish, WorkingLine } from './occlusion-wish.ts';
-import { restrictionSeconds, withinCaps } from './restriction-time.ts';
+import { restrictionSeconds } from './restriction-time.ts';
 import type { OcclusionScheme } from './schemes.ts';
 
 type TimedWish = Pick<OcclusionWish, 'secondsPerRepetition' | 'restSeconds' | 'inflation'>;
@@ -60,7 +59,6 @@ const notesFor = (scheme: OcclusionScheme): readonly Note[] => [
 export const checkTiming = (
   wish: TimedWish,
   scheme: OcclusionScheme,
-  limb: Limb,
 ): Outcome<{ readonly restrictedSeconds: number }> => {
   const refused = [
     ...within(
@@ -73,23 +71,15 @@ export const checkTiming = (
   ];
   if (refused.length > 0) return { ok: false, refused };
   const { restrictedSeconds } = timeOf(wish, scheme);
-  const caps = withinCaps(restrictedSeconds, limb);
-  const over: Refusal[] = [];
-  if (!caps.withinExerciseCap) {
-    over.push({
-      field: 'input.wish.secondsPerRepetition',
-      code: 'too-high',
-      reason: `${restrictedSeconds} s under restriction is over the ${exerciseCapSeconds.value} s cap of one exercise; shorten tempo or rest, or let the cuff down in the rests.`,
-    });
+  // The cap of a whole session is longer than this one for either limb, so it cannot bind here.
+  if (restrictedSeconds > exerciseCapSeconds.value) {
+    return refuse(
+      'wish.secondsPerRepetition',
+      'too-high',
+      `${restrictedSeconds} s under restriction is over the ${exerciseCapSeconds.value} s cap of one exercise; shorten tempo or rest, or let the cuff down in the rests.`,
+    );
   }
-  if (!caps.withinSessionCap) {
-    over.push({
-      field: 'input.wish.secondsPerRepetition',
-      code: 'too-high',
-      reason: `${restrictedSeconds} s reaches the session cap of ${sessionCapSeconds[limb].value} s for one ${limb}.`,
-    });
-  }
-  return over.length > 0 ? { ok: false, refused: over } : answer({ restrictedSeconds }, notesFor(scheme));
+  return answer({ restrictedSeconds }, notesFor(scheme));
 };
 
 export const timingLine = (wish: TimedWish, scheme: OcclusionScheme): WorkingLine => {

@@ -24,7 +24,7 @@ export const afterClearances = (
   clearances: readonly Clearance[],
   today: Day,
 ): DatedReason => {
-  if (reason.opening !== 'closed-until-cleared' || reason.clearedBy === null) return reason;
+  if (reason.opening !== 'closed-until-cleared') return reason;
   const clearance = clearances.find((candidate) => covers(candidate, target, reason, today));
   if (!clearance) return reason;
   return {

@@ -194,6 +194,7 @@ describe('nothing is ever lost', () => {
   it('and a caution of the same name cannot replace the one that stands', () => {
     const list = cautions({ exerciseCautions: [{ ...extra('stop-signs'), text: 'Nothing to see.' }] });
     expect(list.find(({ id }) => id === 'stop-signs')?.text).toContain('emergency care');
+    expect(ids(list).filter((id) => id === 'stop-signs')).toHaveLength(1);
     expect(ids(withCautions(list, []))).toEqual(ids(list));
   });
 });

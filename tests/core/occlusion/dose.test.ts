@@ -67,6 +67,15 @@ const notes = (...args: Parameters<typeof propose>) => {
   return answered.ok ? answered.notes.map(({ code }) => code) : [];
 };
 
+/** Every condition of work at home met, the wrap not opened. */
+const home: HomeConditions = {
+  observedSessions: 2,
+  releasesWithEitherHand: true,
+  feelingIntact: true,
+  knowsToRelease: true,
+  wrapOpenedForLimb: false,
+};
+
 describe('the dose', () => {
   it('takes its pressure from the lower reading of this limb: 203 mmHg × 60 % is 122 mmHg', () => {
     expect(proposed().dose.cuff).toEqual({
@@ -208,13 +217,6 @@ describe('an elastic wrap', () => {
   });
 
   it('at home stays closed until a clinician opens it for the limb', () => {
-    const home: HomeConditions = {
-      observedSessions: 2,
-      releasesWithEitherHand: true,
-      feelingIntact: true,
-      knowsToRelease: true,
-      wrapOpenedForLimb: false,
-    };
     expect(refused({ ...wrap(7), supervised: false, home })).toEqual([
       'input.home.wrapOpenedForLimb missing',
     ]);
@@ -225,13 +227,6 @@ describe('an elastic wrap', () => {
 });
 
 describe('occlusion at home without supervision', () => {
-  const home: HomeConditions = {
-    observedSessions: 2,
-    releasesWithEitherHand: true,
-    feelingIntact: true,
-    knowsToRelease: true,
-    wrapOpenedForLimb: false,
-  };
   const alone = (changed: Partial<HomeConditions>) =>
     refused({ supervised: false, home: { ...home, ...changed } });
 

@@ -4,24 +4,25 @@ import { reportedPercent, sideEffectReports } from '#core/occlusion/side-effects
 import { bloodPressure, codesOf, outcomeOf, screeningWith } from '../screening/answers.ts';
 import { noteCodes, resultOf } from './row-answers.ts';
 
-const none = {
-  pastClot: false,
-  acuteIllness: false,
-  earlyPostoperative: false,
-  severeArrhythmiaOrIschaemia: false,
-  pregnant: false,
-  varicoseVeins: false,
-  prolongedInactivity: false,
-  atrialFibrillationOrHeartFailure: false,
-  malignancy: false,
-  hyperlipidaemia: false,
-  oestrogen: false,
-};
+const conditionNames = [
+  'pastClot',
+  'acuteIllness',
+  'earlyPostoperative',
+  'severeArrhythmiaOrIschaemia',
+  'pregnant',
+  'varicoseVeins',
+  'prolongedInactivity',
+  'atrialFibrillationOrHeartFailure',
+  'malignancy',
+  'hyperlipidaemia',
+  'oestrogen',
+] as const;
+const none = Object.fromEntries(conditionNames.map((name) => [name, false]));
 const person = (
   sex: string,
   ageYears: number,
   bodyMassIndex: number,
-  conditions: Partial<typeof none> = {},
+  conditions: Partial<Record<(typeof conditionNames)[number], boolean>> = {},
   pressure: readonly [number, number] = [124, 76],
 ) => ({
   sex,
@@ -60,6 +61,20 @@ describe('list A (course summary, scrambled layout, completed from memory): asks
     expect([39, 40, 59, 60].map(age)).toEqual([0, 1, 1, 2]);
     const mass = (index: number) => listA(person('male', 30, index)).points;
     expect([24.9, 25, 29.9, 30].map(mass)).toEqual([0, 1, 1, 2]);
+  });
+  it('4 points are below the gate, 5 are not', () => {
+    expect(listA(person('female', 30, 22, { varicoseVeins: true }))).toEqual({
+      points: 4,
+      gate: 'below-gate',
+    });
+    expect(listA(person('female', 40, 22, { varicoseVeins: true }))).toEqual({
+      points: 5,
+      gate: 'needs-clinician-decision',
+    });
+  });
+  it('weighs each condition as printed or remembered', () => {
+    const one = conditionNames.map((name) => listA(person('male', 30, 22, { [name]: true })).points);
+    expect(one).toEqual([5, 5, 5, 5, 4, 3, 3, 3, 2, 2, 2]);
   });
   it('counts 160/95 and 180/100 from the figure itself', () => {
     const pressure = (systolic: number, diastolic: number) =>

@@ -138,6 +138,12 @@ describe('time under restriction', () => {
     expect([within(899, 'arm'), within(900, 'arm'), within(901, 'arm')]).toEqual([true, false, false]);
   });
 
+  it('one exercise of a session may take 600 s and no more', () => {
+    const caps = (seconds: number) =>
+      resultOf('occlusion-session-time', { restrictedSeconds: [seconds], limb: 'leg' }).withinExerciseCaps;
+    expect([caps(599), caps(600), caps(601)]).toEqual([true, true, false]);
+  });
+
   it('five passive bouts of 5 min with 5 min rest: 25 min occluded, 45 min in all (from memory) [occlusion 36]', () => {
     expect(
       resultOf('passive-occlusion', { ...target(180, 70), bouts: 5, boutMinutes: 5, restMinutes: 5 }),

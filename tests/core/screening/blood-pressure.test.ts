@@ -25,8 +25,7 @@ describe('categories: ACC/AHA 2017 kept in 2025, ESC 2024, ESH 2023 (all seen as
   });
 
   it('change at each printed bound and not under it', () => {
-    const esh = (systolic: number) => category('esh-2023', systolic, 60);
-    expect([119, 120, 129, 130, 139, 140, 159, 160, 179, 180].map(esh)).toEqual([
+    const grades = [
       'optimal',
       'normal',
       'normal',
@@ -37,27 +36,18 @@ describe('categories: ACC/AHA 2017 kept in 2025, ESC 2024, ESH 2023 (all seen as
       'grade-2',
       'grade-2',
       'grade-3',
-    ]);
-    const eshDiastolic = (diastolic: number) => category('esh-2023', 115, diastolic);
-    expect([79, 80, 84, 85, 89, 90, 99, 100, 109, 110].map(eshDiastolic)).toEqual([
-      'optimal',
-      'normal',
-      'normal',
-      'high-normal',
-      'high-normal',
-      'grade-1',
-      'grade-1',
-      'grade-2',
-      'grade-2',
-      'grade-3',
-    ]);
-    expect([69, 70, 89, 90].map((diastolic) => category('esc-2024', 115, diastolic))).toEqual([
+    ];
+    const systolic = [119, 120, 129, 130, 139, 140, 159, 160, 179, 180];
+    expect(systolic.map((mmhg) => category('esh-2023', mmhg, 60))).toEqual(grades);
+    const diastolic = [79, 80, 84, 85, 89, 90, 99, 100, 109, 110];
+    expect(diastolic.map((mmhg) => category('esh-2023', 115, mmhg))).toEqual(grades);
+    expect([69, 70, 89, 90].map((mmhg) => category('esc-2024', 115, mmhg))).toEqual([
       'non-elevated',
       'elevated',
       'elevated',
       'hypertension',
     ]);
-    expect([79, 80, 89, 90].map((diastolic) => category('acc-aha-2025', 115, diastolic))).toEqual([
+    expect([79, 80, 89, 90].map((mmhg) => category('acc-aha-2025', 115, mmhg))).toEqual([
       'normal',
       'stage-1',
       'stage-1',

@@ -65,6 +65,14 @@ describe('one answer', () => {
     }
   });
 
+  it('"not known" has the effect of every detail, whichever is named beside it', () => {
+    for (const [variant, outcomes] of alone) {
+      if (variant.answer !== 'not-known' || !variant.details) continue;
+      const { details: _details, ...bare } = variant;
+      expect(outcomes).toEqual(outcomesFor([bare]));
+    }
+  });
+
   it('of "no" changes nothing', () => {
     for (const [variant, outcomes] of alone) {
       if (variant.answer === 'no') expect(outcomes.filter(({ opening }) => opening !== 'open')).toEqual([]);

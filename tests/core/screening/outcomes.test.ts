@@ -166,6 +166,11 @@ describe('ankle-brachial index', () => {
     expect(outcomeOf('low-load', 'leg', 'left', { measurements }).opening).toBe('open');
   });
 
+  it('dated tomorrow does not count yet', () => {
+    expect(leg(reading(110), reading(80, '2026-03-03'))).toBe('open');
+    expect(leg(reading(80), reading(110, '2026-03-03'))).toBe('closed');
+  });
+
   it('does not age into being normal, and yields to a newer one', () => {
     expect(leg(reading(80, '2020-01-01'))).toBe('closed');
     expect(leg(reading(80, '2025-01-01'), reading(110, '2026-02-01'))).toBe('open');
