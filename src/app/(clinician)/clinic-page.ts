@@ -1,0 +1,30 @@
+/** What every page of the clinic starts from: who is signed in, the procedures, the clinic's clock. */
+import 'server-only';
+import { notFound } from 'next/navigation';
+import { requirePerson, serverCaller } from '#server/caller.ts';
+import { runtime, zoneOf } from '#server/runtime.ts';
+import { today } from '#ui/clinician/when.ts';
+
+export const clinicPage = async () => {
+  const person = await requirePerson('clinician');
+  const { staff } = await serverCaller();
+  const at = runtime();
+  const clock = { zone: await zoneOf(at, person.clinicId), now: at.clock.now() };
+  return { person, staff, clock, day: today(clock) };
+};
+
+export type RecordParams = Promise<{ readonly id: string }>;
+
+const isNotFound = (error: unknown): boolean =>
+  typeof error === 'object' && error !== null && 'code' in error && error.code === 'NOT_FOUND';
+
+/** A page of one patient's record; a patient who is not of this clinic does not exist here. */
+export const recordPage = async (params: RecordParams) => {
+  const [page, { id: patientId }] = [await clinicPage(), await params];
+  try {
+    return { ...page, patient: await page.staff.people.get({ patientId }) };
+  } catch (error) {
+    if (isNotFound(error)) notFound();
+    throw error;
+  }
+};

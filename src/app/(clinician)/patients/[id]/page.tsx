@@ -1,0 +1,30 @@
+import type { Metadata } from 'next';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Patient record' };
+
+const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, clock, day } = await recordPage(params);
+  const patientId = patient.id;
+  const { lines } = await staff.worklist.list();
+  const line = lines.find((one) => one.patientId === patientId);
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="">
+        <OverviewScreen
+          patient={patient}
+          matters={line ? [line.matter, ...line.others] : []}
+          review={await staff.review.get({ patientId, days: 28 })}
+          prescriptions={await staff.prescriptions.list({ patientId })}
+          clock={clock}
+          day={day}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default OverviewPage;

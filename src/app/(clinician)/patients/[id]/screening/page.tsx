@@ -1,0 +1,26 @@
+import type { Metadata } from 'next';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { ScreeningScreen } from '#ui/clinician/screening/screening-screen.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Screening' };
+
+const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/screening">
+        <ScreeningScreen
+          patientId={patientId}
+          sheet={await staff.screening.sheet({ patientId })}
+          outcomes={await staff.screening.outcomes({ patientId })}
+          day={day}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default ScreeningPage;

@@ -1,0 +1,27 @@
+/**
+ * What the clinic's procedures answer, by the screen that shows it: the values as the server holds
+ * them. All are plain data, so that what a browser receives is the same.
+ */
+import type { createCaller } from '#api/root.ts';
+
+type Staff = ReturnType<typeof createCaller>['staff'];
+// biome-ignore lint/suspicious/noExplicitAny: the inputs are the procedures' own; only the answer is read here.
+type Answer<P extends (...input: any[]) => Promise<unknown>> = Awaited<ReturnType<P>>;
+
+export type WorklistAnswer = Answer<Staff['worklist']['list']>;
+export type PatientLine = Answer<Staff['people']['list']>[number];
+export type Patient = Answer<Staff['people']['get']>;
+export type SheetAnswer = Answer<Staff['screening']['sheet']>;
+export type Outcomes = Answer<Staff['screening']['outcomes']>;
+export type Recorded = Answer<Staff['measurements']['list']>[number];
+export type Catalogue = Answer<Staff['prescriptions']['catalogue']>;
+export type Prescriptions = Answer<Staff['prescriptions']['list']>;
+export type Version = Prescriptions['versions'][number];
+export type Proposed = Answer<Staff['prescriptions']['propose']>;
+export type ProgrammeAnswer = Answer<Staff['prescriptions']['programme']>;
+export type ReviewAnswer = Answer<Staff['review']['get']>;
+export type Decision = ReviewAnswer['decisions'][number];
+export type Response = ReviewAnswer['responses'][number];
+export type Proposal = ReviewAnswer['proposals'][number];
+export type Message = ReviewAnswer['messages'][number];
+export type CalculationRow = Answer<Staff['calculations']['list']>[number];

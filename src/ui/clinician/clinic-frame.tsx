@@ -1,0 +1,37 @@
+/** The frame of the clinic's pages: three places, who is signed in, and what the product is not. */
+import type { ReactNode } from 'react';
+import { PageFrame } from '#ui/shared/page-frame.tsx';
+import { SignOut } from './sign-out.tsx';
+
+const places = [
+  { href: '/worklist', text: 'Worklist' },
+  { href: '/patients', text: 'Patients' },
+  { href: '/calculations', text: 'Calculations' },
+] as const;
+
+export interface ClinicFrameProps {
+  readonly place: (typeof places)[number]['href'] | null;
+  readonly name: string;
+  readonly children: ReactNode;
+}
+
+export const ClinicFrame = ({ place, name, children }: ClinicFrameProps) => (
+  <PageFrame
+    audience="clinic"
+    homeHref="/worklist"
+    links={places.map((link) => ({ ...link, isCurrent: link.href === place }))}
+    account={
+      <span className="account">
+        <span className="soft">{name}</span> <SignOut />
+      </span>
+    }
+    foot={
+      <p>
+        Loadgate proposes; the licensed clinician decides, under local rules. It says what was checked and
+        what was not.
+      </p>
+    }
+  >
+    {children}
+  </PageFrame>
+);

@@ -1,0 +1,188 @@
+'use client';
+/** The fields of a form, drawn from a descriptor. Nothing is preselected; bounds stand beside the field. */
+import type { ReactNode } from 'react';
+import { unitWords } from '#api/inputs/unit-words.ts';
+import type { Field, NumberField as NumberDescriptor } from '#core/describe.ts';
+import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
+import { NumberField } from '#ui/shared/number-field.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { SelectField } from '#ui/shared/select-field.tsx';
+import { LongTextField, TextField } from '#ui/shared/text-field.tsx';
+import { labelOf, optionInWords } from './field-words.ts';
+import { linesOf, notAnswered, type Typed } from './typed.ts';
+
+export interface FieldsProps {
+  readonly fields: readonly Field[];
+  readonly typed: Typed;
+  readonly onType: (path: string, text: string) => void;
+  readonly errorOf: (path: string) => string | undefined;
+  /** Stands before every id, so that several forms can share a page. */
+  readonly prefix?: string;
+  readonly path?: string;
+  /** Options in place of a descriptor's bare text, by field name, such as the exercises. */
+  readonly choices?: Readonly<Record<string, readonly { readonly value: string; readonly label: string }[]>>;
+  /** What may be ticked in a list of texts, by field name. */
+  readonly several?: Readonly<Record<string, readonly string[]>>;
+  readonly hints?: Readonly<Record<string, ReactNode>>;
+}
+
+interface OneProps extends FieldsProps {
+  readonly field: Field;
+}
+
+const boundsOf = ({ min, max, exclusiveMin, also }: NumberDescriptor): string => {
+  const low = min === undefined ? '' : exclusiveMin ? `over ${min}` : `${min}`;
+  const range = max === undefined ? (low ? `From ${low}` : '') : low ? `${low} to ${max}` : `Up to ${max}`;
+  return [range, also?.length ? `or: ${also.join(', ')}` : ''].filter(Boolean).join(', ');
+};
+
+const days = new Set(['day', 'birthDay', 'until']);
+
+const wordsOf = (props: OneProps) => {
+  const { field, path = '', prefix = '', hints } = props;
+  const at = `${path}${field.name}`;
+  return {
+    at,
+    name: `${prefix}${at}`,
+    label: labelOf(field),
+    error: props.errorOf(at),
+    isOptional: field.optional ?? false,
+    hint: hints?.[at],
+  };
+};
+
+const NumberOf = (props: OneProps & { readonly field: NumberDescriptor }) => {
+  const { at, hint, ...words } = wordsOf(props);
+  return (
+    <NumberField
+      {...words}
+      hint={hint ?? boundsOf(props.field)}
+      unit={unitWords(props.field.unit) || undefined}
+      isWhole={props.field.kind === 'integer'}
+      value={props.typed[at] ?? ''}
+      onChange={(event) => props.onType(at, event.target.value)}
+    />
+  );
+};
+
+const fewOptions = 4;
+
+const ChoiceOf = (
+  props: OneProps & { readonly options: readonly { readonly value: string; readonly label: string }[] },
+) => {
+  const { at, label, isOptional, ...words } = wordsOf(props);
+  const chosen = props.typed[at] ?? '';
+  const legend = isOptional ? `${label} (optional)` : label;
+  return props.options.length <= fewOptions ? (
+    <RadioGroup
+      {...words}
+      legend={legend}
+      isWrapped
+      options={props.options}
+      chosen={chosen || null}
+      onChoose={(value) => props.onType(at, value)}
+    />
+  ) : (
+    <SelectField
+      {...words}
+      label={label}
+      isOptional={isOptional}
+      options={props.options}
+      value={chosen}
+      onChange={(event) => props.onType(at, event.target.value)}
+    />
+  );
+};
+
+const TextOf = (
+  props: OneProps & { readonly isLong: boolean; readonly isDay: boolean; readonly hintText?: string },
+) => {
+  const { at, hint, ...words } = wordsOf(props);
+  const shared = {
+    ...words,
+    hint: hint ?? props.hintText ?? (props.isDay ? 'As YYYY-MM-DD, such as 2026-03-31' : undefined),
+    value: props.typed[at] ?? '',
+    autoComplete: 'off',
+  };
+  return props.isLong ? (
+    <LongTextField {...shared} onChange={(event) => props.onType(at, event.target.value)} />
+  ) : (
+    <TextField
+      {...shared}
+      className={props.isDay ? 'input input-day' : 'input'}
+      onChange={(event) => props.onType(at, event.target.value)}
+    />
+  );
+};
+
+const SeveralOf = (props: OneProps & { readonly values: readonly string[] }) => {
+  const { at, label, isOptional: _isOptional, ...words } = wordsOf(props);
+  const options = props.values.map((value) => ({ value, label: optionInWords(value) }));
+  const apart = { value: notAnswered, label: 'Asked and not answered', isApart: true };
+  return (
+    <CheckboxGroup
+      {...words}
+      legend={label}
+      isWrapped
+      options={props.field.nullable ? [...options, apart] : options}
+      chosen={linesOf(props.typed[at] ?? '')}
+      onChoose={(values) => props.onType(at, values.join('\n'))}
+    />
+  );
+};
+
+const yesNo = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+] as const;
+
+const optionsFor = (values: readonly string[]) =>
+  values.map((value) => ({ value, label: optionInWords(value) }));
+
+const OneField = (props: OneProps) => {
+  const { field } = props;
+  const known = props.choices?.[field.name];
+  if (known) return <ChoiceOf {...props} options={known} />;
+  switch (field.kind) {
+    case 'number':
+    case 'integer':
+      return <NumberOf {...props} field={field} />;
+    case 'enum':
+      return <ChoiceOf {...props} options={optionsFor([...field.values, ...(field.also ?? [])])} />;
+    case 'flag':
+      return <ChoiceOf {...props} options={yesNo} />;
+    case 'text':
+      return <TextOf {...props} isLong={field.maxLength > 200} isDay={days.has(field.name)} />;
+    case 'list':
+      if (props.several?.[field.name]) return <SeveralOf {...props} values={props.several[field.name]!} />;
+      if (field.of.kind === 'enum') return <SeveralOf {...props} values={field.of.values} />;
+      return field.of.kind === 'record' ? (
+        <TextOf
+          {...props}
+          isLong
+          isDay={false}
+          hintText={`One line each: ${field.of.fields.map(labelOf).join(', ')}. A dash is “not given”.`}
+        />
+      ) : (
+        <TextOf {...props} isLong={false} isDay={false} hintText="Numbers with spaces between" />
+      );
+    case 'record':
+      return (
+        <fieldset className="fields-group">
+          <legend className="field-legend">{labelOf(field)}</legend>
+          <DescriptorFields {...props} fields={field.fields} path={`${props.path ?? ''}${field.name}.`} />
+        </fieldset>
+      );
+  }
+};
+
+/** A field that can take one value only is not asked. */
+const isAsked = (field: Field): boolean => !(field.kind === 'enum' && field.values.length === 1);
+
+export const DescriptorFields = (props: FieldsProps) => (
+  <div className="fields">
+    {props.fields.filter(isAsked).map((field) => (
+      <OneField key={field.name} {...props} field={field} />
+    ))}
+  </div>
+);

@@ -1,0 +1,40 @@
+/** Labels of descriptor fields and of their options, in the words of the clinic. */
+import type { Field } from '#core/describe.ts';
+
+const inSentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const unitEnding =
+  /(MlPerMin|MgDl|PerWeek|PerDay|Mmhg|Percent|Seconds|Minutes|Years|Months|Kcal|Deg|Kg|Cm|Nm|[MNG])$/;
+
+/** "painNextMorning" → "Pain next morning"; a unit at the end is shown beside the field instead. */
+export const nameInWords = (name: string, unit = ''): string => {
+  const bare = unit && unit !== '1' && !unit.startsWith('{') ? name.replace(unitEnding, '') || name : name;
+  const spaced = bare
+    .replace(/([a-z\d])([A-Z])/g, '$1 $2')
+    .replace(/([a-z])(\d)/g, '$1 $2')
+    .toLowerCase();
+  return inSentence(spaced);
+};
+
+export const labelOf = (field: Field): string => {
+  if (field.about) return inSentence(field.about.replace(/\.$/, ''));
+  return nameInWords(field.name, 'unit' in field ? field.unit : '');
+};
+
+const named: Readonly<Record<string, string>> = {
+  'low-load': 'Low load',
+  'pulse-oximeter': 'Pulse oximeter',
+  'elastic-wrap': 'Elastic wrap',
+  pneumatic: 'Cuff with a gauge',
+  'acc-aha-2025': 'ACC/AHA 2025',
+  'esc-2024': 'ESC 2024',
+  'esh-2023': 'ESH 2023',
+  esr: 'ESR',
+  crp: 'CRP',
+  female: 'Female coefficients',
+  male: 'Male coefficients',
+  'ease-back': 'Ease back',
+};
+
+/** "left-knee" → "Left knee". */
+export const optionInWords = (value: string): string => named[value] ?? inSentence(value.replace(/-/g, ' '));

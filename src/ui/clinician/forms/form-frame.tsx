@@ -1,0 +1,79 @@
+'use client';
+/** A form of descriptor fields: summary of problems on top, questions about unlikely values below, one button. */
+import { type FormEvent, type ReactNode, useState } from 'react';
+import type { Field } from '#core/describe.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { DescriptorFields, type FieldsProps } from './descriptor-fields.tsx';
+import { readTyped, type Typed } from './typed.ts';
+import { useSubmit } from './use-submit.ts';
+
+export interface FormFrameProps extends Pick<FieldsProps, 'choices' | 'several' | 'hints'> {
+  /** Stands before the ids of the fields, so that several forms can share a page. */
+  readonly prefix: string;
+  readonly fields: readonly Field[];
+  readonly start?: Typed;
+  readonly label: string;
+  readonly busyLabel?: string;
+  /** `isConfirmed` is true when unlikely values were confirmed. */
+  readonly send: (value: Record<string, unknown>, isConfirmed: boolean) => Promise<void>;
+  /** Clears the fields after a taken entry; left out, they stay. */
+  readonly clearsTo?: Typed;
+  /** Said when the entry was taken. */
+  readonly taken: string;
+  /** Between the fields and the button. */
+  readonly children?: ReactNode;
+}
+
+export const FormFrame = (props: FormFrameProps) => {
+  const [typed, setTyped] = useState<Typed>(props.start ?? {});
+  const [isTaken, setTaken] = useState(false);
+  const buttonId = `${props.prefix}send`;
+  const submit = useSubmit(props.prefix, buttonId);
+  const send = async (isConfirmed: boolean) => {
+    const { value, problems } = readTyped(props.fields, typed);
+    const taken = await submit.send(problems, () => props.send(value, isConfirmed));
+    setTaken(taken);
+    if (taken && props.clearsTo) setTyped(props.clearsTo);
+  };
+  const onSubmit = (event: FormEvent) => {
+    event.preventDefault();
+    void send(false);
+  };
+  return (
+    <form className="stack" noValidate onSubmit={onSubmit}>
+      <ErrorSummary problems={submit.problems} />
+      <DescriptorFields
+        fields={props.fields}
+        typed={typed}
+        onType={(path, text) => {
+          setTaken(false);
+          setTyped({ ...typed, [path]: text });
+        }}
+        errorOf={submit.errorOf}
+        prefix={props.prefix}
+        choices={props.choices}
+        several={props.several}
+        hints={props.hints}
+      />
+      {props.children}
+      {submit.questions.length > 0 ? (
+        <ConfirmQuestion
+          question={submit.questions.join(' ')}
+          yes="It is right, keep it"
+          no="Change it"
+          onYes={() => void send(true)}
+          onNo={submit.forget}
+        />
+      ) : (
+        <div className="row">
+          <Button type="submit" id={buttonId} aria-disabled={submit.isBusy || undefined}>
+            {submit.isBusy ? (props.busyLabel ?? 'Saving…') : props.label}
+          </Button>
+          <span role="status">{isTaken ? props.taken : ''}</span>
+        </div>
+      )}
+    </form>
+  );
+};

@@ -1,0 +1,42 @@
+/** What the server answered instead of a result, by field, in words a form can show. */
+import type { Problem } from '#ui/shared/error-summary.tsx';
+
+export interface Refused {
+  readonly problems: readonly Problem[];
+  /** Unlikely values to confirm; not errors. */
+  readonly questions: readonly string[];
+}
+
+interface ProblemData {
+  readonly problem?: string | null;
+  readonly refusals?: readonly { readonly field: string; readonly reason: string }[];
+  readonly questions?: readonly string[];
+}
+
+const noAnswer =
+  'The clinic’s server did not answer. What you entered is still on this page; try again in a moment.';
+
+/** "input.home.observedSessions" → "home.observedSessions"; one element of a list is its list's problem. */
+const pathOf = (field: string): string => field.replace(/^input\.?/, '').replace(/(\.\d+|\[\d+\]).*$/, '');
+
+/**
+ * Reads an error of a procedure. `prefix` stands before the ids of the form's fields; `fallback` is
+ * the id that a problem without a field of its own leads to.
+ */
+export const refusedBy = (error: unknown, prefix: string, fallback: string): Refused => {
+  const data = (error as { data?: ProblemData | null } | null)?.data;
+  if (!data) return { problems: [{ field: fallback, text: noAnswer }], questions: [] };
+  if (data.questions && data.questions.length > 0) return { problems: [], questions: data.questions };
+  const refusals = data.refusals ?? [];
+  if (refusals.length === 0) {
+    const text = (error as { message?: string }).message ?? noAnswer;
+    return { problems: [{ field: fallback, text }], questions: [] };
+  }
+  return {
+    problems: refusals.map(({ field, reason }) => ({
+      field: pathOf(field) === '' ? fallback : `${prefix}${pathOf(field)}`,
+      text: reason,
+    })),
+    questions: [],
+  };
+};

@@ -1,0 +1,134 @@
+/**
+ * What was typed into a form of descriptor fields, and how it is read. Everything stays as it was
+ * typed until it is sent; an empty field is "not given", never zero.
+ */
+import type { Field, ListField, RecordField } from '#core/describe.ts';
+import type { Problem } from '#ui/shared/error-summary.tsx';
+import { readNumber } from '#ui/shared/read-number.ts';
+import { labelOf } from './field-words.ts';
+
+/** Path of a field, such as "home.observedSessions", to the text in it. Several ticked boxes stand one a line. */
+export type Typed = Readonly<Record<string, string>>;
+
+/** Stands for "asked and not answered" where a list may be null. */
+export const notAnswered = 'not-answered';
+
+type Found = { readonly value?: unknown; readonly problems: readonly Problem[] };
+
+const nothing: Found = { problems: [] };
+const found = (value: unknown): Found => ({ value, problems: [] });
+const wrong = (field: string, text: string): Found => ({ problems: [{ field, text }] });
+
+/** Nothing typed: null where that is an answer, else left out so that the server says it is missing. */
+const empty = (field: Field): Found => (field.nullable && !field.optional ? found(null) : nothing);
+
+const numberAt = (field: Field, path: string, text: string): Found => {
+  if (field.also?.includes(text)) return found(text);
+  const value = readNumber(text);
+  return Number.isNaN(value)
+    ? wrong(path, `Type a number for “${labelOf(field)}”, such as 7.5.`)
+    : found(value);
+};
+
+const rowAt = (row: RecordField, line: string): Record<string, unknown> | null => {
+  const texts = line.trim().split(/[\s;]+/);
+  if (texts.length !== row.fields.length) return null;
+  const values = texts.map((text) => (text === '-' ? null : readNumber(text)));
+  if (values.some((value) => Number.isNaN(value))) return null;
+  return Object.fromEntries(row.fields.map((field, place) => [field.name, values[place]]));
+};
+
+/** The lines of a text, empty ones left out. */
+export const linesOf = (text: string): readonly string[] =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+
+const rowsAt = (row: RecordField, path: string, text: string): Found => {
+  const rows = linesOf(text).map((line) => rowAt(row, line));
+  return rows.includes(null)
+    ? wrong(path, `Give on each line: ${row.fields.map(labelOf).join(', then ')}. A dash is “not given”.`)
+    : found(rows);
+};
+
+const listAt = (field: ListField, path: string, text: string): Found => {
+  if (text === notAnswered) return found(null);
+  if (field.of.kind === 'record') return rowsAt(field.of, path, text);
+  if (field.of.kind !== 'number' && field.of.kind !== 'integer') return found(linesOf(text));
+  const texts = text.split(/[\s;]+/).filter((part) => part !== '');
+  const values = texts.map(readNumber);
+  return values.some((value) => Number.isNaN(value))
+    ? wrong(path, `Type numbers for “${labelOf(field)}” with spaces between, such as 2 4.5 6.`)
+    : found(values);
+};
+
+const recordAt = (field: RecordField, path: string, typed: Typed): Found => {
+  const inner = readTyped(field.fields, typed, `${path}.`);
+  const isEmpty = Object.keys(typed).every((key) => !key.startsWith(`${path}.`) || typed[key]?.trim() === '');
+  if (isEmpty && (field.optional || field.nullable)) return empty(field);
+  return inner;
+};
+
+const fieldAt = (field: Field, path: string, typed: Typed): Found => {
+  if (field.kind === 'record') return recordAt(field, path, typed);
+  const text = (typed[path] ?? '').trim();
+  if (field.kind === 'list') {
+    return text === '' && (field.optional || field.nullable) ? empty(field) : listAt(field, path, text);
+  }
+  if (text === '') return empty(field);
+  switch (field.kind) {
+    case 'number':
+    case 'integer':
+      return numberAt(field, path, text);
+    case 'flag':
+      return found(text === 'yes');
+    default:
+      return found(text);
+  }
+};
+
+export interface Read {
+  readonly value: Record<string, unknown>;
+  readonly problems: readonly Problem[];
+}
+
+/** The value of a form. What cannot be read is a problem; bounds are the server's to refuse. */
+export const readTyped = (fields: readonly Field[], typed: Typed, prefix = ''): Read => {
+  const value: Record<string, unknown> = {};
+  const problems: Problem[] = [];
+  for (const field of fields) {
+    const one = fieldAt(field, `${prefix}${field.name}`, typed);
+    problems.push(...one.problems);
+    if ('value' in one) value[field.name] = one.value;
+  }
+  return { value, problems };
+};
+
+const textOf = (value: unknown): string => {
+  if (value === null || value === undefined) return '';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (Array.isArray(value)) {
+    const isRows = value.some((item) => typeof item === 'object' && item !== null);
+    return isRows
+      ? value
+          .map((row) =>
+            Object.values(row as object)
+              .map((cell) => cell ?? '-')
+              .join(' '),
+          )
+          .join('\n')
+      : value.join(value.every((item) => typeof item === 'number') ? ' ' : '\n');
+  }
+  return String(value);
+};
+
+/** The texts that stand for a value, such as an example or what is on record. */
+export const typedFrom = (value: Readonly<Record<string, unknown>>, prefix = ''): Typed =>
+  Object.fromEntries(
+    Object.entries(value).flatMap(([name, inner]) =>
+      typeof inner === 'object' && inner !== null && !Array.isArray(inner)
+        ? Object.entries(typedFrom(inner as Record<string, unknown>, `${prefix}${name}.`))
+        : [[`${prefix}${name}`, textOf(inner)] as const],
+    ),
+  );

@@ -1,0 +1,55 @@
+'use client';
+/** Sending a form: one at a time, refusals kept beside the fields, nothing typed lost. */
+import { useEffect, useState } from 'react';
+import type { Problem } from '#ui/shared/error-summary.tsx';
+import { type Refused, refusedBy } from './submit-problems.ts';
+
+const calm: Refused = { problems: [], questions: [] };
+
+export interface Submit {
+  readonly problems: readonly Problem[];
+  readonly questions: readonly string[];
+  readonly isBusy: boolean;
+  /** The message beside one field. */
+  readonly errorOf: (field: string) => string | undefined;
+  /** Sends unless something typed could not be read; true when it was taken. */
+  readonly send: (unreadable: readonly Problem[], call: () => Promise<void>) => Promise<boolean>;
+  readonly forget: () => void;
+}
+
+export const useSubmit = (prefix: string, fallback: string): Submit => {
+  const [refused, setRefused] = useState<Refused>(calm);
+  const [isBusy, setBusy] = useState(false);
+  useEffect(() => {
+    const title = document.title.replace(/^Error: /, '');
+    document.title = refused.problems.length > 0 ? `Error: ${title}` : title;
+  }, [refused]);
+  const send = async (unreadable: readonly Problem[], call: () => Promise<void>) => {
+    if (isBusy) return false;
+    if (unreadable.length > 0) {
+      setRefused({
+        problems: unreadable.map(({ field, text }) => ({ field: `${prefix}${field}`, text })),
+        questions: [],
+      });
+      return false;
+    }
+    setBusy(true);
+    try {
+      await call();
+      setRefused(calm);
+      return true;
+    } catch (error) {
+      setRefused(refusedBy(error, prefix, fallback));
+      return false;
+    } finally {
+      setBusy(false);
+    }
+  };
+  return {
+    ...refused,
+    isBusy,
+    errorOf: (field) => refused.problems.find((problem) => problem.field === `${prefix}${field}`)?.text,
+    send,
+    forget: () => setRefused(calm),
+  };
+};

@@ -1,0 +1,26 @@
+'use client';
+/** A new patient: adults only, refused by the server with the reason. */
+import { useRouter } from 'next/navigation';
+import { newPatientFields } from '#core/model/staff-fields.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+
+export const NewPatientForm = () => {
+  const router = useRouter();
+  return (
+    <FormFrame
+      prefix="new-"
+      fields={newPatientFields}
+      label="Add this patient"
+      taken="Added. Opening the record."
+      hints={{
+        birthDay: 'As YYYY-MM-DD, such as 1961-04-09. Loadgate is for adults, 18 and over.',
+        phone: 'Where the clinic rings. Leave it empty when there is none.',
+      }}
+      send={async (patient) => {
+        const id = await client.staff.people.create.mutate({ patient });
+        router.push(`/patients/${id}`);
+      }}
+    />
+  );
+};

@@ -1,0 +1,65 @@
+'use client';
+/** The clinic's patients, found by any part of the name. Works as a plain form when no script runs. */
+import { useState } from 'react';
+import { ageYears, type Day } from '#core/day.ts';
+import { counted, dayInWords } from '#core/review/plain-words.ts';
+import { LinkButton } from '#ui/shared/button.tsx';
+import { TextField } from '#ui/shared/text-field.tsx';
+import type { PatientLine } from '../answers.ts';
+
+const folded = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+
+/** Every part typed stands somewhere in the name, in any order, accents apart. */
+export const namedLike = <P extends Pick<PatientLine, 'givenName' | 'familyName'>>(
+  patients: readonly P[],
+  typed: string,
+): readonly P[] => {
+  const parts = folded(typed).split(/\s+/).filter(Boolean);
+  return patients.filter((patient) => {
+    const name = folded(`${patient.familyName} ${patient.givenName}`);
+    return parts.every((part) => name.includes(part));
+  });
+};
+
+export const PatientsScreen = (props: {
+  readonly patients: readonly PatientLine[];
+  readonly typed: string;
+  readonly day: Day;
+}) => {
+  const [typed, setTyped] = useState(props.typed);
+  const shown = namedLike(props.patients, typed);
+  return (
+    <div className="stack">
+      <form method="get" className="row row-end">
+        <TextField
+          name="name"
+          label="Find by name"
+          type="search"
+          autoComplete="off"
+          value={typed}
+          onChange={(event) => setTyped(event.target.value)}
+        />
+        <LinkButton href="/patients/new" tone="plain">
+          Add a patient
+        </LinkButton>
+      </form>
+      <p role="status" className="soft">
+        {typed.trim() === ''
+          ? `${counted(shown.length, 'patient')}.`
+          : `${shown.length} of ${counted(props.patients.length, 'patient')} with this name.`}
+      </p>
+      <ul className="people">
+        {shown.map((patient) => (
+          <li key={patient.id}>
+            <a href={`/patients/${patient.id}`}>
+              {patient.familyName}, {patient.givenName}
+            </a>
+            <span className="soft">
+              {dayInWords(patient.birthDay)}, {ageYears(patient.birthDay, props.day)} years
+            </span>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+};

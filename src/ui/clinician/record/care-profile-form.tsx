@@ -1,0 +1,34 @@
+'use client';
+/** What is known of a patient for dosing. Saving makes a new version; the earlier ones are kept. */
+import { useRouter } from 'next/navigation';
+import { careProfileFields } from '#core/model/staff-fields.ts';
+import { equipmentKinds } from '#core/prescribing/equipment.ts';
+import type { Patient } from '../answers.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import { typedFrom } from '../forms/typed.ts';
+
+export const CareProfileForm = ({ patient }: { readonly patient: Patient }) => {
+  const router = useRouter();
+  const { version: _version, ...known } = patient.profile ?? { version: 0 };
+  return (
+    <FormFrame
+      prefix="profile-"
+      fields={careProfileFields}
+      start={typedFrom(known)}
+      several={{ ownedEquipment: equipmentKinds }}
+      label="Save the care profile"
+      taken="Saved as a new version."
+      hints={{
+        followedJoints: 'One or two. These are asked about at each session and each morning.',
+        ownedLoadsKg: 'In kg with spaces between, such as 1 2 3 4.5. Doses are rounded to these.',
+        formulaSex:
+          'Which coefficients the body formulas use. Empty: the ladders by body mass are not computed.',
+      }}
+      send={async (profile) => {
+        await client.staff.people.saveProfile.mutate({ patientId: patient.id, profile });
+        router.refresh();
+      }}
+    />
+  );
+};

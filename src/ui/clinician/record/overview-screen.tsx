@@ -1,0 +1,166 @@
+/** The record on one page: what presses, what stands, what is in force, what is known. */
+import type { Day } from '#core/day.ts';
+import type { Joint } from '#core/joints.ts';
+import type { Baseline } from '#core/model/record.ts';
+import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import type { Matter } from '#core/worklist/matters.ts';
+import { DataTable } from '#ui/shared/data-table.tsx';
+import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { StatusTag } from '#ui/shared/status-tag.tsx';
+import type { Decision, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
+import { doseInWords, doseTitle } from '../dose-words.ts';
+import { agoInWords, type ClinicClock, momentInWords } from '../when.ts';
+import { contactInWords, decisionStatus, matterStatus, methodInWords, todayInWords } from '../words.ts';
+import { CareProfileForm } from './care-profile-form.tsx';
+
+export interface OverviewProps {
+  readonly patient: Patient;
+  readonly matters: readonly Matter[];
+  readonly review: ReviewAnswer;
+  readonly prescriptions: Prescriptions;
+  readonly clock: ClinicClock;
+  readonly day: Day;
+}
+
+const Matters = ({ matters, clock }: Pick<OverviewProps, 'matters' | 'clock'>) =>
+  matters.length === 0 ? (
+    <p className="soft">The worklist holds nothing for this patient.</p>
+  ) : (
+    <ul className="plain-list">
+      {matters.map((matter) => {
+        const { word, shape, tone } = matterStatus[matter.kind];
+        return (
+          <li key={`${matter.kind} ${matter.since} ${matter.joint}`} className="matter">
+            <StatusTag shape={shape} tone={tone}>
+              {word}
+            </StatusTag>{' '}
+            {matter.sentence} <span className="soft">{agoInWords(matter.since, clock)}</span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+
+/** The newest decision of each joint in the window, by joint. */
+const standing = (decisions: readonly Decision[]): readonly Decision[] => [
+  ...new Map(decisions.map((row) => [row.joint, row])).values(),
+];
+
+const Standing = ({ review, patient, clock }: Pick<OverviewProps, 'review' | 'patient' | 'clock'>) => {
+  const rows = standing(review.decisions);
+  if (rows.length === 0) return <p className="soft">No decision in the last 28 days.</p>;
+  return (
+    <ul className="plain-list stack-close">
+      {rows.map((row) => {
+        const { word, shape, tone } = decisionStatus[row.decision];
+        const answer = review.responses.find((one) => one.decisionId === row.id);
+        return (
+          <li key={row.id}>
+            <StatusTag shape={shape} tone={tone}>
+              {word}
+            </StatusTag>{' '}
+            <a href={`/patients/${patient.id}/review?joint=${row.joint}#decision-${row.id}`}>
+              {jointInWords(row.joint)}
+            </a>
+            : {todayInWords[row.today]}, {contactInWords[row.contact]}.{' '}
+            {momentInWords(row.evaluatedAt, clock)}
+            {answer
+              ? ` · ${answer.kind === 'accept' ? 'accepted' : `overridden with ${answer.decision}`} by ${answer.answeredName}`
+              : ' · not answered by a clinician'}
+          </li>
+        );
+      })}
+    </ul>
+  );
+};
+
+const usualOf = (baselines: readonly Baseline[], joint: Joint): Baseline | undefined =>
+  baselines.findLast((row) => row.joint === joint);
+
+const usualInWords = (row: Baseline | undefined, day: Day): string => {
+  if (!row) return 'No usual values frozen: the rules read usual pain as not known and the ceiling as 5.';
+  const pain =
+    row.usualPain === null
+      ? 'usual pain not frozen'
+      : `usual pain ${row.usualPain}${row.usualPainTop === null ? '' : `, top ${row.usualPainTop}`}`;
+  return `${pain}, ceiling ${row.painCeiling}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; frozen ${dayInWords(row.frozenOn, day)} by ${row.frozenBy}${row.latched ? '. The mornings lie well under it: freeze it anew' : ''}.`;
+};
+
+const ProfileList = ({ patient, review, day }: Pick<OverviewProps, 'patient' | 'review' | 'day'>) => {
+  const { profile } = patient;
+  const joints = profile?.followedJoints ?? [];
+  const rows = [
+    { key: 'diagnosis', name: 'Diagnosis', value: profile?.diagnosis ?? 'Not given' },
+    {
+      key: 'inflammatory',
+      name: 'Inflammatory arthritis',
+      value: profile ? (profile.inflammatoryArthritis ? 'Yes' : 'No') : 'Not given',
+    },
+    {
+      key: 'loads',
+      name: 'Loads owned',
+      value: profile?.ownedLoadsKg.length ? `${profile.ownedLoadsKg.join(', ')} kg` : 'None entered',
+    },
+    { key: 'sex', name: 'Coefficients', value: profile?.formulaSex ?? 'Not given: ladders are not computed' },
+    ...joints.map((joint) => ({
+      key: joint,
+      name: `Usual values, ${jointInWords(joint)}`,
+      value: usualInWords(usualOf(review.record.baselines, joint), day),
+    })),
+  ];
+  return <DefinitionList rows={rows} />;
+};
+
+export const OverviewScreen = (props: OverviewProps) => (
+  <div className="stack-wide">
+    <section className="stack-close">
+      <h2>What presses</h2>
+      <Matters {...props} />
+    </section>
+    <section className="stack-close">
+      <h2>Standing decisions</h2>
+      <Standing {...props} />
+    </section>
+    <section className="stack-close">
+      <h2>In force</h2>
+      <DataTable
+        caption="Signed prescriptions in force"
+        hidesCaption
+        columns={[
+          { key: 'exercise', title: 'Exercise' },
+          { key: 'method', title: 'Method' },
+          { key: 'dose', title: 'Dose' },
+          { key: 'signed', title: 'Signed' },
+        ]}
+        rows={props.prescriptions.inForce.map((row) => ({
+          key: row.id,
+          cells: [
+            doseTitle(row.dose),
+            methodInWords[row.dose.method],
+            doseInWords(row.dose),
+            `${row.signedName}, ${row.signedAt === null ? '' : momentInWords(row.signedAt, props.clock)}`,
+          ],
+        }))}
+        empty="Nothing is in force. Screen, measure, then prescribe."
+      />
+      {props.prescriptions.unsigned.length > 0 ? (
+        <p>
+          <a href={`/patients/${props.patient.id}/prescriptions#unsigned`}>
+            {props.prescriptions.unsigned.length} waiting for a signature
+          </a>
+        </p>
+      ) : null}
+    </section>
+    <section className="stack-close">
+      <h2>Care profile</h2>
+      <ProfileList {...props} />
+      <Disclosure
+        summary={props.patient.profile ? 'Change the care profile' : 'Enter the care profile'}
+        isOpen={!props.patient.profile}
+      >
+        <CareProfileForm patient={props.patient} />
+      </Disclosure>
+    </section>
+  </div>
+);

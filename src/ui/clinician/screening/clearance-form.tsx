@@ -1,0 +1,121 @@
+'use client';
+/** Clearing what may be cleared, with a reason. The reason stays in sight afterwards, with the name. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import type { Method } from '#core/methods.ts';
+import type { MethodOutcome } from '#core/model/screening.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { LongTextField } from '#ui/shared/text-field.tsx';
+import { client } from '../client.ts';
+import { useSubmit } from '../forms/use-submit.ts';
+import { methodInWords } from '../words.ts';
+import { groupedReasons } from './outcome-table.tsx';
+import { limbOptions } from './sheet-state.ts';
+
+export const clearable = (outcomes: readonly MethodOutcome[]) =>
+  outcomes.map((outcome) => ({
+    ...outcome,
+    reasons: outcome.reasons.filter(
+      (reason) => reason.opening === 'closed-until-cleared' && reason.clearedBy !== null,
+    ),
+  }));
+
+const everyLimb = 'every limb';
+
+const limbChoices = [everyLimb, ...limbOptions].map((value) => ({
+  value,
+  label: value.charAt(0).toUpperCase() + value.slice(1),
+}));
+
+const start = { method: null as Method | null, closings: [] as readonly string[], limb: '', reason: '' };
+
+const clearanceOf = ({ method, closings, limb, reason }: typeof start) => {
+  const [side, name] = limb === everyLimb ? [null, null] : limb.split(' ');
+  return { method, closings, reason, side, limb: name };
+};
+
+const missingIn = ({ method, closings, limb }: typeof start) => [
+  ...(method === null ? [{ field: 'method', text: 'Choose the method to clear.' }] : []),
+  ...(method !== null && closings.length === 0 ? [{ field: 'closings', text: 'Tick what is cleared.' }] : []),
+  ...(limb === '' ? [{ field: 'limb', text: 'Choose the limb, or every limb.' }] : []),
+];
+
+export const ClearanceForm = (props: {
+  readonly patientId: string;
+  readonly outcomes: readonly MethodOutcome[];
+}) => {
+  const router = useRouter();
+  const [typed, setTyped] = useState(start);
+  const submit = useSubmit('clear-', 'clear-send');
+  const change = (more: Partial<typeof start>) => setTyped({ ...typed, ...more });
+  const open = clearable(props.outcomes).filter((outcome) => outcome.reasons.length > 0);
+  const methods = [...new Set(open.map((outcome) => outcome.method))];
+  const reasons = groupedReasons(open.filter((outcome) => outcome.method === typed.method));
+  const send = async (event: FormEvent) => {
+    event.preventDefault();
+    const taken = await submit.send(missingIn(typed), async () => {
+      await client.staff.screening.clear.mutate({
+        patientId: props.patientId,
+        clearance: clearanceOf(typed),
+      });
+    });
+    if (!taken) return;
+    setTyped(start);
+    router.refresh();
+  };
+  if (methods.length === 0) return <p className="soft">Nothing stands that could be cleared.</p>;
+  return (
+    <form className="stack" noValidate onSubmit={(event) => void send(event)}>
+      <ErrorSummary problems={submit.problems} />
+      <RadioGroup
+        name="clear-method"
+        legend="Method"
+        error={submit.errorOf('method')}
+        isWrapped
+        options={methods.map((method) => ({ value: method, label: methodInWords[method] }))}
+        chosen={typed.method}
+        onChoose={(method) => change({ method, closings: [] })}
+      />
+      {typed.method ? (
+        <CheckboxGroup
+          name="clear-closings"
+          legend="What is cleared"
+          error={submit.errorOf('closings')}
+          options={reasons.map((reason) => ({
+            value: reason.code,
+            label: reason.text,
+            hint:
+              reason.clearedBy === 'physician'
+                ? 'Needs a physician’s word: name them and the day in the reason.'
+                : `Reaches ${reason.limbs.join(', ')}`,
+          }))}
+          chosen={typed.closings}
+          onChoose={(closings) => change({ closings })}
+        />
+      ) : null}
+      <RadioGroup
+        name="clear-limb"
+        legend="For"
+        error={submit.errorOf('limb')}
+        isWrapped
+        options={limbChoices}
+        chosen={typed.limb}
+        onChoose={(limb) => change({ limb })}
+      />
+      <LongTextField
+        name="clear-reason"
+        label="Reason"
+        hint="What was found and who said so. It is shown with your name wherever the method is used."
+        error={submit.errorOf('reason')}
+        value={typed.reason}
+        onChange={(event) => change({ reason: event.target.value })}
+      />
+      <Button type="submit" id="clear-send" aria-disabled={submit.isBusy || undefined}>
+        Clear, with precautions
+      </Button>
+    </form>
+  );
+};

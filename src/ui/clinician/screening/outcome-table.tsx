@@ -1,0 +1,99 @@
+/** What screening leaves of each method on each limb, and every reason with who may clear it. */
+import type { MethodOutcome, MethodReason } from '#core/model/screening.ts';
+import { listed } from '#core/review/plain-words.ts';
+import { DataTable } from '#ui/shared/data-table.tsx';
+import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { supportInWords } from '../support-note.tsx';
+import { methodInWords, openingStatus } from '../words.ts';
+
+const limbColumns = [
+  { key: 'left arm', title: 'Left arm' },
+  { key: 'right arm', title: 'Right arm' },
+  { key: 'left leg', title: 'Left leg' },
+  { key: 'right leg', title: 'Right leg' },
+] as const;
+
+const limbOf = (outcome: MethodOutcome): string => `${outcome.side} ${outcome.limb}`;
+
+const methodsOf = (outcomes: readonly MethodOutcome[]) => [...new Set(outcomes.map((row) => row.method))];
+
+export interface GroupedReason extends MethodReason {
+  readonly limbs: readonly string[];
+}
+
+/** One line for each reason of a method, with the limbs it reaches. */
+export const groupedReasons = (outcomes: readonly MethodOutcome[]): readonly GroupedReason[] => {
+  const groups = new Map<string, GroupedReason>();
+  for (const outcome of outcomes) {
+    for (const reason of outcome.reasons) {
+      const key = `${reason.code} ${reason.opening} ${reason.text}`;
+      const known = groups.get(key);
+      groups.set(key, { ...reason, limbs: [...(known?.limbs ?? []), limbOf(outcome)] });
+    }
+  }
+  return [...groups.values()];
+};
+
+const clearedBy = { clinician: 'A clinician may clear it', physician: 'Needs a physician’s word' } as const;
+
+const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) => {
+  const reasons = groupedReasons(outcomes);
+  if (reasons.length === 0) return <p className="soft">Nothing found by what was asked and measured.</p>;
+  return (
+    <ul className="plain-list stack-close">
+      {reasons.map((reason) => {
+        const { word, shape, tone } = openingStatus[reason.opening];
+        return (
+          <li key={`${reason.code} ${reason.opening} ${reason.text}`}>
+            <StatusTag shape={shape} tone={tone}>
+              {word}
+            </StatusTag>{' '}
+            {reason.text}{' '}
+            <span className="soft">
+              {reason.limbs.length === 4 ? 'Every limb' : listed(reason.limbs)}.{' '}
+              {reason.opening.startsWith('closed')
+                ? `${reason.clearedBy ? clearedBy[reason.clearedBy] : 'Nobody may clear it'}. `
+                : ''}
+              Support: {supportInWords(reason.support)}.
+            </span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+};
+
+export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) => (
+  <div className="stack">
+    <DataTable
+      caption="What each method is on each limb today"
+      columns={[{ key: 'method', title: 'Method' }, ...limbColumns]}
+      rows={methodsOf(outcomes).map((method) => ({
+        key: method,
+        cells: [
+          methodInWords[method],
+          ...limbColumns.map(({ key }) => {
+            const found = outcomes.find((row) => row.method === method && limbOf(row) === key);
+            if (!found) return 'Not judged';
+            const { word, shape, tone } = openingStatus[found.opening];
+            return (
+              <StatusTag key={key} shape={shape} tone={tone}>
+                {word}
+              </StatusTag>
+            );
+          }),
+        ],
+      }))}
+    />
+    {methodsOf(outcomes).map((method) => (
+      <section key={method} className="stack-close">
+        <h3>{methodInWords[method]}: reasons</h3>
+        <Reasons outcomes={outcomes.filter((row) => row.method === method)} />
+      </section>
+    ))}
+    <p className="soft">
+      Open means that nothing was found by the questions and measurements asked here. No agreed, exhaustive
+      list of stops for occlusion exists; this sheet claims none.
+    </p>
+  </div>
+);

@@ -1,0 +1,41 @@
+/** Screening: what it leaves of each method, then the sheet, then the earlier versions. */
+import { type Day, daysBetween } from '#core/day.ts';
+import type { MethodOutcome } from '#core/model/screening.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import type { SheetAnswer } from '../answers.ts';
+import { ClearanceForm } from './clearance-form.tsx';
+import { OutcomeTable } from './outcome-table.tsx';
+import { SheetForm } from './sheet-form.tsx';
+
+const ageInWords = (newest: SheetAnswer['newest'], day: Day): string => {
+  if (!newest) return 'No screening is recorded; every method stays closed.';
+  const days = daysBetween(newest.day, day);
+  const when =
+    days === 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago, on ${dayInWords(newest.day)}`;
+  return `Version ${newest.version} was recorded ${when}: ${newest.answers.length} answers.`;
+};
+
+export const ScreeningScreen = (props: {
+  readonly patientId: string;
+  readonly sheet: SheetAnswer;
+  readonly outcomes: readonly MethodOutcome[];
+  readonly day: Day;
+}) => (
+  <div className="stack-wide">
+    <p className="lead">{ageInWords(props.sheet.newest, props.day)}</p>
+    <section className="stack-close">
+      <h2>What is open</h2>
+      <OutcomeTable outcomes={props.outcomes} />
+      {props.sheet.newest ? (
+        <Disclosure summary="Clear something, with a reason">
+          <ClearanceForm patientId={props.patientId} outcomes={props.outcomes} />
+        </Disclosure>
+      ) : null}
+    </section>
+    <section className="stack-close screen-only">
+      <h2>{props.sheet.newest ? 'Screen again' : 'Screen'}</h2>
+      <SheetForm patientId={props.patientId} sheet={props.sheet} />
+    </section>
+  </div>
+);

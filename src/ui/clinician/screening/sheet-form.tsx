@@ -1,0 +1,92 @@
+'use client';
+/** The screening sheet. Recording makes a new dated version; the earlier ones are kept. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useCallback, useState } from 'react';
+import { dayInWords } from '#core/review/plain-words.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import type { SheetAnswer } from '../answers.ts';
+import { client } from '../client.ts';
+import { useSubmit } from '../forms/use-submit.ts';
+import { SheetItem } from './sheet-item.tsx';
+import {
+  answerInWords,
+  answersFrom,
+  type ItemState,
+  type SheetState,
+  sheetGroups,
+  unanswered,
+} from './sheet-state.ts';
+
+export const SheetForm = ({
+  patientId,
+  sheet,
+}: {
+  readonly patientId: string;
+  readonly sheet: SheetAnswer;
+}) => {
+  const router = useRouter();
+  const [state, setState] = useState<SheetState>({});
+  const [taken, setTaken] = useState('');
+  const submit = useSubmit('', 'record-sheet');
+  const change = useCallback(
+    (id: string, item: ItemState) => setState((known) => ({ ...known, [id]: item })),
+    [],
+  );
+  const answers = answersFrom(sheet.items, state);
+  const { newest } = sheet;
+  const send = async (event: FormEvent) => {
+    event.preventDefault();
+    const none = [{ field: sheet.items[0]?.id ?? '', text: 'Answer at least one question first.' }];
+    const wasTaken = await submit.send(answers.length === 0 ? none : [], async () => {
+      const screening = { sheetVersion: sheet.version, answers };
+      const version = await client.staff.screening.record.mutate({ patientId, screening });
+      setTaken(`Recorded as version ${version}.`);
+    });
+    if (!wasTaken) return;
+    setState({});
+    router.refresh();
+  };
+  return (
+    <form className="stack" noValidate onSubmit={(event) => void send(event)}>
+      <ErrorSummary problems={submit.problems} />
+      {newest ? (
+        <p className="soft">
+          A new sheet replaces version {newest.version} of {dayInWords(newest.day)} as a whole: answer each
+          question anew.
+        </p>
+      ) : null}
+      {sheetGroups(sheet.items).map((group) => (
+        <section key={group.title} className="stack-close">
+          <h3>{group.title}</h3>
+          {group.items.map((item) => (
+            <SheetItem
+              key={item.id}
+              item={item}
+              state={state[item.id] ?? unanswered}
+              previous={
+                newest
+                  ? answerInWords(
+                      item,
+                      newest.answers.find((answer) => answer.item === item.id),
+                    )
+                  : null
+              }
+              onChange={change}
+            />
+          ))}
+        </section>
+      ))}
+      <div className="row sheet-foot">
+        <Button type="submit" id="record-sheet" aria-disabled={submit.isBusy || undefined}>
+          {submit.isBusy ? 'Recording…' : 'Record this sheet'}
+        </Button>
+        <span role="status">
+          {taken && answers.length === 0
+            ? taken
+            : `${answers.length} of ${sheet.items.length} answered. What is not answered keeps the methods that need it closed.`}
+        </span>
+      </div>
+    </form>
+  );
+};

@@ -1,0 +1,75 @@
+/** The sheet as it is being filled in. An item nobody has answered is not sent: silence is no answer. */
+import type { ScreeningAnswer, ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { ScreeningItem } from '#core/screening/item.ts';
+
+export interface ItemState {
+  readonly answer: ScreeningAnswer | null;
+  readonly details: readonly string[];
+  /** "left arm" and the like. */
+  readonly limbs: readonly string[];
+  readonly joints: readonly string[];
+}
+
+export type SheetState = Readonly<Record<string, ItemState>>;
+
+export const unanswered: ItemState = { answer: null, details: [], limbs: [], joints: [] };
+
+export const limbOptions = ['left arm', 'right arm', 'left leg', 'right leg'] as const;
+
+/** Details are asked when the answer is not "no": what is not known may be so. */
+export const asksMore = (item: ScreeningItem, state: ItemState): boolean =>
+  (state.answer === 'yes' || state.answer === 'not-known') &&
+  Boolean(item.asks.limbs || item.asks.joints || item.asks.details?.length);
+
+const limbOf = (text: string) => {
+  const [side, limb] = text.split(' ');
+  return { limb: limb as 'arm' | 'leg', side: side as 'left' | 'right' };
+};
+
+/** Answers to send, in the order of the sheet. What was ticked under an answer since changed to "no" is left out. */
+export const answersFrom = (
+  items: readonly ScreeningItem[],
+  sheet: SheetState,
+): readonly ScreeningItemAnswer[] =>
+  items.flatMap((item) => {
+    const state = sheet[item.id] ?? unanswered;
+    if (state.answer === null) return [];
+    const more = asksMore(item, state);
+    return [
+      {
+        item: item.id,
+        answer: state.answer,
+        ...(more && state.limbs.length > 0 ? { limbs: state.limbs.map(limbOf) } : {}),
+        ...(more && state.joints.length > 0 ? { joints: state.joints } : {}),
+        ...(more && state.details.length > 0 ? { details: state.details } : {}),
+      },
+    ];
+  });
+
+const answerWord = { yes: 'yes', no: 'no', 'not-known': 'not known' } as const;
+
+/** "yes (in the last four weeks; left leg)". */
+export const answerInWords = (item: ScreeningItem, answer: ScreeningItemAnswer | undefined): string => {
+  if (!answer) return 'not answered';
+  const more = [
+    ...(answer.details ?? []).map((id) => item.asks.details?.find((detail) => detail.id === id)?.label ?? id),
+    ...(answer.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
+    ...(answer.joints ?? []).map((joint) => joint.replace('-', ' ')),
+  ];
+  return more.length > 0 ? `${answerWord[answer.answer]} (${more.join('; ')})` : answerWord[answer.answer];
+};
+
+/** Items in the order they are worth asking: what closes everything first. */
+export const sheetGroups = <I extends ScreeningItem>(items: readonly I[]) => [
+  {
+    title: 'Before any method opens',
+    items: items.filter((item) => item.minimumFor.includes('low-load')),
+  },
+  {
+    title: 'Before occlusion opens',
+    items: items.filter(
+      (item) => !item.minimumFor.includes('low-load') && item.minimumFor.includes('occlusion'),
+    ),
+  },
+  { title: 'Also asked', items: items.filter((item) => item.minimumFor.length === 0) },
+];

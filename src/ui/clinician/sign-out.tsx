@@ -1,0 +1,19 @@
+'use client';
+/** Ends the session on the server, then goes to sign in. */
+import { Button } from '#ui/shared/button.tsx';
+
+const signOut = async () => {
+  await fetch('/api/auth/sign-out', {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: '{}',
+  });
+  // A whole new page, so that nothing of the record stays in memory.
+  window.location.assign('/sign-in');
+};
+
+export const SignOut = () => (
+  <Button tone="quiet" onClick={() => void signOut()}>
+    Sign out
+  </Button>
+);

@@ -1,0 +1,24 @@
+/** The source behind a figure, from its key; a choice of the clinic or common practice says so. */
+
+import type { Citation } from '#core/citation.ts';
+import { sources } from '#core/sources/index.ts';
+import { SourceNote } from '#ui/shared/source-note.tsx';
+
+export const CitationNote = ({ citation }: { readonly citation: Citation }) => (
+  <SourceNote
+    source={sources[citation.source]}
+    locator={citation.locator}
+    mark={citation.mark}
+    remark={citation.remark}
+  />
+);
+
+/** Short: authors and year, or what stands in place of a source. */
+export const supportInWords = (support: string): string => {
+  if (support === 'common-practice') return 'common practice, no source';
+  if (support === 'clinic' || support === 'clinic-choice' || support === 'design') return 'a clinic choice';
+  if (support === 'computed') return 'computed here';
+  const source = sources[support];
+  if (!source) return support;
+  return source.year === null ? source.authors : `${source.authors} ${source.year}`;
+};

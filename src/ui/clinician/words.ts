@@ -1,0 +1,79 @@
+/** Statuses of the clinic's screens: each a shape, a tone and a word. */
+import type { Contact, DecisionWord, Today } from '#core/engine/answers.ts';
+import type { Opening } from '#core/methods.ts';
+import type { MatterKind } from '#core/worklist/matters.ts';
+import type { Shape } from '#ui/shared/mark.tsx';
+import type { StatusTone } from '#ui/shared/status-tag.tsx';
+
+interface Status {
+  readonly word: string;
+  readonly shape: Shape;
+  readonly tone: StatusTone;
+}
+
+export const decisionStatus: Readonly<Record<DecisionWord, Status>> = {
+  progress: { word: 'Progress', shape: 'forward', tone: 'accent' },
+  hold: { word: 'Hold', shape: 'level', tone: 'plain' },
+  'ease-back': { word: 'Ease back', shape: 'back', tone: 'care' },
+  pause: { word: 'Pause', shape: 'stop', tone: 'danger' },
+};
+
+export const todayInWords: Readonly<Record<Today, string>> = {
+  'as-planned': 'today’s session as planned',
+  'bad-day': 'today the easier session',
+  'rest-this-joint': 'today this joint rests',
+  none: 'no session today',
+};
+
+export const contactInWords: Readonly<Record<Contact, string>> = {
+  none: 'no contact needed by the rules',
+  routine: 'contact at the next routine chance',
+  'same-day': 'contact the same day',
+  emergency: 'emergency contact',
+};
+
+export const openingStatus: Readonly<Record<Opening, Status>> = {
+  open: { word: 'Open', shape: 'done', tone: 'accent' },
+  'open-with-precautions': { word: 'Open with precautions', shape: 'care', tone: 'care' },
+  'closed-until-cleared': { word: 'Closed until cleared', shape: 'closed', tone: 'danger' },
+  closed: { word: 'Closed', shape: 'closed', tone: 'danger' },
+};
+
+export const matterStatus: Readonly<Record<MatterKind, Status>> = {
+  'red-flag': { word: 'Warning sign', shape: 'stop', tone: 'danger' },
+  pause: { word: 'Paused', shape: 'stop', tone: 'danger' },
+  'same-day-contact': { word: 'Call today', shape: 'care', tone: 'danger' },
+  'eased-twice': { word: 'Eased twice', shape: 'back', tone: 'care' },
+  'entry-conflict': { word: 'Entries differ', shape: 'care', tone: 'care' },
+  'ease-back': { word: 'Eased back', shape: 'back', tone: 'care' },
+  'floor-reached': { word: 'Nothing left to ease', shape: 'back', tone: 'care' },
+  'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },
+  'clock-doubtful': { word: 'Clock doubtful', shape: 'unknown', tone: 'care' },
+  'missing-answers': { word: 'No answers', shape: 'unknown', tone: 'plain' },
+  'routine-contact': { word: 'Review due', shape: 'note', tone: 'plain' },
+  'screening-due': { word: 'Screening due', shape: 'note', tone: 'plain' },
+  'pressure-due': { word: 'Pressure due', shape: 'note', tone: 'plain' },
+  'baseline-due': { word: 'Usual values due', shape: 'note', tone: 'plain' },
+};
+
+export const methodInWords = {
+  variation: 'Variation',
+  'low-load': 'Low load',
+  occlusion: 'Occlusion',
+} as const;
+
+/** "painNextMorning" → "pain next morning". */
+export const factInWords = (name: string): string =>
+  name
+    .replace(/([A-Z])/g, ' $1')
+    .replace(/(\d+)/g, ' $1')
+    .toLowerCase();
+
+export const valueInWords = (value: unknown): string => {
+  if (value === null || value === undefined) return 'not answered';
+  if (value === true) return 'yes';
+  if (value === false) return 'no';
+  if (Array.isArray(value)) return value.length === 0 ? 'none' : value.map(valueInWords).join(', ');
+  if (typeof value === 'number') return String(Math.round(value * 100) / 100);
+  return /^[a-z][a-zA-Z]*[A-Z]/.test(String(value)) ? factInWords(String(value)) : String(value);
+};
