@@ -345,6 +345,7 @@ CREATE TABLE `proposal` (
 	`prescription_id` text NOT NULL,
 	`decision_id` text NOT NULL,
 	`made_at` integer NOT NULL,
+	`session_id` text,
 	`word` text NOT NULL,
 	`kind` text NOT NULL,
 	`effect` text NOT NULL,

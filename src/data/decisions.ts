@@ -52,6 +52,7 @@ export interface NewProposal {
   readonly lineId: string;
   readonly prescriptionId: string;
   readonly decisionId: string;
+  readonly sessionId: string | null;
   readonly word: DecisionWord;
   readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
   readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';

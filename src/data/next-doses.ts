@@ -36,12 +36,27 @@ const isJudged = (evaluation: Evaluation, line: LineEvaluation): boolean =>
   line.decision === 'ease-back' ||
   line.gatedBy.some((joint) => evaluation.joints.find((one) => one.joint === joint)?.state === 'complete');
 
-/** Ease-backs on a line directly before now, over judged evaluations. */
-const easeBacksBefore = (earlier: readonly Proposal[], lineId: string): number => {
-  const words = earlier.filter((row) => row.lineId === lineId).map((row) => row.word);
+/**
+ * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
+ * the evening and the morning after, counts once, and the session now judged does not count.
+ */
+const easeBacksBefore = (earlier: readonly Proposal[], lineId: string, sessionId: string | null): number => {
+  const lastWords = new Map<string | null, string>();
+  for (const row of earlier) {
+    if (row.lineId === lineId && row.sessionId !== sessionId && !lastWords.has(row.sessionId))
+      lastWords.set(row.sessionId, row.word);
+  }
+  const words = [...lastWords.values()];
   const end = words.findIndex((word) => word !== 'ease-back');
   return end < 0 ? words.length : end;
 };
+
+/** The session a line's evaluation speaks of: the newest among its joints. */
+const judgedSessionOf = (evaluation: Evaluation, line: LineEvaluation): string | null =>
+  evaluation.joints
+    .filter((one) => line.gatedBy.includes(one.joint))
+    .map((one) => one.sessionId)
+    .find((id) => id !== null) ?? null;
 
 const decisionOf = (look: Look, line: LineEvaluation): string | null => {
   const joints = [...line.reasons.map((reason) => reason.joint), ...line.gatedBy];
@@ -112,6 +127,7 @@ const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposa
     lineId: line.lineId,
     prescriptionId: line.version.id,
     decisionId,
+    sessionId: judgedSessionOf(look.evaluation, line),
     word: proposal.word,
     kind: proposal.kind,
     effect: proposal.effect,
@@ -145,6 +161,7 @@ export const proposeDoses = async (
   const screeningUntil =
     ground.screening && validDays !== undefined ? dayNumber(ground.screening.day) + validDays : null;
   const contextOf = (lineId: string): LineContext => {
+    const line = evaluation.lines.find((one) => one.lineId === lineId);
     const preApproval = approvals.filter((row) => row.lineId === lineId).at(-1) ?? null;
     const since = preApproval
       ? earlier.filter((row) => row.lineId === lineId && row.madeAt >= preApproval.signedAt)
@@ -152,7 +169,7 @@ export const proposeDoses = async (
     return {
       ladder,
       choices,
-      easeBacksBefore: easeBacksBefore(earlier, lineId),
+      easeBacksBefore: easeBacksBefore(earlier, lineId, line ? judgedSessionOf(evaluation, line) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.word),
       screeningUntil,

@@ -7,6 +7,7 @@ import { cautionsFor } from '../cautions/cautions-for.ts';
 import type { Joint } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import type { LowLoadWish, OcclusionWishInput, VariationWish } from '../model/dose-wish.ts';
+import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import type { Dosed, Ground, Line } from './ground.ts';
 import { dosedLowLoad } from './low-load.ts';
@@ -68,8 +69,25 @@ const dosed = (ground: Ground, wish: Wish): Outcome<Dosed<Dose>> => {
   }
 };
 
+/** Where the cuff would sit: arms and legs only, one at a time, and on the limb that the exercise works. */
+const siteRefusals = (wish: Wish): readonly Refusal[] => {
+  if (wish.method !== 'occlusion') return [];
+  const site = occlusionSite(wish.limb, wish.side);
+  if (!site.ok) return site.refused;
+  const exercise = exerciseById(wish.exerciseId);
+  if (!exercise || exercise.limb === wish.limb) return [];
+  return [
+    {
+      field: 'input.limb',
+      code: 'inconsistent',
+      reason: `“${exercise.title}” does not work the ${wish.limb}.`,
+    },
+  ];
+};
+
 export const proposePrescription = (ground: Ground, wish: Wish): Outcome<ProposedPrescription> => {
-  const refused = standingRefusals(ground, wish);
+  const site = siteRefusals(wish);
+  const refused = site.length > 0 ? site : standingRefusals(ground, wish);
   if (refused.length > 0) return { ok: false, refused };
   const outcome = dosed(ground, wish);
   if (!outcome.ok) return outcome;

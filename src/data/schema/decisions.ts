@@ -61,6 +61,8 @@ export const proposal = kit.table(
     /** The decision with the most caution among the joints the exercise loads. */
     decisionId: kit.id('decision_id').references(() => decision.id),
     madeAt: kit.instant('made_at'),
+    /** Session judged; null when a danger was answered before any session. */
+    sessionId: kit.idOrNull('session_id'),
     word: kit.word('word', decisionWords),
     kind: kit.word('kind', proposalKinds),
     effect: kit.word('effect', proposalEffects),
