@@ -24,14 +24,14 @@ export const occlusionSources = {
     kind: 'practice',
   },
   'occlusion-trial-table-3': {
-    authors: 'Authors as on the page',
+    authors: 'Authors not noted',
     year: null,
     title: 'Trial protocol: 30/15/15/to failure at 30 % 1RM, 60 % of occlusion pressure',
     identifier: 'PMC7534706',
     kind: 'trial',
   },
   'cartilage-protocol-2022': {
-    authors: 'Authors as on the page',
+    authors: 'Authors not noted',
     year: 2022,
     title: 'Protocol after cartilage or meniscus repair, with published time under restriction',
     container: 'Journal of Experimental Orthopaedics',
@@ -47,7 +47,7 @@ export const occlusionSources = {
     kind: 'trial',
   },
   'knee-arthritis-protocol-2022': {
-    authors: 'Authors as on the page',
+    authors: 'Authors not noted',
     year: 2022,
     title: 'Knee osteoarthritis: 40 against 80 % of occlusion pressure, deflated in the rests',
     container: 'Trials',
@@ -70,7 +70,7 @@ export const occlusionSources = {
     kind: 'study',
   },
   'thigh-regression-2019': {
-    authors: 'Authors as on the page',
+    authors: 'Authors not noted',
     year: 2019,
     title: 'Equation for thigh occlusion pressure with an 18 cm cuff in 51 young adults',
     container: 'Revista Brasileira de Medicina do Esporte 25(6):494',

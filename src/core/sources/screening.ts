@@ -23,14 +23,14 @@ export const screeningSources = {
     kind: 'review',
   },
   'blood-pressure-exercise-2024': {
-    authors: 'Authors as on the page',
+    authors: 'Authors not noted',
     year: 2024,
     title: 'Absolute and relative contraindications to exercise in cardiovascular disease, table 1',
     identifier: 'doi:10.2147/IBPC.S449086',
     kind: 'review',
   },
   'heart-failure-exercise-2023': {
-    authors: 'Authors as on the page',
+    authors: 'Authors not noted',
     year: 2023,
     title: 'Contraindications to exercise testing and training in stable heart failure, table 1',
     container: 'Heart Failure Reviews 28:1285',
@@ -51,7 +51,7 @@ export const screeningSources = {
     kind: 'review',
   },
   'sickle-trait-tourniquet-2025': {
-    authors: 'Authors as on the abstract',
+    authors: 'Authors not noted',
     year: 2025,
     title: 'Limb tourniquets in carriers of the sickle-cell trait',
     container: 'International Orthopaedics',
@@ -59,7 +59,7 @@ export const screeningSources = {
     kind: 'study',
   },
   'lymphoedema-exercise-review': {
-    authors: 'Authors as on the page',
+    authors: 'Authors not noted',
     year: 2018,
     title: 'Exercise and secondary lymphoedema, eight randomised trials',
     identifier: 'PMC6257143',
