@@ -3,9 +3,8 @@ import { and, asc, desc, eq, isNull, max, min, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matters.ts';
+import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { dayAt } from './civil-time.ts';
 import {
   baseline,
   clinic,
@@ -14,13 +13,11 @@ import {
   entryConflict,
   morning,
   patientIdentity,
-  prescription,
-  prescriptionEnd,
   proposal,
   screening,
-  signature,
   trainingSession,
 } from './schema/schema.ts';
+import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
 
 export interface WorklistPatient extends PatientState {
   readonly patientId: string;
@@ -119,40 +116,6 @@ const proposalsFrom = (
     worklist: row.worklist,
     answered: answeredIds.has(row.decisionId),
   }));
-
-/** Every line's newest version with its signature and end. */
-const prescriptionRows = (access: Access) =>
-  access.store.read
-    .select({
-      patientId: prescription.patientId,
-      lineId: prescription.lineId,
-      version: prescription.version,
-      recordedAt: prescription.recordedAt,
-      signedAt: signature.signedAt,
-      endedAt: prescriptionEnd.endedAt,
-      measuredOn: sql<string | null>`json_extract(${prescription.dose}, '$.cuff.measuredOn')`,
-    })
-    .from(prescription)
-    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
-    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
-    .where(eq(prescription.clinicId, access.clinicId))
-    .orderBy(asc(prescription.version));
-
-type PrescriptionRow = Awaited<ReturnType<typeof prescriptionRows>>[number];
-
-const prescriptionState = (rows: readonly PrescriptionRow[], zone: string) => {
-  const newest = new Map(rows.map((row) => [row.lineId, row]));
-  const waiting = [...newest.values()].filter((row) => row.signedAt === null && row.endedAt === null);
-  const newestSigned = new Map(rows.filter((row) => row.signedAt !== null).map((row) => [row.lineId, row]));
-  const inForce = [...newestSigned.values()].filter((row) => row.endedAt === null);
-  const firstSigned = Math.min(...inForce.map((row) => row.signedAt ?? Number.POSITIVE_INFINITY));
-  const measured = inForce.flatMap((row) => (row.measuredOn ? [row.measuredOn] : [])).sort();
-  return {
-    unsignedSince: waiting.length > 0 ? Math.min(...waiting.map((row) => row.recordedAt)) : null,
-    startedOn: inForce.length > 0 ? dayAt(firstSigned, zone) : null,
-    pressureMeasuredOn: measured[0] ?? null,
-  };
-};
 
 const newestBaselines = async (access: Access) =>
   access.store.read

@@ -5,8 +5,8 @@ import { explainToPatient } from '#core/engine/explain.ts';
 import type { SessionRecord } from '#core/model/record.ts';
 import { noteRead } from '#data/audit.ts';
 import { decisionsOf } from '#data/decisions.ts';
+import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
-import { morningsOf, sessionsOf } from '#data/record.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { HistoryDay, HistoryView } from './history-view.ts';
 

@@ -17,11 +17,12 @@ import {
   responsesOf,
   standingDecisions,
 } from '#data/decisions.ts';
+import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { messagesOf } from '#data/messages.ts';
 import { clinicOf, type Patient } from '#data/people.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';
-import { morningsOf, recordOf, sessionsOf } from '#data/record.ts';
+import { recordOf } from '#data/record.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { TodayExercise, TodayView } from './today-view.ts';
 

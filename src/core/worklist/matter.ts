@@ -1,0 +1,81 @@
+/** What the worklist knows of a patient, and the matters it may name. */
+import type { Day } from '../day.ts';
+import type { Contact, DecisionWord, Reason } from '../engine/answers.ts';
+import type { WorklistReason } from '../engine/dose/proposal.ts';
+import type { Joint } from '../joints.ts';
+
+/** From most to least pressing. */
+export const matterKinds = [
+  'red-flag',
+  'pause',
+  'same-day-contact',
+  'eased-twice',
+  'floor-reached',
+  'entry-conflict',
+  'ease-back',
+  'awaiting-signature',
+  'clock-doubtful',
+  'missing-answers',
+  'routine-contact',
+  'screening-due',
+  'pressure-due',
+  'baseline-due',
+] as const;
+export type MatterKind = (typeof matterKinds)[number];
+
+/** Matters that may never be put off. */
+export const dangers: readonly MatterKind[] = ['red-flag', 'pause', 'same-day-contact'];
+
+export interface Matter {
+  readonly kind: MatterKind;
+  readonly sentence: string;
+  /** Instant the matter arose, epoch milliseconds. */
+  readonly since: number;
+  readonly joint: Joint | null;
+  /** Decision the matter is about; answering it settles the matter. */
+  readonly decisionId: string | null;
+}
+
+export interface StandingDecision {
+  readonly id: string;
+  readonly joint: Joint;
+  readonly decision: DecisionWord;
+  readonly contact: Contact;
+  readonly evaluatedAt: number;
+  readonly reasons: readonly Reason[];
+  /** A clinician has accepted or overridden it. */
+  readonly answered: boolean;
+}
+
+/** What the newest proposal of a prescribed exercise says to the worklist. */
+export interface StandingProposal {
+  readonly exercise: string;
+  readonly decisionId: string;
+  readonly madeAt: number;
+  readonly worklist: readonly WorklistReason[];
+  readonly answered: boolean;
+}
+
+export interface PatientState {
+  readonly decisions: readonly StandingDecision[];
+  readonly proposals: readonly StandingProposal[];
+  readonly unsignedSince: number | null;
+  readonly conflictSince: number | null;
+  readonly clockDoubtfulSince: number | null;
+  /** Day the patient last answered a morning; null = never. */
+  readonly lastMorning: Day | null;
+  /** Day the first exercise in force was signed; null = nothing in force. */
+  readonly startedOn: Day | null;
+  readonly screenedOn: Day | null;
+  /** Oldest occlusion pressure in use; null = no cuff in use. */
+  readonly pressureMeasuredOn: Day | null;
+  readonly baselines: readonly { readonly joint: Joint; readonly frozenOn: Day }[];
+}
+
+/** Days after which each thing is asked again; clinic choices of the areas concerned. */
+export interface DueAfter {
+  readonly missingMornings: number;
+  readonly screeningDays: number;
+  readonly pressureDays: number;
+  readonly baselineDays: number;
+}
