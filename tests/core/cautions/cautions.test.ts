@@ -2,77 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Caution } from '#core/caution.ts';
-import { type CautionsInput, cautionsFor, withCautions } from '#core/cautions/cautions-for.ts';
+import { type CautionsInput, withCautions } from '#core/cautions/cautions-for.ts';
 import { screeningWords } from '#core/cautions/from-screening.ts';
 import { joints } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { sources } from '#core/sources/index.ts';
 import { bloodPressure, screeningWith } from '../screening/answers.ts';
-
-const base = {
-  exerciseId: 'x',
-  side: 'left',
-  sets: 3,
-  restSeconds: 60,
-  secondsPerRepetition: 4,
-  sessionsPerWeek: 2,
-} as const;
-const band = { low: 15, high: 30 };
-const lowLoad: Dose = {
-  ...base,
-  method: 'low-load',
-  repetitions: band,
-  reserve: 2,
-  loadKg: 5,
-  oneRepMaxKg: null,
-};
-const variation: Dose = {
-  ...base,
-  method: 'variation',
-  repetitions: band,
-  reserve: 2,
-  effectiveLoadKg: null,
-  addedKg: 0,
-};
-const wrap: Dose = {
-  ...base,
-  method: 'occlusion',
-  limb: 'leg',
-  scheme: [15, 15, 15],
-  loadKg: 5,
-  oneRepMaxKg: null,
-  cuff: { kind: 'elastic-wrap', tightness: 7 },
-  inflation: 'continuous',
-  capSeconds: 600,
-  supervised: false,
-};
-const cuff: Dose = {
-  ...wrap,
-  cuff: {
-    kind: 'pneumatic',
-    widthCm: 18,
-    position: 'seated',
-    pressureMmhg: 120,
-    percentOfLimbOcclusionPressure: 60,
-    limbOcclusionPressureMmhg: 200,
-    measuredOn: '2026-02-23',
-  },
-  supervised: true,
-};
-const doses = [lowLoad, variation, wrap, cuff];
-
-const cautions = (changed: Partial<CautionsInput> = {}) =>
-  cautionsFor({
-    dose: lowLoad,
-    screening: screeningWith(),
-    measurements: [],
-    joints: [],
-    exerciseCautions: [],
-    ...changed,
-  });
-const ids = (list: readonly Caution[]) => list.map(({ id }) => id);
+import { allYes, cautions, cuff, doses, ids, wrap } from './doses.ts';
 
 describe('every prescription', () => {
   it.each(doses.map((dose) => [dose.method, dose] as const))(
@@ -105,8 +42,6 @@ describe('every prescription', () => {
     expect(said({ dose: wrap })).toContain('pressure under the wrap');
   });
 });
-
-const allYes: readonly ScreeningItemAnswer[] = screeningItems.map(({ id }) => ({ item: id, answer: 'yes' }));
 
 describe('method and cuff', () => {
   it('a wrap says that its pressure is not known, a cuff that its pressure belongs to it', () => {
