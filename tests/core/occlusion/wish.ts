@@ -1,14 +1,14 @@
 /** An invented wish for an occlusion exercise, with the measurement and screening outcome that allow it. */
-import type { Measurement } from '#core/model/measurement.ts';
 import type { MethodOutcome } from '#core/model/screening.ts';
 import type { HomeConditions } from '#core/occlusion/home-conditions.ts';
+import type { OcclusionPressureMeasurement } from '#core/occlusion/measured-pressure.ts';
 import {
   type OcclusionDoseInput,
   type OcclusionWish,
   proposeOcclusionDose,
 } from '#core/occlusion/occlusion-dose.ts';
 
-export const measured: Extract<Measurement, { kind: 'limb-occlusion-pressure' }> = {
+export const measured: OcclusionPressureMeasurement = {
   kind: 'limb-occlusion-pressure',
   day: '2026-02-23',
   limb: 'leg',
