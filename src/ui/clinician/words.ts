@@ -1,9 +1,9 @@
 /** Statuses of the clinic's screens: each a shape, a tone and a word. */
 import type { Contact, DecisionWord, Today } from '#core/engine/answers.ts';
 import type { Opening } from '#core/methods.ts';
-import type { MatterKind } from '#core/worklist/matters.ts';
 import type { Shape } from '#ui/shared/mark.tsx';
 import type { StatusTone } from '#ui/shared/status-tag.tsx';
+import type { MatterKind } from './answers.ts';
 
 interface Status {
   readonly word: string;

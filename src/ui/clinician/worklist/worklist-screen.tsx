@@ -1,9 +1,8 @@
 /** Who needs a clinician, most pressing first. The count is of patients, not of matters. */
 import { counted } from '#core/review/plain-words.ts';
-import type { Matter } from '#core/worklist/matters.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { WorklistAnswer } from '../answers.ts';
+import type { Matter, WorklistAnswer } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
 import { matterStatus } from '../words.ts';
@@ -25,7 +24,7 @@ const hrefOf = (patientId: string, { kind, decisionId }: Matter): string => {
   if (decisionId) return `${record}/review#decision-${decisionId}`;
   if (kind === 'awaiting-signature') return `${record}/prescriptions#unsigned`;
   if (kind === 'screening-due') return `${record}/screening`;
-  if (kind === 'pressure-due') return `${record}/measurements#limb-occlusion-pressure`;
+  if (kind === 'pressure-due') return `${record}/measurements?kind=limb-occlusion-pressure`;
   return `${record}/review`;
 };
 

@@ -1,0 +1,35 @@
+import type { Metadata } from 'next';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { MeasurementsScreen } from '#ui/clinician/measurements/measurements-screen.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Measurements' };
+
+interface Props {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<{ readonly kind?: string | string[] }>;
+}
+
+const MeasurementsPage = async ({ params, searchParams }: Props) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  const { kind } = await searchParams;
+  const { record } = await staff.review.get({ patientId, days: 14 });
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/measurements">
+        <MeasurementsScreen
+          patientId={patientId}
+          forms={await staff.measurements.forms({ patientId })}
+          rows={await staff.measurements.list({ patientId })}
+          effusions={record.effusions}
+          day={day}
+          open={typeof kind === 'string' ? kind : null}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default MeasurementsPage;

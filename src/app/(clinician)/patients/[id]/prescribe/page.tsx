@@ -1,0 +1,35 @@
+import type { Metadata } from 'next';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { methodFrom, PrescribeScreen } from '#ui/clinician/prescribing/prescribe-screen.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Prescribe' };
+
+interface Props {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<{ readonly method?: string; readonly line?: string }>;
+}
+
+const PrescribePage = async ({ params, searchParams }: Props) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const { method, line } = await searchParams;
+  const patientId = patient.id;
+  const { versions } = await staff.prescriptions.list({ patientId });
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/prescribe">
+        <PrescribeScreen
+          patient={patient}
+          outcomes={await staff.screening.outcomes({ patientId })}
+          measurements={await staff.measurements.list({ patientId })}
+          method={methodFrom(method)}
+          version={versions.findLast((version) => version.lineId === line) ?? null}
+          signer={person.name}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default PrescribePage;

@@ -1,0 +1,23 @@
+'use client';
+/** The knee's effusion as graded by the clinician, today. */
+import { useRouter } from 'next/navigation';
+import { effusionFields } from '#core/model/staff-fields.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+
+export const EffusionForm = ({ patientId }: { readonly patientId: string }) => {
+  const router = useRouter();
+  return (
+    <FormFrame
+      prefix="effusion-"
+      fields={effusionFields}
+      clearsTo={{}}
+      label="Record effusion"
+      taken="Recorded."
+      send={async (effusion) => {
+        await client.staff.measurements.recordEffusion.mutate({ patientId, effusion });
+        router.refresh();
+      }}
+    />
+  );
+};

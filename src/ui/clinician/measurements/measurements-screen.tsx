@@ -1,0 +1,91 @@
+/** Measurements: each kind with its newest values beside a small form, then everything as a list. */
+import type { Day } from '#core/day.ts';
+import type { MeasurementForm as Descriptor } from '#core/model/measurement-fields.ts';
+import type { EffusionRecord } from '#core/model/record.ts';
+import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { DataTable } from '#ui/shared/data-table.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import type { Recorded } from '../answers.ts';
+import { EffusionForm } from './effusion-form.tsx';
+import { MeasurementForm } from './measurement-form.tsx';
+import { measurementInWords, newestBySubject, subjectOf } from './measurement-words.ts';
+
+export interface MeasurementsProps {
+  readonly patientId: string;
+  readonly forms: readonly Descriptor[];
+  /** Oldest first. */
+  readonly rows: readonly Recorded[];
+  readonly effusions: readonly EffusionRecord[];
+  readonly day: Day;
+  /** The kind whose form stands open. */
+  readonly open: string | null;
+}
+
+const Before = ({ lines }: { readonly lines: readonly string[] }) =>
+  lines.length === 0 ? (
+    <span className="soft">not measured</span>
+  ) : (
+    <span className="before">{lines.join(' · ')}</span>
+  );
+
+const newestLines = (rows: readonly Recorded[], kind: string, day: Day): readonly string[] =>
+  newestBySubject(rows.filter((row) => row.kind === kind)).map((row) => {
+    const subject = subjectOf(row);
+    return `${subject ? `${subject}: ` : ''}${measurementInWords(row)} (${dayInWords(row.day, day)})`;
+  });
+
+const effusionLines = (rows: readonly EffusionRecord[], day: Day): readonly string[] =>
+  [...new Map(rows.map((row) => [row.joint, row])).values()].map(
+    (row) => `${jointInWords(row.joint)}: ${row.grade} (${dayInWords(row.day, day)})`,
+  );
+
+const columns = [
+  { key: 'day', title: 'Day' },
+  { key: 'kind', title: 'Measurement' },
+  { key: 'subject', title: 'Of' },
+  { key: 'value', title: 'Value' },
+];
+
+export const MeasurementsScreen = (props: MeasurementsProps) => (
+  <div className="stack-wide">
+    <section className="measure-kinds screen-only" aria-label="Record a measurement">
+      {props.forms.map((form) => (
+        <Disclosure
+          key={form.kind}
+          isOpen={props.open === form.kind}
+          summary={
+            <span className="measure-summary">
+              <span>{form.title}</span> <Before lines={newestLines(props.rows, form.kind, props.day)} />
+            </span>
+          }
+        >
+          <MeasurementForm patientId={props.patientId} form={form} day={props.day} />
+        </Disclosure>
+      ))}
+      <Disclosure
+        isOpen={props.open === 'effusion'}
+        summary={
+          <span className="measure-summary">
+            <span>Knee effusion</span> <Before lines={effusionLines(props.effusions, props.day)} />
+          </span>
+        }
+      >
+        <EffusionForm patientId={props.patientId} />
+      </Disclosure>
+    </section>
+    <DataTable
+      caption="All measurements, newest first"
+      columns={columns}
+      rows={[...props.rows].reverse().map((row) => ({
+        key: row.id,
+        cells: [
+          row.day,
+          props.forms.find((form) => form.kind === row.kind)?.title ?? row.kind,
+          subjectOf(row),
+          `${measurementInWords(row)}${row.confirmed ? ' (unlikely, confirmed)' : ''}`,
+        ],
+      }))}
+      empty="Nothing is measured yet."
+    />
+  </div>
+);

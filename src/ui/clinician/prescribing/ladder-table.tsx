@@ -1,0 +1,45 @@
+'use client';
+/** The ladder for this body; any exercise on it can be taken. */
+import { Button } from '#ui/shared/button.tsx';
+import { DataTable } from '#ui/shared/data-table.tsx';
+import type { LadderRow } from './ladder-rows.ts';
+
+const columns = [
+  { key: 'exercise', title: 'Exercise, easiest first' },
+  { key: 'load', title: 'Effective load', isNumber: true },
+  { key: 'step', title: 'Step', isNumber: true },
+  { key: 'moments', title: 'Moment at each joint' },
+  { key: 'measured', title: 'Measured share' },
+  { key: 'choose', title: <span className="only-heard">Choose</span> },
+];
+
+export const LadderTable = (props: {
+  readonly rows: readonly LadderRow[];
+  readonly chosen: string;
+  readonly onChoose: (exerciseId: string) => void;
+}) => (
+  <DataTable
+    caption="Ladder for this patient, computed from body mass and stature"
+    columns={columns}
+    rows={props.rows.map((row) => ({
+      key: row.exerciseId,
+      cells: [
+        <span key="title">
+          {row.title}
+          {row.remark ? <span className="soft remark"> {row.remark}</span> : null}
+        </span>,
+        row.effectiveLoad,
+        row.step,
+        row.moments,
+        row.measured,
+        row.exerciseId === props.chosen ? (
+          <strong key="chosen">Chosen</strong>
+        ) : (
+          <Button key="take" tone="quiet" onClick={() => props.onChoose(row.exerciseId)}>
+            Take<span className="only-heard"> {row.title}</span>
+          </Button>
+        ),
+      ],
+    }))}
+  />
+);

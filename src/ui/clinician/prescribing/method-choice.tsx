@@ -1,0 +1,79 @@
+/** The three methods with what screening leaves of each; a closed one says why and stays readable. */
+import { type Method, methods } from '#core/methods.ts';
+import type { MethodOutcome } from '#core/model/screening.ts';
+import { listed } from '#core/review/plain-words.ts';
+import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { groupedReasons } from '../screening/outcome-table.tsx';
+import { methodInWords, openingStatus } from '../words.ts';
+
+const about: Readonly<Record<Method, string>> = {
+  variation: 'A harder or easier form of the exercise, ordered by what this body puts on the joint.',
+  'low-load': 'A light load near failure. It costs the joint less per repetition and more repetitions.',
+  occlusion: 'A light load with the limb’s blood flow held back, from a measured pressure.',
+};
+
+const openOn = (outcomes: readonly MethodOutcome[]): readonly string[] =>
+  outcomes.filter((row) => row.opening.startsWith('open')).map((row) => `${row.side} ${row.limb}`);
+
+const MethodLine = ({
+  method,
+  outcomes,
+  href,
+  isChosen,
+}: {
+  readonly method: Method;
+  readonly outcomes: readonly MethodOutcome[];
+  readonly href: string;
+  readonly isChosen: boolean;
+}) => {
+  const open = openOn(outcomes);
+  const closing = groupedReasons(outcomes).filter((reason) => reason.opening.startsWith('closed'));
+  const { shape, tone } = openingStatus[open.length > 0 ? 'open' : 'closed'];
+  return (
+    <li className="method stack-close">
+      <p className="row">
+        <a className="method-name" href={href} aria-current={isChosen ? 'true' : undefined}>
+          {methodInWords[method]}
+        </a>
+        <StatusTag shape={shape} tone={tone}>
+          {open.length === 0
+            ? 'Closed'
+            : open.length === 4
+              ? 'Open on every limb'
+              : `Open on ${listed(open)}`}
+        </StatusTag>
+      </p>
+      <p className="soft">{about[method]}</p>
+      {closing.length > 0 ? (
+        <ul>
+          {closing.map((reason) => (
+            <li key={`${reason.code} ${reason.text}`}>
+              {reason.text}{' '}
+              <span className="soft">
+                ({reason.limbs.length === 4 ? 'every limb' : listed(reason.limbs)})
+              </span>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+    </li>
+  );
+};
+
+export const MethodChoice = (props: {
+  readonly patientId: string;
+  readonly outcomes: readonly MethodOutcome[];
+  readonly chosen: Method | null;
+}) => (
+  <ul className="methods">
+    {methods.map((method) => (
+      <MethodLine
+        key={method}
+        method={method}
+        outcomes={props.outcomes.filter((row) => row.method === method)}
+        href={`/patients/${props.patientId}/prescribe?method=${method}`}
+        isChosen={props.chosen === method}
+      />
+    ))}
+  </ul>
+);

@@ -1,0 +1,100 @@
+'use client';
+/** Asking for a dose: the server computes it, shows its working and cautions, and nothing is kept until asked. */
+import { type FormEvent, useState } from 'react';
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import type { Method } from '#core/methods.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import type { Proposed } from '../answers.ts';
+import { client } from '../client.ts';
+import { DescriptorFields } from '../forms/descriptor-fields.tsx';
+import { readTyped, type Typed } from '../forms/typed.ts';
+import { useSubmit } from '../forms/use-submit.ts';
+import { KeepAndSign } from './keep-and-sign.tsx';
+import type { LadderRow } from './ladder-rows.ts';
+import { LadderTable } from './ladder-table.tsx';
+import { ProposalView } from './proposal-view.tsx';
+import { askedFields, exerciseChoices, schemeChoices, wishFrom, withScheme } from './wish-fields.ts';
+
+export interface PrescribeFormProps {
+  readonly patientId: string;
+  readonly method: Method;
+  readonly ladders: Readonly<Record<string, readonly LadderRow[]>>;
+  readonly signer: string;
+  /** The line a new version is written for; null for a new prescribed exercise. */
+  readonly line: { readonly lineId: string; readonly exerciseId: string; readonly side: string } | null;
+}
+
+interface Shown {
+  readonly wish: Readonly<Record<string, unknown>>;
+  readonly proposed: Proposed;
+}
+
+const hints = {
+  knownOneRepMaxKg:
+    'Left empty, it is estimated from the newest repetitions to failure of this exercise and side.',
+  percent: 'Share of the measured occlusion pressure: 40 to 80.',
+  tightness: '0 to 10. A wrap has no pressure.',
+};
+
+const startOf = (line: PrescribeFormProps['line']): Typed =>
+  line ? { exerciseId: line.exerciseId, side: line.side } : {};
+
+export const PrescribeForm = (props: PrescribeFormProps) => {
+  const { method, patientId } = props;
+  const [typed, setTyped] = useState<Typed>(startOf(props.line));
+  const [shown, setShown] = useState<Shown | null>(null);
+  const submit = useSubmit('', 'propose');
+  const asked = askedFields(method, typed);
+  const family = exerciseById(typed.exerciseId ?? '')?.family ?? '';
+  const type = (path: string, text: string) => {
+    // What was proposed no longer answers what is asked.
+    setShown(null);
+    setTyped(withScheme(typed, path, text));
+  };
+  const propose = async (event: FormEvent) => {
+    event.preventDefault();
+    const { value, problems } = readTyped([...asked.first, ...asked.usual], typed);
+    const wish = wishFrom(method, value);
+    await submit.send(problems, async () => {
+      const proposed = await client.staff.prescriptions.propose.mutate({ patientId, wish });
+      setShown({ wish, proposed: proposed as Proposed });
+    });
+  };
+  const shared = { typed, onType: type, errorOf: submit.errorOf, hints };
+  const choices = { exerciseId: exerciseChoices(method), schemeId: schemeChoices };
+  return (
+    <div className="stack-wide">
+      <form className="stack" noValidate onSubmit={(event) => void propose(event)}>
+        <ErrorSummary problems={submit.problems} />
+        <DescriptorFields {...shared} fields={asked.first} choices={choices} />
+        {method === 'variation' && props.ladders[family] ? (
+          <LadderTable
+            rows={props.ladders[family]}
+            chosen={typed.exerciseId ?? ''}
+            onChoose={(id) => type('exerciseId', id)}
+          />
+        ) : null}
+        <Disclosure summary="Set more than the clinic’s usual values">
+          <DescriptorFields {...shared} fields={asked.usual} />
+        </Disclosure>
+        <Button type="submit" id="propose" aria-disabled={submit.isBusy || undefined}>
+          {submit.isBusy ? 'Computing…' : 'Propose a dose'}
+        </Button>
+      </form>
+      {shown ? (
+        <section className="stack proposal" aria-label="Proposed dose">
+          <h2>Proposed dose</h2>
+          <ProposalView proposed={shown.proposed} />
+          <KeepAndSign
+            patientId={patientId}
+            wish={shown.wish}
+            lineId={props.line?.lineId ?? null}
+            signer={props.signer}
+          />
+        </section>
+      ) : null}
+    </div>
+  );
+};

@@ -1,0 +1,44 @@
+/** A proposed dose with everything a signature rests on. */
+import { jointInWords } from '#core/review/plain-words.ts';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import type { Proposed } from '../answers.ts';
+import { doseInWords, doseTitle } from '../dose-words.ts';
+import { supportInWords } from '../support-note.tsx';
+import { CautionList } from './caution-list.tsx';
+
+export const ProposalView = ({ proposed }: { readonly proposed: Proposed }) => (
+  <div className="stack">
+    <p className="dose">
+      <strong>{doseTitle(proposed.dose)}</strong>
+      <br />
+      {doseInWords(proposed.dose)}
+    </p>
+    {proposed.notes.length > 0 ? (
+      <ul className="notes">
+        {proposed.notes.map((note) => (
+          <li key={`${note.code} ${note.text}`}>{note.text}</li>
+        ))}
+      </ul>
+    ) : null}
+    <section className="stack-close">
+      <h3>How it came about</h3>
+      <ol>
+        {proposed.working.map((line) => (
+          <li key={line.text}>
+            {line.text} <span className="soft">({supportInWords(line.support)})</span>
+          </li>
+        ))}
+      </ol>
+    </section>
+    <p>
+      <strong>Easier session:</strong> {doseInWords(proposed.badDay)}
+    </p>
+    <p>
+      <strong>Held by:</strong> {proposed.joints.map(jointInWords).join(', ')}. Each followed one of these can
+      hold, ease or stop it.
+    </p>
+    <Disclosure summary={`${proposed.cautions.length} cautions that go with it`} isOpen>
+      <CautionList cautions={proposed.cautions} />
+    </Disclosure>
+  </div>
+);

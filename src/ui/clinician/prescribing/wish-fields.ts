@@ -1,0 +1,65 @@
+/** Which fields of a wish are asked, given what was chosen so far. */
+import { exerciseById, exercisesFor } from '#core/catalogue/catalogue.ts';
+import type { Field } from '#core/describe.ts';
+import type { Method } from '#core/methods.ts';
+import { lowLoadWishFields, occlusionWishFields, variationWishFields } from '#core/model/dose-wish.ts';
+import { occlusionScheme, occlusionSchemes } from '#core/occlusion/schemes.ts';
+import type { Typed } from '../forms/typed.ts';
+
+const fieldsOf: Readonly<Record<Method, readonly Field[]>> = {
+  variation: variationWishFields,
+  'low-load': lowLoadWishFields,
+  occlusion: occlusionWishFields,
+};
+
+const ofPneumatic = new Set(['cuffWidthCm', 'position', 'percent']);
+
+/** Occlusion: what belongs to the kind of cuff and to the place; the limb follows from the exercise. */
+const isAskedForOcclusion = (name: string, typed: Typed): boolean => {
+  if (name === 'limb') return false;
+  if (ofPneumatic.has(name)) return typed.cuffKind === 'pneumatic';
+  if (name === 'tightness') return typed.cuffKind === 'elastic-wrap';
+  if (name === 'home') return typed.supervised === 'no';
+  return true;
+};
+
+export const askedFields = (
+  method: Method,
+  typed: Typed,
+): { readonly first: readonly Field[]; readonly usual: readonly Field[] } => {
+  const asked = fieldsOf[method].filter(
+    (field) => field.name !== 'method' && (method !== 'occlusion' || isAskedForOcclusion(field.name, typed)),
+  );
+  // For occlusion what is left out is refused, so it is asked at once.
+  const isUsual = (field: Field) =>
+    field.optional === true && (method !== 'occlusion' || field.name === 'knownOneRepMaxKg');
+  return {
+    first: asked.filter((field) => !isUsual(field)).map((field) => ({ ...field, optional: false })),
+    usual: asked.filter(isUsual),
+  };
+};
+
+/** What is sent: the method, what was read, and for occlusion the limb of the exercise and no home conditions under supervision. */
+export const wishFrom = (
+  method: Method,
+  value: Readonly<Record<string, unknown>>,
+): Readonly<Record<string, unknown>> => {
+  if (method !== 'occlusion') return { ...value, method };
+  const limb = exerciseById(String(value.exerciseId))?.limb;
+  return { ...value, method, ...(limb ? { limb } : {}), home: value.home ?? null };
+};
+
+export const exerciseChoices = (method: Method) =>
+  exercisesFor(method).map(({ id, title }) => ({ value: id, label: title }));
+
+export const schemeChoices = occlusionSchemes.map(({ id, title, citation }) => ({
+  value: id,
+  label: citation.mark === 'memory' ? `${title} (from memory)` : title,
+}));
+
+/** Taking a scheme fills in its usual rest where nothing was typed. */
+export const withScheme = (typed: Typed, path: string, text: string): Typed => {
+  const rest =
+    path === 'schemeId' && !typed.restSeconds ? occlusionScheme(text)?.restSeconds.usual : undefined;
+  return { ...typed, [path]: text, ...(rest === undefined ? {} : { restSeconds: String(rest) }) };
+};
