@@ -1,6 +1,7 @@
 /** The parts of `npm test`, in the order of their lanes, and how each is run and counted. */
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { noBrowserAdvice } from './browser.mjs';
 import { inRoot } from './paths.mjs';
@@ -102,15 +103,15 @@ const browserTests = async (start, { browser, isBuilt }) => {
   if (!browser) return { passed: 0, failed: 0, skipped: 1, note: noBrowserAdvice, toolMissing: true };
   if (!isBuilt) return { passed: 0, failed: 1, skipped: 0, note: 'not run: the build failed' };
   const file = outputFile('browser');
-  const code = await start(
-    program('@playwright', 'test', 'cli.js'),
-    ['test', '--config', 'tests/browser/playwright.config.ts'],
-    {
-      BROWSER_TEST_PORT: String(await freePort()),
-      BROWSER_TEST_REPORT: file,
-      CHROMIUM_PATH: browser,
-    },
-  );
+  const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-browser-'));
+  const config = ['--config', 'tests/browser/playwright.config.ts'];
+  const code = await start(program('@playwright', 'test', 'cli.js'), ['test', ...config], {
+    BROWSER_TEST_PORT: String(await freePort()),
+    BROWSER_TEST_FOLDER: folder,
+    BROWSER_TEST_REPORT: file,
+    CHROMIUM_PATH: browser,
+  });
+  rmSync(folder, { recursive: true, force: true });
   if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 };
   const { expected, unexpected, flaky, skipped } = JSON.parse(readFileSync(file, 'utf8')).stats;
   const failed = unexpected + flaky;
