@@ -12,6 +12,7 @@ import { clearancesOf, newestScreening } from './screenings.ts';
 export const groundFor = async (access: Access, patient: Patient): Promise<Ground> => {
   const own = await choicesOf(access);
   const screening = await newestScreening(access, patient.id);
+  const clearances = await clearancesOf(access, patient.id);
   const measurements = await measurementsOf(access, patient.id);
   const age = ageYears(patient.birthDay, access.day);
   return {
@@ -21,9 +22,10 @@ export const groundFor = async (access: Access, patient: Patient): Promise<Groun
     ownedLoadsKg: patient.profile?.ownedLoadsKg ?? [],
     screening,
     measurements,
+    clearances,
     outcomes: methodOutcomes({
       screening,
-      clearances: await clearancesOf(access, patient.id),
+      clearances,
       measurements,
       today: access.day,
       ageYears: age,

@@ -4,7 +4,7 @@ import { defaultsOf } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { LowLoadWish } from '../model/dose-wish.ts';
 import type { Measurement } from '../model/measurement.ts';
-import type { MethodOutcome, Screening } from '../model/screening.ts';
+import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
 import { occlusionChoices } from '../occlusion/choices.ts';
 import type { Note, Outcome } from '../outcome.ts';
 import { screeningChoices } from '../screening/choices.ts';
@@ -17,6 +17,7 @@ export interface Ground {
   readonly formulaSex: 'female' | 'male' | null;
   readonly ownedLoadsKg: readonly number[];
   readonly screening: Screening | null;
+  readonly clearances: readonly Clearance[];
   readonly outcomes: readonly MethodOutcome[];
   /** Oldest first. */
   readonly measurements: readonly Measurement[];

@@ -5,14 +5,15 @@ import { exerciseCautions } from '../catalogue/cautions.ts';
 import type { Caution } from '../caution.ts';
 import { cautionsFor } from '../cautions/cautions-for.ts';
 import type { Joint } from '../joints.ts';
+import { openings } from '../methods.ts';
 import type { Dose } from '../model/dose.ts';
 import type { LowLoadWish, OcclusionWishInput, VariationWish } from '../model/dose-wish.ts';
 import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
+import { exerciseOpening } from '../screening/joint-blocks.ts';
 import type { Dosed, Ground, Line } from './ground.ts';
 import { dosedLowLoad } from './low-load.ts';
 import { dosedOcclusion } from './occlusion.ts';
-import { closedRefusals, outcomesOf } from './opening.ts';
 import { dosedVariation } from './variation.ts';
 
 export type Wish = LowLoadWish | VariationWish | OcclusionWishInput;
@@ -32,14 +33,27 @@ const notListed = (reason: string): readonly Refusal[] => [
 
 /** Refusals that stand in the way of this exercise by this method on this side, whatever the dose. */
 export const standingRefusals = (
-  ground: Pick<Ground, 'outcomes'>,
+  ground: Pick<Ground, 'outcomes' | 'screening' | 'clearances' | 'today'>,
   wanted: Pick<Dose, 'exerciseId' | 'method'> & { readonly side: 'left' | 'right' | 'both' },
 ): readonly Refusal[] => {
   const exercise = exerciseById(wanted.exerciseId);
   if (!exercise) return notListed('Choose an exercise from the catalogue.');
   if (!exercise.methods.includes(wanted.method))
     return notListed(`“${exercise.title}” is not offered for this method.`);
-  return closedRefusals(outcomesOf(ground.outcomes, wanted.method, exercise, wanted.side));
+  const { method, side } = wanted;
+  const joints = jointsLoaded(wanted.exerciseId, side);
+  const { opening, reasons } = exerciseOpening({
+    ...ground,
+    exercise: { method, limb: exercise.limb, side, joints },
+  });
+  if (openings.indexOf(opening) < openings.indexOf('closed-until-cleared')) return [];
+  const closed = reasons.filter(
+    (reason) => reason.opening === 'closed' || reason.opening === 'closed-until-cleared',
+  );
+  const texts = [...new Set(closed.map((reason) => reason.text))];
+  return [
+    { field: 'input.method', code: 'inconsistent', reason: `This method is closed here: ${texts.join(' ')}` },
+  ];
 };
 
 /** The cautions of a dose for this patient as things stand. */
