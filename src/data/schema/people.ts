@@ -90,6 +90,13 @@ export const authUser = kit.table(
     role: kit.word('role', roles),
     /** The record a patient sign-in belongs to; null for staff. */
     patientId: kit.idOrNull('patient_id').references(() => patient.id),
+    /** May do what an administrator does beside the own role; for a clinician who also runs the clinic. */
+    administers: kit.yes('administers').default(false),
+    twoFactorEnabled: kit.yes('two_factor_enabled').default(false),
+    /** Signs in no more; everything recorded stays. */
+    deactivatedAt: kit.momentOrNull('deactivated_at'),
+    /** Until when a handed-over passphrase may be used; null = the person has chosen an own one. */
+    startingUntil: kit.momentOrNull('starting_until'),
   },
   (t) => [
     kit.unique('auth_user_email').on(t.email),
@@ -109,6 +116,10 @@ export const authSession = kit.table(
     updatedAt: kit.moment('updated_at'),
     ipAddress: kit.textOrNull('ip_address'),
     userAgent: kit.textOrNull('user_agent'),
+    /** When the person last gave passphrase or PIN again within this session. */
+    provedAt: kit.momentOrNull('proved_at'),
+    /** The enrolled phone it was opened on; null for a passphrase. */
+    deviceId: kit.idOrNull('device_id'),
   },
   (t) => [kit.unique('auth_session_token').on(t.token), kit.index('auth_session_user').on(t.userId)],
 );

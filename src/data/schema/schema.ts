@@ -1,4 +1,5 @@
 /** Every table, for the drizzle client and the migration tool. */
+export * from './accounts.ts';
 export * from './audit.ts';
 export * from './clinical.ts';
 export * from './decisions.ts';

@@ -1,0 +1,112 @@
+/** Around a sign-in: second factors, enrolled phones, invitations, care teams, places of the clinic. */
+import { sql } from 'drizzle-orm';
+import { kit } from './kit.ts';
+import { authUser, clinic, patient } from './people.ts';
+
+/** Shape fixed by the sign-in library; the secret and the recovery codes are encrypted by it. */
+export const authTwoFactor = kit.table(
+  'auth_two_factor',
+  {
+    id: kit.id('id').primaryKey(),
+    userId: kit.id('user_id').references(() => authUser.id, { onDelete: 'cascade' }),
+    secret: kit.text('secret'),
+    backupCodes: kit.text('backup_codes'),
+    verified: kit.yes('verified').default(true),
+    failedVerificationCount: kit.whole('failed_verification_count').default(0),
+    lockedUntil: kit.momentOrNull('locked_until'),
+  },
+  (t) => [kit.unique('auth_two_factor_user').on(t.userId)],
+);
+
+/** What the clinic hands to a patient: used once, or withdrawn, or run out. The code itself is not kept. */
+export const invitation = kit.table(
+  'invitation',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    codeSeal: kit.text('code_seal'),
+    madeAt: kit.instant('made_at'),
+    madeBy: kit.id('made_by'),
+    expiresAt: kit.instant('expires_at'),
+    usedAt: kit.instantOrNull('used_at'),
+    withdrawnAt: kit.instantOrNull('withdrawn_at'),
+  },
+  (t) => [
+    kit.unique('invitation_code').on(t.codeSeal),
+    kit.index('invitation_by_patient').on(t.patientId, t.madeAt),
+  ],
+);
+
+/** A patient's enrolled phone. Only seals of its secret and PIN are kept. */
+export const device = kit.table(
+  'device',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    userId: kit.id('user_id').references(() => authUser.id, { onDelete: 'cascade' }),
+    secretSeal: kit.text('secret_seal'),
+    /** null = enrolled, PIN not chosen yet. */
+    pinHash: kit.textOrNull('pin_hash'),
+    wrongTries: kit.whole('wrong_tries').default(0),
+    enrolledAt: kit.instant('enrolled_at'),
+    lastUsedAt: kit.instantOrNull('last_used_at'),
+    endedAt: kit.instantOrNull('ended_at'),
+  },
+  (t) => [
+    kit.index('device_by_patient').on(t.patientId, t.enrolledAt),
+    kit.check('device_tries', sql`${t.wrongTries} BETWEEN 0 AND 5`),
+  ],
+);
+
+/** Joining and leaving a patient's care team; the newest row of a person counts. */
+export const careTeam = kit.table(
+  'care_team',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    userId: kit.id('user_id'),
+    belongs: kit.yes('belongs'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+  },
+  (t) => [
+    kit.index('care_team_by_patient').on(t.patientId, t.userId, t.recordedAt),
+    kit.index('care_team_by_user').on(t.clinicId, t.userId, t.recordedAt),
+  ],
+);
+
+/** A record opened from outside its care team: with a reason, for a few hours, shown to the team. */
+export const emergencyOpening = kit.table(
+  'emergency_opening',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    userId: kit.id('user_id'),
+    userName: kit.text('user_name'),
+    reason: kit.text('reason'),
+    openedAt: kit.instant('opened_at'),
+    until: kit.instant('until'),
+  },
+  (t) => [
+    kit.index('emergency_opening_by_patient').on(t.patientId, t.userId, t.until),
+    kit.index('emergency_opening_by_clinic').on(t.clinicId, t.openedAt),
+    kit.check('emergency_opening_reason', sql`length(trim(${t.reason})) > 0`),
+  ],
+);
+
+export const site = kit.table(
+  'site',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    name: kit.text('name'),
+    address: kit.textOrNull('address'),
+    openedAt: kit.instant('opened_at'),
+    closedAt: kit.instantOrNull('closed_at'),
+  },
+  (t) => [kit.index('site_by_clinic').on(t.clinicId, t.name)],
+);
