@@ -37,6 +37,7 @@ export const savingWords = {
   'sign-in.demo': 'These people are invented. The passphrase of each is {passphrase}.',
   'sign-in.demo-use': 'Use this one',
   'sign-out.go': 'Sign out',
+  'frame.today': 'Today',
   'lost.title': 'There is no page here',
   'lost.text': 'The address may be old or mistyped.',
   'lost.home': 'Go to the start',

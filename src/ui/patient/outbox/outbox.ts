@@ -14,6 +14,8 @@ export interface Kept {
   readonly kind: EntryKind;
   /** Dropped once the clinic has it: the phone keeps no more than it needs. */
   readonly entry: Entry | null;
+  /** Civil day it belongs to. */
+  readonly day: string;
   readonly savedAt: number;
   /** Carries a warning sign: goes first. */
   readonly isUrgent: boolean;

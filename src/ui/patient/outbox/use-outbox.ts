@@ -88,6 +88,7 @@ export const useOutbox = (ownerId: string, clock: () => number): OutboxHandle =>
         ownerId,
         kind,
         entry,
+        day: entry.day,
         savedAt: now,
         isUrgent: (entry.redFlags?.length ?? 0) > 0,
         status: 'waiting',

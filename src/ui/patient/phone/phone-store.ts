@@ -79,4 +79,5 @@ export const phoneStore = (): Promise<PhoneStore> => {
 export const draftKey = (ownerId: string): string => `draft:${ownerId}`;
 export const entryKey = (ownerId: string, entryId: string): string => `entry:${ownerId}:${entryId}`;
 export const entriesUnder = (ownerId: string): string => `entry:${ownerId}:`;
-export const lastMorningKey = (ownerId: string): string => `morning:${ownerId}`;
+export const morningDraftKey = (ownerId: string): string => `morning-draft:${ownerId}`;
+export const lastMorningKey = (ownerId: string): string => `last-morning:${ownerId}`;

@@ -81,6 +81,8 @@ export interface SessionDraft {
   readonly step: string;
   /** Where "I feel unwell" was pressed; back there when it was nothing on the list. */
   readonly returnTo: string | null;
+  /** Steps whose "I felt unwell" was followed by "None of these": not asked twice. */
+  readonly lookedAt: readonly string[];
   /** A step was opened from the check page: go back there afterwards. */
   readonly isChanging: boolean;
   readonly flagsBefore: readonly RedFlag[] | null;
@@ -88,6 +90,8 @@ export interface SessionDraft {
   /** Warning signs told in the middle of the session. */
   readonly flagsNow: readonly RedFlag[];
   readonly relief: YesNo | null;
+  /** Boxes ticked on a list that has not been answered yet, by list. */
+  readonly ticked: Readonly<Record<string, readonly string[]>>;
   readonly news: readonly News[] | null;
   readonly scores: Readonly<Record<string, Score>>;
   readonly gaveWay: Readonly<Partial<Record<Joint, boolean>>>;

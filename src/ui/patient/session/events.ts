@@ -19,6 +19,7 @@ export type SessionEvent =
   | { readonly type: 'next' }
   /** "I feel unwell": the list of warning signs, from wherever the session stands. */
   | { readonly type: 'unwell' }
+  | { readonly type: 'tick'; readonly list: string; readonly values: readonly string[] }
   | { readonly type: 'score'; readonly key: string; readonly score: Score }
   | { readonly type: 'relief'; readonly relief: YesNo }
   | { readonly type: 'news'; readonly news: readonly News[] }

@@ -15,6 +15,19 @@ const flagField = { before: 'flagsBefore', during: 'flagsDuring', now: 'flagsNow
   keyof SessionDraft
 >;
 
+const backFromList = (draft: SessionDraft): SessionDraft => ({
+  ...draft,
+  step: draft.returnTo ?? 'check',
+  returnTo: null,
+  lookedAt: draft.returnTo === null ? draft.lookedAt : [...draft.lookedAt, draft.returnTo],
+});
+
+/** Opens the list of warning signs with nothing ticked. */
+const unwell = (draft: SessionDraft): SessionDraft =>
+  draft.step === 'flags-now'
+    ? draft
+    : { ...draft, step: 'flags-now', returnTo: draft.step, ticked: { ...draft.ticked, now: [] } };
+
 /** Any warning sign ends the session where it stands; nothing that was answered is dropped. */
 const withFlags = (
   draft: SessionDraft,
@@ -22,7 +35,7 @@ const withFlags = (
 ): SessionDraft => {
   const told = { ...draft, [flagField[when]]: flags };
   if (flags.length === 0) {
-    return when === 'now' ? { ...told, step: draft.returnTo ?? 'check', returnTo: null } : forward(told);
+    return when === 'now' ? backFromList(told) : forward(told);
   }
   return { ...told, stoppedByFlag: true, endedAt: now, step: 'care', isChanging: false };
 };
@@ -56,6 +69,8 @@ const finishHere = (draft: SessionDraft): SessionDraft => {
 
 const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
   switch (event.type) {
+    case 'tick':
+      return { ...draft, ticked: { ...draft.ticked, [event.list]: event.values } };
     case 'score':
       return { ...draft, scores: { ...draft.scores, [event.key]: event.score } };
     case 'relief':
@@ -91,11 +106,7 @@ export const sessionReducer = (draft: SessionDraft, event: SessionEvent): Sessio
     case 'next':
       return forward(draft);
     case 'unwell':
-      return {
-        ...draft,
-        step: 'flags-now',
-        returnTo: draft.step === 'flags-now' ? draft.returnTo : draft.step,
-      };
+      return unwell(draft);
     case 'flags':
       return withFlags(draft, event);
     case 'finish-here':

@@ -1,0 +1,18 @@
+'use client';
+import { Button } from '#ui/shared/button.tsx';
+import { PageFrame } from '#ui/shared/page-frame.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say } from '#ui/words.ts';
+
+/** Nothing of the fault itself is shown: it may hold what a person typed. */
+const Broken = ({ reset }: { readonly error: Error; readonly reset: () => void }) => (
+  <PageFrame audience="public">
+    <div className="stack">
+      <PageHeading>{say('broken.title')}</PageHeading>
+      <p>{say('broken.text')}</p>
+      <Button onClick={reset}>{say('broken.again')}</Button>
+    </div>
+  </PageFrame>
+);
+
+export default Broken;

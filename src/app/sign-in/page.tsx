@@ -1,0 +1,13 @@
+import type { Metadata } from 'next';
+import { PageFrame } from '#ui/shared/page-frame.tsx';
+import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
+
+export const metadata: Metadata = { title: 'Sign in' };
+
+const SignIn = () => (
+  <PageFrame audience="public">
+    <SignInForm />
+  </PageFrame>
+);
+
+export default SignIn;

@@ -1,0 +1,108 @@
+/** How it went: sessions, answers and what came of them, newest first, in words. */
+import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
+import { type Definition, DefinitionList } from '#ui/shared/definition-list.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say, type WordKey } from '#ui/words.ts';
+import { dayText } from '../phone/text-of-time.ts';
+import { jointText } from '../questions/joint-text.ts';
+import { scoreText, yesNoText } from '../session/check-rows.ts';
+
+type Session = HistoryDay['sessions'][number];
+type Done = Session['exercises'][number];
+
+const setsText = (exercise: Done): string => {
+  const counts = exercise.sets.map((set) => set.repetitions ?? say('history.not-counted')).join(', ');
+  const loads = [...new Set(exercise.sets.map((set) => set.loadKg))].filter(
+    (load): load is number => load !== null && load > 0,
+  );
+  return [counts, ...loads.map((kg) => say('dose.load', { kg }))].join(' ');
+};
+
+const row = (key: WordKey, joint: string, value: string): Definition => ({
+  key: `${key} ${joint}`,
+  name: say(key),
+  value,
+});
+
+const SessionPart = ({ session }: { readonly session: Session }) => (
+  <section className="stack-close">
+    <h3>{say(session.kind === 'full' ? 'history.session' : `history.${session.kind}`)}</h3>
+    <DefinitionList
+      rows={session.exercises.map((exercise) => ({
+        key: exercise.title,
+        name: exercise.title,
+        value: <span className="figure">{setsText(exercise)}</span>,
+      }))}
+    />
+    {session.joints.map((one) => (
+      <div key={one.joint} className="stack-close">
+        <h4>{jointText(one.joint)}</h4>
+        <DefinitionList
+          rows={[
+            row('history.pain-before', one.joint, scoreText(one.painBefore)),
+            row('history.pain-during', one.joint, scoreText(one.painDuring)),
+            row('history.pain-after', one.joint, scoreText(one.painAfter)),
+          ]}
+        />
+      </div>
+    ))}
+  </section>
+);
+
+const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][number] }) => (
+  <section className="stack-close">
+    <h3>{say('history.morning')}</h3>
+    {morning.joints.map((one) => (
+      <div key={one.joint} className="stack-close">
+        <h4>{jointText(one.joint)}</h4>
+        <DefinitionList
+          rows={[
+            row('history.pain-morning', one.joint, scoreText(one.pain)),
+            row('history.flare', one.joint, yesNoText(one.flare)),
+          ]}
+        />
+      </div>
+    ))}
+  </section>
+);
+
+const DecisionPart = ({ decision }: { readonly decision: HistoryDay['decisions'][number] }) => (
+  <section className="came-of-it keep-together stack-close">
+    <h3>{say('history.what-next', { joint: jointText(decision.joint) })}</h3>
+    <p>{decision.text}</p>
+    {decision.because.length > 0 ? (
+      <>
+        <h4>{say('history.why')}</h4>
+        <ul>
+          {decision.because.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </>
+    ) : null}
+  </section>
+);
+
+/** Parts of one day have no ids of their own and never change order. */
+const numbered = <T,>(parts: readonly T[]) => parts.map((part, index) => ({ part, key: String(index) }));
+
+export const HistoryPage = ({ view }: { readonly view: HistoryView }) => (
+  <div className="stack-wide">
+    <PageHeading>{say('history.title')}</PageHeading>
+    {view.days.length === 0 ? <p>{say('history.none')}</p> : null}
+    {view.days.map((day) => (
+      <article className="history-day stack" key={day.day}>
+        <h2>{dayText(day.day)}</h2>
+        {numbered(day.decisions).map(({ part, key }) => (
+          <DecisionPart key={key} decision={part} />
+        ))}
+        {numbered(day.sessions).map(({ part, key }) => (
+          <SessionPart key={key} session={part} />
+        ))}
+        {numbered(day.mornings).map(({ part, key }) => (
+          <MorningPart key={key} morning={part} />
+        ))}
+      </article>
+    ))}
+  </div>
+);

@@ -1,0 +1,170 @@
+'use client';
+/** The morning check on screen, one question a page, with a short way when all is usual. */
+import type { TodayView } from '#api/patient/today-view.ts';
+import type { Joint } from '#core/joints.ts';
+import { type Swelling, swellings } from '#core/model/record.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { say } from '#ui/words.ts';
+import { CheckList } from '../questions/check-list.tsx';
+import { flagOptions } from '../questions/flag-list.ts';
+import { jointText } from '../questions/joint-text.ts';
+import { QuestionPage } from '../questions/question-page.tsx';
+import { ScoreQuestion } from '../questions/score-question.tsx';
+import { TickList } from '../questions/tick-list.tsx';
+import { YesNoQuestion } from '../questions/yes-no-question.tsx';
+import { CareAdvice } from '../session/pages/end-pages.tsx';
+import { jointMorning, type LastMorning, type MorningDraft, type MorningEvent } from './morning.ts';
+import { morningRows } from './morning-rows.ts';
+import { StiffnessPage } from './stiffness-page.tsx';
+import { UsualPage } from './usual-page.tsx';
+
+export interface MorningScreenProps {
+  readonly draft: MorningDraft;
+  readonly last: LastMorning;
+  readonly clinic: TodayView['clinic'];
+  readonly clock: () => number;
+  readonly send: (event: MorningEvent) => void;
+  readonly hasArrived: boolean;
+  readonly onHome: () => void;
+}
+
+type Part = MorningScreenProps & { readonly joint: Joint };
+
+const PainPage = ({ draft, joint, send }: Part) => {
+  const { pain } = jointMorning(draft, joint);
+  const next = () => send({ type: 'next' });
+  return (
+    <QuestionPage
+      field={`pain-${joint}`}
+      isAnswered={pain !== null}
+      whenEmpty={say('ask.choose-number')}
+      onContinue={next}
+      onLeave={next}
+    >
+      {(error) => (
+        <ScoreQuestion
+          name={`pain-${joint}`}
+          question={say('morning.pain', { joint: jointText(joint) })}
+          low={say('scale.pain-low')}
+          high={say('scale.pain-high')}
+          chosen={pain}
+          error={error}
+          onChoose={(score) => send({ type: 'answer', joint, answer: { pain: score } })}
+        />
+      )}
+    </QuestionPage>
+  );
+};
+
+const SwellingPage = ({ draft, joint, send }: Part) => {
+  const { swelling } = jointMorning(draft, joint);
+  const next = () => send({ type: 'next' });
+  return (
+    <QuestionPage
+      field={`swelling-${joint}`}
+      isAnswered={swelling !== null}
+      whenEmpty={say('ask.choose-one')}
+      onContinue={next}
+      onLeave={next}
+    >
+      {(error) => (
+        <RadioGroup<Swelling | 'unknown'>
+          name={`swelling-${joint}`}
+          legend={say('morning.swelling', { joint: jointText(joint) })}
+          legendIsHeading
+          error={error}
+          options={[
+            ...swellings.map((value) => ({ value, label: say(`morning.swelling-${value}`) })),
+            { value: 'unknown' as const, label: say('ask.unknown'), isApart: true },
+          ]}
+          chosen={swelling}
+          onChoose={(value) => send({ type: 'answer', joint, answer: { swelling: value } })}
+        />
+      )}
+    </QuestionPage>
+  );
+};
+
+const FlarePage = ({ draft, joint, send }: Part) => (
+  <YesNoQuestion
+    name={`flare-${joint}`}
+    question={say('morning.flare', { joint: jointText(joint) })}
+    hint={say('morning.flare-hint')}
+    chosen={jointMorning(draft, joint).flare}
+    onChoose={(flare) => send({ type: 'answer', joint, answer: { flare } })}
+    onContinue={() => send({ type: 'next' })}
+  />
+);
+
+const ReliefPage = ({ draft, send }: Part) => (
+  <YesNoQuestion
+    name="relief"
+    question={say('morning.relief')}
+    hint={say('before.relief-hint')}
+    chosen={draft.relief}
+    onChoose={(relief) => send({ type: 'relief', relief })}
+    onContinue={() => send({ type: 'next' })}
+  />
+);
+
+const FlagsPage = ({ draft, send, clock }: Part) => (
+  <TickList
+    name="flags"
+    question={say('flags.morning')}
+    hint={say('flags.hint')}
+    options={flagOptions}
+    ticked={draft.ticked}
+    onTick={(ticked) => send({ type: 'tick', ticked })}
+    onContinue={(flags) => send({ type: 'flags', flags, now: clock() })}
+  />
+);
+
+const CheckPage = ({ draft, send, clock }: Part) => (
+  <CheckList
+    rows={morningRows(draft)}
+    onChange={(step) => send({ type: 'change', step })}
+    // The warning signs are the one question that is never left open.
+    onSend={() =>
+      send(draft.flags === null ? { type: 'change', step: 'flags' } : { type: 'sent', now: clock() })
+    }
+  />
+);
+
+const EndPage = ({ draft, clinic, hasArrived, onHome }: Part) =>
+  draft.step === 'care' ? (
+    <CareAdvice
+      flags={draft.flags ?? []}
+      clinic={clinic}
+      isCuffOn={false}
+      hasArrived={hasArrived}
+      onHome={onHome}
+    />
+  ) : (
+    <div className="stack">
+      <PageHeading caption={say('morning.caption')}>{say('morning.done')}</PageHeading>
+      <p>{say('morning.done-next')}</p>
+      <p aria-live="polite">{say(hasArrived ? 'done.stored' : 'done.kept')}</p>
+      <Button isLarge isWide onClick={onHome}>
+        {say('done.home')}
+      </Button>
+    </div>
+  );
+
+const pages: Readonly<Record<string, (props: Part) => React.ReactNode>> = {
+  pain: PainPage,
+  usual: UsualPage,
+  flags: FlagsPage,
+  stiffness: StiffnessPage,
+  swelling: SwellingPage,
+  flare: FlarePage,
+  relief: ReliefPage,
+  check: CheckPage,
+};
+
+export const MorningScreen = (props: MorningScreenProps) => {
+  const [name = '', joint = ''] = props.draft.step.split(':');
+  const Page = props.draft.endedAt === null ? (pages[name] ?? CheckPage) : EndPage;
+  return <Page key={props.draft.step} {...props} joint={joint as Joint} />;
+};

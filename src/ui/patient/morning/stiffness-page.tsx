@@ -1,0 +1,83 @@
+'use client';
+/** How long the joint was stiff: common lengths, or exact minutes. */
+import { useState } from 'react';
+import type { Joint } from '#core/joints.ts';
+import { NumberField } from '#ui/shared/number-field.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { readNumber } from '#ui/shared/read-number.ts';
+import { say, type WordKey } from '#ui/words.ts';
+import { jointText } from '../questions/joint-text.ts';
+import { QuestionPage } from '../questions/question-page.tsx';
+import { jointMorning, type MorningDraft, type MorningEvent } from './morning.ts';
+
+const lengths = ['0', '5', '10', '15', '30', '60'];
+/** A day has no more minutes. */
+const mostMinutes = 1440;
+
+export interface StiffnessPageProps {
+  readonly draft: MorningDraft;
+  readonly joint: Joint;
+  readonly send: (event: MorningEvent) => void;
+}
+
+const problemWith = (typed: string): string | null => {
+  const minutes = readNumber(typed);
+  if (minutes === null) return say('morning.stiff-missing');
+  return Number.isInteger(minutes) && minutes >= 0 && minutes <= mostMinutes
+    ? null
+    : say('morning.stiff-number');
+};
+
+export const StiffnessPage = ({ draft, joint, send }: StiffnessPageProps) => {
+  const given = jointMorning(draft, joint).stiffnessMinutes;
+  const text = given === null ? null : String(given);
+  const isListed = text !== null && (lengths.includes(text) || text === 'unknown');
+  const [chosen, setChosen] = useState<string | null>(text === null ? null : isListed ? text : 'other');
+  const [typed, setTyped] = useState(isListed || text === null ? '' : text);
+  const name = `stiffness-${joint}`;
+  const problem = chosen === 'other' ? problemWith(typed) : null;
+  const goOn = () => {
+    const stiffnessMinutes =
+      chosen === 'unknown' ? chosen : Number(readNumber(chosen === 'other' ? typed : (chosen ?? '')));
+    send({ type: 'answer', joint, answer: { stiffnessMinutes } });
+    send({ type: 'next' });
+  };
+  return (
+    <QuestionPage
+      field={chosen === 'other' ? `${name}-minutes` : name}
+      isAnswered={chosen !== null && problem === null}
+      whenEmpty={problem ?? say('ask.choose-one')}
+      onContinue={goOn}
+      onLeave={() => send({ type: 'next' })}
+    >
+      {(error) => (
+        <>
+          <RadioGroup<string>
+            name={name}
+            legend={say('morning.stiffness', { joint: jointText(joint) })}
+            legendIsHeading
+            hint={say('morning.stiffness-hint')}
+            error={chosen === 'other' ? undefined : error}
+            options={[
+              ...lengths.map((value) => ({ value, label: say(`morning.stiff-${value}` as WordKey) })),
+              { value: 'other', label: say('morning.stiff-other') },
+              { value: 'unknown', label: say('ask.unknown'), isApart: true },
+            ]}
+            chosen={chosen}
+            onChoose={setChosen}
+          />
+          {chosen === 'other' ? (
+            <NumberField
+              name={`${name}-minutes`}
+              label={say('morning.stiff-other-label')}
+              isWhole
+              error={error}
+              value={typed}
+              onChange={(event) => setTyped(event.target.value)}
+            />
+          ) : null}
+        </>
+      )}
+    </QuestionPage>
+  );
+};

@@ -1,0 +1,78 @@
+/** What is kept on this phone and what has reached the clinic, in plain words. */
+import { Button, LinkButton } from '#ui/shared/button.tsx';
+import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { say } from '#ui/words.ts';
+import { timeText } from '../phone/text-of-time.ts';
+import { type Kept, type Outbox, waiting } from './outbox.ts';
+
+export interface SavedHereProps {
+  readonly state: Outbox;
+  readonly isLasting: boolean;
+  readonly phone: string;
+  readonly onSend: () => void;
+}
+
+const tags = {
+  waiting: { shape: 'waiting', tone: 'care', text: 'entry.waiting' },
+  stored: { shape: 'done', tone: 'plain', text: 'entry.stored' },
+  aside: { shape: 'care', tone: 'danger', text: 'entry.aside' },
+} as const;
+
+const Entries = ({ entries }: { readonly entries: readonly Kept[] }) => (
+  <DefinitionList
+    rows={[...entries]
+      .sort((a, b) => b.savedAt - a.savedAt)
+      .map((kept) => {
+        const tag = tags[kept.status];
+        return {
+          key: kept.entryId,
+          name: say('entry.at', { kind: say(`entry.${kept.kind}`), time: timeText(kept.savedAt) }),
+          value: (
+            <StatusTag shape={tag.shape} tone={tag.tone}>
+              {say(tag.text)}
+            </StatusTag>
+          ),
+        };
+      })}
+  />
+);
+
+const stateText = (state: Outbox): string => {
+  const count = waiting(state).length;
+  if (count === 0) return say('saved.all-sent');
+  if (state.isSignedOut) return say('saved.signed-out');
+  if (!state.isOnline) return say('saved.no-signal');
+  if (state.sendingId !== null) return say('saved.sending');
+  return count === 1 ? say('saved.waiting-one') : say('saved.waiting-many', { count });
+};
+
+export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) => {
+  const isAside = state.entries.some((kept) => kept.status === 'aside');
+  const isClockDoubtful = state.entries.some((kept) => kept.clockDoubtful);
+  const isWaiting = waiting(state).length > 0;
+  return (
+    <>
+      {isLasting ? null : <Notice tone="care" title={say('saved.not-kept')} />}
+      {isAside ? <Notice tone="danger" title={say('saved.kept-aside', { phone })} /> : null}
+      {isClockDoubtful ? <Notice tone="care" title={say('saved.clock')} /> : null}
+      {state.entries.length === 0 ? null : (
+        <section className="saved stack-close">
+          <p aria-live="polite">{stateText(state)}</p>
+          {isWaiting && state.isSignedOut ? (
+            <LinkButton href="/sign-in">{say('saved.sign-in')}</LinkButton>
+          ) : isWaiting && state.sendingId === null ? (
+            <Button tone="plain" onClick={onSend}>
+              {say('saved.try-now')}
+            </Button>
+          ) : null}
+          <Disclosure summary={say('saved.title')}>
+            <Entries entries={state.entries} />
+          </Disclosure>
+        </section>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,67 @@
+'use client';
+/** Where on the patient's pages one is, kept in the browser's history so that Back goes one step back. */
+import { useCallback, useEffect, useRef, useState } from 'react';
+
+export interface Place {
+  readonly screen: 'today' | 'session' | 'morning' | 'two-hours';
+  readonly step: string;
+}
+
+export const home: Place = { screen: 'today', step: '' };
+
+interface Held {
+  readonly loadgatePlace?: Place;
+}
+
+const placeIn = (state: unknown): Place => (state as Held | null)?.loadgatePlace ?? home;
+
+const screenKey = 'loadgate-screen';
+
+const noteScreen = (screen: Place['screen']) => {
+  try {
+    window.sessionStorage.setItem(screenKey, screen);
+  } catch {
+    // Without it a reload comes back to today, with the way on standing there.
+  }
+};
+
+/** The screen this tab showed before it was reloaded. */
+export const screenBeforeReload = (): string | null => {
+  try {
+    return window.sessionStorage.getItem(screenKey);
+  } catch {
+    return null;
+  }
+};
+
+/** `onBack` hears of a place reached by the browser's own buttons and says where to be instead. */
+export const usePlace = (onBack: (place: Place) => Place) => {
+  const [place, setPlace] = useState<Place>(home);
+  const listener = useRef(onBack);
+  listener.current = onBack;
+  useEffect(() => {
+    const back = (event: PopStateEvent) => setPlace(listener.current(placeIn(event.state)));
+    window.addEventListener('popstate', back);
+    return () => window.removeEventListener('popstate', back);
+  }, []);
+  useEffect(() => noteScreen(place.screen), [place.screen]);
+  const go = useCallback((next: Place) => {
+    window.history.pushState({ loadgatePlace: next } satisfies Held, '');
+    setPlace(next);
+  }, []);
+  return { place, go };
+};
+
+/** After a step the heading of the new page has the focus and stands at the top. */
+export const useHeadingFocus = (step: string) => {
+  const first = useRef(true);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the step is what the effect answers to.
+  useEffect(() => {
+    if (first.current) {
+      first.current = false;
+      return;
+    }
+    window.scrollTo(0, 0);
+    document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true });
+  }, [step]);
+};

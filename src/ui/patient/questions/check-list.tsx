@@ -1,0 +1,36 @@
+'use client';
+/** Check your answers: each with Change, then one button to send. */
+import { Button } from '#ui/shared/button.tsx';
+import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say } from '#ui/words.ts';
+import type { CheckRow } from '../session/check-rows.ts';
+
+export interface CheckListProps {
+  readonly rows: readonly CheckRow[];
+  readonly onChange: (step: string) => void;
+  readonly onSend: () => void;
+}
+
+export const CheckList = ({ rows, onChange, onSend }: CheckListProps) => (
+  <div className="stack">
+    <PageHeading>{say('check.title')}</PageHeading>
+    <p>{say('check.note')}</p>
+    <DefinitionList
+      rows={rows.map(({ step, name, value }) => ({
+        key: step,
+        name,
+        value,
+        action: (
+          <Button tone="quiet" onClick={() => onChange(step)}>
+            {say('ask.change')}
+            <span className="only-heard"> {name}</span>
+          </Button>
+        ),
+      }))}
+    />
+    <Button isLarge isWide onClick={onSend}>
+      {say('check.send')}
+    </Button>
+  </div>
+);

@@ -1,0 +1,16 @@
+/** The warning signs in the patient's words, in the order of the engine's classes. */
+import { type RedFlag, redFlagClasses, redFlags } from '#core/engine/facts.ts';
+import { say } from '#ui/words.ts';
+
+export type FlagClass = keyof typeof redFlagClasses;
+
+export const flagOptions: readonly { readonly value: RedFlag; readonly label: string }[] = redFlags.map(
+  (flag) => ({ value: flag, label: say(`flag.${flag}`) }),
+);
+
+const classes: readonly FlagClass[] = ['emergency', 'same-day', 'routine'];
+
+/** The most urgent class among the flags told. */
+export const flagClassOf = (flags: readonly RedFlag[]): FlagClass =>
+  classes.find((one) => flags.some((flag) => (redFlagClasses[one] as readonly RedFlag[]).includes(flag))) ??
+  'emergency';

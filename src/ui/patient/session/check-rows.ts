@@ -1,0 +1,110 @@
+/** Every answer in a line, with the step that changes it. What was not answered says so. */
+import type { RedFlag } from '#core/engine/facts.ts';
+import type { Joint } from '#core/joints.ts';
+import { say } from '#ui/words.ts';
+import { jointText } from '../questions/joint-text.ts';
+import { type LineDraft, type News, type Score, type SessionDraft, setOf, type YesNo } from './draft.ts';
+import { asksLoad, partsOf, reachedSets, stepsOf } from './steps.ts';
+
+export interface CheckRow {
+  readonly step: string;
+  readonly name: string;
+  readonly value: string;
+}
+
+const missing = () => say('ask.not-answered');
+
+export const scoreText = (score: Score | null | undefined): string =>
+  score === null || score === undefined
+    ? missing()
+    : score === 'unknown'
+      ? say('ask.unknown')
+      : say('history.score', { score });
+
+export const yesNoText = (answer: YesNo | null | undefined): string =>
+  answer === null || answer === undefined
+    ? missing()
+    : answer === 'unknown'
+      ? say('ask.unknown')
+      : say(answer ? 'ask.yes' : 'ask.no');
+
+export const flagsText = (flags: readonly RedFlag[] | null): string =>
+  flags === null
+    ? missing()
+    : flags.length === 0
+      ? say('flags.none')
+      : flags.map((flag) => say(`flag.${flag}`)).join('. ');
+
+const newsText = (list: readonly News[] | null): string =>
+  list === null
+    ? missing()
+    : list.length === 0
+      ? say('flags.none')
+      : list.map((one) => say(`news.${one}`)).join('. ');
+
+const lineText = (line: LineDraft): string => {
+  const sets = Array.from({ length: reachedSets(line) }, (_, index) => {
+    const { repetitions } = setOf(line, index + 1);
+    return repetitions === null
+      ? say('check.set-unknown', { set: index + 1 })
+      : say('check.set', { set: index + 1, repetitions });
+  });
+  if (sets.length === 0) return say('check.no-sets');
+  const load = !asksLoad(line)
+    ? []
+    : [line.loadKg === null ? missing() : say('dose.load', { kg: line.loadKg })];
+  return [...sets, ...load].join('. ');
+};
+
+const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => {
+  const named = { joint: jointText(joint) };
+  switch (partsOf(step).name) {
+    case 'before':
+      return { step, name: say('before.pain', named), value: scoreText(draft.scores[step]) };
+    case 'during':
+      return { step, name: say('after.during', named), value: scoreText(draft.scores[step]) };
+    case 'after':
+      return { step, name: say('after.after', named), value: scoreText(draft.scores[step]) };
+    default:
+      return { step, name: say('after.gave-way', named), value: yesNoText(draft.gaveWay[joint]) };
+  }
+};
+
+const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
+  const { name, joint, line } = partsOf(step);
+  if (joint !== '') return jointRow(draft, step, joint as Joint);
+  switch (name) {
+    case 'flags-before':
+      return { step, name: say('flags.before'), value: flagsText(draft.flagsBefore) };
+    case 'flags-during':
+      return { step, name: say('flags.during'), value: flagsText(draft.flagsDuring) };
+    case 'relief':
+      return { step, name: say('before.relief'), value: yesNoText(draft.relief) };
+    case 'news':
+      return { step, name: say('before.news'), value: newsText(draft.news) };
+    case 'line':
+      return { step, name: draft.lines[line]!.title, value: lineText(draft.lines[line]!) };
+    case 'burn':
+      return { step, name: say('after.burn'), value: scoreText(draft.scores.burn) };
+    case 'cuff':
+      return { step, name: say('after.cuff'), value: scoreText(draft.scores.cuff) };
+    case 'extra':
+      return { step, name: say('after.extra'), value: yesNoText(draft.didExtra) };
+    default:
+      return null;
+  }
+};
+
+/** The sets of an exercise are changed from its first page on, one after the other. */
+export const checkRows = (draft: SessionDraft): readonly CheckRow[] =>
+  stepsOf(draft).flatMap((step) => rowOf(draft, step) ?? []);
+
+/** Answers the record can't hold as gaps; the first of them is asked before anything is sent. */
+export const neededStep = (draft: SessionDraft): string | null =>
+  stepsOf(draft).find((step) => {
+    const { name, joint } = partsOf(step);
+    if (name === 'flags-before') return draft.flagsBefore === null;
+    if (name === 'flags-during') return draft.flagsDuring === null;
+    if (name === 'gave-way') return draft.gaveWay[joint as Joint] === undefined;
+    return name === 'extra' && draft.didExtra === null;
+  }) ?? null;

@@ -1,0 +1,66 @@
+'use client';
+/** After the last set: joint pain, muscle burn and the cuff are asked apart. */
+import { say, type WordKey } from '#ui/words.ts';
+import { jointText } from '../../questions/joint-text.ts';
+import { QuestionPage } from '../../questions/question-page.tsx';
+import { ScoreQuestion } from '../../questions/score-question.tsx';
+import { YesNoQuestion } from '../../questions/yes-no-question.tsx';
+import { JointScorePage } from './before-pages.tsx';
+import type { PageProps } from './page-props.ts';
+
+export const PainDuringPage = (props: PageProps) => <JointScorePage {...props} when="during" />;
+export const PainAfterPage = (props: PageProps) => <JointScorePage {...props} when="after" />;
+
+const WholeScorePage = ({ draft, send, of }: PageProps & { readonly of: 'burn' | 'cuff' }) => {
+  const next = () => send({ type: 'next' });
+  return (
+    <QuestionPage
+      field={of}
+      isAnswered={draft.scores[of] !== undefined}
+      whenEmpty={say('ask.choose-number')}
+      onContinue={next}
+      onLeave={next}
+    >
+      {(error) => (
+        <ScoreQuestion
+          name={of}
+          question={say(`after.${of}`)}
+          hint={of === 'burn' ? say('after.burn-hint') : undefined}
+          low={say(`scale.${of}-low` as WordKey)}
+          high={say(`scale.${of}-high` as WordKey)}
+          chosen={draft.scores[of] ?? null}
+          error={error}
+          onChoose={(score) => send({ type: 'score', key: of, score })}
+        />
+      )}
+    </QuestionPage>
+  );
+};
+
+export const BurnPage = (props: PageProps) => <WholeScorePage {...props} of="burn" />;
+export const CuffBotherPage = (props: PageProps) => <WholeScorePage {...props} of="cuff" />;
+
+/** Needed: the record has no place for "not answered" here, and a gap must not read as "no". */
+export const GaveWayPage = ({ draft, joint, send }: PageProps) => (
+  <YesNoQuestion
+    name={`gave-way-${joint}`}
+    question={say('after.gave-way', { joint: jointText(joint) })}
+    hint={say('after.gave-way-hint')}
+    chosen={draft.gaveWay[joint] ?? null}
+    onChoose={(answer) => send({ type: 'gave-way', joint, gaveWay: answer === true })}
+    onContinue={() => send({ type: 'next' })}
+    isNeeded
+  />
+);
+
+export const ExtraPage = ({ draft, send }: PageProps) => (
+  <YesNoQuestion
+    name="extra"
+    question={say('after.extra')}
+    hint={say('after.extra-hint')}
+    chosen={draft.didExtra}
+    onChoose={(answer) => send({ type: 'extra', didExtra: answer === true })}
+    onContinue={() => send({ type: 'next' })}
+    isNeeded
+  />
+);

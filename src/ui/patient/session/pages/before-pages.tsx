@@ -1,0 +1,142 @@
+'use client';
+/** Questions before anything starts, and what today's answers leave of the session. */
+import { Button } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say, type WordKey } from '#ui/words.ts';
+import { flagOptions } from '../../questions/flag-list.ts';
+import { jointText } from '../../questions/joint-text.ts';
+import { QuestionPage } from '../../questions/question-page.tsx';
+import { ScoreQuestion } from '../../questions/score-question.tsx';
+import { TickList } from '../../questions/tick-list.tsx';
+import { YesNoQuestion } from '../../questions/yes-no-question.tsx';
+import { isOut, type News, news, type SessionDraft, scoreKey } from '../draft.ts';
+import type { FlagsWhen } from '../events.ts';
+import type { PageProps } from './page-props.ts';
+
+/** What stands ticked: the present ticks, else the answer given before. */
+const tickedOf = (draft: SessionDraft, list: string, answer: readonly string[] | null): readonly string[] =>
+  draft.ticked[list] ?? (answer === null ? [] : answer.length === 0 ? ['none'] : answer);
+
+const answerOf = (draft: SessionDraft, when: FlagsWhen) =>
+  when === 'before' ? draft.flagsBefore : when === 'during' ? draft.flagsDuring : null;
+
+const FlagsPage = ({ draft, send, clock, when }: PageProps & { readonly when: FlagsWhen }) => (
+  <TickList
+    name={`flags-${when}`}
+    question={say(`flags.${when}` as WordKey)}
+    hint={say('flags.hint')}
+    options={flagOptions}
+    ticked={tickedOf(draft, when, answerOf(draft, when))}
+    onTick={(values) => send({ type: 'tick', list: when, values })}
+    onContinue={(flags) => send({ type: 'flags', when, flags, now: clock() })}
+  />
+);
+
+export const FlagsBeforePage = (props: PageProps) => <FlagsPage {...props} when="before" />;
+export const FlagsDuringPage = (props: PageProps) => <FlagsPage {...props} when="during" />;
+export const FlagsNowPage = (props: PageProps) => <FlagsPage {...props} when="now" />;
+
+/** One score of one joint; before, during and after ask alike. */
+export const JointScorePage = ({
+  draft,
+  joint,
+  send,
+  when,
+}: PageProps & { readonly when: 'before' | 'during' | 'after' }) => {
+  const key = scoreKey(when, joint);
+  const isAnswered = draft.scores[key] !== undefined;
+  const question = { before: 'before.pain', during: 'after.during', after: 'after.after' } as const;
+  const next = () => send({ type: 'next' });
+  return (
+    <QuestionPage
+      field={key}
+      isAnswered={isAnswered}
+      whenEmpty={say('ask.choose-number')}
+      onContinue={next}
+      onLeave={next}
+    >
+      {(error) => (
+        <ScoreQuestion
+          name={key}
+          question={say(question[when], { joint: jointText(joint) })}
+          hint={when === 'during' ? say('after.during-hint') : undefined}
+          low={say('scale.pain-low')}
+          high={say('scale.pain-high')}
+          chosen={draft.scores[key] ?? null}
+          error={error}
+          onChoose={(score) => send({ type: 'score', key, score })}
+        />
+      )}
+    </QuestionPage>
+  );
+};
+
+export const PainBeforePage = (props: PageProps) => <JointScorePage {...props} when="before" />;
+
+export const ReliefPage = ({ draft, send }: PageProps) => (
+  <YesNoQuestion
+    name="relief"
+    question={say('before.relief')}
+    hint={say('before.relief-hint')}
+    chosen={draft.relief}
+    onChoose={(relief) => send({ type: 'relief', relief })}
+    onContinue={() => send({ type: 'next' })}
+  />
+);
+
+const hasCuffWork = (draft: SessionDraft) => draft.lines.some((line) => line.dose.method === 'occlusion');
+
+export const NewsPage = ({ draft, send }: PageProps) => (
+  <TickList<News>
+    name="news"
+    question={say('before.news')}
+    hint={say(hasCuffWork(draft) ? 'before.news-cuff-hint' : 'before.news-hint')}
+    options={news.map((value) => ({ value, label: say(`news.${value}`) }))}
+    ticked={tickedOf(draft, 'news', draft.news)}
+    onTick={(values) => send({ type: 'tick', list: 'news', values })}
+    onContinue={(chosen) => {
+      send({ type: 'news', news: chosen });
+      send({ type: 'next' });
+    }}
+  />
+);
+
+const titlesOf = (lines: readonly { readonly title: string }[]) => lines.map((line) => line.title).join('; ');
+
+const NewsTold = ({ draft, clinic }: PageProps) => (
+  <Notice tone="care" title={say('news.told-title')}>
+    <p>{say('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
+    {hasCuffWork(draft) ? <p>{say('news.no-cuff')}</p> : null}
+  </Notice>
+);
+
+/** Never reached when today's answers change nothing. */
+export const OfferPage = (props: PageProps) => {
+  const { draft, send } = props;
+  const out = draft.lines.filter((line) => line.leftOut === 'offer');
+  const eased = draft.lines.filter(
+    (line) => !isOut(draft, line) && line.isLighter && !line.planned.isLighter,
+  );
+  const isRest = draft.lines.every((line) => isOut(draft, line));
+  const isForPain = out.length > 0 || eased.length > 0;
+  const hasNews = (draft.news?.length ?? 0) > 0;
+  return (
+    <div className="stack">
+      <PageHeading>{say(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>
+      {isForPain ? <p>{say(isRest ? 'offer.rest' : 'offer.lighter')}</p> : null}
+      {eased.length > 0 ? <p>{say('offer.eased', { titles: titlesOf(eased) })}</p> : null}
+      {out.length > 0 && !isRest ? <p>{say('offer.left-out', { titles: titlesOf(out) })}</p> : null}
+      {hasNews ? <NewsTold {...props} /> : null}
+      {isRest && !isForPain ? <p>{say('news.nothing-left')}</p> : null}
+      <div className="actions">
+        <Button isLarge isWide onClick={() => send({ type: 'next' })}>
+          {say(isRest ? 'offer.rest-take' : 'offer.take')}
+        </Button>
+        <Button tone="quiet" onClick={() => window.history.back()}>
+          {say('ask.back')}
+        </Button>
+      </div>
+    </div>
+  );
+};

@@ -1,0 +1,118 @@
+'use client';
+/** Check your answers; sent; or stopped with what to do. */
+import type { ReactNode } from 'react';
+import { Button, LinkButton } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say } from '#ui/words.ts';
+import { CheckList } from '../../questions/check-list.tsx';
+import { flagClassOf } from '../../questions/flag-list.ts';
+import { checkRows, neededStep } from '../check-rows.ts';
+import { allFlags, type SessionDraft } from '../draft.ts';
+import { isCuffOn } from '../restriction.ts';
+import type { PageProps } from './page-props.ts';
+
+export const CheckPage = ({ draft, send, clock }: PageProps) => (
+  <CheckList
+    rows={checkRows(draft)}
+    onChange={(step) => send({ type: 'change', step })}
+    onSend={() => {
+      const needed = neededStep(draft);
+      send(needed ? { type: 'change', step: needed } : { type: 'sent', now: clock() });
+    }}
+  />
+);
+
+export interface EndProps {
+  readonly draft: SessionDraft;
+  readonly clinic: PageProps['clinic'];
+  /** The clinic's server has answered for this session. */
+  readonly hasArrived: boolean;
+  readonly onHome: () => void;
+  readonly children?: ReactNode;
+}
+
+const usedCuff = (draft: SessionDraft) => draft.lines.some((line) => line.restrictions.length > 0);
+
+export const DonePage = ({ draft, hasArrived, onHome }: EndProps) => (
+  <div className="stack">
+    <PageHeading>{say('done.title')}</PageHeading>
+    <p aria-live="polite">{say(hasArrived ? 'done.stored' : 'done.kept')}</p>
+    <section className="stack-close">
+      <h2>{say('done.next')}</h2>
+      {draft.asksTwoHours ? <p>{say('done.two-hours')}</p> : null}
+      <p>{say('done.morning')}</p>
+      {usedCuff(draft) ? <p>{say('done.dark-urine')}</p> : null}
+    </section>
+    <Button isLarge isWide onClick={onHome}>
+      {say('done.home')}
+    </Button>
+  </div>
+);
+
+const telephone = (number: string) => `tel:${number.replace(/[^\d+]/g, '')}`;
+
+const Calls = ({ clinic, isEmergency }: { clinic: EndProps['clinic']; isEmergency: boolean }) => {
+  const call = (number: string, text: string, isFirst: boolean) => (
+    <LinkButton key={text} href={telephone(number)} tone={isFirst ? 'stop' : 'plain'} isLarge isWide>
+      {text}
+    </LinkButton>
+  );
+  const emergency = call(
+    clinic.emergencyNumber,
+    say('care.call-emergency', { emergency: clinic.emergencyNumber }),
+    isEmergency,
+  );
+  const own = call(
+    clinic.phone,
+    say('care.call-clinic', { clinic: clinic.name, phone: clinic.phone }),
+    !isEmergency,
+  );
+  return <div className="actions">{isEmergency ? [emergency, own] : [own, emergency]}</div>;
+};
+
+export interface CareProps {
+  readonly flags: ReturnType<typeof allFlags>;
+  readonly clinic: EndProps['clinic'];
+  readonly isCuffOn: boolean;
+  readonly hasArrived: boolean;
+  readonly onHome: () => void;
+}
+
+/** What to do about a warning sign, at once and without a network. */
+export const CareAdvice = ({ flags, clinic, isCuffOn: hasCuff, hasArrived, onHome }: CareProps) => {
+  const level = flagClassOf(flags);
+  const names = { clinic: clinic.name, phone: clinic.phone, emergency: clinic.emergencyNumber };
+  return (
+    <div className="stack">
+      <PageHeading>{say(`care.title-${level}`, names)}</PageHeading>
+      {hasCuff ? <Notice tone="danger" title={say('care.cuff-first')} /> : null}
+      <p className="large">{say(`care.${level}`, names)}</p>
+      <Calls clinic={clinic} isEmergency={level === 'emergency'} />
+      <section className="stack-close">
+        <h2>{say('care.said')}</h2>
+        <ul>
+          {flags.map((flag) => (
+            <li key={flag}>{say(`flag.${flag}`)}</li>
+          ))}
+        </ul>
+      </section>
+      <p>{say('care.stopped')}</p>
+      <p>{say(hasArrived ? 'care.sent' : 'care.kept')}</p>
+      <p className="soft">{say('care.to-approve')}</p>
+      <Button tone="plain" isWide onClick={onHome}>
+        {say('care.home')}
+      </Button>
+    </div>
+  );
+};
+
+export const CarePage = ({ draft, ...rest }: EndProps) => (
+  <CareAdvice
+    flags={allFlags(draft)}
+    clinic={rest.clinic}
+    isCuffOn={draft.lines.some(isCuffOn)}
+    hasArrived={rest.hasArrived}
+    onHome={rest.onHome}
+  />
+);

@@ -1,0 +1,15 @@
+/** What every page of a session is given. */
+import type { TodayView } from '#api/patient/today-view.ts';
+import type { SessionDraft } from '../draft.ts';
+import type { SessionEvent } from '../events.ts';
+
+export interface PageProps {
+  readonly draft: SessionDraft;
+  readonly clinic: TodayView['clinic'];
+  /** Joint, exercise and set the step speaks of. */
+  readonly joint: SessionDraft['joints'][number];
+  readonly line: number;
+  readonly set: number;
+  readonly send: (event: SessionEvent) => void;
+  readonly clock: () => number;
+}

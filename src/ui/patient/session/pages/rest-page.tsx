@@ -1,0 +1,81 @@
+'use client';
+/** Rest by the clock on the wall; meanwhile, how near the end the set went. */
+import { Button } from '#ui/shared/button.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { say, type WordKey } from '#ui/words.ts';
+import { clockText, timeText } from '../../phone/text-of-time.ts';
+import { useNow } from '../../phone/use-now.ts';
+import { type Score, setOf } from '../draft.ts';
+import { isCuffOn } from '../restriction.ts';
+import type { PageProps } from './page-props.ts';
+
+const reserves = ['0', '1', '2', '3', '4', '5'] as const;
+
+const ReserveQuestion = ({ draft, line, set, send }: PageProps) => {
+  const chosen = setOf(draft.lines[line]!, set).reserve;
+  return (
+    <RadioGroup<string>
+      name="reserve"
+      legend={say('rest.reserve')}
+      hint={say('rest.reserve-hint')}
+      options={[
+        ...reserves.map((value) => ({ value, label: say(`rest.reserve-${value}` as WordKey) })),
+        { value: 'unknown', label: say('ask.unknown'), isApart: true },
+      ]}
+      chosen={chosen === null ? null : String(chosen)}
+      onChoose={(value) => {
+        const reserve: Score = value === 'unknown' ? value : Number(value);
+        send({ type: 'reserve', line, set, reserve });
+      }}
+    />
+  );
+};
+
+interface RestClockProps {
+  readonly endsAt: number;
+  readonly clock: () => number;
+}
+
+const RestClock = ({ endsAt, clock }: RestClockProps) => {
+  const now = useNow(clock);
+  const left = (endsAt - now) / 1000;
+  return (
+    <div className="clock">
+      <p className="clock-figure figure" role="timer">
+        {clockText(left)}
+      </p>
+      <p className="soft" aria-live="polite">
+        {left > 0 ? say('rest.until', { time: timeText(endsAt) }) : say('rest.over')}
+      </p>
+    </div>
+  );
+};
+
+export const RestPage = (props: PageProps) => {
+  const { draft, line: index, set, send, clock } = props;
+  const line = draft.lines[index]!;
+  const isLast = set >= line.dose.sets;
+  const isCuff = line.dose.method === 'occlusion';
+  const { finishedAt } = setOf(line, set);
+  const letsDown = line.dose.method === 'occlusion' && line.dose.inflation === 'intermittent';
+  return (
+    <div className="stack">
+      <PageHeading caption={line.title}>
+        {say(isLast ? 'set.caption' : 'rest.title', { set, of: line.dose.sets })}
+      </PageHeading>
+      {isLast || finishedAt === null ? null : (
+        <RestClock endsAt={finishedAt + line.dose.restSeconds * 1000} clock={clock} />
+      )}
+      {letsDown && isCuffOn(line) ? (
+        <Button isLarge isWide onClick={() => send({ type: 'cuff-down', line: index, now: clock() })}>
+          {say('cuff.down')}
+        </Button>
+      ) : null}
+      {isCuff ? null : <ReserveQuestion {...props} />}
+      <Button isLarge isWide onClick={() => send({ type: 'next' })}>
+        {isLast ? say('rest.go-on') : say('rest.next', { set: set + 1 })}
+      </Button>
+    </div>
+  );
+};

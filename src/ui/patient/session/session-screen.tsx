@@ -1,0 +1,134 @@
+'use client';
+/** The session on screen: the page of the present step, and over it whatever the cuff needs. */
+import type { ComponentType } from 'react';
+import type { Joint } from '#core/joints.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { say } from '#ui/words.ts';
+import { clockText, timeText } from '../phone/text-of-time.ts';
+import { useNow, useScreenAwake } from '../phone/use-now.ts';
+import type { SessionDraft } from './draft.ts';
+import type { SessionEvent } from './events.ts';
+import {
+  BurnPage,
+  CuffBotherPage,
+  ExtraPage,
+  GaveWayPage,
+  PainAfterPage,
+  PainDuringPage,
+} from './pages/after-pages.tsx';
+import {
+  FlagsBeforePage,
+  FlagsDuringPage,
+  FlagsNowPage,
+  NewsPage,
+  OfferPage,
+  PainBeforePage,
+  ReliefPage,
+} from './pages/before-pages.tsx';
+import { CuffOffPage, CuffOnPage, LimbLaterPage, LimbPage, SeatedPage } from './pages/cuff-pages.tsx';
+import { CarePage, CheckPage, DonePage } from './pages/end-pages.tsx';
+import { LinePage } from './pages/line-page.tsx';
+import type { PageProps } from './pages/page-props.ts';
+import { RestPage } from './pages/rest-page.tsx';
+import { SetPage } from './pages/set-page.tsx';
+import { StopPage } from './pages/stop-page.tsx';
+import { isCuffOn, isTimeUp, longestSeconds, offBy, restrictedSeconds } from './restriction.ts';
+import { partsOf, reachedSets } from './steps.ts';
+
+const pages: Readonly<Record<string, ComponentType<PageProps>>> = {
+  'flags-before': FlagsBeforePage,
+  'flags-during': FlagsDuringPage,
+  'flags-now': FlagsNowPage,
+  before: PainBeforePage,
+  relief: ReliefPage,
+  news: NewsPage,
+  offer: OfferPage,
+  line: LinePage,
+  'cuff-on': CuffOnPage,
+  set: SetPage,
+  stop: StopPage,
+  rest: RestPage,
+  'cuff-off': CuffOffPage,
+  seated: SeatedPage,
+  limb: LimbPage,
+  'limb-later': LimbLaterPage,
+  during: PainDuringPage,
+  after: PainAfterPage,
+  'gave-way': GaveWayPage,
+  burn: BurnPage,
+  cuff: CuffBotherPage,
+  extra: ExtraPage,
+  check: CheckPage,
+};
+
+/** Pages of work, on which "I feel unwell" stands at the foot. */
+const work: readonly string[] = ['line', 'cuff-on', 'set', 'stop', 'rest', 'seated', 'limb', 'limb-later'];
+
+export interface SessionScreenProps {
+  readonly draft: SessionDraft;
+  readonly clinic: PageProps['clinic'];
+  readonly clock: () => number;
+  readonly send: (event: SessionEvent) => void;
+  readonly hasArrived: boolean;
+  readonly onHome: () => void;
+}
+
+/** Time with the cuff on and the button that takes it off; nothing on the page lies over it. */
+const CuffBar = ({
+  draft,
+  index,
+  clock,
+  send,
+}: Omit<PageProps, 'joint' | 'line' | 'set' | 'clinic'> & { index: number }) => {
+  const line = draft.lines[index]!;
+  const now = useNow(clock);
+  const left = longestSeconds(line) - restrictedSeconds(line, now);
+  const { line: at, set } = partsOf(draft.step);
+  const stop = () =>
+    send({
+      type: 'cuff-stop',
+      line: index,
+      set: at === index && set > 0 ? set : Math.max(1, reachedSets(line)),
+    });
+  return (
+    <section className="cuff-bar" aria-label={say('cuff.clock')}>
+      <p className="cuff-bar-time">
+        <span className="figure cuff-bar-figure">{clockText(left)}</span>
+        <span>{say('cuff.off-by', { time: timeText(offBy(line, now) ?? now) })}</span>
+      </p>
+      <Button tone="stop" isLarge onClick={stop}>
+        {say('cuff.stop')}
+      </Button>
+    </section>
+  );
+};
+
+export const SessionScreen = (props: SessionScreenProps) => {
+  const { draft, clinic, clock, send } = props;
+  const isOver = draft.endedAt !== null;
+  useScreenAwake(!isOver);
+  const cuffIndex = draft.lines.findIndex(isCuffOn);
+  const now = useNow(clock, cuffIndex >= 0 && !isOver);
+  const { name, joint, line, set } = partsOf(draft.step);
+  if (isOver) return draft.stoppedByFlag ? <CarePage {...props} /> : <DonePage {...props} />;
+  const page = { draft, clinic, joint: joint as Joint, line, set, send, clock };
+  const isUp = cuffIndex >= 0 && isTimeUp(draft.lines[cuffIndex]!, now);
+  // A list of warning signs may be finished; everything else waits until the cuff is off.
+  if (isUp && name !== 'flags-now') return <CuffOffPage {...page} line={cuffIndex} />;
+  const Page = pages[name] ?? CheckPage;
+  return (
+    <>
+      <Page key={draft.step} {...page} />
+      {work.includes(name) ? (
+        <div className="unwell">
+          <Button tone="plain" isWide onClick={() => send({ type: 'unwell' })}>
+            {say('wrong.button')}
+          </Button>
+        </div>
+      ) : null}
+      {cuffIndex >= 0 && name !== 'cuff-off' ? (
+        <CuffBar draft={draft} index={cuffIndex} clock={clock} send={send} />
+      ) : null}
+    </>
+  );
+};

@@ -1,0 +1,61 @@
+/** The exercises of today with their doses; how to do each one is a tap away. */
+import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { say } from '#ui/words.ts';
+import { doseLines, doseTitle } from './dose-text.ts';
+
+const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
+  const isResting = exercise.today === 'none' || exercise.today === 'rest-this-joint';
+  const isLighter = exercise.today === 'bad-day';
+  const dose = isLighter ? exercise.badDay : exercise.dose;
+  return (
+    <li className="exercise keep-together">
+      <h3>{exercise.title}</h3>
+      {isResting ? (
+        <p>{say('today.rest-some')}</p>
+      ) : (
+        <>
+          <p className="dose figure">{doseTitle(dose)}</p>
+          <p className="dose-line">{doseLines(dose).join(' · ')}</p>
+        </>
+      )}
+      {isLighter ? <p className="soft">{say('today.lighter-set')}</p> : null}
+      <Disclosure summary={say('today.cautions-more')}>
+        <ol>
+          {exercise.instructions.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ol>
+        <ul>
+          {exercise.cautions.map((caution) => (
+            <li key={caution.id}>{caution.text}</li>
+          ))}
+        </ul>
+        {exercise.signedName ? (
+          <p className="soft">{say('today.approved', { name: exercise.signedName })}</p>
+        ) : null}
+      </Disclosure>
+    </li>
+  );
+};
+
+export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
+  const planned = view.exercises.filter((exercise) => exercise.planned);
+  const elsewhere = view.exercises.filter((exercise) => !exercise.planned);
+  if (planned.length === 0) return null;
+  return (
+    <section className="stack-close">
+      <h2>{say('today.list-title')}</h2>
+      <ul className="exercises">
+        {planned.map((exercise) => (
+          <ExerciseEntry key={exercise.lineId} exercise={exercise} />
+        ))}
+      </ul>
+      {elsewhere.length > 0 ? (
+        <p className="soft">
+          {say('today.elsewhere', { titles: elsewhere.map((one) => one.title).join('; ') })}
+        </p>
+      ) : null}
+    </section>
+  );
+};

@@ -1,0 +1,126 @@
+/** Today: what to do, what changed and why, who is watching, and one clear start. */
+import type { ReactNode } from 'react';
+import type { TodayView } from '#api/patient/today-view.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say } from '#ui/words.ts';
+import { dayText, timeText } from '../phone/text-of-time.ts';
+import { doableToday } from '../session/begin.ts';
+import { ExerciseList } from './exercise-list.tsx';
+import { Cover, Told } from './told.tsx';
+
+export interface TodayPageProps {
+  readonly view: TodayView;
+  /** Instant the running session began; null when none runs. */
+  readonly runningSince: number | null;
+  readonly session: 'open' | 'kept-here' | 'sent';
+  readonly isMorningDue: boolean;
+  readonly isMorningAnswered: boolean;
+  readonly isTwoHoursDue: boolean;
+  readonly onStart: (isLighter: boolean) => void;
+  readonly onResume: () => void;
+  /** Left out once work was done: what was done is never dropped by one tap. */
+  readonly onDiscard?: () => void;
+  readonly onMorning: () => void;
+  readonly onTwoHours: () => void;
+  /** What waits on this phone; stands under the start. */
+  readonly children?: ReactNode;
+}
+
+const Contact = ({ view }: { readonly view: TodayView }) => {
+  if (view.contact === 'none') return null;
+  const { name, phone, emergencyNumber } = view.clinic;
+  const text = say(`today.contact-${view.contact}`, { clinic: name, phone, emergency: emergencyNumber });
+  return <Notice tone={view.contact === 'routine' ? 'care' : 'danger'} title={text} />;
+};
+
+const Morning = ({ isMorningDue, onMorning }: TodayPageProps) =>
+  isMorningDue ? (
+    <section className="first stack-close">
+      <h2>{say('today.morning-title')}</h2>
+      <p>{say('today.morning')}</p>
+      <Button isLarge isWide onClick={onMorning}>
+        {say('today.morning-start')}
+      </Button>
+    </section>
+  ) : null;
+
+const TwoHours = ({ isTwoHoursDue, onTwoHours }: TodayPageProps) =>
+  isTwoHoursDue ? (
+    <section className="first stack-close">
+      <h2>{say('today.two-hours-title')}</h2>
+      <p>{say('today.two-hours')}</p>
+      <Button isLarge isWide onClick={onTwoHours}>
+        {say('today.two-hours-start')}
+      </Button>
+    </section>
+  ) : null;
+
+const Running = ({ since, ...props }: TodayPageProps & { readonly since: number }) => (
+  <section className="first stack-close">
+    <p>{say('today.resume-note', { time: timeText(since) })}</p>
+    <Button isLarge isWide onClick={props.onResume}>
+      {say('today.resume')}
+    </Button>
+    {props.onDiscard ? (
+      <Button tone="quiet" onClick={props.onDiscard}>
+        {say('today.discard')}
+      </Button>
+    ) : null}
+  </section>
+);
+
+const Start = (props: TodayPageProps) => {
+  const { view, isMorningDue, onStart } = props;
+  if (props.runningSince !== null) return <Running {...props} since={props.runningSince} />;
+  if (props.session !== 'open') {
+    const title = say('today.sent-title');
+    return <Notice title={title}>{say(props.session === 'sent' ? 'today.sent' : 'today.sent-here')}</Notice>;
+  }
+  if (doableToday(view).length === 0) return <Nothing view={view} />;
+  return (
+    <section className="start stack-close">
+      <Button tone={isMorningDue ? 'plain' : 'primary'} isLarge isWide onClick={() => onStart(false)}>
+        {say('today.start')}
+      </Button>
+      <Button tone="plain" isLarge isWide onClick={() => onStart(true)}>
+        {say('today.lighter')}
+      </Button>
+      <p className="soft">{say('today.lighter-note')}</p>
+    </section>
+  );
+};
+
+const Nothing = ({ view }: { readonly view: TodayView }) => {
+  const isResting = view.exercises.some((exercise) => exercise.planned);
+  if (isResting)
+    return (
+      <Notice tone="care" title={say('today.rest-title')}>
+        {say('today.rest')}
+      </Notice>
+    );
+  return (
+    <Notice title={say('today.nothing-title')}>
+      {say(view.exercises.length === 0 ? 'today.none-yet' : 'today.nothing')}
+    </Notice>
+  );
+};
+
+export const TodayPage = (props: TodayPageProps) => {
+  const { view } = props;
+  return (
+    <div className="stack-wide">
+      <PageHeading caption={dayText(view.day)}>{say('today.title', { name: view.givenName })}</PageHeading>
+      <Contact view={view} />
+      <Morning {...props} />
+      <TwoHours {...props} />
+      <Start {...props} />
+      {props.children}
+      <ExerciseList view={view} />
+      {props.isMorningAnswered ? <p className="soft">{say('today.morning-done')}</p> : null}
+      <Told view={view} />
+      <Cover view={view} />
+    </div>
+  );
+};

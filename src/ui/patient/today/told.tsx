@@ -1,0 +1,41 @@
+/** What the clinic tells: changes with their reasons, messages, and who is watching when. */
+import type { TodayView } from '#api/patient/today-view.ts';
+import { say } from '#ui/words.ts';
+import { instantDayText } from '../phone/text-of-time.ts';
+
+export const Told = ({ view }: { readonly view: TodayView }) => (
+  <>
+    {view.changes.length > 0 ? (
+      <section className="stack-close">
+        <h2>{say('today.changes')}</h2>
+        {view.changes.map((text) => (
+          <p key={text}>{text}</p>
+        ))}
+      </section>
+    ) : null}
+    {view.messages.length > 0 ? (
+      <section className="stack-close">
+        <h2>{say('today.messages')}</h2>
+        {view.messages.map((message) => (
+          <blockquote className="message" key={message.sentAt}>
+            <p>{message.text}</p>
+            <footer className="soft" suppressHydrationWarning>
+              {say('today.message-from', { name: message.sentName, day: instantDayText(message.sentAt) })}
+            </footer>
+          </blockquote>
+        ))}
+      </section>
+    ) : null}
+  </>
+);
+
+export const Cover = ({ view }: { readonly view: TodayView }) => {
+  const { name, phone, emergencyNumber, coverHours } = view.clinic;
+  return (
+    <section className="cover stack-close">
+      <h2>{say('today.cover-title')}</h2>
+      <p>{say('today.cover', { clinic: name, hours: coverHours, emergency: emergencyNumber })}</p>
+      <p>{say('today.cover-phone', { phone })}</p>
+    </section>
+  );
+};

@@ -1,0 +1,77 @@
+'use client';
+/** Two hours after a session: the pain of each followed joint, one page each, sent one by one. */
+import { useState } from 'react';
+import type { Joint } from '#core/joints.ts';
+import { entryFormat, type TwoHoursEntry } from '#core/model/entries.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say } from '#ui/words.ts';
+import { jointText } from '../questions/joint-text.ts';
+import { QuestionPage } from '../questions/question-page.tsx';
+import { ScoreQuestion } from '../questions/score-question.tsx';
+import type { Score } from '../session/draft.ts';
+import { known } from '../session/entry.ts';
+
+export interface TwoHoursScreenProps {
+  readonly joints: readonly Joint[];
+  readonly sessionEntryId: string;
+  readonly day: string;
+  readonly zone: string;
+  readonly clock: () => number;
+  readonly onAnswer: (entry: TwoHoursEntry) => void;
+  readonly onHome: () => void;
+}
+
+export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
+  const [at, setAt] = useState(0);
+  const [score, setScore] = useState<Score | null>(null);
+  const joint = props.joints[at];
+  if (!joint) {
+    return (
+      <div className="stack">
+        <PageHeading caption={say('two-hours.caption')}>{say('two-hours.done')}</PageHeading>
+        <Button isLarge isWide onClick={props.onHome}>
+          {say('done.home')}
+        </Button>
+      </div>
+    );
+  }
+  const answer = () => {
+    const { day, zone, sessionEntryId } = props;
+    props.onAnswer({
+      format: entryFormat,
+      entryId: crypto.randomUUID(),
+      day,
+      zone,
+      sentAt: props.clock(),
+      redFlags: null,
+      extraPainRelief: null,
+      sessionEntryId,
+      joint,
+      pain: known(score),
+    });
+    setScore(null);
+    setAt(at + 1);
+  };
+  return (
+    <QuestionPage
+      key={joint}
+      field={`two-hours-${joint}`}
+      isAnswered={score !== null}
+      whenEmpty={say('ask.choose-number')}
+      onContinue={answer}
+    >
+      {(error) => (
+        <ScoreQuestion
+          name={`two-hours-${joint}`}
+          question={say('two-hours.pain', { joint: jointText(joint) })}
+          low={say('scale.pain-low')}
+          high={say('scale.pain-high')}
+          chosen={score}
+          error={error}
+          onChoose={setScore}
+        />
+      )}
+    </QuestionPage>
+  );
+};

@@ -1,0 +1,66 @@
+'use client';
+/** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { useMorning } from './morning/use-morning.ts';
+import { useOutbox } from './outbox/use-outbox.ts';
+import { home, type Place, screenBeforeReload, useHeadingFocus, usePlace } from './phone/use-place.ts';
+import type { TodayWithUsual } from './session/offers.ts';
+import { isCuffOn } from './session/restriction.ts';
+import { useSession } from './session/use-session.ts';
+
+/** A step forward is written into the history. */
+const useSteps = (
+  at: { readonly place: Place; readonly go: (place: Place) => void },
+  screen: Place['screen'],
+  step: string | undefined,
+) => {
+  const { place, go } = at;
+  useEffect(() => {
+    if (place.screen === screen && step !== undefined && step !== place.step) go({ screen, step });
+  }, [place, go, screen, step]);
+};
+
+/** After a reload the page goes on where it stood; a cuff that is on is never left waiting behind today. */
+const useReturn = (
+  go: (place: Place) => void,
+  session: ReturnType<typeof useSession>['draft'],
+  morning: ReturnType<typeof useMorning>['draft'],
+) => {
+  const [before] = useState(() => (typeof window === 'undefined' ? null : screenBeforeReload()));
+  const isDone = useRef(false);
+  useEffect(() => {
+    if (isDone.current || session === undefined || morning === undefined) return;
+    isDone.current = true;
+    const isCuffRunning = session?.endedAt === null && session.lines.some(isCuffOn);
+    if (session?.endedAt === null && (before === 'session' || isCuffRunning)) {
+      go({ screen: 'session', step: session.step });
+    } else if (morning?.endedAt === null && before === 'morning') {
+      go({ screen: 'morning', step: morning.step });
+    }
+  }, [go, session, morning, before]);
+};
+
+export const useDay = (view: TodayWithUsual, ownerId: string) => {
+  const { clockOffset } = view;
+  const clock = useCallback(() => Date.now() + clockOffset, [clockOffset]);
+  const outbox = useOutbox(ownerId, clock);
+  const session = useSession(view, ownerId, clock, outbox.save);
+  const morning = useMorning(view, ownerId, clock, outbox.save);
+  /** A step reached by Back is told to the reducer; what has ended leads back to today. */
+  const onBack = (to: Place): Place => {
+    const isOpen =
+      (to.screen === 'session' && session.draft?.endedAt === null) ||
+      (to.screen === 'morning' && morning.draft?.endedAt === null);
+    if (!isOpen) return home;
+    (to.screen === 'session' ? session : morning).send({ type: 'go', step: to.step });
+    return to;
+  };
+  const at = usePlace(onBack);
+  useSteps(at, 'session', session.draft?.step);
+  useSteps(at, 'morning', morning.draft?.step);
+  useReturn(at.go, session.draft, morning.draft);
+  useHeadingFocus(`${at.place.screen} ${at.place.step}`);
+  return { clock, outbox, session, morning, ...at };
+};
+
+export type DayHandle = ReturnType<typeof useDay>;

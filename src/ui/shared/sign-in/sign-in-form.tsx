@@ -1,0 +1,130 @@
+'use client';
+/** Email and passphrase; what was typed stays, the passphrase apart. */
+import { type FormEvent, useState } from 'react';
+import { say } from '#ui/words.ts';
+import { Button } from '../button.tsx';
+import { ErrorSummary, type Problem } from '../error-summary.tsx';
+import { PageHeading } from '../page-heading.tsx';
+import { TextField } from '../text-field.tsx';
+import { problemAfter, problemsOf } from './sign-in.ts';
+
+export interface DemoPerson {
+  readonly email: string;
+  readonly about: string;
+}
+
+export interface SignInFormProps {
+  /** Shown in the demo only. */
+  readonly demo?: { readonly people: readonly DemoPerson[]; readonly passphrase: string };
+}
+
+const post = async (email: string, password: string): Promise<number | null> => {
+  try {
+    const answer = await fetch('/api/auth/sign-in/email', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ email, password }),
+    });
+    return answer.status;
+  } catch {
+    return null;
+  }
+};
+
+const DemoPeople = ({
+  demo,
+  onUse,
+}: {
+  readonly demo: NonNullable<SignInFormProps['demo']>;
+  readonly onUse: (email: string) => void;
+}) => (
+  <section className="stack-close">
+    <h2>{say('sign-in.demo-title')}</h2>
+    <p>{say('sign-in.demo', { passphrase: demo.passphrase })}</p>
+    <ul className="demo-people">
+      {demo.people.map((person) => (
+        <li key={person.email} className="demo-person">
+          <span>
+            {person.email}
+            <span className="choice-hint">{person.about}</span>
+          </span>
+          <Button tone="quiet" onClick={() => onUse(person.email)}>
+            {say('sign-in.demo-use')}
+            <span className="only-heard"> {person.email}</span>
+          </Button>
+        </li>
+      ))}
+    </ul>
+  </section>
+);
+
+/** Two fields and what is wrong with them; the passphrase is emptied after a refusal. */
+const useSignIn = () => {
+  const [email, setEmail] = useState('');
+  const [passphrase, setPassphrase] = useState('');
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [isGoing, setGoing] = useState(false);
+  const submit = async (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    // A password manager may fill the fields without telling the page: the form itself is read.
+    const form = new FormData(event.currentTarget);
+    const typed = { email: String(form.get('email')).trim(), passphrase: String(form.get('passphrase')) };
+    const wrong = problemsOf(typed.email, typed.passphrase);
+    setProblems(wrong);
+    if (wrong.length > 0) return;
+    setGoing(true);
+    const problem = problemAfter(await post(typed.email, typed.passphrase));
+    if (!problem) return window.location.assign('/');
+    setGoing(false);
+    setEmail(typed.email);
+    setPassphrase('');
+    setProblems([problem]);
+  };
+  return { email, setEmail, passphrase, setPassphrase, problems, isGoing, submit };
+};
+
+export const SignInForm = ({ demo }: SignInFormProps) => {
+  const at = useSignIn();
+  const errorAt = (field: string) => at.problems.find((problem) => problem.field === field)?.text;
+  return (
+    <div className="stack-wide">
+      <form className="stack" noValidate onSubmit={at.submit}>
+        <ErrorSummary problems={at.problems} />
+        <PageHeading>{say('sign-in.title')}</PageHeading>
+        <TextField
+          name="email"
+          type="email"
+          label={say('sign-in.email')}
+          autoComplete="username"
+          autoCapitalize="none"
+          spellCheck={false}
+          error={errorAt('email')}
+          value={at.email}
+          onChange={(event) => at.setEmail(event.target.value)}
+        />
+        <TextField
+          name="passphrase"
+          type="password"
+          label={say('sign-in.passphrase')}
+          autoComplete="current-password"
+          error={errorAt('passphrase')}
+          value={at.passphrase}
+          onChange={(event) => at.setPassphrase(event.target.value)}
+        />
+        <Button type="submit" isLarge disabled={at.isGoing}>
+          {say(at.isGoing ? 'sign-in.going' : 'sign-in.go')}
+        </Button>
+        <p className="soft">{say('sign-in.help')}</p>
+      </form>
+      {demo ? (
+        <DemoPeople
+          demo={demo}
+          onUse={(email) => {
+            at.setEmail(email);
+            at.setPassphrase(demo.passphrase);
+          }}
+        />
+      ) : null}
+    </div>
+  );
+};
