@@ -148,6 +148,60 @@ describe('from screening to a signed dose, a logged session, a decision and its 
     expect(openingsOf('low-load').every((opening) => opening.startsWith('open'))).toBe(true);
   });
 
+  it('does not load a hot joint: low load for it is refused until cleared, the other side is not', async () => {
+    const { staff } = clinicianAt(start);
+    await staff.people.saveProfile({ patientId, profile });
+    await measured();
+    const hot = screeningItems.find((item) => item.blocksJoints === 'answered');
+    const sheet = allNo();
+    const answers = sheet.answers.map((answer) =>
+      answer.item === hot?.id ? { ...answer, answer: 'yes' as const, joints: ['right-knee'] } : answer,
+    );
+    await staff.screening.record({ patientId, screening: { ...sheet, answers } });
+    const wish = {
+      method: 'low-load',
+      exerciseId: 'knee-extension-seated',
+      knownOneRepMaxKg: 10,
+      percent: 40,
+    };
+    const right = () => staff.prescriptions.propose({ patientId, wish: { ...wish, side: 'right' } });
+    await expect(right()).rejects.toThrow(/right-knee is not loaded/);
+    const other = await staff.prescriptions.propose({ patientId, wish: { ...wish, side: 'left' } });
+    expect(other.joints).not.toContain('right-knee');
+    const clearance = {
+      method: 'low-load',
+      limb: null,
+      side: null,
+      closings: [`${hot?.id}-right-knee`],
+      reason: 'Seen by the rheumatologist today.',
+    };
+    await staff.screening.clear({ patientId, clearance });
+    expect((await right()).dose.side).toBe('right');
+  });
+
+  it('refuses a cuff on a limb that the exercise does not work', async () => {
+    const { staff } = clinicianAt(start);
+    await staff.people.saveProfile({ patientId, profile });
+    await staff.screening.record({ patientId, screening: allNo() });
+    await measured();
+    const wish = {
+      method: 'occlusion',
+      exerciseId: 'knee-extension-seated',
+      limb: 'arm',
+      side: 'right',
+      schemeId: 'thirty-then-fifteens',
+      cuffKind: 'elastic-wrap',
+      tightness: 7,
+      loadKg: 2,
+      secondsPerRepetition: 4,
+      restSeconds: 30,
+      sessionsPerWeek: 2,
+      supervised: true,
+      home: null,
+    };
+    await expect(staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(/does not work the arm/);
+  });
+
   const signed = async () => {
     const { staff } = clinicianAt(start);
     await staff.people.saveProfile({ patientId, profile });

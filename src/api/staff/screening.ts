@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { clearanceFields, screeningFields } from '#core/model/staff-fields.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { screeningItem, screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { groundFor } from '#data/ground.ts';
 import { newestScreening, recordClearance, recordScreening, screeningsOf } from '#data/screenings.ts';
 import { Problem } from '../errors.ts';
@@ -36,10 +37,11 @@ export const screeningRouter = router({
 
   clear: recordProcedure.input(z.object({ clearance: z.unknown() })).mutation(async ({ ctx, input }) => {
     const row = checked(clearanceFields, input.clearance);
-    const { outcomes } = await groundFor(ctx.access, ctx.patient);
-    const reasons = outcomes
+    const { outcomes, screening } = await groundFor(ctx.access, ctx.patient);
+    const ofMethod = outcomes
       .filter((outcome) => outcome.method === row.method)
       .flatMap((outcome) => outcome.reasons);
+    const reasons = [...ofMethod, ...jointBlocks(screening).map((block) => block.reason)];
     const uncleared = row.closings.find(
       (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
     );
