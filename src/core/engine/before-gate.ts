@@ -89,7 +89,8 @@ const untouched: Omit<Facts, keyof BeforeFacts> = {
 
 export const beforeGate = (before: BeforeFacts, choiceValues?: ChoiceValues): BeforeGate => {
   const choices = engineChoiceValues(choiceValues);
-  const reasons = reasonsFor({ ...untouched, ...before }, choices, (rule) => gateRules.has(rule.id));
+  // The untouched facts go last: a caller may hand over whole facts, and the last session must not speak here.
+  const reasons = reasonsFor({ ...before, ...untouched }, choices, (rule) => gateRules.has(rule.id));
   const { today, contact } = mostCautious(reasons.map((reason) => reason.effect));
   const unanswered: ('redFlags' | 'painBefore')[] = [];
   if (before.redFlags === null) unanswered.push('redFlags');

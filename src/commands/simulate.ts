@@ -1,0 +1,79 @@
+/**
+ * `npm run simulate -- [--patients N] [--weeks N] [--seed N] [--widened N]
+ * [--<clinic choice> N]`: invented diaries by type through the engine and the dose rules. Prints what the rules did; symptoms are independent of load, so nothing
+ * here says that loading helps or harms. Exit 2 on wrong use.
+ */
+import { checkChoices } from '#core/clinic-choice.ts';
+import { decisions } from '#core/engine/answers.ts';
+import { type EngineChoiceValues, engineChoices, engineDefaults } from '#core/engine/choices.ts';
+import { readNumbers } from './prove.ts';
+import { diaryTypes } from './simulated-diaries/diary-types.ts';
+import { summarise, type TypeSummary } from './simulated-diaries/summary.ts';
+
+const usage =
+  'Use: npm run simulate -- [--patients N] [--weeks N] [--seed N] [--widened 0|1|2] [--<clinic choice> N]';
+const shownRules = 6;
+
+const percent = (share: number): string => `${(share * 100).toFixed(1)} %`;
+
+const shares = (of: TypeSummary['shares']): string =>
+  decisions.map((word) => `${word} ${percent(of[word])}`).join(', ');
+
+const describeType = (summary: TypeSummary): readonly string[] => {
+  const { type, sessions } = summary;
+  return [
+    `${type.id}: ${type.title}`,
+    `  settings: usual ${type.usualPain}, scatter ${type.scatter}, likeness ${type.likeness}, flares a week ${type.flaresPerWeek}, flare days ${type.flareDays}, flare rise ${type.flareRise}, missed ${type.missed}`,
+    `  decisions (${summary.decisions}): ${shares(summary.shares)}`,
+    `  on flare days (${summary.flareDecisions}): ${shares(summary.flareShares)}`,
+    `  deciding rules: ${summary.rules
+      .slice(0, shownRules)
+      .map(([rule, share]) => `${rule} ${percent(share)}`)
+      .join(', ')}`,
+    `  dose against the start: median ${percent(summary.dose[1])} (quartiles ${percent(summary.dose[0])} to ${percent(summary.dose[2])})`,
+    `  planned days: full ${sessions.full}, easier ${sessions.easier}, none ${sessions.none}`,
+  ];
+};
+
+/** The clinic choices among the options; anything out of its bounds is refused in words. */
+const choicesFrom = (options: Readonly<Record<string, number>>): EngineChoiceValues | null => {
+  const chosen = Object.fromEntries(engineChoices.map(({ id }) => [id, options[id] ?? engineDefaults[id]]));
+  const refused = checkChoices(engineChoices, chosen);
+  for (const refusal of refused) console.error(refusal.reason);
+  return refused.length > 0 ? null : (chosen as EngineChoiceValues);
+};
+
+export const run = async (args: string[]): Promise<number> => {
+  const options = readNumbers(args, {
+    patients: 100,
+    weeks: 26,
+    seed: 20_260_131,
+    widened: 0,
+    ...engineDefaults,
+  });
+  const choices = options && choicesFrom(options);
+  if (!choices || options.patients < 1 || options.weeks < 1) {
+    console.error(usage);
+    return 2;
+  }
+  console.log('Invented diaries. Symptoms do not depend on the load here: this shows what the rules do');
+  console.log('with scatter, flares and missed answers, not whether loading helps or harms.');
+  console.log('The clinician signs every increase at once and sees a paused plan after 3 days.');
+  console.log(
+    `seed ${options.seed}, ${options.patients} patients a type, ${options.weeks} weeks, usual band widened by up to ${options.widened}`,
+  );
+  const moved = engineChoices.filter(({ id }) => choices[id] !== engineDefaults[id]);
+  const movedText = moved.map(({ id }) => `${id} ${choices[id]}`).join(', ');
+  console.log(`clinic choices: ${movedText === '' ? 'defaults' : movedText}`);
+  const settings = {
+    weeks: options.weeks,
+    choices,
+    widenedBy: options.widened,
+    pauseDays: 3,
+  };
+  for (const type of diaryTypes) {
+    const summary = summarise(type, settings, Math.floor(options.patients), options.seed);
+    for (const text of describeType(summary)) console.log(text);
+  }
+  return 0;
+};
