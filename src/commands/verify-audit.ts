@@ -1,13 +1,14 @@
 /**
- * Walks the audit chain of every clinic in the file and names the first row that does not hold.
- * Changes nothing. It cannot see that the newest rows of a chain were cut off: that needs heads
- * kept elsewhere.
+ * Walks the audit chain of every clinic in the file and names the first row that does not hold, or
+ * is missing. Changes nothing. Rows cut off the end show only where a head was kept since: beside
+ * the database by the running server, or in a copy named with --heads.
  */
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import { verifyChain } from '#data/audit.ts';
+import { type Heads, headsFileOf, readHeads } from '#data/audit-heads.ts';
 import { clinicIds } from '#data/people.ts';
-import { openStore } from '#data/store/store.ts';
+import { openStore, type Store } from '#data/store/store.ts';
+import { verifyChain } from '#data/verify-chain.ts';
 import { keyFrom } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
@@ -17,21 +18,46 @@ const neededFile = (file: string, what: string): string => {
   return file;
 };
 
+const namedHeads = (args: readonly string[]): string | null => {
+  if (args.length === 0) return null;
+  const [flag, file] = args;
+  if (flag !== '--heads' || !file || args.length > 2) {
+    throw new CannotGoOn('Usage: DATABASE_FILE=… npm run verify-audit [-- --heads FILE]', 2);
+  }
+  return neededFile(file, 'The file of heads');
+};
+
+const verifyClinic = async (
+  store: Store,
+  key: Uint8Array,
+  clinicId: string,
+  { heads }: Heads & { ok: true },
+): Promise<boolean> => {
+  const verdict = await verifyChain(store, key, clinicId, heads);
+  const count = heads.filter((head) => head.clinicId === clinicId).length;
+  const compared = count > 0 ? `${count} kept heads agree` : 'no head was kept, so a cut end would not show';
+  const said = verdict.ok
+    ? `${verdict.rows} rows hold; ${compared}`
+    : `row ${verdict.sequence}: ${verdict.finding}`;
+  console.log(`clinic ${clinicId}: ${said}`);
+  return verdict.ok;
+};
+
 export const run = async (args: readonly string[]): Promise<number> => {
-  if (args.length > 0) throw new CannotGoOn('Usage: DATABASE_FILE=… npm run verify-audit', 2);
   const settings = readEnvironment();
   const file = neededFile(settings.DATABASE_FILE, 'The database file');
+  const headsFile = namedHeads(args) ?? headsFileOf(file);
   // A key made on the spot would call every row changed.
   const keyFile = settings.AUDIT_KEY_FILE ?? path.join(`${file}.keys`, 'audit.key');
   const key = keyFrom(neededFile(keyFile, 'The key file'));
+  const heads = readHeads(headsFile, key);
+  if (!heads.ok) console.log(`heads: line ${heads.line} of ${headsFile} does not hold`);
   const store = openStore(file);
-  let findings = 0;
+  let findings = heads.ok ? 0 : 1;
   try {
+    const known = heads.ok ? heads : { ok: true as const, heads: [], lastSeal: '' };
     for (const clinicId of await clinicIds(store)) {
-      const verdict = await verifyChain(store, key, clinicId);
-      if (verdict.ok) console.log(`clinic ${clinicId}: ${verdict.rows} rows hold`);
-      else console.log(`clinic ${clinicId}: row ${verdict.sequence}: ${verdict.finding}`);
-      findings += verdict.ok ? 0 : 1;
+      findings += (await verifyClinic(store, key, clinicId, known)) ? 0 : 1;
     }
   } finally {
     store.close();

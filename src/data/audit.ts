@@ -1,6 +1,6 @@
 /** The audit chain: writes are sealed in their own transaction, reads are queued and flushed within a second. */
 import { createHash, createHmac } from 'node:crypto';
-import { and, asc, desc, eq, gt } from 'drizzle-orm';
+import { desc, eq } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { audit } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
@@ -15,10 +15,10 @@ export interface Entry {
   readonly detail?: Readonly<Record<string, unknown>>;
 }
 
-type Row = typeof audit.$inferSelect;
+export type AuditRow = typeof audit.$inferSelect;
 
 /** The bytes a seal covers, in fixed order. */
-const canonical = (row: Omit<Row, 'seal'>): string =>
+const canonical = (row: Omit<AuditRow, 'seal'>): string =>
   JSON.stringify([
     row.clinicId,
     row.sequence,
@@ -32,11 +32,11 @@ const canonical = (row: Omit<Row, 'seal'>): string =>
     row.previous,
   ]);
 
-const sealOf = (key: Uint8Array, row: Omit<Row, 'seal'>): string =>
+export const sealOf = (key: Uint8Array, row: Omit<AuditRow, 'seal'>): string =>
   createHmac('sha256', key).update(canonical(row)).digest('hex');
 
 /** What the first row of a chain follows. */
-const root = '0'.repeat(64);
+export const chainRoot = '0'.repeat(64);
 
 /** Adds a sealed row inside the caller's transaction. */
 export const sealed = async (tx: Db, access: Access, entry: Entry): Promise<void> => {
@@ -46,7 +46,7 @@ export const sealed = async (tx: Db, access: Access, entry: Entry): Promise<void
     .where(eq(audit.clinicId, access.clinicId))
     .orderBy(desc(audit.sequence))
     .limit(1);
-  const row: Omit<Row, 'seal'> = {
+  const row: Omit<AuditRow, 'seal'> = {
     clinicId: access.clinicId,
     sequence: (last?.sequence ?? 0) + 1,
     at: access.now,
@@ -56,7 +56,7 @@ export const sealed = async (tx: Db, access: Access, entry: Entry): Promise<void
     subjectId: entry.subjectId ?? null,
     patientId: entry.patientId ?? null,
     detail: entry.detail ?? {},
-    previous: last?.seal ?? root,
+    previous: last?.seal ?? chainRoot,
   };
   await tx.insert(audit).values({ ...row, seal: sealOf(access.auditKey, row) });
 };
@@ -89,10 +89,10 @@ export const flushReads = async (store: Store): Promise<number> => {
   return batch.length;
 };
 
-/** Notes that a record or list was opened. A crash may lose up to a second of these rows, never of writes. */
-export const noteRead = (access: Access, entry: Omit<Entry, 'act'>): void => {
+/** Notes what wrote nothing itself. A crash may lose up to a second of these rows, never of writes. */
+const noteSoon = (access: Access, entry: Entry): void => {
   const queue = queueOf(access.store);
-  queue.pending.push({ access, entry: { ...entry, act: 'read' } });
+  queue.pending.push({ access, entry });
   if (queue.timer) return;
   queue.timer = setTimeout(() => {
     flushReads(access.store).catch(() => undefined);
@@ -100,53 +100,18 @@ export const noteRead = (access: Access, entry: Omit<Entry, 'act'>): void => {
   queue.timer.unref();
 };
 
+/** Notes that a record or list was opened. */
+export const noteRead = (access: Access, entry: Omit<Entry, 'act'>): void =>
+  noteSoon(access, { ...entry, act: 'read' });
+
+/** Notes that somebody asked for what is not theirs. */
+export const noteRefused = (access: Access, entry: Omit<Entry, 'act'>): void =>
+  noteSoon(access, { ...entry, act: 'refused' });
+
+/** Notes a sign-in, a sign-out or a change of what somebody signs in with. */
+export const noteSignIn = (access: Access, entry: Omit<Entry, 'act'>): void =>
+  noteSoon(access, { ...entry, act: 'sign-in' });
+
 /** Digest of the ids a list page showed, so that a row can be checked without holding them. */
 export const digestOfIds = (ids: readonly string[]): string =>
   createHash('sha256').update(ids.join('\n')).digest('hex').slice(0, 32);
-
-export type Verdict =
-  | { readonly ok: true; readonly rows: number }
-  | { readonly ok: false; readonly sequence: number; readonly finding: string };
-
-/** Walks a clinic's chain and names the first row that does not hold. */
-export const verifyChain = async (store: Store, key: Uint8Array, clinicId: string): Promise<Verdict> => {
-  let previous = root;
-  let expected = 1;
-  for (;;) {
-    const page = await store.read
-      .select()
-      .from(audit)
-      .where(and(eq(audit.clinicId, clinicId), gt(audit.sequence, expected - 1)))
-      .orderBy(asc(audit.sequence))
-      .limit(2000);
-    for (const row of page) {
-      const { seal, ...rest } = row;
-      if (row.sequence !== expected) {
-        return { ok: false, sequence: expected, finding: 'A row is missing or out of order.' };
-      }
-      if (row.previous !== previous) {
-        return { ok: false, sequence: row.sequence, finding: 'The row does not follow the one before it.' };
-      }
-      if (sealOf(key, rest) !== seal) {
-        return { ok: false, sequence: row.sequence, finding: 'The row was changed after it was sealed.' };
-      }
-      previous = seal;
-      expected += 1;
-    }
-    if (page.length < 2000) return { ok: true, rows: expected - 1 };
-  }
-};
-
-/** The last row of a chain, for heads kept outside the file. */
-export const chainHead = async (
-  store: Store,
-  clinicId: string,
-): Promise<{ sequence: number; seal: string } | null> => {
-  const [last] = await store.read
-    .select({ sequence: audit.sequence, seal: audit.seal })
-    .from(audit)
-    .where(eq(audit.clinicId, clinicId))
-    .orderBy(desc(audit.sequence))
-    .limit(1);
-  return last ?? null;
-};

@@ -1,10 +1,11 @@
 /** The command that checks the audit chain of a file, as an auditor runs it. */
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { headsFileOf, keepHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
 import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
@@ -14,8 +15,8 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 describe('npm run verify-audit', () => {
   let store: Store;
   let folder: string;
-  const run = (env: Record<string, string> = {}) => {
-    const done = spawnSync(process.execPath, ['src/commands/run.mjs', 'verify-audit'], {
+  const run = (env: Record<string, string> = {}, args: readonly string[] = []) => {
+    const done = spawnSync(process.execPath, ['src/commands/run.mjs', 'verify-audit', ...args], {
       cwd: root,
       env: {
         ...process.env,
@@ -40,7 +41,39 @@ describe('npm run verify-audit', () => {
   });
 
   it('says of each clinic how many rows hold, and ends with 0', () => {
-    expect(run()).toEqual({ code: 0, out: 'clinic a: 6 rows hold\nclinic b: 1 rows hold\n', problem: '' });
+    const { code, out, problem } = run();
+    expect([code, problem]).toEqual([0, '']);
+    expect(out.split('\n')).toEqual([
+      'clinic a: 6 rows hold; no head was kept, so a cut end would not show',
+      'clinic b: 1 rows hold; no head was kept, so a cut end would not show',
+      '',
+    ]);
+  });
+
+  it('finds an end that was cut off after a head was kept, and names the first row that is gone', async () => {
+    await keepHeads(store, auditKey, ['a', 'b'], 1);
+    expect(run().out).toContain('clinic a: 6 rows hold; 1 kept heads agree');
+    store.writer.client.exec('DROP TRIGGER audit_no_delete');
+    store.writer.client.exec("DELETE FROM audit WHERE clinic_id = 'a' AND sequence >= 5");
+    const { code, out } = run();
+    expect(code).toBe(1);
+    expect(out).toContain('clinic a: row 5: ');
+    expect(out).toContain('clinic b: 1 rows hold; 1 kept heads agree');
+  });
+
+  it('finds a head that was changed, and reads a copy of the heads kept elsewhere', async () => {
+    await keepHeads(store, auditKey, ['a', 'b'], 1);
+    const file = headsFileOf(store.file);
+    const copy = path.join(folder, 'copy');
+    copyFileSync(file, copy);
+    writeFileSync(file, readFileSync(file, 'utf8').replace('"sequence":6', '"sequence":5'));
+    expect(run()).toMatchObject({ code: 1, out: expect.stringContaining('heads: line 1 of ') });
+    expect(run({}, ['--heads', copy]).code).toBe(0);
+  });
+
+  it('ends with 2 when it is asked for something it does not know', () => {
+    expect(run({}, ['--mend']).code).toBe(2);
+    expect(run({}, ['--heads', './no-such-heads']).code).toBe(2);
   });
 
   it('names the clinic and the row that was changed, and ends with 1', () => {
@@ -49,7 +82,7 @@ describe('npm run verify-audit', () => {
     const { code, out } = run();
     expect(code).toBe(1);
     expect(out).toContain('clinic a: row 3: ');
-    expect(out).toContain('clinic b: 1 rows hold');
+    expect(out).toContain('clinic b: 1 rows hold; ');
   });
 
   it.each([
