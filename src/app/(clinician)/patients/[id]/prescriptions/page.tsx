@@ -1,0 +1,28 @@
+import type { Metadata } from 'next';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { PrescriptionsScreen } from '#ui/clinician/prescribing/prescriptions-screen.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Prescriptions' };
+
+const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, clock, day } = await recordPage(params);
+  const patientId = patient.id;
+  const { proposals } = await staff.review.get({ patientId, days: 120 });
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/prescriptions">
+        <PrescriptionsScreen
+          patientId={patientId}
+          prescriptions={await staff.prescriptions.list({ patientId })}
+          proposals={proposals}
+          signer={person.name}
+          clock={clock}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default PrescriptionsPage;

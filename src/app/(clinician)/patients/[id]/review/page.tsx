@@ -1,0 +1,37 @@
+import type { Metadata } from 'next';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { choiceFrom, daysFrom, type ReviewQuery } from '#ui/clinician/review/review-choice.ts';
+import { ReviewScreen } from '#ui/clinician/review/review-screen.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Review' };
+
+interface Props {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<ReviewQuery>;
+}
+
+const ReviewPage = async ({ params, searchParams }: Props) => {
+  const { person, staff, patient, clock, day } = await recordPage(params);
+  const query = await searchParams;
+  const patientId = patient.id;
+  const prescriptions = await staff.prescriptions.list({ patientId });
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/review">
+        <ReviewScreen
+          patient={patient}
+          choice={choiceFrom(query, patient, prescriptions.versions)}
+          review={await staff.review.get({ patientId, days: daysFrom(query) })}
+          prescriptions={prescriptions}
+          signer={person.name}
+          clock={clock}
+          day={day}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default ReviewPage;

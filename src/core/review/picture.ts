@@ -1,0 +1,142 @@
+/**
+ * What the picture draws, as plain marks on one axis of days. A figure that is not known has no
+ * height; it is drawn as a mark of its own on the axis.
+ */
+import { addDays, type Day, dayNumber, daysBetween } from '../day.ts';
+import type { DecisionWord } from '../engine/answers.ts';
+import { explainToClinician } from '../engine/explain.ts';
+import { hasMissing, highestPain } from './joint-answers.ts';
+import { measureTitles, type SessionLoad } from './load-of-session.ts';
+import { dayInWords, withUnit } from './plain-words.ts';
+import type { LoadGap, ReviewRow, ReviewSeries, ThresholdSpan } from './series.ts';
+
+export interface LoadMark {
+  readonly day: Day;
+  readonly value: number | null;
+  readonly kind: SessionLoad['kind'];
+}
+
+export interface PainMark {
+  readonly day: Day;
+  readonly of: 'morning' | 'session';
+  /** null = due and not given. */
+  readonly value: number | null;
+  readonly flare: boolean;
+}
+
+export interface GateMark {
+  readonly id: string;
+  readonly day: Day;
+  readonly lastDay: Day;
+  readonly word: DecisionWord;
+  /** Decisions of this word in a row. */
+  readonly count: number;
+  readonly reasons: readonly string[];
+}
+
+export interface Picture {
+  readonly since: Day;
+  readonly today: Day;
+  readonly title: string;
+  readonly unit: string;
+  /** Height of the load panel: the first round figure that holds every load. */
+  readonly loadTop: number;
+  readonly stairs: readonly (readonly LoadMark[])[];
+  readonly loads: readonly LoadMark[];
+  readonly pains: readonly PainMark[];
+  readonly gates: readonly GateMark[];
+  readonly gaps: readonly LoadGap[];
+  readonly thresholds: readonly ThresholdSpan[];
+  readonly ticks: readonly { readonly day: Day; readonly label: string }[];
+  /** A line of text for each day with something on it. */
+  readonly days: readonly { readonly day: Day; readonly text: string }[];
+}
+
+const mostTicks = 6;
+
+/** Days to label: evenly spaced back from today, few enough to stand side by side on a phone. */
+export const axisDays = (since: Day, today: Day): readonly Day[] => {
+  const span = daysBetween(since, today);
+  const tickSteps = [1, 2, 4, 7, 14, 28, 56, 91, 182, 364];
+  const step = tickSteps.find((days) => span / days < mostTicks) ?? tickSteps.at(-1)!;
+  const days: Day[] = [];
+  for (let day = today; day >= since; day = addDays(day, -step)) days.unshift(day);
+  return days;
+};
+
+/** 1, 2 or 5 times a power of ten, so that the axis ends on a figure one can read. */
+export const roundTop = (highest: number): number => {
+  if (!(highest > 0)) return 1;
+  const power = 10 ** Math.floor(Math.log10(highest));
+  const tops = [1, 1.5, 2, 3, 4, 5, 6, 8, 10];
+  return (tops.find((top) => top * power >= highest - 1e-9) ?? 10) * power;
+};
+
+const loadMark = ({ day, value, kind }: SessionLoad): LoadMark => ({ day, value, kind });
+
+const painMarks = ({ day, pains, morning }: ReviewRow): readonly PainMark[] => [
+  ...pains.flatMap((pain): readonly PainMark[] => {
+    const value = highestPain(pain);
+    const given: readonly PainMark[] = value === null ? [] : [{ day, of: 'session', value, flare: false }];
+    return hasMissing(pain) ? [...given, { day, of: 'session', value: null, flare: false }] : given;
+  }),
+  ...(morning && morning.pain !== 'not-asked'
+    ? [
+        {
+          day,
+          of: 'morning' as const,
+          value: morning.pain === 'missing' ? null : morning.pain,
+          flare: morning.flare === true,
+        },
+      ]
+    : []),
+];
+
+const textOf = (row: ReviewRow, series: ReviewSeries): string => {
+  const name = measureTitles[series.measure].title.toLowerCase();
+  const parts = [
+    ...row.loads.map((load) => {
+      const figure = load.value === null ? 'not known' : withUnit(load.value, series.unit);
+      return `${name} ${figure}${load.kind === 'bad-day' ? ' (easier session)' : ''}`;
+    }),
+    ...row.pains.map((pain) => {
+      const highest = highestPain(pain);
+      const missing = hasMissing(pain) ? ', an answer missing' : '';
+      return `highest pain in the session ${highest ?? 'not given'}${missing}`;
+    }),
+    row.morning ? `morning pain ${row.morning.pain}` : '',
+    row.morning?.flare === true ? 'flare' : '',
+    row.decision ? `decision ${row.decision.decision}` : '',
+  ];
+  return `${dayInWords(row.day, series.today)}: ${parts.filter(Boolean).join('; ')}`;
+};
+
+export const pictureOf = (series: ReviewSeries): Picture => {
+  const known = series.loads.flatMap((load) => (load.value === null ? [] : [load.value]));
+  const isLong = dayNumber(series.today) - dayNumber(series.since) > 300;
+  return {
+    since: series.since,
+    today: series.today,
+    title: measureTitles[series.measure].title,
+    unit: series.unit,
+    loadTop: roundTop(Math.max(0, ...known)),
+    stairs: series.stairs.map((stair) => stair.map(loadMark)),
+    loads: series.loads.map(loadMark),
+    pains: series.rows.flatMap(painMarks),
+    gates: series.gates.map(({ first, last, count }) => ({
+      id: first.id,
+      day: first.day,
+      lastDay: last.day,
+      word: first.decision,
+      count,
+      reasons: first.reasons.map(explainToClinician),
+    })),
+    gaps: series.gaps,
+    thresholds: series.thresholds,
+    ticks: axisDays(series.since, series.today).map((day) => ({
+      day,
+      label: isLong ? dayInWords(day).split(' ').slice(1).join(' ') : dayInWords(day, series.today),
+    })),
+    days: series.rows.map((row) => ({ day: row.day, text: textOf(row, series) })),
+  };
+};

@@ -1,0 +1,94 @@
+/** Prescriptions: what waits for a signature, what is in force, what came before. */
+import { DataTable } from '#ui/shared/data-table.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import type { Prescriptions, Proposal, Version } from '../answers.ts';
+import { doseInWords, doseTitle } from '../dose-words.ts';
+import type { ClinicClock } from '../when.ts';
+import { EndForm } from './end-form.tsx';
+import { SignButton } from './sign-button.tsx';
+import { stateInWords, VersionView } from './version-view.tsx';
+
+export interface PrescriptionsProps {
+  readonly patientId: string;
+  readonly prescriptions: Prescriptions;
+  readonly proposals: readonly Proposal[];
+  readonly signer: string;
+  readonly clock: ClinicClock;
+}
+
+/** What an unsigned increase changes, from the proposal of the same decision and exercise. */
+export const changesOf = (version: Version, proposals: readonly Proposal[]): readonly string[] =>
+  proposals.find((one) => one.lineId === version.lineId && one.decisionId === version.decisionId)?.changes ??
+  [];
+
+const Unsigned = (props: PrescriptionsProps) => (
+  <section className="stack" id="unsigned">
+    <h2>Waiting for a signature</h2>
+    {props.prescriptions.unsigned.length === 0 ? <p className="soft">Nothing waits.</p> : null}
+    {props.prescriptions.unsigned.map((version) => (
+      <VersionView key={version.id} version={version} clock={props.clock}>
+        {changesOf(version, props.proposals).map((change) => (
+          <p key={change}>{change}</p>
+        ))}
+        <SignButton
+          patientId={props.patientId}
+          prescriptionId={version.id}
+          signer={props.signer}
+          title={doseTitle(version.dose)}
+        />
+      </VersionView>
+    ))}
+  </section>
+);
+
+const InForce = (props: PrescriptionsProps) => (
+  <section className="stack">
+    <h2>In force</h2>
+    {props.prescriptions.inForce.length === 0 ? <p className="soft">Nothing is in force.</p> : null}
+    {props.prescriptions.inForce.map((version) => (
+      <VersionView key={version.id} version={version} clock={props.clock}>
+        <p className="screen-only">
+          <a
+            href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.lineId}`}
+          >
+            Write a new version
+          </a>
+        </p>
+        <div className="screen-only">
+          <Disclosure summary="End this prescription">
+            <EndForm patientId={props.patientId} prescriptionId={version.id} />
+          </Disclosure>
+        </div>
+      </VersionView>
+    ))}
+  </section>
+);
+
+const earlierOf = ({ versions, inForce, unsigned }: Prescriptions): readonly Version[] => {
+  const shown = new Set([...inForce, ...unsigned].map((version) => version.id));
+  return versions.filter((version) => !shown.has(version.id)).reverse();
+};
+
+export const PrescriptionsScreen = (props: PrescriptionsProps) => (
+  <div className="stack-wide">
+    <Unsigned {...props} />
+    <InForce {...props} />
+    <DataTable
+      caption="Earlier versions, newest first"
+      columns={[
+        { key: 'exercise', title: 'Exercise' },
+        { key: 'dose', title: 'Dose' },
+        { key: 'state', title: 'State' },
+      ]}
+      rows={earlierOf(props.prescriptions).map((version) => ({
+        key: version.id,
+        cells: [doseTitle(version.dose), doseInWords(version.dose), stateInWords(version, props.clock)],
+      }))}
+      empty="No earlier versions."
+    />
+    <p className="print-only">
+      Each caution above defers to the licensed clinician and to local rules. Loadgate proposes; a clinician
+      decides.
+    </p>
+  </div>
+);

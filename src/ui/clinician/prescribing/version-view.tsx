@@ -1,0 +1,59 @@
+/** One version of one prescribed exercise, with its working and cautions. */
+import type { ReactNode } from 'react';
+import { jointInWords } from '#core/review/plain-words.ts';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import type { Version } from '../answers.ts';
+import { doseInWords, doseTitle } from '../dose-words.ts';
+import { type ClinicClock, momentInWords } from '../when.ts';
+import { methodInWords } from '../words.ts';
+import { CautionList } from './caution-list.tsx';
+
+const originInWords: Readonly<Record<Version['origin'], string>> = {
+  clinician: 'written by a clinician',
+  progress: 'an increase proposed after a decision',
+  'ease-back': 'eased back after a decision',
+  return: 'on the way back after an ease',
+};
+
+export const stateInWords = (version: Version, clock: ClinicClock): string => {
+  const signed =
+    version.signedAt === null
+      ? 'not signed'
+      : `signed by ${version.signedName}, ${momentInWords(version.signedAt, clock)}`;
+  const ended =
+    version.endedAt === null ? '' : `; ended ${momentInWords(version.endedAt, clock)}: ${version.endReason}`;
+  return `Version ${version.version}, ${originInWords[version.origin]}, ${signed}${ended}`;
+};
+
+export const VersionView = (props: {
+  readonly version: Version;
+  readonly clock: ClinicClock;
+  readonly children?: ReactNode;
+}) => {
+  const { version, clock } = props;
+  return (
+    <article className="version stack-close keep-together">
+      <h3>
+        {doseTitle(version.dose)} <span className="soft">· {methodInWords[version.dose.method]}</span>
+      </h3>
+      <p className="dose">{doseInWords(version.dose)}</p>
+      <p>
+        <strong>Easier session:</strong> {doseInWords(version.badDay)}
+      </p>
+      <p className="soft">
+        {stateInWords(version, clock)}. Held by: {version.joints.map(jointInWords).join(', ')}.
+      </p>
+      {props.children}
+      <Disclosure summary={`${version.cautions.length} cautions`}>
+        <CautionList cautions={version.cautions} />
+      </Disclosure>
+      <Disclosure summary="How the dose came about">
+        <ol>
+          {version.working.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ol>
+      </Disclosure>
+    </article>
+  );
+};

@@ -1,0 +1,79 @@
+/** What the picture shows, chosen by links, so that it works without a script and can be sent on. */
+import { reviewWindows } from '#core/review/choices.ts';
+import { measureTitles } from '#core/review/load-of-session.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
+import { doseTitle } from '../dose-words.ts';
+import { hrefWith, type ReviewChoice } from './review-choice.ts';
+
+interface Option {
+  readonly key: string;
+  readonly text: string;
+  readonly href: string;
+  readonly isChosen: boolean;
+}
+
+const Options = ({ name, options }: { readonly name: string; readonly options: readonly Option[] }) =>
+  options.length === 0 ? null : (
+    <div className="choice-links">
+      <span className="choice-name" id={`choice-${name}`}>
+        {name}
+      </span>
+      <ul aria-labelledby={`choice-${name}`}>
+        {options.map((option) => (
+          <li key={option.key}>
+            <a href={option.href} aria-current={option.isChosen ? 'true' : undefined}>
+              {option.text}
+            </a>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+
+export const ChoiceLinks = ({
+  patientId,
+  choice,
+}: {
+  readonly patientId: string;
+  readonly choice: ReviewChoice;
+}) => {
+  const option = (key: string, text: string, isChosen: boolean, more: Record<string, string>): Option => ({
+    key,
+    text,
+    isChosen,
+    href: hrefWith(patientId, choice, more),
+  });
+  return (
+    <nav aria-label="What the picture shows" className="choices-of-review screen-only">
+      <Options
+        name="Joint"
+        options={choice.joints.map((joint) =>
+          option(joint, jointInWords(joint), joint === choice.joint, { joint }),
+        )}
+      />
+      <Options
+        name="Exercise"
+        options={choice.versions.map((row) =>
+          option(
+            row.lineId,
+            `${doseTitle(row.dose)}${row.endedAt === null ? '' : ' (ended)'}`,
+            row.lineId === choice.version?.lineId,
+            { line: row.lineId },
+          ),
+        )}
+      />
+      <Options
+        name="Load as"
+        options={choice.measures.map((measure) =>
+          option(measure, measureTitles[measure].title, measure === choice.measure, { measure }),
+        )}
+      />
+      <Options
+        name="Time"
+        options={reviewWindows.map(({ days, title }) =>
+          option(String(days), title, days === choice.days, { days: String(days) }),
+        )}
+      />
+    </nav>
+  );
+};

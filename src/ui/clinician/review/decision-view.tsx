@@ -1,0 +1,128 @@
+/** One decision, whole: its answers, every reason, what it was not told, what follows, what a clinician said. */
+
+import { stepInWords } from '#core/engine/explain.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
+import { StatusTag } from '#ui/shared/status-tag.tsx';
+import type { Decision, Prescriptions, Proposal, Response } from '../answers.ts';
+import { doseInWords, doseTitle } from '../dose-words.ts';
+import { SignButton } from '../prescribing/sign-button.tsx';
+import { type ClinicClock, momentInWords } from '../when.ts';
+import { contactInWords, decisionStatus, todayInWords } from '../words.ts';
+import { ReasonView, unknownIn } from './reason-view.tsx';
+import { RespondForm } from './respond-form.tsx';
+
+export interface DecisionContext {
+  readonly patientId: string;
+  readonly responses: readonly Response[];
+  readonly proposals: readonly Proposal[];
+  readonly prescriptions: Prescriptions;
+  readonly signer: string;
+  readonly clock: ClinicClock;
+}
+
+const causeInWords: Readonly<Record<Decision['cause'], string>> = {
+  session: 'after a session',
+  morning: 'after the morning answers',
+  amendment: 'after a correction',
+  clinician: 'after a clinician’s entry',
+};
+
+const effectInWords: Readonly<Record<Proposal['effect'], string>> = {
+  'acts-at-once': 'holds at once, inside the signed dose',
+  'awaits-signature': 'waits for a signature',
+  repeat: 'the same dose again',
+};
+
+const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly at: DecisionContext }) => {
+  const waiting = at.prescriptions.unsigned.find(
+    (version) => version.lineId === proposal.lineId && version.decisionId === proposal.decisionId,
+  );
+  return (
+    <li className="stack-close">
+      <p>
+        <strong>{doseTitle(proposal.dose)}</strong>: {effectInWords[proposal.effect]}.{' '}
+        {proposal.changes.join(' ')}
+      </p>
+      {proposal.effect === 'repeat' ? null : <p className="soft">{doseInWords(proposal.dose)}</p>}
+      <p className="soft">To the patient: “{proposal.patientText}”</p>
+      {waiting ? (
+        <SignButton
+          patientId={at.patientId}
+          prescriptionId={waiting.id}
+          signer={at.signer}
+          title={doseTitle(waiting.dose)}
+        />
+      ) : null}
+    </li>
+  );
+};
+
+const responseInWords = (response: Response, clock: ClinicClock): string => {
+  const by = `by ${response.answeredName}, ${momentInWords(response.answeredAt, clock)}`;
+  if (response.kind === 'accept') return `Accepted ${by}.`;
+  const word = response.decision ? decisionStatus[response.decision].word.toLowerCase() : 'another answer';
+  return `Overridden with ${word} until ${response.until} ${by}: ${response.reason}`;
+};
+
+/** Reasons that decided first, then those that agree with less. */
+const unknownOf = (decision: Decision): readonly string[] => {
+  const missing = decision.reasons.flatMap((reason) =>
+    Array.isArray(reason.observed.missing) ? (reason.observed.missing as string[]) : [],
+  );
+  return [
+    ...new Set([...missing.map(String), ...decision.reasons.flatMap((row) => unknownIn(row.observed))]),
+  ];
+};
+
+export const DecisionView = ({
+  decision,
+  at,
+}: {
+  readonly decision: Decision;
+  readonly at: DecisionContext;
+}) => {
+  const { word, shape, tone } = decisionStatus[decision.decision];
+  const proposals = at.proposals.filter((proposal) => proposal.decisionId === decision.id);
+  const response = at.responses.find((one) => one.decisionId === decision.id);
+  const unknown = unknownOf(decision);
+  return (
+    <article className="decision stack-close" id={`decision-${decision.id}`} tabIndex={-1}>
+      <h3>
+        <StatusTag shape={shape} tone={tone}>
+          {word}
+        </StatusTag>{' '}
+        {jointInWords(decision.joint)},{' '}
+        <span className="soft">
+          {momentInWords(decision.evaluatedAt, at.clock)}, {causeInWords[decision.cause]}
+        </span>
+      </h3>
+      <p>
+        {decision.largestStep ? `Largest step: ${stepInWords[decision.largestStep]}. ` : ''}
+        {todayInWords[decision.today]}; {contactInWords[decision.contact]}.
+      </p>
+      {decision.reasons.length > 0 ? (
+        <ul className="plain-list reasons">
+          {decision.reasons.map((reason) => (
+            <ReasonView key={reason.rule} reason={reason} />
+          ))}
+        </ul>
+      ) : (
+        <p className="soft">No rule fired: nothing that was asked stood in the way of a step.</p>
+      )}
+      {unknown.length > 0 ? <p>Not known at the time: {unknown.join(', ')}.</p> : null}
+      {proposals.length > 0 ? (
+        <>
+          <h4>What follows</h4>
+          <ul className="plain-list stack-close">
+            {proposals.map((proposal) => (
+              <ProposalLine key={proposal.id} proposal={proposal} at={at} />
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {response ? <p>{responseInWords(response, at.clock)}</p> : null}
+      <RespondForm patientId={at.patientId} decisionId={decision.id} />
+      <p className="soft">Engine {decision.engineVersion}, with the clinic’s numbers of that time.</p>
+    </article>
+  );
+};

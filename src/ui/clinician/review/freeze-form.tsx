@@ -1,0 +1,52 @@
+'use client';
+/** Freezing the usual values of a joint. The rules read these; the engine never changes them by itself. */
+import { useRouter } from 'next/navigation';
+import type { Joint } from '#core/joints.ts';
+import type { Baseline } from '#core/model/record.ts';
+import { baselineFields } from '#core/model/staff-fields.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import { typedFrom } from '../forms/typed.ts';
+
+export interface FreezeFormProps {
+  readonly patientId: string;
+  readonly joint: Joint;
+  /** What is frozen now; its values stand in the fields to be confirmed or changed. */
+  readonly known: Baseline | null;
+}
+
+const fields = baselineFields.filter((field) => field.name !== 'joint');
+
+const startFrom = (known: Baseline | null) =>
+  known
+    ? typedFrom({
+        usualPain: known.usualPain,
+        usualPainTop: known.usualPainTop,
+        painCeiling: known.painCeiling,
+        usualStiffnessMinutes: known.usualStiffnessMinutes,
+        usualSwelling: known.usualSwelling,
+        usualEffusion: known.usualEffusion,
+      })
+    : {};
+
+export const FreezeForm = ({ patientId, joint, known }: FreezeFormProps) => {
+  const router = useRouter();
+  return (
+    <FormFrame
+      prefix="freeze-"
+      fields={fields}
+      start={startFrom(known)}
+      label="Freeze these values"
+      taken="Frozen. They hold from today."
+      hints={{
+        usualPain: '0 to 10. Empty is “not known”; then nothing progresses on it.',
+        usualPainTop: 'From the usual pain to 2 above it. Widening it lets more pain count as usual.',
+        painCeiling: '5 unless you set 6 or 7.',
+      }}
+      send={async (value) => {
+        await client.staff.review.freezeBaseline.mutate({ patientId, baseline: { ...value, joint } });
+        router.refresh();
+      }}
+    />
+  );
+};

@@ -1,0 +1,89 @@
+'use client';
+/** The drawing itself. Loaded only on this page, after it: the charting library is large. */
+import { ComposedChart, Line, ResponsiveContainer, usePlotArea, XAxis, YAxis } from 'recharts';
+import { dayNumber } from '#core/day.ts';
+import type { GateMark, Picture } from '#core/review/picture.ts';
+import { PictureGates } from './picture-gates.tsx';
+import { PictureMarks } from './picture-marks.tsx';
+import { dayDomain, loadDomain, painDomain, scaleFor } from './picture-scale.ts';
+
+/** Points of the staircase, with an empty one wherever a stretch ends: the line may not cross it. */
+export const stairPoints = ({ stairs }: Pick<Picture, 'stairs'>) =>
+  stairs.flatMap((stair) => [
+    ...stair.map((mark) => ({ at: dayNumber(mark.day), load: mark.value })),
+    { at: dayNumber(stair.at(-1)!.day) + 0.01, load: null },
+  ]);
+
+export interface PictureChartProps {
+  readonly picture: Picture;
+  readonly onGate: (gate: GateMark) => void;
+  readonly onDay: (dayNumber: number) => void;
+}
+
+const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
+  const area = usePlotArea();
+  if (!area) return null;
+  const scale = scaleFor(area, picture);
+  return (
+    <>
+      <rect
+        className="pic-ground"
+        {...area}
+        onPointerMove={(event) => {
+          const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
+          if (box) onDay(scale.dayNumberAt(event.clientX - box.left));
+        }}
+      />
+      <PictureMarks picture={picture} scale={scale} area={area} />
+      <PictureGates picture={picture} scale={scale} onSelect={onGate} />
+    </>
+  );
+};
+
+const painTicks = [0, 5, 10];
+
+export const PictureChart = (props: PictureChartProps) => {
+  const { picture } = props;
+  const loadTicks = [0, picture.loadTop / 2, picture.loadTop];
+  return (
+    <ResponsiveContainer width="100%" height={440}>
+      <ComposedChart
+        data={stairPoints(picture)}
+        margin={{ top: 12, right: 52, bottom: 8, left: 0 }}
+        accessibilityLayer={false}
+      >
+        <XAxis dataKey="at" type="number" domain={dayDomain(picture)} allowDataOverflow hide />
+        <YAxis
+          yAxisId="load"
+          domain={loadDomain(picture.loadTop)}
+          ticks={loadTicks}
+          interval={0}
+          allowDataOverflow
+          width={44}
+        />
+        <YAxis
+          yAxisId="pain"
+          domain={painDomain}
+          reversed
+          ticks={painTicks}
+          interval={0}
+          allowDataOverflow
+          width={28}
+        />
+        <Line
+          yAxisId="load"
+          dataKey="load"
+          type="stepAfter"
+          className="pic-stair"
+          dot={false}
+          activeDot={false}
+          connectNulls={false}
+          isAnimationActive={false}
+        />
+        <Layer {...props} />
+      </ComposedChart>
+    </ResponsiveContainer>
+  );
+};
+
+export default PictureChart;

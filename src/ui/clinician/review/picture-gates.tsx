@@ -1,0 +1,95 @@
+'use client';
+/** Decisions as gates between load and pain. One stop for Tab; arrow keys go from gate to gate. */
+import { type KeyboardEvent, useRef, useState } from 'react';
+import type { GateMark, Picture } from '#core/review/picture.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import { shapes } from '#ui/shared/mark.tsx';
+import { decisionStatus } from '../words.ts';
+import { gatesWithRoom, type Scale } from './picture-scale.ts';
+
+const glyph = 18;
+
+/** What a gate says when it is reached. */
+export const gateName = (gate: GateMark, today: string): string => {
+  const word = decisionStatus[gate.word].word;
+  const day = dayInWords(gate.day, today);
+  return gate.count === 1
+    ? `${day}: ${word}`
+    : `${day} to ${dayInWords(gate.lastDay, today)}: ${word}, ${gate.count} decisions in a row`;
+};
+
+const moves: Readonly<Record<string, (at: number, last: number) => number>> = {
+  ArrowRight: (at, last) => Math.min(at + 1, last),
+  ArrowLeft: (at) => Math.max(at - 1, 0),
+  Home: () => 0,
+  End: (_at, last) => last,
+};
+
+const GateShape = ({ gate, scale, hasRoom }: { gate: GateMark; scale: Scale; hasRoom: boolean }) => {
+  const x = scale.x(gate.day);
+  const middle = (scale.loadFoot + scale.painHead) / 2 + 4;
+  const isQuiet = gate.word === 'hold';
+  return (
+    <>
+      <line
+        className={`pic-gate pic-gate-${gate.word}`}
+        x1={x}
+        x2={x}
+        y1={isQuiet ? scale.loadFoot : scale.top}
+        y2={isQuiet ? scale.painHead : scale.foot}
+      />
+      {hasRoom ? (
+        <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2 + 4}) scale(${glyph / 24})`}>
+          <circle className="pic-gate-ground" cx="12" cy="12" r="15" />
+          <path className={`pic-glyph pic-glyph-${gate.word}`} d={shapes[decisionStatus[gate.word].shape]} />
+        </g>
+      ) : null}
+      <rect
+        className="pic-gate-target"
+        x={x - 9}
+        y={scale.loadFoot}
+        width={18}
+        height={scale.painHead - scale.loadFoot}
+      />
+    </>
+  );
+};
+
+export const PictureGates = (props: {
+  readonly picture: Picture;
+  readonly scale: Scale;
+  readonly onSelect: (gate: GateMark) => void;
+}) => {
+  const { gates, today } = props.picture;
+  const [at, setAt] = useState(Math.max(0, gates.length - 1));
+  const group = useRef<SVGGElement>(null);
+  const roomy = gatesWithRoom(gates, props.scale.x, glyph + 2);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const next = moves[event.key]?.(at, gates.length - 1);
+    if (next === undefined) return;
+    event.preventDefault();
+    setAt(next);
+    group.current?.querySelectorAll<SVGAElement>('a')[next]?.focus();
+  };
+  return (
+    <g ref={group}>
+      {gates.map((gate, place) => (
+        <a
+          key={gate.id}
+          className="pic-gate-link"
+          href={`#decision-${gate.id}`}
+          tabIndex={place === Math.min(at, gates.length - 1) ? 0 : -1}
+          aria-label={`${gateName(gate, today)}. ${gate.reasons.join(' ')}`}
+          onKeyDown={onKeyDown}
+          onFocus={() => {
+            setAt(place);
+            props.onSelect(gate);
+          }}
+          onPointerEnter={() => props.onSelect(gate)}
+        >
+          <GateShape gate={gate} scale={props.scale} hasRoom={roomy.has(gate.id)} />
+        </a>
+      ))}
+    </g>
+  );
+};

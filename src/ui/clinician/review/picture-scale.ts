@@ -1,0 +1,68 @@
+/**
+ * Where days, loads and pain stand in the drawing: load in the upper panel, one axis of days below
+ * it, pain hanging beneath, no pain at the axis and the worst at the foot.
+ */
+import { type Day, dayNumber } from '#core/day.ts';
+import type { Picture } from '#core/review/picture.ts';
+
+/** Shares of the height, from the top. */
+const panels = { loadFoot: 0.42, painHead: 0.6 } as const;
+
+export const worstPain = 10;
+
+export interface Area {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Domains of the two value axes that put each panel in its part of the whole height. */
+export const loadDomain = (top: number): [number, number] => [top - top / panels.loadFoot, top];
+export const painDomain: [number, number] = [
+  -(worstPain * panels.painHead) / (1 - panels.painHead),
+  worstPain,
+];
+
+export const dayDomain = ({ since, today }: Pick<Picture, 'since' | 'today'>): [number, number] => [
+  dayNumber(since) - 0.5,
+  dayNumber(today) + 0.5,
+];
+
+export const scaleFor = (area: Area, picture: Picture) => {
+  const [first, last] = dayDomain(picture);
+  const loadFoot = area.y + area.height * panels.loadFoot;
+  const painHead = area.y + area.height * panels.painHead;
+  return {
+    x: (day: Day): number => area.x + ((dayNumber(day) - first) / (last - first)) * area.width,
+    load: (value: number): number => loadFoot - (value / picture.loadTop) * (loadFoot - area.y),
+    pain: (value: number): number => painHead + (value / worstPain) * (area.y + area.height - painHead),
+    /** The day under a point. */
+    dayNumberAt: (x: number): number => Math.round(first + ((x - area.x) / area.width) * (last - first)),
+    top: area.y,
+    loadFoot,
+    painHead,
+    foot: area.y + area.height,
+  };
+};
+
+export type Scale = ReturnType<typeof scaleFor>;
+
+const weight = { pause: 0, 'ease-back': 1, progress: 2, hold: 3 } as const;
+
+/**
+ * Gates whose glyph has room: the most cautious first. A gate without room keeps its line and its
+ * place in the order of the keyboard.
+ */
+export const gatesWithRoom = (
+  gates: Picture['gates'],
+  x: (day: Day) => number,
+  room: number,
+): ReadonlySet<string> => {
+  const placed: { id: string; at: number }[] = [];
+  for (const gate of [...gates].sort((a, b) => weight[a.word] - weight[b.word])) {
+    const at = x(gate.day);
+    if (placed.every((other) => Math.abs(other.at - at) >= room)) placed.push({ id: gate.id, at });
+  }
+  return new Set(placed.map((gate) => gate.id));
+};

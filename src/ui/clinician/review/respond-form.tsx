@@ -1,0 +1,68 @@
+'use client';
+/** Accepting a decision, or putting another in its place with a reason and a last day. */
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import type { Field } from '#core/describe.ts';
+import { decisions } from '#core/engine/answers.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import { useSubmit } from '../forms/use-submit.ts';
+
+const overrideFields: readonly Field[] = [
+  { name: 'decision', kind: 'enum', values: decisions, nullable: true, about: 'What holds instead' },
+  { name: 'reason', kind: 'text', maxLength: 500, about: 'Reason' },
+  { name: 'until', kind: 'text', maxLength: 10, nullable: true, about: 'Last day it holds' },
+];
+
+export const RespondForm = ({
+  patientId,
+  decisionId,
+}: {
+  readonly patientId: string;
+  readonly decisionId: string;
+}) => {
+  const router = useRouter();
+  const [isAccepted, setAccepted] = useState(false);
+  const submit = useSubmit('', `accept-${decisionId}`);
+  const respond = async (response: Record<string, unknown>) => {
+    await client.staff.review.respond.mutate({ patientId, response: { decisionId, ...response } });
+    router.refresh();
+  };
+  const accept = () =>
+    submit.send([], async () => {
+      await respond({ kind: 'accept', decision: null, reason: '', until: null });
+      setAccepted(true);
+    });
+  return (
+    <div className="stack-close screen-only respond">
+      <ErrorSummary problems={submit.problems} />
+      <div className="row">
+        <Button
+          tone="plain"
+          id={`accept-${decisionId}`}
+          onClick={() => void accept()}
+          aria-disabled={submit.isBusy || undefined}
+        >
+          Accept
+        </Button>
+        <span role="status">{isAccepted ? 'Accepted.' : ''}</span>
+      </div>
+      <Disclosure summary="Override">
+        <FormFrame
+          prefix={`override-${decisionId}-`}
+          fields={overrideFields}
+          label="Override"
+          taken="Overridden."
+          hints={{
+            reason: 'The next reader needs it.',
+            until: 'As YYYY-MM-DD, at most 28 days ahead. Then the engine’s answer holds again.',
+          }}
+          send={(value) => respond({ reason: '', ...value, kind: 'override' })}
+        />
+      </Disclosure>
+    </div>
+  );
+};

@@ -1,0 +1,68 @@
+/** Joint, exercise, measure and window of a review, from the address; anything else falls back to what is there. */
+import { type Joint, joints } from '#core/joints.ts';
+import { reviewWindows } from '#core/review/choices.ts';
+import { type LoadMeasure, measuresOf } from '#core/review/load-of-session.ts';
+import type { Patient, Version } from '../answers.ts';
+
+export type ReviewQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
+
+export interface ReviewChoice {
+  readonly joint: Joint | null;
+  readonly joints: readonly Joint[];
+  /** The newest version of the line chosen. */
+  readonly version: Version | null;
+  readonly versions: readonly Version[];
+  readonly measure: LoadMeasure;
+  readonly measures: readonly LoadMeasure[];
+  readonly days: number;
+}
+
+const one = (query: ReviewQuery, name: string): string | null => {
+  const value = query[name];
+  return typeof value === 'string' ? value : null;
+};
+
+const usualDays = 84;
+
+export const daysFrom = (query: ReviewQuery): number => {
+  const asked = Number(one(query, 'days'));
+  return reviewWindows.find((window) => window.days === asked)?.days ?? usualDays;
+};
+
+/** The newest signed version of each line, those still in force first. */
+export const linesOf = (versions: readonly Version[]): readonly Version[] => {
+  const newest = new Map<string, Version>();
+  for (const version of versions) if (version.signedAt !== null) newest.set(version.lineId, version);
+  return [...newest.values()].sort((a, b) => Number(a.endedAt !== null) - Number(b.endedAt !== null));
+};
+
+/** Joints followed first, then those the exercises load. */
+const jointsOf = (patient: Patient, versions: readonly Version[]): readonly Joint[] => [
+  ...new Set([...(patient.profile?.followedJoints ?? []), ...versions.flatMap((version) => version.joints)]),
+];
+
+export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly Version[]): ReviewChoice => {
+  const versions = linesOf(all);
+  const known = jointsOf(patient, versions);
+  const asked = joints.find((joint) => joint === one(query, 'joint'));
+  const joint = asked && known.includes(asked) ? asked : (known[0] ?? null);
+  const version =
+    versions.find((row) => row.lineId === one(query, 'line')) ??
+    versions.find((row) => joint !== null && row.joints.includes(joint)) ??
+    versions[0] ??
+    null;
+  const measures = version ? measuresOf(version.dose) : [];
+  const measure = measures.find((name) => name === one(query, 'measure')) ?? measures[0] ?? 'sets';
+  return { joint, joints: known, version, versions, measure, measures, days: daysFrom(query) };
+};
+
+/** The address of the same review with one thing chosen otherwise. */
+export const hrefWith = (patientId: string, choice: ReviewChoice, more: Readonly<Record<string, string>>) => {
+  const query = new URLSearchParams({
+    ...(choice.joint ? { joint: choice.joint } : {}),
+    ...(choice.version ? { line: choice.version.lineId, measure: choice.measure } : {}),
+    days: String(choice.days),
+    ...more,
+  });
+  return `/patients/${patientId}/review?${query}`;
+};

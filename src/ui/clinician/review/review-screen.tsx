@@ -1,0 +1,179 @@
+/** The review: picture, words and table of the same rows; then the decisions with their reasons. */
+
+import type { Day } from '#core/day.ts';
+import { proposeBaseline } from '#core/engine/propose-baseline.ts';
+import type { Joint } from '#core/joints.ts';
+import { settledDecisions } from '#core/review/decision-gates.ts';
+import { pictureOf } from '#core/review/picture.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
+import { type ReviewSeries, reviewSeries } from '#core/review/series.ts';
+import { reviewColumns, reviewTable } from '#core/review/table.ts';
+import { reviewWords } from '#core/review/words.ts';
+import { DataTable } from '#ui/shared/data-table.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import type { Decision, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
+import { doseTitle } from '../dose-words.ts';
+import { type ClinicClock, momentInWords } from '../when.ts';
+import { ChoiceLinks } from './choice-links.tsx';
+import { type DecisionContext, DecisionView } from './decision-view.tsx';
+import { FreezeForm } from './freeze-form.tsx';
+import { MessageForm } from './message-form.tsx';
+import type { ReviewChoice } from './review-choice.ts';
+import { ReviewPicture } from './review-picture.tsx';
+
+export interface ReviewProps {
+  readonly patient: Patient;
+  readonly choice: ReviewChoice;
+  readonly review: ReviewAnswer;
+  readonly prescriptions: Prescriptions;
+  readonly signer: string;
+  readonly clock: ClinicClock;
+  readonly day: Day;
+}
+
+const Seen = ({ series, title }: { readonly series: ReviewSeries; readonly title: string }) => (
+  <section className="stack">
+    <h2>{title}</h2>
+    <ReviewPicture picture={pictureOf(series)} />
+    <ul className="review-words">
+      {reviewWords(series).map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
+    <p className="soft">
+      This describes what was logged. It does not predict, and load and pain moving together does not show
+      that one caused the other.
+    </p>
+    <Disclosure summary="The same as a table, to read or copy">
+      <DataTable
+        caption={title}
+        columns={reviewColumns(series)}
+        rows={reviewTable(series).map((row) => ({
+          key: row.day,
+          cells: reviewColumns(series).map((column) => row[column.key]),
+        }))}
+        empty="Nothing was logged in this time."
+      />
+    </Disclosure>
+  </section>
+);
+
+const shownWhole = 6;
+
+const Decisions = ({
+  decisions,
+  joint,
+  at,
+}: {
+  readonly decisions: readonly Decision[];
+  readonly joint: Joint;
+  readonly at: DecisionContext;
+}) => {
+  const settled = [...settledDecisions(decisions, joint)].reverse();
+  const kept = new Set(settled.map((decision) => decision.id));
+  const interim = decisions
+    .filter((decision) => decision.joint === joint && !kept.has(decision.id))
+    .reverse();
+  const view = (decision: Decision) => <DecisionView key={decision.id} decision={decision} at={at} />;
+  return (
+    <section className="stack">
+      <h2>Decisions, {jointInWords(joint)}</h2>
+      {settled.length === 0 ? <p className="soft">No decision in this time.</p> : null}
+      {settled.slice(0, shownWhole).map(view)}
+      {settled.length > shownWhole ? (
+        <Disclosure summary={`${settled.length - shownWhole} earlier decisions`}>
+          {settled.slice(shownWhole).map(view)}
+        </Disclosure>
+      ) : null}
+      {interim.length > 0 ? (
+        <Disclosure summary={`${interim.length} answers that a later one replaced`}>
+          {interim.map(view)}
+        </Disclosure>
+      ) : null}
+    </section>
+  );
+};
+
+const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string => {
+  const answer = proposeBaseline(review.record, joint, day);
+  if (!answer.ready)
+    return `The diary proposes nothing yet: ${answer.mornings} quiet mornings of the ${answer.needed} needed.`;
+  const { usualPain, widestUsualPainTop, usualStiffnessMinutes, mornings } = answer.proposal;
+  return `The diary of ${mornings} quiet mornings proposes usual pain ${usualPain}, top at most ${widestUsualPainTop}, stiffness ${usualStiffnessMinutes ?? 'not known'} min. You decide.`;
+};
+
+const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: Joint }) => (
+  <section className="stack-close screen-only">
+    <h2>Usual values, {jointInWords(joint)}</h2>
+    <p>{proposalInWords(review, joint, day)}</p>
+    <Disclosure summary="Freeze usual values">
+      <FreezeForm
+        patientId={patient.id}
+        joint={joint}
+        known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
+      />
+    </Disclosure>
+  </section>
+);
+
+const Messages = ({ patient, review, clock }: ReviewProps) => (
+  <section className="stack-close screen-only">
+    <h2>Messages</h2>
+    <Disclosure summary="Write to the patient">
+      <MessageForm patientId={patient.id} />
+    </Disclosure>
+    <ul className="plain-list">
+      {review.messages.map((message) => (
+        <li key={message.id}>
+          {message.text}{' '}
+          <span className="soft">
+            {message.sentName}, {momentInWords(message.sentAt, clock)}
+          </span>
+        </li>
+      ))}
+    </ul>
+  </section>
+);
+
+const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
+  reviewSeries({
+    record: review.record,
+    decisions: review.decisions,
+    joint,
+    lineId: choice.version?.lineId ?? null,
+    measure: choice.measure,
+    since: review.since,
+    today: review.day,
+  });
+
+export const ReviewScreen = (props: ReviewProps) => {
+  const { patient, choice } = props;
+  if (!choice.joint) {
+    return (
+      <p>
+        No joint is followed yet. Enter the <a href={`/patients/${patient.id}`}>care profile</a> first.
+      </p>
+    );
+  }
+  const title = `${choice.version ? doseTitle(choice.version.dose) : 'No exercise'}, and the ${jointInWords(choice.joint)}`;
+  return (
+    <div className="stack-wide">
+      <ChoiceLinks patientId={patient.id} choice={choice} />
+      <Seen series={seriesFor(props, choice.joint)} title={title} />
+      <Decisions
+        decisions={props.review.decisions}
+        joint={choice.joint}
+        at={{
+          patientId: patient.id,
+          responses: props.review.responses,
+          proposals: props.review.proposals,
+          prescriptions: props.prescriptions,
+          signer: props.signer,
+          clock: props.clock,
+        }}
+      />
+      <Usual {...props} joint={choice.joint} />
+      <Messages {...props} />
+    </div>
+  );
+};

@@ -1,0 +1,73 @@
+/** The marks of the picture: every logged figure once, missing ones as marks without height, labels that fit. */
+import { describe, expect, it } from 'vitest';
+import { addDays } from '#core/day.ts';
+import { axisDays, pictureOf, roundTop } from '#core/review/picture.ts';
+import { decision, morning, series, session } from './builders.ts';
+
+describe('the axis', () => {
+  it.each([14, 28, 84, 182, 365, 1095])('of %d days has at most 6 labels and ends today', (days) => {
+    const labels = axisDays(addDays('2026-03-31', -days), '2026-03-31');
+    expect(labels.length).toBeGreaterThanOrEqual(3);
+    expect(labels.length).toBeLessThanOrEqual(6);
+    expect(labels.at(-1)).toBe('2026-03-31');
+  });
+
+  it.each([
+    [0, 1],
+    [0.9, 1],
+    [1, 1],
+    [4, 4],
+    [4.5, 5],
+    [160, 200],
+    [1000, 1000],
+    [1001, 1500],
+  ])('a highest load of %d ends the load panel at %d', (highest, top) => {
+    expect(roundTop(highest)).toBeCloseTo(top, 9);
+  });
+});
+
+describe('the marks', () => {
+  it('an answer that was due and not given is a mark without height', () => {
+    const seen = series({ sessions: [session('2026-03-10', { during: null })] });
+    expect(pictureOf(seen).pains).toEqual([
+      { day: '2026-03-10', of: 'session', value: 2, flare: false },
+      { day: '2026-03-10', of: 'session', value: null, flare: false },
+      { day: '2026-03-11', of: 'morning', value: null, flare: false },
+    ]);
+  });
+
+  it('every session stands once, with an unknown load as unknown', () => {
+    const seen = series({
+      sessions: [session('2026-03-10'), session('2026-03-12', { kg: null, kind: 'bad-day' })],
+    });
+    expect(pictureOf(seen).loads).toEqual([
+      { day: '2026-03-10', value: 4, kind: 'full' },
+      { day: '2026-03-12', value: null, kind: 'bad-day' },
+    ]);
+  });
+
+  it('a gate carries its rule, what was found, the threshold and who says so', () => {
+    const reason = {
+      rule: 'P2',
+      observed: { peak: 6, painCeiling: 5 },
+      threshold: 'highest pain over the personal ceiling',
+      support: 'ageberg-2010',
+      effect: { decision: 'ease-back' as const },
+    };
+    const seen = series({}, { decisions: [{ ...decision('2026-03-10', 'ease-back'), reasons: [reason] }] });
+    const [gate] = pictureOf(seen).gates;
+    expect(gate?.word).toBe('ease-back');
+    expect(gate?.reasons[0]).toMatch(/^P2 .*Found: peak 6, pain ceiling 5.*Threshold: .*Support: .*2010/);
+  });
+
+  it('says each day in words, with what is missing', () => {
+    const seen = series({
+      sessions: [session('2026-03-10', { during: null })],
+      mornings: [morning('2026-03-11', 4, { flare: true })],
+    });
+    expect(pictureOf(seen).days.map((day) => day.text)).toEqual([
+      '10 Mar: load 4 kg; highest pain in the session 2, an answer missing',
+      '11 Mar: morning pain 4; flare',
+    ]);
+  });
+});
