@@ -140,6 +140,7 @@ describe('protein locks', () => {
       const given = { basis: 'body-isn-sports', ...change } as const;
       expect(target(given)).toMatchObject({ locked: true, lowG: null, highG: null, generalMinimumG: null });
       expect(notes(given)).toContain('refer-clinician');
+      expect(notes(given).includes('refer-kidney')).toBe('egfr' in change);
     }
   });
   it('over 65 with kidney disease the conflict between the sources is said', () => {

@@ -74,6 +74,7 @@ describe('a change is called a change only beyond the error of measuring', () =>
       resultOf(timedUpAndGoChangeRow.calculate({ beforeSeconds: 12, afterSeconds, rater })).direction;
     expect([direction(11, 'same'), direction(10.8, 'same')]).toEqual(['within-error', 'better']);
     expect([direction(13.12, 'same'), direction(13.12, 'other')]).toEqual(['worse', 'within-error']);
+    expect([direction(13.14, 'other'), direction(13.145, 'other')]).toEqual(['within-error', 'worse']);
   });
   it('exactly the detectable change is still error, and decimals do not cross it by rounding', () => {
     expect(judgeChange(2.3, 3.4, 1.1, 'higher')).toMatchObject({

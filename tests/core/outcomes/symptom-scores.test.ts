@@ -33,6 +33,9 @@ describe('error of measuring and reliable change (Jacobson and Truax 1991)', () 
     near(minimalDetectableChange(0.48).mdc95, 1.330492, 1e-6);
     near(minimalDetectableChange(1.02).mdc95, 2.827296, 1e-6);
   });
+  it('at 90 % the same error of .48 gives 1.116564, computed by 1.644854 times the root of two', () => {
+    near(minimalDetectableChange(0.48).mdc90, 1.116564, 1e-6);
+  });
   it('an index of exactly 1.96 is not reliable, over it is, in either direction', () => {
     // A deviation of 1 over the root of two with no reliability makes the deviation of a difference one.
     const reliable = (after: number) =>
@@ -127,9 +130,25 @@ describe('change of a 0 to 10 pain rating', () => {
     expect(change('knee-osteoarthritis', 8, 7)).toMatchObject({ slightlyBetter: true, muchBetter: false });
     expect(change('knee-osteoarthritis', 3, 2)).toMatchObject({ muchBetter: true, importantFall: true });
     expect(change('knee-osteoarthritis', 10, 9.1)).toMatchObject({ slightlyBetter: false });
+    expect([3.4, 3.41].map((after) => change('knee-osteoarthritis', 4, after).slightlyBetter)).toEqual([
+      true,
+      false,
+    ]);
+    expect([2.01, 2.02].map((after) => change('knee-osteoarthritis', 3, after).muchBetter)).toEqual([
+      true,
+      false,
+    ]);
+    expect([2.1, 2.11].map((after) => change('knee-osteoarthritis', 3, after).importantFall)).toEqual([
+      true,
+      false,
+    ]);
     expect(change('knee-osteoarthritis', 5, 3.5)).toMatchObject({ muchBetter: false, importantFall: true });
   });
-  it('pain that was 0 and rose is no improvement of any kind', () => {
+  it('pain that was 0 and stayed or rose is no improvement of any kind', () => {
+    expect(change('knee-osteoarthritis', 0, 0)).toMatchObject({
+      slightlyBetter: false,
+      importantFall: false,
+    });
     expect(change('knee-osteoarthritis', 0, 2)).toMatchObject({
       direction: 'worse',
       slightlyBetter: false,
