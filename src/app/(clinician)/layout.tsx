@@ -1,6 +1,7 @@
 /** Styles of the clinic's pages. Access is checked by each page, which also draws the frame. */
 import type { ReactNode } from 'react';
 import '../../ui/clinician/styles/clinician.css';
+import '../../ui/clinician/styles/picture.css';
 
 const ClinicLayout = ({ children }: { readonly children: ReactNode }) => children;
 

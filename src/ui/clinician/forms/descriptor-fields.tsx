@@ -9,7 +9,7 @@ import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { SelectField } from '#ui/shared/select-field.tsx';
 import { LongTextField, TextField } from '#ui/shared/text-field.tsx';
 import { labelOf, optionInWords } from './field-words.ts';
-import { linesOf, notAnswered, type Typed } from './typed.ts';
+import { linesOf, noneOfThese, notAnswered, type Typed } from './typed.ts';
 
 export interface FieldsProps {
   readonly fields: readonly Field[];
@@ -118,13 +118,16 @@ const TextOf = (
 const SeveralOf = (props: OneProps & { readonly values: readonly string[] }) => {
   const { at, label, isOptional: _isOptional, ...words } = wordsOf(props);
   const options = props.values.map((value) => ({ value, label: optionInWords(value) }));
-  const apart = { value: notAnswered, label: 'Asked and not answered', isApart: true };
+  const apart = [
+    { value: noneOfThese, label: 'None of these', isApart: true },
+    { value: notAnswered, label: 'Asked and not answered', isApart: true },
+  ];
   return (
     <CheckboxGroup
       {...words}
       legend={label}
       isWrapped
-      options={props.field.nullable ? [...options, apart] : options}
+      options={props.field.nullable ? [...options, ...apart] : options}
       chosen={linesOf(props.typed[at] ?? '')}
       onChoose={(values) => props.onType(at, values.join('\n'))}
     />

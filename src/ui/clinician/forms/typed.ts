@@ -12,6 +12,8 @@ export type Typed = Readonly<Record<string, string>>;
 
 /** Stands for "asked and not answered" where a list may be null. */
 export const notAnswered = 'not-answered';
+/** Stands for a list that is empty on purpose; nothing ticked says nothing. */
+export const noneOfThese = 'none';
 
 type Found = { readonly value?: unknown; readonly problems: readonly Problem[] };
 
@@ -54,6 +56,7 @@ const rowsAt = (row: RecordField, path: string, text: string): Found => {
 
 const listAt = (field: ListField, path: string, text: string): Found => {
   if (text === notAnswered) return found(null);
+  if (text === noneOfThese) return found([]);
   if (field.of.kind === 'record') return rowsAt(field.of, path, text);
   if (field.of.kind !== 'number' && field.of.kind !== 'integer') return found(linesOf(text));
   const texts = text.split(/[\s;]+/).filter((part) => part !== '');
@@ -109,6 +112,7 @@ const textOf = (value: unknown): string => {
   if (value === null || value === undefined) return '';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value)) {
+    if (value.length === 0) return noneOfThese;
     const isRows = value.some((item) => typeof item === 'object' && item !== null);
     return isRows
       ? value

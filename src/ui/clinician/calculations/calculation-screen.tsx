@@ -1,0 +1,53 @@
+/** One calculation: what it takes, who says so and how that was seen, its example worked, and a form to try it. */
+import { calculationById } from '#core/registry.ts';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import type { CalculationRow } from '../answers.ts';
+import { CitationNote } from '../support-note.tsx';
+import { InputTable } from './input-table.tsx';
+import { ResultView } from './result-view.tsx';
+import { TryForm } from './try-form.tsx';
+
+/** What the example answers, worked out by the calculation itself. */
+const Example = ({ row }: { readonly row: CalculationRow }) => {
+  const outcome = calculationById(row.id)?.calculate(row.example);
+  if (!outcome?.ok) return <p className="soft">The example gives no result.</p>;
+  return (
+    <>
+      <ResultView result={outcome.result} fields={row.result} />
+      <ul className="notes">
+        {outcome.notes.map((note) => (
+          <li key={`${note.code} ${note.text}`}>{note.text}</li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+export const CalculationScreen = ({ row }: { readonly row: CalculationRow }) => (
+  <div className="stack-wide">
+    <PageHeading caption={<a href="/calculations">Calculations</a>}>{row.title}</PageHeading>
+    <section className="stack-close">
+      <h2>Who says so</h2>
+      {row.citations.map((citation) => (
+        <CitationNote key={`${citation.source} ${citation.locator} ${citation.mark}`} citation={citation} />
+      ))}
+      {row.citations.length > 1 ? (
+        <p className="soft">Where these differ, the remark says which is used and why.</p>
+      ) : null}
+    </section>
+    <section className="stack-close">
+      <InputTable fields={row.input} />
+    </section>
+    <div className="side-by-side">
+      <section className="stack">
+        <h2>Try it</h2>
+        <p className="soft">It starts with the example. Nothing typed here is kept.</p>
+        <TryForm row={row} />
+      </section>
+      <section className="stack-close">
+        <h2>The example gives</h2>
+        <Example row={row} />
+      </section>
+    </div>
+  </div>
+);

@@ -1,0 +1,59 @@
+/** Every calculation of the product, by area, with how its sources were seen. */
+import type { Area } from '#core/calculation.ts';
+import type { Mark } from '#core/citation.ts';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import type { CalculationRow } from '../answers.ts';
+
+const areaTitles: Readonly<Record<Area, string>> = {
+  strength: 'Strength and low load',
+  variation: 'Variations',
+  occlusion: 'Occlusion',
+  screening: 'Screening',
+  nutrition: 'Nutrition',
+  monitoring: 'Monitoring',
+  outcomes: 'Outcomes',
+  series: 'Reading a series',
+  engine: 'Decisions',
+};
+
+const markWords: Readonly<Record<Mark, string>> = {
+  seen: 'read at the source',
+  'second-hand': 'second-hand',
+  memory: 'from memory',
+  computed: 'computed here',
+  design: 'a choice of this project',
+  'common-practice': 'common practice',
+};
+
+/** "read at the source; from memory": every way the sources of a row were seen. */
+export const marksInWords = (row: Pick<CalculationRow, 'citations'>): string =>
+  [...new Set(row.citations.map((citation) => markWords[citation.mark]))].join('; ');
+
+export const CalculationsScreen = ({ rows }: { readonly rows: readonly CalculationRow[] }) => {
+  const areas = [...new Set(rows.map((row) => row.area))];
+  return (
+    <div className="stack-wide">
+      <PageHeading>Calculations</PageHeading>
+      <p className="lead">
+        {rows.length} calculations. Each names its source and how that was seen; a figure from memory says so.
+      </p>
+      <div className="areas">
+        {areas.map((area) => (
+          <section key={area} className="stack-close">
+            <h2>{areaTitles[area]}</h2>
+            <ul className="plain-list">
+              {rows
+                .filter((row) => row.area === area)
+                .map((row) => (
+                  <li key={row.id}>
+                    <a href={`/calculations/${row.id}`}>{row.title}</a>{' '}
+                    <span className="soft">{marksInWords(row)}</span>
+                  </li>
+                ))}
+            </ul>
+          </section>
+        ))}
+      </div>
+    </div>
+  );
+};
