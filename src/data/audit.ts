@@ -38,8 +38,11 @@ export const sealOf = (key: Uint8Array, row: Omit<AuditRow, 'seal'>): string =>
 /** What the first row of a chain follows. */
 export const chainRoot = '0'.repeat(64);
 
+/** What a row needs to know of who acts. */
+export type Acting = Pick<Access, 'store' | 'auditKey' | 'clinicId' | 'actorId' | 'now'>;
+
 /** Adds a sealed row inside the caller's transaction. */
-export const sealed = async (tx: Db, access: Access, entry: Entry): Promise<void> => {
+export const sealed = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
   const [last] = await tx
     .select({ sequence: audit.sequence, seal: audit.seal })
     .from(audit)
@@ -62,7 +65,7 @@ export const sealed = async (tx: Db, access: Access, entry: Entry): Promise<void
 };
 
 interface Pending {
-  readonly access: Access;
+  readonly access: Acting;
   readonly entry: Entry;
 }
 
@@ -90,7 +93,7 @@ export const flushReads = async (store: Store): Promise<number> => {
 };
 
 /** Notes what wrote nothing itself. A crash may lose up to a second of these rows, never of writes. */
-const noteSoon = (access: Access, entry: Entry): void => {
+const noteSoon = (access: Acting, entry: Entry): void => {
   const queue = queueOf(access.store);
   queue.pending.push({ access, entry });
   if (queue.timer) return;
@@ -101,15 +104,15 @@ const noteSoon = (access: Access, entry: Entry): void => {
 };
 
 /** Notes that a record or list was opened. */
-export const noteRead = (access: Access, entry: Omit<Entry, 'act'>): void =>
+export const noteRead = (access: Acting, entry: Omit<Entry, 'act'>): void =>
   noteSoon(access, { ...entry, act: 'read' });
 
 /** Notes that somebody asked for what is not theirs. */
-export const noteRefused = (access: Access, entry: Omit<Entry, 'act'>): void =>
+export const noteRefused = (access: Acting, entry: Omit<Entry, 'act'>): void =>
   noteSoon(access, { ...entry, act: 'refused' });
 
 /** Notes a sign-in, a sign-out or a change of what somebody signs in with. */
-export const noteSignIn = (access: Access, entry: Omit<Entry, 'act'>): void =>
+export const noteSignIn = (access: Acting, entry: Omit<Entry, 'act'>): void =>
   noteSoon(access, { ...entry, act: 'sign-in' });
 
 /** Digest of the ids a list page showed, so that a row can be checked without holding them. */

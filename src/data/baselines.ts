@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import type { Baseline } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { touchMatters } from './matters.ts';
 import { baseline } from './schema/schema.ts';
 
 export type FrozenValues = Omit<Baseline, 'frozenOn' | 'frozenBy' | 'latched' | 'usualFatigue'>;
@@ -28,6 +29,7 @@ export const freezeBaseline = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'baseline',
@@ -54,6 +56,7 @@ export const latchBaseline = (access: Access, patientId: string, standing: Basel
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'baseline-latch',

@@ -1,13 +1,13 @@
 /** The clinic's own numbers, as versions. */
 import { randomUUID } from 'node:crypto';
 import { desc, eq } from 'drizzle-orm';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { ChoiceValues, ClinicChoice } from '#core/clinic-choice.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { choiceVersion } from './schema/schema.ts';
 
 /** Values the clinic has set; those it has not set are left out and take their defaults. */
-export const choicesOf = async (access: Access): Promise<ChoiceValues> => {
+export const choicesOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<ChoiceValues> => {
   const [row] = await access.store.read
     .select({ choices: choiceVersion.choices })
     .from(choiceVersion)
@@ -16,6 +16,39 @@ export const choicesOf = async (access: Access): Promise<ChoiceValues> => {
     .limit(1);
   return row?.choices ?? {};
 };
+
+/** One number as it holds now: the clinic's own, or the default of the list it stands in. */
+export const choiceValue = async (
+  access: Pick<Access, 'store' | 'clinicId'>,
+  list: readonly ClinicChoice[],
+  id: string,
+): Promise<number> => {
+  const choice = list.find((one) => one.id === id);
+  if (!choice) throw new RangeError(`There is no clinic choice named ${id}.`);
+  return (await choicesOf(access))[id] ?? choice.default;
+};
+
+export interface ChoiceChange {
+  readonly version: number;
+  readonly choices: ChoiceValues;
+  readonly changedAt: number;
+  readonly changedBy: string;
+  readonly reason: string;
+}
+
+/** Every version, newest first. */
+export const choiceChanges = async (access: Access): Promise<readonly ChoiceChange[]> =>
+  access.store.read
+    .select({
+      version: choiceVersion.version,
+      choices: choiceVersion.choices,
+      changedAt: choiceVersion.changedAt,
+      changedBy: choiceVersion.changedBy,
+      reason: choiceVersion.reason,
+    })
+    .from(choiceVersion)
+    .where(eq(choiceVersion.clinicId, access.clinicId))
+    .orderBy(desc(choiceVersion.version));
 
 export const saveChoices = (access: Access, choices: ChoiceValues, reason: string): Promise<number> =>
   access.store.write(async (tx) => {
@@ -35,6 +68,11 @@ export const saveChoices = (access: Access, choices: ChoiceValues, reason: strin
       changedAt: access.now,
       changedBy: access.actorId,
       reason,
+    });
+    // Due dates rest on these numbers.
+    access.store.beforeCommit(`worklist ${access.clinicId}`, async () => {
+      const { rebuildWorklist } = await import('./worklist.ts');
+      await rebuildWorklist(access);
     });
     await sealed(tx, access, {
       act: 'write',

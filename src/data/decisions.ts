@@ -11,6 +11,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { touchMatters } from './matters.ts';
 import { decision, decisionResponse, proposal } from './schema/schema.ts';
 
 export interface NewDecision {
@@ -86,6 +87,7 @@ export const storeDecision = (access: Access, patientId: string, row: NewDecisio
       ...rest,
       ...answers,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'decision',
@@ -102,6 +104,7 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
     await tx
       .insert(proposal)
       .values({ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'proposal',
@@ -207,6 +210,7 @@ export const respond = (
       answeredBy: access.actorId,
       answeredName: access.actorName,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'decision-response',

@@ -7,6 +7,7 @@ import { and, eq } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { touchMatters } from './matters.ts';
 import {
   entryConflict,
   morning,
@@ -73,6 +74,7 @@ const known = async (
     payload: entry,
     arrivedAt: access.now,
   });
+  touchMatters(access, patientId);
   await sealed(tx, access, { act: 'write', subject: 'entry-conflict', subjectId: entry.entryId, patientId });
   return { kind: 'conflict' };
 };
@@ -146,6 +148,7 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
         })),
       );
     }
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'session',
@@ -172,6 +175,7 @@ export const storeMorning = (
     const owner = { clinicId: access.clinicId, patientId, morningId: row.id };
     if (entry.joints.length > 0)
       await tx.insert(morningJoint).values(entry.joints.map((joint) => ({ ...owner, ...joint })));
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'morning',

@@ -7,6 +7,7 @@ import type { Dose } from '#core/model/dose.ts';
 import type { PrescriptionVersion } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { touchMatters } from './matters.ts';
 import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
 
 export interface Prescription {
@@ -117,6 +118,7 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'prescription',
@@ -143,6 +145,7 @@ export const carrySignature = (
       signedBy: access.actorId,
       signedName,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'signature',
@@ -188,6 +191,7 @@ export const signPrescription = (
       signedBy: access.actorId,
       signedName: access.actorName,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'signature', subjectId: prescriptionId, patientId });
     return 'signed';
   });
@@ -222,6 +226,7 @@ export const endPrescription = (
       endedBy: access.actorId,
       reason,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'prescription-end',

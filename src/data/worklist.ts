@@ -1,196 +1,146 @@
-/** What the worklist needs of every patient of a clinic, in a fixed number of queries. */
-import { and, asc, desc, eq, isNull, max, min, sql } from 'drizzle-orm';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
-import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
+/** Reading the worklist a page at a time, and rebuilding it from the record. */
+import { and, asc, count, eq, inArray, lte, or, sql } from 'drizzle-orm';
+import { dueMatters } from '#core/worklist/due-matters.ts';
+import type { MatterKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import {
-  baseline,
-  clinic,
-  decision,
-  decisionResponse,
-  entryConflict,
-  morning,
-  patientIdentity,
-  proposal,
-  screening,
-  trainingSession,
-} from './schema/schema.ts';
-import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
+import { choicesOf } from './choices.ts';
+import { dueAfter, type MatterRow, matterRows } from './matters.ts';
+import { matter, matterAction, patient, patientIdentity } from './schema/schema.ts';
+import { patientStates } from './worklist-states.ts';
 
-export interface WorklistPatient extends PatientState {
+export type StoredMatter = typeof matter.$inferSelect;
+
+export interface WorklistLine {
   readonly patientId: string;
   readonly givenName: string;
   readonly familyName: string;
+  /** Most pressing first. */
+  readonly matters: readonly StoredMatter[];
 }
 
-const byPatient = <R extends { patientId: string }>(
-  rows: readonly R[],
-): ReadonlyMap<string, readonly R[]> => {
-  const groups = new Map<string, R[]>();
-  for (const row of rows) {
-    const known = groups.get(row.patientId);
-    if (known) known.push(row);
-    else groups.set(row.patientId, [row]);
-  }
-  return groups;
-};
+/** Where a page ends; the next one begins after it. */
+export interface Cursor {
+  readonly rank: number;
+  readonly since: number;
+  readonly patientId: string;
+}
 
-/** The newest decision of each joint. */
-const decisionRows = async (access: Access) => {
+export interface WorklistQuery {
+  readonly after: Cursor | null;
+  readonly limit: number;
+  readonly kind: MatterKind | null;
+  readonly assignedTo: string | null;
+}
+
+const due = (access: Access, query: Pick<WorklistQuery, 'kind' | 'assignedTo'>) =>
+  and(
+    eq(matter.clinicId, access.clinicId),
+    lte(matter.showsFrom, access.day),
+    or(sql`${matter.snoozedUntil} IS NULL`, sql`${matter.snoozedUntil} < ${access.day}`),
+    query.kind ? eq(matter.kind, query.kind) : undefined,
+    query.assignedTo ? eq(matter.assignedTo, query.assignedTo) : undefined,
+  );
+
+/** The most pressing matter of each patient, a page of them in order of danger, then age. */
+const heads = (access: Access, query: WorklistQuery) => {
   const ranked = access.store.read
     .select({
-      id: decision.id,
-      patientId: decision.patientId,
-      joint: decision.joint,
-      decision: decision.decision,
-      contact: decision.contact,
-      evaluatedAt: decision.evaluatedAt,
-      reasons: decision.reasons,
-      rank: sql<number>`row_number() over (partition by ${decision.patientId}, ${decision.joint} order by ${decision.evaluatedAt} desc)`.as(
-        'rank',
-      ),
+      patientId: matter.patientId,
+      rank: matter.rank,
+      since: matter.since,
+      place:
+        sql<number>`row_number() over (partition by ${matter.patientId} order by ${matter.rank}, ${matter.since})`.as(
+          'place',
+        ),
     })
-    .from(decision)
-    .where(eq(decision.clinicId, access.clinicId))
+    .from(matter)
+    .where(due(access, query))
     .as('ranked');
-  const rows = await access.store.read
+  const { after } = query;
+  const beyond =
+    after &&
+    sql`(${ranked.rank}, ${ranked.since}, ${ranked.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`;
+  return access.store.read
     .select()
     .from(ranked)
-    .where(sql`${ranked.rank} = 1`)
-    .orderBy(asc(ranked.rank));
-  const answered = await access.store.read
-    .selectDistinct({ decisionId: decisionResponse.decisionId })
-    .from(decisionResponse)
-    .where(eq(decisionResponse.clinicId, access.clinicId));
-  const answeredIds = new Set(answered.map((row) => row.decisionId));
-  return { rows, answeredIds };
+    .where(and(sql`${ranked.place} = 1`, beyond ?? undefined))
+    .orderBy(asc(ranked.rank), asc(ranked.since), asc(ranked.patientId))
+    .limit(query.limit);
 };
 
-type DecisionRow = Awaited<ReturnType<typeof decisionRows>>['rows'][number];
-
-const standingOf = (
-  rows: readonly DecisionRow[],
-  answeredIds: ReadonlySet<string>,
-): readonly StandingDecision[] =>
-  rows.map((row) => ({
-    id: row.id,
-    joint: row.joint as Joint,
-    decision: row.decision,
-    contact: row.contact,
-    evaluatedAt: row.evaluatedAt,
-    reasons: row.reasons,
-    answered: answeredIds.has(row.id),
-  }));
-
-/** The newest proposal of each prescribed exercise. */
-const proposalRows = async (access: Access) => {
-  const ranked = access.store.read
-    .select({
-      patientId: proposal.patientId,
-      exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`.as('exercise_id'),
-      decisionId: proposal.decisionId,
-      madeAt: proposal.madeAt,
-      worklist: proposal.worklist,
-      rank: sql<number>`row_number() over (partition by ${proposal.lineId} order by ${proposal.madeAt} desc)`.as(
-        'rank',
-      ),
-    })
-    .from(proposal)
-    .where(eq(proposal.clinicId, access.clinicId))
-    .as('ranked');
-  return access.store.read.select().from(ranked).where(sql`${ranked.rank} = 1`);
+export const worklistPage = async (
+  access: Access,
+  query: WorklistQuery,
+): Promise<{ readonly lines: readonly WorklistLine[]; readonly next: Cursor | null }> => {
+  const found = await heads(access, query);
+  const ids = found.map((row) => row.patientId);
+  if (ids.length === 0) return { lines: [], next: null };
+  const rows = await access.store.read
+    .select({ matter, givenName: patientIdentity.givenName, familyName: patientIdentity.familyName })
+    .from(matter)
+    .innerJoin(patientIdentity, eq(patientIdentity.patientId, matter.patientId))
+    .where(and(due(access, { kind: null, assignedTo: null }), inArray(matter.patientId, ids)))
+    .orderBy(asc(matter.rank), asc(matter.since));
+  const byPatient = new Map<string, { givenName: string; familyName: string; matters: StoredMatter[] }>();
+  for (const row of rows) {
+    const known = byPatient.get(row.matter.patientId);
+    if (known) known.matters.push(row.matter);
+    else
+      byPatient.set(row.matter.patientId, {
+        givenName: row.givenName,
+        familyName: row.familyName,
+        matters: [row.matter],
+      });
+  }
+  const last = found.at(-1);
+  return {
+    lines: ids.flatMap((patientId) => {
+      const known = byPatient.get(patientId);
+      return known ? [{ patientId, ...known }] : [];
+    }),
+    next:
+      last && found.length === query.limit
+        ? { rank: last.rank, since: last.since, patientId: last.patientId }
+        : null,
+  };
 };
 
-type ProposalRow = Awaited<ReturnType<typeof proposalRows>>[number];
-
-const proposalsFrom = (
-  rows: readonly ProposalRow[],
-  answeredIds: ReadonlySet<string>,
-): readonly StandingProposal[] =>
-  rows.map((row) => ({
-    exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
-    decisionId: row.decisionId,
-    madeAt: row.madeAt,
-    worklist: row.worklist,
-    answered: answeredIds.has(row.decisionId),
-  }));
-
-const newestBaselines = async (access: Access) =>
-  access.store.read
-    .select({ patientId: baseline.patientId, joint: baseline.joint, frozenOn: max(baseline.frozenOn) })
-    .from(baseline)
-    .where(eq(baseline.clinicId, access.clinicId))
-    .groupBy(baseline.patientId, baseline.joint);
-
-const single = async <V>(
-  rows: Promise<readonly { patientId: string; value: V }[]> | readonly { patientId: string; value: V }[],
-) => new Map((await rows).map((row) => [row.patientId, row.value]));
-
-export const worklistPatients = async (access: Access): Promise<readonly WorklistPatient[]> => {
+/** How many patients have a matter that shows today, and how many patients there are. */
+export const worklistCounts = async (access: Access, query: Pick<WorklistQuery, 'kind' | 'assignedTo'>) => {
   const { read } = access.store;
-  const mine = access.clinicId;
-  const [own] = await read.select({ zone: clinic.zone }).from(clinic).where(eq(clinic.id, mine));
-  const people = await read
-    .select()
-    .from(patientIdentity)
-    .where(eq(patientIdentity.clinicId, mine))
-    .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName));
-  const { rows, answeredIds } = await decisionRows(access);
-  const decisions = byPatient(rows);
-  const proposals = byPatient(await proposalRows(access));
-  const prescriptions = byPatient(await prescriptionRows(access));
-  const baselines = byPatient(await newestBaselines(access));
-  const mornings = await single(
-    read
-      .select({ patientId: morning.patientId, value: max(morning.day) })
-      .from(morning)
-      .where(eq(morning.clinicId, mine))
-      .groupBy(morning.patientId),
-  );
-  const screened = await single(
-    read
-      .select({ patientId: screening.patientId, value: max(screening.day) })
-      .from(screening)
-      .where(eq(screening.clinicId, mine))
-      .groupBy(screening.patientId),
-  );
-  const conflicts = await single(
-    read
-      .select({ patientId: entryConflict.patientId, value: min(entryConflict.arrivedAt) })
-      .from(entryConflict)
-      .where(eq(entryConflict.clinicId, mine))
-      .groupBy(entryConflict.patientId),
-  );
-  const doubtful = await single(
-    read
-      .select({ patientId: trainingSession.patientId, value: min(trainingSession.arrivedAt) })
-      .from(trainingSession)
-      .where(
-        and(
-          eq(trainingSession.clinicId, mine),
-          eq(trainingSession.clockDoubtful, true),
-          isNull(trainingSession.amends),
-        ),
-      )
-      .groupBy(trainingSession.patientId)
-      .orderBy(desc(trainingSession.patientId)),
-  );
-  return people.map((person) => ({
-    patientId: person.patientId,
-    givenName: person.givenName,
-    familyName: person.familyName,
-    decisions: standingOf(decisions.get(person.patientId) ?? [], answeredIds),
-    proposals: proposalsFrom(proposals.get(person.patientId) ?? [], answeredIds),
-    ...prescriptionState(prescriptions.get(person.patientId) ?? [], own?.zone ?? 'UTC'),
-    conflictSince: conflicts.get(person.patientId) ?? null,
-    clockDoubtfulSince: doubtful.get(person.patientId) ?? null,
-    lastMorning: mornings.get(person.patientId) ?? null,
-    screenedOn: screened.get(person.patientId) ?? null,
-    baselines: (baselines.get(person.patientId) ?? []).map((row) => ({
-      joint: row.joint as Joint,
-      frozenOn: row.frozenOn as Day,
-    })),
-  }));
+  const [listed] = await read
+    .select({ n: sql<number>`count(distinct ${matter.patientId})`.mapWith(Number) })
+    .from(matter)
+    .where(due(access, query));
+  const [all] = await read.select({ n: count() }).from(patient).where(eq(patient.clinicId, access.clinicId));
+  return { listed: listed?.n ?? 0, patients: all?.n ?? 0 };
 };
+
+/** Every matter of the clinic worked out from the record, as it should stand. */
+export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow[]> => {
+  const after = dueAfter(await choicesOf(access));
+  const actions = await access.store.read
+    .select()
+    .from(matterAction)
+    .where(eq(matterAction.clinicId, access.clinicId))
+    .orderBy(asc(matterAction.doneAt));
+  const states = await patientStates(access);
+  return [...states].flatMap(([patientId, state]) =>
+    matterRows(
+      access.clinicId,
+      patientId,
+      dueMatters(state, after),
+      actions.filter((action) => action.patientId === patientId),
+    ),
+  );
+};
+
+/** Throws the clinic's matters away and writes them anew. Returns how many there are. */
+export const rebuildWorklist = (access: Access): Promise<number> =>
+  access.store.write(async (tx) => {
+    const rows = await rebuiltMatters(access);
+    await tx.delete(matter).where(eq(matter.clinicId, access.clinicId));
+    for (let from = 0; from < rows.length; from += 200)
+      await tx.insert(matter).values(rows.slice(from, from + 200));
+    return rows.length;
+  });

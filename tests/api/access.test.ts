@@ -73,7 +73,10 @@ const expected: Readonly<Record<string, Row>> = {
   'staff.screening.outcomes': ofRecord,
   'staff.screening.record': ofRecord,
   'staff.screening.sheet': ofRecord,
+  'staff.worklist.acknowledge': ofRecord,
   'staff.worklist.list': ofClinic,
+  'staff.worklist.snooze': ofRecord,
+  'staff.worklist.takeOn': ofRecord,
 };
 
 const probes: Readonly<Record<string, unknown>> = {

@@ -1,41 +1,107 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
-import { type ChoiceValues, defaultsOf } from '#core/clinic-choice.ts';
-import { engineChoices } from '#core/engine/choices.ts';
-import { occlusionChoices } from '#core/occlusion/choices.ts';
-import { screeningChoices } from '#core/screening/choices.ts';
-import type { DueAfter } from '#core/worklist/matter.ts';
-import { compareMatters, mattersOf } from '#core/worklist/matters.ts';
+import { z } from 'zod';
+import { type Day, daysBetween, isDay } from '#core/day.ts';
+import { matterKinds } from '#core/worklist/matter.ts';
+import { sentenceOf } from '#core/worklist/sentences.ts';
 import { digestOfIds, noteRead } from '#data/audit.ts';
-import { choicesOf } from '#data/choices.ts';
-import { worklistPatients } from '#data/worklist.ts';
-import { clinicianProcedure, router } from '../trpc.ts';
+import { handleMatter } from '#data/matters.ts';
+import { type StoredMatter, worklistCounts, worklistPage } from '#data/worklist.ts';
+import { Problem } from '../errors.ts';
+import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
 
-const dueAfter = (own: ChoiceValues): DueAfter => {
-  const values = {
-    ...defaultsOf(engineChoices),
-    ...defaultsOf(screeningChoices),
-    ...defaultsOf(occlusionChoices),
-    ...own,
-  };
-  return {
-    missingMornings: values['worklist-missing-mornings']!,
-    screeningDays: values['screening-valid-days']!,
-    pressureDays: values['occlusion-pressure-valid-days']!,
-    baselineDays: values['baseline-expiry']!,
-  };
-};
+const shown = (row: StoredMatter, today: Day) => ({
+  key: row.key,
+  kind: row.kind,
+  sentence: sentenceOf({ kind: row.kind, joint: row.joint as never, facts: row.facts }, today),
+  since: row.since,
+  joint: row.joint,
+  decisionId: row.decisionId,
+  acknowledgedBy: row.acknowledgedBy,
+  assignedTo: row.assignedTo,
+  assignedName: row.assignedName,
+});
+
+const cursor = z.object({ rank: z.number().int(), since: z.number().int(), patientId: z.string().max(64) });
+
+/** Longest a matter may be put off. */
+const longestSnoozeDays = 14;
 
 export const worklistRouter = router({
-  list: clinicianProcedure.query(async ({ ctx }) => {
-    const due = dueAfter(await choicesOf(ctx.access));
-    const patients = await worklistPatients(ctx.access);
-    const lines = patients.flatMap(({ patientId, givenName, familyName, ...state }) => {
-      const [first, ...others] = mattersOf(state, ctx.access.day, due);
-      return first ? [{ patientId, givenName, familyName, matter: first, others }] : [];
-    });
-    lines.sort((a, b) => compareMatters(a.matter, b.matter));
-    const ids = lines.map((line) => line.patientId);
-    noteRead(ctx.access, { subject: 'worklist', detail: { count: ids.length, ids: digestOfIds(ids) } });
-    return { day: ctx.access.day, patients: patients.length, lines };
-  }),
+  list: clinicianProcedure
+    .input(
+      z
+        .object({
+          after: cursor.nullable().default(null),
+          limit: z.number().int().min(1).max(100).default(50),
+          kind: z.enum(matterKinds).nullable().default(null),
+          mine: z.boolean().default(false),
+        })
+        .prefault({}),
+    )
+    .query(async ({ ctx, input }) => {
+      const { access } = ctx;
+      const query = { ...input, assignedTo: input.mine ? access.actorId : null };
+      const { lines, next } = await worklistPage(access, query);
+      const counts = await worklistCounts(access, query);
+      const ids = lines.map((line) => line.patientId);
+      noteRead(access, { subject: 'worklist', detail: { count: ids.length, ids: digestOfIds(ids) } });
+      return {
+        day: access.day,
+        ...counts,
+        next,
+        lines: lines.map(({ matters, ...line }) => {
+          const [matter, ...others] = matters.map((row) => shown(row, access.day));
+          return { ...line, matter: matter!, others };
+        }),
+      };
+    }),
+
+  acknowledge: recordProcedure
+    .input(z.object({ key: z.string().max(200), reason: z.string().trim().max(300).default('') }))
+    .mutation(({ ctx, input }) =>
+      handled(ctx.access, ctx.patient.id, { ...input, act: 'acknowledge', until: null, assignee: null }),
+    ),
+
+  /** Takes a matter on; one clinician at a time. */
+  takeOn: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
+    handled(ctx.access, ctx.patient.id, {
+      key: input.key,
+      act: 'assign',
+      until: null,
+      assignee: { id: ctx.access.actorId, name: ctx.access.actorName },
+      reason: '',
+    }),
+  ),
+
+  snooze: recordProcedure
+    .input(
+      z.object({
+        key: z.string().max(200),
+        until: z.string().max(10),
+        reason: z.string().trim().min(1).max(300),
+      }),
+    )
+    .mutation(({ ctx, input }) => {
+      const ahead = isDay(input.until) ? daysBetween(ctx.access.day, input.until) : -1;
+      if (ahead < 0 || ahead > longestSnoozeDays) {
+        throw new Problem('refused', `Give a day from today to ${longestSnoozeDays} days ahead.`, {
+          refusals: [
+            {
+              field: 'input.until',
+              code: 'outside-validity',
+              reason: `Give a day from today to ${longestSnoozeDays} days ahead.`,
+            },
+          ],
+        });
+      }
+      return handled(ctx.access, ctx.patient.id, { ...input, act: 'snooze', assignee: null });
+    }),
 });
+
+const handled = async (...args: Parameters<typeof handleMatter>): Promise<void> => {
+  const answer = await handleMatter(...args);
+  if (answer === 'no-such-matter')
+    throw new Problem('conflict', 'This matter is settled or has changed; open the list again.');
+  if (answer === 'danger')
+    throw new Problem('refused', 'Danger cannot be put off. Answer it, or hand it to a colleague.');
+};

@@ -18,6 +18,7 @@ export const matterKinds = [
   'missing-answers',
   'routine-contact',
   'screening-due',
+  'override-ended',
   'pressure-due',
   'baseline-due',
 ] as const;
@@ -26,14 +27,30 @@ export type MatterKind = (typeof matterKinds)[number];
 /** Matters that may never be put off. */
 export const dangers: readonly MatterKind[] = ['red-flag', 'pause', 'same-day-contact'];
 
-export interface Matter {
+/** A matter with the day from which it shows. It holds facts, not words that would age. */
+export interface DueMatter {
+  /** One matter of a key per patient. */
+  readonly key: string;
   readonly kind: MatterKind;
-  readonly sentence: string;
-  /** Instant the matter arose, epoch milliseconds. */
+  /** Instant it arose, epoch milliseconds. */
   readonly since: number;
+  /** First civil day of the clinic on which it shows. */
+  readonly showsFrom: Day;
   readonly joint: Joint | null;
   /** Decision the matter is about; answering it settles the matter. */
   readonly decisionId: string | null;
+  readonly facts: Readonly<Record<string, string | number>>;
+}
+
+/** Shows at once. */
+export const always: Day = '1970-01-01';
+
+/** What a clinician has done about a matter without settling it. */
+export interface MatterHandling {
+  readonly acknowledgedBy: string | null;
+  readonly assignedTo: string | null;
+  /** Last day it stays out of the list; danger is never put off. */
+  readonly snoozedUntil: Day | null;
 }
 
 export interface StandingDecision {
@@ -43,12 +60,13 @@ export interface StandingDecision {
   readonly contact: Contact;
   readonly evaluatedAt: number;
   readonly reasons: readonly Reason[];
-  /** A clinician has accepted or overridden it. */
-  readonly answered: boolean;
+  /** null = nobody has answered; a day = overridden until then; "for-good" = accepted. */
+  readonly settled: Day | 'for-good' | null;
 }
 
 /** What the newest proposal of a prescribed exercise says to the worklist. */
 export interface StandingProposal {
+  readonly lineId: string;
   readonly exercise: string;
   readonly decisionId: string;
   readonly madeAt: number;

@@ -5,3 +5,4 @@ export * from './clinical.ts';
 export * from './decisions.ts';
 export * from './logs.ts';
 export * from './people.ts';
+export * from './worklist.ts';

@@ -15,10 +15,18 @@ export interface Store {
   /** For reading. Inside a write it is the open transaction, so a write sees its own rows. */
   readonly read: Db;
   readonly write: <T>(fn: (tx: Db) => Promise<T> | T) => Promise<T>;
+  /** Work to do once, just before the open transaction commits; a later one of the same key replaces it. */
+  readonly beforeCommit: (key: string, work: () => Promise<void>) => void;
   /** The writing connection, for migrations, pragmas read back and backups. */
   readonly writer: Connection;
   readonly reader: Connection;
   readonly close: () => void;
+}
+
+/** A transaction under way, and what it still has to do before it commits. */
+interface Open {
+  readonly tx: Db;
+  readonly last: Map<string, () => Promise<void>>;
 }
 
 export const openStore = (file: string): Store => {
@@ -26,13 +34,18 @@ export const openStore = (file: string): Store => {
   const writer = connect(file);
   const reader = connect(file);
   reader.client.pragma('query_only = ON');
-  const scope = new AsyncLocalStorage<Db>();
+  const scope = new AsyncLocalStorage<Open>();
   let tail: Promise<unknown> = Promise.resolve();
 
   const transact = async <T>(fn: (tx: Db) => Promise<T> | T): Promise<T> => {
     writer.client.exec('BEGIN IMMEDIATE');
     try {
-      const result = await scope.run(writer.db, () => fn(writer.db));
+      const open: Open = { tx: writer.db, last: new Map() };
+      const result = await scope.run(open, async () => {
+        const value = await fn(writer.db);
+        for (const work of open.last.values()) await work();
+        return value;
+      });
       writer.client.exec('COMMIT');
       return result;
     } catch (error) {
@@ -43,7 +56,7 @@ export const openStore = (file: string): Store => {
 
   const write = <T>(fn: (tx: Db) => Promise<T> | T): Promise<T> => {
     const open = scope.getStore();
-    if (open) return Promise.resolve(fn(open));
+    if (open) return Promise.resolve(fn(open.tx));
     const run = tail.then(
       () => transact(fn),
       () => transact(fn),
@@ -59,9 +72,14 @@ export const openStore = (file: string): Store => {
   return {
     file,
     get read() {
-      return scope.getStore() ?? reader.db;
+      return scope.getStore()?.tx ?? reader.db;
     },
     write,
+    beforeCommit: (key, work) => {
+      const open = scope.getStore();
+      if (!open) throw new Error('Only inside a write.');
+      open.last.set(key, work);
+    },
     writer,
     reader,
     close,

@@ -47,6 +47,7 @@ export const matterStatus: Readonly<Record<MatterKind, Status>> = {
   'entry-conflict': { word: 'Entries differ', shape: 'care', tone: 'care' },
   'ease-back': { word: 'Eased back', shape: 'back', tone: 'care' },
   'floor-reached': { word: 'Nothing left to ease', shape: 'back', tone: 'care' },
+  'override-ended': { word: 'Override ended', shape: 'waiting', tone: 'plain' },
   'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },
   'clock-doubtful': { word: 'Clock doubtful', shape: 'unknown', tone: 'care' },
   'missing-answers': { word: 'No answers', shape: 'unknown', tone: 'plain' },

@@ -1,0 +1,124 @@
+/**
+ * Who needs a clinician, and for which fact. Matters are kept as facts with the day from which they
+ * show, so that nothing goes stale at midnight. Nothing here decides about a dose.
+ */
+import { addDays, type Day, daysBetween } from '../day.ts';
+import type { WorklistReason } from '../engine/dose/proposal.ts';
+import {
+  always,
+  type DueAfter,
+  type DueMatter,
+  type MatterKind,
+  matterKinds,
+  type PatientState,
+  type StandingDecision,
+} from './matter.ts';
+
+const kindOf = (row: StandingDecision): MatterKind | null => {
+  if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
+  if (row.decision === 'pause') return 'pause';
+  if (row.contact === 'emergency' || row.contact === 'same-day') return 'same-day-contact';
+  if (row.decision === 'ease-back') return 'ease-back';
+  return row.contact === 'routine' ? 'routine-contact' : null;
+};
+
+const decisionMatter = (row: StandingDecision): DueMatter | null => {
+  const kind = kindOf(row);
+  if (!kind || row.settled === 'for-good') return null;
+  const [reason] = row.reasons;
+  const facts = { rule: reason?.rule ?? '', threshold: reason?.threshold ?? '' };
+  const base = { key: `decision ${row.joint}`, since: row.evaluatedAt, joint: row.joint, decisionId: row.id };
+  if (row.settled === null) return { ...base, kind, showsFrom: always, facts };
+  return {
+    ...base,
+    kind: 'override-ended',
+    showsFrom: addDays(row.settled, 1),
+    facts: { ...facts, until: row.settled },
+  };
+};
+
+/** Only the reasons that ask for a person; what merely could not step is said in the review. */
+const proposalKinds: Partial<Record<WorklistReason, MatterKind>> = {
+  'two-ease-backs': 'eased-twice',
+  'floor-reached': 'floor-reached',
+  'no-dose-within-limit': 'floor-reached',
+  'limit-expired': 'routine-contact',
+};
+
+const proposalMatters = (state: PatientState): readonly DueMatter[] =>
+  state.proposals
+    .filter((row) => !row.answered)
+    .flatMap((row) =>
+      row.worklist.flatMap((reason) => {
+        const kind = proposalKinds[reason];
+        if (!kind) return [];
+        const facts = { exercise: row.exercise, reason };
+        return [
+          {
+            key: `${reason} ${row.lineId}`,
+            kind,
+            since: row.madeAt,
+            showsFrom: always,
+            joint: null,
+            decisionId: row.decisionId,
+            facts,
+          },
+        ];
+      }),
+    );
+
+const recorded = (kind: MatterKind, since: number | null): readonly DueMatter[] =>
+  since === null
+    ? []
+    : [{ key: kind, kind, since, showsFrom: always, joint: null, decisionId: null, facts: {} }];
+
+/** Noon of a day: close enough to order matters that are only known to the day. */
+const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
+
+/** Shows from the first day on which it is older than allowed. */
+const overdue = (kind: MatterKind, from: Day | null, after: number): readonly DueMatter[] =>
+  from === null
+    ? []
+    : [
+        {
+          key: kind,
+          kind,
+          since: noon(from),
+          showsFrom: addDays(from, after + 1),
+          joint: null,
+          decisionId: null,
+          facts: { from },
+        },
+      ];
+
+const missing = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
+  if (state.startedOn === null) return [];
+  const from = state.lastMorning ?? state.startedOn;
+  return overdue('missing-answers', from, due.missingMornings - 1);
+};
+
+const baselines = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
+  state.baselines.flatMap(({ joint, frozenOn }) =>
+    overdue('baseline-due', frozenOn, due.baselineDays).map((matter) => ({
+      ...matter,
+      key: `baseline-due ${joint}`,
+      joint,
+    })),
+  );
+
+/** Every matter of a patient, those included that will show only later. */
+export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
+  [
+    ...state.decisions.map(decisionMatter).filter((matter) => matter !== null),
+    ...proposalMatters(state),
+    ...recorded('awaiting-signature', state.unsignedSince),
+    ...recorded('entry-conflict', state.conflictSince),
+    ...recorded('clock-doubtful', state.clockDoubtfulSince),
+    ...missing(state, due),
+    ...overdue('screening-due', state.screenedOn, due.screeningDays),
+    ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),
+    ...baselines(state, due),
+  ].sort((a, b) => (a.key < b.key ? -1 : 1));
+
+/** Place of a kind from most pressing; stored with the matter so that the file can order by it. */
+export const rankOf = (kind: MatterKind): number => matterKinds.indexOf(kind);

@@ -1,0 +1,182 @@
+/**
+ * Who of the clinic looks after a patient, and openings of a record from outside that team. A
+ * patient nobody has put into a team is looked after by every clinician of the clinic.
+ */
+import { randomUUID } from 'node:crypto';
+import { and, asc, desc, eq, gt, gte, inArray } from 'drizzle-orm';
+import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { choiceValue } from './choices.ts';
+import { authUser, careTeam, emergencyOpening, patientIdentity } from './schema/schema.ts';
+
+export interface TeamMember {
+  readonly userId: string;
+  readonly name: string;
+}
+
+/** The newest row of each person that says they belong, by patient. */
+const standing = (rows: readonly (typeof careTeam.$inferSelect)[]): ReadonlyMap<string, Set<string>> => {
+  const teams = new Map<string, Set<string>>();
+  for (const row of rows) {
+    const team = teams.get(row.patientId) ?? new Set<string>();
+    if (row.belongs) team.add(row.userId);
+    else team.delete(row.userId);
+    teams.set(row.patientId, team);
+  }
+  return teams;
+};
+
+const teamIds = async (access: Access, patientId: string): Promise<readonly string[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(careTeam)
+    .where(and(eq(careTeam.clinicId, access.clinicId), eq(careTeam.patientId, patientId)))
+    .orderBy(asc(careTeam.recordedAt));
+  return [...(standing(rows).get(patientId) ?? [])];
+};
+
+export const teamOf = async (access: Access, patientId: string): Promise<readonly TeamMember[]> => {
+  const ids = await teamIds(access, patientId);
+  if (ids.length === 0) return [];
+  return access.store.read
+    .select({ userId: authUser.id, name: authUser.name })
+    .from(authUser)
+    .where(and(eq(authUser.clinicId, access.clinicId), inArray(authUser.id, [...ids])))
+    .orderBy(asc(authUser.name));
+};
+
+/** Adds a clinician of the clinic to the team, or takes one out; false when there is no such clinician. */
+export const setTeamMember = (
+  access: Access,
+  patientId: string,
+  userId: string,
+  belongs: boolean,
+): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const [user] = await tx
+      .select({ id: authUser.id })
+      .from(authUser)
+      .where(
+        and(eq(authUser.clinicId, access.clinicId), eq(authUser.id, userId), eq(authUser.role, 'clinician')),
+      );
+    if (!user) return false;
+    const id = randomUUID();
+    const { clinicId, now: recordedAt, actorId: recordedBy } = access;
+    await tx.insert(careTeam).values({ id, clinicId, patientId, userId, belongs, recordedAt, recordedBy });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'care-team',
+      subjectId: userId,
+      patientId,
+      detail: { belongs },
+    });
+    return true;
+  });
+
+const isRestricted = async (access: Access): Promise<boolean> =>
+  (await choiceValue(access, recordKeepingChoices, 'care-team-restriction')) === 1;
+
+const openNow = async (access: Access, patientId: string): Promise<boolean> => {
+  const [row] = await access.store.read
+    .select({ id: emergencyOpening.id })
+    .from(emergencyOpening)
+    .where(
+      and(
+        eq(emergencyOpening.clinicId, access.clinicId),
+        eq(emergencyOpening.patientId, patientId),
+        eq(emergencyOpening.userId, access.actorId),
+        gt(emergencyOpening.until, access.now),
+      ),
+    )
+    .limit(1);
+  return row !== undefined;
+};
+
+/** Whether the caller, a clinician of the clinic, may open this record now. */
+export const mayOpen = async (access: Access, patientId: string): Promise<boolean> => {
+  if (!(await isRestricted(access))) return true;
+  const team = await teamIds(access, patientId);
+  return team.length === 0 || team.includes(access.actorId) || openNow(access, patientId);
+};
+
+/** Patients kept to teams the caller is not in; empty where the clinic does not restrict. */
+export const closedToMe = async (access: Access): Promise<ReadonlySet<string>> => {
+  if (!(await isRestricted(access))) return new Set();
+  const rows = await access.store.read
+    .select()
+    .from(careTeam)
+    .where(eq(careTeam.clinicId, access.clinicId))
+    .orderBy(asc(careTeam.recordedAt));
+  const closed = [...standing(rows)].filter(([, team]) => team.size > 0 && !team.has(access.actorId));
+  return new Set(closed.map(([patientId]) => patientId));
+};
+
+/** Opens a record from outside its team for some hours. The team is told. */
+export const openWithReason = async (access: Access, patientId: string, reason: string): Promise<number> => {
+  const hours = await choiceValue(access, recordKeepingChoices, 'emergency-opening-hours');
+  const until = access.now + hours * 3_600_000;
+  await access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(emergencyOpening).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      userId: access.actorId,
+      userName: access.actorName,
+      reason,
+      openedAt: access.now,
+      until,
+    });
+    await sealed(tx, access, {
+      act: 'read',
+      subject: 'emergency-opening',
+      subjectId: id,
+      patientId,
+      detail: { hours },
+    });
+  });
+  return until;
+};
+
+export interface Opening {
+  readonly patientId: string;
+  readonly givenName: string;
+  readonly familyName: string;
+  readonly userName: string;
+  readonly reason: string;
+  readonly openedAt: number;
+}
+
+const openingRows = (access: Access, since: number, patientId?: string): Promise<readonly Opening[]> =>
+  Promise.resolve(
+    access.store.read
+      .select({
+        patientId: emergencyOpening.patientId,
+        givenName: patientIdentity.givenName,
+        familyName: patientIdentity.familyName,
+        userName: emergencyOpening.userName,
+        reason: emergencyOpening.reason,
+        openedAt: emergencyOpening.openedAt,
+      })
+      .from(emergencyOpening)
+      .innerJoin(patientIdentity, eq(patientIdentity.patientId, emergencyOpening.patientId))
+      .where(
+        and(
+          eq(emergencyOpening.clinicId, access.clinicId),
+          gte(emergencyOpening.openedAt, since),
+          patientId === undefined ? undefined : eq(emergencyOpening.patientId, patientId),
+        ),
+      )
+      .orderBy(desc(emergencyOpening.openedAt)),
+  );
+
+export const openingsOf = (access: Access, patientId: string) => openingRows(access, 0, patientId);
+
+/** Openings of the last two weeks in records the caller looks after, newest first. */
+export const openingsForMe = async (access: Access): Promise<readonly Opening[]> => {
+  const rows = await openingRows(access, access.now - 14 * 86_400_000);
+  if (rows.length === 0) return [];
+  const closed = await closedToMe(access);
+  return rows.filter((row) => !closed.has(row.patientId));
+};

@@ -1,0 +1,126 @@
+/**
+ * The worklist, kept on write: whoever writes something that may change it says so, and just before
+ * the transaction commits the patient's matters are worked out again.
+ */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq } from 'drizzle-orm';
+import type { ChoiceValues } from '#core/clinic-choice.ts';
+import { defaultsOf } from '#core/clinic-choice.ts';
+import { engineChoices } from '#core/engine/choices.ts';
+import { occlusionChoices } from '#core/occlusion/choices.ts';
+import { screeningChoices } from '#core/screening/choices.ts';
+import { worklistChoices } from '#core/worklist/choices.ts';
+import { dueMatters, rankOf } from '#core/worklist/due-matters.ts';
+import { type DueAfter, type DueMatter, dangers } from '#core/worklist/matter.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { choicesOf } from './choices.ts';
+import { patientStateOf } from './patient-state.ts';
+import { matter, matterAction } from './schema/schema.ts';
+
+export const dueAfter = (own: ChoiceValues): DueAfter => {
+  const lists = [engineChoices, screeningChoices, occlusionChoices, worklistChoices];
+  const values: ChoiceValues = Object.assign({}, ...lists.map(defaultsOf), own);
+  return {
+    missingMornings: values['worklist-missing-mornings']!,
+    screeningDays: values['screening-valid-days']!,
+    pressureDays: values['occlusion-pressure-valid-days']!,
+    baselineDays: values['baseline-expiry']!,
+  };
+};
+
+type Action = typeof matterAction.$inferSelect;
+
+/** What has been done about a matter as it stands; actions on an earlier matter of the same key do not count. */
+const handling = (row: DueMatter, actions: readonly Action[]) => {
+  const mine = actions.filter((action) => action.matterKey === row.key && action.matterSince === row.since);
+  const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
+  const assigned = last('assign');
+  return {
+    acknowledgedBy: last('acknowledge')?.doneName ?? null,
+    assignedTo: assigned?.assignee ?? null,
+    assignedName: assigned?.assigneeName ?? null,
+    snoozedUntil: dangers.includes(row.kind) ? null : (last('snooze')?.until ?? null),
+  };
+};
+
+export type MatterRow = typeof matter.$inferInsert;
+
+export const matterRows = (
+  clinicId: string,
+  patientId: string,
+  matters: readonly DueMatter[],
+  actions: readonly Action[],
+): readonly MatterRow[] =>
+  matters.map((row) => ({ clinicId, patientId, ...row, rank: rankOf(row.kind), ...handling(row, actions) }));
+
+const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
+  Promise.resolve(
+    access.store.read
+      .select()
+      .from(matterAction)
+      .where(and(eq(matterAction.clinicId, access.clinicId), eq(matterAction.patientId, patientId)))
+      .orderBy(asc(matterAction.doneAt)),
+  );
+
+/** Works out one patient's matters and puts them in place of the old ones. */
+export const refreshMatters = (access: Access, patientId: string): Promise<void> =>
+  access.store.write(async (tx) => {
+    const state = await patientStateOf(access, patientId);
+    const matters = dueMatters(state, dueAfter(await choicesOf(access)));
+    const rows = matterRows(access.clinicId, patientId, matters, await actionsOf(access, patientId));
+    await tx.delete(matter).where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
+    if (rows.length > 0) await tx.insert(matter).values([...rows]);
+  });
+
+/** Says, inside a write, that a patient's matters may have changed. Worked out once, before the commit. */
+export const touchMatters = (access: Access, patientId: string): void =>
+  access.store.beforeCommit(`matters ${patientId}`, () => refreshMatters(access, patientId));
+
+export type Handled = 'done' | 'no-such-matter' | 'danger';
+
+interface Handling {
+  readonly key: string;
+  readonly act: Action['act'];
+  readonly until: string | null;
+  readonly assignee: { readonly id: string; readonly name: string } | null;
+  readonly reason: string;
+}
+
+/** Acknowledges, assigns or puts off a matter. Danger cannot be put off. */
+export const handleMatter = (access: Access, patientId: string, wish: Handling): Promise<Handled> =>
+  access.store.write(async (tx) => {
+    const [row] = await tx
+      .select()
+      .from(matter)
+      .where(
+        and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId), eq(matter.key, wish.key)),
+      );
+    if (!row) return 'no-such-matter';
+    if (wish.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
+    const id = randomUUID();
+    await tx.insert(matterAction).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      matterKey: wish.key,
+      matterSince: row.since,
+      act: wish.act,
+      until: wish.until,
+      assignee: wish.assignee?.id ?? null,
+      assigneeName: wish.assignee?.name ?? null,
+      reason: wish.reason,
+      doneAt: access.now,
+      doneBy: access.actorId,
+      doneName: access.actorName,
+    });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'matter-action',
+      subjectId: id,
+      patientId,
+      detail: { key: wish.key, act: wish.act },
+    });
+    touchMatters(access, patientId);
+    return 'done';
+  });

@@ -1,0 +1,199 @@
+/** What the worklist knows of one patient, read through that patient's indexes. */
+import { and, asc, desc, eq, inArray, max, min, notExists, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/sqlite-core';
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import type { Day } from '#core/day.ts';
+import type { Joint } from '#core/joints.ts';
+import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
+import type { Access } from './access.ts';
+import { clinicOf } from './people.ts';
+import {
+  baseline,
+  decision,
+  decisionResponse,
+  entryConflict,
+  morning,
+  prescription,
+  prescriptionEnd,
+  proposal,
+  screening,
+  signature,
+  trainingSession,
+} from './schema/schema.ts';
+import { prescriptionState } from './worklist-prescriptions.ts';
+
+type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 'kind' | 'until'>>;
+
+/** The newest answer to each decision. */
+export const newestResponses = (rows: readonly (typeof decisionResponse.$inferSelect)[]): Responses =>
+  new Map([...rows].sort((a, b) => a.answeredAt - b.answeredAt).map((row) => [row.decisionId, row]));
+
+export const settledBy = (responses: Responses, decisionId: string): StandingDecision['settled'] => {
+  const response = responses.get(decisionId);
+  if (!response) return null;
+  return response.kind === 'override' && response.until ? response.until : 'for-good';
+};
+
+const responsesOf = async (access: Access, patientId: string): Promise<Responses> =>
+  newestResponses(
+    await access.store.read
+      .select()
+      .from(decisionResponse)
+      .where(and(eq(decisionResponse.clinicId, access.clinicId), eq(decisionResponse.patientId, patientId))),
+  );
+
+const decisionsOf = async (
+  access: Access,
+  patientId: string,
+  responses: Responses,
+): Promise<readonly StandingDecision[]> => {
+  const { read } = access.store;
+  const newest = await read
+    .select({ joint: decision.joint, at: max(decision.evaluatedAt) })
+    .from(decision)
+    .where(and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId)))
+    .groupBy(decision.joint);
+  const standing: StandingDecision[] = [];
+  for (const { joint, at } of newest) {
+    const [row] = await read
+      .select()
+      .from(decision)
+      .where(
+        and(eq(decision.patientId, patientId), eq(decision.joint, joint), eq(decision.evaluatedAt, at ?? 0)),
+      )
+      .orderBy(desc(decision.id))
+      .limit(1);
+    if (!row) continue;
+    const { id, contact, evaluatedAt, reasons } = row;
+    standing.push({
+      id,
+      joint: joint as Joint,
+      decision: row.decision,
+      contact,
+      evaluatedAt,
+      reasons,
+      settled: settledBy(responses, id),
+    });
+  }
+  return standing;
+};
+
+const proposalsOf = async (
+  access: Access,
+  patientId: string,
+  responses: Responses,
+): Promise<readonly StandingProposal[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(proposal)
+    .where(and(eq(proposal.clinicId, access.clinicId), eq(proposal.patientId, patientId)))
+    .orderBy(asc(proposal.madeAt), asc(proposal.id));
+  const newest = new Map(rows.map((row) => [row.lineId, row]));
+  return [...newest.values()].map((row) => ({
+    lineId: row.lineId,
+    exercise: exerciseById(row.dose.exerciseId)?.title ?? row.dose.exerciseId,
+    decisionId: row.decisionId,
+    madeAt: row.madeAt,
+    worklist: row.worklist,
+    answered: responses.has(row.decisionId),
+  }));
+};
+
+const prescriptionsOf = (access: Access, patientId: string) =>
+  access.store.read
+    .select({
+      patientId: prescription.patientId,
+      lineId: prescription.lineId,
+      version: prescription.version,
+      recordedAt: prescription.recordedAt,
+      signedAt: signature.signedAt,
+      endedAt: prescriptionEnd.endedAt,
+      measuredOn: sql<string | null>`json_extract(${prescription.dose}, '$.cuff.measuredOn')`,
+    })
+    .from(prescription)
+    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
+    .where(and(eq(prescription.clinicId, access.clinicId), eq(prescription.patientId, patientId)))
+    .orderBy(asc(prescription.version));
+
+const baselinesOf = async (access: Access, patientId: string) => {
+  const rows = await access.store.read
+    .select({ joint: baseline.joint, frozenOn: max(baseline.frozenOn) })
+    .from(baseline)
+    .where(and(eq(baseline.clinicId, access.clinicId), eq(baseline.patientId, patientId)))
+    .groupBy(baseline.joint);
+  return rows.map((row) => ({ joint: row.joint as Joint, frozenOn: row.frozenOn as Day }));
+};
+
+/** Since when an entry with a doubtful clock waits for confirmation; amended ones no longer count. */
+const doubtfulSince = async (access: Access, patientId: string): Promise<number | null> => {
+  const { read } = access.store;
+  const later = alias(trainingSession, 'later');
+  const laterMorning = alias(morning, 'later_morning');
+  const amendedSession = read
+    .select({ one: sql`1` })
+    .from(later)
+    .where(and(eq(later.patientId, patientId), eq(later.amends, trainingSession.entryId)));
+  const amendedMorning = read
+    .select({ one: sql`1` })
+    .from(laterMorning)
+    .where(and(eq(laterMorning.patientId, patientId), eq(laterMorning.amends, morning.entryId)));
+  const [sessions] = await read
+    .select({ at: min(trainingSession.arrivedAt) })
+    .from(trainingSession)
+    .where(
+      and(
+        eq(trainingSession.clinicId, access.clinicId),
+        eq(trainingSession.patientId, patientId),
+        eq(trainingSession.clockDoubtful, true),
+        notExists(amendedSession),
+      ),
+    );
+  const [mornings] = await read
+    .select({ at: min(morning.arrivedAt) })
+    .from(morning)
+    .where(
+      and(
+        eq(morning.clinicId, access.clinicId),
+        eq(morning.patientId, patientId),
+        eq(morning.clockDoubtful, true),
+        notExists(amendedMorning),
+      ),
+    );
+  const found = [sessions?.at ?? null, mornings?.at ?? null].filter((at) => at !== null);
+  return found.length > 0 ? Math.min(...found) : null;
+};
+
+const lastOf = async (access: Access, patientId: string) => {
+  const { read } = access.store;
+  const [screened] = await read
+    .select({ day: max(screening.day) })
+    .from(screening)
+    .where(and(eq(screening.clinicId, access.clinicId), eq(screening.patientId, patientId)));
+  const [answered] = await read
+    .select({ day: max(morning.day) })
+    .from(morning)
+    .where(and(eq(morning.clinicId, access.clinicId), eq(morning.patientId, patientId)));
+  const [conflict] = await read
+    .select({ at: min(entryConflict.arrivedAt) })
+    .from(entryConflict)
+    .where(and(inArray(entryConflict.clinicId, [access.clinicId]), eq(entryConflict.patientId, patientId)));
+  return {
+    screenedOn: screened?.day ?? null,
+    lastMorning: answered?.day ?? null,
+    conflictSince: conflict?.at ?? null,
+  };
+};
+
+export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
+  const clinic = await clinicOf(access.store, access.clinicId);
+  const responses = await responsesOf(access, patientId);
+  return {
+    decisions: await decisionsOf(access, patientId, responses),
+    proposals: await proposalsOf(access, patientId, responses),
+    ...prescriptionState(await prescriptionsOf(access, patientId), clinic?.zone ?? 'UTC'),
+    ...(await lastOf(access, patientId)),
+    clockDoubtfulSince: await doubtfulSince(access, patientId),
+    baselines: await baselinesOf(access, patientId),
+  };
+};

@@ -1,0 +1,62 @@
+/**
+ * The worklist, kept on write. `matter` is derived: it can be thrown away and rebuilt from the record
+ * at any time. What clinicians did about a matter is a record of its own and append-only.
+ */
+import { sql } from 'drizzle-orm';
+import { matterKinds } from '#core/worklist/matter.ts';
+import { kit, words } from './kit.ts';
+import { clinic, patient } from './people.ts';
+
+export const matter = kit.table(
+  'matter',
+  {
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    key: kit.text('key'),
+    kind: kit.word('kind', matterKinds),
+    rank: kit.whole('rank'),
+    since: kit.instant('since'),
+    /** First civil day of the clinic on which it shows; a due date, so nothing goes stale at midnight. */
+    showsFrom: kit.day('shows_from'),
+    joint: kit.textOrNull('joint'),
+    decisionId: kit.idOrNull('decision_id'),
+    facts: kit.json<Readonly<Record<string, string | number>>>('facts'),
+    acknowledgedBy: kit.textOrNull('acknowledged_by'),
+    assignedTo: kit.idOrNull('assigned_to'),
+    assignedName: kit.textOrNull('assigned_name'),
+    snoozedUntil: kit.dayOrNull('snoozed_until'),
+  },
+  (t) => [
+    kit.key({ columns: [t.clinicId, t.patientId, t.key] }),
+    // Serves the worklist: a clinic's matters by danger, then age, those due by a day.
+    kit.index('matter_by_clinic').on(t.clinicId, t.rank, t.since, t.showsFrom, t.patientId),
+    kit.check('matter_kind', sql`${t.kind} IN (${words(matterKinds)})`),
+  ],
+);
+
+export const matterActs = ['acknowledge', 'assign', 'snooze'] as const;
+
+export const matterAction = kit.table(
+  'matter_action',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    matterKey: kit.text('matter_key'),
+    /** The matter as it stood; a later one of the same key begins afresh. */
+    matterSince: kit.instant('matter_since'),
+    act: kit.word('act', matterActs),
+    until: kit.dayOrNull('until'),
+    assignee: kit.idOrNull('assignee'),
+    assigneeName: kit.textOrNull('assignee_name'),
+    reason: kit.text('reason'),
+    doneAt: kit.instant('done_at'),
+    doneBy: kit.id('done_by'),
+    doneName: kit.text('done_name'),
+  },
+  (t) => [
+    kit.index('matter_action_by_patient').on(t.patientId, t.doneAt),
+    kit.check('matter_action_act', sql`${t.act} IN (${words(matterActs)})`),
+    kit.check('matter_action_snooze', sql`(${t.act} = 'snooze') = (${t.until} IS NOT NULL)`),
+  ],
+);

@@ -1,0 +1,220 @@
+/**
+ * The same facts as `patient-state.ts` for every patient of a clinic at once, in a fixed number of
+ * queries. Written apart on purpose: rebuilding by this way and keeping by the other must agree.
+ */
+import { and, asc, eq, max, min, sql } from 'drizzle-orm';
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import type { Day } from '#core/day.ts';
+import type { Joint } from '#core/joints.ts';
+import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
+import type { Access } from './access.ts';
+import { newestResponses, settledBy } from './patient-state.ts';
+import {
+  baseline,
+  clinic,
+  decision,
+  decisionResponse,
+  entryConflict,
+  morning,
+  patient,
+  proposal,
+  screening,
+  trainingSession,
+} from './schema/schema.ts';
+import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
+
+type Responses = ReturnType<typeof newestResponses>;
+
+const byPatient = <R extends { patientId: string }>(
+  rows: readonly R[],
+): ReadonlyMap<string, readonly R[]> => {
+  const groups = new Map<string, R[]>();
+  for (const row of rows) {
+    const known = groups.get(row.patientId);
+    if (known) known.push(row);
+    else groups.set(row.patientId, [row]);
+  }
+  return groups;
+};
+
+/** The newest decision of each joint of each patient. */
+const decisionRows = (access: Access) => {
+  const ranked = access.store.read
+    .select({
+      id: decision.id,
+      patientId: decision.patientId,
+      joint: decision.joint,
+      decision: decision.decision,
+      contact: decision.contact,
+      evaluatedAt: decision.evaluatedAt,
+      reasons: decision.reasons,
+      place:
+        sql<number>`row_number() over (partition by ${decision.patientId}, ${decision.joint} order by ${decision.evaluatedAt} desc, ${decision.id} desc)`.as(
+          'place',
+        ),
+    })
+    .from(decision)
+    .where(eq(decision.clinicId, access.clinicId))
+    .as('ranked');
+  return access.store.read.select().from(ranked).where(sql`${ranked.place} = 1`);
+};
+
+const standingOf = (
+  rows: readonly Awaited<ReturnType<typeof decisionRows>>[number][],
+  responses: Responses,
+): readonly StandingDecision[] =>
+  rows.map((row) => ({
+    id: row.id,
+    joint: row.joint as Joint,
+    decision: row.decision,
+    contact: row.contact,
+    evaluatedAt: row.evaluatedAt,
+    reasons: row.reasons,
+    settled: settledBy(responses, row.id),
+  }));
+
+/** The newest proposal of each prescribed exercise. */
+const proposalRows = (access: Access) => {
+  const ranked = access.store.read
+    .select({
+      patientId: proposal.patientId,
+      lineId: proposal.lineId,
+      exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`.as('exercise_id'),
+      decisionId: proposal.decisionId,
+      madeAt: proposal.madeAt,
+      worklist: proposal.worklist,
+      place:
+        sql<number>`row_number() over (partition by ${proposal.lineId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
+          'place',
+        ),
+    })
+    .from(proposal)
+    .where(eq(proposal.clinicId, access.clinicId))
+    .as('ranked');
+  return access.store.read.select().from(ranked).where(sql`${ranked.place} = 1`);
+};
+
+const proposalsFrom = (
+  rows: readonly Awaited<ReturnType<typeof proposalRows>>[number][],
+  responses: Responses,
+): readonly StandingProposal[] =>
+  rows.map((row) => ({
+    lineId: row.lineId,
+    exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
+    decisionId: row.decisionId,
+    madeAt: row.madeAt,
+    worklist: row.worklist,
+    answered: responses.has(row.decisionId),
+  }));
+
+const byId = <V>(rows: readonly { patientId: string; value: V }[]) =>
+  new Map(rows.map((row) => [row.patientId, row.value]));
+
+/** Entries with a doubtful clock that nobody has amended, oldest per patient. */
+const doubtful = async (access: Access) => {
+  const sessions = await access.store.read
+    .select({
+      patientId: trainingSession.patientId,
+      entryId: trainingSession.entryId,
+      amends: trainingSession.amends,
+      at: trainingSession.arrivedAt,
+      isDoubtful: trainingSession.clockDoubtful,
+    })
+    .from(trainingSession)
+    .where(
+      and(
+        eq(trainingSession.clinicId, access.clinicId),
+        sql`(${trainingSession.clockDoubtful} = 1 OR ${trainingSession.amends} IS NOT NULL)`,
+      ),
+    );
+  const mornings = await access.store.read
+    .select({
+      patientId: morning.patientId,
+      entryId: morning.entryId,
+      amends: morning.amends,
+      at: morning.arrivedAt,
+      isDoubtful: morning.clockDoubtful,
+    })
+    .from(morning)
+    .where(
+      and(
+        eq(morning.clinicId, access.clinicId),
+        sql`(${morning.clockDoubtful} = 1 OR ${morning.amends} IS NOT NULL)`,
+      ),
+    );
+  const since = new Map<string, number>();
+  for (const rows of [sessions, mornings]) {
+    const amended = new Set(rows.map((row) => `${row.patientId} ${row.amends}`));
+    for (const row of rows.filter(
+      (one) => one.isDoubtful && !amended.has(`${one.patientId} ${one.entryId}`),
+    )) {
+      since.set(row.patientId, Math.min(row.at, since.get(row.patientId) ?? row.at));
+    }
+  }
+  return since;
+};
+
+/** State of every patient of the clinic, by patient id. */
+export const patientStates = async (access: Access): Promise<ReadonlyMap<string, PatientState>> => {
+  const { read } = access.store;
+  const mine = access.clinicId;
+  const [own] = await read.select({ zone: clinic.zone }).from(clinic).where(eq(clinic.id, mine));
+  const people = await read
+    .select({ id: patient.id })
+    .from(patient)
+    .where(eq(patient.clinicId, mine))
+    .orderBy(asc(patient.id));
+  const responses = newestResponses(
+    await read.select().from(decisionResponse).where(eq(decisionResponse.clinicId, mine)),
+  );
+  const decisions = byPatient(await decisionRows(access));
+  const proposals = byPatient(await proposalRows(access));
+  const prescriptions = byPatient(await prescriptionRows(access));
+  const baselines = byPatient(
+    await read
+      .select({ patientId: baseline.patientId, joint: baseline.joint, frozenOn: max(baseline.frozenOn) })
+      .from(baseline)
+      .where(eq(baseline.clinicId, mine))
+      .groupBy(baseline.patientId, baseline.joint),
+  );
+  const mornings = byId(
+    await read
+      .select({ patientId: morning.patientId, value: max(morning.day) })
+      .from(morning)
+      .where(eq(morning.clinicId, mine))
+      .groupBy(morning.patientId),
+  );
+  const screened = byId(
+    await read
+      .select({ patientId: screening.patientId, value: max(screening.day) })
+      .from(screening)
+      .where(eq(screening.clinicId, mine))
+      .groupBy(screening.patientId),
+  );
+  const conflicts = byId(
+    await read
+      .select({ patientId: entryConflict.patientId, value: min(entryConflict.arrivedAt) })
+      .from(entryConflict)
+      .where(eq(entryConflict.clinicId, mine))
+      .groupBy(entryConflict.patientId),
+  );
+  const doubts = await doubtful(access);
+  return new Map(
+    people.map(({ id }): [string, PatientState] => [
+      id,
+      {
+        decisions: standingOf(decisions.get(id) ?? [], responses),
+        proposals: proposalsFrom(proposals.get(id) ?? [], responses),
+        ...prescriptionState(prescriptions.get(id) ?? [], own?.zone ?? 'UTC'),
+        conflictSince: conflicts.get(id) ?? null,
+        clockDoubtfulSince: doubts.get(id) ?? null,
+        lastMorning: mornings.get(id) ?? null,
+        screenedOn: screened.get(id) ?? null,
+        baselines: (baselines.get(id) ?? []).map((row) => ({
+          joint: row.joint as Joint,
+          frozenOn: row.frozenOn as Day,
+        })),
+      },
+    ]),
+  );
+};

@@ -1,0 +1,325 @@
+import fc from 'fast-check';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addDays, type Day } from '#core/day.ts';
+import { sentenceOf } from '#core/worklist/sentences.ts';
+import type { Access } from '#data/access.ts';
+import { freezeBaseline } from '#data/baselines.ts';
+import { saveChoices } from '#data/choices.ts';
+import { dayAt } from '#data/civil-time.ts';
+import { confirmEntry } from '#data/confirm-entry.ts';
+import { decisionsOf, respond } from '#data/decisions.ts';
+import { handleMatter } from '#data/matters.ts';
+import { addVersion } from '#data/prescriptions.ts';
+import { matter, trainingSession } from '#data/schema/schema.ts';
+import type { Store } from '#data/store/store.ts';
+import { takeMorning, takeSession } from '#data/take-entry.ts';
+import { rebuildWorklist, rebuiltMatters, worklistCounts, worklistPage } from '#data/worklist.ts';
+import {
+  accessOf,
+  lowLoadDose,
+  morningEntry,
+  type Setting,
+  sessionEntry,
+  signedExercise,
+  start,
+  twoClinics,
+  zone,
+} from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+const dayMs = 86_400_000;
+const all = { after: null, limit: 50, kind: null, assignedTo: null } as const;
+
+let store: Store;
+let setting: Setting;
+let line: { prescriptionId: string; lineId: string };
+beforeEach(async () => {
+  store = freshStore();
+  setting = await twoClinics(store);
+  line = await signedExercise(setting.clinician, setting.patientId);
+});
+afterEach(() => store.close());
+
+const at = (days: number, hours = 9): Access =>
+  accessOf(store, 'a', 'clinician-a', start + days * dayMs + (hours - 9) * 3_600_000);
+
+const session = (access: Access, painAfter: number, over: object = {}) =>
+  takeSession(
+    access,
+    setting.patientId,
+    sessionEntry({
+      entryId: `s-${access.now}-${painAfter}`,
+      beganAt: access.now - 1_800_000,
+      endedAt: access.now - 600_000,
+      sentAt: access.now,
+      day: access.day,
+      sets: [{ ...line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
+      joints: [
+        {
+          joint: 'right-knee',
+          painBefore: 2,
+          painDuring: 2,
+          painAfter,
+          twoHoursState: 'not-applicable',
+          muscleBurn: null,
+          cuffDiscomfort: null,
+          gaveWay: false,
+        },
+      ],
+      ...over,
+    }),
+  );
+
+const morning = (access: Access, pain: number | null) =>
+  takeMorning(
+    access,
+    setting.patientId,
+    morningEntry({
+      entryId: `m-${access.now}`,
+      answeredAt: access.now,
+      sentAt: access.now,
+      day: access.day,
+      joints: [
+        {
+          joint: 'right-knee',
+          pain,
+          stiffnessMinutes: 5,
+          stiffnessState: 'asked',
+          swelling: 'none',
+          swellingState: 'asked',
+          flare: false,
+        },
+      ],
+    }),
+  );
+
+const kinds = async (access: Access) =>
+  (await worklistPage(access, all)).lines.flatMap((row) => row.matters.map((one) => one.kind));
+
+const stored = async () =>
+  (await store.read.select().from(matter)).map((row) => JSON.stringify(row, Object.keys(row).sort())).sort();
+const rebuilt = async (access: Access) =>
+  (await rebuiltMatters(access)).map((row) => JSON.stringify(row, Object.keys(row).sort())).sort();
+
+describe('the worklist keeps due dates, not flags', () => {
+  it('lists a patient with no morning answer from the third day on, with nothing written in between', async () => {
+    expect([await kinds(at(2)), await kinds(at(3))]).toEqual([[], ['missing-answers']]);
+    const [row] = (await worklistPage(at(5), all)).lines;
+    expect(sentenceOf(row!.matters[0] as never, at(5).day)).toBe('No morning answers for 5 days.');
+  });
+
+  it('lists an old screening the day after its last valid day, not on it', async () => {
+    await morning(at(84), 2);
+    expect([await kinds(at(84)), await kinds(at(85))]).toEqual([[], ['screening-due']]);
+  });
+
+  it('brings an overruled decision back the day after the override ended', async () => {
+    await session(at(0, 18), 6);
+    const decision = (await decisionsOf(at(0, 19), setting.patientId, '2026-01-01')).at(-1)!;
+    expect(await kinds(at(0, 19))).toContain('ease-back');
+    await respond(at(0, 19), setting.patientId, {
+      decisionId: decision.id,
+      kind: 'override',
+      decision: 'hold',
+      reason: 'Stairs.',
+      until: '2026-03-04',
+    });
+    expect([await kinds(at(2)), (await kinds(at(3))).includes('override-ended')]).toEqual([[], true]);
+  });
+});
+
+describe('order, pages and counts', () => {
+  it('puts danger before age, and age before nothing', async () => {
+    const other = await signedExercise(setting.clinician, setting.otherPatientId);
+    expect(other.lineId).not.toBe(line.lineId);
+    await session(at(4, 18), 2, { redFlags: ['chest-pain'], stoppedByFlag: true });
+    const lines = (await worklistPage(at(5), all)).lines.map((row) => [row.patientId, row.matters[0]?.kind]);
+    expect(lines).toEqual([
+      [setting.patientId, 'red-flag'],
+      [setting.otherPatientId, 'missing-answers'],
+    ]);
+  });
+
+  it('pages without losing or repeating a patient, and counts the same as it lists', async () => {
+    await signedExercise(setting.clinician, setting.otherPatientId);
+    const access = at(5);
+    const first = await worklistPage(access, { ...all, limit: 1 });
+    const second = await worklistPage(access, { ...all, limit: 1, after: first.next });
+    const third = await worklistPage(access, { ...all, limit: 1, after: second.next });
+    const ids = [first, second, third].flatMap((page) => page.lines.map((row) => row.patientId));
+    expect(ids.toSorted()).toEqual([setting.patientId, setting.otherPatientId].toSorted());
+    expect(await worklistCounts(access, all)).toEqual({ listed: 2, patients: 2 });
+  });
+
+  it('shows a clinic nothing of another clinic', async () => {
+    await signedExercise(setting.stranger, setting.strangerPatientId);
+    const ids = (await worklistPage(at(5), all)).lines.map((row) => row.patientId);
+    expect(ids).toEqual([setting.patientId]);
+  });
+});
+
+describe('handling a matter', () => {
+  it('puts a matter off until a day and no longer', async () => {
+    const done = await handleMatter(at(3), setting.patientId, {
+      key: 'missing-answers',
+      act: 'snooze',
+      until: '2026-03-07',
+      assignee: null,
+      reason: 'On holiday',
+    });
+    expect([done, await kinds(at(5)), await kinds(at(6))]).toEqual(['done', [], ['missing-answers']]);
+  });
+
+  it('never puts danger off', async () => {
+    await session(at(0, 18), 2, { redFlags: ['chest-pain'], stoppedByFlag: true });
+    const key = 'decision right-knee';
+    expect(
+      await handleMatter(at(0, 19), setting.patientId, {
+        key,
+        act: 'snooze',
+        until: '2026-03-07',
+        assignee: null,
+        reason: 'Later',
+      }),
+    ).toBe('danger');
+    expect(await kinds(at(0, 19))).toContain('red-flag');
+  });
+
+  it('begins afresh when a new matter of the same kind arises', async () => {
+    await handleMatter(at(3), setting.patientId, {
+      key: 'missing-answers',
+      act: 'snooze',
+      until: '2026-03-31',
+      assignee: null,
+      reason: 'On holiday',
+    });
+    await morning(at(3, 10), 2);
+    expect(await kinds(at(6))).toEqual(['missing-answers']);
+  });
+});
+
+describe('what is kept equals what a rebuild would find', () => {
+  const acts = [
+    'session',
+    'bad-session',
+    'flag',
+    'morning',
+    'no-answer',
+    'doubtful',
+    'confirm',
+    'accept',
+    'override',
+    'freeze',
+    'unsigned',
+    'snooze',
+    'choices',
+    'nothing',
+  ] as const;
+
+  const perform = async (act: (typeof acts)[number], access: Access): Promise<void> => {
+    const { patientId } = setting;
+    const newest = async () => (await decisionsOf(access, patientId, '2026-01-01')).at(-1);
+    if (act === 'session') await session(access, 2);
+    if (act === 'bad-session') await session(access, 7);
+    if (act === 'flag') await session(access, 3, { redFlags: ['calf-pain-swelling'], stoppedByFlag: true });
+    if (act === 'morning') await morning(access, 2);
+    if (act === 'no-answer') await morning(access, null);
+    if (act === 'doubtful') await session(access, 2, { sentAt: access.now + 3_600_000 });
+    if (act === 'confirm') {
+      const rows = await store.read.select().from(trainingSession);
+      const doubtful = rows.find(
+        (row) => row.clockDoubtful && !rows.some((other) => other.amends === row.entryId),
+      );
+      if (doubtful) await confirmEntry(access, patientId, 'session', doubtful.id);
+    }
+    const decision = act === 'accept' || act === 'override' ? await newest() : undefined;
+    if (decision && act === 'accept')
+      await respond(access, patientId, {
+        decisionId: decision.id,
+        kind: 'accept',
+        decision: null,
+        reason: '',
+        until: null,
+      });
+    if (decision && act === 'override')
+      await respond(access, patientId, {
+        decisionId: decision.id,
+        kind: 'override',
+        decision: 'hold',
+        reason: 'Seen',
+        until: addDays(access.day, 2),
+      });
+    if (act === 'freeze') {
+      await freezeBaseline(
+        access,
+        patientId,
+        {
+          joint: 'right-knee',
+          usualPain: 2,
+          usualPainTop: 2,
+          painCeiling: 5,
+          usualStiffnessMinutes: 10,
+          usualSwelling: 'none',
+          usualEffusion: 'zero',
+        },
+        'Diary',
+      );
+    }
+    if (act === 'unsigned') {
+      const caution = { id: 'c', text: 'c', patientText: 'c', from: 't', support: 'clinic' };
+      await addVersion(access, patientId, {
+        lineId: line.lineId,
+        dose: lowLoadDose,
+        badDay: lowLoadDose,
+        joints: ['right-knee'],
+        cautions: [caution],
+        working: [],
+        origin: 'clinician',
+      });
+    }
+    if (act === 'snooze')
+      await handleMatter(access, patientId, {
+        key: 'missing-answers',
+        act: 'snooze',
+        until: addDays(access.day, 1),
+        assignee: null,
+        reason: 'Later',
+      });
+    if (act === 'choices') await saveChoices(access, { 'worklist-missing-mornings': 2 }, 'Sooner');
+  };
+
+  it('after random histories, at the end of each and at a later day with no write in between', async () => {
+    const history = fc.array(
+      fc.record({ act: fc.constantFrom(...acts), hours: fc.integer({ min: 1, max: 60 }) }),
+      { minLength: 4, maxLength: 14 },
+    );
+    let checked = 0;
+    await fc.assert(
+      fc.asyncProperty(history, async (events) => {
+        store.close();
+        store = freshStore();
+        setting = await twoClinics(store);
+        line = await signedExercise(setting.clinician, setting.patientId);
+        let hours = 0;
+        for (const event of events) {
+          hours += event.hours;
+          await perform(event.act, at(0, 9 + hours));
+        }
+        const end = at(0, 9 + hours + 1);
+        expect(await stored()).toEqual(await rebuilt(end));
+        const later = at(40, 9 + hours);
+        const before = await kinds(later);
+        await rebuildWorklist(later);
+        expect(await kinds(later)).toEqual(before);
+        checked += 1;
+      }),
+      { seed: 20260131, numRuns: 25 },
+    );
+    expect(checked).toBe(25);
+  });
+
+  it('works a day out from the clinic’s own zone', () => {
+    const day: Day = dayAt(Date.parse('2026-06-30T23:30:00Z'), zone);
+    expect(day).toBe('2026-07-01');
+  });
+});
