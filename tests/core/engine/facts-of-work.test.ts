@@ -1,0 +1,151 @@
+import { describe, expect, it } from 'vitest';
+import { addDays } from '#core/day.ts';
+import { decide } from '#core/engine/decide.ts';
+import { factsFor } from '#core/engine/facts-from-record.ts';
+import type { Joint } from '#core/joints.ts';
+import type { PatientRecord } from '#core/model/record.ts';
+import {
+  baseline,
+  firstMonday,
+  instantOn,
+  judgedMorning,
+  knee,
+  lastSession,
+  morning,
+  noonOf,
+  record,
+  session,
+  version,
+  withMorning,
+  withSession,
+} from './small-record.ts';
+
+const both = [version(), version({ id: 'arm-1', lineId: 'arm', joints: ['right-shoulder'] })];
+const kneeFacts = (of: PatientRecord, at = noonOf(judgedMorning)) => factsFor(of, knee, at);
+const daysBefore = (days: number) => addDays(judgedMorning, -days);
+
+describe('work, adherence and breaks', () => {
+  const lastWith = (repetitions: (number | null)[], stopReason: 'none' | 'joint-pain' = 'none') => {
+    const one = session(lastSession, {}, {}, both);
+    const sets = one.sets.map((set) =>
+      set.lineId === 'knee' ? { ...set, repetitions: repetitions[set.set - 1] ?? null, stopReason } : set,
+    );
+    return kneeFacts(withSession(record(), { ...one, sets }));
+  };
+
+  it('repetitions count to the floor of the band and no further', () => {
+    expect(lastWith([15, 15, 15]).repetitionsDonePercent).toBe(100);
+    expect(lastWith([30, 15, 0]).repetitionsDonePercent).toBeCloseTo(66.667, 2);
+    expect(lastWith([15, 15, 14]).sessionsOnTarget).toBe(0);
+  });
+
+  it('a count not given is unknown, unless the rest already falls short', () => {
+    expect(lastWith([15, 15, null]).repetitionsDonePercent).toBeNull();
+    expect(lastWith([15, 5, null]).repetitionsDonePercent).toBeCloseTo(77.778, 2);
+  });
+
+  it('sessions on target start again with a new version', () => {
+    const second = version({
+      id: 'knee-2',
+      version: 2,
+      signedAt: instantOn(lastSession, 10),
+      origin: 'progress',
+    });
+    const changed = record({ prescriptions: [version({ endedAt: second.signedAt }), second] });
+    expect(kneeFacts(withSession(changed, session(lastSession, {}, {}, [second]))).sessionsOnTarget).toBe(1);
+  });
+
+  it('reserve not said counts as none left, and only where two were prescribed does that hold', () => {
+    const one = session(lastSession, {}, {}, both);
+    const silent = { ...one, sets: one.sets.map((set) => ({ ...set, reserve: null })) };
+    const facts = kneeFacts(withSession(record(), silent));
+    expect([facts.reserveShortfall, decide(facts).decision]).toEqual([2, 'hold']);
+  });
+
+  it('more than a tenth over the load, an extra set or an extra session is overdone', () => {
+    const loaded = (loadKg: number) => {
+      const one = session(lastSession, {}, {}, both);
+      return kneeFacts(withSession(record(), { ...one, sets: one.sets.map((set) => ({ ...set, loadKg })) }))
+        .overdone;
+    };
+    expect([10, 11, 11.5].map(loaded)).toEqual([false, false, true]);
+    const one = session(lastSession, {}, {}, both);
+    const extra = { ...one, sets: [...one.sets, { ...one.sets[0]!, set: 4 }] };
+    expect(kneeFacts(withSession(record(), extra)).overdone).toBe(true);
+    expect(
+      kneeFacts(withSession(record(), session(lastSession, { didExtra: true }, {}, both))).overdone,
+    ).toBe(true);
+  });
+
+  it('a session made up on another day is not missed', () => {
+    const moved = record().sessions.map((one) =>
+      one.day === '2026-02-16' ? session('2026-02-17', {}, {}, both) : one,
+    );
+    expect(kneeFacts(record({ sessions: moved })).missedSessions14).toBe(0);
+    const dropped = record().sessions.filter((one) => one.day !== '2026-02-16');
+    expect(kneeFacts(record({ sessions: dropped })).missedSessions14).toBe(1);
+  });
+
+  it('a break counts while it lasts and after the first session, until the dose was set anew', () => {
+    const short = record({ sessions: [session(firstMonday, {}, {}, both)], planned: [] });
+    expect(kneeFacts(short, noonOf(addDays(firstMonday, 13))).gapDays).toBe(13);
+    expect(kneeFacts(short, noonOf(addDays(firstMonday, 14))).gapDays).toBe(14);
+    const back = addDays(firstMonday, 16);
+    const returned = { ...short, sessions: [...short.sessions, session(back, {}, {}, both)] };
+    expect(kneeFacts(returned, noonOf(addDays(back, 1))).gapDays).toBe(16);
+    const easier = version({ id: 'knee-2', version: 2, origin: 'ease-back', signedAt: instantOn(back, 9) });
+    const eased = { ...short, prescriptions: [version({ endedAt: easier.signedAt }), easier] };
+    const resumed = { ...eased, sessions: [...short.sessions, session(back, {}, {}, [easier])] };
+    expect(kneeFacts(resumed, noonOf(addDays(back, 1))).gapDays).toBe(1);
+  });
+
+  it('pain relief not said counts as taken', () => {
+    const silent = withSession(record(), session(lastSession, { extraPainRelief: null }, {}, both));
+    expect(kneeFacts(silent).extraPainRelief).toBe(true);
+    expect(
+      kneeFacts(withMorning(record(), morning(judgedMorning, {}, { extraPainRelief: true }))).extraPainRelief,
+    ).toBe(true);
+  });
+
+  it('an injection of another joint is not this joint’s treatment', () => {
+    const event = (joint: Joint | null, kind: 'joint-injection' | 'illness' = 'joint-injection') =>
+      kneeFacts(record({ events: [{ day: daysBefore(14), kind, joint }] })).treatmentChangeDays;
+    expect([event(knee), event('right-knee'), event(null), event(knee, 'illness')]).toEqual([
+      14,
+      null,
+      14,
+      null,
+    ]);
+  });
+
+  it('giving way with a fall is a red flag, without one it holds', () => {
+    const gave = withSession(record(), session(lastSession, {}, { gaveWay: true }, both));
+    expect(kneeFacts(gave)).toMatchObject({ gaveWay: true, redFlags: [] });
+    const fell: PatientRecord = { ...gave, events: [{ day: lastSession, kind: 'fall', joint: null }] };
+    expect(kneeFacts(fell).redFlags).toEqual(['fall-with-injury']);
+  });
+});
+
+describe('frozen values', () => {
+  it('the band is never wider than two points over usual pain, the ceiling never over 7', () => {
+    const facts = kneeFacts(record({ baselines: [baseline({ usualPainTop: 9, painCeiling: 9 })] }));
+    expect([facts.usualPainTop, facts.painCeiling]).toEqual([3, 7]);
+  });
+
+  it('values frozen later do not speak for an earlier day', () => {
+    const later = record({ baselines: [baseline({ frozenOn: addDays(judgedMorning, 1) })] });
+    expect(kneeFacts(later).usualPain).toBeNull();
+  });
+
+  it('the slow-rise signal latches until usual values are frozen anew', () => {
+    const spread = { standardDeviation: 0.6, values: 14 };
+    const of = (pain: number, frozen = baseline({ morningSpread: spread })) =>
+      kneeFacts(
+        record({ baselines: [frozen], mornings: record().mornings.map((one) => morning(one.day, { pain })) }),
+      ).symptomSignal;
+    expect([of(1), of(3)]).toEqual([false, true]);
+    expect(of(3, baseline({ morningSpread: { ...spread, values: 13 } }))).toBe(false);
+    expect(of(3, baseline())).toBe(false);
+    expect(of(3, baseline({ morningSpread: spread, frozenOn: daysBefore(2) }))).toBe(false);
+  });
+});

@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { afterStop, type BeforeFacts, beforeGate, offeredSession } from '#core/engine/before-gate.ts';
+import { decide } from '#core/engine/decide.ts';
+import { evaluate, inForceUntilAcknowledged } from '#core/engine/scope.ts';
+import { baseFacts, facts } from './base-facts.ts';
+import {
+  judgedMorning,
+  knee,
+  lastSession,
+  morning,
+  noonOf,
+  record,
+  session,
+  shoulder,
+  shoulderVersion,
+  version,
+  withMorning,
+  withSession,
+} from './small-record.ts';
+
+const both = [version(), shoulderVersion];
+const linesOf = (of: ReturnType<typeof record>) =>
+  Object.fromEntries(evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.lineId, line]));
+
+describe('scope is the joint', () => {
+  it('a sore knee does not hold an arm', () => {
+    const lines = linesOf(withSession(record(), session(lastSession, {}, { painDuring: 7 }, both)));
+    expect([lines.knee?.decision, lines.arm?.decision]).toEqual(['ease-back', 'progress']);
+    expect(lines.knee?.reasons.map((one) => [one.joint, one.rule])).toContainEqual([knee, 'P2']);
+  });
+
+  it('two sore joints under one exercise give the lower decision, with the reasons of both', () => {
+    const shared = version({ joints: [knee, shoulder] });
+    const sore = withMorning(record({ prescriptions: [shared] }), morning(judgedMorning, { pain: 2 }));
+    const last = session(lastSession, {}, {}, [shared]);
+    const joints = last.joints.map((one) => (one.joint === shoulder ? { ...one, painDuring: 6 } : one));
+    const { knee: line } = linesOf(withSession(sore, { ...last, joints }));
+    expect(line?.decision).toBe('ease-back');
+    expect(line?.reasons.map((one) => `${one.joint} ${one.rule}`)).toEqual([
+      'right-shoulder P2',
+      'right-shoulder P4',
+      'left-knee P5h',
+    ]);
+  });
+
+  it('a red flag anywhere stops every line and is the most urgent contact', () => {
+    const flagged = withMorning(record(), morning(judgedMorning, {}, { redFlags: ['fainting'] }));
+    const evaluation = evaluate(flagged, noonOf(judgedMorning));
+    expect([evaluation.redFlag, evaluation.contact]).toEqual([true, 'emergency']);
+    expect(evaluation.lines.map((line) => [line.decision, line.today])).toEqual([
+      ['pause', 'none'],
+      ['pause', 'none'],
+    ]);
+  });
+
+  it('a joint loaded on the way and never asked about does not hold a line its followed joint frees', () => {
+    const carried = version({ joints: [knee, 'left-hip'] });
+    const of = record({ prescriptions: [carried, shoulderVersion] });
+    expect(linesOf(of).knee).toMatchObject({ decision: 'progress', gatedBy: [knee] });
+  });
+
+  it('a line none of whose joints is asked about is held: unknown never progresses', () => {
+    const unasked = version({ id: 'wrist-1', lineId: 'wrist', joints: ['left-wrist'] });
+    const of = record({ prescriptions: [version(), shoulderVersion, unasked] });
+    expect(linesOf(of).wrist?.decision).toBe('hold');
+  });
+
+  it('an ended version is not in force, the newest of a line is', () => {
+    const ended = version({ endedAt: noonOf(lastSession).instant });
+    const second = version({ id: 'knee-2', version: 2, signedAt: noonOf(lastSession).instant });
+    const of = record({ prescriptions: [second, ended, shoulderVersion] });
+    expect(linesOf(of).knee?.version.id).toBe('knee-2');
+  });
+
+  it('after an amendment the more cautious of both decisions stands in each answer', () => {
+    const first = decide(facts({ swelling: 'clear' }));
+    const amended = decide(facts({ painDuring: 8 }));
+    expect(inForceUntilAcknowledged(first, amended)).toEqual({
+      decision: 'ease-back',
+      largestStep: null,
+      today: 'rest-this-joint',
+      contact: 'same-day',
+    });
+    expect(
+      inForceUntilAcknowledged(decide(facts({ sessionsOnTarget: 1 })), decide(baseFacts)).largestStep,
+    ).toBe('repetitions');
+  });
+});
+
+const atTheDoor = (changed: Partial<BeforeFacts> = {}): BeforeFacts => ({ ...baseFacts, ...changed });
+
+describe('before a session', () => {
+  it('pain before under 5, at 5 and over the ceiling: as planned, easier, easier', () => {
+    const todays = [4, 5, 6].map((painBefore) => beforeGate(atTheDoor({ painBefore })).today);
+    expect(todays).toEqual(['as-planned', 'bad-day', 'bad-day']);
+  });
+
+  it('pain of 10, a red flag, clear swelling and a long flare leave less', () => {
+    expect(beforeGate(atTheDoor({ painBefore: 10 }))).toMatchObject({ today: 'none', contact: 'same-day' });
+    expect(beforeGate(atTheDoor({ redFlags: ['chest-pain'] }))).toMatchObject({
+      today: 'none',
+      contact: 'emergency',
+    });
+    expect(beforeGate(atTheDoor({ swelling: 'clear' })).today).toBe('rest-this-joint');
+    expect(beforeGate(atTheDoor({ flareDays: 2 })).today).toBe('bad-day');
+    expect(beforeGate(atTheDoor({ flareDays: 8 })).today).toBe('rest-this-joint');
+  });
+
+  it('the last session does not speak at the door, even when its facts are handed over', () => {
+    const whole = { ...facts({ painDuring: 10, painNextMorning: 9, gapDays: 20 }), painBefore: 1 };
+    expect(beforeGate(whole)).toMatchObject({ today: 'as-planned', contact: 'none', reasons: [] });
+  });
+
+  it('nothing starts before the red flag questions; with pain unknown only the easier session does', () => {
+    expect(beforeGate(atTheDoor({ redFlags: null }))).toMatchObject({
+      today: 'none',
+      unanswered: ['redFlags'],
+    });
+    expect(beforeGate(atTheDoor({ painBefore: null }))).toMatchObject({
+      today: 'bad-day',
+      unanswered: ['painBefore'],
+    });
+  });
+
+  it('a sore knee is offered the easier session and the arm its dose', () => {
+    const gates = new Map([
+      [knee, beforeGate(atTheDoor({ painBefore: 5 }))],
+      [shoulder, beforeGate(atTheDoor())],
+    ]);
+    expect(offeredSession(both, gates)).toEqual([
+      { lineId: 'knee', offer: 'bad-day' },
+      { lineId: 'arm', offer: 'dose' },
+    ]);
+  });
+
+  it('a red flag at one joint offers nothing at all', () => {
+    const gates = new Map([[knee, beforeGate(atTheDoor({ redFlags: ['dark-urine'] }))]]);
+    expect(offeredSession(both, gates).map((one) => one.offer)).toEqual(['leave-out', 'leave-out']);
+  });
+
+  it('a session stopped for the knee leaves only what does not load it; for a red flag nothing', () => {
+    const offers = [
+      { lineId: 'knee', offer: 'dose' },
+      { lineId: 'arm', offer: 'dose' },
+    ] as const;
+    expect(afterStop(offers, both, { because: 'joint', joints: [knee] })).toEqual([
+      { lineId: 'knee', offer: 'leave-out' },
+      { lineId: 'arm', offer: 'dose' },
+    ]);
+    expect(afterStop(offers, both, { because: 'red-flag' }).map((one) => one.offer)).toEqual([
+      'leave-out',
+      'leave-out',
+    ]);
+  });
+});

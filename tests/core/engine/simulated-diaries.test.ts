@@ -1,0 +1,45 @@
+/** Two properties of the rules over invented diaries, symptoms independent of load, clinic choices at default. */
+import { beforeAll, describe, expect, it } from 'vitest';
+import { diaryTypes } from '#commands/simulated-diaries/diary-types.ts';
+import { summarise, type TypeSummary } from '#commands/simulated-diaries/summary.ts';
+import { engineDefaults } from '#core/engine/choices.ts';
+
+const settings = { weeks: 26, choices: engineDefaults, widenedBy: 0, pauseDays: 3 };
+const ceiling = 5;
+
+/**
+ * Types under the ceiling that do end below their start at the defaults: much scatter (next-morning rule)
+ * and many answers left out (missing answers hold, so nothing returns). Known and open: a clinician who
+ * widens the band or a clinic that spaces cuts further brings both over their start.
+ */
+const endsBelowStart = ['moderate-scatter', 'forgetful'];
+
+describe('26 weeks of invented diaries through engine and dose rules', () => {
+  let summaries: readonly TypeSummary[] = [];
+  beforeAll(() => {
+    summaries = diaryTypes.map((type) => summarise(type, settings, 24, 20_260_131));
+  });
+
+  it('on flare days progress stays under 2 % for every type', () => {
+    for (const { type, flareShares, flareDecisions } of summaries) {
+      expect([type.id, flareDecisions > 0]).toEqual([type.id, true]);
+      expect([type.id, flareShares.progress < 0.02]).toEqual([type.id, true]);
+    }
+  });
+
+  it('a type whose usual pain lies under the ceiling does not end below its start at the median, two named exceptions apart', () => {
+    const under = summaries.filter(({ type }) => type.usualPain < ceiling);
+    const below = under.filter(({ dose }) => dose[1] < 1).map(({ type }) => type.id);
+    console.log(under.map(({ type, dose }) => `${type.id} ${(dose[1] * 100).toFixed(0)} %`).join(', '));
+    expect(below).toEqual(endsBelowStart);
+  });
+
+  it('with the usual band widened by one point no type under the ceiling ends below its start', () => {
+    for (const id of endsBelowStart) {
+      const type = diaryTypes.find((one) => one.id === id)!;
+      expect(summarise(type, { ...settings, widenedBy: 1 }, 24, 20_260_131).dose[1]).toBeGreaterThanOrEqual(
+        1,
+      );
+    }
+  });
+});

@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { addDays } from '#core/day.ts';
+import { decide } from '#core/engine/decide.ts';
+import { explainToClinician, explainToPatient, patientSentences } from '#core/engine/explain.ts';
+import { overridesByRule, standingDecision } from '#core/engine/override.ts';
+import { mustLatchBaseline, proposeBaseline } from '#core/engine/propose-baseline.ts';
+import { engineRules } from '#core/engine/rules/table.ts';
+import { facts } from './base-facts.ts';
+import { baseline, firstMonday, judgedMorning, knee, morning, noonOf, record } from './small-record.ts';
+
+describe('a decision in words', () => {
+  it('every rule has its own sentence for the patient, in words that stay on the phone', () => {
+    expect(patientSentences.filter((one) => one.key.startsWith('engine.rule.'))).toHaveLength(
+      engineRules.length,
+    );
+    for (const { key, text } of patientSentences) {
+      expect([key, /\b(rungs?|levels?|unlock\w*|gates?|gated|caps?|safe|safely)\b/i.test(text)]).toEqual([
+        key,
+        false,
+      ]);
+      for (const sentence of text.split(/(?<=[.;:])\s+/)) {
+        expect([key, sentence.split(/\s+/).length <= 20]).toEqual([key, true]);
+      }
+    }
+  });
+
+  it('the patient hears the reasons that made the decision and not the milder ones', () => {
+    const words = explainToPatient(decide(facts({ painDuring: 6, repetitionsDonePercent: 90 })));
+    expect(words).toEqual({
+      decision: 'Do a little less next time.',
+      today: 'Do the easier session today.',
+      because: ['Your pain went higher than we want it to go, so do a little less.'],
+    });
+  });
+
+  it('the clinician reads what was found, the threshold, the source and how it was seen', () => {
+    const [reason] = decide(facts({ painNextMorning: 3 })).reasons;
+    const line = explainToClinician(reason!);
+    expect(line).toContain('pain next morning 3');
+    expect(line).toContain('2 over the top of usual pain');
+    expect(line).toContain('Silbernagel');
+    expect(line).toContain('from memory, not seen');
+    expect(line).toContain('decision at most ease-back');
+  });
+
+  it('a rule that rests on a choice says so, also where a source stands near it', () => {
+    const told = (changed: Parameters<typeof facts>[0]) =>
+      explainToClinician(decide(facts(changed)).reasons[0]!);
+    expect(told({ painDuring: 8 })).toContain('clinic choice; near it');
+    expect(told({ gapDays: 14 })).toContain('Support: clinic choice.');
+  });
+});
+
+describe('a clinician’s own decision', () => {
+  const override = {
+    decision: 'progress',
+    reason: 'known spike after gardening',
+    by: 'clinician-1',
+    day: '2026-02-10',
+    until: '2026-02-17',
+    overruled: [{ rule: 'P2' }, { rule: 'P4' }],
+  } as const;
+  const sore = decide(facts({ painDuring: 6 }));
+
+  it('stands while it lasts, then the engine’s does again', () => {
+    const on = (day: string) => standingDecision(sore, [override], day).from;
+    expect(['2026-02-09', '2026-02-10', '2026-02-17', '2026-02-18'].map(on)).toEqual([
+      'engine',
+      'clinician',
+      'clinician',
+      'engine',
+    ]);
+  });
+
+  it('does not stand before a danger the clinician has not seen, and both are shown', () => {
+    const danger = decide(facts({ painDuring: 6, redFlags: ['dark-urine'] }));
+    expect(standingDecision(danger, [override], '2026-02-12')).toEqual({
+      decision: 'pause',
+      from: 'engine',
+      setAside: override,
+    });
+  });
+
+  it('is counted for each rule it overruled', () => {
+    const second = { ...override, overruled: [{ rule: 'P2' }] };
+    expect([...overridesByRule([override, second])]).toEqual([
+      ['P2', 2],
+      ['P4', 1],
+    ]);
+  });
+});
+
+describe('usual values proposed for a clinician to freeze', () => {
+  const pains = [2, 3, 2, 4, 2, 3, 2, 2, 3, 5, 2, 2, 3, 2];
+  const diary = (count: number, changed: { flare?: boolean | null } = {}) =>
+    record({
+      mornings: pains
+        .slice(0, count)
+        .map((pain, place) => morning(addDays(firstMonday, place), { pain, ...changed })),
+    });
+  const on = (of: ReturnType<typeof record>) => proposeBaseline(of, knee, addDays(firstMonday, 13));
+
+  it('ten of fourteen mornings outside a flare are needed', () => {
+    expect(on(diary(9))).toEqual({ ready: false, mornings: 9, needed: 10 });
+    expect(on(diary(10)).ready).toBe(true);
+    expect(on(diary(14, { flare: true }))).toEqual({ ready: false, mornings: 0, needed: 10 });
+    expect(on(diary(14, { flare: null })).ready).toBe(false);
+  });
+
+  it('proposes the middle morning, the band as published, and shows how far it may be widened', () => {
+    const found = on(diary(14));
+    expect(found).toMatchObject({
+      ready: true,
+      proposal: { usualPain: 2, usualPainTop: 2, widestUsualPainTop: 4, usualStiffnessMinutes: 10 },
+    });
+  });
+
+  it('the latch is asked for when 14 days lie 1.5 under usual pain, and not before', () => {
+    const under = (usualPain: number) =>
+      mustLatchBaseline(record({ baselines: [baseline({ usualPain })] }), knee, noonOf(judgedMorning));
+    expect([under(2), under(2.49), under(2.5), under(3)]).toEqual([false, false, true, true]);
+    const latched = record({ baselines: [baseline({ usualPain: 4, latched: true })] });
+    expect(mustLatchBaseline(latched, knee, noonOf(judgedMorning))).toBe(false);
+  });
+});
