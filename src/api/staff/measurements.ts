@@ -1,12 +1,8 @@
 /** Measurements: impossible values are refused, unlikely ones asked about before they are kept. */
 import { z } from 'zod';
 import type { Measurement } from '#core/model/measurement.ts';
-import {
-  measurementConsistent,
-  measurementForm,
-  measurementForms,
-  unlikely,
-} from '#core/model/measurement-fields.ts';
+import { measurementConsistent, unlikely } from '#core/model/measurement-checks.ts';
+import { measurementForm, measurementForms } from '#core/model/measurement-fields.ts';
 import { effusionFields } from '#core/model/staff-fields.ts';
 import { evaluateRecord } from '#data/evaluate.ts';
 import { measurementsOf, recordEffusion, recordMeasurement } from '#data/measurements.ts';
