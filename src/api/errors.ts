@@ -10,6 +10,13 @@ const transport = {
   'not-confirmed': 'PRECONDITION_FAILED',
   conflict: 'CONFLICT',
   'foreign-origin': 'FORBIDDEN',
+  /** The record is kept to a care team the caller is not in. */
+  'care-team': 'FORBIDDEN',
+  /** Passphrase or PIN is asked for again. */
+  'fresh-sign-in': 'FORBIDDEN',
+  /** The sign-in is not fully set up yet. */
+  'set-up': 'FORBIDDEN',
+  'too-often': 'TOO_MANY_REQUESTS',
 } as const satisfies Record<string, TRPCError['code']>;
 
 export type ProblemCode = keyof typeof transport;

@@ -2,8 +2,11 @@
 import { initTRPC } from '@trpc/server';
 import { z } from 'zod';
 import type { Access } from '#data/access.ts';
+import { digestOfIds, noteRead, noteRefused } from '#data/audit.ts';
+import { mayOpen } from '#data/care-team.ts';
 import { type Patient, patientOf } from '#data/people.ts';
 import { Problem } from './errors.ts';
+import { requireFresh } from './fresh-sign-in.ts';
 import type { Person } from './person.ts';
 
 export interface ApiContext {
@@ -12,6 +15,19 @@ export interface ApiContext {
   readonly access: Access | null;
   /** Clinical minus system time, for phones of the demo. */
   readonly clockOffset: number;
+  /** Told of every call and how it ended; never of what was sent or answered. */
+  readonly observe?: (call: ObservedCall) => void;
+}
+
+export interface ObservedCall {
+  readonly path: string;
+  readonly kind: string;
+  /** "ok", or the transport code of the refusal. */
+  readonly outcome: string;
+  readonly problem: string | null;
+  /** A fault of ours, to be logged; refusals have none. */
+  readonly fault: unknown;
+  readonly milliseconds: number;
 }
 
 /** What `npm run procedures` and the access test print of a procedure. */
@@ -25,13 +41,16 @@ const t = initTRPC
   .context<ApiContext>()
   .meta<ProcedureMeta>()
   .create({
+    isDev: false,
     defaultMeta: { roles: [], guard: 'none' },
     errorFormatter: ({ shape, error }) => ({
       code: shape.code,
       message:
         error.code === 'INTERNAL_SERVER_ERROR'
           ? 'Something went wrong on our side. What you entered is still on this page; try again.'
-          : shape.message,
+          : error instanceof Problem
+            ? shape.message
+            : 'This request could not be read. Load the page again.',
       data: {
         code: shape.data.code,
         httpStatus: shape.data.httpStatus,
@@ -46,18 +65,59 @@ const t = initTRPC
 export const router = t.router;
 export const callerFactory = t.createCallerFactory;
 
-const signedIn = t.procedure.use(({ ctx, next }) => {
+/** Refusals that say somebody reached for what is not theirs. */
+const audited = ['not-yours', 'care-team', 'fresh-sign-in'];
+
+/** Every call is counted; what was refused to somebody signed in is audited. */
+const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
+  const began = performance.now();
+  const result = await next();
+  const error = result.ok ? null : result.error;
+  const problem = error instanceof Problem ? error.problem : null;
+  if (ctx.access && problem && audited.includes(problem)) {
+    noteRefused(ctx.access, { subject: path, detail: { problem } });
+  }
+  ctx.observe?.({
+    path,
+    kind: type,
+    outcome: error ? error.code : 'ok',
+    problem,
+    fault: error?.code === 'INTERNAL_SERVER_ERROR' ? (error.cause ?? error) : null,
+    milliseconds: performance.now() - began,
+  });
+  return result;
+});
+
+const signedIn = watched.use(({ ctx, next }) => {
   if (!ctx.person || !ctx.access)
     throw new Problem('signed-out', 'Sign in to go on. What you entered is still on this page.');
   return next({ ctx: { ...ctx, person: ctx.person, access: ctx.access } });
 });
 
+/** For what concerns the own sign-in: open to everybody signed in, also before it is fully set up. */
 export const personProcedure = signedIn.meta({
   roles: ['clinician', 'administrator', 'patient'],
-  guard: 'signed in',
+  guard: 'own sign-in',
 });
 
-export const clinicianProcedure = signedIn
+const setUpText = {
+  passphrase: 'Choose a passphrase of your own first. You are signed in with one that was handed to you.',
+  'two-factor': 'Set up one-time codes first. Your clinic asks for them.',
+} as const;
+
+const settled = signedIn.use(({ ctx, next }) => {
+  const { setUp } = ctx.person;
+  if (setUp !== 'done') throw new Problem('set-up', setUpText[setUp]);
+  return next({ ctx });
+});
+
+/** Passphrase or PIN given within the last minutes; stands before what a stolen open session must not do. */
+export const withFreshSignIn = t.middleware(({ ctx, next }) => {
+  if (ctx.person) requireFresh(ctx.person);
+  return next();
+});
+
+export const clinicianProcedure = settled
   .meta({ roles: ['clinician'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
     if (ctx.person.role !== 'clinician')
@@ -65,24 +125,66 @@ export const clinicianProcedure = signedIn
     return next({ ctx });
   });
 
-/** A clinician on one patient of their own clinic. The patient is looked up before the procedure runs. */
-export const recordProcedure = clinicianProcedure
-  .meta({ roles: ['clinician'], guard: 'patient of own clinic' })
+export const administratorProcedure = settled
+  .meta({ roles: ['administrator'], guard: 'own clinic' })
+  .use(({ ctx, next }) => {
+    if (!ctx.person.administers)
+      throw new Problem('not-yours', 'This is for those who administer the clinic.');
+    return next({ ctx });
+  });
+
+/** Clinicians and administrators of the clinic. */
+export const staffProcedure = settled
+  .meta({ roles: ['clinician', 'administrator'], guard: 'own clinic' })
+  .use(({ ctx, next }) => {
+    if (ctx.person.role === 'patient') throw new Problem('not-yours', 'This is for the clinic’s staff.');
+    return next({ ctx });
+  });
+
+/** A clinician on a patient of their own clinic, also one kept to a care team: only for opening it with a reason. */
+export const nameProcedure = clinicianProcedure
+  .meta({ roles: ['clinician'], guard: 'patient of own clinic, not the record' })
   .input(z.object({ patientId: z.string().min(1).max(64) }))
-  .use(async ({ ctx, input, next }) => {
+  .use(async ({ ctx, input, path, next }) => {
     const patient = await patientOf(ctx.access, input.patientId);
-    if (!patient) throw new Problem('not-found', 'There is no such patient in your clinic.');
+    if (!patient) {
+      noteRefused(ctx.access, { subject: path, detail: { asked: digestOfIds([input.patientId]) } });
+      throw new Problem('not-found', 'There is no such patient in your clinic.');
+    }
     return next({ ctx: { ...ctx, patient } });
   });
 
+/**
+ * A clinician on one patient of their own clinic. The patient is looked up before the procedure
+ * runs, and every opening that writes nothing itself is audited here, so that none can be forgotten.
+ */
+export const recordProcedure = nameProcedure
+  .meta({ roles: ['clinician'], guard: 'patient of own clinic, care team where the clinic restricts' })
+  .use(async ({ ctx, path, type, next }) => {
+    if (!(await mayOpen(ctx.access, ctx.patient.id))) {
+      throw new Problem(
+        'care-team',
+        'This record is kept to its care team. You can open it with a reason; the team is told.',
+      );
+    }
+    if (type === 'query') noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
+    return next({ ctx });
+  });
+
+/** The same, for what an open session alone must not do. */
+export const freshRecordProcedure = recordProcedure
+  .meta({ roles: ['clinician'], guard: 'patient of own clinic, care team where restricted, fresh sign-in' })
+  .use(withFreshSignIn);
+
 /** A patient on the own record; the id comes from the session, never from the input. */
-export const patientProcedure = signedIn
+export const patientProcedure = settled
   .meta({ roles: ['patient'], guard: 'own record' })
-  .use(async ({ ctx, next }) => {
+  .use(async ({ ctx, path, type, next }) => {
     if (ctx.person.role !== 'patient' || !ctx.person.patientId) {
       throw new Problem('not-yours', 'This page is for patients.');
     }
     const patient: Patient | null = await patientOf(ctx.access, ctx.person.patientId);
     if (!patient) throw new Problem('not-found', 'Your record was not found. Ring the clinic.');
+    if (type === 'query') noteRead(ctx.access, { subject: path, patientId: patient.id });
     return next({ ctx: { ...ctx, patient } });
   });

@@ -4,10 +4,35 @@
  */
 import { drizzleAdapter } from 'better-auth/adapters/drizzle';
 import type { BetterAuthOptions, DBAdapter } from 'better-auth/types';
-import { authAccount, authSession, authUser, authVerification } from './schema/schema.ts';
+import { eq } from 'drizzle-orm';
+import { authAccount, authSession, authTwoFactor, authUser, authVerification } from './schema/schema.ts';
 import type { Store } from './store/store.ts';
 
-const tables = { user: authUser, session: authSession, account: authAccount, verification: authVerification };
+const tables = {
+  user: authUser,
+  session: authSession,
+  account: authAccount,
+  verification: authVerification,
+  twoFactor: authTwoFactor,
+};
+
+/** What decides whether an account may open a session now; null when there is none. */
+export const signInState = async (store: Store, userId: string) => {
+  const [row] = await store.read
+    .select({ deactivatedAt: authUser.deactivatedAt, startingUntil: authUser.startingUntil })
+    .from(authUser)
+    .where(eq(authUser.id, userId));
+  return row ?? null;
+};
+
+/** The account an address belongs to, for the audit of a sign-in. */
+export const accountByEmail = async (store: Store, email: string) => {
+  const [row] = await store.read
+    .select({ id: authUser.id, clinicId: authUser.clinicId, name: authUser.name })
+    .from(authUser)
+    .where(eq(authUser.email, email.toLowerCase()));
+  return row ?? null;
+};
 
 export const authDatabase =
   (store: Store) =>
@@ -27,6 +52,8 @@ export const authDatabase =
       updateMany: queued(writing.updateMany.bind(writing)),
       delete: queued(writing.delete.bind(writing)) as typeof writing.delete,
       deleteMany: queued(writing.deleteMany.bind(writing)),
+      consumeOne: queued(writing.consumeOne.bind(writing)) as typeof writing.consumeOne,
+      incrementOne: queued(writing.incrementOne.bind(writing)) as typeof writing.incrementOne,
       findOne: reading.findOne.bind(reading) as typeof writing.findOne,
       findMany: reading.findMany.bind(reading) as typeof writing.findMany,
       count: reading.count.bind(reading),

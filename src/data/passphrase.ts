@@ -54,9 +54,7 @@ export const changePassphrase = async (access: Access, sessionId: string, text: 
       .set({ password, updatedAt })
       .where(and(eq(authAccount.userId, userId), eq(authAccount.providerId, 'credential')));
     await tx.update(authUser).set({ startingUntil: null, updatedAt }).where(eq(authUser.id, userId));
-    await tx
-      .delete(authSession)
-      .where(and(eq(authSession.userId, userId), ne(authSession.id, sessionId)));
+    await tx.delete(authSession).where(and(eq(authSession.userId, userId), ne(authSession.id, sessionId)));
     await sealed(tx, access, { act: 'write', subject: 'own-passphrase', subjectId: userId });
   });
 };

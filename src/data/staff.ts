@@ -104,7 +104,8 @@ export type Changed = 'changed' | 'not-found' | 'last-administrator';
 const isLastAdministrator = async (tx: Db, access: Access, userId: string): Promise<boolean> => {
   const rows = await tx.select().from(authUser).where(eq(authUser.clinicId, access.clinicId));
   const able = rows.filter(
-    (row) => !row.deactivatedAt && row.role !== 'patient' && (row.role === 'administrator' || row.administers),
+    (row) =>
+      !row.deactivatedAt && row.role !== 'patient' && (row.role === 'administrator' || row.administers),
   );
   return able.length === 1 && able[0]?.id === userId;
 };

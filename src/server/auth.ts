@@ -1,12 +1,45 @@
 /** Sign-in: passwords hashed, sessions kept on the server, all by the sign-in library. */
 import { betterAuth } from 'better-auth';
-import { authDatabase } from '#data/auth-database.ts';
+import { twoFactor } from 'better-auth/plugins/two-factor';
+import { authDatabase, signInState } from '#data/auth-database.ts';
+import { passphraseLength } from '#data/passphrase.ts';
+import type { PhoneGround } from '#data/phones.ts';
 import type { Store } from '#data/store/store.ts';
+import { phoneSignIn } from './phone-sign-in.ts';
 
 export interface AuthSettings {
   readonly secret: string;
   readonly origin: string;
+  /** What phones need of the running product, asked for at each call; without it phones do not sign in. */
+  readonly phones?: () => PhoneGround;
 }
+
+/** Cookies this product sets all begin so; behind TLS the library puts `__Secure-` before it. */
+export const cookiePrefix = 'loadgate';
+
+/** Twelve hours: a working day, so that nobody is signed out in the middle of one. */
+const sessionSeconds = 60 * 60 * 12;
+
+const userFields = {
+  clinicId: { type: 'string', required: true, input: false },
+  role: { type: 'string', required: true, input: false },
+  patientId: { type: 'string', required: false, input: false },
+  administers: { type: 'boolean', required: false, input: false, defaultValue: false },
+  deactivatedAt: { type: 'date', required: false, input: false },
+  startingUntil: { type: 'date', required: false, input: false },
+} as const;
+
+const sessionFields = {
+  provedAt: { type: 'date', required: false, input: false },
+  deviceId: { type: 'string', required: false, input: false },
+} as const;
+
+/** No session for who was deactivated, or whose handed-over passphrase has run out. */
+const mayOpenSession = async (store: Store, userId: string): Promise<boolean> => {
+  const account = await signInState(store, userId);
+  const isRunOut = account?.startingUntil ? account.startingUntil.getTime() < Date.now() : false;
+  return account !== null && !account.deactivatedAt && !isRunOut;
+};
 
 export const makeAuth = (store: Store, settings: AuthSettings) =>
   betterAuth({
@@ -17,27 +50,33 @@ export const makeAuth = (store: Store, settings: AuthSettings) =>
     telemetry: { enabled: false },
     logger: { disabled: true },
     trustedOrigins: [settings.origin],
-    emailAndPassword: { enabled: true, disableSignUp: true, minPasswordLength: 12, maxPasswordLength: 128 },
-    user: {
-      additionalFields: {
-        clinicId: { type: 'string', required: true, input: false },
-        role: { type: 'string', required: true, input: false },
-        patientId: { type: 'string', required: false, input: false },
+    emailAndPassword: {
+      enabled: true,
+      disableSignUp: true,
+      minPasswordLength: passphraseLength.min,
+      maxPasswordLength: passphraseLength.max,
+    },
+    user: { additionalFields: userFields },
+    session: { expiresIn: sessionSeconds, updateAge: 60 * 30, additionalFields: sessionFields },
+    databaseHooks: {
+      session: {
+        create: {
+          before: async (session) => ((await mayOpenSession(store, session.userId)) ? undefined : false),
+        },
       },
     },
-    session: { expiresIn: 60 * 60 * 12, updateAge: 60 * 30 },
-    // Sign-in costs a fifth of a second of a core, so it is the call to hold back.
-    rateLimit: {
-      enabled: true,
-      storage: 'memory',
-      window: 60,
-      max: 300,
-      customRules: { '/sign-in/email': { window: 60, max: 30 }, '/get-session': false },
-    },
+    plugins: [
+      twoFactor({ issuer: 'Loadgate', skipVerificationOnEnable: false, twoFactorCookieMaxAge: 300 }),
+      ...(settings.phones ? [phoneSignIn(settings.phones)] : []),
+    ],
+    // Its own limit counts by network alone, with which one neighbour could shut a whole clinic out;
+    // the door in front of it counts by account and network (sign-in-door.ts).
+    rateLimit: { enabled: false },
     advanced: {
       useSecureCookies: settings.origin.startsWith('https://'),
-      cookiePrefix: 'loadgate',
+      cookiePrefix,
       defaultCookieAttributes: { httpOnly: true, sameSite: 'lax' },
+      ipAddress: { disableIpTracking: true },
     },
   });
 

@@ -1,6 +1,7 @@
 /** The context of one request: who is signed in and what they may reach. */
 import type { ApiContext } from '#api/trpc.ts';
-import { accessFor, personOf, type Runtime } from './runtime.ts';
+import { personOf } from './person.ts';
+import { accessFor, type Runtime } from './runtime.ts';
 
 export const contextFor = async (at: Runtime, headers: Headers): Promise<ApiContext> => {
   const person = await personOf(at, headers);

@@ -9,6 +9,7 @@ import { dayAt } from '#data/civil-time.ts';
 import { clinicOf } from '#data/people.ts';
 import { migrateStore } from '#data/store/migrate.ts';
 import { openStore, type Store } from '#data/store/store.ts';
+import { demoNow } from '#demo/clinic.ts';
 import { type Auth, makeAuth } from './auth.ts';
 import { type ClinicalClock, clinicalClock } from './clock.ts';
 import { type Keys, keysFor } from './keys.ts';
@@ -33,8 +34,13 @@ export const openRuntime = (settings: ReturnType<typeof readEnvironment>): Runti
     audit: settings.AUDIT_KEY_FILE,
     encryption: settings.ENCRYPTION_KEY_FILE,
   });
-  const clock = clinicalClock(settings.CLINIC_NOW === null ? null : Date.parse(settings.CLINIC_NOW));
-  const auth = makeAuth(store, { secret: keys.signIn, origin: settings.PUBLIC_ORIGIN });
+  const from = settings.CLINIC_NOW ?? (settings.DEMO ? demoNow : null);
+  const clock = clinicalClock(from === null ? null : Date.parse(from));
+  const auth = makeAuth(store, {
+    secret: keys.signIn,
+    origin: settings.PUBLIC_ORIGIN,
+    phones: () => ({ store, auditKey: keys.audit, now: clock.now() }),
+  });
   return { settings, store, keys, clock, auth };
 };
 
@@ -43,14 +49,6 @@ const held = globalThis as typeof globalThis & { loadgateRuntime?: Runtime };
 export const runtime = (): Runtime => {
   held.loadgateRuntime ??= openRuntime(readEnvironment());
   return held.loadgateRuntime;
-};
-
-/** Who is signed in, by the request's cookie; null when nobody is. */
-export const personOf = async (at: Runtime, headers: Headers): Promise<Person | null> => {
-  const session = await at.auth.api.getSession({ headers });
-  if (!session) return null;
-  const { id, name, email, clinicId, role, patientId } = session.user;
-  return { userId: id, name, email, clinicId, role: role as Person['role'], patientId: patientId ?? null };
 };
 
 /** Clinic zone, read once per process and clinic: a change of zone needs a restart. */

@@ -4,6 +4,10 @@ import { createCaller } from '#api/root.ts';
 import type { ApiContext } from '#api/trpc.ts';
 import type { Access } from '#data/access.ts';
 
+/** Signed in a moment ago, fully set up. */
+const settled = () =>
+  ({ administers: false, sessionId: 'session', provedAt: Date.now(), setUp: 'done' }) as const;
+
 const context = (access: Access, person: Person): ApiContext => ({ person, access, clockOffset: 0 });
 
 export const asClinician = (access: Access) =>
@@ -15,6 +19,7 @@ export const asClinician = (access: Access) =>
       clinicId: access.clinicId,
       role: 'clinician',
       patientId: null,
+      ...settled(),
     }),
   );
 
@@ -27,6 +32,7 @@ export const asPatient = (access: Access, patientId: string) =>
       clinicId: access.clinicId,
       role: 'patient',
       patientId,
+      ...settled(),
     }),
   );
 
@@ -39,6 +45,8 @@ export const asAdministrator = (access: Access) =>
       clinicId: access.clinicId,
       role: 'administrator',
       patientId: null,
+      ...settled(),
+      administers: true,
     }),
   );
 

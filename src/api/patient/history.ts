@@ -3,7 +3,6 @@ import { exerciseById } from '#core/catalogue/catalogue.ts';
 import { addDays } from '#core/day.ts';
 import { explainToPatient } from '#core/engine/explain.ts';
 import type { SessionRecord } from '#core/model/record.ts';
-import { noteRead } from '#data/audit.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
@@ -28,7 +27,6 @@ const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) 
 export const historyRouter = router({
   get: patientProcedure.query(async ({ ctx }): Promise<HistoryView> => {
     const { access, patient } = ctx;
-    noteRead(access, { subject: 'own-history', patientId: patient.id });
     const since = addDays(access.day, -daysBack);
     const sessions = await sessionsOf(access, patient.id, since);
     const mornings = await morningsOf(access, patient.id, since);

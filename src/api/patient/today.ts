@@ -8,7 +8,6 @@ import type { Joint } from '#core/joints.ts';
 import { gateTable } from '#core/prescribing/gate-table.ts';
 import { linesOn } from '#core/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
-import { noteRead } from '#data/audit.ts';
 import {
   type Decision,
   decisionsOf,
@@ -128,7 +127,6 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
 
 export const todayRouter = router({
   get: patientProcedure.query(async ({ ctx }) => {
-    noteRead(ctx.access, { subject: 'own-day', patientId: ctx.patient.id });
     return todayFor(ctx.access, ctx.patient, ctx.clockOffset);
   }),
 });

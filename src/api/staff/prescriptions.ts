@@ -4,6 +4,7 @@ import { exercises } from '#core/catalogue/catalogue.ts';
 import { programmeFields } from '#core/model/staff-fields.ts';
 import { occlusionSchemes } from '#core/occlusion/schemes.ts';
 import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import { noteRead } from '#data/audit.ts';
 import {
   addVersion,
   endPrescription,
@@ -32,9 +33,11 @@ export const prescriptionsRouter = router({
     return { versions, inForce: inForce(versions), unsigned: unsigned(versions) };
   }),
 
-  propose: recordProcedure
-    .input(z.object({ wish: z.unknown() }))
-    .mutation(({ ctx, input }) => propose(ctx.access, ctx.patient, input.wish)),
+  propose: recordProcedure.input(z.object({ wish: z.unknown() })).mutation(({ ctx, input, path }) => {
+    // Computes from the record and writes nothing, so it is an opening of the record like a query.
+    noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
+    return propose(ctx.access, ctx.patient, input.wish);
+  }),
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   keep: recordProcedure

@@ -8,7 +8,6 @@ import {
   responseConsistent,
   responseFields,
 } from '#core/model/staff-fields.ts';
-import { noteRead } from '#data/audit.ts';
 import { freezeBaseline } from '#data/baselines.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';
 import { decisionById, decisionsOf, proposalsOf, respond, responsesOf } from '#data/decisions.ts';
@@ -17,6 +16,7 @@ import { messagesOf, sendMessage } from '#data/messages.ts';
 import { prescriptionsOf } from '#data/prescriptions.ts';
 import { recordOf } from '#data/record.ts';
 import { Problem } from '../errors.ts';
+import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
@@ -25,7 +25,6 @@ export const reviewRouter = router({
     .input(z.object({ days: z.number().int().min(14).max(1100).default(120) }))
     .query(async ({ ctx, input }) => {
       const { access, patient } = ctx;
-      noteRead(access, { subject: 'review', patientId: patient.id, detail: { days: input.days } });
       const since = addDays(access.day, -input.days);
       const record = await recordOf(access, patient.id, input.days);
       if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
@@ -45,6 +44,7 @@ export const reviewRouter = router({
     const row = checked(responseFields, input.response, (value) => responseConsistent(value, ctx.access.day));
     const decision = await decisionById(ctx.access, ctx.patient.id, row.decisionId);
     if (!decision) throw new Problem('not-found', 'There is no such decision for this patient.');
+    if (row.kind === 'override' && decision.decision === 'pause') requireFresh(ctx.person);
     const standing = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
     return respond(ctx.access, ctx.patient.id, standing);
   }),

@@ -8,7 +8,7 @@ import { groundFor } from '#data/ground.ts';
 import { newestScreening, recordClearance, recordScreening, screeningsOf } from '#data/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
 
 const unknownItems = (answers: readonly { item: string }[]): readonly Refusal[] =>
   answers
@@ -35,7 +35,7 @@ export const screeningRouter = router({
 
   outcomes: recordProcedure.query(async ({ ctx }) => (await groundFor(ctx.access, ctx.patient)).outcomes),
 
-  clear: recordProcedure.input(z.object({ clearance: z.unknown() })).mutation(async ({ ctx, input }) => {
+  clear: freshRecordProcedure.input(z.object({ clearance: z.unknown() })).mutation(async ({ ctx, input }) => {
     const row = checked(clearanceFields, input.clearance);
     const { outcomes, screening } = await groundFor(ctx.access, ctx.patient);
     const ofMethod = outcomes

@@ -1,0 +1,19 @@
+/** The passphrase or PIN was given within the last minutes. Counted by the system clock, as all of signing in. */
+import { Problem } from './errors.ts';
+import type { Person } from './person.ts';
+
+export const freshMinutes = 10;
+
+export const isFresh = (person: Pick<Person, 'provedAt'>, now: number): boolean =>
+  now - person.provedAt <= freshMinutes * 60_000;
+
+/** Throws unless the person has proved who they are a moment ago. */
+export const requireFresh = (person: Person, now = Date.now()): void => {
+  if (isFresh(person, now)) return;
+  throw new Problem(
+    'fresh-sign-in',
+    person.role === 'patient'
+      ? 'Enter your PIN or passphrase again to do this.'
+      : 'Enter your passphrase again to do this. What you entered is still on this page.',
+  );
+};

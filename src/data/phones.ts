@@ -1,0 +1,165 @@
+/**
+ * A patient's phone: enrolled once by an invitation, then opened by a PIN that works on it alone.
+ * The phone holds a random secret; the PIN is hashed together with it, so that a copy of the file
+ * does not let anybody try PINs.
+ */
+import { createHash, randomBytes, randomUUID, timingSafeEqual } from 'node:crypto';
+import { and, eq, gt, isNull, lt, sql } from 'drizzle-orm';
+import { sealed } from './audit.ts';
+import { codeSeal } from './invitations.ts';
+import { hashed, holds } from './passphrase.ts';
+import { authUser, device, invitation, patientIdentity } from './schema/schema.ts';
+import type { Db } from './store/connection.ts';
+import type { Store } from './store/store.ts';
+
+/** Wrong tries after which only a new invitation helps. */
+export const pinTries = 5;
+
+export const pinDigits = 6;
+
+/** Six digits, and not those tried first by whoever finds the phone. */
+export const isGoodPin = (pin: string): boolean => {
+  if (!/^\d{6}$/.test(pin) || new Set(pin).size < 3) return false;
+  const steps = new Set([...pin].slice(1).map((digit, place) => Number(digit) - Number(pin[place])));
+  return steps.size > 1;
+};
+
+/** What phones need of the running product. */
+export interface PhoneGround {
+  readonly store: Store;
+  readonly auditKey: Uint8Array;
+  /** Clinical instant, for the audit. */
+  readonly now: number;
+}
+
+export interface EnrolledPhone {
+  readonly deviceId: string;
+  readonly secret: string;
+}
+
+const secretSealOf = (secret: string): string => createHash('sha256').update(secret).digest('hex');
+
+/** The patient's own sign-in; made when the first phone is enrolled. */
+const ownSignIn = async (tx: Db, clinicId: string, patientId: string) => {
+  const [known] = await tx
+    .select()
+    .from(authUser)
+    .where(and(eq(authUser.clinicId, clinicId), eq(authUser.patientId, patientId)));
+  if (known) return known;
+  const [person] = await tx
+    .select()
+    .from(patientIdentity)
+    .where(and(eq(patientIdentity.clinicId, clinicId), eq(patientIdentity.patientId, patientId)));
+  if (!person) return null;
+  const id = randomUUID();
+  const [made] = await tx
+    .insert(authUser)
+    .values({
+      id,
+      name: `${person.givenName} ${person.familyName}`,
+      // Never written to: the library wants an address, and a phone has none.
+      email: `${id}@phone.invalid`,
+      clinicId,
+      role: 'patient',
+      patientId,
+      createdAt: new Date(),
+      updatedAt: new Date(),
+    })
+    .returning();
+  return made ?? null;
+};
+
+/** Uses an invitation up and enrols the phone it was typed into; null when it is not open any more. */
+export const enrolPhone = (ground: PhoneGround, code: string): Promise<EnrolledPhone | null> =>
+  ground.store.write(async (tx) => {
+    const now = Date.now();
+    const [used] = await tx
+      .update(invitation)
+      .set({ usedAt: now })
+      .where(
+        and(
+          eq(invitation.codeSeal, codeSeal(ground.auditKey, code)),
+          isNull(invitation.usedAt),
+          isNull(invitation.withdrawnAt),
+          gt(invitation.expiresAt, now),
+        ),
+      )
+      .returning();
+    const user = used ? await ownSignIn(tx, used.clinicId, used.patientId) : null;
+    if (!used || !user || user.deactivatedAt) return null;
+    const { clinicId, patientId } = used;
+    const deviceId = randomUUID();
+    const secret = randomBytes(32).toString('base64url');
+    await tx.insert(device).values({
+      id: deviceId,
+      clinicId,
+      patientId,
+      userId: user.id,
+      secretSeal: secretSealOf(secret),
+      enrolledAt: now,
+    });
+    const acting = { ...ground, clinicId, actorId: user.id };
+    await sealed(tx, acting, { act: 'sign-in', subject: 'phone-enrolled', subjectId: deviceId, patientId });
+    return { deviceId, secret };
+  });
+
+/** The enrolled phone that holds this secret, or null when it is unknown or was ended. */
+export const phoneOf = async (store: Store, cookie: string | null) => {
+  const [deviceId = '', secret = ''] = (cookie ?? '').split('.');
+  if (!deviceId || !secret) return null;
+  const [row] = await store.read
+    .select()
+    .from(device)
+    .where(and(eq(device.id, deviceId), isNull(device.endedAt)));
+  if (!row) return null;
+  const same = timingSafeEqual(Buffer.from(row.secretSeal), Buffer.from(secretSealOf(secret)));
+  return same ? { ...row, secret } : null;
+};
+
+export type KnownPhone = NonNullable<Awaited<ReturnType<typeof phoneOf>>>;
+
+/** Chosen once, directly after enrolling; a forgotten PIN needs a new invitation. */
+export const choosePin = async (ground: PhoneGround, phone: KnownPhone, pin: string): Promise<boolean> => {
+  const pinHash = await hashed(`${phone.secret}:${pin}`);
+  const { clinicId, patientId, userId: actorId, id } = phone;
+  return ground.store.write(async (tx) => {
+    const set = await tx
+      .update(device)
+      .set({ pinHash, lastUsedAt: Date.now() })
+      .where(and(eq(device.id, id), isNull(device.pinHash)))
+      .returning({ id: device.id });
+    if (set.length === 0) return false;
+    const acting = { ...ground, clinicId, actorId };
+    await sealed(tx, acting, { act: 'sign-in', subject: 'pin-chosen', subjectId: id, patientId });
+    return true;
+  });
+};
+
+export type PinAnswer =
+  | { readonly is: 'right' }
+  | { readonly is: 'wrong'; readonly left: number }
+  | { readonly is: 'too-many-tries' };
+
+/** A try is counted before it is checked, so that many at once are still five. */
+export const tryPin = async (ground: PhoneGround, phone: KnownPhone, pin: string): Promise<PinAnswer> => {
+  const { clinicId, patientId, userId: actorId, id, pinHash } = phone;
+  const acting = { ...ground, clinicId, actorId };
+  const [counted] = await ground.store.write((tx) =>
+    tx
+      .update(device)
+      .set({ wrongTries: sql`${device.wrongTries} + 1` })
+      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongTries, pinTries)))
+      .returning({ wrongTries: device.wrongTries }),
+  );
+  if (!counted || !pinHash) return { is: 'too-many-tries' };
+  const isRight = await holds(pinHash, `${phone.secret}:${pin}`);
+  return ground.store.write(async (tx): Promise<PinAnswer> => {
+    const left = pinTries - counted.wrongTries;
+    const subject = isRight ? 'phone-opened' : 'wrong-pin';
+    const act = isRight ? 'sign-in' : 'refused';
+    await sealed(tx, acting, { act, subject, subjectId: id, patientId, detail: isRight ? {} : { left } });
+    if (!isRight) return left > 0 ? { is: 'wrong', left } : { is: 'too-many-tries' };
+    await tx.update(device).set({ wrongTries: 0, lastUsedAt: Date.now() }).where(eq(device.id, id));
+    return { is: 'right' };
+  });
+};

@@ -1,0 +1,31 @@
+/** Who is signed in, by the request's cookie. */
+import type { Person } from '#api/person.ts';
+import { requiresTwoFactor } from '#data/staff.ts';
+import type { Runtime } from './runtime.ts';
+
+type Session = NonNullable<Awaited<ReturnType<Runtime['auth']['api']['getSession']>>>;
+
+const setUpOf = async (at: Runtime, { user }: Session): Promise<Person['setUp']> => {
+  if (user.startingUntil) return 'passphrase';
+  if (user.role === 'patient' || user.twoFactorEnabled || at.settings.DEMO) return 'done';
+  return (await requiresTwoFactor(at.store, user.clinicId)) ? 'two-factor' : 'done';
+};
+
+/** Null when nobody is signed in, or when the account was deactivated since. */
+export const personOf = async (at: Runtime, headers: Headers): Promise<Person | null> => {
+  const found = await at.auth.api.getSession({ headers });
+  if (!found || found.user.deactivatedAt) return null;
+  const { user, session } = found;
+  return {
+    userId: user.id,
+    name: user.name,
+    email: user.email,
+    clinicId: user.clinicId,
+    role: user.role as Person['role'],
+    administers: user.role === 'administrator' || (user.role === 'clinician' && user.administers === true),
+    patientId: user.patientId ?? null,
+    sessionId: session.id,
+    provedAt: (session.provedAt ?? session.createdAt).getTime(),
+    setUp: await setUpOf(at, found),
+  };
+};

@@ -1,0 +1,106 @@
+/** Signing in on a patient's phone, as endpoints of the sign-in library, which keeps the sessions. */
+import { createAuthEndpoint } from 'better-auth/api';
+import { setSessionCookie } from 'better-auth/cookies';
+import { z } from 'zod';
+import {
+  choosePin,
+  enrolPhone,
+  isGoodPin,
+  type KnownPhone,
+  type PhoneGround,
+  phoneOf,
+  tryPin,
+} from '#data/phones.ts';
+
+const cookieName = 'phone';
+/** A phone stays enrolled for two years unless the clinic ends it. */
+const cookieDays = 730;
+
+const words = {
+  'no-invitation': 'This code is not open any more, or was typed differently. Ask your clinic for a new one.',
+  'no-phone': 'This phone is not set up. Ask your clinic for an invitation.',
+  'plain-pin': 'Choose six digits that are not a row such as 123456 and not the same digit again and again.',
+  'pin-chosen': 'A PIN was chosen already. Enter it, or ask your clinic for a new invitation.',
+  'too-many-tries': 'Five wrong tries. This phone needs a new invitation from your clinic.',
+} as const;
+
+type Refusal = keyof typeof words;
+
+const wrongPin = (left: number) =>
+  `That is not the PIN of this phone. ${left} ${left === 1 ? 'try' : 'tries'} left.`;
+
+type EndpointContext = Parameters<typeof setSessionCookie>[0];
+
+const refuse = (ctx: EndpointContext, status: number, code: Refusal | 'wrong-pin', message?: string) => {
+  ctx.setStatus(status as never);
+  return ctx.json({ problem: code, message: message ?? words[code as Refusal] });
+};
+
+const ownCookie = (ctx: EndpointContext) =>
+  ctx.context.createAuthCookie(cookieName, { maxAge: cookieDays * 86_400, sameSite: 'strict' });
+
+const phoneIn = async (ctx: EndpointContext, ground: PhoneGround): Promise<KnownPhone | null> =>
+  phoneOf(ground.store, ctx.getCookie(ownCookie(ctx).name) ?? null);
+
+const openSession = async (ctx: EndpointContext, phone: KnownPhone) => {
+  const user = await ctx.context.internalAdapter.findUserById(phone.userId);
+  if (!user) return refuse(ctx, 403, 'no-phone');
+  const session = await ctx.context.internalAdapter.createSession(phone.userId, false, {
+    deviceId: phone.id,
+  });
+  await setSessionCookie(ctx, { session, user });
+  return ctx.json({ signedIn: true });
+};
+
+export const phoneSignIn = (ground: () => PhoneGround) =>
+  ({
+    id: 'phone-sign-in',
+    endpoints: {
+      phoneAccept: createAuthEndpoint(
+        '/phone/accept',
+        { method: 'POST', body: z.object({ code: z.string().min(8).max(20) }) },
+        async (ctx) => {
+          const enrolled = await enrolPhone(ground(), ctx.body.code);
+          if (!enrolled) return refuse(ctx, 403, 'no-invitation');
+          const { name, attributes } = ownCookie(ctx);
+          ctx.setCookie(name, `${enrolled.deviceId}.${enrolled.secret}`, attributes);
+          return ctx.json({ enrolled: true });
+        },
+      ),
+      phoneChoosePin: createAuthEndpoint(
+        '/phone/choose-pin',
+        { method: 'POST', body: z.object({ pin: z.string().max(12) }) },
+        async (ctx) => {
+          const phone = await phoneIn(ctx, ground());
+          if (!phone) return refuse(ctx, 403, 'no-phone');
+          if (!isGoodPin(ctx.body.pin)) return refuse(ctx, 400, 'plain-pin');
+          if (!(await choosePin(ground(), phone, ctx.body.pin))) return refuse(ctx, 409, 'pin-chosen');
+          return openSession(ctx, phone);
+        },
+      ),
+      phoneSignIn: createAuthEndpoint(
+        '/phone/sign-in',
+        { method: 'POST', body: z.object({ pin: z.string().max(12) }) },
+        async (ctx) => {
+          const phone = await phoneIn(ctx, ground());
+          if (!phone) return refuse(ctx, 403, 'no-phone');
+          const answer = await tryPin(ground(), phone, ctx.body.pin);
+          if (answer.is === 'right') return openSession(ctx, phone);
+          return answer.is === 'wrong'
+            ? refuse(ctx, 403, 'wrong-pin', wrongPin(answer.left))
+            : refuse(ctx, 403, 'too-many-tries');
+        },
+      ),
+    },
+  }) as const;
+
+/** What the sign-in page of a phone should ask for. */
+export const phoneState = async (
+  ground: PhoneGround,
+  cookie: string | null,
+): Promise<'none' | 'choose-pin' | 'enter-pin' | 'too-many-tries'> => {
+  const phone = await phoneOf(ground.store, cookie);
+  if (!phone) return 'none';
+  if (!phone.pinHash) return 'choose-pin';
+  return phone.wrongTries >= 5 ? 'too-many-tries' : 'enter-pin';
+};
