@@ -6,6 +6,8 @@ export const twoHoursMs = 2 * 60 * 60 * 1000;
 
 export interface DayState {
   readonly session: 'open' | 'kept-here' | 'sent';
+  /** A warning sign was told from this phone today: nothing is begun after it. */
+  readonly hasToldFlag: boolean;
   readonly isMorningDue: boolean;
   readonly isMorningAnswered: boolean;
   /** Entry id of the session the two-hours question speaks of, once it is due. */
@@ -24,6 +26,7 @@ export const dayState = (view: Asked, entries: readonly Kept[], now: number): Da
   const spokenOf = sessions.find((kept) => now - kept.savedAt >= twoHoursMs);
   return {
     session: isSent ? 'sent' : sessions.length > 0 ? 'kept-here' : 'open',
+    hasToldFlag: entries.some((kept) => kept.day === view.day && kept.isUrgent),
     isMorningDue: view.morning.due && !isMorningAnswered,
     isMorningAnswered,
     twoHoursOf: asksTwoHours ? (spokenOf?.entryId ?? null) : null,

@@ -3,12 +3,12 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
+import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
 import { MorningScreen } from './morning/morning-screen.tsx';
 import { SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
-import type { TodayWithUsual } from './session/offers.ts';
 import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { TodayPage } from './today/today-page.tsx';
@@ -16,13 +16,13 @@ import { TwoHoursScreen } from './two-hours/two-hours-screen.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
 
 export interface PatientAppProps {
-  readonly view: TodayWithUsual;
+  readonly view: TodayView;
   /** Whose phone store this is: another person on the same phone sees none of it. */
   readonly ownerId: string;
 }
 
 interface ScreenProps {
-  readonly view: TodayWithUsual;
+  readonly view: TodayView;
   readonly at: DayHandle;
 }
 
@@ -37,13 +37,15 @@ const SavedEntries = ({ view, at }: ScreenProps) => (
 
 const Home = ({ view, at }: ScreenProps) => {
   const { session, morning, go } = at;
-  const state = dayState(view, at.outbox.state.entries, useNow(at.clock));
+  const state = dayState(view, at.outbox.state.entries, useNow(at.clock, view.asksTwoHours));
   const running = session.draft?.endedAt === null ? session.draft : null;
   return (
     <TodayPage
       view={view}
       runningSince={running?.beganAt ?? null}
       session={state.session}
+      hasToldFlag={state.hasToldFlag}
+      isReady={session.draft !== undefined && morning.draft !== undefined}
       isMorningDue={state.isMorningDue}
       isMorningAnswered={state.isMorningAnswered}
       isTwoHoursDue={state.twoHoursOf !== null}

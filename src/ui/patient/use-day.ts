@@ -1,10 +1,10 @@
 'use client';
 /** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
 import { useCallback, useEffect, useRef, useState } from 'react';
+import type { TodayView } from '#api/patient/today-view.ts';
 import { useMorning } from './morning/use-morning.ts';
 import { useOutbox } from './outbox/use-outbox.ts';
 import { home, type Place, screenBeforeReload, useHeadingFocus, usePlace } from './phone/use-place.ts';
-import type { TodayWithUsual } from './session/offers.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
 
@@ -40,7 +40,7 @@ const useReturn = (
   }, [go, session, morning, before]);
 };
 
-export const useDay = (view: TodayWithUsual, ownerId: string) => {
+export const useDay = (view: TodayView, ownerId: string) => {
   const { clockOffset } = view;
   const clock = useCallback(() => Date.now() + clockOffset, [clockOffset]);
   const outbox = useOutbox(ownerId, clock);

@@ -1,7 +1,6 @@
 /** Today's page. */
 export const todayWords = {
   'today.title': 'Hello {name}',
-  'today.day': '{day}',
   'today.list-title': 'Your exercises today',
   'today.start': 'Start the session',
   'today.resume': 'Go on with your session',
@@ -16,8 +15,6 @@ export const todayWords = {
   'today.sent-title': 'Your session is in',
   'today.sent': 'Your clinic has your session of today. There is no more to do.',
   'today.sent-here': 'Your session is finished. It is saved on this phone and will go to the clinic.',
-  'today.again': 'Do another session',
-  'today.again-note': 'A second session counts as more than the plan. Ask your clinic first.',
   'today.rest-title': 'Rest today',
   'today.rest': 'Your last answers call for rest. Do no exercises until your clinic says so.',
   'today.rest-some': 'Leave this one out today. The joint needs rest.',
@@ -27,7 +24,8 @@ export const todayWords = {
   'today.messages': 'From your clinic',
   'today.message-from': '{name}, {day}',
   'today.cautions': 'Keep in mind',
-  'today.cautions-more': 'How to do it, and what to keep in mind',
+  'today.flag-told':
+    'You told us about a warning sign today. Do no exercises until you have talked to {clinic}: {phone}.',
   'today.cover-title': 'Who looks at your answers',
   'today.cover':
     '{clinic} looks at your answers at these times: {hours}. Outside these times nobody watches. For an emergency call {emergency}.',
@@ -42,7 +40,6 @@ export const todayWords = {
   'today.two-hours-title': 'Two hours after your session',
   'today.two-hours': 'One question about your pain now.',
   'today.two-hours-start': 'Answer it now',
-  'today.how': 'How it went so far',
   'today.approved': 'Set by {name}.',
   'dose.sets': '{sets} sets of {low} to {high}',
   'dose.sets-same': '{sets} sets of {low}',
@@ -52,7 +49,7 @@ export const todayWords = {
   'dose.load': 'with {kg} kg',
   'dose.no-load': 'no weight',
   'dose.added': 'with {kg} kg added',
-  'dose.rest': '{seconds} s rest between sets',
+  'dose.rest': '{seconds} seconds rest between sets',
   'dose.left': 'left side',
   'dose.right': 'right side',
   'dose.both': 'both sides',

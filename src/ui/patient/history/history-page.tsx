@@ -15,7 +15,7 @@ const setsText = (exercise: Done): string => {
   const loads = [...new Set(exercise.sets.map((set) => set.loadKg))].filter(
     (load): load is number => load !== null && load > 0,
   );
-  return [counts, ...loads.map((kg) => say('dose.load', { kg }))].join(' ');
+  return [counts, ...loads.map((kg) => say('check.load', { kg }))].join(' · ');
 };
 
 const row = (key: WordKey, joint: string, value: string): Definition => ({

@@ -165,6 +165,11 @@ const pages: Readonly<Record<string, (props: Part) => React.ReactNode>> = {
 
 export const MorningScreen = (props: MorningScreenProps) => {
   const [name = '', joint = ''] = props.draft.step.split(':');
-  const Page = props.draft.endedAt === null ? (pages[name] ?? CheckPage) : EndPage;
-  return <Page key={props.draft.step} {...props} joint={joint as Joint} />;
+  if (props.draft.endedAt !== null) return <EndPage {...props} joint={joint as Joint} />;
+  const Page = pages[name] ?? CheckPage;
+  return (
+    <div className="step">
+      <Page key={props.draft.step} {...props} joint={joint as Joint} />
+    </div>
+  );
 };

@@ -51,6 +51,7 @@ export const beginSession = ({ view, ownerId, entryId, zone, now, isLighter }: B
     asksTwoHours: view.asksTwoHours,
     beganAt: now,
     joints: view.followedJoints,
+    gates: view.gates,
     lines: doableToday(view).map((exercise) => lineOf(exercise, isLighter)),
     step: '',
     returnTo: null,

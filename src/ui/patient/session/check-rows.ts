@@ -52,7 +52,7 @@ const lineText = (line: LineDraft): string => {
   if (sets.length === 0) return say('check.no-sets');
   const load = !asksLoad(line)
     ? []
-    : [line.loadKg === null ? missing() : say('dose.load', { kg: line.loadKg })];
+    : [line.loadKg === null ? missing() : say('check.load', { kg: line.loadKg })];
   return [...sets, ...load].join('. ');
 };
 

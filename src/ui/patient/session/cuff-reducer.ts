@@ -23,7 +23,8 @@ export const cuffReducer = (draft: SessionDraft, event: SessionEvent): SessionDr
     }
     case 'cuff-off': {
       const off = withLine(draft, event.line, (line) => cuffOff(line, event.now));
-      return { ...off, step: `seated:${event.line}` };
+      // Off without ever having been on is nothing to sit down after.
+      return off.lines[event.line]?.restrictions.length ? { ...off, step: `seated:${event.line}` } : off;
     }
     case 'limb':
       return withLine(draft, event.line, (line) =>

@@ -3,6 +3,7 @@ import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { StopReason } from '#core/model/record.ts';
+import type { GateTable } from '#core/prescribing/gate-table.ts';
 
 /** A number, or said not to be known. */
 export type Score = number | 'unknown';
@@ -77,6 +78,8 @@ export interface SessionDraft {
   readonly asksTwoHours: boolean;
   readonly beganAt: number;
   readonly joints: readonly Joint[];
+  /** What each answer to "pain now" leaves of today, as it came with the day. */
+  readonly gates: readonly GateTable[];
   readonly lines: readonly LineDraft[];
   readonly step: string;
   /** Where "I feel unwell" was pressed; back there when it was nothing on the list. */
@@ -133,7 +136,8 @@ export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
   ...new Set([...(draft.flagsBefore ?? []), ...draft.flagsNow, ...(draft.flagsDuring ?? [])]),
 ];
 
-/** Anything new leaves the cuff off today; a set already begun is kept. */
+/** Anything new leaves the cuff off today; an exercise already begun, or a cuff that was on, stays. */
 export const isOut = (draft: SessionDraft, line: LineDraft): boolean =>
   line.sets.length === 0 &&
+  line.restrictions.length === 0 &&
   (line.leftOut !== null || (line.dose.method === 'occlusion' && (draft.news?.length ?? 0) > 0));

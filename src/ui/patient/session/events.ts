@@ -6,11 +6,6 @@ import type { LimbAnswer, News, Score, YesNo } from './draft.ts';
 
 export type FlagsWhen = 'before' | 'during' | 'now';
 
-/** What the morning's and these answers leave of each exercise, by line id. */
-export interface LineOffers {
-  readonly [lineId: string]: 'dose' | 'bad-day' | 'leave-out';
-}
-
 type At = { readonly line: number; readonly set: number };
 
 export type SessionEvent =
@@ -32,7 +27,6 @@ export type SessionEvent =
       readonly flags: readonly RedFlag[];
       readonly now: number;
     }
-  | { readonly type: 'offer'; readonly offers: LineOffers }
   | { readonly type: 'load'; readonly line: number; readonly loadKg: number }
   | { readonly type: 'leave-out'; readonly line: number }
   | { readonly type: 'finish-here' }

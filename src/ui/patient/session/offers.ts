@@ -1,34 +1,53 @@
 /**
- * What today's answers leave of each exercise, by the engine's own gate. It is fetched only when it
- * is needed and only when the page was given the usual values of the joints; without those the phone
- * judges nothing, and what the standing decisions leave is all that holds.
+ * What the answers to "pain now" leave of each exercise, read from the tables that came with the day:
+ * the phone carries no rules. An answer that was left open or not known is read as unknown.
  */
-import type { TodayView } from '#api/patient/today-view.ts';
-import type { BeforeFacts } from '#core/engine/before-gate.ts';
-import type { Joint } from '#core/joints.ts';
-import type { SessionDraft } from './draft.ts';
+import { type Today, todays } from '#core/engine/answers.ts';
+import type { LineDraft, SessionDraft } from './draft.ts';
 import { scoreKey } from './draft.ts';
-import { known } from './entry.ts';
-import type { LineOffers } from './events.ts';
 
-/** What the gate needs beside the answers given now. */
-export type UsualFacts = Omit<BeforeFacts, 'painBefore' | 'redFlags'>;
+const mostCautious = (all: readonly Today[]): Today =>
+  todays.find((today) => all.includes(today)) ?? 'as-planned';
 
-export type TodayWithUsual = TodayView & {
-  readonly usual?: Readonly<Partial<Record<Joint, UsualFacts>>>;
-};
-
-export const offersFor = async (draft: SessionDraft, view: TodayWithUsual): Promise<LineOffers> => {
-  const { usual } = view;
-  if (!usual || Object.keys(usual).length === 0) return {};
-  const { beforeGate, offeredSession } = await import('#core/engine/before-gate.ts');
-  const gates = new Map(
-    draft.joints.flatMap((joint) => {
-      const facts = usual[joint];
-      if (!facts) return [];
-      const painBefore = known(draft.scores[scoreKey('before', joint)]);
-      return [[joint, beforeGate({ ...facts, painBefore, redFlags: draft.flagsBefore })] as const];
+/** What each joint's answer leaves, by its table. */
+const leftByJoint = (draft: SessionDraft): ReadonlyMap<string, Today> =>
+  new Map(
+    draft.gates.map(({ joint, byPain, whenUnknown }) => {
+      const score = draft.scores[scoreKey('before', joint)];
+      return [joint, typeof score === 'number' ? (byPain[score] ?? whenUnknown) : whenUnknown];
     }),
   );
-  return Object.fromEntries(offeredSession(draft.lines, gates).map(({ lineId, offer }) => [lineId, offer]));
+
+const leftOf = (line: LineDraft, byJoint: ReadonlyMap<string, Today>): Today =>
+  mostCautious(
+    [...byJoint].flatMap(([joint, today]) =>
+      // "None" speaks of the whole day, anything else of the exercises that load the joint.
+      today === 'none' || (line.joints as readonly string[]).includes(joint) ? [today] : [],
+    ),
+  );
+
+const withLeft = (line: LineDraft, today: Today): LineDraft => {
+  const leftOut =
+    today === 'none' || today === 'rest-this-joint'
+      ? 'offer'
+      : line.leftOut === 'offer'
+        ? null
+        : line.leftOut;
+  return today === 'bad-day'
+    ? { ...line, leftOut, dose: line.badDay, isLighter: true }
+    : { ...line, leftOut, ...line.planned };
+};
+
+/**
+ * Only ever takes away from what the session began with; a corrected answer gives it back. An exercise
+ * already begun is left as it is.
+ */
+export const withOffers = (draft: SessionDraft): SessionDraft => {
+  const byJoint = leftByJoint(draft);
+  return {
+    ...draft,
+    lines: draft.lines.map((line) =>
+      line.sets.length > 0 || line.restrictions.length > 0 ? line : withLeft(line, leftOf(line, byJoint)),
+    ),
+  };
 };

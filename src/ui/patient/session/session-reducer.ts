@@ -2,9 +2,10 @@
 import { forward, withLine } from './change.ts';
 import { cuffReducer } from './cuff-reducer.ts';
 import type { SessionDraft } from './draft.ts';
-import type { FlagsWhen, LineOffers, SessionEvent } from './events.ts';
+import type { FlagsWhen, SessionEvent } from './events.ts';
+import { withOffers } from './offers.ts';
 import { setReducer } from './set-reducer.ts';
-import { didWork, stepsOf } from './steps.ts';
+import { didWork, nextStep, stepsOf } from './steps.ts';
 
 /** A step is entered only when it belongs to the session as answered so far. */
 const goTo = (draft: SessionDraft, step: string): SessionDraft =>
@@ -40,21 +41,8 @@ const withFlags = (
   return { ...told, stoppedByFlag: true, endedAt: now, step: 'care', isChanging: false };
 };
 
-/**
- * Offers only ever take away from what the session began with; a corrected answer gives it back.
- * An exercise already begun is left as it is.
- */
-const withOffers = (draft: SessionDraft, offers: LineOffers): SessionDraft => ({
-  ...draft,
-  lines: draft.lines.map((line) => {
-    if (line.sets.length > 0) return line;
-    const offer = offers[line.lineId] ?? 'dose';
-    const leftOut = offer === 'leave-out' ? 'offer' : line.leftOut === 'offer' ? null : line.leftOut;
-    return offer === 'bad-day'
-      ? { ...line, leftOut, dose: line.badDay, isLighter: true }
-      : { ...line, leftOut, ...line.planned };
-  }),
-});
+/** Answered before the exercises: what they leave of today is worked out anew each time. */
+const beforeWork = /^(before:|relief$|news$)/;
 
 const finishHere = (draft: SessionDraft): SessionDraft => {
   const lines = draft.lines.map((line) =>
@@ -81,8 +69,6 @@ const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft =
       return { ...draft, gaveWay: { ...draft.gaveWay, [event.joint]: event.gaveWay } };
     case 'extra':
       return { ...draft, didExtra: event.didExtra };
-    case 'offer':
-      return withOffers(draft, event.offers);
     case 'load':
       return withLine(draft, event.line, (line) => ({ ...line, loadKg: event.loadKg }));
     case 'leave-out':
@@ -95,16 +81,14 @@ const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft =
   }
 };
 
-/** A session that has ended takes no more answers: what was sent and what is shown stay the same. */
-export const sessionReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
-  if (draft.endedAt !== null) return draft;
+const react = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
   switch (event.type) {
     case 'go':
       return goTo(draft, event.step);
     case 'change':
       return { ...goTo(draft, event.step), isChanging: true };
     case 'next':
-      return forward(draft);
+      return forward(draft, beforeWork.test(draft.step) ? withOffers(draft) : draft);
     case 'unwell':
       return unwell(draft);
     case 'flags':
@@ -117,3 +101,13 @@ export const sessionReducer = (draft: SessionDraft, event: SessionEvent): Sessio
       return setReducer(draft, event) ?? cuffReducer(draft, event) ?? answerReducer(draft, event);
   }
 };
+
+/** An answer that takes the present step away moves on to the next that is left. */
+const settled = (before: SessionDraft, after: SessionDraft): SessionDraft =>
+  after.endedAt !== null || after.step === 'flags-now' || stepsOf(after).includes(after.step)
+    ? after
+    : { ...after, step: nextStep({ ...before, step: after.step }, after) };
+
+/** A session that has ended takes no more answers: what was sent and what is shown stay the same. */
+export const sessionReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft =>
+  draft.endedAt !== null ? draft : settled(draft, react(draft, event));

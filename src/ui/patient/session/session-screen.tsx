@@ -117,18 +117,23 @@ export const SessionScreen = (props: SessionScreenProps) => {
   if (isUp && name !== 'flags-now') return <CuffOffPage {...page} line={cuffIndex} />;
   const Page = pages[name] ?? CheckPage;
   return (
-    <>
+    <div className="step">
       <Page key={draft.step} {...page} />
-      {work.includes(name) ? (
-        <div className="unwell">
+      <div className="session-foot">
+        {work.includes(name) ? (
           <Button tone="plain" isWide onClick={() => send({ type: 'unwell' })}>
             {say('wrong.button')}
           </Button>
-        </div>
-      ) : null}
+        ) : null}
+        {cuffIndex >= 0 ? null : (
+          <Button tone="quiet" onClick={props.onHome}>
+            {say('session.pause')}
+          </Button>
+        )}
+      </div>
       {cuffIndex >= 0 && name !== 'cuff-off' ? (
         <CuffBar draft={draft} index={cuffIndex} clock={clock} send={send} />
       ) : null}
-    </>
+    </div>
   );
 };

@@ -1,6 +1,7 @@
 'use client';
 /** The running session of this phone: begun, kept at each step, sent when it ends. */
 import { useCallback, useEffect } from 'react';
+import type { TodayView } from '#api/patient/today-view.ts';
 import type { OutboxHandle } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
 import { useKeptReducer } from '../phone/use-kept-reducer.ts';
@@ -8,7 +9,6 @@ import { beginSession } from './begin.ts';
 import type { SessionDraft } from './draft.ts';
 import { sessionEntryOf } from './entry.ts';
 import type { SessionEvent } from './events.ts';
-import { offersFor, type TodayWithUsual } from './offers.ts';
 import { sessionReducer } from './session-reducer.ts';
 
 const isReadable = (draft: SessionDraft): boolean => draft.shape === 1;
@@ -20,12 +20,8 @@ export interface SessionHandle {
   readonly drop: () => void;
 }
 
-/** What the answers leave of today is worked out when the last of them is given. */
-const asksOffers = (event: SessionEvent, draft: SessionDraft | null | undefined): draft is SessionDraft =>
-  event.type === 'next' && draft?.step === 'news';
-
 export const useSession = (
-  view: TodayWithUsual,
+  view: TodayView,
   ownerId: string,
   clock: () => number,
   save: OutboxHandle['save'],
@@ -38,18 +34,6 @@ export const useSession = (
     save('session', sessionEntryOf(draft, clock()));
     release();
   }, [draft, save, release, clock]);
-  const send = useCallback(
-    (event: SessionEvent) => {
-      if (!asksOffers(event, draft)) return dispatch(event);
-      offersFor(draft, view)
-        .catch(() => ({}))
-        .then((offers) => {
-          dispatch({ type: 'offer', offers });
-          dispatch(event);
-        });
-    },
-    [draft, dispatch, view],
-  );
   const begin = useCallback(
     (isLighter: boolean) => {
       const begun = beginSession({
@@ -65,5 +49,5 @@ export const useSession = (
     },
     [view, ownerId, clock, put],
   );
-  return { draft, send, begin, drop };
+  return { draft, send: dispatch, begin, drop };
 };

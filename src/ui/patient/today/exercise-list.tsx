@@ -2,6 +2,7 @@
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { say } from '#ui/words.ts';
+import { doableToday } from '../session/begin.ts';
 import { doseLines, doseTitle } from './dose-text.ts';
 
 const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
@@ -20,17 +21,12 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
         </>
       )}
       {isLighter ? <p className="soft">{say('today.lighter-set')}</p> : null}
-      <Disclosure summary={say('today.cautions-more')}>
+      <Disclosure summary={say('line.how')}>
         <ol>
           {exercise.instructions.map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ol>
-        <ul>
-          {exercise.cautions.map((caution) => (
-            <li key={caution.id}>{caution.text}</li>
-          ))}
-        </ul>
         {exercise.signedName ? (
           <p className="soft">{say('today.approved', { name: exercise.signedName })}</p>
         ) : null}
@@ -56,6 +52,24 @@ export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
           {say('today.elsewhere', { titles: elsewhere.map((one) => one.title).join('; ') })}
         </p>
       ) : null}
+    </section>
+  );
+};
+
+/** The cautions of today's exercises, each said once. */
+export const CautionList = ({ view }: { readonly view: TodayView }) => {
+  const doable = new Map(
+    doableToday(view).flatMap((exercise) => exercise.cautions.map(({ id, text }) => [id, text] as const)),
+  );
+  if (doable.size === 0) return null;
+  return (
+    <section className="stack-close">
+      <h2>{say('today.cautions')}</h2>
+      <ul>
+        {[...doable].map(([id, text]) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
     </section>
   );
 };

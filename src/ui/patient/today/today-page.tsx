@@ -7,7 +7,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';
 import { dayText, timeText } from '../phone/text-of-time.ts';
 import { doableToday } from '../session/begin.ts';
-import { ExerciseList } from './exercise-list.tsx';
+import { CautionList, ExerciseList } from './exercise-list.tsx';
 import { Cover, Told } from './told.tsx';
 
 export interface TodayPageProps {
@@ -15,6 +15,10 @@ export interface TodayPageProps {
   /** Instant the running session began; null when none runs. */
   readonly runningSince: number | null;
   readonly session: 'open' | 'kept-here' | 'sent';
+  /** A warning sign was told from this phone today. */
+  readonly hasToldFlag: boolean;
+  /** The phone has been read; before that nothing can be begun. */
+  readonly isReady: boolean;
   readonly isMorningDue: boolean;
   readonly isMorningAnswered: boolean;
   readonly isTwoHoursDue: boolean;
@@ -35,12 +39,12 @@ const Contact = ({ view }: { readonly view: TodayView }) => {
   return <Notice tone={view.contact === 'routine' ? 'care' : 'danger'} title={text} />;
 };
 
-const Morning = ({ isMorningDue, onMorning }: TodayPageProps) =>
+const Morning = ({ isMorningDue, isReady, onMorning }: TodayPageProps) =>
   isMorningDue ? (
     <section className="first stack-close">
       <h2>{say('today.morning-title')}</h2>
       <p>{say('today.morning')}</p>
-      <Button isLarge isWide onClick={onMorning}>
+      <Button isLarge isWide disabled={!isReady} onClick={onMorning}>
         {say('today.morning-start')}
       </Button>
     </section>
@@ -72,8 +76,13 @@ const Running = ({ since, ...props }: TodayPageProps & { readonly since: number 
 );
 
 const Start = (props: TodayPageProps) => {
-  const { view, isMorningDue, onStart } = props;
-  if (props.runningSince !== null) return <Running {...props} since={props.runningSince} />;
+  const { view, isMorningDue, isReady, onStart } = props;
+  if (props.runningSince !== null && !props.hasToldFlag)
+    return <Running {...props} since={props.runningSince} />;
+  if (props.hasToldFlag) {
+    const { name, phone } = view.clinic;
+    return <Notice tone="danger" title={say('today.flag-told', { clinic: name, phone })} />;
+  }
   if (props.session !== 'open') {
     const title = say('today.sent-title');
     return <Notice title={title}>{say(props.session === 'sent' ? 'today.sent' : 'today.sent-here')}</Notice>;
@@ -81,10 +90,16 @@ const Start = (props: TodayPageProps) => {
   if (doableToday(view).length === 0) return <Nothing view={view} />;
   return (
     <section className="start stack-close">
-      <Button tone={isMorningDue ? 'plain' : 'primary'} isLarge isWide onClick={() => onStart(false)}>
+      <Button
+        tone={isMorningDue ? 'plain' : 'primary'}
+        isLarge
+        isWide
+        disabled={!isReady}
+        onClick={() => onStart(false)}
+      >
         {say('today.start')}
       </Button>
-      <Button tone="plain" isLarge isWide onClick={() => onStart(true)}>
+      <Button tone="plain" isLarge isWide disabled={!isReady} onClick={() => onStart(true)}>
         {say('today.lighter')}
       </Button>
       <p className="soft">{say('today.lighter-note')}</p>
@@ -118,6 +133,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <Start {...props} />
       {props.children}
       <ExerciseList view={view} />
+      <CautionList view={view} />
       {props.isMorningAnswered ? <p className="soft">{say('today.morning-done')}</p> : null}
       <Told view={view} />
       <Cover view={view} />

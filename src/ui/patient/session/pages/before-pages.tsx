@@ -125,6 +125,9 @@ export const OfferPage = (props: PageProps) => {
     <div className="stack">
       <PageHeading>{say(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>
       {isForPain ? <p>{say(isRest ? 'offer.rest' : 'offer.lighter')}</p> : null}
+      {isForPain ? (
+        <p>{say('offer.ring', { clinic: props.clinic.name, phone: props.clinic.phone })}</p>
+      ) : null}
       {eased.length > 0 ? <p>{say('offer.eased', { titles: titlesOf(eased) })}</p> : null}
       {out.length > 0 && !isRest ? <p>{say('offer.left-out', { titles: titlesOf(out) })}</p> : null}
       {hasNews ? <NewsTold {...props} /> : null}

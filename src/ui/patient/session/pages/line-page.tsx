@@ -3,7 +3,6 @@
 import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary, type Problem } from '#ui/shared/error-summary.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
@@ -89,13 +88,14 @@ const About = ({ line }: { readonly line: LineDraft }) => (
       </ol>
     </section>
     {line.cautions.length > 0 ? (
-      <Disclosure summary={say('today.cautions')}>
+      <section className="stack-close">
+        <h2>{say('today.cautions')}</h2>
         <ul>
           {line.cautions.map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ul>
-      </Disclosure>
+      </section>
     ) : null}
   </>
 );
