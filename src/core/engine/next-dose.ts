@@ -16,7 +16,7 @@ import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-
 import type { Candidate, DoseProposal, Ladder, WorklistReason } from './dose/proposal.ts';
 import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
 import { toleratedDoses } from './dose/tolerated.ts';
-import { changesBetween, notAbove } from './dose/volume.ts';
+import { changesBetween, easierSession } from './dose/volume.ts';
 import { returnStep, type ToleratedDose } from './dose/way-back.ts';
 import type { Moment } from './judged-session.ts';
 import type { Evaluation, LineEvaluation } from './scope.ts';
@@ -164,7 +164,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     kind: candidate.kind,
     effect: effectOf(candidate, history, isApproved),
     dose: candidate.dose,
-    badDay: notAbove(version.badDay, candidate.dose),
+    badDay: easierSession(version.badDay, version.dose, candidate.dose, candidate.kind === 'ease-back'),
     changes: changesBetween(version.dose, candidate.dose),
     named: candidate.named ?? [],
     withheld: candidate.withheld ?? null,

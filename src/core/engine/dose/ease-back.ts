@@ -68,18 +68,24 @@ export const cutVolume = (dose: Dose, percent: number): Dose | null => {
   return { ...dose, repetitions: { low, high } };
 };
 
-/** Where few repetitions leave no room for a cut: the next lighter load owned, the easier variation, a set. */
+/**
+ * Where few repetitions leave no whole number inside the bounds of a cut: one step down, in whatever can
+ * act at once. The easier variation comes last, because one never signed for must wait.
+ */
 const oneStepDown = (dose: Dose, context: EaseContext): Dose | null => {
+  const by = context.choices['repetition-step'];
+  if (dose.method !== 'occlusion' && dose.repetitions.low > by) {
+    const low = dose.repetitions.low - by;
+    return { ...dose, repetitions: { low, high: Math.max(low, dose.repetitions.high - by) } };
+  }
   if (dose.method !== 'variation') {
     const lighter = context.ownedLoadsKg.filter((owned) => milligrams(owned) < milligrams(dose.loadKg));
     if (lighter.length > 0) return { ...dose, loadKg: Math.max(...lighter) };
-  } else {
-    const easier = context.ladder.easier(dose.exerciseId);
-    if (easier?.equipmentOwned) {
-      return { ...dose, exerciseId: easier.exerciseId, effectiveLoadKg: easier.effectiveLoadKg };
-    }
   }
-  return dose.method !== 'occlusion' && dose.sets > 1 ? { ...dose, sets: dose.sets - 1 } : null;
+  if (dose.method !== 'occlusion' && dose.sets > 1) return { ...dose, sets: dose.sets - 1 };
+  const easier = dose.method === 'variation' ? context.ladder.easier(dose.exerciseId) : null;
+  if (dose.method !== 'variation' || !easier?.equipmentOwned) return null;
+  return { ...dose, exerciseId: easier.exerciseId, effectiveLoadKg: easier.effectiveLoadKg };
 };
 
 const previousVersion = ({ history, version }: EaseContext): PrescriptionVersion | null =>

@@ -82,6 +82,12 @@ const lowerBand = <D extends Exclude<Dose, { method: 'occlusion' }>>(dose: D, bo
   return { ...dose, sets: Math.min(dose.sets, bound.sets), repetitions: { low, high } };
 };
 
+/** After a step down to another exercise the harder one is no easier session any more. */
+export const easierSession = (badDay: Dose, from: Dose, to: Dose, isReduction: boolean): Dose =>
+  isReduction && from.exerciseId !== to.exerciseId && badDay.exerciseId !== to.exerciseId
+    ? to
+    : notAbove(badDay, to);
+
 /** The easier session, brought down wherever it would now ask for more than the dose itself. */
 export const notAbove = (badDay: Dose, dose: Dose): Dose => {
   if (badDay.method !== dose.method || badDay.exerciseId !== dose.exerciseId) return badDay;
