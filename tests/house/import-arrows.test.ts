@@ -44,6 +44,8 @@ const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
   ['src/commands/environment.mjs', ['server', 'start']],
   // Start-up fills an empty file with the demo clinic when DEMO=1.
   ['demo-clinic/load.ts', ['server', 'start']],
+  // The clinical clock of a demo starts at its today; the file imports nothing.
+  ['demo-clinic/clinic.ts', ['server']],
 ]);
 
 const clientPackages = ['recharts', 'react-aria-components', '@trpc/', '@tanstack/', 'zod'];

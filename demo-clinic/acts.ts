@@ -1,0 +1,89 @@
+/** Short forms for what a clinician does, so that a story reads like a note. */
+import type { Joint } from '#core/joints.ts';
+import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { Wish } from '#core/prescribing/propose.ts';
+import type { Weekday } from '#core/programme/planned-sessions.ts';
+import { type ScreeningItemId, screeningItems } from '#core/screening/items.ts';
+import { weekdayNames } from './diary.ts';
+import type { Act, Taken } from './story.ts';
+
+type Told = Partial<Record<ScreeningItemId, Omit<ScreeningItemAnswer, 'item'>>>;
+
+/** The whole sheet; what is not named was answered no. */
+export const screens = (told: Told = {}): Act => ({
+  does: 'screen',
+  answers: screeningItems.map(({ id }) => ({ item: id, ...(told[id] ?? { answer: 'no' as const }) })),
+});
+
+export const measures = (...taken: readonly Taken[]): Act => ({ does: 'measure', taken });
+
+export const body = (massKg: number, statureCm: number): readonly Taken[] => [
+  { kind: 'body-mass', massKg },
+  { kind: 'stature', statureCm },
+];
+
+export const pressure = (systolicMmhg: number, diastolicMmhg: number): Taken => ({
+  kind: 'blood-pressure',
+  systolicMmhg,
+  diastolicMmhg,
+  position: 'seated',
+});
+
+export const toFailure = (
+  exerciseId: string,
+  side: 'left' | 'right' | 'both',
+  loadKg: number,
+  repetitions: number,
+): Taken => ({ kind: 'repetitions-to-failure', exerciseId, side, loadKg, repetitions });
+
+export const prescribes = (line: string, wish: Wish): Act => ({ does: 'prescribe', line, wish });
+
+/** `plans({ knee: 'Mon Wed Fri' })` */
+export const plans = (weekOf: Readonly<Record<string, string>>): Act => ({
+  does: 'plan',
+  week: Object.fromEntries(
+    Object.entries(weekOf).map(([line, days]) => [
+      line,
+      days.split(' ').map((name) => ((weekdayNames as readonly string[]).indexOf(name) + 1) as Weekday),
+    ]),
+  ),
+});
+
+/** Usual values with the band no wider than usual pain, the published behaviour. */
+export const freezes = (
+  joint: Joint,
+  usualPain: number,
+  usualStiffnessMinutes: number,
+  reason: string,
+  usualSwelling: 'none' | 'slight' = 'none',
+): Act => ({
+  does: 'freeze',
+  joint,
+  usualPain,
+  usualPainTop: usualPain,
+  usualStiffnessMinutes,
+  usualSwelling,
+  reason,
+});
+
+/** The same with the band widened to `usualPainTop`. */
+export const freezesBand = (
+  joint: Joint,
+  usualPain: number,
+  usualPainTop: number,
+  usualStiffnessMinutes: number,
+  reason: string,
+  usualSwelling: 'none' | 'slight' = 'none',
+): Act => ({
+  does: 'freeze',
+  joint,
+  usualPain,
+  usualPainTop,
+  usualStiffnessMinutes,
+  usualSwelling,
+  reason,
+});
+
+export const signs: Act = { does: 'sign' };
+
+export const tells = (text: string): Act => ({ does: 'message', text });

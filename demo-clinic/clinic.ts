@@ -1,0 +1,120 @@
+/**
+ * The demo clinic: an invented clinic in an invented town. Its day stands still until somebody moves
+ * it, so that the stories read the same on any machine. Imports nothing.
+ */
+
+/** A Monday morning at the clinic, after the patients' morning answers and before the first appointment. */
+export const demoNow = '2026-04-20T08:30:00+01:00';
+
+export const demoPassphrase = 'demo-clinic-demo';
+
+/** The town is invented, the zone is real; the number is from a range kept free for fiction. */
+export const demoClinic = {
+  id: 'demo-clinic',
+  name: 'Ardvellin Joint and Muscle Clinic',
+  zone: 'Europe/Dublin',
+  phone: '020 913 0140',
+  emergencyNumber: '112',
+  coverHours: 'Monday to Friday, 8:30 to 18:30. Nobody reads messages at night or at the weekend.',
+} as const;
+
+/** A clinic of its own beside it: its people must never see anything of the first. */
+export const otherClinic = {
+  id: 'demo-other-clinic',
+  name: 'Quay Street Physiotherapy, Tarrenport',
+  zone: 'Europe/Lisbon',
+  phone: '020 913 0290',
+  emergencyNumber: '112',
+  coverHours: 'Monday to Thursday, 9:00 to 16:00.',
+} as const;
+
+export type DemoRole = 'clinician' | 'administrator' | 'patient';
+
+export interface DemoSignIn {
+  readonly email: string;
+  readonly who: string;
+  readonly role: DemoRole;
+  /** What the sign-in is for, in a few words. */
+  readonly story: string;
+}
+
+export const demoSignIns = [
+  {
+    email: 'clinician@demo.invalid',
+    who: 'Nuala Derravane',
+    role: 'clinician',
+    story: 'physiotherapist who prescribes and signs',
+  },
+  {
+    email: 'reviewer@demo.invalid',
+    who: 'Piotr Zawilny',
+    role: 'clinician',
+    story: 'clinician who reviews a week later',
+  },
+  {
+    email: 'admin@demo.invalid',
+    who: 'Imelda Coyrath',
+    role: 'administrator',
+    story: 'keeps the clinic’s settings',
+  },
+  {
+    email: 'other-clinic@demo.invalid',
+    who: 'Sunniva Okkenby',
+    role: 'clinician',
+    story: 'physiotherapist of another clinic',
+  },
+  {
+    email: 'patient-1@demo.invalid',
+    who: 'Maeve Tarrowby',
+    role: 'patient',
+    story: 'steady progress over three months',
+  },
+  {
+    email: 'patient-2@demo.invalid',
+    who: 'Desmond Aklavi',
+    role: 'patient',
+    story: 'a flare, the way back, then a hold',
+  },
+  {
+    email: 'patient-3@demo.invalid',
+    who: 'Chidi Varrenholt',
+    role: 'patient',
+    story: 'answers go missing, then stop',
+  },
+  {
+    email: 'patient-4@demo.invalid',
+    who: 'Ingrid Solvarre',
+    role: 'patient',
+    story: 'occlusion cleared, watched twice, then at home',
+  },
+  {
+    email: 'patient-5@demo.invalid',
+    who: 'Bartholomew Quillane',
+    role: 'patient',
+    story: 'occlusion not cleared: diagnosed high blood pressure',
+  },
+  {
+    email: 'patient-6@demo.invalid',
+    who: 'Yewande Coldrick',
+    role: 'patient',
+    story: 'a warning sign this morning',
+  },
+  {
+    email: 'patient-7@demo.invalid',
+    who: 'Anselm Thistlewood',
+    role: 'patient',
+    story: 'kidney disease: nutrition refers',
+  },
+  {
+    email: 'patient-8@demo.invalid',
+    who: 'Philippa Norregate',
+    role: 'patient',
+    story: 'beyond her dumbbells',
+  },
+  {
+    email: 'patient-9@demo.invalid',
+    who: 'Leocadia Brandmere',
+    role: 'patient',
+    story: 'rheumatoid arthritis, a flare of several joints',
+  },
+] as const satisfies readonly DemoSignIn[];

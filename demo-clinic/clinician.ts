@@ -1,0 +1,152 @@
+/** What a clinician does at a visit, through the functions the desk uses. */
+import { addDays } from '#core/day.ts';
+import { proposePrescription, type Wish } from '#core/prescribing/propose.ts';
+import { screeningSheetVersion } from '#core/screening/items.ts';
+import type { Access } from '#data/access.ts';
+import { freezeBaseline } from '#data/baselines.ts';
+import { addEvent, signPreApproval } from '#data/care.ts';
+import { decisionsOf, respond, standingDecisions } from '#data/decisions.ts';
+import { groundFor } from '#data/ground.ts';
+import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
+import { sendMessage } from '#data/messages.ts';
+import { patientOf } from '#data/people.ts';
+import {
+  addVersion,
+  endPrescription,
+  inForce,
+  prescriptionsOf,
+  signPrescription,
+  unsigned,
+} from '#data/prescriptions.ts';
+import { saveProgramme } from '#data/programmes.ts';
+import { recordClearance, recordScreening } from '#data/screenings.ts';
+import type { Act } from './story.ts';
+
+type Did<D extends Act['does']> = Extract<Act, { does: D }>;
+
+/** Lines keep their name in the story, so that a diary can speak of them. */
+export const lineIdOf = (patientId: string, line: string): string => `${patientId}-${line}`;
+
+const proposedFor = async (access: Access, patientId: string, wish: Wish) => {
+  const patient = await patientOf(access, patientId);
+  if (!patient) throw new RangeError(`No such patient: ${patientId}`);
+  return proposePrescription(await groundFor(access, patient), wish);
+};
+
+const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'>): Promise<void> => {
+  const outcome = await proposedFor(access, patientId, act.wish);
+  if (!outcome.ok) throw new Error(`${patientId}: ${outcome.refused.map((one) => one.reason).join(' ')}`);
+  const { dose, badDay, joints, cautions, working } = outcome.result;
+  const id = await addVersion(access, patientId, {
+    lineId: lineIdOf(patientId, act.line),
+    dose,
+    badDay,
+    joints,
+    cautions,
+    working: working.map((line) => line.text),
+    origin: 'clinician',
+  });
+  await signPrescription(access, patientId, id);
+};
+
+/** A story that says a wish is turned down does not load when it is not. */
+const tryInVain = async (access: Access, patientId: string, act: Did<'try'>): Promise<void> => {
+  const outcome = await proposedFor(access, patientId, act.wish);
+  const reasons = outcome.ok ? [] : outcome.refused.map((one) => one.reason);
+  if (!reasons.some((reason) => reason.includes(act.refusedFor))) {
+    throw new Error(`${patientId}: expected a refusal for “${act.refusedFor}”, got: ${reasons.join(' ')}`);
+  }
+};
+
+const signWaiting = async (access: Access, patientId: string): Promise<void> => {
+  for (const row of unsigned(await prescriptionsOf(access, patientId)))
+    await signPrescription(access, patientId, row.id);
+};
+
+const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<void> => {
+  const lineId = lineIdOf(patientId, act.line);
+  const versions = await prescriptionsOf(access, patientId);
+  // What waits for a signature ends too, or signing it later would bring the exercise back.
+  const standing = [...inForce(versions), ...unsigned(versions)].filter((row) => row.lineId === lineId);
+  if (standing.length === 0) throw new RangeError(`${patientId}: ${act.line} is not in force`);
+  for (const row of standing) await endPrescription(access, patientId, row.id, act.reason);
+};
+
+const freeze = async (access: Access, patientId: string, act: Did<'freeze'>): Promise<void> => {
+  const { does: _does, reason, ...values } = act;
+  await freezeBaseline(access, patientId, { ...values, painCeiling: 5, usualEffusion: 'zero' }, reason);
+};
+
+const answer = async (
+  access: Access,
+  patientId: string,
+  act: Did<'accept'> | Did<'override'>,
+): Promise<void> => {
+  const standing = standingDecisions(await decisionsOf(access, patientId, addDays(access.day, -60)));
+  const decisionId = standing.get(act.joint)?.id;
+  if (!decisionId) throw new RangeError(`${patientId}: nothing decided yet for ${act.joint}`);
+  const isOverride = act.does === 'override';
+  await respond(access, patientId, {
+    decisionId,
+    kind: act.does,
+    decision: isOverride ? act.decision : null,
+    reason: act.reason,
+    until: isOverride ? addDays(access.day, act.days) : null,
+  });
+};
+
+const measure = async (access: Access, patientId: string, act: Did<'measure'>): Promise<void> => {
+  for (const taken of act.taken)
+    await recordMeasurement(access, patientId, { ...taken, day: access.day }, false);
+};
+
+const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promise<void> => {
+  const lines = Object.entries(act.week).map(([line, weekdays]) => ({
+    lineId: lineIdOf(patientId, line),
+    weekdays,
+  }));
+  await saveProgramme(access, patientId, lines);
+};
+
+export const perform = async (access: Access, patientId: string, act: Act): Promise<void> => {
+  switch (act.does) {
+    case 'screen': {
+      const { answers } = act;
+      await recordScreening(access, patientId, { sheetVersion: screeningSheetVersion, answers });
+      return;
+    }
+    case 'measure':
+      return measure(access, patientId, act);
+    case 'clear': {
+      const { does: _does, ...clearance } = act;
+      await recordClearance(access, patientId, clearance);
+      return;
+    }
+    case 'prescribe':
+      return prescribe(access, patientId, act);
+    case 'try':
+      return tryInVain(access, patientId, act);
+    case 'plan':
+      return plan(access, patientId, act);
+    case 'freeze':
+      return freeze(access, patientId, act);
+    case 'end':
+      return end(access, patientId, act);
+    case 'sign':
+      return signWaiting(access, patientId);
+    case 'accept':
+    case 'override':
+      return answer(access, patientId, act);
+    case 'message':
+      await sendMessage(access, patientId, act.text);
+      return;
+    case 'pre-approve':
+      await signPreApproval(access, patientId, lineIdOf(patientId, act.line), act.steps, act.days);
+      return;
+    case 'test-effusion':
+      await recordEffusion(access, patientId, act.joint, act.grade);
+      return;
+    case 'note-event':
+      await addEvent(access, patientId, { day: access.day, kind: act.kind, joint: act.joint, remark: null });
+  }
+};

@@ -1,0 +1,40 @@
+/** Where a story happens: who acts, at which instant, in which zone. */
+import { addDays, type Day } from '#core/day.ts';
+import type { Access } from '#data/access.ts';
+import { dayAt, instantAt } from '#data/civil-time.ts';
+import type { Store } from '#data/store/store.ts';
+import type { Story } from './story.ts';
+
+export interface Actor {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface Ground {
+  readonly store: Store;
+  readonly auditKey: Uint8Array;
+  readonly clinicId: string;
+  readonly zone: string;
+  readonly clinician: Actor;
+  /** Instant after which nothing has happened yet. */
+  readonly now: number;
+  /** The demo's today. */
+  readonly today: Day;
+}
+
+export const dayOf = (ground: Ground, story: Pick<Story, 'days'>, day: number): Day =>
+  addDays(ground.today, day - story.days);
+
+/** A wall-clock time on a day of the story. */
+export const instantOf = (ground: Ground, story: Pick<Story, 'days'>, day: number, time: string): number =>
+  instantAt(dayOf(ground, story, day), time, ground.zone);
+
+export const accessAt = (ground: Ground, actor: Actor, now: number): Access => ({
+  store: ground.store,
+  auditKey: ground.auditKey,
+  clinicId: ground.clinicId,
+  actorId: actor.id,
+  actorName: actor.name,
+  now,
+  day: dayAt(now, ground.zone),
+});

@@ -1,0 +1,80 @@
+/** Fills an empty store with the demo clinic, in the order in which it all happened. */
+import { foundClinic } from '#data/people.ts';
+import type { Store } from '#data/store/store.ts';
+import { type DemoRole, demoClinic, demoNow, demoPassphrase, demoSignIns, otherClinic } from './clinic.ts';
+import { type Ground, instantOf } from './ground.ts';
+import { otherClinicStory } from './other-clinic.ts';
+import { stories } from './patients.ts';
+import type { Story } from './story.ts';
+import { openRecord, tell } from './tell.ts';
+
+export interface DemoAccount {
+  readonly email: string;
+  readonly name: string;
+  readonly clinicId: string;
+  readonly role: DemoRole;
+  readonly patientId: string | null;
+  readonly password: string;
+}
+
+export interface DemoTarget {
+  readonly store: Store;
+  readonly auditKey: Uint8Array;
+  /** Opens a sign-in and answers its user id. */
+  readonly openAccount: (account: DemoAccount) => Promise<string>;
+  /** Nothing later than this instant has happened; left out = the demo's today. */
+  readonly now?: number;
+}
+
+const signInOf = (email: string) => {
+  const found = demoSignIns.find((one) => one.email === email);
+  if (!found) throw new RangeError(`No demo sign-in ${email}`);
+  return found;
+};
+
+const open = async (
+  at: DemoTarget,
+  email: string,
+  clinicId: string,
+  patientId: string | null,
+): Promise<{ readonly id: string; readonly name: string }> => {
+  const { who, role } = signInOf(email);
+  const id = await at.openAccount({ email, name: who, clinicId, role, patientId, password: demoPassphrase });
+  return { id, name: who };
+};
+
+/** A clinic is founded well before its first story. */
+const foundedAt = Date.parse('2025-09-01T09:00:00+01:00');
+
+const groundOf = async (
+  at: DemoTarget,
+  place: typeof demoClinic | typeof otherClinic,
+  clinicianEmail: string,
+): Promise<Ground> => {
+  await foundClinic(at.store, place, foundedAt);
+  return {
+    store: at.store,
+    auditKey: at.auditKey,
+    clinicId: place.id,
+    zone: place.zone,
+    clinician: await open(at, clinicianEmail, place.id, null),
+    now: Math.min(at.now ?? Number.POSITIVE_INFINITY, Date.parse(demoNow)),
+    today: demoNow.slice(0, 10),
+  };
+};
+
+const tellStory = async (at: DemoTarget, ground: Ground, story: Story): Promise<void> => {
+  if (instantOf(ground, story, 0, '09:30') > ground.now) return;
+  await openRecord(ground, story);
+  const self = story.email === null ? null : await open(at, story.email, ground.clinicId, story.id);
+  await tell(ground, story, self ?? { id: story.id, name: story.person.givenName });
+};
+
+export const loadDemoClinic = async (at: DemoTarget): Promise<void> => {
+  const ground = await groundOf(at, demoClinic, 'clinician@demo.invalid');
+  await open(at, 'reviewer@demo.invalid', demoClinic.id, null);
+  await open(at, 'admin@demo.invalid', demoClinic.id, null);
+  for (const story of stories) await tellStory(at, ground, story);
+  const other = await groundOf(at, otherClinic, 'other-clinic@demo.invalid');
+  await tellStory(at, other, otherClinicStory);
+};

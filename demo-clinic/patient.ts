@@ -1,0 +1,113 @@
+/** What a patient's phone sends for one day of a diary. */
+import type { Joint } from '#core/joints.ts';
+import { entryFormat, type MorningEntry, type SessionEntry } from '#core/model/entries.ts';
+import { linesOn } from '#core/programme/planned-sessions.ts';
+import type { Access } from '#data/access.ts';
+import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
+import { programmesOf } from '#data/programmes.ts';
+import { takeMorning, takeSession } from '#data/take-entry.ts';
+import type { MorningDay, SessionDay } from './diary.ts';
+import { type Followed, setsDone } from './sets.ts';
+
+const sessionMinutes = 25;
+
+const morningEntry = (
+  access: Access,
+  zone: string,
+  joints: readonly Joint[],
+  { pains, stiffness, said }: MorningDay,
+): MorningEntry => ({
+  format: entryFormat,
+  entryId: `morning-${access.day}`,
+  day: access.day,
+  zone,
+  sentAt: access.now,
+  redFlags: said.redFlags === undefined ? [] : said.redFlags && [...said.redFlags],
+  extraPainRelief: said.relief ?? false,
+  answeredAt: access.now,
+  fatigue: null,
+  fatigueState: 'not-applicable',
+  joints: joints.map((joint, place) => ({
+    joint,
+    pain: pains[place] === undefined ? pains[0]! : pains[place]!,
+    stiffnessMinutes: stiffness,
+    stiffnessState: 'asked',
+    swelling: said.swelling === undefined ? 'none' : said.swelling,
+    swellingState: 'asked',
+    flare: said.flare === undefined ? false : said.flare,
+  })),
+});
+
+/** What stands on the plan for the day, at the dose in force. */
+const followedToday = async (
+  access: Access,
+  patientId: string,
+  said: SessionDay,
+): Promise<readonly Followed[]> => {
+  const versions = inForce(await prescriptionsOf(access, patientId));
+  const planned = linesOn(await programmesOf(access, patientId), access.day);
+  return versions
+    .filter((version) => planned === null || planned.includes(version.lineId))
+    .map((version) => ({
+      prescriptionId: version.id,
+      lineId: version.lineId,
+      dose: said.isEasier ? version.badDay : version.dose,
+    }));
+};
+
+const sessionEntry = (
+  access: Access,
+  zone: string,
+  joints: readonly Joint[],
+  said: SessionDay,
+  followed: readonly Followed[],
+): SessionEntry => ({
+  format: entryFormat,
+  entryId: `session-${access.day}`,
+  day: access.day,
+  zone,
+  sentAt: access.now,
+  redFlags: [],
+  extraPainRelief: said.relief,
+  kind: said.isEasier ? 'bad-day' : 'full',
+  beganAt: access.now - sessionMinutes * 60_000,
+  endedAt: access.now,
+  didExtra: said.extra,
+  stoppedByFlag: false,
+  sets: followed.flatMap((one) => setsDone(one, said)),
+  joints: joints.map((joint) => ({
+    joint,
+    painBefore: said.before,
+    painDuring: said.during,
+    painAfter: said.after,
+    twoHoursState: 'not-applicable',
+    muscleBurn: null,
+    cuffDiscomfort: null,
+    gaveWay: said.gaveWay,
+  })),
+});
+
+export const sendMorning = async (
+  access: Access,
+  patientId: string,
+  zone: string,
+  joints: readonly Joint[],
+  said: MorningDay,
+): Promise<void> => {
+  const taken = await takeMorning(access, patientId, morningEntry(access, zone, joints, said));
+  if (taken.kind !== 'stored') throw new Error(`${patientId}, morning of ${access.day}: ${taken.kind}`);
+};
+
+export const sendSession = async (
+  access: Access,
+  patientId: string,
+  zone: string,
+  joints: readonly Joint[],
+  said: SessionDay,
+): Promise<void> => {
+  const followed = await followedToday(access, patientId, said);
+  if (followed.length === 0) throw new Error(`${patientId}: nothing is planned on ${access.day}`);
+  const entry = sessionEntry(access, zone, joints, said, followed);
+  const taken = await takeSession(access, patientId, entry);
+  if (taken.kind !== 'stored') throw new Error(`${patientId}, session of ${access.day}: ${taken.kind}`);
+};

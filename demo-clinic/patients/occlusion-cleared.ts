@@ -1,0 +1,172 @@
+/** Occlusion closed at first, cleared with a reason, measured, watched twice, then done at home. */
+import {
+  body,
+  freezes,
+  measures,
+  plans,
+  prescribes,
+  pressure,
+  screens,
+  signs,
+  tells,
+  toFailure,
+} from '../acts.ts';
+import { atHome, loads } from '../home.ts';
+import { on, type Story, type Taken, week } from '../story.ts';
+
+const cuffed = {
+  method: 'occlusion',
+  exerciseId: 'knee-extension-seated',
+  limb: 'leg',
+  side: 'left',
+  schemeId: 'thirty-then-fifteens',
+  cuffKind: 'pneumatic',
+  cuffWidthCm: 13,
+  position: 'seated',
+  percent: 60,
+  knownOneRepMaxKg: 12,
+  secondsPerRepetition: 3,
+  restSeconds: 30,
+  sessionsPerWeek: 2,
+} as const;
+
+const atHomeAlone = {
+  observedSessions: 2,
+  releasesWithEitherHand: true,
+  feelingIntact: true,
+  knowsToRelease: true,
+  wrapOpenedForLimb: false,
+} as const;
+
+const occlusionPressure = (firstMmhg: number, secondMmhg: number): Taken => ({
+  kind: 'limb-occlusion-pressure',
+  limb: 'leg',
+  side: 'left',
+  cuffWidthCm: 13,
+  position: 'seated',
+  method: 'doppler',
+  firstMmhg,
+  secondMmhg,
+});
+
+export const occlusionCleared: Story = {
+  id: 'occlusion-cleared',
+  email: 'patient-4@demo.invalid',
+  shows:
+    'A clotting disorder in the family closes occlusion; cleared with a reason; two watched sessions, then at home.',
+  person: { givenName: 'Ingrid', familyName: 'Solvarre', birthDay: '1976-12-09', phone: '020 913 0154' },
+  profile: {
+    diagnosis: 'Knee osteoarthritis after removal of the inner meniscus, left',
+    inflammatoryArthritis: false,
+    followedJoints: ['left-knee'],
+    ownedLoadsKg: loads(2, 6, 0.5),
+    ownedEquipment: atHome('ankle weight'),
+    formulaSex: 'female',
+  },
+  days: 56,
+  visits: [
+    on(
+      0,
+      screens({ 'clotting-or-bleeding-disorder': { answer: 'yes', details: ['family'] } }),
+      measures(...body(68, 170), pressure(118, 74), toFailure('knee-extension-seated', 'left', 8, 12)),
+      {
+        does: 'try',
+        wish: { ...cuffed, loadKg: 3, supervised: true, home: null },
+        refusedFor: 'Clotting or bleeding disorder in the family',
+      },
+      prescribes('light', {
+        method: 'low-load',
+        exerciseId: 'knee-extension-seated',
+        side: 'left',
+        sessionsPerWeek: 2,
+      }),
+      freezes('left-knee', 2, 10, 'As told at intake; to be set again from two weeks of mornings.'),
+      plans({ light: 'Mon Thu' }),
+    ),
+    on(
+      7,
+      {
+        does: 'clear',
+        method: 'occlusion',
+        limb: 'leg',
+        side: 'left',
+        closings: ['family-clotting-disorder'],
+        reason:
+          'Her own clotting was tested and is normal; letter of her physician seen, pulse at the foot felt.',
+      },
+      measures(occlusionPressure(182, 178), {
+        kind: 'limb-circumference',
+        limb: 'leg',
+        side: 'left',
+        site: 'mid-thigh',
+        circumferenceCm: 54,
+      }),
+      {
+        does: 'end',
+        line: 'light',
+        reason: 'Replaced by the same exercise with a cuff, watched at the clinic.',
+      },
+      prescribes('cuff', { ...cuffed, loadKg: 3, supervised: true, home: null }),
+      plans({ cuff: 'Mon Thu' }),
+    ),
+    on(
+      14,
+      freezes('left-knee', 2, 10, 'Fourteen mornings, 1 to 2.'),
+      prescribes('cuff', { ...cuffed, loadKg: 3, supervised: false, home: atHomeAlone }),
+      tells('From today with the cuff at home. If the phone stops, take the cuff off.'),
+    ),
+    on(28, measures(pressure(120, 76)), signs),
+    on(
+      35,
+      measures(occlusionPressure(174, 176)),
+      prescribes('cuff', { ...cuffed, loadKg: 3.5, supervised: false, home: atHomeAlone }),
+    ),
+    on(55, measures(pressure(119, 75))),
+  ],
+  weeks: [
+    week(0, '. 2 2 1 2 2 1', 10, 'Mon 2 3 2, Thu 2 3 2'),
+    week(7, '2 2 1 2 2 2 1', 10, 'Mon 2 3 2, Thu 2 3 2'),
+    week(14, '2 2 1 2 2 1 2', 10, 'Mon 2 3 2, Thu 2 2 2'),
+    week(21, '2 1 2 2 2 1 2', 10, 'Mon 2 3 2, Thu 2 3 2'),
+    week(28, '2 2 2 1 2 2 1', 10, 'Mon 2 3 2, Thu 1 3 2'),
+    week(35, '2 2 1 2 2 2 1', 10, 'Mon 2 3 2, Thu 2 3 2'),
+    week(42, '2 1 2 2 1 2 2', 10, 'Mon 2 3 2, Thu 2 2 2'),
+    week(49, '1 2 2 1 2 2 1', 10, 'Mon 1 3 2, Thu 1 3 2'),
+    week(56, '2', 10, ''),
+  ],
+  remarks: [],
+  expected: [
+    {
+      day: 8,
+      joint: 'left-knee',
+      decision: 'progress',
+      why: 'Quiet after the first watched session; one session is too few for more load.',
+      inForce: { cuff: '30/15/15/15, 3 kg, 107 mmHg' },
+      waits: { cuff: null },
+    },
+    {
+      day: 15,
+      joint: 'left-knee',
+      decision: 'progress',
+      why: 'Quiet, but one session at this prescription: no more load yet.',
+      inForce: { cuff: '30/15/15/15, 3 kg, 107 mmHg' },
+      waits: { cuff: null },
+    },
+    {
+      day: 18,
+      joint: 'left-knee',
+      decision: 'progress',
+      why: 'Two sessions on target at home: the next load, over 10 % and said so; the pressure stays.',
+      waits: { cuff: '30/15/15/15, 3.5 kg, 107 mmHg' },
+    },
+    {
+      day: 36,
+      joint: 'left-knee',
+      decision: 'progress',
+      why: 'Measured anew, a little lower; quiet.',
+      inForce: { cuff: '30/15/15/15, 3.5 kg, 104 mmHg' },
+    },
+    { day: 56, joint: 'left-knee', decision: 'progress', why: 'Quiet weeks; a step waits for a signature.' },
+  ],
+  disagreements: [],
+};

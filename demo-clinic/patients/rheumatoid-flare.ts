@@ -1,0 +1,89 @@
+/** Rheumatoid arthritis: two joints flare together and stay so; the clinic is told on the third day. */
+import { body, freezes, measures, plans, prescribes, pressure, screens, signs, tells } from '../acts.ts';
+import { atHome, loads } from '../home.ts';
+import { morningsOf, on, type Story, week } from '../story.ts';
+
+export const rheumatoidFlare: Story = {
+  id: 'rheumatoid-flare',
+  email: 'patient-9@demo.invalid',
+  shows:
+    'An inflammatory flare of wrist and hand: eased at once, no second cut, the clinic told on day three.',
+  person: { givenName: 'Leocadia', familyName: 'Brandmere', birthDay: '1973-12-03', phone: '020 913 0159' },
+  profile: {
+    diagnosis: 'Rheumatoid arthritis',
+    inflammatoryArthritis: true,
+    followedJoints: ['right-wrist', 'right-hand'],
+    ownedLoadsKg: loads(0.5, 3, 0.25),
+    ownedEquipment: atHome('hand weight'),
+    formulaSex: 'female',
+  },
+  days: 35,
+  visits: [
+    on(
+      0,
+      screens({
+        'rheumatoid-arthritis': { answer: 'yes' },
+        'arthritis-medicines': { answer: 'yes', details: ['biologic'] },
+      }),
+      measures(...body(64, 163), pressure(122, 76), { kind: 'grip', side: 'right', forceKg: 17 }),
+      prescribes('wrist', {
+        method: 'low-load',
+        exerciseId: 'wrist-bend-up',
+        side: 'right',
+        knownOneRepMaxKg: 3.5,
+        sessionsPerWeek: 3,
+      }),
+      freezes('right-wrist', 2, 30, 'As told at intake; to be set again from two weeks of mornings.'),
+      freezes('right-hand', 3, 30, 'As told at intake; to be set again from two weeks of mornings.'),
+      plans({ wrist: 'Mon Wed Fri' }),
+    ),
+    on(
+      14,
+      freezes('right-wrist', 2, 30, 'Fourteen mornings, 2 at most.'),
+      freezes('right-hand', 3, 30, 'Fourteen mornings, 2 to 3.'),
+    ),
+    on(21, signs),
+    on(28, signs),
+    on(
+      32,
+      tells('Do the easier session or none. If the flare goes on we ring you and your rheumatology team.'),
+    ),
+  ],
+  weeks: [
+    week(0, '. 2 2 1 2 2 2', 30, 'Mon 2 3 2, Wed 2 3 2, Fri 2 3 3', '. 3 3 2 3 2 3'),
+    week(7, '2 2 1 2 2 2 1', 30, 'Mon 2 3 2, Wed 1 3 2, Fri 2 3 2', '3 2 3 3 3 2 3'),
+    week(14, '2 2 2 1 2 2 2', 30, 'Mon 2 3 2, Wed 2 3 2, Fri 2 3 2', '3 3 2 3 3 3 2'),
+    week(21, '2 1 2 2 2 1 2', 30, 'Mon 2 3 2, Wed 2 3 2, Fri 2 3 2', '2 3 3 3 2 3 3'),
+    // Both joints flare overnight to Thursday.
+    week(28, '2 2 2 5 6 6 6', 30, 'Mon 2 3 2, Wed 2 3 3, Fri 5 5 5 easier', '3 3 3 6 6 6 7'),
+    week(35, '6', 30, '', '6'),
+  ],
+  remarks: morningsOf(31, 35, { flare: true, stiffness: 90, swelling: 'slight' }),
+  expected: [
+    { day: 22, joint: 'right-wrist', decision: 'progress', why: 'Quiet in both joints.' },
+    {
+      day: 31,
+      joint: 'right-wrist',
+      decision: 'ease-back',
+      why: 'Flare overnight, stiff for an hour and a half.',
+      inForce: { wrist: '3 × 17–25, 1.25 kg' },
+    },
+    { day: 31, joint: 'right-hand', decision: 'ease-back', why: 'The hand flares with it.' },
+    {
+      day: 33,
+      joint: 'right-wrist',
+      decision: 'ease-back',
+      contact: 'routine',
+      why: 'Third day of an inflammatory flare: these last, so the clinic is told.',
+      inForce: { wrist: '3 × 17–25, 1.25 kg' },
+    },
+    {
+      day: 35,
+      joint: 'right-wrist',
+      decision: 'ease-back',
+      contact: 'routine',
+      why: 'Fifth day; a call to the patient and her rheumatology team, not a smaller dose.',
+    },
+  ],
+  disagreements: [],
+};

@@ -1,0 +1,31 @@
+/** The sets a diary's session speaks of, against the dose in force. */
+import { prescribedLoadKg } from '#core/engine/completion-facts.ts';
+import type { Dose } from '#core/model/dose.ts';
+import type { SetRecord } from '#core/model/record.ts';
+import type { SessionDay } from './diary.ts';
+
+/** A little over the floor while fresh, the floor at the end: as asked, and no more. */
+const asAsked = (dose: Dose, set: number): number => {
+  if (dose.method === 'occlusion') return dose.scheme[set - 1]!;
+  const { low, high } = dose.repetitions;
+  return Math.min(high, low + Math.max(0, dose.sets - set));
+};
+
+export interface Followed {
+  readonly prescriptionId: string;
+  readonly lineId: string;
+  readonly dose: Dose;
+}
+
+export const setsDone = ({ prescriptionId, lineId, dose }: Followed, said: SessionDay): SetRecord[] => {
+  const count = said.did?.length ?? dose.sets;
+  return Array.from({ length: count }, (_, place) => ({
+    prescriptionId,
+    lineId,
+    set: place + 1,
+    repetitions: said.did ? said.did[place]! : asAsked(dose, place + 1),
+    loadKg: prescribedLoadKg(dose),
+    reserve: dose.method === 'occlusion' ? null : dose.reserve,
+    stopReason: said.stop !== 'none' && place === count - 1 ? said.stop : 'none',
+  }));
+};

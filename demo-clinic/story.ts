@@ -1,0 +1,154 @@
+/**
+ * The language of the stories. A story is what a clinician did on some days, what the patient
+ * answered day by day, and the decisions a physiotherapist would expect, written down beside them.
+ * Days are counted from day 0, always a Monday.
+ */
+import type { Contact, DecisionWord } from '#core/engine/answers.ts';
+import type { RedFlag } from '#core/engine/facts.ts';
+import type { Joint, Limb, Side } from '#core/joints.ts';
+import type { Method } from '#core/methods.ts';
+import type { Measurement } from '#core/model/measurement.ts';
+import type { CareEvent, Effusion, Swelling } from '#core/model/record.ts';
+import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { Wish } from '#core/prescribing/propose.ts';
+import type { Weekday } from '#core/programme/planned-sessions.ts';
+import type { CareProfile, NewPatient } from '#data/people.ts';
+
+/** A measurement without its day: the day is that of the visit. */
+type WithoutDay<M> = M extends unknown ? Omit<M, 'day'> : never;
+export type Taken = WithoutDay<Measurement>;
+
+/** One thing a clinician does at a visit. */
+export type Act =
+  | { readonly does: 'screen'; readonly answers: readonly ScreeningItemAnswer[] }
+  | { readonly does: 'measure'; readonly taken: readonly Taken[] }
+  | {
+      readonly does: 'clear';
+      readonly method: Method;
+      readonly limb: Limb | null;
+      readonly side: Side | null;
+      readonly closings: readonly string[];
+      readonly reason: string;
+    }
+  | { readonly does: 'prescribe'; readonly line: string; readonly wish: Wish }
+  /** The wish is turned down; part of the reason that must be given. */
+  | { readonly does: 'try'; readonly wish: Wish; readonly refusedFor: string }
+  | { readonly does: 'plan'; readonly week: Readonly<Record<string, readonly Weekday[]>> }
+  | {
+      readonly does: 'freeze';
+      readonly joint: Joint;
+      readonly usualPain: number;
+      readonly usualPainTop: number;
+      readonly usualStiffnessMinutes: number;
+      readonly usualSwelling: 'none' | 'slight';
+      readonly reason: string;
+    }
+  | { readonly does: 'end'; readonly line: string; readonly reason: string }
+  /** Signs every increase that waits. */
+  | { readonly does: 'sign' }
+  | { readonly does: 'accept'; readonly joint: Joint; readonly reason: string }
+  | {
+      readonly does: 'override';
+      readonly joint: Joint;
+      readonly decision: DecisionWord;
+      readonly reason: string;
+      readonly days: number;
+    }
+  | { readonly does: 'message'; readonly text: string }
+  | { readonly does: 'pre-approve'; readonly line: string; readonly steps: number; readonly days: number }
+  | { readonly does: 'test-effusion'; readonly joint: Joint; readonly grade: Effusion }
+  | { readonly does: 'note-event'; readonly kind: CareEvent['kind']; readonly joint: Joint | null };
+
+export interface Visit {
+  readonly day: number;
+  readonly acts: readonly Act[];
+}
+
+export const on = (day: number, ...acts: readonly Act[]): Visit => ({ day, acts });
+
+/** One visit a week on the same weekday, from a day to a day. */
+export const weekly = (from: number, to: number, ...acts: readonly Act[]): readonly Visit[] =>
+  Array.from({ length: Math.floor((to - from) / 7) + 1 }, (_, week) => on(from + 7 * week, ...acts));
+
+/**
+ * Seven mornings from a Monday on, the usual stiffness of that week, and its sessions:
+ * `week(14, '2 3 2 2 1 2 2', 20, 'Mon 2 3 2, Thu 2 4 2')`.
+ *
+ * A morning is its pain score; `?` = asked and not answered, `.` = nothing was sent. A session is
+ * pain before, during and after; then, where true: `easier`, `relief` (extra pain relief), `extra`
+ * (more than asked), `gave-way`, `did 12/10/8` with the reason for stopping (`tired`, `joint-pain` …).
+ */
+export interface Week {
+  readonly from: number;
+  readonly mornings: string;
+  readonly stiffness: number;
+  readonly sessions: string;
+  /** Mornings of a second joint; left out = the first joint's. */
+  readonly also?: string | undefined;
+}
+
+export const week = (
+  from: number,
+  mornings: string,
+  stiffness: number,
+  sessions: string,
+  also?: string,
+): Week => ({ from, mornings, stiffness, sessions, also });
+
+/** What one morning said beside pain. */
+export interface Remark {
+  readonly day: number;
+  readonly stiffness?: number | null;
+  readonly swelling?: Swelling | null;
+  readonly flare?: boolean | null;
+  readonly relief?: boolean;
+  readonly redFlags?: readonly RedFlag[] | null;
+}
+
+export const morningOf = (day: number, said: Omit<Remark, 'day'>): Remark => ({ day, ...said });
+
+/** The same for every morning from a day to a day, both included. */
+export const morningsOf = (from: number, to: number, said: Omit<Remark, 'day'>): readonly Remark[] =>
+  Array.from({ length: to - from + 1 }, (_, place) => morningOf(from + place, said));
+
+/** What stands at midday, when a physiotherapist looks. */
+export interface Expected {
+  readonly day: number;
+  readonly joint: Joint;
+  readonly decision: DecisionWord;
+  readonly why: string;
+  readonly contact?: Contact;
+  /** What the patient follows then, by line: "3 × 15–25, 5 kg". */
+  readonly inForce?: Readonly<Record<string, string>>;
+  /** What waits for a signature then, by line; null = nothing waits. */
+  readonly waits?: Readonly<Record<string, string | null>>;
+}
+
+/** Where the product and the physiotherapist differ. Kept, with what each says and why. */
+export interface Disagreement {
+  readonly day: number;
+  /** What they differ on: the decision on a joint, or the dose of a line in force or waiting. */
+  readonly on: 'decision' | 'in force' | 'waits';
+  /** The joint or the line. */
+  readonly of: string;
+  readonly expected: string | null;
+  readonly product: string | null;
+  readonly why: string;
+}
+
+export interface Story {
+  /** Also the id of the patient. */
+  readonly id: string;
+  /** null = has no sign-in. */
+  readonly email: string | null;
+  readonly shows: string;
+  readonly person: NewPatient;
+  readonly profile: CareProfile;
+  /** Days from day 0 to the demo's today; a multiple of seven. */
+  readonly days: number;
+  readonly visits: readonly Visit[];
+  readonly weeks: readonly Week[];
+  readonly remarks: readonly Remark[];
+  readonly expected: readonly Expected[];
+  readonly disagreements: readonly Disagreement[];
+}
