@@ -2,7 +2,6 @@
 import { dayFromNumber } from '#core/day.ts';
 import { redFlags } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
-import type { LowLoadDose, VariationDose } from '#core/model/dose.ts';
 import {
   type Baseline,
   type EffusionRecord,
@@ -17,67 +16,16 @@ import {
   stopReasons,
   swellings,
 } from '#core/model/record.ts';
+import { firstDay, noonOf, versionsOf } from './random-prescriptions.ts';
 import type { Seeded } from './seeded.ts';
 
-export const firstDay = 20_500;
 const dayMilliseconds = 86_400_000;
 const hour = 3_600_000;
 
-export const noonOf = (day: number): number => day * dayMilliseconds + 12 * hour;
 export const endOf = (day: number): number => (day + 1) * dayMilliseconds - 1;
 
 /** Sorest knees first; the arm is there to be left alone by them. */
 const asked: readonly Joint[] = ['left-knee', 'right-knee', 'left-shoulder'];
-
-const legDose: LowLoadDose = {
-  method: 'low-load',
-  exerciseId: 'leg-exercise',
-  side: 'both',
-  sets: 3,
-  restSeconds: 60,
-  secondsPerRepetition: 4,
-  sessionsPerWeek: 3,
-  repetitions: { low: 15, high: 25 },
-  reserve: 2,
-  loadKg: 10,
-  oneRepMaxKg: 30,
-};
-
-const armDose: VariationDose = {
-  method: 'variation',
-  exerciseId: 'arm-exercise',
-  side: 'left',
-  sets: 3,
-  restSeconds: 60,
-  secondsPerRepetition: 4,
-  sessionsPerWeek: 3,
-  repetitions: { low: 10, high: 15 },
-  reserve: 2,
-  effectiveLoadKg: null,
-  addedKg: 0,
-};
-
-const versionsOf = (
-  lineId: string,
-  joints: readonly Joint[],
-  changeOn: number,
-): readonly PrescriptionVersion[] => {
-  const dose = lineId === 'leg' ? legDose : armDose;
-  const badDay = { ...dose, sets: 2 };
-  const common = { lineId, dose, badDay, joints };
-  const changedAt = noonOf(changeOn);
-  return [
-    {
-      ...common,
-      id: `${lineId}-1`,
-      version: 1,
-      signedAt: noonOf(firstDay - 1),
-      endedAt: changedAt,
-      origin: 'clinician',
-    },
-    { ...common, id: `${lineId}-2`, version: 2, signedAt: changedAt, endedAt: null, origin: 'progress' },
-  ];
-};
 
 const score = (random: Seeded, quiet: number): number | null =>
   random.chance(0.03) ? null : random.chance(quiet) ? random.below(3) : random.below(11);

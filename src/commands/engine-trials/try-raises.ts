@@ -7,7 +7,8 @@ import { bolderAnswers } from './bolder.ts';
 import { raiseFacts } from './raise-facts.ts';
 import { raiseHistory } from './raise-history.ts';
 import { randomFacts } from './random-facts.ts';
-import { endOf, firstDay, randomHistory } from './random-history.ts';
+import { endOf, randomHistory } from './random-history.ts';
+import { firstDay } from './random-prescriptions.ts';
 import type { Seeded } from './seeded.ts';
 
 export interface RaiseCount {

@@ -2,7 +2,8 @@
 import { type DecisionWord, decisions } from '#core/engine/answers.ts';
 import { seeded } from '../engine-trials/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
-import { type Simulated, type SimulationSettings, simulatePatient } from './one-patient.ts';
+import { simulatePatient } from './one-patient.ts';
+import type { Simulated, SimulationSettings } from './run-state.ts';
 
 export interface TypeSummary {
   readonly type: DiaryType;

@@ -1,6 +1,7 @@
 /** Properties over generated histories; prescriptions, work done and frozen values held fixed. */
 import { describe, expect, it } from 'vitest';
-import { endOf, firstDay, randomHistory } from '#commands/engine-trials/random-history.ts';
+import { endOf, randomHistory } from '#commands/engine-trials/random-history.ts';
+import { firstDay } from '#commands/engine-trials/random-prescriptions.ts';
 import { type Seeded, seeded } from '#commands/engine-trials/seeded.ts';
 import { dayFromNumber } from '#core/day.ts';
 import { engineDefaults } from '#core/engine/choices.ts';

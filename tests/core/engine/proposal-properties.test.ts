@@ -1,6 +1,7 @@
 /** What holds for every proposal, over generated histories and doses of all three methods. */
 import { describe, expect, it } from 'vitest';
-import { endOf, firstDay, randomHistory } from '#commands/engine-trials/random-history.ts';
+import { endOf, randomHistory } from '#commands/engine-trials/random-history.ts';
+import { firstDay } from '#commands/engine-trials/random-prescriptions.ts';
 import { type Seeded, seeded } from '#commands/engine-trials/seeded.ts';
 import { dayFromNumber } from '#core/day.ts';
 import { decisions, steps } from '#core/engine/answers.ts';

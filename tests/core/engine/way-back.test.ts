@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { addDays, dayNumber } from '#core/day.ts';
-import { engineDefaults } from '#core/engine/choices.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
-import { type ApprovalContext, approvalEnd, type PreApproval } from '#core/engine/dose/pre-approval.ts';
 import { toleratedDoses } from '#core/engine/dose/tolerated.ts';
 import { halfWayTo } from '#core/engine/dose/way-back.ts';
 import { nextDoses } from '#core/engine/next-dose.ts';
@@ -27,7 +25,7 @@ import {
 const ladder = { harder: () => null, easier: () => null };
 const context = () => ({ ladder, easeBacksBefore: 0 });
 const dayToday = dayNumber(judgedMorning);
-const at = (days: number): number => instantOn(addDays(judgedMorning, -days), 12);
+const _at = (days: number): number => instantOn(addDays(judgedMorning, -days), 12);
 
 const eased = { ...kneeDose, repetitions: { low: 11, high: 15 } };
 const easedVersions: readonly PrescriptionVersion[] = [
@@ -126,99 +124,5 @@ describe('limits a clinician entered', () => {
     const lifted = limit({ kind: 'none', ceilingKg: null, from: addDays(judgedMorning, -3) });
     expect(limitsInForce([limit({}), lifted], [knee], dayToday)).toEqual([]);
     expect(limitsInForce([lifted, limit({ from: lifted.from })], [knee], dayToday)).toHaveLength(1);
-  });
-});
-
-describe('steps a clinician signed for ahead', () => {
-  const approval: PreApproval = {
-    id: 'a-1',
-    lineId: 'knee',
-    signedAt: at(20),
-    signedBy: 'clinician-1',
-    steps: 3,
-    days: 28,
-    withdrawnAt: null,
-  };
-  const step = { kind: 'step', dose: kneeDose } as const;
-  const around = (changed: Partial<ApprovalContext> = {}): ApprovalContext => ({
-    instant: at(0),
-    day: dayToday,
-    history: [version({ signedAt: at(60) })],
-    decisionsSince: ['hold', 'progress'],
-    limits: [],
-    screeningUntil: dayToday,
-    choices: engineDefaults,
-    ...changed,
-  });
-  const progressed = (count: number): readonly PrescriptionVersion[] =>
-    Array.from({ length: count }, (_, place) =>
-      version({ id: `v-${place}`, version: place + 2, signedAt: at(10 - place), origin: 'progress' }),
-    );
-
-  it('cover an ordinary step', () => {
-    expect(approvalEnd(approval, step, 'knee', around())).toBeNull();
-  });
-
-  it('end after three steps or four weeks', () => {
-    expect(approvalEnd(approval, step, 'knee', around({ history: progressed(2) }))).toBeNull();
-    expect(approvalEnd(approval, step, 'knee', around({ history: progressed(3) }))).toBe('steps-used');
-    expect(approvalEnd({ ...approval, steps: 9 }, step, 'knee', around({ history: progressed(3) }))).toBe(
-      'steps-used',
-    );
-    expect(approvalEnd({ ...approval, signedAt: at(28) }, step, 'knee', around())).toBeNull();
-    expect(approvalEnd({ ...approval, signedAt: at(29), days: 90 }, step, 'knee', around())).toBe(
-      'days-over',
-    );
-  });
-
-  it('end at an ease-back, a pause, a new limit, an expired screening, a withdrawal', () => {
-    const eased = version({ id: 'v-2', version: 2, signedAt: at(5), origin: 'ease-back' });
-    expect(approvalEnd(approval, step, 'knee', around({ history: [eased] }))).toBe('eased-back-or-paused');
-    expect(approvalEnd(approval, step, 'knee', around({ decisionsSince: ['pause'] }))).toBe(
-      'eased-back-or-paused',
-    );
-    const limit: Limit = {
-      joint: knee,
-      kind: 'range',
-      ceilingKg: null,
-      from: addDays(judgedMorning, -2),
-      to: null,
-      author: 'surgeon',
-    };
-    expect(approvalEnd(approval, step, 'knee', around({ limits: [limit] }))).toBe('new-limit');
-    expect(approvalEnd(approval, step, 'knee', around({ screeningUntil: dayToday - 1 }))).toBe(
-      'screening-expired',
-    );
-    expect(approvalEnd(approval, step, 'knee', around({ screeningUntil: null }))).toBe('screening-expired');
-    expect(approvalEnd({ ...approval, withdrawnAt: at(1) }, step, 'knee', around())).toBe('withdrawn');
-  });
-
-  it('never cover a step over 10 %, one of unknown size, a return, or another line', () => {
-    for (const name of ['over-ten-percent', 'step-size-unknown'] as const) {
-      expect(approvalEnd(approval, { ...step, named: [name] }, 'knee', around())).toBe('step-not-covered');
-    }
-    expect(approvalEnd(approval, { kind: 'return', dose: kneeDose }, 'knee', around())).toBe(
-      'step-not-covered',
-    );
-    expect(approvalEnd(approval, step, 'arm', around())).toBe('other-line');
-  });
-
-  it('let a step act at once, marked with the approval it leans on', () => {
-    const of = record();
-    const proposals = nextDoses(of, evaluate(of, noonOf(judgedMorning)), () => ({
-      ...context(),
-      preApproval: approval,
-      screeningUntil: dayToday + 30,
-    }));
-    expect(proposals.get('knee')).toMatchObject({
-      kind: 'step',
-      effect: 'acts-at-once',
-      preApprovalId: 'a-1',
-    });
-    expect(proposals.get('arm')).toMatchObject({
-      kind: 'step',
-      effect: 'awaits-signature',
-      preApprovalId: null,
-    });
   });
 });

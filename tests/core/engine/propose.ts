@@ -1,0 +1,89 @@
+/** Asks for the dose after a decision, with everything but the question at its plainest. */
+import { addDays } from '#core/day.ts';
+import type { DecisionWord, Step } from '#core/engine/answers.ts';
+import type { Ladder } from '#core/engine/dose/proposal.ts';
+import { type DoseQuestion, nextDose } from '#core/engine/next-dose.ts';
+import type { Dose, OcclusionDose, VariationDose } from '#core/model/dose.ts';
+import type { Limit, PrescriptionVersion } from '#core/model/record.ts';
+import { instantOn, judgedMorning, knee, kneeDose, noonOf, record, version } from './small-record.ts';
+
+const noLadder: Ladder = { harder: () => null, easier: () => null };
+export const today = judgedMorning;
+export const daysAgo = (days: number): number => instantOn(addDays(today, -days), 12);
+
+interface Asked {
+  readonly decision: DecisionWord;
+  readonly largestStep?: Step;
+  readonly dose?: Dose;
+  readonly history?: readonly PrescriptionVersion[];
+  readonly owned?: readonly number[];
+  readonly limits?: readonly Limit[];
+  readonly more?: Partial<DoseQuestion>;
+}
+
+export const propose = ({ decision, largestStep, dose = kneeDose, history, owned, limits, more }: Asked) => {
+  const versions = history ?? [version({ dose, signedAt: daysAgo(40) })];
+  const current = versions.at(-1)!;
+  return nextDose({
+    record: record({
+      prescriptions: versions,
+      ownedLoadsKg: owned ?? [8, 9, 10, 11, 12.5],
+      limits: limits ?? [],
+    }),
+    line: {
+      lineId: current.lineId,
+      version: current,
+      gatedBy: [knee],
+      decision,
+      largestStep: decision === 'progress' ? (largestStep ?? 'load') : null,
+      today: 'as-planned',
+      contact: 'none',
+      reasons: [],
+    },
+    at: noonOf(today),
+    flareDays: 0,
+    easeBacksBefore: 0,
+    tolerated: [],
+    ladder: noLadder,
+    ...more,
+  });
+};
+
+export const top = { ...kneeDose, repetitions: { low: 20, high: 20 } };
+/** The band a clinician signed, now worked up to its top. */
+export const atTop: readonly PrescriptionVersion[] = [
+  version({ signedAt: daysAgo(60), endedAt: daysAgo(40) }),
+  version({ id: 'knee-2', version: 2, dose: top, signedAt: daysAgo(40), origin: 'progress' }),
+];
+
+export const occlusion: OcclusionDose = {
+  method: 'occlusion',
+  exerciseId: 'seated-leg-straightening',
+  side: 'left',
+  limb: 'leg',
+  sets: 4,
+  scheme: [20, 15, 15, 15],
+  restSeconds: 30,
+  secondsPerRepetition: 4,
+  sessionsPerWeek: 2,
+  loadKg: 10,
+  oneRepMaxKg: 30,
+  cuff: { kind: 'elastic-wrap', tightness: 5 },
+  inflation: 'continuous',
+  capSeconds: 600,
+  supervised: true,
+};
+
+export const variation: VariationDose = {
+  method: 'variation',
+  exerciseId: 'wall-push',
+  side: 'both',
+  sets: 3,
+  restSeconds: 60,
+  secondsPerRepetition: 4,
+  sessionsPerWeek: 3,
+  repetitions: { low: 15, high: 15 },
+  reserve: 2,
+  effectiveLoadKg: 20,
+  addedKg: 0,
+};
