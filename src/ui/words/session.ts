@@ -58,7 +58,7 @@ export const sessionWords = {
   'rest.reserve-4': '4 more',
   'rest.reserve-5': '5 more, or even more than that',
   'rest.go-on': 'Continue',
-  'session.pause': 'Leave it for now',
+  'session.pause': 'Stop here and come back later',
   'wrong.button': 'I feel unwell',
   'cuff.title': 'Put the cuff on',
   'cuff.wrap-title': 'Put the wrap on',
@@ -91,7 +91,7 @@ export const sessionWords = {
   'cuff.limb-no': 'No, not yet',
   'cuff.wait-title': 'Stay seated and wait',
   'cuff.wait':
-    'Ask again ten minutes after it came off. If it gets white, blue or cold, or you feel nothing, ring at once: {phone}.',
+    'We ask again ten minutes after it came off. If it gets white, blue or cold, or you feel nothing, ring at once: {phone}.',
   'cuff.later': 'It came off ten minutes ago. Is all back to usual?',
   'cuff.later-no': 'No, it is still not as usual',
 } as const;

@@ -8,6 +8,7 @@ import { readNumber } from '#ui/shared/read-number.ts';
 import { say, type WordKey } from '#ui/words.ts';
 import { jointText } from '../questions/joint-text.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
+import type { Score } from '../session/draft.ts';
 import { jointMorning, type MorningDraft, type MorningEvent } from './morning.ts';
 
 const lengths = ['0', '5', '10', '15', '30', '60'];
@@ -28,18 +29,24 @@ const problemWith = (typed: string): string | null => {
     : say('morning.stiff-number');
 };
 
-export const StiffnessPage = ({ draft, joint, send }: StiffnessPageProps) => {
+/** What is chosen and typed on the page, kept apart from what has been taken as the answer. */
+const useLength = (draft: MorningDraft, joint: Joint) => {
   const given = jointMorning(draft, joint).stiffnessMinutes;
   const text = given === null ? null : String(given);
   const isListed = text !== null && (lengths.includes(text) || text === 'unknown');
   const [chosen, setChosen] = useState<string | null>(text === null ? null : isListed ? text : 'other');
   const [typed, setTyped] = useState(isListed || text === null ? '' : text);
-  const name = `stiffness-${joint}`;
   const problem = chosen === 'other' ? problemWith(typed) : null;
+  const minutes = Number(readNumber(chosen === 'other' ? typed : (chosen ?? '')));
+  const answer: Score = chosen === 'unknown' ? chosen : minutes;
+  return { chosen, setChosen, typed, setTyped, problem, answer };
+};
+
+export const StiffnessPage = ({ draft, joint, send }: StiffnessPageProps) => {
+  const { chosen, setChosen, typed, setTyped, problem, answer } = useLength(draft, joint);
+  const name = `stiffness-${joint}`;
   const goOn = () => {
-    const stiffnessMinutes =
-      chosen === 'unknown' ? chosen : Number(readNumber(chosen === 'other' ? typed : (chosen ?? '')));
-    send({ type: 'answer', joint, answer: { stiffnessMinutes } });
+    send({ type: 'answer', joint, answer: { stiffnessMinutes: answer } });
     send({ type: 'next' });
   };
   return (

@@ -35,3 +35,10 @@ export const useScreenAwake = (isWanted: boolean) => {
     };
   }, [isWanted]);
 };
+
+/** One short buzz when something falls due, on phones that can. */
+export const useBuzz = (isDue: boolean) => {
+  useEffect(() => {
+    if (isDue && 'vibrate' in navigator) navigator.vibrate([400, 200, 400]);
+  }, [isDue]);
+};

@@ -22,20 +22,20 @@ export interface TwoHoursScreenProps {
   readonly onHome: () => void;
 }
 
+const Thanks = ({ onHome }: Pick<TwoHoursScreenProps, 'onHome'>) => (
+  <div className="stack">
+    <PageHeading caption={say('two-hours.caption')}>{say('two-hours.done')}</PageHeading>
+    <Button isLarge isWide onClick={onHome}>
+      {say('done.home')}
+    </Button>
+  </div>
+);
+
 export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
   const [at, setAt] = useState(0);
   const [score, setScore] = useState<Score | null>(null);
   const joint = props.joints[at];
-  if (!joint) {
-    return (
-      <div className="stack">
-        <PageHeading caption={say('two-hours.caption')}>{say('two-hours.done')}</PageHeading>
-        <Button isLarge isWide onClick={props.onHome}>
-          {say('done.home')}
-        </Button>
-      </div>
-    );
-  }
+  if (!joint) return <Thanks onHome={props.onHome} />;
   const answer = () => {
     const { day, zone, sessionEntryId } = props;
     props.onAnswer({

@@ -7,7 +7,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { say } from '#ui/words.ts';
 import { clockText, lengthText, timeText } from '../../phone/text-of-time.ts';
-import { useNow } from '../../phone/use-now.ts';
+import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import type { LimbAnswer, LineDraft } from '../draft.ts';
 import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
@@ -62,10 +62,12 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
 export const CuffOffPage = ({ draft, line: index, send, clock }: PageProps) => {
   const line = draft.lines[index]!;
   const now = useNow(clock);
+  const isUp = isTimeUp(line, now);
+  useBuzz(isUp);
   const isEarly = line.leftAt !== null;
-  const text = isTimeUp(line, now) ? 'cuff.off-time-up' : isEarly ? 'cuff.off-early' : 'cuff.off-finished';
+  const text = isUp ? 'cuff.off-time-up' : isEarly ? 'cuff.off-early' : 'cuff.off-finished';
   return (
-    <div className="stack" role={isTimeUp(line, now) ? 'alert' : undefined}>
+    <div className="stack" role={isUp ? 'alert' : undefined}>
       <PageHeading caption={line.title}>{say('cuff.off-title')}</PageHeading>
       <p className="large">{say(text)}</p>
       <Button

@@ -5,7 +5,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { say, type WordKey } from '#ui/words.ts';
 import { clockText, timeText } from '../../phone/text-of-time.ts';
-import { useNow } from '../../phone/use-now.ts';
+import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { type Score, setOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
@@ -40,6 +40,7 @@ interface RestClockProps {
 const RestClock = ({ endsAt, clock }: RestClockProps) => {
   const now = useNow(clock);
   const left = (endsAt - now) / 1000;
+  useBuzz(left <= 0);
   return (
     <div className="clock">
       <p className="clock-figure figure" role="timer">

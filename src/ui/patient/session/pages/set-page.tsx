@@ -59,17 +59,33 @@ const CuffUpPage = ({ draft, line: index, set, send, clock }: PageProps) => (
   </div>
 );
 
-const CountPage = ({ draft, line: index, set, send, clock }: PageProps) => {
+const Ways = ({ draft, line: index, set, send, clock }: PageProps) => (
+  <div className="actions-quiet">
+    <Button
+      tone="quiet"
+      onClick={() => send({ type: 'set-done', line: index, set, lostCount: true, now: clock() })}
+    >
+      {say('set.lost')}
+    </Button>
+    {draft.lines[index]?.dose.method === 'occlusion' ? null : (
+      <Button tone="quiet" onClick={() => send({ type: 'set-stopped', line: index, set, now: clock() })}>
+        {say('set.stop')}
+      </Button>
+    )}
+  </div>
+);
+
+const CountPage = (props: PageProps) => {
+  const { draft, line: index, set, send, clock } = props;
   const line = draft.lines[index]!;
   const { repetitions } = setOf(line, set);
   const [problem, setProblem] = useState<string | null>(null);
   const [isAsking, setAsking] = useState(false);
-  const finish = (lostCount: boolean) =>
-    send({ type: 'set-done', line: index, set, lostCount, now: clock() });
+  const finish = () => send({ type: 'set-done', line: index, set, lostCount: false, now: clock() });
   const done = () => {
     if (repetitions === null) setProblem(say('set.count-missing'));
     else if (isFarOver(line, set, repetitions)) setAsking(true);
-    else finish(false);
+    else finish();
   };
   const effort = effortText(line);
   return (
@@ -94,7 +110,7 @@ const CountPage = ({ draft, line: index, set, send, clock }: PageProps) => {
           question={say('set.count-sure', { repetitions })}
           yes={say('set.count-sure-yes', { repetitions })}
           no={say('set.count-sure-no')}
-          onYes={() => finish(false)}
+          onYes={finish}
           onNo={() => setAsking(false)}
         />
       ) : (
@@ -102,16 +118,7 @@ const CountPage = ({ draft, line: index, set, send, clock }: PageProps) => {
           {say('set.done')}
         </Button>
       )}
-      <div className="actions-quiet">
-        <Button tone="quiet" onClick={() => finish(true)}>
-          {say('set.lost')}
-        </Button>
-        {line.dose.method === 'occlusion' ? null : (
-          <Button tone="quiet" onClick={() => send({ type: 'set-stopped', line: index, set, now: clock() })}>
-            {say('set.stop')}
-          </Button>
-        )}
-      </div>
+      <Ways {...props} />
       <How line={line} />
     </div>
   );

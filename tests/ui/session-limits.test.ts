@@ -1,0 +1,134 @@
+/** What takes work away in a session: news, the pain now, and the clock of a cuff. */
+import { describe, expect, it } from 'vitest';
+import type { Today } from '#core/engine/answers.ts';
+import type { GateTable } from '#core/prescribing/gate-table.ts';
+import type { Score, SessionDraft } from '#ui/patient/session/draft.ts';
+import { isTimeUp, restrictedSeconds } from '#ui/patient/session/restriction.ts';
+import { stepsOf } from '#ui/patient/session/steps.ts';
+import { begin, next, none, onlyCuff, opening, play } from './session-play.ts';
+import { cuffDose, exercise, today, weightDose } from './views.ts';
+
+describe('anything new since last time', () => {
+  it('leaves the cuff off and nothing else, and gives it back when corrected', () => {
+    const view = today({ exercises: [exercise('weight', weightDose), exercise('cuff', cuffDose)] });
+    const told = play(begin(view), { type: 'news', news: ['medicine'] });
+    expect(stepsOf(told).some((step) => step.startsWith('cuff-on'))).toBe(false);
+    expect(stepsOf(told)).toContain('set:0:1');
+    expect(stepsOf(told)).toContain('offer');
+    const corrected = play(told, { type: 'news', news: [] });
+    expect(stepsOf(corrected)).toContain('cuff-on:1');
+    expect(stepsOf(corrected)).not.toContain('offer');
+  });
+});
+
+describe('what the answers about pain leave of today', () => {
+  /** As it may come with the day: 5 eases, 8 rests the joint, 10 stops the day, not known eases. */
+  const table: GateTable = {
+    joint: 'right-knee',
+    byPain: [
+      ...Array<Today>(5).fill('as-planned'),
+      ...Array<Today>(3).fill('bad-day'),
+      ...Array<Today>(2).fill('rest-this-joint'),
+      'none',
+    ],
+    whenUnknown: 'bad-day',
+  };
+  const view = today({
+    gates: [table],
+    exercises: [exercise('knee', weightDose), exercise('arm', weightDose, { joints: ['right-elbow'] })],
+  });
+  const answered = (score: Score | null, isLighter = false) =>
+    play(
+      begin(view, isLighter),
+      none('before'),
+      ...(score === null ? [] : [{ type: 'score' as const, key: 'before:right-knee', score }]),
+      next,
+      next,
+      { type: 'news', news: [] },
+      next,
+    );
+  const setsOf = (draft: SessionDraft) =>
+    draft.lines.map((line) => (line.leftOut === null ? line.dose.sets : 0));
+
+  it.each([
+    [4, [3, 3], 'line:0'],
+    [5, [2, 3], 'offer'],
+    [7, [2, 3], 'offer'],
+    [8, [0, 3], 'offer'],
+    [9, [0, 3], 'offer'],
+    [10, [0, 0], 'offer'],
+    ['unknown', [2, 3], 'offer'],
+    [null, [2, 3], 'offer'],
+  ] as const)('%s in the knee leaves %j sets of the knee and of the arm', (score, sets, step) => {
+    const draft = answered(score);
+    expect(setsOf(draft)).toEqual(sets);
+    expect(draft.step).toBe(step);
+  });
+
+  it('a day with nothing left goes straight on to sending the answers', () => {
+    expect(play(answered(10), next).step).toBe('check');
+  });
+
+  it('never makes a lighter day chosen by the patient a full one', () => {
+    expect(setsOf(answered(2, true))).toEqual([2, 2]);
+  });
+
+  it('is given back when the answer is corrected', () => {
+    const corrected = play(
+      answered(8),
+      { type: 'go', step: 'before:right-knee' },
+      { type: 'score', key: 'before:right-knee', score: 2 },
+      next,
+    );
+    expect(setsOf(corrected)).toEqual([3, 3]);
+  });
+});
+
+describe('a cuff', () => {
+  const on = play(
+    begin(onlyCuff),
+    ...opening,
+    { type: 'load', line: 0, loadKg: 3 },
+    next,
+    { type: 'cuff-on', line: 0, now: 10_000 },
+    next,
+  );
+  const line = (draft: SessionDraft) => draft.lines[0]!;
+
+  it('runs by the clock on the wall: its time goes on while the phone sleeps', () => {
+    expect(restrictedSeconds(line(on), 10_000 + 300_000)).toBe(300);
+  });
+
+  it.each([
+    [479, false],
+    [480, true],
+    [481, true],
+  ])('after %i of at most 480 seconds is called off: %s', (seconds, isUp) => {
+    expect(isTimeUp(line(on), 10_000 + seconds * 1000)).toBe(isUp);
+  });
+
+  it('is not given time back by a clock that was set back', () => {
+    const down = play(on, { type: 'cuff-down', line: 0, now: 5_000 });
+    expect(restrictedSeconds(line(down), 20_000)).toBe(0);
+    expect(restrictedSeconds(line(on), 5_000)).toBe(0);
+  });
+
+  it('pressed on twice keeps its first start', () => {
+    expect(line(play(on, { type: 'cuff-on', line: 0, now: 99_000 })).restrictions).toHaveLength(1);
+  });
+
+  it('comes off by the stop button, is followed by sitting, the look at the toes and then the reason', () => {
+    const stopped = play(on, { type: 'cuff-stop', line: 0, set: 1 });
+    expect(stopped.step).toBe('cuff-off:0');
+    const off = play(stopped, { type: 'cuff-off', line: 0, now: 60_000 });
+    expect(off.step).toBe('seated:0');
+    const usual = play(off, next, { type: 'limb', line: 0, isLater: false, answer: 'usual' }, next);
+    expect(usual.step).toBe('stop:0:1');
+  });
+
+  it('after which the toes are not as usual is asked about again before anything else', () => {
+    const off = play(on, { type: 'cuff-stop', line: 0, set: 1 }, { type: 'cuff-off', line: 0, now: 60_000 });
+    const waiting = play(off, next, { type: 'limb', line: 0, isLater: false, answer: 'not-yet' }, next);
+    expect(waiting.step).toBe('limb-later:0');
+  });
+});

@@ -1,0 +1,99 @@
+/** A session under any order of presses, with going back and reloads. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { sessionEntryConsistent } from '#core/model/entries.ts';
+import type { SessionDraft } from '#ui/patient/session/draft.ts';
+import { sessionEntryOf } from '#ui/patient/session/entry.ts';
+import type { SessionEvent } from '#ui/patient/session/events.ts';
+import { partsOf, stepsOf } from '#ui/patient/session/steps.ts';
+import { began, begin, next, none, play } from './session-play.ts';
+
+const anyEvent: fc.Arbitrary<SessionEvent> = fc.oneof(
+  fc.constant(next),
+  fc.constant<SessionEvent>({ type: 'unwell' }),
+  fc.constant(none('before')),
+  fc.constant(none('during')),
+  fc.constant(none('now')),
+  fc.constant<SessionEvent>({ type: 'finish-here' }),
+  fc.record({ type: fc.constant('news' as const), news: fc.constantFrom([], ['fall' as const]) }),
+  fc.record({
+    type: fc.constant('score' as const),
+    key: fc.constantFrom('before:right-knee', 'during:right-knee', 'after:right-knee', 'burn'),
+    score: fc.integer({ min: 0, max: 10 }),
+  }),
+  fc.record({
+    type: fc.constant('count' as const),
+    line: fc.nat(2),
+    set: fc.integer({ min: 1, max: 3 }),
+    repetitions: fc.nat(40),
+  }),
+  fc.record({
+    type: fc.constant('set-done' as const),
+    line: fc.nat(2),
+    set: fc.integer({ min: 1, max: 3 }),
+    lostCount: fc.boolean(),
+    now: fc.integer({ min: began, max: began + 1_000_000 }),
+  }),
+  fc.record({
+    type: fc.constantFrom('go' as const, 'change' as const),
+    step: fc.constantFrom(
+      'flags-before',
+      'before:right-knee',
+      'relief',
+      'line:0',
+      'set:0:1',
+      'check',
+      'nowhere',
+    ),
+  }),
+  fc.record({ type: fc.constant('leave-out' as const), line: fc.nat(2) }),
+  fc.record({
+    type: fc.constantFrom('cuff-on' as const, 'cuff-off' as const, 'cuff-down' as const),
+    line: fc.constant(2),
+    now: fc.integer({ min: began, max: began + 1_000_000 }),
+  }),
+);
+
+/** Everything a patient answered, apart from where on the pages they are. */
+const answersOf = ({ step: _, isChanging: __, returnTo: ___, ...answers }: SessionDraft) => answers;
+
+describe('whatever is pressed, in any order', () => {
+  it('the step shown is always one of the session, and the entry always one the clinic takes', () => {
+    fc.assert(
+      fc.property(fc.array(anyEvent, { maxLength: 50 }), (events) => {
+        const draft = play(begin(), ...events);
+        expect(['flags-now', ...stepsOf(draft)]).toContain(draft.step);
+        expect(sessionEntryConsistent(sessionEntryOf(draft, began + 2_000_000))).toEqual([]);
+      }),
+      { seed: 20260131, numRuns: 2000 },
+    );
+  });
+
+  it('going back and forth loses no answer', () => {
+    fc.assert(
+      fc.property(fc.array(anyEvent, { maxLength: 40 }), fc.nat(30), (events, index) => {
+        const draft = play(begin(), ...events);
+        const steps = stepsOf(draft);
+        const moved = play(draft, { type: 'go', step: steps[index % steps.length]! });
+        expect(answersOf(moved)).toEqual(answersOf(draft));
+      }),
+      { seed: 20260131, numRuns: 1000 },
+    );
+  });
+
+  it('a reload in between changes nothing: what was kept goes on as if it had never stopped', () => {
+    fc.assert(
+      fc.property(fc.array(anyEvent, { maxLength: 40 }), fc.nat(40), (events, cut) => {
+        const kept = play(begin(), ...events.slice(0, cut));
+        const restored = JSON.parse(JSON.stringify(kept)) as SessionDraft;
+        expect(play(restored, ...events.slice(cut))).toEqual(play(begin(), ...events));
+      }),
+      { seed: 20260131, numRuns: 1000 },
+    );
+  });
+
+  it('every step names a page by its first word', () => {
+    expect(partsOf('set:2:3')).toEqual({ name: 'set', joint: '', line: 2, set: 3 });
+    expect(partsOf('before:left-knee')).toMatchObject({ name: 'before', joint: 'left-knee', line: -1 });
+  });
+});
