@@ -1,6 +1,6 @@
 /** The clinic's own people: who signs in, with which powers. An account is never removed, only deactivated. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, eq, ne } from 'drizzle-orm';
+import { and, asc, eq, isNull, ne } from 'drizzle-orm';
 import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
@@ -164,3 +164,19 @@ export const resetStaff = async (access: Access, userId: string): Promise<Handed
     return { userId, passphrase };
   });
 };
+
+/** Clinicians of the clinic who sign in now. */
+export const colleaguesOf = async (
+  access: Access,
+): Promise<readonly { readonly userId: string; readonly name: string }[]> =>
+  access.store.read
+    .select({ userId: authUser.id, name: authUser.name })
+    .from(authUser)
+    .where(
+      and(
+        eq(authUser.clinicId, access.clinicId),
+        eq(authUser.role, 'clinician'),
+        isNull(authUser.deactivatedAt),
+      ),
+    )
+    .orderBy(asc(authUser.name));

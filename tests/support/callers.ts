@@ -50,4 +50,19 @@ export const asAdministrator = (access: Access) =>
     }),
   );
 
+/** As whoever the access names, with what differs from a clinician who signed in a moment ago. */
+export const asPerson = (access: Access, person: Partial<Person>) =>
+  createCaller(
+    context(access, {
+      userId: access.actorId,
+      name: access.actorName,
+      email: 's@test.invalid',
+      clinicId: access.clinicId,
+      role: 'clinician',
+      patientId: null,
+      ...settled(),
+      ...person,
+    }),
+  );
+
 export const signedOut = () => createCaller({ person: null, access: null, clockOffset: 0 });

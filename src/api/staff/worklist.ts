@@ -1,9 +1,10 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
 import { z } from 'zod';
 import { type Day, daysBetween, isDay } from '#core/day.ts';
-import { matterKinds } from '#core/worklist/matter.ts';
+import { dangers, matterKinds } from '#core/worklist/matter.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { digestOfIds, noteRead } from '#data/audit.ts';
+import { closedToMe } from '#data/care-team.ts';
 import { handleMatter } from '#data/matters.ts';
 import { type StoredMatter, worklistCounts, worklistPage } from '#data/worklist.ts';
 import { Problem } from '../errors.ts';
@@ -41,14 +42,19 @@ export const worklistRouter = router({
     .query(async ({ ctx, input }) => {
       const { access } = ctx;
       const query = { ...input, assignedTo: input.mine ? access.actorId : null };
-      const { lines, next } = await worklistPage(access, query);
+      const page = await worklistPage(access, query);
+      const closed = await closedToMe(access);
+      // A record kept to a team stays out of a colleague's list, except for danger, which somebody must see.
+      const lines = page.lines.filter(
+        (line) => !closed.has(line.patientId) || line.matters.some(({ kind }) => dangers.includes(kind)),
+      );
       const counts = await worklistCounts(access, query);
       const ids = lines.map((line) => line.patientId);
       noteRead(access, { subject: 'worklist', detail: { count: ids.length, ids: digestOfIds(ids) } });
       return {
         day: access.day,
         ...counts,
-        next,
+        next: page.next,
         lines: lines.map(({ matters, ...line }) => {
           const [matter, ...others] = matters.map((row) => shown(row, access.day));
           return { ...line, matter: matter!, others };

@@ -1,0 +1,82 @@
+/** A person's own sign-in: what it is, where it is open, proving it again, changing the passphrase. */
+import { z } from 'zod';
+import { changePassphrase, passphraseHolds, passphraseLength } from '#data/passphrase.ts';
+import { endSignInSessions, noteProof, signInSessions } from '#data/sign-in-sessions.ts';
+import { Problem } from '../errors.ts';
+import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
+import { countTries } from '../tries.ts';
+import { personProcedure, router } from '../trpc.ts';
+
+/** Somebody at an open desk must not try passphrases at leisure. The key is the session, not the account. */
+const proofs = countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 });
+
+const requireRight = async (
+  access: Parameters<typeof noteProof>[0],
+  sessionId: string,
+  typed: string,
+  field: string,
+): Promise<void> => {
+  const wait = proofs.wait(sessionId, Date.now());
+  if (wait > 0) throw new Problem('too-often', `Too many tries. Wait ${wait} seconds, then try again.`);
+  // Counted first, so that many at once are still few.
+  proofs.wrong(sessionId, Date.now());
+  if (!(await passphraseHolds(access.store, access.actorId, typed))) {
+    const reason = 'That is not your passphrase. Check it and type it again.';
+    throw new Problem('refused', reason, { refusals: [{ field, code: 'inconsistent', reason }] });
+  }
+  proofs.right(sessionId);
+};
+
+const typedPassphrase = z.string().min(1).max(passphraseLength.max);
+
+export const accountRouter = router({
+  me: personProcedure.query(({ ctx: { person } }) => ({
+    name: person.name,
+    email: person.email,
+    role: person.role,
+    administers: person.administers,
+    setUp: person.setUp,
+    sessionId: person.sessionId,
+    isFresh: isFresh(person, Date.now()),
+    freshMinutes,
+  })),
+
+  sessions: personProcedure.query(({ ctx }) => signInSessions(ctx.access)),
+
+  endSession: personProcedure
+    .input(z.object({ sessionId: z.string().min(1).max(64) }))
+    .mutation(async ({ ctx, input }) => {
+      const ended = await endSignInSessions(ctx.access, input.sessionId);
+      if (ended === 0) throw new Problem('conflict', 'It has ended already.');
+    }),
+
+  /** Also the one that asks. */
+  endEverywhere: personProcedure.mutation(({ ctx }) => endSignInSessions(ctx.access, null)),
+
+  prove: personProcedure.input(z.object({ passphrase: typedPassphrase })).mutation(async ({ ctx, input }) => {
+    await requireRight(ctx.access, ctx.person.sessionId, input.passphrase, 'input.passphrase');
+    await noteProof(ctx.access, ctx.person.sessionId);
+  }),
+
+  changePassphrase: personProcedure
+    .input(z.object({ current: typedPassphrase, next: z.string().max(passphraseLength.max) }))
+    .mutation(async ({ ctx, input }) => {
+      await requireRight(ctx.access, ctx.person.sessionId, input.current, 'input.current');
+      const reason =
+        input.next.length < passphraseLength.min
+          ? `A passphrase has at least ${passphraseLength.min} characters. Several words are easiest to remember.`
+          : input.next === input.current
+            ? 'Choose one that is not the one you have.'
+            : [ctx.person.email, ctx.person.name].some((own) =>
+                  input.next.toLowerCase().includes(own.toLowerCase()),
+                )
+              ? 'Choose one without your name or address in it.'
+              : null;
+      if (reason) {
+        throw new Problem('refused', reason, {
+          refusals: [{ field: 'input.next', code: 'outside-validity', reason }],
+        });
+      }
+      await changePassphrase(ctx.access, ctx.person.sessionId, input.next);
+    }),
+});

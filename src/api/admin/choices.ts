@@ -1,0 +1,59 @@
+/** The clinic's own numbers: seen by all staff, changed by those who administer it, after a look at the effect. */
+import { z } from 'zod';
+import { digestOfIds, noteRead } from '#data/audit.ts';
+import { namesOf, previewChoices } from '#data/choice-preview.ts';
+import { choiceChanges, choicesOf, saveChoices } from '#data/choices.ts';
+import { refusedWith } from '../errors.ts';
+import { administratorProcedure, router, staffProcedure, withFreshSignIn } from '../trpc.ts';
+import { choiceAreas, effectiveChoices, ownChoices, refusedChoices } from './choice-areas.ts';
+
+const values = z.record(z.string().max(80), z.number());
+
+/** Most lines shown by name; the counts are of all. */
+const mostLines = 200;
+
+const checkedValues = (sent: Readonly<Record<string, number>>) => {
+  const refusals = refusedChoices(sent);
+  if (refusals.length > 0) throw refusedWith(refusals);
+  return ownChoices(sent);
+};
+
+export const choicesRouter = router({
+  list: staffProcedure.query(async ({ ctx }) => {
+    const own = await choicesOf(ctx.access);
+    const effective = effectiveChoices(own);
+    const changes = await choiceChanges(ctx.access);
+    return {
+      mayChange: ctx.person.administers,
+      areas: choiceAreas.map((area) => ({
+        ...area,
+        choices: area.choices.map((choice) => ({ ...choice, value: effective[choice.id]! })),
+      })),
+      changes: changes.map(({ version, changedAt, reason }) => ({ version, changedAt, reason })),
+    };
+  }),
+
+  /** Whose stored decisions would differ. Who only administers gets the counts and no names. */
+  preview: administratorProcedure.input(z.object({ values })).mutation(async ({ ctx, input }) => {
+    const preview = await previewChoices(ctx.access, checkedValues(input.values));
+    const { changes, ...counts } = preview;
+    if (ctx.person.role !== 'clinician') return { ...counts, lines: [] };
+    const shown = changes.slice(-mostLines);
+    const names = await namesOf(ctx.access);
+    const ids = shown.map((change) => change.patientId);
+    noteRead(ctx.access, {
+      subject: 'choice-preview',
+      detail: { count: ids.length, ids: digestOfIds(ids) },
+    });
+    return {
+      ...counts,
+      lines: shown.map((change) => ({ ...change, name: names.get(change.patientId) ?? '' })),
+    };
+  }),
+
+  save: administratorProcedure
+    .meta({ roles: ['administrator'], guard: 'own clinic, fresh sign-in' })
+    .use(withFreshSignIn)
+    .input(z.object({ values, reason: z.string().trim().min(3).max(500) }))
+    .mutation(({ ctx, input }) => saveChoices(ctx.access, checkedValues(input.values), input.reason)),
+});

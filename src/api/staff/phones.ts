@@ -1,0 +1,27 @@
+/** Invitations for a patient, and the phones enrolled by them. */
+import { z } from 'zod';
+import { endPhone, invitationsOf, invite, phonesOf, withdrawInvitation } from '#data/invitations.ts';
+import { Problem } from '../errors.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+const id = z.string().min(1).max(64);
+
+export const phonesRouter = router({
+  list: recordProcedure.query(async ({ ctx }) => ({
+    invitations: await invitationsOf(ctx.access, ctx.patient.id),
+    phones: await phonesOf(ctx.access, ctx.patient.id),
+  })),
+
+  /** The code is answered once and kept nowhere. */
+  invite: recordProcedure.mutation(({ ctx }) => invite(ctx.access, ctx.patient.id)),
+
+  withdraw: recordProcedure.input(z.object({ invitationId: id })).mutation(async ({ ctx, input }) => {
+    const withdrawn = await withdrawInvitation(ctx.access, ctx.patient.id, input.invitationId);
+    if (!withdrawn) throw new Problem('conflict', 'It was used or withdrawn already, or has run out.');
+  }),
+
+  endPhone: recordProcedure.input(z.object({ phoneId: id })).mutation(async ({ ctx, input }) => {
+    const ended = await endPhone(ctx.access, ctx.patient.id, input.phoneId);
+    if (!ended) throw new Problem('conflict', 'It was ended already, or is not this patient’s.');
+  }),
+});

@@ -1,0 +1,28 @@
+/** The care team of a patient, and opening a record from outside it. */
+import { z } from 'zod';
+import { openingsForMe, openingsOf, openWithReason, setTeamMember, teamOf } from '#data/care-team.ts';
+import { colleaguesOf } from '#data/staff.ts';
+import { Problem } from '../errors.ts';
+import { clinicianProcedure, nameProcedure, recordProcedure, router } from '../trpc.ts';
+
+export const teamRouter = router({
+  get: recordProcedure.query(async ({ ctx }) => ({
+    members: await teamOf(ctx.access, ctx.patient.id),
+    colleagues: await colleaguesOf(ctx.access),
+    openings: await openingsOf(ctx.access, ctx.patient.id),
+  })),
+
+  set: recordProcedure
+    .input(z.object({ userId: z.string().min(1).max(64), belongs: z.boolean() }))
+    .mutation(async ({ ctx, input }) => {
+      const isKnown = await setTeamMember(ctx.access, ctx.patient.id, input.userId, input.belongs);
+      if (!isKnown) throw new Problem('not-found', 'There is no such clinician in your clinic.');
+    }),
+
+  /** Opens a record kept to a team the caller is not in, for some hours. The team is told. */
+  open: nameProcedure
+    .input(z.object({ reason: z.string().trim().min(10).max(300) }))
+    .mutation(({ ctx, input }) => openWithReason(ctx.access, ctx.patient.id, input.reason)),
+
+  openings: clinicianProcedure.query(({ ctx }) => openingsForMe(ctx.access)),
+});
