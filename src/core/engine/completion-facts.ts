@@ -1,67 +1,14 @@
 /** What was done of what the recorded prescription version asked, for the lines that load a joint. */
 import type { Joint } from '../joints.ts';
-import type { Dose } from '../model/dose.ts';
-import type { PrescriptionVersion, SessionRecord, SetRecord, StopReason } from '../model/record.ts';
+import type { PrescriptionVersion, StopReason } from '../model/record.ts';
 import type { EngineChoiceValues } from './choices.ts';
+import { prescribedLoadKg } from './dose/volume.ts';
 import type { Facts } from './facts.ts';
 import type { Judged } from './judged-session.ts';
+import { type LineWork, workOf } from './line-work.ts';
 import type { JointSession, RecordIndex } from './record-index.ts';
 
-export interface LineWork {
-  readonly version: PrescriptionVersion;
-  /** The dose meant for that day: the prescribed one or the signed easier session. */
-  readonly dose: Dose;
-  readonly sets: readonly SetRecord[];
-}
-
-/** Work of a session by prescription version, for the lines that load the joint. */
-export const lineWork = (
-  session: SessionRecord,
-  joint: Joint,
-  versions: RecordIndex['versions'],
-): readonly LineWork[] => {
-  const byVersion = new Map<string, SetRecord[]>();
-  for (const set of session.sets) {
-    const list = byVersion.get(set.prescriptionId);
-    if (list) list.push(set);
-    else byVersion.set(set.prescriptionId, [set]);
-  }
-  const found: LineWork[] = [];
-  for (const [id, sets] of byVersion) {
-    const version = versions.get(id);
-    if (!version?.joints.includes(joint)) continue;
-    found.push({ version, dose: session.kind === 'bad-day' ? version.badDay : version.dose, sets });
-  }
-  return found;
-};
-
-export const floorOfSet = (dose: Dose, set: number): number =>
-  dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;
-
-export const prescribedLoadKg = (dose: Dose): number =>
-  dose.method === 'variation' ? dose.addedKg : dose.loadKg;
-
-/**
- * Share of the floor of the band that was done, at most 100. An unanswered count is credited in full:
- * if that still falls short the shortfall is certain, otherwise the share is unknown. Work whose load
- * was not said is unknown too.
- */
-export const repetitionsDonePercent = ({ dose, sets }: LineWork): number | null => {
-  let asked = 0;
-  for (let set = 1; set <= dose.sets; set++) asked += floorOfSet(dose, set);
-  const credit = new Map<number, number>();
-  let isUnknown = false;
-  for (const one of sets) {
-    const floor = floorOfSet(dose, one.set);
-    if (one.repetitions === null || (one.loadKg === null && prescribedLoadKg(dose) > 0)) isUnknown = true;
-    const done = Math.min(floor, one.repetitions ?? floor);
-    credit.set(one.set, Math.max(credit.get(one.set) ?? 0, done));
-  }
-  let done = 0;
-  for (const repetitions of credit.values()) done += repetitions;
-  const percent = asked === 0 ? 100 : (100 * done) / asked;
-  return percent >= 100 && isUnknown ? null : percent;
-};
+export { prescribedLoadKg };
 
 /** From most to least telling; the first found among the sets is the session's. */
 const stopOrder: readonly StopReason[] = [
@@ -75,8 +22,11 @@ const stopOrder: readonly StopReason[] = [
 ];
 
 const worstStop = (work: readonly LineWork[]): StopReason => {
-  const found = new Set(work.flatMap(({ sets }) => sets.map((set) => set.stopReason)));
-  return stopOrder.find((reason) => found.has(reason)) ?? 'none';
+  let worst = stopOrder.length - 1;
+  for (const { sets } of work) {
+    for (const set of sets) worst = Math.min(worst, stopOrder.indexOf(set.stopReason));
+  }
+  return stopOrder[worst]!;
 };
 
 const reserveOf = (work: readonly LineWork[]): Pick<Facts, 'reserveShortfall' | 'prescribedReserve'> => {
@@ -116,8 +66,8 @@ const runOnTarget = (
     const { session } = list[place]!;
     if (session.recordedAt > instant || !session.sets.some((set) => set.lineId === version.lineId)) continue;
     if (session.kind !== 'full' || session.clockDoubtful) break;
-    const work = lineWork(session, joint, index.versions).find((one) => one.version.id === version.id);
-    if (!work || repetitionsDonePercent(work) !== 100) break;
+    const work = workOf(list[place]!, joint, index.versions).find((line) => line.version.id === version.id);
+    if (work?.donePercent !== 100) break;
     run++;
   }
   return run;
@@ -145,7 +95,7 @@ const nothingDone: CompletionFacts = {
 const leastShare = (work: readonly LineWork[]): number | null => {
   let least: number | null = 100;
   for (const line of work) {
-    const share = repetitionsDonePercent(line);
+    const share = line.donePercent;
     if (share !== null && share < 100) least = Math.min(least ?? 100, share);
     else if (share === null && least === 100) least = null;
   }
@@ -162,7 +112,7 @@ export const completionFacts = (
 ): CompletionFacts => {
   if (!judged.session) return nothingDone;
   const { session, day } = judged.session;
-  const work = lineWork(session, joint, index.versions);
+  const work = workOf(judged.session, joint, index.versions);
   if (work.length === 0) return { ...nothingDone, overdone: session.didExtra };
   const list = index.sessionsOf.get(joint) ?? [];
   const { place } = judged;

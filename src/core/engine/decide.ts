@@ -57,7 +57,11 @@ const thresholdsFor = (choices: EngineChoiceValues): readonly string[] => {
 const observedBy = (rule: Rule, facts: Facts, derived: Derived): Readonly<Record<string, unknown>> => {
   if (rule.observed) return rule.observed(facts, derived);
   const observed: Record<string, unknown> = {};
-  for (const name of rule.observes) observed[name] = name === 'peak' ? derived.peak : facts[name];
+  for (const name of rule.observes) {
+    // The top is shown as it was read: usual pain itself where no clinician widened the band.
+    const isTop = name === 'usualPainTop' && facts.usualPain !== null;
+    observed[name] = name === 'peak' ? derived.peak : isTop ? derived.top : facts[name];
+  }
   return observed;
 };
 

@@ -3,9 +3,9 @@
  * were done and entered, never on how the joint felt, so no symptom can move it.
  */
 import type { Day } from '../day.ts';
-import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { EngineChoiceValues } from './choices.ts';
+import { dayNumber } from './day-numbers.ts';
 import { countUpTo, type JointMorning, type JointSession, type RecordIndex } from './record-index.ts';
 
 export interface Moment {

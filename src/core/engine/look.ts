@@ -1,8 +1,9 @@
 /** One look at a joint at a moment: what the fact functions share, found once. */
-import { dayNumber } from '../day.ts';
+
 import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
 import type { EngineChoiceValues } from './choices.ts';
+import { dayNumber } from './day-numbers.ts';
 import { type Judged, judgedSession, type Moment } from './judged-session.ts';
 import { countUpTo, indexRecord, type RecordIndex } from './record-index.ts';
 

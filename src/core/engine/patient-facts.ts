@@ -1,6 +1,7 @@
 /** Facts of the whole person rather than of one joint: red flags, adherence, breaks, treatment, tiredness. */
-import { dayNumber } from '../day.ts';
+
 import type { Joint } from '../joints.ts';
+import { dayNumber } from './day-numbers.ts';
 import type { Facts, RedFlag } from './facts.ts';
 import type { Judged } from './judged-session.ts';
 import { countUpTo, type RecordIndex } from './record-index.ts';

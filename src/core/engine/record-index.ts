@@ -15,6 +15,7 @@ import {
   type SessionRecord,
 } from '../model/record.ts';
 import { dayNumber } from './day-numbers.ts';
+import type { LineWork } from './line-work.ts';
 
 export interface IndexedSession {
   readonly session: SessionRecord;
@@ -26,6 +27,8 @@ export interface IndexedSession {
 export interface JointSession extends IndexedSession {
   /** null when the joint was loaded and not asked about. */
   readonly answers: JointSessionAnswers | null;
+  /** Filled when first asked for. */
+  work: readonly LineWork[] | null;
 }
 
 export interface IndexedMorning {
@@ -142,7 +145,13 @@ const build = (record: PatientRecord): RecordIndex => {
   for (const indexed of sessions) {
     for (const joint of jointsOf(indexed.session, versions)) {
       const answers = indexed.session.joints.find((one) => one.joint === joint) ?? null;
-      add(sessionsOf, joint, { session: indexed.session, began: indexed.began, day: indexed.day, answers });
+      add(sessionsOf, joint, {
+        session: indexed.session,
+        began: indexed.began,
+        day: indexed.day,
+        answers,
+        work: null,
+      });
     }
   }
   const morningsOf = new Map<Joint, JointMorning[]>();

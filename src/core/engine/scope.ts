@@ -4,11 +4,11 @@
  * give the lower answer, and a red flag anywhere stops everything.
  */
 import type { ChoiceValues } from '../clinic-choice.ts';
-import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
 import type { Answers, Contact, Reason } from './answers.ts';
 import { engineChoiceValues } from './choices.ts';
+import { dayNumber } from './day-numbers.ts';
 import { contactRank, decide, mostCautious } from './decide.ts';
 import type { Facts } from './facts.ts';
 import { factsFor } from './facts-from-record.ts';

@@ -55,6 +55,12 @@ describe('work, adherence and breaks', () => {
     expect(kneeFacts(withSession(changed, session(lastSession, {}, {}, [second]))).sessionsOnTarget).toBe(1);
   });
 
+  it('an easier session done in full is complete and still not on target', () => {
+    const one = session(lastSession, { kind: 'bad-day' }, {}, both);
+    const facts = kneeFacts(withSession(record(), { ...one, sets: one.sets.filter((set) => set.set < 3) }));
+    expect([facts.repetitionsDonePercent, facts.sessionsOnTarget]).toEqual([100, 0]);
+  });
+
   it('reserve not said counts as none left, and only where two were prescribed does that hold', () => {
     const one = session(lastSession, {}, {}, both);
     const silent = { ...one, sets: one.sets.map((set) => ({ ...set, reserve: null })) };

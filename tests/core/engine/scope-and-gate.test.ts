@@ -53,6 +53,15 @@ describe('scope is the joint', () => {
     ]);
   });
 
+  it('a red flag one joint still carries stops a line whose own last session came after it', () => {
+    const flagged = withMorning(record(), morning('2026-02-19', {}, { redFlags: ['chest-pain'] }));
+    const sessions = flagged.sessions.map((one) =>
+      one.day === lastSession ? session(lastSession, {}, {}, [shoulderVersion]) : one,
+    );
+    const lines = linesOf({ ...flagged, sessions });
+    expect([lines.knee?.decision, lines.arm?.decision, lines.arm?.today]).toEqual(['pause', 'pause', 'none']);
+  });
+
   it('a joint loaded on the way and never asked about does not hold a line its followed joint frees', () => {
     const carried = version({ joints: [knee, 'left-hip'] });
     const of = record({ prescriptions: [carried, shoulderVersion] });

@@ -72,6 +72,11 @@ describe('the way back', () => {
     ]);
   });
 
+  it('an easier session done without complaint says nothing of the dose it stood in for', () => {
+    const easier = record().sessions.map((one) => ({ ...one, kind: 'bad-day' as const }));
+    expect(toleratedDoses(record({ sessions: easier }), 'knee', [knee], noonOf(judgedMorning))).toEqual([]);
+  });
+
   it('halves repetitions and sets, and lets the load follow only when those are back', () => {
     const few = { ...kneeDose, sets: 2, repetitions: { low: 10, high: 20 }, loadKg: 8 };
     const first = halfWayTo(few, kneeDose, [8, 9, 10]);

@@ -8,6 +8,7 @@ import type { Joint } from '../../joints.ts';
 import type { Dose } from '../../model/dose.ts';
 import type { Limit } from '../../model/record.ts';
 import { milligrams } from '../../units.ts';
+import { prescribedLoadKg } from './volume.ts';
 
 export interface LimitInForce extends Limit {
   readonly isExpired: boolean;
@@ -49,7 +50,7 @@ export const withinCeiling = (
   ceilingKg: number,
   ownedLoadsKg: readonly number[],
 ): Dose | null => {
-  const handled = dose.method === 'variation' ? dose.addedKg : dose.loadKg;
+  const handled = prescribedLoadKg(dose);
   if (milligrams(handled) <= milligrams(ceilingKg) || ceilingKg === Number.POSITIVE_INFINITY) return dose;
   const fitting = ownedLoadsKg.filter((owned) => milligrams(owned) <= milligrams(ceilingKg));
   if (dose.method === 'variation') return { ...dose, addedKg: Math.max(0, ...fitting) };

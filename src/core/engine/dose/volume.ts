@@ -8,6 +8,10 @@ export const repetitionsAsked = (dose: Dose): number =>
     ? dose.scheme.reduce((sum, repetitions) => sum + repetitions, 0)
     : dose.sets * dose.repetitions.low;
 
+/** Weight the patient picks up or adds, kg. */
+export const prescribedLoadKg = (dose: Dose): number =>
+  dose.method === 'variation' ? dose.addedKg : dose.loadKg;
+
 /** Load moved, kg; null where no figure is known. */
 export const loadMovedKg = (dose: Dose): number | null =>
   dose.method === 'variation'
@@ -29,9 +33,7 @@ export const shareOf = (dose: Dose, reference: Dose): number | null => {
   if (load !== null && referenceLoad !== null && referenceLoad > 0)
     return (repetitions * load) / referenceLoad;
   if (dose.exerciseId !== reference.exerciseId) return null;
-  const added = dose.method === 'variation' ? dose.addedKg : dose.loadKg;
-  const referenceAdded = reference.method === 'variation' ? reference.addedKg : reference.loadKg;
-  return added === referenceAdded ? repetitions : null;
+  return prescribedLoadKg(dose) === prescribedLoadKg(reference) ? repetitions : null;
 };
 
 const percentChange = (from: number, to: number): number | null => (from > 0 ? (to / from - 1) * 100 : null);
@@ -40,8 +42,6 @@ const repetitionsText = (dose: Dose): string =>
   dose.method === 'occlusion' ? dose.scheme.join(', ') : `${dose.repetitions.low}–${dose.repetitions.high}`;
 
 const isSameWork = (from: Dose, to: Dose): boolean => repetitionsText(from) === repetitionsText(to);
-
-const handledKg = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
 
 /** Every variable in which two doses differ, in words and figures. */
 export const changesBetween = (from: Dose, to: Dose): readonly DoseChange[] => {
@@ -52,7 +52,7 @@ export const changesBetween = (from: Dose, to: Dose): readonly DoseChange[] => {
     const percent = before !== null && after !== null ? percentChange(before, after) : null;
     changes.push({ variable: 'rung', from: from.exerciseId, to: to.exerciseId, unit: '', percent });
   }
-  const [loadFrom, loadTo] = [handledKg(from), handledKg(to)];
+  const [loadFrom, loadTo] = [prescribedLoadKg(from), prescribedLoadKg(to)];
   if (loadFrom !== loadTo) {
     const percent = percentChange(loadFrom, loadTo);
     changes.push({ variable: 'load', from: loadFrom, to: loadTo, unit: 'kg', percent });

@@ -1,0 +1,72 @@
+/** What one session did of each line that loads a joint, against the prescription version it was done at. */
+import type { Joint } from '../joints.ts';
+import type { Dose } from '../model/dose.ts';
+import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/record.ts';
+import { prescribedLoadKg } from './dose/volume.ts';
+import type { JointSession } from './record-index.ts';
+
+export interface LineWork {
+  readonly version: PrescriptionVersion;
+  /** The dose meant for that day: the prescribed one or the signed easier session. */
+  readonly dose: Dose;
+  readonly sets: readonly SetRecord[];
+  /** Share of the floor done; null where it is unknown. */
+  readonly donePercent: number | null;
+}
+
+export const floorOfSet = (dose: Dose, set: number): number =>
+  dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;
+
+/**
+ * Share of the floor of the band that was done, at most 100. An unanswered count is credited in full:
+ * if that still falls short the shortfall is certain, otherwise the share is unknown. Work whose load
+ * was not said is unknown too.
+ */
+export const repetitionsDonePercent = (dose: Dose, sets: readonly SetRecord[]): number | null => {
+  let asked = 0;
+  for (let set = 1; set <= dose.sets; set++) asked += floorOfSet(dose, set);
+  const credit = new Map<number, number>();
+  let isUnknown = false;
+  for (const one of sets) {
+    const floor = floorOfSet(dose, one.set);
+    if (one.repetitions === null || (one.loadKg === null && prescribedLoadKg(dose) > 0)) isUnknown = true;
+    const done = Math.min(floor, one.repetitions ?? floor);
+    credit.set(one.set, Math.max(credit.get(one.set) ?? 0, done));
+  }
+  let done = 0;
+  for (const repetitions of credit.values()) done += repetitions;
+  const percent = asked === 0 ? 100 : (100 * done) / asked;
+  return percent >= 100 && isUnknown ? null : percent;
+};
+
+/** Work of a session by prescription version, for the lines that load the joint. */
+export const lineWork = (
+  session: SessionRecord,
+  joint: Joint,
+  versions: ReadonlyMap<string, PrescriptionVersion>,
+): readonly LineWork[] => {
+  const byVersion = new Map<string, SetRecord[]>();
+  for (const set of session.sets) {
+    const list = byVersion.get(set.prescriptionId);
+    if (list) list.push(set);
+    else byVersion.set(set.prescriptionId, [set]);
+  }
+  const found: LineWork[] = [];
+  for (const [id, sets] of byVersion) {
+    const version = versions.get(id);
+    if (!version?.joints.includes(joint)) continue;
+    const dose = session.kind === 'bad-day' ? version.badDay : version.dose;
+    found.push({ version, dose, sets, donePercent: repetitionsDonePercent(dose, sets) });
+  }
+  return found;
+};
+
+/** The same, worked out once for each session and joint: a run on target looks at each several times. */
+export const workOf = (
+  one: JointSession,
+  joint: Joint,
+  versions: ReadonlyMap<string, PrescriptionVersion>,
+): readonly LineWork[] => {
+  one.work ??= lineWork(one.session, joint, versions);
+  return one.work;
+};
