@@ -25,7 +25,7 @@ const sentence = (key: string, text: string): PatientSentence => ({
 
 /** What each answer means to the patient. */
 const answerSentences = {
-  progress: 'Your joint took this well. You are ready for a little more, once your physiotherapist agrees.',
+  progress: 'Your answers allow a little more, once your physiotherapist agrees.',
   hold: 'Stay where you are: do the same again next time.',
   'ease-back': 'Do a little less next time.',
   pause: 'Stop your exercises until we have spoken with you.',

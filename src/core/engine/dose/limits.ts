@@ -1,7 +1,7 @@
 /**
  * Limits a clinician entered for a joint. They bound every dose and proposal. One whose last day has
- * passed still binds and asks again: an expiry opens nothing. A later entry of kind "none" lifts those
- * before it.
+ * passed still binds and asks again: an expiry opens nothing. Lifting it opens, and so does a later
+ * entry of kind "none" for those before it.
  */
 import { dayNumber } from '../../day.ts';
 import type { Joint } from '../../joints.ts';
@@ -19,7 +19,10 @@ export const limitsInForce = (
   joints: readonly Joint[],
   day: number,
 ): readonly LimitInForce[] => {
-  const begun = limits.filter((limit) => joints.includes(limit.joint) && dayNumber(limit.from) <= day);
+  const isLifted = (limit: Limit): boolean => !!limit.liftedOn && dayNumber(limit.liftedOn) <= day;
+  const begun = limits.filter(
+    (limit) => joints.includes(limit.joint) && dayNumber(limit.from) <= day && !isLifted(limit),
+  );
   const liftedFrom = (joint: Joint): number =>
     Math.max(
       Number.NEGATIVE_INFINITY,
