@@ -1,8 +1,10 @@
 /** The sets a diary's session speaks of, against the dose in force. */
-import { prescribedLoadKg } from '#core/engine/completion-facts.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { SetRecord } from '#core/model/record.ts';
 import type { SessionDay } from './diary.ts';
+
+/** What the patient picks up or straps on. */
+export const pickedUpKg = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
 
 /** A little over the floor while fresh, the floor at the end: as asked, and no more. */
 const asAsked = (dose: Dose, set: number): number => {
@@ -24,7 +26,7 @@ export const setsDone = ({ prescriptionId, lineId, dose }: Followed, said: Sessi
     lineId,
     set: place + 1,
     repetitions: said.did ? said.did[place]! : asAsked(dose, place + 1),
-    loadKg: prescribedLoadKg(dose),
+    loadKg: pickedUpKg(dose),
     reserve: dose.method === 'occlusion' ? null : dose.reserve,
     stopReason: said.stop !== 'none' && place === count - 1 ? said.stop : 'none',
   }));

@@ -1,0 +1,39 @@
+/** A knee that gets much better while its old usual pain stays frozen. */
+import { loads } from '../home.ts';
+import { type LongStory, quietMorning, quietSession, startingDose, within } from './long-story.ts';
+
+const levelOf = (day: number): number =>
+  day < 21 ? 5 : day < 35 ? 4 : day < 49 ? 3 : within(day, 280, 287) ? 4 : 1;
+
+export const improver: LongStory = {
+  id: 'improver',
+  who: 'Postal worker, 35, knee osteoarthritis after an injury',
+  shows: 'Usual pain no longer true: the dose holds until a clinician freezes it anew; then 4 is a lot.',
+  joint: 'right-knee',
+  inflammatory: false,
+  stiffness: 10,
+  ownedLoadsKg: loads(3, 12, 0.5),
+  dose: startingDose('knee-extension-seated', 'right', 6, 18),
+  weekdays: [0, 2, 4],
+  freezes: [
+    { day: 0, usualPain: 5, ceiling: 6 },
+    ...[70, 105, 140, 175, 210, 245, 315, 350].map((day) => ({ day, usualPain: 1 })),
+    { day: 273, usualPain: 1 },
+  ],
+  morning: (day) => quietMorning(levelOf(day), day),
+  /** Work itself adds nothing to this knee. */
+  session: (day) => ({ ...quietSession(levelOf(day), day), during: levelOf(day) }),
+  expected: [
+    { day: 10, decision: 'progress', why: 'At 5, which is usual for him, and steady.' },
+    {
+      day: 64,
+      decision: 'hold',
+      why: 'Two weeks at 1 under a usual pain of 5: that figure is no longer true.',
+    },
+    { day: 80, decision: 'progress', why: 'Frozen anew at 1; quiet.' },
+    { day: 285, decision: 'ease-back', why: '4 the morning after, three over what is usual now.' },
+    { day: 364, decision: 'progress', why: 'Quiet again for months.' },
+  ],
+  disagreements: [],
+  endsAt: 'above',
+};

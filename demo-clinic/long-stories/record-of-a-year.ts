@@ -1,0 +1,70 @@
+/** The record of a long story as it stands on a day. */
+import { addDays } from '#core/day.ts';
+import type { LowLoadDose } from '#core/model/dose.ts';
+import type {
+  Baseline,
+  MorningRecord,
+  PatientRecord,
+  PlannedSession,
+  PrescriptionVersion,
+  SessionRecord,
+} from '#core/model/record.ts';
+import type { LongStory } from './long-story.ts';
+
+/** A Monday. */
+export const firstDay = '2025-01-06';
+/** As far back as the product reads. */
+const windowDays = 120;
+
+export interface Book {
+  readonly sessions: readonly SessionRecord[];
+  readonly mornings: readonly MorningRecord[];
+  readonly baselines: readonly Baseline[];
+  readonly versions: readonly PrescriptionVersion[];
+  readonly planned: readonly PlannedSession[];
+}
+
+export const recordAt = (story: LongStory, book: Book, day: number): PatientRecord => {
+  const since = addDays(firstDay, day - windowDays);
+  return {
+    patientId: story.id,
+    followedJoints: [story.joint],
+    inflammatoryArthritis: story.inflammatory,
+    prescriptions: [...book.versions],
+    sessions: book.sessions.filter((row) => row.day >= since),
+    mornings: book.mornings.filter((row) => row.day >= since),
+    effusions: [],
+    baselines: [...book.baselines],
+    planned: book.planned.filter((row) => row.day >= since),
+    events: (story.events ?? []).map((event) => ({
+      day: addDays(firstDay, event.day),
+      kind: event.kind,
+      joint: null,
+    })),
+    limits: [],
+    ownedLoadsKg: story.ownedLoadsKg,
+  };
+};
+
+/** What a clinician freezes on a day. */
+export const frozenOn = (story: LongStory, day: number): readonly Baseline[] =>
+  story.freezes
+    .filter((row) => row.day === day)
+    .map(({ usualPain, top, ceiling }) => ({
+      joint: story.joint,
+      usualPain,
+      usualPainTop: top ?? usualPain,
+      painCeiling: ceiling ?? 5,
+      usualStiffnessMinutes: story.stiffness,
+      usualSwelling: 'none',
+      usualEffusion: 'zero',
+      usualFatigue: null,
+      frozenOn: addDays(firstDay, day),
+      frozenBy: 'clinician',
+      latched: false,
+    }));
+
+export const easierOf = (dose: LowLoadDose): LowLoadDose => {
+  const { low } = dose.repetitions;
+  return { ...dose, sets: 1, repetitions: { low, high: low }, reserve: 3 };
+};

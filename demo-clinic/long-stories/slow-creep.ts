@@ -1,0 +1,41 @@
+/** Pain that rises by a point each ten weeks, and a clinician who freezes what the diary shows each time. */
+import { loads } from '../home.ts';
+import { type LongStory, quietMorning, quietSession, startingDose } from './long-story.ts';
+
+const levelOf = (day: number): number => Math.min(6, 2 + Math.floor(day / 70));
+
+export const slowCreep: LongStory = {
+  id: 'slow-creep',
+  who: 'Hairdresser, 48, shoulder osteoarthritis',
+  shows: 'A slow worsening that new usual values follow: what frozen values can and cannot see.',
+  joint: 'right-shoulder',
+  inflammatory: false,
+  stiffness: 5,
+  ownedLoadsKg: loads(1, 5, 0.25),
+  dose: startingDose('side-arm-raise-straight', 'right', 2, 6.5),
+  weekdays: [0, 3],
+  freezes: Array.from({ length: 11 }, (_, place) => ({ day: 35 * place, usualPain: levelOf(35 * place) })),
+  morning: (day) => quietMorning(levelOf(day), day),
+  session: (day) => quietSession(levelOf(day), day),
+  expected: [
+    { day: 60, decision: 'progress', why: 'Ten quiet weeks at 2.' },
+    { day: 150, decision: 'hold', why: 'From 2 to 4 in five months: look before adding.' },
+    { day: 250, decision: 'hold', why: 'At 5, three over where she began: this is not a quiet joint.' },
+    { day: 340, decision: 'hold', why: 'At 6 by now.' },
+  ],
+  disagreements: [
+    {
+      day: 250,
+      expected: 'hold',
+      engine: 'ease-back',
+      why: 'The clinician’s new usual values follow the pain up, so the joint looks usual; what stops her is the personal ceiling of 5, and it eases instead of holding.',
+    },
+    {
+      day: 340,
+      expected: 'hold',
+      engine: 'ease-back',
+      why: 'The same ceiling, over and over: each smaller dose that is tolerated for a while becomes the reference of the next cut, and the dose ends far under half of its start.',
+    },
+  ],
+  endsAt: 'below',
+};
