@@ -150,7 +150,9 @@ const thresholdSentence = ({ thresholds, joint }: ReviewSeries): string => {
   if (!last) return `No usual values are frozen for the ${jointInWords(joint)}.`;
   const top = last.usualPainTop === null ? 'usual pain not frozen' : `top of usual pain ${last.usualPainTop}`;
   const changes =
-    thresholds.length > 1 ? `; changed ${counted(thresholds.length - 1, 'time')} in this window` : '';
+    thresholds.length > 1
+      ? `; changed ${thresholds.length === 2 ? 'once' : `${thresholds.length - 1} times`} in this window`
+      : '';
   return `Thresholds in force: ${top}, personal ceiling ${last.painCeiling}, frozen by ${last.frozenBy}${changes}.`;
 };
 

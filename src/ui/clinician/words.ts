@@ -39,7 +39,7 @@ export const openingStatus: Readonly<Record<Opening, Status>> = {
   closed: { word: 'Closed', shape: 'closed', tone: 'danger' },
 };
 
-export const matterStatus: Readonly<Record<MatterKind, Status>> = {
+const matterStatuses: Readonly<Record<string, Status>> = {
   'red-flag': { word: 'Warning sign', shape: 'stop', tone: 'danger' },
   pause: { word: 'Paused', shape: 'stop', tone: 'danger' },
   'same-day-contact': { word: 'Call today', shape: 'care', tone: 'danger' },
@@ -48,6 +48,11 @@ export const matterStatus: Readonly<Record<MatterKind, Status>> = {
   'ease-back': { word: 'Eased back', shape: 'back', tone: 'care' },
   'floor-reached': { word: 'Nothing left to ease', shape: 'back', tone: 'care' },
   'override-ended': { word: 'Override ended', shape: 'waiting', tone: 'plain' },
+  'before-visit-answers': { word: 'Answers before the visit', shape: 'note', tone: 'accent' },
+  'break-over': { word: 'Break over', shape: 'waiting', tone: 'plain' },
+  'danger-passed': { word: 'Danger passed', shape: 'note', tone: 'plain' },
+  'event-review': { word: 'Event to review', shape: 'care', tone: 'care' },
+  'limit-ended': { word: 'Limit ended', shape: 'waiting', tone: 'plain' },
   'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },
   'clock-doubtful': { word: 'Clock doubtful', shape: 'unknown', tone: 'care' },
   'missing-answers': { word: 'No answers', shape: 'unknown', tone: 'plain' },
@@ -56,6 +61,14 @@ export const matterStatus: Readonly<Record<MatterKind, Status>> = {
   'pressure-due': { word: 'Pressure due', shape: 'note', tone: 'plain' },
   'baseline-due': { word: 'Usual values due', shape: 'note', tone: 'plain' },
 };
+
+/** A kind without words of its own is named plainly, so that no line is ever left out. */
+export const matterStatusOf = (kind: MatterKind): Status =>
+  matterStatuses[kind] ?? {
+    word: kind.charAt(0).toUpperCase() + kind.slice(1).replace(/-/g, ' '),
+    shape: 'note',
+    tone: 'plain',
+  };
 
 export const methodInWords = {
   variation: 'Variation',

@@ -31,9 +31,6 @@ export const CalculationScreen = ({ row }: { readonly row: CalculationRow }) => 
       {row.citations.map((citation) => (
         <CitationNote key={`${citation.source} ${citation.locator} ${citation.mark}`} citation={citation} />
       ))}
-      {row.citations.length > 1 ? (
-        <p className="soft">Where these differ, the remark says which is used and why.</p>
-      ) : null}
     </section>
     <section className="stack-close">
       <InputTable fields={row.input} />

@@ -19,7 +19,6 @@ const isAskedForOcclusion = (name: string, typed: Typed): boolean => {
   if (name === 'limb') return false;
   if (ofPneumatic.has(name)) return typed.cuffKind === 'pneumatic';
   if (name === 'tightness') return typed.cuffKind === 'elastic-wrap';
-  if (name === 'home') return typed.supervised === 'no';
   return true;
 };
 
@@ -39,14 +38,14 @@ export const askedFields = (
   };
 };
 
-/** What is sent: the method, what was read, and for occlusion the limb of the exercise and no home conditions under supervision. */
+/** What is sent: the method, what was read, and for occlusion the limb of the exercise. */
 export const wishFrom = (
   method: Method,
   value: Readonly<Record<string, unknown>>,
 ): Readonly<Record<string, unknown>> => {
   if (method !== 'occlusion') return { ...value, method };
   const limb = exerciseById(String(value.exerciseId))?.limb;
-  return { ...value, method, ...(limb ? { limb } : {}), home: value.home ?? null };
+  return { ...value, method, ...(limb ? { limb } : {}) };
 };
 
 export const exerciseChoices = (method: Method) =>

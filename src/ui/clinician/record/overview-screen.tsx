@@ -10,7 +10,7 @@ import { StatusTag } from '#ui/shared/status-tag.tsx';
 import type { Decision, Matter, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { agoInWords, type ClinicClock, momentInWords } from '../when.ts';
-import { contactInWords, decisionStatus, matterStatus, methodInWords, todayInWords } from '../words.ts';
+import { contactInWords, decisionStatus, matterStatusOf, methodInWords, todayInWords } from '../words.ts';
 import { CareProfileForm } from './care-profile-form.tsx';
 
 export interface OverviewProps {
@@ -28,7 +28,7 @@ const Matters = ({ matters, clock }: Pick<OverviewProps, 'matters' | 'clock'>) =
   ) : (
     <ul className="plain-list">
       {matters.map((matter) => {
-        const { word, shape, tone } = matterStatus[matter.kind];
+        const { word, shape, tone } = matterStatusOf(matter.kind);
         return (
           <li key={`${matter.kind} ${matter.since} ${matter.joint}`} className="matter">
             <StatusTag shape={shape} tone={tone}>

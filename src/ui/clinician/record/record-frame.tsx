@@ -44,7 +44,7 @@ export const RecordFrame = ({ patient, day, section, children }: RecordFrameProp
   return (
     <div className="stack-wide">
       <header className="record-head">
-        <PageHeading caption={fullName(patient)}>{title}</PageHeading>
+        <PageHeading caption={title}>{fullName(patient)}</PageHeading>
         <p className="soft record-facts">{factsOf(patient, day)}</p>
         <nav aria-label={`Record of ${fullName(patient)}`} className="record-sections screen-only">
           <ul>

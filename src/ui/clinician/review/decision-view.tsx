@@ -20,6 +20,8 @@ export interface DecisionContext {
   readonly clock: ClinicClock;
 }
 
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 const causeInWords: Readonly<Record<Decision['cause'], string>> = {
   session: 'after a session',
   morning: 'after the morning answers',
@@ -98,7 +100,7 @@ export const DecisionView = ({
       </h3>
       <p>
         {decision.largestStep ? `Largest step: ${stepInWords[decision.largestStep]}. ` : ''}
-        {todayInWords[decision.today]}; {contactInWords[decision.contact]}.
+        {sentence(`${todayInWords[decision.today]}; ${contactInWords[decision.contact]}.`)}
       </p>
       {decision.reasons.length > 0 ? (
         <ul className="plain-list reasons">

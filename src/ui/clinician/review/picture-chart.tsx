@@ -5,7 +5,7 @@ import { dayNumber } from '#core/day.ts';
 import type { GateMark, Picture } from '#core/review/picture.ts';
 import { PictureGates } from './picture-gates.tsx';
 import { PictureMarks } from './picture-marks.tsx';
-import { dayDomain, loadDomain, painDomain, scaleFor } from './picture-scale.ts';
+import { dayDomain, loadDomain, scaleFor } from './picture-scale.ts';
 
 /** Points of the staircase, with an empty one wherever a stretch ends: the line may not cross it. */
 export const stairPoints = ({ stairs }: Pick<Picture, 'stairs'>) =>
@@ -40,8 +40,6 @@ const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
   );
 };
 
-const painTicks = [0, 5, 10];
-
 export const PictureChart = (props: PictureChartProps) => {
   const { picture } = props;
   const loadTicks = [0, picture.loadTop / 2, picture.loadTop];
@@ -49,7 +47,7 @@ export const PictureChart = (props: PictureChartProps) => {
     <ResponsiveContainer width="100%" height={440}>
       <ComposedChart
         data={stairPoints(picture)}
-        margin={{ top: 12, right: 52, bottom: 8, left: 0 }}
+        margin={{ top: 26, right: 52, bottom: 8, left: 0 }}
         accessibilityLayer={false}
       >
         <XAxis dataKey="at" type="number" domain={dayDomain(picture)} allowDataOverflow hide />
@@ -60,15 +58,6 @@ export const PictureChart = (props: PictureChartProps) => {
           interval={0}
           allowDataOverflow
           width={44}
-        />
-        <YAxis
-          yAxisId="pain"
-          domain={painDomain}
-          reversed
-          ticks={painTicks}
-          interval={0}
-          allowDataOverflow
-          width={28}
         />
         <Line
           yAxisId="load"

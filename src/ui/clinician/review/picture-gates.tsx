@@ -27,19 +27,17 @@ const moves: Readonly<Record<string, (at: number, last: number) => number>> = {
 
 const GateShape = ({ gate, scale, hasRoom }: { gate: GateMark; scale: Scale; hasRoom: boolean }) => {
   const x = scale.x(gate.day);
-  const middle = (scale.loadFoot + scale.painHead) / 2 + 4;
+  const middle = scale.loadFoot + 42;
+  const className = `pic-gate pic-gate-${gate.word}`;
+  const belowLabels = scale.loadFoot + 25;
   const isQuiet = gate.word === 'hold';
   return (
     <>
-      <line
-        className={`pic-gate pic-gate-${gate.word}`}
-        x1={x}
-        x2={x}
-        y1={isQuiet ? scale.loadFoot : scale.top}
-        y2={isQuiet ? scale.painHead : scale.foot}
-      />
+      {/* The line leaves out the row of the days, so that no label is crossed. */}
+      {isQuiet ? null : <line className={className} x1={x} x2={x} y1={scale.top} y2={scale.loadFoot} />}
+      <line className={className} x1={x} x2={x} y1={belowLabels} y2={isQuiet ? scale.painHead : scale.foot} />
       {hasRoom ? (
-        <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2 + 4}) scale(${glyph / 24})`}>
+        <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2}) scale(${glyph / 24})`}>
           <circle className="pic-gate-ground" cx="12" cy="12" r="15" />
           <path className={`pic-glyph pic-glyph-${gate.word}`} d={shapes[decisionStatus[gate.word].shape]} />
         </g>

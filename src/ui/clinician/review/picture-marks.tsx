@@ -1,5 +1,6 @@
 /** The marks of the picture that stand still: thresholds, gaps, sessions, answers, labels of the days. */
 import type { LoadMark, PainMark, Picture } from '#core/review/picture.ts';
+import { figure } from '#core/review/plain-words.ts';
 import type { Area, Scale } from './picture-scale.ts';
 
 interface Drawn {
@@ -8,67 +9,56 @@ interface Drawn {
   readonly area: Area;
 }
 
-const Thresholds = ({ picture, scale, area }: Drawn) => (
-  <g>
-    {picture.thresholds.map((span, place) => {
-      const [from, to] = [scale.x(span.from), scale.x(span.to)];
-      const isLast = place === picture.thresholds.length - 1;
-      return (
-        <g key={span.from}>
-          <line
-            className="pic-ceiling"
-            x1={from}
-            x2={to}
-            y1={scale.pain(span.painCeiling)}
-            y2={scale.pain(span.painCeiling)}
-          />
-          {span.usualPainTop === null ? null : (
-            <line
-              className="pic-usual"
-              x1={from}
-              x2={to}
-              y1={scale.pain(span.usualPainTop)}
-              y2={scale.pain(span.usualPainTop)}
-            />
-          )}
-          {isLast ? (
-            <>
-              <text
-                className="pic-label pic-end"
-                x={area.x + area.width + 6}
-                y={scale.pain(span.painCeiling) + 4}
-              >
-                ceiling
-              </text>
-              {span.usualPainTop === null ? null : (
-                <text
-                  className="pic-label pic-end"
-                  x={area.x + area.width + 6}
-                  y={scale.pain(span.usualPainTop) + 4}
-                >
-                  usual
-                </text>
-              )}
-            </>
-          ) : null}
-        </g>
-      );
-    })}
-  </g>
-);
+const Level = (props: {
+  readonly className: string;
+  readonly from: number;
+  readonly to: number;
+  readonly y: number;
+}) => <line className={props.className} x1={props.from} x2={props.to} y1={props.y} y2={props.y} />;
 
-const roomForWords = 84;
+/** As they stood at the time: a newer freeze moves the line on its day. */
+const Thresholds = ({ picture, scale, area }: Drawn) => {
+  const last = picture.thresholds.at(-1);
+  const end = area.x + area.width + 6;
+  return (
+    <g>
+      {picture.thresholds.map((span) => {
+        const [from, to] = [scale.x(span.from), scale.x(span.to)];
+        return (
+          <g key={span.from}>
+            <Level className="pic-ceiling" from={from} to={to} y={scale.pain(span.painCeiling)} />
+            {span.usualPainTop === null ? null : (
+              <Level className="pic-usual" from={from} to={to} y={scale.pain(span.usualPainTop)} />
+            )}
+          </g>
+        );
+      })}
+      {last ? (
+        <text x={end} y={scale.pain(last.painCeiling) + 4}>
+          ceiling
+        </text>
+      ) : null}
+      {last && last.usualPainTop !== null ? (
+        <text x={end} y={scale.pain(last.usualPainTop) + 4}>
+          usual
+        </text>
+      ) : null}
+    </g>
+  );
+};
 
-const Gaps = ({ picture, scale }: Omit<Drawn, 'area'>) => (
+const roomForWords = 100;
+
+const Gaps = ({ picture, scale }: Drawn) => (
   <g>
     {picture.gaps.map((gap) => {
-      const [from, to] = [scale.x(gap.from) + 5, scale.x(gap.to) - 5];
+      const [from, to] = [scale.x(gap.from) + 6, scale.x(gap.to) - 6];
       if (to <= from) return null;
       return (
         <g key={gap.from}>
-          <line className="pic-gap" x1={from} x2={to} y1={scale.loadFoot - 8} y2={scale.loadFoot - 8} />
+          <Level className="pic-gap" from={from} to={to} y={scale.loadFoot - 8} />
           {to - from > roomForWords ? (
-            <text className="pic-label pic-middle" x={(from + to) / 2} y={scale.loadFoot - 14}>
+            <text className="pic-middle" x={(from + to) / 2} y={scale.loadFoot - 16}>
               {gap.days} days without
             </text>
           ) : null}
@@ -78,10 +68,15 @@ const Gaps = ({ picture, scale }: Omit<Drawn, 'area'>) => (
   </g>
 );
 
-const half = 4;
+const rhombus = (x: number, y: number, half: number): string =>
+  `M${x} ${y - half}L${x + half} ${y}L${x} ${y + half}L${x - half} ${y}Z`;
+
+/** Marks shrink where days stand close, and never below what can be told apart. */
+const halfOf = (scale: Scale): number => Math.max(1.6, Math.min(4, scale.dayWidth * 0.45));
 
 const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: Scale }) => {
   const x = scale.x(mark.day);
+  const half = halfOf(scale);
   if (mark.value === null) {
     return (
       <text className="pic-unknown pic-middle" x={x} y={scale.loadFoot - 5}>
@@ -91,7 +86,7 @@ const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: S
   }
   const y = scale.load(mark.value);
   return mark.kind === 'test' ? (
-    <path className="pic-load" d={`M${x} ${y - 6}L${x + 6} ${y}L${x} ${y + 6}L${x - 6} ${y}Z`} />
+    <path className="pic-load" d={rhombus(x, y, half + 2)} />
   ) : (
     <rect
       className={mark.kind === 'full' ? 'pic-load' : 'pic-load pic-load-easier'}
@@ -103,39 +98,71 @@ const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: S
   );
 };
 
-/** Missing answers stand in a row of their own between axis and panel, as crosses. */
-const Missing = ({ mark, scale }: { readonly mark: PainMark; readonly scale: Scale }) => {
-  const [x, y] = [scale.x(mark.day), scale.painHead - (mark.of === 'morning' ? 8 : 18)];
-  return <path className="pic-missing" d={`M${x - 3.5} ${y - 3.5}l7 7M${x + 3.5} ${y - 3.5}l-7 7`} />;
-};
+const roomForFigure = 30;
 
-const PainShape = ({ mark, scale }: { readonly mark: PainMark; readonly scale: Scale }) => {
-  if (mark.value === null) return <Missing mark={mark} scale={scale} />;
-  const [x, y] = [scale.x(mark.day), scale.pain(mark.value)];
-  if (mark.of === 'session') {
-    return (
-      <path className="pic-session-pain" d={`M${x} ${y - 5}L${x + 5} ${y}L${x} ${y + 5}L${x - 5} ${y}Z`} />
-    );
-  }
+/** The figure at each step of the staircase, where it has room. */
+const StepFigures = ({ picture, scale }: Drawn) => {
+  let lastAt = Number.NEGATIVE_INFINITY;
+  let lastValue: number | null = null;
   return (
     <g>
-      <line className="pic-stem" x1={x} x2={x} y1={scale.painHead} y2={y} />
-      <circle className="pic-morning-pain" cx={x} cy={y} r={3.5} />
-      {mark.flare ? <circle className="pic-flare" cx={x} cy={y} r={7} /> : null}
+      {picture.loads.map((mark) => {
+        if (mark.value === null || mark.kind !== 'full' || mark.value === lastValue) return null;
+        const x = scale.x(mark.day);
+        lastValue = mark.value;
+        if (x - lastAt < roomForFigure) return null;
+        lastAt = x;
+        return (
+          <text key={mark.day} className="pic-step" x={x - 4} y={scale.load(mark.value) - 9}>
+            {figure(mark.value)}
+          </text>
+        );
+      })}
     </g>
   );
 };
 
-const Axis = ({ picture, scale, area }: Drawn) => (
+/** Missing answers stand in a row of their own above the pain panel, as crosses. */
+const Missing = ({ x, scale }: { readonly x: number; readonly scale: Scale }) => {
+  const y = scale.painHead - 9;
+  return <path className="pic-missing" d={`M${x - 3.5} ${y - 3.5}l7 7M${x + 3.5} ${y - 3.5}l-7 7`} />;
+};
+
+const PainShape = ({ mark, scale }: { readonly mark: PainMark; readonly scale: Scale }) => {
+  // A session comes later in the day than the morning, so its mark stands a little to the right.
+  const x = scale.x(mark.day) + (mark.of === 'session' ? scale.dayWidth * 0.4 : 0);
+  if (mark.value === null) return <Missing x={x} scale={scale} />;
+  const y = scale.pain(mark.value);
+  const half = halfOf(scale);
+  if (mark.of === 'session') return <path className="pic-session-pain" d={rhombus(x, y, half + 1)} />;
+  return (
+    <g>
+      <line className="pic-stem" x1={x} x2={x} y1={scale.painHead} y2={y} />
+      <circle className="pic-morning-pain" cx={x} cy={y} r={half} />
+      {mark.flare ? <circle className="pic-flare" cx={x} cy={y} r={half + 3.5} /> : null}
+    </g>
+  );
+};
+
+const painLevels = [0, 5, 10];
+
+const PainAxis = ({ scale, area }: Drawn) => (
   <g>
-    <line className="pic-axis" x1={area.x} x2={area.x + area.width} y1={scale.loadFoot} y2={scale.loadFoot} />
-    <line
-      className="pic-axis-soft"
-      x1={area.x}
-      x2={area.x + area.width}
-      y1={scale.painHead}
-      y2={scale.painHead}
-    />
+    <Level className="pic-axis-soft" from={area.x} to={area.x + area.width} y={scale.painHead} />
+    {painLevels.map((level) => (
+      <text key={level} className="pic-last" x={area.x - 8} y={scale.pain(level) + 4}>
+        {level}
+      </text>
+    ))}
+    <text className="pic-title" x={area.x + 4} y={scale.foot - 4}>
+      Pain, 0 to 10 downwards
+    </text>
+  </g>
+);
+
+const DayAxis = ({ picture, scale, area }: Drawn) => (
+  <g>
+    <Level className="pic-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
     {picture.ticks.map((tick) => {
       const x = scale.x(tick.day);
       const isLast = tick.day === picture.today;
@@ -143,9 +170,9 @@ const Axis = ({ picture, scale, area }: Drawn) => (
         <g key={tick.day}>
           <line className="pic-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
           <text
-            className={isLast ? 'pic-label pic-last' : 'pic-label pic-middle'}
+            className={isLast ? 'pic-last' : 'pic-middle'}
             x={isLast ? area.x + area.width : x}
-            y={scale.loadFoot + 18}
+            y={scale.loadFoot + 19}
           >
             {tick.label}
           </text>
@@ -155,18 +182,25 @@ const Axis = ({ picture, scale, area }: Drawn) => (
   </g>
 );
 
-export const PictureMarks = (props: Drawn) => (
-  <>
-    <Thresholds {...props} />
-    <Gaps {...props} />
-    <Axis {...props} />
-    <g>
-      {props.picture.loads.map((mark) => (
-        <LoadShape key={`${mark.day} ${mark.kind} ${mark.value}`} mark={mark} scale={props.scale} />
+export const PictureMarks = (props: Drawn) => {
+  const { picture, scale, area } = props;
+  return (
+    <>
+      <text className="pic-title" x={area.x + 4} y={area.y - 12}>
+        {picture.title}
+        {picture.unit ? `, ${picture.unit}` : ''}
+      </text>
+      <Thresholds {...props} />
+      <Gaps {...props} />
+      <DayAxis {...props} />
+      <PainAxis {...props} />
+      {picture.loads.map((mark) => (
+        <LoadShape key={`${mark.day} ${mark.kind} ${mark.value}`} mark={mark} scale={scale} />
       ))}
-      {props.picture.pains.map((mark) => (
-        <PainShape key={`${mark.day} ${mark.of} ${mark.value}`} mark={mark} scale={props.scale} />
+      <StepFigures {...props} />
+      {picture.pains.map((mark) => (
+        <PainShape key={`${mark.day} ${mark.of} ${mark.value}`} mark={mark} scale={scale} />
       ))}
-    </g>
-  </>
-);
+    </>
+  );
+};

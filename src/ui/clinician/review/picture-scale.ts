@@ -6,7 +6,7 @@ import { type Day, dayNumber } from '#core/day.ts';
 import type { Picture } from '#core/review/picture.ts';
 
 /** Shares of the height, from the top. */
-const panels = { loadFoot: 0.42, painHead: 0.6 } as const;
+const panels = { loadFoot: 0.4, painHead: 0.6 } as const;
 
 export const worstPain = 10;
 
@@ -17,12 +17,8 @@ export interface Area {
   readonly height: number;
 }
 
-/** Domains of the two value axes that put each panel in its part of the whole height. */
+/** Domain of the load axis that keeps the load in the upper panel of the whole height. */
 export const loadDomain = (top: number): [number, number] => [top - top / panels.loadFoot, top];
-export const painDomain: [number, number] = [
-  -(worstPain * panels.painHead) / (1 - panels.painHead),
-  worstPain,
-];
 
 export const dayDomain = ({ since, today }: Pick<Picture, 'since' | 'today'>): [number, number] => [
   dayNumber(since) - 0.5,
@@ -37,6 +33,8 @@ export const scaleFor = (area: Area, picture: Picture) => {
     x: (day: Day): number => area.x + ((dayNumber(day) - first) / (last - first)) * area.width,
     load: (value: number): number => loadFoot - (value / picture.loadTop) * (loadFoot - area.y),
     pain: (value: number): number => painHead + (value / worstPain) * (area.y + area.height - painHead),
+    /** Width of one day, for marks that must not run into each other. */
+    dayWidth: area.width / (last - first),
     /** The day under a point. */
     dayNumberAt: (x: number): number => Math.round(first + ((x - area.x) / area.width) * (last - first)),
     top: area.y,

@@ -58,7 +58,7 @@ const Seen = ({ series, title }: { readonly series: ReviewSeries; readonly title
   </section>
 );
 
-const shownWhole = 6;
+const shownWhole = 3;
 
 const Decisions = ({
   decisions,

@@ -17,6 +17,9 @@ const limbOf = (outcome: MethodOutcome): string => `${outcome.side} ${outcome.li
 
 const methodsOf = (outcomes: readonly MethodOutcome[]) => [...new Set(outcomes.map((row) => row.method))];
 
+const methodsWithReasons = (outcomes: readonly MethodOutcome[]) =>
+  methodsOf(outcomes.filter((row) => row.reasons.length > 0));
+
 export interface GroupedReason extends MethodReason {
   readonly limbs: readonly string[];
 }
@@ -38,7 +41,6 @@ const clearedBy = { clinician: 'A clinician may clear it', physician: 'Needs a p
 
 const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) => {
   const reasons = groupedReasons(outcomes);
-  if (reasons.length === 0) return <p className="soft">Nothing found by what was asked and measured.</p>;
   return (
     <ul className="plain-list stack-close">
       {reasons.map((reason) => {
@@ -85,7 +87,10 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
         ],
       }))}
     />
-    {methodsOf(outcomes).map((method) => (
+    {outcomes.every((row) => row.reasons.length === 0) ? (
+      <p>Nothing was found by what was asked and measured.</p>
+    ) : null}
+    {methodsWithReasons(outcomes).map((method) => (
       <section key={method} className="stack-close">
         <h3>{methodInWords[method]}: reasons</h3>
         <Reasons outcomes={outcomes.filter((row) => row.method === method)} />

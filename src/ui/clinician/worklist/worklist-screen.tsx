@@ -5,7 +5,7 @@ import { StatusTag } from '#ui/shared/status-tag.tsx';
 import type { Matter, WorklistAnswer } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
-import { matterStatus } from '../words.ts';
+import { matterStatusOf } from '../words.ts';
 import { ArrowLines } from './arrow-lines.tsx';
 
 const checked =
@@ -28,14 +28,14 @@ const hrefOf = (patientId: string, { kind, decisionId }: Matter): string => {
   return `${record}/review`;
 };
 
-const MatterLine = ({ matter, clock }: { readonly matter: Matter; readonly clock: ClinicClock }) => {
-  const { word, shape, tone } = matterStatus[matter.kind];
+const MatterLine = ({ matter, ago }: { readonly matter: Matter; readonly ago?: string }) => {
+  const { word, shape, tone } = matterStatusOf(matter.kind);
   return (
     <p className="matter">
       <StatusTag shape={shape} tone={tone}>
         {word}
       </StatusTag>{' '}
-      {matter.sentence} <span className="soft">{agoInWords(matter.since, clock)}</span>
+      {matter.sentence} {ago ? <span className="soft">{ago}</span> : null}
     </p>
   );
 };
@@ -54,17 +54,18 @@ const Line = ({
       </a>
     </h2>
     <div className="stack-close">
-      <MatterLine matter={line.matter} clock={clock} />
+      <MatterLine matter={line.matter} />
       {line.others.length > 0 ? (
         <ul className="worklist-others" aria-label={`Further matters of ${fullName(line)}`}>
           {line.others.map((matter) => (
             <li key={`${matter.kind} ${matter.since} ${matter.joint}`}>
-              <MatterLine matter={matter} clock={clock} />
+              <MatterLine matter={matter} ago={agoInWords(matter.since, clock)} />
             </li>
           ))}
         </ul>
       ) : null}
     </div>
+    <p className="worklist-ago">{agoInWords(line.matter.since, clock)}</p>
   </li>
 );
 
