@@ -41,7 +41,9 @@ export const invite = async (
     await tx
       .update(invitation)
       .set({ withdrawnAt: madeAt })
-      .where(and(own, isNull(invitation.usedAt), isNull(invitation.withdrawnAt)));
+      .where(
+        and(own, isNull(invitation.usedAt), isNull(invitation.withdrawnAt), gt(invitation.expiresAt, madeAt)),
+      );
     const id = randomUUID();
     await tx.insert(invitation).values({
       id,

@@ -48,6 +48,8 @@ export const makeAuth = (store: Store, settings: AuthSettings) =>
     secret: settings.secret,
     database: authDatabase(store),
     telemetry: { enabled: false },
+    // A fault is thrown to the door, which logs it without its text; the library would print it whole.
+    onAPIError: { throw: true },
     logger: { disabled: true },
     trustedOrigins: [settings.origin],
     emailAndPassword: {

@@ -13,8 +13,8 @@ import {
 } from '#data/phones.ts';
 
 const cookieName = 'phone';
-/** A phone stays enrolled for two years unless the clinic ends it. */
-const cookieDays = 730;
+/** As long as browsers keep a cookie; each opening begins it anew. */
+const cookieDays = 400;
 
 const words = {
   'no-invitation': 'This code is not open any more, or was typed differently. Ask your clinic for a new one.',
@@ -42,6 +42,11 @@ const ownCookie = (ctx: EndpointContext) =>
 const phoneIn = async (ctx: EndpointContext, ground: PhoneGround): Promise<KnownPhone | null> =>
   phoneOf(ground.store, ctx.getCookie(ownCookie(ctx).name) ?? null);
 
+const keepPhone = (ctx: EndpointContext, deviceId: string, secret: string): void => {
+  const { name, attributes } = ownCookie(ctx);
+  ctx.setCookie(name, `${deviceId}.${secret}`, attributes);
+};
+
 const openSession = async (ctx: EndpointContext, phone: KnownPhone) => {
   const user = await ctx.context.internalAdapter.findUserById(phone.userId);
   if (!user) return refuse(ctx, 403, 'no-phone');
@@ -49,6 +54,7 @@ const openSession = async (ctx: EndpointContext, phone: KnownPhone) => {
     deviceId: phone.id,
   });
   await setSessionCookie(ctx, { session, user });
+  keepPhone(ctx, phone.id, phone.secret);
   return ctx.json({ signedIn: true });
 };
 
@@ -62,8 +68,7 @@ export const phoneSignIn = (ground: () => PhoneGround) =>
         async (ctx) => {
           const enrolled = await enrolPhone(ground(), ctx.body.code);
           if (!enrolled) return refuse(ctx, 403, 'no-invitation');
-          const { name, attributes } = ownCookie(ctx);
-          ctx.setCookie(name, `${enrolled.deviceId}.${enrolled.secret}`, attributes);
+          keepPhone(ctx, enrolled.deviceId, enrolled.secret);
           return ctx.json({ enrolled: true });
         },
       ),

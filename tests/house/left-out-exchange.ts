@@ -18,7 +18,11 @@ const rows = (from: number, to: number, reason: string): readonly LeftOut[] =>
 export const leftOutExchange: readonly LeftOut[] = [
   ...rows(84, 91, 'Check digits of observation codes: nothing is exported with such codes yet.'),
   ...rows(92, 100, 'Validity of unit codes by an outside validator: no such validator is installed yet.'),
-  ...rows(101, 107, 'One-time codes: two-factor sign-in is not built yet.'),
+  ...rows(
+    101,
+    106,
+    'Only the SHA-256 and SHA-512 codes of these rows: signing in uses SHA-1, which is tested.',
+  ),
   ...rows(108, 115, 'Guards of spreadsheet cells: there is no CSV export yet.'),
   ...rows(116, 118, 'Calendar text, folding and recurrence: there is no calendar export yet.'),
   ...rows(119, 120, 'Bundles and their single-fault copies: there is no bundle export yet.'),

@@ -1,7 +1,8 @@
-/** The sign-in library's own endpoints. It checks origins and limits rates itself. */
+/** Signing in: the library's endpoints behind our own door. */
 import { runtime } from '#server/runtime.ts';
+import { signInDoor } from '#server/sign-in-door.ts';
 
-const handle = (request: Request) => runtime().auth.handler(request);
+const handle = (request: Request) => signInDoor(runtime(), request);
 
 export const GET = handle;
 export const POST = handle;

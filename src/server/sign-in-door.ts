@@ -1,0 +1,132 @@
+/**
+ * The door in front of the sign-in library: only the endpoints in use, only the fields they need,
+ * only from our own pages, held back when tried too often, each sign-in audited.
+ */
+import { parseCookies } from 'better-auth/cookies';
+import { accountByEmail } from '#data/auth-database.ts';
+import { cookiePrefix } from './auth.ts';
+import { knownMark, withKnown } from './known-browser.ts';
+import { networkOf } from './network.ts';
+import { isOwnOrigin, jsonBody } from './origin.ts';
+import type { Runtime } from './runtime.ts';
+import { auditAnswer } from './sign-in-audit.ts';
+import { guardCodes, guardSignIns } from './sign-in-guard.ts';
+
+/** Path to the fields it takes. Whatever else the library offers does not exist here. */
+const endpoints: Readonly<Record<string, readonly string[]>> = {
+  '/sign-in/email': ['email', 'password'],
+  '/sign-out': [],
+  '/two-factor/enable': ['password'],
+  '/two-factor/disable': ['password'],
+  '/two-factor/verify-totp': ['code'],
+  '/two-factor/verify-backup-code': ['code'],
+  '/two-factor/generate-backup-codes': ['password'],
+  '/phone/accept': ['code'],
+  '/phone/choose-pin': ['pin'],
+  '/phone/sign-in': ['pin'],
+};
+
+export const openEndpoints: readonly string[] = Object.keys(endpoints);
+
+const base = '/api/auth';
+const mostBytes = 4096;
+
+const signIns = guardSignIns();
+const codes = guardCodes();
+
+const refuse = (status: number, problem: string, message: string, headers: HeadersInit = {}) =>
+  Response.json({ problem, message }, { status, headers: { 'Cache-Control': 'no-store', ...headers } });
+
+const tooOften = (seconds: number) =>
+  refuse(429, 'too-often', `Too many tries. Wait ${seconds} seconds, then try again.`, {
+    'Retry-After': String(seconds),
+  });
+
+/** The named fields as texts; null when one is missing, or something else than text. */
+const fieldsOf = (value: unknown, names: readonly string[]): Record<string, string> | null => {
+  const sent = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+  const fields: Record<string, string> = {};
+  for (const name of names) {
+    const field = sent[name];
+    if (typeof field !== 'string') return null;
+    fields[name] = field;
+  }
+  return fields;
+};
+
+const cookieIn = (headers: Headers, name: string): string | null =>
+  parseCookies(headers.get('cookie') ?? '').get(name) ?? null;
+
+const knownCookie = (at: Runtime) => {
+  const isSecure = at.settings.PUBLIC_ORIGIN.startsWith('https://');
+  return {
+    name: `${isSecure ? '__Secure-' : ''}${cookiePrefix}.known`,
+    attributes: `Path=/; Max-Age=${180 * 86_400}; HttpOnly; SameSite=Lax${isSecure ? '; Secure' : ''}`,
+  };
+};
+
+const ask = async (at: Runtime, request: Request, fields: Record<string, string>): Promise<Response> => {
+  const headers = new Headers(request.headers);
+  headers.delete('content-length');
+  headers.set('content-type', 'application/json');
+  return at.auth.handler(new Request(request.url, { method: 'POST', headers, body: JSON.stringify(fields) }));
+};
+
+const signIn = async (at: Runtime, request: Request, fields: Record<string, string>): Promise<Response> => {
+  const { name, attributes } = knownCookie(at);
+  const cookie = cookieIn(request.headers, name);
+  const email = fields.email ?? '';
+  const attempt = {
+    email,
+    network: networkOf(request.headers),
+    knownMark: knownMark(at.keys.signIn, cookie, email),
+  };
+  const now = Date.now();
+  const wait = signIns.wait(attempt, now);
+  if (wait > 0) return tooOften(wait);
+  signIns.wrong(attempt, now);
+  const answer = await ask(at, request, fields);
+  if (!answer.ok) {
+    const account = await accountByEmail(at.store, email);
+    await auditAnswer(at, '/sign-in/email', answer, account);
+    // One answer for an unknown address, a wrong passphrase and a deactivated account.
+    return refuse(401, 'wrong', 'That address and passphrase do not belong together.');
+  }
+  signIns.right(attempt);
+  const headers = new Headers(answer.headers);
+  headers.append('set-cookie', `${name}=${withKnown(at.keys.signIn, cookie, email)}; ${attributes}`);
+  await auditAnswer(at, '/sign-in/email', answer, await accountByEmail(at.store, email));
+  return new Response(answer.body, { status: answer.status, headers });
+};
+
+const acceptCode = async (at: Runtime, request: Request, fields: Record<string, string>) => {
+  const network = networkOf(request.headers);
+  const wait = codes.wait(network, Date.now());
+  if (wait > 0) return tooOften(wait);
+  codes.wrong(network, Date.now());
+  const answer = await ask(at, request, fields);
+  if (answer.ok) codes.right(network);
+  return answer;
+};
+
+/** Every request to /api/auth. */
+export const signInDoor = async (at: Runtime, request: Request): Promise<Response> => {
+  const path = new URL(request.url).pathname.slice(base.length);
+  const names = Object.hasOwn(endpoints, path) ? endpoints[path] : undefined;
+  if (!names || request.method !== 'POST') return refuse(404, 'not-found', 'There is nothing here.');
+  if (!isOwnOrigin(request.headers, at.settings.PUBLIC_ORIGIN)) {
+    return refuse(403, 'foreign-origin', 'This request did not come from our own page.');
+  }
+  if (!/^application\/json\b/.test(request.headers.get('content-type') ?? '')) {
+    return refuse(415, 'refused', 'Send this as JSON.');
+  }
+  const body = await jsonBody(request, mostBytes);
+  const fields = body ? fieldsOf(body.value, names) : null;
+  if (!fields) return refuse(400, 'refused', 'This request could not be read.');
+  if (path === '/sign-in/email') return signIn(at, request, fields);
+  if (path === '/phone/accept') return acceptCode(at, request, fields);
+  const before = await at.auth.api.getSession({ headers: request.headers });
+  const answer = await ask(at, request, fields);
+  await auditAnswer(at, path, answer, before?.user ?? null);
+  return answer;
+};

@@ -1,0 +1,79 @@
+/**
+ * How often somebody may try to sign in. No account is ever locked. A known browser waits for its
+ * own wrong tries only; strangers wait by account and network, by account, and by what their network
+ * asks of this machine in all.
+ */
+import { countTries, type Tries } from '#api/tries.ts';
+
+export interface SignInAttempt {
+  readonly email: string;
+  readonly network: string;
+  /** Mark of a browser that has signed in to this account before; null for a stranger. */
+  readonly knownMark: string | null;
+}
+
+export interface SignInGuard {
+  /** Whole seconds to wait; 0 = try now. */
+  readonly wait: (attempt: SignInAttempt, now: number) => number;
+  readonly wrong: (attempt: SignInAttempt, now: number) => void;
+  readonly right: (attempt: SignInAttempt) => void;
+}
+
+/** Passphrases a minute that one network of strangers may have checked: each costs a fifth of a second of a core. */
+const strangersAMinute = 30;
+
+interface Minute {
+  readonly begun: number;
+  readonly count: number;
+}
+
+const countMinutes = (most: number) => {
+  const minutes = new Map<string, Minute>();
+  return {
+    wait: (key: string, now: number): number => {
+      const minute = minutes.get(key);
+      if (!minute || now - minute.begun >= 60_000 || minute.count < most) return 0;
+      return Math.ceil((minute.begun + 60_000 - now) / 1000);
+    },
+    add: (key: string, now: number): void => {
+      const minute = minutes.get(key);
+      const isNew = !minute || now - minute.begun >= 60_000;
+      minutes.set(key, isNew ? { begun: now, count: 1 } : { ...minute, count: minute.count + 1 });
+      if (minutes.size > 20_000) minutes.delete(minutes.keys().next().value!);
+    },
+  };
+};
+
+export const guardSignIns = (): SignInGuard => {
+  const byBrowser: Tries = countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 300 });
+  const byNetwork: Tries = countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 });
+  const byAccount: Tries = countTries({ free: 50, firstWaitSeconds: 5, longestWaitSeconds: 60 });
+  const load = countMinutes(strangersAMinute);
+  const account = ({ email }: SignInAttempt) => email.toLowerCase();
+  const pair = (attempt: SignInAttempt) => `${account(attempt)} ${attempt.network}`;
+  const browser = (attempt: SignInAttempt) => `${account(attempt)} ${attempt.knownMark}`;
+  return {
+    wait: (attempt, now) =>
+      attempt.knownMark
+        ? byBrowser.wait(browser(attempt), now)
+        : Math.max(
+            byNetwork.wait(pair(attempt), now),
+            byAccount.wait(account(attempt), now),
+            load.wait(attempt.network, now),
+          ),
+    // Counted when it is let in, before it is checked, so that many at once are still few.
+    wrong: (attempt, now) => {
+      if (attempt.knownMark) return byBrowser.wrong(browser(attempt), now);
+      byNetwork.wrong(pair(attempt), now);
+      byAccount.wrong(account(attempt), now);
+      load.add(attempt.network, now);
+    },
+    right: (attempt) => {
+      if (attempt.knownMark) return byBrowser.right(browser(attempt));
+      byNetwork.right(pair(attempt));
+    },
+  };
+};
+
+/** Codes of invitations: few networks ever type one wrong more than some times. */
+export const guardCodes = (): Tries => countTries({ free: 10, firstWaitSeconds: 5, longestWaitSeconds: 120 });

@@ -1,0 +1,123 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Store } from '#data/store/store.ts';
+import { guardCodes, guardSignIns } from '#server/sign-in-guard.ts';
+import { clinicNamed } from '#tests/support/clinic.ts';
+import { account, type Browser, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
+import { freshStore } from '#tests/support/store.ts';
+import { POST } from '../../src/app/api/auth/[...all]/route.ts';
+
+const second = 1000;
+const minute = 60 * second;
+
+const stranger = (email: string, network: string) => ({ email, network, knownMark: null });
+
+describe('wrong tries make a stranger wait, and nobody else', () => {
+  it('five cost nothing, the sixth waits fifteen seconds, each further one twice as long, at most a quarter of an hour', () => {
+    const guard = guardSignIns();
+    const attempt = stranger('c@test.invalid', 'n1');
+    const waits: number[] = [];
+    let now = 0;
+    for (let tried = 1; tried <= 13; tried += 1) {
+      const wait = guard.wait(attempt, now);
+      waits.push(wait);
+      now += wait * second;
+      guard.wrong(attempt, now);
+    }
+    expect(waits).toEqual([0, 0, 0, 0, 0, 15, 30, 60, 120, 240, 480, 900, 900]);
+  });
+
+  it('a wait ends by itself: no account is ever locked', () => {
+    const guard = guardSignIns();
+    const attempt = stranger('c@test.invalid', 'n1');
+    for (let tried = 0; tried < 10_000; tried += 1) guard.wrong(attempt, 0);
+    expect(guard.wait(attempt, 0)).toBe(900);
+    expect(guard.wait(attempt, 900 * second - 1)).toBe(1);
+    expect(guard.wait(attempt, 900 * second)).toBe(0);
+  });
+
+  it('a browser known to the account is let in at once while its whole network and account are under attack', () => {
+    const guard = guardSignIns();
+    for (let tried = 0; tried < 10_000; tried += 1) {
+      guard.wrong(stranger('c@test.invalid', `n${tried % 500}`), 0);
+      guard.wrong(stranger(`other-${tried}@test.invalid`, 'n1'), 0);
+    }
+    expect(guard.wait({ email: 'c@test.invalid', network: 'n1', knownMark: 'desk' }, 0)).toBe(0);
+  });
+
+  it('a new machine on another network waits a minute at most, however hard its account is tried elsewhere', () => {
+    const guard = guardSignIns();
+    for (let tried = 0; tried < 10_000; tried += 1) guard.wrong(stranger('c@test.invalid', `n${tried}`), 0);
+    expect(guard.wait(stranger('c@test.invalid', 'new'), 0)).toBe(60);
+  });
+
+  it('a colleague on the attacker’s network waits for the rest of that minute at most', () => {
+    const guard = guardSignIns();
+    for (let tried = 0; tried < 30; tried += 1) guard.wrong(stranger(`o${tried}@test.invalid`, 'n1'), 0);
+    expect(guard.wait(stranger('c@test.invalid', 'n1'), 0)).toBe(60);
+    expect(guard.wait(stranger('c@test.invalid', 'n1'), minute)).toBe(0);
+    expect(guard.wait(stranger('c@test.invalid', 'n2'), 0)).toBe(0);
+  });
+
+  it('the known browser waits for its own wrong tries too, five minutes at most', () => {
+    const guard = guardSignIns();
+    const desk = { email: 'c@test.invalid', network: 'n1', knownMark: 'desk' };
+    for (let tried = 0; tried < 5; tried += 1) guard.wrong(desk, 0);
+    expect(guard.wait(desk, 0)).toBe(15);
+    for (let tried = 0; tried < 1000; tried += 1) guard.wrong(desk, 0);
+    expect(guard.wait(desk, 0)).toBe(300);
+    guard.right(desk);
+    expect(guard.wait(desk, 0)).toBe(0);
+  });
+
+  it('codes of invitations: ten wrong ones free, then a wait by network of two minutes at most', () => {
+    const codes = guardCodes();
+    for (let tried = 0; tried < 9; tried += 1) codes.wrong('n1', 0);
+    expect(codes.wait('n1', 0)).toBe(0);
+    codes.wrong('n1', 0);
+    expect(codes.wait('n1', 0)).toBe(5);
+    for (let tried = 0; tried < 1000; tried += 1) codes.wrong('n1', 0);
+    expect([codes.wait('n1', 0), codes.wait('n2', 0)]).toEqual([120, 0]);
+  });
+});
+
+describe('the same through the door', () => {
+  let store: Store;
+  beforeEach(async () => {
+    store = freshStore();
+    await clinicNamed(store, 'a');
+    await account(testRuntime(store, { DEMO: '1' }), { email: 'desk@test.invalid' });
+  });
+  afterEach(() => store.close());
+
+  const signIn = (from: Browser, password = testPassphrase) =>
+    from.post(POST, '/api/auth/sign-in/email', { email: 'desk@test.invalid', password });
+
+  it('a clinician signs in at the own desk while a stranger on the same network is being held back', async () => {
+    const desk = browser('203.0.113.7');
+    expect((await signIn(desk)).status).toBe(200);
+    const attacker = browser('203.0.113.7');
+    const answers: number[] = [];
+    for (let tried = 0; tried < 8; tried += 1)
+      answers.push((await signIn(attacker, 'wrong guess no')).status);
+    expect(answers).toEqual([401, 401, 401, 401, 401, 429, 429, 429]);
+    const held = await signIn(attacker);
+    expect(held.status).toBe(429);
+    expect(Number(held.headers.get('retry-after'))).toBeGreaterThan(0);
+    expect((await signIn(desk)).status).toBe(200);
+  });
+
+  it('the mark of a known browser works for its own account only and cannot be made up', async () => {
+    const desk = browser('203.0.113.8');
+    await signIn(desk);
+    const mark = desk.cookies.get('loadgate.known')!;
+    const attacker = browser('203.0.113.9');
+    attacker.cookies.set(
+      'loadgate.known',
+      mark.replace(/.$/, (end) => (end === 'A' ? 'B' : 'A')),
+    );
+    const answers: number[] = [];
+    for (let tried = 0; tried < 6; tried += 1)
+      answers.push((await signIn(attacker, 'wrong guess no')).status);
+    expect(answers.at(-1)).toBe(429);
+  });
+});
