@@ -27,8 +27,8 @@ export const todayWords = {
   'today.flag-told':
     'You told us about a warning sign today. Do no exercises until you have talked to {clinic}: {phone}.',
   'today.cover-title': 'Who looks at your answers',
-  'today.cover':
-    '{clinic} looks at your answers at these times: {hours}. Outside these times nobody watches. For an emergency call {emergency}.',
+  'today.cover': '{clinic} looks at your answers at these times:',
+  'today.cover-else': 'Outside these times nobody watches. For an emergency call {emergency}.',
   'today.cover-phone': 'Clinic phone: {phone}',
   'today.contact-emergency': 'Your last answers need care at once. Call {emergency} now.',
   'today.contact-same-day': 'Your last answers need a talk today. Ring {clinic} on {phone}.',

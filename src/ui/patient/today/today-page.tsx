@@ -131,11 +131,11 @@ export const TodayPage = (props: TodayPageProps) => {
       <Morning {...props} />
       <TwoHours {...props} />
       <Start {...props} />
+      {props.isMorningAnswered ? <p className="soft">{say('today.morning-done')}</p> : null}
       {props.children}
       <ExerciseList view={view} />
-      <CautionList view={view} />
-      {props.isMorningAnswered ? <p className="soft">{say('today.morning-done')}</p> : null}
       <Told view={view} />
+      <CautionList view={view} />
       <Cover view={view} />
     </div>
   );

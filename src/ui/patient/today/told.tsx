@@ -34,7 +34,9 @@ export const Cover = ({ view }: { readonly view: TodayView }) => {
   return (
     <section className="cover stack-close">
       <h2>{say('today.cover-title')}</h2>
-      <p>{say('today.cover', { clinic: name, hours: coverHours, emergency: emergencyNumber })}</p>
+      <p>{say('today.cover', { clinic: name })}</p>
+      <p>{coverHours}</p>
+      <p>{say('today.cover-else', { emergency: emergencyNumber })}</p>
       <p>{say('today.cover-phone', { phone })}</p>
     </section>
   );

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary, type Problem } from '#ui/shared/error-summary.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
@@ -88,14 +89,13 @@ const About = ({ line }: { readonly line: LineDraft }) => (
       </ol>
     </section>
     {line.cautions.length > 0 ? (
-      <section className="stack-close">
-        <h2>{say('today.cautions')}</h2>
+      <Disclosure summary={say('today.cautions')}>
         <ul>
           {line.cautions.map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ul>
-      </section>
+      </Disclosure>
     ) : null}
   </>
 );
