@@ -10,7 +10,7 @@ import { CheckboxGroup, switched } from '#ui/shared/checkbox-group.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
-import { problemAfter, problemsOf } from '#ui/shared/sign-in/sign-in.ts';
+import { codeProblem, problemAfter, problemsOf, type Reply } from '#ui/shared/sign-in/sign-in.ts';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { exercise, today, weightDose } from './views.ts';
 
@@ -231,11 +231,22 @@ describe('signing in', () => {
     expect(problemsOf('ana@clinic', 'x')).toEqual([]);
   });
 
+  const reply = (status: number | null): Reply => ({ status, waitSeconds: 40, asksCode: false });
+
   it('tells wrong details from too many tries and from no answer', () => {
-    const texts = [problemAfter(401), problemAfter(429), problemAfter(null), problemAfter(500)].map(
-      (problem) => problem?.text,
-    );
+    const texts = [401, 429, null, 500].map((status) => problemAfter(reply(status), 'passphrase')?.text);
     expect(new Set(texts).size).toBe(3);
-    expect(problemAfter(200)).toBeNull();
+    expect(texts[1]).toContain('40 seconds');
+    expect(problemAfter(reply(200), 'passphrase')).toBeNull();
+  });
+
+  it.each([
+    ['code', '12345', true],
+    ['code', '123456', false],
+    ['code', '1234567', true],
+    ['recovery', '', true],
+    ['recovery', 'a1b2', false],
+  ] as const)('a %s of "%s" is asked for again: %s', (kind, code, isAgain) => {
+    expect(codeProblem(kind, code) !== null).toBe(isAgain);
   });
 });

@@ -94,7 +94,7 @@ const CuffBar = ({
     <section className="cuff-bar" aria-label={say('cuff.clock')}>
       <p className="cuff-bar-time">
         <span className="figure cuff-bar-figure">{clockText(left)}</span>
-        <span>{say('cuff.off-by', { time: timeText(offBy(line, now) ?? now) })}</span>
+        <span className="cuff-bar-by">{say('cuff.off-by', { time: timeText(offBy(line, now) ?? now) })}</span>
       </p>
       <Button tone="stop" isLarge onClick={stop}>
         {say('cuff.stop')}

@@ -6,7 +6,8 @@ import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';
 import { PageHeading } from '../page-heading.tsx';
 import { TextField } from '../text-field.tsx';
-import { problemAfter, problemsOf } from './sign-in.ts';
+import { CodeForm } from './code-form.tsx';
+import { askDoor, problemAfter, problemsOf } from './sign-in.ts';
 
 export interface DemoPerson {
   readonly email: string;
@@ -17,19 +18,6 @@ export interface SignInFormProps {
   /** Shown in the demo only. */
   readonly demo?: { readonly people: readonly DemoPerson[]; readonly passphrase: string };
 }
-
-const post = async (email: string, password: string): Promise<number | null> => {
-  try {
-    const answer = await fetch('/api/auth/sign-in/email', {
-      method: 'POST',
-      headers: { 'content-type': 'application/json' },
-      body: JSON.stringify({ email, password }),
-    });
-    return answer.status;
-  } catch {
-    return null;
-  }
-};
 
 const DemoPeople = ({
   demo,
@@ -58,12 +46,15 @@ const DemoPeople = ({
   </section>
 );
 
+const goOn = () => window.location.assign('/');
+
 /** Two fields and what is wrong with them; the passphrase is emptied after a refusal. */
 const useSignIn = () => {
   const [email, setEmail] = useState('');
   const [passphrase, setPassphrase] = useState('');
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [isGoing, setGoing] = useState(false);
+  const [asksCode, setAsksCode] = useState(false);
   const submit = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     // A password manager may fill the fields without telling the page: the form itself is read.
@@ -73,18 +64,21 @@ const useSignIn = () => {
     setProblems(wrong);
     if (wrong.length > 0) return;
     setGoing(true);
-    const problem = problemAfter(await post(typed.email, typed.passphrase));
-    if (!problem) return window.location.assign('/');
+    const reply = await askDoor('/sign-in/email', { email: typed.email, password: typed.passphrase });
+    const problem = problemAfter(reply, 'passphrase');
+    if (!problem && !reply.asksCode) return goOn();
     setGoing(false);
+    if (!problem) return setAsksCode(true);
     setEmail(typed.email);
     setPassphrase('');
     setProblems([problem]);
   };
-  return { email, setEmail, passphrase, setPassphrase, problems, isGoing, submit };
+  return { email, setEmail, passphrase, setPassphrase, problems, isGoing, asksCode, submit };
 };
 
 export const SignInForm = ({ demo }: SignInFormProps) => {
   const at = useSignIn();
+  if (at.asksCode) return <CodeForm onDone={goOn} />;
   const errorAt = (field: string) => at.problems.find((problem) => problem.field === field)?.text;
   return (
     <div className="stack-wide">
