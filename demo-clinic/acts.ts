@@ -1,4 +1,5 @@
 /** Short forms for what a clinician does, so that a story reads like a note. */
+import type { ConsentKind } from '#core/care/consent.ts';
 import type { Joint } from '#core/joints.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
 import type { Wish } from '#core/prescribing/propose.ts';
@@ -83,6 +84,8 @@ export const freezesBand = (
   usualSwelling,
   reason,
 });
+
+export const agrees = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
 
 export const signs: Act = { does: 'sign' };
 

@@ -5,8 +5,10 @@ import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { freezeBaseline } from '#data/baselines.ts';
 import { addEvent, signPreApproval } from '#data/care.ts';
+import { recordConsent, wordingsOf } from '#data/consents.ts';
 import { decisionsOf, respond, standingDecisions } from '#data/decisions.ts';
 import { groundFor } from '#data/ground.ts';
+import { recordHomeCheck, recordObservedSession } from '#data/home-gate.ts';
 import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { sendMessage } from '#data/messages.ts';
 import { patientOf } from '#data/people.ts';
@@ -108,6 +110,49 @@ const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promis
   await saveProgramme(access, patientId, lines);
 };
 
+/** The whole of what lets a cuff go home with the patient, as recorded per limb. */
+const lookAtCuff = async (
+  access: Access,
+  patientId: string,
+  { does, limb, side }: Did<'watch'> | Did<'check-alone'>,
+): Promise<void> => {
+  if (does === 'watch') {
+    await recordObservedSession(access, patientId, {
+      limb,
+      side,
+      day: access.day,
+      watchedWhole: true,
+      remoteReason: null,
+      remark: null,
+    });
+    return;
+  }
+  await recordHomeCheck(access, patientId, {
+    limb,
+    side,
+    releasesWithLeftHand: true,
+    releasesWithRightHand: true,
+    feelingIntact: true,
+    knowsToRelease: true,
+    wrapOpened: false,
+    reason: null,
+  });
+};
+
+const agree = async (access: Access, patientId: string, { to }: Did<'agree'>): Promise<void> => {
+  const wordings = await wordingsOf(access);
+  for (const kind of to) {
+    const wordingVersion = wordings.find((one) => one.kind === kind)?.version ?? 0;
+    await recordConsent(access, patientId, {
+      kind,
+      act: 'given',
+      wordingVersion,
+      saidTo: 'clinician',
+      reason: null,
+    });
+  }
+};
+
 export const perform = async (access: Access, patientId: string, act: Act): Promise<void> => {
   switch (act.does) {
     case 'screen': {
@@ -146,6 +191,11 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'test-effusion':
       await recordEffusion(access, patientId, act.joint, act.grade);
       return;
+    case 'agree':
+      return agree(access, patientId, act);
+    case 'watch':
+    case 'check-alone':
+      return lookAtCuff(access, patientId, act);
     case 'note-event':
       await addEvent(access, patientId, { day: access.day, kind: act.kind, joint: act.joint, remark: null });
   }

@@ -3,6 +3,7 @@
  * answered day by day, and the decisions a physiotherapist would expect, written down beside them.
  * Days are counted from day 0, always a Monday.
  */
+import type { ConsentKind } from '#core/care/consent.ts';
 import type { Contact, DecisionWord } from '#core/engine/answers.ts';
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint, Limb, Side } from '#core/joints.ts';
@@ -57,6 +58,12 @@ export type Act =
   | { readonly does: 'message'; readonly text: string }
   | { readonly does: 'pre-approve'; readonly line: string; readonly steps: number; readonly days: number }
   | { readonly does: 'test-effusion'; readonly joint: Joint; readonly grade: Effusion }
+  /** The patient agrees, and a clinician writes it down. */
+  | { readonly does: 'agree'; readonly to: readonly ConsentKind[] }
+  /** A whole session with a cuff on the limb, watched. */
+  | { readonly does: 'watch'; readonly limb: Limb; readonly side: Side }
+  /** What the patient can do with a cuff alone: both hands release it, feeling is intact, the phone may stop. */
+  | { readonly does: 'check-alone'; readonly limb: Limb; readonly side: Side }
   | { readonly does: 'note-event'; readonly kind: CareEvent['kind']; readonly joint: Joint | null };
 
 export interface Visit {

@@ -1,5 +1,6 @@
 /** Occlusion closed at first, cleared with a reason, measured, watched twice, then done at home. */
 import {
+  agrees,
   body,
   freezes,
   measures,
@@ -30,13 +31,7 @@ const cuffed = {
   sessionsPerWeek: 2,
 } as const;
 
-const atHomeAlone = {
-  observedSessions: 2,
-  releasesWithEitherHand: true,
-  feelingIntact: true,
-  knowsToRelease: true,
-  wrapOpenedForLimb: false,
-} as const;
+const leftLeg = { limb: 'leg', side: 'left' } as const;
 
 const occlusionPressure = (firstMmhg: number, secondMmhg: number): Taken => ({
   kind: 'limb-occlusion-pressure',
@@ -71,7 +66,7 @@ export const occlusionCleared: Story = {
       measures(...body(68, 170), pressure(118, 74), toFailure('knee-extension-seated', 'left', 8, 12)),
       {
         does: 'try',
-        wish: { ...cuffed, loadKg: 3, supervised: true, home: null },
+        wish: { ...cuffed, loadKg: 3, supervised: true },
         refusedFor: 'Clotting or bleeding disorder in the family',
       },
       prescribes('light', {
@@ -106,20 +101,25 @@ export const occlusionCleared: Story = {
         line: 'light',
         reason: 'Replaced by the same exercise with a cuff, watched at the clinic.',
       },
-      prescribes('cuff', { ...cuffed, loadKg: 3, supervised: true, home: null }),
+      agrees('occlusion-supervised', 'remote-monitoring'),
+      prescribes('cuff', { ...cuffed, loadKg: 3, supervised: true }),
+      { does: 'watch', ...leftLeg },
       plans({ cuff: 'Mon Thu' }),
     ),
+    on(10, { does: 'watch', ...leftLeg }),
     on(
       14,
+      { does: 'check-alone', ...leftLeg },
+      agrees('occlusion-unsupervised'),
       freezes('left-knee', 2, 10, 'Fourteen mornings, 1 to 2.'),
-      prescribes('cuff', { ...cuffed, loadKg: 3, supervised: false, home: atHomeAlone }),
+      prescribes('cuff', { ...cuffed, loadKg: 3, supervised: false }),
       tells('From today with the cuff at home. If the phone stops, take the cuff off.'),
     ),
     on(28, measures(pressure(120, 76)), signs),
     on(
       35,
       measures(occlusionPressure(174, 176)),
-      prescribes('cuff', { ...cuffed, loadKg: 3.5, supervised: false, home: atHomeAlone }),
+      prescribes('cuff', { ...cuffed, loadKg: 3.5, supervised: false }),
     ),
     on(55, measures(pressure(119, 75))),
   ],

@@ -57,7 +57,6 @@ export const occlusionNotCleared: Story = {
           restSeconds: 30,
           sessionsPerWeek: 2,
           supervised: true,
-          home: null,
         },
         refusedFor: 'Diagnosed high blood pressure keeps occlusion closed',
       },

@@ -1,22 +1,23 @@
 /** Limits on a joint, things that happened, and steps approved ahead. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq } from 'drizzle-orm';
-import { addDays, type Day } from '#core/day.ts';
+import type { RecordedEvent } from '#core/care/event-effects.ts';
 import type { PreApproval } from '#core/engine/dose/pre-approval.ts';
 import type { Joint } from '#core/joints.ts';
 import type { CareEvent, Limit } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { careEvent, careLimit, careLimitLift, preApproval, preApprovalEnd } from './schema/schema.ts';
+import { touchMatters } from './matters.ts';
+import {
+  careEvent,
+  careLimit,
+  careLimitLift,
+  medicineChange,
+  preApproval,
+  preApprovalEnd,
+} from './schema/schema.ts';
 
 export type RecordedLimit = Limit & { readonly id: string; readonly remark: string | null };
-
-/** A lifted limit ends on the day before it was lifted. */
-const lastDay = (toDay: Day | null, liftedOn: Day | null): Day | null => {
-  if (!liftedOn) return toDay;
-  const before = addDays(liftedOn, -1);
-  return toDay && toDay < before ? toDay : before;
-};
 
 export const limitsOf = async (access: Access, patientId: string): Promise<readonly RecordedLimit[]> => {
   const rows = await access.store.read
@@ -31,7 +32,8 @@ export const limitsOf = async (access: Access, patientId: string): Promise<reado
     kind: row.kind,
     ceilingKg: row.ceilingKg,
     from: row.fromDay,
-    to: lastDay(row.toDay, lift?.liftedOn ?? null),
+    to: row.toDay,
+    liftedOn: lift?.liftedOn ?? null,
     author: row.author,
     remark: row.remark,
   }));
@@ -55,6 +57,7 @@ export const addLimit = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'limit',
@@ -93,34 +96,45 @@ export const liftLimit = (
       liftedBy: access.actorId,
       reason,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
     return true;
   });
 
-export const eventsOf = async (access: Access, patientId: string): Promise<readonly CareEvent[]> => {
+export const eventsOf = async (access: Access, patientId: string): Promise<readonly RecordedEvent[]> => {
   const rows = await access.store.read
     .select()
     .from(careEvent)
+    .leftJoin(medicineChange, eq(medicineChange.eventId, careEvent.id))
     .where(and(eq(careEvent.clinicId, access.clinicId), eq(careEvent.patientId, patientId)))
-    .orderBy(asc(careEvent.day));
-  return rows.map(({ day, kind, joint }) => ({ day, kind, joint: joint as Joint | null }));
+    .orderBy(asc(careEvent.day), asc(careEvent.recordedAt));
+  return rows.map(({ care_event: row, medicine_change: medicine }) => ({
+    id: row.id,
+    day: row.day,
+    kind: row.kind,
+    joint: row.joint as Joint | null,
+    remark: row.remark,
+    recordedAt: row.recordedAt,
+    medicine: medicine && { act: medicine.act, medicineClass: medicine.medicineClass },
+  }));
+};
+
+export type NewEvent = CareEvent & {
+  readonly remark: string | null;
+  readonly medicine?: RecordedEvent['medicine'];
 };
 
 export const addEvent = (
   access: Access,
   patientId: string,
-  row: CareEvent & { readonly remark: string | null },
+  { medicine, ...row }: NewEvent,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    await tx.insert(careEvent).values({
-      id,
-      clinicId: access.clinicId,
-      patientId,
-      ...row,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
-    });
+    const { clinicId, now: recordedAt, actorId: recordedBy } = access;
+    await tx.insert(careEvent).values({ id, clinicId, patientId, ...row, recordedAt, recordedBy });
+    if (medicine) await tx.insert(medicineChange).values({ eventId: id, clinicId, patientId, ...medicine });
+    touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'event',

@@ -1,10 +1,14 @@
 /** What a dose is proposed on, read from the record. */
+import { withCare } from '#core/care/closings.ts';
 import { ageYears } from '#core/day.ts';
 import type { Ground } from '#core/prescribing/ground.ts';
 import { withDefaults } from '#core/prescribing/ground.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
 import type { Access } from './access.ts';
+import { limitsOf } from './care.ts';
+import { careAroundOf } from './care-around.ts';
 import { choicesOf } from './choices.ts';
+import { homeFactsOf } from './home-gate.ts';
 import { measurementsOf } from './measurements.ts';
 import type { Patient } from './people.ts';
 import { clearancesOf, newestScreening } from './screenings.ts';
@@ -15,6 +19,15 @@ export const groundFor = async (access: Access, patient: Patient): Promise<Groun
   const clearances = await clearancesOf(access, patient.id);
   const measurements = await measurementsOf(access, patient.id);
   const age = ageYears(patient.birthDay, access.day);
+  const care = await careAroundOf(access, patient.id, screening);
+  const outcomes = methodOutcomes({
+    screening,
+    clearances,
+    measurements,
+    today: access.day,
+    ageYears: age,
+    choices: own,
+  });
   return {
     today: access.day,
     ageYears: age,
@@ -23,14 +36,10 @@ export const groundFor = async (access: Access, patient: Patient): Promise<Groun
     screening,
     measurements,
     clearances,
-    outcomes: methodOutcomes({
-      screening,
-      clearances,
-      measurements,
-      today: access.day,
-      ageYears: age,
-      choices: own,
-    }),
+    outcomes: withCare(outcomes, care),
     choices: withDefaults(own),
+    limits: await limitsOf(access, patient.id),
+    consents: care.consents,
+    home: await homeFactsOf(access, patient.id),
   };
 };

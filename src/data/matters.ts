@@ -44,6 +44,14 @@ const handling = (row: DueMatter, actions: readonly Action[]) => {
   };
 };
 
+/** Whoever acknowledged a danger, or took it on, keeps it from passing to the deputy. */
+const isHandledElsewhere = (row: DueMatter, actions: readonly Action[]): boolean =>
+  row.unlessHandled !== undefined &&
+  actions.some(
+    (action) =>
+      action.matterKey === row.unlessHandled && action.matterSince === row.since && action.act !== 'snooze',
+  );
+
 export type MatterRow = typeof matter.$inferInsert;
 
 export const matterRows = (
@@ -52,7 +60,20 @@ export const matterRows = (
   matters: readonly DueMatter[],
   actions: readonly Action[],
 ): readonly MatterRow[] =>
-  matters.map((row) => ({ clinicId, patientId, ...row, rank: rankOf(row.kind), ...handling(row, actions) }));
+  matters
+    .filter((row) => !isHandledElsewhere(row, actions))
+    .map(({ unlessHandled: _unless, passesTo, ...row }) => {
+      const handled = handling(row, actions);
+      const passed = handled.assignedTo === null && passesTo ? passesTo : null;
+      return {
+        clinicId,
+        patientId,
+        ...row,
+        rank: rankOf(row.kind),
+        ...handled,
+        ...(passed ? { assignedTo: passed.id, assignedName: passed.name } : {}),
+      };
+    });
 
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
   Promise.resolve(

@@ -6,6 +6,7 @@ import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
 import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
+import { careStateOf } from './care-state.ts';
 import { clinicOf } from './people.ts';
 import {
   baseline,
@@ -188,12 +189,15 @@ const lastOf = async (access: Access, patientId: string) => {
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   const responses = await responsesOf(access, patientId);
+  const decisions = await decisionsOf(access, patientId, responses);
+  const zone = clinic?.zone ?? 'UTC';
   return {
-    decisions: await decisionsOf(access, patientId, responses),
+    decisions,
     proposals: await proposalsOf(access, patientId, responses),
-    ...prescriptionState(await prescriptionsOf(access, patientId), clinic?.zone ?? 'UTC'),
+    ...prescriptionState(await prescriptionsOf(access, patientId), zone),
     ...(await lastOf(access, patientId)),
     clockDoubtfulSince: await doubtfulSince(access, patientId),
     baselines: await baselinesOf(access, patientId),
+    care: await careStateOf(access, patientId, decisions, zone),
   };
 };

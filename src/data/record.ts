@@ -3,12 +3,14 @@
  * a null score stays null.
  */
 import { and, asc, eq } from 'drizzle-orm';
+import { daysOff, withoutDaysOff } from '#core/care/episode.ts';
 import { addDays } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Baseline, EffusionRecord, PatientRecord, PrescriptionVersion } from '#core/model/record.ts';
 import { plannedSessions } from '#core/programme/planned-sessions.ts';
 import type { Access } from './access.ts';
 import { eventsOf, limitsOf } from './care.ts';
+import { episodesOf } from './episodes.ts';
 import { morningsOf, sessionsOf } from './logs.ts';
 import { patientOf } from './people.ts';
 import { prescriptionsOf } from './prescriptions.ts';
@@ -89,7 +91,10 @@ export const recordOf = async (
     mornings: await morningsOf(access, patientId, since),
     effusions: await effusionsOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
-    planned: plannedSessions(await programmesOf(access, patientId), since, access.day),
+    planned: withoutDaysOff(
+      plannedSessions(await programmesOf(access, patientId), since, access.day),
+      daysOff(await episodesOf(access, patientId), since, access.day),
+    ),
     events: await eventsOf(access, patientId),
     limits: await limitsOf(access, patientId),
   };

@@ -8,6 +8,7 @@ import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
 import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
+import { careStatesOf } from './care-state.ts';
 import { newestResponses, settledBy } from './patient-state.ts';
 import {
   baseline,
@@ -199,13 +200,15 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
       .groupBy(entryConflict.patientId),
   );
   const doubts = await doubtful(access);
+  const zone = own?.zone ?? 'UTC';
+  const care = await careStatesOf(access, zone);
   return new Map(
-    people.map(({ id }): [string, PatientState] => [
-      id,
-      {
-        decisions: standingOf(decisions.get(id) ?? [], responses),
+    people.map(({ id }): [string, PatientState] => {
+      const standing = standingOf(decisions.get(id) ?? [], responses);
+      const state: PatientState = {
+        decisions: standing,
         proposals: proposalsFrom(proposals.get(id) ?? [], responses),
-        ...prescriptionState(prescriptions.get(id) ?? [], own?.zone ?? 'UTC'),
+        ...prescriptionState(prescriptions.get(id) ?? [], zone),
         conflictSince: conflicts.get(id) ?? null,
         clockDoubtfulSince: doubts.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,
@@ -214,7 +217,9 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
           joint: row.joint as Joint,
           frozenOn: row.frozenOn as Day,
         })),
-      },
-    ]),
+        care: care(id, standing),
+      };
+      return [id, state];
+    }),
   );
 };

@@ -200,7 +200,6 @@ describe('impossible values are refused on the server, with what is wrong, where
       restSeconds: 30,
       sessionsPerWeek: 2,
       supervised: true,
-      home: null,
     };
     const trunk = await problemOf(staff().prescriptions.propose({ patientId: setting.patientId, wish }));
     expect(trunk.message).toMatch(/arms and legs only/);

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { dayAt } from '#data/civil-time.ts';
+import { recordConsent } from '#data/consents.ts';
 import type { Store } from '#data/store/store.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, morningEntry, sessionEntry, start, twoClinics, zone } from '#tests/support/clinic.ts';
@@ -97,27 +98,34 @@ describe('from screening to a signed dose, a logged session, a decision and its 
       wish: { method: 'variation', exerciseId: 'sit-to-stand-chair', side: 'both' },
     });
     expect(variation.dose.method).toBe('variation');
-    const occlusion = await staff.prescriptions.propose({
-      patientId,
-      wish: {
-        method: 'occlusion',
-        exerciseId: 'knee-extension-seated',
-        limb: 'leg',
-        side: 'right',
-        schemeId: 'thirty-then-fifteens',
-        cuffKind: 'pneumatic',
-        cuffWidthCm: 11,
-        position: 'seated',
-        percent: 60,
-        loadKg: 3,
-        knownOneRepMaxKg: 10,
-        secondsPerRepetition: 4,
-        restSeconds: 30,
-        sessionsPerWeek: 2,
-        supervised: true,
-        home: null,
-      },
+    const cuffed = {
+      method: 'occlusion',
+      exerciseId: 'knee-extension-seated',
+      limb: 'leg',
+      side: 'right',
+      schemeId: 'thirty-then-fifteens',
+      cuffKind: 'pneumatic',
+      cuffWidthCm: 11,
+      position: 'seated',
+      percent: 60,
+      loadKg: 3,
+      knownOneRepMaxKg: 10,
+      secondsPerRepetition: 4,
+      restSeconds: 30,
+      sessionsPerWeek: 2,
+      supervised: true,
+    };
+    await expect(staff.prescriptions.propose({ patientId, wish: cuffed })).rejects.toThrow(
+      /Nobody has asked for agreement yet/,
+    );
+    await recordConsent(accessOf(store, 'a', 'clinician-a'), patientId, {
+      kind: 'occlusion-supervised',
+      act: 'given',
+      wordingVersion: 0,
+      saidTo: 'clinician',
+      reason: null,
     });
+    const occlusion = await staff.prescriptions.propose({ patientId, wish: cuffed });
     // The lower of two readings, 180 mmHg, × 60 % = 108 mmHg.
     expect(occlusion.dose).toMatchObject({
       cuff: { kind: 'pneumatic', pressureMmhg: 108, measuredOn: today },
@@ -197,7 +205,6 @@ describe('from screening to a signed dose, a logged session, a decision and its 
       restSeconds: 30,
       sessionsPerWeek: 2,
       supervised: true,
-      home: null,
     };
     await expect(staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(/does not work the arm/);
   });

@@ -115,18 +115,6 @@ export const occlusionWishFields = [
   { name: 'restSeconds', kind: 'integer', unit: 's', min: 5, max: 300, about: 'Rest between sets' },
   { name: 'sessionsPerWeek', kind: 'integer', unit: '1', min: 1, max: 7, about: 'Sessions a week' },
   { name: 'supervised', kind: 'flag', about: 'A clinician is present' },
-  {
-    name: 'home',
-    kind: 'record',
-    nullable: true,
-    fields: [
-      { name: 'observedSessions', kind: 'integer', unit: '1', min: 0, max: 50, about: 'Sessions watched' },
-      { name: 'releasesWithEitherHand', kind: 'flag', about: 'Releases unaided with either hand' },
-      { name: 'feelingIntact', kind: 'flag', about: 'Feeling intact' },
-      { name: 'knowsToRelease', kind: 'flag', about: 'Knows: if the phone stops, take it off' },
-      { name: 'wrapOpenedForLimb', kind: 'flag', about: 'Elastic wrap at home opened for this limb' },
-    ],
-  },
 ] as const satisfies readonly Field[];
 
 export type LowLoadWish = InputOf<typeof lowLoadWishFields>;

@@ -159,6 +159,8 @@ export interface Limit {
   /** Last day it holds; null = until lifted. */
   readonly to: Day | null;
   readonly author: string;
+  /** Day a clinician lifted it, with a reason; from then on it no longer binds. */
+  readonly liftedOn?: Day | null;
 }
 
 export interface PatientRecord {

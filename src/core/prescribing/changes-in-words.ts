@@ -11,7 +11,8 @@ const percentText = (percent: number | null): string =>
 const changeText = ({ variable, from, to, percent }: DoseChange): string => {
   switch (variable) {
     case 'rung':
-      return `Exercise: ${titleOf(from)} → ${titleOf(to)}${percentText(percent)}.`;
+      // The moved mass is often the same on both; the size of such a step is said by the ladder.
+      return `Exercise: ${titleOf(from)} → ${titleOf(to)}${percent === 0 ? '' : percentText(percent)}.`;
     case 'load':
       return `Load: ${from} kg → ${to} kg${percentText(percent)}.`;
     case 'sets':
@@ -26,6 +27,8 @@ const namingText: Readonly<Record<Naming, string>> = {
   'step-size-unknown': 'The size of this step is not known.',
   'return-not-step': 'A return half-way toward a dose signed and tolerated before, not a step.',
   'repetitions-start-again': 'Repetitions start again at the bottom of the band.',
+  'loads-more-joints':
+    'The next version loads further joints or brings further cautions; read them before signing.',
   'bound-by-limit': 'Kept within a limit that holds for a joint.',
 };
 

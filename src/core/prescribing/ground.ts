@@ -1,9 +1,12 @@
 /** What a dose is proposed on: the patient as measured and screened, and the clinic's numbers. */
+import type { ConsentRow } from '../care/consent.ts';
+import type { HomeFacts } from '../care/home-gate.ts';
 import type { ChoiceValues, ClinicChoice } from '../clinic-choice.ts';
 import { defaultsOf } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { LowLoadWish } from '../model/dose-wish.ts';
 import type { Measurement } from '../model/measurement.ts';
+import type { Limit } from '../model/record.ts';
 import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
 import { occlusionChoices } from '../occlusion/choices.ts';
 import type { Note, Outcome } from '../outcome.ts';
@@ -22,6 +25,12 @@ export interface Ground {
   /** Oldest first. */
   readonly measurements: readonly Measurement[];
   readonly choices: ChoiceValues;
+  /** Limits a surgeon, physician or clinician set; they bound every dose. */
+  readonly limits: readonly Limit[];
+  /** What the patient has agreed to, oldest first. */
+  readonly consents: readonly ConsentRow[];
+  /** Occlusion at home as recorded per limb. */
+  readonly home: HomeFacts;
 }
 
 export interface Line {

@@ -1,6 +1,7 @@
 /** The catalogue's ladders for one person and one home, as the dose rules ask for them. */
-import type { Anthropometry } from '../catalogue/exercise.ts';
+import type { Anthropometry, WorkedSide } from '../catalogue/exercise.ts';
 import type { Ladder, LadderStep } from '../engine/dose/proposal.ts';
+import { addedDemands, sideFor } from '../variation/added-demands.ts';
 import { type NeighbouringRung, nextRung, previousRung } from '../variation/ladder.ts';
 import { hasEquipmentFor } from './equipment.ts';
 
@@ -9,16 +10,29 @@ interface Home {
   readonly loadsKg: readonly number[];
 }
 
-const stepOf = (found: NeighbouringRung | null, home: Home): LadderStep | null =>
-  found && {
-    exerciseId: found.rung.exerciseId,
-    effectiveLoadKg: found.rung.effectiveLoadKg,
+const stepOf = (
+  found: NeighbouringRung | null,
+  from: { readonly exerciseId: string; readonly side: WorkedSide },
+  home: Home,
+): LadderStep | null => {
+  if (!found) return null;
+  const { exerciseId, effectiveLoadKg } = found.rung;
+  const side = sideFor(exerciseId, from.side);
+  const added = side && addedDemands(from, { exerciseId, side });
+  return {
+    exerciseId,
+    effectiveLoadKg,
     stepPercent: found.stepPercent,
-    equipmentOwned: hasEquipmentFor(found.rung.exerciseId, home),
+    equipmentOwned: hasEquipmentFor(exerciseId, home),
+    side,
+    addsDemand: added !== null && (added.joints.length > 0 || added.cautions.length > 0),
   };
+};
 
 /** Without body mass, stature and coefficients no neighbour is known, and nothing steps. */
 export const ladderAtHome = (person: Anthropometry | null, home: Home): Ladder => ({
-  harder: (exerciseId) => (person ? stepOf(nextRung(exerciseId, person), home) : null),
-  easier: (exerciseId) => (person ? stepOf(previousRung(exerciseId, person), home) : null),
+  harder: (exerciseId, side) =>
+    person ? stepOf(nextRung(exerciseId, person), { exerciseId, side }, home) : null,
+  easier: (exerciseId, side) =>
+    person ? stepOf(previousRung(exerciseId, person), { exerciseId, side }, home) : null,
 });

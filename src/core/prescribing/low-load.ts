@@ -1,4 +1,5 @@
 /** A low-load dose for this patient, from their own test and what they own. */
+import { limitsFor, loadsWithin } from '../care/limit-bounds.ts';
 import type { LowLoadDose } from '../model/dose.ts';
 import type { LowLoadWish } from '../model/dose-wish.ts';
 import { answer, refuse } from '../outcome.ts';
@@ -22,15 +23,29 @@ export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<Lo
       'Enter the loads the patient owns first; the dose is rounded to them.',
     );
   }
+  const { ceilingKg } = limitsFor(ground.limits, exerciseId, side, ground.today);
+  const allowedKg = loadsWithin(ground.ownedLoadsKg, ceilingKg);
+  if (allowedKg.length === 0) {
+    return refuse(
+      'exerciseId',
+      'outside-validity',
+      `Nothing the patient owns lies within the limit of ${ceilingKg} kg that stands for a joint.`,
+    );
+  }
   const from =
     knownOneRepMaxKg === undefined
       ? { test: { loadKg: test!.loadKg, repetitions: test!.repetitions } }
       : { knownOneRepMaxKg };
-  const input = { ...rest, ...from, availableKg: ground.ownedLoadsKg, ageYears: ground.ageYears };
+  const input = { ...rest, ...from, availableKg: allowedKg, ageYears: ground.ageYears };
   const outcome = proposeLowLoadDose({ exerciseId, side }, input, ground.choices);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, warnings } = outcome.result;
   const notes = [...warnings, ...outcome.notes];
-  const lines = working.map((line) => ({ text: `${line.label}: ${line.how}`, support: line.source }));
+  const lines = [
+    ...working.map((line) => ({ text: `${line.label}: ${line.how}`, support: line.source })),
+    ...(allowedKg.length < ground.ownedLoadsKg.length
+      ? [{ text: `Limit: loads over ${ceilingKg} kg are left out while a limit stands.`, support: 'clinic' }]
+      : []),
+  ];
   return answer({ dose, badDay, working: lines, notes }, notes);
 };

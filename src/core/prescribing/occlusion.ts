@@ -1,4 +1,5 @@
 /** An occlusion dose for this patient, from the measured pressure of the very limb. */
+import { homeConditionsOf } from '../care/home-gate.ts';
 import type { OcclusionDose } from '../model/dose.ts';
 import type { OcclusionWishInput } from '../model/dose-wish.ts';
 import { type CuffWish, proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
@@ -24,7 +25,7 @@ const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
 export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedOutcome<OcclusionDose> => {
   const cuff = cuffOf(wish);
   if (!cuff.ok) return cuff;
-  const { limb, side, supervised, home, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
+  const { limb, side, supervised, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
   const { secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
   const standing = ground.outcomes.find(
     (row) => row.method === 'occlusion' && row.limb === limb && row.side === side,
@@ -42,7 +43,7 @@ export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedO
       oneRepMaxKg: knownOneRepMaxKg ?? null,
       cuff: cuff.result,
       supervised,
-      home,
+      home: limb === 'trunk' || side === 'both' ? null : homeConditionsOf(ground.home, { limb, side }),
     },
     outcome: standing ?? null,
     measurements: ground.measurements,

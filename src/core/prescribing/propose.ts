@@ -1,5 +1,8 @@
 /** From what a clinician asks for to a whole proposed prescription, or every reason why there is none. */
 
+import { missingConsents } from '../care/consent.ts';
+import { homeConditionsOf } from '../care/home-gate.ts';
+import { limitCautions, limitRefusals } from '../care/limit-bounds.ts';
 import { exerciseById, jointsLoaded } from '../catalogue/catalogue.ts';
 import { exerciseCautions } from '../catalogue/cautions.ts';
 import type { Caution } from '../caution.ts';
@@ -8,6 +11,7 @@ import type { Joint } from '../joints.ts';
 import { openings } from '../methods.ts';
 import type { Dose } from '../model/dose.ts';
 import type { LowLoadWish, OcclusionWishInput, VariationWish } from '../model/dose-wish.ts';
+import { unmetHomeConditions } from '../occlusion/home-conditions.ts';
 import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import { exerciseOpening } from '../screening/joint-blocks.ts';
@@ -56,20 +60,36 @@ export const standingRefusals = (
   ];
 };
 
+/** What stands in the way of this very dose: limits, agreements, and for a cuff at home what is on record. */
+export const careRefusals = (
+  ground: Pick<Ground, 'limits' | 'consents' | 'home' | 'today'>,
+  dose: Dose,
+): readonly Refusal[] => {
+  const consents = missingConsents(ground.consents, dose).map(
+    ({ text }): Refusal => ({ field: 'input.supervised', code: 'missing', reason: text }),
+  );
+  const isAlone = dose.method === 'occlusion' && !dose.supervised;
+  const home = isAlone
+    ? unmetHomeConditions(homeConditionsOf(ground.home, dose), dose.cuff.kind === 'elastic-wrap')
+    : [];
+  return [...limitRefusals(ground.limits, dose, ground.today), ...consents, ...home];
+};
+
 /** The cautions of a dose for this patient as things stand. */
 export const cautionsOfDose = (
-  ground: Pick<Ground, 'screening' | 'measurements'>,
+  ground: Pick<Ground, 'screening' | 'measurements' | 'limits' | 'today'>,
   dose: Dose,
   joints: readonly Joint[],
 ): readonly Caution[] => {
   const own = exerciseById(dose.exerciseId)?.cautions ?? [];
-  return cautionsFor({
+  const general = cautionsFor({
     dose,
     screening: ground.screening,
     measurements: ground.measurements,
     joints,
     exerciseCautions: exerciseCautions.filter((caution) => own.includes(caution.id)),
   });
+  return [...general, ...limitCautions(ground.limits, dose, ground.today)];
 };
 
 const dosed = (ground: Ground, wish: Wish): Outcome<Dosed<Dose>> => {
@@ -106,6 +126,8 @@ export const proposePrescription = (ground: Ground, wish: Wish): Outcome<Propose
   const outcome = dosed(ground, wish);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, notes } = outcome.result;
+  const bounded = careRefusals(ground, dose);
+  if (bounded.length > 0) return { ok: false, refused: bounded };
   const joints = jointsLoaded(dose.exerciseId, dose.side);
   return answer(
     { dose, badDay, joints, cautions: cautionsOfDose(ground, dose, joints), working, notes },

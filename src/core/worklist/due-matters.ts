@@ -4,6 +4,7 @@
  */
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { WorklistReason } from '../engine/dose/proposal.ts';
+import { afterCare, careMatters } from './care-matters.ts';
 import {
   always,
   type DueAfter,
@@ -14,7 +15,9 @@ import {
   type StandingDecision,
 } from './matter.ts';
 
-const kindOf = (row: StandingDecision): MatterKind | null => {
+export const kindOf = (
+  row: Pick<StandingDecision, 'reasons' | 'decision' | 'contact'>,
+): MatterKind | null => {
   if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
   if (row.decision === 'pause') return 'pause';
   if (row.contact === 'emergency' || row.contact === 'same-day') return 'same-day-contact';
@@ -93,7 +96,9 @@ const overdue = (kind: MatterKind, from: Day | null, after: number): readonly Du
 
 const missing = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
   if (state.startedOn === null) return [];
-  const from = state.lastMorning ?? state.startedOn;
+  const known = state.lastMorning ?? state.startedOn;
+  // A break is no silence: the days are counted from the return.
+  const from = [known, state.care.standing.returned?.on ?? known].toSorted().at(-1)!;
   return overdue('missing-answers', from, due.missingMornings - 1);
 };
 
@@ -107,8 +112,8 @@ const baselines = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
   );
 
 /** Every matter of a patient, those included that will show only later. */
-export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
-  [
+export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
+  const all = [
     ...state.decisions.map(decisionMatter).filter((matter) => matter !== null),
     ...proposalMatters(state),
     ...recorded('awaiting-signature', state.unsignedSince),
@@ -118,7 +123,10 @@ export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatt
     ...overdue('screening-due', state.screenedOn, due.screeningDays),
     ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),
     ...baselines(state, due),
-  ].sort((a, b) => (a.key < b.key ? -1 : 1));
+    ...careMatters(state),
+  ];
+  return [...afterCare(all, state.care)].sort((a, b) => (a.key < b.key ? -1 : 1));
+};
 
 /** Place of a kind from most pressing; stored with the matter so that the file can order by it. */
 export const rankOf = (kind: MatterKind): number => matterKinds.indexOf(kind);

@@ -1,4 +1,5 @@
 /** What the worklist knows of a patient, and the matters it may name. */
+import type { CareStanding } from '../care/episode.ts';
 import type { Day } from '../day.ts';
 import type { Contact, DecisionWord, Reason } from '../engine/answers.ts';
 import type { WorklistReason } from '../engine/dose/proposal.ts';
@@ -9,6 +10,7 @@ export const matterKinds = [
   'red-flag',
   'pause',
   'same-day-contact',
+  'danger-passed',
   'eased-twice',
   'floor-reached',
   'entry-conflict',
@@ -16,7 +18,11 @@ export const matterKinds = [
   'awaiting-signature',
   'clock-doubtful',
   'missing-answers',
+  'event-review',
+  'before-visit-answers',
+  'limit-ended',
   'routine-contact',
+  'break-over',
   'screening-due',
   'override-ended',
   'pressure-due',
@@ -25,7 +31,7 @@ export const matterKinds = [
 export type MatterKind = (typeof matterKinds)[number];
 
 /** Matters that may never be put off. */
-export const dangers: readonly MatterKind[] = ['red-flag', 'pause', 'same-day-contact'];
+export const dangers: readonly MatterKind[] = ['red-flag', 'pause', 'same-day-contact', 'danger-passed'];
 
 /** A matter with the day from which it shows. It holds facts, not words that would age. */
 export interface DueMatter {
@@ -40,6 +46,10 @@ export interface DueMatter {
   /** Decision the matter is about; answering it settles the matter. */
   readonly decisionId: string | null;
   readonly facts: Readonly<Record<string, string | number>>;
+  /** It falls away once the matter of this key, as old as this one, was acknowledged or taken on. */
+  readonly unlessHandled?: string;
+  /** Who it is given to when nobody has taken it on. */
+  readonly passesTo?: { readonly id: string; readonly name: string } | null;
 }
 
 /** Shows at once. */
@@ -88,6 +98,37 @@ export interface PatientState {
   /** Oldest occlusion pressure in use; null = no cuff in use. */
   readonly pressureMeasuredOn: Day | null;
   readonly baselines: readonly { readonly joint: Joint; readonly frozenOn: Day }[];
+  readonly care: CareState;
+}
+
+/** What the care around the dose tells the worklist. */
+export interface CareState {
+  readonly standing: CareStanding;
+  /** Instant from which care is closed; null while it is not. */
+  readonly closedAt: number | null;
+  /** Limits with a last day, in force or past it, that nobody has lifted or replaced. */
+  readonly limits: readonly {
+    readonly joint: Joint;
+    readonly kind: string;
+    readonly to: Day;
+    readonly author: string;
+  }[];
+  /** Events after which the screening has not been asked again. */
+  readonly events: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly day: Day;
+    readonly at: number;
+  }[];
+  /** Answers sent before a visit that nobody has confirmed. */
+  readonly answeredAt: number | null;
+  /** When the danger of each decision passes to the deputy, by decision. */
+  readonly passes: readonly {
+    readonly decisionId: string;
+    readonly on: Day;
+    readonly at: number;
+    readonly to: { readonly id: string; readonly name: string } | null;
+  }[];
 }
 
 /** Days after which each thing is asked again; clinic choices of the areas concerned. */

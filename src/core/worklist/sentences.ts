@@ -19,6 +19,14 @@ const aboutExercise: Readonly<Record<string, string>> = {
   'limit-expired': 'had a limit that ended; ask again before anything opens',
 };
 
+const aboutEvent: Readonly<Record<string, string>> = {
+  'medicine-change': 'A medicine was changed',
+  'joint-injection': 'A joint was injected',
+  surgery: 'There was an operation',
+  fall: 'There was a fall',
+  illness: 'There was an illness',
+};
+
 const exerciseSentence = ({ facts }: Told): string =>
   `${facts.exercise} ${aboutExercise[String(facts.reason)] ?? 'needs a look'}.`;
 
@@ -43,6 +51,16 @@ const sentences: Readonly<Record<DueMatter['kind'], (matter: Told, today: Day) =
   'screening-due': (matter, today) => `Screening is ${days(matter.facts.from, today)} old; ask it again.`,
   'pressure-due': (matter, today) =>
     `The measured occlusion pressure is ${days(matter.facts.from, today)} old.`,
+  'danger-passed': (matter) =>
+    matter.facts.deputy
+      ? `Nobody has acknowledged the danger of the ${joint(matter)} in time; it passes to ${matter.facts.deputy}.`
+      : `Nobody has acknowledged the danger of the ${joint(matter)} in time, and no deputy is named.`,
+  'event-review': (matter) =>
+    `${aboutEvent[String(matter.facts.event)] ?? 'Something happened'} on ${matter.facts.day}; the screening has not been asked again.`,
+  'before-visit-answers': () => 'Answered the questions before a visit; nobody has confirmed them.',
+  'limit-ended': (matter) =>
+    `The limit for the ${joint(matter)} (${matter.facts.limit}, ${matter.facts.author}) ended on ${matter.facts.to}; it binds until asked again.`,
+  'break-over': (matter) => `Expected back from a break on ${matter.facts.from}; no return is recorded.`,
   'baseline-due': (matter, today) =>
     `Usual values of the ${joint(matter)} were frozen ${days(matter.facts.from, today)} ago.`,
 };

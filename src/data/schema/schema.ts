@@ -1,6 +1,7 @@
 /** Every table, for the drizzle client and the migration tool. */
 export * from './accounts.ts';
 export * from './audit.ts';
+export * from './care.ts';
 export * from './clinical.ts';
 export * from './decisions.ts';
 export * from './logs.ts';

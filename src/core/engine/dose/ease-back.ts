@@ -83,9 +83,10 @@ const oneStepDown = (dose: Dose, context: EaseContext): Dose | null => {
     if (lighter.length > 0) return { ...dose, loadKg: Math.max(...lighter) };
   }
   if (dose.method !== 'occlusion' && dose.sets > 1) return { ...dose, sets: dose.sets - 1 };
-  const easier = dose.method === 'variation' ? context.ladder.easier(dose.exerciseId) : null;
-  if (dose.method !== 'variation' || !easier?.equipmentOwned) return null;
-  return { ...dose, exerciseId: easier.exerciseId, effectiveLoadKg: easier.effectiveLoadKg };
+  const easier = dose.method === 'variation' ? context.ladder.easier(dose.exerciseId, dose.side) : null;
+  if (dose.method !== 'variation' || !easier?.equipmentOwned || easier.side === null) return null;
+  const { exerciseId, effectiveLoadKg } = easier;
+  return { ...dose, exerciseId, effectiveLoadKg, side: easier.side ?? dose.side };
 };
 
 const previousVersion = ({ history, version }: EaseContext): PrescriptionVersion | null =>

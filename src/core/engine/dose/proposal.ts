@@ -1,5 +1,6 @@
 /** What a decision proposes for one prescribed exercise: a whole dose, and how it takes effect. */
 
+import type { Side } from '../../joints.ts';
 import type { Dose } from '../../model/dose.ts';
 import type { Contact, DecisionWord } from '../answers.ts';
 import type { LimitInForce } from './limits.ts';
@@ -19,6 +20,7 @@ export type Naming =
   | 'step-size-unknown'
   | 'return-not-step'
   | 'repetitions-start-again'
+  | 'loads-more-joints'
   | 'bound-by-limit';
 
 /** Facts that put the patient on the worklist. */
@@ -26,6 +28,7 @@ export type WorklistReason =
   | 'two-ease-backs'
   | 'floor-reached'
   | 'nothing-left-to-step'
+  | 'side-to-choose'
   | 'one-rep-max-missing'
   | 'limit-stands-in-the-way'
   | 'limit-expired'
@@ -66,10 +69,14 @@ export interface LadderStep {
   readonly effectiveLoadKg: number | null;
   readonly stepPercent: number | null;
   readonly equipmentOwned: boolean;
+  /** Side on which the work goes on; null where a clinician has to choose it; left out = unchanged. */
+  readonly side?: Side | 'both' | null;
+  /** It loads a joint, or brings a caution, that the present exercise does not. */
+  readonly addsDemand?: boolean;
 }
 
 /** The catalogue's ladders as the dose rules need them. */
 export interface Ladder {
-  readonly harder: (exerciseId: string) => LadderStep | null;
-  readonly easier: (exerciseId: string) => LadderStep | null;
+  readonly harder: (exerciseId: string, side: Side | 'both') => LadderStep | null;
+  readonly easier: (exerciseId: string, side: Side | 'both') => LadderStep | null;
 }

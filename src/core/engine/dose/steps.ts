@@ -86,17 +86,23 @@ export const stepVariation = (dose: VariationDose, context: StepContext): Candid
   if (repetitions) return step({ ...dose, repetitions });
   if (context.largestStep === 'repetitions') return same(dose);
   if (forbidsHarderVariation(context.limits)) return same(dose, ['limit-stands-in-the-way']);
-  const next = context.ladder.harder(dose.exerciseId);
+  const next = context.ladder.harder(dose.exerciseId, dose.side);
   if (!next?.equipmentOwned) return same(dose, ['nothing-left-to-step']);
+  if (next.side === null) return same(dose, ['side-to-choose']);
   const harder: VariationDose = {
     ...dose,
     exerciseId: next.exerciseId,
+    side: next.side ?? dose.side,
     effectiveLoadKg: next.effectiveLoadKg,
     repetitions: restart(dose.repetitions, context.signed),
   };
-  if (next.stepPercent === null) return step(harder, ['step-size-unknown', 'repetitions-start-again']);
-  const isOver = next.stepPercent > context.choices['load-step-percent'];
-  return step(harder, isOver ? ['over-ten-percent', 'repetitions-start-again'] : ['repetitions-start-again']);
+  const isOver = next.stepPercent !== null && next.stepPercent > context.choices['load-step-percent'];
+  return step(harder, [
+    ...(next.stepPercent === null ? (['step-size-unknown'] as const) : []),
+    ...(isOver ? (['over-ten-percent'] as const) : []),
+    'repetitions-start-again',
+    ...(next.addsDemand ? (['loads-more-joints'] as const) : []),
+  ]);
 };
 
 const fitsUnderCap = (dose: OcclusionDose): boolean =>

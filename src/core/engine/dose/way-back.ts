@@ -84,14 +84,18 @@ export const returnTarget = (
   return fitting.sort((a, b) => b.day - a.day)[0]?.dose ?? null;
 };
 
+/** A way back leads only to a dose tolerated before a cut: without a cut there is nothing to return from. */
 export const returnStep = (
   dose: Dose,
   tolerated: readonly ToleratedDose[],
   day: number,
+  lastCutDay: number | null,
   ownedLoadsKg: readonly number[],
   choices: EngineChoiceValues,
 ): Candidate | null => {
-  const target = returnTarget(dose, tolerated, day, choices);
+  if (lastCutDay === null) return null;
+  const before = tolerated.filter((one) => one.day <= lastCutDay);
+  const target = returnTarget(dose, before, day, choices);
   const back = target && halfWayTo(dose, target, ownedLoadsKg);
   return back ? { kind: 'return', dose: back, named: ['return-not-step'] } : null;
 };

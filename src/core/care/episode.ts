@@ -1,0 +1,238 @@
+/**
+ * One stretch of care: why the person comes, from the first contact to the end. One person may have
+ * several, one after the other or side by side.
+ *
+ * Each change is dated and has a reason. What may follow what is a table; everything else is refused
+ * with a sentence. Nothing here deletes or hides: a closed stretch stays readable, and what arrives
+ * later belongs to the record as before. The states and their order are a choice of this project.
+ */
+import { addDays, type Day, daysBetween, isDay } from '../day.ts';
+import type { Joint } from '../joints.ts';
+import type { PlannedSession } from '../model/record.ts';
+import { answer, type Outcome, type Refusal, refuse } from '../outcome.ts';
+
+export const episodeStates = ['open', 'active', 'on-break', 'discharged', 'transferred', 'died'] as const;
+export type EpisodeState = (typeof episodeStates)[number];
+
+export const breakKinds = ['holiday', 'illness', 'hospital'] as const;
+export type BreakKind = (typeof breakKinds)[number];
+
+export const closedStates: readonly EpisodeState[] = ['discharged', 'transferred', 'died'];
+
+export interface EpisodeChange {
+  readonly to: EpisodeState;
+  /** First day on which it holds. */
+  readonly on: Day;
+  readonly reason: string;
+  /** Of a break; null for every other state. */
+  readonly breakKind: BreakKind | null;
+  /** Day the person is expected back; only of a break, and null when not known. */
+  readonly expectedBack: Day | null;
+  readonly recordedAt: number;
+  readonly by: string;
+}
+
+export interface Contact {
+  readonly role: string;
+  readonly name: string;
+  readonly phone: string | null;
+}
+
+export interface Episode {
+  readonly id: string;
+  readonly diagnoses: readonly string[];
+  readonly joints: readonly Joint[];
+  /** The one or two followed daily. */
+  readonly followedJoints: readonly Joint[];
+  /** In the patient's own words. */
+  readonly goals: readonly string[];
+  readonly referrer: string | null;
+  readonly contacts: readonly Contact[];
+  /** Oldest first; the first one opens it. */
+  readonly changes: readonly EpisodeChange[];
+}
+
+const may = null;
+const isClosed = (state: string) => `This stretch of care is closed (${state}); open a new one.`;
+
+/** From a state to a state: null where it may follow, otherwise why not. */
+export const transitions: Readonly<Record<EpisodeState, Readonly<Record<EpisodeState, string | null>>>> = {
+  open: {
+    open: 'It is open already.',
+    active: may,
+    'on-break': may,
+    discharged: may,
+    transferred: may,
+    died: may,
+  },
+  active: {
+    open: 'Care has begun; it cannot be as if it had not.',
+    active: 'It is active already.',
+    'on-break': may,
+    discharged: may,
+    transferred: may,
+    died: may,
+  },
+  'on-break': {
+    open: 'A break ends with the return to care.',
+    active: may,
+    'on-break': 'It is on a break already; record the return first, then the next break.',
+    discharged: may,
+    transferred: may,
+    died: may,
+  },
+  discharged: {
+    open: isClosed('discharged'),
+    active: isClosed('discharged'),
+    'on-break': isClosed('discharged'),
+    discharged: isClosed('discharged'),
+    transferred: isClosed('discharged'),
+    died: isClosed('discharged'),
+  },
+  transferred: {
+    open: isClosed('transferred'),
+    active: isClosed('transferred'),
+    'on-break': isClosed('transferred'),
+    discharged: isClosed('transferred'),
+    transferred: isClosed('transferred'),
+    died: isClosed('transferred'),
+  },
+  died: {
+    open: isClosed('died'),
+    active: isClosed('died'),
+    'on-break': isClosed('died'),
+    discharged: isClosed('died'),
+    transferred: isClosed('died'),
+    died: isClosed('died'),
+  },
+};
+
+export type WantedChange = Omit<EpisodeChange, 'recordedAt' | 'by'>;
+
+const dayRefusals = (last: EpisodeChange, change: WantedChange, today: Day): readonly Refusal[] => {
+  const field = 'input.on';
+  if (!isDay(change.on)) {
+    return [{ field, code: 'wrong-type', reason: 'Give the day as YYYY-MM-DD, a day that exists.' }];
+  }
+  if (daysBetween(change.on, today) < 0) {
+    return [{ field, code: 'too-high', reason: 'The day is after today; record it on the day it begins.' }];
+  }
+  if (daysBetween(last.on, change.on) < 0) {
+    return [
+      { field, code: 'too-low', reason: `The last change was on ${last.on}; give that day or a later one.` },
+    ];
+  }
+  return [];
+};
+
+const breakRefusals = (change: WantedChange): readonly Refusal[] => {
+  const isBreak = change.to === 'on-break';
+  const refusals: Refusal[] = [];
+  if (isBreak !== (change.breakKind !== null)) {
+    const reason = isBreak
+      ? 'Say what kind of break it is: holiday, illness or hospital.'
+      : 'Only a break has a kind; leave it out.';
+    refusals.push({ field: 'input.breakKind', code: 'inconsistent', reason });
+  }
+  if (change.expectedBack !== null) {
+    const isLater = isDay(change.expectedBack) && isDay(change.on) && change.expectedBack > change.on;
+    if (!isBreak || !isLater) {
+      const reason = isBreak
+        ? 'The day of return lies after the first day of the break; check both.'
+        : 'Only a break has a day of return; leave it out.';
+      refusals.push({ field: 'input.expectedBack', code: 'inconsistent', reason });
+    }
+  }
+  return refusals;
+};
+
+export const lastChange = (episode: Pick<Episode, 'changes'>): EpisodeChange => {
+  const last = episode.changes.at(-1);
+  if (!last) throw new RangeError('A stretch of care begins with a change that opens it.');
+  return last;
+};
+
+/** The change as it may be recorded, or every reason why not. */
+export const checkChange = (
+  episode: Pick<Episode, 'changes'>,
+  change: WantedChange,
+  today: Day,
+): Outcome<WantedChange> => {
+  const last = lastChange(episode);
+  const barred = transitions[last.to][change.to];
+  if (barred !== null) return refuse('to', 'inconsistent', barred);
+  const refused = [
+    ...dayRefusals(last, change, today),
+    ...breakRefusals(change),
+    ...(change.reason.trim() === ''
+      ? [{ field: 'input.reason', code: 'missing' as const, reason: 'Give the reason in a few words.' }]
+      : []),
+  ];
+  return refused.length > 0 ? { ok: false, refused } : answer(change);
+};
+
+/** The change that holds on a day; null before it was opened. */
+export const changeOn = (episode: Pick<Episode, 'changes'>, day: Day): EpisodeChange | null =>
+  episode.changes.findLast((change) => change.on <= day) ?? null;
+
+export interface CareStanding {
+  /** "not-recorded": nobody has opened a stretch of care, so nothing follows from one. */
+  readonly state: 'not-recorded' | 'in-care' | 'on-break' | 'closed';
+  /** The change that made it so; null when not recorded. */
+  readonly change: EpisodeChange | null;
+  /** The last return from a break, whatever came after it. */
+  readonly returned: { readonly on: Day; readonly from: BreakKind } | null;
+}
+
+const newest = (changes: readonly EpisodeChange[]): EpisodeChange | null =>
+  changes.reduce<EpisodeChange | null>(
+    (best, next) =>
+      !best || next.on > best.on || (next.on === best.on && next.recordedAt >= best.recordedAt) ? next : best,
+    null,
+  );
+
+const returnsOf = (episode: Pick<Episode, 'changes'>, day: Day) =>
+  episode.changes.flatMap((change, place) => {
+    const before = episode.changes[place - 1];
+    return change.to === 'active' && before?.breakKind && change.on <= day
+      ? [{ on: change.on, from: before.breakKind }]
+      : [];
+  });
+
+/** Where the person stands over all stretches: in care as long as one goes on. */
+export const standingOn = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): CareStanding => {
+  const standing = episodes.map((episode) => changeOn(episode, day)).filter((change) => change !== null);
+  const returned =
+    episodes
+      .flatMap((episode) => returnsOf(episode, day))
+      .sort((a, b) => (a.on < b.on ? -1 : 1))
+      .at(-1) ?? null;
+  const of = (...states: EpisodeState[]) => newest(standing.filter((change) => states.includes(change.to)));
+  if (standing.length === 0) return { state: 'not-recorded', change: null, returned };
+  const going = of('open', 'active');
+  if (going) return { state: 'in-care', change: going, returned };
+  const resting = of('on-break');
+  if (resting) return { state: 'on-break', change: resting, returned };
+  return { state: 'closed', change: of('discharged', 'transferred', 'died'), returned };
+};
+
+/** Days from `from` to `to` on which nothing is planned: every stretch is on a break or closed. */
+export const daysOff = (
+  episodes: readonly Pick<Episode, 'changes'>[],
+  from: Day,
+  to: Day,
+): ReadonlySet<Day> => {
+  const off = new Set<Day>();
+  if (episodes.length === 0) return off;
+  for (let day = from; day <= to; day = addDays(day, 1)) {
+    const { state } = standingOn(episodes, day);
+    if (state === 'on-break' || state === 'closed') off.add(day);
+  }
+  return off;
+};
+
+/** Planned sessions without the days of an agreed break: what was not planned was not missed. */
+export const withoutDaysOff = (
+  planned: readonly PlannedSession[],
+  off: ReadonlySet<Day>,
+): readonly PlannedSession[] => planned.filter(({ day }) => !off.has(day));

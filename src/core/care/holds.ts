@@ -1,0 +1,63 @@
+/**
+ * Prescribed exercises that rest for a reason outside the engine: an agreed break, the end of care, a
+ * return not yet screened, or an agreement that does not stand. The sentence is for the patient.
+ */
+import type { Today } from '../engine/answers.ts';
+import type { Dose } from '../model/dose.ts';
+import type { CareAround } from './closings.ts';
+import { missingConsents } from './consent.ts';
+import { eventEffects, isAskedAgain } from './event-effects.ts';
+
+export interface Hold {
+  readonly today: Extract<Today, 'rest-this-joint'>;
+  readonly code: 'care-closed' | 'on-break' | 'returned' | 'after-event' | 'no-consent';
+  readonly patientText: string;
+}
+
+const hold = (code: Hold['code'], patientText: string): Hold => ({
+  today: 'rest-this-joint',
+  code,
+  patientText,
+});
+
+const breakHold = (care: CareAround, dose: Pick<Dose, 'method'>): Hold | null => {
+  const { state, returned } = care.standing;
+  if (state === 'closed') {
+    return hold('care-closed', 'Your time with us has ended. You can still read everything here.');
+  }
+  if (state === 'on-break') {
+    return hold('on-break', 'You are on a break we agreed on. Nothing is planned until you are back.');
+  }
+  if (!returned || (care.screening !== null && care.screening.day >= returned.on)) return null;
+  // After a holiday ordinary work goes on under the engine's own rule for gaps; a cuff does not.
+  return returned.from === 'holiday' && dose.method !== 'occlusion'
+    ? null
+    : hold('returned', 'Welcome back. Ring us first: we ask you some questions before you start again.');
+};
+
+/** What closes a method after something happened stops the work under way as well. */
+const eventHold = (care: CareAround, { method }: Pick<Dose, 'method'>): Hold | null =>
+  care.events.some(
+    (event) =>
+      eventEffects[event.kind].closesUntilAsked.includes(method) && !isAskedAgain(event, care.screening),
+  )
+    ? hold(
+        'after-event',
+        'Something has happened since you began. We ask you some questions before you go on.',
+      )
+    : null;
+
+const consentHold = (care: CareAround, dose: Dose): Hold | null =>
+  missingConsents(care.consents, dose).length > 0
+    ? hold(
+        'no-consent',
+        'You have not agreed to this exercise, or took it back. It rests until we have spoken.',
+      )
+    : null;
+
+export const holdOn = (care: CareAround, dose: Dose): Hold | null =>
+  breakHold(care, dose) ?? eventHold(care, dose) ?? consentHold(care, dose);
+
+/** Nothing is asked for on the day: no reminder, no session, no morning. */
+export const asksNothing = (care: Pick<CareAround, 'standing'>): boolean =>
+  care.standing.state === 'on-break' || care.standing.state === 'closed';

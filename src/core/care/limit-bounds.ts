@@ -1,0 +1,115 @@
+/**
+ * What limits of a surgeon, physician or clinician leave of an exercise and of a dose. A limit that has
+ * run out binds as before and asks again; only a later entry, or lifting it, opens.
+ *
+ * The catalogue knows no degrees of range: a limit on range goes with the prescription as a caution and
+ * is the clinician's to judge. Which positions bear weight is read from the catalogue's own words for the
+ * position; that reading is a choice of this project.
+ */
+import { exerciseById, jointsLoaded } from '../catalogue/catalogue.ts';
+import type { Exercise, WorkedSide } from '../catalogue/exercise.ts';
+import type { Caution } from '../caution.ts';
+import { type Day, dayNumber } from '../day.ts';
+import { type LimitInForce, limitsInForce, loadCeilingKg } from '../engine/dose/limits.ts';
+import { type Joint, jointNameOf } from '../joints.ts';
+import type { Dose } from '../model/dose.ts';
+import type { Limit } from '../model/record.ts';
+import type { Refusal } from '../outcome.ts';
+import { milligrams } from '../units.ts';
+
+const legJoints = ['hip', 'knee', 'ankle', 'foot', 'low-back'];
+const bearing = {
+  legs: /^(standing|sitting to standing|bent forward|leaning|on )/,
+  arms: /^(on |hanging|leaning)/,
+};
+
+/** True unless the position keeps weight off the limb of the joint; a bridge rests on feet and shoulders. */
+const bearsWeight = (exercise: Exercise, joint: Joint): boolean => {
+  const isOfLeg = legJoints.includes(jointNameOf(joint));
+  const byPosition = (isOfLeg ? bearing.legs : bearing.arms).test(exercise.position);
+  return byPosition || (isOfLeg && /bridge/.test(`${exercise.family} ${exercise.id}`));
+};
+
+const untilWords = (limit: LimitInForce): string =>
+  limit.isExpired
+    ? `its last day was ${limit.to}, and it binds until it is asked again`
+    : limit.to === null
+      ? 'until lifted'
+      : `until ${limit.to}`;
+
+const sentence = (limit: LimitInForce, what: string): string =>
+  `${what} (${limit.joint}, set by ${limit.author}, ${untilWords(limit)}).`;
+
+/** Why an exercise may not be done at all under a limit; null where it may. No exercise listed lands or hops. */
+const closesExercise = (limit: LimitInForce, exercise: Exercise): string | null =>
+  limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)
+    ? sentence(limit, 'A limit on weight-bearing stands; this exercise puts weight on the joint')
+    : null;
+
+const kindWords: Readonly<Record<Limit['kind'], string>> = {
+  'weight-bearing': 'weight-bearing',
+  range: 'range of movement',
+  'load-ceiling': 'load',
+  'no-impact': 'impact',
+  none: 'nothing',
+};
+
+/** Every limit on a joint the exercise loads, told with the prescription. */
+export const limitCautions = (
+  all: readonly Limit[],
+  on: { readonly exerciseId: string; readonly side: WorkedSide },
+  today: Day,
+): readonly Caution[] =>
+  limitsFor(all, on.exerciseId, on.side, today).limits.map((limit) => ({
+    id: `limit-${limit.kind}-${limit.joint}`,
+    text: sentence(
+      limit,
+      `Limit on ${kindWords[limit.kind]}; the clinician judges that the exercise keeps within it`,
+    ),
+    patientText: `There is a limit for your ${limit.joint.replace('-', ' ')}: ${kindWords[limit.kind]}. Keep to it as ${limit.author} told you.`,
+    from: 'limit',
+    support: 'clinic',
+  }));
+
+export interface LimitsFor {
+  readonly limits: readonly LimitInForce[];
+  readonly ceilingKg: number;
+  /** Sentences that close the exercise; empty where it may be done. */
+  readonly closing: readonly string[];
+}
+
+export const limitsFor = (
+  all: readonly Limit[],
+  exerciseId: string,
+  side: WorkedSide,
+  today: Day,
+): LimitsFor => {
+  const exercise = exerciseById(exerciseId);
+  const limits = exercise ? limitsInForce(all, jointsLoaded(exerciseId, side), dayNumber(today)) : [];
+  const closing = exercise
+    ? limits.map((limit) => closesExercise(limit, exercise)).filter((text) => text !== null)
+    : [];
+  return { limits, ceilingKg: loadCeilingKg(limits), closing };
+};
+
+const handledKg = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
+
+/** Refusals of a dose, whoever made it: used when it is proposed, kept and signed. */
+export const limitRefusals = (all: readonly Limit[], dose: Dose, today: Day): readonly Refusal[] => {
+  const { limits, ceilingKg, closing } = limitsFor(all, dose.exerciseId, dose.side, today);
+  const over = milligrams(handledKg(dose)) > milligrams(ceilingKg);
+  const ceilings = limits.filter((limit) => limit.kind === 'load-ceiling');
+  const reasons = [
+    ...closing,
+    ...(over
+      ? ceilings.map((limit) =>
+          sentence(limit, `${handledKg(dose)} kg is over the limit of ${limit.ceilingKg} kg`),
+        )
+      : []),
+  ];
+  return reasons.map((reason) => ({ field: 'input.exerciseId', code: 'inconsistent', reason }));
+};
+
+/** Loads that may be handled for an exercise. */
+export const loadsWithin = (ownedLoadsKg: readonly number[], ceilingKg: number): readonly number[] =>
+  ownedLoadsKg.filter((kg) => milligrams(kg) <= milligrams(ceilingKg));

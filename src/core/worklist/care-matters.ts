@@ -1,0 +1,102 @@
+/**
+ * Matters of the care around the dose: what waits for a person, and what a break or the end of care
+ * takes off the list. Danger is never taken off by a break; after the end of care only what arrived
+ * later is listed, so that a session sent late is seen.
+ */
+import { addDays, type Day, daysBetween } from '../day.ts';
+import { always, type CareState, type DueMatter, dangers, type PatientState } from './matter.ts';
+
+const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
+
+const blank = { showsFrom: always, joint: null, decisionId: null, facts: {} } as const;
+
+const limitsEnded = ({ limits }: CareState): readonly DueMatter[] =>
+  limits.map(({ joint, kind, to, author }) => ({
+    key: `limit-ended ${joint} ${kind} ${to}`,
+    kind: 'limit-ended',
+    since: noon(to),
+    showsFrom: addDays(to, 1),
+    joint,
+    decisionId: null,
+    facts: { limit: kind, to, author },
+  }));
+
+const eventReviews = ({ events }: CareState): readonly DueMatter[] =>
+  events.map((event) => ({
+    ...blank,
+    key: `event-review ${event.id}`,
+    kind: 'event-review',
+    since: event.at,
+    facts: { event: event.kind, day: event.day },
+  }));
+
+const breakOver = ({ standing }: CareState): readonly DueMatter[] => {
+  const back = standing.state === 'on-break' ? standing.change?.expectedBack : null;
+  return back
+    ? [
+        {
+          ...blank,
+          key: 'break-over',
+          kind: 'break-over',
+          since: noon(back),
+          showsFrom: back,
+          facts: { from: back },
+        },
+      ]
+    : [];
+};
+
+const passed = (state: PatientState): readonly DueMatter[] =>
+  state.care.passes.flatMap(({ decisionId, on, at, to }): readonly DueMatter[] => {
+    const row = state.decisions.find((one) => one.id === decisionId);
+    if (!row || row.settled !== null) return [];
+    return [
+      {
+        key: `danger-passed ${row.joint}`,
+        kind: 'danger-passed',
+        since: row.evaluatedAt,
+        showsFrom: on,
+        joint: row.joint,
+        decisionId,
+        facts: { at, deputy: to?.name ?? '' },
+        unlessHandled: `decision ${row.joint}`,
+        passesTo: to,
+      },
+    ];
+  });
+
+export const careMatters = (state: PatientState): readonly DueMatter[] => [
+  ...limitsEnded(state.care),
+  ...eventReviews(state.care),
+  ...breakOver(state.care),
+  ...passed(state),
+  ...(state.care.answeredAt === null
+    ? []
+    : [
+        {
+          ...blank,
+          key: 'before-visit-answers',
+          kind: 'before-visit-answers' as const,
+          since: state.care.answeredAt,
+        },
+      ]),
+];
+
+/** What only time brings up, as long as the patient is in care. */
+const remindedBy: readonly DueMatter['kind'][] = [
+  'missing-answers',
+  'screening-due',
+  'pressure-due',
+  'baseline-due',
+  'limit-ended',
+  'break-over',
+  'override-ended',
+];
+
+export const afterCare = (matters: readonly DueMatter[], care: CareState): readonly DueMatter[] => {
+  const { closedAt } = care;
+  if (closedAt !== null)
+    return matters.filter((matter) => !remindedBy.includes(matter.kind) && matter.since > closedAt);
+  if (care.standing.state !== 'on-break') return matters;
+  return matters.filter((matter) => dangers.includes(matter.kind) || matter.kind !== 'missing-answers');
+};

@@ -1,0 +1,35 @@
+/** The care around a patient's dose as the core asks for it. */
+import type { CareAround } from '#core/care/closings.ts';
+import { standingOn } from '#core/care/episode.ts';
+import { type Hold, holdOn } from '#core/care/holds.ts';
+import type { Access } from './access.ts';
+import { eventsOf } from './care.ts';
+import { consentsOf } from './consents.ts';
+import { episodesOf } from './episodes.ts';
+import type { Prescription } from './prescriptions.ts';
+import { newestScreening, type RecordedScreening } from './screenings.ts';
+
+export const careAroundOf = async (
+  access: Access,
+  patientId: string,
+  screening: Pick<RecordedScreening, 'day' | 'recordedAt'> | null,
+): Promise<CareAround> => ({
+  standing: standingOn(await episodesOf(access, patientId), access.day),
+  consents: await consentsOf(access, patientId),
+  events: await eventsOf(access, patientId),
+  screening,
+});
+
+/** Exercises that rest today for a reason outside the engine, by prescription. */
+export const holdsOf = async (
+  access: Access,
+  patientId: string,
+  versions: readonly Prescription[],
+): Promise<{ readonly care: CareAround; readonly holds: ReadonlyMap<string, Hold> }> => {
+  const care = await careAroundOf(access, patientId, await newestScreening(access, patientId));
+  const held = versions.flatMap((row): [string, Hold][] => {
+    const hold = holdOn(care, row.dose);
+    return hold ? [[row.id, hold]] : [];
+  });
+  return { care, holds: new Map(held) };
+};

@@ -1,0 +1,113 @@
+/** Who takes over danger nobody has acknowledged, and who looks after a pause until when. */
+import { randomUUID } from 'node:crypto';
+import { and, desc, eq, isNull } from 'drizzle-orm';
+import type { Day } from '#core/day.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { writtenNow } from './episodes.ts';
+import { touchMatters } from './matters.ts';
+import { authUser, deputy, pauseOwner } from './schema/schema.ts';
+
+export interface Deputy {
+  readonly id: string;
+  readonly name: string;
+}
+
+export const deputyOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<Deputy | null> => {
+  const [row] = await access.store.read
+    .select()
+    .from(deputy)
+    .where(eq(deputy.clinicId, access.clinicId))
+    .orderBy(desc(deputy.recordedAt), desc(deputy.id))
+    .limit(1);
+  return row?.userId && row.userName ? { id: row.userId, name: row.userName } : null;
+};
+
+/** Clinicians of the clinic who may be asked to stand in. */
+export const cliniciansOf = (access: Access): Promise<readonly Deputy[]> =>
+  Promise.resolve(
+    access.store.read
+      .select({ id: authUser.id, name: authUser.name })
+      .from(authUser)
+      .where(
+        and(
+          eq(authUser.clinicId, access.clinicId),
+          eq(authUser.role, 'clinician'),
+          isNull(authUser.deactivatedAt),
+        ),
+      )
+      .orderBy(authUser.name),
+  );
+
+/** Names a clinician of the clinic, or nobody; false when there is no such clinician. */
+export const nameDeputy = (access: Access, userId: string | null): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const found = (await cliniciansOf(access)).find((one) => one.id === userId);
+    if (userId !== null && !found) return false;
+    const id = randomUUID();
+    await tx.insert(deputy).values({
+      id,
+      clinicId: access.clinicId,
+      userId: found?.id ?? null,
+      userName: found?.name ?? null,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    // Every danger that waits is given to somebody else now.
+    access.store.beforeCommit(`worklist ${access.clinicId}`, async () => {
+      const { rebuildWorklist } = await import('./worklist.ts');
+      await rebuildWorklist(access);
+    });
+    await sealed(tx, access, { act: 'write', subject: 'deputy', subjectId: id });
+    return true;
+  });
+
+export interface PauseOwner {
+  readonly decisionId: string;
+  readonly ownerName: string;
+  readonly until: Day;
+  readonly remark: string | null;
+  readonly recordedAt: number;
+}
+
+/** Newest first. */
+export const pauseOwnersOf = async (access: Access, patientId: string): Promise<readonly PauseOwner[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(pauseOwner)
+    .where(and(eq(pauseOwner.clinicId, access.clinicId), eq(pauseOwner.patientId, patientId)))
+    .orderBy(desc(pauseOwner.recordedAt));
+  return rows.map(({ decisionId, ownerName, until, remark, recordedAt }) => ({
+    decisionId,
+    ownerName,
+    until,
+    remark,
+    recordedAt,
+  }));
+};
+
+/** The caller, or a named colleague, looks after a pause until a day. */
+export const ownPause = (
+  access: Access,
+  patientId: string,
+  row: {
+    readonly decisionId: string;
+    readonly until: Day;
+    readonly remark: string | null;
+    readonly owner: Deputy;
+  },
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    const { owner, ...rest } = row;
+    await tx.insert(pauseOwner).values({ ...now, ...rest, ownerId: owner.id, ownerName: owner.name });
+    touchMatters(access, patientId);
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'pause-owner',
+      subjectId: now.id,
+      patientId,
+      detail: { decisionId: row.decisionId, ownerId: owner.id },
+    });
+    return now.id;
+  });

@@ -1,0 +1,106 @@
+/** Stretches of care: opened once, changed by rows of their own, never edited. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq } from 'drizzle-orm';
+import type { Episode, EpisodeState, WantedChange } from '#core/care/episode.ts';
+import type { Joint } from '#core/joints.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { touchMatters } from './matters.ts';
+import { type ClosedMatter, episode, episodeChange } from './schema/care.ts';
+
+export type NewEpisode = Omit<Episode, 'id' | 'changes'>;
+
+type EpisodeRow = typeof episode.$inferSelect;
+type ChangeRow = typeof episodeChange.$inferSelect;
+
+/** Stretches from their rows; rows come oldest first. */
+export const episodesFrom = (
+  rows: readonly EpisodeRow[],
+  changes: readonly ChangeRow[],
+): readonly Episode[] =>
+  rows.map((row) => ({
+    id: row.id,
+    diagnoses: row.diagnoses,
+    joints: row.joints as readonly Joint[],
+    followedJoints: row.followedJoints as readonly Joint[],
+    goals: row.goals,
+    referrer: row.referrer,
+    contacts: row.contacts,
+    changes: changes
+      .filter((change) => change.episodeId === row.id)
+      .map(({ state, on, reason, breakKind, expectedBack, recordedAt, byName }) => ({
+        to: state,
+        on,
+        reason,
+        breakKind,
+        expectedBack,
+        recordedAt,
+        by: byName,
+      })),
+  }));
+
+export const episodesOf = async (access: Access, patientId: string): Promise<readonly Episode[]> => {
+  const { read } = access.store;
+  const rows = await read
+    .select()
+    .from(episode)
+    .where(and(eq(episode.clinicId, access.clinicId), eq(episode.patientId, patientId)))
+    .orderBy(asc(episode.recordedAt), asc(episode.id));
+  if (rows.length === 0) return [];
+  const changes = await read
+    .select()
+    .from(episodeChange)
+    .where(and(eq(episodeChange.clinicId, access.clinicId), eq(episodeChange.patientId, patientId)))
+    .orderBy(asc(episodeChange.recordedAt), asc(episodeChange.on));
+  return episodesFrom(rows, changes);
+};
+
+/** Columns of a row written now by the caller. */
+export const writtenNow = (access: Access, patientId: string) => ({
+  id: randomUUID(),
+  clinicId: access.clinicId,
+  patientId,
+  recordedAt: access.now,
+  recordedBy: access.actorId,
+  byName: access.actorName,
+});
+
+interface ChangeOf {
+  readonly episodeId: string;
+  readonly change: Omit<WantedChange, 'to'> & { readonly to: EpisodeState };
+  readonly closedMatters: readonly ClosedMatter[];
+}
+
+/** Records a change that `checkChange` of the core has let through. */
+export const changeEpisode = (access: Access, patientId: string, row: ChangeOf): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    const { to: state, ...rest } = row.change;
+    await tx
+      .insert(episodeChange)
+      .values({ ...now, episodeId: row.episodeId, state, ...rest, closedMatters: row.closedMatters });
+    touchMatters(access, patientId);
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'episode-change',
+      subjectId: now.id,
+      patientId,
+      detail: { episodeId: row.episodeId, state, closed: row.closedMatters.length },
+    });
+    return now.id;
+  });
+
+export const openEpisode = (
+  access: Access,
+  patientId: string,
+  row: NewEpisode,
+  reason: string,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    await tx.insert(episode).values({ ...now, ...row });
+    await sealed(tx, access, { act: 'write', subject: 'episode', subjectId: now.id, patientId });
+    const change = { to: 'open', on: access.day, reason, breakKind: null, expectedBack: null } as const;
+    await changeEpisode(access, patientId, { episodeId: now.id, change, closedMatters: [] });
+    return now.id;
+  });

@@ -1,0 +1,76 @@
+/** Watched occlusion sessions and checks of what a patient can do with a cuff alone. */
+import { and, asc, eq } from 'drizzle-orm';
+import type { HomeCheck, HomeFacts, ObservedSession } from '#core/care/home-gate.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { writtenNow } from './episodes.ts';
+import { homeCheck, observedSession } from './schema/care.ts';
+
+export const homeFactsOf = async (access: Access, patientId: string): Promise<HomeFacts> => {
+  const { read } = access.store;
+  const observed = await read
+    .select()
+    .from(observedSession)
+    .where(and(eq(observedSession.clinicId, access.clinicId), eq(observedSession.patientId, patientId)))
+    .orderBy(asc(observedSession.day), asc(observedSession.recordedAt));
+  const checks = await read
+    .select()
+    .from(homeCheck)
+    .where(and(eq(homeCheck.clinicId, access.clinicId), eq(homeCheck.patientId, patientId)))
+    .orderBy(asc(homeCheck.recordedAt));
+  return {
+    observed: observed.map(({ limb, side, day, watchedWhole, recordedAt, byName }) => ({
+      limb,
+      side,
+      day,
+      watchedWhole,
+      recordedAt,
+      by: byName,
+    })),
+    checks: checks.map(
+      ({ id: _id, clinicId: _c, patientId: _p, recordedBy: _r, byName, reason: _why, ...row }) => ({
+        ...row,
+        by: byName,
+      }),
+    ),
+  };
+};
+
+export const recordObservedSession = (
+  access: Access,
+  patientId: string,
+  row: Pick<ObservedSession, 'limb' | 'side' | 'day' | 'watchedWhole'> & {
+    readonly remoteReason: string | null;
+    readonly remark: string | null;
+  },
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    await tx.insert(observedSession).values({ ...now, ...row });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'observed-session',
+      subjectId: now.id,
+      patientId,
+      detail: { limb: row.limb, side: row.side },
+    });
+    return now.id;
+  });
+
+export const recordHomeCheck = (
+  access: Access,
+  patientId: string,
+  row: Omit<HomeCheck, 'day' | 'recordedAt' | 'by'> & { readonly reason: string | null },
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    await tx.insert(homeCheck).values({ ...now, ...row, day: access.day });
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'home-check',
+      subjectId: now.id,
+      patientId,
+      detail: { limb: row.limb, side: row.side, wrapOpened: row.wrapOpened },
+    });
+    return now.id;
+  });

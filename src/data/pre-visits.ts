@@ -1,0 +1,46 @@
+/** Questions answered on the phone before a visit. */
+import { and, desc, eq } from 'drizzle-orm';
+import type { PreVisit } from '#core/care/pre-visit.ts';
+import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { Access } from './access.ts';
+import { sealed } from './audit.ts';
+import { writtenNow } from './episodes.ts';
+import { touchMatters } from './matters.ts';
+import { preVisit } from './schema/care.ts';
+
+export interface RecordedPreVisit extends PreVisit {
+  readonly id: string;
+  readonly sheetVersion: string;
+  readonly recordedAt: number;
+}
+
+export const newestPreVisit = async (access: Access, patientId: string): Promise<RecordedPreVisit | null> => {
+  const [row] = await access.store.read
+    .select()
+    .from(preVisit)
+    .where(and(eq(preVisit.clinicId, access.clinicId), eq(preVisit.patientId, patientId)))
+    .orderBy(desc(preVisit.recordedAt), desc(preVisit.id))
+    .limit(1);
+  if (!row) return null;
+  const { id, day, sheetVersion, answers, recordedAt } = row;
+  return { id, day, sheetVersion, answers, recordedAt };
+};
+
+export const recordPreVisit = (
+  access: Access,
+  patientId: string,
+  sheet: { readonly sheetVersion: string; readonly answers: readonly ScreeningItemAnswer[] },
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    await tx.insert(preVisit).values({ ...now, day: access.day, ...sheet });
+    touchMatters(access, patientId);
+    await sealed(tx, access, {
+      act: 'write',
+      subject: 'pre-visit',
+      subjectId: now.id,
+      patientId,
+      detail: { items: sheet.answers.length },
+    });
+    return now.id;
+  });

@@ -1,0 +1,261 @@
+/** Care around the dose: stretches of care, agreements, questions before a visit, watched sessions, visits. */
+import { sql } from 'drizzle-orm';
+import { consentKinds } from '#core/care/consent.ts';
+import { breakKinds, type Contact, episodeStates } from '#core/care/episode.ts';
+import { medicineActs } from '#core/care/event-effects.ts';
+import { visitPlaces } from '#core/care/remote-visit.ts';
+import { limbs, sides } from '#core/joints.ts';
+import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import { careEvent } from './clinical.ts';
+import { decision } from './decisions.ts';
+import { dayShape, kit, words } from './kit.ts';
+import { clinic, patient } from './people.ts';
+
+const owned = () => ({
+  id: kit.id('id').primaryKey(),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  recordedAt: kit.instant('recorded_at'),
+  recordedBy: kit.id('recorded_by'),
+  byName: kit.text('by_name'),
+});
+
+export const episode = kit.table(
+  'episode',
+  {
+    ...owned(),
+    diagnoses: kit.json<readonly string[]>('diagnoses'),
+    joints: kit.json<readonly string[]>('joints'),
+    followedJoints: kit.json<readonly string[]>('followed_joints'),
+    goals: kit.json<readonly string[]>('goals'),
+    referrer: kit.textOrNull('referrer'),
+    contacts: kit.json<readonly Contact[]>('contacts'),
+  },
+  (t) => [
+    kit.index('episode_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('episode_followed', sql`json_array_length(${t.followedJoints}) BETWEEN 1 AND 2`),
+    kit.check('episode_diagnoses', sql`json_array_length(${t.diagnoses}) > 0`),
+  ],
+);
+
+export interface ClosedMatter {
+  readonly key: string;
+  readonly kind: string;
+  readonly since: number;
+}
+
+/** What a stretch of care became, and when; the newest row counts. */
+export const episodeChange = kit.table(
+  'episode_change',
+  {
+    ...owned(),
+    episodeId: kit.id('episode_id').references(() => episode.id),
+    state: kit.word('state', episodeStates),
+    on: kit.day('on_day'),
+    reason: kit.text('reason'),
+    breakKind: kit.wordOrNull('break_kind', breakKinds),
+    expectedBack: kit.dayOrNull('expected_back'),
+    /** Matters of the worklist that ended with it. */
+    closedMatters: kit.json<readonly ClosedMatter[]>('closed_matters'),
+  },
+  (t) => [
+    kit.index('episode_change_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('episode_change_state', sql`${t.state} IN (${words(episodeStates)})`),
+    kit.check('episode_change_reason', sql`length(trim(${t.reason})) > 0`),
+    kit.check('episode_change_day', sql`${t.on} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check('episode_change_break', sql`(${t.state} = 'on-break') = (${t.breakKind} IS NOT NULL)`),
+  ],
+);
+
+/** The clinic's own words for an agreement, by version. */
+export const consentWording = kit.table(
+  'consent_wording',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    kind: kit.word('kind', consentKinds),
+    version: kit.whole('version'),
+    text: kit.text('text'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+  },
+  (t) => [
+    kit.unique('consent_wording_version').on(t.clinicId, t.kind, t.version),
+    kit.check('consent_wording_kind', sql`${t.kind} IN (${words(consentKinds)})`),
+    kit.check('consent_wording_text', sql`length(trim(${t.text})) BETWEEN 1 AND 4000`),
+  ],
+);
+
+export const consentActs = ['given', 'withdrawn'] as const;
+
+export const consent = kit.table(
+  'consent',
+  {
+    ...owned(),
+    kind: kit.word('kind', consentKinds),
+    act: kit.word('act', consentActs),
+    /** 0 = the proposed wording nobody of the clinic has written. */
+    wordingVersion: kit.whole('wording_version'),
+    /** Who said it: the patient on the own page, or a clinician who wrote it down. */
+    saidTo: kit.word('said_to', ['own-page', 'clinician']),
+    reason: kit.textOrNull('reason'),
+  },
+  (t) => [
+    kit.index('consent_by_patient').on(t.patientId, t.kind, t.recordedAt),
+    kit.check('consent_kind', sql`${t.kind} IN (${words(consentKinds)})`),
+    kit.check('consent_act', sql`${t.act} IN (${words(consentActs)})`),
+    kit.check('consent_said_to', sql`${t.saidTo} IN (${words(['own-page', 'clinician'])})`),
+    kit.check('consent_wording_number', sql`${t.wordingVersion} >= 0`),
+  ],
+);
+
+/** Questions the patient answered before a visit. It is no screening until a clinician confirms it. */
+export const preVisit = kit.table(
+  'pre_visit',
+  {
+    ...owned(),
+    day: kit.day('day'),
+    sheetVersion: kit.text('sheet_version'),
+    answers: kit.json<readonly ScreeningItemAnswer[]>('answers'),
+  },
+  (t) => [
+    kit.index('pre_visit_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('pre_visit_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+/** One supervised occlusion session, logged by the clinician who watched. */
+export const observedSession = kit.table(
+  'observed_session',
+  {
+    ...owned(),
+    limb: kit.word('limb', limbs),
+    side: kit.word('side', sides),
+    day: kit.day('day'),
+    watchedWhole: kit.yes('watched_whole'),
+    /** Why it was done at a distance, where it was. */
+    remoteReason: kit.textOrNull('remote_reason'),
+    remark: kit.textOrNull('remark'),
+  },
+  (t) => [
+    kit.index('observed_session_by_patient').on(t.patientId, t.limb, t.side, t.day),
+    kit.check('observed_session_limb', sql`${t.limb} IN (${words(limbs)})`),
+    kit.check('observed_session_side', sql`${t.side} IN (${words(sides)})`),
+    kit.check('observed_session_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+/** What a patient can do with a cuff alone, per limb; the newest row counts. */
+export const homeCheck = kit.table(
+  'home_check',
+  {
+    ...owned(),
+    limb: kit.word('limb', limbs),
+    side: kit.word('side', sides),
+    day: kit.day('day'),
+    releasesWithLeftHand: kit.yes('releases_with_left_hand'),
+    releasesWithRightHand: kit.yes('releases_with_right_hand'),
+    feelingIntact: kit.yes('feeling_intact'),
+    knowsToRelease: kit.yes('knows_to_release'),
+    wrapOpened: kit.yes('wrap_opened'),
+    reason: kit.textOrNull('reason'),
+  },
+  (t) => [
+    kit.index('home_check_by_patient').on(t.patientId, t.limb, t.side, t.recordedAt),
+    kit.check('home_check_limb', sql`${t.limb} IN (${words(limbs)})`),
+    kit.check('home_check_side', sql`${t.side} IN (${words(sides)})`),
+    kit.check('home_check_wrap', sql`${t.wrapOpened} = 0 OR length(trim(${t.reason})) > 0`),
+  ],
+);
+
+/** Unfinished work of one person on one form of one patient. Overwritten as it grows and dropped when sent. */
+export const draft = kit.table(
+  'draft',
+  {
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    userId: kit.id('user_id'),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    form: kit.text('form'),
+    typed: kit.json<Readonly<Record<string, string>>>('typed'),
+    savedAt: kit.instant('saved_at'),
+  },
+  (t) => [
+    kit.key({ columns: [t.clinicId, t.userId, t.patientId, t.form] }),
+    kit.check('draft_size', sql`length(${t.typed}) <= 32768`),
+  ],
+);
+
+/** Who takes over danger nobody has acknowledged; the newest row of a clinic counts. */
+export const deputy = kit.table(
+  'deputy',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    /** null = nobody. */
+    userId: kit.idOrNull('user_id'),
+    userName: kit.textOrNull('user_name'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+  },
+  (t) => [
+    kit.index('deputy_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.check('deputy_name', sql`(${t.userId} IS NULL) = (${t.userName} IS NULL)`),
+  ],
+);
+
+/** Who looks after a pause, and by when; the newest row of a decision counts. */
+export const pauseOwner = kit.table(
+  'pause_owner',
+  {
+    ...owned(),
+    decisionId: kit.id('decision_id').references(() => decision.id),
+    ownerId: kit.id('owner_id'),
+    ownerName: kit.text('owner_name'),
+    until: kit.day('until'),
+    remark: kit.textOrNull('remark'),
+  },
+  (t) => [
+    kit.index('pause_owner_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('pause_owner_day', sql`${t.until} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+export const visit = kit.table(
+  'visit',
+  {
+    ...owned(),
+    day: kit.day('day'),
+    place: kit.word('place', visitPlaces),
+    /** Where the patient is during a remote appointment. */
+    whereabouts: kit.textOrNull('whereabouts'),
+    callBackPhone: kit.textOrNull('call_back_phone'),
+    present: kit.json<readonly string[]>('present'),
+  },
+  (t) => [
+    kit.index('visit_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('visit_place', sql`${t.place} IN (${words(visitPlaces)})`),
+    kit.check(
+      'visit_remote',
+      sql`${t.place} NOT IN ('video', 'telephone') OR (${t.whereabouts} IS NOT NULL AND ${t.callBackPhone} IS NOT NULL)`,
+    ),
+  ],
+);
+
+/** Which medicine an event speaks of, and whether it was started, stopped or changed. */
+export const medicineChange = kit.table(
+  'medicine_change',
+  {
+    eventId: kit
+      .id('event_id')
+      .primaryKey()
+      .references(() => careEvent.id),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    act: kit.word('act', medicineActs),
+    medicineClass: kit.text('medicine_class'),
+  },
+  (t) => [
+    kit.index('medicine_change_by_patient').on(t.patientId),
+    kit.check('medicine_change_act', sql`${t.act} IN (${words(medicineActs)})`),
+  ],
+);
