@@ -67,6 +67,15 @@ const stepUp = (question: DoseQuestion, limits: readonly LimitInForce[], signed:
   return stepOcclusion(dose, target, context);
 };
 
+/** A dose nobody has done yet is not raised again, however well the dose before it went. */
+const isTried = (record: PatientRecord, version: PrescriptionVersion): boolean =>
+  record.sessions.some((session) => session.sets.some((set) => set.prescriptionId === version.id));
+
+const lastCutDay = (history: readonly PrescriptionVersion[]): number | null => {
+  const cut = history.filter((one) => one.origin === 'ease-back').at(-1);
+  return cut ? Math.floor(cut.signedAt / 86_400_000) : null;
+};
+
 const candidateFor = (
   question: DoseQuestion,
   history: readonly PrescriptionVersion[],
@@ -93,8 +102,9 @@ const candidateFor = (
     });
   }
   const day = dayNumber(at.day);
+  if (!isTried(record, version)) return { kind: 'same', dose: version.dose };
   return (
-    returnStep(version.dose, question.tolerated, day, record.ownedLoadsKg, choices) ??
+    returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, choices) ??
     stepUp(question, limits, signed)
   );
 };

@@ -26,6 +26,13 @@ describe('a step up with low load', () => {
     expect(proposal.changes.map((one) => one.variable)).toEqual(['repetitions']);
   });
 
+  it('waits until the dose in force has been done once, however well the dose before it went', () => {
+    expect(propose({ decision: 'progress', history: atTop, tried: false })).toMatchObject({
+      kind: 'same',
+      effect: 'repeat',
+    });
+  });
+
   it('at the top of the band is the next load owned within 10 %, repetitions starting again', () => {
     const proposal = propose({ decision: 'progress', history: atTop });
     expect(proposal.dose).toEqual({ ...top, loadKg: 11, repetitions: { low: 15, high: 20 } });
@@ -88,6 +95,13 @@ describe('a step up with a variation', () => {
     });
     expect(at({ stepPercent: 10.1 }).named).toContain('over-ten-percent');
     expect(at({ stepPercent: null }).named).toContain('step-size-unknown');
+  });
+
+  it('goes on with the side the harder one works, asks a clinician where a side has to be chosen, and names further joints', () => {
+    expect(at({ side: 'left' }).dose.side).toBe('left');
+    expect(at({ side: null })).toMatchObject({ kind: 'same', worklist: ['side-to-choose'] });
+    expect(at({ addsDemand: true }).named).toContain('loads-more-joints');
+    expect(at({ addsDemand: false }).named).not.toContain('loads-more-joints');
   });
 
   it('stays where nothing harder is left, the equipment is not owned, or a limit stands in the way', () => {

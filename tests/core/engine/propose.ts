@@ -5,7 +5,17 @@ import type { Ladder } from '#core/engine/dose/proposal.ts';
 import { type DoseQuestion, nextDose } from '#core/engine/next-dose.ts';
 import type { Dose, OcclusionDose, VariationDose } from '#core/model/dose.ts';
 import type { Limit, PrescriptionVersion } from '#core/model/record.ts';
-import { instantOn, judgedMorning, knee, kneeDose, noonOf, record, version } from './small-record.ts';
+import {
+  instantOn,
+  judgedMorning,
+  knee,
+  kneeDose,
+  lastSession,
+  noonOf,
+  record,
+  session,
+  version,
+} from './small-record.ts';
 
 const noLadder: Ladder = { harder: () => null, easier: () => null };
 export const today = judgedMorning;
@@ -18,14 +28,31 @@ interface Asked {
   readonly history?: readonly PrescriptionVersion[];
   readonly owned?: readonly number[];
   readonly limits?: readonly Limit[];
+  /** Whether a session was done at the version in force. */
+  readonly tried?: boolean;
   readonly more?: Partial<DoseQuestion>;
 }
 
-export const propose = ({ decision, largestStep, dose = kneeDose, history, owned, limits, more }: Asked) => {
+export const propose = ({
+  decision,
+  largestStep,
+  dose = kneeDose,
+  history,
+  owned,
+  limits,
+  tried = true,
+  more,
+}: Asked) => {
   const versions = history ?? [version({ dose, signedAt: daysAgo(40) })];
   const current = versions.at(-1)!;
+  const plain = record();
+  // The newest session was done at the version in force, unless a test says that nobody has done it.
+  const sessions = tried
+    ? [...plain.sessions.slice(0, -1), session(lastSession, {}, {}, [current])]
+    : plain.sessions;
   return nextDose({
     record: record({
+      sessions,
       prescriptions: versions,
       ownedLoadsKg: owned ?? [8, 9, 10, 11, 12.5],
       limits: limits ?? [],

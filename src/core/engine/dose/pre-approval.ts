@@ -1,7 +1,7 @@
 /**
  * Steps a clinician signed for ahead: at most three, or four weeks. It ends at any ease-back, pause,
  * new limit or expiry of the screening, can be withdrawn, and never covers occlusion pressure, a step
- * over 10 %, one of unknown size, or a return.
+ * over 10 %, one of unknown size, one that loads further joints, or a return.
  */
 import { dayNumber } from '../../day.ts';
 import type { Limit, PrescriptionVersion } from '../../model/record.ts';
@@ -67,7 +67,7 @@ export const approvalEnd = (
     return 'new-limit';
   }
   if (context.screeningUntil === null || context.screeningUntil < day) return 'screening-expired';
-  const uncovered = ['over-ten-percent', 'step-size-unknown', 'return-not-step'];
+  const uncovered = ['over-ten-percent', 'step-size-unknown', 'return-not-step', 'loads-more-joints'];
   const isCovered = candidate.kind === 'step' && !candidate.named?.some((name) => uncovered.includes(name));
   return isCovered ? null : 'step-not-covered';
 };
