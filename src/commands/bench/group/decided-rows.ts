@@ -1,0 +1,62 @@
+/** Decisions of the last months, made by the engine from random quiet facts; the newest ones are made by the product itself. */
+import { defaultsOf } from '#core/clinic-choice.ts';
+import { engineChoices } from '#core/engine/choices.ts';
+import { decide } from '#core/engine/decide.ts';
+import { engineVersion } from '#core/engine/rules/table.ts';
+import { randomFacts } from '../../engine-trials/random-facts.ts';
+import type { Seeded } from '../../engine-trials/seeded.ts';
+import { morningId, sessionId } from './logged-rows.ts';
+import { clinicId, dayOf, type GroupPlan, jointsOf, morningAfter, patientId } from './plan.ts';
+import { type Client, numberedId, rawRows } from './raw-rows.ts';
+
+/** Sessions back for which a decision is kept; the record itself goes back further. */
+const sessionsDecided = 40;
+const poolSize = 64;
+const decision = 4;
+
+const columns = [
+  'id',
+  'clinic_id',
+  'patient_id',
+  'joint',
+  'session_id',
+  'morning_id',
+  'cause',
+  'evaluated_at',
+  'day',
+  'facts',
+  'choices',
+  'engine_version',
+  'decision',
+  'largest_step',
+  'today',
+  'contact',
+  'reasons',
+];
+
+const poolOf = (random: Seeded) => {
+  const choices = JSON.stringify(defaultsOf(engineChoices));
+  return Array.from({ length: poolSize }, () => {
+    const facts = randomFacts(random, 0.9);
+    const answers = decide(facts);
+    const words = [answers.decision, answers.largestStep, answers.today, answers.contact];
+    return [JSON.stringify(facts), choices, engineVersion, ...words, JSON.stringify(answers.reasons)];
+  });
+};
+
+export const writeDecisions = (client: Client, plan: GroupPlan, random: Seeded): void => {
+  const pool = poolOf(random);
+  const rows = rawRows(client, 'decision', columns);
+  let number = 0;
+  for (let place = Math.max(0, plan.sessionsEach - sessionsDecided); place < plan.sessionsEach - 1; place++) {
+    const at = morningAfter(plan, place) + 1000;
+    for (let patient = 0; patient < plan.patients; patient++) {
+      for (const joint of jointsOf(patient)) {
+        const about = [joint, sessionId(plan, patient, place), morningId(plan, patient, place), 'morning'];
+        const head = [numberedId(decision, number++), clinicId, patientId(patient), ...about, at, dayOf(at)];
+        rows.add([...head, ...random.pick(pool)]);
+      }
+    }
+  }
+  rows.flush();
+};

@@ -1,0 +1,160 @@
+/**
+ * A clinic group made once and kept: rows in bulk for what people logged, the product's own
+ * evaluation for what follows from it, so that decisions, doses, audit rows and worklist are those
+ * the product would hold.
+ */
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { setImmediate as turn } from 'node:timers/promises';
+import type { Access } from '#data/access.ts';
+import { evaluateRecord } from '#data/evaluate.ts';
+import { foundClinic } from '#data/people.ts';
+import { migrateStore } from '#data/store/migrate.ts';
+import { openStore, type Store } from '#data/store/store.ts';
+import { type Seeded, seeded } from '../../engine-trials/seeded.ts';
+import { inRoot } from '../../paths.mjs';
+import { say } from '../../say.mjs';
+import { writeDecisions } from './decided-rows.ts';
+import { logTables, writeRound } from './logged-rows.ts';
+import { clinicId, dayOf, type GroupPlan, groupSeed, now, patientId, zone } from './plan.ts';
+import type { Client } from './raw-rows.ts';
+import { writeStandingRows } from './standing-rows.ts';
+
+const migrations = inRoot('drizzle');
+const groupSources = inRoot('src', 'commands', 'bench', 'group');
+const patientsPerTransaction = 25;
+
+export const accessTo = (store: Store, at = now): Access => ({
+  store,
+  auditKey: Buffer.alloc(32, 7),
+  clinicId,
+  actorId: 'bench-clinician',
+  actorName: 'Bench Clinician',
+  now: at,
+  day: dayOf(at),
+});
+
+/** A group made by another release, or by another version of these files, is made anew. */
+const stamp = (): string => {
+  const hash = createHash('sha256');
+  for (const folder of [migrations, groupSources]) {
+    for (const name of readdirSync(folder).sort()) {
+      if (/\.(sql|ts)$/.test(name)) hash.update(readFileSync(path.join(folder, name)));
+    }
+  }
+  return hash.digest('hex').slice(0, 12);
+};
+
+/** Indexes are made at the end, in one sort each, instead of row by row. */
+const withoutIndexes = async (client: Client, work: () => Promise<void>): Promise<void> => {
+  const bulk = "'training_session', 'set_log', 'session_joint', 'morning', 'morning_joint', 'decision'";
+  const indexes = client
+    .prepare(
+      `SELECT name, sql FROM sqlite_master WHERE type = 'index' AND sql IS NOT NULL AND tbl_name IN (${bulk})`,
+    )
+    .all() as { name: string; sql: string }[];
+  for (const { name } of indexes) client.exec(`DROP INDEX ${name}`);
+  await work();
+  for (const { name, sql } of indexes) {
+    say(`  index ${name} …`);
+    client.exec(sql);
+    await turn();
+  }
+};
+
+const writeLogs = async (client: Client, plan: GroupPlan, random: Seeded): Promise<void> => {
+  const tables = logTables(client);
+  for (let place = 0; place < plan.sessionsEach; place++) {
+    client.exec('BEGIN');
+    writeRound(tables, plan, place, random);
+    client.exec('COMMIT');
+    await turn();
+    if ((place + 1) % 20 === 0) say(`  ${(place + 1) * plan.patients} sessions`);
+  }
+};
+
+const settle = async (store: Store, plan: GroupPlan): Promise<void> => {
+  const access = accessTo(store);
+  for (let from = 0; from < plan.patients; from += patientsPerTransaction) {
+    const until = Math.min(plan.patients, from + patientsPerTransaction);
+    await store.write(async () => {
+      for (let patient = from; patient < until; patient++)
+        await evaluateRecord(access, patientId(patient), {
+          cause: 'morning',
+          sessionId: null,
+          morningId: null,
+        });
+    });
+    if (until % 1000 === 0) say(`  ${until} patients evaluated`);
+    await turn();
+  }
+};
+
+const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
+  const { client } = store.writer;
+  const random = seeded(groupSeed);
+  // A half-made file is thrown away, so nothing here needs to outlive a crash.
+  client.pragma('synchronous = OFF');
+  client.pragma('foreign_keys = OFF');
+  client.pragma('cache_size = -262144');
+  await foundClinic(
+    store,
+    {
+      id: clinicId,
+      name: 'Bench clinic',
+      zone,
+      phone: '210 000 000',
+      emergencyNumber: '112',
+      coverHours: 'Weekdays 9 to 17',
+    },
+    now,
+  );
+  client.exec('BEGIN');
+  writeStandingRows(client, plan, random);
+  client.exec('COMMIT');
+  await withoutIndexes(client, async () => {
+    await writeLogs(client, plan, random);
+    client.exec('BEGIN');
+    writeDecisions(client, plan, random);
+    client.exec('COMMIT');
+  });
+  await settle(store, plan);
+  client.pragma('wal_checkpoint(TRUNCATE)');
+};
+
+export const makeGroup = async (file: string, plan: GroupPlan): Promise<void> => {
+  const store = openStore(file);
+  try {
+    const migrated = migrateStore(store, migrations);
+    if (!migrated.ok) throw new Error(migrated.reason);
+    await fill(store, plan);
+  } finally {
+    store.close();
+  }
+};
+
+const withSides = (file: string) => [file, `${file}-wal`, `${file}-shm`];
+export const removeFile = (file: string): void => {
+  for (const one of withSides(file)) rmSync(one, { force: true });
+};
+
+export const benchFolder = inRoot('.local', 'bench');
+
+/** The file of a group, made if it is not there yet. */
+export const groupFile = async (plan: GroupPlan): Promise<string> => {
+  mkdirSync(benchFolder, { recursive: true });
+  const name = `group-${plan.patients}x${plan.sessionsEach}`;
+  const file = path.join(benchFolder, `${name}.sqlite`);
+  const stampFile = path.join(benchFolder, `${name}.stamp`);
+  const wanted = stamp();
+  if (existsSync(file) && existsSync(stampFile) && readFileSync(stampFile, 'utf8') === wanted) return file;
+  removeFile(file);
+  rmSync(stampFile, { force: true });
+  say(`making a clinic group of ${plan.patients} patients with ${plan.sessionsEach} sessions each …`);
+  const began = performance.now();
+  await makeGroup(file, plan);
+  writeFileSync(stampFile, wanted);
+  say(`made in ${Math.round((performance.now() - began) / 1000)} s`);
+  return file;
+};

@@ -1,0 +1,171 @@
+/** What stands on file for a patient before any session: identity, profile, screening, exercises, usual values. */
+import type { Dose } from '#core/model/dose.ts';
+import { householdEquipment } from '#core/prescribing/equipment.ts';
+import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import type { Seeded } from '../../engine-trials/seeded.ts';
+import {
+  clinicId,
+  dayOf,
+  daysAgo,
+  firstSessionOf,
+  type GroupPlan,
+  intake,
+  jointsOf,
+  lineId,
+  patientId,
+  prescriptionId,
+  sessionStart,
+  setsOfLine,
+  versionsOfLine,
+} from './plan.ts';
+import { type Client, rawRows } from './raw-rows.ts';
+
+const clinician = 'bench-clinician';
+const ownedLoadsKg = [1, 2, 3, 4, 5, 6, 8];
+const loadOfVersion = [2, 3, 4, 5];
+
+export const doseOf = (patient: number, line: number, version: number): Dose => ({
+  method: 'low-load',
+  exerciseId: line === 0 ? 'knee-extension-seated' : 'straight-leg-raise',
+  side: patient % 5 === 0 ? 'both' : 'right',
+  sets: setsOfLine[line]!,
+  repetitions: { low: 15, high: 25 },
+  reserve: 2,
+  restSeconds: 90,
+  secondsPerRepetition: 4,
+  sessionsPerWeek: 3,
+  loadKg: loadOfVersion[version - 1]!,
+  oneRepMaxKg: 14,
+});
+
+const cautions = JSON.stringify([
+  {
+    id: 'low-load-effort',
+    text: 'Sets end near failure; stop a set when form goes.',
+    patientText: 'Stop a set when you can no longer do it cleanly.',
+    from: 'method',
+    support: 'clinic',
+  },
+]);
+
+const screeningAnswers = JSON.stringify(screeningItems.map((item) => ({ item: item.id, answer: 'no' })));
+
+const owned = ['id', 'clinic_id', 'patient_id', 'recorded_at', 'recorded_by'];
+
+const tablesOf = (client: Client) => ({
+  patient: rawRows(client, 'patient', ['id', 'clinic_id', 'created_at']),
+  identity: rawRows(client, 'patient_identity', [
+    'patient_id',
+    'clinic_id',
+    'given_name',
+    'family_name',
+    'birth_day',
+  ]),
+  profile: rawRows(client, 'care_profile', [
+    ...owned,
+    'version',
+    'diagnosis',
+    'inflammatory_arthritis',
+    'followed_joints',
+    'owned_loads_kg',
+    'owned_equipment',
+    'formula_sex',
+  ]),
+  screening: rawRows(client, 'screening', [...owned, 'version', 'sheet_version', 'day', 'answers']),
+  measurement: rawRows(client, 'measurement', [...owned, 'day', 'kind', 'value', 'figure', 'confirmed']),
+  programme: rawRows(client, 'programme', [...owned, 'version', 'from_day', 'lines']),
+  baseline: rawRows(client, 'baseline', [
+    ...owned,
+    'joint',
+    'usual_pain',
+    'usual_pain_top',
+    'pain_ceiling',
+    'usual_stiffness_minutes',
+    'usual_swelling',
+    'usual_effusion',
+    'usual_fatigue',
+    'frozen_on',
+    'latched',
+    'by_name',
+    'reason',
+  ]),
+  prescription: rawRows(client, 'prescription', [
+    ...owned,
+    'line_id',
+    'version',
+    'method',
+    'exercise_id',
+    'dose',
+    'bad_day',
+    'joints',
+    'cautions',
+    'working',
+    'origin',
+  ]),
+  signature: rawRows(client, 'signature', [
+    'prescription_id',
+    'clinic_id',
+    'patient_id',
+    'signed_at',
+    'signed_by',
+    'signed_name',
+  ]),
+});
+
+type Tables = ReturnType<typeof tablesOf>;
+
+const writePrescriptions = (tables: Tables, plan: GroupPlan, patient: number): void => {
+  const joints = JSON.stringify(jointsOf(patient));
+  for (const line of setsOfLine.keys()) {
+    for (let version = 1; version <= versionsOfLine; version++) {
+      const id = prescriptionId(patient, line, version);
+      const dose = doseOf(patient, line, version);
+      const badDay = { ...dose, sets: 1 };
+      const at = version === 1 ? intake(plan) : sessionStart(plan, firstSessionOf(plan, version)) - 3_600_000;
+      const [doseText, badDayText] = [JSON.stringify(dose), JSON.stringify(badDay)];
+      const head = [id, clinicId, patientId(patient), at, clinician];
+      const body = [lineId(patient, line), version, dose.method, dose.exerciseId, doseText, badDayText];
+      const origin = version === 1 ? 'clinician' : 'progress';
+      tables.prescription.add([...head, ...body, joints, cautions, '[]', origin]);
+      tables.signature.add([id, clinicId, patientId(patient), at, clinician, clinician]);
+    }
+  }
+};
+
+const writePerson = (tables: Tables, plan: GroupPlan, patient: number, random: Seeded): void => {
+  const id = patientId(patient);
+  const came = intake(plan);
+  const headOf = (kind: string, at = came) => [`${id}-${kind}`, clinicId, id, at, clinician];
+  const joints = jointsOf(patient);
+  tables.patient.add([id, clinicId, came]);
+  tables.identity.add([id, clinicId, `Given ${patient}`, `Family ${patient % 977}`, '1958-06-01']);
+  const kit = [JSON.stringify(ownedLoadsKg), JSON.stringify(householdEquipment), 'female'];
+  tables.profile.add([...headOf('profile'), 1, 'Knee osteoarthritis', 0, JSON.stringify(joints), ...kit]);
+  const screened = daysAgo(1 + random.below(400));
+  const answers = [dayOf(screened), screeningAnswers];
+  tables.screening.add([...headOf('screening', screened), 1, screeningSheetVersion, ...answers]);
+  const figures = [
+    { kind: 'body-mass', massKg: 70, figure: 70 },
+    { kind: 'stature', statureCm: 168, figure: 168 },
+    { kind: 'blood-pressure', systolicMmhg: 128, diastolicMmhg: 78, position: 'seated', figure: 128 },
+  ];
+  for (const { figure, ...value } of figures) {
+    const text = JSON.stringify({ ...value, day: dayOf(came) });
+    tables.measurement.add([...headOf(value.kind), dayOf(came), value.kind, text, figure, 0]);
+  }
+  const weekdays = [1, 3, 5];
+  const lines = [...setsOfLine.keys()].map((line) => ({ lineId: lineId(patient, line), weekdays }));
+  tables.programme.add([...headOf('programme'), 1, dayOf(came), JSON.stringify(lines)]);
+  for (const joint of joints) {
+    const frozen = daysAgo(5 + random.below(55));
+    const values = [2, 2, 5, 10, 'none', 'zero', null, dayOf(frozen), 0];
+    tables.baseline.add([...headOf(`baseline-${joint}`, frozen), joint, ...values, clinician, 'Settled in.']);
+  }
+  writePrescriptions(tables, plan, patient);
+};
+
+export const writeStandingRows = (client: Client, plan: GroupPlan, random: Seeded): void => {
+  const tables = tablesOf(client);
+  for (let patient = 0; patient < plan.patients; patient++) writePerson(tables, plan, patient, random);
+  for (const table of Object.values(tables)) table.flush();
+};

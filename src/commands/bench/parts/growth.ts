@@ -1,0 +1,85 @@
+/** The same reading in clinics of growing size: what one patient costs must not depend on how many others there are. */
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Access } from '#data/access.ts';
+import { recordOf } from '#data/record.ts';
+import { openStore, type Store } from '#data/store/store.ts';
+import { worklistCounts } from '#data/worklist.ts';
+import { accessTo, benchFolder, groupFile } from '../group/make-group.ts';
+import { patientId } from '../group/plan.ts';
+import { growthPicture } from '../growth-picture.ts';
+import { leastPairs, measurePairs, medianOf } from '../pairs.ts';
+import { type BenchSettings, type Measured, type Part, rounded } from '../part.ts';
+import { pageOf } from './worklist.ts';
+
+const bar = 1.1;
+const usualPage = 50;
+
+type Reading = (access: Access, patients: number, pair: number) => Promise<unknown>;
+
+const readings: readonly { readonly title: string; readonly bar: number | null; readonly read: Reading }[] = [
+  {
+    title: 'patient record',
+    bar,
+    read: (access, patients, pair) => recordOf(access, patientId((pair * 617) % patients)),
+  },
+  { title: 'worklist', bar, read: (access) => pageOf(access, usualPage) },
+  {
+    title: 'worklist counts',
+    bar: null,
+    read: (access) => worklistCounts(access, { kind: null, assignedTo: null }),
+  },
+];
+
+const curveOf = async (access: Access, patients: number, read: Reading): Promise<number> => {
+  const times: number[] = [];
+  for (let run = 0; run < leastPairs; run++) {
+    const began = performance.now();
+    await read(access, patients, run);
+    times.push(performance.now() - began);
+  }
+  return medianOf(times);
+};
+
+const measured = async (
+  settings: BenchSettings,
+  stores: readonly Store[],
+  { title, bar: withBar, read }: (typeof readings)[number],
+) => {
+  const sizes = settings.growth.map((plan) => plan.patients);
+  const accesses = stores.map((store) => accessTo(store));
+  const [last, least] = [sizes.length - 1, 0];
+  const side = (place: number) => ({
+    ready: async (pair: number) => () => read(accesses[place]!, sizes[place]!, pair),
+  });
+  const paired = await measurePairs(side(last), side(least), settings.until);
+  const curve: number[] = [];
+  for (const [place, access] of accesses.entries()) curve.push(await curveOf(access, sizes[place]!, read));
+  const figures = Object.fromEntries(sizes.map((size, place) => [`${size} ms`, rounded(curve[place]!)]));
+  const about = `${title} at ${sizes[last]} patients ÷ at ${sizes[least]}`;
+  return { line: { part: 'growth', title: about, bar: withBar, paired, figures }, title, curve, sizes };
+};
+
+export const growthPart: Part = {
+  name: 'growth',
+  about: 'patient record and worklist in a large clinic ÷ in a small one',
+  run: async (settings): Promise<readonly Measured[]> => {
+    const stores: Store[] = [];
+    try {
+      for (const plan of settings.growth) stores.push(openStore(await groupFile(plan)));
+      const found = [];
+      for (const reading of readings) found.push(await measured(settings, stores, reading));
+      const file = path.join(benchFolder, 'growth.svg');
+      writeFileSync(
+        file,
+        growthPicture(
+          found[0]!.sizes,
+          found.map(({ title, curve }) => ({ title, milliseconds: curve })),
+        ),
+      );
+      return found.map(({ line }) => line);
+    } finally {
+      for (const store of stores) store.close();
+    }
+  },
+};

@@ -1,0 +1,79 @@
+/** A patient's record and the review picture's data against the same rows read raw. */
+import { addDays } from '#core/day.ts';
+import type { Access } from '#data/access.ts';
+import { decisionsOf, proposalsOf, responsesOf } from '#data/decisions.ts';
+import { messagesOf } from '#data/messages.ts';
+import { prescriptionsOf } from '#data/prescriptions.ts';
+import { recordOf } from '#data/record.ts';
+import { openStore } from '#data/store/store.ts';
+import { accessTo, groupFile } from '../group/make-group.ts';
+import { patientId } from '../group/plan.ts';
+import { measurePairs } from '../pairs.ts';
+import { type BenchSettings, type Measured, type Part, rounded } from '../part.ts';
+import { type RawReader, rawRecord, rawReview } from '../raw-record.ts';
+
+/** Days of a record of at least a thousand rows at three sessions a week. */
+const days = 400;
+const bar = 1.5;
+
+const review = async (access: Access, id: string): Promise<unknown> => {
+  const since = addDays(access.day, -days);
+  return [
+    await recordOf(access, id, days),
+    await prescriptionsOf(access, id),
+    await decisionsOf(access, id, since),
+    await responsesOf(access, id),
+    await proposalsOf(access, id),
+    await messagesOf(access, id),
+  ];
+};
+
+/** Another patient in every pair, the same one on both sides, spread over the whole group. */
+const someone = (settings: BenchSettings, pair: number): string =>
+  patientId((pair * 617) % settings.plan.patients);
+
+const against = async (
+  settings: BenchSettings,
+  title: string,
+  name: string,
+  product: (access: Access, id: string) => Promise<unknown>,
+  rawOf: (access: Access) => RawReader,
+): Promise<readonly Measured[]> => {
+  const store = openStore(await groupFile(settings.plan));
+  try {
+    const access = accessTo(store);
+    const raw = rawOf(access);
+    const paired = await measurePairs(
+      { ready: async (pair) => () => product(access, someone(settings, pair)) },
+      { ready: async (pair) => () => raw.read(access, someone(settings, pair), days) },
+      settings.until,
+    );
+    const rows = raw.read(access, someone(settings, 1), days);
+    const figures = { rows, 'product ms': rounded(paired.firstMs), 'raw ms': rounded(paired.secondMs) };
+    return [{ part: name, title, bar, paired, figures }];
+  } finally {
+    store.close();
+  }
+};
+
+export const recordPart: Part = {
+  name: 'record',
+  about: 'patient record ÷ the same rows read raw',
+  run: (settings) =>
+    against(
+      settings,
+      recordPart.about,
+      recordPart.name,
+      (access, id) => recordOf(access, id, days),
+      (access) => rawRecord(access.store.reader.client),
+    ),
+};
+
+export const reviewPart: Part = {
+  name: 'review',
+  about: 'review picture ÷ the same rows read raw',
+  run: (settings) =>
+    against(settings, reviewPart.about, reviewPart.name, review, (access) =>
+      rawReview(access.store.reader.client),
+    ),
+};

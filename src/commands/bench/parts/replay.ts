@@ -1,0 +1,91 @@
+/** The engine over every stored session against reading them. */
+import { addDays } from '#core/day.ts';
+import { evaluate } from '#core/engine/scope.ts';
+import type { PatientRecord } from '#core/model/record.ts';
+import type { Access } from '#data/access.ts';
+import { recordOf } from '#data/record.ts';
+import { openStore } from '#data/store/store.ts';
+import { say } from '../../say.mjs';
+import { accessTo, groupFile } from '../group/make-group.ts';
+import { patientId } from '../group/plan.ts';
+import { leastPairs, pairedOf } from '../pairs.ts';
+import { type Measured, type Part, rounded } from '../part.ts';
+import { type RawReader, rawRecord } from '../raw-record.ts';
+
+/** Further back than any session of the group. */
+const allDays = 4000;
+const bar = 2;
+/** Hours after a session at which its decision is made: the morning after is in by then. */
+const untilDecided = 16 * 3_600_000;
+
+/** One evaluation for each session, as it was made on the morning after. */
+const evaluateAll = (record: PatientRecord): number => {
+  for (const session of record.sessions) {
+    evaluate(record, { instant: session.beganAt + untilDecided, day: addDays(session.day, 1) });
+  }
+  return record.sessions.length;
+};
+
+const replayPatients = async (access: Access, from: number, until: number): Promise<number> => {
+  let sessions = 0;
+  for (let patient = from; patient < until; patient++) {
+    const record = await recordOf(access, patientId(patient), allDays);
+    if (record) sessions += evaluateAll(record);
+  }
+  return sessions;
+};
+
+const readPatients = (raw: RawReader, access: Access, from: number, until: number): number => {
+  let rows = 0;
+  for (let patient = from; patient < until; patient++) rows += raw.read(access, patientId(patient), allDays);
+  return rows;
+};
+
+const clocked = async <T>(work: () => Promise<T> | T): Promise<readonly [T, number]> => {
+  const began = performance.now();
+  const value = await work();
+  return [value, performance.now() - began];
+};
+
+/** Patients in groups, each replayed and read once, whichever first changing from group to group. */
+const wholeGroup = async (access: Access, patients: number) => {
+  const raw = rawRecord(access.store.reader.client);
+  const size = Math.max(1, Math.floor(patients / (leastPairs + 20)));
+  const times: [number, number][] = [];
+  const found = { sessions: 0, rows: 0 };
+  for (let from = 0; from < patients; from += size) {
+    const until = Math.min(patients, from + size);
+    const replay = () => clocked(() => replayPatients(access, from, until));
+    const read = () => clocked(() => readPatients(raw, access, from, until));
+    const isReplayFirst = times.length % 2 === 0;
+    const early = isReplayFirst ? await replay() : await read();
+    const late = isReplayFirst ? await read() : await replay();
+    const [[sessions, replayMs], [rows, readMs]] = isReplayFirst ? [early, late] : [late, early];
+    found.sessions += sessions;
+    found.rows += rows;
+    times.push([replayMs, readMs]);
+    if (times.length % 10 === 0) say(`  ${found.sessions} sessions replayed`);
+  }
+  return { times, found };
+};
+
+export const replayPart: Part = {
+  name: 'replay',
+  about: 'engine over every stored session ÷ reading them raw',
+  run: async (settings): Promise<readonly Measured[]> => {
+    const store = openStore(await groupFile(settings.plan));
+    try {
+      const { times, found } = await wholeGroup(accessTo(store), settings.plan.patients);
+      const total = (side: 0 | 1) => times.reduce((sum, pair) => sum + pair[side], 0) / 1000;
+      const figures = {
+        ...found,
+        'replay s': rounded(total(0)),
+        'reading s': rounded(total(1)),
+        'sessions per s': Math.round(found.sessions / total(0)),
+      };
+      return [{ part: 'replay', title: replayPart.about, bar, paired: pairedOf(times), figures }];
+    } finally {
+      store.close();
+    }
+  },
+};
