@@ -8,10 +8,32 @@ const at = (instant: number, zone: string) =>
 /** The civil day an instant falls on in a zone. */
 export const dayAt = (instant: number, zone: string): Day => at(instant, zone).toPlainDate().toString();
 
-/** Minutes after local midnight, by the clock on the wall. */
-export const minuteOfDay = (instant: number, zone: string): number => {
+const quarterMs = 15 * 60_000;
+const dayMinutes = 1440;
+/** A clinic's answers fall on few quarters of an hour a day; beyond this many the oldest are forgotten. */
+const mostQuarters = 100_000;
+const quarterStarts = new Map<string, number>();
+
+const readMinute = (instant: number, zone: string): number => {
   const time = at(instant, zone);
   return time.hour * 60 + time.minute;
+};
+
+/**
+ * Minutes after local midnight, by the clock on the wall. Zones change their offset at whole quarters
+ * of an hour, so the start of each quarter is looked up once and the minutes in it are counted on.
+ */
+export const minuteOfDay = (instant: number, zone: string): number => {
+  const quarter = Math.floor(instant / quarterMs);
+  const key = `${zone} ${quarter}`;
+  let start = quarterStarts.get(key);
+  if (start === undefined) {
+    start = readMinute(quarter * quarterMs, zone);
+    const [oldest] = quarterStarts.keys();
+    if (quarterStarts.size >= mostQuarters && oldest !== undefined) quarterStarts.delete(oldest);
+    quarterStarts.set(key, start);
+  }
+  return (start + Math.floor((instant - quarter * quarterMs) / 60_000)) % dayMinutes;
 };
 
 /** The instant of a wall-clock time on a civil day; a time skipped by a clock change moves forward. */

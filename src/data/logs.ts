@@ -1,7 +1,6 @@
 /** Sessions and mornings of a patient as the core sees them. A null score stays null; an amended entry is replaced. */
-import { and, asc, eq, getTableColumns, gte } from 'drizzle-orm';
+import { and, asc, eq, gte, sql } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
 import type {
   JointMorningAnswers,
   JointSessionAnswers,
@@ -12,51 +11,129 @@ import type {
 import type { Access } from './access.ts';
 import { minuteOfDay } from './civil-time.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession, twoHours } from './schema/schema.ts';
-
-const grouped = <R>(rows: readonly R[], key: (row: R) => string): ReadonlyMap<string, readonly R[]> => {
-  const groups = new Map<string, R[]>();
-  for (const row of rows) {
-    const known = groups.get(key(row));
-    if (known) known.push(row);
-    else groups.set(key(row), [row]);
-  }
-  return groups;
-};
+import { type Cell, nestedRows, numberIn, yesIn } from './store/nested-rows.ts';
+import { prepared } from './store/prepared.ts';
 
 /** Rows that no later row amends; an amendment names the entry it replaces. */
 const standing = <R extends { readonly entryId: string; readonly amends: string | null }>(
   rows: readonly R[],
 ): readonly R[] => {
   const amended = new Set(rows.map((row) => row.amends).filter((id) => id !== null));
-  return rows.filter((row) => !amended.has(row.entryId));
+  return amended.size === 0 ? rows : rows.filter((row) => !amended.has(row.entryId));
 };
 
-type TwoHoursRow = typeof twoHours.$inferSelect;
+const setColumns = [
+  setLog.lineId,
+  setLog.prescriptionId,
+  setLog.setNumber,
+  setLog.repetitions,
+  setLog.loadKg,
+  setLog.reserve,
+  setLog.stopReason,
+] as const;
 
-const jointAnswers = (
-  row: typeof sessionJoint.$inferSelect,
-  later: readonly TwoHoursRow[],
-): JointSessionAnswers => {
-  const answered = later.filter((answer) => answer.joint === row.joint && !answer.clockDoubtful).at(-1);
-  return {
-    joint: row.joint as Joint,
-    painBefore: row.painBefore,
-    painDuring: row.painDuring,
-    painAfter: row.painAfter,
-    painTwoHours: row.painTwoHoursState === 'not-applicable' ? 'not-applicable' : (answered?.pain ?? null),
-    gaveWay: row.gaveWay,
-  };
-};
-
-const setRecord = (row: typeof setLog.$inferSelect): SetRecord => ({
-  lineId: row.lineId,
-  prescriptionId: row.prescriptionId,
-  set: row.setNumber,
-  repetitions: row.repetitions,
-  loadKg: row.loadKg,
-  reserve: row.reserve,
-  stopReason: row.stopReason,
+const setIn = ([
+  lineId,
+  prescriptionId,
+  set,
+  repetitions,
+  load,
+  reserve,
+  stop,
+]: readonly Cell[]): SetRecord => ({
+  lineId: lineId as string,
+  prescriptionId: prescriptionId as string,
+  set: set as number,
+  repetitions: numberIn(repetitions!),
+  loadKg: numberIn(load!),
+  reserve: numberIn(reserve!),
+  stopReason: stop as SetRecord['stopReason'],
 });
+
+const answerColumns = [
+  sessionJoint.joint,
+  sessionJoint.painBefore,
+  sessionJoint.painDuring,
+  sessionJoint.painAfter,
+  sessionJoint.painTwoHoursState,
+  sessionJoint.gaveWay,
+] as const;
+
+/** Pain two hours later is filled in from the answers that came after. */
+const answerIn = ([
+  joint,
+  before,
+  during,
+  after,
+  twoHoursState,
+  gaveWay,
+]: readonly Cell[]): JointSessionAnswers => ({
+  joint: joint as JointSessionAnswers['joint'],
+  painBefore: numberIn(before!),
+  painDuring: numberIn(during!),
+  painAfter: numberIn(after!),
+  painTwoHours: twoHoursState === 'not-applicable' ? 'not-applicable' : null,
+  gaveWay: gaveWay === 1,
+});
+
+interface LaterAnswer {
+  readonly joint: string;
+  readonly pain: number | null;
+  readonly arrivedAt: number;
+}
+
+const laterIn = ([joint, pain, arrivedAt]: readonly Cell[]): LaterAnswer => ({
+  joint: joint as string,
+  pain: numberIn(pain!),
+  arrivedAt: arrivedAt as number,
+});
+
+const inWindow = (table: typeof trainingSession | typeof morning) =>
+  and(
+    eq(table.clinicId, sql.placeholder('clinicId')),
+    eq(table.patientId, sql.placeholder('patientId')),
+    gte(table.day, sql.placeholder('since')),
+  );
+
+const sessionRows = prepared((db) =>
+  db
+    .select({
+      id: trainingSession.id,
+      entryId: trainingSession.entryId,
+      amends: trainingSession.amends,
+      beganAt: trainingSession.beganAt,
+      arrivedAt: trainingSession.arrivedAt,
+      day: trainingSession.day,
+      kind: trainingSession.kind,
+      redFlags: trainingSession.redFlags,
+      extraPainRelief: trainingSession.extraPainRelief,
+      didExtra: trainingSession.didExtra,
+      clockDoubtful: trainingSession.clockDoubtful,
+      sets: nestedRows(setColumns, setLog, eq(setLog.sessionId, trainingSession.id), setIn),
+      joints: nestedRows(
+        answerColumns,
+        sessionJoint,
+        eq(sessionJoint.sessionId, trainingSession.id),
+        answerIn,
+      ),
+      later: nestedRows(
+        [twoHours.joint, twoHours.pain, twoHours.arrivedAt],
+        twoHours,
+        sql`${eq(twoHours.sessionId, trainingSession.id)} AND ${twoHours.clockDoubtful} = 0`,
+        laterIn,
+      ),
+    })
+    .from(trainingSession)
+    .where(inWindow(trainingSession))
+    .orderBy(asc(trainingSession.beganAt)),
+);
+
+/** The last to arrive of the answers on a joint. */
+const withLater = (answers: JointSessionAnswers, later: readonly LaterAnswer[]): JointSessionAnswers => {
+  if (answers.painTwoHours === 'not-applicable') return answers;
+  const mine = later.filter((row) => row.joint === answers.joint).sort((a, b) => a.arrivedAt - b.arrivedAt);
+  return { ...answers, painTwoHours: mine.at(-1)?.pain ?? null };
+};
 
 /** Sessions of a patient from a civil day on, oldest first. */
 export const sessionsOf = async (
@@ -64,60 +141,70 @@ export const sessionsOf = async (
   patientId: string,
   since: Day,
 ): Promise<readonly SessionRecord[]> => {
-  const { read } = access.store;
-  const inWindow = and(
-    eq(trainingSession.clinicId, access.clinicId),
-    eq(trainingSession.patientId, patientId),
-    gte(trainingSession.day, since),
-  );
-  const rows = await read
-    .select()
-    .from(trainingSession)
-    .where(inWindow)
-    .orderBy(asc(trainingSession.beganAt));
-  const sets = await read
-    .select(getTableColumns(setLog))
-    .from(trainingSession)
-    .innerJoin(setLog, eq(setLog.sessionId, trainingSession.id))
-    .where(inWindow)
-    .orderBy(asc(setLog.setNumber));
-  const answers = await read
-    .select(getTableColumns(sessionJoint))
-    .from(trainingSession)
-    .innerJoin(sessionJoint, eq(sessionJoint.sessionId, trainingSession.id))
-    .where(inWindow);
-  const later = await read
-    .select()
-    .from(twoHours)
-    .where(and(eq(twoHours.clinicId, access.clinicId), eq(twoHours.patientId, patientId)))
-    .orderBy(asc(twoHours.arrivedAt));
-  const setsBySession = grouped(sets, (row) => row.sessionId);
-  const jointsBySession = grouped(answers, (row) => row.sessionId);
-  const laterBySession = grouped(later, (row) => row.sessionId);
+  const rows = await sessionRows(access.store.read, { clinicId: access.clinicId, patientId, since });
   return standing(rows).map((row) => ({
     id: row.id,
     beganAt: row.beganAt,
     recordedAt: row.arrivedAt,
     day: row.day,
     kind: row.kind,
-    sets: (setsBySession.get(row.id) ?? []).map(setRecord),
+    sets: [...row.sets].sort((a, b) => a.set - b.set),
     redFlags: row.redFlags,
     extraPainRelief: row.extraPainRelief,
     didExtra: row.didExtra,
-    joints: (jointsBySession.get(row.id) ?? []).map((joint) =>
-      jointAnswers(joint, laterBySession.get(row.id) ?? []),
-    ),
+    joints: row.later.length > 0 ? row.joints.map((answers) => withLater(answers, row.later)) : row.joints,
     clockDoubtful: row.clockDoubtful,
   }));
 };
 
-const morningAnswers = (row: typeof morningJoint.$inferSelect): JointMorningAnswers => ({
-  joint: row.joint as Joint,
-  pain: row.pain,
-  stiffnessMinutes: row.stiffnessState === 'not-applicable' ? 'not-applicable' : row.stiffnessMinutes,
-  swelling: row.swellingState === 'not-applicable' ? 'not-applicable' : row.swelling,
-  flare: row.flare,
+const morningColumns = [
+  morningJoint.joint,
+  morningJoint.pain,
+  morningJoint.stiffnessMinutes,
+  morningJoint.stiffnessState,
+  morningJoint.swelling,
+  morningJoint.swellingState,
+  morningJoint.flare,
+] as const;
+
+const morningIn = ([
+  joint,
+  pain,
+  stiffnessMinutes,
+  stiffnessState,
+  swelling,
+  swellingState,
+  flare,
+]: readonly Cell[]): JointMorningAnswers => ({
+  joint: joint as JointMorningAnswers['joint'],
+  pain: numberIn(pain!),
+  stiffnessMinutes: stiffnessState === 'not-applicable' ? 'not-applicable' : numberIn(stiffnessMinutes!),
+  swelling:
+    swellingState === 'not-applicable' ? 'not-applicable' : (swelling as JointMorningAnswers['swelling']),
+  flare: yesIn(flare!),
 });
+
+const morningRows = prepared((db) =>
+  db
+    .select({
+      id: morning.id,
+      entryId: morning.entryId,
+      amends: morning.amends,
+      day: morning.day,
+      zone: morning.zone,
+      answeredAt: morning.answeredAt,
+      arrivedAt: morning.arrivedAt,
+      redFlags: morning.redFlags,
+      extraPainRelief: morning.extraPainRelief,
+      fatigue: morning.fatigue,
+      fatigueState: morning.fatigueState,
+      clockDoubtful: morning.clockDoubtful,
+      joints: nestedRows(morningColumns, morningJoint, eq(morningJoint.morningId, morning.id), morningIn),
+    })
+    .from(morning)
+    .where(inWindow(morning))
+    .orderBy(asc(morning.day), asc(morning.arrivedAt)),
+);
 
 /** Mornings of a patient from a civil day on, oldest first. */
 export const morningsOf = async (
@@ -125,29 +212,13 @@ export const morningsOf = async (
   patientId: string,
   since: Day,
 ): Promise<readonly MorningRecord[]> => {
-  const { read } = access.store;
-  const inWindow = and(
-    eq(morning.clinicId, access.clinicId),
-    eq(morning.patientId, patientId),
-    gte(morning.day, since),
-  );
-  const rows = await read
-    .select()
-    .from(morning)
-    .where(inWindow)
-    .orderBy(asc(morning.day), asc(morning.arrivedAt));
-  const answers = await read
-    .select(getTableColumns(morningJoint))
-    .from(morning)
-    .innerJoin(morningJoint, eq(morningJoint.morningId, morning.id))
-    .where(inWindow);
-  const byMorning = grouped(answers, (row) => row.morningId);
+  const rows = await morningRows(access.store.read, { clinicId: access.clinicId, patientId, since });
   return standing(rows).map((row) => ({
     id: row.id,
     day: row.day,
     recordedAt: row.arrivedAt,
     localMinute: minuteOfDay(row.answeredAt, row.zone),
-    joints: (byMorning.get(row.id) ?? []).map(morningAnswers),
+    joints: row.joints,
     redFlags: row.redFlags,
     extraPainRelief: row.extraPainRelief,
     fatigue: row.fatigueState === 'not-applicable' ? 'not-applicable' : row.fatigue,

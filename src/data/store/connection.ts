@@ -4,6 +4,7 @@ import { createTableRelationsHelpers, extractTablesRelationalConfig } from 'driz
 import { BaseSQLiteDatabase, SQLiteSyncDialect } from 'drizzle-orm/sqlite-core';
 import Client from 'libsql';
 import * as schema from '../schema/schema.ts';
+import { keepStatements } from './statements.ts';
 
 export type Db = BaseSQLiteDatabase<'sync', unknown, typeof schema>;
 
@@ -35,7 +36,7 @@ export const connect = (file: string): Connection => {
   const dialect = new SQLiteSyncDialect();
   const relational = extractTablesRelationalConfig(schema, createTableRelationsHelpers);
   const config = { fullSchema: schema, schema: relational.tables, tableNamesMap: relational.tableNamesMap };
-  const session = new BetterSQLiteSession(client as never, dialect, config as never);
+  const session = new BetterSQLiteSession(keepStatements(client) as never, dialect, config as never);
   const db = new BaseSQLiteDatabase('sync', dialect, session as never, config as never) as unknown as Db;
   return { db, client };
 };

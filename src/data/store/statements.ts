@@ -1,0 +1,60 @@
+/**
+ * Statements of one connection, prepared once and kept. The driver's query builder prepares anew on
+ * every call, which cost about as much as a lookup by key; it is handed this in place of the client.
+ */
+import type Client from 'libsql';
+
+/** More than the product has; lists of ids make a text of their own for each length. */
+const mostKept = 500;
+
+type Bound = readonly unknown[];
+
+export interface KeptStatement {
+  readonly run: (...values: Bound) => unknown;
+  readonly all: (...values: Bound) => unknown[];
+  readonly get: (...values: Bound) => unknown;
+  /** The same statement giving rows as arrays. */
+  readonly raw: () => KeptStatement;
+}
+
+export interface Statements {
+  readonly prepare: (sql: string) => KeptStatement;
+  /** Lets go of all of them, before the connection closes. */
+  readonly clear: () => void;
+}
+
+/**
+ * Array mode is a state of the driver's statement, so each mode has one of its own. `get` reads to the
+ * end: a statement left in the middle would hold its snapshot, and the reader would go blind to later commits.
+ */
+const kept = (client: Client.Database, sql: string): KeptStatement => {
+  const plain = client.prepare(sql);
+  let arrays: KeptStatement | null = null;
+  const of = (statement: Client.Statement, raw: () => KeptStatement): KeptStatement => ({
+    run: (...values) => statement.run(...values),
+    all: (...values) => statement.all(...values),
+    get: (...values) => statement.all(...values)[0],
+    raw,
+  });
+  const rawOf = (): KeptStatement => {
+    arrays ??= of(client.prepare(sql).raw(), rawOf);
+    return arrays;
+  };
+  return of(plain, rawOf);
+};
+
+export const keepStatements = (client: Client.Database): Statements => {
+  const known = new Map<string, KeptStatement>();
+  return {
+    prepare: (sql) => {
+      const found = known.get(sql);
+      if (found) return found;
+      const [oldest] = known.keys();
+      if (known.size >= mostKept && oldest !== undefined) known.delete(oldest);
+      const statement = kept(client, sql);
+      known.set(sql, statement);
+      return statement;
+    },
+    clear: () => known.clear(),
+  };
+};
