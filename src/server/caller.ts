@@ -1,5 +1,6 @@
 /** Procedures called from pages on the server, as the person who asked for the page. */
 import 'server-only';
+import { randomUUID } from 'node:crypto';
 import { headers } from 'next/headers';
 import { redirect } from 'next/navigation';
 import { cache } from 'react';
@@ -7,9 +8,10 @@ import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
 import { contextFor } from './context.ts';
 import { runtime } from './runtime.ts';
+import { observeCalls } from './watch.ts';
 
 /** One context per request, shared by the page and its layout. */
-const requestContext = cache(async () => contextFor(runtime(), await headers()));
+const requestContext = cache(async () => contextFor(runtime(), await headers(), observeCalls(randomUUID())));
 
 export const serverCaller = async () => createCaller(await requestContext());
 

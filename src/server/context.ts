@@ -3,11 +3,16 @@ import type { ApiContext } from '#api/trpc.ts';
 import { personOf } from './person.ts';
 import { accessFor, type Runtime } from './runtime.ts';
 
-export const contextFor = async (at: Runtime, headers: Headers): Promise<ApiContext> => {
+export const contextFor = async (
+  at: Runtime,
+  headers: Headers,
+  observe?: ApiContext['observe'],
+): Promise<ApiContext> => {
   const person = await personOf(at, headers);
   return {
     person,
     access: person ? await accessFor(at, person) : null,
     clockOffset: at.clock.offset(),
+    observe,
   };
 };

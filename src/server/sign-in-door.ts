@@ -8,6 +8,7 @@ import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { networkOf } from './network.ts';
 import { isOwnOrigin, jsonBody } from './origin.ts';
+import { refusal } from './requests.ts';
 import type { Runtime } from './runtime.ts';
 import { auditAnswer } from './sign-in-audit.ts';
 import { guardCodes, guardSignIns } from './sign-in-guard.ts';
@@ -34,11 +35,8 @@ const mostBytes = 4096;
 const signIns = guardSignIns();
 const codes = guardCodes();
 
-const refuse = (status: number, problem: string, message: string, headers: HeadersInit = {}) =>
-  Response.json({ problem, message }, { status, headers: { 'Cache-Control': 'no-store', ...headers } });
-
 const tooOften = (seconds: number) =>
-  refuse(429, 'too-often', `Too many tries. Wait ${seconds} seconds, then try again.`, {
+  refusal(429, 'too-often', `Too many tries. Wait ${seconds} seconds, then try again.`, {
     'Retry-After': String(seconds),
   });
 
@@ -90,7 +88,7 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
     const account = await accountByEmail(at.store, email);
     await auditAnswer(at, '/sign-in/email', answer, account);
     // One answer for an unknown address, a wrong passphrase and a deactivated account.
-    return refuse(401, 'wrong', 'That address and passphrase do not belong together.');
+    return refusal(401, 'wrong', 'That address and passphrase do not belong together.');
   }
   signIns.right(attempt);
   const headers = new Headers(answer.headers);
@@ -113,16 +111,16 @@ const acceptCode = async (at: Runtime, request: Request, fields: Record<string, 
 export const signInDoor = async (at: Runtime, request: Request): Promise<Response> => {
   const path = new URL(request.url).pathname.slice(base.length);
   const names = Object.hasOwn(endpoints, path) ? endpoints[path] : undefined;
-  if (!names || request.method !== 'POST') return refuse(404, 'not-found', 'There is nothing here.');
+  if (!names || request.method !== 'POST') return refusal(404, 'not-found', 'There is nothing here.');
   if (!isOwnOrigin(request.headers, at.settings.PUBLIC_ORIGIN)) {
-    return refuse(403, 'foreign-origin', 'This request did not come from our own page.');
+    return refusal(403, 'foreign-origin', 'This request did not come from our own page.');
   }
   if (!/^application\/json\b/.test(request.headers.get('content-type') ?? '')) {
-    return refuse(415, 'refused', 'Send this as JSON.');
+    return refusal(415, 'refused', 'Send this as JSON.');
   }
   const body = await jsonBody(request, mostBytes);
   const fields = body ? fieldsOf(body.value, names) : null;
-  if (!fields) return refuse(400, 'refused', 'This request could not be read.');
+  if (!fields) return refusal(400, 'refused', 'This request could not be read.');
   if (path === '/sign-in/email') return signIn(at, request, fields);
   if (path === '/phone/accept') return acceptCode(at, request, fields);
   const before = await at.auth.api.getSession({ headers: request.headers });

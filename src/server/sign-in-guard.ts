@@ -4,6 +4,7 @@
  * asks of this machine in all.
  */
 import { countTries, type Tries } from '#api/tries.ts';
+import { countMinutes } from './rate.ts';
 
 export interface SignInAttempt {
   readonly email: string;
@@ -21,28 +22,6 @@ export interface SignInGuard {
 
 /** Passphrases a minute that one network of strangers may have checked: each costs a fifth of a second of a core. */
 const strangersAMinute = 30;
-
-interface Minute {
-  readonly begun: number;
-  readonly count: number;
-}
-
-const countMinutes = (most: number) => {
-  const minutes = new Map<string, Minute>();
-  return {
-    wait: (key: string, now: number): number => {
-      const minute = minutes.get(key);
-      if (!minute || now - minute.begun >= 60_000 || minute.count < most) return 0;
-      return Math.ceil((minute.begun + 60_000 - now) / 1000);
-    },
-    add: (key: string, now: number): void => {
-      const minute = minutes.get(key);
-      const isNew = !minute || now - minute.begun >= 60_000;
-      minutes.set(key, isNew ? { begun: now, count: 1 } : { ...minute, count: minute.count + 1 });
-      if (minutes.size > 20_000) minutes.delete(minutes.keys().next().value!);
-    },
-  };
-};
 
 export const guardSignIns = (): SignInGuard => {
   const byBrowser: Tries = countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 300 });

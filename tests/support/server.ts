@@ -4,10 +4,14 @@ import type { Store } from '#data/store/store.ts';
 import { makeAuth, type NewAccount, openAccount } from '#server/auth.ts';
 import { clinicalClock } from '#server/clock.ts';
 import type { Runtime } from '#server/runtime.ts';
+import { makeWatch, type Watch } from '#server/watch.ts';
 import { auditKey, start } from './clinic.ts';
 
 export const testOrigin = 'http://127.0.0.1:3000';
 export const testPassphrase = 'four words on a slip';
+
+/** Every line logged since the last `testRuntime`. */
+export const logLines: string[] = [];
 
 /** Also what `runtime()` answers from now on, so that routes can be called as they are. */
 export const testRuntime = (store: Store, env: Record<string, string> = {}): Runtime => {
@@ -17,7 +21,10 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
   const phones = () => ({ store, auditKey, now: clock.now() });
   const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, phones });
   const at: Runtime = { settings, store, keys: { audit: auditKey, signIn }, clock, auth };
-  (globalThis as { loadgateRuntime?: Runtime }).loadgateRuntime = at;
+  const held = globalThis as { loadgateRuntime?: Runtime; loadgateWatch?: Watch };
+  held.loadgateRuntime = at;
+  logLines.length = 0;
+  held.loadgateWatch = makeWatch({ write: (line) => logLines.push(line) });
   return at;
 };
 

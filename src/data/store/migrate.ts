@@ -68,3 +68,10 @@ export const migrateStore = (store: Store, folder: string): Migrated => {
   }
   return { ok: true, applied: pending.length, backup };
 };
+
+/** Steps of this release that the file has not seen; a file of a newer release has none. */
+export const pendingMigrations = (store: Store, folder: string): number => {
+  const applied = new Set(appliedOf(store).map((row) => Number(row.created_at)));
+  return readMigrationFiles({ migrationsFolder: folder }).filter((one) => !applied.has(one.folderMillis))
+    .length;
+};

@@ -1,14 +1,7 @@
 /** In the demo only, from this machine only: moves the clinical clock forward. */
+import { isLocal } from '#server/network.ts';
 import { jsonBody } from '#server/origin.ts';
 import { runtime } from '#server/runtime.ts';
-
-const localHost = /^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/;
-/** The server fills this in from the socket when no proxy has. */
-const localAddress = /^(::ffff:)?127\.0\.0\.1$|^::1$/;
-
-const isLocal = (headers: Headers) =>
-  localHost.test(headers.get('host') ?? '') &&
-  localAddress.test(headers.get('x-forwarded-for') ?? '127.0.0.1');
 
 export const POST = async (request: Request) => {
   const at = runtime();

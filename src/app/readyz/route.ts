@@ -1,0 +1,11 @@
+/** 200 when the store answers and its schema is this release's; 503 with the reason when not. */
+import { readiness } from '#server/readiness.ts';
+
+export const GET = () => {
+  const problem = readiness();
+  return new Response(`${problem ?? 'ready'}\n`, {
+    status: problem ? 503 : 200,
+    headers: { 'Content-Type': 'text/plain', 'Cache-Control': 'no-store' },
+  });
+};
+export const dynamic = 'force-dynamic';

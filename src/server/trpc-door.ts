@@ -1,0 +1,51 @@
+/** Procedures over HTTP: a change from another origin is refused before anything runs. */
+import { fetchRequestHandler } from '@trpc/server/adapters/fetch';
+import { appRouter } from '#api/root.ts';
+import { contextFor } from './context.ts';
+import { networkOf } from './network.ts';
+import { isCrossSite, isOwnOrigin, limitedBody } from './origin.ts';
+import { askedTooOften } from './rate.ts';
+import { answered, refusal } from './requests.ts';
+import type { Runtime } from './runtime.ts';
+import { observeCalls } from './watch.ts';
+
+/** A whole screening sheet is a tenth of it. */
+const mostBytes = 256 * 1024;
+
+/** More in one go than any page of ours asks. */
+const mostInBatch = 20;
+
+const refusedAtDoor = (at: Runtime, request: Request): Response | null => {
+  const { headers, method } = request;
+  const isChange = method !== 'GET';
+  if (isChange ? !isOwnOrigin(headers, at.settings.PUBLIC_ORIGIN) : isCrossSite(headers)) {
+    return refusal(403, 'foreign-origin', 'This request did not come from our own page.');
+  }
+  if (isChange && !/^application\/json\b/.test(headers.get('content-type') ?? '')) {
+    return refusal(415, 'refused', 'Send this as JSON.');
+  }
+  const paths = new URL(request.url).pathname.split('/').at(-1) ?? '';
+  return paths.split(',').length > mostInBatch ? refusal(413, 'refused', 'Ask for less at once.') : null;
+};
+
+export const trpcDoor = (at: Runtime, request: Request): Promise<Response> =>
+  answered('trpc', async (requestId) => {
+    const refused = refusedAtDoor(at, request);
+    if (refused) return refused;
+    const bytes = request.method === 'GET' ? undefined : await limitedBody(request, mostBytes);
+    if (bytes === null) return refusal(413, 'too-long', 'That is more than one form can hold.');
+    const context = await contextFor(at, request.headers, observeCalls(requestId));
+    const wait = askedTooOften(context.person?.sessionId ?? null, networkOf(request.headers));
+    if (wait > 0) {
+      return refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`, {
+        'Retry-After': String(wait),
+      });
+    }
+    const { url, method, headers } = request;
+    return fetchRequestHandler({
+      endpoint: '/api/trpc',
+      req: new Request(url, { method, headers, body: bytes ? new Uint8Array(bytes) : undefined }),
+      router: appRouter,
+      createContext: () => context,
+    });
+  });

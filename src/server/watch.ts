@@ -1,0 +1,80 @@
+/**
+ * What the server tells of itself: one structured line a request and a call, and counts of them.
+ * A line holds a request id, a route, an outcome and a time. It never holds what was sent, answered
+ * or stored: not even the text of a fault, which may quote it.
+ */
+import { type DestinationStream, type Logger, pino } from 'pino';
+import type { ObservedCall } from '#api/trpc.ts';
+import { type Counts, countRequests } from './counts.ts';
+
+export interface Watch {
+  readonly log: Logger;
+  readonly counts: Counts;
+}
+
+/** Belt and braces: whatever would carry words of people is cut out even when somebody logs it by mistake. */
+const redact = {
+  paths: [
+    'email',
+    'name',
+    'password',
+    'passphrase',
+    'pin',
+    'code',
+    'input',
+    'body',
+    'cookie',
+    'authorization',
+    'headers',
+    '*.email',
+    '*.password',
+    '*.pin',
+    '*.code',
+    '*.input',
+    '*.body',
+    '*.headers',
+  ],
+  censor: '[left out]',
+};
+
+export const makeWatch = (destination?: DestinationStream): Watch => {
+  const options = { base: undefined, messageKey: 'event', timestamp: pino.stdTimeFunctions.isoTime, redact };
+  // Standard error, so that what a command prints stays alone on standard output.
+  return { log: pino(options, destination ?? pino.destination(2)), counts: countRequests() };
+};
+
+const held = globalThis as typeof globalThis & { loadgateWatch?: Watch };
+
+export const watch = (): Watch => {
+  held.loadgateWatch ??= makeWatch();
+  return held.loadgateWatch;
+};
+
+const frame = /^\s+at .+/;
+
+/** A fault without its words: kind, code and where it came from. */
+export const faultOf = (fault: unknown) => {
+  if (!(fault instanceof Error)) return { kind: typeof fault };
+  const code = (fault as { code?: unknown }).code;
+  return {
+    kind: fault.name,
+    code: typeof code === 'string' && /^[A-Z_]{3,60}$/.test(code) ? code : undefined,
+    at: (fault.stack ?? '')
+      .split('\n')
+      .filter((line) => frame.test(line))
+      .slice(0, 6)
+      .map((line) => line.trim()),
+  };
+};
+
+/** Told of every procedure call. */
+export const observeCalls =
+  (requestId: string) =>
+  (call: ObservedCall): void => {
+    const { log, counts } = watch();
+    const { path, kind, outcome, problem } = call;
+    counts.call(path, outcome, call.milliseconds);
+    const line = { requestId, path, kind, outcome, problem, ms: Math.round(call.milliseconds) };
+    if (call.fault) log.error({ ...line, fault: faultOf(call.fault) }, 'call');
+    else log.info(line, 'call');
+  };
