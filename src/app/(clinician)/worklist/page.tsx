@@ -1,15 +1,21 @@
 import type { Metadata } from 'next';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { filterFrom, inputFrom, type WorklistQuery } from '#ui/clinician/worklist/worklist-query.ts';
 import { WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
 import { clinicPage } from '../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Worklist' };
 
-const WorklistPage = async () => {
+const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<WorklistQuery> }) => {
   const { person, staff, clock } = await clinicPage();
+  const query = await searchParams;
   return (
     <ClinicFrame place="/worklist" name={person.name}>
-      <WorklistScreen list={await staff.worklist.list()} clock={clock} />
+      <WorklistScreen
+        list={await staff.worklist.list(inputFrom(query))}
+        clock={clock}
+        filter={filterFrom(query)}
+      />
     </ClinicFrame>
   );
 };

@@ -21,14 +21,26 @@ const nothing: Found = { problems: [] };
 const found = (value: unknown): Found => ({ value, problems: [] });
 const wrong = (field: string, text: string): Found => ({ problems: [{ field, text }] });
 
-/** Nothing typed: null where that is an answer, else left out so that the server says it is missing. */
-const empty = (field: Field): Found => (field.nullable && !field.optional ? found(null) : nothing);
+const askedFor = (field: Field): string => {
+  const label = `“${labelOf(field)}”`;
+  return field.kind === 'enum' || field.kind === 'flag'
+    ? `Choose an answer for ${label}.`
+    : `Enter ${label}.`;
+};
+
+/** Nothing typed: left out where it may be, null where that is an answer, else asked for in the words of the field. */
+const empty = (field: Field, path: string): Found => {
+  if (field.optional) return nothing;
+  if (field.nullable) return found(null);
+  const mayBeEmpty = field.kind === 'text' && field.minLength === 0;
+  return mayBeEmpty ? found('') : wrong(path, askedFor(field));
+};
 
 const numberAt = (field: Field, path: string, text: string): Found => {
   if (field.also?.includes(text)) return found(text);
   const value = readNumber(text);
   return Number.isNaN(value)
-    ? wrong(path, `Type a number for “${labelOf(field)}”, such as 7.5.`)
+    ? wrong(path, `Type a number for “${labelOf(field)}”, such as ${field.kind === 'integer' ? '7' : '7.5'}.`)
     : found(value);
 };
 
@@ -69,7 +81,7 @@ const listAt = (field: ListField, path: string, text: string): Found => {
 const recordAt = (field: RecordField, path: string, typed: Typed): Found => {
   const inner = readTyped(field.fields, typed, `${path}.`);
   const isEmpty = Object.keys(typed).every((key) => !key.startsWith(`${path}.`) || typed[key]?.trim() === '');
-  if (isEmpty && (field.optional || field.nullable)) return empty(field);
+  if (isEmpty && (field.optional || field.nullable)) return empty(field, path);
   return inner;
 };
 
@@ -77,9 +89,11 @@ const fieldAt = (field: Field, path: string, typed: Typed): Found => {
   if (field.kind === 'record') return recordAt(field, path, typed);
   const text = (typed[path] ?? '').trim();
   if (field.kind === 'list') {
-    return text === '' && (field.optional || field.nullable) ? empty(field) : listAt(field, path, text);
+    if (text === '' && !field.optional && !field.nullable && (field.minItems ?? 0) > 0)
+      return wrong(path, askedFor(field));
+    return text === '' && (field.optional || field.nullable) ? empty(field, path) : listAt(field, path, text);
   }
-  if (text === '') return empty(field);
+  if (text === '') return empty(field, path);
   switch (field.kind) {
     case 'number':
     case 'integer':

@@ -6,8 +6,9 @@ import type { LadderRow } from './ladder-rows.ts';
 
 const columns = [
   { key: 'exercise', title: 'Exercise, easiest first' },
-  { key: 'load', title: 'Effective load', isNumber: true },
+  { key: 'measure', title: 'Ordered by' },
   { key: 'step', title: 'Step', isNumber: true },
+  { key: 'load', title: 'Effective load', isNumber: true },
   { key: 'moments', title: 'Moment at each joint' },
   { key: 'measured', title: 'Measured share' },
   { key: 'choose', title: <span className="only-heard">Choose</span> },
@@ -17,29 +18,33 @@ export const LadderTable = (props: {
   readonly rows: readonly LadderRow[];
   readonly chosen: string;
   readonly onChoose: (exerciseId: string) => void;
-}) => (
-  <DataTable
-    caption="Ladder for this patient, computed from body mass and stature"
-    columns={columns}
-    rows={props.rows.map((row) => ({
-      key: row.exerciseId,
-      cells: [
-        <span key="title">
-          {row.title}
-          {row.remark ? <span className="soft remark"> {row.remark}</span> : null}
-        </span>,
-        row.effectiveLoad,
-        row.step,
-        row.moments,
-        row.measured,
-        row.exerciseId === props.chosen ? (
-          <strong key="chosen">Chosen</strong>
-        ) : (
-          <Button key="take" tone="quiet" onClick={() => props.onChoose(row.exerciseId)}>
-            Take<span className="only-heard"> {row.title}</span>
-          </Button>
-        ),
-      ],
-    }))}
-  />
-);
+}) => {
+  const remark = props.rows.find((row) => row.exerciseId === props.chosen)?.remark;
+  return (
+    <div className="stack-close">
+      <DataTable
+        caption="Ladder for this patient, computed from body mass and stature"
+        columns={columns}
+        rows={props.rows.map((row) => ({
+          key: row.exerciseId,
+          cells: [
+            row.title,
+            row.measure,
+            row.step,
+            row.effectiveLoad,
+            row.moments,
+            row.measured,
+            row.exerciseId === props.chosen ? (
+              <strong key="chosen">Chosen</strong>
+            ) : (
+              <Button key="take" tone="quiet" onClick={() => props.onChoose(row.exerciseId)}>
+                Take<span className="only-heard"> {row.title}</span>
+              </Button>
+            ),
+          ],
+        }))}
+      />
+      {remark ? <p className="soft">Of the chosen one: {remark}</p> : null}
+    </div>
+  );
+};

@@ -6,12 +6,6 @@ import { lowLoadWishFields, occlusionWishFields, variationWishFields } from '#co
 import { occlusionScheme, occlusionSchemes } from '#core/occlusion/schemes.ts';
 import type { Typed } from '../forms/typed.ts';
 
-/** A cuff with a gauge has no wrap to open, so that is not asked. */
-const withoutWrap = (field: Field): Field =>
-  field.kind === 'record'
-    ? { ...field, fields: field.fields.filter((inner) => inner.name !== 'wrapOpenedForLimb') }
-    : field;
-
 const fieldsOf: Readonly<Record<Method, readonly Field[]>> = {
   variation: variationWishFields,
   'low-load': lowLoadWishFields,
@@ -38,9 +32,8 @@ export const askedFields = (
   // For occlusion what is left out is refused, so it is asked at once.
   const isUsual = (field: Field) =>
     field.optional === true && (method !== 'occlusion' || field.name === 'knownOneRepMaxKg');
-  const first = asked.filter((field) => !isUsual(field)).map((field) => ({ ...field, optional: false }));
   return {
-    first: typed.cuffKind === 'elastic-wrap' ? first : first.map(withoutWrap),
+    first: asked.filter((field) => !isUsual(field)).map((field) => ({ ...field, optional: false })),
     usual: asked.filter(isUsual),
   };
 };

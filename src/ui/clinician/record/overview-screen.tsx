@@ -16,21 +16,27 @@ import { CareProfileForm } from './care-profile-form.tsx';
 export interface OverviewProps {
   readonly patient: Patient;
   readonly matters: readonly Matter[];
+  /** The list goes on after what was read of it. */
+  readonly isListCut: boolean;
   readonly review: ReviewAnswer;
   readonly prescriptions: Prescriptions;
   readonly clock: ClinicClock;
   readonly day: Day;
 }
 
-const Matters = ({ matters, clock }: Pick<OverviewProps, 'matters' | 'clock'>) =>
+const Matters = ({ matters, clock, isListCut }: Pick<OverviewProps, 'matters' | 'clock' | 'isListCut'>) =>
   matters.length === 0 ? (
-    <p className="soft">The worklist holds nothing for this patient.</p>
+    <p className="soft">
+      {isListCut
+        ? 'Not among the first hundred patients of the worklist; open the worklist for the rest.'
+        : 'The worklist holds nothing for this patient.'}
+    </p>
   ) : (
     <ul className="plain-list">
       {matters.map((matter) => {
         const { word, shape, tone } = matterStatusOf(matter.kind);
         return (
-          <li key={`${matter.kind} ${matter.since} ${matter.joint}`} className="matter">
+          <li key={matter.key} className="matter">
             <StatusTag shape={shape} tone={tone}>
               {word}
             </StatusTag>{' '}

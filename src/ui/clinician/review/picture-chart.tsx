@@ -56,6 +56,7 @@ export const PictureChart = (props: PictureChartProps) => {
           domain={loadDomain(picture.loadTop)}
           ticks={loadTicks}
           interval={0}
+          tick={{ fill: 'var(--ink-soft)' }}
           allowDataOverflow
           width={44}
         />

@@ -12,9 +12,9 @@ import { FormFrame } from '../forms/form-frame.tsx';
 import { useSubmit } from '../forms/use-submit.ts';
 
 const overrideFields: readonly Field[] = [
-  { name: 'decision', kind: 'enum', values: decisions, nullable: true, about: 'What holds instead' },
+  { name: 'decision', kind: 'enum', values: decisions, about: 'What holds instead' },
   { name: 'reason', kind: 'text', maxLength: 500, about: 'Reason' },
-  { name: 'until', kind: 'text', maxLength: 10, nullable: true, about: 'Last day it holds' },
+  { name: 'until', kind: 'text', maxLength: 10, about: 'Last day it holds' },
 ];
 
 export const RespondForm = ({

@@ -3,7 +3,10 @@
 import dynamic from 'next/dynamic';
 import { useCallback, useMemo, useState } from 'react';
 import { dayNumber } from '#core/day.ts';
+import { decisions } from '#core/engine/answers.ts';
 import type { GateMark, Picture } from '#core/review/picture.ts';
+import { Mark } from '#ui/shared/mark.tsx';
+import { decisionStatus } from '../words.ts';
 import { gateName } from './picture-gates.tsx';
 
 const Chart = dynamic(() => import('./picture-chart.tsx'), {
@@ -29,12 +32,24 @@ const Key = ({ picture }: { readonly picture: Picture }) => (
     <span>
       <span className="key-mark key-session" aria-hidden="true" /> highest pain in a session
     </span>
+    {picture.pains.some((mark) => mark.flare) ? (
+      <span>
+        <span className="key-mark key-flare" aria-hidden="true" /> morning of a flare
+      </span>
+    ) : null}
     <span>
       <span aria-hidden="true">×</span> answer missing
     </span>
     <span>
       <span aria-hidden="true">?</span> load not known
     </span>
+    {decisions
+      .filter((word) => picture.gates.some((gate) => gate.word === word))
+      .map((word) => (
+        <span key={word} className="key-gate">
+          <Mark shape={decisionStatus[word].shape} /> {decisionStatus[word].word.toLowerCase()}
+        </span>
+      ))}
   </p>
 );
 

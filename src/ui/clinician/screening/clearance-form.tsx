@@ -37,10 +37,11 @@ const clearanceOf = ({ method, closings, limb, reason }: typeof start) => {
   return { method, closings, reason, side, limb: name };
 };
 
-const missingIn = ({ method, closings, limb }: typeof start) => [
+const missingIn = ({ method, closings, limb, reason }: typeof start) => [
   ...(method === null ? [{ field: 'method', text: 'Choose the method to clear.' }] : []),
   ...(method !== null && closings.length === 0 ? [{ field: 'closings', text: 'Tick what is cleared.' }] : []),
   ...(limb === '' ? [{ field: 'limb', text: 'Choose the limb, or every limb.' }] : []),
+  ...(reason.trim() === '' ? [{ field: 'reason', text: 'Write why it is cleared, and who said so.' }] : []),
 ];
 
 export const ClearanceForm = (props: {

@@ -9,7 +9,7 @@ export const metadata: Metadata = { title: 'Patient record' };
 const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
-  const { lines } = await staff.worklist.list();
+  const { lines, next } = await staff.worklist.list({ limit: 100 });
   const line = lines.find((one) => one.patientId === patientId);
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -17,6 +17,7 @@ const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
         <OverviewScreen
           patient={patient}
           matters={line ? [line.matter, ...line.others] : []}
+          isListCut={next !== null}
           review={await staff.review.get({ patientId, days: 28 })}
           prescriptions={await staff.prescriptions.list({ patientId })}
           clock={clock}

@@ -1,0 +1,79 @@
+'use client';
+/** What can be done about a matter without settling it: seen, taken on, put off with a reason. Danger is never put off. */
+import { useRouter } from 'next/navigation';
+import type { Field } from '#core/describe.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import { useSubmit } from '../forms/use-submit.ts';
+
+const fields: readonly Field[] = [
+  { name: 'until', kind: 'text', maxLength: 10, about: 'Until' },
+  { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, about: 'Reason' },
+];
+
+export const MatterActions = (props: {
+  readonly patientId: string;
+  readonly matterKey: string;
+  /** The matter in words, for those who hear the buttons. */
+  readonly about: string;
+  readonly canPutOff: boolean;
+}) => {
+  const { patientId, matterKey: key, about } = props;
+  const router = useRouter();
+  const id = `handle-${patientId}`;
+  const submit = useSubmit('', id);
+  const act = (call: () => Promise<unknown>) =>
+    submit.send([], async () => {
+      await call();
+      router.refresh();
+    });
+  return (
+    <div className="screen-only matter-actions">
+      <ErrorSummary problems={submit.problems} />
+      <div className="row">
+        <Button
+          tone="quiet"
+          id={id}
+          onClick={() => void act(() => client.staff.worklist.acknowledge.mutate({ patientId, key }))}
+        >
+          Mark as seen<span className="only-heard">: {about}</span>
+        </Button>
+        <Button
+          tone="quiet"
+          onClick={() => void act(() => client.staff.worklist.takeOn.mutate({ patientId, key }))}
+        >
+          Take on<span className="only-heard">: {about}</span>
+        </Button>
+        {props.canPutOff ? (
+          <Disclosure
+            summary={
+              <>
+                Put off<span className="only-heard">: {about}</span>
+              </>
+            }
+          >
+            <FormFrame
+              prefix={`later-${patientId}-`}
+              fields={fields}
+              label="Put off"
+              taken="Put off."
+              hints={{ until: 'As YYYY-MM-DD, at most 14 days ahead.' }}
+              send={async ({ until, reason }) => {
+                await client.staff.worklist.snooze.mutate({
+                  patientId,
+                  key,
+                  until: String(until),
+                  reason: String(reason),
+                });
+                router.refresh();
+              }}
+            />
+          </Disclosure>
+        ) : null}
+      </div>
+    </div>
+  );
+};

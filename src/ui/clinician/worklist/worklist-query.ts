@@ -1,0 +1,21 @@
+/** Filter and place of the worklist, from the address; what cannot be read is left out. */
+import { matterKinds } from '#core/worklist/matter.ts';
+import type { WorklistFilter } from './worklist-screen.tsx';
+
+export type WorklistQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
+
+const cursorFrom = (text: unknown) => {
+  const [rank, since, patientId] = typeof text === 'string' ? text.split('~') : [];
+  const isRead = patientId && Number.isInteger(Number(rank)) && Number.isInteger(Number(since));
+  return isRead ? { rank: Number(rank), since: Number(since), patientId } : null;
+};
+
+export const filterFrom = (query: WorklistQuery): WorklistFilter => ({
+  kind: matterKinds.find((kind) => kind === query.kind) ?? null,
+  isMine: query.mine === '1',
+});
+
+export const inputFrom = (query: WorklistQuery) => {
+  const { kind, isMine } = filterFrom(query);
+  return { kind, mine: isMine, after: cursorFrom(query.after) };
+};

@@ -1,0 +1,158 @@
+/** What is typed is what is sent: nothing typed is never a zero, and a refusal comes back to its field. */
+import { describe, expect, it } from 'vitest';
+import type { Field } from '#core/describe.ts';
+import { labelOf, nameInWords } from '#ui/clinician/forms/field-words.ts';
+import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
+import { noneOfThese, notAnswered, readTyped, typedFrom } from '#ui/clinician/forms/typed.ts';
+
+const pain: Field = {
+  name: 'pain',
+  kind: 'integer',
+  unit: '{score}',
+  min: 0,
+  max: 10,
+  nullable: true,
+  also: ['not-applicable'],
+};
+const load: Field = { name: 'loadKg', kind: 'number', unit: 'kg', about: 'Load' };
+const rest: Field = { name: 'restSeconds', kind: 'integer', unit: 's', optional: true };
+
+describe('reading a form', () => {
+  it('leaves out an optional field and sends null for an unanswered score', () => {
+    expect(readTyped([pain, rest], {})).toEqual({ value: { pain: null }, problems: [] });
+  });
+
+  it('asks for a needed field in its own words instead of sending a zero', () => {
+    expect(readTyped([load], {})).toEqual({
+      value: {},
+      problems: [{ field: 'loadKg', text: 'Enter “Load”.' }],
+    });
+  });
+
+  it.each([
+    ['0', 0],
+    ['7', 7],
+    ['7,5', 7.5],
+    [' 7.5 ', 7.5],
+    ['not-applicable', 'not-applicable'],
+  ])('reads “%s”', (text, value) => {
+    expect(readTyped([pain], { pain: text }).value.pain).toBe(value);
+  });
+
+  it('says of what is no number which field it is, and sends nothing for it', () => {
+    const read = readTyped([load], { loadKg: 'heavy' });
+    expect(read.problems).toEqual([{ field: 'loadKg', text: 'Type a number for “Load”, such as 7.5.' }]);
+    expect(read.value).toEqual({});
+  });
+
+  it('takes yes and no as answers and nothing as none', () => {
+    const flag: Field = { name: 'flare', kind: 'flag' };
+    expect(readTyped([flag], { flare: 'no' }).value).toEqual({ flare: false });
+    expect(readTyped([flag], {}).problems).toHaveLength(1);
+    expect(readTyped([{ ...flag, nullable: true }], {}).value).toEqual({ flare: null });
+  });
+
+  it('tells “none of these” from “asked and not answered” and from nothing ticked', () => {
+    const flags: Field = {
+      name: 'redFlags',
+      kind: 'list',
+      nullable: true,
+      of: { name: 'flag', kind: 'enum', values: ['chest-pain', 'fainting'] },
+    };
+    expect(readTyped([flags], { redFlags: noneOfThese }).value.redFlags).toEqual([]);
+    expect(readTyped([flags], { redFlags: notAnswered }).value.redFlags).toBeNull();
+    expect(readTyped([flags], {}).value.redFlags).toBeNull();
+    expect(readTyped([flags], { redFlags: 'chest-pain\nfainting' }).value.redFlags).toEqual([
+      'chest-pain',
+      'fainting',
+    ]);
+  });
+
+  it('keeps the spaces inside a thing of a list', () => {
+    const things: Field = {
+      name: 'things',
+      kind: 'list',
+      of: { name: 'thing', kind: 'text', maxLength: 60 },
+    };
+    const typed = typedFrom({ things: ['firm chair', 'rolled towel'] });
+    expect(readTyped([things], typed).value.things).toEqual(['firm chair', 'rolled towel']);
+  });
+
+  it('reads lists of figures and of rows; a dash is “not given”', () => {
+    const kilograms: Field = { name: 'ownedKg', kind: 'list', of: load };
+    const sets: Field = {
+      name: 'sets',
+      kind: 'list',
+      of: {
+        name: 'set',
+        kind: 'record',
+        fields: [{ ...load, name: 'repetitions', about: 'Repetitions' }, load],
+      },
+    };
+    expect(readTyped([kilograms], { ownedKg: '1 2,5  4.5' }).value.ownedKg).toEqual([1, 2.5, 4.5]);
+    expect(readTyped([sets], { sets: '20 4\n18 -' }).value.sets).toEqual([
+      { repetitions: 20, loadKg: 4 },
+      { repetitions: 18, loadKg: null },
+    ]);
+    expect(readTyped([sets], { sets: '20' }).problems).toHaveLength(1);
+  });
+
+  it('leaves out an optional group nothing was typed into, and reads it once something was', () => {
+    const home: Field = { name: 'home', kind: 'record', nullable: true, fields: [rest] };
+    expect(readTyped([home], {}).value).toEqual({ home: null });
+    expect(readTyped([home], { 'home.restSeconds': '30' }).value).toEqual({ home: { restSeconds: 30 } });
+  });
+
+  it('reads back what stands for a value', () => {
+    const value = { loadKg: 4.5, nested: { deep: true }, sets: [{ a: 1, b: null }], none: [] };
+    expect(typedFrom(value)).toEqual({ loadKg: '4.5', 'nested.deep': 'yes', sets: '1 -', none: 'none' });
+  });
+});
+
+describe('labels', () => {
+  it.each([
+    ['painNextMorning', '', 'Pain next morning'],
+    ['circumferenceCm', 'cm', 'Circumference'],
+    ['sessionsPerWeek', '1', 'Sessions per week'],
+    ['missedSessions14', '1', 'Missed sessions 14'],
+  ])('%s reads as words', (name, unit, words) => {
+    expect(nameInWords(name, unit)).toBe(words);
+  });
+
+  it('a field’s own words come first', () => {
+    expect(labelOf(load)).toBe('Load');
+  });
+});
+
+const error = (data: object, message = '') => Object.assign(new Error(message), { data });
+
+describe('what the server refuses comes back to its field', () => {
+  it('with the form’s prefix, in the server’s words; an element of a list belongs to its list', () => {
+    const refusals = [
+      { field: 'input.massKg', reason: 'At most 350 kg.' },
+      { field: 'input.home.observedSessions', reason: 'At most 50.' },
+      { field: 'input.ownedLoadsKg.2', reason: 'Over 0 kg.' },
+      { field: 'input.brachialMmhg[0]', reason: 'At least 50.' },
+    ];
+    expect(refusedBy(error({ refusals }), 'x-', 'x-send').problems.map(({ field }) => field)).toEqual([
+      'x-massKg',
+      'x-home.observedSessions',
+      'x-ownedLoadsKg',
+      'x-brachialMmhg',
+    ]);
+  });
+
+  it('an unlikely value is a question and not an error', () => {
+    const refused = refusedBy(error({ questions: ['Is 210 mmHg right?'], refusals: [] }), '', 'send');
+    expect(refused).toEqual({ problems: [], questions: ['Is 210 mmHg right?'] });
+  });
+
+  it('a refusal without a field, and no answer at all, lead to the button and say what to do', () => {
+    expect(refusedBy(error({ refusals: [] }, 'It is signed already.'), '', 'send').problems).toEqual([
+      { field: 'send', text: 'It is signed already.' },
+    ]);
+    expect(refusedBy(new TypeError('fetch failed'), '', 'send').problems[0]?.text).toMatch(
+      /still on this page/,
+    );
+  });
+});
