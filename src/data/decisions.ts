@@ -115,7 +115,7 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
     return id;
   });
 
-const decisionFrom = (row: typeof decision.$inferSelect): Decision => ({
+export const decisionFrom = (row: typeof decision.$inferSelect): Decision => ({
   id: row.id,
   joint: row.joint as Joint,
   sessionId: row.sessionId,

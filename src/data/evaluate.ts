@@ -12,6 +12,7 @@ import { engineChoices } from '#core/engine/choices.ts';
 import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
 import { engineVersion } from '#core/engine/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
+import { underStanding } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from './access.ts';
@@ -26,6 +27,7 @@ import {
 } from './decisions.ts';
 import { proposeDoses } from './next-doses.ts';
 import { recordOf } from './record.ts';
+import { standingOf } from './standing.ts';
 
 export interface Cause {
   readonly cause: NewDecision['cause'];
@@ -107,5 +109,6 @@ export const evaluateRecord = async (access: Access, patientId: string, cause: C
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, choices);
   const decisionIds = await storeDecisions(access, record, evaluation, cause, choices);
-  await proposeDoses(access, record, evaluation, decisionIds, choices);
+  const standing = await standingOf(access, patientId);
+  await proposeDoses(access, record, underStanding(evaluation, standing), decisionIds, choices);
 };

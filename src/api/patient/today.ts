@@ -4,24 +4,19 @@ import { exerciseById } from '#core/catalogue/catalogue.ts';
 import { addDays } from '#core/day.ts';
 import type { Contact, Today } from '#core/engine/answers.ts';
 import { contacts, todays } from '#core/engine/answers.ts';
+import type { Standing } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 import { gateTable } from '#core/prescribing/gate-table.ts';
 import { linesOn } from '#core/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
-import {
-  type Decision,
-  decisionsOf,
-  overrideOn,
-  proposalsOf,
-  responsesOf,
-  standingDecisions,
-} from '#data/decisions.ts';
+import { proposalsOf } from '#data/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { messagesOf } from '#data/messages.ts';
 import { clinicOf, type Patient } from '#data/people.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';
 import { recordOf } from '#data/record.ts';
+import { standingOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { TodayExercise, TodayView } from './today-view.ts';
 
@@ -37,15 +32,13 @@ const mostCareful = (all: readonly Today[]): Today =>
     'as-planned' as Today,
   );
 
-/** What the standing decisions of the joints an exercise loads leave of it; an override that still holds lifts them. */
-const todayOf = (row: Prescription, standing: readonly Decision[]): Today =>
+/** What stands for the joints an exercise loads; a pause everywhere reaches every exercise. */
+const todayOf = (row: Prescription, standing: readonly Standing[]): Today =>
   mostCareful(
-    standing
-      .filter((decision) => decision.today === 'none' || row.joints.includes(decision.joint))
-      .map((decision) => decision.today),
+    standing.filter((one) => one.everywhere || row.joints.includes(one.joint)).map((one) => one.today),
   );
 
-const exerciseView = (row: Prescription, planned: boolean, standing: readonly Decision[]): TodayExercise => {
+const exerciseView = (row: Prescription, planned: boolean, standing: readonly Standing[]): TodayExercise => {
   const exercise = exerciseById(row.dose.exerciseId);
   return {
     prescriptionId: row.id,
@@ -60,14 +53,6 @@ const exerciseView = (row: Prescription, planned: boolean, standing: readonly De
     today: todayOf(row, standing),
     signedName: row.signedName ?? '',
   };
-};
-
-const standingFor = async (access: Access, patientId: string): Promise<readonly Decision[]> => {
-  const decisions = await decisionsOf(access, patientId, addDays(access.day, -60));
-  const responses = await responsesOf(access, patientId);
-  return [...standingDecisions(decisions).values()].filter(
-    (decision) => !overrideOn(responses, decision.id, access.day),
-  );
 };
 
 /** Sentences about doses that changed within the last week. */
@@ -87,7 +72,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const versions = inForce(await prescriptionsOf(access, patient.id));
   const planned = linesOn(await programmesOf(access, patient.id), access.day);
-  const standing = await standingFor(access, patient.id);
+  const standing = [...(await standingOf(access, patient.id)).values()];
   const mornings = await morningsOf(access, patient.id, access.day);
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
@@ -115,7 +100,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
       : [],
     morning: { due: followed.length > 0 && !answered, answered },
     sessionSent: sessions.some((session) => session.day === access.day),
-    contact: mostUrgent(standing.map((decision) => decision.contact)),
+    contact: mostUrgent(standing.map((one) => one.contact)),
     changes: await recentChanges(access, patient.id),
     messages: (await messagesOf(access, patient.id, 5)).map(({ text, sentName, sentAt }) => ({
       text,

@@ -1,0 +1,135 @@
+import { describe, expect, it } from 'vitest';
+import type { DecisionWord, Reason } from '#core/engine/answers.ts';
+import { type ClinicianAnswer, type MadeDecision, standingAnswers } from '#core/engine/standing.ts';
+import type { Joint } from '#core/joints.ts';
+
+const reason = (rule: string, decision: DecisionWord): Reason => ({
+  rule,
+  observed: {},
+  threshold: 'as the rule says',
+  support: 'clinic-choice',
+  effect: { decision },
+});
+
+const made = (
+  id: string,
+  decision: DecisionWord,
+  at: number,
+  rules: readonly string[] = ['P2'],
+  joint: Joint = 'left-knee',
+): MadeDecision => ({
+  id,
+  joint,
+  decision,
+  largestStep: decision === 'progress' ? 'load' : null,
+  today: decision === 'pause' ? 'none' : 'as-planned',
+  contact: decision === 'pause' ? 'same-day' : 'none',
+  reasons: rules.map((rule) => reason(rule, decision)),
+  evaluatedAt: at,
+});
+
+const override = (
+  decisionId: string,
+  decision: DecisionWord,
+  until: string,
+  answeredAt = 100,
+): ClinicianAnswer => ({
+  decisionId,
+  kind: 'override',
+  decision,
+  until,
+  answeredAt,
+});
+const accepted = (decisionId: string): ClinicianAnswer => ({
+  decisionId,
+  kind: 'accept',
+  decision: null,
+  until: null,
+  answeredAt: 100,
+});
+
+const knee = (
+  decisions: readonly MadeDecision[],
+  answers: readonly ClinicianAnswer[] = [],
+  day = '2026-03-10',
+) => standingAnswers(decisions, answers, day).get('left-knee');
+
+describe('what stands for a joint', () => {
+  it('is the newest decision when nobody has answered and nothing is paused', () => {
+    expect(knee([made('a', 'hold', 1), made('b', 'progress', 2)])).toMatchObject({
+      decision: 'progress',
+      from: 'engine',
+      decisionId: 'b',
+    });
+  });
+
+  it('stays a pause through later good answers, until a clinician has overruled it', () => {
+    const decisions = [made('a', 'pause', 1), made('b', 'hold', 2), made('c', 'progress', 3)];
+    expect(knee(decisions)).toMatchObject({
+      decision: 'pause',
+      today: 'none',
+      contact: 'same-day',
+      from: 'open-pause',
+      decisionId: 'a',
+    });
+    expect(knee(decisions, [accepted('a')])).toMatchObject({ decision: 'pause', from: 'open-pause' });
+    expect(knee(decisions, [override('a', 'hold', '2026-03-10')])).toMatchObject({
+      decision: 'hold',
+      from: 'clinician',
+    });
+  });
+
+  it('is the clinician’s word through its last day, and the engine’s newest again the day after', () => {
+    const decisions = [made('a', 'ease-back', 1), made('b', 'hold', 200)];
+    const answers = [override('a', 'progress', '2026-03-10')];
+    expect([
+      knee(decisions, answers, '2026-03-09'),
+      knee(decisions, answers, '2026-03-10'),
+      knee(decisions, answers, '2026-03-11'),
+    ]).toMatchObject([
+      { decision: 'progress', from: 'clinician' },
+      { decision: 'progress', from: 'clinician' },
+      { decision: 'hold', from: 'engine', decisionId: 'b' },
+    ]);
+  });
+
+  it('does not bring an overruled pause back when the override ends', () => {
+    const decisions = [made('a', 'pause', 1), made('b', 'hold', 2)];
+    expect(knee(decisions, [override('a', 'hold', '2026-03-08')])).toMatchObject({
+      decision: 'hold',
+      from: 'engine',
+      decisionId: 'b',
+    });
+  });
+
+  it('lets a new danger stand before an override, but not the danger the clinician has seen', () => {
+    const seen = [made('a', 'pause', 1, ['P1x']), made('b', 'pause', 200, ['P1x'])];
+    expect(knee(seen, [override('a', 'hold', '2026-03-12')])).toMatchObject({
+      decision: 'hold',
+      from: 'clinician',
+    });
+    const fresh = [made('a', 'pause', 1, ['P1x']), made('b', 'pause', 200, ['R1'])];
+    expect(knee(fresh, [override('a', 'hold', '2026-03-12')])).toMatchObject({
+      decision: 'pause',
+      decisionId: 'b',
+      everywhere: true,
+    });
+  });
+
+  it('takes the newest of two overrides', () => {
+    const answers = [override('a', 'ease-back', '2026-03-12', 100), override('a', 'hold', '2026-03-12', 101)];
+    expect(knee([made('a', 'progress', 1)], answers)?.decision).toBe('hold');
+  });
+
+  it('keeps joints apart, and says of a red flag that it reaches everything', () => {
+    const standing = standingAnswers(
+      [made('a', 'pause', 1, ['R1'], 'left-knee'), made('b', 'hold', 2, ['C2'], 'right-elbow')],
+      [],
+      '2026-03-10',
+    );
+    expect([standing.get('left-knee')?.everywhere, standing.get('right-elbow')?.decision]).toEqual([
+      true,
+      'hold',
+    ]);
+  });
+});
