@@ -35,9 +35,11 @@ export const decision = kit.table(
     reasons: kit.json<readonly Reason[]>('reasons'),
   },
   (t) => [
-    // Serves the review picture and "the last decision of each joint".
+    // Serves "the last decision of each joint".
     kit.index('decision_by_patient').on(t.patientId, t.joint, t.evaluatedAt),
-    kit.index('decision_by_clinic').on(t.clinicId, t.evaluatedAt),
+    // Serves a patient's decisions in order of time: review, today's page, what stands. The clinic leads,
+    // because a query names it too and an index by clinic and time alone was read in full instead.
+    kit.index('decision_by_patient_time').on(t.clinicId, t.patientId, t.evaluatedAt),
     kit.check('decision_word', sql`${t.decision} IN (${words(decisionWords)})`),
     kit.check('decision_today', sql`${t.today} IN (${words(todays)})`),
     kit.check('decision_contact', sql`${t.contact} IN (${words(contacts)})`),

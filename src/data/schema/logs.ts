@@ -47,8 +47,10 @@ export const trainingSession = kit.table(
   },
   (t) => [
     kit.unique('training_session_entry').on(t.patientId, t.entryId),
-    // Serves the record of one patient, newest first, and the review picture.
-    kit.index('training_session_by_patient').on(t.patientId, t.beganAt),
+    // Serves the record of one patient from a civil day on, and the review picture.
+    kit.index('training_session_by_patient_day').on(t.patientId, t.day),
+    // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
+    kit.index('training_session_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
     kit.check('training_session_kind', sql`${t.kind} IN (${words(sessionKinds)})`),
     kit.check('training_session_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check('training_session_order', sql`${t.endedAt} >= ${t.beganAt}`),
@@ -139,7 +141,10 @@ export const morning = kit.table(
   },
   (t) => [
     kit.unique('morning_entry').on(t.patientId, t.entryId),
+    // Serves the record of one patient from a civil day on, and the day of the last answer.
     kit.index('morning_by_patient').on(t.patientId, t.day),
+    // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
+    kit.index('morning_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
     kit.check('morning_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check('morning_fatigue', wholeWithin(t.fatigue, 0, 10)),
   ],

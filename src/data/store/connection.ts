@@ -4,13 +4,14 @@ import { createTableRelationsHelpers, extractTablesRelationalConfig } from 'driz
 import { BaseSQLiteDatabase, SQLiteSyncDialect } from 'drizzle-orm/sqlite-core';
 import Client from 'libsql';
 import * as schema from '../schema/schema.ts';
-import { keepStatements } from './statements.ts';
+import { keepStatements, type Statements } from './statements.ts';
 
 export type Db = BaseSQLiteDatabase<'sync', unknown, typeof schema>;
 
 export interface Connection {
   readonly db: Db;
   readonly client: Client.Database;
+  readonly statements: Statements;
 }
 
 /** What a connection must read back after opening; a test compares. */
@@ -33,10 +34,11 @@ export const connect = (file: string): Connection => {
   client.pragma('foreign_keys = ON');
   client.pragma(`busy_timeout = ${durability.busy_timeout}`);
   client.pragma('cache_size = -32768');
+  const statements = keepStatements(client);
   const dialect = new SQLiteSyncDialect();
   const relational = extractTablesRelationalConfig(schema, createTableRelationsHelpers);
   const config = { fullSchema: schema, schema: relational.tables, tableNamesMap: relational.tableNamesMap };
-  const session = new BetterSQLiteSession(keepStatements(client) as never, dialect, config as never);
+  const session = new BetterSQLiteSession(statements as never, dialect, config as never);
   const db = new BaseSQLiteDatabase('sync', dialect, session as never, config as never) as unknown as Db;
-  return { db, client };
+  return { db, client, statements };
 };

@@ -19,6 +19,8 @@ export interface KeptStatement {
 
 export interface Statements {
   readonly prepare: (sql: string) => KeptStatement;
+  /** Tells of each statement as it runs, for tests that count them and read their plans; null = no longer. */
+  readonly watch: (listener: ((sql: string) => void) | null) => void;
   /** Lets go of all of them, before the connection closes. */
   readonly clear: () => void;
 }
@@ -27,15 +29,20 @@ export interface Statements {
  * Array mode is a state of the driver's statement, so each mode has one of its own. `get` reads to the
  * end: a statement left in the middle would hold its snapshot, and the reader would go blind to later commits.
  */
-const kept = (client: Client.Database, sql: string): KeptStatement => {
+const kept = (client: Client.Database, sql: string, runs: (sql: string) => void): KeptStatement => {
   const plain = client.prepare(sql);
   let arrays: KeptStatement | null = null;
-  const of = (statement: Client.Statement, raw: () => KeptStatement): KeptStatement => ({
-    run: (...values) => statement.run(...values),
-    all: (...values) => statement.all(...values),
-    get: (...values) => statement.all(...values)[0],
-    raw,
-  });
+  const of = (statement: Client.Statement, raw: () => KeptStatement): KeptStatement => {
+    const all = (...values: Bound): unknown[] => {
+      runs(sql);
+      return statement.all(...values);
+    };
+    const run = (...values: Bound): unknown => {
+      runs(sql);
+      return statement.run(...values);
+    };
+    return { run, all, get: (...values) => all(...values)[0], raw };
+  };
   const rawOf = (): KeptStatement => {
     arrays ??= of(client.prepare(sql).raw(), rawOf);
     return arrays;
@@ -45,15 +52,20 @@ const kept = (client: Client.Database, sql: string): KeptStatement => {
 
 export const keepStatements = (client: Client.Database): Statements => {
   const known = new Map<string, KeptStatement>();
+  let listener: ((sql: string) => void) | null = null;
+  const runs = (sql: string): void => listener?.(sql);
   return {
     prepare: (sql) => {
       const found = known.get(sql);
       if (found) return found;
       const [oldest] = known.keys();
       if (known.size >= mostKept && oldest !== undefined) known.delete(oldest);
-      const statement = kept(client, sql);
+      const statement = kept(client, sql, runs);
       known.set(sql, statement);
       return statement;
+    },
+    watch: (next) => {
+      listener = next;
     },
     clear: () => known.clear(),
   };

@@ -66,8 +66,10 @@ export const openStore = (file: string): Store => {
   };
 
   const close = () => {
-    reader.client.close();
-    writer.client.close();
+    for (const { client, statements } of [reader, writer]) {
+      statements.clear();
+      client.close();
+    }
   };
   return {
     file,
