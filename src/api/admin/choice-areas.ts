@@ -35,10 +35,11 @@ const every: readonly ClinicChoice[] = [
 export const effectiveChoices = (own: ChoiceValues): ChoiceValues => ({ ...defaultsOf(every), ...own });
 
 export const refusedChoices = (values: ChoiceValues): readonly Refusal[] =>
-  checkChoices(every, effectiveChoices(values)).map((refusal) => ({
-    ...refusal,
-    field: `input.${refusal.field}`,
-  }));
+  checkChoices(every, effectiveChoices(values)).map((refusal) =>
+    refusal.code === 'unknown-field'
+      ? { ...refusal, field: 'input.values', reason: 'One of these is no clinic choice of this release.' }
+      : { ...refusal, field: `input.${refusal.field}` },
+  );
 
 /** What differs from the defaults: a default that is mended later then reaches a clinic that never moved it. */
 export const ownChoices = (values: ChoiceValues): ChoiceValues => {

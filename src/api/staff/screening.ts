@@ -13,10 +13,10 @@ import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
 const unknownItems = (answers: readonly { item: string }[]): readonly Refusal[] =>
   answers
     .filter((answer) => !screeningItem(answer.item))
-    .map((answer) => ({
+    .map(() => ({
       field: 'input.answers',
       code: 'not-listed',
-      reason: `There is no screening item named ${answer.item}.`,
+      reason: 'An answer names an item that is not on the sheet. Load the page again.',
     }));
 
 export const screeningRouter = router({
@@ -48,7 +48,7 @@ export const screeningRouter = router({
     if (uncleared)
       throw new Problem(
         'refused',
-        `“${uncleared}” cannot be cleared here: it is not among the reasons that may be.`,
+        'One of these cannot be cleared here: it is not among the reasons that may be.',
       );
     return recordClearance(ctx.access, ctx.patient.id, row);
   }),
