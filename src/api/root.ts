@@ -1,21 +1,31 @@
 /** Every procedure, by whom it serves. */
 import { accountRouter } from './account/account.ts';
+import { adminCareRouter } from './admin/care.ts';
 import { choicesRouter } from './admin/choices.ts';
 import { sitesRouter } from './admin/sites.ts';
 import { adminStaffRouter } from './admin/staff.ts';
 import { accessRouter } from './patient/access.ts';
+import { patientConsentsRouter } from './patient/consents.ts';
 import { entriesRouter } from './patient/entries.ts';
 import { historyRouter } from './patient/history.ts';
+import { preVisitRouter } from './patient/previsit.ts';
 import { todayRouter } from './patient/today.ts';
 import { calculationsRouter } from './staff/calculations.ts';
 import { careRouter } from './staff/care.ts';
+import { consentsRouter } from './staff/consents.ts';
+import { draftsRouter } from './staff/drafts.ts';
+import { episodesRouter } from './staff/episodes.ts';
+import { handoverRouter } from './staff/handover.ts';
 import { measurementsRouter } from './staff/measurements.ts';
 import { peopleRouter } from './staff/people.ts';
 import { phonesRouter } from './staff/phones.ts';
+import { preVisitsRouter } from './staff/pre-visits.ts';
 import { prescriptionsRouter } from './staff/prescriptions.ts';
 import { reviewRouter } from './staff/review.ts';
 import { screeningRouter } from './staff/screening.ts';
 import { teamRouter } from './staff/team.ts';
+import { templatesRouter } from './staff/templates.ts';
+import { visitsRouter } from './staff/visits.ts';
 import { worklistRouter } from './staff/worklist.ts';
 import { callerFactory, router } from './trpc.ts';
 
@@ -30,15 +40,29 @@ export const appRouter = router({
     review: reviewRouter,
     team: teamRouter,
     phones: phonesRouter,
+    episodes: episodesRouter,
+    consents: consentsRouter,
+    preVisits: preVisitsRouter,
+    visits: visitsRouter,
+    handover: handoverRouter,
+    drafts: draftsRouter,
+    templates: templatesRouter,
     calculations: calculationsRouter,
   }),
   account: accountRouter,
-  admin: router({ staff: adminStaffRouter, sites: sitesRouter, choices: choicesRouter }),
+  admin: router({
+    staff: adminStaffRouter,
+    sites: sitesRouter,
+    choices: choicesRouter,
+    care: adminCareRouter,
+  }),
   patient: router({
     today: todayRouter,
     entries: entriesRouter,
     history: historyRouter,
     access: accessRouter,
+    consents: patientConsentsRouter,
+    preVisit: preVisitRouter,
   }),
 });
 

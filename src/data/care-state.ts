@@ -3,13 +3,13 @@
  * clinic in a fixed number of queries. Both end in the same function, so that they cannot differ.
  */
 import { asc, eq } from 'drizzle-orm';
-import { careChoices } from '#core/care/choices.ts';
 import { type Episode, standingOn } from '#core/care/episode.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/care/event-effects.ts';
 import { type Day, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
 import { joints } from '#core/joints.ts';
 import type { Limit } from '#core/model/record.ts';
+import { worklistChoices } from '#core/worklist/choices.ts';
 import { kindOf } from '#core/worklist/due-matters.ts';
 import { type CareState, dangers, type StandingDecision } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
@@ -47,7 +47,7 @@ interface Parts {
 
 const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
   zone,
-  afterMilliseconds: (await choiceValue(access, careChoices, 'deputy-after-hours')) * 3_600_000,
+  afterMilliseconds: (await choiceValue(access, worklistChoices, 'deputy-after-hours')) * 3_600_000,
   deputy: await deputyOf(access),
 });
 

@@ -16,6 +16,8 @@ import { touchMatters } from './matters.ts';
 import { endPrescription, inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { consent, consentWording } from './schema/care.ts';
 
+export { consentActs } from './schema/care.ts';
+
 /** Oldest first. */
 export const consentsOf = async (access: Access, patientId: string): Promise<readonly ConsentRow[]> => {
   const rows = await access.store.read

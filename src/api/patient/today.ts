@@ -1,5 +1,6 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
+import { asksNothing, type Hold, takenBackLately } from '#core/care/holds.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import { addDays } from '#core/day.ts';
 import type { Contact, Today } from '#core/engine/answers.ts';
@@ -9,6 +10,7 @@ import type { Joint } from '#core/joints.ts';
 import { gateTable } from '#core/prescribing/gate-table.ts';
 import { linesOn } from '#core/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
+import { holdsOf } from '#data/care-around.ts';
 import { proposalsOf } from '#data/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { messagesOf } from '#data/messages.ts';
@@ -55,6 +57,10 @@ const exerciseView = (row: Prescription, planned: boolean, standing: readonly St
   };
 };
 
+/** What rests for a reason outside the engine rests at least; the engine may ask for more. */
+const heldBack = (view: TodayExercise, hold: Hold | undefined): TodayExercise =>
+  hold ? { ...view, today: mostCareful([view.today, hold.today]) } : view;
+
 /** Sentences about doses that changed within the last week. */
 const recentChanges = async (access: Access, patientId: string): Promise<readonly string[]> => {
   const proposals = await proposalsOf(access, patientId);
@@ -71,6 +77,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const versions = inForce(await prescriptionsOf(access, patient.id));
+  const { care, holds } = await holdsOf(access, patient.id, versions);
   const planned = linesOn(await programmesOf(access, patient.id), access.day);
   const standing = [...(await standingOf(access, patient.id)).values()];
   const mornings = await morningsOf(access, patient.id, access.day);
@@ -92,16 +99,21 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     asksSwelling: true,
     asksStiffness: true,
     asksTwoHours: false,
-    exercises: versions.map((row) =>
-      exerciseView(row, planned === null || planned.includes(row.lineId), standing),
-    ),
+    exercises: versions.map((row) => {
+      const isPlanned = !asksNothing(care) && (planned === null || planned.includes(row.lineId));
+      return heldBack(exerciseView(row, isPlanned, standing), holds.get(row.id));
+    }),
     gates: record
       ? followed.map((joint) => gateTable(record, joint, { instant: access.now, day: access.day }))
       : [],
-    morning: { due: followed.length > 0 && !answered, answered },
+    morning: { due: followed.length > 0 && !answered && !asksNothing(care), answered },
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: mostUrgent(standing.map((one) => one.contact)),
-    changes: await recentChanges(access, patient.id),
+    changes: [
+      ...new Set([...holds.values()].map((hold) => hold.patientText)),
+      ...takenBackLately(care.consents, access.now),
+      ...(await recentChanges(access, patient.id)),
+    ],
     messages: (await messagesOf(access, patient.id, 5)).map(({ text, sentName, sentAt }) => ({
       text,
       sentName,

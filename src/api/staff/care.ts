@@ -52,7 +52,10 @@ export const careRouter = router({
   addEvent: recordProcedure.input(z.object({ event: z.unknown() })).mutation(({ ctx, input }) => {
     const row = checked(eventFields, input.event, (value) => eventConsistent(value, ctx.access.day));
     return ctx.access.store.write(async () => {
-      const id = await addEvent(ctx.access, ctx.patient.id, { ...row, joint: row.joint as Joint | null });
+      const { medicineAct: act, medicineClass, ...event } = row;
+      const medicine = act && medicineClass ? { act, medicineClass } : null;
+      const joint = event.joint as Joint | null;
+      const id = await addEvent(ctx.access, ctx.patient.id, { ...event, joint, medicine });
       await evaluateRecord(ctx.access, ctx.patient.id, byClinician);
       return id;
     });

@@ -9,6 +9,7 @@ import { measurementsOf, recordEffusion, recordMeasurement } from '#data/measure
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
+import { requireHands } from './hands.ts';
 
 const kindOf = (value: unknown): string =>
   typeof value === 'object' && value !== null && 'kind' in value ? String(value.kind) : '';
@@ -26,6 +27,7 @@ export const measurementsRouter = router({
       const row = checked(form.fields, input.measurement, (value) =>
         measurementConsistent(value as unknown as Measurement, ctx.access.day),
       ) as unknown as Measurement;
+      await requireHands(ctx.access, ctx.patient.id, row.kind);
       const earlier = (await measurementsOf(ctx.access, ctx.patient.id)).filter(
         (known) => known.kind === row.kind,
       );
@@ -36,16 +38,19 @@ export const measurementsRouter = router({
       return recordMeasurement(ctx.access, ctx.patient.id, row, input.confirmed);
     }),
 
-  recordEffusion: recordProcedure.input(z.object({ effusion: z.unknown() })).mutation(({ ctx, input }) => {
-    const row = checked(effusionFields, input.effusion);
-    return ctx.access.store.write(async () => {
-      const id = await recordEffusion(ctx.access, ctx.patient.id, row.joint, row.grade);
-      await evaluateRecord(ctx.access, ctx.patient.id, {
-        cause: 'clinician',
-        sessionId: null,
-        morningId: null,
+  recordEffusion: recordProcedure
+    .input(z.object({ effusion: z.unknown() }))
+    .mutation(async ({ ctx, input }) => {
+      const row = checked(effusionFields, input.effusion);
+      await requireHands(ctx.access, ctx.patient.id, 'effusion-test');
+      return ctx.access.store.write(async () => {
+        const id = await recordEffusion(ctx.access, ctx.patient.id, row.joint, row.grade);
+        await evaluateRecord(ctx.access, ctx.patient.id, {
+          cause: 'clinician',
+          sessionId: null,
+          morningId: null,
+        });
+        return id;
       });
-      return id;
-    });
-  }),
+    }),
 });

@@ -1,10 +1,12 @@
 /** Prescribing: propose, keep unsigned, sign by name, end. */
 import { z } from 'zod';
+import { limitedExercises } from '#core/care/limit-bounds.ts';
 import { exercises } from '#core/catalogue/catalogue.ts';
 import { programmeFields } from '#core/model/staff-fields.ts';
 import { occlusionSchemes } from '#core/occlusion/schemes.ts';
 import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
 import { noteRead } from '#data/audit.ts';
+import { limitsOf } from '#data/care.ts';
 import {
   addVersion,
   endPrescription,
@@ -26,7 +28,10 @@ const signedText = {
 } as const;
 
 export const prescriptionsRouter = router({
-  catalogue: recordProcedure.query(() => ({ exercises, schemes: occlusionSchemes })),
+  catalogue: recordProcedure.query(async ({ ctx }) => {
+    const limits = await limitsOf(ctx.access, ctx.patient.id);
+    return { exercises, schemes: occlusionSchemes, limited: limitedExercises(limits, ctx.access.day) };
+  }),
 
   list: recordProcedure.query(async ({ ctx }) => {
     const versions = await prescriptionsOf(ctx.access, ctx.patient.id);
@@ -77,8 +82,20 @@ export const prescriptionsRouter = router({
   end: recordProcedure
     .input(z.object({ prescriptionId: z.string().max(64), reason: z.string().trim().min(1).max(500) }))
     .mutation(async ({ ctx, input }) => {
-      const ended = await endPrescription(ctx.access, ctx.patient.id, input.prescriptionId, input.reason);
-      if (!ended) throw new Problem('conflict', 'It was ended already, or is not this patient’s.');
+      const { access, patient } = ctx;
+      const isEnded = await access.store.write(async () => {
+        const versions = await prescriptionsOf(access, patient.id);
+        const row = versions.find((version) => version.id === input.prescriptionId);
+        if (!row || !(await endPrescription(access, patient.id, row.id, input.reason))) return false;
+        // A newer version still waiting would bring the ended exercise back once signed.
+        for (const waiting of unsigned(versions).filter(
+          (one) => one.lineId === row.lineId && one.id !== row.id,
+        )) {
+          await endPrescription(access, patient.id, waiting.id, input.reason);
+        }
+        return true;
+      });
+      if (!isEnded) throw new Problem('conflict', 'It was ended already, or is not this patient’s.');
     }),
 
   programme: recordProcedure.query(

@@ -3,6 +3,7 @@
 import type { Dose } from '#core/model/dose.ts';
 import { lowLoadWishFields, occlusionWishFields, variationWishFields } from '#core/model/dose-wish.ts';
 import {
+  careRefusals,
   type ProposedPrescription,
   proposePrescription,
   standingRefusals,
@@ -37,8 +38,9 @@ export const propose = async (
   return outcome.result;
 };
 
-/** Throws refusals when the method is closed for this exercise now. */
+/** Throws refusals when the method is closed for this exercise now, or a limit or agreement stands in the way of the dose. */
 export const requireOpen = async (access: Access, patient: Patient, dose: Dose): Promise<void> => {
-  const refused = standingRefusals(await groundFor(access, patient), dose);
+  const ground = await groundFor(access, patient);
+  const refused = [...standingRefusals(ground, dose), ...careRefusals(ground, dose)];
   if (refused.length > 0) throw refusedWith(refused);
 };

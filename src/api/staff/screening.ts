@@ -1,23 +1,14 @@
 /** Screening, clearances and what they leave of each method. */
 import { z } from 'zod';
 import { clearanceFields, screeningFields } from '#core/model/staff-fields.ts';
-import type { Refusal } from '#core/outcome.ts';
-import { screeningItem, screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { groundFor } from '#data/ground.ts';
 import { newestScreening, recordClearance, recordScreening, screeningsOf } from '#data/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
+import { unknownItems } from '../inputs/screening-items.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
-
-const unknownItems = (answers: readonly { item: string }[]): readonly Refusal[] =>
-  answers
-    .filter((answer) => !screeningItem(answer.item))
-    .map(() => ({
-      field: 'input.answers',
-      code: 'not-listed',
-      reason: 'An answer names an item that is not on the sheet. Load the page again.',
-    }));
 
 export const screeningRouter = router({
   sheet: recordProcedure.query(async ({ ctx }) => ({

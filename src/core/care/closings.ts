@@ -33,6 +33,13 @@ const stateWords = {
   died: 'has died',
 } as const;
 
+const returnWords = {
+  holiday: 'from a holiday',
+  illness: 'from an illness',
+  hospital: 'from hospital',
+  'end-of-care': 'after care had ended',
+} as const;
+
 const episodeReasons = ({ standing, screening }: CareAround): readonly MethodReason[] => {
   const { state, change, returned } = standing;
   if (state === 'closed') {
@@ -59,7 +66,7 @@ const episodeReasons = ({ standing, screening }: CareAround): readonly MethodRea
       closed(
         'returned-from-break',
         'care',
-        `Came back from a break (${returned.from}) on ${returned.on}; the screening is asked again first.`,
+        `Came back on ${returned.on} (${returnWords[returned.from]}); the screening is asked again first.`,
       ),
     ];
   }

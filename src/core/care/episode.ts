@@ -175,13 +175,18 @@ export const checkChange = (
 export const changeOn = (episode: Pick<Episode, 'changes'>, day: Day): EpisodeChange | null =>
   episode.changes.findLast((change) => change.on <= day) ?? null;
 
+export interface Return {
+  readonly on: Day;
+  readonly from: BreakKind | 'end-of-care';
+}
+
 export interface CareStanding {
   /** "not-recorded": nobody has opened a stretch of care, so nothing follows from one. */
   readonly state: 'not-recorded' | 'in-care' | 'on-break' | 'closed';
   /** The change that made it so; null when not recorded. */
   readonly change: EpisodeChange | null;
-  /** The last return from a break, whatever came after it. */
-  readonly returned: { readonly on: Day; readonly from: BreakKind } | null;
+  /** The last return from a break or after an end of care, whatever came after it. */
+  readonly returned: Return | null;
 }
 
 const newest = (changes: readonly EpisodeChange[]): EpisodeChange | null =>
@@ -199,14 +204,27 @@ const returnsOf = (episode: Pick<Episode, 'changes'>, day: Day) =>
       : [];
   });
 
+/** A stretch opened after all others had ended: the person comes back from outside of care. */
+const comeback = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): readonly Return[] =>
+  episodes.flatMap((episode): readonly Return[] => {
+    const opened = episode.changes[0];
+    if (!opened || opened.on > day) return [];
+    const before = episodes
+      .filter((other) => other !== episode)
+      .map((other) => other.changes.findLast((change) => change.recordedAt < opened.recordedAt))
+      .filter((change) => change !== undefined);
+    const isBack = before.length > 0 && before.every((change) => closedStates.includes(change.to));
+    return isBack ? [{ on: opened.on, from: 'end-of-care' }] : [];
+  });
+
 /** Where the person stands over all stretches: in care as long as one goes on. */
 export const standingOn = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): CareStanding => {
   const standing = episodes.map((episode) => changeOn(episode, day)).filter((change) => change !== null);
-  const returned =
-    episodes
-      .flatMap((episode) => returnsOf(episode, day))
-      .sort((a, b) => (a.on < b.on ? -1 : 1))
-      .at(-1) ?? null;
+  const returns: readonly Return[] = [
+    ...episodes.flatMap((episode) => returnsOf(episode, day)),
+    ...comeback(episodes, day),
+  ];
+  const returned = returns.toSorted((a, b) => (a.on < b.on ? -1 : 1)).at(-1) ?? null;
   const of = (...states: EpisodeState[]) => newest(standing.filter((change) => states.includes(change.to)));
   if (standing.length === 0) return { state: 'not-recorded', change: null, returned };
   const going = of('open', 'active');

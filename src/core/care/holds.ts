@@ -5,7 +5,7 @@
 import type { Today } from '../engine/answers.ts';
 import type { Dose } from '../model/dose.ts';
 import type { CareAround } from './closings.ts';
-import { missingConsents } from './consent.ts';
+import { type ConsentRow, lastWord, missingConsents } from './consent.ts';
 import { eventEffects, isAskedAgain } from './event-effects.ts';
 
 export interface Hold {
@@ -57,6 +57,17 @@ const consentHold = (care: CareAround, dose: Dose): Hold | null =>
 
 export const holdOn = (care: CareAround, dose: Dose): Hold | null =>
   breakHold(care, dose) ?? eventHold(care, dose) ?? consentHold(care, dose);
+
+const dayMilliseconds = 86_400_000;
+
+/** What the patient is told in the week after taking an agreement back, where the exercise itself is gone. */
+export const takenBackLately = (consents: readonly ConsentRow[], now: number): readonly string[] =>
+  (['occlusion-supervised', 'occlusion-unsupervised'] as const).some((kind) => {
+    const last = lastWord(consents, kind);
+    return last?.act === 'withdrawn' && now - last.at < 7 * dayMilliseconds;
+  })
+    ? ['You took back your agreement to the cuff. The exercise with it rests until we have spoken.']
+    : [];
 
 /** Nothing is asked for on the day: no reminder, no session, no morning. */
 export const asksNothing = (care: Pick<CareAround, 'standing'>): boolean =>

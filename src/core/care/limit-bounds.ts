@@ -6,7 +6,7 @@
  * is the clinician's to judge. Which positions bear weight is read from the catalogue's own words for the
  * position; that reading is a choice of this project.
  */
-import { exerciseById, jointsLoaded } from '../catalogue/catalogue.ts';
+import { exerciseById, exercises, jointsLoaded } from '../catalogue/catalogue.ts';
 import type { Exercise, WorkedSide } from '../catalogue/exercise.ts';
 import type { Caution } from '../caution.ts';
 import { type Day, dayNumber } from '../day.ts';
@@ -113,3 +113,24 @@ export const limitRefusals = (all: readonly Limit[], dose: Dose, today: Day): re
 /** Loads that may be handled for an exercise. */
 export const loadsWithin = (ownedLoadsKg: readonly number[], ceilingKg: number): readonly number[] =>
   ownedLoadsKg.filter((kg) => milligrams(kg) <= milligrams(ceilingKg));
+
+export interface LimitedExercise {
+  readonly exerciseId: string;
+  readonly side: WorkedSide;
+  /** Sentences that close it; empty where only the load is bounded. */
+  readonly closing: readonly string[];
+  readonly ceilingKg: number | null;
+}
+
+/** Exercises and sides of the catalogue that a limit touches; all others are as they were. */
+export const limitedExercises = (all: readonly Limit[], today: Day): readonly LimitedExercise[] =>
+  exercises.flatMap(({ id, limbsAtOnce }) => {
+    const worked: readonly WorkedSide[] = limbsAtOnce === 'both' ? ['both'] : ['left', 'right'];
+    return worked.flatMap((side) => {
+      const { limits, ceilingKg, closing } = limitsFor(all, id, side, today);
+      const isBounded = closing.length > 0 || Number.isFinite(ceilingKg);
+      return limits.length > 0 && isBounded
+        ? [{ exerciseId: id, side, closing, ceilingKg: Number.isFinite(ceilingKg) ? ceilingKg : null }]
+        : [];
+    });
+  });

@@ -1,8 +1,10 @@
 /** Descriptors of limits, events and steps approved ahead. */
+import { medicineActs } from '../care/event-effects.ts';
 import { type Day, daysBetween, isDay } from '../day.ts';
 import type { Field, InputOf } from '../describe.ts';
 import { joints } from '../joints.ts';
 import type { Refusal } from '../outcome.ts';
+import { medicineClasses } from '../screening/medicine-classes.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about: string) =>
   ({ name, kind: 'text', minLength: 1, maxLength, about }) as const;
@@ -39,6 +41,14 @@ export const eventFields = [
     about: 'What happened',
   },
   { name: 'joint', kind: 'enum', values: joints, nullable: true, about: 'Joint' },
+  { name: 'medicineAct', kind: 'enum', values: medicineActs, optional: true, about: 'Medicine was' },
+  {
+    name: 'medicineClass',
+    kind: 'enum',
+    values: [...medicineClasses.map(({ id }) => id), 'other'],
+    optional: true,
+    about: 'Kind of medicine',
+  },
   remark,
 ] as const satisfies readonly Field[];
 
@@ -77,6 +87,14 @@ export const limitConsistent = (row: InputOf<typeof limitFields>): readonly Refu
 
 export const eventConsistent = (row: InputOf<typeof eventFields>, today: Day): readonly Refusal[] => {
   if (!isDay(row.day)) return [notADay('day')];
+  if ((row.medicineAct === undefined) !== (row.medicineClass === undefined)) {
+    const reason = 'Say which kind of medicine, and whether it was started, stopped or changed.';
+    return [{ field: 'input.medicineClass', code: 'missing', reason }];
+  }
+  if (row.medicineAct !== undefined && row.kind !== 'medicine-change') {
+    const reason = 'Only a change of medicine names a medicine; leave it out.';
+    return [{ field: 'input.medicineAct', code: 'inconsistent', reason }];
+  }
   if (daysBetween(row.day, today) < 0) {
     return [
       { field: 'input.day', code: 'too-high', reason: 'The day is after today; give the day it happened.' },

@@ -12,4 +12,14 @@ export const worklistChoices: readonly ClinicChoice[] = [
     default: 3,
     why: 'Three days tell a forgotten evening from silence; fewer lists people who had a busy weekend.',
   },
+  {
+    id: 'deputy-after-hours',
+    title: 'Hours after which danger nobody has acknowledged passes to the deputy',
+    unit: 'h',
+    min: 1,
+    max: 72,
+    whole: true,
+    default: 4,
+    why: 'Half a working day. Longer leaves a warning sign with somebody who may be away; shorter interrupts two people for one call. Counted around the clock, not in cover hours.',
+  },
 ];

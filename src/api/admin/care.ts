@@ -1,0 +1,27 @@
+/** What a clinic sets for the care around a dose: the words of its agreements, and who stands in. */
+import { z } from 'zod';
+import { consentKinds } from '#core/care/consent.ts';
+import { wordingsOf, writeWording } from '#data/consents.ts';
+import { cliniciansOf, deputyOf, nameDeputy } from '#data/deputies.ts';
+import { Problem } from '../errors.ts';
+import { administratorProcedure, router } from '../trpc.ts';
+
+export const adminCareRouter = router({
+  wordings: administratorProcedure.query(({ ctx }) => wordingsOf(ctx.access)),
+
+  writeWording: administratorProcedure
+    .input(z.object({ kind: z.enum(consentKinds), text: z.string().trim().min(20).max(4000) }))
+    .mutation(({ ctx, input }) => writeWording(ctx.access, input.kind, input.text)),
+
+  deputy: administratorProcedure.query(async ({ ctx }) => ({
+    deputy: await deputyOf(ctx.access),
+    clinicians: await cliniciansOf(ctx.access),
+  })),
+
+  nameDeputy: administratorProcedure
+    .input(z.object({ userId: z.string().max(64).nullable() }))
+    .mutation(async ({ ctx, input }) => {
+      const named = await nameDeputy(ctx.access, input.userId);
+      if (!named) throw new Problem('not-found', 'There is no such clinician in your clinic.');
+    }),
+});

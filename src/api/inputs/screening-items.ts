@@ -1,0 +1,25 @@
+/** Answers name items of the sheet, each once. */
+import type { Refusal } from '#core/outcome.ts';
+import { screeningItem } from '#core/screening/items.ts';
+
+export const unknownItems = (answers: readonly { readonly item: string }[]): readonly Refusal[] => {
+  const unknown = answers.filter((answer) => !screeningItem(answer.item));
+  const ids = answers.map((answer) => answer.item);
+  const twice = ids.filter((id, place) => ids.indexOf(id) !== place);
+  return [
+    ...unknown.map(
+      ({ item }): Refusal => ({
+        field: 'input.answers',
+        code: 'not-listed',
+        reason: `There is no screening item named ${item}.`,
+      }),
+    ),
+    ...twice.map(
+      (item): Refusal => ({
+        field: 'input.answers',
+        code: 'inconsistent',
+        reason: `Answer ${item} once, not twice.`,
+      }),
+    ),
+  ];
+};

@@ -1,0 +1,32 @@
+/** Plain questions before a visit. The answers are kept beside the record until a clinician confirms them. */
+import { z } from 'zod';
+import { screeningFields } from '#core/model/staff-fields.ts';
+import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { newestPreVisit, recordPreVisit } from '#data/pre-visits.ts';
+import { newestScreening } from '#data/screenings.ts';
+import { checked } from '../inputs/checked.ts';
+import { unknownItems } from '../inputs/screening-items.ts';
+import { patientProcedure, router } from '../trpc.ts';
+
+export const preVisitRouter = router({
+  questions: patientProcedure.query(async ({ ctx }) => {
+    const sent = await newestPreVisit(ctx.access, ctx.patient.id);
+    const screening = await newestScreening(ctx.access, ctx.patient.id);
+    return {
+      sheetVersion: screeningSheetVersion,
+      // What an answer closes is not told: it would teach which answer keeps a method open.
+      questions: screeningItems.map(({ id, question, asks }) => ({ id, question, asks })),
+      sentAt: sent?.recordedAt ?? null,
+      isConfirmed: sent !== null && screening !== null && screening.recordedAt >= sent.recordedAt,
+    };
+  }),
+
+  send: patientProcedure.input(z.object({ answers: z.unknown() })).mutation(async ({ ctx, input }) => {
+    const sheet = checked(
+      screeningFields,
+      { sheetVersion: screeningSheetVersion, answers: input.answers },
+      (value) => unknownItems(value.answers),
+    );
+    await recordPreVisit(ctx.access, ctx.patient.id, sheet);
+  }),
+});

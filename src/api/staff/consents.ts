@@ -1,0 +1,40 @@
+/** Agreements as a clinician sees and writes them down. */
+import { z } from 'zod';
+import { consentKinds, stands } from '#core/care/consent.ts';
+import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/consents.ts';
+import { clinicOf } from '#data/people.ts';
+import { Problem } from '../errors.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+export const consentsRouter = router({
+  list: recordProcedure.query(async ({ ctx }) => {
+    const rows = await consentsOf(ctx.access, ctx.patient.id);
+    const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
+    const wordings = await wordingsOf(ctx.access);
+    return {
+      coverHours: clinic?.coverHours ?? '',
+      rows,
+      kinds: wordings.map((wording) => ({ ...wording, stands: stands(rows, wording.kind) })),
+    };
+  }),
+
+  record: recordProcedure
+    .input(
+      z.object({
+        kind: z.enum(consentKinds),
+        act: z.enum(consentActs),
+        /** The version that was read out; refused when a newer one holds. */
+        wordingVersion: z.number().int().min(0),
+        reason: z.string().trim().max(300).nullable().default(null),
+      }),
+    )
+    .mutation(async ({ ctx, input }) => {
+      const { kind, act, wordingVersion, reason } = input;
+      const wording = (await wordingsOf(ctx.access)).find((one) => one.kind === kind);
+      if (act === 'given' && wording?.version !== wordingVersion) {
+        throw new Problem('conflict', 'The clinic has a newer wording; read that one to the patient.');
+      }
+      const row = { kind, act, wordingVersion, reason, saidTo: 'clinician' } as const;
+      return recordConsent(ctx.access, ctx.patient.id, row);
+    }),
+});

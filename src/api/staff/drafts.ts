@@ -1,0 +1,20 @@
+/** Unfinished work on a form, kept on the server for the person who began it. */
+import { z } from 'zod';
+import { draftOf, dropDraft, saveDraft } from '#data/drafts.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+const form = z.enum(['first-visit', 'pre-visit', 'handover']);
+
+export const draftsRouter = router({
+  get: recordProcedure
+    .input(z.object({ form }))
+    .query(({ ctx, input }) => draftOf(ctx.access, ctx.patient.id, input.form)),
+
+  save: recordProcedure
+    .input(z.object({ form, typed: z.record(z.string().max(80), z.string().max(1000)) }))
+    .mutation(({ ctx, input }) => saveDraft(ctx.access, ctx.patient.id, input.form, input.typed)),
+
+  drop: recordProcedure
+    .input(z.object({ form }))
+    .mutation(({ ctx, input }) => dropDraft(ctx.access, ctx.patient.id, input.form)),
+});

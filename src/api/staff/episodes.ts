@@ -1,0 +1,34 @@
+/** Stretches of care: opened, changed, read. */
+import { z } from 'zod';
+import { transitions } from '#core/care/episode.ts';
+import { episodeChangeFields, episodeConsistent, episodeFields } from '#core/care/episode-fields.ts';
+import type { Joint } from '#core/joints.ts';
+import { applyEpisodeChange } from '#data/episode-changes.ts';
+import { episodesOf, openEpisode } from '#data/episodes.ts';
+import { Problem, refusedWith } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+export const episodesRouter = router({
+  list: recordProcedure.query(async ({ ctx }) => ({
+    episodes: await episodesOf(ctx.access, ctx.patient.id),
+    transitions,
+  })),
+
+  open: recordProcedure
+    .input(z.object({ episode: z.unknown(), reason: z.string().trim().min(1).max(300) }))
+    .mutation(({ ctx, input }) => {
+      const row = checked(episodeFields, input.episode, episodeConsistent);
+      const joints = row.joints as readonly Joint[];
+      const followedJoints = row.followedJoints as readonly Joint[];
+      return openEpisode(ctx.access, ctx.patient.id, { ...row, joints, followedJoints }, input.reason);
+    }),
+
+  change: recordProcedure.input(z.object({ change: z.unknown() })).mutation(async ({ ctx, input }) => {
+    const { episodeId, ...wanted } = checked(episodeChangeFields, input.change);
+    const outcome = await applyEpisodeChange(ctx.access, ctx.patient.id, episodeId, wanted);
+    if (!outcome) throw new Problem('not-found', 'There is no such stretch of care for this patient.');
+    if (!outcome.ok) throw refusedWith(outcome.refused);
+    return outcome.result;
+  }),
+});

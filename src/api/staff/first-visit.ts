@@ -1,0 +1,149 @@
+/**
+ * A first visit in one transaction: profile, the minimum of the screening, what was measured, and one
+ * proposed exercise kept unsigned. Either all of it is kept or nothing. Signing is an act of its own.
+ */
+import { standingOn } from '#core/care/episode.ts';
+import { minimumSet } from '#core/care/pre-visit.ts';
+import { prescriptionTemplates } from '#core/care/templates.ts';
+import type { firstVisitFields } from '#core/care/visit-fields.ts';
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import type { InputOf } from '#core/describe.ts';
+import type { Joint } from '#core/joints.ts';
+import type { Measurement } from '#core/model/measurement.ts';
+import { measurementConsistent, unlikely } from '#core/model/measurement-checks.ts';
+import type { Refusal } from '#core/outcome.ts';
+import { householdEquipment } from '#core/prescribing/equipment.ts';
+import { screeningSheetVersion } from '#core/screening/items.ts';
+import type { Access } from '#data/access.ts';
+import { draftOf, dropDraft } from '#data/drafts.ts';
+import { applyEpisodeChange } from '#data/episode-changes.ts';
+import { episodesOf, openEpisode } from '#data/episodes.ts';
+import { measurementsOf, recordMeasurement } from '#data/measurements.ts';
+import { type Patient, patientOf, saveProfile } from '#data/people.ts';
+import { newestPreVisit } from '#data/pre-visits.ts';
+import { addVersion } from '#data/prescriptions.ts';
+import { newestScreening, recordScreening } from '#data/screenings.ts';
+import { Problem, refusedWith } from '../errors.ts';
+import { unknownItems } from '../inputs/screening-items.ts';
+import { propose } from './propose.ts';
+
+type FirstVisit = InputOf<typeof firstVisitFields>;
+
+/** What the page shows: what to ask, where to begin, and what is on record beside each field. */
+export const firstVisitPage = async (access: Access, patient: Patient) => ({
+  items: minimumSet('low-load').map(({ id, question, clinicianLabel, asks }) => ({
+    id,
+    question,
+    clinicianLabel,
+    asks,
+  })),
+  templates: prescriptionTemplates.map((template) => ({
+    ...template,
+    exercise: exerciseById(template.wish.exerciseId)?.title ?? template.wish.exerciseId,
+    limbsAtOnce: exerciseById(template.wish.exerciseId)?.limbsAtOnce ?? 'one',
+  })),
+  profile: patient.profile,
+  screening: await newestScreening(access, patient.id),
+  preVisit: await newestPreVisit(access, patient.id),
+  measurements: (await measurementsOf(access, patient.id)).filter(
+    ({ kind }) => kind === 'blood-pressure' || kind === 'repetitions-to-failure',
+  ),
+  draft: await draftOf(access, patient.id, 'first-visit'),
+});
+
+const measured = ({ pressure, test, wish }: FirstVisit, access: Access): readonly Measurement[] => [
+  ...(pressure
+    ? [{ kind: 'blood-pressure' as const, day: access.day, ...pressure, position: 'seated' as const }]
+    : []),
+  ...(test
+    ? [
+        {
+          kind: 'repetitions-to-failure' as const,
+          day: access.day,
+          exerciseId: wish.exerciseId,
+          side: wish.side,
+          ...test,
+        },
+      ]
+    : []),
+];
+
+const keepMeasured = async (
+  access: Access,
+  patientId: string,
+  rows: readonly Measurement[],
+  isConfirmed: boolean,
+): Promise<void> => {
+  const known = await measurementsOf(access, patientId);
+  const questions = rows.flatMap((row) =>
+    unlikely(row, known.filter((one) => one.kind === row.kind).at(-1) ?? null),
+  );
+  if (questions.length > 0 && !isConfirmed)
+    throw new Problem('not-confirmed', questions.join(' '), { questions });
+  for (const row of rows) await recordMeasurement(access, patientId, row, isConfirmed);
+};
+
+/** Opens a stretch of care where none goes on, and begins it. */
+const begun = async (access: Access, patientId: string, visit: FirstVisit): Promise<void> => {
+  const episodes = await episodesOf(access, patientId);
+  if (standingOn(episodes, access.day).state === 'in-care') return;
+  const joints = visit.profile.followedJoints as readonly Joint[];
+  const episodeId = await openEpisode(
+    access,
+    patientId,
+    {
+      diagnoses: [visit.profile.diagnosis],
+      joints,
+      followedJoints: joints,
+      goals: visit.goal === null ? [] : [visit.goal],
+      referrer: null,
+      contacts: [],
+    },
+    'First visit.',
+  );
+  await applyEpisodeChange(access, patientId, episodeId, {
+    to: 'active',
+    on: access.day,
+    reason: 'First visit.',
+    breakKind: null,
+    expectedBack: null,
+  });
+};
+
+const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Access): readonly Refusal[] => [
+  ...unknownItems(visit.screening.answers),
+  ...(visit.screening.sheetVersion === screeningSheetVersion
+    ? []
+    : [
+        {
+          field: 'input.screening',
+          code: 'inconsistent' as const,
+          reason: 'The questions have changed since this page was opened; load it again.',
+        },
+      ]),
+  ...rows.flatMap((row) => measurementConsistent(row, access.day)),
+];
+
+export const keepFirstVisit = (access: Access, patient: Patient, visit: FirstVisit, isConfirmed: boolean) =>
+  access.store.write(async () => {
+    const rows = measured(visit, access);
+    const refused = refusalsOf(visit, rows, access);
+    if (refused.length > 0) throw refusedWith(refused);
+    await begun(access, patient.id, visit);
+    await saveProfile(access, patient.id, {
+      ...visit.profile,
+      followedJoints: visit.profile.followedJoints as readonly Joint[],
+      ownedEquipment: visit.profile.ownedEquipment ?? patient.profile?.ownedEquipment ?? householdEquipment,
+    });
+    await recordScreening(access, patient.id, visit.screening);
+    await keepMeasured(access, patient.id, rows, isConfirmed);
+    const now = (await patientOf(access, patient.id)) ?? patient;
+    const proposed = await propose(access, now, visit.wish);
+    const prescriptionId = await addVersion(access, patient.id, {
+      ...proposed,
+      working: [...proposed.working, ...proposed.notes].map((line) => line.text),
+      origin: 'clinician',
+    });
+    await dropDraft(access, patient.id, 'first-visit');
+    return { prescriptionId, ...proposed };
+  });

@@ -1,0 +1,59 @@
+/** The patient's answers from before a visit, beside the record: a clinician looks, corrects and confirms. */
+import { z } from 'zod';
+import { besideRecord, confirmed, stillToAsk, toLookAt } from '#core/care/pre-visit.ts';
+import { screeningFields } from '#core/model/staff-fields.ts';
+import { screeningSheetVersion } from '#core/screening/items.ts';
+import { newestPreVisit } from '#data/pre-visits.ts';
+import { recordScreening, screeningsOf } from '#data/screenings.ts';
+import { Problem } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { unknownItems } from '../inputs/screening-items.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+export const preVisitsRouter = router({
+  get: recordProcedure.query(async ({ ctx }) => {
+    const preVisit = await newestPreVisit(ctx.access, ctx.patient.id);
+    const screenings = await screeningsOf(ctx.access, ctx.patient.id);
+    if (!preVisit) return null;
+    const rows = besideRecord(screenings, preVisit);
+    const missing = stillToAsk(preVisit.answers);
+    return {
+      id: preVisit.id,
+      day: preVisit.day,
+      sentAt: preVisit.recordedAt,
+      isConfirmed: (screenings[0]?.recordedAt ?? 0) >= preVisit.recordedAt,
+      toLookAt: toLookAt(rows),
+      plainNo: rows.filter((row) => row.now?.answer === 'no' && row.change !== 'changed').length,
+      stillToAsk: Object.fromEntries(
+        Object.entries(missing).map(([method, items]) => [
+          method,
+          items.map(({ id, clinicianLabel }) => ({ id, clinicianLabel })),
+        ]),
+      ),
+    };
+  }),
+
+  /** Makes a screening of them, with the clinician's words in place where given. */
+  confirm: recordProcedure
+    .input(z.object({ preVisitId: z.string().max(64), corrections: z.unknown() }))
+    .mutation(({ ctx, input }) =>
+      ctx.access.store.write(async () => {
+        const preVisit = await newestPreVisit(ctx.access, ctx.patient.id);
+        if (preVisit?.id !== input.preVisitId) {
+          throw new Problem('conflict', 'The patient has sent newer answers; look at those.');
+        }
+        if (preVisit.sheetVersion !== screeningSheetVersion) {
+          throw new Problem(
+            'conflict',
+            'The questions have changed since these answers were given; ask again.',
+          );
+        }
+        const corrections = Array.isArray(input.corrections) ? input.corrections : [];
+        const answers = confirmed(preVisit, corrections);
+        const sheet = checked(screeningFields, { sheetVersion: screeningSheetVersion, answers }, (value) =>
+          unknownItems(value.answers),
+        );
+        return recordScreening(ctx.access, ctx.patient.id, sheet);
+      }),
+    ),
+});

@@ -1,0 +1,7 @@
+/** Starting points for a prescription. */
+import { prescriptionTemplates } from '#core/care/templates.ts';
+import { clinicianProcedure, router } from '../trpc.ts';
+
+export const templatesRouter = router({
+  list: clinicianProcedure.query(() => prescriptionTemplates),
+});

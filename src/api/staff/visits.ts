@@ -1,0 +1,95 @@
+/** Appointments, watched sessions, the gate for a cuff at home, and a whole first visit in one go. */
+import { z } from 'zod';
+import { closedAtHome, homeConditionsOf } from '#core/care/home-gate.ts';
+import { firstOcclusionRemote, visitRefusals } from '#core/care/remote-visit.ts';
+import {
+  firstVisitFields,
+  homeCheckFields,
+  observedSessionFields,
+  visitFields,
+} from '#core/care/visit-fields.ts';
+import { daysBetween, isDay } from '#core/day.ts';
+import { limbs, sides } from '#core/joints.ts';
+import type { Refusal } from '#core/outcome.ts';
+import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/home-gate.ts';
+import { beginVisit, visitNow, visitsOf } from '#data/visits.ts';
+import { refusedWith } from '../errors.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+import { firstVisitPage, keepFirstVisit } from './first-visit.ts';
+import { requireHands } from './hands.ts';
+
+const watchedDay = (day: string, today: string): readonly Refusal[] =>
+  isDay(day) && daysBetween(day, today) >= 0
+    ? []
+    : [{ field: 'input.day', code: 'too-high', reason: 'Give the day it was watched: today or earlier.' }];
+
+const wrapReason = (row: {
+  readonly wrapOpened: boolean;
+  readonly reason: string | null;
+}): readonly Refusal[] =>
+  row.wrapOpened && row.reason === null
+    ? [
+        {
+          field: 'input.reason',
+          code: 'missing',
+          reason: 'Say why an elastic wrap at home is opened for this limb.',
+        },
+      ]
+    : [];
+
+export const visitsRouter = router({
+  list: recordProcedure.query(async ({ ctx }) => ({
+    now: await visitNow(ctx.access, ctx.patient.id),
+    visits: await visitsOf(ctx.access, ctx.patient.id),
+  })),
+
+  begin: recordProcedure.input(z.object({ visit: z.unknown() })).mutation(({ ctx, input }) => {
+    const row = checked(visitFields, input.visit, visitRefusals);
+    return beginVisit(ctx.access, ctx.patient.id, row);
+  }),
+
+  /** What is on record for a cuff at home, per limb, and why it is closed where it is. */
+  homeGate: recordProcedure.query(async ({ ctx }) => {
+    const facts = await homeFactsOf(ctx.access, ctx.patient.id);
+    return {
+      ...facts,
+      limbs: limbs.flatMap((limb) =>
+        sides.map((side) => ({
+          limb,
+          side,
+          conditions: homeConditionsOf(facts, { limb, side }),
+          cuff: closedAtHome(facts, { limb, side }, false),
+          wrap: closedAtHome(facts, { limb, side }, true),
+        })),
+      ),
+    };
+  }),
+
+  watch: recordProcedure.input(z.object({ session: z.unknown() })).mutation(async ({ ctx, input }) => {
+    const row = checked(observedSessionFields, input.session, (value) =>
+      watchedDay(value.day, ctx.access.day),
+    );
+    const { observed } = await homeFactsOf(ctx.access, ctx.patient.id);
+    const before = observed.filter((one) => one.limb === row.limb && one.side === row.side).length;
+    const visit = await visitNow(ctx.access, ctx.patient.id);
+    const refused = firstOcclusionRemote(visit, before, row.remoteReason);
+    if (refused.length > 0) throw refusedWith(refused);
+    return recordObservedSession(ctx.access, ctx.patient.id, row);
+  }),
+
+  checkHome: recordProcedure.input(z.object({ check: z.unknown() })).mutation(async ({ ctx, input }) => {
+    const row = checked(homeCheckFields, input.check, wrapReason);
+    await requireHands(ctx.access, ctx.patient.id, 'home-check');
+    return recordHomeCheck(ctx.access, ctx.patient.id, row);
+  }),
+
+  firstVisit: recordProcedure.query(({ ctx }) => firstVisitPage(ctx.access, ctx.patient)),
+
+  keepFirstVisit: recordProcedure
+    .input(z.object({ visit: z.unknown(), confirmed: z.boolean().default(false) }))
+    .mutation(({ ctx, input }) => {
+      const visit = checked(firstVisitFields, input.visit);
+      return keepFirstVisit(ctx.access, ctx.patient, visit, input.confirmed);
+    }),
+});

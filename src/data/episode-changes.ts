@@ -1,0 +1,80 @@
+/**
+ * A change of a stretch of care with what follows from it, in one transaction. The end of care ends
+ * what is prescribed and the matters of the worklist, each named in the row; the record stays readable,
+ * and what a phone sends later is stored as before.
+ */
+import { and, eq } from 'drizzle-orm';
+import {
+  checkChange,
+  closedStates,
+  type Episode,
+  standingOn,
+  type WantedChange,
+} from '#core/care/episode.ts';
+
+import { type Outcome, refuse } from '#core/outcome.ts';
+import { dangers } from '#core/worklist/matter.ts';
+import type { Access } from './access.ts';
+import { changeEpisode, episodesOf } from './episodes.ts';
+import { endPrescription, inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
+import { matter } from './schema/schema.ts';
+
+const openMatters = (access: Access, patientId: string) =>
+  access.store.read
+    .select({
+      key: matter.key,
+      kind: matter.kind,
+      since: matter.since,
+      acknowledgedBy: matter.acknowledgedBy,
+    })
+    .from(matter)
+    .where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
+
+/** Whether nothing of the person's care goes on once the change holds. */
+const endsCare = (
+  episodes: readonly Episode[],
+  episodeId: string,
+  change: WantedChange,
+  access: Access,
+): boolean => {
+  const changed = { ...change, recordedAt: access.now, by: access.actorName };
+  const after = episodes.map((one) =>
+    one.id === episodeId ? { ...one, changes: [...one.changes, changed] } : one,
+  );
+  return standingOn(after, access.day).state === 'closed';
+};
+
+const endPrescribed = async (access: Access, patientId: string, reason: string): Promise<void> => {
+  const versions = await prescriptionsOf(access, patientId);
+  for (const row of [...inForce(versions), ...unsigned(versions)])
+    await endPrescription(access, patientId, row.id, reason);
+};
+
+/** Null when there is no such stretch of care. */
+export const applyEpisodeChange = (
+  access: Access,
+  patientId: string,
+  episodeId: string,
+  wanted: WantedChange,
+): Promise<Outcome<{ readonly id: string; readonly closedMatters: number }> | null> =>
+  access.store.write(async () => {
+    const episodes = await episodesOf(access, patientId);
+    const episode = episodes.find((one) => one.id === episodeId);
+    if (!episode) return null;
+    const checked = checkChange(episode, wanted, access.day);
+    if (!checked.ok) return checked;
+    const isEnd = closedStates.includes(wanted.to) && endsCare(episodes, episodeId, wanted, access);
+    const open = isEnd ? await openMatters(access, patientId) : [];
+    const danger = open.find((row) => dangers.includes(row.kind) && row.acknowledgedBy === null);
+    if (danger && wanted.to !== 'died') {
+      return refuse(
+        'to',
+        'inconsistent',
+        'A danger is open that nobody has acknowledged; answer it or take it on before care ends.',
+      );
+    }
+    if (isEnd) await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);
+    const closedMatters = open.map(({ key, kind, since }) => ({ key, kind, since }));
+    const id = await changeEpisode(access, patientId, { episodeId, change: wanted, closedMatters });
+    return { ok: true, result: { id, closedMatters: closedMatters.length }, notes: [] };
+  });

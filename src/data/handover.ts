@@ -1,0 +1,74 @@
+/** The page for the colleague, read from the record. */
+import { and, asc, eq } from 'drizzle-orm';
+import { standingOn } from '#core/care/episode.ts';
+import { closedLines, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
+import { closedAtHome } from '#core/care/home-gate.ts';
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import { addDays, dayNumber } from '#core/day.ts';
+import { limitsInForce } from '#core/engine/dose/limits.ts';
+import { joints, limbs, sides } from '#core/joints.ts';
+import { dangers } from '#core/worklist/matter.ts';
+import type { Access } from './access.ts';
+import { limitsOf } from './care.ts';
+import { decisionsOf, responsesOf, standingDecisions } from './decisions.ts';
+import { deputyOf, pauseOwnersOf } from './deputies.ts';
+import { episodesOf } from './episodes.ts';
+import { groundFor } from './ground.ts';
+import type { Patient } from './people.ts';
+import { inForce, type Prescription, prescriptionsOf, unsigned } from './prescriptions.ts';
+import { matter } from './schema/schema.ts';
+
+/** Days of decisions looked through for the last three and for overrides that hold. */
+const decisionDays = 200;
+
+const namedDose = ({ id, lineId, dose, signedName, recordedAt }: Prescription) => ({
+  id,
+  lineId,
+  title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
+  dose,
+  signedName,
+  recordedAt,
+});
+
+const openDangers = async (access: Access, patientId: string) => {
+  const rows = await access.store.read
+    .select()
+    .from(matter)
+    .where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)))
+    .orderBy(asc(matter.rank), asc(matter.since));
+  return rows.filter((row) => dangers.includes(row.kind));
+};
+
+export const handoverFor = async (access: Access, patient: Patient) => {
+  const { day } = access;
+  const ground = await groundFor(access, patient);
+  const decisions = await decisionsOf(access, patient.id, addDays(day, -decisionDays));
+  const responses = await responsesOf(access, patient.id);
+  const standing = [...standingDecisions(decisions).values()];
+  const versions = await prescriptionsOf(access, patient.id);
+  const limits = await limitsOf(access, patient.id);
+  return {
+    day,
+    standing: standingOn(await episodesOf(access, patient.id), day),
+    limits: limitsInForce(limits, joints, dayNumber(day)),
+    closed: closedLines(ground.outcomes),
+    cuffAtHome: limbs.flatMap((limb) =>
+      sides.map((side) => ({ limb, side, why: closedAtHome(ground.home, { limb, side }, false) })),
+    ),
+    decisions: lastDecisions(decisions).map((row) => ({
+      id: row.id,
+      joint: row.joint,
+      decision: row.decision,
+      contact: row.contact,
+      evaluatedAt: row.evaluatedAt,
+      reasons: row.reasons,
+      answer: responses.find((response) => response.decisionId === row.id) ?? null,
+    })),
+    overrides: standingOverrides(decisions, responses, day),
+    inForce: inForce(versions).map(namedDose),
+    unsigned: unsigned(versions).map(namedDose),
+    pauses: pauseLines(standing, responses, await pauseOwnersOf(access, patient.id), day),
+    dangers: await openDangers(access, patient.id),
+    deputy: await deputyOf(access),
+  };
+};
