@@ -1,12 +1,27 @@
 /** Freezing the usual values of a joint; each freeze is a new row and the newest counts. */
 import { randomUUID } from 'node:crypto';
+import { proposeBaseline } from '#core/engine/propose-baseline.ts';
+import type { Joint } from '#core/joints.ts';
 import type { Baseline } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
+import { recordOf } from './record.ts';
 import { baseline } from './schema/schema.ts';
 
-export type FrozenValues = Omit<Baseline, 'frozenOn' | 'frozenBy' | 'latched' | 'usualFatigue'>;
+export type FrozenValues = Omit<
+  Baseline,
+  'frozenOn' | 'frozenBy' | 'latched' | 'usualFatigue' | 'morningSpread'
+>;
+
+/** What the diary says beside the values a clinician freezes: usual tiredness and the scatter of the mornings. */
+const fromDiary = async (access: Access, patientId: string, joint: Joint) => {
+  const record = await recordOf(access, patientId);
+  const answer = record && proposeBaseline(record, joint, access.day);
+  return answer?.ready
+    ? { usualFatigue: answer.proposal.usualFatigue, morningSpread: answer.proposal.morningSpread }
+    : { usualFatigue: null, morningSpread: null };
+};
 
 export const freezeBaseline = (
   access: Access,
@@ -21,7 +36,7 @@ export const freezeBaseline = (
       clinicId: access.clinicId,
       patientId,
       ...values,
-      usualFatigue: null,
+      ...(await fromDiary(access, patientId, values.joint)),
       frozenOn: access.day,
       latched: false,
       byName: access.actorName,

@@ -1,12 +1,13 @@
 /** The dose that follows for each prescribed exercise, stored with what it became. */
 
-import { exerciseById } from '#core/catalogue/catalogue.ts';
+import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import { dayNumber } from '#core/day.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
 import { type LineContext, nextDoses } from '#core/engine/next-dose.ts';
 import type { Evaluation, LineEvaluation } from '#core/engine/scope.ts';
 import type { Joint } from '#core/joints.ts';
+import type { Dose } from '#core/model/dose.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import { changesForClinician, changesForPatient } from '#core/prescribing/changes-in-words.ts';
 import type { Ground } from '#core/prescribing/ground.ts';
@@ -63,26 +64,47 @@ const decisionOf = (look: Look, line: LineEvaluation): string | null => {
   return joints.map((joint) => look.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
 };
 
-/** The same word on the same version and dose has been said already. */
-const isKnown = (look: Look, lineId: string, versionId: string, proposal: DoseProposal): boolean => {
-  const newest = look.earlier.find((row) => row.lineId === lineId);
+/** The same was said already of the same session: word, version, dose and what it tells the worklist. */
+const isKnown = (look: Look, line: LineEvaluation, proposal: DoseProposal): boolean => {
+  const newest = look.earlier.find((row) => row.lineId === line.lineId);
   return (
     newest !== undefined &&
-    newest.prescriptionId === versionId &&
+    newest.prescriptionId === line.version.id &&
+    newest.sessionId === judgedSessionOf(look.evaluation, line) &&
     newest.word === proposal.word &&
-    JSON.stringify(newest.dose) === JSON.stringify(proposal.dose)
+    JSON.stringify([newest.dose, newest.worklist]) === JSON.stringify([proposal.dose, proposal.worklist])
   );
 };
 
-/** An increase nobody has signed falls away when a later answer no longer carries it. */
-const withdrawWaiting = async (look: Look, lineId: string): Promise<void> => {
-  const { access, record } = look;
-  const waiting = unsigned(await prescriptionsOf(access, record.patientId)).filter(
+const waitingFor = async (look: Look, lineId: string) =>
+  unsigned(await prescriptionsOf(look.access, look.record.patientId)).filter(
     (row) => row.lineId === lineId && row.origin !== 'clinician',
   );
-  for (const row of waiting)
-    await endPrescription(access, record.patientId, row.id, 'A later answer no longer carries this change.');
+
+/** An increase nobody has signed falls away when a later answer no longer carries it. */
+const withdrawWaiting = async (look: Look, lineId: string): Promise<void> => {
+  for (const row of await waitingFor(look, lineId)) {
+    const reason = 'A later answer no longer carries this change.';
+    await endPrescription(look.access, look.record.patientId, row.id, reason);
+  }
 };
+
+/** The same increase, already waiting for its signature, goes on waiting. */
+const alreadyWaiting = async (look: Look, lineId: string, proposal: DoseProposal): Promise<string | null> => {
+  if (proposal.effect !== 'awaits-signature') return null;
+  const same = (await waitingFor(look, lineId)).find(
+    (row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose),
+  );
+  return same?.id ?? null;
+};
+
+/** Joints the proposed exercise loads; those of the present one stay, so that nothing drops out of sight. */
+const jointsOf = (present: readonly Joint[], dose: Dose): readonly Joint[] => [
+  ...new Set([
+    ...present,
+    ...(exerciseById(dose.exerciseId) ? jointsLoaded(dose.exerciseId, dose.side) : []),
+  ]),
+];
 
 const becomes = async (
   look: Look,
@@ -91,6 +113,8 @@ const becomes = async (
   decisionId: string,
 ): Promise<string | null> => {
   const { access, record, ground } = look;
+  const waiting = await alreadyWaiting(look, line.lineId, proposal);
+  if (waiting) return waiting;
   await withdrawWaiting(look, line.lineId);
   if (proposal.effect === 'repeat') return null;
   const { version } = line;
@@ -100,8 +124,8 @@ const becomes = async (
     lineId: line.lineId,
     dose: proposal.dose,
     badDay: proposal.badDay,
-    joints: version.joints,
-    cautions: cautionsOfDose(ground, proposal.dose, version.joints),
+    joints: jointsOf(version.joints, proposal.dose),
+    cautions: cautionsOfDose(ground, proposal.dose, jointsOf(version.joints, proposal.dose)),
     working: changesForClinician(proposal),
     origin,
     decisionId,
@@ -115,12 +139,7 @@ const becomes = async (
 
 const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposal): Promise<void> => {
   const decisionId = decisionOf(look, line);
-  if (
-    !decisionId ||
-    !isJudged(look.evaluation, line) ||
-    isKnown(look, line.lineId, line.version.id, proposal)
-  )
-    return;
+  if (!decisionId || !isJudged(look.evaluation, line) || isKnown(look, line, proposal)) return;
   const title = exerciseById(line.version.dose.exerciseId)?.title ?? line.version.dose.exerciseId;
   const becameId = await becomes(look, line, proposal, decisionId);
   await storeProposal(look.access, look.record.patientId, {
@@ -137,7 +156,7 @@ const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposa
     becameId,
     dose: proposal.dose,
     badDay: proposal.badDay,
-    cautions: cautionsOfDose(look.ground, proposal.dose, line.version.joints),
+    cautions: cautionsOfDose(look.ground, proposal.dose, jointsOf(line.version.joints, proposal.dose)),
     changes: changesForClinician(proposal),
     patientText: changesForPatient(proposal, title),
   });

@@ -35,6 +35,7 @@ const baselinesOf = async (access: Access, patientId: string): Promise<readonly 
     usualSwelling: row.usualSwelling,
     usualEffusion: row.usualEffusion,
     usualFatigue: row.usualFatigue,
+    morningSpread: row.morningSpread,
     frozenOn: row.frozenOn,
     frozenBy: row.byName,
     latched: row.latched,

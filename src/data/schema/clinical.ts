@@ -111,6 +111,10 @@ export const baseline = kit.table(
     usualSwelling: kit.word('usual_swelling', ['none', 'slight']),
     usualEffusion: kit.word('usual_effusion', ['zero', 'trace', '1+']),
     usualFatigue: kit.wholeOrNull('usual_fatigue'),
+    /** Scatter of the mornings the values were frozen from; null = not enough of them. */
+    morningSpread: kit.jsonOrNull<{ readonly standardDeviation: number; readonly values: number }>(
+      'morning_spread',
+    ),
     frozenOn: kit.day('frozen_on'),
     latched: kit.yes('latched'),
     byName: kit.text('by_name'),

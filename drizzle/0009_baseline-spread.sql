@@ -1,0 +1,1 @@
+ALTER TABLE `baseline` ADD `morning_spread` text;
