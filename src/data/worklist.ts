@@ -1,11 +1,13 @@
 /** Reading the worklist a page at a time, and rebuilding it from the record. */
-import { and, asc, count, eq, inArray, lte, or, sql } from 'drizzle-orm';
+import { and, asc, count, eq, lte, notExists, or, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/sqlite-core';
 import { dueMatters } from '#core/worklist/due-matters.ts';
 import type { MatterKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { choicesOf } from './choices.ts';
 import { dueAfter, type MatterRow, matterRows } from './matters.ts';
 import { matter, matterAction, patient, patientIdentity } from './schema/schema.ts';
+import { type Cell, nestedRows } from './store/nested-rows.ts';
 import { patientStates } from './worklist-states.ts';
 
 export type StoredMatter = typeof matter.$inferSelect;
@@ -32,39 +34,101 @@ export interface WorklistQuery {
   readonly assignedTo: string | null;
 }
 
-const due = (access: Access, query: Pick<WorklistQuery, 'kind' | 'assignedTo'>) =>
+type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo'>;
+
+/** The table under another name, for a query that looks at it twice. */
+const named = (name: string) => alias(matter, name) as unknown as typeof matter;
+const other = named('other');
+const listed = named('listed');
+
+const due = (access: Access, { kind, assignedTo }: Filter, rows: typeof matter = matter) =>
   and(
-    eq(matter.clinicId, access.clinicId),
-    lte(matter.showsFrom, access.day),
-    or(sql`${matter.snoozedUntil} IS NULL`, sql`${matter.snoozedUntil} < ${access.day}`),
-    query.kind ? eq(matter.kind, query.kind) : undefined,
-    query.assignedTo ? eq(matter.assignedTo, query.assignedTo) : undefined,
+    eq(rows.clinicId, access.clinicId),
+    lte(rows.showsFrom, access.day),
+    or(sql`${rows.snoozedUntil} IS NULL`, sql`${rows.snoozedUntil} < ${access.day}`),
+    kind ? eq(rows.kind, kind) : undefined,
+    assignedTo ? eq(rows.assignedTo, assignedTo) : undefined,
   );
 
-/** The most pressing matter of each patient, a page of them in order of danger, then age. */
-const heads = (access: Access, query: WorklistQuery) => {
-  const ranked = access.store.read
+const all: Filter = { kind: null, assignedTo: null };
+
+const placeOfPatient = (rows: typeof matter) => sql`(${rows.rank}, ${rows.since}, ${rows.key})`;
+
+/** Every column but the clinic and the patient, which the line has. */
+const matterColumns = [
+  listed.key,
+  listed.kind,
+  listed.rank,
+  listed.since,
+  listed.showsFrom,
+  listed.joint,
+  listed.decisionId,
+  listed.facts,
+  listed.acknowledgedBy,
+  listed.assignedTo,
+  listed.assignedName,
+  listed.snoozedUntil,
+] as const;
+
+type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId'>;
+
+const matterIn = (cells: readonly Cell[]): ListedMatter => {
+  const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] = cells as string[];
+  const [acknowledgedBy, assignedTo, assignedName, snoozedUntil] = handling as (string | null)[];
+  return {
+    key: key!,
+    kind: kind as StoredMatter['kind'],
+    rank: Number(rank),
+    since: Number(since),
+    showsFrom: showsFrom!,
+    joint: joint ?? null,
+    decisionId: decisionId ?? null,
+    facts: JSON.parse(facts!) as StoredMatter['facts'],
+    acknowledgedBy: acknowledgedBy ?? null,
+    assignedTo: assignedTo ?? null,
+    assignedName: assignedName ?? null,
+    snoozedUntil: snoozedUntil ?? null,
+  };
+};
+
+const byDanger = (a: ListedMatter, b: ListedMatter): number =>
+  a.rank - b.rank || a.since - b.since || (a.key < b.key ? -1 : 1);
+
+/**
+ * A page of patients by their most pressing matter, in order of danger, then age, each with all that is
+ * due of them. The matters are read in that order until the page is full, so a page costs the same in a
+ * clinic of any size.
+ */
+const pageRows = (access: Access, query: WorklistQuery) => {
+  const { read } = access.store;
+  const { after } = query;
+  const morePressing = read
+    .select({ one: sql`1` })
+    .from(other)
+    .where(
+      and(
+        due(access, query, other),
+        eq(other.patientId, matter.patientId),
+        sql`${placeOfPatient(other)} < ${placeOfPatient(matter)}`,
+      ),
+    );
+  const beyond = after
+    ? sql`(${matter.rank}, ${matter.since}, ${matter.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`
+    : undefined;
+  const ofPatient = sql`${due(access, all, listed)} AND ${eq(listed.patientId, matter.patientId)}`;
+  return read
     .select({
       patientId: matter.patientId,
       rank: matter.rank,
       since: matter.since,
-      place:
-        sql<number>`row_number() over (partition by ${matter.patientId} order by ${matter.rank}, ${matter.since})`.as(
-          'place',
-        ),
+      givenName: patientIdentity.givenName,
+      familyName: patientIdentity.familyName,
+      matters: nestedRows(matterColumns, sql`${matter} AS listed`, ofPatient, matterIn),
     })
     .from(matter)
-    .where(due(access, query))
-    .as('ranked');
-  const { after } = query;
-  const beyond =
-    after &&
-    sql`(${ranked.rank}, ${ranked.since}, ${ranked.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`;
-  return access.store.read
-    .select()
-    .from(ranked)
-    .where(and(sql`${ranked.place} = 1`, beyond ?? undefined))
-    .orderBy(asc(ranked.rank), asc(ranked.since), asc(ranked.patientId))
+    .innerJoin(patientIdentity, eq(patientIdentity.patientId, matter.patientId))
+    .where(and(due(access, query), beyond, notExists(morePressing)))
+    .orderBy(asc(matter.rank), asc(matter.since), asc(matter.patientId))
     .limit(query.limit);
 };
 
@@ -72,41 +136,25 @@ export const worklistPage = async (
   access: Access,
   query: WorklistQuery,
 ): Promise<{ readonly lines: readonly WorklistLine[]; readonly next: Cursor | null }> => {
-  const found = await heads(access, query);
-  const ids = found.map((row) => row.patientId);
-  if (ids.length === 0) return { lines: [], next: null };
-  const rows = await access.store.read
-    .select({ matter, givenName: patientIdentity.givenName, familyName: patientIdentity.familyName })
-    .from(matter)
-    .innerJoin(patientIdentity, eq(patientIdentity.patientId, matter.patientId))
-    .where(and(due(access, { kind: null, assignedTo: null }), inArray(matter.patientId, ids)))
-    .orderBy(asc(matter.rank), asc(matter.since));
-  const byPatient = new Map<string, { givenName: string; familyName: string; matters: StoredMatter[] }>();
-  for (const row of rows) {
-    const known = byPatient.get(row.matter.patientId);
-    if (known) known.matters.push(row.matter);
-    else
-      byPatient.set(row.matter.patientId, {
-        givenName: row.givenName,
-        familyName: row.familyName,
-        matters: [row.matter],
-      });
-  }
-  const last = found.at(-1);
+  const rows = await pageRows(access, query);
+  const { clinicId } = access;
+  const last = rows.at(-1);
   return {
-    lines: ids.flatMap((patientId) => {
-      const known = byPatient.get(patientId);
-      return known ? [{ patientId, ...known }] : [];
-    }),
+    lines: rows.map(({ patientId, givenName, familyName, matters }) => ({
+      patientId,
+      givenName,
+      familyName,
+      matters: [...matters].sort(byDanger).map((row) => ({ clinicId, patientId, ...row })),
+    })),
     next:
-      last && found.length === query.limit
+      last && rows.length === query.limit
         ? { rank: last.rank, since: last.since, patientId: last.patientId }
         : null,
   };
 };
 
 /** How many patients have a matter that shows today, and how many patients there are. */
-export const worklistCounts = async (access: Access, query: Pick<WorklistQuery, 'kind' | 'assignedTo'>) => {
+export const worklistCounts = async (access: Access, query: Filter) => {
   const { read } = access.store;
   const [listed] = await read
     .select({ n: sql<number>`count(distinct ${matter.patientId})`.mapWith(Number) })

@@ -31,9 +31,7 @@ export const matter = kit.table(
     // Serves a page of the worklist: a clinic's matters by danger, then age, read until the page is full.
     kit.index('matter_by_danger').on(t.clinicId, t.rank, t.since, t.patientId, t.showsFrom, t.snoozedUntil),
     // Serves the counts above the worklist without touching the rows.
-    kit
-      .index('matter_due')
-      .on(t.clinicId, t.patientId, t.showsFrom, t.snoozedUntil, t.kind, t.assignedTo),
+    kit.index('matter_due').on(t.clinicId, t.patientId, t.showsFrom, t.snoozedUntil, t.kind, t.assignedTo),
     kit.check('matter_kind', sql`${t.kind} IN (${words(matterKinds)})`),
   ],
 );

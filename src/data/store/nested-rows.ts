@@ -16,7 +16,7 @@ const cellOf = (column: SQLiteColumn): SQL =>
 
 export const nestedRows = <T>(
   columns: readonly SQLiteColumn[],
-  from: SQLiteTable,
+  from: SQLiteTable | SQL,
   where: SQL,
   read: (cells: readonly Cell[]) => T,
 ): SQL<readonly T[]> => {
