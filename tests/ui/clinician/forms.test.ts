@@ -68,6 +68,11 @@ describe('reading a form', () => {
     ]);
   });
 
+  it('sends the only value there is without asking', () => {
+    const kind: Field = { name: 'kind', kind: 'enum', values: ['grip'] };
+    expect(readTyped([kind], {})).toEqual({ value: { kind: 'grip' }, problems: [] });
+  });
+
   it('keeps the spaces inside a thing of a list', () => {
     const things: Field = {
       name: 'things',

@@ -1,7 +1,6 @@
 'use client';
 /** Trying a calculation: the form is drawn from its own descriptor and starts with its example. */
 import { useState } from 'react';
-import type { Field } from '#core/describe.ts';
 import type { Note, Refusal } from '#core/outcome.ts';
 import type { CalculationRow } from '../answers.ts';
 import { client } from '../client.ts';
@@ -16,14 +15,6 @@ type Answer =
 /** A refusal takes the way of every other form: beside its field. */
 const refusedAsError = (refused: readonly Refusal[]) =>
   Object.assign(new Error('refused'), { data: { refusals: refused } });
-
-/** A field with one value only is not asked but sent. */
-const fixedOf = (fields: readonly Field[]): Record<string, unknown> =>
-  Object.fromEntries(
-    fields.flatMap((field) =>
-      field.kind === 'enum' && field.values.length === 1 ? [[field.name, field.values[0]]] : [],
-    ),
-  );
 
 export const TryForm = ({
   row,
@@ -40,9 +31,8 @@ export const TryForm = ({
         label="Calculate"
         busyLabel="Calculating…"
         taken=""
-        send={async (value) => {
+        send={async (input) => {
           setAnswer(null);
-          const input = { ...value, ...fixedOf(row.input) };
           const outcome = (await client.staff.calculations.tryOne.mutate({ id: row.id, input })) as Answer;
           if (!outcome.ok) throw refusedAsError(outcome.refused);
           setAnswer(outcome);

@@ -87,6 +87,8 @@ const recordAt = (field: RecordField, path: string, typed: Typed): Found => {
 
 const fieldAt = (field: Field, path: string, typed: Typed): Found => {
   if (field.kind === 'record') return recordAt(field, path, typed);
+  // One value only: there is nothing to ask.
+  if (field.kind === 'enum' && field.values.length === 1) return found(field.values[0]);
   const text = (typed[path] ?? '').trim();
   if (field.kind === 'list') {
     if (text === '' && !field.optional && !field.nullable && (field.minItems ?? 0) > 0)

@@ -31,8 +31,7 @@ export const MeasurementForm = (props: {
           ? { secondMmhg: 'At least a minute after the first. The lower of the two is used.' }
           : undefined
       }
-      send={async (value, confirmed) => {
-        const measurement = { ...value, kind: form.kind };
+      send={async (measurement, confirmed) => {
         await client.staff.measurements.record.mutate({ patientId, measurement, confirmed });
         router.refresh();
       }}
