@@ -1,0 +1,115 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { isFresh, requireFresh } from '#api/fresh-sign-in.ts';
+import type { Store } from '#data/store/store.ts';
+import { personOf } from '#server/person.ts';
+import type { Runtime } from '#server/runtime.ts';
+import { asPerson } from '#tests/support/callers.ts';
+import { accessOf, clinicNamed } from '#tests/support/clinic.ts';
+import { account, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
+import { freshStore } from '#tests/support/store.ts';
+import { POST } from '../../src/app/api/auth/[...all]/route.ts';
+
+const minute = 60_000;
+
+describe('a fresh sign-in', () => {
+  it('is one of the last ten minutes, by the system clock', () => {
+    const now = Date.parse('2026-03-02T09:00:00Z');
+    expect(isFresh({ provedAt: now - 10 * minute + 1 }, now)).toBe(true);
+    expect(isFresh({ provedAt: now - 10 * minute }, now)).toBe(true);
+    expect(isFresh({ provedAt: now - 10 * minute - 1 }, now)).toBe(false);
+  });
+
+  it('is asked for in a plain sentence', () => {
+    const person = { role: 'clinician', provedAt: 0 } as Parameters<typeof requireFresh>[0];
+    expect(() => requireFresh(person, 11 * minute)).toThrow(/Enter your passphrase again to do this/);
+  });
+});
+
+describe('the own sign-in', () => {
+  let store: Store;
+  let at: Runtime;
+  let networks = 0;
+  beforeEach(async () => {
+    store = freshStore();
+    await clinicNamed(store, 'a');
+    at = testRuntime(store, { DEMO: '1' });
+    await account(at, { email: 'c@test.invalid' });
+  });
+  afterEach(() => store.close());
+
+  const signedIn = async () => {
+    networks += 1;
+    const from = browser(`198.18.2.${networks}`);
+    await from.post(POST, '/api/auth/sign-in/email', { email: 'c@test.invalid', password: testPassphrase });
+    const person = (await personOf(at, from.headers()))!;
+    return { from, person, self: asPerson(accessOf(store, 'a', person.userId), person).account };
+  };
+
+  const anHourAgo = (sessionId: string) =>
+    store.writer.client
+      .prepare('UPDATE auth_session SET created_at = ? WHERE id = ?')
+      .run(Date.now() - 60 * minute, sessionId);
+
+  it('the passphrase given again makes this session fresh, and no other one', async () => {
+    const desk = await signedIn();
+    const other = await signedIn();
+    for (const { person } of [desk, other]) anHourAgo(person.sessionId);
+    const isFreshNow = async ({ from }: typeof desk) =>
+      isFresh((await personOf(at, from.headers()))!, Date.now());
+    expect([await isFreshNow(desk), await isFreshNow(other)]).toEqual([false, false]);
+    await expect(desk.self.prove({ passphrase: 'not the passphrase' })).rejects.toThrow(
+      /not your passphrase/,
+    );
+    expect(await isFreshNow(desk)).toBe(false);
+    await desk.self.prove({ passphrase: testPassphrase });
+    expect([await isFreshNow(desk), await isFreshNow(other)]).toEqual([true, false]);
+  });
+
+  it('after five wrong tries at an open desk the sixth waits, the right one too', async () => {
+    const { self } = await signedIn();
+    for (let tried = 0; tried < 5; tried += 1) {
+      await expect(self.prove({ passphrase: `guess ${tried}` })).rejects.toMatchObject({
+        problem: 'refused',
+      });
+    }
+    await expect(self.prove({ passphrase: testPassphrase })).rejects.toMatchObject({ problem: 'too-often' });
+  });
+
+  it.each([
+    ['eleven ch..', /at least 12 characters/],
+    [testPassphrase, /not the one you have/],
+    ['I am c@test.invalid', /without your name or address/],
+    ['xx Test Clinician xx', /without your name or address/],
+  ])('%s is not taken as a new passphrase', async (next, reason) => {
+    const { self } = await signedIn();
+    await expect(self.changePassphrase({ current: testPassphrase, next })).rejects.toThrow(reason);
+  });
+
+  it('a new passphrase counts at once, ends every other session and keeps this one', async () => {
+    const desk = await signedIn();
+    const other = await signedIn();
+    const next = 'quite another four words';
+    await desk.self.changePassphrase({ current: testPassphrase, next });
+    expect(await personOf(at, desk.from.headers())).not.toBeNull();
+    expect(await personOf(at, other.from.headers())).toBeNull();
+    const again = browser('198.18.3.1');
+    const signIn = (password: string) =>
+      again.post(POST, '/api/auth/sign-in/email', { email: 'c@test.invalid', password });
+    expect([(await signIn(testPassphrase)).status, (await signIn(next)).status]).toEqual([401, 200]);
+  });
+
+  it('one session of several is ended from the list; somebody else’s cannot be', async () => {
+    const desk = await signedIn();
+    const other = await signedIn();
+    expect((await desk.self.sessions()).map((one) => one.id).sort()).toEqual(
+      [desk.person.sessionId, other.person.sessionId].sort(),
+    );
+    await desk.self.endSession({ sessionId: other.person.sessionId });
+    expect(await personOf(at, other.from.headers())).toBeNull();
+    const stranger = asPerson(accessOf(store, 'a', 'somebody-else'), {}).account;
+    await expect(stranger.endSession({ sessionId: desk.person.sessionId })).rejects.toMatchObject({
+      problem: 'conflict',
+    });
+    expect(await personOf(at, desk.from.headers())).not.toBeNull();
+  });
+});

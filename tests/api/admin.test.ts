@@ -1,0 +1,190 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { choicesOf } from '#data/choices.ts';
+import { decisionsOf } from '#data/decisions.ts';
+import type { Store } from '#data/store/store.ts';
+import { asAdministrator, asPatient, asPerson } from '#tests/support/callers.ts';
+import { accessOf, type Setting, sessionEntry, signedExercise, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+let store: Store;
+let setting: Setting;
+beforeEach(async () => {
+  store = freshStore();
+  setting = await twoClinics(store);
+});
+afterEach(() => store.close());
+
+const admin = () => asAdministrator(accessOf(store, 'a', 'admin-a')).admin;
+const colleague = {
+  name: 'New Colleague',
+  email: 'New@test.invalid',
+  role: 'clinician',
+  administers: false,
+} as const;
+
+describe('the people of the clinic', () => {
+  it('are added with a passphrase to hand over, shown once and good for a week', async () => {
+    const { userId, passphrase } = await admin().staff.add(colleague);
+    expect(passphrase).toMatch(/^([0-9a-hjkmnp-tv-z]{5}-){3}[0-9a-hjkmnp-tv-z]{5}$/);
+    const [row] = await admin().staff.list();
+    expect(row).toMatchObject({ id: userId, email: 'new@test.invalid', twoFactorEnabled: false });
+    const days = (row!.startingUntil!.getTime() - Date.now()) / 86_400_000;
+    expect(days).toBeGreaterThan(6.9);
+    expect(days).toBeLessThanOrEqual(7);
+    expect(JSON.stringify(store.reader.client.prepare('SELECT * FROM auth_account').all())).not.toContain(
+      passphrase,
+    );
+  });
+
+  it('an address signs in for one person only, whatever its capitals', async () => {
+    await admin().staff.add(colleague);
+    await expect(admin().staff.add({ ...colleague, email: 'NEW@test.invalid' })).rejects.toMatchObject({
+      problem: 'conflict',
+    });
+  });
+
+  it('of another clinic cannot be reached', async () => {
+    const { userId } = await admin().staff.add(colleague);
+    const stranger = asAdministrator(accessOf(store, 'b', 'admin-b')).admin.staff;
+    expect(await stranger.list()).toEqual([]);
+    const acts = [
+      () => stranger.deactivate({ userId }),
+      () => stranger.reset({ userId }),
+      () => stranger.setRoles({ userId, role: 'administrator', administers: true }),
+    ];
+    for (const act of acts) await expect(act()).rejects.toMatchObject({ problem: 'not-found' });
+  });
+
+  it('nobody changes the own powers, and somebody who can administer is always left', async () => {
+    const { userId } = await admin().staff.add({ ...colleague, role: 'administrator' });
+    const self = asAdministrator(accessOf(store, 'a', userId)).admin.staff;
+    await expect(self.deactivate({ userId })).rejects.toMatchObject({ problem: 'refused' });
+    await expect(self.setRoles({ userId, role: 'clinician', administers: true })).rejects.toMatchObject({
+      problem: 'refused',
+    });
+    await expect(admin().staff.deactivate({ userId })).rejects.toThrow(/Nobody could administer/);
+    await expect(admin().staff.setRoles({ userId, role: 'clinician', administers: false })).rejects.toThrow(
+      /Nobody could administer/,
+    );
+    await admin().staff.add({ ...colleague, email: 'second@test.invalid', administers: true });
+    await admin().staff.deactivate({ userId });
+    expect((await admin().staff.list()).filter((row) => row.deactivatedAt)).toMatchObject([{ id: userId }]);
+  });
+});
+
+describe('the places of the clinic', () => {
+  it('are added and closed, seen by the own clinic only', async () => {
+    const siteId = await admin().sites.add({ name: 'Harbour room', address: null });
+    await admin().sites.close({ siteId });
+    expect(await admin().sites.list()).toMatchObject([
+      { name: 'Harbour room', closedAt: expect.any(Number) },
+    ]);
+    expect(await asAdministrator(accessOf(store, 'b', 'admin-b')).admin.sites.list()).toEqual([]);
+  });
+});
+
+describe('the numbers a clinic sets', () => {
+  const values = async () => {
+    const { areas } = await admin().choices.list();
+    return new Map(areas.flatMap((area) => area.choices).map((choice) => [choice.id, choice] as const));
+  };
+
+  it('are all listed with value, bounds and reason, in eight areas', async () => {
+    const { areas } = await admin().choices.list();
+    expect(areas.map((area) => area.id)).toEqual([
+      'engine',
+      'strength',
+      'variation',
+      'occlusion',
+      'screening',
+      'nutrition',
+      'worklist',
+      'record-keeping',
+    ]);
+    for (const choice of (await values()).values()) {
+      expect(choice.value).toBe(choice.default);
+      expect(choice.why.length).toBeGreaterThan(20);
+    }
+  });
+
+  it('are kept only within their bounds, and only where they differ from the default', async () => {
+    const choice = (await values()).get('emergency-opening-hours')!;
+    const save = (value: number) =>
+      admin().choices.save({ values: { [choice.id]: value }, reason: 'Local rule' });
+    await expect(save(choice.min - 1)).rejects.toThrow(/at least 1/);
+    await expect(save(choice.max + 1)).rejects.toThrow(/at most 24/);
+    await expect(save(2.5)).rejects.toThrow(/whole number/);
+    await save(choice.max);
+    expect(await choicesOf(setting.clinician)).toEqual({ [choice.id]: 24 });
+    await save(choice.default);
+    expect(await choicesOf(setting.clinician)).toEqual({});
+    expect((await admin().choices.list()).changes.map((one) => one.version)).toEqual([2, 1]);
+  });
+
+  it('need a reason and a fresh sign-in', async () => {
+    const sent = { values: {}, reason: '  ' };
+    await expect(admin().choices.save(sent)).rejects.toThrow();
+    const stale = asPerson(accessOf(store, 'a', 'admin-a'), { administers: true, provedAt: 0 }).admin.choices;
+    await expect(stale.save({ ...sent, reason: 'Local rule' })).rejects.toMatchObject({
+      problem: 'fresh-sign-in',
+    });
+  });
+});
+
+describe('before numbers are changed', () => {
+  /** One session in which the knee hurt 8 of 10. */
+  const sorePatient = async () => {
+    const { clinician, patientId } = setting;
+    const { prescriptionId, lineId } = await signedExercise(clinician, patientId);
+    const patient = asPatient(accessOf(store, 'a', 'patient-user', clinician.now), patientId).patient;
+    const sets = [1, 2, 3].map((set) => ({
+      prescriptionId,
+      lineId,
+      set,
+      repetitions: 20,
+      loadKg: 4,
+      reserve: 2,
+      stopReason: 'none' as const,
+    }));
+    const joint = {
+      joint: 'right-knee' as const,
+      painBefore: 1,
+      painDuring: 8,
+      painAfter: 3,
+      twoHoursState: 'not-applicable' as const,
+      muscleBurn: 5,
+      cuffDiscomfort: null,
+      gaveWay: false,
+    };
+    const entry = sessionEntry({ entryId: 'e1', sets, joints: [joint] });
+    await patient.entries.send({ kind: 'session', entry });
+    return decisionsOf(clinician, patientId, '2026-01-01');
+  };
+
+  it('the same numbers change no decision', async () => {
+    const decisions = await sorePatient();
+    expect(decisions.length).toBeGreaterThan(0);
+    const preview = await admin().choices.preview({ values: {} });
+    expect(preview).toMatchObject({ looked: decisions.length, differing: 0, lines: [] });
+  });
+
+  it('names whose decisions would differ to a clinician, and gives who only administers the count', async () => {
+    const decisions = await sorePatient();
+    const engine = (await admin().choices.list()).areas.find((area) => area.id === 'engine')!.choices;
+    const both = asPerson({ ...setting.clinician }, { administers: true }).admin.choices;
+    const candidates = engine.flatMap((choice) => [{ [choice.id]: choice.min }, { [choice.id]: choice.max }]);
+    const previews = await Promise.all(candidates.map((values) => both.preview({ values })));
+    const differing = previews.filter((one) => one.differing > 0);
+    expect(differing.length).toBeGreaterThan(0);
+    for (const one of differing) {
+      expect(one).toMatchObject({ looked: decisions.length, patients: 1 });
+      expect(one.lines.every((line) => line.name === 'Person, Test')).toBe(true);
+      expect(one.bolder + one.moreCautious).toBe(one.lines.length);
+    }
+    const values = candidates[previews.indexOf(differing[0]!)]!;
+    const counted = await admin().choices.preview({ values });
+    expect(counted).toMatchObject({ differing: differing[0]!.differing, lines: [] });
+    const stranger = asAdministrator(accessOf(store, 'b', 'admin-b')).admin.choices;
+    expect(await stranger.preview({ values })).toMatchObject({ looked: 0, differing: 0 });
+  });
+});
