@@ -3,4 +3,8 @@ export const register = async () => {
   if (process.env.NEXT_RUNTIME !== 'nodejs') return;
   const { start } = await import('#server/start.ts');
   await start();
+  const { runtime } = await import('#server/runtime.ts');
+  const { keepWhileRunning, keepWordsOut } = await import('#server/keeping.ts');
+  keepWhileRunning(runtime());
+  if (process.env.NODE_ENV === 'production') keepWordsOut();
 };

@@ -1,5 +1,7 @@
 /** Sign-in: passwords hashed, sessions kept on the server, all by the sign-in library. */
+import { base32 } from '@better-auth/utils/base32';
 import { betterAuth } from 'better-auth';
+import { symmetricEncrypt } from 'better-auth/crypto';
 import { twoFactor } from 'better-auth/plugins/two-factor';
 import { authDatabase, signInState } from '#data/auth-database.ts';
 import { passphraseLength } from '#data/passphrase.ts';
@@ -91,12 +93,27 @@ export interface NewAccount {
   readonly role: 'clinician' | 'administrator' | 'patient';
   readonly patientId: string | null;
   readonly password: string;
+  /** For a clinician who also administers the clinic. */
+  readonly administers?: boolean;
+  /** Switches one-time codes on with this secret, 16 characters or more; an app takes it as `typedSecret` writes it. */
+  readonly codeSecret?: string;
 }
+
+/** The secret of one-time codes as a person types it into an app. */
+export const typedSecret = (secret: string): string => base32.encode(secret, { padding: false });
+
+const switchCodesOn = async (auth: Auth, userId: string, text: string): Promise<void> => {
+  const { adapter, internalAdapter, secretConfig } = await auth.$context;
+  const secret = await symmetricEncrypt({ key: secretConfig, data: text });
+  const backupCodes = await symmetricEncrypt({ key: secretConfig, data: '[]' });
+  await adapter.create({ model: 'twoFactor', data: { userId, secret, backupCodes, verified: true } });
+  await internalAdapter.updateUser(userId, { twoFactorEnabled: true });
+};
 
 /** Opens an account with a password. There is no public sign-up; this is called by set-up and by staff procedures. */
 export const openAccount = async (auth: Auth, account: NewAccount): Promise<string> => {
   const context = await auth.$context;
-  const { password, ...fields } = account;
+  const { password, codeSecret, ...fields } = account;
   const user = await context.internalAdapter.createUser({ ...fields, emailVerified: true }, {
     method: 'email-password',
   } as never);
@@ -107,5 +124,6 @@ export const openAccount = async (auth: Auth, account: NewAccount): Promise<stri
     providerId: 'credential',
     password: hash,
   });
+  if (codeSecret) await switchCodesOn(auth, user.id, codeSecret);
   return user.id;
 };

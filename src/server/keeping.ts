@@ -1,0 +1,42 @@
+/** What a running server does beside answering: keeps audit heads, writes what waits when it ends, keeps words out of its output. */
+import { flushReads } from '#data/audit.ts';
+import { keepHeads } from '#data/audit-heads.ts';
+import { clinicIds } from '#data/people.ts';
+import type { Runtime } from './runtime.ts';
+import { faultOf, watch } from './watch.ts';
+
+const hour = 3_600_000;
+
+export const keepHeadsNow = async (at: Runtime): Promise<number> => {
+  await flushReads(at.store);
+  return keepHeads(at.store, at.keys.audit, await clinicIds(at.store), Date.now());
+};
+
+const keepOrSay = (at: Runtime): Promise<unknown> =>
+  keepHeadsNow(at).catch((error: unknown) => watch().log.error({ fault: faultOf(error) }, 'audit-heads'));
+
+/**
+ * The page framework prints a fault with its text, which may quote a record. What it hands over is
+ * logged by kind and place instead. Called once the server has started: a reason why it could not
+ * is for the person at the keyboard.
+ */
+export const keepWordsOut = (): void => {
+  console.error = (...parts: unknown[]) => {
+    const fault = parts.find((part) => part instanceof Error) ?? parts[0];
+    watch().log.error({ fault: faultOf(fault) }, 'page');
+  };
+  console.warn = (...parts: unknown[]) => {
+    watch().log.warn({ parts: parts.length }, 'page-warning');
+  };
+};
+
+/** Heads at the start, every hour, and at the end. */
+export const keepWhileRunning = (at: Runtime): void => {
+  if (at.settings.JOBS) {
+    void keepOrSay(at);
+    setInterval(() => void keepOrSay(at), hour).unref();
+  }
+  for (const signal of ['SIGTERM', 'SIGINT'] as const) {
+    process.once(signal, () => void (at.settings.JOBS ? keepOrSay(at) : flushReads(at.store)));
+  }
+};
