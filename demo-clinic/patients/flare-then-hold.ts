@@ -113,5 +113,22 @@ export const flareThenHold: Story = {
     { day: 71, joint: 'left-knee', decision: 'hold', why: 'A point over usual the morning after.' },
     { day: 91, joint: 'left-knee', decision: 'hold', why: 'Three weeks of this: stay, and talk about it.' },
   ],
-  disagreements: [],
+  disagreements: [
+    {
+      day: 47,
+      on: 'decision',
+      of: 'left-knee',
+      expected: 'progress',
+      product: 'hold',
+      why: 'The flare set off the sum chart of the mornings (X1), which holds until a clinician freezes usual values again; a physiotherapist would go half-way back without that.',
+    },
+    {
+      day: 47,
+      on: 'waits',
+      of: 'knee',
+      expected: '3 × 20–25, 4.5 kg',
+      product: null,
+      why: 'Nothing is proposed while the chart holds.',
+    },
+  ],
 };

@@ -67,22 +67,5 @@ export const kidneyLock: Story = {
     { day: 41, joint: 'right-hip', decision: 'hold', why: 'A point over usual after Friday’s session.' },
     { day: 42, joint: 'right-hip', decision: 'hold', why: 'No session since.' },
   ],
-  disagreements: [
-    {
-      day: 23,
-      on: 'in force',
-      of: 'hip',
-      expected: '3 × 19–25, 2 kg',
-      product: '3 × 21–25, 2 kg',
-      why: 'The dose signed on Monday was stepped on Tuesday morning, before a single session at it; Tuesday’s session was then done at the next one.',
-    },
-    {
-      day: 24,
-      on: 'in force',
-      of: 'hip',
-      expected: '3 × 19–25, 2 kg',
-      product: '3 × 23–25, 2 kg',
-      why: 'A morning without a session stepped again: the judged session was done at an earlier version than the one stepped from.',
-    },
-  ],
+  disagreements: [],
 };

@@ -118,14 +118,5 @@ export const steadyProgress: Story = {
       why: 'Quiet weeks; the next step waits for Monday.',
     },
   ],
-  disagreements: [
-    {
-      day: 57,
-      on: 'waits',
-      of: 'knee',
-      expected: '3 × 17–25, 3.5 kg',
-      product: '3 × 20–25, 3.5 kg',
-      why: 'The engine calls it a return half-way toward 25 repetitions at 3.2 kg, which she tolerated; but nothing was eased, the repetitions only started again at the new load.',
-    },
-  ],
+  disagreements: [],
 };
