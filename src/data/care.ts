@@ -16,16 +16,21 @@ import {
   preApproval,
   preApprovalEnd,
 } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export type RecordedLimit = Limit & { readonly id: string; readonly remark: string | null };
 
-export const limitsOf = async (access: Access, patientId: string): Promise<readonly RecordedLimit[]> => {
-  const rows = await access.store.read
+const limitRows = patientQuery((db) =>
+  db
     .select()
     .from(careLimit)
     .leftJoin(careLimitLift, eq(careLimitLift.limitId, careLimit.id))
-    .where(and(eq(careLimit.clinicId, access.clinicId), eq(careLimit.patientId, patientId)))
-    .orderBy(asc(careLimit.fromDay));
+    .where(ofPatient(careLimit))
+    .orderBy(asc(careLimit.fromDay)),
+);
+
+export const limitsOf = async (access: Access, patientId: string): Promise<readonly RecordedLimit[]> => {
+  const rows = await limitRows(access, patientId);
   return rows.map(({ care_limit: row, care_limit_lift: lift }) => ({
     id: row.id,
     joint: row.joint as Joint,
@@ -101,13 +106,17 @@ export const liftLimit = (
     return true;
   });
 
-export const eventsOf = async (access: Access, patientId: string): Promise<readonly RecordedEvent[]> => {
-  const rows = await access.store.read
+const eventRows = patientQuery((db) =>
+  db
     .select()
     .from(careEvent)
     .leftJoin(medicineChange, eq(medicineChange.eventId, careEvent.id))
-    .where(and(eq(careEvent.clinicId, access.clinicId), eq(careEvent.patientId, patientId)))
-    .orderBy(asc(careEvent.day), asc(careEvent.recordedAt));
+    .where(ofPatient(careEvent))
+    .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
+);
+
+export const eventsOf = async (access: Access, patientId: string): Promise<readonly RecordedEvent[]> => {
+  const rows = await eventRows(access, patientId);
   return rows.map(({ care_event: row, medicine_change: medicine }) => ({
     id: row.id,
     day: row.day,
@@ -145,14 +154,18 @@ export const addEvent = (
     return id;
   });
 
-/** Oldest first, withdrawn ones included. */
-export const preApprovalsOf = async (access: Access, patientId: string): Promise<readonly PreApproval[]> => {
-  const rows = await access.store.read
+const preApprovalRows = patientQuery((db) =>
+  db
     .select()
     .from(preApproval)
     .leftJoin(preApprovalEnd, eq(preApprovalEnd.preApprovalId, preApproval.id))
-    .where(and(eq(preApproval.clinicId, access.clinicId), eq(preApproval.patientId, patientId)))
-    .orderBy(asc(preApproval.signedAt));
+    .where(ofPatient(preApproval))
+    .orderBy(asc(preApproval.signedAt)),
+);
+
+/** Oldest first, withdrawn ones included. */
+export const preApprovalsOf = async (access: Access, patientId: string): Promise<readonly PreApproval[]> => {
+  const rows = await preApprovalRows(access, patientId);
   return rows.map(({ pre_approval: row, pre_approval_end: end }) => ({
     id: row.id,
     lineId: row.lineId,

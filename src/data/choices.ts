@@ -5,15 +5,20 @@ import type { ChoiceValues, ClinicChoice } from '#core/clinic-choice.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { choiceVersion } from './schema/schema.ts';
+import { ofClinic, prepared } from './store/prepared.ts';
+
+const newestChoices = prepared((db) =>
+  db
+    .select({ choices: choiceVersion.choices })
+    .from(choiceVersion)
+    .where(ofClinic(choiceVersion))
+    .orderBy(desc(choiceVersion.version))
+    .limit(1),
+);
 
 /** Values the clinic has set; those it has not set are left out and take their defaults. */
 export const choicesOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<ChoiceValues> => {
-  const [row] = await access.store.read
-    .select({ choices: choiceVersion.choices })
-    .from(choiceVersion)
-    .where(eq(choiceVersion.clinicId, access.clinicId))
-    .orderBy(desc(choiceVersion.version))
-    .limit(1);
+  const [row] = await newestChoices(access.store.read, { clinicId: access.clinicId });
   return row?.choices ?? {};
 };
 

@@ -12,7 +12,7 @@ import type { Access } from './access.ts';
 import { minuteOfDay } from './civil-time.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession, twoHours } from './schema/schema.ts';
 import { type Cell, nestedRows, numberIn, yesIn } from './store/nested-rows.ts';
-import { prepared } from './store/prepared.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 /** Rows that no later row amends; an amendment names the entry it replaces. */
 const standing = <R extends { readonly entryId: string; readonly amends: string | null }>(
@@ -89,13 +89,9 @@ const laterIn = ([joint, pain, arrivedAt]: readonly Cell[]): LaterAnswer => ({
 });
 
 const inWindow = (table: typeof trainingSession | typeof morning) =>
-  and(
-    eq(table.clinicId, sql.placeholder('clinicId')),
-    eq(table.patientId, sql.placeholder('patientId')),
-    gte(table.day, sql.placeholder('since')),
-  );
+  and(ofPatient(table), gte(table.day, sql.placeholder('since')));
 
-const sessionRows = prepared((db) =>
+const sessionRows = patientQuery((db) =>
   db
     .select({
       id: trainingSession.id,
@@ -141,7 +137,7 @@ export const sessionsOf = async (
   patientId: string,
   since: Day,
 ): Promise<readonly SessionRecord[]> => {
-  const rows = await sessionRows(access.store.read, { clinicId: access.clinicId, patientId, since });
+  const rows = await sessionRows(access, patientId, { since });
   return standing(rows).map((row) => ({
     id: row.id,
     beganAt: row.beganAt,
@@ -184,7 +180,7 @@ const morningIn = ([
   flare: yesIn(flare!),
 });
 
-const morningRows = prepared((db) =>
+const morningRows = patientQuery((db) =>
   db
     .select({
       id: morning.id,
@@ -212,7 +208,7 @@ export const morningsOf = async (
   patientId: string,
   since: Day,
 ): Promise<readonly MorningRecord[]> => {
-  const rows = await morningRows(access.store.read, { clinicId: access.clinicId, patientId, since });
+  const rows = await morningRows(access, patientId, { since });
   return standing(rows).map((row) => ({
     id: row.id,
     day: row.day,

@@ -9,6 +9,7 @@ import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
 import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export interface Prescription {
   readonly id: string;
@@ -40,18 +41,22 @@ export interface NewVersion {
   readonly decisionId?: string | null;
 }
 
+const versionRows = patientQuery((db) =>
+  db
+    .select()
+    .from(prescription)
+    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
+    .where(ofPatient(prescription))
+    .orderBy(asc(prescription.recordedAt), asc(prescription.version)),
+);
+
 /** Every version of a patient, oldest first, signed or not. */
 export const prescriptionsOf = async (
   access: Access,
   patientId: string,
 ): Promise<readonly Prescription[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(prescription)
-    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
-    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
-    .where(and(eq(prescription.clinicId, access.clinicId), eq(prescription.patientId, patientId)))
-    .orderBy(asc(prescription.recordedAt), asc(prescription.version));
+  const rows = await versionRows(access, patientId);
   return rows.map(({ prescription: row, signature: signed, prescription_end: ended }) => ({
     id: row.id,
     lineId: row.lineId,

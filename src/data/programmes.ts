@@ -5,13 +5,14 @@ import type { Programme, ProgrammeLine } from '#core/programme/planned-sessions.
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { programme } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
+
+const programmeRows = patientQuery((db) =>
+  db.select().from(programme).where(ofPatient(programme)).orderBy(asc(programme.version)),
+);
 
 export const programmesOf = async (access: Access, patientId: string): Promise<readonly Programme[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(programme)
-    .where(and(eq(programme.clinicId, access.clinicId), eq(programme.patientId, patientId)))
-    .orderBy(asc(programme.version));
+  const rows = await programmeRows(access, patientId);
   return rows.map(({ version, fromDay, lines }) => ({ version, fromDay, lines }));
 };
 

@@ -2,7 +2,7 @@
  * One patient's stored history as the core sees it. Rows become core values here and nowhere else;
  * a null score stays null.
  */
-import { and, asc, eq } from 'drizzle-orm';
+import { asc } from 'drizzle-orm';
 import { daysOff, withoutDaysOff } from '#core/care/episode.ts';
 import { addDays } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
@@ -16,16 +16,25 @@ import { patientOf } from './people.ts';
 import { prescriptionsOf } from './prescriptions.ts';
 import { programmesOf } from './programmes.ts';
 import { baseline, effusionTest } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 /** Days of log the engine looks back over; longer than any window of its rules. */
 export const engineWindowDays = 120;
 
-const baselinesOf = async (access: Access, patientId: string): Promise<readonly Baseline[]> => {
-  const rows = await access.store.read
+const baselineRows = patientQuery((db) =>
+  db.select().from(baseline).where(ofPatient(baseline)).orderBy(asc(baseline.recordedAt)),
+);
+
+const effusionRows = patientQuery((db) =>
+  db
     .select()
-    .from(baseline)
-    .where(and(eq(baseline.clinicId, access.clinicId), eq(baseline.patientId, patientId)))
-    .orderBy(asc(baseline.recordedAt));
+    .from(effusionTest)
+    .where(ofPatient(effusionTest))
+    .orderBy(asc(effusionTest.day), asc(effusionTest.recordedAt)),
+);
+
+const baselinesOf = async (access: Access, patientId: string): Promise<readonly Baseline[]> => {
+  const rows = await baselineRows(access, patientId);
   return rows.map((row) => ({
     joint: row.joint as Joint,
     usualPain: row.usualPain,
@@ -43,11 +52,7 @@ const baselinesOf = async (access: Access, patientId: string): Promise<readonly 
 };
 
 const effusionsOf = async (access: Access, patientId: string): Promise<readonly EffusionRecord[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(effusionTest)
-    .where(and(eq(effusionTest.clinicId, access.clinicId), eq(effusionTest.patientId, patientId)))
-    .orderBy(asc(effusionTest.day), asc(effusionTest.recordedAt));
+  const rows = await effusionRows(access, patientId);
   return rows.map((row) => ({ joint: row.joint as Joint, day: row.day, grade: row.grade }));
 };
 

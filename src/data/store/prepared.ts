@@ -2,16 +2,21 @@
  * Queries built once for each connection. Putting a query together from its parts costs more than
  * running it where few rows come back, so hot ones are built on first use and only bound after that.
  */
+import { and, eq, type SQL, sql } from 'drizzle-orm';
+import type { SQLiteColumn } from 'drizzle-orm/sqlite-core';
+import type { Access } from '../access.ts';
 import type { Db } from './connection.ts';
 
 interface Built<T> {
   readonly execute: (values?: Record<string, unknown>) => T | Promise<T>;
 }
 
+type Build<T> = (db: Db) => { readonly prepare: () => Built<T> };
+
+export type Bound = Readonly<Record<string, string | number | null>>;
+
 /** `build` names what changes from call to call by `sql.placeholder`; the returned function binds it. */
-export const prepared = <T>(
-  build: (db: Db) => { readonly prepare: () => Built<T> },
-): ((db: Db, values: Readonly<Record<string, unknown>>) => Promise<T>) => {
+export const prepared = <T>(build: Build<T>): ((db: Db, values: Bound) => Promise<T>) => {
   const known = new WeakMap<Db, Built<T>>();
   return async (db, values) => {
     let query = known.get(db);
@@ -21,4 +26,21 @@ export const prepared = <T>(
     }
     return query.execute(values);
   };
+};
+
+/** Rows of the caller's clinic. */
+export const ofClinic = (table: { readonly clinicId: SQLiteColumn }): SQL =>
+  eq(table.clinicId, sql.placeholder('clinicId'));
+
+/** Rows of one patient of the caller's clinic. */
+export const ofPatient = (table: {
+  readonly clinicId: SQLiteColumn;
+  readonly patientId: SQLiteColumn;
+}): SQL => and(ofClinic(table), eq(table.patientId, sql.placeholder('patientId')))!;
+
+/** A prepared query about one patient; its conditions begin with `ofPatient`. */
+export const patientQuery = <T>(build: Build<T>) => {
+  const run = prepared(build);
+  return (access: Access, patientId: string, more: Bound = {}): Promise<T> =>
+    run(access.store.read, { clinicId: access.clinicId, patientId, ...more });
 };
