@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { demoSignInList } from '#server/demo-sign-ins.ts';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
 
@@ -6,7 +7,7 @@ export const metadata: Metadata = { title: 'Sign in' };
 
 const SignIn = () => (
   <PageFrame audience="public">
-    <SignInForm />
+    <SignInForm demo={demoSignInList()} />
   </PageFrame>
 );
 
