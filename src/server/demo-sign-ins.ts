@@ -5,7 +5,7 @@ import { runtime } from './runtime.ts';
 export const demoSignInList = () =>
   runtime().settings.DEMO
     ? {
-        people: demoSignIns.map(({ email, who, story }) => ({ email, who, story })),
+        people: demoSignIns.map(({ email, who, story }) => ({ email, about: `${who}: ${story}` })),
         passphrase: demoPassphrase,
       }
     : undefined;

@@ -1,0 +1,90 @@
+/** Every screen of the three users: no accessibility violation, no script error, nothing wider than its window. */
+import { expect, test } from '@playwright/test';
+import { desk, expectAccessible, phone, signedIn, watched } from './support.ts';
+
+const clinicianScreens = [
+  '/worklist',
+  '/patients',
+  '/patients/new',
+  '/patients/flare-then-hold',
+  '/patients/flare-then-hold/screening',
+  '/patients/flare-then-hold/measurements',
+  '/patients/flare-then-hold/prescribe',
+  '/patients/flare-then-hold/prescribe?method=low-load',
+  '/patients/flare-then-hold/programme',
+  '/patients/flare-then-hold/prescriptions',
+  '/patients/flare-then-hold/review',
+  '/patients/occlusion-cleared/prescribe?method=occlusion',
+  '/patients/red-flag/review',
+  '/calculations',
+  '/calculations/one-rep-max',
+];
+const patientScreens = ['/today', '/how-it-went'];
+
+const visits = [
+  { who: 'clinician', screens: clinicianScreens },
+  { who: 'patient-2', screens: patientScreens },
+] as const;
+
+/** The other look of a page: only what depends on it is looked at again. */
+const looks = [
+  { scheme: 'light', size: desk, whole: true },
+  { scheme: 'dark', size: desk, whole: false },
+  { scheme: 'dark', size: phone, whole: true },
+  { scheme: 'light', size: phone, whole: false },
+] as const;
+
+for (const { who, screens } of visits) {
+  test(`${who}: every screen, light and dark, at ${desk.width} and ${phone.width} px, has no accessibility violation, no script error and nothing wider than the window`, async ({
+    browser,
+    baseURL,
+  }) => {
+    test.setTimeout(240_000);
+    const context = await browser.newContext({ viewport: desk, baseURL });
+    await signedIn(context, baseURL!, who);
+    const page = await context.newPage();
+    const troubles = watched(page);
+    for (const screen of screens) {
+      await page.goto(screen);
+      await expect(page.locator('h1')).toHaveCount(1);
+      for (const { scheme, size, whole } of looks) {
+        await page.emulateMedia({ colorScheme: scheme });
+        await page.setViewportSize(size);
+        await expectAccessible(page, `${screen} ${scheme} ${size.width}`, whole ? 'all' : 'contrast');
+        const overflow = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        expect([screen, size.width, overflow]).toEqual([screen, size.width, 0]);
+      }
+    }
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+}
+
+test('signing in: a wrong passphrase says how to put it right and keeps the address typed', async ({
+  page,
+}) => {
+  await page.goto('/sign-in');
+  await expectAccessible(page, 'sign-in');
+  await page.getByLabel(/e-?mail/i).fill('clinician@demo.invalid');
+  await page.getByLabel(/passphrase/i).fill('not the passphrase');
+  await page.getByRole('button', { name: /sign in/i }).click();
+  await expect(page.getByRole('alert').first()).toBeVisible();
+  await expect(page.getByLabel(/e-?mail/i)).toHaveValue('clinician@demo.invalid');
+  await expectAccessible(page, 'sign-in with an error');
+});
+
+test('a page asked for while signed out leads to signing in, and a patient is not let into the clinic’s pages', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ baseURL });
+  const page = await context.newPage();
+  await page.goto('/worklist');
+  await expect(page).toHaveURL(/\/sign-in/);
+  await signedIn(context, baseURL!, 'patient-1');
+  await page.goto('/patients/steady-progress');
+  await expect(page).toHaveURL(/\/today/);
+  await context.close();
+});

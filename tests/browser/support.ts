@@ -1,0 +1,59 @@
+/** What every browser test needs: sign-in, the clinical clock, and an eye for accessibility and script errors. */
+import AxeBuilder from '@axe-core/playwright';
+import { type BrowserContext, expect, type Page } from '@playwright/test';
+import { demoPassphrase } from '#demo/clinic.ts';
+
+export const phone = { width: 390, height: 844 };
+export const desk = { width: 1280, height: 900 };
+
+/** Signs in through the sign-in page, as a person would. */
+export const signIn = async (page: Page, who: string): Promise<void> => {
+  await page.goto('/sign-in');
+  await page.getByLabel(/e-?mail/i).fill(`${who}@demo.invalid`);
+  await page.getByLabel(/passphrase/i).fill(demoPassphrase);
+  await page.getByRole('button', { name: /sign in/i }).click();
+  await page.waitForURL((url) => !url.pathname.startsWith('/sign-in'));
+};
+
+/** Signs in without the page, for tests about something else. */
+export const signedIn = async (context: BrowserContext, baseURL: string, who: string): Promise<void> => {
+  const answer = await context.request.post('/api/auth/sign-in/email', {
+    data: { email: `${who}@demo.invalid`, password: demoPassphrase },
+    headers: { origin: baseURL },
+  });
+  expect(answer.status()).toBe(200);
+};
+
+/** Moves the demo's clinical clock forward. */
+export const moveClock = async (context: BrowserContext, instant: string): Promise<void> => {
+  const answer = await context.request.post('/demo/clock', { data: { now: instant } });
+  expect([200, 409]).toContain(answer.status());
+};
+
+/** Finds no accessibility violation of WCAG 2.2 A and AA on the page as it stands; or only what a change of look can bring. */
+export const expectAccessible = async (
+  page: Page,
+  name: string,
+  part: 'all' | 'contrast' = 'all',
+): Promise<void> => {
+  const builder = new AxeBuilder({ page });
+  const found = await (part === 'all'
+    ? builder.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    : builder.withRules(['color-contrast', 'target-size'])
+  ).analyze();
+  const told = found.violations.map(
+    (one) => `${name}: ${one.id} — ${one.nodes.map((node) => node.target.join(' ')).join('; ')}`,
+  );
+  expect(told).toEqual([]);
+};
+
+/** Collects script errors and refused resources; a page that has any fails. */
+export const watched = (page: Page): readonly string[] => {
+  const troubles: string[] = [];
+  page.on('pageerror', (error) => troubles.push(`error: ${error.message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error' && !/status of 40[0139]/.test(message.text()))
+      troubles.push(`console: ${message.text()}`);
+  });
+  return troubles;
+};
