@@ -117,4 +117,10 @@ export const demoSignIns = [
     role: 'patient',
     story: 'rheumatoid arthritis, a flare of several joints',
   },
+  {
+    email: 'patient-10@demo.invalid',
+    who: 'Solveig Ashdrummond',
+    role: 'patient',
+    story: 'a first visit still to come',
+  },
 ] as const satisfies readonly DemoSignIn[];

@@ -1,5 +1,6 @@
 /** The stories, in the order of the sign-ins. */
 import { beyondHerDumbbells } from './patients/beyond-her-dumbbells.ts';
+import { firstVisit } from './patients/first-visit.ts';
 import { flareThenHold } from './patients/flare-then-hold.ts';
 import { kidneyLock } from './patients/kidney-lock.ts';
 import { missedAnswers } from './patients/missed-answers.ts';
@@ -20,4 +21,5 @@ export const stories: readonly Story[] = [
   kidneyLock,
   beyondHerDumbbells,
   rheumatoidFlare,
+  firstVisit,
 ];
