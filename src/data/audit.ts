@@ -1,9 +1,11 @@
 /** The audit chain: writes are sealed in their own transaction, reads are queued and flushed within a second. */
 import { createHash, createHmac } from 'node:crypto';
-import { desc, eq } from 'drizzle-orm';
+import { desc } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { audit } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
+import { insertRows } from './store/insert-rows.ts';
+import { ofClinic, prepared } from './store/prepared.ts';
 import type { Store } from './store/store.ts';
 
 export interface Entry {
@@ -41,14 +43,18 @@ export const chainRoot = '0'.repeat(64);
 /** What a row needs to know of who acts. */
 export type Acting = Pick<Access, 'store' | 'auditKey' | 'clinicId' | 'actorId' | 'now'>;
 
-/** Adds a sealed row inside the caller's transaction. */
-export const sealed = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
-  const [last] = await tx
+const lastOfChain = prepared((db) =>
+  db
     .select({ sequence: audit.sequence, seal: audit.seal })
     .from(audit)
-    .where(eq(audit.clinicId, access.clinicId))
+    .where(ofClinic(audit))
     .orderBy(desc(audit.sequence))
-    .limit(1);
+    .limit(1),
+);
+
+/** Adds a sealed row inside the caller's transaction. */
+export const sealed = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
+  const [last] = await lastOfChain(tx, { clinicId: access.clinicId });
   const row: Omit<AuditRow, 'seal'> = {
     clinicId: access.clinicId,
     sequence: (last?.sequence ?? 0) + 1,
@@ -61,7 +67,7 @@ export const sealed = async (tx: Db, access: Acting, entry: Entry): Promise<void
     detail: entry.detail ?? {},
     previous: last?.seal ?? chainRoot,
   };
-  await tx.insert(audit).values({ ...row, seal: sealOf(access.auditKey, row) });
+  insertRows(tx, audit, [{ ...row, seal: sealOf(access.auditKey, row) }]);
 };
 
 interface Pending {

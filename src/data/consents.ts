@@ -15,16 +15,17 @@ import { writtenNow } from './episodes.ts';
 import { touchMatters } from './matters.ts';
 import { endPrescription, inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { consent, consentWording } from './schema/care.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export { consentActs } from './schema/care.ts';
 
+const consentRows = patientQuery((db) =>
+  db.select().from(consent).where(ofPatient(consent)).orderBy(asc(consent.recordedAt)),
+);
+
 /** Oldest first. */
 export const consentsOf = async (access: Access, patientId: string): Promise<readonly ConsentRow[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(consent)
-    .where(and(eq(consent.clinicId, access.clinicId), eq(consent.patientId, patientId)))
-    .orderBy(asc(consent.recordedAt));
+  const rows = await consentRows(access, patientId);
   return rows.map(({ kind, act, wordingVersion, recordedAt, byName, reason }) => ({
     kind,
     act,

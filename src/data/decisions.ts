@@ -1,6 +1,6 @@
 /** Decisions with all that is needed to replay them, the doses proposed after them, and what clinicians answered. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, desc, eq, gte } from 'drizzle-orm';
+import { and, asc, desc, eq, gte, sql } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import type { Day } from '#core/day.ts';
@@ -13,6 +13,8 @@ import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
 import { decision, decisionResponse, proposal } from './schema/schema.ts';
+import { insertRows } from './store/insert-rows.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export interface NewDecision {
   readonly joint: Joint;
@@ -78,15 +80,8 @@ export const storeDecision = (access: Access, patientId: string, row: NewDecisio
   access.store.write(async (tx) => {
     const id = randomUUID();
     const { answers, ...rest } = row;
-    await tx.insert(decision).values({
-      id,
-      clinicId: access.clinicId,
-      patientId,
-      evaluatedAt: access.now,
-      day: access.day,
-      ...rest,
-      ...answers,
-    });
+    const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
+    insertRows(tx, decision, [{ ...own, ...rest, ...answers }]);
     touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
@@ -101,9 +96,7 @@ export const storeDecision = (access: Access, patientId: string, row: NewDecisio
 export const storeProposal = (access: Access, patientId: string, row: NewProposal): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    await tx
-      .insert(proposal)
-      .values({ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row });
+    insertRows(tx, proposal, [{ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row }]);
     touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
@@ -133,23 +126,21 @@ export const decisionFrom = (row: typeof decision.$inferSelect): Decision => ({
   reasons: row.reasons,
 });
 
+const decisionsSince = patientQuery((db) =>
+  db
+    .select()
+    .from(decision)
+    .where(and(ofPatient(decision), gte(decision.day, sql.placeholder('since'))))
+    .orderBy(asc(decision.evaluatedAt)),
+);
+
 /** Decisions of a patient from a day on, oldest first. */
 export const decisionsOf = async (
   access: Access,
   patientId: string,
   since: Day,
 ): Promise<readonly Decision[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(decision)
-    .where(
-      and(
-        eq(decision.clinicId, access.clinicId),
-        eq(decision.patientId, patientId),
-        gte(decision.day, since),
-      ),
-    )
-    .orderBy(asc(decision.evaluatedAt));
+  const rows = await decisionsSince(access, patientId, { since });
   return rows.map(decisionFrom);
 };
 
@@ -171,26 +162,29 @@ export const decisionById = async (
 export const standingDecisions = (decisions: readonly Decision[]): ReadonlyMap<Joint, Decision> =>
   new Map(decisions.map((row) => [row.joint, row]));
 
+const proposalRows = patientQuery((db) =>
+  db.select().from(proposal).where(ofPatient(proposal)).orderBy(desc(proposal.madeAt)).limit(400),
+);
+
 export const proposalsOf = async (access: Access, patientId: string): Promise<readonly Proposal[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(proposal)
-    .where(and(eq(proposal.clinicId, access.clinicId), eq(proposal.patientId, patientId)))
-    .orderBy(desc(proposal.madeAt))
-    .limit(400);
+  const rows = await proposalRows(access, patientId);
   return rows.map(({ clinicId: _clinic, patientId: _patient, ...row }) => row);
 };
+
+const decisionResponseRows = patientQuery((db) =>
+  db
+    .select()
+    .from(decisionResponse)
+    .where(ofPatient(decisionResponse))
+    .orderBy(desc(decisionResponse.answeredAt)),
+);
 
 /** Newest first per decision. */
 export const responsesOf = async (
   access: Access,
   patientId: string,
 ): Promise<readonly DecisionResponse[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(decisionResponse)
-    .where(and(eq(decisionResponse.clinicId, access.clinicId), eq(decisionResponse.patientId, patientId)))
-    .orderBy(desc(decisionResponse.answeredAt));
+  const rows = await decisionResponseRows(access, patientId);
   return rows.map(({ clinicId: _clinic, patientId: _patient, answeredBy: _by, ...row }) => row);
 };
 

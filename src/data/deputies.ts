@@ -7,19 +7,19 @@ import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { touchMatters } from './matters.ts';
 import { authUser, deputy, pauseOwner } from './schema/schema.ts';
+import { ofClinic, ofPatient, patientQuery, prepared } from './store/prepared.ts';
 
 export interface Deputy {
   readonly id: string;
   readonly name: string;
 }
 
+const newestDeputy = prepared((db) =>
+  db.select().from(deputy).where(ofClinic(deputy)).orderBy(desc(deputy.recordedAt), desc(deputy.id)).limit(1),
+);
+
 export const deputyOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<Deputy | null> => {
-  const [row] = await access.store.read
-    .select()
-    .from(deputy)
-    .where(eq(deputy.clinicId, access.clinicId))
-    .orderBy(desc(deputy.recordedAt), desc(deputy.id))
-    .limit(1);
+  const [row] = await newestDeputy(access.store.read, { clinicId: access.clinicId });
   return row?.userId && row.userName ? { id: row.userId, name: row.userName } : null;
 };
 
@@ -70,13 +70,13 @@ export interface PauseOwner {
   readonly recordedAt: number;
 }
 
+const pauseOwnerRows = patientQuery((db) =>
+  db.select().from(pauseOwner).where(ofPatient(pauseOwner)).orderBy(desc(pauseOwner.recordedAt)),
+);
+
 /** Newest first. */
 export const pauseOwnersOf = async (access: Access, patientId: string): Promise<readonly PauseOwner[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(pauseOwner)
-    .where(and(eq(pauseOwner.clinicId, access.clinicId), eq(pauseOwner.patientId, patientId)))
-    .orderBy(desc(pauseOwner.recordedAt));
+  const rows = await pauseOwnerRows(access, patientId);
   return rows.map(({ decisionId, ownerName, until, remark, recordedAt }) => ({
     decisionId,
     ownerName,

@@ -3,7 +3,7 @@
  * again; with other content it is kept as a conflict for the clinician and changes nothing.
  */
 import { createHash, randomUUID } from 'node:crypto';
-import { and, eq } from 'drizzle-orm';
+import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
@@ -19,6 +19,8 @@ import {
   twoHours,
 } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
+import { insertRows } from './store/insert-rows.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export type Stored =
   | { readonly kind: 'stored'; readonly id: string; readonly clockDoubtful: boolean }
@@ -42,26 +44,28 @@ const digestOf = ({ sentAt: _, ...content }: Entry): string =>
 const isDoubtful = (access: Access, entry: Entry, spokenOf: number): boolean =>
   Math.abs(access.now - entry.sentAt) > clockToleranceMs || spokenOf > entry.sentAt + clockToleranceMs;
 
-type Known = { readonly id: string; readonly digest: string; readonly clockDoubtful: boolean };
+type EntryTable = typeof trainingSession | typeof morning | typeof twoHours;
+
+const sameEntry = (table: EntryTable) =>
+  patientQuery((db) =>
+    db
+      .select({ id: table.id, digest: table.digest, clockDoubtful: table.clockDoubtful })
+      .from(table)
+      .where(and(ofPatient(table), eq(table.entryId, sql.placeholder('entryId')))),
+  );
+const [sameSession, sameMorning, sameTwoHours] = [trainingSession, morning, twoHours].map(sameEntry);
+
+const knownIn = (table: EntryTable) =>
+  (table === trainingSession ? sameSession : table === morning ? sameMorning : sameTwoHours)!;
 
 const known = async (
   tx: Db,
   access: Access,
   patientId: string,
   entry: Entry,
-  table: typeof trainingSession | typeof morning | typeof twoHours,
+  table: EntryTable,
 ): Promise<Stored | null> => {
-  const rows: Known[] = await tx
-    .select({ id: table.id, digest: table.digest, clockDoubtful: table.clockDoubtful })
-    .from(table)
-    .where(
-      and(
-        eq(table.clinicId, access.clinicId),
-        eq(table.patientId, patientId),
-        eq(table.entryId, entry.entryId),
-      ),
-    );
-  const row = rows[0];
+  const [row] = await knownIn(table)(access, patientId, { entryId: entry.entryId });
   if (!row) return null;
   const digest = digestOf(entry);
   if (row.digest === digest) return { kind: 'known', id: row.id, clockDoubtful: row.clockDoubtful };
@@ -97,25 +101,22 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
   extraPainRelief: entry.extraPainRelief,
 });
 
+const namedPrescription = patientQuery((db) =>
+  db
+    .select({ lineId: prescription.lineId })
+    .from(prescription)
+    .where(and(ofPatient(prescription), eq(prescription.id, sql.placeholder('prescriptionId')))),
+);
+
 /** The first prescription named by a set that is not one of this patient's exercises, or null. */
 const foreignPrescription = async (
-  tx: Db,
   access: Access,
   patientId: string,
   entry: SessionEntry,
 ): Promise<string | null> => {
   const named = [...new Map(entry.sets.map((set) => [set.prescriptionId, set.lineId]))];
   for (const [prescriptionId, lineId] of named) {
-    const [row] = await tx
-      .select({ lineId: prescription.lineId })
-      .from(prescription)
-      .where(
-        and(
-          eq(prescription.clinicId, access.clinicId),
-          eq(prescription.patientId, patientId),
-          eq(prescription.id, prescriptionId),
-        ),
-      );
+    const [row] = await namedPrescription(access, patientId, { prescriptionId });
     if (row?.lineId !== lineId) return prescriptionId;
   }
   return null;
@@ -125,29 +126,27 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
   access.store.write(async (tx) => {
     const before = await known(tx, access, patientId, entry, trainingSession);
     if (before) return before;
-    const stranger = await foreignPrescription(tx, access, patientId, entry);
+    const stranger = await foreignPrescription(access, patientId, entry);
     if (stranger) return { kind: 'unknown-prescription', prescriptionId: stranger };
     const clockDoubtful = isDoubtful(access, entry, entry.endedAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     const { beganAt, endedAt, kind, didExtra, stoppedByFlag } = entry;
-    await tx.insert(trainingSession).values({ ...row, beganAt, endedAt, kind, didExtra, stoppedByFlag });
+    insertRows(tx, trainingSession, [{ ...row, beganAt, endedAt, kind, didExtra, stoppedByFlag }]);
     const owner = { clinicId: access.clinicId, patientId, sessionId: row.id };
-    if (entry.sets.length > 0) {
-      await tx
-        .insert(setLog)
-        .values(
-          entry.sets.map(({ set, ...rest }) => ({ ...owner, id: randomUUID(), setNumber: set, ...rest })),
-        );
-    }
-    if (entry.joints.length > 0) {
-      await tx.insert(sessionJoint).values(
-        entry.joints.map(({ twoHoursState, ...rest }) => ({
-          ...owner,
-          painTwoHoursState: twoHoursState,
-          ...rest,
-        })),
-      );
-    }
+    insertRows(
+      tx,
+      setLog,
+      entry.sets.map(({ set, ...rest }) => ({ ...owner, id: randomUUID(), setNumber: set, ...rest })),
+    );
+    insertRows(
+      tx,
+      sessionJoint,
+      entry.joints.map(({ twoHoursState, ...rest }) => ({
+        ...owner,
+        painTwoHoursState: twoHoursState,
+        ...rest,
+      })),
+    );
     touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
@@ -171,10 +170,13 @@ export const storeMorning = (
     const clockDoubtful = isDoubtful(access, entry, entry.answeredAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     const { answeredAt, fatigue, fatigueState } = entry;
-    await tx.insert(morning).values({ ...row, answeredAt, fatigue, fatigueState, late });
+    insertRows(tx, morning, [{ ...row, answeredAt, fatigue, fatigueState, late }]);
     const owner = { clinicId: access.clinicId, patientId, morningId: row.id };
-    if (entry.joints.length > 0)
-      await tx.insert(morningJoint).values(entry.joints.map((joint) => ({ ...owner, ...joint })));
+    insertRows(
+      tx,
+      morningJoint,
+      entry.joints.map((joint) => ({ ...owner, ...joint })),
+    );
     touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
@@ -203,7 +205,7 @@ export const storeTwoHours = (access: Access, patientId: string, entry: TwoHours
     if (!session) return { kind: 'no-session' };
     const clockDoubtful = isDoubtful(access, entry, entry.sentAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
-    await tx.insert(twoHours).values({ ...row, sessionId: session.id, joint: entry.joint, pain: entry.pain });
+    insertRows(tx, twoHours, [{ ...row, sessionId: session.id, joint: entry.joint, pain: entry.pain }]);
     await sealed(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
     return { kind: 'stored', id: row.id, clockDoubtful };
   });

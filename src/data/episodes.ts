@@ -1,12 +1,13 @@
 /** Stretches of care: opened once, changed by rows of their own, never edited. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, eq } from 'drizzle-orm';
+import { asc } from 'drizzle-orm';
 import type { Episode, EpisodeState, WantedChange } from '#core/care/episode.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
 import { type ClosedMatter, episode, episodeChange } from './schema/care.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export type NewEpisode = Omit<Episode, 'id' | 'changes'>;
 
@@ -39,19 +40,22 @@ export const episodesFrom = (
       })),
   }));
 
-export const episodesOf = async (access: Access, patientId: string): Promise<readonly Episode[]> => {
-  const { read } = access.store;
-  const rows = await read
-    .select()
-    .from(episode)
-    .where(and(eq(episode.clinicId, access.clinicId), eq(episode.patientId, patientId)))
-    .orderBy(asc(episode.recordedAt), asc(episode.id));
-  if (rows.length === 0) return [];
-  const changes = await read
+const episodeRows = patientQuery((db) =>
+  db.select().from(episode).where(ofPatient(episode)).orderBy(asc(episode.recordedAt), asc(episode.id)),
+);
+
+const episodeChangeRows = patientQuery((db) =>
+  db
     .select()
     .from(episodeChange)
-    .where(and(eq(episodeChange.clinicId, access.clinicId), eq(episodeChange.patientId, patientId)))
-    .orderBy(asc(episodeChange.recordedAt), asc(episodeChange.on));
+    .where(ofPatient(episodeChange))
+    .orderBy(asc(episodeChange.recordedAt), asc(episodeChange.on)),
+);
+
+export const episodesOf = async (access: Access, patientId: string): Promise<readonly Episode[]> => {
+  const rows = await episodeRows(access, patientId);
+  if (rows.length === 0) return [];
+  const changes = await episodeChangeRows(access, patientId);
   return episodesFrom(rows, changes);
 };
 

@@ -1,23 +1,27 @@
 /** Watched occlusion sessions and checks of what a patient can do with a cuff alone. */
-import { and, asc, eq } from 'drizzle-orm';
+import { asc } from 'drizzle-orm';
 import type { HomeCheck, HomeFacts, ObservedSession } from '#core/care/home-gate.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { homeCheck, observedSession } from './schema/care.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
-export const homeFactsOf = async (access: Access, patientId: string): Promise<HomeFacts> => {
-  const { read } = access.store;
-  const observed = await read
+const observedSessionRows = patientQuery((db) =>
+  db
     .select()
     .from(observedSession)
-    .where(and(eq(observedSession.clinicId, access.clinicId), eq(observedSession.patientId, patientId)))
-    .orderBy(asc(observedSession.day), asc(observedSession.recordedAt));
-  const checks = await read
-    .select()
-    .from(homeCheck)
-    .where(and(eq(homeCheck.clinicId, access.clinicId), eq(homeCheck.patientId, patientId)))
-    .orderBy(asc(homeCheck.recordedAt));
+    .where(ofPatient(observedSession))
+    .orderBy(asc(observedSession.day), asc(observedSession.recordedAt)),
+);
+
+const homeCheckRows = patientQuery((db) =>
+  db.select().from(homeCheck).where(ofPatient(homeCheck)).orderBy(asc(homeCheck.recordedAt)),
+);
+
+export const homeFactsOf = async (access: Access, patientId: string): Promise<HomeFacts> => {
+  const observed = await observedSessionRows(access, patientId);
+  const checks = await homeCheckRows(access, patientId);
   return {
     observed: observed.map(({ limb, side, day, watchedWhole, recordedAt, byName }) => ({
       limb,

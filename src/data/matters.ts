@@ -17,6 +17,8 @@ import { sealed } from './audit.ts';
 import { choicesOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';
 import { matter, matterAction } from './schema/schema.ts';
+import { insertRows } from './store/insert-rows.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export const dueAfter = (own: ChoiceValues): DueAfter => {
   const lists = [engineChoices, screeningChoices, occlusionChoices, worklistChoices];
@@ -75,14 +77,21 @@ export const matterRows = (
       };
     });
 
+const matterActionRows = patientQuery((db) =>
+  db.select().from(matterAction).where(ofPatient(matterAction)).orderBy(asc(matterAction.doneAt)),
+);
+
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
-  Promise.resolve(
-    access.store.read
-      .select()
-      .from(matterAction)
-      .where(and(eq(matterAction.clinicId, access.clinicId), eq(matterAction.patientId, patientId)))
-      .orderBy(asc(matterAction.doneAt)),
-  );
+  Promise.resolve(matterActionRows(access, patientId));
+
+const standingRows = patientQuery((db) => db.select().from(matter).where(ofPatient(matter)));
+
+/** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
+const isSame = (before: readonly MatterRow[], after: readonly MatterRow[]): boolean => {
+  const told = (rows: readonly MatterRow[]) =>
+    rows.map((row) => JSON.stringify(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)))).sort();
+  return before.length === after.length && told(before).join() === told(after).join();
+};
 
 /** Works out one patient's matters and puts them in place of the old ones. */
 export const refreshMatters = (access: Access, patientId: string): Promise<void> =>
@@ -90,8 +99,9 @@ export const refreshMatters = (access: Access, patientId: string): Promise<void>
     const state = await patientStateOf(access, patientId);
     const matters = dueMatters(state, dueAfter(await choicesOf(access)));
     const rows = matterRows(access.clinicId, patientId, matters, await actionsOf(access, patientId));
+    if (isSame(await standingRows(access, patientId), rows)) return;
     await tx.delete(matter).where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
-    if (rows.length > 0) await tx.insert(matter).values([...rows]);
+    insertRows(tx, matter, rows);
   });
 
 /** Says, inside a write, that a patient's matters may have changed. Worked out once, before the commit. */

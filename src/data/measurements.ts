@@ -1,12 +1,13 @@
 /** Measurements, each an append-only row. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, eq } from 'drizzle-orm';
+import { asc } from 'drizzle-orm';
 import type { Joint } from '#core/joints.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import type { Effusion } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { effusionTest, measurement } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export type RecordedMeasurement = Measurement & {
   readonly id: string;
@@ -46,16 +47,20 @@ export const figureOf = (row: Measurement): number => {
   }
 };
 
+const measurementRows = patientQuery((db) =>
+  db
+    .select()
+    .from(measurement)
+    .where(ofPatient(measurement))
+    .orderBy(asc(measurement.day), asc(measurement.recordedAt)),
+);
+
 /** Oldest first. */
 export const measurementsOf = async (
   access: Access,
   patientId: string,
 ): Promise<readonly RecordedMeasurement[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(measurement)
-    .where(and(eq(measurement.clinicId, access.clinicId), eq(measurement.patientId, patientId)))
-    .orderBy(asc(measurement.day), asc(measurement.recordedAt));
+  const rows = await measurementRows(access, patientId);
   return rows.map((row) => ({
     ...row.value,
     id: row.id,

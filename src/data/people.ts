@@ -1,11 +1,12 @@
 /** Clinics, patients and their care profiles. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, desc, eq } from 'drizzle-orm';
+import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
 import { digestOfIds, noteRead, sealed } from './audit.ts';
 import { careProfile, clinic, patient, patientIdentity } from './schema/schema.ts';
+import { ofPatient, patientQuery, prepared } from './store/prepared.ts';
 import type { Store } from './store/store.ts';
 
 export interface Clinic {
@@ -35,8 +36,15 @@ export interface Patient {
   readonly profile: (CareProfile & { readonly version: number }) | null;
 }
 
+const clinicRow = prepared((db) =>
+  db
+    .select()
+    .from(clinic)
+    .where(eq(clinic.id, sql.placeholder('id'))),
+);
+
 export const clinicOf = async (store: Store, clinicId: string): Promise<Clinic | null> => {
-  const [row] = await store.read.select().from(clinic).where(eq(clinic.id, clinicId));
+  const [row] = await clinicRow(store.read, { id: clinicId });
   return row ?? null;
 };
 
@@ -52,22 +60,22 @@ export const clinicIds = async (store: Store): Promise<readonly string[]> => {
   return rows.map((row) => row.id);
 };
 
+const newestCareProfileRow = patientQuery((db) =>
+  db.select().from(careProfile).where(ofPatient(careProfile)).orderBy(desc(careProfile.version)).limit(1),
+);
+
 const newestProfile = async (access: Access, patientId: string) => {
-  const [row] = await access.store.read
-    .select()
-    .from(careProfile)
-    .where(and(eq(careProfile.clinicId, access.clinicId), eq(careProfile.patientId, patientId)))
-    .orderBy(desc(careProfile.version))
-    .limit(1);
+  const [row] = await newestCareProfileRow(access, patientId);
   return row ?? null;
 };
 
+const patientIdentityRows = patientQuery((db) =>
+  db.select().from(patientIdentity).where(ofPatient(patientIdentity)),
+);
+
 /** One patient of the caller's clinic, or null. Opening a record is audited by the caller that shows it. */
 export const patientOf = async (access: Access, patientId: string): Promise<Patient | null> => {
-  const [row] = await access.store.read
-    .select()
-    .from(patientIdentity)
-    .where(and(eq(patientIdentity.clinicId, access.clinicId), eq(patientIdentity.patientId, patientId)));
+  const [row] = await patientIdentityRows(access, patientId);
   if (!row) return null;
   const profile = await newestProfile(access, patientId);
   return {

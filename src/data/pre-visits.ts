@@ -1,5 +1,5 @@
 /** Questions answered on the phone before a visit. */
-import { and, desc, eq } from 'drizzle-orm';
+import { desc } from 'drizzle-orm';
 import type { PreVisit } from '#core/care/pre-visit.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
 import type { Access } from './access.ts';
@@ -7,6 +7,7 @@ import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { touchMatters } from './matters.ts';
 import { preVisit } from './schema/care.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export interface RecordedPreVisit extends PreVisit {
   readonly id: string;
@@ -14,13 +15,17 @@ export interface RecordedPreVisit extends PreVisit {
   readonly recordedAt: number;
 }
 
-export const newestPreVisit = async (access: Access, patientId: string): Promise<RecordedPreVisit | null> => {
-  const [row] = await access.store.read
+const newestPreVisitRow = patientQuery((db) =>
+  db
     .select()
     .from(preVisit)
-    .where(and(eq(preVisit.clinicId, access.clinicId), eq(preVisit.patientId, patientId)))
+    .where(ofPatient(preVisit))
     .orderBy(desc(preVisit.recordedAt), desc(preVisit.id))
-    .limit(1);
+    .limit(1),
+);
+
+export const newestPreVisit = async (access: Access, patientId: string): Promise<RecordedPreVisit | null> => {
+  const [row] = await newestPreVisitRow(access, patientId);
   if (!row) return null;
   const { id, day, sheetVersion, answers, recordedAt } = row;
   return { id, day, sheetVersion, answers, recordedAt };

@@ -6,33 +6,47 @@ import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
 import { clearance, screening } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export interface RecordedScreening extends Screening {
   readonly id: string;
   readonly recordedAt: number;
 }
 
+const screeningRows = patientQuery((db) =>
+  db.select().from(screening).where(ofPatient(screening)).orderBy(desc(screening.version)),
+);
+
+const newestScreeningRow = patientQuery((db) =>
+  db.select().from(screening).where(ofPatient(screening)).orderBy(desc(screening.version)).limit(1),
+);
+
+const screeningFrom = ({
+  id,
+  version,
+  sheetVersion,
+  day,
+  answers,
+  recordedAt,
+}: typeof screening.$inferSelect): RecordedScreening => ({
+  id,
+  version,
+  sheetVersion,
+  day,
+  answers,
+  recordedAt,
+});
+
 export const screeningsOf = async (
   access: Access,
   patientId: string,
 ): Promise<readonly RecordedScreening[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(screening)
-    .where(and(eq(screening.clinicId, access.clinicId), eq(screening.patientId, patientId)))
-    .orderBy(desc(screening.version));
-  return rows.map(({ id, version, sheetVersion, day, answers, recordedAt }) => ({
-    id,
-    version,
-    sheetVersion,
-    day,
-    answers,
-    recordedAt,
-  }));
+  const rows = await screeningRows(access, patientId);
+  return rows.map(screeningFrom);
 };
 
 export const newestScreening = async (access: Access, patientId: string): Promise<RecordedScreening | null> =>
-  (await screeningsOf(access, patientId))[0] ?? null;
+  (await newestScreeningRow(access, patientId)).map(screeningFrom)[0] ?? null;
 
 export const recordScreening = (
   access: Access,
@@ -71,12 +85,12 @@ export const recordScreening = (
     return version;
   });
 
+const clearanceRows = patientQuery((db) =>
+  db.select().from(clearance).where(ofPatient(clearance)).orderBy(asc(clearance.recordedAt)),
+);
+
 export const clearancesOf = async (access: Access, patientId: string): Promise<readonly Clearance[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(clearance)
-    .where(and(eq(clearance.clinicId, access.clinicId), eq(clearance.patientId, patientId)))
-    .orderBy(asc(clearance.recordedAt));
+  const rows = await clearanceRows(access, patientId);
   return rows.map(({ method, limb, side, closings, reason, byName, day }) => ({
     method,
     limb,

@@ -6,23 +6,22 @@ import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
 import { type Decision, decisionFrom, decisionsOf, responsesOf } from './decisions.ts';
 import { decision } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 /** Days back in which the newest decision of a joint still speaks. */
 const speaksForDays = 120;
 
-/** Pauses of any age: one that nobody has overruled still stands. */
-const pausesOf = async (access: Access, patientId: string): Promise<readonly Decision[]> => {
-  const rows = await access.store.read
+const pauseRows = patientQuery((db) =>
+  db
     .select()
     .from(decision)
-    .where(
-      and(
-        eq(decision.clinicId, access.clinicId),
-        eq(decision.patientId, patientId),
-        eq(decision.decision, 'pause'),
-      ),
-    )
-    .orderBy(asc(decision.evaluatedAt));
+    .where(and(ofPatient(decision), eq(decision.decision, 'pause')))
+    .orderBy(asc(decision.evaluatedAt)),
+);
+
+/** Pauses of any age: one that nobody has overruled still stands. */
+const pausesOf = async (access: Access, patientId: string): Promise<readonly Decision[]> => {
+  const rows = await pauseRows(access, patientId);
   return rows.map(decisionFrom);
 };
 

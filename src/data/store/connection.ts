@@ -4,7 +4,7 @@ import { createTableRelationsHelpers, extractTablesRelationalConfig } from 'driz
 import { BaseSQLiteDatabase, SQLiteSyncDialect } from 'drizzle-orm/sqlite-core';
 import Client from 'libsql';
 import * as schema from '../schema/schema.ts';
-import { keepStatements, type Statements } from './statements.ts';
+import { belongTo, keepStatements, type Statements } from './statements.ts';
 
 export type Db = BaseSQLiteDatabase<'sync', unknown, typeof schema>;
 
@@ -40,5 +40,6 @@ export const connect = (file: string): Connection => {
   const config = { fullSchema: schema, schema: relational.tables, tableNamesMap: relational.tableNamesMap };
   const session = new BetterSQLiteSession(statements as never, dialect, config as never);
   const db = new BaseSQLiteDatabase('sync', dialect, session as never, config as never) as unknown as Db;
+  belongTo(db, statements);
   return { db, client, statements };
 };

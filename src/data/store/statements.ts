@@ -70,3 +70,16 @@ export const keepStatements = (client: Client.Database): Statements => {
     clear: () => known.clear(),
   };
 };
+
+const byHandle = new WeakMap<object, Statements>();
+
+/** Remembers whose statements a query handle's are; the connection says so when it is opened. */
+export const belongTo = (handle: object, statements: Statements): void => {
+  byHandle.set(handle, statements);
+};
+
+export const statementsOf = (handle: object): Statements => {
+  const found = byHandle.get(handle);
+  if (!found) throw new Error('This handle was not opened by the store.');
+  return found;
+};
