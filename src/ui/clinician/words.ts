@@ -50,7 +50,7 @@ const matterStatuses: Readonly<Record<string, Status>> = {
   'override-ended': { word: 'Override ended', shape: 'waiting', tone: 'plain' },
   'before-visit-answers': { word: 'Answers before the visit', shape: 'note', tone: 'accent' },
   'break-over': { word: 'Break over', shape: 'waiting', tone: 'plain' },
-  'danger-passed': { word: 'Danger passed', shape: 'note', tone: 'plain' },
+  'danger-passed': { word: 'Danger not acknowledged', shape: 'care', tone: 'danger' },
   'event-review': { word: 'Event to review', shape: 'care', tone: 'care' },
   'limit-ended': { word: 'Limit ended', shape: 'waiting', tone: 'plain' },
   'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },

@@ -46,7 +46,8 @@ const wordsOf = (props: OneProps) => {
     name: `${prefix}${at}`,
     label: labelOf(field),
     error: props.errorOf(at),
-    isOptional: field.optional ?? false,
+    // A text that may be null may stay empty; a score that may be null is an answer of its own.
+    isOptional: field.optional ?? (field.kind === 'text' && field.nullable === true),
     hint: hints?.[at],
   };
 };

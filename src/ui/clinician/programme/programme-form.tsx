@@ -40,7 +40,7 @@ const WeekRow = (props: {
 }) => (
   <tr>
     <th scope="row">{props.row.title}</th>
-    {weekdays.map(({ day, title }) => (
+    {weekdays.map(({ day, short, title }) => (
       <td key={day} className="week-cell">
         <label className="week-box">
           <input
@@ -49,6 +49,9 @@ const WeekRow = (props: {
             checked={props.chosen.includes(day)}
             onChange={() => props.onSwitch(day)}
           />
+          <span className="week-name" aria-hidden="true">
+            {short}
+          </span>
         </label>
       </td>
     ))}

@@ -9,6 +9,7 @@ export const sections = [
   { path: '', text: 'Overview' },
   { path: '/screening', text: 'Screening' },
   { path: '/measurements', text: 'Measurements' },
+  { path: '/care', text: 'Care' },
   { path: '/prescribe', text: 'Prescribe' },
   { path: '/programme', text: 'Programme' },
   { path: '/prescriptions', text: 'Prescriptions' },

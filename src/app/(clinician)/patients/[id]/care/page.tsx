@@ -1,0 +1,28 @@
+import type { Metadata } from 'next';
+import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Care' };
+
+const CarePage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, clock, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/care">
+        <CareScreen
+          patientId={patientId}
+          agreements={await staff.consents.list({ patientId })}
+          gate={await staff.visits.homeGate({ patientId })}
+          care={await staff.care.list({ patientId })}
+          clock={clock}
+          day={day}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default CarePage;

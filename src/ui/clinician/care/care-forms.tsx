@@ -1,0 +1,64 @@
+'use client';
+/** Small forms of the care page, each drawn from its descriptor. */
+import { useRouter } from 'next/navigation';
+import { homeCheckFields, observedSessionFields } from '#core/care/visit-fields.ts';
+import type { Day } from '#core/day.ts';
+import type { Field } from '#core/describe.ts';
+import { eventFields, limitFields } from '#core/model/care-fields.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import type { Typed } from '../forms/typed.ts';
+
+interface CareFormProps {
+  readonly patientId: string;
+  readonly day: Day;
+}
+
+const usual = (fields: readonly Field[], day: Day): Typed =>
+  fields.some((field) => field.name === 'day') ? { day } : {};
+
+const careForms = {
+  watch: {
+    fields: observedSessionFields,
+    label: 'Record the watched session',
+    call: (patientId: string, session: unknown) => client.staff.visits.watch.mutate({ patientId, session }),
+  },
+  check: {
+    fields: homeCheckFields,
+    label: 'Record the check',
+    call: (patientId: string, check: unknown) => client.staff.visits.checkHome.mutate({ patientId, check }),
+  },
+  limit: {
+    fields: limitFields,
+    label: 'Record the limit',
+    call: (patientId: string, limit: unknown) => client.staff.care.addLimit.mutate({ patientId, limit }),
+  },
+  event: {
+    fields: eventFields,
+    label: 'Record what happened',
+    call: (patientId: string, event: unknown) => client.staff.care.addEvent.mutate({ patientId, event }),
+  },
+} as const;
+
+export type CareFormName = keyof typeof careForms;
+
+export const CareForm = ({ name, patientId, day }: CareFormProps & { readonly name: CareFormName }) => {
+  const router = useRouter();
+  const { fields, label, call } = careForms[name];
+  const start = usual(fields, day);
+  return (
+    <FormFrame
+      prefix={`${name}-`}
+      fields={fields}
+      start={start}
+      clearsTo={start}
+      label={label}
+      taken="Recorded."
+      hints={{ to: 'As YYYY-MM-DD; empty: until lifted.', from: 'As YYYY-MM-DD' }}
+      send={async (value) => {
+        await call(patientId, value);
+        router.refresh();
+      }}
+    />
+  );
+};

@@ -1,0 +1,145 @@
+/** Care around the dose: agreements, the gate for a cuff at home, limits on a joint, what happened. */
+import type { Day } from '#core/day.ts';
+import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { DataTable } from '#ui/shared/data-table.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { StatusTag } from '#ui/shared/status-tag.tsx';
+import type { Agreements, CareAnswer, HomeGate } from '../answers.ts';
+import { optionInWords } from '../forms/field-words.ts';
+import { type ClinicClock, momentInWords } from '../when.ts';
+import { AgreementForm } from './agreement-form.tsx';
+import { CareForm, type CareFormName } from './care-forms.tsx';
+
+export interface CareProps {
+  readonly patientId: string;
+  readonly agreements: Agreements;
+  readonly gate: HomeGate;
+  readonly care: CareAnswer;
+  readonly clock: ClinicClock;
+  readonly day: Day;
+}
+
+const AgreementList = ({ patientId, agreements, clock }: CareProps) => (
+  <ul className="plain-list stack">
+    {agreements.kinds.map((agreement) => {
+      const last = agreements.rows.findLast((row) => row.kind === agreement.kind);
+      return (
+        <li key={agreement.kind} className="agreement stack-close">
+          <h3>
+            {agreement.title}{' '}
+            <StatusTag
+              shape={agreement.stands ? 'done' : 'unknown'}
+              tone={agreement.stands ? 'accent' : 'plain'}
+            >
+              {agreement.stands ? 'Agreed' : last ? 'Taken back' : 'Not asked'}
+            </StatusTag>
+          </h3>
+          <p>“{agreement.text}”</p>
+          <p className="soft">
+            {agreement.isProposal ? 'A proposed wording; the clinic has not looked at it. ' : ''}
+            {last
+              ? `${last.act === 'given' ? 'Given' : 'Taken back'} ${momentInWords(last.at, clock)}, written down by ${last.by}${last.reason ? `: ${last.reason}` : ''}.`
+              : 'Not asked is not agreed.'}
+          </p>
+          <AgreementForm patientId={patientId} agreement={agreement} />
+        </li>
+      );
+    })}
+  </ul>
+);
+
+const GateTable = ({ gate }: Pick<CareProps, 'gate'>) => (
+  <DataTable
+    caption="A cuff at home, per limb"
+    columns={[
+      { key: 'limb', title: 'Limb' },
+      { key: 'cuff', title: 'Cuff with a gauge' },
+      { key: 'wrap', title: 'Elastic wrap' },
+    ]}
+    rows={gate.limbs.map((row) => ({
+      key: `${row.side} ${row.limb}`,
+      cells: [
+        `${optionInWords(row.side)} ${row.limb}`,
+        row.cuff.length === 0 ? 'Every condition is on record' : row.cuff.join(' '),
+        row.wrap.length === 0 ? 'Every condition is on record' : row.wrap.join(' '),
+      ],
+    }))}
+  />
+);
+
+const Add = (
+  props: { readonly summary: string; readonly name: CareFormName } & Pick<CareProps, 'patientId' | 'day'>,
+) => (
+  <div className="screen-only">
+    <Disclosure summary={props.summary}>
+      <CareForm name={props.name} patientId={props.patientId} day={props.day} />
+    </Disclosure>
+  </div>
+);
+
+const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
+  <DataTable
+    caption="Limits on a joint"
+    columns={[
+      { key: 'joint', title: 'Joint' },
+      { key: 'kind', title: 'Limit' },
+      { key: 'days', title: 'Days' },
+      { key: 'author', title: 'Set by' },
+    ]}
+    rows={care.limits.map((limit) => ({
+      key: limit.id,
+      cells: [
+        optionInWords(limit.joint),
+        `${optionInWords(limit.kind)}${limit.ceilingKg === null ? '' : `, ${limit.ceilingKg} kg`}`,
+        `${dayInWords(limit.from, day)} to ${limit.to === null ? 'until lifted' : dayInWords(limit.to, day)}`,
+        limit.author,
+      ],
+    }))}
+    empty="No limit is recorded."
+  />
+);
+
+const Events = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
+  <DataTable
+    caption="What happened"
+    columns={[
+      { key: 'day', title: 'Day' },
+      { key: 'kind', title: 'Event' },
+      { key: 'joint', title: 'Joint' },
+    ]}
+    rows={care.events.map((event) => ({
+      key: event.id,
+      cells: [
+        dayInWords(event.day, day),
+        optionInWords(event.kind),
+        event.joint === null ? 'none named' : jointInWords(event.joint),
+      ],
+    }))}
+    empty="Nothing is recorded: no change of medicine, injection, operation, fall or illness."
+  />
+);
+
+export const CareScreen = (props: CareProps) => (
+  <div className="stack-wide">
+    <section className="stack-close">
+      <h2>Agreements</h2>
+      {props.agreements.coverHours ? (
+        <p className="soft">The clinic looks at what is sent: {props.agreements.coverHours}.</p>
+      ) : null}
+      <AgreementList {...props} />
+    </section>
+    <section className="stack-close">
+      <h2>Cuff at home</h2>
+      <GateTable {...props} />
+      <Add {...props} summary="Record a session you watched" name="watch" />
+      <Add {...props} summary="Record what the patient can do alone" name="check" />
+    </section>
+    <section className="stack-close">
+      <h2>Limits and events</h2>
+      <Limits {...props} />
+      <Add {...props} summary="Record a limit" name="limit" />
+      <Events {...props} />
+      <Add {...props} summary="Record an event" name="event" />
+    </section>
+  </div>
+);
