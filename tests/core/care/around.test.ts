@@ -1,0 +1,251 @@
+/** Agreements, breaks and events: what each closes, and what rests under way. */
+import { describe, expect, it } from 'vitest';
+import { type CareAround, careReasons, withCare } from '#core/care/closings.ts';
+import { type ConsentKind, type ConsentRow, hangsOn, missingConsents, stands } from '#core/care/consent.ts';
+import { proposedWordings } from '#core/care/consent-wording.ts';
+import { type EpisodeChange, standingOn } from '#core/care/episode.ts';
+import type { RecordedEvent } from '#core/care/event-effects.ts';
+import { asksNothing, holdOn, takenBackLately } from '#core/care/holds.ts';
+import { methods } from '#core/methods.ts';
+import type { OcclusionDose } from '#core/model/dose.ts';
+import { methodOutcomes } from '#core/screening/outcomes.ts';
+import { lowLoadDose } from '#tests/support/clinic.ts';
+import { outcomesInput } from '../screening/answers.ts';
+import { change, episode } from './episodes.ts';
+
+const today = '2026-03-20';
+const at = (day: string) => Date.parse(`${day}T09:00:00Z`);
+
+const said = (kind: ConsentKind, act: 'given' | 'withdrawn', day = '2026-03-01'): ConsentRow => ({
+  kind,
+  act,
+  wordingVersion: 1,
+  at: at(day),
+  by: 'Patient',
+  reason: null,
+});
+const bothGiven = [said('occlusion-supervised', 'given'), said('occlusion-unsupervised', 'given')];
+
+const cuffDose = (supervised: boolean): OcclusionDose => ({
+  method: 'occlusion',
+  exerciseId: 'knee-extension-seated',
+  limb: 'leg',
+  side: 'right',
+  sets: 4,
+  scheme: [30, 15, 15, 15],
+  restSeconds: 30,
+  secondsPerRepetition: 3,
+  sessionsPerWeek: 2,
+  loadKg: 3,
+  oneRepMaxKg: 10,
+  cuff: { kind: 'elastic-wrap', tightness: 7 },
+  inflation: 'continuous',
+  capSeconds: 480,
+  supervised,
+});
+
+const care = (over: Partial<CareAround> = {}): CareAround => ({
+  standing: standingOn([episode(change('open', '2026-03-01'), change('active', '2026-03-02'))], today),
+  consents: bothGiven,
+  events: [],
+  screening: { day: '2026-03-02', recordedAt: at('2026-03-02') },
+  ...over,
+});
+
+const happened = (kind: RecordedEvent['kind'], day: string): RecordedEvent => ({
+  id: kind,
+  kind,
+  day,
+  joint: null,
+  recordedAt: at(day),
+  remark: null,
+  medicine: null,
+});
+
+describe('agreement', () => {
+  it('nobody asked is not agreed; given, taken back and given again: the last word counts', () => {
+    expect(stands([], 'occlusion-supervised')).toBe(false);
+    const rows = [said('sharing', 'given', '2026-03-01'), said('sharing', 'withdrawn', '2026-03-03')];
+    expect(stands(rows.slice(0, 1), 'sharing')).toBe(true);
+    expect(stands(rows, 'sharing')).toBe(false);
+    expect(stands([...rows, said('sharing', 'given', '2026-03-05')], 'sharing')).toBe(true);
+    expect(stands(rows, 'export')).toBe(false);
+  });
+
+  it.each([
+    ['low load', lowLoadDose, [], []],
+    ['a cuff with a clinician present', cuffDose(true), [], ['occlusion-supervised']],
+    ['a cuff alone', cuffDose(false), [], ['occlusion-supervised', 'occlusion-unsupervised']],
+    [
+      'a cuff alone, agreed with a clinician present only',
+      cuffDose(false),
+      bothGiven.slice(0, 1),
+      ['occlusion-unsupervised'],
+    ],
+    ['a cuff alone, both agreed', cuffDose(false), bothGiven, []],
+  ])('%s misses', (_name, dose, rows, kinds) => {
+    expect(missingConsents(rows, dose).map(({ kind }) => kind)).toEqual(kinds);
+  });
+
+  it('taking back work with a clinician present ends work alone as well; the other way round it does not', () => {
+    expect(hangsOn(cuffDose(false), 'occlusion-supervised')).toBe(true);
+    expect(hangsOn(cuffDose(true), 'occlusion-unsupervised')).toBe(false);
+    expect(hangsOn(lowLoadDose, 'occlusion-supervised')).toBe(false);
+  });
+
+  it('says nowhere that somebody always watches, and names the hours for what is sent', () => {
+    expect(proposedWordings['remote-monitoring']).toMatch(
+      /during the hours shown here, and not at other times/,
+    );
+    expect(proposedWordings['occlusion-unsupervised']).toMatch(/Nobody watches me/);
+    expect(Object.values(proposedWordings).join(' ')).not.toMatch(/always|24 hours|\bsafe/i);
+  });
+
+  it('taken back within the last week is told on the phone; after seven days it is not', () => {
+    const rows = [...bothGiven, said('occlusion-unsupervised', 'withdrawn', '2026-03-10')];
+    expect(takenBackLately(rows, at('2026-03-16'))).toHaveLength(1);
+    expect(takenBackLately(rows, at('2026-03-17'))).toEqual([]);
+    expect(takenBackLately(bothGiven, at('2026-03-02'))).toEqual([]);
+  });
+});
+
+const closedMethods = (around: CareAround) =>
+  methods.filter((method) => careReasons(around, method).length > 0);
+const restsFor = (around: CareAround) => ({
+  lowLoad: holdOn(around, lowLoadDose)?.code ?? null,
+  cuff: holdOn(around, cuffDose(true))?.code ?? null,
+});
+const standingAfter = (...changes: readonly EpisodeChange[]) => standingOn([episode(...changes)], today);
+const open = change('open', '2026-03-01');
+const broken = (breakKind: 'holiday' | 'illness' | 'hospital') =>
+  change('on-break', '2026-03-10', { breakKind });
+const active = change('active', '2026-03-15');
+
+describe('a break, the return, the end of care', () => {
+  it.each([
+    ['in care', care(), [], null, null],
+    ['never recorded', care({ standing: standingOn([], today) }), [], null, null],
+    [
+      'on a break',
+      care({ standing: standingAfter(open, broken('holiday')) }),
+      methods,
+      'on-break',
+      'on-break',
+    ],
+    [
+      'back from a holiday',
+      care({ standing: standingAfter(open, broken('holiday'), active) }),
+      methods,
+      null,
+      'returned',
+    ],
+    [
+      'back from an illness',
+      care({ standing: standingAfter(open, broken('illness'), active) }),
+      methods,
+      'returned',
+      'returned',
+    ],
+    [
+      'back from hospital',
+      care({ standing: standingAfter(open, broken('hospital'), active) }),
+      methods,
+      'returned',
+      'returned',
+    ],
+    [
+      'discharged',
+      care({ standing: standingAfter(open, change('discharged', '2026-03-10')) }),
+      methods,
+      'care-closed',
+      'care-closed',
+    ],
+    [
+      'transferred',
+      care({ standing: standingAfter(open, change('transferred', '2026-03-10')) }),
+      methods,
+      'care-closed',
+      'care-closed',
+    ],
+    [
+      'died',
+      care({ standing: standingAfter(open, change('died', '2026-03-10')) }),
+      methods,
+      'care-closed',
+      'care-closed',
+    ],
+  ] as const)('%s', (_name, around, closes, lowLoad, cuff) => {
+    expect(closedMethods(around)).toEqual(closes);
+    expect(restsFor(around)).toEqual({ lowLoad, cuff });
+  });
+
+  it.each([
+    ['the day before the return', '2026-03-14', true],
+    ['the day of the return', '2026-03-15', false],
+  ])('screened on %s', (_name, day, isClosed) => {
+    const around = care({
+      standing: standingAfter(open, broken('illness'), active),
+      screening: { day, recordedAt: at(day) },
+    });
+    expect(closedMethods(around).length > 0).toBe(isClosed);
+    expect(restsFor(around).lowLoad).toBe(isClosed ? 'returned' : null);
+  });
+
+  it('asks for nothing on a break and after the end, and goes on asking otherwise', () => {
+    expect(asksNothing(care({ standing: standingAfter(open, broken('holiday')) }))).toBe(true);
+    expect(asksNothing(care({ standing: standingAfter(open, change('discharged', '2026-03-10')) }))).toBe(
+      true,
+    );
+    expect(asksNothing(care())).toBe(false);
+    expect(asksNothing(care({ standing: standingOn([], today) }))).toBe(false);
+  });
+});
+
+describe('something that happened', () => {
+  it.each([
+    ['medicine-change', ['occlusion'], null, 'after-event'],
+    ['joint-injection', [], null, null],
+    ['surgery', ['variation', 'low-load', 'occlusion'], 'after-event', 'after-event'],
+    ['fall', ['occlusion'], null, 'after-event'],
+    ['illness', ['variation', 'low-load', 'occlusion'], 'after-event', 'after-event'],
+  ] as const)('%s closes %s until the screening is asked again', (kind, closes, lowLoad, cuff) => {
+    const around = care({ events: [happened(kind, '2026-03-10')] });
+    expect(closedMethods(around)).toEqual(closes);
+    expect(restsFor(around)).toEqual({ lowLoad, cuff });
+    const asked = { ...around, screening: { day: '2026-03-11', recordedAt: at('2026-03-11') } };
+    expect(closedMethods(asked)).toEqual([]);
+    expect(restsFor(asked)).toEqual({ lowLoad: null, cuff: null });
+  });
+
+  it('a screening of the same day counts only when it was recorded after the event', () => {
+    const event = happened('illness', '2026-03-10');
+    const before = care({
+      events: [event],
+      screening: { day: '2026-03-10', recordedAt: event.recordedAt - 1 },
+    });
+    const after = care({ events: [event], screening: { day: '2026-03-10', recordedAt: event.recordedAt } });
+    expect(closedMethods(before)).toHaveLength(3);
+    expect(closedMethods(after)).toEqual([]);
+  });
+});
+
+describe('beside what screening leaves', () => {
+  const outcomes = methodOutcomes(outcomesInput());
+
+  it('nothing opens by it, every reason is told, and all twelve outcomes are there', () => {
+    const around = care({ consents: [], events: [happened('illness', '2026-03-10')] });
+    const after = withCare(outcomes, around);
+    expect(after).toHaveLength(12);
+    for (const outcome of after) {
+      expect(outcome.opening).toBe('closed');
+      const codes = outcome.reasons.map(({ code }) => code);
+      expect(codes).toContain('after-illness');
+      expect(codes.includes('no-consent-occlusion-supervised')).toBe(outcome.method === 'occlusion');
+      expect(outcome.reasons.every(({ clearedBy }) => clearedBy === null)).toBe(true);
+    }
+  });
+
+  it('changes nothing while care goes on and agreement stands', () => {
+    expect(withCare(outcomes, care())).toEqual(outcomes);
+  });
+});

@@ -1,0 +1,200 @@
+/** Limits of others on an exercise and a dose, the gate for a cuff at home, appointments at a distance. */
+import { describe, expect, it } from 'vitest';
+import {
+  closedAtHome,
+  type HomeCheck,
+  homeConditionsOf,
+  type ObservedSession,
+} from '#core/care/home-gate.ts';
+import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/care/limit-bounds.ts';
+import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/care/remote-visit.ts';
+import type { Limit } from '#core/model/record.ts';
+import { lowLoadDose } from '#tests/support/clinic.ts';
+
+const today = '2026-03-20';
+const limit = (over: Partial<Limit> = {}): Limit => ({
+  joint: 'right-knee',
+  kind: 'load-ceiling',
+  ceilingKg: 4,
+  from: '2026-03-01',
+  to: null,
+  author: 'Dr Surgeon',
+  ...over,
+});
+
+describe('a load ceiling', () => {
+  it.each([
+    ['under it', 3.9, true],
+    ['at it', 4, true],
+    ['over it', 4.1, false],
+  ])('a dose %s', (_name, loadKg, isTaken) => {
+    const refused = limitRefusals([limit()], { ...lowLoadDose, loadKg }, today);
+    expect(refused.length === 0).toBe(isTaken);
+    if (!isTaken) expect(refused[0]!.reason).toMatch(/4.1 kg is over the limit of 4 kg.*Dr Surgeon/);
+  });
+
+  it.each([
+    ['the day before it begins', { from: '2026-03-21' }, true],
+    ['on its first day', { from: today }, false],
+    ['on its last day', { to: today }, false],
+    ['after its last day: an expiry opens nothing', { to: '2026-03-19' }, false],
+    ['once lifted', { liftedOn: today }, true],
+    ['for the other knee', { joint: 'left-knee' as const }, true],
+  ])('%s', (_name, over, isOpen) => {
+    expect(limitRefusals([limit(over)], { ...lowLoadDose, loadKg: 5 }, today).length === 0).toBe(isOpen);
+  });
+
+  it('says of one past its last day that it is to be asked again', () => {
+    const [refusal] = limitRefusals([limit({ to: '2026-03-19' })], { ...lowLoadDose, loadKg: 5 }, today);
+    expect(refusal?.reason).toMatch(/last day was 2026-03-19, and it binds until it is asked again/);
+  });
+
+  it('the lowest of several binds', () => {
+    const limits = [limit({ ceilingKg: 6 }), limit({ ceilingKg: 2 })];
+    expect(limitsFor(limits, 'knee-extension-seated', 'right', today).ceilingKg).toBe(2);
+  });
+});
+
+describe('a limit on weight-bearing', () => {
+  const bearing = [limit({ kind: 'weight-bearing', ceilingKg: null })];
+
+  it.each([
+    ['sit-to-stand-chair', 'both', true],
+    ['wall-push-up', 'both', true],
+    ['push-up', 'both', true],
+    ['knee-extension-seated', 'right', false],
+    ['side-lying-hip-abduction', 'right', false],
+  ] as const)('of the right knee: %s (%s) is closed: %s', (exerciseId, side, isClosed) => {
+    const loadsKnee = limitsFor(bearing, exerciseId, side, today).limits.length > 0;
+    expect(limitsFor(bearing, exerciseId, side, today).closing.length > 0).toBe(isClosed && loadsKnee);
+  });
+
+  it('closes chair stands and squats, and the catalogue shows them as closed with the author', () => {
+    const closed = limitedExercises(bearing, today).filter((row) => row.closing.length > 0);
+    const ids = closed.map((row) => row.exerciseId);
+    expect(ids).toContain('sit-to-stand-chair');
+    expect(ids).not.toContain('knee-extension-seated');
+    expect(closed.every((row) => row.closing.every((text) => text.includes('Dr Surgeon')))).toBe(true);
+  });
+
+  it('without a limit the catalogue is untouched', () => {
+    expect(limitedExercises([], today)).toEqual([]);
+  });
+});
+
+describe('a limit on range', () => {
+  it('goes with the prescription as a caution, because the catalogue knows no degrees', () => {
+    const range = [limit({ kind: 'range', ceilingKg: null })];
+    expect(limitRefusals(range, lowLoadDose, today)).toEqual([]);
+    const [caution] = limitCautions(range, lowLoadDose, today);
+    expect(caution?.text).toMatch(/range of movement.*the clinician judges/);
+    expect(caution?.patientText).toMatch(/limit for your right knee.*Dr Surgeon/);
+  });
+});
+
+const watched = (day: string, over: Partial<ObservedSession> = {}): ObservedSession => ({
+  limb: 'leg',
+  side: 'right',
+  day,
+  watchedWhole: true,
+  recordedAt: 0,
+  by: 'Clinician',
+  ...over,
+});
+const check = (over: Partial<HomeCheck> = {}): HomeCheck => ({
+  limb: 'leg',
+  side: 'right',
+  day: '2026-03-10',
+  releasesWithLeftHand: true,
+  releasesWithRightHand: true,
+  feelingIntact: true,
+  knowsToRelease: true,
+  wrapOpened: false,
+  recordedAt: 0,
+  by: 'Clinician',
+  ...over,
+});
+const leg = { limb: 'leg', side: 'right' } as const;
+const two = [watched('2026-03-02'), watched('2026-03-05')];
+
+describe('a cuff at home', () => {
+  it.each([
+    ['nothing on record', [], [], 1],
+    ['one session watched', two.slice(0, 1), [check()], 1],
+    ['two watched', two, [check()], 0],
+    ['two on one day count as one', [watched('2026-03-02'), watched('2026-03-02')], [check()], 1],
+    [
+      'one of two not watched to the end',
+      [two[0]!, watched('2026-03-05', { watchedWhole: false })],
+      [check()],
+      1,
+    ],
+    ['two watched on the other leg', two.map((row) => ({ ...row, side: 'left' as const })), [check()], 1],
+    ['two watched and no check', two, [], 3],
+    ['release with the right hand only', two, [check({ releasesWithLeftHand: false })], 1],
+    ['release with the left hand only', two, [check({ releasesWithRightHand: false })], 1],
+    ['feeling not intact', two, [check({ feelingIntact: false })], 1],
+    ['does not know what to do when the phone stops', two, [check({ knowsToRelease: false })], 1],
+    ['a check of the other leg', two, [check({ side: 'left' })], 3],
+    ['the newest check counts: worse later', two, [check(), check({ feelingIntact: false })], 1],
+    ['the newest check counts: better later', two, [check({ feelingIntact: false }), check()], 0],
+  ])('%s: %i reasons', (_name, observed, checks, _reasons) => {
+    const facts = { observed, checks };
+    expect(closedAtHome(facts, leg, false)).toHaveLength(_reasons as number);
+    const met = homeConditionsOf(facts, leg);
+    expect(met === null).toBe(
+      observed.filter((row) => row.side === 'right').length === 0 &&
+        checks.every((row) => row.side !== 'right'),
+    );
+  });
+
+  it('an elastic wrap stays closed until a clinician opens it for this limb', () => {
+    expect(closedAtHome({ observed: two, checks: [check()] }, leg, true)).toHaveLength(1);
+    expect(closedAtHome({ observed: two, checks: [check({ wrapOpened: true })] }, leg, true)).toEqual([]);
+    expect(
+      closedAtHome(
+        { observed: two, checks: [check({ wrapOpened: true })] },
+        { limb: 'arm', side: 'right' },
+        true,
+      ),
+    ).toHaveLength(1);
+  });
+});
+
+describe('an appointment at a distance', () => {
+  const remote = { place: 'video', callBackPhone: '020' } as const;
+
+  it.each([
+    ['limb-occlusion-pressure', true],
+    ['ankle-brachial-index', true],
+    ['limb-circumference', true],
+    ['isometric-force', true],
+    ['effusion-test', true],
+    ['home-check', true],
+    ['blood-pressure', false],
+    ['body-mass', false],
+    ['repetitions-to-failure', false],
+  ] as const)('%s is locked: %s', (test, isLocked) => {
+    expect(lockedTest(remote, test).length > 0).toBe(isLocked);
+    expect(lockedTest({ ...remote, place: 'clinic' }, test)).toEqual([]);
+    expect(lockedTest(null, test)).toEqual([]);
+  });
+
+  it('names where the patient is and a number to ring; at the clinic neither is asked', () => {
+    const empty = { whereabouts: null, callBackPhone: null };
+    expect(visitRefusals({ place: 'telephone', ...empty }).map(({ field }) => field)).toEqual([
+      'input.whereabouts',
+      'input.callBackPhone',
+    ]);
+    expect(visitRefusals({ place: 'clinic', ...empty })).toEqual([]);
+    expect(visitRefusals({ place: 'video', whereabouts: 'At home', callBackPhone: '020' })).toEqual([]);
+  });
+
+  it('a first session with a cuff is not remote unless a clinician says why; the second may be', () => {
+    expect(firstOcclusionRemote(remote, 0, null)).toHaveLength(1);
+    expect(firstOcclusionRemote(remote, 0, '   ')).toHaveLength(1);
+    expect(firstOcclusionRemote(remote, 0, 'Island, nurse beside her.')).toEqual([]);
+    expect(firstOcclusionRemote(remote, 1, null)).toEqual([]);
+    expect(firstOcclusionRemote(null, 0, null)).toEqual([]);
+  });
+});
