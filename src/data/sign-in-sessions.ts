@@ -2,7 +2,8 @@
 import { and, desc, eq, gt } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { authSession } from './schema/schema.ts';
+import { authAccount, authSession, authUser, clinic } from './schema/schema.ts';
+import { requiresTwoFactor } from './staff.ts';
 
 export interface SignInSession {
   readonly id: string;
@@ -56,3 +57,23 @@ export const noteProof = (access: Access, sessionId: string): Promise<void> =>
       .where(and(eq(authSession.id, sessionId), eq(authSession.userId, access.actorId)));
     await sealed(tx, access, { act: 'sign-in', subject: 'proved-again', subjectId: access.actorId });
   });
+
+/** What a person's own sign-in consists of. */
+export const signInFacts = async (access: Access) => {
+  const { read } = access.store;
+  const [user] = await read
+    .select({ hasCodes: authUser.twoFactorEnabled, zone: clinic.zone })
+    .from(authUser)
+    .innerJoin(clinic, eq(clinic.id, authUser.clinicId))
+    .where(eq(authUser.id, access.actorId));
+  const [account] = await read
+    .select({ id: authAccount.id })
+    .from(authAccount)
+    .where(and(eq(authAccount.userId, access.actorId), eq(authAccount.providerId, 'credential')));
+  return {
+    hasCodes: user?.hasCodes ?? false,
+    hasPassphrase: account !== undefined,
+    codesRequired: await requiresTwoFactor(access.store, access.clinicId),
+    zone: user?.zone ?? 'UTC',
+  };
+};

@@ -22,6 +22,21 @@ export const signedInPerson = async (): Promise<Person | null> => (await request
 export const requirePerson = async (...roles: readonly Person['role'][]): Promise<Person> => {
   const person = await signedInPerson();
   if (!person) redirect('/sign-in');
+  if (person.setUp !== 'done') redirect('/account');
   if (!roles.includes(person.role)) redirect('/');
+  return person;
+};
+
+/** Anybody signed in, also before the sign-in is fully set up: for the pages on which that is done. */
+export const requireAnyone = async (): Promise<Person> => {
+  const person = await signedInPerson();
+  if (!person) redirect('/sign-in');
+  return person;
+};
+
+/** Who administers the clinic; anybody else is sent to their own start. */
+export const requireAdministrator = async (): Promise<Person> => {
+  const person = await requirePerson('clinician', 'administrator');
+  if (!person.administers) redirect('/');
   return person;
 };

@@ -4,6 +4,7 @@
  */
 import { parseCookies } from 'better-auth/cookies';
 import { accountByEmail } from '#data/auth-database.ts';
+import { requiresTwoFactor } from '#data/staff.ts';
 import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { networkOf } from './network.ts';
@@ -107,6 +108,9 @@ const acceptCode = async (at: Runtime, request: Request, fields: Record<string, 
   return answer;
 };
 
+const needsCodes = async (at: Runtime, clinicId: string): Promise<boolean> =>
+  !at.settings.DEMO && (await requiresTwoFactor(at.store, clinicId));
+
 /** Every request to /api/auth. */
 export const signInDoor = async (at: Runtime, request: Request): Promise<Response> => {
   const path = new URL(request.url).pathname.slice(base.length);
@@ -124,6 +128,9 @@ export const signInDoor = async (at: Runtime, request: Request): Promise<Respons
   if (path === '/sign-in/email') return signIn(at, request, fields);
   if (path === '/phone/accept') return acceptCode(at, request, fields);
   const before = await at.auth.api.getSession({ headers: request.headers });
+  if (path === '/two-factor/disable' && before && (await needsCodes(at, before.user.clinicId))) {
+    return refusal(403, 'not-yours', 'Your clinic asks its staff for codes, so they stay on.');
+  }
   const answer = await ask(at, request, fields);
   await auditAnswer(at, path, answer, before?.user ?? null);
   return answer;

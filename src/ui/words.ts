@@ -2,6 +2,7 @@
  * Every sentence a patient reads, as data: key, language, text, and who reviewed it. Nobody has yet;
  * a clinic reviews them before use. `say` fills in the braces.
  */
+import { accountWords } from './words/account.ts';
 import { careWords } from './words/care.ts';
 import { historyWords } from './words/history.ts';
 import { morningWords } from './words/morning.ts';
@@ -18,6 +19,7 @@ const english = {
   ...morningWords,
   ...savingWords,
   ...historyWords,
+  ...accountWords,
 } as const;
 
 export type WordKey = keyof typeof english;

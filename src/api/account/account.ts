@@ -1,7 +1,7 @@
 /** A person's own sign-in: what it is, where it is open, proving it again, changing the passphrase. */
 import { z } from 'zod';
 import { changePassphrase, passphraseHolds, passphraseLength } from '#data/passphrase.ts';
-import { endSignInSessions, noteProof, signInSessions } from '#data/sign-in-sessions.ts';
+import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import { countTries } from '../tries.ts';
@@ -30,7 +30,8 @@ const requireRight = async (
 const typedPassphrase = z.string().min(1).max(passphraseLength.max);
 
 export const accountRouter = router({
-  me: personProcedure.query(({ ctx: { person } }) => ({
+  me: personProcedure.query(async ({ ctx: { person, access } }) => ({
+    ...(await signInFacts(access)),
     name: person.name,
     email: person.email,
     role: person.role,

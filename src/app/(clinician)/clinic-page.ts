@@ -1,6 +1,6 @@
 /** What every page of the clinic starts from: who is signed in, the procedures, the clinic's clock. */
 import 'server-only';
-import { notFound } from 'next/navigation';
+import { notFound, redirect } from 'next/navigation';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { runtime, zoneOf } from '#server/runtime.ts';
 import { today } from '#ui/clinician/when.ts';
@@ -15,8 +15,8 @@ export const clinicPage = async () => {
 
 export type RecordParams = Promise<{ readonly id: string }>;
 
-const isNotFound = (error: unknown): boolean =>
-  typeof error === 'object' && error !== null && 'code' in error && error.code === 'NOT_FOUND';
+const hasProblem = (error: unknown, problem: string): boolean =>
+  typeof error === 'object' && error !== null && 'problem' in error && error.problem === problem;
 
 /** A page of one patient's record; a patient who is not of this clinic does not exist here. */
 export const recordPage = async (params: RecordParams) => {
@@ -24,7 +24,8 @@ export const recordPage = async (params: RecordParams) => {
   try {
     return { ...page, patient: await page.staff.people.get({ patientId }) };
   } catch (error) {
-    if (isNotFound(error)) notFound();
+    if (hasProblem(error, 'not-found')) notFound();
+    if (hasProblem(error, 'care-team')) redirect(`/open-record/${encodeURIComponent(patientId)}`);
     throw error;
   }
 };

@@ -22,7 +22,10 @@ export const ClinicFrame = ({ place, name, children }: ClinicFrameProps) => (
     links={places.map((link) => ({ ...link, isCurrent: link.href === place }))}
     account={
       <span className="account">
-        <span className="soft">{name}</span> <SignOut />
+        <a className="soft" href="/account">
+          {name}
+        </a>{' '}
+        <SignOut />
       </span>
     }
     foot={

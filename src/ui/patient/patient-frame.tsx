@@ -18,6 +18,7 @@ export const PatientFrame = ({ current, place, children }: PatientFrameProps) =>
     links={[
       { href: '/today', text: say('frame.today'), isCurrent: current === '/today' },
       { href: '/how-it-went', text: say('history.title'), isCurrent: current === '/how-it-went' },
+      { href: '/who-opened', text: say('opened.title') },
     ]}
     account={<SignOut />}
   >

@@ -1,5 +1,7 @@
 import type { Metadata } from 'next';
+import { OpeningsNotice } from '#ui/account/openings-notice.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { momentInWords } from '#ui/clinician/when.ts';
 import { filterFrom, inputFrom, type WorklistQuery } from '#ui/clinician/worklist/worklist-query.ts';
 import { WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
 import { clinicPage } from '../clinic-page.ts';
@@ -11,6 +13,10 @@ const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<W
   const query = await searchParams;
   return (
     <ClinicFrame place="/worklist" name={person.name}>
+      <OpeningsNotice
+        openings={await staff.team.openings()}
+        when={(instant) => momentInWords(instant, clock)}
+      />
       <WorklistScreen
         list={await staff.worklist.list(inputFrom(query))}
         clock={clock}

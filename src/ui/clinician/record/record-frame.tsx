@@ -14,6 +14,7 @@ export const sections = [
   { path: '/programme', text: 'Programme' },
   { path: '/prescriptions', text: 'Prescriptions' },
   { path: '/review', text: 'Review' },
+  { path: '/access', text: 'Phone and team' },
 ] as const;
 export type SectionPath = (typeof sections)[number]['path'];
 

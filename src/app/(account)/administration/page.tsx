@@ -1,0 +1,27 @@
+import type { Metadata } from 'next';
+import { requireAdministrator, serverCaller } from '#server/caller.ts';
+import { AccountFrame } from '#ui/account/account-frame.tsx';
+import { AdministrationScreen } from '#ui/account/administration-screen.tsx';
+
+export const metadata: Metadata = { title: 'People and places' };
+
+const AdministrationPage = async () => {
+  const person = await requireAdministrator();
+  const { admin } = await serverCaller();
+  const people = await admin.staff.list();
+  return (
+    <AccountFrame person={person} current="/administration">
+      <AdministrationScreen
+        people={people.map(({ deactivatedAt, startingUntil, ...line }) => ({
+          ...line,
+          isActive: deactivatedAt === null,
+          hasOwnPassphrase: startingUntil === null,
+          isSelf: line.id === person.userId,
+        }))}
+        sites={await admin.sites.list()}
+      />
+    </AccountFrame>
+  );
+};
+
+export default AdministrationPage;

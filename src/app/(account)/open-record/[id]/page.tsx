@@ -1,0 +1,26 @@
+import type { Metadata } from 'next';
+import { requirePerson } from '#server/caller.ts';
+import { AccountFrame } from '#ui/account/account-frame.tsx';
+import { OpenRecordForm } from '#ui/account/open-record-form.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+
+export const metadata: Metadata = { title: 'Open a record' };
+
+interface Props {
+  readonly params: Promise<{ readonly id: string }>;
+}
+
+const OpenRecordPage = async ({ params }: Props) => {
+  const person = await requirePerson('clinician');
+  return (
+    <AccountFrame person={person} current="/patients">
+      <div className="stack-wide">
+        <PageHeading caption="Patients">This record is kept to its care team</PageHeading>
+        <p>You can open it for some hours with a reason. The team is told on the worklist, with your name.</p>
+        <OpenRecordForm patientId={(await params).id} />
+      </div>
+    </AccountFrame>
+  );
+};
+
+export default OpenRecordPage;

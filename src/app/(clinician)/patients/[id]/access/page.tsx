@@ -1,0 +1,32 @@
+import type { Metadata } from 'next';
+import { runtime } from '#server/runtime.ts';
+import { AccessScreen } from '#ui/account/access-screen.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { fullName, RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { momentInWords } from '#ui/clinician/when.ts';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import '../../../../../ui/account/account.css';
+
+export const metadata: Metadata = { title: 'Phone and care team' };
+
+const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, clock, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/access">
+        <AccessScreen
+          patientId={patientId}
+          patientName={fullName(patient)}
+          origin={runtime().settings.PUBLIC_ORIGIN}
+          zone={clock.zone}
+          team={await staff.team.get({ patientId })}
+          phones={await staff.phones.list({ patientId })}
+          when={(instant) => momentInWords(instant, clock)}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default AccessPage;

@@ -1,0 +1,46 @@
+/** The frame of the pages about one's own sign-in and about the clinic's people. */
+import type { ReactNode } from 'react';
+import { PageFrame } from '#ui/shared/page-frame.tsx';
+import { SignOut } from '#ui/shared/sign-out.tsx';
+
+export interface AccountFrameProps {
+  readonly person: {
+    readonly role: 'clinician' | 'administrator' | 'patient';
+    readonly administers: boolean;
+  };
+  readonly current: string;
+  readonly children: ReactNode;
+}
+
+const clinical = [
+  { href: '/worklist', text: 'Worklist' },
+  { href: '/patients', text: 'Patients' },
+];
+const administration = [
+  { href: '/administration', text: 'People and places' },
+  { href: '/administration/choices', text: 'Clinic choices' },
+];
+const own = [{ href: '/account', text: 'Your sign-in' }];
+const patient = [
+  { href: '/today', text: 'Today' },
+  { href: '/who-opened', text: 'Who opened your record' },
+];
+
+export const AccountFrame = ({ person, current, children }: AccountFrameProps) => {
+  const links = [
+    ...(person.role === 'clinician' ? clinical : []),
+    ...(person.role === 'patient' ? patient : []),
+    ...(person.administers ? administration : []),
+    ...own,
+  ];
+  return (
+    <PageFrame
+      audience={person.role === 'patient' ? 'patient' : 'clinic'}
+      homeHref="/"
+      links={links.map((link) => ({ ...link, isCurrent: link.href === current }))}
+      account={<SignOut />}
+    >
+      {children}
+    </PageFrame>
+  );
+};

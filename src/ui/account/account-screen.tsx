@@ -1,0 +1,66 @@
+/** A person's own sign-in: passphrase, codes, where it is open. */
+import { LinkButton } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PassphraseForm } from './passphrase-form.tsx';
+import { type SessionLine, SessionsList } from './sessions-list.tsx';
+
+export interface AccountScreenProps {
+  readonly name: string;
+  readonly email: string;
+  readonly isPatient: boolean;
+  readonly setUp: 'done' | 'passphrase' | 'two-factor';
+  readonly hasPassphrase: boolean;
+  readonly hasCodes: boolean;
+  readonly sessions: readonly SessionLine[];
+}
+
+const SetUpNotice = ({ setUp }: Pick<AccountScreenProps, 'setUp'>) =>
+  setUp === 'done' ? null : (
+    <Notice
+      tone="care"
+      title={setUp === 'passphrase' ? 'Choose a passphrase of your own first' : 'Set up one-time codes first'}
+    >
+      <p>
+        {setUp === 'passphrase'
+          ? 'You are signed in with one that was handed to you. Everything else opens once you have changed it.'
+          : 'Your clinic asks its staff for a code beside the passphrase. Everything else opens once it is set up.'}
+      </p>
+    </Notice>
+  );
+
+const Codes = ({ hasCodes }: { readonly hasCodes: boolean }) => (
+  <section className="stack">
+    <h2>One-time codes</h2>
+    <p>
+      {hasCodes
+        ? 'On: signing in takes your passphrase and a code.'
+        : 'Off: signing in takes your passphrase alone.'}
+    </p>
+    <div className="row">
+      <LinkButton tone={hasCodes ? 'plain' : 'primary'} href="/account/codes">
+        {hasCodes ? 'Change codes' : 'Set up codes'}
+      </LinkButton>
+    </div>
+  </section>
+);
+
+export const AccountScreen = (props: AccountScreenProps) => (
+  <div className="stack-wide">
+    <PageHeading caption={props.email.endsWith('.invalid') && props.isPatient ? undefined : props.email}>
+      {props.name}
+    </PageHeading>
+    <SetUpNotice setUp={props.setUp} />
+    {props.hasPassphrase ? (
+      <section className="stack">
+        <h2>Passphrase</h2>
+        <PassphraseForm />
+      </section>
+    ) : null}
+    {props.isPatient || props.setUp === 'passphrase' ? null : <Codes hasCodes={props.hasCodes} />}
+    <section className="stack">
+      <h2>Where you are signed in</h2>
+      <SessionsList sessions={props.sessions} />
+    </section>
+  </div>
+);

@@ -1,0 +1,25 @@
+/** "Firefox on Linux", from what a browser says of itself. A guess, shown to help a person recognise it. */
+
+const browsers: readonly (readonly [RegExp, string])[] = [
+  [/Edg\//, 'Edge'],
+  [/Firefox\//, 'Firefox'],
+  [/(Chrome|Chromium|CriOS)\//, 'Chrome'],
+  [/Safari\//, 'Safari'],
+];
+
+const systems: readonly (readonly [RegExp, string])[] = [
+  [/Android/, 'Android'],
+  [/iPhone|iPad/, 'iPhone or iPad'],
+  [/Windows/, 'Windows'],
+  [/Mac OS X/, 'Mac'],
+  [/Linux/, 'Linux'],
+];
+
+const first = (list: readonly (readonly [RegExp, string])[], text: string): string | null =>
+  list.find(([pattern]) => pattern.test(text))?.[1] ?? null;
+
+export const browserInWords = (userAgent: string | null, isPhone: boolean): string => {
+  const browser = first(browsers, userAgent ?? '') ?? 'A browser';
+  const system = first(systems, userAgent ?? '');
+  return `${browser}${system ? ` on ${system}` : ''}${isPhone ? ', with a PIN' : ''}`;
+};

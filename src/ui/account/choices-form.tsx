@@ -1,0 +1,156 @@
+'use client';
+/** The clinic's own numbers: changed together, looked at before they are kept, kept with a reason. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { unitWords } from '#api/inputs/unit-words.ts';
+import type { ClinicChoice } from '#core/clinic-choice.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { NumberField } from '#ui/shared/number-field.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { readNumber } from '#ui/shared/read-number.ts';
+import { LongTextField } from '#ui/shared/text-field.tsx';
+import { Asked } from './asked.tsx';
+import { change } from './call.ts';
+import { ChoicePreview, type Preview } from './choice-preview.tsx';
+import { useAsking } from './use-asking.ts';
+
+export interface ChoicesFormProps {
+  readonly areas: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly choices: readonly (ClinicChoice & { readonly value: number })[];
+  }[];
+  readonly mayChange: boolean;
+}
+
+type Choice = ChoicesFormProps['areas'][number]['choices'][number];
+
+const isYesNo = ({ min, max, whole }: ClinicChoice): boolean => whole === true && min === 0 && max === 1;
+
+interface ChoiceRowProps {
+  readonly choice: Choice;
+  readonly text: string;
+  readonly error: string | undefined;
+  readonly onType: (text: string) => void;
+}
+
+const ChoiceRow = ({ choice, text, error, onType }: ChoiceRowProps) => {
+  const { id, title, min, max, unit, why } = choice;
+  return (
+    <div className="choice-row" id={`row-${id}`}>
+      <div>
+        {isYesNo(choice) ? (
+          <RadioGroup
+            name={id}
+            legend={title}
+            isWrapped
+            options={[
+              { value: '0', label: '0' },
+              { value: '1', label: '1' },
+            ]}
+            chosen={text === '1' ? '1' : '0'}
+            onChoose={onType}
+          />
+        ) : (
+          <NumberField
+            name={id}
+            label={title}
+            hint={`${min} to ${max}, ${choice.default} unless changed`}
+            unit={unitWords(unit) || undefined}
+            isWhole={choice.whole}
+            value={text}
+            error={error}
+            onChange={(event) => onType(event.target.value)}
+          />
+        )}
+      </div>
+      <p className="soft">{why}</p>
+    </div>
+  );
+};
+
+const startOf = (areas: ChoicesFormProps['areas']): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    areas.flatMap((area) => area.choices).map((choice) => [choice.id, String(choice.value)]),
+  );
+
+/** Numbers as typed; what is no number is named and nothing is sent. */
+const readAll = (typed: Readonly<Record<string, string>>) => {
+  const read = Object.entries(typed).map(([id, text]) => [id, readNumber(text)] as const);
+  const problems = read
+    .filter(([, value]) => value === null || Number.isNaN(value))
+    .map(([field]) => ({ field, text: 'Type a number, such as 2.5.' }));
+  return { values: Object.fromEntries(read) as Record<string, number>, problems };
+};
+
+export const ChoicesForm = ({ areas, mayChange }: ChoicesFormProps) => {
+  const router = useRouter();
+  const asking = useAsking('reason');
+  const [typed, setTyped] = useState(startOf(areas));
+  const [reason, setReason] = useState('');
+  const [preview, setPreview] = useState<Preview | null>(null);
+  const [isKept, setKept] = useState(false);
+  const type = (id: string) => (text: string) => {
+    setPreview(null);
+    setKept(false);
+    setTyped({ ...typed, [id]: text });
+  };
+  const look = (event: FormEvent) => {
+    event.preventDefault();
+    const { values, problems } = readAll(typed);
+    if (problems.length > 0) return asking.say(problems);
+    void asking.ask(() => change<Preview>('admin.choices.preview', { values }), setPreview);
+  };
+  const save = () => {
+    if (reason.trim().length < 3)
+      return asking.say([{ field: 'reason', text: 'Write why the numbers change.' }]);
+    const { values } = readAll(typed);
+    void asking.ask(
+      () => change('admin.choices.save', { values, reason }),
+      () => {
+        setPreview(null);
+        setReason('');
+        setKept(true);
+        router.refresh();
+      },
+    );
+  };
+  return (
+    <form className="stack-wide" noValidate onSubmit={look}>
+      <Asked asking={asking} />
+      {areas.map((area) => (
+        <fieldset key={area.id} disabled={!mayChange} className="fields-group">
+          <legend className="field-legend">{area.title}</legend>
+          {area.choices.map((choice) => (
+            <ChoiceRow
+              key={choice.id}
+              choice={choice}
+              text={typed[choice.id] ?? ''}
+              error={asking.errorOf(choice.id) ?? asking.errorOf(`choices.${choice.id}`)}
+              onType={type(choice.id)}
+            />
+          ))}
+        </fieldset>
+      ))}
+      {preview ? (
+        <section className="stack">
+          <ChoicePreview preview={preview} />
+          <LongTextField
+            name="reason"
+            label="Why the numbers change"
+            maxLength={500}
+            value={reason}
+            error={asking.errorOf('reason')}
+            onChange={(event) => setReason(event.target.value)}
+          />
+          <Button onClick={save}>Keep these numbers</Button>
+        </section>
+      ) : mayChange ? (
+        <div className="row">
+          <Button type="submit">See what would change</Button>
+          <span role="status">{isKept ? 'Kept. They count from the next decision on.' : ''}</span>
+        </div>
+      ) : null}
+    </form>
+  );
+};

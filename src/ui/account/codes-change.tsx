@@ -1,0 +1,49 @@
+'use client';
+/** Codes that are on: new recovery codes, or off again where the clinic lets each choose. */
+import { useState } from 'react';
+import { Button } from '#ui/shared/button.tsx';
+import { TextField } from '#ui/shared/text-field.tsx';
+import { Asked } from './asked.tsx';
+import { knock } from './call.ts';
+import { RecoveryCodes } from './recovery-codes.tsx';
+import { useAsking } from './use-asking.ts';
+
+export const CodesChange = ({ mayStop }: { readonly mayStop: boolean }) => {
+  const asking = useAsking('codes-passphrase');
+  const [password, setPassword] = useState('');
+  const [codes, setCodes] = useState<readonly string[] | null>(null);
+  if (codes) return <RecoveryCodes codes={codes} />;
+  const renew = () =>
+    asking.ask(
+      () => knock<{ backupCodes: readonly string[] }>('two-factor/generate-backup-codes', { password }),
+      (answer) => setCodes(answer.backupCodes),
+    );
+  const stop = () =>
+    asking.ask(
+      () => knock('two-factor/disable', { password }),
+      () => window.location.assign('/account'),
+    );
+  return (
+    <div className="stack">
+      <Asked asking={asking} />
+      <p>Codes are on. New recovery codes make the old ones useless.</p>
+      <TextField
+        name="codes-passphrase"
+        type="password"
+        label="Passphrase"
+        autoComplete="current-password"
+        value={password}
+        error={asking.problems[0]?.text}
+        onChange={(event) => setPassword(event.target.value)}
+      />
+      <div className="row">
+        <Button onClick={() => void renew()}>New recovery codes</Button>
+        {mayStop ? (
+          <Button tone="stop" onClick={() => void stop()}>
+            Switch codes off
+          </Button>
+        ) : null}
+      </div>
+    </div>
+  );
+};

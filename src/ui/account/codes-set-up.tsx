@@ -1,0 +1,111 @@
+'use client';
+/** One-time codes switched on in three steps: passphrase, app, recovery codes on paper. */
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { TextField } from '#ui/shared/text-field.tsx';
+import { Asked } from './asked.tsx';
+import { knock } from './call.ts';
+import { QrCode } from './qr-code.tsx';
+import { RecoveryCodes } from './recovery-codes.tsx';
+import { type Asking, useAsking } from './use-asking.ts';
+
+interface Begun {
+  readonly totpURI: string;
+  readonly backupCodes: readonly string[];
+}
+
+/** In groups of four, as it is typed by hand. */
+const typedSecret = (uri: string): string =>
+  (new URL(uri).searchParams.get('secret') ?? '').replace(/(.{4})/g, '$1 ').trim();
+
+const Begin = ({
+  asking,
+  onBegun,
+}: {
+  readonly asking: Asking;
+  readonly onBegun: (begun: Begun) => void;
+}) => {
+  const [password, setPassword] = useState('');
+  const begin = (event: FormEvent) => {
+    event.preventDefault();
+    void asking.ask(() => knock<Begun>('two-factor/enable', { password }), onBegun);
+  };
+  return (
+    <form className="stack" noValidate onSubmit={begin}>
+      <p>
+        With a code from your phone beside the passphrase, a passphrase that somebody learned opens nothing.
+        You need an authenticator app; any that reads six-digit codes will do.
+      </p>
+      <TextField
+        name="codes-passphrase"
+        type="password"
+        label="Passphrase"
+        autoComplete="current-password"
+        value={password}
+        onChange={(event) => setPassword(event.target.value)}
+      />
+      <Button type="submit">Begin</Button>
+    </form>
+  );
+};
+
+const Scan = ({
+  asking,
+  begun,
+  onDone,
+}: {
+  readonly asking: Asking;
+  readonly begun: Begun;
+  readonly onDone: () => void;
+}) => {
+  const [code, setCode] = useState('');
+  const verify = (event: FormEvent) => {
+    event.preventDefault();
+    void asking.ask(() => knock('two-factor/verify-totp', { code: code.replace(/\s/g, '') }), onDone);
+  };
+  return (
+    <form className="stack" noValidate onSubmit={verify}>
+      <h2>Add it to your app</h2>
+      <QrCode text={begun.totpURI} label="Code to scan with an authenticator app" />
+      <p>
+        Or type this secret into the app: <span className="secret">{typedSecret(begun.totpURI)}</span>
+      </p>
+      <TextField
+        name="codes-first"
+        label="Code the app shows now"
+        hint="Six digits"
+        inputMode="numeric"
+        autoComplete="one-time-code"
+        value={code}
+        error={asking.problems[0]?.text}
+        onChange={(event) => setCode(event.target.value)}
+      />
+      <Button type="submit">Switch codes on</Button>
+    </form>
+  );
+};
+
+export const CodesSetUp = () => {
+  const asking = useAsking('codes-passphrase');
+  const [begun, setBegun] = useState<Begun | null>(null);
+  const [isDone, setDone] = useState(false);
+  if (begun && isDone) {
+    return (
+      <div className="stack">
+        <Notice title="One-time codes are on" isAnnounced />
+        <RecoveryCodes codes={begun.backupCodes} />
+      </div>
+    );
+  }
+  return (
+    <div className="stack">
+      <Asked asking={asking} />
+      {begun ? (
+        <Scan asking={asking} begun={begun} onDone={() => setDone(true)} />
+      ) : (
+        <Begin asking={asking} onBegun={setBegun} />
+      )}
+    </div>
+  );
+};

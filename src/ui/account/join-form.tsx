@@ -1,0 +1,97 @@
+'use client';
+/** A phone is set up: the code from the clinic, then a PIN of one's own. */
+import { type FormEvent, useEffect, useState } from 'react';
+import { Button } from '#ui/shared/button.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { TextField } from '#ui/shared/text-field.tsx';
+import { say } from '#ui/words.ts';
+import { knock } from './call.ts';
+import { useAsking } from './use-asking.ts';
+
+const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
+  const asking = useAsking('code');
+  const [code, setCode] = useState('');
+  useEffect(() => {
+    // What the printed picture holds stands after "#", which is never sent to a server or kept in a log.
+    setCode(decodeURIComponent(window.location.hash.slice(1)));
+    window.history.replaceState(null, '', window.location.pathname);
+  }, []);
+  const send = (event: FormEvent) => {
+    event.preventDefault();
+    if (code.trim().length < 8) return asking.say([{ field: 'code', text: say('join.no-code') }]);
+    void asking.ask(() => knock('phone/accept', { code }), onTaken);
+  };
+  return (
+    <form className="stack" noValidate onSubmit={send}>
+      <ErrorSummary problems={asking.problems} />
+      <PageHeading>{say('join.title')}</PageHeading>
+      <TextField
+        name="code"
+        label={say('join.code')}
+        hint={say('join.code-hint')}
+        autoComplete="off"
+        autoCapitalize="characters"
+        spellCheck={false}
+        value={code}
+        error={asking.errorOf('code')}
+        onChange={(event) => setCode(event.target.value)}
+      />
+      <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
+        {say('join.go')}
+      </Button>
+    </form>
+  );
+};
+
+const PinField = (props: {
+  readonly name: 'pin' | 'again';
+  readonly value: string;
+  readonly error: string | undefined;
+  readonly onType: (text: string) => void;
+}) => (
+  <TextField
+    name={props.name}
+    type="password"
+    inputMode="numeric"
+    autoComplete="new-password"
+    label={say(props.name === 'pin' ? 'join.pin' : 'join.again')}
+    hint={props.name === 'pin' ? say('join.pin-hint') : undefined}
+    maxLength={6}
+    value={props.value}
+    error={props.error}
+    onChange={(event) => props.onType(event.target.value)}
+  />
+);
+
+const PinStep = () => {
+  const asking = useAsking('pin');
+  const [pin, setPin] = useState('');
+  const [again, setAgain] = useState('');
+  const send = (event: FormEvent) => {
+    event.preventDefault();
+    if (!/^\d{6}$/.test(pin)) return asking.say([{ field: 'pin', text: say('join.pin-shape') }]);
+    if (pin !== again) return asking.say([{ field: 'again', text: say('join.pin-differs') }]);
+    void asking.ask(
+      () => knock('phone/choose-pin', { pin }),
+      () => window.location.assign('/'),
+    );
+  };
+  return (
+    <form className="stack" noValidate onSubmit={send}>
+      <ErrorSummary problems={asking.problems} />
+      <PageHeading>{say('join.pin-title')}</PageHeading>
+      <p>{say('join.pin-why')}</p>
+      <PinField name="pin" value={pin} error={asking.errorOf('pin')} onType={setPin} />
+      <PinField name="again" value={again} error={asking.errorOf('again')} onType={setAgain} />
+      <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
+        {say('join.done')}
+      </Button>
+    </form>
+  );
+};
+
+export const JoinForm = ({ startsAtPin }: { readonly startsAtPin: boolean }) => {
+  const [isEnrolled, setEnrolled] = useState(startsAtPin);
+  return isEnrolled ? <PinStep /> : <CodeStep onTaken={() => setEnrolled(true)} />;
+};

@@ -1,0 +1,45 @@
+/** Who opened the record, for its owner. */
+import type { Day } from '#core/day.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say } from '#ui/words.ts';
+
+export interface OpenedLine {
+  readonly day: Day;
+  readonly name: string | null;
+  readonly reads: number;
+  readonly writes: number;
+  readonly withReason: boolean;
+}
+
+/** "Looked 3 times, wrote once". */
+const didInWords = ({ reads, writes }: OpenedLine): string => {
+  const looked =
+    reads === 0 ? '' : reads === 1 ? say('opened.looked-one') : say('opened.looked-many', { count: reads });
+  if (writes === 0) return looked;
+  if (looked === '')
+    return writes === 1 ? say('opened.wrote-only-one') : say('opened.wrote-only-many', { count: writes });
+  return `${looked}, ${writes === 1 ? say('opened.wrote-one') : say('opened.wrote-many', { count: writes })}`;
+};
+
+export const OpenedList = ({ day, lines }: { readonly day: Day; readonly lines: readonly OpenedLine[] }) => (
+  <div className="stack">
+    <PageHeading>{say('opened.title')}</PageHeading>
+    <p>{say('opened.text')}</p>
+    {lines.length === 0 ? <p>{say('opened.none')}</p> : null}
+    <DefinitionList
+      rows={lines.map((line) => ({
+        key: `${line.day} ${line.name}`,
+        name: line.name ?? say('opened.unknown'),
+        value: (
+          <>
+            {dayInWords(line.day, day)}. {didInWords(line)}.
+            {line.withReason ? <strong> {say('opened.with-reason')}.</strong> : null}
+          </>
+        ),
+      }))}
+    />
+    <p className="soft">{say('opened.ask')}</p>
+  </div>
+);

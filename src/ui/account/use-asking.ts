@@ -1,0 +1,48 @@
+'use client';
+/** One question to the server at a time: what is wrong with it, and whether the passphrase is asked for first. */
+import { useState } from 'react';
+import type { Problem } from '#ui/shared/error-summary.tsx';
+import type { Answer } from './call.ts';
+
+export interface Asking {
+  readonly problems: readonly Problem[];
+  readonly isBusy: boolean;
+  /** What to do once the passphrase was given again; null when nothing waits for it. */
+  readonly waiting: (() => void) | null;
+  readonly errorOf: (field: string) => string | undefined;
+  readonly ask: <T>(call: () => Promise<Answer<T>>, then: (data: T) => void) => Promise<void>;
+  readonly say: (problems: readonly Problem[]) => void;
+  readonly forget: () => void;
+}
+
+/** `fallback` is the id of the control a problem without a field of its own leads to. */
+export const useAsking = (fallback: string): Asking => {
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [isBusy, setBusy] = useState(false);
+  const [waiting, setWaiting] = useState<(() => void) | null>(null);
+  const forget = () => {
+    setProblems([]);
+    setWaiting(null);
+  };
+  const ask: Asking['ask'] = async (call, then) => {
+    setBusy(true);
+    const answer = await call();
+    setBusy(false);
+    if (answer.ok) {
+      forget();
+      then(answer.data);
+    } else if (answer.problem === 'fresh-sign-in') {
+      setProblems([]);
+      // A function in state is called when it is set, so it is wrapped once more.
+      setWaiting(() => () => void ask(call, then));
+    } else {
+      const own = answer.refusals.map(({ field, reason }) => ({
+        field: field.replace(/^input\./, ''),
+        text: reason,
+      }));
+      setProblems(own.length > 0 ? own : [{ field: fallback, text: answer.message }]);
+    }
+  };
+  const errorOf = (field: string) => problems.find((problem) => problem.field === field)?.text;
+  return { problems, isBusy, waiting, errorOf, ask, say: setProblems, forget };
+};
