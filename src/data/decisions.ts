@@ -159,8 +159,9 @@ export const decisionById = async (
 };
 
 /** The newest decision of each joint. */
-export const standingDecisions = (decisions: readonly Decision[]): ReadonlyMap<Joint, Decision> =>
-  new Map(decisions.map((row) => [row.joint, row]));
+export const standingDecisions = <D extends Pick<Decision, 'joint'>>(
+  decisions: readonly D[],
+): ReadonlyMap<Joint, D> => new Map(decisions.map((row) => [row.joint, row]));
 
 const proposalRows = patientQuery((db) =>
   db.select().from(proposal).where(ofPatient(proposal)).orderBy(desc(proposal.madeAt)).limit(400),

@@ -18,15 +18,10 @@ import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { latchBaseline } from './baselines.ts';
 import { choicesOf } from './choices.ts';
-import {
-  type Decision,
-  decisionsOf,
-  type NewDecision,
-  standingDecisions,
-  storeDecision,
-} from './decisions.ts';
+import { type Decision, type NewDecision, standingDecisions, storeDecision } from './decisions.ts';
 import { proposeDoses } from './next-doses.ts';
 import { recordOf } from './record.ts';
+import { speakingDecisions } from './speaking-decisions.ts';
 import { standingOf } from './standing.ts';
 
 export interface Cause {
@@ -81,7 +76,10 @@ const storeDecisions = async (
   cause: Cause,
   choices: ChoiceValues,
 ): Promise<ReadonlyMap<Joint, string>> => {
-  const standing = standingDecisions(await decisionsOf(access, record.patientId, addDays(access.day, -60)));
+  const since = addDays(access.day, -60);
+  const standing = standingDecisions(
+    (await speakingDecisions(access, record.patientId)).filter((row) => row.day >= since),
+  );
   const ids = new Map<Joint, string>();
   for (const one of evaluation.joints.filter((joint) => isAsked(record, joint))) {
     const { joint, facts, answers } = one;
