@@ -128,9 +128,8 @@ describe('impossible values are refused on the server, with what is wrong, where
       muscleBurn: null,
       cuffDiscomfort: null,
       gaveWay: false,
-      ...over,
     };
-    const entry = { ...sessionEntry({ entryId: 'bad' }), joints: [joint] };
+    const entry = { ...sessionEntry({ entryId: 'bad' }), joints: [{ ...joint, ...over }] };
     const problem = await problemOf(patient.patient.entries.send({ kind: 'session', entry }));
     expect(problem.refusals[0]?.field).toBe('input.joints[0].painBefore');
     expect(await store.read.select().from(trainingSession)).toEqual([]);
