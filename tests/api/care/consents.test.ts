@@ -1,0 +1,195 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { type CareSetting, careSetting } from './setting.ts';
+
+let at: CareSetting;
+beforeEach(async () => {
+  at = await careSetting();
+  const { staff } = at.clinician();
+  const { patientId } = at;
+  const measurement = {
+    kind: 'blood-pressure',
+    day: at.accessOn(0).day,
+    systolicMmhg: 124,
+    diastolicMmhg: 76,
+    position: 'seated',
+  };
+  await staff.measurements.record({ patientId, measurement });
+});
+afterEach(() => at.store.close());
+
+const wrap = (supervised: boolean) => ({
+  method: 'occlusion',
+  exerciseId: 'knee-extension-seated',
+  limb: 'leg',
+  side: 'right',
+  schemeId: 'thirty-then-fifteens',
+  cuffKind: 'elastic-wrap',
+  tightness: 7,
+  loadKg: 2,
+  knownOneRepMaxKg: 10,
+  secondsPerRepetition: 3,
+  restSeconds: 30,
+  sessionsPerWeek: 2,
+  supervised,
+});
+const keep = (supervised: boolean, day = 0) =>
+  at.clinician(day).staff.prescriptions.keep({ patientId: at.patientId, wish: wrap(supervised) });
+const sign = (prescriptionId: string, day = 0) =>
+  at.clinician(day).staff.prescriptions.sign({ patientId: at.patientId, prescriptionId });
+const agree = (kind: 'occlusion-supervised' | 'occlusion-unsupervised') =>
+  at.patient().patient.consents.give({ kind, wordingVersion: 0 });
+const site = { limb: 'leg', side: 'right' };
+const gateOpened = async () => {
+  const { patientId } = at;
+  const watch = (day: number) =>
+    at.clinician(day).staff.visits.watch({
+      patientId,
+      session: { ...site, day: at.accessOn(day).day, watchedWhole: true, remoteReason: null, remark: null },
+    });
+  await watch(0);
+  await watch(1);
+  const check = {
+    ...site,
+    releasesWithLeftHand: true,
+    releasesWithRightHand: true,
+    feelingIntact: true,
+    knowsToRelease: true,
+    wrapOpened: true,
+    reason: 'No gauge at home; shown twice.',
+  };
+  await at.clinician(1).staff.visits.checkHome({ patientId, check });
+};
+
+describe('agreement to occlusion', () => {
+  it('is needed before it is proposed, kept or signed; nobody asked is not agreed', async () => {
+    await expect(keep(true)).rejects.toThrow(/Nobody has asked for agreement yet/);
+    await agree('occlusion-supervised');
+    const id = await keep(true);
+    await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
+    await expect(sign(id, 1)).rejects.toThrow(/Agreement was taken back|not|newer|ended/);
+  });
+
+  it('to work with a clinician present is not agreement to work alone', async () => {
+    await agree('occlusion-supervised');
+    await gateOpened();
+    await expect(keep(false, 1)).rejects.toThrow(/occlusion work at home, alone/);
+    await agree('occlusion-unsupervised');
+    await expect(keep(false, 1)).resolves.toBeDefined();
+  });
+
+  it('taken back ends the exercise at once, tells the patient, and agreeing again brings nothing back', async () => {
+    await agree('occlusion-supervised');
+    const signed = await keep(true);
+    await sign(signed);
+    const waiting = await keep(true);
+    expect((await at.patient().patient.today.get()).exercises).toHaveLength(2);
+    const { ended } = await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
+    expect(ended).toBe(2);
+    const today = await at.patient(1).patient.today.get();
+    expect(today.exercises.map((one) => one.dose.method)).toEqual(['low-load']);
+    expect(today.changes.join(' ')).toMatch(/took back your agreement to the cuff/);
+    await agree('occlusion-supervised');
+    expect((await at.patient(2).patient.today.get()).exercises).toHaveLength(1);
+    const { versions } = await at.clinician(2).staff.prescriptions.list({ patientId: at.patientId });
+    const cuffed = versions.filter((row) => row.dose.method === 'occlusion');
+    expect(cuffed.map(({ id }) => id).sort()).toEqual([signed, waiting].sort());
+    expect(cuffed.every((row) => row.endReason?.startsWith('Agreement taken back on'))).toBe(true);
+  });
+
+  it('to work alone taken back leaves work with a clinician present as it was', async () => {
+    await agree('occlusion-supervised');
+    await sign(await keep(true));
+    await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-unsupervised' });
+    expect((await at.patient(1).patient.today.get()).exercises).toHaveLength(2);
+  });
+});
+
+describe('the words of an agreement', () => {
+  it('are the clinic’s, by version; until it writes them they are shown as a proposal', async () => {
+    const before = (await at.patient().patient.consents.get()).kinds.find((one) => one.kind === 'sharing');
+    expect(before).toMatchObject({ version: 0, isProposal: true });
+    const text = 'We may tell your doctor how it goes.';
+    expect(await at.administrator().admin.care.writeWording({ kind: 'sharing', text })).toBe(1);
+    const after = (await at.patient().patient.consents.get()).kinds.find((one) => one.kind === 'sharing');
+    expect(after).toMatchObject({ version: 1, isProposal: false, text });
+  });
+
+  it('that changed while the page was open are read again first; the version agreed to is kept', async () => {
+    await at.administrator().admin.care.writeWording({ kind: 'sharing', text: 'The first words of ours.' });
+    await at.administrator().admin.care.writeWording({ kind: 'sharing', text: 'The second words of ours.' });
+    await expect(at.patient().patient.consents.give({ kind: 'sharing', wordingVersion: 1 })).rejects.toThrow(
+      /words have changed/,
+    );
+    await expect(
+      at
+        .clinician()
+        .staff.consents.record({ patientId: at.patientId, kind: 'sharing', act: 'given', wordingVersion: 1 }),
+    ).rejects.toThrow(/newer wording/);
+    await at.patient().patient.consents.give({ kind: 'sharing', wordingVersion: 2 });
+    const { rows } = await at.clinician().staff.consents.list({ patientId: at.patientId });
+    expect(rows).toMatchObject([{ kind: 'sharing', act: 'given', wordingVersion: 2 }]);
+  });
+
+  it('stand beside the clinic’s cover hours, and nobody watches before it was agreed', async () => {
+    const before = await at.patient().patient.consents.get();
+    expect(before).toMatchObject({ coverHours: 'Weekdays 9 to 17', isWatched: false });
+    await at.patient().patient.consents.give({ kind: 'remote-monitoring', wordingVersion: 0 });
+    expect((await at.patient().patient.consents.get()).isWatched).toBe(true);
+  });
+});
+
+describe('a cuff at home', () => {
+  it('opens by recorded facts only, limb by limb', async () => {
+    await agree('occlusion-supervised');
+    await agree('occlusion-unsupervised');
+    await expect(keep(false)).rejects.toThrow(/Record the conditions for work at home/);
+    await gateOpened();
+    const gate = await at.clinician(1).staff.visits.homeGate({ patientId: at.patientId });
+    const open = gate.limbs.filter((one) => one.wrap.length === 0);
+    expect(open.map(({ limb, side }) => [limb, side])).toEqual([['leg', 'right']]);
+    await expect(keep(false, 1)).resolves.toBeDefined();
+  });
+
+  it('that was closed again after it was kept is not signed', async () => {
+    await agree('occlusion-supervised');
+    await agree('occlusion-unsupervised');
+    await gateOpened();
+    const id = await keep(false, 1);
+    const check = {
+      ...site,
+      releasesWithLeftHand: false,
+      releasesWithRightHand: true,
+      feelingIntact: true,
+      knowsToRelease: true,
+      wrapOpened: true,
+      reason: 'Left wrist in a splint.',
+    };
+    await at.clinician(2).staff.visits.checkHome({ patientId: at.patientId, check });
+    await expect(sign(id, 2)).rejects.toThrow(/unaided with either hand/);
+  });
+
+  it('tick boxes sent with the wish are not a field any more', async () => {
+    await agree('occlusion-supervised');
+    await expect(
+      at.clinician().staff.prescriptions.propose({
+        patientId: at.patientId,
+        wish: { ...wrap(false), home: { observedSessions: 9 } },
+      }),
+    ).rejects.toThrow(/not known here/);
+  });
+
+  it('a wrap is not opened without a reason', async () => {
+    const check = {
+      ...site,
+      releasesWithLeftHand: true,
+      releasesWithRightHand: true,
+      feelingIntact: true,
+      knowsToRelease: true,
+      wrapOpened: true,
+      reason: null,
+    };
+    await expect(at.clinician().staff.visits.checkHome({ patientId: at.patientId, check })).rejects.toThrow(
+      /Say why an elastic wrap/,
+    );
+  });
+});

@@ -1,0 +1,111 @@
+/** The page for the colleague, who looks after a pause, and who takes over unacknowledged danger. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addDays } from '#core/day.ts';
+import { saveChoices } from '#data/choices.ts';
+import { sessionEntry } from '#tests/support/clinic.ts';
+import {
+  type CareSetting,
+  careSetting,
+  colleague,
+  firstDay,
+  limitOn as limit,
+  mattersOf,
+  kneeWish as wish,
+} from './setting.ts';
+
+let at: CareSetting;
+beforeEach(async () => {
+  at = await careSetting();
+});
+afterEach(() => at.store.close());
+
+const dayOf = (day: number) => addDays(firstDay, day);
+const kindsOn = async (day: number, time?: string) =>
+  (await mattersOf(at, day, time)).map(({ kind }) => kind);
+
+describe('handing over', () => {
+  const dangerOn = async (day: number) => {
+    const access = at.accessOn(day, '10:00');
+    const entry = sessionEntry({
+      entryId: 'danger',
+      beganAt: access.now - 600_000,
+      endedAt: access.now - 60_000,
+      sentAt: access.now,
+      day: access.day,
+      redFlags: ['chest-pain'],
+      sets: [{ ...at.line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
+    });
+    await at.patient(day, '10:00').patient.entries.send({ kind: 'session', entry });
+  };
+
+  it('shows limits, what is closed and why, last decisions, what is unsigned and who owns a pause', async () => {
+    const { patientId } = at;
+    const { staff } = at.clinician(1, '12:00');
+    await dangerOn(1);
+    await staff.care.addLimit({ patientId, limit: limit() });
+    await staff.prescriptions.keep({ patientId, wish });
+    const before = await staff.handover.get({ patientId });
+    expect(before.limits.map(({ author }) => author)).toEqual(['Dr Surgeon']);
+    expect(before.closed.find((line) => line.method === 'occlusion')?.text).toBeTruthy();
+    expect(before.unsigned).toHaveLength(1);
+    expect(before.inForce).toHaveLength(1);
+    expect(before.decisions.length).toBeLessThanOrEqual(3);
+    expect(before.pauses.map(({ owner }) => owner)).toEqual([null]);
+    const decisionId = before.pauses[0]!.decisionId;
+    await staff.handover.ownPause({ patientId, decisionId, until: dayOf(3) });
+    const after = await staff.handover.get({ patientId });
+    expect(after.pauses[0]!.owner).toEqual({ name: 'clinician-a', until: dayOf(3), isOver: false });
+    const later = await at.clinician(4).staff.handover.get({ patientId });
+    expect(later.pauses[0]!.owner).toMatchObject({ isOver: true });
+  });
+
+  it.each([
+    ['yesterday', -1],
+    ['fifteen days ahead', 15],
+  ])('refuses a pause looked after until %s', async (_name, days) => {
+    const { patientId } = at;
+    await dangerOn(1);
+    const { staff } = at.clinician(1, '12:00');
+    const { pauses } = await staff.handover.get({ patientId });
+    await expect(
+      staff.handover.ownPause({ patientId, decisionId: pauses[0]!.decisionId, until: dayOf(1 + days) }),
+    ).rejects.toThrow(/Give a day from today/);
+  });
+
+  it('danger nobody acknowledged passes to the named deputy on its due day, and not once it was acknowledged', async () => {
+    const { patientId } = at;
+    const deputyId = await colleague(at, 'Deputy');
+    await at.administrator().admin.care.nameDeputy({ userId: deputyId });
+    await saveChoices(at.accessOn(0), { 'deputy-after-hours': 20 }, 'A day to look');
+    await dangerOn(1);
+    // Sent at ten; twenty hours later is six in the morning of the next day.
+    expect(await kindsOn(1, '23:00')).not.toContain('danger-passed');
+    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    expect(passed).toMatchObject({ assignedTo: deputyId, assignedName: 'Deputy' });
+    expect(passed!.sentence).toMatch(/Nobody has acknowledged .* passes to Deputy/);
+    const danger = (await mattersOf(at, 2)).find((matter) => matter.kind === 'red-flag');
+    await at.clinician(2).staff.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
+    expect(await kindsOn(3)).not.toContain('danger-passed');
+    expect(await kindsOn(3)).toContain('red-flag');
+  });
+
+  it('without a deputy says so, and nobody outside the clinic can be named', async () => {
+    await dangerOn(1);
+    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    expect(passed!.sentence).toMatch(/no deputy is named/);
+    await expect(at.administrator().admin.care.nameDeputy({ userId: 'somebody' })).rejects.toThrow(
+      /no such clinician/,
+    );
+  });
+
+  it('passed danger cannot be put off', async () => {
+    const { patientId } = at;
+    await dangerOn(1);
+    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    await expect(
+      at
+        .clinician(2)
+        .staff.worklist.snooze({ patientId, key: passed!.key, until: dayOf(3), reason: 'Later' }),
+    ).rejects.toThrow(/Danger cannot be put off/);
+  });
+});

@@ -1,0 +1,130 @@
+/** Limits of others, and what follows when something happened. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addDays } from '#core/day.ts';
+import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import {
+  type CareSetting,
+  careSetting,
+  firstDay,
+  limitOn as limit,
+  mattersOf,
+  kneeWish as wish,
+} from './setting.ts';
+
+let at: CareSetting;
+beforeEach(async () => {
+  at = await careSetting();
+});
+afterEach(() => at.store.close());
+
+const dayOf = (day: number) => addDays(firstDay, day);
+const kindsOn = async (day: number) => (await mattersOf(at, day)).map(({ kind }) => kind);
+
+describe('limits of others', () => {
+  it('bound what is proposed, and say so in the working', async () => {
+    const { patientId } = at;
+    const { staff } = at.clinician();
+    expect((await staff.prescriptions.propose({ patientId, wish })).dose).toMatchObject({ loadKg: 4 });
+    await staff.care.addLimit({ patientId, limit: limit() });
+    const bounded = await staff.prescriptions.propose({ patientId, wish });
+    expect(bounded.dose).toMatchObject({ loadKg: 3 });
+    expect(bounded.working.map(({ text }) => text).join(' ')).toMatch(/loads over 3 kg are left out/);
+    expect(bounded.cautions.map(({ text }) => text).join(' ')).toMatch(/Dr Surgeon/);
+  });
+
+  it('bound what is signed, also when they came after it was kept', async () => {
+    const { patientId } = at;
+    const { staff } = at.clinician();
+    const prescriptionId = await staff.prescriptions.keep({ patientId, wish });
+    const limitId = await staff.care.addLimit({ patientId, limit: limit() });
+    await expect(staff.prescriptions.sign({ patientId, prescriptionId })).rejects.toThrow(
+      /4 kg is over the limit of 3 kg/,
+    );
+    await staff.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
+    await expect(staff.prescriptions.sign({ patientId, prescriptionId })).resolves.toBeDefined();
+  });
+
+  it('refuse when nothing the patient owns lies within', async () => {
+    const { patientId } = at;
+    await at.clinician().staff.care.addLimit({ patientId, limit: limit({ ceilingKg: 0.5 }) });
+    await expect(at.clinician().staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(
+      /Nothing the patient owns lies within the limit of 0.5 kg/,
+    );
+  });
+
+  it('show in the catalogue which exercises they close', async () => {
+    const { patientId } = at;
+    await at
+      .clinician()
+      .staff.care.addLimit({ patientId, limit: limit({ kind: 'weight-bearing', ceilingKg: null }) });
+    const { limited } = await at.clinician().staff.prescriptions.catalogue({ patientId });
+    const stand = limited.find((row) => row.exerciseId === 'sit-to-stand-chair');
+    expect(stand?.closing.join(' ')).toMatch(/puts weight on the joint/);
+  });
+
+  it('past their last day ask again on the worklist and open nothing', async () => {
+    const { patientId } = at;
+    const limitId = await at.clinician().staff.care.addLimit({ patientId, limit: limit({ to: dayOf(5) }) });
+    expect(await kindsOn(5)).not.toContain('limit-ended');
+    expect(await kindsOn(6)).toContain('limit-ended');
+    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, wish })).dose).toMatchObject({
+      loadKg: 3,
+    });
+    await at.clinician(6).staff.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
+    expect(await kindsOn(6)).not.toContain('limit-ended');
+    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, wish })).dose).toMatchObject({
+      loadKg: 4,
+    });
+  });
+});
+
+describe('something that happened', () => {
+  const event = (over: object) => ({
+    day: firstDay,
+    kind: 'medicine-change',
+    joint: null,
+    remark: null,
+    ...over,
+  });
+
+  it.each(['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'])(
+    '%s opens a review until the screening was asked again',
+    async (kind) => {
+      const { patientId } = at;
+      const { staff } = at.clinician(1);
+      await staff.care.addEvent({ patientId, event: event({ kind, day: dayOf(1) }) });
+      expect(await kindsOn(1)).toContain('event-review');
+      const sheet = {
+        sheetVersion: screeningSheetVersion,
+        answers: screeningItems.map(({ id }) => ({ item: id, answer: 'no' })),
+      };
+      await at.clinician(2).staff.screening.record({ patientId, screening: sheet });
+      expect(await kindsOn(2)).not.toContain('event-review');
+    },
+  );
+
+  it('a medicine started, stopped or changed is kept with its kind; half of it is refused', async () => {
+    const { patientId } = at;
+    const { staff } = at.clinician();
+    const medicine = { medicineAct: 'stop', medicineClass: 'blood-thinner' };
+    await staff.care.addEvent({ patientId, event: event(medicine) });
+    const { events } = await staff.care.list({ patientId });
+    expect(events.map((one) => one.medicine)).toEqual([{ act: 'stop', medicineClass: 'blood-thinner' }]);
+    await expect(staff.care.addEvent({ patientId, event: event({ medicineAct: 'stop' }) })).rejects.toThrow(
+      /which kind of medicine/,
+    );
+    await expect(
+      staff.care.addEvent({ patientId, event: event({ ...medicine, kind: 'fall' }) }),
+    ).rejects.toThrow(/Only a change of medicine/);
+  });
+
+  it('an injection blunts the score: the engine holds and counts the days', async () => {
+    const { patientId } = at;
+    await at
+      .clinician()
+      .staff.care.addEvent({ patientId, event: event({ kind: 'joint-injection', joint: 'right-knee' }) });
+    const { decisions } = await at.clinician(1).staff.review.get({ patientId });
+    expect(decisions.at(-1)).toMatchObject({ joint: 'right-knee', facts: { treatmentChangeDays: 0 } });
+    expect(decisions.at(-1)!.reasons.map(({ rule }) => rule)).toContain('D2');
+  });
+});
