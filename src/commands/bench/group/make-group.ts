@@ -35,15 +35,30 @@ export const accessTo = (store: Store, at = now): Access => ({
   day: dayOf(at),
 });
 
-/** A group made by another release, or by another version of these files, is made anew. */
+/** A group made by another version of these files is made anew; one of an older schema is brought forward. */
 const stamp = (): string => {
   const hash = createHash('sha256');
-  for (const folder of [migrations, groupSources]) {
-    for (const name of readdirSync(folder).sort()) {
-      if (/\.(sql|ts)$/.test(name)) hash.update(readFileSync(path.join(folder, name)));
-    }
+  for (const name of readdirSync(groupSources).sort()) {
+    if (name.endsWith('.ts')) hash.update(readFileSync(path.join(groupSources, name)));
   }
   return hash.digest('hex').slice(0, 12);
+};
+
+const migrate = (store: Store): void => {
+  const migrated = migrateStore(store, migrations);
+  if (!migrated.ok) throw new Error(migrated.reason);
+  // The copy made before a schema step is for people's records; a group can be made again.
+  if (migrated.backup) rmSync(path.dirname(migrated.backup), { recursive: true });
+};
+
+const broughtForward = (file: string): string => {
+  const store = openStore(file);
+  try {
+    migrate(store);
+  } finally {
+    store.close();
+  }
+  return file;
 };
 
 /** Indexes are made at the end, in one sort each, instead of row by row. */
@@ -126,8 +141,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
 export const makeGroup = async (file: string, plan: GroupPlan): Promise<void> => {
   const store = openStore(file);
   try {
-    const migrated = migrateStore(store, migrations);
-    if (!migrated.ok) throw new Error(migrated.reason);
+    migrate(store);
     await fill(store, plan);
   } finally {
     store.close();
@@ -148,7 +162,8 @@ export const groupFile = async (plan: GroupPlan): Promise<string> => {
   const file = path.join(benchFolder, `${name}.sqlite`);
   const stampFile = path.join(benchFolder, `${name}.stamp`);
   const wanted = stamp();
-  if (existsSync(file) && existsSync(stampFile) && readFileSync(stampFile, 'utf8') === wanted) return file;
+  const isMade = existsSync(file) && existsSync(stampFile) && readFileSync(stampFile, 'utf8') === wanted;
+  if (isMade) return broughtForward(file);
   removeFile(file);
   rmSync(stampFile, { force: true });
   say(`making a clinic group of ${plan.patients} patients with ${plan.sessionsEach} sessions each …`);
