@@ -376,6 +376,45 @@ describe('from screening to a signed dose, a logged session, a decision and its 
     );
   });
 
+  it('tells the second of two clinicians that a colleague has answered, and writes nothing of theirs', async () => {
+    await signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await didSession(evening, { before: 2, during: 7, after: 6 });
+    const { staff } = clinicianAt(evening + day / 2);
+    const decisionId = (await staff.review.get({ patientId })).decisions.at(-1)!.id;
+    const answer = { decisionId, kind: 'override', reason: 'Seen today.', until: '2026-03-05' };
+    await staff.review.respond({ patientId, seen: null, response: { ...answer, decision: 'hold' } });
+    const second = staff.review.respond({
+      patientId,
+      seen: null,
+      response: { ...answer, decision: 'progress' },
+    });
+    await expect(second).rejects.toThrow(/answered this decision meanwhile/);
+    expect((await staff.review.get({ patientId })).responses.map((row) => row.decision)).toEqual(['hold']);
+  });
+
+  it('lets an override to progress ask for a step, which still waits for a signature', async () => {
+    await signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await didSession(evening, { before: 2, during: 3, after: 2 });
+    await answeredMorning(evening + 13 * 3_600_000, 3);
+    const now = evening + day;
+    const { staff } = clinicianAt(now);
+    const decision = (await staff.review.get({ patientId })).decisions.at(-1)!;
+    expect(decision.decision).toBe('hold');
+    const response = {
+      decisionId: decision.id,
+      kind: 'override',
+      decision: 'progress',
+      reason: 'A cold night.',
+      until: '2026-03-09',
+    };
+    await staff.review.respond({ patientId, response });
+    expect((await staff.prescriptions.list({ patientId })).unsigned.map((row) => row.origin)).toEqual([
+      'progress',
+    ]);
+  });
+
   it('puts a red flag first on the worklist and stops everything at once', async () => {
     await signed();
     const at = Date.parse('2026-03-02T18:00:00Z');

@@ -40,14 +40,36 @@ export const reviewRouter = router({
       };
     }),
 
-  respond: recordProcedure.input(z.object({ response: z.unknown() })).mutation(async ({ ctx, input }) => {
-    const row = checked(responseFields, input.response, (value) => responseConsistent(value, ctx.access.day));
-    const decision = await decisionById(ctx.access, ctx.patient.id, row.decisionId);
-    if (!decision) throw new Problem('not-found', 'There is no such decision for this patient.');
-    if (row.kind === 'override' && decision.decision === 'pause') requireFresh(ctx.person);
-    const standing = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
-    return respond(ctx.access, ctx.patient.id, standing);
-  }),
+  /**
+   * Answers a decision. `seen` is the newest answer the page showed: when a colleague has answered
+   * meanwhile, nothing is written and the second is told. An override is followed by the doses it leaves.
+   */
+  respond: recordProcedure
+    .input(z.object({ response: z.unknown(), seen: z.string().max(64).nullable().optional() }))
+    .mutation(async ({ ctx, input }) => {
+      const { access, patient } = ctx;
+      const row = checked(responseFields, input.response, (value) => responseConsistent(value, access.day));
+      const decision = await decisionById(access, patient.id, row.decisionId);
+      if (!decision) throw new Problem('not-found', 'There is no such decision for this patient.');
+      if (row.kind === 'override' && decision.decision === 'pause') requireFresh(ctx.person);
+      const standing = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
+      return access.store.write(async () => {
+        const newest = (await responsesOf(access, patient.id)).find(
+          (one) => one.decisionId === row.decisionId,
+        );
+        if (input.seen !== undefined && (newest?.id ?? null) !== input.seen) {
+          throw new Problem(
+            'conflict',
+            `${newest?.answeredName ?? 'A colleague'} has answered this decision meanwhile. Nothing of yours was written; open the page again.`,
+          );
+        }
+        const id = await respond(access, patient.id, standing);
+        if (row.kind === 'override') {
+          await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
+        }
+        return id;
+      });
+    }),
 
   freezeBaseline: recordProcedure.input(z.object({ baseline: z.unknown() })).mutation(({ ctx, input }) => {
     const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
