@@ -96,6 +96,7 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
   arrivedAt: access.now,
   clockDoubtful,
   enteredBy: access.actorId,
+  enteredAs: entry.enteredAs ?? null,
   amends: entry.amends ?? null,
   redFlags: entry.redFlags,
   extraPainRelief: entry.extraPainRelief,
@@ -122,6 +123,15 @@ const foreignPrescription = async (
   return null;
 };
 
+/** What may have been left open, and what is new. */
+const openAnswers = ({ didExtra, news, otherJointWorse }: SessionEntry) => ({
+  didExtra: didExtra ?? true,
+  didExtraUnanswered: didExtra === null,
+  news: news ?? null,
+  otherJointWorse: otherJointWorse ?? null,
+  toldNew: (news ?? []).length > 0 || otherJointWorse === true,
+});
+
 export const storeSession = (access: Access, patientId: string, entry: SessionEntry): Promise<Stored> =>
   access.store.write(async (tx) => {
     const before = await known(tx, access, patientId, entry, trainingSession);
@@ -130,20 +140,30 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
     if (stranger) return { kind: 'unknown-prescription', prescriptionId: stranger };
     const clockDoubtful = isDoubtful(access, entry, entry.endedAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
-    const { beganAt, endedAt, kind, didExtra, stoppedByFlag } = entry;
-    insertRows(tx, trainingSession, [{ ...row, beganAt, endedAt, kind, didExtra, stoppedByFlag }]);
+    const { beganAt, endedAt, kind, stoppedByFlag } = entry;
+    insertRows(tx, trainingSession, [
+      { ...row, beganAt, endedAt, kind, stoppedByFlag, ...openAnswers(entry) },
+    ]);
     const owner = { clinicId: access.clinicId, patientId, sessionId: row.id };
     insertRows(
       tx,
       setLog,
-      entry.sets.map(({ set, ...rest }) => ({ ...owner, id: randomUUID(), setNumber: set, ...rest })),
+      entry.sets.map(({ set, easier, ...rest }) => ({
+        ...owner,
+        id: randomUUID(),
+        setNumber: set,
+        easier: easier ?? null,
+        ...rest,
+      })),
     );
     insertRows(
       tx,
       sessionJoint,
-      entry.joints.map(({ twoHoursState, ...rest }) => ({
+      entry.joints.map(({ twoHoursState, gaveWay, ...rest }) => ({
         ...owner,
         painTwoHoursState: twoHoursState,
+        gaveWay: gaveWay ?? true,
+        gaveWayUnanswered: gaveWay === null,
         ...rest,
       })),
     );

@@ -30,6 +30,7 @@ const setColumns = [
   setLog.loadKg,
   setLog.reserve,
   setLog.stopReason,
+  setLog.easier,
 ] as const;
 
 const setIn = ([
@@ -40,6 +41,7 @@ const setIn = ([
   load,
   reserve,
   stop,
+  easier,
 ]: readonly Cell[]): SetRecord => ({
   lineId: lineId as string,
   prescriptionId: prescriptionId as string,
@@ -48,6 +50,7 @@ const setIn = ([
   loadKg: numberIn(load!),
   reserve: numberIn(reserve!),
   stopReason: stop as SetRecord['stopReason'],
+  ...(easier === null ? {} : { easier: easier === 1 }),
 });
 
 const answerColumns = [
@@ -57,6 +60,7 @@ const answerColumns = [
   sessionJoint.painAfter,
   sessionJoint.painTwoHoursState,
   sessionJoint.gaveWay,
+  sessionJoint.gaveWayUnanswered,
 ] as const;
 
 /** Pain two hours later is filled in from the answers that came after. */
@@ -67,13 +71,14 @@ const answerIn = ([
   after,
   twoHoursState,
   gaveWay,
+  gaveWayUnanswered,
 ]: readonly Cell[]): JointSessionAnswers => ({
   joint: joint as JointSessionAnswers['joint'],
   painBefore: numberIn(before!),
   painDuring: numberIn(during!),
   painAfter: numberIn(after!),
   painTwoHours: twoHoursState === 'not-applicable' ? 'not-applicable' : null,
-  gaveWay: gaveWay === 1,
+  gaveWay: gaveWayUnanswered === 1 ? null : gaveWay === 1,
 });
 
 interface LaterAnswer {
@@ -104,6 +109,8 @@ const sessionRows = patientQuery((db) =>
       redFlags: trainingSession.redFlags,
       extraPainRelief: trainingSession.extraPainRelief,
       didExtra: trainingSession.didExtra,
+      didExtraUnanswered: trainingSession.didExtraUnanswered,
+      toldNew: trainingSession.toldNew,
       clockDoubtful: trainingSession.clockDoubtful,
       sets: nestedRows(setColumns, setLog, eq(setLog.sessionId, trainingSession.id), setIn),
       joints: nestedRows(
@@ -147,7 +154,8 @@ export const sessionsOf = async (
     sets: [...row.sets].sort((a, b) => a.set - b.set),
     redFlags: row.redFlags,
     extraPainRelief: row.extraPainRelief,
-    didExtra: row.didExtra,
+    didExtra: row.didExtraUnanswered ? null : row.didExtra,
+    toldNew: row.toldNew ?? false,
     joints: row.later.length > 0 ? row.joints.map((answers) => withLater(answers, row.later)) : row.joints,
     clockDoubtful: row.clockDoubtful,
   }));

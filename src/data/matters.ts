@@ -54,6 +54,13 @@ const isHandledElsewhere = (row: DueMatter, actions: readonly Action[]): boolean
       action.matterKey === row.unlessHandled && action.matterSince === row.since && action.act !== 'snooze',
   );
 
+const isSettledByAcknowledging = (row: DueMatter, actions: readonly Action[]): boolean =>
+  row.untilAcknowledged === true &&
+  actions.some(
+    (action) =>
+      action.matterKey === row.key && action.matterSince === row.since && action.act === 'acknowledge',
+  );
+
 export type MatterRow = typeof matter.$inferInsert;
 
 export const matterRows = (
@@ -63,8 +70,8 @@ export const matterRows = (
   actions: readonly Action[],
 ): readonly MatterRow[] =>
   matters
-    .filter((row) => !isHandledElsewhere(row, actions))
-    .map(({ unlessHandled: _unless, passesTo, ...row }) => {
+    .filter((row) => !isHandledElsewhere(row, actions) && !isSettledByAcknowledging(row, actions))
+    .map(({ unlessHandled: _unless, untilAcknowledged: _until, passesTo, ...row }) => {
       const handled = handling(row, actions);
       const passed = handled.assignedTo === null && passesTo ? passesTo : null;
       return {

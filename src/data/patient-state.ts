@@ -21,6 +21,7 @@ import {
   signature,
   trainingSession,
 } from './schema/schema.ts';
+import { toldNewOf } from './told-new.ts';
 import { prescriptionState } from './worklist-prescriptions.ts';
 
 type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 'kind' | 'until'>>;
@@ -43,40 +44,64 @@ const responsesOf = async (access: Access, patientId: string): Promise<Responses
       .where(and(eq(decisionResponse.clinicId, access.clinicId), eq(decisionResponse.patientId, patientId))),
   );
 
+type DecisionRow = Pick<
+  typeof decision.$inferSelect,
+  'id' | 'joint' | 'decision' | 'contact' | 'evaluatedAt' | 'reasons'
+>;
+
+const isOpenPause = (row: DecisionRow, responses: Responses): boolean =>
+  row.decision === 'pause' && responses.get(row.id)?.kind !== 'override';
+
+/**
+ * The decision that speaks for each joint: its newest, or the newest pause that nobody has overruled,
+ * which later good answers do not lift. A pause that was accepted has been seen; the newest then speaks.
+ */
+export const speaking = (rows: readonly DecisionRow[], responses: Responses): readonly StandingDecision[] => {
+  const byJoint = new Map<string, DecisionRow>();
+  for (const row of [...rows].sort((a, b) => a.evaluatedAt - b.evaluatedAt || (a.id < b.id ? -1 : 1))) {
+    const known = byJoint.get(row.joint);
+    const holds = known && isOpenPause(known, responses) && !responses.has(known.id);
+    if (!holds || row.decision === 'pause') byJoint.set(row.joint, row);
+  }
+  return [...byJoint.values()].map(({ id, joint, contact, evaluatedAt, reasons, ...row }) => ({
+    id,
+    joint: joint as Joint,
+    decision: row.decision,
+    contact,
+    evaluatedAt,
+    reasons,
+    settled: settledBy(responses, id),
+  }));
+};
+
 const decisionsOf = async (
   access: Access,
   patientId: string,
   responses: Responses,
 ): Promise<readonly StandingDecision[]> => {
   const { read } = access.store;
+  const mine = and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId));
   const newest = await read
     .select({ joint: decision.joint, at: max(decision.evaluatedAt) })
     .from(decision)
-    .where(and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId)))
+    .where(mine)
     .groupBy(decision.joint);
-  const standing: StandingDecision[] = [];
+  const rows = [
+    ...(await read
+      .select()
+      .from(decision)
+      .where(and(mine, eq(decision.decision, 'pause')))),
+  ];
   for (const { joint, at } of newest) {
     const [row] = await read
       .select()
       .from(decision)
-      .where(
-        and(eq(decision.patientId, patientId), eq(decision.joint, joint), eq(decision.evaluatedAt, at ?? 0)),
-      )
+      .where(and(mine, eq(decision.joint, joint), eq(decision.evaluatedAt, at ?? 0)))
       .orderBy(desc(decision.id))
       .limit(1);
-    if (!row) continue;
-    const { id, contact, evaluatedAt, reasons } = row;
-    standing.push({
-      id,
-      joint: joint as Joint,
-      decision: row.decision,
-      contact,
-      evaluatedAt,
-      reasons,
-      settled: settledBy(responses, id),
-    });
+    if (row && !rows.some((one) => one.id === row.id)) rows.push(row);
   }
-  return standing;
+  return speaking(rows, responses);
 };
 
 const proposalsOf = async (
@@ -197,6 +222,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     ...prescriptionState(await prescriptionsOf(access, patientId), zone),
     ...(await lastOf(access, patientId)),
     clockDoubtfulSince: await doubtfulSince(access, patientId),
+    toldNew: await toldNewOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
     care: await careStateOf(access, patientId, decisions, zone),
   };

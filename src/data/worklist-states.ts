@@ -6,10 +6,10 @@ import { and, asc, eq, max, min, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
+import type { PatientState, StandingProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { careStatesOf } from './care-state.ts';
-import { newestResponses, settledBy } from './patient-state.ts';
+import { newestResponses, speaking } from './patient-state.ts';
 import {
   baseline,
   clinic,
@@ -22,6 +22,7 @@ import {
   screening,
   trainingSession,
 } from './schema/schema.ts';
+import { toldNewOfAll } from './told-new.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
 
 type Responses = ReturnType<typeof newestResponses>;
@@ -38,7 +39,7 @@ const byPatient = <R extends { patientId: string }>(
   return groups;
 };
 
-/** The newest decision of each joint of each patient. */
+/** The newest decision of each joint of each patient, and every pause. */
 const decisionRows = (access: Access) => {
   const ranked = access.store.read
     .select({
@@ -57,22 +58,11 @@ const decisionRows = (access: Access) => {
     .from(decision)
     .where(eq(decision.clinicId, access.clinicId))
     .as('ranked');
-  return access.store.read.select().from(ranked).where(sql`${ranked.place} = 1`);
+  return access.store.read
+    .select()
+    .from(ranked)
+    .where(sql`(${ranked.place} = 1 OR ${ranked.decision} = 'pause')`);
 };
-
-const standingOf = (
-  rows: readonly Awaited<ReturnType<typeof decisionRows>>[number][],
-  responses: Responses,
-): readonly StandingDecision[] =>
-  rows.map((row) => ({
-    id: row.id,
-    joint: row.joint as Joint,
-    decision: row.decision,
-    contact: row.contact,
-    evaluatedAt: row.evaluatedAt,
-    reasons: row.reasons,
-    settled: settledBy(responses, row.id),
-  }));
 
 /** The newest proposal of each prescribed exercise. */
 const proposalRows = (access: Access) => {
@@ -200,17 +190,19 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
       .groupBy(entryConflict.patientId),
   );
   const doubts = await doubtful(access);
+  const told = await toldNewOfAll(access);
   const zone = own?.zone ?? 'UTC';
   const care = await careStatesOf(access, zone);
   return new Map(
     people.map(({ id }): [string, PatientState] => {
-      const standing = standingOf(decisions.get(id) ?? [], responses);
+      const standing = speaking(decisions.get(id) ?? [], responses);
       const state: PatientState = {
         decisions: standing,
         proposals: proposalsFrom(proposals.get(id) ?? [], responses),
         ...prescriptionState(prescriptions.get(id) ?? [], zone),
         conflictSince: conflicts.get(id) ?? null,
         clockDoubtfulSince: doubts.get(id) ?? null,
+        toldNew: told.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,
         screenedOn: screened.get(id) ?? null,
         baselines: (baselines.get(id) ?? []).map((row) => ({

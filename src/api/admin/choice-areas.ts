@@ -4,6 +4,7 @@ import { engineChoices } from '#core/engine/choices.ts';
 import { nutritionChoices } from '#core/nutrition/choices.ts';
 import { occlusionChoices } from '#core/occlusion/choices.ts';
 import type { Refusal } from '#core/outcome.ts';
+import { programmeChoices } from '#core/programme/choices.ts';
 import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
 import { screeningChoices } from '#core/screening/choices.ts';
 import { strengthChoices } from '#core/strength/choices.ts';
@@ -23,6 +24,7 @@ export const choiceAreas: readonly ChoiceArea[] = [
   { id: 'occlusion', title: 'Occlusion', choices: occlusionChoices },
   { id: 'screening', title: 'Screening', choices: screeningChoices },
   { id: 'nutrition', title: 'Nutrition', choices: nutritionChoices },
+  { id: 'programme', title: 'The patient’s day and week', choices: programmeChoices },
   { id: 'worklist', title: 'Worklist', choices: worklistChoices },
   { id: 'record-keeping', title: 'Records and access', choices: recordKeepingChoices },
 ];

@@ -1,6 +1,6 @@
 /** What was done of what the recorded prescription version asked, for the lines that load a joint. */
 import type { Joint } from '../joints.ts';
-import type { PrescriptionVersion, StopReason } from '../model/record.ts';
+import type { PrescriptionVersion, SessionRecord, StopReason } from '../model/record.ts';
 import type { EngineChoiceValues } from './choices.ts';
 import { prescribedLoadKg } from './dose/volume.ts';
 import type { Facts } from './facts.ts';
@@ -67,7 +67,8 @@ const runOnTarget = (
     if (session.recordedAt > instant || !session.sets.some((set) => set.lineId === version.lineId)) continue;
     if (session.kind !== 'full' || session.clockDoubtful) break;
     const work = workOf(list[place]!, joint, index.versions).find((line) => line.version.id === version.id);
-    if (work?.donePercent !== 100) break;
+    // The easier session, done in full, is no session on target of the full dose.
+    if (work?.donePercent !== 100 || work.isEasier) break;
     run++;
   }
   return run;
@@ -102,6 +103,9 @@ const leastShare = (work: readonly LineWork[]): number | null => {
   return least;
 };
 
+/** Not answered after work counts as more done; where nothing was done there was nothing to ask. */
+const mayHaveDoneExtra = ({ didExtra, sets }: SessionRecord): boolean => didExtra ?? sets.length > 0;
+
 /** The least advanced of the lines that load the joint speaks for it. */
 export const completionFacts = (
   index: RecordIndex,
@@ -113,7 +117,7 @@ export const completionFacts = (
   if (!judged.session) return nothingDone;
   const { session, day } = judged.session;
   const work = workOf(judged.session, joint, index.versions);
-  if (work.length === 0) return { ...nothingDone, overdone: session.didExtra };
+  if (work.length === 0) return { ...nothingDone, overdone: mayHaveDoneExtra(session) };
   const list = index.sessionsOf.get(joint) ?? [];
   const { place } = judged;
   let sessionsOnTarget = longestRun;
@@ -130,6 +134,6 @@ export const completionFacts = (
     stopReason: worstStop(work),
     ...reserveOf(work),
     sessionsOnTarget,
-    overdone: session.didExtra || twiceADay || work.some((line) => isOverdone(line, choices)),
+    overdone: mayHaveDoneExtra(session) || twiceADay || work.some((line) => isOverdone(line, choices)),
   };
 };

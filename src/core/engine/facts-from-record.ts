@@ -2,7 +2,8 @@
  * A patient's history turned into the facts of one joint at one moment. Pure; reads frozen values and
  * recorded prescription versions as they stand and estimates neither again.
  *
- * Three readings make a fact cautious where the record is silent: extra pain relief not said counts as
+ * A question left open is never read as "no". Giving way and having done more than planned are asked after
+ * the work: open after work they count as yes. Three more readings make a fact cautious where the record is silent: extra pain relief not said counts as
  * taken; the flare question left open counts with the red flag questions as one set not answered;
  * repetitions in reserve not said count as none left.
  */
@@ -27,6 +28,7 @@ import {
   adherenceFacts,
   fatigueRiseAt,
   gapDaysAt,
+  mayHaveGivenWay,
   redFlagsAt,
   treatmentChangeDaysAt,
 } from './patient-facts.ts';
@@ -102,7 +104,7 @@ export const factsFor = (
     extraPainRelief: extraPainRelief(look),
     treatmentChangeDays: treatmentChangeDaysAt(index, joint, day),
     overdone: completion.overdone,
-    gaveWay: judged.session?.answers?.gaveWay ?? false,
+    gaveWay: mayHaveGivenWay(judged),
     baselineAgeDays: frozen.baselineAgeDays,
     baselineLatched: frozen.baselineLatched,
     symptomSignal: diary.symptomSignal,

@@ -9,6 +9,8 @@ export interface LineWork {
   readonly version: PrescriptionVersion;
   /** The dose meant for that day: the prescribed one or the signed easier session. */
   readonly dose: Dose;
+  /** The easier session was done of this line. */
+  readonly isEasier: boolean;
   readonly sets: readonly SetRecord[];
   /** Share of the floor done; null where it is unknown. */
   readonly donePercent: number | null;
@@ -39,6 +41,18 @@ export const repetitionsDonePercent = (dose: Dose, sets: readonly SetRecord[]): 
   return percent >= 100 && isUnknown ? null : percent;
 };
 
+/**
+ * Whether a line was done as the easier session. Said per set, every set has to say so: with one set of
+ * the full dose the line is measured against the full dose. Where no set says it, the session speaks.
+ */
+export const wasEasier = (
+  session: Pick<SessionRecord, 'kind'>,
+  sets: readonly Pick<SetRecord, 'easier'>[],
+): boolean =>
+  sets.length > 0 && sets.every((set) => typeof set.easier === 'boolean')
+    ? sets.every((set) => set.easier === true)
+    : session.kind === 'bad-day';
+
 /** Work of a session by prescription version, for the lines that load the joint. */
 export const lineWork = (
   session: SessionRecord,
@@ -55,8 +69,9 @@ export const lineWork = (
   for (const [id, sets] of byVersion) {
     const version = versions.get(id);
     if (!version?.joints.includes(joint)) continue;
-    const dose = session.kind === 'bad-day' ? version.badDay : version.dose;
-    found.push({ version, dose, sets, donePercent: repetitionsDonePercent(dose, sets) });
+    const isEasier = wasEasier(session, sets);
+    const dose = isEasier ? version.badDay : version.dose;
+    found.push({ version, dose, isEasier, sets, donePercent: repetitionsDonePercent(dose, sets) });
   }
   return found;
 };

@@ -53,9 +53,13 @@ export const redFlagsAt = (
   return isOpen || flareOpen ? null : [];
 };
 
+/** Asked of the joint after work and not answered counts as yes; a joint that was not asked about is out of it. */
+export const mayHaveGivenWay = ({ session }: Judged): boolean =>
+  session?.answers ? (session.answers.gaveWay ?? session.session.sets.length > 0) : false;
+
 /** Giving way is a reason to hold; giving way with a fall is a red flag. */
 const fellAfterGivingWay = (index: RecordIndex, judged: Judged, day: number): boolean =>
-  judged.session?.answers?.gaveWay === true &&
+  mayHaveGivenWay(judged) &&
   index.record.events.some((event) => {
     if (event.kind !== 'fall') return false;
     const on = dayNumber(event.day);

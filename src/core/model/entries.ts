@@ -9,8 +9,40 @@ import { joints } from '../joints.ts';
 import type { Refusal } from '../outcome.ts';
 import { stopReasons, swellings } from './record.ts';
 
-/** Format number of the entries this release writes; the last three are taken. */
-export const entryFormat = 1;
+/**
+ * Format number of the entries this release writes; the last three are taken. Format 2 lets the questions
+ * asked after the work stand open, says per set whether the easier session was done, and carries what is
+ * new since last time and who typed it. Whatever format 1 lacks is optional here.
+ */
+export const entryFormat = 2;
+
+/** What is asked before a session: anything new since the last one. */
+export const newsKinds = [
+  'medicine',
+  'illness',
+  'operation',
+  'fall',
+  'pregnancy',
+  'heart',
+  'clot',
+  'skin',
+  'pressure',
+] as const;
+export type News = (typeof newsKinds)[number];
+
+/** Who typed an entry, where it was not the patient. */
+export const enteredAs = [
+  'relative',
+  'friend',
+  'paid-carer',
+  'clinic-from-paper',
+  'clinic-by-phone',
+] as const;
+export type EnteredAs = (typeof enteredAs)[number];
+
+/** Those who may say so on the patient's own phone, with the patient's leave. */
+export const carers = ['relative', 'friend', 'paid-carer'] as const satisfies readonly EnteredAs[];
+export type Carer = (typeof carers)[number];
 
 const score = <const N extends string>(name: N) =>
   ({ name, kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true }) as const;
@@ -28,6 +60,7 @@ const envelope = [
   text('zone', 64),
   instant('sentAt'),
   { name: 'amends', kind: 'text', minLength: 1, maxLength: 64, optional: true },
+  { name: 'enteredAs', kind: 'enum', values: enteredAs, optional: true },
   {
     name: 'redFlags',
     kind: 'list',
@@ -43,7 +76,16 @@ export const sessionEntryFields = [
   { name: 'kind', kind: 'enum', values: ['full', 'bad-day', 'test'] },
   instant('beganAt'),
   instant('endedAt'),
-  { name: 'didExtra', kind: 'flag' },
+  { name: 'didExtra', kind: 'flag', nullable: true },
+  {
+    name: 'news',
+    kind: 'list',
+    nullable: true,
+    optional: true,
+    maxItems: 9,
+    of: { name: 'news', kind: 'enum', values: newsKinds },
+  },
+  { name: 'otherJointWorse', kind: 'flag', nullable: true, optional: true },
   { name: 'stoppedByFlag', kind: 'flag' },
   {
     name: 'sets',
@@ -60,6 +102,7 @@ export const sessionEntryFields = [
         { name: 'loadKg', kind: 'number', unit: 'kg', min: 0, max: 500, nullable: true },
         { name: 'reserve', kind: 'integer', unit: '{rep}', min: 0, max: 10, nullable: true },
         { name: 'stopReason', kind: 'enum', values: stopReasons },
+        { name: 'easier', kind: 'flag', optional: true },
       ],
     },
   },
@@ -78,7 +121,7 @@ export const sessionEntryFields = [
         state('twoHoursState'),
         score('muscleBurn'),
         score('cuffDiscomfort'),
-        { name: 'gaveWay', kind: 'flag' },
+        { name: 'gaveWay', kind: 'flag', nullable: true },
       ],
     },
   },

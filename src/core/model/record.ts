@@ -54,6 +54,8 @@ export interface SetRecord {
   readonly loadKg: number | null;
   readonly reserve: number | null;
   readonly stopReason: StopReason;
+  /** Done as the easier session; absent where the phone did not say it for each set. */
+  readonly easier?: boolean;
 }
 
 export interface SessionRecord {
@@ -68,9 +70,11 @@ export interface SessionRecord {
   readonly sets: readonly SetRecord[];
   readonly redFlags: readonly string[] | null;
   readonly extraPainRelief: boolean | null;
-  /** More than the prescription: extra sets or an extra session, said by the patient. */
-  readonly didExtra: boolean;
+  /** More than the prescription: extra sets or an extra session, said by the patient. null = not answered. */
+  readonly didExtra: boolean | null;
   readonly joints: readonly JointSessionAnswers[];
+  /** Something was new before it, or another joint was worse: a clinician looks at it, no rule reads it. */
+  readonly toldNew?: boolean;
   /** The clock of the phone was doubtful and nobody has confirmed the time: answers count as missing. */
   readonly clockDoubtful: boolean;
 }
@@ -81,7 +85,8 @@ export interface JointSessionAnswers {
   readonly painDuring: number | null;
   readonly painAfter: number | null;
   readonly painTwoHours: number | null | NotApplicable;
-  readonly gaveWay: boolean;
+  /** null = not answered, as when a warning sign ended the session before it was asked. */
+  readonly gaveWay: boolean | null;
 }
 
 /** The next-morning answers, or any morning diary entry. */

@@ -55,7 +55,7 @@ const doseFollowed = (
 ): Dose | null => {
   const version = versions.get(set.prescriptionId);
   if (!version) return null;
-  return session.kind === 'bad-day' ? version.badDay : version.dose;
+  return (set.easier ?? session.kind === 'bad-day') ? version.badDay : version.dose;
 };
 
 /** Load of a set: what was picked up, or for a variation the effective load of what was prescribed. */

@@ -111,6 +111,16 @@ const baselines = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
     })),
   );
 
+/** What a patient said was new: looked at by a clinician, whatever the engine decided. */
+const toldNew = ({ toldNew: told }: PatientState): readonly DueMatter[] =>
+  told === null
+    ? []
+    : recorded('told-new', told.at).map((matter) => ({
+        ...matter,
+        untilAcknowledged: true,
+        facts: { news: told.news.join(', '), otherJoint: told.otherJointWorse ? 'worse' : '' },
+      }));
+
 /** Every matter of a patient, those included that will show only later. */
 export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
   const all = [
@@ -119,6 +129,7 @@ export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatt
     ...recorded('awaiting-signature', state.unsignedSince),
     ...recorded('entry-conflict', state.conflictSince),
     ...recorded('clock-doubtful', state.clockDoubtfulSince),
+    ...toldNew(state),
     ...missing(state, due),
     ...overdue('screening-due', state.screenedOn, due.screeningDays),
     ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),

@@ -18,6 +18,7 @@ export const matterKinds = [
   'awaiting-signature',
   'clock-doubtful',
   'missing-answers',
+  'told-new',
   'event-review',
   'before-visit-answers',
   'limit-ended',
@@ -48,6 +49,8 @@ export interface DueMatter {
   readonly facts: Readonly<Record<string, string | number>>;
   /** It falls away once the matter of this key, as old as this one, was acknowledged or taken on. */
   readonly unlessHandled?: string;
+  /** Somebody having acknowledged it settles it: there is nothing else to do about it. */
+  readonly untilAcknowledged?: true;
   /** Who it is given to when nobody has taken it on. */
   readonly passesTo?: { readonly id: string; readonly name: string } | null;
 }
@@ -84,12 +87,21 @@ export interface StandingProposal {
   readonly answered: boolean;
 }
 
+export interface ToldNew {
+  readonly at: number;
+  /** What is new, in the words of the entry. */
+  readonly news: readonly string[];
+  readonly otherJointWorse: boolean;
+}
+
 export interface PatientState {
   readonly decisions: readonly StandingDecision[];
   readonly proposals: readonly StandingProposal[];
   readonly unsignedSince: number | null;
   readonly conflictSince: number | null;
   readonly clockDoubtfulSince: number | null;
+  /** The newest session before which something new was told, unless the screening was asked again since. */
+  readonly toldNew: ToldNew | null;
   /** Day the patient last answered a morning; null = never. */
   readonly lastMorning: Day | null;
   /** Day the first exercise in force was signed; null = nothing in force. */

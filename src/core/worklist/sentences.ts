@@ -57,6 +57,10 @@ const sentences: Readonly<Record<DueMatter['kind'], (matter: Told, today: Day) =
       : `Nobody has acknowledged the danger of the ${joint(matter)} in time, and no deputy is named.`,
   'event-review': (matter) =>
     `${aboutEvent[String(matter.facts.event)] ?? 'Something happened'} on ${matter.facts.day}; the screening has not been asked again.`,
+  'told-new': (matter) =>
+    `Said before a session: ${[matter.facts.news, matter.facts.otherJoint ? 'another joint is worse' : '']
+      .filter((text) => text !== '')
+      .join('; ')}. Cuff work was left out that day; the screening has not been asked again.`,
   'before-visit-answers': () => 'Answered the questions before a visit; nobody has confirmed them.',
   'limit-ended': (matter) =>
     `The limit for the ${joint(matter)} (${matter.facts.limit}, ${matter.facts.author}) ended on ${matter.facts.to}; it binds until asked again.`,

@@ -4,6 +4,7 @@
  * its state column says so.
  */
 import { sql } from 'drizzle-orm';
+import { enteredAs, type News } from '#core/model/entries.ts';
 import { stopReasons, swellings } from '#core/model/record.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
@@ -30,6 +31,8 @@ const entry = () => ({
   clockDoubtful: kit.yes('clock_doubtful'),
   /** Who typed it: the patient, or the clinic from paper or by phone. */
   enteredBy: kit.id('entered_by'),
+  /** In what part, where it was not the patient; null = the patient. */
+  enteredAs: kit.wordOrNull('entered_as', enteredAs),
   amends: kit.idOrNull('amends'),
   redFlags: kit.jsonOrNull<readonly string[]>('red_flags'),
   extraPainRelief: kit.yesOrNull('extra_pain_relief'),
@@ -42,7 +45,15 @@ export const trainingSession = kit.table(
     beganAt: kit.instant('began_at'),
     endedAt: kit.instant('ended_at'),
     kind: kit.word('kind', sessionKinds),
+    /** Stands at yes where it was not answered: whoever reads this column alone then errs to the careful side. */
     didExtra: kit.yes('did_extra'),
+    /** The question was not answered; null in rows from before a gap could be told. */
+    didExtraUnanswered: kit.yesOrNull('did_extra_unanswered'),
+    /** What is new since the last session; null = not asked or not answered. */
+    news: kit.jsonOrNull<readonly News[]>('news'),
+    otherJointWorse: kit.yesOrNull('other_joint_worse'),
+    /** Something new was told, or another joint is worse: a clinician looks at it. */
+    toldNew: kit.yesOrNull('told_new'),
     stoppedByFlag: kit.yes('stopped_by_flag'),
   },
   (t) => [
@@ -51,6 +62,8 @@ export const trainingSession = kit.table(
     kit.index('training_session_by_patient_day').on(t.patientId, t.day),
     // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
     kit.index('training_session_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
+    // Serves "since when something new waits to be looked at"; few rows ever stand in it.
+    kit.index('training_session_told').on(t.patientId, t.arrivedAt).where(sql`${t.toldNew} = 1`),
     kit.check('training_session_kind', sql`${t.kind} IN (${words(sessionKinds)})`),
     kit.check('training_session_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check('training_session_order', sql`${t.endedAt} >= ${t.beganAt}`),
@@ -71,6 +84,8 @@ export const setLog = kit.table(
     loadKg: kit.realOrNull('load_kg'),
     reserve: kit.wholeOrNull('reserve'),
     stopReason: kit.word('stop_reason', stopReasons),
+    /** Done as the easier session; null where the phone did not say it for each set. */
+    easier: kit.yesOrNull('easier'),
   },
   (t) => [
     // Serves the sets of a patient's sessions in one range scan.
@@ -99,7 +114,9 @@ export const sessionJoint = kit.table(
     painTwoHoursState: kit.word('pain_two_hours_state', asked),
     muscleBurn: score('muscle_burn_0_10'),
     cuffDiscomfort: score('cuff_discomfort_0_10'),
+    /** Stands at yes where it was not answered, as `did_extra` does. */
     gaveWay: kit.yes('gave_way'),
+    gaveWayUnanswered: kit.yesOrNull('gave_way_unanswered'),
   },
   (t) => [
     kit.key({ columns: [t.sessionId, t.joint] }),

@@ -51,6 +51,7 @@ const matterStatuses: Readonly<Record<string, Status>> = {
   'before-visit-answers': { word: 'Answers before the visit', shape: 'note', tone: 'accent' },
   'break-over': { word: 'Break over', shape: 'waiting', tone: 'plain' },
   'danger-passed': { word: 'Danger not acknowledged', shape: 'care', tone: 'danger' },
+  'told-new': { word: 'Something new', shape: 'care', tone: 'care' },
   'event-review': { word: 'Event to review', shape: 'care', tone: 'care' },
   'limit-ended': { word: 'Limit ended', shape: 'waiting', tone: 'plain' },
   'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },

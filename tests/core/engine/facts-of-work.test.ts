@@ -155,3 +155,50 @@ describe('frozen values', () => {
     expect(of(3, baseline({ morningSpread: spread, frozenOn: daysBefore(2) }))).toBe(false);
   });
 });
+
+describe('questions asked after the work and left open', () => {
+  const withAnswer = (changed: object, answers: object) =>
+    kneeFacts(withSession(record(), session(lastSession, changed, answers, both)));
+
+  it('count as yes, never as no: the joint may have given way, more may have been done', () => {
+    expect(withAnswer({}, { gaveWay: null }).gaveWay).toBe(true);
+    expect(withAnswer({ didExtra: null }, {}).overdone).toBe(true);
+    expect(decide(withAnswer({ didExtra: null }, { gaveWay: null })).decision).toBe('hold');
+  });
+
+  it('mean nothing where no set was done: there was nothing to ask', () => {
+    const idle = withAnswer({ sets: [], didExtra: null }, { gaveWay: null });
+    expect(idle).toMatchObject({ gaveWay: false, overdone: false });
+  });
+
+  it('giving way left open, with a fall on record, is a fall with an injury', () => {
+    const open = withSession(record(), session(lastSession, {}, { gaveWay: null }, both));
+    const fell = { ...open, events: [{ day: lastSession, kind: 'fall' as const, joint: null }] };
+    expect(kneeFacts(fell).redFlags).toEqual(['fall-with-injury']);
+  });
+});
+
+describe('a session of which only some exercises were eased', () => {
+  const eased = (kneeSets: readonly (boolean | undefined)[]) => {
+    const one = session(lastSession, {}, {}, both);
+    const sets = one.sets.flatMap((set) => {
+      if (set.lineId !== 'knee') return [{ ...set, easier: false }];
+      const easier = kneeSets[set.set - 1];
+      return set.set > kneeSets.length ? [] : [easier === undefined ? set : { ...set, easier }];
+    });
+    return kneeFacts(withSession(record(), { ...one, sets }));
+  };
+
+  it('an exercise eased and done in full is not short', () => {
+    expect(eased([true, true]).repetitionsDonePercent).toBe(100);
+  });
+
+  it('nor is it a session on target of the full dose', () => {
+    expect(eased([true, true]).sessionsOnTarget).toBe(0);
+  });
+
+  it('one set of the full dose, or a set that does not say, measures it against the full dose', () => {
+    expect(eased([true, false]).repetitionsDonePercent).toBeCloseTo(66.667, 2);
+    expect(eased([true, undefined]).repetitionsDonePercent).toBeCloseTo(66.667, 2);
+  });
+});

@@ -7,6 +7,7 @@ import { engineChoiceValues } from '../choices.ts';
 import { decide } from '../decide.ts';
 import { factsFor } from '../facts-from-record.ts';
 import { judgedSession, type Moment, morningScoreOn, mornings } from '../judged-session.ts';
+import { wasEasier } from '../line-work.ts';
 import { countUpTo, type IndexedSession, indexRecord } from '../record-index.ts';
 import type { RuleId } from '../rules/table.ts';
 import type { ToleratedDose } from './way-back.ts';
@@ -54,7 +55,9 @@ export const toleratedDoses = (
     if (indexed.day < from) break;
     const { session } = indexed;
     if (session.kind !== 'full' || session.recordedAt > at.instant) continue;
-    const id = session.sets.find((set) => set.lineId === lineId)?.prescriptionId;
+    const done = session.sets.filter((set) => set.lineId === lineId);
+    if (wasEasier(session, done)) continue;
+    const id = done[0]?.prescriptionId;
     const version = id === undefined || found.has(id) ? undefined : index.versions.get(id);
     if (version && isTolerated(record, indexed, joints, at, choices)) {
       found.set(version.id, { dose: version.dose, day: indexed.day });

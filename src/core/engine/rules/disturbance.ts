@@ -35,7 +35,7 @@ export const disturbanceRules = [
     condition: (facts) => facts.overdone,
     observes: ['overdone'],
     threshold: (choices) =>
-      `more than ${choices['overdone-percent']} % over the load, or extra sets or sessions`,
+      `more than ${choices['overdone-percent']} % over the load, or extra sets or sessions, or not said`,
     restsOn: 'clinic-choice',
     citations: [],
     choices: ['overdone-percent'],
@@ -47,7 +47,7 @@ export const disturbanceRules = [
     effect: { decision: 'hold', contact: 'routine' },
     condition: (facts) => facts.gaveWay,
     observes: ['gaveWay'],
-    threshold: () => 'the joint gave way',
+    threshold: () => 'the joint gave way, or not said',
     restsOn: 'clinic-choice',
     citations: [],
     choices: [],

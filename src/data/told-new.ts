@@ -1,0 +1,67 @@
+/** The newest session before which a patient said that something was new, until the screening is asked again. */
+import { and, desc, eq, max } from 'drizzle-orm';
+import type { ToldNew } from '#core/worklist/matter.ts';
+import type { Access } from './access.ts';
+import { screening, trainingSession } from './schema/schema.ts';
+
+const columns = {
+  patientId: trainingSession.patientId,
+  at: trainingSession.arrivedAt,
+  news: trainingSession.news,
+  otherJointWorse: trainingSession.otherJointWorse,
+};
+
+type Row = Pick<typeof trainingSession.$inferSelect, 'news' | 'otherJointWorse'> & { readonly at: number };
+
+const told = (row: Row | undefined, screenedAt: number | null): ToldNew | null =>
+  row && (screenedAt ?? 0) <= row.at
+    ? { at: row.at, news: row.news ?? [], otherJointWorse: row.otherJointWorse === true }
+    : null;
+
+export const toldNewOf = async (access: Access, patientId: string): Promise<ToldNew | null> => {
+  const { read } = access.store;
+  const [row] = await read
+    .select(columns)
+    .from(trainingSession)
+    .where(
+      and(
+        eq(trainingSession.clinicId, access.clinicId),
+        eq(trainingSession.patientId, patientId),
+        eq(trainingSession.toldNew, true),
+      ),
+    )
+    .orderBy(desc(trainingSession.arrivedAt))
+    .limit(1);
+  if (!row) return null;
+  const [screened] = await read
+    .select({ at: max(screening.recordedAt) })
+    .from(screening)
+    .where(and(eq(screening.clinicId, access.clinicId), eq(screening.patientId, patientId)));
+  return told(row, screened?.at ?? null);
+};
+
+/** The same for every patient of a clinic at once, by patient id; those with nothing are left out. */
+export const toldNewOfAll = async (access: Access): Promise<ReadonlyMap<string, ToldNew>> => {
+  const { read } = access.store;
+  const rows = await read
+    .select(columns)
+    .from(trainingSession)
+    .where(and(eq(trainingSession.clinicId, access.clinicId), eq(trainingSession.toldNew, true)))
+    .orderBy(trainingSession.arrivedAt);
+  const screened = new Map(
+    (
+      await read
+        .select({ patientId: screening.patientId, at: max(screening.recordedAt) })
+        .from(screening)
+        .where(eq(screening.clinicId, access.clinicId))
+        .groupBy(screening.patientId)
+    ).map((row) => [row.patientId, row.at]),
+  );
+  const newest = new Map(rows.map((row) => [row.patientId, row]));
+  return new Map(
+    [...newest].flatMap(([id, row]) => {
+      const found = told(row, screened.get(id) ?? null);
+      return found ? [[id, found] as const] : [];
+    }),
+  );
+};
