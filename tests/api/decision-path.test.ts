@@ -1,0 +1,152 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Store } from '#data/store/store.ts';
+import { sessionEntry, start, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+import { dayMs as day, workingPatient } from '#tests/support/working-patient.ts';
+
+/** The whole job through the procedures, as three people would do it. */
+describe('from a signed dose to a logged session, a decision and its review', () => {
+  let store: Store;
+  let patientId: string;
+  let work: ReturnType<typeof workingPatient>;
+  beforeEach(async () => {
+    store = freshStore();
+    ({ patientId } = await twoClinics(store));
+    work = workingPatient(store, patientId);
+  });
+  afterEach(() => store.close());
+
+  it('shows the patient nothing until a clinician has signed by name', async () => {
+    const prescriptionId = await work.kept();
+    expect((await work.patientAt(start).patient.today.get()).exercises).toEqual([]);
+    await work.clinicianAt(start).staff.prescriptions.sign({ patientId, prescriptionId });
+    const view = await work.patientAt(start).patient.today.get();
+    expect(view.exercises.map((row) => [row.signedName, row.dose.method])).toEqual([
+      ['Clinician A', 'low-load'],
+    ]);
+    expect(view.exercises[0]?.cautions.length).toBeGreaterThan(2);
+  });
+
+  it('holds while the morning is not in, then lets two good sessions ask for a step that waits for a signature', async () => {
+    const first = await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    for (const n of [0, 2]) {
+      await work.didSession(evening + n * day, { before: 2, during: 3, after: 2 });
+      await work.answeredMorning(evening + (n + 1) * day - 11 * 3_600_000, 2);
+    }
+    const now = evening + 3 * day;
+    const review = await work.clinicianAt(now).staff.review.get({ patientId });
+    const words = review.decisions
+      .filter((row) => row.cause === 'session' || row.cause === 'morning')
+      .map((row) => [row.cause, row.decision]);
+    expect(words[0]).toEqual(['session', 'hold']);
+    expect(words.at(-1)).toEqual(['morning', 'progress']);
+    const list = await work.clinicianAt(now).staff.prescriptions.list({ patientId });
+    expect(list.inForce.map((row) => row.id)).toEqual([first]);
+    expect(list.unsigned.map((row) => row.origin)).toEqual(['progress']);
+    expect((await work.patientAt(now).patient.today.get()).exercises[0]?.prescriptionId).toBe(first);
+    const waiting = list.unsigned[0]!;
+    await work.clinicianAt(now).staff.prescriptions.sign({ patientId, prescriptionId: waiting.id });
+    expect((await work.patientAt(now).patient.today.get()).exercises[0]?.prescriptionId).toBe(waiting.id);
+  });
+
+  it('lets a reduction act at once, says it to the patient and puts the reason before the clinician', async () => {
+    await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await work.didSession(evening, { before: 2, during: 7, after: 6 });
+    await work.answeredMorning(evening + 13 * 3_600_000, 5);
+    const now = evening + day;
+    const list = await work.clinicianAt(now).staff.prescriptions.list({ patientId });
+    expect(list.inForce.map((row) => row.origin)).toEqual(['ease-back']);
+    const view = await work.patientAt(now).patient.today.get();
+    expect(view.changes.length).toBe(1);
+    const worklist = await work.clinicianAt(now).staff.worklist.list();
+    expect(worklist.lines[0]).toMatchObject({
+      patientId,
+      matter: { kind: 'ease-back', joint: 'right-knee' },
+    });
+    const decision = (await work.clinicianAt(now).staff.review.get({ patientId })).decisions.at(-1)!;
+    const rules = decision.reasons.map((reason) => reason.rule);
+    expect(rules).toContain('P2');
+    expect(rules).toContain('P5');
+  });
+
+  it('keeps a clinician’s override as a record of its own, with reason and last day, and settles the matter', async () => {
+    await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await work.didSession(evening, { before: 2, during: 7, after: 6 });
+    const now = evening + day / 2;
+    const { staff } = work.clinicianAt(now);
+    const decision = (await staff.review.get({ patientId })).decisions.at(-1)!;
+    const response = {
+      decisionId: decision.id,
+      kind: 'override',
+      decision: 'hold',
+      reason: 'Slipped on the stairs, not the session.',
+      until: '2026-03-09',
+    };
+    await staff.review.respond({ patientId, response });
+    const after = await staff.review.get({ patientId });
+    expect(after.decisions.find((row) => row.id === decision.id)?.decision).toBe('ease-back');
+    expect(after.responses[0]).toMatchObject({ decision: 'hold', answeredName: 'Clinician A' });
+    expect((await staff.worklist.list()).lines.filter((line) => line.matter.kind === 'ease-back')).toEqual(
+      [],
+    );
+  });
+
+  it('tells the second of two clinicians that a colleague has answered, and writes nothing of theirs', async () => {
+    await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await work.didSession(evening, { before: 2, during: 7, after: 6 });
+    const { staff } = work.clinicianAt(evening + day / 2);
+    const decisionId = (await staff.review.get({ patientId })).decisions.at(-1)!.id;
+    const answer = { decisionId, kind: 'override', reason: 'Seen today.', until: '2026-03-05' };
+    await staff.review.respond({ patientId, seen: null, response: { ...answer, decision: 'hold' } });
+    const second = staff.review.respond({
+      patientId,
+      seen: null,
+      response: { ...answer, decision: 'progress' },
+    });
+    await expect(second).rejects.toThrow(/answered this decision meanwhile/);
+    expect((await staff.review.get({ patientId })).responses.map((row) => row.decision)).toEqual(['hold']);
+  });
+
+  it('lets an override to progress ask for a step, which still waits for a signature', async () => {
+    await work.signed();
+    const evening = Date.parse('2026-03-02T18:00:00Z');
+    await work.didSession(evening, { before: 2, during: 3, after: 2 });
+    await work.answeredMorning(evening + 13 * 3_600_000, 3);
+    const now = evening + day;
+    const { staff } = work.clinicianAt(now);
+    const decision = (await staff.review.get({ patientId })).decisions.at(-1)!;
+    expect(decision.decision).toBe('hold');
+    const response = {
+      decisionId: decision.id,
+      kind: 'override',
+      decision: 'progress',
+      reason: 'A cold night.',
+      until: '2026-03-09',
+    };
+    await staff.review.respond({ patientId, response });
+    expect((await staff.prescriptions.list({ patientId })).unsigned.map((row) => row.origin)).toEqual([
+      'progress',
+    ]);
+  });
+
+  it('puts a red flag first on the worklist and stops everything at once', async () => {
+    await work.signed();
+    const at = Date.parse('2026-03-02T18:00:00Z');
+    const entry = sessionEntry({
+      entryId: 'flag',
+      beganAt: at - 60_000,
+      endedAt: at,
+      sentAt: at,
+      redFlags: ['chest-pain'],
+      stoppedByFlag: true,
+    });
+    await work.patientAt(at).patient.entries.send({ kind: 'session', entry });
+    const view = await work.patientAt(at).patient.today.get();
+    expect([view.contact, view.exercises.map((row) => row.today)]).toEqual(['emergency', ['none']]);
+    expect((await work.clinicianAt(at).staff.worklist.list()).lines[0]?.matter.kind).toBe('red-flag');
+  });
+});
