@@ -1,0 +1,90 @@
+/** The file answers what is asked all day by indexes, so that a large clinic waits no longer than a small one. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { takeSession } from '#data/take-entry.ts';
+import { worklistCounts, worklistPage } from '#data/worklist.ts';
+import { asClinician, asPatient } from '#tests/support/callers.ts';
+import { accessOf } from '#tests/support/clinic.ts';
+import { type BusyClinic, busyClinic, sessionAt } from './busy-clinic.ts';
+import { planOf, statementsDuring } from './statements.ts';
+
+/**
+ * Steps that read by the clinic alone, each because it stops early or never touches a row: the worklist
+ * until its page is full, its counts from an index, the end of a chain, the newest version.
+ */
+const mayReadByClinic: readonly RegExp[] = [
+  /INDEX matter_by_danger \(/,
+  /COVERING INDEX matter_due \(/,
+  /COVERING INDEX patient_by_clinic \(/,
+  /INDEX identity_by_clinic_name \(/,
+  /INDEX sqlite_autoindex_audit_1 \(clinic_id=\?\)/,
+  /INDEX choice_version_number \(clinic_id=\?\)/,
+  /INDEX deputy_by_clinic \(clinic_id=\?\)/,
+];
+
+const isWhole = (step: string): boolean =>
+  (/^SCAN \w/.test(step) && !/^SCAN (\d+ )?CONSTANT ROW/.test(step)) ||
+  (/\(clinic_id=\?\)/.test(step) && !mayReadByClinic.some((allowed) => allowed.test(step)));
+
+const wholeReads = (clinic: BusyClinic, asked: readonly string[]): readonly string[] =>
+  [...new Set(asked)].flatMap((sql) =>
+    planOf(clinic.store, sql)
+      .filter(isWhole)
+      .map((step) => `${step} in ${sql.slice(0, 200)}`),
+  );
+
+describe('no hot question reads a growing table in full', () => {
+  let clinic: BusyClinic;
+  beforeAll(async () => {
+    clinic = await busyClinic(6);
+  });
+  afterAll(() => clinic.store.close());
+
+  const clinician = () => accessOf(clinic.store, 'a', 'clinician-a', clinic.now + 3_600_000);
+  const patient = () => accessOf(clinic.store, 'a', clinic.patientId, clinic.now + 3_600_000);
+
+  const questions: readonly [string, () => Promise<unknown>][] = [
+    ['a page of the worklist', () => asClinician(clinician()).staff.worklist.list()],
+    ['the list of patients', () => asClinician(clinician()).staff.people.list()],
+    [
+      'the review of a record',
+      () => asClinician(clinician()).staff.review.get({ patientId: clinic.patientId }),
+    ],
+    ['today’s page of a patient', () => asPatient(patient(), clinic.patientId).patient.today.get()],
+    ['a patient’s own history', () => asPatient(patient(), clinic.patientId).patient.history.get()],
+    [
+      'a session with its decision, doses and worklist',
+      () => takeSession(patient(), clinic.patientId, sessionAt(clinic, patient().now, 'session-planned')),
+    ],
+  ];
+
+  it.each(questions)('%s', async (_, ask) => {
+    const asked = await statementsDuring(clinic.store, ask);
+    expect(asked.length).toBeGreaterThan(0);
+    expect(wholeReads(clinic, asked)).toEqual([]);
+  });
+
+  it('reads the worklist in order of danger from an index and stops when the page is full', async () => {
+    const query = { after: { rank: 1, since: 1, patientId: 'a' }, limit: 50, kind: null, assignedTo: null };
+    const asked = await statementsDuring(clinic.store, () => worklistPage(clinician(), query));
+    expect(asked).toHaveLength(1);
+    const steps = planOf(clinic.store, asked[0]!).join('\n');
+    expect(steps).toMatch(/SEARCH matter USING (COVERING )?INDEX matter_by_danger \(clinic_id=\?/);
+    expect(steps).not.toMatch(/TEMP B-TREE/);
+  });
+
+  it('counts the worklist from an index alone', async () => {
+    const asked = await statementsDuring(clinic.store, () =>
+      worklistCounts(clinician(), { kind: null, assignedTo: null }),
+    );
+    const steps = asked.flatMap((sql) => planOf(clinic.store, sql));
+    expect(steps.filter((step) => !/COVERING INDEX/.test(step))).toEqual([]);
+  });
+
+  it('would find a table that is read in full, and one read by its clinic alone', () => {
+    const reads = (sql: string) => wholeReads(clinic, [sql]).length;
+    expect(reads('SELECT * FROM set_log')).toBe(1);
+    expect(reads('SELECT * FROM patient_identity WHERE clinic_id = ? AND phone = ?')).toBe(0);
+    expect(reads('SELECT * FROM prescription WHERE dose = ?')).toBe(1);
+    expect(reads('SELECT * FROM set_log WHERE session_id = ?')).toBe(0);
+  });
+});
