@@ -128,7 +128,15 @@ const vitestPart = (name, folders) => ({
 export const foldersOfParts = {
   checks: ['tests/house'],
   core: ['tests/core', 'tests/engine'],
-  records: ['tests/data', 'tests/api', 'tests/server', 'tests/demo', 'tests/ui', 'tests/commands'],
+  records: [
+    'tests/data',
+    'tests/api',
+    'tests/server',
+    'tests/demo',
+    'tests/ui',
+    'tests/commands',
+    'tests/speed',
+  ],
   desk: ['tests/desk'],
   browser: ['tests/browser'],
 };
