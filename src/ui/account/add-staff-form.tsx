@@ -59,7 +59,7 @@ export const AddStaffForm = () => {
   const set = (name: 'name' | 'email') => (event: { target: { value: string } }) =>
     setTyped({ ...typed, [name]: event.target.value });
   return (
-    <form className="stack" noValidate onSubmit={add}>
+    <form method="post" className="stack" noValidate onSubmit={add}>
       <Asked asking={asking} />
       <TextField
         name="name"

@@ -116,7 +116,7 @@ export const ChoicesForm = ({ areas, mayChange }: ChoicesFormProps) => {
     );
   };
   return (
-    <form className="stack-wide" noValidate onSubmit={look}>
+    <form method="post" className="stack-wide" noValidate onSubmit={look}>
       <Asked asking={asking} />
       {areas.map((area) => (
         <fieldset key={area.id} disabled={!mayChange} className="fields-group">

@@ -32,7 +32,7 @@ const Begin = ({
     void asking.ask(() => knock<Begun>('two-factor/enable', { password }), onBegun);
   };
   return (
-    <form className="stack" noValidate onSubmit={begin}>
+    <form method="post" className="stack" noValidate onSubmit={begin}>
       <p>
         With a code from your phone beside the passphrase, a passphrase that somebody learned opens nothing.
         You need an authenticator app; any that reads six-digit codes will do.
@@ -65,7 +65,7 @@ const Scan = ({
     void asking.ask(() => knock('two-factor/verify-totp', { code: code.replace(/\s/g, '') }), onDone);
   };
   return (
-    <form className="stack" noValidate onSubmit={verify}>
+    <form method="post" className="stack" noValidate onSubmit={verify}>
       <h2>Add it to your app</h2>
       <QrCode text={begun.totpURI} label="Code to scan with an authenticator app" />
       <p>

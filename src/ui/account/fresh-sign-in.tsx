@@ -31,7 +31,7 @@ export const FreshSignIn = ({ onProved, onCancel }: FreshSignInProps) => {
       <h2>Enter your passphrase again</h2>
       <p>It was last given more than ten minutes ago. What you entered stays on this page.</p>
       <ErrorSummary problems={asking.problems} />
-      <form className="stack" noValidate onSubmit={prove}>
+      <form method="post" className="stack" noValidate onSubmit={prove}>
         <TextField
           id={id}
           name="fresh-passphrase"

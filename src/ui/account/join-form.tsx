@@ -14,7 +14,9 @@ const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
   const [code, setCode] = useState('');
   useEffect(() => {
     // What the printed picture holds stands after "#", which is never sent to a server or kept in a log.
-    setCode(decodeURIComponent(window.location.hash.slice(1)));
+    const code = window.location.hash.slice(1);
+    if (code === '') return;
+    setCode(decodeURIComponent(code));
     window.history.replaceState(null, '', window.location.pathname);
   }, []);
   const send = (event: FormEvent) => {
@@ -23,7 +25,7 @@ const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
     void asking.ask(() => knock('phone/accept', { code }), onTaken);
   };
   return (
-    <form className="stack" noValidate onSubmit={send}>
+    <form method="post" className="stack" noValidate onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
       <PageHeading>{say('join.title')}</PageHeading>
       <TextField
@@ -78,7 +80,7 @@ const PinStep = () => {
     );
   };
   return (
-    <form className="stack" noValidate onSubmit={send}>
+    <form method="post" className="stack" noValidate onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
       <PageHeading>{say('join.pin-title')}</PageHeading>
       <p>{say('join.pin-why')}</p>

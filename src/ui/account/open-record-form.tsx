@@ -23,7 +23,7 @@ export const OpenRecordForm = ({ patientId }: { readonly patientId: string }) =>
     );
   };
   return (
-    <form className="stack" noValidate onSubmit={open}>
+    <form method="post" className="stack" noValidate onSubmit={open}>
       <Asked asking={asking} />
       <LongTextField
         name="reason"

@@ -47,7 +47,7 @@ export const PassphraseForm = () => {
     />
   );
   return (
-    <form className="stack" noValidate onSubmit={save}>
+    <form method="post" className="stack" noValidate onSubmit={save}>
       <Asked asking={asking} />
       {field('current', 'Passphrase you have now')}
       {field('next', 'New passphrase', 'At least 12 characters. Several words are easiest to remember.')}

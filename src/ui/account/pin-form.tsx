@@ -36,7 +36,7 @@ export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
   };
   if (hasSpent) return <Spent />;
   return (
-    <form className="stack" noValidate onSubmit={send}>
+    <form method="post" className="stack" noValidate onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
       <PageHeading>{say('pin.title')}</PageHeading>
       <TextField

@@ -27,7 +27,7 @@ export const SiteForm = () => {
     );
   };
   return (
-    <form className="stack" noValidate onSubmit={add}>
+    <form method="post" className="stack" noValidate onSubmit={add}>
       <Asked asking={asking} />
       <TextField
         name="site-name"

@@ -26,7 +26,7 @@ export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
     );
   };
   return (
-    <form className="stack" noValidate onSubmit={add}>
+    <form method="post" className="stack" noValidate onSubmit={add}>
       <Asked asking={asking} />
       <SelectField
         name="colleague"

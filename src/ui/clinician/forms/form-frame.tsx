@@ -42,7 +42,7 @@ export const FormFrame = (props: FormFrameProps) => {
     void send(false);
   };
   return (
-    <form className="stack" noValidate onSubmit={onSubmit}>
+    <form method="post" className="stack" noValidate onSubmit={onSubmit}>
       <ErrorSummary problems={submit.problems} />
       <DescriptorFields
         fields={props.fields}

@@ -66,7 +66,7 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   const choices = { exerciseId: exerciseChoices(method), schemeId: schemeChoices };
   return (
     <div className="stack-wide">
-      <form className="stack" noValidate onSubmit={(event) => void propose(event)}>
+      <form method="post" className="stack" noValidate onSubmit={(event) => void propose(event)}>
         <ErrorSummary problems={submit.problems} />
         <DescriptorFields {...shared} fields={asked.first} choices={choices} />
         {method === 'variation' && props.ladders[family] ? (

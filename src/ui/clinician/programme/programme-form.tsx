@@ -87,7 +87,7 @@ export const ProgrammeForm = (props: {
     });
   };
   return (
-    <form className="stack" noValidate onSubmit={save}>
+    <form method="post" className="stack" noValidate onSubmit={save}>
       <ErrorSummary problems={submit.problems} />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard. */}
       <section className="table-scroll" aria-label="Weekdays" tabIndex={0}>

@@ -69,7 +69,7 @@ export const ClearanceForm = (props: {
   };
   if (methods.length === 0) return <p className="soft">Nothing stands that could be cleared.</p>;
   return (
-    <form className="stack" noValidate onSubmit={(event) => void send(event)}>
+    <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
       <RadioGroup
         name="clear-method"

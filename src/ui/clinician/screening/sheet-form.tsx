@@ -48,7 +48,7 @@ export const SheetForm = ({
     router.refresh();
   };
   return (
-    <form className="stack" noValidate onSubmit={(event) => void send(event)}>
+    <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
       {newest ? (
         <p className="soft">

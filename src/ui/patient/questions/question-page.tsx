@@ -23,6 +23,7 @@ export const QuestionPage = (props: QuestionPageProps) => {
   const error = isAsked && !props.isAnswered ? props.whenEmpty : undefined;
   return (
     <form
+      method="post"
       className="stack"
       noValidate
       onSubmit={(event) => {

@@ -37,7 +37,7 @@ export const CodeForm = ({ onDone }: { readonly onDone: () => void }) => {
   const { kind, problem, isGoing, submit, change } = useCode(onDone);
   const isCode = kind === 'code';
   return (
-    <form className="stack" noValidate onSubmit={submit}>
+    <form method="post" className="stack" noValidate onSubmit={submit}>
       <ErrorSummary problems={problem ? [problem] : []} />
       <PageHeading>{say('sign-in.code-title')}</PageHeading>
       <TextField

@@ -82,7 +82,7 @@ export const SignInForm = ({ demo }: SignInFormProps) => {
   const errorAt = (field: string) => at.problems.find((problem) => problem.field === field)?.text;
   return (
     <div className="stack-wide">
-      <form className="stack" noValidate onSubmit={at.submit}>
+      <form method="post" className="stack" noValidate onSubmit={at.submit}>
         <ErrorSummary problems={at.problems} />
         <PageHeading>{say('sign-in.title')}</PageHeading>
         <TextField
