@@ -1,14 +1,17 @@
 /**
  * The store: one connection that writes, others that read.
  *
- * `write(fn)` queues: it sends BEGIN IMMEDIATE itself, awaits `fn`, then commits, or rolls back
+ * `write(fn)` queues: the store sends BEGIN IMMEDIATE itself, awaits `fn`, then commits, or rolls back
  * when `fn` throws. A nested call joins the transaction that is open. Nothing slow belongs inside.
- * An acknowledgement is given after the commit has been synced to the file.
+ * Writes that wait at the same time share one commit, each inside a savepoint of its own, so that one
+ * that fails takes nothing of its neighbours with it. An acknowledgement is given after the commit has
+ * been synced to the file.
  */
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { type Connection, connect, type Db } from './connection.ts';
+import { writeQueue } from './write-queue.ts';
 
 export interface Store {
   readonly file: string;
@@ -23,9 +26,11 @@ export interface Store {
   readonly close: () => void;
 }
 
-/** A transaction under way, and what it still has to do before it commits. */
+/** A write under way, and what it still has to do before it ends. */
 interface Open {
   readonly tx: Db;
+  /** What a write left running must not join it after its end. */
+  ended: boolean;
   readonly last: Map<string, () => Promise<void>>;
 }
 
@@ -35,34 +40,27 @@ export const openStore = (file: string): Store => {
   const reader = connect(file);
   reader.client.pragma('query_only = ON');
   const scope = new AsyncLocalStorage<Open>();
-  let tail: Promise<unknown> = Promise.resolve();
-
-  const transact = async <T>(fn: (tx: Db) => Promise<T> | T): Promise<T> => {
-    writer.client.exec('BEGIN IMMEDIATE');
-    try {
-      const open: Open = { tx: writer.db, last: new Map() };
-      const result = await scope.run(open, async () => {
-        const value = await fn(writer.db);
-        for (const work of open.last.values()) await work();
-        return value;
-      });
-      writer.client.exec('COMMIT');
-      return result;
-    } catch (error) {
-      if (writer.client.inTransaction) writer.client.exec('ROLLBACK');
-      throw error;
-    }
+  const queue = writeQueue(writer);
+  const current = (): Open | null => {
+    const open = scope.getStore();
+    return open && !open.ended ? open : null;
   };
 
   const write = <T>(fn: (tx: Db) => Promise<T> | T): Promise<T> => {
-    const open = scope.getStore();
-    if (open) return Promise.resolve(fn(open.tx));
-    const run = tail.then(
-      () => transact(fn),
-      () => transact(fn),
-    );
-    tail = run.catch(() => undefined);
-    return run;
+    const outer = current();
+    if (outer) return Promise.resolve(fn(outer.tx));
+    return queue(() => {
+      const open: Open = { tx: writer.db, ended: false, last: new Map() };
+      return scope.run(open, async () => {
+        try {
+          const value = await fn(writer.db);
+          for (const work of open.last.values()) await work();
+          return value;
+        } finally {
+          open.ended = true;
+        }
+      });
+    });
   };
 
   const close = () => {
@@ -74,11 +72,11 @@ export const openStore = (file: string): Store => {
   return {
     file,
     get read() {
-      return scope.getStore()?.tx ?? reader.db;
+      return current()?.tx ?? reader.db;
     },
     write,
     beforeCommit: (key, work) => {
-      const open = scope.getStore();
+      const open = current();
       if (!open) throw new Error('Only inside a write.');
       open.last.set(key, work);
     },

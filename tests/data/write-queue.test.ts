@@ -1,0 +1,108 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
+import { asc, eq } from 'drizzle-orm';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { site } from '#data/schema/schema.ts';
+import { connect } from '#data/store/connection.ts';
+import type { Store } from '#data/store/store.ts';
+import { clinicNamed } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+const row = (id: string) => ({ id, clinicId: 'a', name: id, address: null, openedAt: 1, closedAt: null });
+
+describe('writes that wait at the same time share one commit', () => {
+  let store: Store;
+  beforeEach(async () => {
+    store = freshStore();
+    await clinicNamed(store, 'a');
+  });
+  afterEach(() => store.close());
+
+  const names = async (from = store.read) =>
+    (await from.select({ id: site.id }).from(site).orderBy(asc(site.id))).map((one) => one.id);
+
+  it('one that fails is undone alone, the others stand', async () => {
+    const ended = await Promise.allSettled(
+      ['1', '2', '3', '4', '5'].map((id) =>
+        store.write(async (tx) => {
+          await tx.insert(site).values(row(id));
+          if (id === '3') throw new Error('not this one');
+        }),
+      ),
+    );
+    expect(ended.map((one) => one.status)).toEqual([
+      'fulfilled',
+      'fulfilled',
+      'rejected',
+      'fulfilled',
+      'fulfilled',
+    ]);
+    expect(await names()).toEqual(['1', '2', '4', '5']);
+  });
+
+  it('one that the file refuses is undone alone', async () => {
+    const ended = await Promise.allSettled(
+      ['1', '1', '2'].map((id) => store.write((tx) => Promise.resolve(tx.insert(site).values(row(id))))),
+    );
+    expect(ended.map((one) => one.status)).toEqual(['fulfilled', 'rejected', 'fulfilled']);
+    expect(await names()).toEqual(['1', '2']);
+  });
+
+  it('nobody is told before another connection can read what was written', async () => {
+    const other = connect(store.file);
+    const seen = await Promise.all(
+      ['1', '2', '3'].map(async (id) => {
+        await store.write((tx) => Promise.resolve(tx.insert(site).values(row(id))));
+        return (await names(other.db)).includes(id);
+      }),
+    );
+    other.client.close();
+    expect(seen).toEqual([true, true, true]);
+  });
+
+  it('a write that asks again after writing gets the new answer, and after a fault the old one', async () => {
+    const counts: number[] = [];
+    await store.write(async (tx) => {
+      counts.push((await names(tx)).length);
+      await tx.insert(site).values(row('1'));
+      counts.push((await names(tx)).length);
+      await tx.update(site).set({ name: 'other' }).where(eq(site.id, '1'));
+      counts.push((await tx.select().from(site).where(eq(site.name, 'other'))).length);
+      await tx.delete(site).where(eq(site.id, '1'));
+      counts.push((await names(tx)).length);
+    });
+    const later: number[] = [];
+    await Promise.allSettled([
+      store.write(async (tx) => {
+        await tx.insert(site).values(row('1'));
+        later.push((await names(tx)).length);
+        throw new Error('undone');
+      }),
+      store.write(async (tx) => later.push((await names(tx)).length)),
+    ]);
+    expect([counts, later]).toEqual([
+      [0, 1, 1, 0],
+      [1, 0],
+    ]);
+  });
+
+  it('each write runs as part of the request that asked for it', async () => {
+    const requests = new AsyncLocalStorage<string>();
+    const seen = await Promise.all(
+      ['first', 'second', 'third'].map((name) =>
+        requests.run(name, () => store.write(async () => requests.getStore())),
+      ),
+    );
+    expect(seen).toEqual(['first', 'second', 'third']);
+  });
+
+  it('what a write left running does not join it after its end', async () => {
+    let late: Promise<unknown> = Promise.resolve();
+    await store.write(async () => {
+      late = new Promise((resolve) => setImmediate(resolve)).then(() =>
+        store.write((tx) => Promise.resolve(tx.insert(site).values(row('late')))),
+      );
+    });
+    await late;
+    expect([await names(), store.writer.client.inTransaction]).toEqual([['late'], false]);
+  });
+});
