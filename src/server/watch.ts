@@ -58,7 +58,7 @@ export const faultOf = (fault: unknown) => {
   const code = (fault as { code?: unknown }).code;
   return {
     kind: fault.name,
-    code: typeof code === 'string' && /^[A-Z_]{3,60}$/.test(code) ? code : undefined,
+    errorCode: typeof code === 'string' && /^[A-Z_]{3,60}$/.test(code) ? code : undefined,
     at: (fault.stack ?? '')
       .split('\n')
       .filter((line) => frame.test(line))

@@ -2,6 +2,7 @@
 /** A form of descriptor fields: summary of problems on top, questions about unlikely values below, one button. */
 import { type FormEvent, type ReactNode, useState } from 'react';
 import type { Field } from '#core/describe.ts';
+import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { Button } from '#ui/shared/button.tsx';
 import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
@@ -58,6 +59,7 @@ export const FormFrame = (props: FormFrameProps) => {
         hints={props.hints}
       />
       {props.children}
+      {submit.needsProof ? <FreshSignIn onProved={() => void send(false)} onCancel={submit.forget} /> : null}
       {submit.questions.length > 0 ? (
         <ConfirmQuestion
           question={submit.questions.join(' ')}

@@ -5,6 +5,8 @@ export interface Refused {
   readonly problems: readonly Problem[];
   /** Unlikely values to confirm; not errors. */
   readonly questions: readonly string[];
+  /** The passphrase has to be given again first; nothing typed is wrong. */
+  readonly needsProof?: boolean;
 }
 
 interface ProblemData {
@@ -26,6 +28,7 @@ const pathOf = (field: string): string => field.replace(/^input\.?/, '').replace
 export const refusedBy = (error: unknown, prefix: string, fallback: string): Refused => {
   const data = (error as { data?: ProblemData | null } | null)?.data;
   if (!data) return { problems: [{ field: fallback, text: noAnswer }], questions: [] };
+  if (data.problem === 'fresh-sign-in') return { problems: [], questions: [], needsProof: true };
   if (data.questions && data.questions.length > 0) return { problems: [], questions: data.questions };
   const refusals = data.refusals ?? [];
   if (refusals.length === 0) {

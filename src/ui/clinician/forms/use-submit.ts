@@ -10,6 +10,8 @@ export interface Submit {
   readonly problems: readonly Problem[];
   readonly questions: readonly string[];
   readonly isBusy: boolean;
+  /** The passphrase is asked for again before this is taken; the form shows `FreshSignIn` and sends once more. */
+  readonly needsProof: boolean;
   /** The message beside one field. */
   readonly errorOf: (field: string) => string | undefined;
   /** Sends unless something typed could not be read; true when it was taken. */
@@ -47,6 +49,7 @@ export const useSubmit = (prefix: string, fallback: string): Submit => {
   };
   return {
     ...refused,
+    needsProof: refused.needsProof ?? false,
     isBusy,
     errorOf: (field) => refused.problems.find((problem) => problem.field === `${prefix}${field}`)?.text,
     send,

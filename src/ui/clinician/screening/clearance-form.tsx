@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import type { Method } from '#core/methods.ts';
 import type { MethodOutcome } from '#core/model/screening.ts';
+import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
@@ -71,6 +72,7 @@ export const ClearanceForm = (props: {
   return (
     <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
+      {submit.needsProof ? <FreshSignIn onProved={submit.forget} onCancel={submit.forget} /> : null}
       <RadioGroup
         name="clear-method"
         legend="Method"
