@@ -22,6 +22,7 @@ import { phonesRouter } from './staff/phones.ts';
 import { preVisitsRouter } from './staff/pre-visits.ts';
 import { prescriptionsRouter } from './staff/prescriptions.ts';
 import { reviewRouter } from './staff/review.ts';
+import { rulesRouter } from './staff/rules.ts';
 import { screeningRouter } from './staff/screening.ts';
 import { teamRouter } from './staff/team.ts';
 import { templatesRouter } from './staff/templates.ts';
@@ -48,6 +49,7 @@ export const appRouter = router({
     drafts: draftsRouter,
     templates: templatesRouter,
     calculations: calculationsRouter,
+    rules: rulesRouter,
   }),
   account: accountRouter,
   admin: router({

@@ -101,6 +101,7 @@ const expected: Readonly<Record<string, Row>> = {
   'patient.today.get': ofPatient,
   'staff.calculations.list': ofClinic,
   'staff.calculations.tryOne': ofClinic,
+  'staff.rules.list': ofClinic,
   'staff.care.addEvent': ofRecord,
   'staff.care.addLimit': ofRecord,
   'staff.care.liftLimit': ofRecord,

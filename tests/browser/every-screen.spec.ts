@@ -18,6 +18,7 @@ const clinicianScreens = [
   '/patients/red-flag/review',
   '/calculations',
   '/calculations/one-rep-max',
+  '/rules',
 ];
 const patientScreens = ['/today', '/how-it-went'];
 

@@ -37,6 +37,9 @@ export const CalculationsScreen = ({ rows }: { readonly rows: readonly Calculati
       <p className="lead">
         {rows.length} calculations. Each names its source and how that was seen; a figure from memory says so.
       </p>
+      <p>
+        <a href="/rules">The rules by which a dose moves on, holds, eases or stops</a>
+      </p>
       <div className="areas">
         {areas.map((area) => (
           <section key={area} className="stack-close">

@@ -1,9 +1,10 @@
 /** Prescriptions: what waits for a signature, what is in force, what came before. */
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
-import type { Prescriptions, Proposal, Version } from '../answers.ts';
+import type { ApprovedAhead, Prescriptions, Proposal, Version } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
-import type { ClinicClock } from '../when.ts';
+import { type ClinicClock, momentInWords } from '../when.ts';
+import { ApproveAhead } from './approve-ahead.tsx';
 import { EndForm } from './end-form.tsx';
 import { SignButton } from './sign-button.tsx';
 import { stateInWords, VersionView } from './version-view.tsx';
@@ -12,6 +13,7 @@ export interface PrescriptionsProps {
   readonly patientId: string;
   readonly prescriptions: Prescriptions;
   readonly proposals: readonly Proposal[];
+  readonly approvals: readonly ApprovedAhead[];
   readonly signer: string;
   readonly clock: ClinicClock;
 }
@@ -41,6 +43,12 @@ const Unsigned = (props: PrescriptionsProps) => (
   </section>
 );
 
+/** Whether steps of an exercise are approved ahead, as the heading of its box. */
+const aheadInWords = (approvals: readonly ApprovedAhead[], lineId: string): string =>
+  approvals.some((row) => row.lineId === lineId && row.withdrawnAt === null)
+    ? 'Steps are approved ahead'
+    : 'Approve steps ahead';
+
 const InForce = (props: PrescriptionsProps) => (
   <section className="stack">
     <h2>In force</h2>
@@ -55,6 +63,16 @@ const InForce = (props: PrescriptionsProps) => (
           </a>
         </p>
         <div className="screen-only">
+          <Disclosure summary={aheadInWords(props.approvals, version.lineId)}>
+            <ApproveAhead
+              patientId={props.patientId}
+              lineId={version.lineId}
+              approvals={props.approvals.filter((row) => row.lineId === version.lineId)}
+              signedOn={Object.fromEntries(
+                props.approvals.map((row) => [row.id, momentInWords(row.signedAt, props.clock)]),
+              )}
+            />
+          </Disclosure>
           <Disclosure summary="End this prescription">
             <EndForm patientId={props.patientId} prescriptionId={version.id} />
           </Disclosure>

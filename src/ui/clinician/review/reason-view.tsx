@@ -4,7 +4,7 @@ import { ruleById } from '#core/engine/rules/table.ts';
 import { CitationNote } from '../support-note.tsx';
 import { contactInWords, decisionStatus, factInWords, todayInWords, valueInWords } from '../words.ts';
 
-const effectInWords = ({ decision, largestStep, today, contact }: Reason['effect']): string =>
+export const effectInWords = ({ decision, largestStep, today, contact }: Reason['effect']): string =>
   [
     decision ? `at most ${decisionStatus[decision].word.toLowerCase()}` : '',
     largestStep ? (largestStep === 'repetitions' ? 'a step in repetitions only' : 'a step in load') : '',

@@ -17,6 +17,7 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
           patientId={patientId}
           prescriptions={await staff.prescriptions.list({ patientId })}
           proposals={proposals}
+          approvals={(await staff.care.list({ patientId })).preApprovals}
           signer={person.name}
           clock={clock}
         />

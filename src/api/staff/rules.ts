@@ -1,0 +1,46 @@
+/** The engine's table for clinicians: every rule with the figures in force here, and how often it was overruled. */
+import { defaultsOf } from '#core/clinic-choice.ts';
+import { engineChoices, engineChoiceValues } from '#core/engine/choices.ts';
+import { engineRules, engineVersion } from '#core/engine/rules/table.ts';
+import { choicesOf } from '#data/choices.ts';
+import { overrideCounts } from '#data/overrides.ts';
+import { clinicianProcedure, router } from '../trpc.ts';
+
+export const rulesRouter = router({
+  list: clinicianProcedure.query(async ({ ctx }) => {
+    const defaults = defaultsOf(engineChoices);
+    const own = await choicesOf(ctx.access);
+    const counts = await overrideCounts(ctx.access);
+    const values = engineChoiceValues(own);
+    return {
+      version: engineVersion,
+      rules: engineRules.map((rule) => ({
+        id: rule.id,
+        title: rule.title,
+        effect: rule.effect,
+        threshold: rule.threshold(values),
+        restsOn: rule.restsOn,
+        citations: rule.citations,
+        choices: rule.choices.flatMap((id) => {
+          const choice = engineChoices.find((one) => one.id === id);
+          const value = own[id] ?? defaults[id];
+          return choice && value !== undefined
+            ? [
+                {
+                  id,
+                  title: choice.title,
+                  unit: choice.unit,
+                  value,
+                  isDefault: value === choice.default,
+                  min: choice.min,
+                  max: choice.max,
+                  why: choice.why,
+                },
+              ]
+            : [];
+        }),
+        overruled: counts.get(rule.id) ?? 0,
+      })),
+    };
+  }),
+});

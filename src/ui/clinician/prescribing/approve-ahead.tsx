@@ -1,0 +1,61 @@
+'use client';
+/** Steps approved ahead for one exercise: signing for them, what stands, and withdrawing. */
+import { useRouter } from 'next/navigation';
+import type { Field } from '#core/describe.ts';
+import { preApprovalFields } from '#core/model/care-fields.ts';
+import { Button } from '#ui/shared/button.tsx';
+import type { ApprovedAhead } from '../answers.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+
+const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'lineId');
+
+export interface ApproveAheadProps {
+  readonly patientId: string;
+  readonly lineId: string;
+  /** Of this exercise, oldest first. */
+  readonly approvals: readonly ApprovedAhead[];
+  /** Days as the clinic reads them, by approval. */
+  readonly signedOn: Readonly<Record<string, string>>;
+}
+
+export const ApproveAhead = ({ patientId, lineId, approvals, signedOn }: ApproveAheadProps) => {
+  const router = useRouter();
+  const standing = approvals.filter((row) => row.withdrawnAt === null).at(-1);
+  return (
+    <div className="stack">
+      <p>
+        At most 3 steps or 28 days. It ends at any ease-back, pause, new limit or when the screening grows
+        old, and never covers occlusion pressure, a step over 10 %, one of unknown size, one that loads
+        further joints, or a return.
+      </p>
+      {standing ? (
+        <div className="stack-close">
+          <p>
+            Signed by {standing.signedBy}, {signedOn[standing.id]}: {standing.steps}{' '}
+            {standing.steps === 1 ? 'step' : 'steps'} within {standing.days} days.
+          </p>
+          <Button
+            tone="plain"
+            onClick={async () => {
+              await client.staff.care.withdrawPreApproval.mutate({ patientId, preApprovalId: standing.id });
+              router.refresh();
+            }}
+          >
+            Withdraw it
+          </Button>
+        </div>
+      ) : null}
+      <FormFrame
+        prefix={`ahead-${lineId}-`}
+        fields={fields}
+        label={standing ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
+        taken="Signed."
+        send={async (value) => {
+          await client.staff.care.preApprove.mutate({ patientId, preApproval: { ...value, lineId } });
+          router.refresh();
+        }}
+      />
+    </div>
+  );
+};

@@ -1,0 +1,62 @@
+/** Every rule of the engine: what it leaves, the threshold in force, who says so, and how often it was overruled here. */
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import type { RulesTable } from '../answers.ts';
+import { effectInWords } from '../review/reason-view.tsx';
+import { CitationNote } from '../support-note.tsx';
+
+type Rule = RulesTable['rules'][number];
+
+const Choice = ({ choice }: { readonly choice: Rule['choices'][number] }) => (
+  <li>
+    {choice.title}: <strong>{choice.value}</strong>
+    {choice.isDefault ? ' (as delivered)' : ' (set by this clinic)'}; from {choice.min} to {choice.max}.{' '}
+    <span className="soft">{choice.why}</span>
+  </li>
+);
+
+const overruledInWords = (count: number): string =>
+  count === 0
+    ? 'Never overruled here.'
+    : count === 1
+      ? 'Overruled once here.'
+      : `Overruled ${count} times here.`;
+
+const RuleView = ({ rule }: { readonly rule: Rule }) => (
+  <article className="keep-together stack-close" id={rule.id}>
+    <h2>
+      {rule.id} {rule.title}
+    </h2>
+    <p>
+      When {rule.threshold}: {effectInWords(rule.effect)}.
+    </p>
+    {rule.choices.length > 0 ? (
+      <ul className="plain-list">
+        {rule.choices.map((choice) => (
+          <Choice key={choice.id} choice={choice} />
+        ))}
+      </ul>
+    ) : null}
+    {rule.restsOn === 'clinic-choice' ? (
+      <p className="source-note">
+        Rests on a clinic choice{rule.citations.length > 0 ? '; near it:' : ', no source.'}
+      </p>
+    ) : null}
+    {rule.citations.map((citation) => (
+      <CitationNote key={`${citation.source} ${citation.locator}`} citation={citation} />
+    ))}
+    <p className="soft">{overruledInWords(rule.overruled)}</p>
+  </article>
+);
+
+export const RulesScreen = ({ table }: { readonly table: RulesTable }) => (
+  <div className="stack-wide">
+    <PageHeading>Rules</PageHeading>
+    <p className="lead">
+      {table.rules.length} rules, version {table.version}. Each that fires sets the most an answer may be; the
+      most cautious one counts. None makes an answer bolder, and a missing answer never lets a dose go up.
+    </p>
+    {table.rules.map((rule) => (
+      <RuleView key={rule.id} rule={rule} />
+    ))}
+  </div>
+);
