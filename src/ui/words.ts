@@ -3,6 +3,7 @@
  * a clinic reviews them before use. `say` fills in the braces.
  */
 import { accountWords } from './words/account.ts';
+import { beforeVisitWords } from './words/before-visit.ts';
 import { careWords } from './words/care.ts';
 import { historyWords } from './words/history.ts';
 import { morningWords } from './words/morning.ts';
@@ -20,6 +21,7 @@ const english = {
   ...savingWords,
   ...historyWords,
   ...accountWords,
+  ...beforeVisitWords,
 } as const;
 
 export type WordKey = keyof typeof english;

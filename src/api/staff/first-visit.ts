@@ -21,7 +21,7 @@ import { episodesOf, openEpisode } from '#data/episodes.ts';
 import { measurementsOf, recordMeasurement } from '#data/measurements.ts';
 import { type Patient, patientOf, saveProfile } from '#data/people.ts';
 import { newestPreVisit } from '#data/pre-visits.ts';
-import { addVersion } from '#data/prescriptions.ts';
+import { addVersion, endPrescription, prescriptionsOf, unsigned } from '#data/prescriptions.ts';
 import { newestScreening, recordScreening } from '#data/screenings.ts';
 import { Problem, refusedWith } from '../errors.ts';
 import { unknownItems } from '../inputs/screening-items.ts';
@@ -124,7 +124,26 @@ const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Acc
   ...rows.flatMap((row) => measurementConsistent(row, access.day)),
 ];
 
-export const keepFirstVisit = (access: Access, patient: Patient, visit: FirstVisit, isConfirmed: boolean) =>
+export interface KeepOptions {
+  /** Unlikely values were confirmed. */
+  readonly confirmed: boolean;
+  /** The unsigned version this one takes the place of, when something was changed and proposed again. */
+  readonly replaces: string | null;
+}
+
+/** The unsigned version a new one takes the place of ends; a signed one is never ended by the way. */
+const endReplaced = async (access: Access, patientId: string, replaces: string | null): Promise<void> => {
+  const waiting = unsigned(await prescriptionsOf(access, patientId)).find((row) => row.id === replaces);
+  if (waiting)
+    await endPrescription(access, patientId, waiting.id, 'Changed and proposed anew before signing.');
+};
+
+export const keepFirstVisit = (
+  access: Access,
+  patient: Patient,
+  visit: FirstVisit,
+  { confirmed, replaces }: KeepOptions,
+) =>
   access.store.write(async () => {
     const rows = measured(visit, access);
     const refused = refusalsOf(visit, rows, access);
@@ -136,7 +155,8 @@ export const keepFirstVisit = (access: Access, patient: Patient, visit: FirstVis
       ownedEquipment: visit.profile.ownedEquipment ?? patient.profile?.ownedEquipment ?? householdEquipment,
     });
     await recordScreening(access, patient.id, visit.screening);
-    await keepMeasured(access, patient.id, rows, isConfirmed);
+    await keepMeasured(access, patient.id, rows, confirmed);
+    await endReplaced(access, patient.id, replaces);
     const now = (await patientOf(access, patient.id)) ?? patient;
     const proposed = await propose(access, now, visit.wish);
     const prescriptionId = await addVersion(access, patient.id, {

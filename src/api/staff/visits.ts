@@ -87,9 +87,15 @@ export const visitsRouter = router({
   firstVisit: recordProcedure.query(({ ctx }) => firstVisitPage(ctx.access, ctx.patient)),
 
   keepFirstVisit: recordProcedure
-    .input(z.object({ visit: z.unknown(), confirmed: z.boolean().default(false) }))
+    .input(
+      z.object({
+        visit: z.unknown(),
+        confirmed: z.boolean().default(false),
+        replaces: z.string().max(64).nullable().default(null),
+      }),
+    )
     .mutation(({ ctx, input }) => {
       const visit = checked(firstVisitFields, input.visit);
-      return keepFirstVisit(ctx.access, ctx.patient, visit, input.confirmed);
+      return keepFirstVisit(ctx.access, ctx.patient, visit, input);
     }),
 });

@@ -164,7 +164,10 @@ export const homeCheck = kit.table(
     kit.index('home_check_by_patient').on(t.patientId, t.limb, t.side, t.recordedAt),
     kit.check('home_check_limb', sql`${t.limb} IN (${words(limbs)})`),
     kit.check('home_check_side', sql`${t.side} IN (${words(sides)})`),
-    kit.check('home_check_wrap', sql`${t.wrapOpened} = 0 OR length(trim(${t.reason})) > 0`),
+    kit.check(
+      'home_check_wrap',
+      sql`${t.wrapOpened} = 0 OR (${t.reason} IS NOT NULL AND length(trim(${t.reason})) > 0)`,
+    ),
   ],
 );
 

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { CareLinks } from '#ui/care/care-links.tsx';
 import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
@@ -12,6 +13,7 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
+        <CareLinks patientId={patientId} />
         <CareScreen
           patientId={patientId}
           agreements={await staff.consents.list({ patientId })}

@@ -1,0 +1,28 @@
+import type { Metadata } from 'next';
+import { AppointmentsScreen } from '#ui/care/appointments/appointments-screen.tsx';
+import { CareLinks } from '#ui/care/care-links.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Appointments' };
+
+const AppointmentsPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, clock, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/care">
+        <CareLinks patientId={patientId} current="/care/appointments" />
+        <h2>Appointments</h2>
+        <AppointmentsScreen
+          patientId={patientId}
+          answer={await staff.visits.list({ patientId })}
+          clock={clock}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default AppointmentsPage;

@@ -1,0 +1,28 @@
+import type { Metadata } from 'next';
+import { BeforeVisitScreen } from '#ui/care/before-visit/before-visit-screen.tsx';
+import { CareLinks } from '#ui/care/care-links.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Answers before a visit' };
+
+const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/care">
+        <CareLinks patientId={patientId} current="/care/before-visit" />
+        <h2>Answers before a visit</h2>
+        <BeforeVisitScreen
+          patientId={patientId}
+          preVisit={await staff.preVisits.get({ patientId })}
+          day={day}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default BeforeVisitPage;

@@ -1,0 +1,24 @@
+import type { Metadata } from 'next';
+import { CareLinks } from '#ui/care/care-links.tsx';
+import { CourseScreen } from '#ui/care/course/course-screen.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Course of care' };
+
+const CoursePage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/care">
+        <CareLinks patientId={patientId} current="/care/course" />
+        <h2>Course of care</h2>
+        <CourseScreen patientId={patientId} course={await staff.episodes.list({ patientId })} day={day} />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default CoursePage;

@@ -1,0 +1,28 @@
+import type { Metadata } from 'next';
+import { CareLinks } from '#ui/care/care-links.tsx';
+import { FirstVisitForm } from '#ui/care/first-visit/first-visit-form.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'First visit' };
+
+const FirstVisit = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/care">
+        <CareLinks patientId={patientId} current="/care/first-visit" />
+        <h2>First visit</h2>
+        <FirstVisitForm
+          patientId={patientId}
+          page={await staff.visits.firstVisit({ patientId })}
+          signer={person.name}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default FirstVisit;

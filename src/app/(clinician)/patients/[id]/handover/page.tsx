@@ -1,0 +1,30 @@
+import type { Metadata } from 'next';
+import { CareLinks } from '#ui/care/care-links.tsx';
+import { HandoverScreen } from '#ui/care/handover/handover-screen.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Hand over' };
+
+const HandoverPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, clock, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/care">
+        <CareLinks patientId={patientId} current="/handover" />
+        <h2>Hand over</h2>
+        <HandoverScreen
+          patientId={patientId}
+          handover={await staff.handover.get({ patientId })}
+          colleagues={await staff.handover.colleagues({ patientId })}
+          clock={clock}
+          day={day}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default HandoverPage;

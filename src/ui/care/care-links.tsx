@@ -1,0 +1,34 @@
+/** Ways from the care page: the course of care, a first visit, answers from before a visit, the page for the colleague. */
+const pages = [
+  { path: '/care/course', text: 'Course of care' },
+  { path: '/care/first-visit', text: 'First visit' },
+  { path: '/care/before-visit', text: 'Answers before a visit' },
+  { path: '/care/appointments', text: 'Appointments' },
+  { path: '/handover', text: 'Hand over' },
+] as const;
+export type CarePath = (typeof pages)[number]['path'];
+
+export const CareLinks = ({
+  patientId,
+  current = null,
+}: {
+  readonly patientId: string;
+  readonly current?: CarePath | null;
+}) => (
+  <nav aria-label="Care around the dose" className="care-links screen-only">
+    <ul>
+      <li>
+        <a href={`/patients/${patientId}/care`} aria-current={current === null ? 'page' : undefined}>
+          Agreements, limits, events
+        </a>
+      </li>
+      {pages.map(({ path, text }) => (
+        <li key={path}>
+          <a href={`/patients/${patientId}${path}`} aria-current={path === current ? 'page' : undefined}>
+            {text}
+          </a>
+        </li>
+      ))}
+    </ul>
+  </nav>
+);

@@ -1,0 +1,192 @@
+'use client';
+/** The parts of the first-visit page, each with what is on record beside it. */
+import { joints } from '#core/joints.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import type { ScreeningItem } from '#core/screening/item.ts';
+import { optionInWords } from '#ui/clinician/forms/field-words.ts';
+import { SheetItem } from '#ui/clinician/screening/sheet-item.tsx';
+import { answerInWords, type ItemState } from '#ui/clinician/screening/sheet-state.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { NumberField } from '#ui/shared/number-field.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { SelectField } from '#ui/shared/select-field.tsx';
+import { TextField } from '#ui/shared/text-field.tsx';
+import type { FirstVisitPage } from '../answers.ts';
+import { stateOf, type Typed } from './first-visit-state.ts';
+
+export interface PartProps {
+  readonly page: FirstVisitPage;
+  readonly typed: Typed;
+  readonly onType: (name: string, text: string) => void;
+  readonly errorOf: (name: string) => string | undefined;
+}
+
+const field = ({ typed, onType, errorOf }: PartProps, name: string) => ({
+  name,
+  value: typed[name] ?? '',
+  error: errorOf(name),
+  onChange: (event: { readonly target: { readonly value: string } }) => onType(name, event.target.value),
+});
+
+export const Who = (props: PartProps) => (
+  <div className="fields">
+    <TextField {...field(props, 'profile.diagnosis')} label="Diagnosis" />
+    <RadioGroup
+      name="profile.inflammatoryArthritis"
+      legend="Inflammatory arthritis"
+      isWrapped
+      error={props.errorOf('profile.inflammatoryArthritis')}
+      options={[
+        { value: 'yes', label: 'Yes' },
+        { value: 'no', label: 'No' },
+      ]}
+      chosen={props.typed['profile.inflammatoryArthritis'] as 'yes' | 'no' | undefined}
+      onChoose={(value) => props.onType('profile.inflammatoryArthritis', value)}
+    />
+    <SelectField
+      {...field(props, 'profile.followedJoints')}
+      label="Joint to follow daily"
+      options={joints.map((value) => ({ value, label: optionInWords(value) }))}
+    />
+    <TextField
+      {...field(props, 'profile.ownedLoadsKg')}
+      label="Loads at home, kg"
+      hint="With spaces between, such as 1 2 3. The dose is rounded to these."
+      inputMode="decimal"
+    />
+    <TextField
+      {...field(props, 'goal')}
+      label="What the patient wants to be able to do"
+      isOptional
+      maxLength={300}
+    />
+  </div>
+);
+
+export interface QuestionsProps {
+  readonly page: FirstVisitPage;
+  readonly items: readonly ScreeningItem[];
+  readonly typed: Typed;
+  readonly onItem: (id: string, state: ItemState) => void;
+  readonly onRest: () => void;
+  readonly onHome: () => void;
+}
+
+export const Questions = ({ page, items, typed, onItem, onRest, onHome }: QuestionsProps) => {
+  const before = page.screening;
+  const open = items.filter((item) => stateOf(typed, item.id).answer === null).length;
+  return (
+    <div className="stack-close">
+      <p className="soft">
+        The {items.length} that low load needs. The rest of the sheet can follow later; until then occlusion
+        stays closed.
+      </p>
+      {page.preVisit ? (
+        <Button tone="plain" onClick={onHome}>
+          Take what the patient answered on {dayInWords(page.preVisit.day)}
+        </Button>
+      ) : null}
+      {items.map((item) => (
+        <SheetItem
+          key={item.id}
+          item={item}
+          state={stateOf(typed, item.id)}
+          previous={
+            before
+              ? answerInWords(
+                  item,
+                  before.answers.find((answer) => answer.item === item.id),
+                )
+              : null
+          }
+          onChange={onItem}
+        />
+      ))}
+      <div className="visit-rest row">
+        <Button tone="plain" onClick={onRest} disabled={open === 0}>
+          The rest: asked, and no
+        </Button>
+        <span role="status">
+          {open === 0 ? 'Every question is answered.' : `${open} of ${items.length} not answered yet.`}
+        </span>
+      </div>
+    </div>
+  );
+};
+
+const lastOf = (page: FirstVisitPage, kind: string) =>
+  page.measurements.filter((row) => row.kind === kind).at(-1);
+
+const pressureBefore = (page: FirstVisitPage): string => {
+  const last = lastOf(page, 'blood-pressure');
+  return last?.kind === 'blood-pressure'
+    ? `Before: ${last.systolicMmhg}/${last.diastolicMmhg} on ${dayInWords(last.day)}.`
+    : 'None on record; without one it is told as not checked.';
+};
+
+export const Measured = (props: PartProps) => (
+  <div className="fields">
+    <NumberField
+      {...field(props, 'pressure.systolicMmhg')}
+      label="Resting blood pressure, upper"
+      hint={pressureBefore(props.page)}
+      unit="mmHg"
+      isWhole
+      isOptional
+    />
+    <NumberField
+      {...field(props, 'pressure.diastolicMmhg')}
+      label="Lower"
+      hint="Seated."
+      unit="mmHg"
+      isWhole
+      isOptional
+    />
+  </div>
+);
+
+const testBefore = ({ page, typed }: PartProps): string => {
+  const exerciseId = page.templates.find((one) => one.id === typed.exerciseId)?.wish.exerciseId;
+  const last = page.measurements
+    .filter((row) => row.kind === 'repetitions-to-failure' && row.exerciseId === exerciseId)
+    .at(-1);
+  return last?.kind === 'repetitions-to-failure'
+    ? `Before: ${last.repetitions} with ${last.loadKg} kg (${last.side}) on ${dayInWords(last.day)}.`
+    : 'A load done until no further repetition comes.';
+};
+
+export const Exercise = (props: PartProps) => {
+  const template = props.page.templates.find((one) => one.id === props.typed.exerciseId);
+  return (
+    <div className="fields">
+      <SelectField
+        {...field(props, 'exerciseId')}
+        label="Begin with"
+        options={props.page.templates.map(({ id, title }) => ({ value: id, label: title }))}
+      />
+      {template?.limbsAtOnce === 'both' ? null : (
+        <RadioGroup
+          name="wish.side"
+          legend="Side"
+          isWrapped
+          error={props.errorOf('wish.side')}
+          options={[
+            { value: 'left', label: 'Left' },
+            { value: 'right', label: 'Right' },
+          ]}
+          chosen={props.typed['wish.side'] as 'left' | 'right' | undefined}
+          onChoose={(value) => props.onType('wish.side', value)}
+        />
+      )}
+      <NumberField {...field(props, 'test.loadKg')} label="Test: load" hint={testBefore(props)} unit="kg" />
+      <NumberField {...field(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
+      <NumberField
+        {...field(props, 'wish.knownOneRepMaxKg')}
+        label="Or a maximum already known"
+        hint="Used only where no test is given."
+        unit="kg"
+        isOptional
+      />
+    </div>
+  );
+};

@@ -1,0 +1,25 @@
+'use client';
+/** Keeps what is typed on the server a moment after the last key. A draft that cannot be kept says so. */
+import { useEffect, useRef, useState } from 'react';
+import { client } from '#ui/clinician/client.ts';
+import type { Typed } from './first-visit-state.ts';
+
+const waitMilliseconds = 1200;
+
+export type DraftState = 'none' | 'kept' | 'not-kept';
+
+export const useDraft = (patientId: string, typed: Typed, isDone: boolean): DraftState => {
+  const [state, setState] = useState<DraftState>('none');
+  const first = useRef(typed);
+  useEffect(() => {
+    if (typed === first.current || isDone) return;
+    const timer = setTimeout(() => {
+      client.staff.drafts.save
+        .mutate({ patientId, form: 'first-visit', typed })
+        .then(() => setState('kept'))
+        .catch(() => setState('not-kept'));
+    }, waitMilliseconds);
+    return () => clearTimeout(timer);
+  }, [patientId, typed, isDone]);
+  return state;
+};

@@ -1,0 +1,38 @@
+'use client';
+/** Answers under way stay in this tab until they are sent; a reload loses none, closing the tab drops them. */
+import { useEffect, useState } from 'react';
+import type { GivenById } from './visit-answers.ts';
+
+interface UnderWay {
+  readonly place: number;
+  readonly given: GivenById;
+}
+
+const key = (ownerId: string): string => `before-visit ${ownerId}`;
+const begun: UnderWay = { place: -1, given: {} };
+
+const kept = (ownerId: string): UnderWay => {
+  try {
+    return JSON.parse(sessionStorage.getItem(key(ownerId)) ?? 'null') ?? begun;
+  } catch {
+    return begun;
+  }
+};
+
+export const useKeptAnswers = (ownerId: string) => {
+  const [state, setState] = useState<UnderWay>(begun);
+  useEffect(() => setState(kept(ownerId)), [ownerId]);
+  const change = (next: UnderWay) => {
+    setState(next);
+    try {
+      sessionStorage.setItem(key(ownerId), JSON.stringify(next));
+    } catch {
+      // A browser that keeps nothing loses only a reload.
+    }
+  };
+  const drop = () => {
+    setState(begun);
+    sessionStorage.removeItem(key(ownerId));
+  };
+  return { state, change, drop };
+};

@@ -1,0 +1,96 @@
+'use client';
+/** One question a page, yes, no or "I don't know", nothing preselected; more only where it may be so. */
+import { joints } from '#core/joints.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { say } from '#ui/words.ts';
+import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
+
+export interface VisitQuestionProps {
+  readonly question: Question;
+  readonly given: Given;
+  readonly number: number;
+  readonly all: number;
+  readonly onGive: (given: Given) => void;
+  readonly onNext: () => void;
+  readonly onBack: (() => void) | null;
+}
+
+const jointChoices = joints.map((value) => ({ value, label: value.replace('-', ' ') }));
+
+const More = ({ question, given, onGive }: VisitQuestionProps) => (
+  <div className="stack">
+    {question.asks.details ? (
+      <CheckboxGroup<string>
+        name={`${question.id}-which`}
+        legend={say('visit.which')}
+        hint={say('visit.which-hint')}
+        options={question.asks.details.map(({ id, label }) => ({ value: id, label }))}
+        chosen={given.details}
+        onChoose={(details) => onGive({ ...given, details })}
+      />
+    ) : null}
+    {question.asks.limbs ? (
+      <CheckboxGroup<string>
+        name={`${question.id}-limbs`}
+        legend={say('visit.limbs')}
+        hint={say('visit.which-hint')}
+        options={limbChoices.map((value) => ({ value, label: value }))}
+        chosen={given.limbs}
+        onChoose={(limbs) => onGive({ ...given, limbs })}
+      />
+    ) : null}
+    {question.asks.joints ? (
+      <CheckboxGroup<string>
+        name={`${question.id}-joints`}
+        legend={say('visit.joints')}
+        hint={say('visit.which-hint')}
+        options={jointChoices}
+        chosen={given.joints}
+        onChoose={(chosen) => onGive({ ...given, joints: chosen })}
+      />
+    ) : null}
+  </div>
+);
+
+export const VisitQuestion = (props: VisitQuestionProps) => {
+  const { question, given, onGive } = props;
+  return (
+    <form
+      className="stack"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        props.onNext();
+      }}
+    >
+      <p className="soft">{say('visit.count', { number: props.number, all: props.all })}</p>
+      <RadioGroup
+        name={question.id}
+        legend={question.question}
+        legendIsHeading
+        options={[
+          { value: 'yes', label: say('ask.yes') },
+          { value: 'no', label: say('ask.no') },
+          { value: 'not-known', label: say('visit.unknown'), isApart: true },
+        ]}
+        chosen={given.answer}
+        onChoose={(answer) => onGive({ ...given, answer })}
+      />
+      {asksMore(question, given) ? <More {...props} /> : null}
+      <div className="actions">
+        <Button type="submit" isLarge isWide>
+          {given.answer === null ? say('ask.skip') : say('ask.continue')}
+        </Button>
+        {props.onBack ? (
+          <div className="actions-quiet">
+            <Button tone="quiet" onClick={props.onBack}>
+              {say('ask.back')}
+            </Button>
+          </div>
+        ) : null}
+      </div>
+    </form>
+  );
+};

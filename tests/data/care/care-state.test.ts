@@ -1,0 +1,189 @@
+/** The worklist kept on write and the one rebuilt from the record agree, also over the care around the dose. */
+import fc from 'fast-check';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { addDays } from '#core/day.ts';
+import type { Access } from '#data/access.ts';
+import { addEvent, addLimit, liftLimit, limitsOf } from '#data/care.ts';
+import { recordConsent } from '#data/consents.ts';
+import { nameDeputy } from '#data/deputies.ts';
+import { applyEpisodeChange } from '#data/episode-changes.ts';
+import { episodesOf, openEpisode } from '#data/episodes.ts';
+import { handleMatter } from '#data/matters.ts';
+import { recordPreVisit } from '#data/pre-visits.ts';
+import { matter } from '#data/schema/schema.ts';
+import { recordScreening } from '#data/screenings.ts';
+import { addStaff } from '#data/staff.ts';
+import type { Store } from '#data/store/store.ts';
+import { takeSession } from '#data/take-entry.ts';
+import { rebuildWorklist, rebuiltMatters, worklistPage } from '#data/worklist.ts';
+import { accessOf, sessionEntry, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+let store: Store;
+let patientId: string;
+let deputyId: string;
+const dayMs = 86_400_000;
+const at = (hours: number): Access => accessOf(store, 'a', 'clinician-a', start + hours * 3_600_000);
+
+const begin = async () => {
+  store = freshStore();
+  const setting = await twoClinics(store);
+  patientId = setting.patientId;
+  await signedExercise(setting.clinician, patientId);
+  const added = await addStaff(setting.clinician, {
+    name: 'Deputy',
+    email: 'deputy@test.invalid',
+    role: 'clinician',
+    administers: false,
+  });
+  deputyId = added!.userId;
+};
+beforeEach(begin);
+afterEach(() => store.close());
+
+const newEpisode = {
+  diagnoses: ['Knee osteoarthritis'],
+  joints: ['right-knee'],
+  followedJoints: ['right-knee'],
+  goals: [],
+  referrer: null,
+  contacts: [],
+} as const;
+
+const become = async (access: Access, to: 'active' | 'on-break' | 'discharged') => {
+  const episode = (await episodesOf(access, patientId)).at(-1);
+  if (!episode) return;
+  await applyEpisodeChange(access, patientId, episode.id, {
+    to,
+    on: access.day,
+    reason: 'Random',
+    breakKind: to === 'on-break' ? 'holiday' : null,
+    expectedBack: to === 'on-break' ? addDays(access.day, 3) : null,
+  });
+};
+
+const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
+  open: (access) => openEpisode(access, patientId, newEpisode, 'Random'),
+  begin: (access) => become(access, 'active'),
+  rest: (access) => become(access, 'on-break'),
+  end: (access) => become(access, 'discharged'),
+  limit: (access) =>
+    addLimit(access, patientId, {
+      joint: 'right-knee',
+      kind: 'load-ceiling',
+      ceilingKg: 2,
+      from: addDays(access.day, 1),
+      to: addDays(access.day, 3),
+      author: 'Surgeon',
+      remark: null,
+    }),
+  lift: async (access) => {
+    const last = (await limitsOf(access, patientId)).at(-1);
+    if (last) await liftLimit(access, patientId, last.id, 'Random');
+  },
+  ill: (access) =>
+    addEvent(access, patientId, { day: access.day, kind: 'illness', joint: null, remark: null }),
+  screen: (access) =>
+    recordScreening(access, patientId, { sheetVersion: '1', answers: [{ item: 'diabetes', answer: 'no' }] }),
+  answer: (access) =>
+    recordPreVisit(access, patientId, { sheetVersion: '1', answers: [{ item: 'diabetes', answer: 'no' }] }),
+  withdraw: (access) =>
+    recordConsent(access, patientId, {
+      kind: 'occlusion-supervised',
+      act: 'withdrawn',
+      wordingVersion: 0,
+      saidTo: 'clinician',
+      reason: null,
+    }),
+  danger: (access) =>
+    takeSession(
+      access,
+      patientId,
+      sessionEntry({
+        entryId: `danger-${access.now}`,
+        beganAt: access.now - 600_000,
+        endedAt: access.now - 60_000,
+        sentAt: access.now,
+        day: access.day,
+        redFlags: ['chest-pain'],
+        joints: [],
+      }),
+    ),
+  takeOn: (access) =>
+    handleMatter(access, patientId, {
+      key: 'decision right-knee',
+      act: 'assign',
+      until: null,
+      assignee: { id: 'clinician-a', name: 'A' },
+      reason: '',
+    }),
+  name: (access) => nameDeputy(access, deputyId),
+  nobody: (access) => nameDeputy(access, null),
+};
+
+const sorted = <R extends { readonly key: string }>(rows: readonly R[]) =>
+  [...rows].sort((a, b) => (a.key < b.key ? -1 : 1));
+
+describe('the worklist over the care around the dose', () => {
+  it('kept on write is the one rebuilt, now and twenty days later with no write in between', async () => {
+    const history = fc.array(
+      fc.record({ act: fc.constantFrom(...Object.keys(acts)), hours: fc.integer({ min: 1, max: 40 }) }),
+      { minLength: 5, maxLength: 16 },
+    );
+    const seen = new Set<string>();
+    await fc.assert(
+      fc.asyncProperty(history, async (steps) => {
+        store.close();
+        await begin();
+        let hours = 0;
+        for (const step of steps) {
+          hours += step.hours;
+          await acts[step.act]!(at(hours));
+        }
+        const stored = await store.read.select().from(matter);
+        for (const row of stored) seen.add(row.kind);
+        const rebuilt = await rebuiltMatters(at(hours));
+        expect(sorted(stored)).toEqual(sorted(rebuilt.map((row) => ({ snoozedUntil: null, ...row }))));
+        const later = at(hours + 20 * 24);
+        const shown = async () =>
+          (await worklistPage(later, { after: null, limit: 50, kind: null, assignedTo: null })).lines;
+        const before = await shown();
+        await rebuildWorklist(later);
+        expect(await shown()).toEqual(before);
+      }),
+      { seed: 20260131, numRuns: 40 },
+    );
+    const ours = ['danger-passed', 'event-review', 'before-visit-answers', 'limit-ended', 'break-over'];
+    expect(ours.filter((kind) => !seen.has(kind))).toEqual([]);
+  }, 120_000);
+
+  it('an untouched patient has no matter of care', async () => {
+    const rows = await rebuiltMatters(accessOf(store, 'a', 'clinician-a', start + dayMs));
+    expect(rows.map(({ kind }) => kind)).not.toContain('event-review');
+    expect(rows.map(({ kind }) => kind)).not.toContain('limit-ended');
+  });
+});
+
+describe('the file itself', () => {
+  it.each([
+    [
+      'a break without its kind',
+      "INSERT INTO episode_change (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, episode_id, state, on_day, reason, closed_matters) VALUES ('c', 'a', 'P', 0, 'x', 'x', 'e', 'on-break', '2026-03-02', 'r', '[]')",
+    ],
+    [
+      'a remote visit without a call-back number',
+      "INSERT INTO visit (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, day, place, present) VALUES ('v', 'a', 'P', 0, 'x', 'x', '2026-03-02', 'video', '[]')",
+    ],
+    [
+      'a wrap opened without a reason',
+      "INSERT INTO home_check (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, limb, side, day, releases_with_left_hand, releases_with_right_hand, feeling_intact, knows_to_release, wrap_opened) VALUES ('h', 'a', 'P', 0, 'x', 'x', 'leg', 'left', '2026-03-02', 1, 1, 1, 1, 1)",
+    ],
+    [
+      'an agreement of an unknown kind',
+      "INSERT INTO consent (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, kind, act, wording_version, said_to) VALUES ('k', 'a', 'P', 0, 'x', 'x', 'anything', 'given', 0, 'clinician')",
+    ],
+  ])('refuses %s', async (_name, insert) => {
+    await openEpisode(at(0), patientId, newEpisode, 'Test');
+    expect(() => store.writer.client.exec(insert.replace("'P'", `'${patientId}'`))).toThrow(/CHECK/);
+  });
+});
