@@ -1,0 +1,109 @@
+/**
+ * Who may open each page, and who each route answers. The guard is the first thing a page does; a
+ * page or route without a row here fails the test.
+ */
+import { describe, expect, it } from 'vitest';
+import { allFiles, textOf } from './repository.ts';
+
+type Who = 'anybody' | 'signed in' | 'clinician' | 'record' | 'patient' | 'staff' | 'administrator';
+
+/** What a page must call, before anything of a record is asked for. */
+const guards: Readonly<Record<Who, RegExp>> = {
+  anybody: /^(?![\s\S]*\b(serverCaller|clinicPage|recordPage|carePage)\()/,
+  'signed in': /await requireAnyone\(\)/,
+  clinician: /await (clinicPage\(\)|requirePerson\('clinician'\))/,
+  record: /await (recordPage|carePage)\(params/,
+  patient: /await requirePerson\('patient'\)/,
+  staff: /await requirePerson\('clinician', 'administrator'\)/,
+  administrator: /await requireAdministrator\(\)/,
+};
+
+const pages: Readonly<Record<string, Who>> = {
+  '(account)/account/codes': 'signed in',
+  '(account)/account': 'signed in',
+  '(account)/administration/choices': 'staff',
+  '(account)/administration': 'administrator',
+  '(account)/join': 'anybody',
+  '(account)/open-record/[id]': 'clinician',
+  '(account)/pin': 'anybody',
+  '(account)/who-opened': 'patient',
+  '(clinician)/calculations/[id]': 'clinician',
+  '(clinician)/calculations': 'clinician',
+  '(clinician)/patients/[id]/access': 'record',
+  '(clinician)/patients/[id]/care/appointments': 'record',
+  '(clinician)/patients/[id]/care/before-visit': 'record',
+  '(clinician)/patients/[id]/care/course': 'record',
+  '(clinician)/patients/[id]/care/first-visit': 'record',
+  '(clinician)/patients/[id]/care': 'record',
+  '(clinician)/patients/[id]/handover': 'record',
+  '(clinician)/patients/[id]/measurements': 'record',
+  '(clinician)/patients/[id]': 'record',
+  '(clinician)/patients/[id]/prescribe': 'record',
+  '(clinician)/patients/[id]/prescriptions': 'record',
+  '(clinician)/patients/[id]/programme': 'record',
+  '(clinician)/patients/[id]/review': 'record',
+  '(clinician)/patients/[id]/screening': 'record',
+  '(clinician)/patients/new': 'clinician',
+  '(clinician)/patients': 'clinician',
+  '(clinician)/rules': 'clinician',
+  '(clinician)/worklist': 'clinician',
+  '(patient)/before-visit/agreements': 'patient',
+  '(patient)/before-visit': 'patient',
+  '(patient)/how-it-went': 'patient',
+  '(patient)/today': 'patient',
+  '.': 'anybody',
+  'sign-in': 'anybody',
+};
+
+/** What decides at each route. */
+const routes: Readonly<Record<string, RegExp>> = {
+  'api/auth/[...all]': /signInDoor\(/,
+  'api/entries': /entriesDoor\(/,
+  'api/trpc/[trpc]': /trpcDoor\(/,
+  // Asked from this machine only, and in the demo only.
+  'demo/clock': /!at\.settings\.DEMO \|\| !isLocal\(/,
+  metrics: /isLocal\(request\.headers\)/,
+  // Say nothing of anybody.
+  healthz: /new Response\('ok/,
+  readyz: /readiness\(\)/,
+  // A script and a list of hashed files, the same for everybody.
+  'sw.js': /new Response\(/,
+};
+
+const placesOf = (name: RegExp): readonly (readonly [string, string])[] =>
+  allFiles().flatMap((file) => {
+    const place = name.exec(file)?.[1];
+    return place === undefined ? [] : [[place === '' ? '.' : place.replace(/\/$/, ''), file] as const];
+  });
+
+const foundPages = placesOf(/^src\/app\/(.*?)page\.tsx$/);
+const foundRoutes = placesOf(/^src\/app\/(.*?)route\.tsx?$/);
+
+describe('who may open which page', () => {
+  it('every page has a row, and every row a page', () => {
+    expect(foundPages.map(([place]) => place).sort()).toEqual(Object.keys(pages).sort());
+  });
+
+  it.each(foundPages)('%s', (place, file) => {
+    const who = pages[place]!;
+    expect([place, who, guards[who].test(textOf(file))]).toEqual([place, who, true]);
+  });
+
+  it('the shared starts of clinic pages ask for a clinician themselves', () => {
+    const start = textOf('src/app/(clinician)/clinic-page.ts');
+    expect(start).toMatch(
+      /clinicPage = async \(\) => \{\n {2}const person = await requirePerson\('clinician'\);/,
+    );
+    expect(start).toMatch(/recordPage = async[\s\S]*?await clinicPage\(\)/);
+  });
+});
+
+describe('what decides at each route', () => {
+  it('every route has a row, and every row a route', () => {
+    expect(foundRoutes.map(([place]) => place).sort()).toEqual(Object.keys(routes).sort());
+  });
+
+  it.each(foundRoutes)('%s', (place, file) => {
+    expect([place, routes[place]!.test(textOf(file))]).toEqual([place, true]);
+  });
+});
