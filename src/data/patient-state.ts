@@ -1,5 +1,5 @@
 /** What the worklist knows of one patient, read through that patient's indexes. */
-import { and, asc, desc, eq, inArray, max, min, notExists, sql } from 'drizzle-orm';
+import { and, asc, eq, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
@@ -7,20 +7,18 @@ import type { Joint } from '#core/joints.ts';
 import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { careStateOf } from './care-state.ts';
-import { clinicOf } from './people.ts';
 import {
   baseline,
-  decision,
+  type decision,
   decisionResponse,
-  entryConflict,
-  morning,
   prescription,
   prescriptionEnd,
   proposal,
-  screening,
   signature,
-  trainingSession,
 } from './schema/schema.ts';
+import { firstOf, singleFacts } from './single-facts.ts';
+import { speakingDecisions } from './speaking-decisions.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 import { toldNewOf } from './told-new.ts';
 import { prescriptionState } from './worklist-prescriptions.ts';
 
@@ -36,13 +34,9 @@ export const settledBy = (responses: Responses, decisionId: string): StandingDec
   return response.kind === 'override' && response.until ? response.until : 'for-good';
 };
 
-const responsesOf = async (access: Access, patientId: string): Promise<Responses> =>
-  newestResponses(
-    await access.store.read
-      .select()
-      .from(decisionResponse)
-      .where(and(eq(decisionResponse.clinicId, access.clinicId), eq(decisionResponse.patientId, patientId))),
-  );
+const responseRows = patientQuery((db) =>
+  db.select().from(decisionResponse).where(ofPatient(decisionResponse)),
+);
 
 type DecisionRow = Pick<
   typeof decision.$inferSelect,
@@ -74,59 +68,46 @@ export const speaking = (rows: readonly DecisionRow[], responses: Responses): re
   }));
 };
 
-const decisionsOf = async (
-  access: Access,
-  patientId: string,
-  responses: Responses,
-): Promise<readonly StandingDecision[]> => {
-  const { read } = access.store;
-  const mine = and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId));
-  const newest = await read
-    .select({ joint: decision.joint, at: max(decision.evaluatedAt) })
-    .from(decision)
-    .where(mine)
-    .groupBy(decision.joint);
-  const rows = [
-    ...(await read
-      .select()
-      .from(decision)
-      .where(and(mine, eq(decision.decision, 'pause')))),
-  ];
-  for (const { joint, at } of newest) {
-    const [row] = await read
-      .select()
-      .from(decision)
-      .where(and(mine, eq(decision.joint, joint), eq(decision.evaluatedAt, at ?? 0)))
-      .orderBy(desc(decision.id))
-      .limit(1);
-    if (row && !rows.some((one) => one.id === row.id)) rows.push(row);
-  }
-  return speaking(rows, responses);
-};
+/** The newest proposal of each prescribed exercise. */
+const proposalRows = patientQuery((db) => {
+  const older = alias(proposal, 'older') as unknown as typeof proposal;
+  const lastOfLine = db
+    .select({ lineId: older.lineId, at: max(older.madeAt) })
+    .from(older)
+    .where(ofPatient(older))
+    .groupBy(older.lineId);
+  return db
+    .select({
+      lineId: proposal.lineId,
+      exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`,
+      decisionId: proposal.decisionId,
+      madeAt: proposal.madeAt,
+      worklist: proposal.worklist,
+    })
+    .from(proposal)
+    .where(and(ofPatient(proposal), sql`(${proposal.lineId}, ${proposal.madeAt}) IN ${lastOfLine}`))
+    .orderBy(asc(proposal.madeAt), asc(proposal.id));
+});
 
 const proposalsOf = async (
   access: Access,
   patientId: string,
   responses: Responses,
 ): Promise<readonly StandingProposal[]> => {
-  const rows = await access.store.read
-    .select()
-    .from(proposal)
-    .where(and(eq(proposal.clinicId, access.clinicId), eq(proposal.patientId, patientId)))
-    .orderBy(asc(proposal.madeAt), asc(proposal.id));
+  const rows = await proposalRows(access, patientId);
   const newest = new Map(rows.map((row) => [row.lineId, row]));
-  return [...newest.values()].map((row) => ({
-    lineId: row.lineId,
-    exercise: exerciseById(row.dose.exerciseId)?.title ?? row.dose.exerciseId,
-    decisionId: row.decisionId,
-    madeAt: row.madeAt,
-    worklist: row.worklist,
-    answered: responses.has(row.decisionId),
+  return [...newest.values()].map(({ lineId, exerciseId, decisionId, madeAt, worklist }) => ({
+    lineId,
+    exercise: exerciseById(exerciseId)?.title ?? exerciseId,
+    decisionId,
+    madeAt,
+    worklist,
+    answered: responses.has(decisionId),
   }));
 };
 
-const prescriptionsOf = (access: Access, patientId: string) =>
-  access.store.read
+const versionRows = patientQuery((db) =>
+  db
     .select({
       patientId: prescription.patientId,
       lineId: prescription.lineId,
@@ -139,89 +120,37 @@ const prescriptionsOf = (access: Access, patientId: string) =>
     .from(prescription)
     .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
     .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
-    .where(and(eq(prescription.clinicId, access.clinicId), eq(prescription.patientId, patientId)))
-    .orderBy(asc(prescription.version));
+    .where(ofPatient(prescription))
+    .orderBy(asc(prescription.version)),
+);
 
-const baselinesOf = async (access: Access, patientId: string) => {
-  const rows = await access.store.read
+const baselineRows = patientQuery((db) =>
+  db
     .select({ joint: baseline.joint, frozenOn: max(baseline.frozenOn) })
     .from(baseline)
-    .where(and(eq(baseline.clinicId, access.clinicId), eq(baseline.patientId, patientId)))
-    .groupBy(baseline.joint);
-  return rows.map((row) => ({ joint: row.joint as Joint, frozenOn: row.frozenOn as Day }));
-};
+    .where(ofPatient(baseline))
+    .groupBy(baseline.joint),
+);
 
-/** Since when an entry with a doubtful clock waits for confirmation; amended ones no longer count. */
-const doubtfulSince = async (access: Access, patientId: string): Promise<number | null> => {
-  const { read } = access.store;
-  const later = alias(trainingSession, 'later');
-  const laterMorning = alias(morning, 'later_morning');
-  const amendedSession = read
-    .select({ one: sql`1` })
-    .from(later)
-    .where(and(eq(later.patientId, patientId), eq(later.amends, trainingSession.entryId)));
-  const amendedMorning = read
-    .select({ one: sql`1` })
-    .from(laterMorning)
-    .where(and(eq(laterMorning.patientId, patientId), eq(laterMorning.amends, morning.entryId)));
-  const [sessions] = await read
-    .select({ at: min(trainingSession.arrivedAt) })
-    .from(trainingSession)
-    .where(
-      and(
-        eq(trainingSession.clinicId, access.clinicId),
-        eq(trainingSession.patientId, patientId),
-        eq(trainingSession.clockDoubtful, true),
-        notExists(amendedSession),
-      ),
-    );
-  const [mornings] = await read
-    .select({ at: min(morning.arrivedAt) })
-    .from(morning)
-    .where(
-      and(
-        eq(morning.clinicId, access.clinicId),
-        eq(morning.patientId, patientId),
-        eq(morning.clockDoubtful, true),
-        notExists(amendedMorning),
-      ),
-    );
-  const found = [sessions?.at ?? null, mornings?.at ?? null].filter((at) => at !== null);
-  return found.length > 0 ? Math.min(...found) : null;
-};
-
-const lastOf = async (access: Access, patientId: string) => {
-  const { read } = access.store;
-  const [screened] = await read
-    .select({ day: max(screening.day) })
-    .from(screening)
-    .where(and(eq(screening.clinicId, access.clinicId), eq(screening.patientId, patientId)));
-  const [answered] = await read
-    .select({ day: max(morning.day) })
-    .from(morning)
-    .where(and(eq(morning.clinicId, access.clinicId), eq(morning.patientId, patientId)));
-  const [conflict] = await read
-    .select({ at: min(entryConflict.arrivedAt) })
-    .from(entryConflict)
-    .where(and(inArray(entryConflict.clinicId, [access.clinicId]), eq(entryConflict.patientId, patientId)));
-  return {
-    screenedOn: screened?.day ?? null,
-    lastMorning: answered?.day ?? null,
-    conflictSince: conflict?.at ?? null,
-  };
-};
+const baselinesOf = async (access: Access, patientId: string) =>
+  (await baselineRows(access, patientId)).map((row) => ({
+    joint: row.joint as Joint,
+    frozenOn: row.frozenOn as Day,
+  }));
 
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
-  const clinic = await clinicOf(access.store, access.clinicId);
-  const responses = await responsesOf(access, patientId);
-  const decisions = await decisionsOf(access, patientId, responses);
-  const zone = clinic?.zone ?? 'UTC';
+  const [facts] = await singleFacts(access, patientId);
+  const responses = newestResponses(await responseRows(access, patientId));
+  const decisions = speaking(await speakingDecisions(access, patientId), responses);
+  const zone = facts?.zone ?? 'UTC';
   return {
     decisions,
     proposals: await proposalsOf(access, patientId, responses),
-    ...prescriptionState(await prescriptionsOf(access, patientId), zone),
-    ...(await lastOf(access, patientId)),
-    clockDoubtfulSince: await doubtfulSince(access, patientId),
+    ...prescriptionState(await versionRows(access, patientId), zone),
+    screenedOn: facts?.screenedOn ?? null,
+    lastMorning: facts?.lastMorning ?? null,
+    conflictSince: facts?.conflictSince ?? null,
+    clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
     toldNew: await toldNewOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
     care: await careStateOf(access, patientId, decisions, zone),

@@ -1,8 +1,9 @@
 /** The newest session before which a patient said that something was new, until the screening is asked again. */
-import { and, desc, eq, max } from 'drizzle-orm';
+import { and, desc, eq, max, sql } from 'drizzle-orm';
 import type { ToldNew } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { screening, trainingSession } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 const columns = {
   patientId: trainingSession.patientId,
@@ -18,20 +19,19 @@ const told = (row: Row | undefined, screenedAt: number | null): ToldNew | null =
     ? { at: row.at, news: row.news ?? [], otherJointWorse: row.otherJointWorse === true }
     : null;
 
-export const toldNewOf = async (access: Access, patientId: string): Promise<ToldNew | null> => {
-  const { read } = access.store;
-  const [row] = await read
+/** The literal lets the file use the index that holds such sessions alone. */
+const newestTold = patientQuery((db) =>
+  db
     .select(columns)
     .from(trainingSession)
-    .where(
-      and(
-        eq(trainingSession.clinicId, access.clinicId),
-        eq(trainingSession.patientId, patientId),
-        eq(trainingSession.toldNew, true),
-      ),
-    )
+    .where(and(ofPatient(trainingSession), sql`${trainingSession.toldNew} = 1`))
     .orderBy(desc(trainingSession.arrivedAt))
-    .limit(1);
+    .limit(1),
+);
+
+export const toldNewOf = async (access: Access, patientId: string): Promise<ToldNew | null> => {
+  const { read } = access.store;
+  const [row] = await newestTold(access, patientId);
   if (!row) return null;
   const [screened] = await read
     .select({ at: max(screening.recordedAt) })

@@ -1,0 +1,55 @@
+/** Dates and instants the worklist needs of a patient, each a single value, found in one statement. */
+import { and, eq, max, min, notExists, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/sqlite-core';
+import type { Day } from '#core/day.ts';
+import { clinic, entryConflict, morning, screening, trainingSession } from './schema/schema.ts';
+import type { Db } from './store/connection.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
+
+/**
+ * First arrival of an entry whose clock is doubtful; amended ones no longer count. The literal lets the
+ * file use the index that holds doubtful entries alone.
+ */
+const firstDoubtful = (db: Db, table: typeof trainingSession | typeof morning) => {
+  const later = alias(table, 'later') as unknown as typeof table;
+  const amended = db
+    .select({ one: sql`1` })
+    .from(later)
+    .where(and(eq(later.patientId, table.patientId), eq(later.amends, table.entryId)));
+  return db
+    .select({ at: min(table.arrivedAt) })
+    .from(table)
+    .where(and(ofPatient(table), sql`${table.clockDoubtful} = 1`, notExists(amended)));
+};
+
+/** Single facts of a patient in one statement, each found by an index of its own. */
+export const singleFacts = patientQuery((db) => {
+  const screened = db
+    .select({ at: max(screening.day) })
+    .from(screening)
+    .where(ofPatient(screening));
+  const answered = db
+    .select({ at: max(morning.day) })
+    .from(morning)
+    .where(ofPatient(morning));
+  const conflict = db
+    .select({ at: min(entryConflict.arrivedAt) })
+    .from(entryConflict)
+    .where(ofPatient(entryConflict));
+  return db
+    .select({
+      zone: clinic.zone,
+      screenedOn: sql<Day | null>`(${screened})`,
+      lastMorning: sql<Day | null>`(${answered})`,
+      conflictSince: sql<number | null>`(${conflict})`,
+      doubtfulSession: sql<number | null>`(${firstDoubtful(db, trainingSession)})`,
+      doubtfulMorning: sql<number | null>`(${firstDoubtful(db, morning)})`,
+    })
+    .from(clinic)
+    .where(eq(clinic.id, sql.placeholder('clinicId')));
+});
+
+export const firstOf = (...instants: readonly (number | null | undefined)[]): number | null => {
+  const known = instants.filter((at) => typeof at === 'number');
+  return known.length > 0 ? Math.min(...known) : null;
+};
