@@ -75,14 +75,17 @@ interface Pending {
   readonly entry: Entry;
 }
 
-const queues = new WeakMap<Store, { pending: Pending[]; timer: NodeJS.Timeout | null }>();
+interface Queue {
+  readonly pending: Pending[];
+  timer: NodeJS.Timeout | null;
+}
 
-const queueOf = (store: Store) => {
-  const known = queues.get(store);
-  if (known) return known;
-  const fresh = { pending: [] as Pending[], timer: null as NodeJS.Timeout | null };
-  queues.set(store, fresh);
-  return fresh;
+/** On the store itself: the server's start and its routes are bundled apart, and both must see one queue. */
+const mark = Symbol.for('loadgate.audit-queue');
+
+const queueOf = (store: Store & { [mark]?: Queue }): Queue => {
+  store[mark] ??= { pending: [], timer: null };
+  return store[mark];
 };
 
 /** Writes all queued read rows of a store in one transaction. */

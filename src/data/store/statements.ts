@@ -88,15 +88,21 @@ export const keepStatements = (client: Client.Database): Statements => {
   };
 };
 
-const byHandle = new WeakMap<object, Statements>();
+/**
+ * The mark stands on the handle itself and is named for the whole process: the server's start and its
+ * routes are bundled apart, so a map kept in this module would be two maps.
+ */
+const mark = Symbol.for('loadgate.statements');
+
+type Marked = { [mark]?: Statements };
 
 /** Remembers whose statements a query handle's are; the connection says so when it is opened. */
 export const belongTo = (handle: object, statements: Statements): void => {
-  byHandle.set(handle, statements);
+  (handle as Marked)[mark] = statements;
 };
 
 export const statementsOf = (handle: object): Statements => {
-  const found = byHandle.get(handle);
+  const found = (handle as Marked)[mark];
   if (!found) throw new Error('This handle was not opened by the store.');
   return found;
 };
