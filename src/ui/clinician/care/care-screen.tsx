@@ -124,7 +124,7 @@ export const CareScreen = (props: CareProps) => (
     <section className="stack-close">
       <h2>Agreements</h2>
       {props.agreements.coverHours ? (
-        <p className="soft">The clinic looks at what is sent: {props.agreements.coverHours}.</p>
+        <p className="soft">The clinic looks at what is sent: {props.agreements.coverHours}</p>
       ) : null}
       <AgreementList {...props} />
     </section>

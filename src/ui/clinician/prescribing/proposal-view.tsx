@@ -8,7 +8,7 @@ import { CautionList } from './caution-list.tsx';
 
 export const ProposalView = ({ proposed }: { readonly proposed: Proposed }) => (
   <div className="stack">
-    <p className="dose-line">
+    <p className="prescribed-dose">
       <strong>{doseTitle(proposed.dose)}</strong>
       <br />
       {doseInWords(proposed.dose)}

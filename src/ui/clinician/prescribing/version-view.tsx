@@ -36,7 +36,7 @@ export const VersionView = (props: {
       <h3>
         {doseTitle(version.dose)} <span className="soft">· {methodInWords[version.dose.method]}</span>
       </h3>
-      <p className="dose-line">{doseInWords(version.dose)}</p>
+      <p className="prescribed-dose">{doseInWords(version.dose)}</p>
       <p>
         <strong>Easier session:</strong> {doseInWords(version.badDay)}
       </p>
