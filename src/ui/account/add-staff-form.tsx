@@ -26,29 +26,70 @@ const kinds = [
 
 type Kind = (typeof kinds)[number]['value'];
 
-export const rolesOf = (kind: Kind) => ({
+const rolesOf = (kind: Kind) => ({
   role: kind === 'administrator' ? 'administrator' : 'clinician',
   administers: kind !== 'clinician',
 });
 
+interface Typed {
+  readonly name: string;
+  readonly email: string;
+  readonly kind: Kind | null;
+}
+
+const missingIn = ({ name, email, kind }: Typed) => [
+  ...(name.trim().length < 2 ? [{ field: 'name', text: 'Enter the name.' }] : []),
+  ...(/^\S+@\S+$/.test(email) ? [] : [{ field: 'email', text: 'Enter an address with an @ in it.' }]),
+  ...(kind ? [] : [{ field: 'kind', text: 'Choose what this person does.' }]),
+];
+
+interface FieldsProps {
+  readonly typed: Typed;
+  readonly errorOf: (field: string) => string | undefined;
+  readonly onType: (more: Partial<Typed>) => void;
+}
+
+const StaffFields = ({ typed, errorOf, onType }: FieldsProps) => (
+  <>
+    <TextField
+      name="name"
+      label="Name"
+      hint="As it stands under a signature"
+      value={typed.name}
+      error={errorOf('name')}
+      onChange={(event) => onType({ name: event.target.value })}
+    />
+    <TextField
+      name="email"
+      type="email"
+      label="Email address"
+      value={typed.email}
+      error={errorOf('email')}
+      onChange={(event) => onType({ email: event.target.value })}
+    />
+    <RadioGroup
+      name="kind"
+      legend="What this person does"
+      options={kinds}
+      chosen={typed.kind}
+      error={errorOf('kind')}
+      onChoose={(kind) => onType({ kind })}
+    />
+  </>
+);
+
 export const AddStaffForm = () => {
   const router = useRouter();
   const asking = useAsking('name');
-  const [typed, setTyped] = useState({ name: '', email: '' });
-  const [kind, setKind] = useState<Kind | null>(null);
+  const [typed, setTyped] = useState<Typed>({ name: '', email: '', kind: null });
   const [passphrase, setPassphrase] = useState<string | null>(null);
   const add = (event: FormEvent) => {
     event.preventDefault();
-    const problems = [
-      ...(typed.name.trim().length < 2 ? [{ field: 'name', text: 'Enter the name.' }] : []),
-      ...(/^\S+@\S+$/.test(typed.email)
-        ? []
-        : [{ field: 'email', text: 'Enter an address with an @ in it.' }]),
-      ...(kind ? [] : [{ field: 'kind', text: 'Choose what this person does.' }]),
-    ];
+    const problems = missingIn(typed);
+    const { name, email, kind } = typed;
     if (problems.length > 0 || !kind) return asking.say(problems);
     void asking.ask(
-      () => change<{ passphrase: string }>('admin.staff.add', { ...typed, ...rolesOf(kind) }),
+      () => change<{ passphrase: string }>('admin.staff.add', { name, email, ...rolesOf(kind) }),
       (handed) => {
         setPassphrase(handed.passphrase);
         router.refresh();
@@ -56,34 +97,13 @@ export const AddStaffForm = () => {
     );
   };
   if (passphrase) return <HandedOver name={typed.name} passphrase={passphrase} />;
-  const set = (name: 'name' | 'email') => (event: { target: { value: string } }) =>
-    setTyped({ ...typed, [name]: event.target.value });
   return (
     <form method="post" className="stack" noValidate onSubmit={add}>
       <Asked asking={asking} />
-      <TextField
-        name="name"
-        label="Name"
-        hint="As it stands under a signature"
-        value={typed.name}
-        error={asking.errorOf('name')}
-        onChange={set('name')}
-      />
-      <TextField
-        name="email"
-        type="email"
-        label="Email address"
-        value={typed.email}
-        error={asking.errorOf('email')}
-        onChange={set('email')}
-      />
-      <RadioGroup
-        name="kind"
-        legend="What this person does"
-        options={kinds}
-        chosen={kind}
-        error={asking.errorOf('kind')}
-        onChoose={setKind}
+      <StaffFields
+        typed={typed}
+        errorOf={asking.errorOf}
+        onType={(more) => setTyped({ ...typed, ...more })}
       />
       <Button type="submit" aria-disabled={asking.isBusy || undefined}>
         Add this person

@@ -74,6 +74,54 @@ const startOf = (areas: ChoicesFormProps['areas']): Readonly<Record<string, stri
     areas.flatMap((area) => area.choices).map((choice) => [choice.id, String(choice.value)]),
   );
 
+interface AreasProps extends ChoicesFormProps {
+  readonly typed: Readonly<Record<string, string>>;
+  readonly errorOf: (field: string) => string | undefined;
+  readonly onType: (id: string, text: string) => void;
+}
+
+const ChoiceAreas = ({ areas, mayChange, typed, errorOf, onType }: AreasProps) => (
+  <>
+    {areas.map((area) => (
+      <fieldset key={area.id} disabled={!mayChange} className="fields-group">
+        <legend className="field-legend">{area.title}</legend>
+        {area.choices.map((choice) => (
+          <ChoiceRow
+            key={choice.id}
+            choice={choice}
+            text={typed[choice.id] ?? ''}
+            error={errorOf(choice.id) ?? errorOf(`choices.${choice.id}`)}
+            onType={(text) => onType(choice.id, text)}
+          />
+        ))}
+      </fieldset>
+    ))}
+  </>
+);
+
+interface KeepProps {
+  readonly preview: Preview;
+  readonly reason: string;
+  readonly error: string | undefined;
+  readonly onReason: (text: string) => void;
+  readonly onKeep: () => void;
+}
+
+const Keep = ({ preview, reason, error, onReason, onKeep }: KeepProps) => (
+  <section className="stack">
+    <ChoicePreview preview={preview} />
+    <LongTextField
+      name="reason"
+      label="Why the numbers change"
+      maxLength={500}
+      value={reason}
+      error={error}
+      onChange={(event) => onReason(event.target.value)}
+    />
+    <Button onClick={onKeep}>Keep these numbers</Button>
+  </section>
+);
+
 /** Numbers as typed; what is no number is named and nothing is sent. */
 const readAll = (typed: Readonly<Record<string, string>>) => {
   const read = Object.entries(typed).map(([id, text]) => [id, readNumber(text)] as const);
@@ -90,7 +138,7 @@ export const ChoicesForm = ({ areas, mayChange }: ChoicesFormProps) => {
   const [reason, setReason] = useState('');
   const [preview, setPreview] = useState<Preview | null>(null);
   const [isKept, setKept] = useState(false);
-  const type = (id: string) => (text: string) => {
+  const type = (id: string, text: string) => {
     setPreview(null);
     setKept(false);
     setTyped({ ...typed, [id]: text });
@@ -101,56 +149,25 @@ export const ChoicesForm = ({ areas, mayChange }: ChoicesFormProps) => {
     if (problems.length > 0) return asking.say(problems);
     void asking.ask(() => change<Preview>('admin.choices.preview', { values }), setPreview);
   };
-  const save = () => {
-    if (reason.trim().length < 3)
-      return asking.say([{ field: 'reason', text: 'Write why the numbers change.' }]);
-    const { values } = readAll(typed);
-    void asking.ask(
-      () => change('admin.choices.save', { values, reason }),
-      () => {
-        setPreview(null);
-        setReason('');
-        setKept(true);
-        router.refresh();
-      },
-    );
+  const kept = () => {
+    setPreview(null);
+    setReason('');
+    setKept(true);
+    router.refresh();
   };
+  const keep = () => {
+    const missing = [{ field: 'reason', text: 'Write why the numbers change.' }];
+    if (reason.trim().length < 3) return asking.say(missing);
+    void asking.ask(() => change('admin.choices.save', { values: readAll(typed).values, reason }), kept);
+  };
+  const error = asking.errorOf('reason');
   return (
     <form method="post" className="stack-wide" noValidate onSubmit={look}>
       <Asked asking={asking} />
-      {areas.map((area) => (
-        <fieldset key={area.id} disabled={!mayChange} className="fields-group">
-          <legend className="field-legend">{area.title}</legend>
-          {area.choices.map((choice) => (
-            <ChoiceRow
-              key={choice.id}
-              choice={choice}
-              text={typed[choice.id] ?? ''}
-              error={asking.errorOf(choice.id) ?? asking.errorOf(`choices.${choice.id}`)}
-              onType={type(choice.id)}
-            />
-          ))}
-        </fieldset>
-      ))}
-      {preview ? (
-        <section className="stack">
-          <ChoicePreview preview={preview} />
-          <LongTextField
-            name="reason"
-            label="Why the numbers change"
-            maxLength={500}
-            value={reason}
-            error={asking.errorOf('reason')}
-            onChange={(event) => setReason(event.target.value)}
-          />
-          <Button onClick={save}>Keep these numbers</Button>
-        </section>
-      ) : mayChange ? (
-        <div className="row">
-          <Button type="submit">See what would change</Button>
-          <span role="status">{isKept ? 'Kept. They count from the next decision on.' : ''}</span>
-        </div>
-      ) : null}
+      <ChoiceAreas areas={areas} mayChange={mayChange} typed={typed} errorOf={asking.errorOf} onType={type} />
+      {preview ? <Keep {...{ preview, reason, error }} onReason={setReason} onKeep={keep} /> : null}
+      {mayChange && !preview ? <Button type="submit">See what would change</Button> : null}
+      <span role="status">{isKept ? 'Kept. They count from the next decision on.' : ''}</span>
     </form>
   );
 };

@@ -1,5 +1,6 @@
 'use client';
 /** An invitation to print and hand over. The code is shown here once and kept nowhere. */
+import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { Asked } from './asked.tsx';
@@ -45,9 +46,16 @@ const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { read
 
 export const InvitationPanel = (props: InvitationPanelProps) => {
   const asking = useAsking('invite');
+  const router = useRouter();
   const [made, setMade] = useState<Made | null>(null);
   const invite = () =>
-    asking.ask(() => change<Made>('staff.phones.invite', { patientId: props.patientId }), setMade);
+    asking.ask(
+      () => change<Made>('staff.phones.invite', { patientId: props.patientId }),
+      (invitation) => {
+        setMade(invitation);
+        router.refresh();
+      },
+    );
   return (
     <div className="stack">
       <Asked asking={asking} />

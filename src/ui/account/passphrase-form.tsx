@@ -9,14 +9,20 @@ import { useAsking } from './use-asking.ts';
 
 const empty = { current: '', next: '', again: '' };
 
+type Name = keyof typeof empty;
+
+const words: Readonly<Record<Name, { readonly label: string; readonly hint?: string }>> = {
+  current: { label: 'Passphrase you have now' },
+  next: {
+    label: 'New passphrase',
+    hint: 'At least 12 characters. Several words are easiest to remember.',
+  },
+  again: { label: 'New passphrase once more' },
+};
+
 export const PassphraseForm = () => {
   const asking = useAsking('current');
   const [typed, setTyped] = useState(empty);
-  const [isTaken, setTaken] = useState(false);
-  const set = (name: keyof typeof empty) => (event: { target: { value: string } }) => {
-    setTaken(false);
-    setTyped({ ...typed, [name]: event.target.value });
-  };
   const save = (event: FormEvent) => {
     event.preventDefault();
     if (typed.next !== typed.again) {
@@ -27,37 +33,27 @@ export const PassphraseForm = () => {
     const { current, next } = typed;
     void asking.ask(
       () => change('account.changePassphrase', { current, next }),
-      () => {
-        setTyped(empty);
-        setTaken(true);
-        window.location.reload();
-      },
+      () => window.location.reload(),
     );
   };
-  const field = (name: keyof typeof empty, label: string, hint?: string) => (
-    <TextField
-      name={name}
-      type="password"
-      label={label}
-      hint={hint}
-      autoComplete={name === 'current' ? 'current-password' : 'new-password'}
-      value={typed[name]}
-      error={asking.errorOf(name)}
-      onChange={set(name)}
-    />
-  );
   return (
     <form method="post" className="stack" noValidate onSubmit={save}>
       <Asked asking={asking} />
-      {field('current', 'Passphrase you have now')}
-      {field('next', 'New passphrase', 'At least 12 characters. Several words are easiest to remember.')}
-      {field('again', 'New passphrase once more')}
-      <div className="row">
-        <Button type="submit" aria-disabled={asking.isBusy || undefined}>
-          Change passphrase
-        </Button>
-        <span role="status">{isTaken ? 'Changed. Other sign-ins have ended.' : ''}</span>
-      </div>
+      {(Object.keys(words) as Name[]).map((name) => (
+        <TextField
+          key={name}
+          {...words[name]}
+          name={name}
+          type="password"
+          autoComplete={name === 'current' ? 'current-password' : 'new-password'}
+          value={typed[name]}
+          error={asking.errorOf(name)}
+          onChange={(event) => setTyped({ ...typed, [name]: event.target.value })}
+        />
+      ))}
+      <Button type="submit" aria-disabled={asking.isBusy || undefined}>
+        Change passphrase
+      </Button>
     </form>
   );
 };
