@@ -27,6 +27,12 @@ export interface FormFrameProps extends Pick<FieldsProps, 'choices' | 'several' 
   readonly children?: ReactNode;
 }
 
+/** The page sends the form itself; the browser does not. */
+const instead = (send: () => void) => (event: FormEvent) => {
+  event.preventDefault();
+  send();
+};
+
 export const FormFrame = (props: FormFrameProps) => {
   const [typed, setTyped] = useState<Typed>(props.start ?? {});
   const [isTaken, setTaken] = useState(false);
@@ -38,12 +44,8 @@ export const FormFrame = (props: FormFrameProps) => {
     setTaken(taken);
     if (taken && props.clearsTo) setTyped(props.clearsTo);
   };
-  const onSubmit = (event: FormEvent) => {
-    event.preventDefault();
-    void send(false);
-  };
   return (
-    <form method="post" className="stack" noValidate onSubmit={onSubmit}>
+    <form method="post" className="stack" noValidate onSubmit={instead(() => void send(false))}>
       <ErrorSummary problems={submit.problems} />
       <DescriptorFields
         fields={props.fields}
