@@ -7,9 +7,14 @@ const sideInWords = { left: 'left', right: 'right', both: 'both sides' } as cons
 
 export const exerciseTitle = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
 
-/** "Knee extension with a cuff weight, left". */
+const underRestriction = (dose: Dose): string => {
+  if (dose.method !== 'occlusion') return '';
+  return dose.cuff.kind === 'elastic-wrap' ? ', with a wrap' : ', with a cuff';
+};
+
+/** "Straighten the knee, sitting, left"; the same exercise with a cuff is another line and says so. */
 export const doseTitle = (dose: Dose): string =>
-  `${exerciseTitle(dose.exerciseId)}, ${sideInWords[dose.side]}`;
+  `${exerciseTitle(dose.exerciseId)}, ${sideInWords[dose.side]}${underRestriction(dose)}`;
 
 const band = ({ low, high }: RepetitionBand): string => (low === high ? `${low}` : `${low} to ${high}`);
 

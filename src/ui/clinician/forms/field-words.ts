@@ -18,7 +18,8 @@ export const nameInWords = (name: string, unit = ''): string => {
 
 export const labelOf = (field: Field): string => {
   if (field.about) return inSentence(field.about.replace(/\.$/, ''));
-  return nameInWords(field.name, 'unit' in field ? field.unit : '');
+  // What is chosen is the exercise; its id is the program's own business.
+  return nameInWords(field.name.replace(/(?<=[a-z])Id$/, ''), 'unit' in field ? field.unit : '');
 };
 
 const named: Readonly<Record<string, string>> = {

@@ -3,6 +3,12 @@ import type { Measurement } from '#core/model/measurement.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { exerciseTitle } from '../dose-words.ts';
 
+const methodInWords = {
+  doppler: 'Doppler',
+  'pulse-oximeter': 'pulse oximeter',
+  automated: 'automated',
+} as const;
+
 export const measurementInWords = (row: Measurement): string => {
   switch (row.kind) {
     case 'body-mass':
@@ -16,7 +22,7 @@ export const measurementInWords = (row: Measurement): string => {
     case 'limb-circumference':
       return `${figure(row.circumferenceCm)} cm, ${row.site}`;
     case 'limb-occlusion-pressure':
-      return `${row.firstMmhg} and ${row.secondMmhg} mmHg; cuff ${figure(row.cuffWidthCm)} cm, ${row.position}, ${row.method.replace('-', ' ')}`;
+      return `${row.firstMmhg} and ${row.secondMmhg} mmHg; cuff ${figure(row.cuffWidthCm)} cm, ${row.position}, ${methodInWords[row.method]}`;
     case 'ankle-brachial-index':
       return `ankle ${row.dorsalisPedisMmhg} and ${row.posteriorTibialMmhg} mmHg, arm ${row.brachialMmhg.join(' and ')} mmHg`;
     case 'repetitions-to-failure':
@@ -36,14 +42,19 @@ export const measurementInWords = (row: Measurement): string => {
 
 /** What was measured, beside the kind: the limb, the exercise, the activity. */
 export const subjectOf = (row: Measurement): string => {
-  const parts = [
+  const what = [
     'exerciseId' in row ? exerciseTitle(row.exerciseId) : '',
     'activity' in row ? row.activity : '',
     row.kind === 'isometric-force' ? row.site : '',
+  ];
+  const where = [
     'side' in row ? (row.side === 'both' ? 'both sides' : row.side) : '',
     'limb' in row ? row.limb : '',
   ];
-  return parts.filter(Boolean).join(' ');
+  return [what, where]
+    .map((parts) => parts.filter(Boolean).join(' '))
+    .filter(Boolean)
+    .join(', ');
 };
 
 /** The newest of each subject, of rows that stand oldest first. */

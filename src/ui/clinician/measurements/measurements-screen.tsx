@@ -79,7 +79,7 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
       rows={[...props.rows].reverse().map((row) => ({
         key: row.id,
         cells: [
-          row.day,
+          dayInWords(row.day, props.day),
           props.forms.find((form) => form.kind === row.kind)?.title ?? row.kind,
           subjectOf(row),
           `${measurementInWords(row)}${row.confirmed ? ' (unlikely, confirmed)' : ''}`,

@@ -42,7 +42,7 @@ export const ladderRows = (family: string, person: Anthropometry): readonly Ladd
     title: exerciseById(rung.exerciseId)?.title ?? rung.exerciseId,
     effectiveLoad: rung.effectiveLoadKg === null ? 'not computed' : `${figure(rung.effectiveLoadKg)} kg`,
     measure: rung.measure
-      ? `${figure(rung.measure.value)} ${rung.measure.unit === '1' ? '' : rung.measure.unit.replace('.', '·')}, ${rung.measure.about}`
+      ? `${figure(rung.measure.value)}${rung.measure.unit === '1' ? '' : ` ${rung.measure.unit.replace('.', '·')}`}, ${rung.measure.about}`
       : 'none',
     step: stepText(rungs[place - 1], rung),
     measured: measuredText(rung),

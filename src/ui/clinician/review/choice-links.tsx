@@ -12,13 +12,15 @@ interface Option {
   readonly isChosen: boolean;
 }
 
-const Options = ({ name, options }: { readonly name: string; readonly options: readonly Option[] }) =>
-  options.length === 0 ? null : (
+const Options = ({ name, options }: { readonly name: string; readonly options: readonly Option[] }) => {
+  // An id holds no space, or the list would have no name.
+  const id = `choice-${name.toLowerCase().replaceAll(' ', '-')}`;
+  return options.length === 0 ? null : (
     <div className="choice-links">
-      <span className="choice-name" id={`choice-${name}`}>
+      <span className="choice-name" id={id}>
         {name}
       </span>
-      <ul aria-labelledby={`choice-${name}`}>
+      <ul aria-labelledby={id}>
         {options.map((option) => (
           <li key={option.key}>
             <a href={option.href} aria-current={option.isChosen ? 'true' : undefined}>
@@ -29,6 +31,7 @@ const Options = ({ name, options }: { readonly name: string; readonly options: r
       </ul>
     </div>
   );
+};
 
 export const ChoiceLinks = ({
   patientId,
