@@ -8,7 +8,7 @@ import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { DescriptorFields, type FieldsProps } from './descriptor-fields.tsx';
 import { readTyped, type Typed } from './typed.ts';
-import { useSubmit } from './use-submit.ts';
+import { type Submit, useSubmit } from './use-submit.ts';
 
 export interface FormFrameProps extends Pick<FieldsProps, 'choices' | 'several' | 'hints'> {
   /** Stands before the ids of the fields, so that several forms can share a page. */
@@ -32,6 +32,16 @@ const instead = (send: () => void) => (event: FormEvent) => {
   event.preventDefault();
   send();
 };
+
+const Unlikely = ({ submit, onConfirm }: { readonly submit: Submit; readonly onConfirm: () => void }) => (
+  <ConfirmQuestion
+    question={submit.questions.join(' ')}
+    yes="It is right, keep it"
+    no="Change it"
+    onYes={onConfirm}
+    onNo={submit.forget}
+  />
+);
 
 export const FormFrame = (props: FormFrameProps) => {
   const [typed, setTyped] = useState<Typed>(props.start ?? {});
@@ -63,13 +73,7 @@ export const FormFrame = (props: FormFrameProps) => {
       {props.children}
       {submit.needsProof ? <FreshSignIn onProved={() => void send(false)} onCancel={submit.forget} /> : null}
       {submit.questions.length > 0 ? (
-        <ConfirmQuestion
-          question={submit.questions.join(' ')}
-          yes="It is right, keep it"
-          no="Change it"
-          onYes={() => void send(true)}
-          onNo={submit.forget}
-        />
+        <Unlikely submit={submit} onConfirm={() => void send(true)} />
       ) : (
         <div className="row">
           <Button type="submit" id={buttonId} aria-disabled={submit.isBusy || undefined}>

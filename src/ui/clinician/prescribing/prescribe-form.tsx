@@ -41,6 +41,19 @@ const hints = {
 const startOf = (line: PrescribeFormProps['line']): Typed =>
   line ? { exerciseId: line.exerciseId, side: line.side } : {};
 
+const ShownProposal = ({ shown, of }: { readonly shown: Shown; readonly of: PrescribeFormProps }) => (
+  <section className="stack proposal" aria-label="Proposed dose">
+    <h2>Proposed dose</h2>
+    <ProposalView proposed={shown.proposed} />
+    <KeepAndSign
+      patientId={of.patientId}
+      wish={shown.wish}
+      lineId={of.line?.lineId ?? null}
+      signer={of.signer}
+    />
+  </section>
+);
+
 export const PrescribeForm = (props: PrescribeFormProps) => {
   const { method, patientId } = props;
   const [typed, setTyped] = useState<Typed>(startOf(props.line));
@@ -83,18 +96,7 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
           {submit.isBusy ? 'Computing…' : 'Propose a dose'}
         </Button>
       </form>
-      {shown ? (
-        <section className="stack proposal" aria-label="Proposed dose">
-          <h2>Proposed dose</h2>
-          <ProposalView proposed={shown.proposed} />
-          <KeepAndSign
-            patientId={patientId}
-            wish={shown.wish}
-            lineId={props.line?.lineId ?? null}
-            signer={props.signer}
-          />
-        </section>
-      ) : null}
+      {shown ? <ShownProposal shown={shown} of={props} /> : null}
     </div>
   );
 };

@@ -59,6 +59,40 @@ const WeekRow = (props: {
   </tr>
 );
 
+const Week = (props: {
+  readonly rows: readonly ProgrammeRow[];
+  readonly days: Days;
+  readonly onSwitch: (lineId: string, day: Weekday) => void;
+}) => (
+  // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard.
+  <section className="table-scroll" aria-label="Weekdays" tabIndex={0}>
+    <table className="table week">
+      <caption>Weekdays of each exercise in force</caption>
+      <thead>
+        <tr>
+          <th scope="col">Exercise</th>
+          {weekdays.map(({ day, short, title }) => (
+            <th key={day} scope="col" className="week-cell" abbr={title}>
+              {short}
+            </th>
+          ))}
+          <th scope="col">Days</th>
+        </tr>
+      </thead>
+      <tbody>
+        {props.rows.map((row) => (
+          <WeekRow
+            key={row.lineId}
+            row={row}
+            chosen={props.days[row.lineId] ?? []}
+            onSwitch={(day) => props.onSwitch(row.lineId, day)}
+          />
+        ))}
+      </tbody>
+    </table>
+  </section>
+);
+
 export const ProgrammeForm = (props: {
   readonly patientId: string;
   readonly rows: readonly ProgrammeRow[];
@@ -89,33 +123,7 @@ export const ProgrammeForm = (props: {
   return (
     <form method="post" className="stack" noValidate onSubmit={save}>
       <ErrorSummary problems={submit.problems} />
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard. */}
-      <section className="table-scroll" aria-label="Weekdays" tabIndex={0}>
-        <table className="table week">
-          <caption>Weekdays of each exercise in force</caption>
-          <thead>
-            <tr>
-              <th scope="col">Exercise</th>
-              {weekdays.map(({ day, short, title }) => (
-                <th key={day} scope="col" className="week-cell" abbr={title}>
-                  {short}
-                </th>
-              ))}
-              <th scope="col">Days</th>
-            </tr>
-          </thead>
-          <tbody>
-            {props.rows.map((row) => (
-              <WeekRow
-                key={row.lineId}
-                row={row}
-                chosen={days[row.lineId] ?? []}
-                onSwitch={(day) => change(row.lineId, day)}
-              />
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <Week rows={props.rows} days={days} onSwitch={change} />
       <div className="row">
         <Button type="submit" id="save-programme" aria-disabled={submit.isBusy || undefined}>
           Save the week

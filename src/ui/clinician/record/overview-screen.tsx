@@ -117,6 +117,38 @@ const ProfileList = ({ patient, review, day }: Pick<OverviewProps, 'patient' | '
   return <DefinitionList rows={rows} />;
 };
 
+const InForce = (props: OverviewProps) => (
+  <>
+    <DataTable
+      caption="Signed prescriptions in force"
+      hidesCaption
+      columns={[
+        { key: 'exercise', title: 'Exercise' },
+        { key: 'method', title: 'Method' },
+        { key: 'dose', title: 'Dose' },
+        { key: 'signed', title: 'Signed' },
+      ]}
+      rows={props.prescriptions.inForce.map((row) => ({
+        key: row.id,
+        cells: [
+          doseTitle(row.dose),
+          methodInWords[row.dose.method],
+          doseInWords(row.dose),
+          `${row.signedName}, ${row.signedAt === null ? '' : momentInWords(row.signedAt, props.clock)}`,
+        ],
+      }))}
+      empty="Nothing is in force. Screen, measure, then prescribe."
+    />
+    {props.prescriptions.unsigned.length > 0 ? (
+      <p>
+        <a href={`/patients/${props.patient.id}/prescriptions#unsigned`}>
+          {props.prescriptions.unsigned.length} waiting for a signature
+        </a>
+      </p>
+    ) : null}
+  </>
+);
+
 export const OverviewScreen = (props: OverviewProps) => (
   <div className="stack-wide">
     <section className="stack-close">
@@ -129,33 +161,7 @@ export const OverviewScreen = (props: OverviewProps) => (
     </section>
     <section className="stack-close">
       <h2>In force</h2>
-      <DataTable
-        caption="Signed prescriptions in force"
-        hidesCaption
-        columns={[
-          { key: 'exercise', title: 'Exercise' },
-          { key: 'method', title: 'Method' },
-          { key: 'dose', title: 'Dose' },
-          { key: 'signed', title: 'Signed' },
-        ]}
-        rows={props.prescriptions.inForce.map((row) => ({
-          key: row.id,
-          cells: [
-            doseTitle(row.dose),
-            methodInWords[row.dose.method],
-            doseInWords(row.dose),
-            `${row.signedName}, ${row.signedAt === null ? '' : momentInWords(row.signedAt, props.clock)}`,
-          ],
-        }))}
-        empty="Nothing is in force. Screen, measure, then prescribe."
-      />
-      {props.prescriptions.unsigned.length > 0 ? (
-        <p>
-          <a href={`/patients/${props.patient.id}/prescriptions#unsigned`}>
-            {props.prescriptions.unsigned.length} waiting for a signature
-          </a>
-        </p>
-      ) : null}
+      <InForce {...props} />
     </section>
     <section className="stack-close">
       <h2>Care profile</h2>

@@ -76,6 +76,17 @@ const unknownOf = (decision: Decision): readonly string[] => {
   ];
 };
 
+const Reasons = ({ decision }: { readonly decision: Decision }) =>
+  decision.reasons.length > 0 ? (
+    <ul className="plain-list reasons">
+      {decision.reasons.map((reason) => (
+        <ReasonView key={reason.rule} reason={reason} />
+      ))}
+    </ul>
+  ) : (
+    <p className="soft">No rule fired: nothing that was asked stood in the way of a step.</p>
+  );
+
 export const DecisionView = ({
   decision,
   at,
@@ -102,15 +113,7 @@ export const DecisionView = ({
         {decision.largestStep ? `Largest step: ${stepInWords[decision.largestStep]}. ` : ''}
         {sentence(`${todayInWords[decision.today]}; ${contactInWords[decision.contact]}.`)}
       </p>
-      {decision.reasons.length > 0 ? (
-        <ul className="plain-list reasons">
-          {decision.reasons.map((reason) => (
-            <ReasonView key={reason.rule} reason={reason} />
-          ))}
-        </ul>
-      ) : (
-        <p className="soft">No rule fired: nothing that was asked stood in the way of a step.</p>
-      )}
+      <Reasons decision={decision} />
       {unknown.length > 0 ? <p>Not known at the time: {unknown.join(', ')}.</p> : null}
       {proposals.length > 0 ? (
         <>

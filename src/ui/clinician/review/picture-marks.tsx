@@ -1,20 +1,8 @@
 /** The marks of the picture that stand still: thresholds, gaps, sessions, answers, labels of the days. */
-import type { LoadMark, PainMark, Picture } from '#core/review/picture.ts';
+import type { LoadMark, PainMark } from '#core/review/picture.ts';
 import { figure } from '#core/review/plain-words.ts';
-import type { Area, Scale } from './picture-scale.ts';
-
-interface Drawn {
-  readonly picture: Picture;
-  readonly scale: Scale;
-  readonly area: Area;
-}
-
-const Level = (props: {
-  readonly className: string;
-  readonly from: number;
-  readonly to: number;
-  readonly y: number;
-}) => <line className={props.className} x1={props.from} x2={props.to} y1={props.y} y2={props.y} />;
+import { DayAxis, type Drawn, Level, PainAxis } from './picture-axes.tsx';
+import type { Scale } from './picture-scale.ts';
 
 /** As they stood at the time: a newer freeze moves the line on its day. */
 const Thresholds = ({ picture, scale, area }: Drawn) => {
@@ -143,44 +131,6 @@ const PainShape = ({ mark, scale }: { readonly mark: PainMark; readonly scale: S
     </g>
   );
 };
-
-const painLevels = [0, 5, 10];
-
-const PainAxis = ({ scale, area }: Drawn) => (
-  <g>
-    <Level className="pic-axis-soft" from={area.x} to={area.x + area.width} y={scale.painHead} />
-    {painLevels.map((level) => (
-      <text key={level} className="pic-last" x={area.x - 8} y={scale.pain(level) + 4}>
-        {level}
-      </text>
-    ))}
-    <text className="pic-title" x={area.x + 4} y={scale.foot - 4}>
-      Pain, 0 to 10 downwards
-    </text>
-  </g>
-);
-
-const DayAxis = ({ picture, scale, area }: Drawn) => (
-  <g>
-    <Level className="pic-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
-    {picture.ticks.map((tick) => {
-      const x = scale.x(tick.day);
-      const isLast = tick.day === picture.today;
-      return (
-        <g key={tick.day}>
-          <line className="pic-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
-          <text
-            className={isLast ? 'pic-last' : 'pic-middle'}
-            x={isLast ? area.x + area.width : x}
-            y={scale.loadFoot + 19}
-          >
-            {tick.label}
-          </text>
-        </g>
-      );
-    })}
-  </g>
-);
 
 export const PictureMarks = (props: Drawn) => {
   const { picture, scale, area } = props;

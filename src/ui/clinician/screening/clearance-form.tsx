@@ -11,9 +11,9 @@ import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { LongTextField } from '#ui/shared/text-field.tsx';
 import { client } from '../client.ts';
-import { useSubmit } from '../forms/use-submit.ts';
+import { type Submit, useSubmit } from '../forms/use-submit.ts';
 import { methodInWords } from '../words.ts';
-import { groupedReasons } from './outcome-table.tsx';
+import { type GroupedReason, groupedReasons } from './outcome-table.tsx';
 import { limbOptions } from './sheet-state.ts';
 
 export const clearable = (outcomes: readonly MethodOutcome[]) =>
@@ -45,6 +45,62 @@ const missingIn = ({ method, closings, limb, reason }: typeof start) => [
   ...(reason.trim() === '' ? [{ field: 'reason', text: 'Write why it is cleared, and who said so.' }] : []),
 ];
 
+interface ClearanceFieldsProps {
+  readonly methods: readonly Method[];
+  readonly reasons: readonly GroupedReason[];
+  readonly typed: typeof start;
+  readonly change: (more: Partial<typeof start>) => void;
+  readonly errorOf: Submit['errorOf'];
+}
+
+const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: ClearanceFieldsProps) => (
+  <>
+    <RadioGroup
+      name="clear-method"
+      legend="Method"
+      error={errorOf('method')}
+      isWrapped
+      options={methods.map((method) => ({ value: method, label: methodInWords[method] }))}
+      chosen={typed.method}
+      onChoose={(method) => change({ method, closings: [] })}
+    />
+    {typed.method ? (
+      <CheckboxGroup
+        name="clear-closings"
+        legend="What is cleared"
+        error={errorOf('closings')}
+        options={reasons.map((reason) => ({
+          value: reason.code,
+          label: reason.text,
+          hint:
+            reason.clearedBy === 'physician'
+              ? 'Needs a physician’s word: name them and the day in the reason.'
+              : `Reaches ${reason.limbs.join(', ')}`,
+        }))}
+        chosen={typed.closings}
+        onChoose={(closings) => change({ closings })}
+      />
+    ) : null}
+    <RadioGroup
+      name="clear-limb"
+      legend="For"
+      error={errorOf('limb')}
+      isWrapped
+      options={limbChoices}
+      chosen={typed.limb}
+      onChoose={(limb) => change({ limb })}
+    />
+    <LongTextField
+      name="clear-reason"
+      label="Reason"
+      hint="What was found and who said so. It is shown with your name wherever the method is used."
+      error={errorOf('reason')}
+      value={typed.reason}
+      onChange={(event) => change({ reason: event.target.value })}
+    />
+  </>
+);
+
 export const ClearanceForm = (props: {
   readonly patientId: string;
   readonly outcomes: readonly MethodOutcome[];
@@ -73,48 +129,12 @@ export const ClearanceForm = (props: {
     <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />
       {submit.needsProof ? <FreshSignIn onProved={submit.forget} onCancel={submit.forget} /> : null}
-      <RadioGroup
-        name="clear-method"
-        legend="Method"
-        error={submit.errorOf('method')}
-        isWrapped
-        options={methods.map((method) => ({ value: method, label: methodInWords[method] }))}
-        chosen={typed.method}
-        onChoose={(method) => change({ method, closings: [] })}
-      />
-      {typed.method ? (
-        <CheckboxGroup
-          name="clear-closings"
-          legend="What is cleared"
-          error={submit.errorOf('closings')}
-          options={reasons.map((reason) => ({
-            value: reason.code,
-            label: reason.text,
-            hint:
-              reason.clearedBy === 'physician'
-                ? 'Needs a physician’s word: name them and the day in the reason.'
-                : `Reaches ${reason.limbs.join(', ')}`,
-          }))}
-          chosen={typed.closings}
-          onChoose={(closings) => change({ closings })}
-        />
-      ) : null}
-      <RadioGroup
-        name="clear-limb"
-        legend="For"
-        error={submit.errorOf('limb')}
-        isWrapped
-        options={limbChoices}
-        chosen={typed.limb}
-        onChoose={(limb) => change({ limb })}
-      />
-      <LongTextField
-        name="clear-reason"
-        label="Reason"
-        hint="What was found and who said so. It is shown with your name wherever the method is used."
-        error={submit.errorOf('reason')}
-        value={typed.reason}
-        onChange={(event) => change({ reason: event.target.value })}
+      <ClearanceFields
+        methods={methods}
+        reasons={reasons}
+        typed={typed}
+        change={change}
+        errorOf={submit.errorOf}
       />
       <Button type="submit" id="clear-send" aria-disabled={submit.isBusy || undefined}>
         Clear, with precautions

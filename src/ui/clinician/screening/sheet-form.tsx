@@ -18,6 +18,45 @@ import {
   unanswered,
 } from './sheet-state.ts';
 
+const SheetGroups = ({
+  sheet,
+  state,
+  onChange,
+}: {
+  readonly sheet: SheetAnswer;
+  readonly state: SheetState;
+  readonly onChange: (id: string, item: ItemState) => void;
+}) => (
+  <>
+    {sheetGroups(sheet.items).map((group) => (
+      <section key={group.title} className="stack-close">
+        <h3>{group.title}</h3>
+        {group.items.map((item) => (
+          <SheetItem
+            key={item.id}
+            item={item}
+            state={state[item.id] ?? unanswered}
+            previous={
+              sheet.newest
+                ? answerInWords(
+                    item,
+                    sheet.newest.answers.find((answer) => answer.item === item.id),
+                  )
+                : null
+            }
+            onChange={onChange}
+          />
+        ))}
+      </section>
+    ))}
+  </>
+);
+
+const progressInWords = (answered: number, all: number, taken: string): string =>
+  taken !== '' && answered === 0
+    ? taken
+    : `${answered} of ${all} answered. What is not answered keeps the methods that need it closed.`;
+
 export const SheetForm = ({
   patientId,
   sheet,
@@ -56,36 +95,12 @@ export const SheetForm = ({
           question anew.
         </p>
       ) : null}
-      {sheetGroups(sheet.items).map((group) => (
-        <section key={group.title} className="stack-close">
-          <h3>{group.title}</h3>
-          {group.items.map((item) => (
-            <SheetItem
-              key={item.id}
-              item={item}
-              state={state[item.id] ?? unanswered}
-              previous={
-                newest
-                  ? answerInWords(
-                      item,
-                      newest.answers.find((answer) => answer.item === item.id),
-                    )
-                  : null
-              }
-              onChange={change}
-            />
-          ))}
-        </section>
-      ))}
+      <SheetGroups sheet={sheet} state={state} onChange={change} />
       <div className="row sheet-foot">
         <Button type="submit" id="record-sheet" aria-disabled={submit.isBusy || undefined}>
           {submit.isBusy ? 'Recording…' : 'Record this sheet'}
         </Button>
-        <span role="status">
-          {taken && answers.length === 0
-            ? taken
-            : `${answers.length} of ${sheet.items.length} answered. What is not answered keeps the methods that need it closed.`}
-        </span>
+        <span role="status">{progressInWords(answers.length, sheet.items.length, taken)}</span>
       </div>
     </form>
   );

@@ -14,13 +14,44 @@ const fields: readonly Field[] = [
   { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, about: 'Reason' },
 ];
 
-export const MatterActions = (props: {
+interface OneMatter {
   readonly patientId: string;
   readonly matterKey: string;
   /** The matter in words, for those who hear the buttons. */
   readonly about: string;
-  readonly canPutOff: boolean;
-}) => {
+}
+
+const PutOff = ({ patientId, matterKey: key, about }: OneMatter) => {
+  const router = useRouter();
+  return (
+    <Disclosure
+      summary={
+        <>
+          Put off<span className="only-heard">: {about}</span>
+        </>
+      }
+    >
+      <FormFrame
+        prefix={`later-${patientId}-`}
+        fields={fields}
+        label="Put off"
+        taken="Put off."
+        hints={{ until: 'As YYYY-MM-DD, at most 14 days ahead.' }}
+        send={async ({ until, reason }) => {
+          await client.staff.worklist.snooze.mutate({
+            patientId,
+            key,
+            until: String(until),
+            reason: String(reason),
+          });
+          router.refresh();
+        }}
+      />
+    </Disclosure>
+  );
+};
+
+export const MatterActions = (props: OneMatter & { readonly canPutOff: boolean }) => {
   const { patientId, matterKey: key, about } = props;
   const router = useRouter();
   const id = `handle-${patientId}`;
@@ -47,32 +78,7 @@ export const MatterActions = (props: {
         >
           Take on<span className="only-heard">: {about}</span>
         </Button>
-        {props.canPutOff ? (
-          <Disclosure
-            summary={
-              <>
-                Put off<span className="only-heard">: {about}</span>
-              </>
-            }
-          >
-            <FormFrame
-              prefix={`later-${patientId}-`}
-              fields={fields}
-              label="Put off"
-              taken="Put off."
-              hints={{ until: 'As YYYY-MM-DD, at most 14 days ahead.' }}
-              send={async ({ until, reason }) => {
-                await client.staff.worklist.snooze.mutate({
-                  patientId,
-                  key,
-                  until: String(until),
-                  reason: String(reason),
-                });
-                router.refresh();
-              }}
-            />
-          </Disclosure>
-        ) : null}
+        {props.canPutOff ? <PutOff patientId={patientId} matterKey={key} about={about} /> : null}
       </div>
     </div>
   );

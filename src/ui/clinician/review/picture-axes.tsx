@@ -1,0 +1,54 @@
+/** The two axes of the picture: days between the panels, pain downwards. */
+import type { Picture } from '#core/review/picture.ts';
+import type { Area, Scale } from './picture-scale.ts';
+
+export interface Drawn {
+  readonly picture: Picture;
+  readonly scale: Scale;
+  readonly area: Area;
+}
+
+export const Level = (props: {
+  readonly className: string;
+  readonly from: number;
+  readonly to: number;
+  readonly y: number;
+}) => <line className={props.className} x1={props.from} x2={props.to} y1={props.y} y2={props.y} />;
+
+const painLevels = [0, 5, 10];
+
+export const PainAxis = ({ scale, area }: Drawn) => (
+  <g>
+    <Level className="pic-axis-soft" from={area.x} to={area.x + area.width} y={scale.painHead} />
+    {painLevels.map((level) => (
+      <text key={level} className="pic-last" x={area.x - 8} y={scale.pain(level) + 4}>
+        {level}
+      </text>
+    ))}
+    <text className="pic-title" x={area.x + 4} y={scale.foot - 4}>
+      Pain, 0 to 10 downwards
+    </text>
+  </g>
+);
+
+export const DayAxis = ({ picture, scale, area }: Drawn) => (
+  <g>
+    <Level className="pic-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
+    {picture.ticks.map((tick) => {
+      const x = scale.x(tick.day);
+      const isLast = tick.day === picture.today;
+      return (
+        <g key={tick.day}>
+          <line className="pic-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
+          <text
+            className={isLast ? 'pic-last' : 'pic-middle'}
+            x={isLast ? area.x + area.width : x}
+            y={scale.loadFoot + 19}
+          >
+            {tick.label}
+          </text>
+        </g>
+      );
+    })}
+  </g>
+);
