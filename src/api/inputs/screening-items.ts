@@ -8,17 +8,17 @@ export const unknownItems = (answers: readonly { readonly item: string }[]): rea
   const twice = ids.filter((id, place) => ids.indexOf(id) !== place);
   return [
     ...unknown.map(
-      ({ item }): Refusal => ({
+      (): Refusal => ({
         field: 'input.answers',
         code: 'not-listed',
-        reason: `There is no screening item named ${item}.`,
+        reason: 'An answer names an item that is not on the sheet. Load the page again.',
       }),
     ),
     ...twice.map(
-      (item): Refusal => ({
+      (): Refusal => ({
         field: 'input.answers',
         code: 'inconsistent',
-        reason: `Answer ${item} once, not twice.`,
+        reason: 'An item is answered twice. Answer each once.',
       }),
     ),
   ];
