@@ -58,6 +58,7 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
   const { question, given, onGive } = props;
   return (
     <form
+      method="post"
       className="stack"
       noValidate
       onSubmit={(event) => {
