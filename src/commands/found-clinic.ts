@@ -1,0 +1,63 @@
+/**
+ * Founds a clinic in the database file and opens its first administrator's sign-in. The passphrase is
+ * printed once; everybody else is added by that person on the pages.
+ */
+import { randomUUID } from 'node:crypto';
+import { parseArgs } from 'node:util';
+import { dayAt, isZone } from '#data/civil-time.ts';
+import { foundClinic } from '#data/people.ts';
+import { addStaff } from '#data/staff.ts';
+import { openRuntime } from '#server/runtime.ts';
+import { readEnvironment } from './environment.mjs';
+import { CannotGoOn } from './say.mjs';
+
+const names = ['name', 'zone', 'phone', 'emergency', 'cover', 'administrator', 'email'] as const;
+type Given = Readonly<Record<(typeof names)[number], string>>;
+
+const usage =
+  'Usage: DATABASE_FILE=… npm run found-clinic -- --name "…" --zone Europe/Dublin --phone "…" --emergency 112 --cover "Weekdays 9 to 17" --administrator "Given Family" --email a@clinic.example';
+
+const givenIn = (args: readonly string[]): Given => {
+  const options = Object.fromEntries(names.map((name) => [name, { type: 'string' as const }]));
+  let values: Partial<Record<string, unknown>>;
+  try {
+    values = parseArgs({ args: [...args], options, strict: true }).values;
+  } catch {
+    throw new CannotGoOn(usage, 2);
+  }
+  const missing = names.filter((name) => typeof values[name] !== 'string' || values[name] === '');
+  if (missing.length > 0) throw new CannotGoOn(`Missing: ${missing.join(', ')}. ${usage}`, 2);
+  const given = values as Given;
+  if (!isZone(given.zone)) throw new CannotGoOn(`"${given.zone}" is not the name of a time zone.`, 2);
+  if (!/^\S+@\S+$/.test(given.email)) throw new CannotGoOn('--email is an address with an @ in it.', 2);
+  return given;
+};
+
+export const run = async (args: readonly string[]): Promise<number> => {
+  const given = givenIn(args);
+  const { store, keys } = openRuntime(readEnvironment());
+  try {
+    const clinicId = randomUUID();
+    const now = Date.now();
+    const { name, zone, phone, emergency: emergencyNumber, cover: coverHours } = given;
+    const handed = await store.write(async () => {
+      await foundClinic(store, { id: clinicId, name, zone, phone, emergencyNumber, coverHours }, now);
+      const actor = { actorId: 'set-up', actorName: 'Set-up' };
+      const access = { store, auditKey: keys.audit, clinicId, now, day: dayAt(now, zone), ...actor };
+      const { administrator, email } = given;
+      const added = await addStaff(access, {
+        name: administrator,
+        email,
+        role: 'administrator',
+        administers: true,
+      });
+      if (!added) throw new CannotGoOn('Somebody signs in with this address already.', 1);
+      return added;
+    });
+    console.log(`clinic ${clinicId}`);
+    console.log(`passphrase of ${given.email}, shown once and good for seven days: ${handed.passphrase}`);
+    return 0;
+  } finally {
+    store.close();
+  }
+};
