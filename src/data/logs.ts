@@ -1,6 +1,6 @@
 /** Sessions and mornings of a patient as the core sees them. A null score stays null; an amended entry is replaced. */
 import { and, asc, eq, gte, sql } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
+import { type Day, daysBetween } from '#core/day.ts';
 import type {
   JointMorningAnswers,
   JointSessionAnswers,
@@ -8,8 +8,10 @@ import type {
   SessionRecord,
   SetRecord,
 } from '#core/model/record.ts';
+import { programmeChoices } from '#core/programme/choices.ts';
 import type { Access } from './access.ts';
-import { minuteOfDay } from './civil-time.ts';
+import { choiceValue } from './choices.ts';
+import { dayAt, minuteOfDay } from './civil-time.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession, twoHours } from './schema/schema.ts';
 import { type Cell, nestedRows, numberIn, yesIn } from './store/nested-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -203,12 +205,28 @@ const morningRows = patientQuery((db) =>
       fatigue: morning.fatigue,
       fatigueState: morning.fatigueState,
       clockDoubtful: morning.clockDoubtful,
+      late: morning.late,
       joints: nestedRows(morningColumns, morningJoint, eq(morningJoint.morningId, morning.id), morningIn),
     })
     .from(morning)
     .where(inWindow(morning))
     .orderBy(asc(morning.day), asc(morning.arrivedAt)),
 );
+
+/** No minute of a day is this early: the engine takes the scores as missing and keeps the warning signs. */
+const outsideEveryWindow = -1;
+
+type MorningRow = Pick<typeof morning.$inferSelect, 'late' | 'day' | 'zone' | 'answeredAt'>;
+
+/**
+ * Given late within the clinic's days it counts as the morning's answer, whatever the hour it was given;
+ * later than that it would be guessed.
+ */
+const minuteOf = (row: MorningRow, lateDays: number): Pick<MorningRecord, 'localMinute'> => {
+  if (!row.late) return { localMinute: minuteOfDay(row.answeredAt, row.zone) };
+  const days = daysBetween(row.day, dayAt(row.answeredAt, row.zone));
+  return days <= lateDays ? {} : { localMinute: outsideEveryWindow };
+};
 
 /** Mornings of a patient from a civil day on, oldest first. */
 export const morningsOf = async (
@@ -217,11 +235,14 @@ export const morningsOf = async (
   since: Day,
 ): Promise<readonly MorningRecord[]> => {
   const rows = await morningRows(access, patientId, { since });
+  const lateDays = rows.some((row) => row.late)
+    ? await choiceValue(access, programmeChoices, 'late-morning-days')
+    : 0;
   return standing(rows).map((row) => ({
     id: row.id,
     day: row.day,
     recordedAt: row.arrivedAt,
-    localMinute: minuteOfDay(row.answeredAt, row.zone),
+    ...minuteOf(row, lateDays),
     joints: row.joints,
     redFlags: row.redFlags,
     extraPainRelief: row.extraPainRelief,

@@ -2,6 +2,7 @@
 import { daysBetween } from '#core/day.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
+import { dayAt } from './civil-time.ts';
 import { type Stored, storeMorning, storeSession, storeTwoHours } from './entries.ts';
 import { type Cause, evaluateRecord } from './evaluate.ts';
 
@@ -29,7 +30,9 @@ export const takeMorning = (access: Access, patientId: string, entry: MorningEnt
   evaluated(
     access,
     patientId,
-    () => storeMorning(access, patientId, entry, daysBetween(entry.day, access.day) > 0),
+    // Late is what was answered late; what waited for a signal was not.
+    () =>
+      storeMorning(access, patientId, entry, daysBetween(entry.day, dayAt(entry.answeredAt, entry.zone)) > 0),
     (id) => ({ cause: entry.amends ? 'amendment' : 'morning', sessionId: null, morningId: id }),
   );
 

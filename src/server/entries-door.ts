@@ -1,10 +1,12 @@
 /** A phone's queue: one entry in, through the same procedure as every other caller. */
 import { TRPCError } from '@trpc/server';
 import { Problem } from '#api/errors.ts';
+import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
 import { contextFor } from './context.ts';
 import { networkOf } from './network.ts';
 import { isOwnOrigin, jsonBody } from './origin.ts';
+import { isSealed, openSealed } from './phone-entries.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
 import type { Runtime } from './runtime.ts';
@@ -28,6 +30,20 @@ const refused = (error: unknown): Response | null => {
   return error instanceof TRPCError && error.code === 'BAD_REQUEST' ? refusal(400, 'refused', unread) : null;
 };
 
+/** Two people may share a phone: an entry of one is never taken as the other's. */
+const notThisPerson = (headers: Headers, person: Person | null): Response | null => {
+  const from = headers.get('x-loadgate-patient');
+  return from !== null && person && from !== person.patientId
+    ? refusal(403, 'not-yours', 'This entry belongs to somebody else. It stays on the phone.')
+    : null;
+};
+
+/** A sealed entry opened; one that came open as it is; null when it cannot be opened. */
+const opened = (at: Runtime, person: Person | null, body: unknown): unknown =>
+  isSealed(body) && person?.patientId
+    ? openSealed(at.keys, person.clinicId, person.patientId, body)
+    : (body ?? null);
+
 export const entriesDoor = (at: Runtime, request: Request): Promise<Response> =>
   answered('entries', async (requestId) => {
     if (!isOwnOrigin(request.headers, at.settings.PUBLIC_ORIGIN)) {
@@ -36,11 +52,15 @@ export const entriesDoor = (at: Runtime, request: Request): Promise<Response> =>
     const body = await jsonBody(request, mostBytes);
     if (!body) return refusal(400, 'refused', unread);
     const context = await contextFor(at, request.headers, observeCalls(requestId));
+    const wrong = notThisPerson(request.headers, context.person);
+    if (wrong) return wrong;
     const wait = askedTooOften(context.person?.sessionId ?? null, networkOf(request.headers));
     // The phone keeps the entry and sends it again by itself.
     if (wait > 0) return refusal(429, 'too-often', 'Too many at once. The entry is kept on this phone.');
+    const plain = opened(at, context.person, body.value);
+    if (!plain) return refusal(400, 'unreadable', unread);
     try {
-      return Response.json(await createCaller(context).patient.entries.send(body.value as never));
+      return Response.json(await createCaller(context).patient.entries.send(plain as never));
     } catch (error) {
       const answer = refused(error);
       if (answer) return answer;

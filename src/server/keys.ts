@@ -20,6 +20,8 @@ export interface Keys {
   readonly audit: Uint8Array;
   /** Signs session cookies. */
   readonly signIn: string;
+  /** From which each clinic's key pair for entries of phones is made. */
+  readonly phoneEntries: Uint8Array;
 }
 
 /** Keys beside the database unless the environment names files. */
@@ -32,5 +34,6 @@ export const keysFor = (
   const encryption = keyFrom(named.encryption ?? path.join(folder, 'encryption.key'));
   // One file, several uses: each use gets a key of its own, derived under its name.
   const signIn = createHmac('sha256', encryption).update('sign-in cookies').digest('hex');
-  return { audit, signIn };
+  const phoneEntries = createHmac('sha256', encryption).update('phone entries').digest();
+  return { audit, signIn, phoneEntries };
 };

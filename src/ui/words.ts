@@ -7,6 +7,7 @@ import { beforeVisitWords } from './words/before-visit.ts';
 import { careWords } from './words/care.ts';
 import { historyWords } from './words/history.ts';
 import { morningWords } from './words/morning.ts';
+import { ownPageWords } from './words/own-page.ts';
 import { questionWords } from './words/questions.ts';
 import { savingWords } from './words/saving.ts';
 import { sessionWords } from './words/session.ts';
@@ -14,6 +15,7 @@ import { todayWords } from './words/today.ts';
 
 const english = {
   ...todayWords,
+  ...ownPageWords,
   ...questionWords,
   ...sessionWords,
   ...careWords,
@@ -43,6 +45,18 @@ export const words: readonly Word[] = Object.entries(english).map(([key, text]) 
 
 type Values = Readonly<Record<string, string | number>>;
 
+let spoken: Readonly<Partial<Record<WordKey, string>>> = {};
+
+/**
+ * The words of another language, in this browser, for all that is shown from now on. Never called on
+ * the server, where one process speaks to many people. What a language lacks stays English.
+ */
+export const speak = (language: Readonly<Partial<Record<WordKey, string>>>): void => {
+  spoken = language;
+};
+
 /** A brace without its value is a mistake in the page, so it stays visible as it is. */
 export const say = (key: WordKey, values: Values = {}): string =>
-  english[key].replace(/\{([a-z-]+)\}/g, (whole, name: string) => String(values[name] ?? whole));
+  (spoken[key] ?? english[key]).replace(/\{([a-z-]+)\}/g, (whole, name: string) =>
+    String(values[name] ?? whole),
+  );

@@ -20,7 +20,13 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
   const signIn = 's'.repeat(64);
   const phones = () => ({ store, auditKey, now: clock.now() });
   const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, phones });
-  const at: Runtime = { settings, store, keys: { audit: auditKey, signIn }, clock, auth };
+  const at: Runtime = {
+    settings,
+    store,
+    keys: { audit: auditKey, signIn, phoneEntries: Buffer.alloc(32, 9) },
+    clock,
+    auth,
+  };
   const held = globalThis as { loadgateRuntime?: Runtime; loadgateWatch?: Watch };
   held.loadgateRuntime = at;
   logLines.length = 0;

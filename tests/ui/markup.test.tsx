@@ -6,6 +6,7 @@ import type { Kept } from '#ui/patient/outbox/outbox.ts';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { CareAdvice } from '#ui/patient/session/pages/end-pages.tsx';
 import { TodayPage, type TodayPageProps } from '#ui/patient/today/today-page.tsx';
+import { viewOnDay } from '#ui/patient/view-on-day.ts';
 import { CheckboxGroup, switched } from '#ui/shared/checkbox-group.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
@@ -20,14 +21,10 @@ const count = (html: string, part: string) => html.split(part).length - 1;
 const todayHtml = (more: Partial<TodayPageProps> = {}) =>
   renderToStaticMarkup(
     <TodayPage
-      view={today()}
+      view={viewOnDay(today(), '2026-03-09')}
       runningSince={null}
-      session="open"
-      hasToldFlag={false}
+      state={dayState(today(), [], 0)}
       isReady
-      isMorningDue={false}
-      isMorningAnswered={false}
-      isTwoHoursDue={false}
       onStart={nothing}
       onResume={nothing}
       onMorning={nothing}
@@ -117,6 +114,8 @@ describe('form parts', () => {
 });
 
 describe('today', () => {
+  const open = dayState(today(), [], 0);
+
   it('has one primary start and the lighter day beside it', () => {
     const html = todayHtml();
     expect(html).toMatch(/class="button button-wide button-large">Start the session/);
@@ -124,7 +123,7 @@ describe('today', () => {
   });
 
   it('puts the morning check first when it is due', () => {
-    const html = todayHtml({ isMorningDue: true });
+    const html = todayHtml({ state: { ...open, isMorningDue: true } });
     expect(html.indexOf('Morning check')).toBeLessThan(html.indexOf('Start the session'));
     expect(html).toMatch(/class="button button-wide button-large">Morning check/);
     expect(html).toMatch(/button-plain button-wide button-large">Start the session/);
@@ -133,11 +132,11 @@ describe('today', () => {
   it('offers no start when every exercise rests, when the session is in, or after a warning sign', () => {
     const resting = today({ exercises: [exercise('a', weightDose, { today: 'rest-this-joint' })] });
     for (const html of [
-      todayHtml({ view: resting }),
-      todayHtml({ view: today({ exercises: [] }) }),
-      todayHtml({ session: 'sent' }),
-      todayHtml({ session: 'kept-here' }),
-      todayHtml({ hasToldFlag: true }),
+      todayHtml({ view: viewOnDay(resting, resting.day) }),
+      todayHtml({ view: viewOnDay(today({ exercises: [] }), '2026-03-09') }),
+      todayHtml({ state: { ...open, session: 'sent' } }),
+      todayHtml({ state: { ...open, session: 'kept-here' } }),
+      todayHtml({ state: { ...open, hasToldFlag: true } }),
     ]) {
       expect(html).not.toContain('Start the session');
     }
@@ -158,6 +157,7 @@ describe('the day as this phone knows it', () => {
     ownerId: 'p',
     kind: 'session',
     entry: null,
+    sealed: null,
     day: '2026-03-09',
     savedAt: 0,
     isUrgent: false,

@@ -44,6 +44,7 @@ describe('what the answers about pain leave of today', () => {
       ...(score === null ? [] : [{ type: 'score' as const, key: 'before:right-knee', score }]),
       next,
       next,
+      next,
       { type: 'news', news: [] },
       next,
     );

@@ -30,6 +30,8 @@ export const opening: readonly SessionEvent[] = [
   none('before'),
   { type: 'score', key: 'before:right-knee', score: 2 },
   next,
+  { type: 'other-joint', isWorse: false },
+  next,
   { type: 'relief', relief: false },
   next,
   { type: 'news', news: [] },

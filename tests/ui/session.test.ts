@@ -5,7 +5,7 @@ import { pressed } from '#ui/patient/session/counter.tsx';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { began, begin, next, none, oneSet, onlyWeight, opening, play } from './session-play.ts';
+import { began, begin, next, none, oneSet, onlyCuff, onlyWeight, opening, play } from './session-play.ts';
 import { chairDose, exercise, today, weightDose } from './views.ts';
 
 describe('a session that begins', () => {
@@ -23,7 +23,7 @@ describe('a session that begins', () => {
         twoHoursState: 'not-applicable',
         muscleBurn: null,
         cuffDiscomfort: null,
-        gaveWay: false,
+        gaveWay: null,
       },
     ]);
   });
@@ -86,10 +86,42 @@ describe('answers', () => {
     expect(sessionEntryOf(play(worked, none('during')), began).redFlags).toEqual([]);
   });
 
-  it('the record has no gap for are asked before anything is sent', () => {
+  it('on warning signs are asked before anything is sent; every other may stand open', () => {
     const draft = play(begin(onlyWeight), ...opening);
     expect(neededStep(draft)).toBe('flags-during');
-    expect(neededStep(play(draft, none('during')))).toBe('gave-way:right-knee');
+    expect(neededStep(play(draft, none('during')))).toBeNull();
+  });
+
+  it('left open or not known after the work go out as gaps, never as no', () => {
+    const open = sessionEntryOf(play(begin(onlyWeight), ...opening), began);
+    expect(open.didExtra).toBeNull();
+    expect(open.joints[0]?.gaveWay).toBeNull();
+    const unsure = play(
+      begin(onlyWeight),
+      { type: 'gave-way', joint: 'right-knee', gaveWay: 'unknown' },
+      { type: 'extra', didExtra: 'unknown' },
+    );
+    expect(sessionEntryOf(unsure, began).joints[0]?.gaveWay).toBeNull();
+    expect(sessionEntryOf(unsure, began).didExtra).toBeNull();
+  });
+
+  it('another joint worse than usual reaches the clinic and leaves the cuff off', () => {
+    const worse = play(begin(onlyCuff), { type: 'other-joint', isWorse: true });
+    expect(sessionEntryOf(worse, began).otherJointWorse).toBe(true);
+    expect(stepsOf(worse).some((step) => step.startsWith('cuff-on'))).toBe(false);
+  });
+
+  it('anything new reaches the clinic with the session', () => {
+    const fell = play(begin(onlyWeight), { type: 'news', news: ['fall'] });
+    expect(sessionEntryOf(fell, began).news).toEqual(['fall']);
+    expect(sessionEntryOf(begin(onlyWeight), began).news).toBeNull();
+  });
+
+  it('each set says whether it was the easier session', () => {
+    const done = (isLighter: boolean) =>
+      play(begin(onlyWeight, isLighter), ...opening, next, ...oneSet(0, 1, 15, began));
+    expect(sessionEntryOf(done(true), began).sets.map((set) => set.easier)).toEqual([true]);
+    expect(sessionEntryOf(done(false), began).sets.map((set) => set.easier)).toEqual([false]);
   });
 
   it('a step opened from the check page leads back to it', () => {

@@ -5,6 +5,7 @@ import type { Contact, Today } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { GateTable } from '#core/prescribing/gate-table.ts';
+import type { Weekday } from '#core/programme/planned-sessions.ts';
 
 export interface TodayView {
   readonly day: Day;
@@ -25,7 +26,19 @@ export interface TodayView {
   /** What each answer to “pain now” leaves of today, per followed joint. */
   readonly gates: readonly GateTable[];
   /** The next-morning answers of today: due when a session was done yesterday or a joint is followed daily. */
-  readonly morning: { readonly due: boolean; readonly answered: boolean };
+  readonly morning: {
+    readonly due: boolean;
+    readonly answered: boolean;
+    /** Yesterday's check was not given and the clinic still takes it. */
+    readonly yesterdayOpen: boolean;
+    readonly canBeLate: boolean;
+  };
+  /** Last day on which dark urine and unusual muscle pain are asked apart; null = not now. */
+  readonly urineAskedUntil: Day | null;
+  /** Days for which a phone without signal may go on by this page. */
+  readonly oldPageDays: number;
+  /** Care is on a break or over: nothing is asked. */
+  readonly asksNothing: boolean;
   /** The session of today has already been sent. */
   readonly sessionSent: boolean;
   /** Most urgent contact of the standing decisions. */
@@ -46,6 +59,10 @@ export interface TodayExercise {
   readonly cautions: readonly { readonly id: string; readonly text: string }[];
   /** Stands on the programme today; true as well when no programme has been written. */
   readonly planned: boolean;
+  /** Weekdays on which it stands; null = every day, where no programme has been written. */
+  readonly weekdays: readonly Weekday[] | null;
+  /** First done, or with an increased dose, the next time it is done. */
+  readonly isNewDose: boolean;
   /** What the standing decisions leave of it today. */
   readonly today: Today;
   readonly signedName: string;

@@ -2,15 +2,18 @@
 
 import { asksNothing, type Hold, takenBackLately } from '#core/care/holds.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
-import { addDays } from '#core/day.ts';
+import { addDays, type Day } from '#core/day.ts';
 import type { Contact, Today } from '#core/engine/answers.ts';
 import { contacts, todays } from '#core/engine/answers.ts';
 import type { Standing } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 import { gateTable } from '#core/prescribing/gate-table.ts';
-import { linesOn } from '#core/programme/planned-sessions.ts';
+import { type ProgrammeChoiceId, programmeChoices } from '#core/programme/choices.ts';
+import { type Weekday, weekdayOf, weekdaysOf } from '#core/programme/planned-sessions.ts';
+import { isNewDose, urineAskedUntil } from '#core/programme/urine-question.ts';
 import type { Access } from '#data/access.ts';
 import { holdsOf } from '#data/care-around.ts';
+import { choicesOf } from '#data/choices.ts';
 import { proposalsOf } from '#data/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { messagesOf } from '#data/messages.ts';
@@ -40,7 +43,15 @@ const todayOf = (row: Prescription, standing: readonly Standing[]): Today =>
     standing.filter((one) => one.everywhere || row.joints.includes(one.joint)).map((one) => one.today),
   );
 
-const exerciseView = (row: Prescription, planned: boolean, standing: readonly Standing[]): TodayExercise => {
+interface Stand {
+  readonly day: Day;
+  /** null: every day. */
+  readonly weekdays: readonly Weekday[] | null;
+  readonly standing: readonly Standing[];
+  readonly isNewDose: boolean;
+}
+
+const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: Stand): TodayExercise => {
   const exercise = exerciseById(row.dose.exerciseId);
   return {
     prescriptionId: row.id,
@@ -51,7 +62,9 @@ const exerciseView = (row: Prescription, planned: boolean, standing: readonly St
     dose: row.dose,
     badDay: row.badDay,
     cautions: row.cautions.map((caution) => ({ id: caution.id, text: caution.patientText })),
-    planned,
+    planned: weekdays === null || weekdays.includes(weekdayOf(day)),
+    weekdays,
+    ...rest,
     today: todayOf(row, standing),
     signedName: row.signedName ?? '',
   };
@@ -60,6 +73,16 @@ const exerciseView = (row: Prescription, planned: boolean, standing: readonly St
 /** What rests for a reason outside the engine rests at least; the engine may ask for more. */
 const heldBack = (view: TodayExercise, hold: Hold | undefined): TodayExercise =>
   hold ? { ...view, today: mostCareful([view.today, hold.today]) } : view;
+
+/** Something new was told today: the cuff stays off for the day, also where a second session is begun. */
+const withoutCuff = (view: TodayExercise, isTold: boolean): TodayExercise =>
+  isTold && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
+
+const dayChoices = async (access: Access): Promise<Readonly<Record<ProgrammeChoiceId, number>>> => {
+  const own = await choicesOf(access);
+  const values = programmeChoices.map((choice) => [choice.id, own[choice.id] ?? choice.default]);
+  return Object.fromEntries(values);
+};
 
 /** Sentences about doses that changed within the last week. */
 const recentChanges = async (access: Access, patientId: string): Promise<readonly string[]> => {
@@ -78,13 +101,19 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const versions = inForce(await prescriptionsOf(access, patient.id));
   const { care, holds } = await holdsOf(access, patient.id, versions);
-  const planned = linesOn(await programmesOf(access, patient.id), access.day);
+  const programmes = await programmesOf(access, patient.id);
+  const choices = await dayChoices(access);
   const standing = [...(await standingOf(access, patient.id)).values()];
-  const mornings = await morningsOf(access, patient.id, access.day);
+  const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
   const record = await recordOf(access, patient.id);
-  const answered = mornings.some((morning) => morning.day === access.day);
+  const isQuiet = asksNothing(care);
+  const yesterday = addDays(access.day, -1);
+  const isAnswered = (day: Day) => mornings.some((morning) => morning.day === day);
+  const canBeLate = choices['late-morning-days'] > 0 && followed.length > 0 && !isQuiet;
+  const hasBegun = versions.some((row) => access.now - (row.signedAt ?? access.now) > 36 * 3_600_000);
+  const isTold = sessions.some((session) => session.day === access.day && session.toldNew);
   return {
     day: access.day,
     clockOffset,
@@ -98,15 +127,28 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     followedJoints: followed,
     asksSwelling: true,
     asksStiffness: true,
-    asksTwoHours: false,
+    asksTwoHours: choices['ask-two-hours'] === 1,
+    oldPageDays: choices['old-page-days'],
+    asksNothing: isQuiet,
+    urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
     exercises: versions.map((row) => {
-      const isPlanned = !asksNothing(care) && (planned === null || planned.includes(row.lineId));
-      return heldBack(exerciseView(row, isPlanned, standing), holds.get(row.id));
+      const view = exerciseView(row, {
+        day: access.day,
+        weekdays: isQuiet ? [] : weekdaysOf(programmes, access.day, row.lineId),
+        standing,
+        isNewDose: isNewDose(row, record?.sessions ?? []),
+      });
+      return withoutCuff(heldBack(view, holds.get(row.id)), isTold);
     }),
     gates: record
       ? followed.map((joint) => gateTable(record, joint, { instant: access.now, day: access.day }))
       : [],
-    morning: { due: followed.length > 0 && !answered && !asksNothing(care), answered },
+    morning: {
+      due: followed.length > 0 && !isAnswered(access.day) && !isQuiet,
+      answered: isAnswered(access.day),
+      yesterdayOpen: canBeLate && hasBegun && !isAnswered(yesterday),
+      canBeLate,
+    },
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: mostUrgent(standing.map((one) => one.contact)),
     changes: [

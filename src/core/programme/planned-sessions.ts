@@ -34,6 +34,17 @@ export const linesOn = (programmes: readonly Programme[], day: Day): readonly st
   return programme.lines.filter((line) => line.weekdays.includes(weekdayOf(day))).map((line) => line.lineId);
 };
 
+/** Weekdays of a line under the programme that holds; null when none has begun, which means every day. */
+export const weekdaysOf = (
+  programmes: readonly Programme[],
+  day: Day,
+  lineId: string,
+): readonly Weekday[] | null => {
+  const programme = programmeOn(programmes, day);
+  if (!programme) return null;
+  return programme.lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
+};
+
 /** Days with at least one exercise, from `from` to `to`, both included. */
 export const plannedSessions = (
   programmes: readonly Programme[],

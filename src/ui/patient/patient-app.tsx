@@ -3,104 +3,122 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
+import { useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
+import { EnteredBy } from './entered-by.tsx';
 import { MorningScreen } from './morning/morning-screen.tsx';
 import { SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
+import { Preferences } from './preferences/preferences.tsx';
 import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
+import { Elsewhere } from './today/elsewhere.tsx';
 import { TodayPage } from './today/today-page.tsx';
 import { TwoHoursScreen } from './two-hours/two-hours-screen.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
+import { useWorker } from './worker/use-worker.ts';
 
 export interface PatientAppProps {
   readonly view: TodayView;
   /** Whose phone store this is: another person on the same phone sees none of it. */
   readonly ownerId: string;
+  /** Public key of the clinic, to which finished entries are sealed. */
+  readonly clinicKey: string;
 }
 
 interface ScreenProps {
-  readonly view: TodayView;
   readonly at: DayHandle;
 }
 
-const SavedEntries = ({ view, at }: ScreenProps) => (
+const SavedEntries = ({ at }: ScreenProps) => (
   <SavedHere
     state={at.outbox.state}
     isLasting={at.outbox.isLasting}
-    phone={view.clinic.phone}
+    phone={at.view.clinic.phone}
     onSend={at.outbox.sendNow}
   />
 );
 
-const Home = ({ view, at }: ScreenProps) => {
-  const { session, morning, go } = at;
+const Home = ({ at }: ScreenProps) => {
+  const { session, morning, go, view } = at;
   const state = dayState(view, at.outbox.state.entries, useNow(at.clock, view.asksTwoHours));
   const running = session.draft?.endedAt === null ? session.draft : null;
+  const beginMorning = (day: string) =>
+    go({ screen: 'morning', step: morning.begin(day, state.asksUrine, at.enteredAs).step });
   return (
     <TodayPage
       view={view}
       runningSince={running?.beganAt ?? null}
-      session={state.session}
-      hasToldFlag={state.hasToldFlag}
+      state={state}
       isReady={session.draft !== undefined && morning.draft !== undefined}
-      isMorningDue={state.isMorningDue}
-      isMorningAnswered={state.isMorningAnswered}
-      isTwoHoursDue={state.twoHoursOf !== null}
-      onStart={(isLighter) => go({ screen: 'session', step: session.begin(isLighter).step })}
+      onStart={(isLighter) => go({ screen: 'session', step: session.begin(isLighter, at.enteredAs).step })}
       onResume={() => running && go({ screen: 'session', step: running.step })}
       onDiscard={running && didWork(running) ? undefined : session.drop}
-      onMorning={() => go({ screen: 'morning', step: morning.begin().step })}
+      onMorning={beginMorning}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
+      foot={
+        <>
+          <EnteredBy who={at.enteredAs} onChoose={at.setEnteredAs} />
+          <Preferences />
+        </>
+      }
     >
-      <SavedEntries view={view} at={at} />
+      {at.holding.isHeld === false ? <Elsewhere onTakeOver={at.holding.takeOver} /> : null}
+      <SavedEntries at={at} />
     </TodayPage>
   );
 };
 
-const Session = ({ view, at }: ScreenProps) =>
+const Session = ({ at }: ScreenProps) =>
   at.session.draft ? (
     <SessionScreen
       draft={at.session.draft}
-      clinic={view.clinic}
+      clinic={at.view.clinic}
       clock={at.clock}
       send={at.session.send}
       hasArrived={hasArrived(at.outbox.state.entries, at.session.draft.entryId)}
       onHome={() => at.go(home)}
     />
-  ) : null;
+  ) : (
+    <Home at={at} />
+  );
 
-const Morning = ({ view, at }: ScreenProps) =>
+const Morning = ({ at }: ScreenProps) =>
   at.morning.draft ? (
     <MorningScreen
       draft={at.morning.draft}
       last={at.morning.last}
-      clinic={view.clinic}
+      clinic={at.view.clinic}
       clock={at.clock}
       send={at.morning.send}
       hasArrived={hasArrived(at.outbox.state.entries, at.morning.draft.entryId)}
       onHome={() => at.go(home)}
     />
-  ) : null;
+  ) : (
+    <Home at={at} />
+  );
 
-const TwoHours = ({ view, at }: ScreenProps) => (
+const TwoHours = ({ at }: ScreenProps) => (
   <TwoHoursScreen
-    joints={view.followedJoints}
+    joints={at.view.followedJoints}
     sessionEntryId={at.place.step}
-    day={view.day}
+    day={at.view.day}
     zone={Intl.DateTimeFormat().resolvedOptions().timeZone}
+    enteredAs={at.enteredAs}
     clock={at.clock}
-    onAnswer={(entry) => at.outbox.save('two-hours', entry)}
+    onAnswer={(entry) => void at.outbox.save('two-hours', entry)}
     onHome={() => at.go(home)}
   />
 );
 
 const screens = { today: Home, session: Session, morning: Morning, 'two-hours': TwoHours } as const;
 
-export const PatientApp = ({ view, ownerId }: PatientAppProps) => {
-  const at = useDay(view, ownerId);
+export const PatientApp = ({ view, ownerId, clinicKey }: PatientAppProps) => {
+  const owner = useMemo(() => ({ id: ownerId, clinicKey }), [ownerId, clinicKey]);
+  const at = useDay(view, owner);
+  useWorker();
   const Screen = screens[at.place.screen];
-  return <Screen view={view} at={at} />;
+  return <Screen at={at} />;
 };

@@ -1,12 +1,16 @@
 'use client';
 /** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
+import type { Carer } from '#core/model/entries.ts';
 import { useMorning } from './morning/use-morning.ts';
-import { useOutbox } from './outbox/use-outbox.ts';
+import { type Owner, useOutbox } from './outbox/use-outbox.ts';
+import { useHolding } from './phone/use-holding.ts';
 import { home, type Place, screenBeforeReload, useHeadingFocus, usePlace } from './phone/use-place.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
+import { type DayView, phoneDay, viewOnDay } from './view-on-day.ts';
+import { usePausedUpdates } from './worker/use-worker.ts';
 
 /** A step forward is written into the history. */
 const useSteps = (
@@ -40,12 +44,32 @@ const useReturn = (
   }, [go, session, morning, before]);
 };
 
-export const useDay = (view: TodayView, ownerId: string) => {
-  const { clockOffset } = view;
+/** The view as it reads on the phone's own day, which moves on at midnight also without signal. */
+const useViewOfDay = (given: TodayView, clock: () => number): DayView => {
+  const [day, setDay] = useState(given.day);
+  useEffect(() => {
+    const look = () => setDay(phoneDay(clock()));
+    look();
+    const timer = setInterval(look, 30_000);
+    document.addEventListener('visibilitychange', look);
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', look);
+    };
+  }, [clock]);
+  return useMemo(() => viewOnDay(given, day), [given, day]);
+};
+
+export const useDay = (given: TodayView, owner: Owner) => {
+  const { clockOffset } = given;
   const clock = useCallback(() => Date.now() + clockOffset, [clockOffset]);
-  const outbox = useOutbox(ownerId, clock);
-  const session = useSession(view, ownerId, clock, outbox.save);
-  const morning = useMorning(view, ownerId, clock, outbox.save);
+  const view = useViewOfDay(given, clock);
+  const holding = useHolding(`loadgate-writing ${owner.id}`);
+  const isHeld = holding.isHeld === true;
+  const [enteredAs, setEnteredAs] = useState<Carer | null>(null);
+  const outbox = useOutbox(owner, clock);
+  const session = useSession(view, owner, isHeld, clock, outbox.save);
+  const morning = useMorning(view, owner, isHeld, clock, outbox.save);
   /** A step reached by Back is told to the reducer; what has ended leads back to today. */
   const onBack = (to: Place): Place => {
     const isOpen =
@@ -60,7 +84,8 @@ export const useDay = (view: TodayView, ownerId: string) => {
   useSteps(at, 'morning', morning.draft?.step);
   useReturn(at.go, session.draft, morning.draft);
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);
-  return { clock, outbox, session, morning, ...at };
+  usePausedUpdates(at.place.screen !== 'today');
+  return { view, clock, outbox, session, morning, holding, enteredAs, setEnteredAs, ...at };
 };
 
 export type DayHandle = ReturnType<typeof useDay>;

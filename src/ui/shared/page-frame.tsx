@@ -17,6 +17,9 @@ export interface PageFrameProps {
   /** Stands after the links, such as a sign-out form. */
   readonly account?: ReactNode;
   readonly foot?: ReactNode;
+  /** In the page's language; English where left out. */
+  readonly skipText?: string;
+  readonly pagesText?: string;
   readonly children: ReactNode;
 }
 
@@ -29,7 +32,7 @@ const classes = {
 export const PageFrame = (props: PageFrameProps) => (
   <div className={classes[props.audience]}>
     <a className="frame-skip" href="#main">
-      Skip to the page
+      {props.skipText ?? 'Skip to the page'}
     </a>
     <header className="frame-top">
       <div className="frame-top-inner">
@@ -38,7 +41,7 @@ export const PageFrame = (props: PageFrameProps) => (
         </a>
         {props.place ? <span className="frame-place">{props.place}</span> : null}
         {props.links || props.account ? (
-          <nav aria-label="Pages" className="frame-nav">
+          <nav aria-label={props.pagesText ?? 'Pages'} className="frame-nav">
             <ul className="frame-links">
               {(props.links ?? []).map((link) => (
                 <li key={link.href}>

@@ -4,10 +4,16 @@ import { useState } from 'react';
 import { say } from '#ui/words.ts';
 import { Button } from './button.tsx';
 
-export const SignOut = () => {
+export interface SignOutProps {
+  /** Before the sign-in ends. */
+  readonly onLeave?: () => Promise<void>;
+}
+
+export const SignOut = ({ onLeave }: SignOutProps) => {
   const [isGoing, setGoing] = useState(false);
   const leave = async () => {
     setGoing(true);
+    await onLeave?.();
     await fetch('/api/auth/sign-out', {
       method: 'POST',
       headers: { 'content-type': 'application/json' },

@@ -1,6 +1,17 @@
 /** How it went so far. */
 export const historyWords = {
   'history.title': 'How it went',
+  'history.picture-title': 'Six weeks at a glance',
+  'history.sum-one-session': '1 session since {day}.',
+  'history.sum-sessions': '{count} sessions since {day}.',
+  'history.sum-load': '{title}: {first} at the start of it, {last} last time.',
+  'history.sum-repetitions': '{title}: {first} in all at the start of it, {last} last time.',
+  'history.sum-pain-same': 'Pain in the morning in your {joint}: {low} each time.',
+  'history.sum-pain': 'Pain in the morning in your {joint}: from {low} to {high}.',
+  'history.picture-load': 'Weight used: {title}',
+  'history.picture-repetitions': 'Repetitions in all: {title}',
+  'history.picture-pain': 'Pain in the morning, 0 to 10',
+  'history.picture-is': 'Picture of what the sentences above say, day by day.',
   'history.none': 'Nothing has been recorded yet. It starts with your first session.',
   'history.session': 'Session',
   'history.bad-day': 'Lighter day',

@@ -1,7 +1,10 @@
 import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
+import { phoneEntriesKey } from '#server/phone-entries.ts';
+import { runtime } from '#server/runtime.ts';
 import { PatientApp } from '#ui/patient/patient-app.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { chosenOnPhone } from '../chosen-on-phone.ts';
 
 export const metadata: Metadata = { title: 'Today' };
 
@@ -9,8 +12,12 @@ const Today = async () => {
   const person = await requirePerson('patient');
   const view = await (await serverCaller()).patient.today.get();
   return (
-    <PatientFrame current="/today" place={view.clinic.name}>
-      <PatientApp view={view} ownerId={person.patientId ?? person.userId} />
+    <PatientFrame chosen={await chosenOnPhone()} current="/today" place={view.clinic.name}>
+      <PatientApp
+        view={view}
+        ownerId={person.patientId ?? person.userId}
+        clinicKey={phoneEntriesKey(runtime().keys, person.clinicId)}
+      />
     </PatientFrame>
   );
 };

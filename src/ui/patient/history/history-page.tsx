@@ -1,11 +1,15 @@
+'use client';
 /** How it went: sessions, answers and what came of them, newest first, in words. */
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
 import { type Definition, DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say, type WordKey } from '#ui/words.ts';
 import { dayText } from '../phone/text-of-time.ts';
+import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
 import { scoreText, yesNoText } from '../session/check-rows.ts';
+import { CoursePicture } from './course-picture.tsx';
+import { ownCourse } from './own-course.ts';
 
 type Session = HistoryDay['sessions'][number];
 type Done = Session['exercises'][number];
@@ -15,7 +19,7 @@ const setsText = (exercise: Done): string => {
   const loads = [...new Set(exercise.sets.map((set) => set.loadKg))].filter(
     (load): load is number => load !== null && load > 0,
   );
-  return [counts, ...loads.map((kg) => say('check.load', { kg }))].join(' · ');
+  return [counts, ...loads.map((kg) => say('check.load', { weight: weightText(kg) }))].join(' · ');
 };
 
 const row = (key: WordKey, joint: string, value: string): Definition => ({
@@ -86,9 +90,15 @@ const DecisionPart = ({ decision }: { readonly decision: HistoryDay['decisions']
 /** Parts of one day have no ids of their own and never change order. */
 const numbered = <T,>(parts: readonly T[]) => parts.map((part, index) => ({ part, key: String(index) }));
 
+const Course = ({ view }: { readonly view: HistoryView }) => {
+  const course = ownCourse(view);
+  return course ? <CoursePicture course={course} today={view.today} /> : null;
+};
+
 export const HistoryPage = ({ view }: { readonly view: HistoryView }) => (
   <div className="stack-wide">
     <PageHeading>{say('history.title')}</PageHeading>
+    <Course view={view} />
     {view.days.length === 0 ? <p>{say('history.none')}</p> : null}
     {view.days.map((day) => (
       <article className="history-day stack" key={day.day}>

@@ -44,6 +44,7 @@ const jointRows = (draft: MorningDraft, joint: Joint): readonly CheckRow[] => {
 };
 
 export const morningRows = (draft: MorningDraft): readonly CheckRow[] => [
+  ...(draft.asksUrine ? [{ step: 'urine', name: say('morning.urine'), value: yesNoText(draft.urine) }] : []),
   ...draft.joints.flatMap((joint) => jointRows(draft, joint)),
   { step: 'relief', name: say('morning.relief'), value: yesNoText(draft.relief) },
   { step: 'flags', name: say('flags.morning'), value: flagsText(draft.flags) },

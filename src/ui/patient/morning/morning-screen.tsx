@@ -7,6 +7,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { say } from '#ui/words.ts';
+import { dayText } from '../phone/text-of-time.ts';
 import { CheckList } from '../questions/check-list.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 import { jointText } from '../questions/joint-text.ts';
@@ -109,6 +110,17 @@ const ReliefPage = ({ draft, send }: Part) => (
   />
 );
 
+const UrinePage = ({ draft, send, clock }: Part) => (
+  <YesNoQuestion
+    name="urine"
+    question={say('morning.urine')}
+    hint={say('morning.urine-hint')}
+    chosen={draft.urine ?? null}
+    onChoose={(urine) => send({ type: 'urine', urine })}
+    onContinue={() => send({ type: 'urine-done', now: clock() })}
+  />
+);
+
 const FlagsPage = ({ draft, send, clock }: Part) => (
   <TickList
     name="flags"
@@ -153,6 +165,7 @@ const EndPage = ({ draft, clinic, hasArrived, onHome }: Part) =>
   );
 
 const pages: Readonly<Record<string, (props: Part) => React.ReactNode>> = {
+  urine: UrinePage,
   pain: PainPage,
   usual: UsualPage,
   flags: FlagsPage,
@@ -169,6 +182,9 @@ export const MorningScreen = (props: MorningScreenProps) => {
   const Page = pages[name] ?? CheckPage;
   return (
     <div className="step">
+      {props.draft.isLate ? (
+        <p className="soft">{say('morning.late', { day: dayText(props.draft.day) })}</p>
+      ) : null}
       <Page key={props.draft.step} {...props} joint={joint as Joint} />
     </div>
   );

@@ -1,7 +1,7 @@
 /** The next-morning answers as the phone keeps them, and the pages they need. null means not answered yet. */
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
-import { entryFormat, type MorningEntry } from '#core/model/entries.ts';
+import { type Carer, entryFormat, type MorningEntry } from '#core/model/entries.ts';
 import type { Swelling } from '#core/model/record.ts';
 import type { Score, YesNo } from '../session/draft.ts';
 import { known } from '../session/entry.ts';
@@ -36,6 +36,12 @@ export interface MorningDraft {
   readonly ticked: readonly string[];
   readonly relief: YesNo | null;
   readonly endedAt: number | null;
+  /** For an earlier day. This and what follows is absent in drafts of an earlier release. */
+  readonly isLate?: boolean;
+  /** Dark urine and unusual muscle pain have a question of their own this morning. */
+  readonly asksUrine?: boolean;
+  readonly urine?: YesNo | null;
+  readonly enteredAs?: Carer | null;
 }
 
 export type MorningEvent =
@@ -47,6 +53,8 @@ export type MorningEvent =
   | { readonly type: 'tick'; readonly ticked: readonly string[] }
   | { readonly type: 'flags'; readonly flags: readonly RedFlag[]; readonly now: number }
   | { readonly type: 'relief'; readonly relief: YesNo }
+  | { readonly type: 'urine'; readonly urine: YesNo }
+  | { readonly type: 'urine-done'; readonly now: number }
   | { readonly type: 'sent'; readonly now: number };
 
 const nothing: JointMorning = { pain: null, stiffnessMinutes: null, swelling: null, flare: null };
@@ -57,12 +65,21 @@ export const jointMorning = (draft: MorningDraft, joint: Joint): JointMorning =>
 export const beginMorning = (
   from: Pick<
     MorningDraft,
-    'entryId' | 'ownerId' | 'day' | 'zone' | 'asksStiffness' | 'asksSwelling' | 'joints'
+    | 'entryId'
+    | 'ownerId'
+    | 'day'
+    | 'zone'
+    | 'asksStiffness'
+    | 'asksSwelling'
+    | 'joints'
+    | 'isLate'
+    | 'asksUrine'
+    | 'enteredAs'
   >,
 ): MorningDraft => ({
   shape: 1,
   ...from,
-  step: from.joints[0] ? `pain:${from.joints[0]}` : 'flags',
+  step: from.asksUrine ? 'urine' : from.joints[0] ? `pain:${from.joints[0]}` : 'flags',
   isChanging: false,
   byJoint: {},
   isUsual: null,
@@ -82,9 +99,13 @@ const each = (draft: MorningDraft): readonly string[] => [
   'relief',
 ];
 
+/** With the urine not known there is no short way past the list of warning signs. */
+const hasShortWay = (draft: MorningDraft): boolean => draft.urine !== 'unknown';
+
 export const morningSteps = (draft: MorningDraft): readonly string[] => [
+  ...(draft.asksUrine ? ['urine'] : []),
   ...draft.joints.map((joint) => `pain:${joint}`),
-  'usual',
+  ...(hasShortWay(draft) ? ['usual'] : []),
   ...(draft.isUsual === true && !draft.isChanging ? [] : each(draft)),
   'check',
 ];
@@ -141,6 +162,12 @@ export const morningReducer = (draft: MorningDraft, event: MorningEvent): Mornin
         : { ...draft, flags: event.flags, step: 'care', endedAt: event.now };
     case 'relief':
       return { ...draft, relief: event.relief };
+    case 'urine':
+      return { ...draft, urine: event.urine };
+    case 'urine-done':
+      return draft.urine === true
+        ? { ...draft, flags: ['dark-urine'], step: 'care', endedAt: event.now }
+        : forward(draft);
     case 'sent':
       return { ...draft, step: 'done', endedAt: event.now };
   }
@@ -152,6 +179,7 @@ export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntr
   day: draft.day,
   zone: draft.zone,
   sentAt,
+  ...(draft.enteredAs ? { enteredAs: draft.enteredAs } : {}),
   redFlags: draft.flags === null ? null : [...draft.flags],
   extraPainRelief: known(draft.relief),
   answeredAt: draft.endedAt ?? sentAt,

@@ -2,8 +2,10 @@
 /** The morning check of this phone, with what was said the morning before. */
 import { useCallback, useEffect, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import type { OutboxHandle } from '../outbox/use-outbox.ts';
-import { lastMorningKey, morningDraftKey, phoneStore } from '../phone/phone-store.ts';
+import type { Carer } from '#core/model/entries.ts';
+import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
+import { readOwn, writeOwn } from '../phone/own-store.ts';
+import { lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
 import { useKeptReducer } from '../phone/use-kept-reducer.ts';
 import {
   beginMorning,
@@ -22,46 +24,50 @@ export interface MorningHandle {
   readonly last: LastMorning;
   readonly send: (event: MorningEvent) => void;
   /** Goes on with a check of today that was left, or begins one. */
-  readonly begin: () => MorningDraft;
+  readonly begin: (day: string, asksUrine: boolean, enteredAs: Carer | null) => MorningDraft;
 }
 
 export const useMorning = (
   view: TodayView,
-  ownerId: string,
+  { id: ownerId }: Owner,
+  isHeld: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
 ): MorningHandle => {
   const kept = useKeptReducer<MorningDraft, MorningEvent>(
-    morningDraftKey(ownerId),
+    { ownerId, key: morningDraftKey(ownerId), isHeld },
     morningReducer,
     isReadable,
   );
   const { state: draft, dispatch, begin: put, release } = kept;
   const [last, setLast] = useState<LastMorning>({});
   useEffect(() => {
-    phoneStore()
-      .then((store) => store.get<LastMorning>(lastMorningKey(ownerId)))
-      .then((value) => setLast(value ?? {}));
+    void readOwn<LastMorning>(ownerId, lastMorningKey(ownerId)).then((value) => setLast(value ?? {}));
   }, [ownerId]);
   useEffect(() => {
     if (!draft || draft.endedAt === null) return;
-    save('morning', morningEntryOf(draft, clock()));
-    void phoneStore().then((store) => store.set(lastMorningKey(ownerId), lastMorningOf(draft)));
-    release();
+    void save('morning', morningEntryOf(draft, clock())).then(release);
+    void writeOwn(ownerId, lastMorningKey(ownerId), lastMorningOf(draft)).catch(() => undefined);
   }, [draft, save, release, clock, ownerId]);
-  const begin = useCallback(() => {
-    if (draft && draft.endedAt === null && draft.day === view.day) return draft;
-    const begun = beginMorning({
-      entryId: crypto.randomUUID(),
-      ownerId,
-      day: view.day,
-      zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
-      asksStiffness: view.asksStiffness,
-      asksSwelling: view.asksSwelling,
-      joints: view.followedJoints,
-    });
-    put(begun);
-    return begun;
-  }, [draft, view, ownerId, put]);
+  const begin = useCallback<MorningHandle['begin']>(
+    (day, asksUrine, enteredAs) => {
+      if (draft && draft.endedAt === null && draft.day === day) return draft;
+      const begun = beginMorning({
+        entryId: crypto.randomUUID(),
+        ownerId,
+        day,
+        isLate: day < view.day,
+        asksUrine,
+        enteredAs,
+        zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+        asksStiffness: view.asksStiffness,
+        asksSwelling: view.asksSwelling,
+        joints: view.followedJoints,
+      });
+      put(begun);
+      return begun;
+    },
+    [draft, view, ownerId, put],
+  );
   return { draft, last, send: dispatch, begin };
 };

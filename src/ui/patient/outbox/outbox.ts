@@ -4,6 +4,7 @@
  * its id was made here and the server keeps one record of it.
  */
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
+import type { Sealed } from '../phone/seal-entry.ts';
 
 export type Entry = SessionEntry | MorningEntry | TwoHoursEntry;
 export type EntryKind = 'session' | 'morning' | 'two-hours';
@@ -12,7 +13,12 @@ export interface Kept {
   readonly entryId: string;
   readonly ownerId: string;
   readonly kind: EntryKind;
-  /** Dropped once the clinic has it: the phone keeps no more than it needs. */
+  /**
+   * Sealed to the clinic: this phone cannot open it again. Dropped once the clinic has it: the phone
+   * keeps no more than it needs.
+   */
+  readonly sealed: Sealed | null;
+  /** Only where the browser can seal nothing. */
   readonly entry: Entry | null;
   /** Civil day it belongs to. */
   readonly day: string;
@@ -133,6 +139,7 @@ const afterAnswer = (state: Outbox, event: Extract<OutboxEvent, { type: 'answere
     ...kept,
     status: isAside ? 'aside' : 'stored',
     entry: isAside ? kept.entry : null,
+    sealed: isAside ? kept.sealed : null,
     clockDoubtful: event.clockDoubtful,
   };
   return tidied(

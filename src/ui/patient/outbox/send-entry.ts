@@ -14,6 +14,9 @@ const failed = (kept: Kept, why: 'trouble' | 'signed-out' | 'refused', now: numb
 const whyOf = (status: number) =>
   status === 401 || status === 403 ? 'signed-out' : status === 400 ? 'refused' : 'trouble';
 
+const bodyOf = ({ kind, entryId, entry, sealed }: Kept, sentAt: number) =>
+  sealed ? { kind, entryId, sentAt, sealed } : { kind, entry: { ...entry, sentAt } };
+
 export const sendEntry = async (
   kept: Kept,
   clock: () => number,
@@ -24,7 +27,7 @@ export const sendEntry = async (
       method: 'POST',
       headers: { 'content-type': 'application/json', 'x-loadgate-patient': kept.ownerId },
       credentials: 'same-origin',
-      body: JSON.stringify({ kind: kept.kind, entry: { ...kept.entry, sentAt: Math.round(clock()) } }),
+      body: JSON.stringify(bodyOf(kept, Math.round(clock()))),
     });
     if (!response.ok) return failed(kept, whyOf(response.status), clock());
     const body = (await response.json()) as { stored?: string; clockDoubtful?: boolean };

@@ -1,7 +1,8 @@
 'use client';
-/** Runs the outbox in the page: keeps, sends, wakes. One sender at a time over all tabs. */
+/** Runs the outbox in the page: seals, keeps, sends, wakes. One sender at a time over all tabs. */
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { entriesUnder, entryKey, phoneStore } from '../phone/phone-store.ts';
+import { canSeal, sealEntry } from '../phone/seal-entry.ts';
 import {
   type Effect,
   type Entry,
@@ -17,43 +18,75 @@ import { sendEntry } from './send-entry.ts';
 const alone = async <T>(work: () => Promise<T>): Promise<T> =>
   'locks' in navigator ? navigator.locks.request('loadgate-outbox', work) : work();
 
+/** Whose entries these are, and the key of the clinic they are sealed to. */
+export interface Owner {
+  readonly id: string;
+  readonly clinicKey: string;
+}
+
 export interface OutboxHandle {
   readonly state: Outbox;
-  /** False when this browser keeps nothing. */
+  /** False when this browser keeps nothing, or had no room left for an entry. */
   readonly isLasting: boolean;
-  readonly save: (kind: EntryKind, entry: Entry) => void;
+  /** Settled once the entry stands in the phone's store: only then may the draft go. */
+  readonly save: (kind: EntryKind, entry: Entry) => Promise<void>;
   readonly sendNow: () => void;
 }
 
 type Dispatch = (event: OutboxEvent) => void;
 
-const run = async (effect: Effect, ownerId: string, clock: () => number, dispatch: Dispatch) => {
+interface Ground {
+  readonly ownerId: string;
+  readonly clock: () => number;
+  readonly dispatch: Dispatch;
+  readonly onNoRoom: () => void;
+}
+
+/** Another tab may have sent it meanwhile; its word in the store is then as good as the clinic's. */
+const sendUnlessKnown = async (kept: Kept, { ownerId, clock }: Ground): Promise<OutboxEvent> => {
+  const stored = await (await phoneStore()).get<Kept>(entryKey(ownerId, kept.entryId));
+  if (stored?.status !== 'stored') return sendEntry(kept, clock);
+  const { entryId, clockDoubtful } = stored;
+  return { type: 'answered', entryId, stored: 'known', clockDoubtful, now: clock() };
+};
+
+const run = async (effect: Effect, at: Ground) => {
+  const { clock, dispatch, ownerId } = at;
   if (effect.type === 'wake') {
     setTimeout(() => dispatch({ type: 'woke', now: clock() }), Math.max(0, effect.at - clock()));
     return;
   }
   if (effect.type === 'send') {
-    dispatch(await alone(() => sendEntry(effect.kept, clock)));
+    dispatch(await alone(() => sendUnlessKnown(effect.kept, at)));
     return;
   }
   const store = await phoneStore();
-  if (effect.type === 'keep') await store.set(entryKey(ownerId, effect.kept.entryId), effect.kept);
-  else await store.remove(entryKey(ownerId, effect.entryId));
+  if (effect.type === 'forget') await store.remove(entryKey(ownerId, effect.entryId));
+  else await store.set(entryKey(ownerId, effect.kept.entryId), effect.kept).catch(at.onNoRoom);
 };
 
 /** Follows the browser's word on the network, and restores what waits from the last visit. */
 const useWaking = (ownerId: string, clock: () => number, dispatch: Dispatch, kept: (is: boolean) => void) =>
   useEffect(() => {
     let isOver = false;
-    phoneStore().then(async (store) => {
+    const restore = async () => {
+      const store = await phoneStore();
       const entries = await store.under<Kept>(entriesUnder(ownerId));
       if (isOver) return;
       kept(store.isLasting);
       dispatch({ type: 'restored', entries, now: clock() });
-    });
+    };
+    void restore();
+    // Without this the browser may clear the store when the phone runs out of room.
+    void navigator.storage?.persist?.().catch(() => false);
     const online = () => dispatch({ type: 'online', now: clock() });
     const offline = () => dispatch({ type: 'offline', now: clock() });
-    const seen = () => document.visibilityState === 'visible' && dispatch({ type: 'woke', now: clock() });
+    const seen = () => {
+      if (document.visibilityState !== 'visible') return;
+      // What another tab saved is sent from here as well, should that tab be gone.
+      void restore();
+      dispatch({ type: 'woke', now: clock() });
+    };
     if (!navigator.onLine) offline();
     window.addEventListener('online', online);
     window.addEventListener('offline', offline);
@@ -66,7 +99,25 @@ const useWaking = (ownerId: string, clock: () => number, dispatch: Dispatch, kep
     };
   }, [ownerId, clock, dispatch, kept]);
 
-export const useOutbox = (ownerId: string, clock: () => number): OutboxHandle => {
+const keptOf = async (owner: Owner, kind: EntryKind, entry: Entry, savedAt: number): Promise<Kept> => {
+  const isSealing = canSeal();
+  return {
+    entryId: entry.entryId,
+    ownerId: owner.id,
+    kind,
+    entry: isSealing ? null : entry,
+    sealed: isSealing ? await sealEntry(owner.clinicKey, owner.id, entry) : null,
+    day: entry.day,
+    savedAt,
+    isUrgent: (entry.redFlags?.length ?? 0) > 0,
+    status: 'waiting',
+    early: 0,
+    clockDoubtful: false,
+  };
+};
+
+export const useOutbox = (owner: Owner, clock: () => number): OutboxHandle => {
+  const ownerId = owner.id;
   const held = useRef<Outbox>(emptyOutbox);
   const [state, setState] = useState<Outbox>(emptyOutbox);
   const [isLasting, setLasting] = useState(true);
@@ -75,29 +126,21 @@ export const useOutbox = (ownerId: string, clock: () => number): OutboxHandle =>
       const step = outboxReducer(held.current, event);
       held.current = step.state;
       setState(step.state);
-      for (const effect of step.effects) void run(effect, ownerId, clock, dispatch);
+      const onNoRoom = () => setLasting(false);
+      for (const effect of step.effects) void run(effect, { ownerId, clock, dispatch, onNoRoom });
     },
     [ownerId, clock],
   );
   useWaking(ownerId, clock, dispatch, setLasting);
   const save = useCallback(
-    (kind: EntryKind, entry: Entry) => {
+    async (kind: EntryKind, entry: Entry) => {
       const now = clock();
-      const kept: Kept = {
-        entryId: entry.entryId,
-        ownerId,
-        kind,
-        entry,
-        day: entry.day,
-        savedAt: now,
-        isUrgent: (entry.redFlags?.length ?? 0) > 0,
-        status: 'waiting',
-        early: 0,
-        clockDoubtful: false,
-      };
+      const kept = await keptOf(owner, kind, entry, now);
+      const store = await phoneStore();
+      await store.set(entryKey(ownerId, kept.entryId), kept).catch(() => setLasting(false));
       dispatch({ type: 'saved', kept, now });
     },
-    [ownerId, clock, dispatch],
+    [owner, ownerId, clock, dispatch],
   );
   const sendNow = useCallback(() => dispatch({ type: 'asked', now: clock() }), [clock, dispatch]);
   return { state, isLasting, save, sendNow };

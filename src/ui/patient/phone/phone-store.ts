@@ -2,39 +2,54 @@
  * What this phone keeps: the browser's database, or its small store where that is closed (some
  * private windows). `isLasting` is false when neither works and a reload would lose the answers.
  */
-import { createStore, del, entries, get, set, type UseStore } from 'idb-keyval';
+import { createStore, del, delMany, entries, get, keys, set, type UseStore } from 'idb-keyval';
 
 export interface PhoneStore {
   readonly isLasting: boolean;
+  /** Keeps keys of the browser's own, which never leave it as text. */
+  readonly holdsKeys: boolean;
   readonly get: <T>(key: string) => Promise<T | undefined>;
   readonly set: (key: string, value: unknown) => Promise<void>;
   readonly remove: (key: string) => Promise<void>;
   /** Everything under keys that begin so. */
   readonly under: <T>(prefix: string) => Promise<readonly T[]>;
+  readonly clear: (prefix: string) => Promise<void>;
 }
 
 const databaseStore = (store: UseStore): PhoneStore => ({
   isLasting: true,
+  holdsKeys: globalThis.crypto?.subtle !== undefined,
   get: (key) => get(key, store),
   set: (key, value) => set(key, value, store),
   remove: (key) => del(key, store),
   under: async <T>(prefix: string) =>
     (await entries<string, T>(store)).filter(([key]) => key.startsWith(prefix)).map(([, value]) => value),
+  clear: async (prefix) => {
+    const names = (await keys<string>(store)).filter((name) => name.startsWith(prefix));
+    await delMany(names, store);
+  },
 });
 
 type Small = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
+
+const namesUnder = (storage: Small, prefix: string): readonly string[] =>
+  Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? '').filter((key) =>
+    key.startsWith(prefix),
+  );
 
 const read = <T>(text: string | null): T | undefined => (text === null ? undefined : (JSON.parse(text) as T));
 
 export const smallStore = (storage: Small, isLasting: boolean): PhoneStore => ({
   isLasting,
+  holdsKeys: false,
   get: async <T>(key: string) => read<T>(storage.getItem(key)),
   set: async (key, value) => storage.setItem(key, JSON.stringify(value)),
   remove: async (key) => storage.removeItem(key),
   under: async <T>(prefix: string) =>
-    Array.from({ length: storage.length }, (_, index) => storage.key(index) ?? '')
-      .filter((key) => key.startsWith(prefix))
-      .flatMap((key) => read<T>(storage.getItem(key)) ?? []),
+    namesUnder(storage, prefix).flatMap((key) => read<T>(storage.getItem(key)) ?? []),
+  clear: async (prefix) => {
+    for (const key of namesUnder(storage, prefix)) storage.removeItem(key);
+  },
 });
 
 export const memoryStorage = (): Small => {

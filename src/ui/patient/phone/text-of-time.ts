@@ -1,20 +1,34 @@
-/** Days, times of day and lengths of time in words. */
+/** Days, times of day and lengths of time in words, in the language of the page. */
+import { say } from '#ui/words.ts';
+
+let locale = 'en-GB';
+
+/** With the words of a language come its names of days; only in a browser. */
+export const speakDaysOf = (tag: string): void => {
+  locale = tag;
+};
 
 /** "Monday 9 March", from a civil day; the same on every machine. */
 export const dayText = (day: string): string =>
-  new Intl.DateTimeFormat('en-GB', {
+  new Intl.DateTimeFormat(locale, {
     weekday: 'long',
     day: 'numeric',
     month: 'long',
     timeZone: 'UTC',
   }).format(new Date(`${day}T12:00:00Z`));
 
+/** "9 March", where there is little room. */
+export const shortDayText = (day: string): string =>
+  new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+    new Date(`${day}T12:00:00Z`),
+  );
+
 /** "18:42" on this phone's clock. */
 export const timeText = (instant: number): string =>
-  new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(new Date(instant));
+  new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(new Date(instant));
 
 export const instantDayText = (instant: number): string =>
-  new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long' }).format(new Date(instant));
+  new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long' }).format(new Date(instant));
 
 /** "1:05" for a clock that counts down; whole seconds, rounded up so that it shows 0 only at the end. */
 export const clockText = (seconds: number): string => {
@@ -22,11 +36,13 @@ export const clockText = (seconds: number): string => {
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 };
 
+const part = (count: number, word: 'second' | 'minute'): string =>
+  say(count === 1 ? `length.${word}` : `length.${word}s`, { count });
+
 /** "6 minutes", "6 minutes 30 seconds", "45 seconds". */
 export const lengthText = (seconds: number): string => {
   const minutes = Math.floor(seconds / 60);
   const rest = Math.round(seconds % 60);
-  const part = (count: number, word: string) => `${count} ${word}${count === 1 ? '' : 's'}`;
   if (minutes === 0) return part(rest, 'second');
   return rest === 0 ? part(minutes, 'minute') : `${part(minutes, 'minute')} ${part(rest, 'second')}`;
 };

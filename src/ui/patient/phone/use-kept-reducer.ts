@@ -1,7 +1,7 @@
 'use client';
 /** A reducer whose state is written to this phone at each step, so that a reload goes on where it stood. */
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { phoneStore } from './phone-store.ts';
+import { readOwn, removeOwn, writeOwn } from './own-store.ts';
 
 export interface KeptState<S, E> {
   /** undefined while the phone is being read; null when nothing is running. */
@@ -13,18 +13,42 @@ export interface KeptState<S, E> {
   readonly drop: () => void;
 }
 
+/** Writes one after the other and always the latest: sealing takes its time, and an older state must not land on a newer. */
+const writer = (ownerId: string, key: string) => {
+  let last: Promise<void> = Promise.resolve();
+  let newest = 0;
+  const queue = (work: () => Promise<void>, isStale: () => boolean) => {
+    // A phone without room keeps the state in this page; the outbox says so when the entry is kept.
+    last = last.then(() => (isStale() ? undefined : work())).catch(() => undefined);
+  };
+  return (value: unknown) => {
+    newest += 1;
+    const mine = newest;
+    queue(
+      () => (value === null ? removeOwn(key) : writeOwn(ownerId, key, value)),
+      () => mine !== newest,
+    );
+  };
+};
+
+/** `isHeld` false: another tab runs it, so it is neither read nor written here. */
 export const useKeptReducer = <S, E>(
-  key: string,
+  { ownerId, key, isHeld }: { readonly ownerId: string; readonly key: string; readonly isHeld: boolean },
   reducer: (state: S, event: E) => S,
   isReadable: (value: S) => boolean,
 ): KeptState<S, E> => {
   const [state, setState] = useState<S | null | undefined>(undefined);
   const held = useRef<S | null>(null);
   const readable = useRef(isReadable);
+  const [write] = useState(() => writer(ownerId, key));
   useEffect(() => {
     let isOver = false;
-    phoneStore().then(async (store) => {
-      const value = await store.get<S>(key);
+    if (!isHeld) {
+      held.current = null;
+      setState(undefined);
+      return;
+    }
+    readOwn<S>(ownerId, key).then((value) => {
       if (isOver) return;
       held.current = value !== undefined && readable.current(value) ? value : null;
       setState(held.current);
@@ -32,14 +56,14 @@ export const useKeptReducer = <S, E>(
     return () => {
       isOver = true;
     };
-  }, [key]);
+  }, [ownerId, key, isHeld]);
   const put = useCallback(
     (next: S) => {
       held.current = next;
       setState(next);
-      void phoneStore().then((store) => store.set(key, next));
+      write(next);
     },
-    [key],
+    [write],
   );
   const dispatch = useCallback(
     (event: E) => {
@@ -47,7 +71,7 @@ export const useKeptReducer = <S, E>(
     },
     [reducer, put],
   );
-  const release = useCallback(() => void phoneStore().then((store) => store.remove(key)), [key]);
+  const release = useCallback(() => write(null), [write]);
   const drop = useCallback(() => {
     held.current = null;
     setState(null);

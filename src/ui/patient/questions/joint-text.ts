@@ -5,5 +5,5 @@ import { say } from '#ui/words.ts';
 export const jointText = (joint: Joint): string => {
   const side = sideOf(joint);
   const name = say(`joint.${jointNameOf(joint)}`);
-  return side ? `${say(`side.${side}`)} ${name}` : name;
+  return side ? say('joint.sided', { side: say(`side.${side}`), joint: name }) : name;
 };

@@ -1,5 +1,6 @@
 /** The draft a session starts from: the doses of today, and not one answer. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
+import type { Carer } from '#core/model/entries.ts';
 import type { LineDraft, SessionDraft } from './draft.ts';
 import { stepsOf } from './steps.ts';
 
@@ -10,6 +11,7 @@ export interface Beginning {
   readonly zone: string;
   readonly now: number;
   readonly isLighter: boolean;
+  readonly enteredAs?: Carer | null;
 }
 
 /** Exercises that are on today's list: planned, and not at rest. */
@@ -40,7 +42,15 @@ const lineOf = (exercise: TodayExercise, isLighterDay: boolean): LineDraft => {
   };
 };
 
-export const beginSession = ({ view, ownerId, entryId, zone, now, isLighter }: Beginning): SessionDraft => {
+export const beginSession = ({
+  view,
+  ownerId,
+  entryId,
+  zone,
+  now,
+  isLighter,
+  enteredAs,
+}: Beginning): SessionDraft => {
   const draft: SessionDraft = {
     shape: 1,
     entryId,
@@ -63,6 +73,8 @@ export const beginSession = ({ view, ownerId, entryId, zone, now, isLighter }: B
     relief: null,
     ticked: {},
     news: null,
+    otherJointWorse: null,
+    enteredAs: enteredAs ?? null,
     scores: {},
     gaveWay: {},
     didExtra: null,

@@ -2,6 +2,7 @@
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import { say } from '#ui/words.ts';
+import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
 import { type LineDraft, type News, type Score, type SessionDraft, setOf, type YesNo } from './draft.ts';
 import { asksLoad, partsOf, reachedSets, stepsOf } from './steps.ts';
@@ -52,7 +53,7 @@ const lineText = (line: LineDraft): string => {
   if (sets.length === 0) return say('check.no-sets');
   const load = !asksLoad(line)
     ? []
-    : [line.loadKg === null ? missing() : say('check.load', { kg: line.loadKg })];
+    : [line.loadKg === null ? missing() : say('check.load', { weight: weightText(line.loadKg) })];
   return [...sets, ...load].join('. ');
 };
 
@@ -78,6 +79,8 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
       return { step, name: say('flags.before'), value: flagsText(draft.flagsBefore) };
     case 'flags-during':
       return { step, name: say('flags.during'), value: flagsText(draft.flagsDuring) };
+    case 'other-joint':
+      return { step, name: say('before.other-joint'), value: yesNoText(draft.otherJointWorse) };
     case 'relief':
       return { step, name: say('before.relief'), value: yesNoText(draft.relief) };
     case 'news':
@@ -99,12 +102,10 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
 export const checkRows = (draft: SessionDraft): readonly CheckRow[] =>
   stepsOf(draft).flatMap((step) => rowOf(draft, step) ?? []);
 
-/** Answers the record can't hold as gaps; the first of them is asked before anything is sent. */
+/** The warning signs are the one question that is never left open; asked before anything is sent. */
 export const neededStep = (draft: SessionDraft): string | null =>
   stepsOf(draft).find((step) => {
-    const { name, joint } = partsOf(step);
+    const { name } = partsOf(step);
     if (name === 'flags-before') return draft.flagsBefore === null;
-    if (name === 'flags-during') return draft.flagsDuring === null;
-    if (name === 'gave-way') return draft.gaveWay[joint as Joint] === undefined;
-    return name === 'extra' && draft.didExtra === null;
+    return name === 'flags-during' && draft.flagsDuring === null;
   }) ?? null;

@@ -2,6 +2,7 @@
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
+import { type Carer, type News, newsKinds } from '#core/model/entries.ts';
 import type { StopReason } from '#core/model/record.ts';
 import type { GateTable } from '#core/prescribing/gate-table.ts';
 
@@ -9,18 +10,8 @@ import type { GateTable } from '#core/prescribing/gate-table.ts';
 export type Score = number | 'unknown';
 export type YesNo = boolean | 'unknown';
 
-export const news = [
-  'medicine',
-  'illness',
-  'operation',
-  'fall',
-  'pregnancy',
-  'heart',
-  'clot',
-  'skin',
-  'pressure',
-] as const;
-export type News = (typeof news)[number];
+export const news = newsKinds;
+export type { News };
 
 export interface SetDraft {
   readonly repetitions: number | null;
@@ -96,9 +87,13 @@ export interface SessionDraft {
   /** Boxes ticked on a list that has not been answered yet, by list. */
   readonly ticked: Readonly<Record<string, readonly string[]>>;
   readonly news: readonly News[] | null;
+  /** Absent in drafts of an earlier release. */
+  readonly otherJointWorse?: YesNo | null;
+  /** Who types, where it is not the patient. Absent in drafts of an earlier release. */
+  readonly enteredAs?: Carer | null;
   readonly scores: Readonly<Record<string, Score>>;
-  readonly gaveWay: Readonly<Partial<Record<Joint, boolean>>>;
-  readonly didExtra: boolean | null;
+  readonly gaveWay: Readonly<Partial<Record<Joint, YesNo>>>;
+  readonly didExtra: YesNo | null;
   readonly stoppedByFlag: boolean;
   readonly endedAt: number | null;
 }
@@ -136,8 +131,12 @@ export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
   ...new Set([...(draft.flagsBefore ?? []), ...draft.flagsNow, ...(draft.flagsDuring ?? [])]),
 ];
 
+/** Something new, or another joint worse: both leave the cuff off and are looked at by the clinic. */
+export const toldNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): boolean =>
+  (draft.news?.length ?? 0) > 0 || draft.otherJointWorse === true;
+
 /** Anything new leaves the cuff off today; an exercise already begun, or a cuff that was on, stays. */
 export const isOut = (draft: SessionDraft, line: LineDraft): boolean =>
   line.sets.length === 0 &&
   line.restrictions.length === 0 &&
-  (line.leftOut !== null || (line.dose.method === 'occlusion' && (draft.news?.length ?? 0) > 0));
+  (line.leftOut !== null || (line.dose.method === 'occlusion' && toldNew(draft)));

@@ -28,6 +28,7 @@ const setsOf = (line: LineDraft): SessionEntry['sets'] =>
       loadKg: asksLoad(line) ? line.loadKg : plannedLoadKg(line.dose),
       reserve: known(set.reserve),
       stopReason: set.stopReason ?? (asksReason(line, index + 1) || set.lostCount ? 'unknown' : 'none'),
+      easier: line.isLighter,
     };
   });
 
@@ -54,12 +55,15 @@ export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntr
     day: draft.day,
     zone: draft.zone,
     sentAt,
+    ...(draft.enteredAs ? { enteredAs: draft.enteredAs } : {}),
     redFlags: redFlagsOf(draft),
     extraPainRelief: known(draft.relief),
     kind: kindOf(draft),
     beganAt: draft.beganAt,
     endedAt: Math.max(draft.beganAt, draft.endedAt ?? sentAt),
-    didExtra: draft.didExtra ?? false,
+    didExtra: known(draft.didExtra),
+    news: draft.news === null ? null : [...draft.news],
+    otherJointWorse: known(draft.otherJointWorse),
     stoppedByFlag: draft.stoppedByFlag,
     sets: draft.lines.flatMap(setsOf),
     joints: draft.joints.map((joint) => ({
@@ -70,7 +74,7 @@ export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntr
       twoHoursState: draft.asksTwoHours ? 'asked' : 'not-applicable',
       muscleBurn: known(score('burn')),
       cuffDiscomfort: known(score('cuff')),
-      gaveWay: draft.gaveWay[joint] ?? false,
+      gaveWay: known(draft.gaveWay[joint]),
     })),
   };
 };

@@ -18,8 +18,9 @@ export type SessionEvent =
   | { readonly type: 'score'; readonly key: string; readonly score: Score }
   | { readonly type: 'relief'; readonly relief: YesNo }
   | { readonly type: 'news'; readonly news: readonly News[] }
-  | { readonly type: 'gave-way'; readonly joint: Joint; readonly gaveWay: boolean }
-  | { readonly type: 'extra'; readonly didExtra: boolean }
+  | { readonly type: 'gave-way'; readonly joint: Joint; readonly gaveWay: YesNo }
+  | { readonly type: 'extra'; readonly didExtra: YesNo }
+  | { readonly type: 'other-joint'; readonly isWorse: YesNo }
   /** An empty list is the answer "none of these"; any flag stops the session at once. */
   | {
       readonly type: 'flags';

@@ -42,7 +42,7 @@ const withFlags = (
 };
 
 /** Answered before the exercises: what they leave of today is worked out anew each time. */
-const beforeWork = /^(before:|relief$|news$)/;
+const beforeWork = /^(before:|other-joint$|relief$|news$)/;
 
 const finishHere = (draft: SessionDraft): SessionDraft => {
   const lines = draft.lines.map((line) =>
@@ -67,6 +67,8 @@ const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft =
       return { ...draft, news: event.news };
     case 'gave-way':
       return { ...draft, gaveWay: { ...draft.gaveWay, [event.joint]: event.gaveWay } };
+    case 'other-joint':
+      return { ...draft, otherJointWorse: event.isWorse };
     case 'extra':
       return { ...draft, didExtra: event.didExtra };
     case 'load':

@@ -22,6 +22,7 @@ import {
   FlagsNowPage,
   NewsPage,
   OfferPage,
+  OtherJointPage,
   PainBeforePage,
   ReliefPage,
 } from './pages/before-pages.tsx';
@@ -40,6 +41,7 @@ const pages: Readonly<Record<string, ComponentType<PageProps>>> = {
   'flags-during': FlagsDuringPage,
   'flags-now': FlagsNowPage,
   before: PainBeforePage,
+  'other-joint': OtherJointPage,
   relief: ReliefPage,
   news: NewsPage,
   offer: OfferPage,

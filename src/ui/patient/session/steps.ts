@@ -2,7 +2,15 @@
  * The pages of a session in order, worked out from the answers so far. A step is a short text:
  * "before:left-knee", "set:0:2" (exercise 0, set 2), "check".
  */
-import { asksReason, isOut, type LineDraft, plannedLoadKg, type SessionDraft, setOf } from './draft.ts';
+import {
+  asksReason,
+  isOut,
+  type LineDraft,
+  plannedLoadKg,
+  type SessionDraft,
+  setOf,
+  toldNew,
+} from './draft.ts';
 
 export interface StepParts {
   readonly name: string;
@@ -68,7 +76,7 @@ const isEased = (line: LineDraft): boolean => line.isLighter && !line.planned.is
 
 /** Something is told between the questions and the exercises: news, less work, or none. */
 const tellsOffer = (draft: SessionDraft): boolean =>
-  (draft.news?.length ?? 0) > 0 ||
+  toldNew(draft) ||
   draft.lines.some((line) => line.leftOut === 'offer' || isEased(line)) ||
   draft.lines.every((line) => isOut(draft, line));
 
@@ -89,6 +97,7 @@ const afterSteps = (draft: SessionDraft): readonly string[] => {
 export const stepsOf = (draft: SessionDraft): readonly string[] => [
   'flags-before',
   ...draft.joints.map((joint) => `before:${joint}`),
+  'other-joint',
   'relief',
   'news',
   ...(tellsOffer(draft) ? ['offer'] : []),

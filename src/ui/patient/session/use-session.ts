@@ -2,7 +2,8 @@
 /** The running session of this phone: begun, kept at each step, sent when it ends. */
 import { useCallback, useEffect } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import type { OutboxHandle } from '../outbox/use-outbox.ts';
+import type { Carer } from '#core/model/entries.ts';
+import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
 import { useKeptReducer } from '../phone/use-kept-reducer.ts';
 import { beginSession } from './begin.ts';
@@ -16,26 +17,31 @@ const isReadable = (draft: SessionDraft): boolean => draft.shape === 1;
 export interface SessionHandle {
   readonly draft: SessionDraft | null | undefined;
   readonly send: (event: SessionEvent) => void;
-  readonly begin: (isLighter: boolean) => SessionDraft;
+  readonly begin: (isLighter: boolean, enteredAs: Carer | null) => SessionDraft;
   readonly drop: () => void;
 }
 
 export const useSession = (
   view: TodayView,
-  ownerId: string,
+  { id: ownerId }: Owner,
+  isHeld: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
 ): SessionHandle => {
-  const kept = useKeptReducer<SessionDraft, SessionEvent>(draftKey(ownerId), sessionReducer, isReadable);
+  const kept = useKeptReducer<SessionDraft, SessionEvent>(
+    { ownerId, key: draftKey(ownerId), isHeld },
+    sessionReducer,
+    isReadable,
+  );
   const { state: draft, dispatch, begin: put, release, drop } = kept;
   useEffect(() => {
     // Also after a crash between the end and the keeping: the entry has one id, so it is kept once.
     if (!draft || draft.endedAt === null) return;
-    save('session', sessionEntryOf(draft, clock()));
-    release();
+    // The draft goes once the entry stands in the store: a crash between the two loses neither.
+    void save('session', sessionEntryOf(draft, clock())).then(release);
   }, [draft, save, release, clock]);
   const begin = useCallback(
-    (isLighter: boolean) => {
+    (isLighter: boolean, enteredAs: Carer | null) => {
       const begun = beginSession({
         view,
         ownerId,
@@ -43,6 +49,7 @@ export const useSession = (
         zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
         now: Math.round(clock()),
         isLighter,
+        enteredAs,
       });
       put(begun);
       return begun;

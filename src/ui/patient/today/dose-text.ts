@@ -1,6 +1,7 @@
 /** A dose in plain words: the main figure, then what goes with it. */
 import type { Dose } from '#core/model/dose.ts';
 import { say } from '#ui/words.ts';
+import { weightText } from '../preferences/weight-text.ts';
 
 /** "3 sets of 10 to 15", "4 sets: 30, 15, 15, 15". */
 export const doseTitle = (dose: Dose): string => {
@@ -13,9 +14,9 @@ export const doseTitle = (dose: Dose): string => {
 
 export const loadText = (dose: Dose): string => {
   if (dose.method === 'variation') {
-    return dose.addedKg > 0 ? say('dose.added', { kg: dose.addedKg }) : say('dose.no-load');
+    return dose.addedKg > 0 ? say('dose.added', { weight: weightText(dose.addedKg) }) : say('dose.no-load');
   }
-  return dose.loadKg > 0 ? say('dose.load', { kg: dose.loadKg }) : say('dose.no-load');
+  return dose.loadKg > 0 ? say('dose.load', { weight: weightText(dose.loadKg) }) : say('dose.no-load');
 };
 
 const cuffText = (dose: Dose): readonly string[] => {

@@ -5,31 +5,31 @@ import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';
+import type { DayState } from '../day-state.ts';
 import { dayText, timeText } from '../phone/text-of-time.ts';
 import { doableToday } from '../session/begin.ts';
+import type { DayView } from '../view-on-day.ts';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
 import { Cover, Told } from './told.tsx';
 
 export interface TodayPageProps {
-  readonly view: TodayView;
+  readonly view: DayView;
   /** Instant the running session began; null when none runs. */
   readonly runningSince: number | null;
-  readonly session: 'open' | 'kept-here' | 'sent';
-  /** A warning sign was told from this phone today. */
-  readonly hasToldFlag: boolean;
+  readonly state: DayState;
   /** The phone has been read; before that nothing can be begun. */
   readonly isReady: boolean;
-  readonly isMorningDue: boolean;
-  readonly isMorningAnswered: boolean;
-  readonly isTwoHoursDue: boolean;
   readonly onStart: (isLighter: boolean) => void;
   readonly onResume: () => void;
   /** Left out once work was done: what was done is never dropped by one tap. */
   readonly onDiscard?: () => void;
-  readonly onMorning: () => void;
+  /** Of a day: this one, or the day before. */
+  readonly onMorning: (day: string) => void;
   readonly onTwoHours: () => void;
   /** What waits on this phone; stands under the start. */
   readonly children?: ReactNode;
+  /** Settings and the like, at the foot. */
+  readonly foot?: ReactNode;
 }
 
 const Contact = ({ view }: { readonly view: TodayView }) => {
@@ -39,19 +39,33 @@ const Contact = ({ view }: { readonly view: TodayView }) => {
   return <Notice tone={view.contact === 'routine' ? 'care' : 'danger'} title={text} />;
 };
 
-const Morning = ({ isMorningDue, isReady, onMorning }: TodayPageProps) =>
-  isMorningDue ? (
+const Morning = ({ view, state, isReady, onMorning }: TodayPageProps) =>
+  state.isMorningDue ? (
     <section className="first stack-close">
       <h2>{say('today.morning-title')}</h2>
       <p>{say('today.morning')}</p>
-      <Button isLarge isWide disabled={!isReady} onClick={onMorning}>
+      <Button isLarge isWide disabled={!isReady} onClick={() => onMorning(view.day)}>
         {say('today.morning-start')}
       </Button>
     </section>
   ) : null;
 
-const TwoHours = ({ isTwoHoursDue, onTwoHours }: TodayPageProps) =>
-  isTwoHoursDue ? (
+const LateMorning = ({ state, isReady, onMorning }: TodayPageProps) => {
+  const { lateMorning } = state;
+  if (lateMorning === null) return null;
+  return (
+    <section className="stack-close">
+      <h2>{say('today.late-title')}</h2>
+      <p>{say('today.late')}</p>
+      <Button tone="plain" disabled={!isReady} onClick={() => onMorning(lateMorning)}>
+        {say('today.late-start')}
+      </Button>
+    </section>
+  );
+};
+
+const TwoHours = ({ state, onTwoHours }: TodayPageProps) =>
+  state.twoHoursOf !== null ? (
     <section className="first stack-close">
       <h2>{say('today.two-hours-title')}</h2>
       <p>{say('today.two-hours')}</p>
@@ -76,16 +90,21 @@ const Running = ({ since, ...props }: TodayPageProps & { readonly since: number 
 );
 
 const Start = (props: TodayPageProps) => {
-  const { view, isMorningDue, isReady, onStart } = props;
-  if (props.runningSince !== null && !props.hasToldFlag)
-    return <Running {...props} since={props.runningSince} />;
-  if (props.hasToldFlag) {
+  const { view, isReady, onStart } = props;
+  const { isMorningDue, session, hasToldFlag } = props.state;
+  if (props.runningSince !== null && !hasToldFlag) return <Running {...props} since={props.runningSince} />;
+  if (hasToldFlag) {
     const { name, phone } = view.clinic;
     return <Notice tone="danger" title={say('today.flag-told', { clinic: name, phone })} />;
   }
-  if (props.session !== 'open') {
+  if (session !== 'open') {
     const title = say('today.sent-title');
-    return <Notice title={title}>{say(props.session === 'sent' ? 'today.sent' : 'today.sent-here')}</Notice>;
+    return <Notice title={title}>{say(session === 'sent' ? 'today.sent' : 'today.sent-here')}</Notice>;
+  }
+  if (view.isTooOld) {
+    const { name, phone } = view.clinic;
+    const day = dayText(view.givenOn ?? view.day);
+    return <Notice tone="care" title={say('today.too-old', { day, clinic: name, phone })} />;
   }
   if (doableToday(view).length === 0) return <Nothing view={view} />;
   return (
@@ -127,16 +146,21 @@ export const TodayPage = (props: TodayPageProps) => {
   return (
     <div className="stack-wide">
       <PageHeading caption={dayText(view.day)}>{say('today.title', { name: view.givenName })}</PageHeading>
+      {view.givenOn !== null && !view.isTooOld ? (
+        <p className="soft">{say('today.given-on', { day: dayText(view.givenOn) })}</p>
+      ) : null}
       <Contact view={view} />
       <Morning {...props} />
       <TwoHours {...props} />
       <Start {...props} />
-      {props.isMorningAnswered ? <p className="soft">{say('today.morning-done')}</p> : null}
+      {props.state.isMorningAnswered ? <p className="soft">{say('today.morning-done')}</p> : null}
+      <LateMorning {...props} />
       {props.children}
       <ExerciseList view={view} />
       <Told view={view} />
       <CautionList view={view} />
       <Cover view={view} />
+      {props.foot}
     </div>
   );
 };

@@ -2,7 +2,7 @@
 /** Two hours after a session: the pain of each followed joint, one page each, sent one by one. */
 import { useState } from 'react';
 import type { Joint } from '#core/joints.ts';
-import { entryFormat, type TwoHoursEntry } from '#core/model/entries.ts';
+import { type Carer, entryFormat, type TwoHoursEntry } from '#core/model/entries.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';
@@ -17,6 +17,7 @@ export interface TwoHoursScreenProps {
   readonly sessionEntryId: string;
   readonly day: string;
   readonly zone: string;
+  readonly enteredAs: Carer | null;
   readonly clock: () => number;
   readonly onAnswer: (entry: TwoHoursEntry) => void;
   readonly onHome: () => void;
@@ -37,13 +38,14 @@ export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
   const joint = props.joints[at];
   if (!joint) return <Thanks onHome={props.onHome} />;
   const answer = () => {
-    const { day, zone, sessionEntryId } = props;
+    const { day, zone, sessionEntryId, enteredAs } = props;
     props.onAnswer({
       format: entryFormat,
       entryId: crypto.randomUUID(),
       day,
       zone,
       sentAt: props.clock(),
+      ...(enteredAs ? { enteredAs } : {}),
       redFlags: null,
       extraPainRelief: null,
       sessionEntryId,

@@ -40,16 +40,14 @@ const WholeScorePage = ({ draft, send, of }: PageProps & { readonly of: 'burn' |
 export const BurnPage = (props: PageProps) => <WholeScorePage {...props} of="burn" />;
 export const CuffBotherPage = (props: PageProps) => <WholeScorePage {...props} of="cuff" />;
 
-/** Needed: the record has no place for "not answered" here, and a gap must not read as "no". */
 export const GaveWayPage = ({ draft, joint, send }: PageProps) => (
   <YesNoQuestion
     name={`gave-way-${joint}`}
     question={say('after.gave-way', { joint: jointText(joint) })}
     hint={say('after.gave-way-hint')}
     chosen={draft.gaveWay[joint] ?? null}
-    onChoose={(answer) => send({ type: 'gave-way', joint, gaveWay: answer === true })}
+    onChoose={(answer) => send({ type: 'gave-way', joint, gaveWay: answer })}
     onContinue={() => send({ type: 'next' })}
-    isNeeded
   />
 );
 
@@ -59,8 +57,7 @@ export const ExtraPage = ({ draft, send }: PageProps) => (
     question={say('after.extra')}
     hint={say('after.extra-hint')}
     chosen={draft.didExtra}
-    onChoose={(answer) => send({ type: 'extra', didExtra: answer === true })}
+    onChoose={(answer) => send({ type: 'extra', didExtra: answer })}
     onContinue={() => send({ type: 'next' })}
-    isNeeded
   />
 );

@@ -10,7 +10,7 @@ import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';
 import { TickList } from '../../questions/tick-list.tsx';
 import { YesNoQuestion } from '../../questions/yes-no-question.tsx';
-import { isOut, type News, news, type SessionDraft, scoreKey } from '../draft.ts';
+import { isOut, type News, news, type SessionDraft, scoreKey, toldNew } from '../draft.ts';
 import type { FlagsWhen } from '../events.ts';
 import type { PageProps } from './page-props.ts';
 
@@ -85,6 +85,17 @@ export const ReliefPage = ({ draft, send }: PageProps) => (
   />
 );
 
+export const OtherJointPage = ({ draft, send }: PageProps) => (
+  <YesNoQuestion
+    name="other-joint"
+    question={say('before.other-joint')}
+    hint={say('before.other-joint-hint')}
+    chosen={draft.otherJointWorse ?? null}
+    onChoose={(isWorse) => send({ type: 'other-joint', isWorse })}
+    onContinue={() => send({ type: 'next' })}
+  />
+);
+
 const hasCuffWork = (draft: SessionDraft) => draft.lines.some((line) => line.dose.method === 'occlusion');
 
 export const NewsPage = ({ draft, send }: PageProps) => (
@@ -120,7 +131,7 @@ export const OfferPage = (props: PageProps) => {
   );
   const isRest = draft.lines.every((line) => isOut(draft, line));
   const isForPain = out.length > 0 || eased.length > 0;
-  const hasNews = (draft.news?.length ?? 0) > 0;
+  const hasNews = toldNew(draft);
   return (
     <div className="stack">
       <PageHeading>{say(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>

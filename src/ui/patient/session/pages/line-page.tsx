@@ -10,6 +10,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 import { say } from '#ui/words.ts';
+import { kilogramsOf, weightFigure, weightText, weightUnit } from '../../preferences/weight-text.ts';
 import { doseLines, doseTitle } from '../../today/dose-text.ts';
 import { type LineDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
@@ -18,15 +19,21 @@ import type { PageProps } from './page-props.ts';
 
 type Pick = 'planned' | 'other';
 
+/** The record takes no more. */
+const mostKg = 500;
+
 /** A tenth over the plan is where the clinic hears of it as well. */
 const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
 
 const loadProblem = (pick: Pick | null, typed: string): Problem | null => {
   if (pick === null) return { field: 'load', text: say('line.load-missing') };
   if (pick === 'planned') return null;
-  const loadKg = readNumber(typed);
-  if (loadKg === null || Number.isNaN(loadKg)) return { field: 'load-kg', text: say('line.load-number') };
-  if (loadKg < 0 || loadKg > 500) return { field: 'load-kg', text: say('line.load-range') };
+  const read = readNumber(typed);
+  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: say('line.load-number') };
+  const loadKg = kilogramsOf(read);
+  if (loadKg < 0 || loadKg > mostKg) {
+    return { field: 'load-kg', text: say('line.load-range', { weight: weightText(mostKg) }) };
+  }
   return null;
 };
 
@@ -37,7 +44,7 @@ const useLoad = (line: LineDraft) => {
   const [pick, setPick] = useState<Pick | null>(
     given === null ? null : given === plannedKg ? 'planned' : 'other',
   );
-  const [typed, setTyped] = useState(given === null || given === plannedKg ? '' : String(given));
+  const [typed, setTyped] = useState(given === null || given === plannedKg ? '' : weightFigure(given));
   const [sure, setSure] = useState<number | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
   return { plannedKg, pick, setPick, typed, setTyped, sure, setSure, problem, setProblem };
@@ -52,7 +59,7 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
         legend={say('line.load')}
         error={errorAt('load')}
         options={[
-          { value: 'planned', label: say('line.load-planned', { kg: load.plannedKg }) },
+          { value: 'planned', label: say('line.load-planned', { weight: weightText(load.plannedKg) }) },
           { value: 'other', label: say('line.load-other') },
         ]}
         chosen={load.pick}
@@ -62,7 +69,7 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
         <NumberField
           name="load-kg"
           label={say('line.load-other-label')}
-          unit="kg"
+          unit={weightUnit()}
           error={errorAt('load-kg')}
           value={load.typed}
           onChange={(event) => load.setTyped(event.target.value)}
@@ -124,7 +131,7 @@ export const LinePage = ({ draft, line: index, send }: PageProps) => {
     const problem = loadProblem(load.pick, load.typed);
     load.setProblem(problem);
     if (problem) return;
-    const loadKg = load.pick === 'planned' ? load.plannedKg : (readNumber(load.typed) ?? 0);
+    const loadKg = load.pick === 'planned' ? load.plannedKg : kilogramsOf(readNumber(load.typed) ?? 0);
     if (isFarOver(loadKg, load.plannedKg) && loadKg !== line.loadKg) load.setSure(loadKg);
     else take(loadKg);
   };
@@ -143,8 +150,8 @@ export const LinePage = ({ draft, line: index, send }: PageProps) => {
         </Button>
       ) : (
         <ConfirmQuestion
-          question={say('line.load-sure', { kg: load.sure })}
-          yes={say('line.load-sure-yes', { kg: load.sure })}
+          question={say('line.load-sure', { weight: weightText(load.sure) })}
+          yes={say('line.load-sure-yes', { weight: weightText(load.sure) })}
           no={say('line.load-sure-no')}
           onYes={() => take(load.sure)}
           onNo={() => load.setSure(null)}

@@ -1,0 +1,64 @@
+'use client';
+/** A carer types with the patient's leave: said before the first answer, and kept with each entry. */
+import { useState } from 'react';
+import { type Carer, carers } from '#core/model/entries.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { CheckField } from '#ui/shared/checkbox-group.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { ErrorMessage } from '#ui/shared/error-message.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { say } from '#ui/words.ts';
+
+export interface EnteredByProps {
+  readonly who: Carer | null;
+  readonly onChoose: (who: Carer | null) => void;
+}
+
+const Form = ({ onChoose }: Pick<EnteredByProps, 'onChoose'>) => {
+  const [who, setWho] = useState<Carer | null>(null);
+  const [mayDo, setMayDo] = useState(false);
+  const [isAsked, setAsked] = useState(false);
+  const problem = !isAsked
+    ? null
+    : who === null
+      ? { field: 'entered-as', text: say('ask.choose-must') }
+      : mayDo
+        ? null
+        : { field: 'entered-leave', text: say('entered.leave-missing') };
+  return (
+    <div className="stack-close">
+      <ErrorSummary problems={problem ? [problem] : []} />
+      <p>{say('entered.about')}</p>
+      <RadioGroup<Carer>
+        name="entered-as"
+        legend={say('entered.who')}
+        error={problem?.field === 'entered-as' ? problem.text : undefined}
+        options={carers.map((value) => ({ value, label: say(`entered.${value}`) }))}
+        chosen={who}
+        onChoose={setWho}
+      />
+      {problem?.field === 'entered-leave' ? (
+        <ErrorMessage id="entered-leave-error">{problem.text}</ErrorMessage>
+      ) : null}
+      <CheckField name="entered-leave" label={say('entered.leave')} isChecked={mayDo} onSwitch={setMayDo} />
+      <Button tone="plain" onClick={() => (who !== null && mayDo ? onChoose(who) : setAsked(true))}>
+        {say('entered.go')}
+      </Button>
+    </div>
+  );
+};
+
+export const EnteredBy = ({ who, onChoose }: EnteredByProps) =>
+  who === null ? (
+    <Disclosure summary={say('entered.title')}>
+      <Form onChoose={onChoose} />
+    </Disclosure>
+  ) : (
+    <Notice title={say('entered.now', { who: say(`entered.${who}`) })}>
+      <Button tone="quiet" onClick={() => onChoose(null)}>
+        {say('entered.stop')}
+      </Button>
+    </Notice>
+  );

@@ -1,0 +1,80 @@
+/** What the picture of the last weeks shows: one line of work and the mornings under it. Pure; nothing is judged. */
+import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
+import type { Joint } from '#core/joints.ts';
+
+export interface Point {
+  readonly day: string;
+  readonly value: number;
+}
+
+export interface OwnCourse {
+  readonly since: string;
+  readonly sessions: number;
+  /** The exercise done most often; its weight, or its repetitions where there is none. */
+  readonly work: {
+    readonly title: string;
+    readonly of: 'load' | 'repetitions';
+    readonly points: readonly Point[];
+  } | null;
+  readonly mornings: readonly { readonly joint: Joint; readonly points: readonly Point[] }[];
+}
+
+type Exercise = HistoryDay['sessions'][number]['exercises'][number];
+
+const highestLoad = ({ sets }: Exercise): number | null => {
+  const loads = sets.flatMap((set) => (set.loadKg === null ? [] : [set.loadKg]));
+  return loads.length > 0 ? Math.max(...loads) : null;
+};
+
+/** A count that was lost leaves the sum unknown, never smaller. */
+const allRepetitions = ({ sets }: Exercise): number | null =>
+  sets.reduce<number | null>(
+    (sum, set) => (sum === null || set.repetitions === null ? null : sum + set.repetitions),
+    0,
+  );
+
+const done = (days: readonly HistoryDay[]) =>
+  days.flatMap(({ day, sessions }) =>
+    sessions.flatMap((session) =>
+      // The lighter day is done for the joint's sake and says nothing of the way the work went.
+      session.kind === 'full' ? session.exercises.map((exercise) => ({ day, exercise })) : [],
+    ),
+  );
+
+const workOf = (days: readonly HistoryDay[]): OwnCourse['work'] => {
+  const all = done(days);
+  const counts = new Map<string, number>();
+  for (const { exercise } of all) counts.set(exercise.title, (counts.get(exercise.title) ?? 0) + 1);
+  const title = [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
+  if (title === undefined) return null;
+  const mine = all.filter(({ exercise }) => exercise.title === title);
+  const isLoaded = mine.some(({ exercise }) => (highestLoad(exercise) ?? 0) > 0);
+  const read = isLoaded ? highestLoad : allRepetitions;
+  const points = mine.flatMap(({ day, exercise }) => {
+    const value = read(exercise);
+    return value === null ? [] : [{ day, value }];
+  });
+  return points.length > 0 ? { title, of: isLoaded ? 'load' : 'repetitions', points } : null;
+};
+
+const morningsOf = (days: readonly HistoryDay[]): OwnCourse['mornings'] => {
+  const byJoint = new Map<Joint, Point[]>();
+  for (const { day, mornings } of days) {
+    for (const { joint, pain } of mornings.flatMap((morning) => morning.joints)) {
+      if (pain !== null) byJoint.set(joint, [...(byJoint.get(joint) ?? []), { day, value: pain }]);
+    }
+  }
+  return [...byJoint].slice(0, 2).map(([joint, points]) => ({ joint, points }));
+};
+
+export const ownCourse = (view: HistoryView): OwnCourse | null => {
+  const days = [...view.days].reverse();
+  const first = days[0];
+  if (!first) return null;
+  return {
+    since: first.day,
+    sessions: days.reduce((sum, day) => sum + day.sessions.length, 0),
+    work: workOf(days),
+    mornings: morningsOf(days),
+  };
+};

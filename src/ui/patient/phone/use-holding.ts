@@ -1,0 +1,43 @@
+'use client';
+/**
+ * Which of several open tabs writes: the one that holds the lock. Another tab shows so, and may take it
+ * over; the first then stops at once. Where the browser has no locks, every tab writes and the last wins.
+ */
+import { useCallback, useEffect, useRef, useState } from 'react';
+
+export interface Holding {
+  /** undefined while it is being asked for. */
+  readonly isHeld: boolean | undefined;
+  readonly takeOver: () => void;
+}
+
+export const useHolding = (name: string): Holding => {
+  const [isHeld, setHeld] = useState<boolean | undefined>(undefined);
+  const held = useRef<Set<() => void>>(new Set());
+  const isOver = useRef(false);
+  const ask = useCallback(
+    (how: LockOptions) => {
+      const keep = (lock: Lock | null): Promise<void> | undefined => {
+        if (isOver.current) return;
+        setHeld(lock !== null);
+        // Queued: the lock comes here by itself when the other tab is closed.
+        if (lock === null) ask({});
+        else return new Promise((resolve) => held.current.add(resolve));
+      };
+      // A lock taken over by another tab ends in an error.
+      navigator.locks.request(name, how, keep).catch(() => setHeld(false));
+    },
+    [name],
+  );
+  useEffect(() => {
+    isOver.current = false;
+    if ('locks' in navigator) ask({ ifAvailable: true });
+    else setHeld(true);
+    return () => {
+      isOver.current = true;
+      for (const free of held.current) free();
+      held.current.clear();
+    };
+  }, [ask]);
+  return { isHeld, takeOver: useCallback(() => ask({ steal: true }), [ask]) };
+};

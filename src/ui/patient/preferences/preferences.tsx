@@ -1,0 +1,60 @@
+'use client';
+/** Language, unit of weight, and how a clock says that it is over. */
+import { useEffect, useState } from 'react';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { say } from '#ui/words.ts';
+import {
+  type Chosen,
+  choose,
+  chosenFrom,
+  chosenSound,
+  cookie,
+  languages,
+  type Sound,
+  sounds,
+} from './chosen.ts';
+
+interface Choices extends Chosen {
+  readonly sound: Sound;
+}
+
+export const Preferences = () => {
+  const [now, setNow] = useState<Choices | null>(null);
+  useEffect(() => setNow({ ...chosenFrom(cookie), sound: chosenSound() }), []);
+  const take = (name: 'language' | 'unit', value: string) => {
+    choose(name, value);
+    // Every sentence changes, so the page begins anew; what was answered stands in the phone's store.
+    window.location.reload();
+  };
+  const takeSound = (sound: Sound) => {
+    choose('sound', sound);
+    setNow((before) => (before ? { ...before, sound } : before));
+  };
+  return (
+    <Disclosure summary={say('preferences.title')}>
+      <RadioGroup
+        name="language"
+        legend={say('preferences.language')}
+        hint={now?.language === 'en' ? undefined : say('preferences.english-parts')}
+        options={languages.map(({ tag, name }) => ({ value: tag, label: <span lang={tag}>{name}</span> }))}
+        chosen={now?.language ?? null}
+        onChoose={(value) => take('language', value)}
+      />
+      <RadioGroup
+        name="unit"
+        legend={say('preferences.unit')}
+        options={(['kg', 'lb'] as const).map((value) => ({ value, label: say(`preferences.${value}`) }))}
+        chosen={now?.unit ?? null}
+        onChoose={(value) => take('unit', value)}
+      />
+      <RadioGroup<Sound>
+        name="sound"
+        legend={say('preferences.sound')}
+        options={sounds.map((value) => ({ value, label: say(`preferences.sound-${value}`) }))}
+        chosen={now?.sound ?? null}
+        onChoose={takeSound}
+      />
+    </Disclosure>
+  );
+};

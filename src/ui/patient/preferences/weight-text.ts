@@ -1,0 +1,24 @@
+/** Weights in the unit of the person's choice. They are stored in kilograms; the conversion is exact. */
+import { kilogramsFromPounds, poundsFromKilograms } from '#core/units.ts';
+import { say } from '#ui/words.ts';
+
+export type WeightUnit = 'kg' | 'lb';
+
+let unit: WeightUnit = 'kg';
+
+/** For all that is shown from now on in this browser. */
+export const weighIn = (chosen: WeightUnit): void => {
+  unit = chosen;
+};
+
+export const weightUnit = (): WeightUnit => unit;
+
+/** The figure alone, at most two places; what was typed comes back as it was typed. */
+export const weightFigure = (loadKg: number): string =>
+  String(Number((unit === 'kg' ? loadKg : poundsFromKilograms(loadKg)).toFixed(2)));
+
+/** "4 kg", "8.82 lb". */
+export const weightText = (loadKg: number): string => say(`weight.${unit}`, { number: weightFigure(loadKg) });
+
+/** What was typed in the unit shown, in kilograms. */
+export const kilogramsOf = (typed: number): number => (unit === 'kg' ? typed : kilogramsFromPounds(typed));

@@ -1,0 +1,20 @@
+/** German, whole: every sentence of the patient's own pages. Read by nobody yet; a clinic reviews it before use. */
+import { careGerman } from './german/care.ts';
+import { historyGerman } from './german/history.ts';
+import { morningGerman } from './german/morning.ts';
+import { ownPageGerman } from './german/own-page.ts';
+import { questionGerman } from './german/questions.ts';
+import { savingGerman } from './german/saving.ts';
+import { sessionGerman } from './german/session.ts';
+import { todayGerman } from './german/today.ts';
+
+export const german = {
+  ...todayGerman,
+  ...ownPageGerman,
+  ...questionGerman,
+  ...sessionGerman,
+  ...careGerman,
+  ...morningGerman,
+  ...savingGerman,
+  ...historyGerman,
+} as const;

@@ -1,0 +1,104 @@
+/** Language, direction and units of the patient's pages. */
+import { readFileSync } from 'node:fs';
+import { afterEach, describe, expect, it } from 'vitest';
+import { allFiles } from '#tests/house/repository.ts';
+import { dayText, lengthText, speakDaysOf } from '#ui/patient/phone/text-of-time.ts';
+import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/patient/preferences/weight-text.ts';
+import { jointText } from '#ui/patient/questions/joint-text.ts';
+import { careWords } from '#ui/words/care.ts';
+import { german } from '#ui/words/german.ts';
+import { historyWords } from '#ui/words/history.ts';
+import { morningWords } from '#ui/words/morning.ts';
+import { ownPageWords } from '#ui/words/own-page.ts';
+import { questionWords } from '#ui/words/questions.ts';
+import { savingWords } from '#ui/words/saving.ts';
+import { sessionWords } from '#ui/words/session.ts';
+import { todayWords } from '#ui/words/today.ts';
+import { say, speak } from '#ui/words.ts';
+
+afterEach(() => {
+  weighIn('kg');
+  speak({});
+  speakDaysOf('en-GB');
+});
+
+const english: Readonly<Record<string, string>> = {
+  ...todayWords,
+  ...ownPageWords,
+  ...questionWords,
+  ...sessionWords,
+  ...careWords,
+  ...morningWords,
+  ...savingWords,
+  ...historyWords,
+};
+const translated: Readonly<Record<string, string>> = german;
+const braces = (text: string) => (text.match(/\{[a-z-]+\}/g) ?? []).sort();
+
+describe('the second language', () => {
+  it('has every sentence of the patient’s pages and none besides', () => {
+    expect(Object.keys(translated).sort()).toEqual(Object.keys(english).sort());
+  });
+
+  it('names the same things in each sentence', () => {
+    const differing = Object.keys(english).filter(
+      (key) => JSON.stringify(braces(english[key]!)) !== JSON.stringify(braces(translated[key]!)),
+    );
+    expect(differing).toEqual([]);
+  });
+
+  it('leaves no longer sentence in English', () => {
+    const same = Object.keys(english).filter(
+      (key) =>
+        english[key] === translated[key] && (english[key]?.replace(/\{[a-z-]+\}/g, '').length ?? 0) > 10,
+    );
+    expect(same).toEqual([]);
+  });
+
+  it('reassures no more than the first: no word for safe', () => {
+    expect(
+      Object.values(german).filter((text) => /\bsicherheit|\bgefahrlos|\bunbedenklich/i.test(text)),
+    ).toEqual([]);
+  });
+
+  it('speaks from then on, days and joints included', () => {
+    speak(german);
+    speakDaysOf('de-DE');
+    expect(say('ask.yes')).toBe('Ja');
+    expect(jointText('left-knee')).toBe('Knie links');
+    expect(dayText('2026-03-09')).toBe('Montag, 9. März');
+    expect(lengthText(390)).toBe('6 Minuten 30 Sekunden');
+  });
+});
+
+describe('weights', () => {
+  it('are shown as stored in kilograms unless pounds were chosen', () => {
+    expect(weightText(2.5)).toBe('2.5 kg');
+    weighIn('lb');
+    expect(weightText(4.5359237)).toBe('10 lb');
+    expect(weightText(4)).toBe('8.82 lb');
+  });
+
+  it('typed in pounds are stored in kilograms to the last digit', () => {
+    weighIn('lb');
+    // The international pound is 0.45359237 kg by definition (1959).
+    expect(kilogramsOf(10)).toBe(4.5359237);
+    expect(kilogramsOf(1)).toBe(0.45359237);
+  });
+
+  it('typed in pounds come back as they were typed', () => {
+    weighIn('lb');
+    for (let typed = 0; typed <= 200; typed += 0.25)
+      expect(Number(weightFigure(kilogramsOf(typed)))).toBe(typed);
+  });
+});
+
+describe('a page read from right to left', () => {
+  it('finds no style that names left or right', () => {
+    const physical = /(?:^|[\s;{-])(?:left|right)\s*:|:\s*(?:left|right)\s*;/m;
+    const found = allFiles()
+      .filter((file) => /^src\/ui\/(?:patient|shared)\/.*\.css$/.test(file))
+      .filter((file) => physical.test(readFileSync(file, 'utf8')));
+    expect(found).toEqual([]);
+  });
+});
