@@ -141,9 +141,8 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
     const clockDoubtful = isDoubtful(access, entry, entry.endedAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     const { beganAt, endedAt, kind, stoppedByFlag } = entry;
-    insertRows(tx, trainingSession, [
-      { ...row, beganAt, endedAt, kind, stoppedByFlag, ...openAnswers(entry) },
-    ]);
+    const answered = openAnswers(entry);
+    insertRows(tx, trainingSession, [{ ...row, beganAt, endedAt, kind, stoppedByFlag, ...answered }]);
     const owner = { clinicId: access.clinicId, patientId, sessionId: row.id };
     insertRows(
       tx,
@@ -167,7 +166,8 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
         ...rest,
       })),
     );
-    touchMatters(access, patientId);
+    // Of a session itself the worklist shows only these; what is decided about it says so on its own.
+    if (clockDoubtful || row.amends !== null || answered.toldNew) touchMatters(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'session',

@@ -34,6 +34,8 @@ export const connect = (file: string): Connection => {
   client.pragma('foreign_keys = ON');
   client.pragma(`busy_timeout = ${durability.busy_timeout}`);
   client.pragma('cache_size = -32768');
+  // What a savepoint may have to undo is held in memory; over 64 kB it would go to a file of its own.
+  client.pragma('temp_store = MEMORY');
   const statements = keepStatements(client);
   const dialect = new SQLiteSyncDialect();
   const relational = extractTablesRelationalConfig(schema, createTableRelationsHelpers);

@@ -46,22 +46,25 @@ const commitTogether = async (connection: Connection, batch: readonly Waiting[])
     statements.remembered.begin();
     for (const waiting of batch) {
       try {
-        worked.push({ waiting, value: await inSavepoint(connection, waiting.work) });
+        // Alone it needs none: rolling back the transaction undoes the same.
+        const value = batch.length === 1 ? waiting.work() : inSavepoint(connection, waiting.work);
+        worked.push({ waiting, value: await value });
       } catch (error) {
         refused.push(() => waiting.failed(error));
-        if (!isOpen(connection)) throw error;
+        if (batch.length === 1 || !isOpen(connection)) throw error;
       }
     }
     client.exec('COMMIT');
   } catch (error) {
     if (isOpen(connection)) client.exec('ROLLBACK');
+    for (const tell of refused) tell();
     // Whatever had been done is undone, so everybody not refused already hears of the fault.
     for (const waiting of batch) waiting.failed(error);
     return;
   } finally {
     statements.remembered.end();
-    for (const tell of refused) tell();
   }
+  for (const tell of refused) tell();
   for (const { waiting, value } of worked) waiting.done(value);
 };
 
