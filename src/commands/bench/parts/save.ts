@@ -42,7 +42,7 @@ const savePairs = async (
     const number = (firstPatient + place * 13) % settings.plan.patients;
     const id = patientId(number);
     const entry = await sessionToSend(access, number);
-    const marks = marksOf(product!.writer.client);
+    const marks = marksOf(product!.writer.client, id);
     const saveMs = await clocked(async () => {
       const stored = await save(access, id, entry);
       if (stored.kind !== 'stored') throw new Error(`The session was not stored: ${stored.kind}.`);

@@ -1,6 +1,6 @@
 /** Sessions as phones send them, ready to be taken, and scratch copies of a group to take them in. */
 import { randomUUID } from 'node:crypto';
-import { copyFileSync } from 'node:fs';
+import { constants, copyFileSync } from 'node:fs';
 import path from 'node:path';
 import { entryFormat, type SessionEntry } from '#core/model/entries.ts';
 import type { Access } from '#data/access.ts';
@@ -67,7 +67,7 @@ export const withCopies = async <T>(
   try {
     for (const file of files) {
       removeFile(file);
-      copyFileSync(group, file);
+      copyFileSync(group, file, constants.COPYFILE_FICLONE);
       stores.push(openStore(file));
     }
     return await work(stores);

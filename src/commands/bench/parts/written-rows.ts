@@ -21,17 +21,26 @@ export interface WrittenRows {
   readonly rows: readonly (readonly Value[])[];
 }
 
-export type Marks = ReadonlyMap<string, number>;
+export interface Marks {
+  readonly last: ReadonlyMap<string, number>;
+  /** The patient's part of the worklist as it stood; rows there are replaced, not added. */
+  readonly matters: string;
+}
 
-export const marksOf = (client: Client): Marks =>
-  new Map(
+const mattersOf = (client: Client, patient: string): WrittenRows =>
+  rowsFrom(client, 'matter', 'patient_id = ?', patient);
+
+export const marksOf = (client: Client, patient: string): Marks => ({
+  matters: JSON.stringify(mattersOf(client, patient)),
+  last: new Map(
     tables.map((table) => {
       const [row] = client.prepare(`SELECT max(rowid) AS last FROM ${table}`).all() as {
         last: number | null;
       }[];
       return [table, row?.last ?? 0];
     }),
-  );
+  ),
+});
 
 const rowsFrom = (client: Client, table: string, where: string, value: Value): WrittenRows => {
   const found = client.prepare(`SELECT * FROM ${table} WHERE ${where}`).all(value) as Record<string, Value>[];
@@ -39,11 +48,13 @@ const rowsFrom = (client: Client, table: string, where: string, value: Value): W
   return { table, columns, rows: found.map((row) => columns.map((column) => row[column]!)) };
 };
 
-export const writtenSince = (client: Client, marks: Marks, patient: string): readonly WrittenRows[] =>
-  [
-    ...tables.map((table) => rowsFrom(client, table, 'rowid > ?', marks.get(table)!)),
-    rowsFrom(client, 'matter', 'patient_id = ?', patient),
-  ].filter((written) => written.rows.length > 0);
+/** The worklist counts as written only where it changed. */
+export const writtenSince = (client: Client, marks: Marks, patient: string): readonly WrittenRows[] => {
+  const matters = mattersOf(client, patient);
+  const added = tables.map((table) => rowsFrom(client, table, 'rowid > ?', marks.last.get(table)!));
+  const replaced = JSON.stringify(matters) === marks.matters ? [] : [matters];
+  return [...added, ...replaced].filter((written) => written.rows.length > 0);
+};
 
 type Insert = { readonly run: (values: readonly Value[]) => unknown };
 
@@ -64,9 +75,10 @@ export const rawWriter = (client: Client) => {
   const clear = client.prepare('DELETE FROM matter WHERE patient_id = ?');
   return (written: readonly WrittenRows[], patient: string) => {
     const inserts = written.map((rows) => [insertOf(rows), rows.rows.flat()] as const);
+    const isReplaced = written.some((rows) => rows.table === 'matter');
     return (): void => {
       client.exec('BEGIN IMMEDIATE');
-      clear.run(patient);
+      if (isReplaced) clear.run(patient);
       for (const [insert, values] of inserts) insert.run(values);
       client.exec('COMMIT');
     };
