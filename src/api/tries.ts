@@ -26,6 +26,8 @@ export interface Tries {
   readonly wait: (key: string, now: number) => number;
   readonly wrong: (key: string, now: number) => void;
   readonly right: (key: string) => void;
+  /** Takes back one try that was counted before it turned out right; the others stand. */
+  readonly undo: (key: string) => void;
 }
 
 export const countTries = (rule: TriesRule): Tries => {
@@ -42,7 +44,9 @@ export const countTries = (rule: TriesRule): Tries => {
   return {
     wait: (key, now) => {
       const count = known(key, now);
-      return count ? Math.max(0, Math.ceil((count.lastAt + waitMs(count.wrong) - now) / 1000)) : 0;
+      const ms = count ? waitMs(count.wrong) : 0;
+      // A clock that was put back must not make somebody wait who has nothing to wait for.
+      return count && ms > 0 ? Math.max(0, Math.ceil((count.lastAt + ms - now) / 1000)) : 0;
     },
     wrong: (key, now) => {
       const wrong = (known(key, now)?.wrong ?? 0) + 1;
@@ -52,6 +56,11 @@ export const countTries = (rule: TriesRule): Tries => {
     },
     right: (key) => {
       counts.delete(key);
+    },
+    undo: (key) => {
+      const count = counts.get(key);
+      if (count && count.wrong > 1) counts.set(key, { ...count, wrong: count.wrong - 1 });
+      else counts.delete(key);
     },
   };
 };

@@ -25,6 +25,15 @@ export const signInState = async (store: Store, userId: string) => {
   return row ?? null;
 };
 
+/** Whose passphrase was right and whose code is waited for, by the challenge in the browser's cookie. */
+export const challengedUser = async (store: Store, identifier: string): Promise<string | null> => {
+  const [row] = await store.read
+    .select({ userId: authVerification.value })
+    .from(authVerification)
+    .where(eq(authVerification.identifier, identifier));
+  return row?.userId ?? null;
+};
+
 /** The account an address belongs to, for the audit of a sign-in. */
 export const accountByEmail = async (store: Store, email: string) => {
   const [row] = await store.read

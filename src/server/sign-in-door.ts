@@ -3,7 +3,7 @@
  * only from our own pages, held back when tried too often, each sign-in audited.
  */
 import { parseCookies } from 'better-auth/cookies';
-import { accountByEmail } from '#data/auth-database.ts';
+import { accountByEmail, challengedUser } from '#data/auth-database.ts';
 import { requiresTwoFactor } from '#data/staff.ts';
 import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
@@ -13,6 +13,7 @@ import { refusal } from './requests.ts';
 import type { Runtime } from './runtime.ts';
 import { auditAnswer } from './sign-in-audit.ts';
 import { guardCodes, guardSignIns } from './sign-in-guard.ts';
+import { rememberCodes } from './used-codes.ts';
 
 /** Path to the fields it takes. Whatever else the library offers does not exist here. */
 const endpoints: Readonly<Record<string, readonly string[]>> = {
@@ -35,6 +36,7 @@ const mostBytes = 4096;
 
 const signIns = guardSignIns();
 const codes = guardCodes();
+const usedCodes = rememberCodes();
 
 const tooOften = (seconds: number) =>
   refusal(429, 'too-often', `Too many tries. Wait ${seconds} seconds, then try again.`, {
@@ -56,10 +58,15 @@ const fieldsOf = (value: unknown, names: readonly string[]): Record<string, stri
 const cookieIn = (headers: Headers, name: string): string | null =>
   parseCookies(headers.get('cookie') ?? '').get(name) ?? null;
 
+const isSecureOrigin = (at: Runtime): boolean => at.settings.PUBLIC_ORIGIN.startsWith('https://');
+
+/** Browsers keep such a cookie only from a page under TLS. */
+const cookieStart = (at: Runtime): string => (isSecureOrigin(at) ? '__Secure-' : '');
+
 const knownCookie = (at: Runtime) => {
-  const isSecure = at.settings.PUBLIC_ORIGIN.startsWith('https://');
+  const isSecure = isSecureOrigin(at);
   return {
-    name: `${isSecure ? '__Secure-' : ''}${cookiePrefix}.known`,
+    name: `${cookieStart(at)}${cookiePrefix}.known`,
     attributes: `Path=/; Max-Age=${180 * 86_400}; HttpOnly; SameSite=Lax${isSecure ? '; Secure' : ''}`,
   };
 };
@@ -111,6 +118,26 @@ const acceptCode = async (at: Runtime, request: Request, fields: Record<string, 
 const needsCodes = async (at: Runtime, clinicId: string): Promise<boolean> =>
   !at.settings.DEMO && (await requiresTwoFactor(at.store, clinicId));
 
+const codeRefused = () =>
+  refusal(401, 'wrong', 'This code is not right, has run out, or was used already. Wait for the next one.');
+
+/** A code opens once: the library would take it again until its time is over. */
+const verifyCode = async (
+  at: Runtime,
+  request: Request,
+  fields: Record<string, string>,
+  signedIn: string | null,
+): Promise<Response> => {
+  const code = (fields.code ?? '').replace(/\s/g, '');
+  const challenge = cookieIn(request.headers, `${cookieStart(at)}${cookiePrefix}.two_factor`) ?? '';
+  const identifier = challenge.slice(0, Math.max(0, challenge.lastIndexOf('.')));
+  const userId = signedIn ?? (await challengedUser(at.store, identifier));
+  if (userId && !usedCodes.take(userId, code, Date.now())) return codeRefused();
+  const answer = await ask(at, request, { code });
+  if (userId && !answer.ok) usedCodes.giveBack(userId, code);
+  return answer;
+};
+
 /** Every request to /api/auth. */
 export const signInDoor = async (at: Runtime, request: Request): Promise<Response> => {
   const path = new URL(request.url).pathname.slice(base.length);
@@ -131,7 +158,9 @@ export const signInDoor = async (at: Runtime, request: Request): Promise<Respons
   if (path === '/two-factor/disable' && before && (await needsCodes(at, before.user.clinicId))) {
     return refusal(403, 'not-yours', 'Your clinic asks its staff for codes, so they stay on.');
   }
-  const answer = await ask(at, request, fields);
+  const answer = await (path === '/two-factor/verify-totp'
+    ? verifyCode(at, request, fields, before?.user.id ?? null)
+    : ask(at, request, fields));
   await auditAnswer(at, path, answer, before?.user ?? null);
   return answer;
 };

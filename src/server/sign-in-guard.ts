@@ -50,6 +50,8 @@ export const guardSignIns = (): SignInGuard => {
     right: (attempt) => {
       if (attempt.knownMark) return byBrowser.right(browser(attempt));
       byNetwork.right(pair(attempt));
+      // Others' wrong tries on this account still count.
+      byAccount.undo(account(attempt));
     },
   };
 };

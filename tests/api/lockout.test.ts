@@ -69,6 +69,16 @@ describe('wrong tries make a stranger wait, and nobody else', () => {
     expect(guard.wait(desk, 0)).toBe(0);
   });
 
+  it('signing in rightly a hundred times, each in a new browser, makes nobody wait', () => {
+    const guard = guardSignIns();
+    for (let signed = 0; signed < 100; signed += 1) {
+      const attempt = stranger('c@test.invalid', `n${signed}`);
+      guard.wrong(attempt, 0);
+      guard.right(attempt);
+    }
+    expect(guard.wait(stranger('c@test.invalid', 'new'), 0)).toBe(0);
+  });
+
   it('codes of invitations: ten wrong ones free, then a wait by network of two minutes at most', () => {
     const codes = guardCodes();
     for (let tried = 0; tried < 9; tried += 1) codes.wrong('n1', 0);

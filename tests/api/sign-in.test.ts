@@ -1,6 +1,6 @@
 import { base32 } from '@better-auth/utils/base32';
 import { createOTP } from '@better-auth/utils/otp';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { flushReads } from '#data/audit.ts';
 import { addStaff, setActive } from '#data/staff.ts';
 import type { Store } from '#data/store/store.ts';
@@ -40,7 +40,13 @@ beforeEach(async () => {
   at = testRuntime(store, { DEMO: '1' });
   await account(at, { email: 'c@test.invalid' });
 });
-afterEach(() => store.close());
+afterEach(() => {
+  vi.useRealTimers();
+  store.close();
+});
+
+/** The next code's time, so that one used already is not in the way. */
+const later = () => vi.useFakeTimers({ now: Date.now() + 30_000, toFake: ['Date'] });
 
 const subjects = async () => {
   await flushReads(store);
@@ -138,11 +144,30 @@ describe('one-time codes at sign-in', () => {
     expect(await personOf(at, from.headers())).toBeNull();
     const wrong = await from.post(POST, '/api/auth/two-factor/verify-totp', { code: '000000' });
     expect(wrong.status).toBe(401);
+    later();
     await from.post(POST, '/api/auth/two-factor/verify-totp', { code: await code() });
     expect(await personOf(at, from.headers())).toMatchObject({ email: 'c@test.invalid' });
     expect(await subjects()).toEqual(
       expect.arrayContaining(['sign-in code-asked', 'sign-in signed-in-with-code']),
     );
+  });
+
+  it('a code opens once: whoever saw it typed cannot use it again in its own minute', async () => {
+    const first = newBrowser();
+    await signIn(first, 'c@test.invalid');
+    const { code } = await switchCodesOn(first);
+    const use = async (typed: string) => {
+      const from = newBrowser();
+      await signIn(from, 'c@test.invalid');
+      const answer = await from.post(POST, '/api/auth/two-factor/verify-totp', { code: typed });
+      return [answer.status, (await personOf(at, from.headers())) !== null];
+    };
+    // The code that switched codes on is used up as well.
+    expect(await use(await code())).toEqual([401, false]);
+    later();
+    const next = await code();
+    expect(await use(next)).toEqual([200, true]);
+    expect(await use(`${next.slice(0, 3)} ${next.slice(3)}`)).toEqual([401, false]);
   });
 
   it('a recovery code opens once', async () => {
