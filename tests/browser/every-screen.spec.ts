@@ -16,14 +16,20 @@ const clinicianScreens = [
   '/patients/flare-then-hold/review',
   '/patients/occlusion-cleared/prescribe?method=occlusion',
   '/patients/red-flag/review',
+  '/patients/flare-then-hold/access',
+  '/open-record/flare-then-hold',
+  '/account',
+  '/account/codes',
   '/calculations',
   '/calculations/one-rep-max',
   '/rules',
 ];
-const patientScreens = ['/today', '/how-it-went'];
+const administratorScreens = ['/administration', '/administration/choices', '/account'];
+const patientScreens = ['/who-opened', '/account', '/today', '/how-it-went'];
 
 const visits = [
   { who: 'clinician', screens: clinicianScreens },
+  { who: 'admin', screens: administratorScreens },
   { who: 'patient-2', screens: patientScreens },
 ] as const;
 
