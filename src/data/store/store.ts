@@ -34,6 +34,16 @@ interface Open {
   readonly last: Map<string, () => Promise<void>>;
 }
 
+const toItsEnd = async <T>(open: Open, fn: (tx: Db) => Promise<T> | T): Promise<T> => {
+  try {
+    const value = await fn(open.tx);
+    for (const work of open.last.values()) await work();
+    return value;
+  } finally {
+    open.ended = true;
+  }
+};
+
 export const openStore = (file: string): Store => {
   mkdirSync(dirname(file), { recursive: true });
   const writer = connect(file);
@@ -49,18 +59,8 @@ export const openStore = (file: string): Store => {
   const write = <T>(fn: (tx: Db) => Promise<T> | T): Promise<T> => {
     const outer = current();
     if (outer) return Promise.resolve(fn(outer.tx));
-    return queue(() => {
-      const open: Open = { tx: writer.db, ended: false, last: new Map() };
-      return scope.run(open, async () => {
-        try {
-          const value = await fn(writer.db);
-          for (const work of open.last.values()) await work();
-          return value;
-        } finally {
-          open.ended = true;
-        }
-      });
-    });
+    const open: Open = { tx: writer.db, ended: false, last: new Map() };
+    return queue(() => scope.run(open, () => toItsEnd(open, fn)));
   };
 
   const close = () => {

@@ -18,7 +18,7 @@ import {
   setsOfLine,
   versionsOfLine,
 } from './plan.ts';
-import { type Client, rawRows } from './raw-rows.ts';
+import { type Client, type RawRows, rawRows } from './raw-rows.ts';
 
 const clinician = 'bench-clinician';
 const ownedLoadsKg = [1, 2, 3, 4, 5, 6, 8];
@@ -52,67 +52,71 @@ const screeningAnswers = JSON.stringify(screeningItems.map((item) => ({ item: it
 
 const owned = ['id', 'clinic_id', 'patient_id', 'recorded_at', 'recorded_by'];
 
-const tablesOf = (client: Client) => ({
-  patient: rawRows(client, 'patient', ['id', 'clinic_id', 'created_at']),
-  identity: rawRows(client, 'patient_identity', [
-    'patient_id',
-    'clinic_id',
-    'given_name',
-    'family_name',
-    'birth_day',
-  ]),
-  profile: rawRows(client, 'care_profile', [
-    ...owned,
-    'version',
-    'diagnosis',
-    'inflammatory_arthritis',
-    'followed_joints',
-    'owned_loads_kg',
-    'owned_equipment',
-    'formula_sex',
-  ]),
-  screening: rawRows(client, 'screening', [...owned, 'version', 'sheet_version', 'day', 'answers']),
-  measurement: rawRows(client, 'measurement', [...owned, 'day', 'kind', 'value', 'figure', 'confirmed']),
-  programme: rawRows(client, 'programme', [...owned, 'version', 'from_day', 'lines']),
-  baseline: rawRows(client, 'baseline', [
-    ...owned,
-    'joint',
-    'usual_pain',
-    'usual_pain_top',
-    'pain_ceiling',
-    'usual_stiffness_minutes',
-    'usual_swelling',
-    'usual_effusion',
-    'usual_fatigue',
-    'frozen_on',
-    'latched',
-    'by_name',
-    'reason',
-  ]),
-  prescription: rawRows(client, 'prescription', [
-    ...owned,
-    'line_id',
-    'version',
-    'method',
-    'exercise_id',
-    'dose',
-    'bad_day',
-    'joints',
-    'cautions',
-    'working',
-    'origin',
-  ]),
-  signature: rawRows(client, 'signature', [
-    'prescription_id',
-    'clinic_id',
-    'patient_id',
-    'signed_at',
-    'signed_by',
-    'signed_name',
-  ]),
-});
+const columns = {
+  patient: ['patient', ['id', 'clinic_id', 'created_at']],
+  identity: ['patient_identity', ['patient_id', 'clinic_id', 'given_name', 'family_name', 'birth_day']],
+  profile: [
+    'care_profile',
+    [
+      ...owned,
+      'version',
+      'diagnosis',
+      'inflammatory_arthritis',
+      'followed_joints',
+      'owned_loads_kg',
+      'owned_equipment',
+      'formula_sex',
+    ],
+  ],
+  screening: ['screening', [...owned, 'version', 'sheet_version', 'day', 'answers']],
+  measurement: ['measurement', [...owned, 'day', 'kind', 'value', 'figure', 'confirmed']],
+  programme: ['programme', [...owned, 'version', 'from_day', 'lines']],
+  baseline: [
+    'baseline',
+    [
+      ...owned,
+      'joint',
+      'usual_pain',
+      'usual_pain_top',
+      'pain_ceiling',
+      'usual_stiffness_minutes',
+      'usual_swelling',
+      'usual_effusion',
+      'usual_fatigue',
+      'frozen_on',
+      'latched',
+      'by_name',
+      'reason',
+    ],
+  ],
+  prescription: [
+    'prescription',
+    [
+      ...owned,
+      'line_id',
+      'version',
+      'method',
+      'exercise_id',
+      'dose',
+      'bad_day',
+      'joints',
+      'cautions',
+      'working',
+      'origin',
+    ],
+  ],
+  signature: [
+    'signature',
+    ['prescription_id', 'clinic_id', 'patient_id', 'signed_at', 'signed_by', 'signed_name'],
+  ],
+} as const satisfies Readonly<Record<string, readonly [string, readonly string[]]>>;
 
-type Tables = ReturnType<typeof tablesOf>;
+type Tables = Readonly<Record<keyof typeof columns, RawRows>>;
+
+const tablesOf = (client: Client): Tables =>
+  Object.fromEntries(
+    Object.entries(columns).map(([name, [table, names]]) => [name, rawRows(client, table, names)]),
+  ) as unknown as Tables;
 
 const writePrescriptions = (tables: Tables, plan: GroupPlan, patient: number): void => {
   const joints = JSON.stringify(jointsOf(patient));
