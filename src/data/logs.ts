@@ -1,19 +1,23 @@
 /** Sessions and mornings of a patient as the core sees them. A null score stays null; an amended entry is replaced. */
 import { and, asc, eq, gte, sql } from 'drizzle-orm';
 import { type Day, daysBetween } from '#core/day.ts';
-import type {
-  JointMorningAnswers,
-  JointSessionAnswers,
-  MorningRecord,
-  SessionRecord,
-  SetRecord,
-} from '#core/model/record.ts';
+import type { JointSessionAnswers, MorningRecord, SessionRecord } from '#core/model/record.ts';
 import { programmeChoices } from '#core/programme/choices.ts';
 import type { Access } from './access.ts';
 import { choiceValue } from './choices.ts';
 import { dayAt, minuteOfDay } from './civil-time.ts';
+import {
+  answerColumns,
+  answerIn,
+  type LaterAnswer,
+  laterIn,
+  morningColumns,
+  morningIn,
+  setColumns,
+  setIn,
+} from './log-cells.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession, twoHours } from './schema/schema.ts';
-import { type Cell, nestedRows, numberIn, yesIn } from './store/nested-rows.ts';
+import { nestedRows } from './store/nested-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
 /** Rows that no later row amends; an amendment names the entry it replaces. */
@@ -23,77 +27,6 @@ const standing = <R extends { readonly entryId: string; readonly amends: string 
   const amended = new Set(rows.map((row) => row.amends).filter((id) => id !== null));
   return amended.size === 0 ? rows : rows.filter((row) => !amended.has(row.entryId));
 };
-
-const setColumns = [
-  setLog.lineId,
-  setLog.prescriptionId,
-  setLog.setNumber,
-  setLog.repetitions,
-  setLog.loadKg,
-  setLog.reserve,
-  setLog.stopReason,
-  setLog.easier,
-] as const;
-
-const setIn = ([
-  lineId,
-  prescriptionId,
-  set,
-  repetitions,
-  load,
-  reserve,
-  stop,
-  easier,
-]: readonly Cell[]): SetRecord => ({
-  lineId: lineId as string,
-  prescriptionId: prescriptionId as string,
-  set: set as number,
-  repetitions: numberIn(repetitions!),
-  loadKg: numberIn(load!),
-  reserve: numberIn(reserve!),
-  stopReason: stop as SetRecord['stopReason'],
-  ...(easier === null ? {} : { easier: easier === 1 }),
-});
-
-const answerColumns = [
-  sessionJoint.joint,
-  sessionJoint.painBefore,
-  sessionJoint.painDuring,
-  sessionJoint.painAfter,
-  sessionJoint.painTwoHoursState,
-  sessionJoint.gaveWay,
-  sessionJoint.gaveWayUnanswered,
-] as const;
-
-/** Pain two hours later is filled in from the answers that came after. */
-const answerIn = ([
-  joint,
-  before,
-  during,
-  after,
-  twoHoursState,
-  gaveWay,
-  gaveWayUnanswered,
-]: readonly Cell[]): JointSessionAnswers => ({
-  joint: joint as JointSessionAnswers['joint'],
-  painBefore: numberIn(before!),
-  painDuring: numberIn(during!),
-  painAfter: numberIn(after!),
-  painTwoHours: twoHoursState === 'not-applicable' ? 'not-applicable' : null,
-  gaveWay: gaveWayUnanswered === 1 ? null : gaveWay === 1,
-});
-
-interface LaterAnswer {
-  readonly joint: string;
-  readonly pain: number | null;
-  readonly arrivedAt: number;
-}
-
-const laterIn = ([joint, pain, arrivedAt]: readonly Cell[]): LaterAnswer => ({
-  joint: joint as string,
-  pain: numberIn(pain!),
-  arrivedAt: arrivedAt as number,
-});
 
 const inWindow = (table: typeof trainingSession | typeof morning) =>
   and(ofPatient(table), gte(table.day, sql.placeholder('since')));
@@ -162,33 +95,6 @@ export const sessionsOf = async (
     clockDoubtful: row.clockDoubtful,
   }));
 };
-
-const morningColumns = [
-  morningJoint.joint,
-  morningJoint.pain,
-  morningJoint.stiffnessMinutes,
-  morningJoint.stiffnessState,
-  morningJoint.swelling,
-  morningJoint.swellingState,
-  morningJoint.flare,
-] as const;
-
-const morningIn = ([
-  joint,
-  pain,
-  stiffnessMinutes,
-  stiffnessState,
-  swelling,
-  swellingState,
-  flare,
-]: readonly Cell[]): JointMorningAnswers => ({
-  joint: joint as JointMorningAnswers['joint'],
-  pain: numberIn(pain!),
-  stiffnessMinutes: stiffnessState === 'not-applicable' ? 'not-applicable' : numberIn(stiffnessMinutes!),
-  swelling:
-    swellingState === 'not-applicable' ? 'not-applicable' : (swelling as JointMorningAnswers['swelling']),
-  flare: yesIn(flare!),
-});
 
 const morningRows = patientQuery((db) =>
   db

@@ -5,7 +5,7 @@
  */
 export interface Side {
   /** Prepares what is not timed; returns the work that is. */
-  readonly ready: (pair: number) => Promise<() => Promise<unknown> | unknown>;
+  readonly ready: (pair: number) => Promise<() => unknown>;
 }
 
 export interface Paired {
