@@ -4,11 +4,10 @@ import { proposePrescription, type Wish } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { freezeBaseline } from '#data/baselines.ts';
-import { addEvent, signPreApproval } from '#data/care.ts';
-import { recordConsent, wordingsOf } from '#data/consents.ts';
+import { signPreApproval } from '#data/care.ts';
+import { addEvent } from '#data/care-events.ts';
 import { decisionsOf, respond, standingDecisions } from '#data/decisions.ts';
 import { groundFor } from '#data/ground.ts';
-import { recordHomeCheck, recordObservedSession } from '#data/home-gate.ts';
 import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { sendMessage } from '#data/messages.ts';
 import { patientOf } from '#data/people.ts';
@@ -22,6 +21,7 @@ import {
 } from '#data/prescriptions.ts';
 import { saveProgramme } from '#data/programmes.ts';
 import { recordClearance, recordScreening } from '#data/screenings.ts';
+import { agree, lookAtCuff } from './cuff.ts';
 import type { Act } from './story.ts';
 
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;
@@ -108,49 +108,6 @@ const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promis
     weekdays,
   }));
   await saveProgramme(access, patientId, lines);
-};
-
-/** The whole of what lets a cuff go home with the patient, as recorded per limb. */
-const lookAtCuff = async (
-  access: Access,
-  patientId: string,
-  { does, limb, side }: Did<'watch'> | Did<'check-alone'>,
-): Promise<void> => {
-  if (does === 'watch') {
-    await recordObservedSession(access, patientId, {
-      limb,
-      side,
-      day: access.day,
-      watchedWhole: true,
-      remoteReason: null,
-      remark: null,
-    });
-    return;
-  }
-  await recordHomeCheck(access, patientId, {
-    limb,
-    side,
-    releasesWithLeftHand: true,
-    releasesWithRightHand: true,
-    feelingIntact: true,
-    knowsToRelease: true,
-    wrapOpened: false,
-    reason: null,
-  });
-};
-
-const agree = async (access: Access, patientId: string, { to }: Did<'agree'>): Promise<void> => {
-  const wordings = await wordingsOf(access);
-  for (const kind of to) {
-    const wordingVersion = wordings.find((one) => one.kind === kind)?.version ?? 0;
-    await recordConsent(access, patientId, {
-      kind,
-      act: 'given',
-      wordingVersion,
-      saidTo: 'clinician',
-      reason: null,
-    });
-  }
 };
 
 export const perform = async (access: Access, patientId: string, act: Act): Promise<void> => {

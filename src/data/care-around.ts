@@ -1,9 +1,9 @@
 /** The care around a patient's dose as the core asks for it. */
 import type { CareAround } from '#core/care/closings.ts';
-import { standingOn } from '#core/care/episode.ts';
+import { standingOn } from '#core/care/episode-standing.ts';
 import { type Hold, holdOn } from '#core/care/holds.ts';
 import type { Access } from './access.ts';
-import { eventsOf } from './care.ts';
+import { eventsOf } from './care-events.ts';
 import { consentsOf } from './consents.ts';
 import { episodesOf } from './episodes.ts';
 import type { Prescription } from './prescriptions.ts';

@@ -3,7 +3,8 @@
  * clinic in a fixed number of queries. Both end in the same function, so that they cannot differ.
  */
 import { asc, eq } from 'drizzle-orm';
-import { type Episode, standingOn } from '#core/care/episode.ts';
+import type { Episode } from '#core/care/episode.ts';
+import { standingOn } from '#core/care/episode-standing.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/care/event-effects.ts';
 import { type Day, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
@@ -13,7 +14,8 @@ import { worklistChoices } from '#core/worklist/choices.ts';
 import { kindOf } from '#core/worklist/due-matters.ts';
 import { type CareState, dangers, type StandingDecision } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { eventsOf, limitsOf } from './care.ts';
+import { limitsOf } from './care.ts';
+import { eventsOf } from './care-events.ts';
 import { choiceValue } from './choices.ts';
 import { dayAt } from './civil-time.ts';
 import { type Deputy, deputyOf } from './deputies.ts';

@@ -1,21 +1,13 @@
-/** Limits on a joint, things that happened, and steps approved ahead. */
+/** Limits on a joint, and steps approved ahead. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq } from 'drizzle-orm';
-import type { RecordedEvent } from '#core/care/event-effects.ts';
 import type { PreApproval } from '#core/engine/dose/pre-approval.ts';
 import type { Joint } from '#core/joints.ts';
-import type { CareEvent, Limit } from '#core/model/record.ts';
+import type { Limit } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
-import {
-  careEvent,
-  careLimit,
-  careLimitLift,
-  medicineChange,
-  preApproval,
-  preApprovalEnd,
-} from './schema/schema.ts';
+import { careLimit, careLimitLift, preApproval, preApprovalEnd } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export type RecordedLimit = Limit & { readonly id: string; readonly remark: string | null };
@@ -104,54 +96,6 @@ export const liftLimit = (
     touchMatters(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
     return true;
-  });
-
-const eventRows = patientQuery((db) =>
-  db
-    .select()
-    .from(careEvent)
-    .leftJoin(medicineChange, eq(medicineChange.eventId, careEvent.id))
-    .where(ofPatient(careEvent))
-    .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
-);
-
-export const eventsOf = async (access: Access, patientId: string): Promise<readonly RecordedEvent[]> => {
-  const rows = await eventRows(access, patientId);
-  return rows.map(({ care_event: row, medicine_change: medicine }) => ({
-    id: row.id,
-    day: row.day,
-    kind: row.kind,
-    joint: row.joint as Joint | null,
-    remark: row.remark,
-    recordedAt: row.recordedAt,
-    medicine: medicine && { act: medicine.act, medicineClass: medicine.medicineClass },
-  }));
-};
-
-export type NewEvent = CareEvent & {
-  readonly remark: string | null;
-  readonly medicine?: RecordedEvent['medicine'];
-};
-
-export const addEvent = (
-  access: Access,
-  patientId: string,
-  { medicine, ...row }: NewEvent,
-): Promise<string> =>
-  access.store.write(async (tx) => {
-    const id = randomUUID();
-    const { clinicId, now: recordedAt, actorId: recordedBy } = access;
-    await tx.insert(careEvent).values({ id, clinicId, patientId, ...row, recordedAt, recordedBy });
-    if (medicine) await tx.insert(medicineChange).values({ eventId: id, clinicId, patientId, ...medicine });
-    touchMatters(access, patientId);
-    await sealed(tx, access, {
-      act: 'write',
-      subject: 'event',
-      subjectId: id,
-      patientId,
-      detail: { kind: row.kind },
-    });
-    return id;
   });
 
 const preApprovalRows = patientQuery((db) =>

@@ -4,13 +4,8 @@
  * and what a phone sends later is stored as before.
  */
 import { and, eq } from 'drizzle-orm';
-import {
-  checkChange,
-  closedStates,
-  type Episode,
-  standingOn,
-  type WantedChange,
-} from '#core/care/episode.ts';
+import { checkChange, closedStates, type Episode, type WantedChange } from '#core/care/episode.ts';
+import { standingOn } from '#core/care/episode-standing.ts';
 
 import { type Outcome, refuse } from '#core/outcome.ts';
 import { dangers } from '#core/worklist/matter.ts';

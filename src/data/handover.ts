@@ -1,6 +1,6 @@
 /** The page for the colleague, read from the record. */
 import { and, asc, eq } from 'drizzle-orm';
-import { standingOn } from '#core/care/episode.ts';
+import { standingOn } from '#core/care/episode-standing.ts';
 import { closedLines, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
 import { closedAtHome } from '#core/care/home-gate.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';

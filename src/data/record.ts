@@ -3,13 +3,14 @@
  * a null score stays null.
  */
 import { asc } from 'drizzle-orm';
-import { daysOff, withoutDaysOff } from '#core/care/episode.ts';
+import { daysOff, withoutDaysOff } from '#core/care/episode-standing.ts';
 import { addDays } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Baseline, EffusionRecord, PatientRecord, PrescriptionVersion } from '#core/model/record.ts';
 import { plannedSessions } from '#core/programme/planned-sessions.ts';
 import type { Access } from './access.ts';
-import { eventsOf, limitsOf } from './care.ts';
+import { limitsOf } from './care.ts';
+import { eventsOf } from './care-events.ts';
 import { episodesOf } from './episodes.ts';
 import { morningsOf, sessionsOf } from './logs.ts';
 import { patientOf } from './people.ts';

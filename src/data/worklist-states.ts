@@ -2,7 +2,7 @@
  * The same facts as `patient-state.ts` for every patient of a clinic at once, in a fixed number of
  * queries. Written apart on purpose: rebuilding by this way and keeping by the other must agree.
  */
-import { and, asc, eq, max, min, sql } from 'drizzle-orm';
+import { and, asc, eq, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
@@ -11,33 +11,19 @@ import type { Access } from './access.ts';
 import { careStatesOf } from './care-state.ts';
 import { newestResponses, speaking } from './patient-state.ts';
 import {
-  baseline,
   clinic,
   decision,
   decisionResponse,
-  entryConflict,
   morning,
   patient,
   proposal,
-  screening,
   trainingSession,
 } from './schema/schema.ts';
 import { toldNewOfAll } from './told-new.ts';
+import { byPatient, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
 
 type Responses = ReturnType<typeof newestResponses>;
-
-const byPatient = <R extends { patientId: string }>(
-  rows: readonly R[],
-): ReadonlyMap<string, readonly R[]> => {
-  const groups = new Map<string, R[]>();
-  for (const row of rows) {
-    const known = groups.get(row.patientId);
-    if (known) known.push(row);
-    else groups.set(row.patientId, [row]);
-  }
-  return groups;
-};
 
 /** The newest decision of each joint of each patient, and every pause. */
 const decisionRows = (access: Access) => {
@@ -97,9 +83,6 @@ const proposalsFrom = (
     worklist: row.worklist,
     answered: responses.has(row.decisionId),
   }));
-
-const byId = <V>(rows: readonly { patientId: string; value: V }[]) =>
-  new Map(rows.map((row) => [row.patientId, row.value]));
 
 /** Entries with a doubtful clock that nobody has amended, oldest per patient. */
 const doubtful = async (access: Access) => {
@@ -161,34 +144,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const decisions = byPatient(await decisionRows(access));
   const proposals = byPatient(await proposalRows(access));
   const prescriptions = byPatient(await prescriptionRows(access));
-  const baselines = byPatient(
-    await read
-      .select({ patientId: baseline.patientId, joint: baseline.joint, frozenOn: max(baseline.frozenOn) })
-      .from(baseline)
-      .where(eq(baseline.clinicId, mine))
-      .groupBy(baseline.patientId, baseline.joint),
-  );
-  const mornings = byId(
-    await read
-      .select({ patientId: morning.patientId, value: max(morning.day) })
-      .from(morning)
-      .where(eq(morning.clinicId, mine))
-      .groupBy(morning.patientId),
-  );
-  const screened = byId(
-    await read
-      .select({ patientId: screening.patientId, value: max(screening.day) })
-      .from(screening)
-      .where(eq(screening.clinicId, mine))
-      .groupBy(screening.patientId),
-  );
-  const conflicts = byId(
-    await read
-      .select({ patientId: entryConflict.patientId, value: min(entryConflict.arrivedAt) })
-      .from(entryConflict)
-      .where(eq(entryConflict.clinicId, mine))
-      .groupBy(entryConflict.patientId),
-  );
+  const { baselines, mornings, screened, conflicts } = await newestOf(access);
   const doubts = await doubtful(access);
   const told = await toldNewOfAll(access);
   const zone = own?.zone ?? 'UTC';

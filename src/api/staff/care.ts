@@ -9,15 +9,14 @@ import {
   preApprovalFields,
 } from '#core/model/care-fields.ts';
 import {
-  addEvent,
   addLimit,
-  eventsOf,
   liftLimit,
   limitsOf,
   preApprovalsOf,
   signPreApproval,
   withdrawPreApproval,
 } from '#data/care.ts';
+import { addEvent, eventsOf } from '#data/care-events.ts';
 import { evaluateRecord } from '#data/evaluate.ts';
 import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
 import { Problem } from '../errors.ts';

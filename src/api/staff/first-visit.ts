@@ -2,7 +2,7 @@
  * A first visit in one transaction: profile, the minimum of the screening, what was measured, and one
  * proposed exercise kept unsigned. Either all of it is kept or nothing. Signing is an act of its own.
  */
-import { standingOn } from '#core/care/episode.ts';
+import { standingOn } from '#core/care/episode-standing.ts';
 import { minimumSet } from '#core/care/pre-visit.ts';
 import { prescriptionTemplates } from '#core/care/templates.ts';
 import type { firstVisitFields } from '#core/care/visit-fields.ts';

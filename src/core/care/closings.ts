@@ -8,7 +8,7 @@ import type { Method } from '../methods.ts';
 import type { MethodOutcome, MethodReason } from '../model/screening.ts';
 import { mostCautious } from '../screening/outcomes.ts';
 import { type ConsentRow, missingConsents } from './consent.ts';
-import type { CareStanding } from './episode.ts';
+import type { CareStanding } from './episode-standing.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from './event-effects.ts';
 
 export interface CareAround {

@@ -1,5 +1,5 @@
 /** What the worklist knows of a patient, and the matters it may name. */
-import type { CareStanding } from '../care/episode.ts';
+import type { CareStanding } from '../care/episode-standing.ts';
 import type { Day } from '../day.ts';
 import type { Contact, DecisionWord, Reason } from '../engine/answers.ts';
 import type { WorklistReason } from '../engine/dose/proposal.ts';

@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  checkChange,
-  daysOff,
-  type EpisodeState,
-  episodeStates,
-  standingOn,
-  withoutDaysOff,
-} from '#core/care/episode.ts';
+import { checkChange, type EpisodeState, episodeStates } from '#core/care/episode.ts';
+import { daysOff, standingOn, withoutDaysOff } from '#core/care/episode-standing.ts';
 import { change, episode, wanted } from './episodes.ts';
 
 const today = '2026-03-20';

@@ -37,6 +37,16 @@ const beforeWords = ({ item, before, since }: Row, day: Day): string | null =>
     ? `${answerInWords(item, before)}${since ? `. Still true since ${dayInWords(since, day)}?` : ''}`
     : null;
 
+/** What the clinician put differently from what the patient said. */
+const correctionsFrom = (rows: readonly Row[], state: SheetState) =>
+  answersFrom(
+    rows.map((row) => row.item),
+    state,
+  ).filter((answer) => {
+    const told = rows.find((row) => row.item.id === answer.item)?.now;
+    return !told || !isSameAnswer(answer, told);
+  });
+
 export const ConfirmForm = (props: {
   readonly patientId: string;
   readonly preVisit: PreVisitAnswer;
@@ -55,11 +65,7 @@ export const ConfirmForm = (props: {
   );
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
-    const items = rows.map((row) => row.item);
-    const corrections = answersFrom(items, state).filter((answer) => {
-      const told = rows.find((row) => row.item.id === answer.item)?.now;
-      return !told || !isSameAnswer(answer, told);
-    });
+    const corrections = correctionsFrom(rows, state);
     const taken = await submit.send([], async () => {
       await client.staff.preVisits.confirm.mutate({ patientId, preVisitId: preVisit.id, corrections });
     });

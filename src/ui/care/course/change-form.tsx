@@ -65,33 +65,35 @@ const BreakFields = (props: {
   </>
 );
 
-export const ChangeForm = ({ patientId, episodeId, from, may, day }: ChangeFormProps) => {
+const useChange = ({ patientId, episodeId, day }: ChangeFormProps) => {
   const router = useRouter();
   const empty: Typed = { to: null, on: day, reason: '', breakKind: null, expectedBack: '' };
   const [typed, setTyped] = useState(empty);
   const prefix = `change-${episodeId}-`;
   const submit = useSubmit(prefix, `${prefix}send`);
   const type = (more: Partial<Typed>) => setTyped({ ...typed, ...more });
-  const errorOf = submit.errorOf;
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
-    const missing: readonly Problem[] = typed.to ? [] : [{ field: 'to', text: 'Choose what changes.' }];
-    const isBreak = typed.to === 'on-break';
+    const { to } = typed;
+    const missing: readonly Problem[] = to ? [] : [{ field: 'to', text: 'Choose what changes.' }];
+    const isBreak = to === 'on-break';
     const taken = await submit.send(missing, async () => {
-      await client.staff.episodes.change.mutate({
-        patientId,
-        change: {
-          ...typed,
-          episodeId,
-          breakKind: isBreak ? typed.breakKind : null,
-          expectedBack: isBreak && typed.expectedBack ? typed.expectedBack : null,
-        },
-      });
+      const breakKind = isBreak ? typed.breakKind : null;
+      const expectedBack = isBreak && typed.expectedBack ? typed.expectedBack : null;
+      const change = { ...typed, episodeId, breakKind, expectedBack };
+      await client.staff.episodes.change.mutate({ patientId, change });
     });
     if (!taken) return;
     setTyped(empty);
     router.refresh();
   };
+  return { typed, type, prefix, submit, onSubmit };
+};
+
+export const ChangeForm = (props: ChangeFormProps) => {
+  const { from, may } = props;
+  const { typed, type, prefix, submit, onSubmit } = useChange(props);
+  const { errorOf } = submit;
   return (
     <form method="post" className="stack" noValidate onSubmit={(event) => void onSubmit(event)}>
       <ErrorSummary problems={submit.problems} />

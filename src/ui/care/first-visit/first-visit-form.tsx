@@ -94,8 +94,7 @@ const Parts = (props: PartProps & Omit<Parameters<typeof Questions>[0], 'page' |
   </ol>
 );
 
-export const FirstVisitForm = (props: FirstVisitProps) => {
-  const { patientId, page } = props;
+const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
   const [typed, setTyped] = useState<Typed>(() => startFrom(page));
   const [kept, setKept] = useState<KeptVisit | null>(null);
   const submit = useSubmit('', 'propose-first');
@@ -111,6 +110,12 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
       setKept(await client.staff.visits.keepFirstVisit.mutate({ patientId, visit, confirmed, replaces }));
     });
   };
+  return { typed, setTyped, kept, submit, draft, onItem, send };
+};
+
+export const FirstVisitForm = (props: FirstVisitProps) => {
+  const { page } = props;
+  const { typed, setTyped, kept, submit, draft, onItem, send } = useFirstVisit(props);
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     void send(false);

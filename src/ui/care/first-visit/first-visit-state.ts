@@ -114,6 +114,30 @@ const loadsOf = (read: Reading, typed: Typed): readonly number[] => {
   return values as readonly number[];
 };
 
+/** Both numbers of the pressure, and the test or a maximum already known. */
+const measuredFrom = (read: Reading) => {
+  const pressure = pair(
+    read,
+    'pressure.systolicMmhg',
+    'pressure.diastolicMmhg',
+    'Give both numbers of the blood pressure, or neither.',
+  );
+  const test = pair(
+    read,
+    'test.loadKg',
+    'test.repetitions',
+    'Give the load and the repetitions of the test.',
+  );
+  const known = read.numberOrNull('wish.knownOneRepMaxKg');
+  if (!test && known === null && read.problems.length === 0)
+    read.problems.push({ field: 'test.loadKg', text: 'Give a test to failure, or a maximum already known.' });
+  return {
+    pressure: pressure && { systolicMmhg: pressure[0], diastolicMmhg: pressure[1] },
+    test: test && { loadKg: test[0], repetitions: test[1] },
+    known: test ? null : known,
+  };
+};
+
 /** What is sent, or what stands in the way. Bounds are the server's to refuse. */
 export const visitFrom = (typed: Typed, items: readonly ScreeningItem[], page: FirstVisitPage) => {
   const read = reading(typed);
@@ -129,39 +153,23 @@ export const visitFrom = (typed: Typed, items: readonly ScreeningItem[], page: F
   const open = items.find((item) => !answers.some((answer) => answer.item === item.id));
   if (open)
     read.problems.push({ field: open.id, text: 'Answer each question, or press “The rest: asked, and no”.' });
-  const pressure = pair(
-    read,
-    'pressure.systolicMmhg',
-    'pressure.diastolicMmhg',
-    'Give both numbers of the blood pressure, or neither.',
-  );
   read.text('exerciseId', 'Choose the exercise to begin with.');
   const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('wish.side', 'Choose the side.');
-  const test = pair(
-    read,
-    'test.loadKg',
-    'test.repetitions',
-    'Give the load and the repetitions of the test.',
-  );
-  const known = read.numberOrNull('wish.knownOneRepMaxKg');
-  if (!test && known === null && read.problems.length === 0)
-    read.problems.push({ field: 'test.loadKg', text: 'Give a test to failure, or a maximum already known.' });
+  const { pressure, test, known } = measuredFrom(read);
+  // A second joint on record stays followed.
+  const others = (page.profile?.followedJoints ?? []).filter((one) => one !== joint);
   const visit = {
     profile: {
       diagnosis,
       inflammatoryArthritis: inflammatory === 'yes',
-      // A second joint on record stays followed.
-      followedJoints: [joint, ...(page.profile?.followedJoints ?? []).filter((one) => one !== joint)].slice(
-        0,
-        2,
-      ),
+      followedJoints: [joint, ...others].slice(0, 2),
       ownedLoadsKg,
       formulaSex: page.profile?.formulaSex ?? null,
     },
     screening: { sheetVersion: screeningSheetVersion, answers },
-    pressure: pressure && { systolicMmhg: pressure[0], diastolicMmhg: pressure[1] },
-    test: test && { loadKg: test[0], repetitions: test[1] },
-    wish: { ...template?.wish, side, ...(known === null || test ? {} : { knownOneRepMaxKg: known }) },
+    pressure,
+    test,
+    wish: { ...template?.wish, side, ...(known === null ? {} : { knownOneRepMaxKg: known }) },
     goal: (typed.goal ?? '').trim() || null,
   };
   return { visit, problems: read.problems };

@@ -10,13 +10,14 @@ import { SelectField } from '#ui/shared/select-field.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
 import type { Colleagues } from '../answers.ts';
 
-export const OwnPauseForm = (props: {
+interface OwnPauseProps {
   readonly patientId: string;
   readonly decisionId: string;
   readonly colleagues: Colleagues;
-}) => {
+}
+
+const useOwnPause = ({ patientId, decisionId }: OwnPauseProps) => {
   const router = useRouter();
-  const { patientId, decisionId } = props;
   const [until, setUntil] = useState('');
   const [ownerId, setOwner] = useState('');
   const prefix = `pause-${decisionId}-`;
@@ -29,6 +30,11 @@ export const OwnPauseForm = (props: {
     });
     if (taken) router.refresh();
   };
+  return { until, setUntil, ownerId, setOwner, prefix, submit, onSubmit };
+};
+
+export const OwnPauseForm = (props: OwnPauseProps) => {
+  const { until, setUntil, ownerId, setOwner, prefix, submit, onSubmit } = useOwnPause(props);
   return (
     <form
       method="post"
