@@ -25,11 +25,23 @@ const polyfills = (build: string): readonly string[] => {
   return (JSON.parse(readFileSync(file, 'utf8')) as { polyfillFiles?: string[] }).polyfillFiles ?? [];
 };
 
+const namesIn = (file: string): readonly string[] =>
+  existsSync(file) ? (readFileSync(file, 'utf8').match(hashed) ?? []) : [];
+
+/** What is loaded later, such as a second language, is named only inside the files loaded at once. */
+const withWhatTheyName = (build: string, names: readonly string[]): ReadonlySet<string> => {
+  const found = new Set(names);
+  for (const name of found) {
+    if (name.endsWith('.js')) for (const next of namesIn(path.join(build, name))) found.add(next);
+  }
+  return found;
+};
+
 /** Addresses of every hashed file the patient's page may load. */
 export const assetsOfPatientPage = (build: string): readonly string[] => {
   const left = new Set(polyfills(build));
-  const found = filesOfPage(build).flatMap((file) => readFileSync(file, 'utf8').match(hashed) ?? []);
-  return [...new Set(found)]
+  const found = withWhatTheyName(build, filesOfPage(build).flatMap(namesIn));
+  return [...found]
     .filter((name) => !left.has(name))
     .sort()
     .map((name) => `/_next/${name}`);

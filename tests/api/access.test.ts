@@ -135,6 +135,7 @@ const expected: Readonly<Record<string, Row>> = {
   'staff.prescriptions.end': ofRecord,
   'staff.prescriptions.keep': ofRecord,
   'staff.prescriptions.list': ofRecord,
+  'staff.prescriptions.planning': ofRecord,
   'staff.prescriptions.programme': ofRecord,
   'staff.prescriptions.propose': ofRecord,
   'staff.prescriptions.saveProgramme': ofRecord,

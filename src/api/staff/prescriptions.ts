@@ -15,11 +15,12 @@ import {
   signPrescription,
   unsigned,
 } from '#data/prescriptions.ts';
-import { programmesOf, saveProgramme } from '#data/programmes.ts';
+import { programmesOf } from '#data/programmes.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { propose, requireOpen } from './propose.ts';
+import { planningValues, saveWeek } from './week.ts';
 
 const signedText = {
   'not-found': 'There is no such prescription for this patient.',
@@ -102,8 +103,11 @@ export const prescriptionsRouter = router({
     async ({ ctx }) => (await programmesOf(ctx.access, ctx.patient.id)).at(-1) ?? null,
   ),
 
+  /** The clinic's numbers for planning a week. */
+  planning: recordProcedure.query(({ ctx }) => planningValues(ctx.access)),
+
   saveProgramme: recordProcedure.input(z.object({ programme: z.unknown() })).mutation(({ ctx, input }) => {
     const { lines } = checked(programmeFields, input.programme);
-    return saveProgramme(ctx.access, ctx.patient.id, lines as readonly ProgrammeLine[]);
+    return saveWeek(ctx.access, ctx.patient.id, lines as readonly ProgrammeLine[]);
   }),
 });

@@ -43,6 +43,16 @@ export const programmeChoices = [
     why: 'Two means one day off between. It names a conflict and stops nothing.',
   },
   {
+    id: 'exercise-change-seconds',
+    title: 'Time counted for changing from one exercise to the next',
+    unit: 's',
+    min: 0,
+    max: 300,
+    whole: true,
+    default: 60,
+    why: 'Sore hands change a weight slowly. Only the estimated length of a session rests on it.',
+  },
+  {
     id: 'longest-session-minutes',
     title: 'Estimated length of a session above which it is named as long',
     unit: 'min',

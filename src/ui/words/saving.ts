@@ -1,5 +1,8 @@
+import { brokenWords } from './broken.ts';
+
 /** What is kept here, what has reached the clinic, signing in, and pages that went wrong. */
 export const savingWords = {
+  ...brokenWords,
   'saved.title': 'Saved on this phone',
   'saved.all-sent': 'All your answers have reached the clinic.',
   'saved.waiting-one': '1 set of answers waits on this phone to be sent.',
@@ -49,10 +52,4 @@ export const savingWords = {
   'sign-in.demo-use': 'Use this one',
   'sign-out.go': 'Sign out',
   'frame.today': 'Today',
-  'lost.title': 'There is no page here',
-  'lost.text': 'The address may be old or mistyped.',
-  'lost.home': 'Go to the start',
-  'broken.title': 'Something went wrong',
-  'broken.text': 'What you entered before is kept. Try again. If it goes on, ring your clinic.',
-  'broken.again': 'Try again',
 } as const;

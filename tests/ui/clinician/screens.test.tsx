@@ -5,7 +5,7 @@ import type { ScreeningItem } from '#core/screening/item.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
 import { askedFields, wishFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
-import { dayCountInWords } from '#ui/clinician/programme/programme-form.tsx';
+import { dayCountInWords } from '#ui/planner/planner-words.ts';
 import { gatesWithRoom } from '#ui/clinician/review/picture-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';

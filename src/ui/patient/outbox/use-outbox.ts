@@ -121,13 +121,13 @@ export const useOutbox = (owner: Owner, clock: () => number): OutboxHandle => {
   const held = useRef<Outbox>(emptyOutbox);
   const [state, setState] = useState<Outbox>(emptyOutbox);
   const [isLasting, setLasting] = useState(true);
-  const dispatch = useCallback<Dispatch>(
-    (event) => {
+  const dispatch = useCallback(
+    function tell(event: OutboxEvent) {
       const step = outboxReducer(held.current, event);
       held.current = step.state;
       setState(step.state);
       const onNoRoom = () => setLasting(false);
-      for (const effect of step.effects) void run(effect, { ownerId, clock, dispatch, onNoRoom });
+      for (const effect of step.effects) void run(effect, { ownerId, clock, dispatch: tell, onNoRoom });
     },
     [ownerId, clock],
   );

@@ -2,6 +2,13 @@ import type { savingWords } from '../saving.ts';
 
 /** What is kept here and what has reached the clinic, in German. */
 export const savingGerman = {
+  'lost.title': 'Hier ist keine Seite',
+  'lost.text': 'Die Adresse ist alt oder vertippt.',
+  'lost.home': 'Zum Anfang',
+  'broken.title': 'Etwas ist schiefgegangen',
+  'broken.text':
+    'Was Sie eingegeben haben, ist gespeichert. Versuchen Sie es noch einmal. Bleibt es so, rufen Sie die Praxis an.',
+  'broken.again': 'Noch einmal',
   'saved.title': 'Auf diesem Telefon gespeichert',
   'saved.all-sent': 'Alle Ihre Antworten sind bei der Praxis.',
   'saved.waiting-one': '1 Eintrag wartet auf diesem Telefon auf das Senden.',
@@ -52,11 +59,4 @@ export const savingGerman = {
   'sign-in.demo-use': 'Diese nehmen',
   'sign-out.go': 'Abmelden',
   'frame.today': 'Heute',
-  'lost.title': 'Hier ist keine Seite',
-  'lost.text': 'Die Adresse ist alt oder vertippt.',
-  'lost.home': 'Zum Anfang',
-  'broken.title': 'Etwas ist schiefgegangen',
-  'broken.text':
-    'Was Sie eingegeben haben, ist gespeichert. Versuchen Sie es noch einmal. Bleibt es so, rufen Sie die Praxis an.',
-  'broken.again': 'Noch einmal',
 } as const satisfies Readonly<Record<keyof typeof savingWords, string>>;

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
-import { ProgrammeScreen } from '#ui/clinician/programme/programme-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { PlannerScreen } from '#ui/planner/planner-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Programme' };
@@ -12,10 +12,11 @@ const ProgrammePage = async ({ params }: { readonly params: RecordParams }) => {
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/programme">
-        <ProgrammeScreen
+        <PlannerScreen
           patientId={patientId}
           prescriptions={await staff.prescriptions.list({ patientId })}
           programme={await staff.prescriptions.programme({ patientId })}
+          values={await staff.prescriptions.planning({ patientId })}
         />
       </RecordFrame>
     </ClinicFrame>

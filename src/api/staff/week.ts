@@ -1,0 +1,31 @@
+/** Saving a week: looked at as a whole here as well, whatever page it came from. */
+import { plannedExercise } from '#core/programme/planned-exercise.ts';
+import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import { type ProgrammeValues, programmeDefaults } from '#core/programme/session-length.ts';
+import { refusedIn, weekPlan } from '#core/programme/week-plan.ts';
+import type { Access } from '#data/access.ts';
+import { choicesOf } from '#data/choices.ts';
+import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
+import { saveProgramme } from '#data/programmes.ts';
+import { Problem } from '../errors.ts';
+
+export const planningValues = async (access: Access): Promise<ProgrammeValues> => {
+  const own = await choicesOf(access);
+  const values = Object.entries(programmeDefaults).map(([id, fallback]) => [id, own[id] ?? fallback]);
+  return Object.fromEntries(values);
+};
+
+const refusedText =
+  'One exercise with a cuff on a limb in a session, and at most three days a week on a limb. Move or take off a day.';
+
+export const saveWeek = async (
+  access: Access,
+  patientId: string,
+  lines: readonly ProgrammeLine[],
+): Promise<number> => {
+  const exercises = inForce(await prescriptionsOf(access, patientId)).map(plannedExercise);
+  if (refusedIn(weekPlan(exercises, lines, await planningValues(access))).length > 0) {
+    throw new Problem('refused', refusedText);
+  }
+  return saveProgramme(access, patientId, lines);
+};

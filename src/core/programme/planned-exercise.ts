@@ -1,0 +1,19 @@
+/** What the planner needs of a prescribed exercise, taken from its version and the catalogue. */
+import { exerciseById } from '../catalogue/catalogue.ts';
+import type { Dose } from '../model/dose.ts';
+import type { PlannedExercise } from './week-plan.ts';
+
+export const plannedExercise = (version: {
+  readonly lineId: string;
+  readonly dose: Dose;
+}): PlannedExercise => {
+  const exercise = exerciseById(version.dose.exerciseId);
+  return {
+    lineId: version.lineId,
+    title: exercise?.title ?? version.dose.exerciseId,
+    dose: version.dose,
+    target: exercise?.target ?? [],
+    indirect: exercise?.indirect ?? [],
+    limb: exercise?.limb ?? 'trunk',
+  };
+};

@@ -1,0 +1,149 @@
+'use client';
+/** The week of the exercises in force: weekdays ticked, a template to begin from, and what it comes to as it is ticked. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useMemo, useState } from 'react';
+import type { ProgrammeLine, Weekday } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeValues } from '#core/programme/session-length.ts';
+import { laidOut, weekTemplates } from '#core/programme/templates.ts';
+import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-plan.ts';
+import { client } from '#ui/clinician/client.ts';
+import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { dayCountInWords, weekdayNames } from './planner-words.ts';
+import { WeekView } from './week-view.tsx';
+
+const WeekRow = (props: {
+  readonly exercise: PlannedExercise;
+  readonly chosen: readonly Weekday[];
+  readonly onSwitch: (day: Weekday) => void;
+}) => (
+  <tr>
+    <th scope="row">{props.exercise.title}</th>
+    {weekdayNames.map(({ day, title }) => (
+      <td key={day} className="week-cell">
+        <label className="week-box">
+          <input
+            type="checkbox"
+            aria-label={`${props.exercise.title}, ${title}`}
+            checked={props.chosen.includes(day)}
+            onChange={() => props.onSwitch(day)}
+          />
+        </label>
+      </td>
+    ))}
+    <td>{dayCountInWords(props.chosen.length, props.exercise.dose.sessionsPerWeek)}</td>
+  </tr>
+);
+
+const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
+  <fieldset className="field">
+    <legend className="field-legend">Begin from</legend>
+    <ul className="plain-list">
+      {weekTemplates.map(({ id, title, about }) => (
+        <li key={id} className="row">
+          <Button tone="plain" onClick={() => onTake(id)}>
+            {title}
+          </Button>
+          <span className="soft">{about}</span>
+        </li>
+      ))}
+    </ul>
+  </fieldset>
+);
+
+const Grid = (props: {
+  readonly exercises: readonly PlannedExercise[];
+  readonly daysOf: (lineId: string) => readonly Weekday[];
+  readonly onSwitch: (lineId: string, day: Weekday) => void;
+}) => (
+  /* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard. */
+  <section className="table-scroll" aria-label="Weekdays" tabIndex={0}>
+    <table className="table week">
+      <caption>Weekdays of each exercise in force</caption>
+      <thead>
+        <tr>
+          <th scope="col">Exercise</th>
+          {weekdayNames.map(({ day, short, title }) => (
+            <th key={day} scope="col" className="week-cell" abbr={title}>
+              {short}
+            </th>
+          ))}
+          <th scope="col">Days</th>
+        </tr>
+      </thead>
+      <tbody>
+        {props.exercises.map((exercise) => (
+          <WeekRow
+            key={exercise.lineId}
+            exercise={exercise}
+            chosen={props.daysOf(exercise.lineId)}
+            onSwitch={(day) => props.onSwitch(exercise.lineId, day)}
+          />
+        ))}
+      </tbody>
+    </table>
+  </section>
+);
+
+export interface PlannerFormProps {
+  readonly patientId: string;
+  readonly exercises: readonly PlannedExercise[];
+  readonly lines: readonly ProgrammeLine[];
+  readonly values: ProgrammeValues;
+}
+
+export const PlannerForm = ({ patientId, exercises, lines: given, values }: PlannerFormProps) => {
+  const router = useRouter();
+  const [lines, setLines] = useState(given);
+  const [saved, setSaved] = useState('');
+  const submit = useSubmit('', 'save-programme');
+  const plan = useMemo(() => weekPlan(exercises, lines, values), [exercises, lines, values]);
+  const daysOf = (lineId: string) => lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
+  const put = (next: readonly ProgrammeLine[]) => {
+    setSaved('');
+    setLines(next);
+  };
+  const change = (lineId: string, day: Weekday) => {
+    const known = daysOf(lineId);
+    const next = known.includes(day) ? known.filter((one) => one !== day) : [...known, day].sort();
+    put([...lines.filter((line) => line.lineId !== lineId), { lineId, weekdays: next }]);
+  };
+  const take = (id: string) => {
+    const template = weekTemplates.find((one) => one.id === id);
+    if (template) put(laidOut(template, exercises));
+  };
+  const save = (event: FormEvent) => {
+    event.preventDefault();
+    const refused = refusedIn(plan).map(() => ({
+      field: 'save-programme',
+      text: 'Put right what stands under “Cannot be saved”, then save again.',
+    }));
+    void submit.send(refused.slice(0, 1), async () => {
+      const wanted = exercises.map(({ lineId }) => ({ lineId, weekdays: daysOf(lineId) }));
+      const version = await client.staff.prescriptions.saveProgramme.mutate({
+        patientId,
+        programme: { lines: wanted },
+      });
+      setSaved(`Saved as version ${version}; it holds from today.`);
+      router.refresh();
+    });
+  };
+  return (
+    <form className="stack" noValidate onSubmit={save}>
+      <ErrorSummary problems={submit.problems} />
+      <Templates onTake={take} />
+      <Grid exercises={exercises} daysOf={daysOf} onSwitch={change} />
+      <WeekView
+        plan={plan}
+        titleOf={(lineId) => exercises.find((one) => one.lineId === lineId)?.title ?? lineId}
+      />
+      <div className="row">
+        <Button type="submit" id="save-programme" aria-disabled={submit.isBusy || undefined}>
+          Save the week
+        </Button>
+        <span role="status">{saved}</span>
+      </div>
+    </form>
+  );
+};
