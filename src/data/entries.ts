@@ -2,14 +2,14 @@
  * What phones send, stored once each. The same entry id with the same content gets the same answer
  * again; with other content it is kept as a conflict for the clinician and changes nothing.
  */
-import { createHash, randomUUID } from 'node:crypto';
+import { randomUUID } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
 import { touchMatters } from './matters.ts';
 import {
-  entryConflict,
   morning,
   morningJoint,
   prescription,
@@ -18,70 +18,15 @@ import {
   trainingSession,
   twoHours,
 } from './schema/schema.ts';
-import type { Db } from './store/connection.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
-
-export type Stored =
-  | { readonly kind: 'stored'; readonly id: string; readonly clockDoubtful: boolean }
-  | { readonly kind: 'known'; readonly id: string; readonly clockDoubtful: boolean }
-  | { readonly kind: 'conflict' }
-  /** It answers a session that has not arrived. */
-  | { readonly kind: 'no-session' }
-  /** A set names a prescription that is not this patient's. */
-  | { readonly kind: 'unknown-prescription'; readonly prescriptionId: string };
-
-type Entry = SessionEntry | MorningEntry | TwoHoursEntry;
 
 /** A phone and the clinic may disagree by this much before a clock counts as doubtful. */
 export const clockToleranceMs = 10 * 60_000;
 
-/** Content without the time of sending, which differs between a send and its repeat. */
-const digestOf = ({ sentAt: _, ...content }: Entry): string =>
-  createHash('sha256').update(JSON.stringify(content)).digest('hex');
-
 /** Doubtful when the phone's clock is off, or the entry speaks of a time after it was sent. */
 const isDoubtful = (access: Access, entry: Entry, spokenOf: number): boolean =>
   Math.abs(access.now - entry.sentAt) > clockToleranceMs || spokenOf > entry.sentAt + clockToleranceMs;
-
-type EntryTable = typeof trainingSession | typeof morning | typeof twoHours;
-
-const sameEntry = (table: EntryTable) =>
-  patientQuery((db) =>
-    db
-      .select({ id: table.id, digest: table.digest, clockDoubtful: table.clockDoubtful })
-      .from(table)
-      .where(and(ofPatient(table), eq(table.entryId, sql.placeholder('entryId')))),
-  );
-const [sameSession, sameMorning, sameTwoHours] = [trainingSession, morning, twoHours].map(sameEntry);
-
-const knownIn = (table: EntryTable) =>
-  (table === trainingSession ? sameSession : table === morning ? sameMorning : sameTwoHours)!;
-
-const known = async (
-  tx: Db,
-  access: Access,
-  patientId: string,
-  entry: Entry,
-  table: EntryTable,
-): Promise<Stored | null> => {
-  const [row] = await knownIn(table)(access, patientId, { entryId: entry.entryId });
-  if (!row) return null;
-  const digest = digestOf(entry);
-  if (row.digest === digest) return { kind: 'known', id: row.id, clockDoubtful: row.clockDoubtful };
-  await tx.insert(entryConflict).values({
-    id: randomUUID(),
-    clinicId: access.clinicId,
-    patientId,
-    entryId: entry.entryId,
-    digest,
-    payload: entry,
-    arrivedAt: access.now,
-  });
-  touchMatters(access, patientId);
-  await sealed(tx, access, { act: 'write', subject: 'entry-conflict', subjectId: entry.entryId, patientId });
-  return { kind: 'conflict' };
-};
 
 const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful: boolean) => ({
   id: randomUUID(),

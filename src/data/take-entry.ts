@@ -3,8 +3,9 @@ import { daysBetween } from '#core/day.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
 import { dayAt } from './civil-time.ts';
-import { type Stored, storeMorning, storeSession, storeTwoHours } from './entries.ts';
+import { storeMorning, storeSession, storeTwoHours } from './entries.ts';
 import { type Cause, evaluateRecord } from './evaluate.ts';
+import type { Stored } from './known-entries.ts';
 
 const evaluated = (
   access: Access,

@@ -10,7 +10,7 @@ import {
 } from '#core/model/entries.ts';
 import type { Access } from '#data/access.ts';
 import { isZone } from '#data/civil-time.ts';
-import type { Stored } from '#data/entries.ts';
+import type { Stored } from '#data/known-entries.ts';
 import { takeMorning, takeSession, takeTwoHours } from '#data/take-entry.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
