@@ -28,6 +28,11 @@ export const otherClinic = {
   coverHours: 'Monday to Thursday, 9:00 to 16:00.',
 } as const;
 
+/** The reviewer signs in with a one-time code as well; the secret is public, like everything in the demo. */
+export const reviewerCodeSecret = 'demo-reviewer-codes';
+/** The same as an authenticator app takes it (base32, RFC 4648). */
+export const reviewerTypedSecret = 'MRSW23ZNOJSXM2LFO5SXELLDN5SGK4Y';
+
 export type DemoRole = 'clinician' | 'administrator' | 'patient';
 
 export interface DemoSignIn {
@@ -49,7 +54,7 @@ export const demoSignIns = [
     email: 'reviewer@demo.invalid',
     who: 'Piotr Zawilny',
     role: 'clinician',
-    story: 'clinician who reviews a week later',
+    story: `clinician who reviews a week later; asks for a one-time code, secret ${reviewerTypedSecret}`,
   },
   {
     email: 'admin@demo.invalid',

@@ -1,7 +1,15 @@
 /** Fills an empty store with the demo clinic, in the order in which it all happened. */
 import { foundClinic } from '#data/people.ts';
 import type { Store } from '#data/store/store.ts';
-import { type DemoRole, demoClinic, demoNow, demoPassphrase, demoSignIns, otherClinic } from './clinic.ts';
+import {
+  type DemoRole,
+  demoClinic,
+  demoNow,
+  demoPassphrase,
+  demoSignIns,
+  otherClinic,
+  reviewerCodeSecret,
+} from './clinic.ts';
 import { type Ground, instantOf } from './ground.ts';
 import { otherClinicStory } from './other-clinic.ts';
 import { stories } from './patients.ts';
@@ -15,6 +23,8 @@ export interface DemoAccount {
   readonly role: DemoRole;
   readonly patientId: string | null;
   readonly password: string;
+  /** Asks for a one-time code as well, made from this secret. */
+  readonly codeSecret?: string;
 }
 
 export interface DemoTarget {
@@ -37,9 +47,11 @@ const open = async (
   email: string,
   clinicId: string,
   patientId: string | null,
+  codeSecret?: string,
 ): Promise<{ readonly id: string; readonly name: string }> => {
   const { who, role } = signInOf(email);
-  const id = await at.openAccount({ email, name: who, clinicId, role, patientId, password: demoPassphrase });
+  const account = { email, name: who, clinicId, role, patientId, password: demoPassphrase };
+  const id = await at.openAccount(codeSecret === undefined ? account : { ...account, codeSecret });
   return { id, name: who };
 };
 
@@ -72,7 +84,7 @@ const tellStory = async (at: DemoTarget, ground: Ground, story: Story): Promise<
 
 export const loadDemoClinic = async (at: DemoTarget): Promise<void> => {
   const ground = await groundOf(at, demoClinic, 'clinician@demo.invalid');
-  await open(at, 'reviewer@demo.invalid', demoClinic.id, null);
+  await open(at, 'reviewer@demo.invalid', demoClinic.id, null, reviewerCodeSecret);
   await open(at, 'admin@demo.invalid', demoClinic.id, null);
   for (const story of stories) await tellStory(at, ground, story);
   const other = await groundOf(at, otherClinic, 'other-clinic@demo.invalid');

@@ -11,12 +11,20 @@ import { newestScreening } from '#data/screenings.ts';
 import type { Store } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';
 import { worklistPage } from '#data/worklist.ts';
-import { demoClinic, demoNow, demoPassphrase, demoSignIns, otherClinic } from '#demo/clinic.ts';
+import {
+  demoClinic,
+  demoNow,
+  demoPassphrase,
+  demoSignIns,
+  otherClinic,
+  reviewerCodeSecret,
+  reviewerTypedSecret,
+} from '#demo/clinic.ts';
 import { loadDemoClinic } from '#demo/load.ts';
 import { otherClinicStory } from '#demo/other-clinic.ts';
 import { stories } from '#demo/patients.ts';
 import type { Disagreement, Expected, Story } from '#demo/story.ts';
-import { makeAuth, openAccount } from '#server/auth.ts';
+import { makeAuth, openAccount, typedSecret } from '#server/auth.ts';
 import { freshStore } from '#tests/support/store.ts';
 import {
   accessTo,
@@ -166,6 +174,10 @@ describe('who is in it', () => {
       expect([user.email, (user as unknown as { role: string }).role, user.name]).toEqual([email, role, who]);
     }
   }, 60_000);
+
+  it('prints the reviewer’s secret as an authenticator app takes it', () => {
+    expect(reviewerTypedSecret).toBe(typedSecret(reviewerCodeSecret));
+  });
 
   it('the list for the command line says the same', () => {
     const file = new URL('../../demo-clinic/sign-ins.json', import.meta.url);
