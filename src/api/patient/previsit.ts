@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { screeningFields } from '#core/model/staff-fields.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { clinicOf } from '#data/people.ts';
 import { newestPreVisit, recordPreVisit } from '#data/pre-visits.ts';
 import { newestScreening } from '#data/screenings.ts';
 import { checked } from '../inputs/checked.ts';
@@ -12,7 +13,9 @@ export const preVisitRouter = router({
   questions: patientProcedure.query(async ({ ctx }) => {
     const sent = await newestPreVisit(ctx.access, ctx.patient.id);
     const screening = await newestScreening(ctx.access, ctx.patient.id);
+    const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
     return {
+      clinic: { phone: clinic?.phone ?? '', emergencyNumber: clinic?.emergencyNumber ?? '' },
       sheetVersion: screeningSheetVersion,
       // What an answer closes is not told: it would teach which answer keeps a method open.
       questions: screeningItems.map(({ id, question, asks }) => ({ id, question, asks })),

@@ -7,22 +7,27 @@ import { client } from '#ui/clinician/client.ts';
 import { FormFrame } from '#ui/clinician/forms/form-frame.tsx';
 import { linesOf } from '#ui/clinician/forms/typed.ts';
 
-const listOfText: Field = {
-  name: 'contacts',
+/** Typed a line each, so that several stand in one field. */
+const inLines = (field: { readonly name: string; readonly about?: string }): Field => ({
+  name: field.name,
   kind: 'text',
   maxLength: 900,
-  optional: true,
-  about: 'Others to speak with',
-};
+  optional: field.name !== 'diagnoses',
+  about: field.about ?? field.name,
+});
 
 const fields: readonly Field[] = [
-  ...episodeFields.filter((field) => field.name !== 'contacts'),
-  listOfText,
+  ...episodeFields.map((field): Field => {
+    const isTyped = field.name === 'diagnoses' || field.name === 'goals' || field.name === 'contacts';
+    return isTyped ? inLines(field) : field;
+  }),
   { name: 'reason', kind: 'text', minLength: 1, maxLength: 300, about: 'Reason for opening it' },
 ];
 
+const linesFrom = (text: unknown) => linesOf(typeof text === 'string' ? text : '');
+
 const contactsFrom = (text: unknown) =>
-  linesOf(typeof text === 'string' ? text : '').map((line) => {
+  linesFrom(text).map((line) => {
     const [role = '', name = '', phone = ''] = line.split(';').map((part) => part.trim());
     return { role, name, phone: phone || null };
   });
@@ -42,8 +47,13 @@ export const EpisodeForm = ({ patientId }: { readonly patientId: string }) => {
         followedJoints: 'One or two. These are asked about at each session and each morning.',
         contacts: 'A line each: who they are; name; telephone.',
       }}
-      send={async ({ reason, contacts, ...row }) => {
-        const episode = { goals: [], ...row, contacts: contactsFrom(contacts) };
+      send={async ({ reason, contacts, diagnoses, goals, ...row }) => {
+        const episode = {
+          ...row,
+          diagnoses: linesFrom(diagnoses),
+          goals: linesFrom(goals),
+          contacts: contactsFrom(contacts),
+        };
         await client.staff.episodes.open.mutate({ patientId, episode, reason: String(reason ?? '') });
         router.refresh();
       }}

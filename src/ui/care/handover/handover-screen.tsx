@@ -128,9 +128,9 @@ const Decisions = ({ handover, clock, day }: HandoverProps) => (
             {jointInWords(row.joint)}, {momentInWords(row.evaluatedAt, clock)}.{' '}
             <span className="soft">
               {row.reasons.length === 0
-                ? 'No rule stood against it.'
-                : listed(row.reasons.map((reason) => `${reason.rule} (${reason.threshold})`))}
-              . {row.answer ? `Answered by ${row.answer.answeredName}.` : 'Nobody has answered it.'}
+                ? 'No rule stood against it. '
+                : `${listed(row.reasons.map((reason) => `${reason.rule} (${reason.threshold})`))}. `}
+              {row.answer ? `Answered by ${row.answer.answeredName}.` : 'Nobody has answered it.'}
             </span>
           </li>
         );

@@ -15,7 +15,7 @@ type Agreement = MyAgreements['kinds'][number];
 
 const One = ({ agreement, onAct }: { readonly agreement: Agreement; readonly onAct: () => void }) => (
   <section className="stack-close">
-    <h2>{agreement.title}</h2>
+    <h2>{say(`agree.${agreement.kind}`)}</h2>
     <p>
       <StatusTag shape={agreement.stands ? 'done' : 'unknown'} tone={agreement.stands ? 'accent' : 'plain'}>
         {say(agreement.stands ? 'agree.stands' : 'agree.none')}
@@ -25,7 +25,7 @@ const One = ({ agreement, onAct }: { readonly agreement: Agreement; readonly onA
     {agreement.isProposal ? <p className="soft">{say('agree.proposal')}</p> : null}
     <Button tone={agreement.stands ? 'stop' : 'plain'} onClick={onAct}>
       {say(agreement.stands ? 'agree.withdraw' : 'agree.give')}
-      <span className="only-heard">: {agreement.title}</span>
+      <span className="only-heard">: {say(`agree.${agreement.kind}`)}</span>
     </Button>
   </section>
 );

@@ -127,6 +127,7 @@ export const VisitApp = ({
       key={question.id}
       question={question}
       given={given[question.id] ?? notGiven}
+      clinic={answer.clinic}
       number={place + 1}
       all={questions.length}
       onGive={(one) => change({ place, given: { ...given, [question.id]: one } })}

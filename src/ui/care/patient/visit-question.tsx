@@ -3,13 +3,16 @@
 import { joints } from '#core/joints.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { say } from '#ui/words.ts';
+import type { QuestionsAnswer } from '../answers.ts';
 import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
 
 export interface VisitQuestionProps {
   readonly question: Question;
   readonly given: Given;
+  readonly clinic: QuestionsAnswer['clinic'];
   readonly number: number;
   readonly all: number;
   readonly onGive: (given: Given) => void;
@@ -54,6 +57,27 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
   </div>
 );
 
+/** Answers that are not left for the visit, by how soon somebody has to be told; a choice of this project. */
+const urgent: Readonly<Record<string, 'now' | 'today'>> = {
+  'new-chest-faint-or-breath': 'now',
+  'swollen-calf': 'today',
+  'hot-joint': 'today',
+};
+
+const Urgent = ({ question, given, clinic }: VisitQuestionProps) => {
+  const how = given.answer === 'yes' || given.answer === 'not-known' ? urgent[question.id] : undefined;
+  if (!how) return null;
+  return (
+    <Notice tone="danger" isAnnounced title={say(how === 'now' ? 'visit.now-title' : 'visit.today-title')}>
+      <p>
+        {how === 'now'
+          ? say('visit.now', { number: clinic.emergencyNumber })
+          : say('visit.today', { phone: clinic.phone })}
+      </p>
+    </Notice>
+  );
+};
+
 export const VisitQuestion = (props: VisitQuestionProps) => {
   const { question, given, onGive } = props;
   return (
@@ -79,6 +103,7 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
         chosen={given.answer}
         onChoose={(answer) => onGive({ ...given, answer })}
       />
+      <Urgent {...props} />
       {asksMore(question, given) ? <More {...props} /> : null}
       <div className="actions">
         <Button type="submit" isLarge isWide>

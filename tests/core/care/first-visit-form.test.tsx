@@ -1,0 +1,128 @@
+/** What the first-visit page sends, what stands in its way, and what the phone says at once before a visit. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it } from 'vitest';
+import { minimumSet } from '#core/care/pre-visit.ts';
+import { prescriptionTemplates } from '#core/care/templates.ts';
+import { screeningItems } from '#core/screening/items.ts';
+import type { FirstVisitPage } from '#ui/care/answers.ts';
+import {
+  answered,
+  fromHome,
+  restNo,
+  stateOf,
+  visitFrom,
+  withItem,
+} from '#ui/care/first-visit/first-visit-state.ts';
+import { type Given, notGiven } from '#ui/care/patient/visit-answers.ts';
+import { VisitQuestion } from '#ui/care/patient/visit-question.tsx';
+
+const items = minimumSet('low-load');
+const page = {
+  templates: prescriptionTemplates.map((template) => ({ ...template, exercise: '', limbsAtOnce: 'one' })),
+  profile: null,
+} as unknown as FirstVisitPage;
+const typed = {
+  'profile.diagnosis': 'Knee osteoarthritis',
+  'profile.inflammatoryArthritis': 'no',
+  'profile.followedJoints': 'right-knee',
+  'profile.ownedLoadsKg': '1 2,5 4',
+  exerciseId: 'knee-front',
+  'wish.side': 'right',
+  'test.loadKg': '8',
+  'test.repetitions': '10',
+};
+const problemsIn = (over: Readonly<Record<string, string>>) =>
+  visitFrom(restNo({ ...typed, ...over }, items), items, page).problems.map(({ field }) => field);
+
+describe('the first-visit page', () => {
+  it('preselects nothing: an untouched page sends no answer', () => {
+    expect(answered({}, items)).toEqual([]);
+    expect(visitFrom({}, items, page).problems.length).toBeGreaterThan(5);
+  });
+
+  it('“the rest: asked, and no” leaves what was answered as it was', () => {
+    const some = withItem({}, 'diabetes', { answer: 'yes', details: [], limbs: [], joints: [] });
+    const all = answered(restNo(some, items), items);
+    expect(all).toHaveLength(items.length);
+    expect(all.filter(({ answer }) => answer === 'yes').map(({ item }) => item)).toEqual(['diabetes']);
+  });
+
+  it('answers from home never stand over what the clinician has answered', () => {
+    const here = withItem({}, 'diabetes', { answer: 'no', details: [], limbs: [], joints: [] });
+    const home = [
+      { item: 'diabetes', answer: 'yes' as const },
+      { item: 'swollen-calf', answer: 'not-known' as const },
+    ];
+    const merged = fromHome(here, items, home);
+    expect(stateOf(merged, 'diabetes').answer).toBe('no');
+    expect(stateOf(merged, 'swollen-calf').answer).toBe('not-known');
+  });
+
+  it('is complete without a blood pressure, and says nothing was measured rather than zero', () => {
+    const { visit, problems } = visitFrom(restNo(typed, items), items, page);
+    expect(problems).toEqual([]);
+    expect(visit.pressure).toBeNull();
+    expect(visit.profile.ownedLoadsKg).toEqual([1, 2.5, 4]);
+  });
+
+  it.each([
+    ['half a blood pressure', { 'pressure.systolicMmhg': '128' }, ['pressure.diastolicMmhg']],
+    ['half a test', { 'test.repetitions': '' }, ['test.repetitions']],
+    ['neither test nor maximum', { 'test.loadKg': '', 'test.repetitions': '' }, ['test.loadKg']],
+    ['no loads at home', { 'profile.ownedLoadsKg': '' }, ['profile.ownedLoadsKg']],
+    ['a load that is no number', { 'profile.ownedLoadsKg': '1 two' }, ['profile.ownedLoadsKg']],
+  ])('asks for %s', (_name, over, fields) => {
+    expect(problemsIn(over)).toEqual(fields);
+  });
+
+  it('takes a maximum already known only where no test is given', () => {
+    const known = { 'wish.knownOneRepMaxKg': '12' };
+    expect(visitFrom(restNo({ ...typed, ...known }, items), items, page).visit.wish).not.toHaveProperty(
+      'knownOneRepMaxKg',
+    );
+    const alone = restNo({ ...typed, ...known, 'test.loadKg': '', 'test.repetitions': '' }, items);
+    expect(visitFrom(alone, items, page)).toMatchObject({
+      problems: [],
+      visit: { wish: { knownOneRepMaxKg: 12 } },
+    });
+  });
+});
+
+const asked = (id: string, given: Partial<Given> = {}) => {
+  const { id: item, question, asks } = screeningItems.find((one) => one.id === id)!;
+  return renderToStaticMarkup(
+    <VisitQuestion
+      question={{ id: item, question, asks }}
+      given={{ ...notGiven, ...given }}
+      clinic={{ phone: '020 913 0140', emergencyNumber: '112' }}
+      number={1}
+      all={33}
+      onGive={() => undefined}
+      onNext={() => undefined}
+      onBack={null}
+    />,
+  );
+};
+
+describe('a question before a visit', () => {
+  it('preselects nothing and offers “I don’t know”', () => {
+    const html = asked('diabetes');
+    expect(html).not.toMatch(/checked=""/);
+    expect(html).toContain('I don’t know');
+  });
+
+  it.each([
+    ['new-chest-faint-or-breath', '112'],
+    ['swollen-calf', '020 913 0140'],
+    ['hot-joint', '020 913 0140'],
+  ])('%s answered yes or not known says at once whom to ring', (id, number) => {
+    expect(asked(id, { answer: 'yes' })).toContain(number);
+    expect(asked(id, { answer: 'not-known' })).toContain(number);
+    expect(asked(id, { answer: 'no' })).not.toContain(number);
+  });
+
+  it('asks for the limb only where the answer may be so', () => {
+    expect(asked('lymph', { answer: 'no' })).not.toContain('left arm');
+    expect(asked('lymph', { answer: 'yes' })).toContain('left arm');
+  });
+});
