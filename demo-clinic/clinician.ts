@@ -6,19 +6,14 @@ import type { Access } from '#data/access.ts';
 import { freezeBaseline } from '#data/baselines.ts';
 import { signPreApproval } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
-import { decisionsOf, respond, standingDecisions } from '#data/decisions.ts';
+import { respond } from '#data/decision-responses.ts';
+import { decisionsOf, standingDecisions } from '#data/decisions.ts';
 import { groundFor } from '#data/ground.ts';
 import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { sendMessage } from '#data/messages.ts';
 import { patientOf } from '#data/people.ts';
-import {
-  addVersion,
-  endPrescription,
-  inForce,
-  prescriptionsOf,
-  signPrescription,
-  unsigned,
-} from '#data/prescriptions.ts';
+import { addVersion, endPrescription, signPrescription } from '#data/prescribing.ts';
+import { inForce, prescriptionsOf, unsigned } from '#data/prescriptions.ts';
 import { saveProgramme } from '#data/programmes.ts';
 import { recordClearance, recordScreening } from '#data/screenings.ts';
 import { agree, lookAtCuff } from './cuff.ts';

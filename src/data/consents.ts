@@ -13,7 +13,8 @@ import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { touchMatters } from './matters.ts';
-import { endPrescription, inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
+import { endPrescription } from './prescribing.ts';
+import { inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { consent, consentWording } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 

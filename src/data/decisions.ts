@@ -12,7 +12,7 @@ import type { Dose } from '#core/model/dose.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
-import { decision, decisionResponse, proposal } from './schema/schema.ts';
+import { decision, proposal } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -38,17 +38,6 @@ export interface Decision extends Answers {
   readonly facts: Facts;
   readonly choices: ChoiceValues;
   readonly engineVersion: string;
-}
-
-export interface DecisionResponse {
-  readonly id: string;
-  readonly decisionId: string;
-  readonly kind: 'accept' | 'override';
-  readonly decision: DecisionWord | null;
-  readonly reason: string;
-  readonly until: Day | null;
-  readonly answeredAt: number;
-  readonly answeredName: string;
 }
 
 export interface NewProposal {
@@ -170,58 +159,4 @@ const proposalRows = patientQuery((db) =>
 export const proposalsOf = async (access: Access, patientId: string): Promise<readonly Proposal[]> => {
   const rows = await proposalRows(access, patientId);
   return rows.map(({ clinicId: _clinic, patientId: _patient, ...row }) => row);
-};
-
-const decisionResponseRows = patientQuery((db) =>
-  db
-    .select()
-    .from(decisionResponse)
-    .where(ofPatient(decisionResponse))
-    .orderBy(desc(decisionResponse.answeredAt)),
-);
-
-/** Newest first per decision. */
-export const responsesOf = async (
-  access: Access,
-  patientId: string,
-): Promise<readonly DecisionResponse[]> => {
-  const rows = await decisionResponseRows(access, patientId);
-  return rows.map(({ clinicId: _clinic, patientId: _patient, answeredBy: _by, ...row }) => row);
-};
-
-export const respond = (
-  access: Access,
-  patientId: string,
-  row: Pick<DecisionResponse, 'decisionId' | 'kind' | 'decision' | 'reason' | 'until'>,
-): Promise<string> =>
-  access.store.write(async (tx) => {
-    const id = randomUUID();
-    await tx.insert(decisionResponse).values({
-      id,
-      clinicId: access.clinicId,
-      patientId,
-      ...row,
-      answeredAt: access.now,
-      answeredBy: access.actorId,
-      answeredName: access.actorName,
-    });
-    touchMatters(access, patientId);
-    await sealed(tx, access, {
-      act: 'write',
-      subject: 'decision-response',
-      subjectId: id,
-      patientId,
-      detail: { kind: row.kind },
-    });
-    return id;
-  });
-
-/** The override of a decision that still holds on a day, or null. The newest answer counts. */
-export const overrideOn = (
-  responses: readonly DecisionResponse[],
-  decisionId: string,
-  day: Day,
-): DecisionResponse | null => {
-  const newest = responses.find((row) => row.decisionId === decisionId);
-  return newest?.kind === 'override' && newest.until !== null && newest.until >= day ? newest : null;
 };

@@ -11,7 +11,8 @@ import { type Outcome, refuse } from '#core/outcome.ts';
 import { dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { changeEpisode, episodesOf } from './episodes.ts';
-import { endPrescription, inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
+import { endPrescription } from './prescribing.ts';
+import { inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { matter } from './schema/schema.ts';
 
 const openMatters = (access: Access, patientId: string) =>

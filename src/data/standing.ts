@@ -3,7 +3,7 @@ import { addDays } from '#core/day.ts';
 import { type Standing, standingAnswers } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
-import { responsesOf } from './decisions.ts';
+import { responsesOf } from './decision-responses.ts';
 import { speakingDecisions } from './speaking-decisions.ts';
 
 /** Days back in which the newest decision of a joint still speaks. */

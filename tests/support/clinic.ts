@@ -8,7 +8,7 @@ import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts'
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { addPatient, foundClinic, saveProfile } from '#data/people.ts';
-import { addVersion, signPrescription } from '#data/prescriptions.ts';
+import { addVersion, signPrescription } from '#data/prescribing.ts';
 import { recordScreening } from '#data/screenings.ts';
 import type { Store } from '#data/store/store.ts';
 

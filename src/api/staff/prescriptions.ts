@@ -7,14 +7,8 @@ import { occlusionSchemes } from '#core/occlusion/schemes.ts';
 import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
 import { noteRead } from '#data/audit.ts';
 import { limitsOf } from '#data/care.ts';
-import {
-  addVersion,
-  endPrescription,
-  inForce,
-  prescriptionsOf,
-  signPrescription,
-  unsigned,
-} from '#data/prescriptions.ts';
+import { addVersion, endPrescription, signPrescription } from '#data/prescribing.ts';
+import { inForce, prescriptionsOf, unsigned } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';

@@ -10,7 +10,8 @@ import {
 } from '#core/model/staff-fields.ts';
 import { freezeBaseline } from '#data/baselines.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';
-import { decisionById, decisionsOf, proposalsOf, respond, responsesOf } from '#data/decisions.ts';
+import { respond, responsesOf } from '#data/decision-responses.ts';
+import { decisionById, decisionsOf, proposalsOf } from '#data/decisions.ts';
 import { evaluateRecord } from '#data/evaluate.ts';
 import { messagesOf, sendMessage } from '#data/messages.ts';
 import { prescriptionsOf } from '#data/prescriptions.ts';

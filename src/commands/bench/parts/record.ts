@@ -1,7 +1,8 @@
 /** A patient's record and the review picture's data against the same rows read raw. */
 import { addDays } from '#core/day.ts';
 import type { Access } from '#data/access.ts';
-import { decisionsOf, proposalsOf, responsesOf } from '#data/decisions.ts';
+import { responsesOf } from '#data/decision-responses.ts';
+import { decisionsOf, proposalsOf } from '#data/decisions.ts';
 import { messagesOf } from '#data/messages.ts';
 import { prescriptionsOf } from '#data/prescriptions.ts';
 import { recordOf } from '#data/record.ts';
