@@ -7,7 +7,7 @@ import { jointsLoaded } from '#core/catalogue/catalogue.ts';
 import { addDays, dayNumber } from '#core/day.ts';
 import type { Answers, Today } from '#core/engine/answers.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { nextDoses } from '#core/engine/next-dose.ts';
+import { nextDoses } from '#core/engine/next-doses.ts';
 import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
 import { type Evaluation, evaluate } from '#core/engine/scope.ts';
 import type { Dose } from '#core/model/dose.ts';

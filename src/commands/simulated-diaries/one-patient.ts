@@ -7,7 +7,7 @@ import { dayFromNumber } from '#core/day.ts';
 import { beforeGate } from '#core/engine/before-gate.ts';
 import { shareOf } from '#core/engine/dose/volume.ts';
 import { factsFor } from '#core/engine/facts-from-record.ts';
-import { nextDoses } from '#core/engine/next-dose.ts';
+import { nextDoses } from '#core/engine/next-doses.ts';
 import { evaluate } from '#core/engine/scope.ts';
 import type { Seeded } from '../engine-trials/seeded.ts';
 import type { DiaryType } from './diary-types.ts';

@@ -15,11 +15,10 @@ import { type LimitInForce, limitsInForce, loadCeilingKg, withinCeiling } from '
 import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
 import type { Candidate, DoseProposal, Ladder, WorklistReason } from './dose/proposal.ts';
 import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
-import { toleratedDoses } from './dose/tolerated.ts';
 import { changesBetween, easierSession } from './dose/volume.ts';
 import { returnStep, type ToleratedDose } from './dose/way-back.ts';
 import type { Moment } from './judged-session.ts';
-import type { Evaluation, LineEvaluation } from './scope.ts';
+import type { LineEvaluation } from './scope.ts';
 
 export interface DoseQuestion {
   readonly record: PatientRecord;
@@ -183,25 +182,4 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     limits,
     preApprovalId: isApproved ? (approval?.id ?? null) : null,
   };
-};
-
-/** What the caller knows of a line beside the record. */
-export type LineContext = Omit<DoseQuestion, 'record' | 'line' | 'at' | 'flareDays' | 'tolerated'>;
-
-/** Proposals for every line of an evaluation. */
-export const nextDoses = (
-  record: PatientRecord,
-  evaluation: Evaluation,
-  contextOf: (lineId: string) => LineContext,
-): ReadonlyMap<string, DoseProposal> => {
-  const flareDays = new Map(evaluation.joints.map((one) => [one.joint, one.facts.flareDays]));
-  return new Map(
-    evaluation.lines.map((line) => {
-      const context = contextOf(line.lineId);
-      const tolerated = toleratedDoses(record, line.lineId, line.gatedBy, evaluation.at, context.choices);
-      const longest = Math.max(0, ...line.gatedBy.map((joint) => flareDays.get(joint) ?? 0));
-      const question = { ...context, record, line, at: evaluation.at, flareDays: longest, tolerated };
-      return [line.lineId, nextDose(question)] as const;
-    }),
-  );
 };

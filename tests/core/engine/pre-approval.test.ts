@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { addDays, dayNumber } from '#core/day.ts';
 import { engineDefaults } from '#core/engine/choices.ts';
 import { type ApprovalContext, approvalEnd, type PreApproval } from '#core/engine/dose/pre-approval.ts';
-import { nextDoses } from '#core/engine/next-dose.ts';
+import { nextDoses } from '#core/engine/next-doses.ts';
 import { evaluate } from '#core/engine/scope.ts';
 import type { Limit, PrescriptionVersion } from '#core/model/record.ts';
 import { instantOn, judgedMorning, knee, kneeDose, noonOf, record, version } from './small-record.ts';

@@ -3,7 +3,7 @@ import { addDays, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
 import { toleratedDoses } from '#core/engine/dose/tolerated.ts';
 import { halfWayTo } from '#core/engine/dose/way-back.ts';
-import { nextDoses } from '#core/engine/next-dose.ts';
+import { nextDoses } from '#core/engine/next-doses.ts';
 import { evaluate } from '#core/engine/scope.ts';
 import type { Limit, PrescriptionVersion } from '#core/model/record.ts';
 import {
