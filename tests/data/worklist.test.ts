@@ -13,19 +13,17 @@ import { handleMatter } from '#data/matters.ts';
 import { addVersion } from '#data/prescribing.ts';
 import { matter, trainingSession } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
-import { takeMorning, takeSession } from '#data/take-entry.ts';
 import { rebuildWorklist, rebuiltMatters, worklistCounts, worklistPage } from '#data/worklist.ts';
 import {
   accessOf,
   lowLoadDose,
-  morningEntry,
   type Setting,
-  sessionEntry,
   signedExercise,
   start,
   twoClinics,
   zone,
 } from '#tests/support/clinic.ts';
+import { sendMorning, sendSession } from '#tests/support/sore-knee.ts';
 import { freshStore } from '#tests/support/store.ts';
 
 const dayMs = 86_400_000;
@@ -45,54 +43,8 @@ const at = (days: number, hours = 9): Access =>
   accessOf(store, 'a', 'clinician-a', start + days * dayMs + (hours - 9) * 3_600_000);
 
 const session = (access: Access, painAfter: number, over: object = {}) =>
-  takeSession(
-    access,
-    setting.patientId,
-    sessionEntry({
-      entryId: `s-${access.now}-${painAfter}`,
-      beganAt: access.now - 1_800_000,
-      endedAt: access.now - 600_000,
-      sentAt: access.now,
-      day: access.day,
-      sets: [{ ...line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
-      joints: [
-        {
-          joint: 'right-knee',
-          painBefore: 2,
-          painDuring: 2,
-          painAfter,
-          twoHoursState: 'not-applicable',
-          muscleBurn: null,
-          cuffDiscomfort: null,
-          gaveWay: false,
-        },
-      ],
-      ...over,
-    }),
-  );
-
-const morning = (access: Access, pain: number | null) =>
-  takeMorning(
-    access,
-    setting.patientId,
-    morningEntry({
-      entryId: `m-${access.now}`,
-      answeredAt: access.now,
-      sentAt: access.now,
-      day: access.day,
-      joints: [
-        {
-          joint: 'right-knee',
-          pain,
-          stiffnessMinutes: 5,
-          stiffnessState: 'asked',
-          swelling: 'none',
-          swellingState: 'asked',
-          flare: false,
-        },
-      ],
-    }),
-  );
+  sendSession(access, setting.patientId, line, painAfter, over);
+const morning = (access: Access, pain: number | null) => sendMorning(access, setting.patientId, pain);
 
 const kinds = async (access: Access) =>
   (await worklistPage(access, all)).lines.flatMap((row) => row.matters.map((one) => one.kind));
