@@ -1,10 +1,10 @@
 /** The dose that follows for each prescribed exercise, stored with what it became. */
 
+import { screenedUntil } from '#core/care/screened-until.ts';
 import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
-import { dayNumber } from '#core/day.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { type LineContext, nextDoses } from '#core/engine/next-dose.ts';
+import { type LineContext, nextDoses } from '#core/engine/next-doses.ts';
 import type { Evaluation, LineEvaluation } from '#core/engine/scope.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
@@ -19,7 +19,8 @@ import { preApprovalsOf } from './care.ts';
 import { type Proposal, proposalsOf, storeProposal } from './decisions.ts';
 import { groundFor } from './ground.ts';
 import { patientOf } from './people.ts';
-import { addVersion, carrySignature, endPrescription, prescriptionsOf, unsigned } from './prescriptions.ts';
+import { addVersion, carrySignature, endPrescription } from './prescribing.ts';
+import { prescriptionsOf, unsigned } from './prescriptions.ts';
 
 interface Look {
   readonly access: Access;
@@ -176,9 +177,6 @@ export const proposeDoses = async (
   const approvals = await preApprovalsOf(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
   const ladder = ladderAtHome(anthropometryOf(ground), home);
-  const validDays = ground.choices['screening-valid-days'];
-  const screeningUntil =
-    ground.screening && validDays !== undefined ? dayNumber(ground.screening.day) + validDays : null;
   const contextOf = (lineId: string): LineContext => {
     const line = evaluation.lines.find((one) => one.lineId === lineId);
     const preApproval = approvals.filter((row) => row.lineId === lineId).at(-1) ?? null;
@@ -191,7 +189,7 @@ export const proposeDoses = async (
       easeBacksBefore: easeBacksBefore(earlier, lineId, line ? judgedSessionOf(evaluation, line) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.word),
-      screeningUntil,
+      screeningUntil: line ? screenedUntil(ground, line.version.dose.method) : null,
     };
   };
   const proposals = nextDoses(record, evaluation, contextOf);

@@ -97,6 +97,16 @@ export const careReasons = (care: CareAround, method: Method): readonly MethodRe
   ...consentReasons(care, method),
 ];
 
+/** A break, a return or an event asks the screening again; until then no step approved ahead acts by itself. */
+export const asksScreeningAgain = (outcomes: readonly MethodOutcome[], method: Method): boolean =>
+  outcomes.some(
+    (outcome) =>
+      outcome.method === method &&
+      outcome.reasons.some(
+        ({ from, opening }) => opening === 'closed' && (from === 'care' || from === 'event'),
+      ),
+  );
+
 /** Screening outcomes with the reasons of care beside them; no outcome opens by this. */
 export const withCare = (outcomes: readonly MethodOutcome[], care: CareAround): readonly MethodOutcome[] =>
   outcomes.map((outcome) => {

@@ -1,6 +1,6 @@
 /** Agreements, breaks and events: what each closes, and what rests under way. */
 import { describe, expect, it } from 'vitest';
-import { type CareAround, careReasons, withCare } from '#core/care/closings.ts';
+import { asksScreeningAgain, type CareAround, careReasons, withCare } from '#core/care/closings.ts';
 import { type ConsentKind, type ConsentRow, hangsOn, missingConsents, stands } from '#core/care/consent.ts';
 import { proposedWordings } from '#core/care/consent-wording.ts';
 import type { EpisodeChange } from '#core/care/episode.ts';
@@ -248,5 +248,17 @@ describe('beside what screening leaves', () => {
 
   it('changes nothing while care goes on and agreement stands', () => {
     expect(withCare(outcomes, care())).toEqual(outcomes);
+  });
+
+  it.each([
+    ['an illness', care({ events: [happened('illness', '2026-03-10')] }), true, true],
+    ['a fall', care({ events: [happened('fall', '2026-03-10')] }), false, true],
+    ['a return', care({ standing: standingAfter(open, broken('holiday'), active) }), true, true],
+    ['an agreement that is missing', care({ consents: [] }), false, false],
+    ['nothing', care(), false, false],
+  ])('after %s no step approved ahead acts by itself until asked again', (_name, around, light, cuff) => {
+    const after = withCare(outcomes, around);
+    expect(asksScreeningAgain(after, 'low-load')).toBe(light);
+    expect(asksScreeningAgain(after, 'occlusion')).toBe(cuff);
   });
 });
