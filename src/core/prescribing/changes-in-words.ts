@@ -8,6 +8,12 @@ const titleOf = (exerciseId: string | number): string =>
 const percentText = (percent: number | null): string =>
   percent === null ? ' (size of the step not known)' : ` (${percent > 0 ? '+' : ''}${percent.toFixed(1)} %)`;
 
+/** "12–12" is said as 12. */
+const bandText = (band: string | number): string => {
+  const [low, high] = String(band).split('–');
+  return low !== undefined && low === high ? low : String(band);
+};
+
 const changeText = ({ variable, from, to, percent }: DoseChange): string => {
   switch (variable) {
     case 'rung':
@@ -18,7 +24,7 @@ const changeText = ({ variable, from, to, percent }: DoseChange): string => {
     case 'sets':
       return `Sets: ${from} → ${to}.`;
     case 'repetitions':
-      return `Repetitions: ${from} → ${to}.`;
+      return `Repetitions: ${bandText(from)} → ${bandText(to)}.`;
   }
 };
 
@@ -55,7 +61,7 @@ const patientChange = ({ variable, from, to }: DoseChange): string => {
     case 'sets':
       return `${to} sets instead of ${from}`;
     case 'repetitions':
-      return `${to} repetitions instead of ${from}`;
+      return `${bandText(to)} repetitions instead of ${bandText(from)}`;
   }
 };
 

@@ -16,10 +16,12 @@ const originInWords: Readonly<Record<Version['origin'], string>> = {
 };
 
 export const stateInWords = (version: Version, clock: ClinicClock): string => {
+  // A dose that was taken back acts by itself, inside what was signed before: nobody signed it anew.
+  const verb = version.origin === 'ease-back' ? 'inside what was signed by' : 'signed by';
   const signed =
     version.signedAt === null
       ? 'not signed'
-      : `signed by ${version.signedName}, ${momentInWords(version.signedAt, clock)}`;
+      : `${verb} ${version.signedName}, ${momentInWords(version.signedAt, clock)}`;
   const ended =
     version.endedAt === null ? '' : `; ended ${momentInWords(version.endedAt, clock)}: ${version.endReason}`;
   return `Version ${version.version}, ${originInWords[version.origin]}, ${signed}${ended}`;

@@ -7,7 +7,7 @@ import type { Decision, Prescriptions, Proposal, Response } from '../answers.ts'
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { SignButton } from '../prescribing/sign-button.tsx';
 import { type ClinicClock, momentInWords } from '../when.ts';
-import { contactInWords, decisionStatus, todayInWords } from '../words.ts';
+import { contactInWords, decisionStatus, factInWords, todayInWords } from '../words.ts';
 import { ReasonView, unknownIn } from './reason-view.tsx';
 import { RespondForm } from './respond-form.tsx';
 
@@ -72,7 +72,10 @@ const unknownOf = (decision: Decision): readonly string[] => {
     Array.isArray(reason.observed.missing) ? (reason.observed.missing as string[]) : [],
   );
   return [
-    ...new Set([...missing.map(String), ...decision.reasons.flatMap((row) => unknownIn(row.observed))]),
+    ...new Set([
+      ...missing.map((name) => factInWords(String(name))),
+      ...decision.reasons.flatMap((row) => unknownIn(row.observed)),
+    ]),
   ];
 };
 

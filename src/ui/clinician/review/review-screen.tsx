@@ -5,7 +5,7 @@ import { proposeBaseline } from '#core/engine/propose-baseline.ts';
 import type { Joint } from '#core/joints.ts';
 import { settledDecisions } from '#core/review/decision-gates.ts';
 import { pictureOf } from '#core/review/picture.ts';
-import { jointInWords } from '#core/review/plain-words.ts';
+import { counted, jointInWords } from '#core/review/plain-words.ts';
 import { type ReviewSeries, reviewSeries } from '#core/review/series.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
@@ -86,7 +86,7 @@ const Decisions = ({
         </Disclosure>
       ) : null}
       {interim.length > 0 ? (
-        <Disclosure summary={`${interim.length} answers that a later one replaced`}>
+        <Disclosure summary={`${counted(interim.length, 'answer')} that a later one replaced`}>
           {interim.map(view)}
         </Disclosure>
       ) : null}
@@ -97,7 +97,7 @@ const Decisions = ({
 const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string => {
   const answer = proposeBaseline(review.record, joint, day);
   if (!answer.ready)
-    return `The diary proposes nothing yet: ${answer.mornings} quiet mornings of the ${answer.needed} needed.`;
+    return `The diary proposes nothing yet: ${counted(answer.mornings, 'quiet morning')} of the ${answer.needed} needed.`;
   const { usualPain, widestUsualPainTop, usualStiffnessMinutes, mornings } = answer.proposal;
   return `The diary of ${mornings} quiet mornings proposes usual pain ${usualPain}, top at most ${widestUsualPainTop}, stiffness ${usualStiffnessMinutes ?? 'not known'} min. You decide.`;
 };
