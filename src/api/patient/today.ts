@@ -84,16 +84,27 @@ const dayChoices = async (access: Access): Promise<Readonly<Record<ProgrammeChoi
   return Object.fromEntries(values);
 };
 
-/** Sentences about doses that changed within the last week. */
-const recentChanges = async (access: Access, patientId: string): Promise<readonly string[]> => {
-  const proposals = await proposalsOf(access, patientId);
-  const newest = new Map<string, string>();
-  for (const proposal of proposals) {
-    const isRecent = access.now - proposal.madeAt < 7 * 86_400_000;
-    if (isRecent && proposal.effect !== 'awaits-signature' && !newest.has(proposal.lineId))
-      newest.set(proposal.lineId, proposal.patientText);
-  }
-  return [...new Set(newest.values())];
+/**
+ * Sentences about doses that changed within the last week. What brought the dose in force stays told
+ * when a later decision repeats it: "do the same again" alone would hide that it was cut.
+ */
+const recentChanges = async (
+  access: Access,
+  patientId: string,
+  versions: readonly Prescription[],
+): Promise<readonly string[]> => {
+  const told = new Map<string, string>();
+  const recent = (await proposalsOf(access, patientId)).filter(
+    (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
+  );
+  const madeInForce = recent.filter(
+    ({ effect, lineId, decisionId }) =>
+      effect === 'acts-at-once' &&
+      versions.some((row) => row.lineId === lineId && row.decisionId === decisionId),
+  );
+  for (const { lineId, patientText } of [...madeInForce, ...recent])
+    if (!told.has(lineId)) told.set(lineId, patientText);
+  return [...new Set(told.values())];
 };
 
 export const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
@@ -154,7 +165,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     changes: [
       ...new Set([...holds.values()].map((hold) => hold.patientText)),
       ...takenBackLately(care.consents, access.now),
-      ...(await recentChanges(access, patient.id)),
+      ...(await recentChanges(access, patient.id, versions)),
     ],
     messages: (await messagesOf(access, patient.id, 5)).map(({ text, sentName, sentAt }) => ({
       text,
