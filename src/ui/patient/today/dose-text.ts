@@ -21,9 +21,11 @@ export const loadText = (dose: Dose): string => {
 
 const cuffText = (dose: Dose): readonly string[] => {
   if (dose.method !== 'occlusion') return [];
-  return dose.cuff.kind === 'pneumatic'
-    ? [say('dose.cuff', { mmhg: dose.cuff.pressureMmhg })]
-    : [say('dose.wrap', { tightness: dose.cuff.tightness })];
+  const cuff =
+    dose.cuff.kind === 'pneumatic'
+      ? say('dose.cuff', { mmhg: dose.cuff.pressureMmhg })
+      : say('dose.wrap', { tightness: dose.cuff.tightness });
+  return dose.supervised ? [say('cuff.supervised'), cuff] : [cuff];
 };
 
 export const doseLines = (dose: Dose): readonly string[] => [

@@ -1,5 +1,6 @@
 'use client';
-/** Work with a cuff or wrap: on, off, two minutes seated, a look at fingers or toes. */
+/** Work with a cuff or wrap: who is there, on, off, two minutes seated, a look at fingers or toes. */
+import { useState } from 'react';
 import type { OcclusionDose } from '#core/model/dose.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
@@ -21,10 +22,35 @@ export const limbSettlesSeconds = 600;
 const occlusionOf = (line: LineDraft): OcclusionDose | null =>
   line.dose.method === 'occlusion' ? line.dose : null;
 
+/** Signed only for work under a clinician's eyes: asked each time, and not gone on with alone. */
+const BesidePage = (props: {
+  readonly title: string;
+  readonly onYes: () => void;
+  readonly onNo: () => void;
+}) => (
+  <div className="stack">
+    <PageHeading caption={props.title}>{say('cuff.beside')}</PageHeading>
+    <p>{say('cuff.beside-hint')}</p>
+    <div className="actions">
+      <Button tone="plain" isLarge isWide onClick={props.onYes}>
+        {say('cuff.beside-yes')}
+      </Button>
+      <Button tone="plain" isLarge isWide onClick={props.onNo}>
+        {say('cuff.beside-no')}
+      </Button>
+    </div>
+  </div>
+);
+
 export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
   const line = draft.lines[index]!;
   const dose = occlusionOf(line);
+  const [isBeside, setBeside] = useState(false);
   if (!dose) return null;
+  const leaveOut = () => send({ type: 'leave-out', line: index });
+  const isBegun = isCuffOn(line) || line.sets.length > 0;
+  if (dose.supervised && !isBeside && !isBegun)
+    return <BesidePage title={line.title} onYes={() => setBeside(true)} onNo={leaveOut} />;
   const { cuff, limb, side } = dose;
   const start = () => {
     send({ type: 'cuff-on', line: index, now: clock() });
@@ -49,8 +75,8 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
       <Button isLarge isWide onClick={isCuffOn(line) ? () => send({ type: 'next' }) : start}>
         {say(isCuffOn(line) ? 'ask.continue' : 'cuff.on')}
       </Button>
-      {isCuffOn(line) || line.sets.length > 0 ? null : (
-        <Button tone="quiet" onClick={() => send({ type: 'leave-out', line: index })}>
+      {isBegun ? null : (
+        <Button tone="quiet" onClick={leaveOut}>
           {say('cuff.not-now')}
         </Button>
       )}
