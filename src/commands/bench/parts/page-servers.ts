@@ -27,6 +27,8 @@ const next = inRoot('node_modules', 'next', 'dist', 'bin', 'next');
 const emptyFiles: Readonly<Record<string, string>> = {
   'package.json': '{ "name": "empty-page", "private": true, "type": "module" }\n',
   'next.config.js': `export default { turbopack: { root: ${JSON.stringify(path.resolve(root))} } };\n`,
+  // Without one of its own the builder would find the product's, further up.
+  'instrumentation.js': 'export const register = () => {};\n',
   'app/layout.js':
     'export default function Layout({ children }) { return <html lang="en"><body>{children}</body></html>; }\n',
   'app/page.js': 'export default function Page() { return <p>Empty</p>; }\n',
