@@ -18,7 +18,7 @@ export interface Paired {
 }
 
 export const leastPairs = 30;
-const warmUpPairs = 3;
+const warmUpPairs = 10;
 
 export const medianOf = (values: readonly number[]): number => {
   const sorted = [...values].sort((a, b) => a - b);

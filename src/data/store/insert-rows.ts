@@ -9,8 +9,8 @@ import { statementsOf } from './statements.ts';
 
 interface Shape {
   readonly fields: readonly { readonly key: string; readonly toFile: (value: unknown) => unknown }[];
-  readonly head: string;
-  readonly one: string;
+  /** The text for a number of rows, built on first use. */
+  readonly textFor: (rows: number) => string;
 }
 
 const shapes = new WeakMap<SQLiteTable, Shape>();
@@ -22,10 +22,16 @@ const shapeOf = (table: SQLiteTable): Shape => {
   const columns = Object.entries(getTableColumns(table));
   const withDefault = columns.find(([, column]) => column.hasDefault);
   if (withDefault) throw new TypeError(`${getTableName(table)}.${withDefault[0]} has a default.`);
+  const names = columns.map(([, column]) => `"${column.name}"`).join(', ');
+  const head = `INSERT INTO "${getTableName(table)}" (${names}) VALUES `;
+  const one = `(${columns.map(() => '?').join(', ')})`;
+  const texts: string[] = [];
   const shape: Shape = {
     fields: columns.map(([key, column]) => ({ key, toFile: (value) => column.mapToDriverValue(value) })),
-    head: `INSERT INTO "${getTableName(table)}" (${columns.map(([, column]) => `"${column.name}"`).join(', ')}) VALUES `,
-    one: `(${columns.map(() => '?').join(', ')})`,
+    textFor: (rows) => {
+      texts[rows] ??= head + Array(rows).fill(one).join(', ');
+      return texts[rows];
+    },
   };
   shapes.set(table, shape);
   return shape;
@@ -38,7 +44,7 @@ export const insertRows = <T extends SQLiteTable>(
   rows: readonly T['$inferInsert'][],
 ): void => {
   if (rows.length === 0) return;
-  const { fields, head, one } = shapeOf(table);
+  const { fields, textFor } = shapeOf(table);
   const values: unknown[] = [];
   for (const row of rows as readonly Readonly<Record<string, unknown>>[]) {
     for (const { key, toFile } of fields) {
@@ -47,6 +53,6 @@ export const insertRows = <T extends SQLiteTable>(
     }
   }
   statementsOf(tx)
-    .prepare(head + Array(rows.length).fill(one).join(', '))
+    .prepare(textFor(rows.length))
     .run(...values);
 };

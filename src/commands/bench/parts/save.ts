@@ -17,7 +17,8 @@ import { marksOf, rawWriter, writtenSince } from './written-rows.ts';
 const bar = 1.5;
 /** Saves are quick; more pairs than the least narrow the interval over the weather of the disk. */
 const usualPairs = leastPairs * 4;
-const warmUpPairs = 8;
+/** A server has saved before; the first saves of a process run code that is not compiled yet. */
+const warmUpPairs = 100;
 
 type Save = (access: Access, patientId: string, entry: SessionEntry) => Promise<{ readonly kind: string }>;
 
