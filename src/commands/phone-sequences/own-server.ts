@@ -1,0 +1,58 @@
+/** A server of its own on the demo clinic, which can be stopped and started on the same file. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { readEnvironment } from '../environment.mjs';
+import { addressOf, startServer, untilReady } from '../server-process.mjs';
+
+const freePort = (): Promise<number> =>
+  new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const address = probe.address();
+      probe.close(() =>
+        address && typeof address === 'object' ? resolve(address.port) : reject(new Error('no port')),
+      );
+    });
+  });
+
+export interface OwnServer {
+  readonly address: string;
+  readonly file: string;
+  readonly start: () => Promise<void>;
+  readonly stop: () => Promise<void>;
+  readonly remove: () => Promise<void>;
+}
+
+export const ownServer = async (): Promise<OwnServer> => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-phone-'));
+  const file = path.join(folder, 'clinic.sqlite');
+  const settings = readEnvironment({
+    PORT: String(await freePort()),
+    HOST: '127.0.0.1',
+    DEMO: '1',
+    DATABASE_FILE: file,
+  });
+  const address = addressOf(settings);
+  let running: ReturnType<typeof startServer> | null = null;
+  const stop = async () => {
+    running?.child.kill('SIGTERM');
+    await running?.ended;
+    running = null;
+  };
+  return {
+    address,
+    file,
+    start: async () => {
+      running ??= startServer(settings);
+      await untilReady(running, address);
+    },
+    stop,
+    remove: async () => {
+      await stop();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+};

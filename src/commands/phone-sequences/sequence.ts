@@ -1,0 +1,138 @@
+/** One session on a phone under a drawn sequence of moves; at the end it stands on the server once. */
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { demoPassphrase } from '#demo/clinic.ts';
+import { seeded } from '../engine-trials/seeded.ts';
+import { answerAll, answerOne, headingOf } from './walk.ts';
+
+export const phoneSize = { width: 390, height: 844 };
+
+export const phoneOf = async (browser: Browser, baseURL: string, who: string): Promise<BrowserContext> => {
+  const context = await browser.newContext({
+    viewport: phoneSize,
+    isMobile: true,
+    hasTouch: true,
+    timezoneId: 'Europe/Dublin',
+    baseURL,
+  });
+  const answer = await context.request.post('/api/auth/sign-in/email', {
+    data: { email: `${who}@demo.invalid`, password: demoPassphrase },
+    headers: { origin: baseURL },
+  });
+  if (answer.status() !== 200) throw new Error(`${who} was not let in: ${answer.status()}.`);
+  return context;
+};
+
+/** The page is opened once with signal, so that the worker holds it. */
+export const openWithWorker = async (context: BrowserContext): Promise<Page> => {
+  const page = await context.newPage();
+  await page.goto('/today');
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    while (!(await caches.match('/today'))) await new Promise((resolve) => setTimeout(resolve, 50));
+  });
+  return page;
+};
+
+const moves = [
+  'answer',
+  'answer',
+  'answer',
+  'back',
+  'reload',
+  'offline',
+  'online',
+  'reopen',
+  'resend',
+] as const;
+type Move = (typeof moves)[number];
+
+interface Hand {
+  readonly context: BrowserContext;
+  page: Page;
+}
+
+/** The session goes on where it stood, or was ended before the page was left. */
+const goOn = async (page: Page): Promise<void> => {
+  const resume = page.getByRole('button', { name: 'Go on with your session' });
+  if ((await resume.count()) > 0) await resume.click();
+};
+
+const acts: Readonly<Record<Move, (hand: Hand) => Promise<unknown>>> = {
+  answer: async ({ page }) => {
+    await goOn(page);
+    return answerOne(page);
+  },
+  back: async ({ page }) => {
+    if (!/^Hello|^Done/.test(await headingOf(page))) await page.goBack();
+  },
+  reload: ({ page }) => page.reload(),
+  offline: ({ context }) => context.setOffline(true),
+  online: ({ context }) => context.setOffline(false),
+  reopen: async (hand) => {
+    await hand.page.close();
+    hand.page = await hand.context.newPage();
+    await hand.page.goto('/today');
+  },
+  resend: async ({ page }) => {
+    const send = page.getByRole('button', { name: 'Send now' });
+    if ((await send.count()) > 0) await send.click();
+  },
+};
+
+/** Buttons wake once the phone's store has been read. */
+const untilReady = (page: Page) => page.locator('main h1').first().waitFor();
+
+/** The page writes after it shows, sealed first: a page closed within those milliseconds has not begun. */
+const untilDraftStands = (page: Page) =>
+  page.evaluate(async () => {
+    const draftKeys = () =>
+      new Promise<number>((resolve) => {
+        const asked = indexedDB.open('loadgate-phone');
+        asked.onsuccess = () => {
+          const names = asked.result.transaction('kept').objectStore('kept').getAllKeys();
+          names.onsuccess = () => {
+            asked.result.close();
+            resolve(names.result.filter((name) => String(name).startsWith('draft:')).length);
+          };
+        };
+      });
+    while ((await draftKeys()) === 0) await new Promise((resolve) => setTimeout(resolve, 20));
+  });
+
+export interface Sequence {
+  readonly seed: number;
+  readonly moves: readonly Move[];
+}
+
+export const drawSequence = (seed: number): Sequence => {
+  const random = seeded(seed);
+  const length = 8 + random.below(10);
+  return { seed, moves: Array.from({ length }, () => random.pick(moves)) };
+};
+
+/** Plays it and brings the session to its end; false where no session stands on this day. */
+export const playSequence = async (context: BrowserContext, { moves: list }: Sequence): Promise<boolean> => {
+  const hand: Hand = { context, page: await openWithWorker(context) };
+  const start = hand.page.getByRole('button', { name: 'Start the session' });
+  await untilReady(hand.page);
+  if ((await start.count()) === 0) return false;
+  await start.click();
+  await untilDraftStands(hand.page);
+  for (const move of list) {
+    await acts[move](hand);
+    await untilReady(hand.page);
+  }
+  await context.setOffline(false);
+  await hand.page.goto('/today');
+  await untilReady(hand.page);
+  await hand.page
+    .getByRole('button', { name: 'Go on with your session' })
+    .or(hand.page.getByText('Your session is in'))
+    .first()
+    .waitFor();
+  await goOn(hand.page);
+  await answerAll(hand.page);
+  await hand.page.goto('/today');
+  await hand.page.getByText('Your clinic has your session of today').waitFor();
+  return true;
+};

@@ -1,0 +1,329 @@
+/**
+ * The patient's phone: without signal, with the server gone, in two windows, signed out in the middle.
+ * At the end the file holds each entry exactly once.
+ */
+import path from 'node:path';
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
+import { drawSequence, openWithWorker, phoneOf, playSequence } from '#commands/phone-sequences/sequence.ts';
+import { morningsOf, sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
+import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
+import { expectAccessible, signedIn, watched } from './support.ts';
+
+const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
+const today = '2026-04-20';
+const sessionsToday = (who: string) => sessionsOf(file, who).filter((entry) => entry.day === today);
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const startSession = (page: Page) => press(page, 'Start the session');
+
+const keptNames = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(async () => {
+    const names = await caches.keys();
+    const lists = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
+    return lists.flat().map((request) => new URL(request.url).pathname);
+  });
+
+test('the worker names every file the page needs, and each of them is there', async ({ request }) => {
+  const script = await (await request.get('/sw.js')).text();
+  const assets = JSON.parse(/^const assets = (\[.*\]);$/m.exec(script)?.[1] ?? '[]') as string[];
+  expect(assets.length).toBeGreaterThan(5);
+  for (const asset of assets) expect([asset, (await request.get(asset)).status()]).toEqual([asset, 200]);
+});
+
+test('a whole session without signal, reloaded on every page, reaches the clinic once', async ({
+  browser,
+  baseURL,
+}) => {
+  test.setTimeout(90_000);
+  const context = await phoneOf(browser, baseURL!, 'patient-1');
+  const page = await openWithWorker(context);
+  const before = sessionsOf(file, 'patient-1').length;
+  await context.setOffline(true);
+  await page.reload();
+  await startSession(page);
+  const seen = await answerAll(page, async (heading) => {
+    await page.reload();
+    await expect(page.locator('main h1')).toContainText(heading.split(' ').slice(0, 2).join(' '));
+  });
+  expect(seen.length).toBeGreaterThan(15);
+  await expect(page.getByText('saved on this phone')).toBeVisible();
+  expect(sessionsOf(file, 'patient-1')).toHaveLength(before);
+  await context.setOffline(false);
+  await expect(page.getByText('Your clinic has your answers.')).toBeVisible({ timeout: 20_000 });
+  expect(sessionsOf(file, 'patient-1')).toHaveLength(before + 1);
+  // Kept on the phone: this one document and hashed files; no answer of the server, no page of the clinic.
+  const kept = await keptNames(page);
+  expect(kept.filter((name) => name !== '/today' && !name.startsWith('/_next/static/chunks/'))).toEqual([]);
+  await context.close();
+});
+
+test('every page of a session and its care advice is accessible in light, in dark and at 200 % text', async ({
+  browser,
+  baseURL,
+}) => {
+  test.setTimeout(120_000);
+  const context = await phoneOf(browser, baseURL!, 'patient-4');
+  const page = await openWithWorker(context);
+  const troubles = watched(page);
+  const kinds = new Set<string>();
+  const look = async (heading: string) => {
+    const kind = heading.replace(/\d+/g, '').slice(0, 24);
+    if (kinds.has(kind)) return;
+    kinds.add(kind);
+    await expectAccessible(page, `${heading}, light`);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%';
+    });
+    await expectAccessible(page, `${heading}, dark, 200 %`);
+    const over = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect([heading, over]).toEqual([heading, 0]);
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '';
+    });
+  };
+  await look('Today');
+  await startSession(page);
+  for (let place = 0; place < 12; place++) {
+    await look(await page.locator('main h1').first().innerText());
+    if ((await answerOne(page)) === null) break;
+  }
+  await press(page, 'Take it off now');
+  await look('Take it off');
+  await press(page, 'It is off');
+  await look('Seated');
+  await press(page, 'I feel unwell');
+  await look('Unwell');
+  await page.getByLabel('Pain or pressure in the chest').check();
+  await press(page, 'Continue');
+  await look('Care');
+  expect(kinds.size).toBeGreaterThan(10);
+  expect(troubles).toEqual([]);
+  await context.close();
+});
+
+test('the score question can be answered by keyboard alone and says its ends to a screen reader', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-5');
+  const page = await openWithWorker(context);
+  await startSession(page);
+  await page.getByLabel('None of these').focus();
+  await page.keyboard.press('Space');
+  await page.keyboard.press('Enter');
+  const question = page.getByRole('group', { name: 'How is the pain in your right knee right now?' });
+  await expect(question).toBeVisible();
+  await expect(question.getByRole('radio')).toHaveCount(12);
+  await expect(question.getByRole('radio', { name: '0 no pain', exact: true })).toBeVisible();
+  await expect(question.getByRole('radio', { name: '10 the worst pain you can think of' })).toBeVisible();
+  await expect(question.getByRole('radio', { name: '7', exact: true })).not.toBeChecked();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Space');
+  for (const _ of [1, 2, 3]) await page.keyboard.press('ArrowDown');
+  await expect(question.getByRole('radio', { name: '3', exact: true })).toBeChecked();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('group', { name: 'Is another joint worse than usual today?' })).toBeVisible();
+  await context.close();
+});
+
+test('a warning sign without signal shows at once whom to call, and goes out before what waited longer', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-3');
+  const page = await openWithWorker(context);
+  await context.setOffline(true);
+  await press(page, 'Morning check');
+  // All as usual: a score, Continue, one yes, Send.
+  await page.locator('.scores input[value="2"]').check();
+  await press(page, 'Continue');
+  await press(page, 'Yes, all of this is right');
+  await press(page, 'Send to the clinic');
+  await press(page, 'Back to today');
+  await startSession(page);
+  await page.getByLabel('Pain or pressure in the chest').check();
+  await press(page, 'Continue');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Stop. Call 112 now');
+  await expect(page.getByRole('link', { name: /^Call 112/ })).toHaveAttribute('href', 'tel:112');
+  await expect(page.getByText('has not reached the clinic yet')).toBeVisible();
+  const order: string[] = [];
+  page.on('request', (request) => {
+    if (request.url().endsWith('/api/entries')) order.push(JSON.parse(request.postData() ?? '{}').kind);
+  });
+  await context.setOffline(false);
+  await expect(page.getByText('Your clinic has this answer.')).toBeVisible({ timeout: 20_000 });
+  await expect.poll(() => order).toEqual(['session', 'morning']);
+  const mornings = () => morningsOf(file, 'patient-3').filter((entry) => entry.day === today).length;
+  await expect.poll(mornings).toBe(1);
+  expect(sessionsToday('patient-3')).toHaveLength(1);
+  await context.close();
+});
+
+test('two windows: one writes, the other may take over, and the session stands once', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-8');
+  const first = await openWithWorker(context);
+  await startSession(first);
+  await answerOne(first);
+  const second = await context.newPage();
+  await second.goto('/today');
+  await expect(second.getByText('open in another window')).toBeVisible();
+  await press(second, 'Go on here');
+  await press(second, 'Go on with your session');
+  await expect(first.getByText('open in another window')).toBeVisible();
+  await answerAll(second);
+  await expect(second.getByText('Your clinic has your answers.')).toBeVisible({ timeout: 20_000 });
+  expect(sessionsToday('patient-8')).toHaveLength(1);
+  await context.close();
+});
+
+const bodyOf = async (page: Page): Promise<{ body: string; owner: string }> => {
+  const request = await page.waitForRequest('**/api/entries');
+  return { body: request.postData() ?? '', owner: request.headers()['x-loadgate-patient'] ?? '' };
+};
+
+const post = (context: BrowserContext, baseURL: string, body: string, owner: string) =>
+  context.request.post('/api/entries', {
+    data: body,
+    headers: { 'content-type': 'application/json', origin: baseURL, 'x-loadgate-patient': owner },
+  });
+
+test('signed out in the middle, a server in trouble, and sent twice: nothing is lost and nothing stands twice', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-9');
+  const page = await openWithWorker(context);
+  await startSession(page);
+  await answerOne(page);
+  await context.clearCookies();
+  await answerAll(page);
+  await press(page, 'Back to today');
+  await expect(page.getByText('You are signed out.')).toBeVisible();
+  // What waits on the phone is not readable there.
+  const kept = await page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        const asked = indexedDB.open('loadgate-phone');
+        asked.onsuccess = () => {
+          const all = asked.result.transaction('kept').objectStore('kept').getAll();
+          all.onsuccess = () => resolve(JSON.stringify(all.result));
+        };
+      }),
+  );
+  expect(kept).toContain('"sealed":{"version":1');
+  expect(kept).not.toMatch(/painBefore|repetitions/);
+  await signedIn(context, baseURL!, 'patient-9');
+  await context.route('**/api/entries', (route) => route.fulfill({ status: 500, body: '{}' }), { times: 1 });
+  const [{ body, owner }] = await Promise.all([bodyOf(page), page.goto('/today')]);
+  await context.unroute('**/api/entries');
+  await press(page, 'Send now').catch(() => undefined);
+  await expect(page.getByText('Your clinic has your session of today')).toBeVisible({ timeout: 20_000 });
+  const again = await post(context, baseURL!, body, owner);
+  expect(await again.json()).toMatchObject({ stored: 'known' });
+  expect(sessionsToday('patient-9')).toHaveLength(1);
+  // On a shared phone: somebody else is signed in, and the entry is not taken as theirs.
+  await signedIn(context, baseURL!, 'patient-5');
+  expect((await post(context, baseURL!, body, owner)).status()).toBe(403);
+  const asTheirs = (await (await context.request.get('/api/trpc/patient.today.get')).json()) as object;
+  expect(asTheirs).toBeTruthy();
+  await context.close();
+});
+
+test('a phone whose clock was moved keeps its answers; the clinic is told to doubt the time', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-10');
+  const page = await openWithWorker(context);
+  await press(page, 'Morning check');
+  await page.evaluate(() => {
+    const real = Date.now.bind(Date);
+    Date.now = () => real() + 3 * 3_600_000;
+  });
+  await answerAll(page);
+  await expect(page.getByText('Your clinic has your answers.')).toBeVisible({ timeout: 20_000 });
+  const stood = morningsOf(file, 'patient-10');
+  expect(stood).toHaveLength(1);
+  expect(stood[0]?.isDoubtful).toBe(1);
+  await context.close();
+});
+
+test('another language and pounds: the whole page follows, also without signal', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-7');
+  const page = await openWithWorker(context);
+  await page.getByText('Language and weights').click();
+  await page.getByLabel('Pounds (lb)').check();
+  await page.getByText('Language and weights').click();
+  await page.getByLabel('Deutsch').check();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');
+  await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+  await expectAccessible(page, 'today in German');
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Hallo');
+  await context.close();
+});
+
+test.describe('on a server that goes and comes back', () => {
+  const first = 20_260_131;
+  const count = 8;
+  const people = ['patient-1', 'patient-2', 'patient-5', 'patient-8'];
+  let server: OwnServer;
+
+  test.beforeAll(async () => {
+    server = await ownServer();
+    await server.start();
+  });
+  test.afterAll(() => server.remove());
+
+  test(`${count} drawn sequences (seeds from ${first}) and a stop of the server leave each session once`, async ({
+    browser,
+  }) => {
+    test.setTimeout(150_000);
+    for (let place = 0; place < count; place++) {
+      if (place === people.length) {
+        await fetch(`${server.address}/demo/clock`, {
+          method: 'POST',
+          headers: { 'content-type': 'application/json' },
+          body: JSON.stringify({ now: '2026-04-22T08:30:00+01:00' }),
+        });
+      }
+      const who = people[place % people.length]!;
+      const before = sessionsOf(server.file, who).length;
+      const context = await phoneOf(browser, server.address, who);
+      expect([first + place, await playSequence(context, drawSequence(first + place))]).toEqual([
+        first + place,
+        true,
+      ]);
+      expect([first + place, sessionsOf(server.file, who).length]).toEqual([first + place, before + 1]);
+      await context.close();
+    }
+    const context = await phoneOf(browser, server.address, 'patient-9');
+    const page = await openWithWorker(context);
+    await startSession(page);
+    await answerOne(page);
+    await answerOne(page);
+    await server.stop();
+    await page.reload();
+    await press(page, 'Go on with your session').catch(() => undefined);
+    await answerAll(page);
+    await expect(page.getByText('saved on this phone')).toBeVisible();
+    await server.start();
+    await press(page, 'Back to today');
+    await page.reload();
+    await expect(page.getByText('Your clinic has your session of today')).toBeVisible({ timeout: 30_000 });
+    expect(storedTwice(server.file)).toBe(0);
+    await context.close();
+  });
+});
