@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Access } from '#data/access.ts';
-import { recordOf } from '#data/record.ts';
+import { engineWindowDays, recordOf } from '#data/record.ts';
 import { openStore, type Store } from '#data/store/store.ts';
 import { worklistCounts } from '#data/worklist.ts';
 import { accessTo, benchFolder, groupFile } from '../group/make-group.ts';
@@ -10,10 +10,19 @@ import { patientId } from '../group/plan.ts';
 import { growthPicture } from '../growth-picture.ts';
 import { leastPairs, measurePairs, medianOf } from '../pairs.ts';
 import { type BenchSettings, type Measured, type Part, rounded } from '../part.ts';
+import { type RawReader, rawRecord } from '../raw-record.ts';
 import { pageOf } from './worklist.ts';
 
 const bar = 1.1;
 const usualPage = 50;
+
+const rawReaders = new WeakMap<Access['store'], RawReader>();
+
+const rawOf = ({ store }: Access): RawReader => {
+  const known = rawReaders.get(store) ?? rawRecord(store.reader.client);
+  rawReaders.set(store, known);
+  return known;
+};
 
 type Reading = (access: Access, patients: number, pair: number) => Promise<unknown>;
 
@@ -22,6 +31,13 @@ const readings: readonly { readonly title: string; readonly bar: number | null; 
     title: 'patient record',
     bar,
     read: (access, patients, pair) => recordOf(access, patientId((pair * 617) % patients)),
+  },
+  {
+    // What the file itself asks for scattered rows; the record above cannot grow less than this.
+    title: 'rows of a record read raw',
+    bar: null,
+    read: async (access, patients, pair) =>
+      rawOf(access).read(access, patientId((pair * 617) % patients), engineWindowDays),
   },
   { title: 'worklist', bar, read: (access) => pageOf(access, usualPage) },
   {
