@@ -1,5 +1,5 @@
 /** The engine over every stored session against reading them. */
-import { addDays } from '#core/day.ts';
+import { addDays, daysBetween } from '#core/day.ts';
 import { evaluate } from '#core/engine/scope.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from '#data/access.ts';
@@ -7,13 +7,14 @@ import { recordOf } from '#data/record.ts';
 import { openStore } from '#data/store/store.ts';
 import { say } from '../../say.mjs';
 import { accessTo, groupFile } from '../group/make-group.ts';
-import { patientId } from '../group/plan.ts';
+import { dayOf, type GroupPlan, intake, now, patientId } from '../group/plan.ts';
 import { leastPairs, pairedOf } from '../pairs.ts';
 import { type Measured, type Part, rounded } from '../part.ts';
 import { type RawReader, rawRecord } from '../raw-record.ts';
 
-/** Further back than any session of the group. */
-const allDays = 4000;
+/** Back to before the first session of the group, and no further: every day of a record is looked at. */
+const daysOfRecord = (plan: GroupPlan): number => daysBetween(dayOf(intake(plan)), dayOf(now)) + 1;
+
 const bar = 2;
 /** Hours after a session at which its decision is made: the morning after is in by then. */
 const untilDecided = 16 * 3_600_000;
@@ -26,18 +27,18 @@ const evaluateAll = (record: PatientRecord): number => {
   return record.sessions.length;
 };
 
-const replayPatients = async (access: Access, from: number, until: number): Promise<number> => {
+const replayPatients = async (access: Access, days: number, from: number, until: number): Promise<number> => {
   let sessions = 0;
   for (let patient = from; patient < until; patient++) {
-    const record = await recordOf(access, patientId(patient), allDays);
+    const record = await recordOf(access, patientId(patient), days);
     if (record) sessions += evaluateAll(record);
   }
   return sessions;
 };
 
-const readPatients = (raw: RawReader, access: Access, from: number, until: number): number => {
+const readPatients = (raw: RawReader, access: Access, days: number, from: number, until: number): number => {
   let rows = 0;
-  for (let patient = from; patient < until; patient++) rows += raw.read(access, patientId(patient), allDays);
+  for (let patient = from; patient < until; patient++) rows += raw.read(access, patientId(patient), days);
   return rows;
 };
 
@@ -48,15 +49,17 @@ const clocked = async <T>(work: () => Promise<T> | T): Promise<readonly [T, numb
 };
 
 /** Patients in groups, each replayed and read once, whichever first changing from group to group. */
-const wholeGroup = async (access: Access, patients: number) => {
+const wholeGroup = async (access: Access, plan: GroupPlan) => {
+  const { patients } = plan;
+  const days = daysOfRecord(plan);
   const raw = rawRecord(access.store.reader.client);
   const size = Math.max(1, Math.floor(patients / (leastPairs + 20)));
   const times: [number, number][] = [];
   const found = { sessions: 0, rows: 0 };
   for (let from = 0; from < patients; from += size) {
     const until = Math.min(patients, from + size);
-    const replay = () => clocked(() => replayPatients(access, from, until));
-    const read = () => clocked(() => readPatients(raw, access, from, until));
+    const replay = () => clocked(() => replayPatients(access, days, from, until));
+    const read = () => clocked(() => readPatients(raw, access, days, from, until));
     const isReplayFirst = times.length % 2 === 0;
     const early = isReplayFirst ? await replay() : await read();
     const late = isReplayFirst ? await read() : await replay();
@@ -75,7 +78,7 @@ export const replayPart: Part = {
   run: async (settings): Promise<readonly Measured[]> => {
     const store = openStore(await groupFile(settings.plan));
     try {
-      const { times, found } = await wholeGroup(accessTo(store), settings.plan.patients);
+      const { times, found } = await wholeGroup(accessTo(store), settings.plan);
       const total = (side: 0 | 1) => times.reduce((sum, pair) => sum + pair[side], 0) / 1000;
       const figures = {
         ...found,
