@@ -1,5 +1,5 @@
 /** Planned sessions from the programme: which prescribed exercise stands on which weekday. */
-import { addDays, type Day, dayNumber } from '../day.ts';
+import { type Day, dayFromNumber, dayNumber } from '../day.ts';
 import type { PlannedSession } from '../model/record.ts';
 
 /** 1 = Monday … 7 = Sunday, as in ISO 8601. */
@@ -17,8 +17,10 @@ export interface Programme {
   readonly lines: readonly ProgrammeLine[];
 }
 
-/** 1970-01-01 was a Thursday. */
-export const weekdayOf = (day: Day): Weekday => (((((dayNumber(day) + 3) % 7) + 7) % 7) + 1) as Weekday;
+/** 1970-01-01, day number 0, was a Thursday. */
+const weekdayOfNumber = (number: number): Weekday => (((((number + 3) % 7) + 7) % 7) + 1) as Weekday;
+
+export const weekdayOf = (day: Day): Weekday => weekdayOfNumber(dayNumber(day));
 
 /** The programme that holds on a day: the newest one begun, a later version of the same day winning. */
 export const programmeOn = (programmes: readonly Programme[], day: Day): Programme | null =>
@@ -45,15 +47,31 @@ export const weekdaysOf = (
   return programme.lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
 };
 
-/** Days with at least one exercise, from `from` to `to`, both included. */
+/** The days on which a newer programme begins to hold, in order of time. */
+const turns = (programmes: readonly Programme[], from: Day, to: Day): readonly Day[] => {
+  const begins = programmes.map((one) => one.fromDay).filter((day) => day > from && day <= to);
+  return [from, ...new Set(begins.sort())];
+};
+
+/**
+ * Days with at least one exercise, from `from` to `to`, both included. One programme holds between two
+ * turns, so its weekdays are looked up once for the stretch and not for every day of a record of years.
+ */
 export const plannedSessions = (
   programmes: readonly Programme[],
   from: Day,
   to: Day,
 ): readonly PlannedSession[] => {
+  if (from > to) return [];
   const planned: PlannedSession[] = [];
-  for (let day = from; day <= to; day = addDays(day, 1)) {
-    if ((linesOn(programmes, day) ?? []).length > 0) planned.push({ day });
+  const starts = turns(programmes, from, to);
+  for (const [place, start] of starts.entries()) {
+    const weekdays = new Set(programmeOn(programmes, start)?.lines.flatMap((line) => line.weekdays));
+    const next = starts[place + 1];
+    const end = next === undefined ? dayNumber(to) + 1 : dayNumber(next);
+    for (let number = dayNumber(start); number < end; number++) {
+      if (weekdays.has(weekdayOfNumber(number))) planned.push({ day: dayFromNumber(number) });
+    }
   }
   return planned;
 };
