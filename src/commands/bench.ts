@@ -5,7 +5,7 @@
  */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { benchFolder } from './bench/group/make-group.ts';
 import { growthOf, type Options, planOf, readOptions, usage } from './bench/options.ts';
@@ -14,7 +14,7 @@ import { isMissed } from './bench/part.ts';
 import { clientsPart } from './bench/parts/clients.ts';
 import { deskPart } from './bench/parts/desk.ts';
 import { firstPaintPart } from './bench/parts/first-paint.ts';
-import { growthPart } from './bench/parts/growth.ts';
+import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
 import { recordPart, reviewPart } from './bench/parts/record.ts';
 import { replayPart } from './bench/parts/replay.ts';
@@ -90,7 +90,11 @@ export const run = async (args: readonly string[]): Promise<number> => {
   }
   mkdirSync(benchFolder, { recursive: true });
   const told = part ? await runHere(part, options) : await runAll(options);
-  if (options.json) writeFileSync(options.json, jsonOf(told, new Date().toISOString()));
+  if (options.json) {
+    writeFileSync(options.json, jsonOf(told, new Date().toISOString()));
+    const hasCurves = told.measured.some((row) => row.part === growthPart.name && !row.failed);
+    if (hasCurves) copyFileSync(growthFile, options.json.replace(/(\.json)?$/, '-growth.svg'));
+  }
   process.stdout.write(`${tableOf(told)}\n\n${lastLine(told)}\n`);
   return told.measured.some(isMissed) ? 1 : 0;
 };

@@ -43,10 +43,12 @@ export const planOf = ({ patients, sessions }: Options): GroupPlan => ({
 /** A patient's sessions in the growing clinics; the same in each, so that only the clinic grows. */
 const growthSessions = 60;
 const growthSizes = [0.02, 0.2, 2];
+/** Fewer patients would not fill the page whose cost is compared. */
+const fullPage = 60;
 
 /** 100, 1,000 and 10,000 patients beside a group of 5,000; smaller in proportion. */
 export const growthOf = ({ patients, sessions }: Options): readonly GroupPlan[] =>
   growthSizes.map((size) => ({
-    patients: Math.max(10, Math.round(patients * size)),
+    patients: Math.max(fullPage, Math.round(patients * size)),
     sessionsEach: Math.min(growthSessions, Math.round(sessions / patients)),
   }));

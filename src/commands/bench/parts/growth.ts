@@ -16,6 +16,9 @@ import { pageOf } from './worklist.ts';
 const bar = 1.1;
 const usualPage = 50;
 
+/** Where the curves are drawn. */
+export const growthFile = path.join(benchFolder, 'growth.svg');
+
 const rawReaders = new WeakMap<Access['store'], RawReader>();
 
 const rawOf = ({ store }: Access): RawReader => {
@@ -89,9 +92,8 @@ export const growthPart: Part = {
       for (const plan of settings.growth) stores.push(openStore(await groupFile(plan)));
       const found = [];
       for (const reading of readings) found.push(await measured(settings, stores, reading));
-      const file = path.join(benchFolder, 'growth.svg');
       writeFileSync(
-        file,
+        growthFile,
         growthPicture(
           found[0]!.sizes,
           found.map(({ title, curve }) => ({ title, milliseconds: curve })),
