@@ -4,9 +4,9 @@ export interface Curve {
   readonly milliseconds: readonly number[];
 }
 
-const width = 640;
+const width = 700;
 const height = 400;
-const margin = { left: 64, right: 170, top: 40, bottom: 48 };
+const margin = { left: 64, right: 230, top: 40, bottom: 48 };
 const inks = ['#1f4e79', '#a14a00', '#3d6b35', '#6b3d6b'];
 const dashes = ['', '6 3', '2 3', '8 3 2 3'];
 
@@ -31,6 +31,7 @@ const curveMarks = (
   sizes: readonly number[],
   x: (value: number) => number,
   y: (value: number) => number,
+  labelY: number,
 ): string => {
   const ink = inks[place % inks.length]!;
   const points = curve.milliseconds.map((value, index) => [x(sizes[index]!), y(value)] as const);
@@ -38,13 +39,27 @@ const curveMarks = (
   const dots = points
     .map(([px, py]) => `<circle cx="${at(px)}" cy="${at(py)}" r="4" fill="${ink}"/>`)
     .join('');
-  const [lastX, lastY] = points.at(-1)!;
+  const [lastX] = points.at(-1)!;
   const said = `${curve.title}, ${curve.milliseconds.at(-1)!.toPrecision(2)} ms`;
   return [
     `<polyline points="${line}" fill="none" stroke="${ink}" stroke-width="2" stroke-dasharray="${dashes[place % dashes.length]}"/>`,
     dots,
-    `<text x="${at(lastX + 10)}" y="${at(lastY + 4)}" fill="${ink}">${said}</text>`,
+    `<text x="${at(lastX + 10)}" y="${at(labelY + 4)}" fill="${ink}">${said}</text>`,
   ].join('\n');
+};
+
+const leastApart = 16;
+
+/** Where each curve's name stands: at its end, moved down where two would lie on each other. */
+const labelHeights = (curves: readonly Curve[], y: (value: number) => number): readonly number[] => {
+  const ends = curves.map((curve, place) => ({ place, height: y(curve.milliseconds.at(-1)!) }));
+  const heights: number[] = [];
+  let last = Number.NEGATIVE_INFINITY;
+  for (const { place, height } of ends.sort((a, b) => a.height - b.height)) {
+    last = Math.max(height, last + leastApart);
+    heights[place] = last;
+  }
+  return heights;
 };
 
 export const growthPicture = (sizes: readonly number[], curves: readonly Curve[]): string => {
@@ -56,6 +71,7 @@ export const growthPicture = (sizes: readonly number[], curves: readonly Curve[]
   const x = scale(across, margin.left, width - margin.right);
   const y = scale(up, height - margin.bottom, margin.top);
   const bottom = height - margin.bottom;
+  const heights = labelHeights(curves, y);
   const columns = across.map(
     (value) =>
       `<line x1="${at(x(value))}" y1="${margin.top}" x2="${at(x(value))}" y2="${bottom}" stroke="#ccc"/>` +
@@ -72,7 +88,7 @@ export const growthPicture = (sizes: readonly number[], curves: readonly Curve[]
     `<text x="${margin.left}" y="20">Milliseconds of one reading by patients of the clinic</text>`,
     ...columns,
     ...rows,
-    ...curves.map((curve, place) => curveMarks(curve, place, sizes, x, y)),
+    ...curves.map((curve, place) => curveMarks(curve, place, sizes, x, y, heights[place]!)),
     `<text x="${margin.left}" y="${height - 8}">patients of the clinic</text>`,
     '</svg>',
     '',
