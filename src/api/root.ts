@@ -17,6 +17,7 @@ import { draftsRouter } from './staff/drafts.ts';
 import { episodesRouter } from './staff/episodes.ts';
 import { handoverRouter } from './staff/handover.ts';
 import { measurementsRouter } from './staff/measurements.ts';
+import { papersRouter } from './staff/papers.ts';
 import { peopleRouter } from './staff/people.ts';
 import { phonesRouter } from './staff/phones.ts';
 import { preVisitsRouter } from './staff/pre-visits.ts';
@@ -46,6 +47,7 @@ export const appRouter = router({
     preVisits: preVisitsRouter,
     visits: visitsRouter,
     handover: handoverRouter,
+    papers: papersRouter,
     drafts: draftsRouter,
     templates: templatesRouter,
     calculations: calculationsRouter,

@@ -34,7 +34,7 @@ const effusionRows = patientQuery((db) =>
     .orderBy(asc(effusionTest.day), asc(effusionTest.recordedAt)),
 );
 
-const baselinesOf = async (access: Access, patientId: string): Promise<readonly Baseline[]> => {
+export const baselinesOf = async (access: Access, patientId: string): Promise<readonly Baseline[]> => {
   const rows = await baselineRows(access, patientId);
   return rows.map((row) => ({
     joint: row.joint as Joint,

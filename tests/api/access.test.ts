@@ -123,6 +123,7 @@ const expected: Readonly<Record<string, Row>> = {
   'staff.measurements.list': ofRecord,
   'staff.measurements.record': ofRecord,
   'staff.measurements.recordEffusion': ofRecord,
+  'staff.papers.get': ofRecord,
   'staff.people.create': ofClinic,
   'staff.people.get': ofRecord,
   'staff.people.list': ofClinic,

@@ -21,6 +21,7 @@ const guards: Readonly<Record<Who, RegExp>> = {
 const pages: Readonly<Record<string, Who>> = {
   '(account)/account/codes': 'signed in',
   '(account)/account': 'signed in',
+  '(account)/administration/care': 'administrator',
   '(account)/administration/choices': 'staff',
   '(account)/administration': 'administrator',
   '(account)/join': 'anybody',
@@ -36,6 +37,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/care/first-visit': 'record',
   '(clinician)/patients/[id]/care': 'record',
   '(clinician)/patients/[id]/handover': 'record',
+  '(clinician)/patients/[id]/letter': 'record',
   '(clinician)/patients/[id]/measurements': 'record',
   '(clinician)/patients/[id]': 'record',
   '(clinician)/patients/[id]/prescribe': 'record',
@@ -43,6 +45,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/programme': 'record',
   '(clinician)/patients/[id]/review': 'record',
   '(clinician)/patients/[id]/screening': 'record',
+  '(clinician)/patients/[id]/self-management': 'record',
   '(clinician)/patients/new': 'clinician',
   '(clinician)/patients': 'clinician',
   '(clinician)/rules': 'clinician',

@@ -90,6 +90,7 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
   urineAskedUntil: null,
   oldPageDays: 3,
   asksNothing: false,
+  questionsWait: false,
   sessionSent: false,
   contact: 'none',
   changes: [],

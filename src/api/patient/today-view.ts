@@ -39,6 +39,8 @@ export interface TodayView {
   readonly oldPageDays: number;
   /** Care is on a break or over: nothing is asked. */
   readonly asksNothing: boolean;
+  /** Questions before a visit wait for an answer. */
+  readonly questionsWait: boolean;
   /** The session of today has already been sent. */
   readonly sessionSent: boolean;
   /** Most urgent contact of the standing decisions. */

@@ -23,6 +23,7 @@ import { programmesOf } from '#data/programmes.ts';
 import { recordOf } from '#data/record.ts';
 import { standingOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
+import { questionsWaitFor } from './questions-wait.ts';
 import type { TodayExercise, TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>
@@ -141,6 +142,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     asksTwoHours: choices['ask-two-hours'] === 1,
     oldPageDays: choices['old-page-days'],
     asksNothing: isQuiet,
+    questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
     exercises: versions.map((row) => {
       const view = exerciseView(row, {

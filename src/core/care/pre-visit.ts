@@ -3,7 +3,7 @@
  * what is yes, not known or changed, and confirms; nothing the patient sent is a screening by itself.
  * An item nobody answered stays unanswered: it is never taken over as a no.
  */
-import type { Day } from '../day.ts';
+import { type Day, daysBetween } from '../day.ts';
 import { type Method, methods } from '../methods.ts';
 import type { Screening, ScreeningItemAnswer } from '../model/screening.ts';
 import type { ScreeningItem } from '../screening/item.ts';
@@ -96,4 +96,26 @@ export const stillToAsk = (
   return Object.fromEntries(
     methods.map((method) => [method, minimumSet(method).filter((item) => !answered.has(item.id))]),
   ) as unknown as Record<Method, readonly ScreeningItem[]>;
+};
+
+interface Asked {
+  /** Newest screening; null when there is none. */
+  readonly screening: { readonly day: Day; readonly recordedAt: number } | null;
+  /** Newest answers the patient sent; null when there are none. */
+  readonly sent: { readonly recordedAt: number } | null;
+  /** First day of the last return from a break or after an end of care. */
+  readonly returnedOn: Day | null;
+  readonly validDays: number;
+  readonly today: Day;
+}
+
+/**
+ * Whether the patient is shown that questions wait: nothing was ever screened, the screening is too old,
+ * or it is older than the return. Answers that wait for a clinician are not asked for again.
+ */
+export const questionsWait = ({ screening, sent, returnedOn, validDays, today }: Asked): boolean => {
+  if (sent && (!screening || sent.recordedAt > screening.recordedAt)) return false;
+  if (!screening) return true;
+  if (returnedOn !== null && returnedOn > screening.day) return true;
+  return daysBetween(screening.day, today) > validDays;
 };

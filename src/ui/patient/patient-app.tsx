@@ -16,6 +16,7 @@ import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
 import { TodayPage } from './today/today-page.tsx';
+import { VisitLinks } from './today/visit-links.tsx';
 import { TwoHoursScreen } from './two-hours/two-hours-screen.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
@@ -61,6 +62,7 @@ const Home = ({ at }: ScreenProps) => {
       foot={
         <>
           <EnteredBy who={at.enteredAs} onChoose={at.setEnteredAs} />
+          <VisitLinks questionsWait={view.questionsWait} />
           <Preferences />
         </>
       }

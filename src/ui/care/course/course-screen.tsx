@@ -58,6 +58,28 @@ const Changes = ({ episode, day }: { readonly episode: EpisodeAnswer; readonly d
   </ol>
 );
 
+/** What is proposed at the end: who is handed to others gets the exercises from there. */
+const Papers = ({
+  patientId,
+  episode,
+  state,
+}: {
+  readonly patientId: string;
+  readonly episode: EpisodeAnswer;
+  readonly state: EpisodeAnswer['changes'][number]['to'];
+}) => {
+  if (state !== 'discharged' && state !== 'transferred') return null;
+  const asked = `?episode=${encodeURIComponent(episode.id)}`;
+  return (
+    <p className="row screen-only">
+      <a href={`/patients/${patientId}/letter${asked}`}>Letter</a>
+      {state === 'discharged' ? (
+        <a href={`/patients/${patientId}/self-management${asked}`}>Self-management sheet</a>
+      ) : null}
+    </p>
+  );
+};
+
 const Stretch = ({ episode, course, patientId, day }: CourseProps & { readonly episode: EpisodeAnswer }) => {
   const state = episode.changes.at(-1)?.to ?? 'open';
   const { shape, tone } = stateStatus[state];
@@ -74,6 +96,7 @@ const Stretch = ({ episode, course, patientId, day }: CourseProps & { readonly e
       </h3>
       <Facts episode={episode} />
       <Changes episode={episode} day={day} />
+      <Papers patientId={patientId} episode={episode} state={state} />
       {may.length > 0 ? (
         <div className="screen-only">
           <Disclosure summary="Record a change">

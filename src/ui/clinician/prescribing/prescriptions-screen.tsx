@@ -15,6 +15,8 @@ export interface PrescriptionsProps {
   readonly proposals: readonly Proposal[];
   readonly approvals: readonly ApprovedAhead[];
   readonly signer: string;
+  /** When the clinic looks at what is sent, as the clinic wrote it. */
+  readonly coverHours: string;
   readonly clock: ClinicClock;
 }
 
@@ -104,6 +106,10 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
       }))}
       empty="No earlier versions."
     />
+    <p className="print-only">
+      {props.coverHours ? `The clinic looks at what is sent: ${props.coverHours}. ` : ''}Nobody watches all
+      the time.
+    </p>
     <p className="print-only">
       Each caution above defers to the licensed clinician and to local rules. Loadgate proposes; a clinician
       decides.

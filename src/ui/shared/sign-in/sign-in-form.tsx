@@ -109,6 +109,7 @@ export const SignInForm = ({ demo }: SignInFormProps) => {
           {say(at.isGoing ? 'sign-in.going' : 'sign-in.go')}
         </Button>
         <p className="soft">{say('sign-in.help')}</p>
+        <p className="soft">{say('sign-in.cover')}</p>
       </form>
       {demo ? (
         <DemoPeople

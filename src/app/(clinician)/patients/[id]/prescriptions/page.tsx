@@ -19,6 +19,7 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
           proposals={proposals}
           approvals={(await staff.care.list({ patientId })).preApprovals}
           signer={person.name}
+          coverHours={(await staff.consents.list({ patientId })).coverHours}
           clock={clock}
         />
       </RecordFrame>

@@ -1,0 +1,18 @@
+import type { Metadata } from 'next';
+import { requireAdministrator, serverCaller } from '#server/caller.ts';
+import { AccountFrame } from '#ui/account/account-frame.tsx';
+import { CareSettingsScreen } from '#ui/account/care-settings-screen.tsx';
+
+export const metadata: Metadata = { title: 'Deputy and agreements' };
+
+const CareSettingsPage = async () => {
+  const person = await requireAdministrator();
+  const { admin } = await serverCaller();
+  return (
+    <AccountFrame person={person} current="/administration/care">
+      <CareSettingsScreen {...(await admin.care.deputy())} wordings={await admin.care.wordings()} />
+    </AccountFrame>
+  );
+};
+
+export default CareSettingsPage;

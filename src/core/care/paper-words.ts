@@ -1,0 +1,54 @@
+/** What a paper is made of, and the words both papers share. */
+import type { DecisionWord } from '../engine/answers.ts';
+import type { Joint } from '../joints.ts';
+import type { Method } from '../methods.ts';
+import type { Dose } from '../model/dose.ts';
+import type { Limit } from '../model/record.ts';
+import { jointInWords, listed } from '../review/plain-words.ts';
+
+export interface PaperPart {
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+export interface Paper {
+  readonly title: string;
+  readonly parts: readonly PaperPart[];
+}
+
+/** How a dose is said; the screens have the words. */
+export interface DoseWords {
+  readonly title: (dose: Dose) => string;
+  readonly dose: (dose: Dose) => string;
+}
+
+export const methodWords: Readonly<Record<Method, string>> = {
+  variation: 'variation',
+  'low-load': 'low load',
+  occlusion: 'occlusion',
+};
+
+export const decisionWords: Readonly<Record<DecisionWord, string>> = {
+  progress: 'progress',
+  hold: 'hold',
+  'ease-back': 'ease back',
+  pause: 'pause',
+};
+
+export const endWords: Readonly<Record<string, string>> = {
+  discharged: 'Discharged',
+  transferred: 'Handed to others',
+};
+
+export const limitWords: Readonly<Record<Limit['kind'], string>> = {
+  'weight-bearing': 'weight-bearing limited',
+  range: 'range limited',
+  'load-ceiling': 'load limited',
+  'no-impact': 'no impact',
+  none: 'no limit',
+};
+
+/** All of them: on paper nothing is cut short. */
+export const all = (parts: readonly string[]): string => listed(parts, Number.POSITIVE_INFINITY);
+export const jointsInWords = (joints: readonly Joint[]): string => all(joints.map(jointInWords));
+export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);

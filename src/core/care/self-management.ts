@@ -1,0 +1,136 @@
+/**
+ * The sheet for the patient at the end of care, in plain words: what was in force, with its easier
+ * session, the own values of each joint as a clinician froze them, warning signs and whom to ring.
+ *
+ * Work with a cuff is left out on purpose: its pressure and its screening need somebody who asks again.
+ * That is a choice of this project. The sheet promises nothing and repeats only what is on record.
+ */
+import { type RedFlag, redFlagClasses } from '../engine/facts.ts';
+import type { Joint } from '../joints.ts';
+import type { Dose } from '../model/dose.ts';
+import type { Baseline } from '../model/record.ts';
+import { dayInWords, figure, jointInWords } from '../review/plain-words.ts';
+import type { PaperFacts, PaperLine } from './paper-facts.ts';
+import { type Paper, type PaperPart, sentence } from './paper-words.ts';
+
+export interface PatientWords {
+  readonly title: (dose: Dose) => string;
+  /** What to do, one line of the dose after the other. */
+  readonly dose: (dose: Dose) => readonly string[];
+  readonly flag: (flag: RedFlag) => string;
+}
+
+const heldWords: Readonly<Record<NonNullable<PaperLine['held']>, string>> = {
+  'everything-rests':
+    'Everything rested when your care ended. Do not do this before you have rung the clinic.',
+  'joint-rests': 'This joint rested when your care ended. Do not do this before you have rung the clinic.',
+  'easier-only': 'When your care ended, only the easier session was planned for this.',
+};
+
+const oneExercise = ({ last, held }: PaperLine, words: PatientWords): PaperPart => {
+  const { dose, badDay } = last;
+  const signed = `Signed by ${last.signedName} on ${dayInWords(last.signedOn)}.`;
+  if (held === 'everything-rests' || held === 'joint-rests')
+    return { title: words.title(dose), lines: [heldWords[held], signed] };
+  const easier = `The easier session, for a bad day: ${words.dose(badDay).join('; ')}.`;
+  const often = `${dose.sessionsPerWeek} times a week.`;
+  const plan =
+    held === 'easier-only'
+      ? [heldWords[held], easier, often]
+      : [`${words.dose(dose).join('; ')}.`, often, easier];
+  const cautions = last.cautions.map(({ patientText }) => sentence(patientText));
+  return { title: words.title(dose), lines: [...plan, ...cautions, signed] };
+};
+
+const exerciseParts = ({ lines }: PaperFacts, words: PatientWords): readonly PaperPart[] => {
+  const inForce = lines.filter(({ atEnd }) => atEnd);
+  const doable = inForce.filter(({ last }) => last.dose.method !== 'occlusion');
+  const title = 'Your exercises on the last day of care';
+  return [
+    ...(doable.length === 0 ? [{ title, lines: ['No exercise to do without the cuff was in force.'] }] : []),
+    ...doable.map((line) => oneExercise(line, words)),
+    ...(doable.length < inForce.length
+      ? [
+          {
+            title: 'Work with the cuff or wrap',
+            lines: [
+              'It ended with your care and is not on this sheet. Do not use the cuff or wrap before you have asked a clinician.',
+            ],
+          },
+        ]
+      : []),
+  ];
+};
+
+const valuesOf = (baseline: Baseline): readonly string[] => [
+  baseline.usualPain === null
+    ? 'No usual pain was set.'
+    : baseline.usualPainTop === null
+      ? `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}.`
+      : `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}, up to ${figure(baseline.usualPainTop)}.`,
+  `Your own ceiling for pain, 0 to 10: ${figure(baseline.painCeiling)}.`,
+  `Your usual morning stiffness: ${figure(baseline.usualStiffnessMinutes)} minutes. Your usual swelling: ${baseline.usualSwelling}.`,
+  `Set by ${baseline.frozenBy} on ${dayInWords(baseline.frozenOn)}.`,
+];
+
+const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
+  const baseline = facts.baselines.find((row) => row.joint === joint);
+  const title = `Your ${jointInWords(joint)}`;
+  if (!baseline)
+    return {
+      title,
+      lines: [`No usual values were set for it. Ask the clinic how to read it: ${facts.clinic.phone}.`],
+    };
+  return {
+    title,
+    lines: [
+      ...valuesOf(baseline),
+      ...(baseline.latched
+        ? ['Your mornings had lain well under these values; ask the clinic whether they still fit.']
+        : []),
+      `If pain goes over your ceiling, stop. Ring the clinic before the next session: ${facts.clinic.phone}.`,
+      `If a morning is worse than your usual values, do not do more. Ring the clinic if it is so again the next morning.`,
+    ],
+  };
+};
+
+const signParts = ({ clinic }: PaperFacts, words: PatientWords): readonly PaperPart[] => {
+  const list = (flags: readonly RedFlag[]) => flags.map((flag) => sentence(words.flag(flag)));
+  return [
+    { title: `Stop and ring ${clinic.emergencyNumber} at once`, lines: list(redFlagClasses.emergency) },
+    {
+      title: `Stop and speak with a clinician the same day: ${clinic.phone}`,
+      lines: [
+        ...list(redFlagClasses['same-day']),
+        `If you reach nobody there, do not wait: ring ${clinic.emergencyNumber}.`,
+      ],
+    },
+    { title: `Stop and ring the clinic: ${clinic.phone}`, lines: list(redFlagClasses.routine) },
+  ];
+};
+
+const watchPart = ({ clinic, end, careGoesOn }: PaperFacts): PaperPart => ({
+  title: 'Who is there for you',
+  lines: [
+    `This care ended on ${dayInWords(end.on)}.`,
+    ...(careGoesOn
+      ? [
+          `You have other care at ${clinic.name} that goes on.`,
+          sentence(`Times at which the clinic looks at what you send: ${clinic.coverHours}`),
+          'Nobody looks at other times.',
+        ]
+      : ['Nobody watches what you send any more, and nothing changes your exercises for you.']),
+    `${clinic.name}: ${clinic.phone}. Emergency: ${clinic.emergencyNumber}.`,
+    'This sheet repeats what is in your record. What your clinician tells you stands above it.',
+  ],
+});
+
+export const selfManagementOf = (facts: PaperFacts, words: PatientWords): Paper => ({
+  title: 'What to do on your own',
+  parts: [
+    ...exerciseParts(facts, words),
+    ...facts.episode.followedJoints.map((joint) => jointPart(joint, facts)),
+    ...signParts(facts, words),
+    watchPart(facts),
+  ],
+});

@@ -1,0 +1,188 @@
+/** What the papers at the end of a stretch of care are put together from, read from the record. */
+import { closedStates, type Episode } from '#core/care/episode.ts';
+import { daysOff, standingOn } from '#core/care/episode-standing.ts';
+import {
+  countLog,
+  type PaperChecks,
+  type PaperDecision,
+  type PaperFacts,
+  type PaperLine,
+  type PaperVersion,
+} from '#core/care/paper-facts.ts';
+import { type Day, dayNumber } from '#core/day.ts';
+import { limitsInForce } from '#core/engine/dose/limits.ts';
+import type { Standing } from '#core/engine/standing.ts';
+import { joints } from '#core/joints.ts';
+import { measurementForms } from '#core/model/measurement-fields.ts';
+import { plannedSessions } from '#core/programme/planned-sessions.ts';
+import { screeningItem, screeningItems } from '#core/screening/items.ts';
+import type { Access } from './access.ts';
+import { limitsOf } from './care.ts';
+import { dayAt } from './civil-time.ts';
+import { responsesOf } from './decision-responses.ts';
+import { decisionsOf, standingDecisions } from './decisions.ts';
+import { episodesOf } from './episodes.ts';
+import { morningsOf, sessionsOf } from './logs.ts';
+import { measurementsOf } from './measurements.ts';
+import { clinicOf, type Patient } from './people.ts';
+import { type Prescription, prescriptionsOf } from './prescriptions.ts';
+import { programmesOf } from './programmes.ts';
+import { baselinesOf } from './record.ts';
+import { screeningsOf } from './screenings.ts';
+import { standingOf } from './standing.ts';
+
+interface Stretch {
+  readonly from: Day;
+  readonly to: Day;
+  /** Instant at which the end was written down. */
+  readonly endedAt: number;
+  readonly zone: string;
+}
+
+const versionOf = (row: Prescription, zone: string): PaperVersion => ({
+  dose: row.dose,
+  badDay: row.badDay,
+  joints: row.joints,
+  cautions: row.cautions,
+  signedOn: dayAt(row.signedAt ?? row.recordedAt, zone),
+  signedName: row.signedName ?? '',
+  endedOn: row.endedAt === null ? null : dayAt(row.endedAt, zone),
+});
+
+const heldBy = (last: Prescription, standing: readonly Standing[]): PaperLine['held'] => {
+  const touching = standing.filter((one) => one.everywhere || last.joints.includes(one.joint));
+  if (touching.some((one) => one.everywhere && one.today === 'none')) return 'everything-rests';
+  if (touching.some((one) => one.today === 'none' || one.today === 'rest-this-joint')) return 'joint-rests';
+  return touching.some((one) => one.today === 'bad-day') ? 'easier-only' : null;
+};
+
+/** Lines signed before the end was written down and not ended before the stretch began. */
+const linesOf = (
+  versions: readonly Prescription[],
+  standing: readonly Standing[],
+  { from, endedAt, zone }: Stretch,
+): readonly PaperLine[] => {
+  const signed = versions.filter((row) => row.signedAt !== null && row.signedAt <= endedAt);
+  return [...new Set(signed.map((row) => row.lineId))].flatMap((lineId) => {
+    const line = signed.filter((row) => row.lineId === lineId).sort((a, b) => a.version - b.version);
+    const last = line.at(-1)!;
+    if (last.endedAt !== null && dayAt(last.endedAt, zone) < from) return [];
+    // The dose followed when the stretch began, or else the first one signed in it.
+    const first = line.findLast((row) => dayAt(row.signedAt!, zone) <= from) ?? line[0]!;
+    const lastVersion = versionOf(last, zone);
+    return [
+      {
+        lineId,
+        first: first === last ? lastVersion : versionOf(first, zone),
+        last: lastVersion,
+        // The end of care ends what is prescribed in the same instant.
+        atEnd: last.endedAt === null || last.endedAt >= endedAt,
+        held: heldBy(last, standing),
+      },
+    ];
+  });
+};
+
+const decisionsIn = async (
+  access: Access,
+  patientId: string,
+  { from, to }: Stretch,
+): Promise<readonly PaperDecision[]> => {
+  const rows = (await decisionsOf(access, patientId, from)).filter((row) => row.day <= to);
+  const responses = await responsesOf(access, patientId);
+  return [...standingDecisions(rows).values()].map((row) => {
+    const last = responses
+      .filter((one) => one.decisionId === row.id)
+      .sort((a, b) => a.answeredAt - b.answeredAt)
+      .at(-1);
+    return {
+      joint: row.joint,
+      decision: row.decision,
+      day: row.day,
+      reasons: row.reasons,
+      answer: last
+        ? { kind: last.kind, decision: last.decision, reason: last.reason, by: last.answeredName }
+        : null,
+    };
+  });
+};
+
+const checksIn = async (access: Access, patientId: string, { to }: Stretch): Promise<PaperChecks> => {
+  const screening = (await screeningsOf(access, patientId)).find((row) => row.day <= to);
+  const measured = (await measurementsOf(access, patientId)).filter((row) => row.day <= to);
+  const answered = (answer: string) =>
+    (screening?.answers ?? [])
+      .filter((row) => row.answer === answer)
+      .map((row) => screeningItem(row.item)?.clinicianLabel ?? row.item);
+  const asked = new Set(screening?.answers.map((row) => row.item));
+  const lastDay = (kind: string) => measured.findLast((row) => row.kind === kind)?.day;
+  return {
+    screening: screening
+      ? {
+          day: screening.day,
+          yes: answered('yes'),
+          notKnown: answered('not-known'),
+          notAsked: screeningItems.filter(({ id }) => !asked.has(id)).map((item) => item.clinicianLabel),
+          no: answered('no').length,
+        }
+      : null,
+    measured: measurementForms.flatMap(({ kind, title }) => {
+      const day = lastDay(kind);
+      return day === undefined ? [] : [{ title, day }];
+    }),
+    notMeasured: measurementForms.filter(({ kind }) => lastDay(kind) === undefined).map(({ title }) => title),
+  };
+};
+
+const logIn = async (
+  access: Access,
+  patientId: string,
+  { from, to }: Stretch,
+  episodes: readonly Episode[],
+) => {
+  const programmes = await programmesOf(access, patientId);
+  const off = daysOff(episodes, from, to);
+  return countLog({
+    sessions: await sessionsOf(access, patientId, from),
+    mornings: await morningsOf(access, patientId, from),
+    planned: programmes.some(({ fromDay }) => fromDay <= to) ? plannedSessions(programmes, from, to) : null,
+    off,
+    from,
+    to,
+  });
+};
+
+/** Null where there is no such stretch, or where it has not been closed by a discharge or a handing over. */
+export const papersFor = async (
+  access: Access,
+  patient: Patient,
+  episodeId: string,
+): Promise<PaperFacts | null> => {
+  const episodes = await episodesOf(access, patient.id);
+  const episode = episodes.find((one) => one.id === episodeId);
+  const [opened, last] = [episode?.changes[0], episode?.changes.at(-1)];
+  const clinic = await clinicOf(access.store, access.clinicId);
+  if (!episode || !opened || !last || !clinic) return null;
+  if (!closedStates.includes(last.to) || last.to === 'died') return null;
+  const stretch: Stretch = { from: opened.on, to: last.on, endedAt: last.recordedAt, zone: clinic.zone };
+  // As it stood when care ended: printed months later, the sheet still says what rested then.
+  const standing = [...(await standingOf({ ...access, day: last.on }, patient.id)).values()];
+  const { state } = standingOn(episodes, access.day);
+  const { name, phone, emergencyNumber, coverHours } = clinic;
+  return {
+    clinic: { name, phone, emergencyNumber, coverHours },
+    patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
+    episode,
+    from: stretch.from,
+    end: { on: last.on, state: last.to, reason: last.reason, by: last.by },
+    careGoesOn: state !== 'closed',
+    lines: linesOf(await prescriptionsOf(access, patient.id), standing, stretch),
+    log: await logIn(access, patient.id, stretch, episodes),
+    decisions: await decisionsIn(access, patient.id, stretch),
+    limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),
+    checks: await checksIn(access, patient.id, stretch),
+    baselines: (await baselinesOf(access, patient.id))
+      .filter(({ frozenOn }) => frozenOn <= last.on)
+      .toReversed(),
+  };
+};

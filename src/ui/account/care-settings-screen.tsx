@@ -1,0 +1,65 @@
+/** What the clinic sets for the care around a dose: who stands in, and the words patients agree to. */
+import type { ConsentKind } from '#core/care/consent.ts';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { DeputyForm } from './deputy-form.tsx';
+import { WordingForm } from './wording-form.tsx';
+
+interface Named {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface CareSettingsProps {
+  readonly deputy: Named | null;
+  readonly clinicians: readonly Named[];
+  readonly wordings: readonly {
+    readonly kind: ConsentKind;
+    readonly title: string;
+    readonly version: number;
+    readonly text: string;
+    readonly isProposal: boolean;
+  }[];
+}
+
+export const CareSettingsScreen = ({ deputy, clinicians, wordings }: CareSettingsProps) => (
+  <div className="stack-wide">
+    <PageHeading>Deputy and agreements</PageHeading>
+    <section className="stack">
+      <h2>Deputy</h2>
+      <p>
+        {deputy
+          ? `Danger nobody acknowledges in the clinic’s time passes to ${deputy.name}.`
+          : 'No deputy is named; danger nobody acknowledges passes to nobody.'}
+      </p>
+      <DeputyForm clinicians={clinicians} current={deputy?.id ?? ''} />
+    </section>
+    <section className="stack">
+      <h2>Words of the agreements</h2>
+      <p className="soft">
+        New words count for those who agree from then on. Each agreement on record keeps the version it was
+        given to.
+      </p>
+      {wordings.map((wording) => (
+        <article key={wording.kind} className="stack-close">
+          <h3>{wording.title}</h3>
+          <p>
+            <StatusTag
+              shape={wording.isProposal ? 'unknown' : 'done'}
+              tone={wording.isProposal ? 'care' : 'accent'}
+            >
+              {wording.isProposal
+                ? 'Proposed words; nobody of your clinic has written or approved them'
+                : `Your clinic’s words, version ${wording.version}`}
+            </StatusTag>
+          </p>
+          <p>{wording.text}</p>
+          <Disclosure summary={`Write new words: ${wording.title}`}>
+            <WordingForm key={wording.version} kind={wording.kind} text={wording.text} />
+          </Disclosure>
+        </article>
+      ))}
+    </section>
+  </div>
+);

@@ -1,0 +1,45 @@
+'use client';
+/** Names who takes over danger nobody has acknowledged. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/shared/button.tsx';
+import { SelectField } from '#ui/shared/select-field.tsx';
+import { Asked } from './asked.tsx';
+import { change } from './call.ts';
+import { useAsking } from './use-asking.ts';
+
+export interface DeputyFormProps {
+  readonly clinicians: readonly { readonly id: string; readonly name: string }[];
+  /** Empty where nobody is named. */
+  readonly current: string;
+}
+
+export const DeputyForm = ({ clinicians, current }: DeputyFormProps) => {
+  const router = useRouter();
+  const asking = useAsking('deputy');
+  const [userId, setUserId] = useState(current);
+  const name = (event: FormEvent) => {
+    event.preventDefault();
+    void asking.ask(
+      () => change('admin.care.nameDeputy', { userId: userId || null }),
+      () => router.refresh(),
+    );
+  };
+  return (
+    <form method="post" className="stack" noValidate onSubmit={name}>
+      <Asked asking={asking} />
+      <SelectField
+        name="deputy"
+        label="Deputy"
+        empty="Nobody"
+        options={clinicians.map(({ id: value, name: label }) => ({ value, label }))}
+        value={userId}
+        error={asking.errorOf('deputy')}
+        onChange={(event) => setUserId(event.target.value)}
+      />
+      <Button type="submit" disabled={asking.isBusy}>
+        Name as deputy
+      </Button>
+    </form>
+  );
+};

@@ -1,0 +1,22 @@
+/** Both papers with the words of the screens: the clinic's for the letter, the patient's for the sheet. */
+import type { PaperFacts } from '#core/care/paper-facts.ts';
+import type { Paper } from '#core/care/paper-words.ts';
+import { letterOf } from '#core/care/papers.ts';
+import { selfManagementOf } from '#core/care/self-management.ts';
+import type { Day } from '#core/day.ts';
+import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
+import { doseTitle as countInWords, doseLines } from '#ui/patient/today/dose-text.ts';
+import { say } from '#ui/words.ts';
+
+export const letterInWords = (facts: PaperFacts | null, day: Day): Paper | null =>
+  facts === null ? null : letterOf(facts, day, { title: doseTitle, dose: doseInWords });
+
+/** For those who were discharged; who is handed to others gets the new clinic's word. */
+export const sheetInWords = (facts: PaperFacts | null): Paper | null =>
+  facts?.end.state === 'discharged'
+    ? selfManagementOf(facts, {
+        title: (dose) => exerciseTitle(dose.exerciseId),
+        dose: (dose) => [countInWords(dose), ...doseLines(dose)],
+        flag: (flag) => say(`flag.${flag}`),
+      })
+    : null;

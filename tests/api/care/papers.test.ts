@@ -1,0 +1,48 @@
+/** The papers at the end of care, from the record through the procedures. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { type CareSetting, careSetting, change, inCare } from './setting.ts';
+
+describe('the papers at the end of care', () => {
+  let at: CareSetting;
+  beforeEach(async () => {
+    at = await careSetting();
+  });
+  afterEach(() => at.store.close());
+
+  it('are not put together while care goes on, after a death, or for a stretch that does not exist', async () => {
+    const { patientId } = at;
+    const episodeId = await inCare(at);
+    const { staff } = at.clinician(10);
+    expect(await staff.papers.get({ patientId, episodeId })).toBeNull();
+    expect(await staff.papers.get({ patientId, episodeId: 'none' })).toBeNull();
+    await staff.episodes.change({ patientId, change: change(episodeId, 'died', '2026-03-12') });
+    expect(await staff.papers.get({ patientId, episodeId })).toBeNull();
+  });
+
+  it('after a discharge name the exercise that was in force until then, who signed it and who closed', async () => {
+    const { patientId } = at;
+    const episodeId = await inCare(at);
+    const { staff } = at.clinician(10);
+    await staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
+    const facts = await at.clinician(30).staff.papers.get({ patientId, episodeId });
+    expect(facts).toMatchObject({
+      from: '2026-03-02',
+      end: { on: '2026-03-12', state: 'discharged', by: 'clinician-a' },
+      careGoesOn: false,
+      lines: [{ lineId: at.line.lineId, atEnd: true, last: { signedName: 'clinician-a' } }],
+      log: { sessions: 0, plannedDays: null, mornings: 0, daysWithoutMorning: 10 },
+    });
+  });
+
+  it('show an exercise that ended before the discharge as ended', async () => {
+    const { patientId } = at;
+    const episodeId = await inCare(at);
+    const { prescriptionId } = at.line;
+    await at.clinician(5).staff.prescriptions.end({ patientId, prescriptionId, reason: 'Done with it.' });
+    await at
+      .clinician(10)
+      .staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
+    const facts = await at.clinician(30).staff.papers.get({ patientId, episodeId });
+    expect(facts?.lines).toMatchObject([{ atEnd: false, last: { endedOn: '2026-03-07' } }]);
+  });
+});

@@ -1,0 +1,275 @@
+/** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
+import { describe, expect, it } from 'vitest';
+import { countLog, type PaperFacts, type PaperLine } from '#core/care/paper-facts.ts';
+import { letterOf } from '#core/care/papers.ts';
+import { questionsWait } from '#core/care/pre-visit.ts';
+import { selfManagementOf } from '#core/care/self-management.ts';
+import { lowLoadDose } from '#tests/support/clinic.ts';
+
+const version = {
+  dose: lowLoadDose,
+  badDay: { ...lowLoadDose, sets: 2 },
+  joints: ['right-knee'],
+  cautions: [
+    { id: 'c', text: 'Clinician caution.', patientText: 'Patient caution', from: 'x', support: 'clinic' },
+  ],
+  signedOn: '2026-03-02',
+  signedName: 'Signer One',
+  endedOn: '2026-04-30',
+} as const;
+
+const line: PaperLine = { lineId: 'l', first: version, last: version, atEnd: true, held: null };
+
+const facts: PaperFacts = {
+  clinic: { name: 'Clinic a', phone: '210 000 000', emergencyNumber: '112', coverHours: 'Weekdays 9 to 17' },
+  patient: { name: 'Test Person', birthDay: '1958-06-01' },
+  episode: {
+    id: 'e',
+    diagnoses: ['Knee osteoarthritis'],
+    joints: ['right-knee'],
+    followedJoints: ['right-knee'],
+    goals: ['Carry my shopping'],
+    referrer: null,
+    contacts: [],
+    changes: [],
+  },
+  from: '2026-03-02',
+  end: { on: '2026-04-30', state: 'discharged', reason: 'Agreed at the visit', by: 'Closer' },
+  careGoesOn: false,
+  lines: [line],
+  log: {
+    careDays: 60,
+    sessions: 14,
+    easierSessions: 3,
+    testSessions: 0,
+    plannedDays: 24,
+    plannedDaysWithout: 10,
+    mornings: 41,
+    daysWithoutMorning: 19,
+  },
+  decisions: [],
+  limits: [],
+  checks: { screening: null, measured: [], notMeasured: ['Body mass'] },
+  baselines: [],
+};
+
+const clinicWords = {
+  title: () => 'Straighten the knee',
+  dose: (dose: { sets: number }) => `${dose.sets} sets`,
+};
+const patientWords = {
+  title: () => 'Straighten the knee',
+  dose: (dose: { sets: number }) => [`${dose.sets} sets`],
+  flag: (flag: string) => `Sign ${flag}`,
+};
+const textOf = (paper: ReturnType<typeof letterOf>) =>
+  paper.parts.flatMap(({ title, lines }) => [title, ...lines]).join('\n');
+const letter = (over: Partial<PaperFacts> = {}) =>
+  textOf(letterOf({ ...facts, ...over }, '2026-05-02', clinicWords));
+const sheet = (over: Partial<PaperFacts> = {}) =>
+  textOf(selfManagementOf({ ...facts, ...over }, patientWords));
+
+describe('the letter', () => {
+  it('gives the period, the goal in the patient’s words, who signed and who closed', () => {
+    const text = letter();
+    for (const part of [
+      'Knee osteoarthritis',
+      '“Carry my shopping”',
+      'From 2 Mar 2026 to 30 Apr 2026, 60 days.',
+      'signed 2 Mar 2026 by Signer One: 3 sets.',
+      'Written down by Closer.',
+      'Referred by: not recorded.',
+    ])
+      expect(text).toContain(part);
+  });
+
+  it('shows first and last dose when a later version was signed', () => {
+    const last = {
+      ...version,
+      dose: { ...lowLoadDose, sets: 4 },
+      signedOn: '2026-04-01',
+      signedName: 'Signer Two',
+    };
+    const text = letter({ lines: [{ ...line, last }] });
+    expect(text).toContain('signed 2 Mar 2026 by Signer One: 3 sets.');
+    expect(text).toContain('Last signed 1 Apr 2026 by Signer Two: 4 sets. In force when care ended.');
+  });
+
+  it('says how much was logged and how much is missing, and never counts missing as zero', () => {
+    const text = letter();
+    expect(text).toContain('14 sessions logged, 3 of them the easier session.');
+    expect(text).toContain('24 planned days; on 10 of them no session was logged.');
+    expect(text).toContain('Mornings logged on 41 days; missing on 19 of 60 days of care.');
+    expect(letter({ log: { ...facts.log, plannedDays: null } })).toContain(
+      'No programme named days, so missing sessions cannot be counted.',
+    );
+  });
+
+  it('gives the last decision with its reason and the clinician’s answer, and says when nobody answered', () => {
+    const decision = {
+      joint: 'right-knee',
+      decision: 'ease-back',
+      day: '2026-04-20',
+      reasons: [{ rule: 'P5', threshold: 'worst pain over the ceiling of 5' }],
+      answer: null,
+    } as const;
+    expect(letter({ decisions: [decision] })).toContain(
+      'right knee, 20 Apr 2026: ease back; P5 (worst pain over the ceiling of 5). No clinician answered it.',
+    );
+    const answer = { kind: 'override', decision: 'hold', reason: 'Seen', by: 'Closer' } as const;
+    expect(letter({ decisions: [{ ...decision, answer }] })).toContain(
+      'Closer overruled it with “hold”: Seen.',
+    );
+  });
+
+  it('says what was not checked, and that an expired limit was never lifted', () => {
+    const limit = {
+      joint: 'right-knee',
+      kind: 'load-ceiling',
+      ceilingKg: 3,
+      from: '2026-03-02',
+      to: '2026-04-01',
+      author: 'Dr Surgeon',
+      isExpired: true,
+    } as const;
+    const text = letter({ limits: [limit] });
+    expect(text).toContain('No screening is on record.');
+    expect(text).toContain('No measurement on record: Body mass.');
+    expect(text).toContain(
+      'load limited to 3 kg, from 2 Mar 2026 to 1 Apr 2026. Set by Dr Surgeon. Its last day has passed and nobody has lifted it.',
+    );
+  });
+
+  it('defers to the licensed clinician and local rules', () => {
+    expect(letter()).toContain('for the licensed clinician, under local rules');
+  });
+});
+
+describe('the sheet for the patient', () => {
+  it('shows what was in force with its easier session, and nothing that had ended before', () => {
+    expect(sheet()).toContain('3 sets.\n3 times a week.\nThe easier session, for a bad day: 2 sets.');
+    expect(sheet({ lines: [{ ...line, atEnd: false }] })).not.toContain('Straighten the knee');
+  });
+
+  it.each(['everything-rests', 'joint-rests'] as const)(
+    'gives no dose of what rested at the end: %s',
+    (held) => {
+      const text = sheet({ lines: [{ ...line, held }] });
+      expect(text).not.toContain('sets');
+      expect(text).toContain('Do not do this before you have rung the clinic.');
+    },
+  );
+
+  it('leaves out the full dose where only the easier session stood', () => {
+    const text = sheet({ lines: [{ ...line, held: 'easier-only' }] });
+    expect(text).not.toContain('3 sets');
+    expect(text).toContain('2 sets');
+  });
+
+  it('never hands out work with a cuff or wrap', () => {
+    const dose = {
+      ...lowLoadDose,
+      method: 'occlusion',
+      side: 'right',
+      limb: 'leg',
+      scheme: [30, 15, 15],
+      cuff: { kind: 'elastic-wrap', tightness: 5 },
+      inflation: 'continuous',
+      capSeconds: 300,
+      supervised: false,
+    } as const;
+    const text = sheet({ lines: [{ ...line, last: { ...version, dose, badDay: dose } }] });
+    expect(text).not.toContain('3 sets');
+    expect(text).toContain('Do not use the cuff or wrap before you have asked a clinician.');
+  });
+
+  it('reads the joint by the values a clinician froze, and says so when there are none', () => {
+    const baseline = {
+      joint: 'right-knee',
+      usualPain: 3,
+      usualPainTop: 5,
+      painCeiling: 6,
+      usualStiffnessMinutes: 20,
+      usualSwelling: 'none',
+      usualEffusion: 'zero',
+      usualFatigue: null,
+      frozenOn: '2026-03-10',
+      frozenBy: 'Freezer',
+      latched: false,
+    } as const;
+    const text = sheet({ baselines: [baseline] });
+    expect(text).toContain('Your usual pain, 0 to 10: 3, up to 5.');
+    expect(text).toContain('Your own ceiling for pain, 0 to 10: 6.');
+    expect(text).toContain('Set by Freezer on 10 Mar 2026.');
+    expect(sheet()).toContain('No usual values were set for it. Ask the clinic how to read it: 210 000 000.');
+  });
+
+  it('names emergency signs under the emergency number, and that nobody watches any more', () => {
+    expect(sheet()).toContain('Stop and ring 112 at once\nSign chest-pain.');
+    expect(sheet()).toContain('Nobody watches what you send any more');
+    expect(sheet({ careGoesOn: true })).toContain('Weekdays 9 to 17');
+  });
+});
+
+it('neither paper promises anything', () => {
+  expect(`${letter()}\n${sheet()}`).not.toMatch(/\bsafe|\bimproved|\bcured|\beffective\b|\bguarantee/i);
+});
+
+describe('counting what was sent', () => {
+  const log = (over = {}) =>
+    countLog({
+      sessions: [
+        { day: '2026-03-02', kind: 'full' },
+        { day: '2026-03-02', kind: 'bad-day' },
+        { day: '2026-03-06', kind: 'full' },
+      ],
+      mornings: [{ day: '2026-03-01' }, { day: '2026-03-03' }],
+      planned: [{ day: '2026-03-02' }, { day: '2026-03-04' }, { day: '2026-03-05' }],
+      off: new Set(['2026-03-04']),
+      from: '2026-03-02',
+      to: '2026-03-05',
+      ...over,
+    });
+
+  it('keeps to the stretch, first and last day included, and leaves days of a break out', () => {
+    expect(log()).toEqual({
+      careDays: 3,
+      sessions: 2,
+      easierSessions: 1,
+      testSessions: 0,
+      plannedDays: 2,
+      plannedDaysWithout: 1,
+      mornings: 1,
+      daysWithoutMorning: 2,
+    });
+  });
+
+  it('counts no missing session where no programme was written', () => {
+    expect(log({ planned: null }).plannedDays).toBeNull();
+  });
+});
+
+describe('whether questions wait before a visit', () => {
+  const base = { sent: null, returnedOn: null, validDays: 90, today: '2026-06-01' };
+  const on = (day: string) => ({ day, recordedAt: 100 });
+
+  it('they do where nothing was screened, until answers were sent', () => {
+    expect(questionsWait({ ...base, screening: null })).toBe(true);
+    expect(questionsWait({ ...base, screening: null, sent: { recordedAt: 1 } })).toBe(false);
+  });
+
+  it.each([
+    ['2026-03-04', false],
+    ['2026-03-03', false],
+    ['2026-03-02', true],
+  ] as const)('a screening of %s under 90 days: %s', (day, waits) => {
+    expect(questionsWait({ ...base, screening: on(day) })).toBe(waits);
+  });
+
+  it('they do after a return, and not while sent answers wait for a clinician', () => {
+    const back = { ...base, screening: on('2026-05-20'), returnedOn: '2026-05-21' };
+    expect(questionsWait(back)).toBe(true);
+    expect(questionsWait({ ...back, sent: { recordedAt: 101 } })).toBe(false);
+    expect(questionsWait({ ...back, returnedOn: '2026-05-20' })).toBe(false);
+  });
+});
