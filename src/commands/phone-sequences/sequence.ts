@@ -54,7 +54,8 @@ interface Hand {
 /** The session goes on where it stood, or was ended before the page was left. */
 const goOn = async (page: Page): Promise<void> => {
   const resume = page.getByRole('button', { name: 'Go on with your session' });
-  if ((await resume.count()) > 0) await resume.click();
+  // A page that was reloaded goes on by itself, and the button is gone again.
+  if ((await resume.count()) > 0) await resume.click({ timeout: 2000 }).catch(() => undefined);
 };
 
 const acts: Readonly<Record<Move, (hand: Hand) => Promise<unknown>>> = {
@@ -63,7 +64,7 @@ const acts: Readonly<Record<Move, (hand: Hand) => Promise<unknown>>> = {
     return answerOne(page);
   },
   back: async ({ page }) => {
-    if (!/^Hello|^Done/.test(await headingOf(page))) await page.goBack();
+    if (!/Hello |^Done/.test(await headingOf(page))) await page.goBack();
   },
   reload: ({ page }) => page.reload(),
   offline: ({ context }) => context.setOffline(true),
@@ -79,25 +80,34 @@ const acts: Readonly<Record<Move, (hand: Hand) => Promise<unknown>>> = {
   },
 };
 
-/** Buttons wake once the phone's store has been read. */
-const untilReady = (page: Page) => page.locator('main h1').first().waitFor();
+/** Buttons wake once the phone's store has been read; a session that was left then opens by itself. */
+const untilReady = async (page: Page): Promise<void> => {
+  await page.locator('main h1').first().waitFor();
+  await page.waitForFunction(() => document.querySelector('main button:disabled') === null);
+  await page.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
+  );
+};
+
+/** As text: it runs in the page, where what a loader adds to named functions is not known. */
+const draftKeysInStore = `new Promise((resolve) => {
+  const asked = indexedDB.open('loadgate-phone');
+  asked.onsuccess = () => {
+    const names = asked.result.transaction('kept').objectStore('kept').getAllKeys();
+    names.onsuccess = () => {
+      asked.result.close();
+      resolve(names.result.filter((name) => String(name).startsWith('draft:')).length);
+    };
+  };
+})`;
 
 /** The page writes after it shows, sealed first: a page closed within those milliseconds has not begun. */
-const untilDraftStands = (page: Page) =>
-  page.evaluate(async () => {
-    const draftKeys = () =>
-      new Promise<number>((resolve) => {
-        const asked = indexedDB.open('loadgate-phone');
-        asked.onsuccess = () => {
-          const names = asked.result.transaction('kept').objectStore('kept').getAllKeys();
-          names.onsuccess = () => {
-            asked.result.close();
-            resolve(names.result.filter((name) => String(name).startsWith('draft:')).length);
-          };
-        };
-      });
-    while ((await draftKeys()) === 0) await new Promise((resolve) => setTimeout(resolve, 20));
-  });
+const untilDraftStands = async (page: Page): Promise<void> => {
+  for (let tries = 0; tries < 200; tries++) {
+    if ((await page.evaluate(draftKeysInStore)) !== 0) return;
+  }
+  throw new Error('The session that was begun is not kept on the phone.');
+};
 
 export interface Sequence {
   readonly seed: number;
@@ -113,10 +123,10 @@ export const drawSequence = (seed: number): Sequence => {
 /** Plays it and brings the session to its end; false where no session stands on this day. */
 export const playSequence = async (context: BrowserContext, { moves: list }: Sequence): Promise<boolean> => {
   const hand: Hand = { context, page: await openWithWorker(context) };
-  const start = hand.page.getByRole('button', { name: 'Start the session' });
+  const start = () => hand.page.getByRole('button', { name: 'Start the session' });
   await untilReady(hand.page);
-  if ((await start.count()) === 0) return false;
-  await start.click();
+  if ((await start().count()) === 0) return false;
+  await start().click();
   await untilDraftStands(hand.page);
   for (const move of list) {
     await acts[move](hand);
@@ -125,12 +135,10 @@ export const playSequence = async (context: BrowserContext, { moves: list }: Seq
   await context.setOffline(false);
   await hand.page.goto('/today');
   await untilReady(hand.page);
-  await hand.page
-    .getByRole('button', { name: 'Go on with your session' })
-    .or(hand.page.getByText('Your session is in'))
-    .first()
-    .waitFor();
+  // What was begun is still there: open, waiting to be gone on with, or ended and saved.
+  if ((await start().count()) > 0) throw new Error('The session that was begun is gone.');
   await goOn(hand.page);
+  await untilReady(hand.page);
   await answerAll(hand.page);
   await hand.page.goto('/today');
   await hand.page.getByText('Your clinic has your session of today').waitFor();

@@ -1,0 +1,58 @@
+/** Drawn sequences on a phone, and a server that goes and comes back. `npm run endure` plays 200 more. */
+import { expect, test } from '@playwright/test';
+import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
+import { drawSequence, openWithWorker, phoneOf, playSequence } from '#commands/phone-sequences/sequence.ts';
+import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
+import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
+
+test.describe('on a server that goes and comes back', () => {
+  const first = 20_260_131;
+  const count = 8;
+  const people = ['patient-3', 'patient-2', 'patient-5', 'patient-8'];
+  let server: OwnServer;
+
+  test.beforeAll(async () => {
+    server = await ownServer();
+    await server.start();
+  });
+  test.afterAll(() => server.remove());
+
+  test(`${count} drawn sequences (seeds from ${first}) and a stop of the server leave each session once`, async ({
+    browser,
+  }) => {
+    test.setTimeout(150_000);
+    for (let place = 0; place < count; place++) {
+      if (place === people.length) {
+        await fetch(`${server.address}/demo/clock`, {
+          method: 'POST',
+          headers: { 'content-type': 'application/json' },
+          body: JSON.stringify({ now: '2026-04-22T08:30:00+01:00' }),
+        });
+      }
+      const who = people[place % people.length]!;
+      const before = sessionsOf(server.file, who).length;
+      const context = await phoneOf(browser, server.address, who);
+      expect([first + place, await playSequence(context, drawSequence(first + place))]).toEqual([
+        first + place,
+        true,
+      ]);
+      expect([first + place, sessionsOf(server.file, who).length]).toEqual([first + place, before + 1]);
+      await context.close();
+    }
+    const context = await phoneOf(browser, server.address, 'patient-9');
+    const page = await openWithWorker(context);
+    await page.getByRole('button', { name: 'Start the session' }).click();
+    await answerOne(page);
+    await answerOne(page);
+    await server.stop();
+    await page.reload();
+    await answerAll(page);
+    await expect(page.getByText('saved on this phone')).toBeVisible();
+    await server.start();
+    await page.getByRole('button', { name: 'Back to today' }).click();
+    await page.reload();
+    await expect(page.getByText('Your clinic has your session of today')).toBeVisible({ timeout: 30_000 });
+    expect(storedTwice(server.file)).toBe(0);
+    await context.close();
+  });
+});
