@@ -14,6 +14,7 @@ import { calculationsRouter } from './staff/calculations.ts';
 import { careRouter } from './staff/care.ts';
 import { consentsRouter } from './staff/consents.ts';
 import { draftsRouter } from './staff/drafts.ts';
+import { staffEntriesRouter } from './staff/entries.ts';
 import { episodesRouter } from './staff/episodes.ts';
 import { handoverRouter } from './staff/handover.ts';
 import { measurementsRouter } from './staff/measurements.ts';
@@ -42,6 +43,7 @@ export const appRouter = router({
     review: reviewRouter,
     team: teamRouter,
     phones: phonesRouter,
+    entries: staffEntriesRouter,
     episodes: episodesRouter,
     consents: consentsRouter,
     preVisits: preVisitsRouter,

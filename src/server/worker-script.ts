@@ -53,10 +53,7 @@ export const buildId = (build: string): string => {
 };
 
 /** The script as it runs in the browser. It is text here so that nothing of a bundler gets into it. */
-export const workerScript = (version: string, assets: readonly string[]): string => `'use strict';
-const cacheName = ${JSON.stringify(`loadgate-${version}`)};
-const assets = ${JSON.stringify(assets)};
-const page = '/today';
+const script = `const page = '/today';
 const patience = 5000;
 
 const isHashed = (url) => url.origin === self.location.origin && url.pathname.startsWith('/_next/static/');
@@ -128,3 +125,9 @@ self.addEventListener('fetch', (event) => {
   }
 });
 `;
+
+export const workerScript = (version: string, assets: readonly string[]): string =>
+  `'use strict';
+const cacheName = ${JSON.stringify(`loadgate-${version}`)};
+const assets = ${JSON.stringify(assets)};
+${script}`;

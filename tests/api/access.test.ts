@@ -113,6 +113,7 @@ const expected: Readonly<Record<string, Row>> = {
   'staff.drafts.drop': ofRecord,
   'staff.drafts.get': ofRecord,
   'staff.drafts.save': ofRecord,
+  'staff.entries.send': ofRecord,
   'staff.episodes.change': ofRecord,
   'staff.episodes.list': ofRecord,
   'staff.episodes.open': ofRecord,

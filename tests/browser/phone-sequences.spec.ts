@@ -1,7 +1,13 @@
 /** Drawn sequences on a phone, and a server that goes and comes back. `npm run endure` plays 200 more. */
 import { expect, test } from '@playwright/test';
 import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
-import { drawSequence, openWithWorker, phoneOf, playSequence } from '#commands/phone-sequences/sequence.ts';
+import {
+  drawSequence,
+  openWithWorker,
+  phoneOf,
+  playSequence,
+  untilReady,
+} from '#commands/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
 
@@ -46,6 +52,7 @@ test.describe('on a server that goes and comes back', () => {
     await answerOne(page);
     await server.stop();
     await page.reload();
+    await untilReady(page);
     await answerAll(page);
     await expect(page.getByText('saved on this phone')).toBeVisible();
     await server.start();

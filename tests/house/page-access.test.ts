@@ -36,6 +36,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/care/course': 'record',
   '(clinician)/patients/[id]/care/first-visit': 'record',
   '(clinician)/patients/[id]/care': 'record',
+  '(clinician)/patients/[id]/enter': 'record',
   '(clinician)/patients/[id]/handover': 'record',
   '(clinician)/patients/[id]/letter': 'record',
   '(clinician)/patients/[id]/measurements': 'record',

@@ -2,12 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import {
   beginMorning,
-  lastMorningOf,
   type MorningDraft,
   type MorningEvent,
-  morningEntryOf,
   morningReducer,
 } from '#ui/patient/morning/morning.ts';
+import { lastMorningOf, morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
 import { morningRows } from '#ui/patient/morning/morning-rows.ts';
 
 const begin = (): MorningDraft =>

@@ -1,59 +1,24 @@
 /** Entries of a phone: checked, kept once each, then looked at by the engine in the same transaction. */
 import { z } from 'zod';
-import {
-  morningEntryConsistent,
-  morningEntryFields,
-  sessionEntryConsistent,
-  sessionEntryFields,
-  twoHoursEntryConsistent,
-  twoHoursEntryFields,
-} from '#core/model/entries.ts';
-import type { Access } from '#data/access.ts';
-import { isZone } from '#data/civil-time.ts';
-import type { Stored } from '#data/known-entries.ts';
-import { takeMorning, takeSession, takeTwoHours } from '#data/take-entry.ts';
+import { carers } from '#core/model/entry-words.ts';
 import { Problem } from '../errors.ts';
-import { checked } from '../inputs/checked.ts';
+import { entryKinds, take, told } from '../take-entries.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
-const inKnownZone = <E extends { readonly zone: string }>(entry: E): E => {
-  if (!isZone(entry.zone)) throw new Problem('refused', 'The time zone of this entry is not one we know.');
-  return entry;
-};
-
-const take = (
-  access: Access,
-  patientId: string,
-  kind: 'session' | 'morning' | 'two-hours',
-  value: unknown,
-): Promise<Stored> => {
-  switch (kind) {
-    case 'session':
-      return takeSession(
-        access,
-        patientId,
-        inKnownZone(checked(sessionEntryFields, value, sessionEntryConsistent)),
-      );
-    case 'morning':
-      return takeMorning(
-        access,
-        patientId,
-        inKnownZone(checked(morningEntryFields, value, morningEntryConsistent)),
-      );
-    case 'two-hours':
-      return takeTwoHours(
-        access,
-        patientId,
-        inKnownZone(checked(twoHoursEntryFields, value, twoHoursEntryConsistent)),
-      );
+/** On the patient's own phone types the patient, or somebody the patient has asked to. */
+const byPatientOrCarer = (entry: unknown): void => {
+  const typedBy =
+    typeof entry === 'object' && entry !== null && 'enteredAs' in entry ? entry.enteredAs : null;
+  if (typedBy !== null && !carers.some((carer) => carer === typedBy)) {
+    throw new Problem('refused', 'This entry says it was typed by somebody who cannot use this page.');
   }
 };
 
 export const entriesRouter = router({
   send: patientProcedure
-    .input(z.object({ kind: z.enum(['session', 'morning', 'two-hours']), entry: z.unknown() }))
+    .input(z.object({ kind: z.enum(entryKinds), entry: z.unknown() }))
     .mutation(async ({ ctx, input }) => {
-      const stored = await take(ctx.access, ctx.patient.id, input.kind, input.entry);
-      return { stored: stored.kind, clockDoubtful: 'clockDoubtful' in stored && stored.clockDoubtful };
+      byPatientOrCarer(input.entry);
+      return told(await take(ctx.access, ctx.patient.id, input.kind, input.entry));
     }),
 });

@@ -1,22 +1,16 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
-import { asksNothing, type Hold, takenBackLately } from '#core/care/holds.ts';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
+import { asksNothing, takenBackLately } from '#core/care/holds.ts';
 import { addDays, type Day } from '#core/day.ts';
-import type { Contact, Today } from '#core/engine/answers.ts';
-import { contacts, todays } from '#core/engine/answers.ts';
-import type { Standing } from '#core/engine/standing.ts';
+import { type Contact, contacts } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
 import { gateTable } from '#core/prescribing/gate-table.ts';
 import { type ProgrammeChoiceId, programmeChoices } from '#core/programme/choices.ts';
-import { type Weekday, weekdayOf, weekdaysOf } from '#core/programme/planned-sessions.ts';
-import { isNewDose, urineAskedUntil } from '#core/programme/urine-question.ts';
+import { urineAskedUntil } from '#core/programme/urine-question.ts';
 import type { Access } from '#data/access.ts';
 import { holdsOf } from '#data/care-around.ts';
 import { choicesOf } from '#data/choices.ts';
-import { proposalsOf } from '#data/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
-import { messagesOf } from '#data/messages.ts';
 import { clinicOf, type Patient } from '#data/people.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';
@@ -24,7 +18,9 @@ import { recordOf } from '#data/record.ts';
 import { standingOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
-import type { TodayExercise, TodayView } from './today-view.ts';
+import { exercisesToday } from './today-exercise.ts';
+import { heldTexts, newestMessages, recentChanges } from './today-told.ts';
+import type { TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>
   all.reduce(
@@ -32,81 +28,43 @@ const mostUrgent = (all: readonly Contact[]): Contact =>
     'none' as Contact,
   );
 
-const mostCareful = (all: readonly Today[]): Today =>
-  all.reduce(
-    (worst, next) => (todays.indexOf(next) < todays.indexOf(worst) ? next : worst),
-    'as-planned' as Today,
-  );
-
-/** What stands for the joints an exercise loads; a pause everywhere reaches every exercise. */
-const todayOf = (row: Prescription, standing: readonly Standing[]): Today =>
-  mostCareful(
-    standing.filter((one) => one.everywhere || row.joints.includes(one.joint)).map((one) => one.today),
-  );
-
-interface Stand {
-  readonly day: Day;
-  /** null: every day. */
-  readonly weekdays: readonly Weekday[] | null;
-  readonly standing: readonly Standing[];
-  readonly isNewDose: boolean;
-}
-
-const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: Stand): TodayExercise => {
-  const exercise = exerciseById(row.dose.exerciseId);
-  return {
-    prescriptionId: row.id,
-    lineId: row.lineId,
-    title: exercise?.title ?? row.dose.exerciseId,
-    instructions: exercise?.instructions ?? [],
-    joints: row.joints,
-    dose: row.dose,
-    badDay: row.badDay,
-    cautions: row.cautions.map((caution) => ({ id: caution.id, text: caution.patientText })),
-    planned: weekdays === null || weekdays.includes(weekdayOf(day)),
-    weekdays,
-    ...rest,
-    today: todayOf(row, standing),
-    signedName: row.signedName ?? '',
-  };
-};
-
-/** What rests for a reason outside the engine rests at least; the engine may ask for more. */
-const heldBack = (view: TodayExercise, hold: Hold | undefined): TodayExercise =>
-  hold ? { ...view, today: mostCareful([view.today, hold.today]) } : view;
-
-/** Something new was told today: the cuff stays off for the day, also where a second session is begun. */
-const withoutCuff = (view: TodayExercise, isTold: boolean): TodayExercise =>
-  isTold && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
-
 const dayChoices = async (access: Access): Promise<Readonly<Record<ProgrammeChoiceId, number>>> => {
   const own = await choicesOf(access);
   const values = programmeChoices.map((choice) => [choice.id, own[choice.id] ?? choice.default]);
   return Object.fromEntries(values);
 };
 
-/**
- * Sentences about doses that changed within the last week. What brought the dose in force stays told
- * when a later decision repeats it: "do the same again" alone would hide that it was cut.
- */
-const recentChanges = async (
-  access: Access,
-  patientId: string,
-  versions: readonly Prescription[],
-): Promise<readonly string[]> => {
-  const told = new Map<string, string>();
-  const recent = (await proposalsOf(access, patientId)).filter(
-    (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
-  );
-  const madeInForce = recent.filter(
-    ({ effect, lineId, decisionId }) =>
-      effect === 'acts-at-once' &&
-      versions.some((row) => row.lineId === lineId && row.decisionId === decisionId),
-  );
-  for (const { lineId, patientText } of [...madeInForce, ...recent])
-    if (!told.has(lineId)) told.set(lineId, patientText);
-  return [...new Set(told.values())];
+interface MorningGround {
+  readonly access: Access;
+  readonly mornings: readonly { readonly day: Day }[];
+  /** Somebody is asked about a joint each morning, and care is not on a break. */
+  readonly isAsked: boolean;
+  readonly lateDays: number;
+  readonly versions: readonly Prescription[];
+}
+
+/** A check is late only where the dose has stood since before yesterday. */
+const stoodMs = 36 * 3_600_000;
+
+const morningView = (at: MorningGround): TodayView['morning'] => {
+  const { access, mornings, isAsked } = at;
+  const isAnswered = (day: Day) => mornings.some((morning) => morning.day === day);
+  const canBeLate = at.lateDays > 0 && isAsked;
+  const hasBegun = at.versions.some((row) => access.now - (row.signedAt ?? access.now) > stoodMs);
+  return {
+    due: isAsked && !isAnswered(access.day),
+    answered: isAnswered(access.day),
+    yesterdayOpen: canBeLate && hasBegun && !isAnswered(addDays(access.day, -1)),
+    canBeLate,
+  };
 };
+
+const clinicView = ({ name, phone, emergencyNumber, coverHours }: TodayView['clinic']) => ({
+  name,
+  phone,
+  emergencyNumber,
+  coverHours,
+});
 
 export const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
@@ -121,21 +79,13 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
   const record = await recordOf(access, patient.id);
   const isQuiet = asksNothing(care);
-  const yesterday = addDays(access.day, -1);
-  const isAnswered = (day: Day) => mornings.some((morning) => morning.day === day);
-  const canBeLate = choices['late-morning-days'] > 0 && followed.length > 0 && !isQuiet;
-  const hasBegun = versions.some((row) => access.now - (row.signedAt ?? access.now) > 36 * 3_600_000);
+  const moment = { instant: access.now, day: access.day };
   const isTold = sessions.some((session) => session.day === access.day && session.toldNew);
   return {
     day: access.day,
     clockOffset,
     givenName: patient.givenName,
-    clinic: {
-      name: clinic.name,
-      phone: clinic.phone,
-      emergencyNumber: clinic.emergencyNumber,
-      coverHours: clinic.coverHours,
-    },
+    clinic: clinicView(clinic),
     followedJoints: followed,
     asksSwelling: true,
     asksStiffness: true,
@@ -144,36 +94,23 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     asksNothing: isQuiet,
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    exercises: versions.map((row) => {
-      const view = exerciseView(row, {
-        day: access.day,
-        weekdays: isQuiet ? [] : weekdaysOf(programmes, access.day, row.lineId),
-        standing,
-        isNewDose: isNewDose(row, record?.sessions ?? []),
-      });
-      return withoutCuff(heldBack(view, holds.get(row.id)), isTold);
+    exercises: exercisesToday(versions, { access, isQuiet, programmes, standing, record, holds, isTold }),
+    gates: record ? followed.map((joint) => gateTable(record, joint, moment)) : [],
+    morning: morningView({
+      access,
+      mornings,
+      isAsked: followed.length > 0 && !isQuiet,
+      lateDays: choices['late-morning-days'],
+      versions,
     }),
-    gates: record
-      ? followed.map((joint) => gateTable(record, joint, { instant: access.now, day: access.day }))
-      : [],
-    morning: {
-      due: followed.length > 0 && !isAnswered(access.day) && !isQuiet,
-      answered: isAnswered(access.day),
-      yesterdayOpen: canBeLate && hasBegun && !isAnswered(yesterday),
-      canBeLate,
-    },
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: mostUrgent(standing.map((one) => one.contact)),
     changes: [
-      ...new Set([...holds.values()].map((hold) => hold.patientText)),
+      ...heldTexts(holds),
       ...takenBackLately(care.consents, access.now),
       ...(await recentChanges(access, patient.id, versions)),
     ],
-    messages: (await messagesOf(access, patient.id, 5)).map(({ text, sentName, sentAt }) => ({
-      text,
-      sentName,
-      sentAt,
-    })),
+    messages: await newestMessages(access, patient.id),
   };
 };
 

@@ -81,7 +81,7 @@ const acts: Readonly<Record<Move, (hand: Hand) => Promise<unknown>>> = {
 };
 
 /** Buttons wake once the phone's store has been read; a session that was left then opens by itself. */
-const untilReady = async (page: Page): Promise<void> => {
+export const untilReady = async (page: Page): Promise<void> => {
   await page.locator('main h1').first().waitFor();
   await page.waitForFunction(() => document.querySelector('main button:disabled') === null);
   await page.evaluate(

@@ -7,6 +7,7 @@ import type { Field, InputOf } from '../describe.ts';
 import { redFlags } from '../engine/facts.ts';
 import { joints } from '../joints.ts';
 import type { Refusal } from '../outcome.ts';
+import { enteredAs, newsKinds } from './entry-words.ts';
 import { stopReasons, swellings } from './record.ts';
 
 /**
@@ -15,34 +16,6 @@ import { stopReasons, swellings } from './record.ts';
  * new since last time and who typed it. Whatever format 1 lacks is optional here.
  */
 export const entryFormat = 2;
-
-/** What is asked before a session: anything new since the last one. */
-export const newsKinds = [
-  'medicine',
-  'illness',
-  'operation',
-  'fall',
-  'pregnancy',
-  'heart',
-  'clot',
-  'skin',
-  'pressure',
-] as const;
-export type News = (typeof newsKinds)[number];
-
-/** Who typed an entry, where it was not the patient. */
-export const enteredAs = [
-  'relative',
-  'friend',
-  'paid-carer',
-  'clinic-from-paper',
-  'clinic-by-phone',
-] as const;
-export type EnteredAs = (typeof enteredAs)[number];
-
-/** Those who may say so on the patient's own phone, with the patient's leave. */
-export const carers = ['relative', 'friend', 'paid-carer'] as const satisfies readonly EnteredAs[];
-export type Carer = (typeof carers)[number];
 
 const score = <const N extends string>(name: N) =>
   ({ name, kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true }) as const;

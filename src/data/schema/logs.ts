@@ -4,7 +4,7 @@
  * its state column says so.
  */
 import { sql } from 'drizzle-orm';
-import { enteredAs, type News } from '#core/model/entries.ts';
+import { enteredAs, type News } from '#core/model/entry-words.ts';
 import { stopReasons, swellings } from '#core/model/record.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';

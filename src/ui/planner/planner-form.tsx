@@ -93,49 +93,50 @@ export interface PlannerFormProps {
   readonly values: ProgrammeValues;
 }
 
-export const PlannerForm = ({ patientId, exercises, lines: given, values }: PlannerFormProps) => {
-  const router = useRouter();
+/** The week on the page, and how it changes. */
+const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'patientId'>) => {
   const [lines, setLines] = useState(given);
-  const [saved, setSaved] = useState('');
-  const submit = useSubmit('', 'save-programme');
   const plan = useMemo(() => weekPlan(exercises, lines, values), [exercises, lines, values]);
   const daysOf = (lineId: string) => lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
-  const put = (next: readonly ProgrammeLine[]) => {
-    setSaved('');
-    setLines(next);
-  };
   const change = (lineId: string, day: Weekday) => {
     const known = daysOf(lineId);
     const next = known.includes(day) ? known.filter((one) => one !== day) : [...known, day].sort();
-    put([...lines.filter((line) => line.lineId !== lineId), { lineId, weekdays: next }]);
+    setLines([...lines.filter((line) => line.lineId !== lineId), { lineId, weekdays: next }]);
   };
   const take = (id: string) => {
     const template = weekTemplates.find((one) => one.id === id);
-    if (template) put(laidOut(template, exercises));
+    if (template) setLines(laidOut(template, exercises));
   };
+  /** A line for each exercise in force; one that ended is not carried on. */
+  const wanted = () => exercises.map(({ lineId }) => ({ lineId, weekdays: daysOf(lineId) }));
+  return { plan, daysOf, change, take, wanted };
+};
+
+const refusedText = 'Put right what stands under “Cannot be saved”, then save again.';
+
+export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
+  const router = useRouter();
+  const week = useWeek(given);
+  const [saved, setSaved] = useState('');
+  const submit = useSubmit('', 'save-programme');
+  const { exercises } = given;
   const save = (event: FormEvent) => {
     event.preventDefault();
-    const refused = refusedIn(plan).map(() => ({
-      field: 'save-programme',
-      text: 'Put right what stands under “Cannot be saved”, then save again.',
-    }));
-    void submit.send(refused.slice(0, 1), async () => {
-      const wanted = exercises.map(({ lineId }) => ({ lineId, weekdays: daysOf(lineId) }));
-      const version = await client.staff.prescriptions.saveProgramme.mutate({
-        patientId,
-        programme: { lines: wanted },
-      });
+    const isRefused = refusedIn(week.plan).length > 0;
+    void submit.send(isRefused ? [{ field: 'save-programme', text: refusedText }] : [], async () => {
+      const programme = { lines: week.wanted() };
+      const version = await client.staff.prescriptions.saveProgramme.mutate({ patientId, programme });
       setSaved(`Saved as version ${version}; it holds from today.`);
       router.refresh();
     });
   };
   return (
-    <form className="stack" noValidate onSubmit={save}>
+    <form className="stack" method="post" noValidate onSubmit={save} onChange={() => setSaved('')}>
       <ErrorSummary problems={submit.problems} />
-      <Templates onTake={take} />
-      <Grid exercises={exercises} daysOf={daysOf} onSwitch={change} />
+      <Templates onTake={week.take} />
+      <Grid exercises={exercises} daysOf={week.daysOf} onSwitch={week.change} />
       <WeekView
-        plan={plan}
+        plan={week.plan}
         titleOf={(lineId) => exercises.find((one) => one.lineId === lineId)?.title ?? lineId}
       />
       <div className="row">

@@ -5,7 +5,6 @@ import type { ScreeningItem } from '#core/screening/item.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
 import { askedFields, wishFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
-import { dayCountInWords } from '#ui/planner/planner-words.ts';
 import { gatesWithRoom } from '#ui/clinician/review/picture-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
@@ -13,6 +12,7 @@ import { answerInWords, answersFrom, sheetGroups } from '#ui/clinician/screening
 import { agoInWords, momentInWords } from '#ui/clinician/when.ts';
 import { inputFrom } from '#ui/clinician/worklist/worklist-query.ts';
 import { countInWords, hrefOf, WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
+import { dayCountInWords } from '#ui/planner/planner-words.ts';
 
 const clock = { zone: 'Europe/Lisbon', now: Date.parse('2026-04-20T08:30:00+01:00') };
 

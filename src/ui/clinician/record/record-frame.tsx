@@ -13,6 +13,7 @@ export const sections = [
   { path: '/prescribe', text: 'Prescribe' },
   { path: '/programme', text: 'Programme' },
   { path: '/prescriptions', text: 'Prescriptions' },
+  { path: '/enter', text: 'Enter answers' },
   { path: '/review', text: 'Review' },
   { path: '/access', text: 'Phone and team' },
 ] as const;

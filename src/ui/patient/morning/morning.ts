@@ -1,10 +1,9 @@
 /** The next-morning answers as the phone keeps them, and the pages they need. null means not answered yet. */
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
-import { type Carer, entryFormat, type MorningEntry } from '#core/model/entries.ts';
+import type { Carer } from '#core/model/entry-words.ts';
 import type { Swelling } from '#core/model/record.ts';
 import type { Score, YesNo } from '../session/draft.ts';
-import { known } from '../session/entry.ts';
 
 export interface JointMorning {
   readonly pain: Score | null;
@@ -172,40 +171,3 @@ export const morningReducer = (draft: MorningDraft, event: MorningEvent): Mornin
       return { ...draft, step: 'done', endedAt: event.now };
   }
 };
-
-export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntry => ({
-  format: entryFormat,
-  entryId: draft.entryId,
-  day: draft.day,
-  zone: draft.zone,
-  sentAt,
-  ...(draft.enteredAs ? { enteredAs: draft.enteredAs } : {}),
-  redFlags: draft.flags === null ? null : [...draft.flags],
-  extraPainRelief: known(draft.relief),
-  answeredAt: draft.endedAt ?? sentAt,
-  fatigue: null,
-  fatigueState: 'not-applicable',
-  joints: draft.joints.map((joint) => {
-    const { pain, stiffnessMinutes, swelling, flare } = jointMorning(draft, joint);
-    return {
-      joint,
-      pain: known(pain),
-      stiffnessMinutes: draft.asksStiffness ? known(stiffnessMinutes) : null,
-      stiffnessState: draft.asksStiffness ? 'asked' : 'not-applicable',
-      swelling: !draft.asksSwelling || swelling === 'unknown' ? null : swelling,
-      swellingState: draft.asksSwelling ? 'asked' : 'not-applicable',
-      flare: known(flare),
-    };
-  }),
-});
-
-/** What may stand in "as last time" tomorrow: a clear swelling is never offered as usual. */
-export const lastMorningOf = (draft: MorningDraft): LastMorning =>
-  Object.fromEntries(
-    draft.joints.flatMap((joint) => {
-      const { stiffnessMinutes, swelling } = jointMorning(draft, joint);
-      return typeof stiffnessMinutes === 'number' && (swelling === 'none' || swelling === 'slight')
-        ? [[joint, { stiffnessMinutes, swelling }]]
-        : [];
-    }),
-  );

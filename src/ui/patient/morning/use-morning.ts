@@ -2,7 +2,7 @@
 /** The morning check of this phone, with what was said the morning before. */
 import { useCallback, useEffect, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import type { Carer } from '#core/model/entries.ts';
+import type { Carer } from '#core/model/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, writeOwn } from '../phone/own-store.ts';
 import { lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
@@ -10,12 +10,11 @@ import { useKeptReducer } from '../phone/use-kept-reducer.ts';
 import {
   beginMorning,
   type LastMorning,
-  lastMorningOf,
   type MorningDraft,
   type MorningEvent,
-  morningEntryOf,
   morningReducer,
 } from './morning.ts';
+import { lastMorningOf, morningEntryOf } from './morning-entry.ts';
 
 const isReadable = (draft: MorningDraft): boolean => draft.shape === 1;
 

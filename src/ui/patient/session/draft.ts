@@ -2,7 +2,7 @@
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
-import { type Carer, type News, newsKinds } from '#core/model/entries.ts';
+import { type Carer, type News, newsKinds } from '#core/model/entry-words.ts';
 import type { StopReason } from '#core/model/record.ts';
 import type { GateTable } from '#core/prescribing/gate-table.ts';
 

@@ -2,7 +2,8 @@
 /** Two hours after a session: the pain of each followed joint, one page each, sent one by one. */
 import { useState } from 'react';
 import type { Joint } from '#core/joints.ts';
-import { type Carer, entryFormat, type TwoHoursEntry } from '#core/model/entries.ts';
+import { entryFormat, type TwoHoursEntry } from '#core/model/entries.ts';
+import type { Carer } from '#core/model/entry-words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';

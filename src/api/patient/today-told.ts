@@ -1,0 +1,38 @@
+/** What the clinic tells on today's page: changes of the last week and the newest messages. */
+import type { Hold } from '#core/care/holds.ts';
+import type { Access } from '#data/access.ts';
+import { proposalsOf } from '#data/decisions.ts';
+import { messagesOf } from '#data/messages.ts';
+import type { Prescription } from '#data/prescriptions.ts';
+import type { TodayView } from './today-view.ts';
+
+/**
+ * Sentences about doses that changed within the last week. What brought the dose in force stays told
+ * when a later decision repeats it: "do the same again" alone would hide that it was cut.
+ */
+export const recentChanges = async (
+  access: Access,
+  patientId: string,
+  versions: readonly Prescription[],
+): Promise<readonly string[]> => {
+  const told = new Map<string, string>();
+  const recent = (await proposalsOf(access, patientId)).filter(
+    (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
+  );
+  const madeInForce = recent.filter(
+    ({ effect, lineId, decisionId }) =>
+      effect === 'acts-at-once' &&
+      versions.some((row) => row.lineId === lineId && row.decisionId === decisionId),
+  );
+  for (const { lineId, patientText } of [...madeInForce, ...recent])
+    if (!told.has(lineId)) told.set(lineId, patientText);
+  return [...new Set(told.values())];
+};
+
+export const newestMessages = async (access: Access, patientId: string): Promise<TodayView['messages']> =>
+  (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({ text, sentName, sentAt }));
+
+/** Why exercises are held from outside the engine, each said once. */
+export const heldTexts = (holds: ReadonlyMap<string, Hold>): readonly string[] => [
+  ...new Set([...holds.values()].map((hold) => hold.patientText)),
+];

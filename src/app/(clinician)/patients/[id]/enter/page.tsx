@@ -1,0 +1,33 @@
+import type { Metadata } from 'next';
+import { exerciseById } from '#core/catalogue/catalogue.ts';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { EnterForm } from '#ui/entering/enter-form.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Enter answers' };
+
+const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  const { inForce } = await staff.prescriptions.list({ patientId });
+  const exercises = inForce.map(({ id, lineId, dose }) => ({
+    lineId,
+    prescriptionId: id,
+    title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
+    dose,
+  }));
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/enter">
+        <EnterForm
+          patientId={patientId}
+          exercises={exercises}
+          joints={patient.profile?.followedJoints ?? []}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default EnterPage;

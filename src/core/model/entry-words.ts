@@ -1,0 +1,29 @@
+/** The words an entry may use for what is new, and for who typed it. */
+
+/** What is asked before a session: anything new since the last one. */
+export const newsKinds = [
+  'medicine',
+  'illness',
+  'operation',
+  'fall',
+  'pregnancy',
+  'heart',
+  'clot',
+  'skin',
+  'pressure',
+] as const;
+export type News = (typeof newsKinds)[number];
+
+/** Who typed an entry, where it was not the patient. */
+export const enteredAs = [
+  'relative',
+  'friend',
+  'paid-carer',
+  'clinic-from-paper',
+  'clinic-by-phone',
+] as const;
+export type EnteredAs = (typeof enteredAs)[number];
+
+/** Those who may say so on the patient's own phone, with the patient's leave. */
+export const carers = ['relative', 'friend', 'paid-carer'] as const satisfies readonly EnteredAs[];
+export type Carer = (typeof carers)[number];

@@ -1,0 +1,153 @@
+'use client';
+/** A session or a morning typed by the clinic from paper or from a call; marked so for everybody who reads it. */
+import { type FormEvent, useRef, useState } from 'react';
+import type { Joint } from '#core/joints.ts';
+import { client } from '#ui/clinician/client.ts';
+import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { NumberField } from '#ui/shared/number-field.tsx';
+import { TextField } from '#ui/shared/text-field.tsx';
+import { morningAnswers, sessionAnswers, type Typed, type TypedExercise, unreadable } from './answers.ts';
+import { Head, type Kind, missing, type Way } from './enter-head.tsx';
+import { Choice, type FieldsProps, MorningJoint, SessionJoint } from './joint-fields.tsx';
+
+export interface EnterFormProps {
+  readonly patientId: string;
+  readonly exercises: readonly TypedExercise[];
+  readonly joints: readonly Joint[];
+}
+
+const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercise: TypedExercise }) => {
+  const [counts, load] = [`counts-${exercise.lineId}`, `load-${exercise.lineId}`];
+  return (
+    <fieldset className="field">
+      <legend className="field-legend">{exercise.title}</legend>
+      <TextField
+        name={counts}
+        label="Repetitions of each set"
+        hint="With commas between; a dash for a set that was not counted. Empty when it was not done."
+        isOptional
+        error={props.errorOf(counts)}
+        value={props.typed[counts] ?? ''}
+        onChange={(event) => props.onType(counts, event.target.value)}
+      />
+      <NumberField
+        name={load}
+        label="Weight used"
+        unit="kg"
+        isOptional
+        error={props.errorOf(load)}
+        value={props.typed[load] ?? ''}
+        onChange={(event) => props.onType(load, event.target.value)}
+      />
+    </fieldset>
+  );
+};
+
+const SessionFields = ({ exercises, joints, ...props }: FieldsProps & Omit<EnterFormProps, 'patientId'>) => (
+  <>
+    <Choice
+      {...props}
+      name="kind"
+      label="The session"
+      options={[
+        { value: 'full', label: 'As planned' },
+        { value: 'bad-day', label: 'The easier session' },
+      ]}
+    />
+    {exercises.map((exercise) => (
+      <ExerciseFields key={exercise.lineId} {...props} exercise={exercise} />
+    ))}
+    {joints.map((joint) => (
+      <SessionJoint key={joint} {...props} joint={joint} />
+    ))}
+    <Choice {...props} name="extra" label="Did more than planned" />
+  </>
+);
+
+const Asked = (props: FieldsProps) => (
+  <>
+    <Choice {...props} name="relief" label="Extra pain relief" />
+    <Choice
+      {...props}
+      name="flags"
+      label="Warning signs"
+      options={[{ value: 'none', label: 'Asked one by one, and none' }]}
+    />
+    <Notice tone="care" title="A warning sign is not typed here">
+      Call the patient, act on it, and record what you did. Left at “Not said” it counts as not answered.
+    </Notice>
+  </>
+);
+
+const storedText: Readonly<Record<string, string>> = {
+  stored: 'Kept, and looked at by the rules.',
+  known: 'It was kept already.',
+};
+
+const answersOf = (kind: Kind, entryId: string, { exercises, joints }: EnterFormProps, typed: Typed) =>
+  kind === 'session'
+    ? sessionAnswers(entryId, exercises, joints, typed)
+    : morningAnswers(entryId, joints, typed);
+
+/** What is typed, and the one id it is kept under however often the button is pressed. */
+const useTyped = () => {
+  const [typed, setTyped] = useState<Typed>({});
+  const [said, setSaid] = useState('');
+  const entryId = useRef('');
+  const onType = (name: string, value: string) => {
+    setSaid('');
+    setTyped((before) => ({ ...before, [name]: value }));
+  };
+  const takenAs = (stored: string) => {
+    setSaid(storedText[stored] ?? 'It could not be kept as it stands; an entry with this content exists.');
+    entryId.current = '';
+    setTyped({});
+  };
+  const idOfThis = () => {
+    entryId.current ||= crypto.randomUUID();
+    return entryId.current;
+  };
+  return { typed, said, onType, takenAs, idOfThis };
+};
+
+export const EnterForm = (props: EnterFormProps) => {
+  const { patientId, exercises, joints } = props;
+  const [kind, setKind] = useState<Kind | null>(null);
+  const [way, setWay] = useState<Way | null>(null);
+  const { typed, said, onType, takenAs, idOfThis } = useTyped();
+  const submit = useSubmit('', 'save-entry');
+  const fields: FieldsProps = { typed, onType, errorOf: submit.errorOf };
+  const save = (event: FormEvent) => {
+    event.preventDefault();
+    const problems = [
+      ...missing(kind, way, typed),
+      ...(kind === 'session' ? unreadable(exercises, typed) : []),
+    ];
+    void submit.send(problems, async () => {
+      if (kind === null || way === null || !typed.day) return;
+      const answers = answersOf(kind, idOfThis(), props, typed);
+      const sent = { patientId, kind, enteredAs: way, day: typed.day, answers };
+      takenAs((await client.staff.entries.send.mutate(sent)).stored);
+    });
+  };
+  return (
+    <form className="stack" method="post" noValidate onSubmit={save}>
+      <ErrorSummary problems={submit.problems} />
+      <Head {...fields} kind={kind} way={way} onKind={setKind} onWay={setWay} />
+      {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
+      {kind === 'morning'
+        ? joints.map((joint) => <MorningJoint key={joint} {...fields} joint={joint} />)
+        : null}
+      {kind === null ? null : <Asked {...fields} />}
+      <div className="row">
+        <Button type="submit" id="save-entry" aria-disabled={submit.isBusy || undefined}>
+          Keep these answers
+        </Button>
+        <span role="status">{said}</span>
+      </div>
+    </form>
+  );
+};

@@ -1,0 +1,57 @@
+/** What is entered, from where, and for which day. */
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { TextField } from '#ui/shared/text-field.tsx';
+import type { Typed } from './answers.ts';
+import type { FieldsProps } from './joint-fields.tsx';
+
+export type Kind = 'session' | 'morning';
+export type Way = 'clinic-from-paper' | 'clinic-by-phone';
+
+interface HeadProps {
+  readonly kind: Kind | null;
+  readonly way: Way | null;
+  readonly onKind: (kind: Kind) => void;
+  readonly onWay: (way: Way) => void;
+}
+
+export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & HeadProps) => (
+  <>
+    <RadioGroup<Kind>
+      name="kind-of-entry"
+      legend="What is entered"
+      error={fields.errorOf('kind-of-entry')}
+      options={[
+        { value: 'session', label: 'A session' },
+        { value: 'morning', label: 'A morning' },
+      ]}
+      chosen={kind}
+      onChoose={onKind}
+    />
+    <RadioGroup<Way>
+      name="way"
+      legend="Where the answers come from"
+      error={fields.errorOf('way')}
+      options={[
+        { value: 'clinic-from-paper', label: 'From paper', hint: 'Taken as written on the day it is for.' },
+        { value: 'clinic-by-phone', label: 'By phone', hint: 'Taken as answered now.' },
+      ]}
+      chosen={way}
+      onChoose={onWay}
+    />
+    <TextField
+      name="day"
+      type="date"
+      label="Day the answers are for"
+      error={fields.errorOf('day')}
+      value={fields.typed.day ?? ''}
+      onChange={(event) => fields.onType('day', event.target.value)}
+    />
+  </>
+);
+
+export const missing = (kind: Kind | null, way: Way | null, typed: Typed) => [
+  ...(kind === null ? [{ field: 'kind-of-entry', text: 'Choose what is entered.' }] : []),
+  ...(way === null ? [{ field: 'way', text: 'Choose where the answers come from.' }] : []),
+  ...(typed.day ? [] : [{ field: 'day', text: 'Give the day the answers are for.' }]),
+  ...(kind === 'session' && !typed.kind ? [{ field: 'kind', text: 'Choose which session was done.' }] : []),
+];

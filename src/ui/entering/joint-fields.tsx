@@ -1,0 +1,76 @@
+/** The answers of one joint, each of which may stay open. */
+import type { Joint } from '#core/joints.ts';
+import { swellings } from '#core/model/record.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
+import { NumberField } from '#ui/shared/number-field.tsx';
+import { SelectField } from '#ui/shared/select-field.tsx';
+import type { Typed } from './answers.ts';
+
+export interface FieldsProps {
+  readonly typed: Typed;
+  readonly onType: (name: string, value: string) => void;
+  readonly errorOf: (field: string) => string | undefined;
+}
+
+export const openText = 'Not said';
+
+const yesNo = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+];
+const scores = Array.from({ length: 11 }, (_, value) => ({ value: String(value), label: String(value) }));
+
+export interface ChoiceProps extends FieldsProps {
+  readonly name: string;
+  readonly label: string;
+  readonly options?: readonly { readonly value: string; readonly label: string }[];
+}
+
+export const Choice = ({ name, label, options = yesNo, typed, onType, errorOf }: ChoiceProps) => (
+  <SelectField
+    name={name}
+    label={label}
+    empty={openText}
+    error={errorOf(name)}
+    options={options}
+    value={typed[name] ?? ''}
+    onChange={(event) => onType(name, event.target.value)}
+  />
+);
+
+export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => (
+  <fieldset className="field">
+    <legend className="field-legend">{jointInWords(joint)}</legend>
+    <Choice {...props} name={`before-${joint}`} label="Pain before, 0 to 10" options={scores} />
+    <Choice {...props} name={`during-${joint}`} label="Worst pain in the session, 0 to 10" options={scores} />
+    <Choice {...props} name={`after-${joint}`} label="Pain after, 0 to 10" options={scores} />
+    <Choice {...props} name={`gave-way-${joint}`} label="Gave way" />
+  </fieldset>
+);
+
+export const MorningJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => {
+  const stiffness = `stiffness-${joint}`;
+  return (
+    <fieldset className="field">
+      <legend className="field-legend">{jointInWords(joint)}</legend>
+      <Choice {...props} name={`pain-${joint}`} label="Pain in the morning, 0 to 10" options={scores} />
+      <NumberField
+        name={stiffness}
+        label="Stiff for"
+        unit="min"
+        isWhole
+        isOptional
+        error={props.errorOf(stiffness)}
+        value={props.typed[stiffness] ?? ''}
+        onChange={(event) => props.onType(stiffness, event.target.value)}
+      />
+      <Choice
+        {...props}
+        name={`swelling-${joint}`}
+        label="Swelling"
+        options={swellings.map((value) => ({ value, label: value }))}
+      />
+      <Choice {...props} name={`flare-${joint}`} label="Flare" />
+    </fieldset>
+  );
+};

@@ -1,0 +1,41 @@
+/** The entry a finished morning check becomes, and what may stand as "last time" tomorrow. */
+import { entryFormat, type MorningEntry } from '#core/model/entries.ts';
+import { known } from '../session/entry.ts';
+import { jointMorning, type LastMorning, type MorningDraft } from './morning.ts';
+
+export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntry => ({
+  format: entryFormat,
+  entryId: draft.entryId,
+  day: draft.day,
+  zone: draft.zone,
+  sentAt,
+  ...(draft.enteredAs ? { enteredAs: draft.enteredAs } : {}),
+  redFlags: draft.flags === null ? null : [...draft.flags],
+  extraPainRelief: known(draft.relief),
+  answeredAt: draft.endedAt ?? sentAt,
+  fatigue: null,
+  fatigueState: 'not-applicable',
+  joints: draft.joints.map((joint) => {
+    const { pain, stiffnessMinutes, swelling, flare } = jointMorning(draft, joint);
+    return {
+      joint,
+      pain: known(pain),
+      stiffnessMinutes: draft.asksStiffness ? known(stiffnessMinutes) : null,
+      stiffnessState: draft.asksStiffness ? 'asked' : 'not-applicable',
+      swelling: !draft.asksSwelling || swelling === 'unknown' ? null : swelling,
+      swellingState: draft.asksSwelling ? 'asked' : 'not-applicable',
+      flare: known(flare),
+    };
+  }),
+});
+
+/** What may stand in "as last time" tomorrow: a clear swelling is never offered as usual. */
+export const lastMorningOf = (draft: MorningDraft): LastMorning =>
+  Object.fromEntries(
+    draft.joints.flatMap((joint) => {
+      const { stiffnessMinutes, swelling } = jointMorning(draft, joint);
+      return typeof stiffnessMinutes === 'number' && (swelling === 'none' || swelling === 'slight')
+        ? [[joint, { stiffnessMinutes, swelling }]]
+        : [];
+    }),
+  );
