@@ -36,7 +36,10 @@ const ofRecord = procedureLines().filter(
 const ofPatient = procedureLines().filter((line) => line.kind === 'query' && line.guard === 'own record');
 
 /** What a query asks for beside the patient. */
-const more: Readonly<Record<string, object>> = { 'staff.drafts.get': { form: 'first-visit' } };
+const more: Readonly<Record<string, object>> = {
+  'staff.drafts.get': { form: 'first-visit' },
+  'staff.papers.get': { episodeId: 'none' },
+};
 
 describe('every opening of a record is audited', () => {
   let store: Store;

@@ -9,6 +9,23 @@ const pain = (random: Seeded, quiet: number): number | null =>
 const days = (random: Seeded, likelyNone: number, most: number): number =>
   random.chance(likelyNone) ? 0 : random.below(most);
 
+/** Drawn in the order written: the seed gives the same facts only so. */
+const randomSwelling = (random: Seeded, quiet: number) => ({
+  swelling: random.chance(quiet)
+    ? random.pick(['none', 'not-applicable'] as const)
+    : random.pick([...swellings, null, 'not-applicable'] as const),
+  usualSwelling: random.pick(['none', 'slight'] as const),
+  effusion: random.chance(quiet)
+    ? random.pick(['zero', 'trace', 'not-applicable'] as const)
+    : random.pick([...effusions, 'not-applicable'] as const),
+  effusionRun: random.below(4),
+  usualEffusion: random.pick(['zero', 'trace', '1+'] as const),
+  stiffnessMinutes: random.chance(0.1)
+    ? random.pick([null, 'not-applicable'] as const)
+    : random.below(random.chance(quiet) ? 31 : 200),
+  usualStiffnessMinutes: random.below(90),
+});
+
 /** `quiet` 0…1: how likely each fact is to be unremarkable. */
 export const randomFacts = (random: Seeded, quiet = random.next()): Facts => {
   const rarely = (1 - quiet) * 0.5;
@@ -25,19 +42,7 @@ export const randomFacts = (random: Seeded, quiet = random.next()): Facts => {
     morningPainMean7: random.chance(0.15) ? null : Math.round(random.next() * 10 * (1 - quiet * 0.7) * 7) / 7,
     previousMorningOverTop: random.chance(rarely),
     previousPeakEight: random.chance(rarely),
-    swelling: random.chance(quiet)
-      ? random.pick(['none', 'not-applicable'] as const)
-      : random.pick([...swellings, null, 'not-applicable'] as const),
-    usualSwelling: random.pick(['none', 'slight'] as const),
-    effusion: random.chance(quiet)
-      ? random.pick(['zero', 'trace', 'not-applicable'] as const)
-      : random.pick([...effusions, 'not-applicable'] as const),
-    effusionRun: random.below(4),
-    usualEffusion: random.pick(['zero', 'trace', '1+'] as const),
-    stiffnessMinutes: random.chance(0.1)
-      ? random.pick([null, 'not-applicable'] as const)
-      : random.below(random.chance(quiet) ? 31 : 200),
-    usualStiffnessMinutes: random.below(90),
+    ...randomSwelling(random, quiet),
     flareDays: days(random, 1 - rarely, 15),
     inflammatoryArthritis: random.chance(0.4),
     otherJointsFlared: days(random, 1 - rarely, 4),

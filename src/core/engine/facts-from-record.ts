@@ -52,23 +52,16 @@ const extraPainRelief = ({ judged }: Look): boolean =>
   (judged.session.session.extraPainRelief !== false ||
     (judged.nextMorning !== null && judged.nextMorning.morning.extraPainRelief !== false));
 
-export const factsFor = (
-  record: PatientRecord,
-  joint: Joint,
-  at: Moment,
-  choiceValues?: ChoiceValues,
-): Facts => {
-  const choices = engineChoiceValues(choiceValues);
-  const look = lookAt(record, joint, at, choices);
-  const { index, judged, day, instant } = look;
+/** Written out field by field: spreading eight objects into one cost more than all the rules together. */
+const factsSeen = (look: Look, inflammatoryArthritis: boolean): Facts => {
+  const { index, judged, day, instant, choices } = look;
   const pain = painFacts(look);
   const frozen = frozenFacts(look);
   const diary = diaryFacts(look, frozen.usualPainTop ?? 0);
   const state = stateFacts(look);
   const effusion = effusionFacts(look);
-  const completion = completionFacts(index, joint, judged, instant, choices);
+  const completion = completionFacts(index, look.joint, judged, instant, choices);
   const adherence = adherenceFacts(index, day);
-  // Written out field by field: spreading eight objects into one cost more than all the rules together.
   return {
     painBefore: pain.painBefore,
     painDuring: pain.painDuring,
@@ -89,7 +82,7 @@ export const factsFor = (
     stiffnessMinutes: state.stiffnessMinutes,
     usualStiffnessMinutes: frozen.usualStiffnessMinutes,
     flareDays: diary.flareDays,
-    inflammatoryArthritis: record.inflammatoryArthritis,
+    inflammatoryArthritis,
     otherJointsFlared: otherJointsFlared(look),
     fatigueRise: fatigueRiseAt(index, look.baseline?.usualFatigue ?? null, day, instant),
     redFlags: redFlagsAt(index, judged, state.flareOpen, day, instant),
@@ -102,7 +95,7 @@ export const factsFor = (
     plannedSessions14: adherence.plannedSessions14,
     gapDays: gapDaysAt(index, judged, day),
     extraPainRelief: extraPainRelief(look),
-    treatmentChangeDays: treatmentChangeDaysAt(index, joint, day),
+    treatmentChangeDays: treatmentChangeDaysAt(index, look.joint, day),
     overdone: completion.overdone,
     gaveWay: mayHaveGivenWay(judged),
     baselineAgeDays: frozen.baselineAgeDays,
@@ -110,3 +103,11 @@ export const factsFor = (
     symptomSignal: diary.symptomSignal,
   };
 };
+
+export const factsFor = (
+  record: PatientRecord,
+  joint: Joint,
+  at: Moment,
+  choiceValues?: ChoiceValues,
+): Facts =>
+  factsSeen(lookAt(record, joint, at, engineChoiceValues(choiceValues)), record.inflammatoryArthritis);

@@ -59,6 +59,7 @@ const Home = ({ at }: ScreenProps) => {
       onDiscard={running && didWork(running) ? undefined : session.drop}
       onMorning={beginMorning}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
+      notice={at.holding.isHeld === false ? <Elsewhere onTakeOver={at.holding.takeOver} /> : null}
       foot={
         <>
           <EnteredBy who={at.enteredAs} onChoose={at.setEnteredAs} />
@@ -67,7 +68,6 @@ const Home = ({ at }: ScreenProps) => {
         </>
       }
     >
-      {at.holding.isHeld === false ? <Elsewhere onTakeOver={at.holding.takeOver} /> : null}
       <SavedEntries at={at} />
     </TodayPage>
   );

@@ -9,6 +9,7 @@ import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/shared/button.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { dayCountInWords, weekdayNames } from './planner-words.ts';
 import { WeekView } from './week-view.tsx';
@@ -37,8 +38,7 @@ const WeekRow = (props: {
 );
 
 const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
-  <fieldset className="field">
-    <legend className="field-legend">Begin from</legend>
+  <Disclosure summary="Begin from a template">
     <ul className="plain-list">
       {weekTemplates.map(({ id, title, about }) => (
         <li key={id} className="row">
@@ -49,7 +49,7 @@ const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
         </li>
       ))}
     </ul>
-  </fieldset>
+  </Disclosure>
 );
 
 const Grid = (props: {

@@ -7,7 +7,7 @@ import { jointText } from '../questions/joint-text.ts';
 import type { OwnCourse, Point } from './own-course.ts';
 
 const width = 340;
-const left = 8;
+const left = 26;
 const right = width - 8;
 const workTop = 14;
 const workBottom = 92;
@@ -59,10 +59,10 @@ const PainDots = ({ course, x }: { readonly course: OwnCourse; readonly x: (day:
   <>
     <line className="course-axis" x1={left} x2={right} y1={painTop} y2={painTop} />
     <line className="course-axis" x1={left} x2={right} y1={painBottom} y2={painBottom} />
-    <text className="course-text" x={right} y={painTop - 3} textAnchor="end">
+    <text className="course-text" x={left - 8} y={painTop + 4} textAnchor="end">
       10
     </text>
-    <text className="course-text" x={right} y={painBottom - 3} textAnchor="end">
+    <text className="course-text" x={left - 8} y={painBottom + 4} textAnchor="end">
       0
     </text>
     {course.mornings.map(({ joint, points }, place) =>

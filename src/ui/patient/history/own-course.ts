@@ -10,7 +10,7 @@ export interface Point {
 export interface OwnCourse {
   readonly since: string;
   readonly sessions: number;
-  /** The exercise done most often; its weight, or its repetitions where there is none. */
+  /** The exercise with a weight done most often, or without one the exercise done most often, by its repetitions. */
   readonly work: {
     readonly title: string;
     readonly of: 'load' | 'repetitions';
@@ -45,10 +45,15 @@ const workOf = (days: readonly HistoryDay[]): OwnCourse['work'] => {
   const all = done(days);
   const counts = new Map<string, number>();
   for (const { exercise } of all) counts.set(exercise.title, (counts.get(exercise.title) ?? 0) + 1);
-  const title = [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
+  const loaded = new Set(
+    all.flatMap(({ exercise }) => ((highestLoad(exercise) ?? 0) > 0 ? [exercise.title] : [])),
+  );
+  const title = [...counts].sort(
+    (a, b) => Number(loaded.has(b[0])) - Number(loaded.has(a[0])) || b[1] - a[1],
+  )[0]?.[0];
   if (title === undefined) return null;
   const mine = all.filter(({ exercise }) => exercise.title === title);
-  const isLoaded = mine.some(({ exercise }) => (highestLoad(exercise) ?? 0) > 0);
+  const isLoaded = loaded.has(title);
   const read = isLoaded ? highestLoad : allRepetitions;
   const points = mine.flatMap(({ day, exercise }) => {
     const value = read(exercise);

@@ -28,6 +28,8 @@ export interface TodayPageProps {
   readonly onTwoHours: () => void;
   /** What waits on this phone; stands under the start. */
   readonly children?: ReactNode;
+  /** Stands before everything that can be begun. */
+  readonly notice?: ReactNode;
   /** Settings and the like, at the foot. */
   readonly foot?: ReactNode;
 }
@@ -150,6 +152,7 @@ export const TodayPage = (props: TodayPageProps) => {
         <p className="soft">{say('today.given-on', { day: dayText(view.givenOn) })}</p>
       ) : null}
       <Contact view={view} />
+      {props.notice}
       <Morning {...props} />
       <TwoHours {...props} />
       <Start {...props} />
