@@ -6,6 +6,7 @@ import { occlusionChoices } from '#core/occlusion/choices.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { programmeChoices } from '#core/programme/choices.ts';
 import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { reviewChoices } from '#core/review/choices.ts';
 import { screeningChoices } from '#core/screening/choices.ts';
 import { strengthChoices } from '#core/strength/choices.ts';
 import { variationChoices } from '#core/variation/choices.ts';
@@ -26,6 +27,7 @@ export const choiceAreas: readonly ChoiceArea[] = [
   { id: 'nutrition', title: 'Nutrition', choices: nutritionChoices },
   { id: 'programme', title: 'The patient’s day and week', choices: programmeChoices },
   { id: 'worklist', title: 'Worklist', choices: worklistChoices },
+  { id: 'review', title: 'Review', choices: reviewChoices },
   { id: 'record-keeping', title: 'Records and access', choices: recordKeepingChoices },
 ];
 

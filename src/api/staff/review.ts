@@ -9,6 +9,7 @@ import {
   responseFields,
 } from '#core/model/staff-fields.ts';
 import { freezeBaseline } from '#data/baselines.ts';
+import { choicesOf } from '#data/choices.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';
 import { respond, responsesOf } from '#data/decision-responses.ts';
 import { decisionById, decisionsOf, proposalsOf } from '#data/decisions.ts';
@@ -38,6 +39,7 @@ export const reviewRouter = router({
         responses: await responsesOf(access, patient.id),
         proposals: await proposalsOf(access, patient.id),
         messages: await messagesOf(access, patient.id),
+        choices: await choicesOf(access),
       };
     }),
 

@@ -1,5 +1,5 @@
-/** What no source fixes in the review picture. Nothing here is read by the engine. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+/** What no source fixes in the review. Nothing here is read by the engine. */
+import { type ChoiceValues, type ClinicChoice, defaultsOf } from '../clinic-choice.ts';
 
 export const reviewChoices = [
   {
@@ -12,7 +12,45 @@ export const reviewChoices = [
     default: 8,
     why: 'A week without a session is a gap a reader must see; a shorter limit breaks the line at every rest.',
   },
+  {
+    id: 'review-trend-mornings',
+    title: 'Fewest mornings for a trend in the review',
+    unit: '{value}',
+    min: 10,
+    max: 60,
+    whole: true,
+    default: 14,
+    why: 'Over less than two weeks a slope follows two or three days and says little.',
+  },
+  {
+    id: 'review-phase-mornings',
+    title: 'Fewest mornings on each side of a new dose for their overlap',
+    unit: '{value}',
+    min: 3,
+    max: 28,
+    whole: true,
+    default: 5,
+    why: 'With fewer, one bad morning moves the share by a fifth or more.',
+  },
+  {
+    id: 'review-few-pairs',
+    title: 'Pairs under which an association is said to rest on few',
+    unit: '{pair}',
+    min: 28,
+    max: 365,
+    whole: true,
+    default: 60,
+    why: 'Around two months of days; below it a handful of days moves the figure visibly.',
+  },
 ] as const satisfies readonly ClinicChoice[];
+
+export type ReviewChoiceId = (typeof reviewChoices)[number]['id'];
+
+const defaults: ChoiceValues = defaultsOf(reviewChoices);
+
+/** A number of the review as the clinic has it. */
+export const reviewChoiceOf = (values: ChoiceValues | undefined, id: ReviewChoiceId): number =>
+  values?.[id] ?? defaults[id]!;
 
 /** Lengths of time offered for the picture, from two weeks to three years. */
 export const reviewWindows = [

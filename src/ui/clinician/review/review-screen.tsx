@@ -4,6 +4,7 @@ import type { Day } from '#core/day.ts';
 import { proposeBaseline } from '#core/engine/propose-baseline.ts';
 import type { Joint } from '#core/joints.ts';
 import { settledDecisions } from '#core/review/decision-gates.ts';
+import { findingsOf } from '#core/review/findings/all.ts';
 import { pictureOf } from '#core/review/picture.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
 import { type ReviewSeries, reviewSeries } from '#core/review/series.ts';
@@ -16,6 +17,7 @@ import { doseTitle } from '../dose-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ChoiceLinks } from './choice-links.tsx';
 import { type DecisionContext, DecisionView } from './decision-view.tsx';
+import { FindingsView } from './findings-view.tsx';
 import { FreezeForm } from './freeze-form.tsx';
 import { MessageForm } from './message-form.tsx';
 import type { ReviewChoice } from './review-choice.ts';
@@ -144,6 +146,7 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     measure: choice.measure,
     since: review.since,
     today: review.day,
+    choices: review.choices,
   });
 
 export const ReviewScreen = (props: ReviewProps) => {
@@ -155,11 +158,13 @@ export const ReviewScreen = (props: ReviewProps) => {
       </p>
     );
   }
+  const series = seriesFor(props, choice.joint);
   const title = `${choice.version ? doseTitle(choice.version.dose) : 'No exercise'}, and the ${jointInWords(choice.joint)}`;
   return (
     <div className="stack-wide">
       <ChoiceLinks patientId={patient.id} choice={choice} />
-      <Seen series={seriesFor(props, choice.joint)} title={title} />
+      <Seen series={series} title={title} />
+      <FindingsView findings={findingsOf(series, props.review.record, props.review.choices)} />
       <Decisions
         decisions={props.review.decisions}
         joint={choice.joint}

@@ -1,0 +1,111 @@
+/**
+ * The engine's sum chart over the frozen usual pain, told with how often such a chart errs. The same
+ * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
+ */
+import type { ChoiceValues } from '../../clinic-choice.ts';
+import { engineChoiceValues } from '../../engine/choices.ts';
+import type { Baseline } from '../../model/record.ts';
+import { cusumChartRow } from '../../series/cusum-chart.ts';
+import { diaryFalseAlarmsRow } from '../../series/diary-false-alarms.ts';
+import { counted, dayInWords, figure, jointInWords } from '../plain-words.ts';
+import type { ReviewSeries } from '../series.ts';
+import { painMornings } from './daily.ts';
+import { type Finding, type Working, wholePercent, worked } from './finding.ts';
+
+/** As the engine has them: an allowance of half a deviation, and a deviation of at least one point. */
+const allowanceInSigma = 0.5;
+const leastDeviation = 1;
+/** A chart is looked at for a year at most. */
+const mostMornings = 365;
+
+const titled = (sentences: readonly string[], workings: readonly Working[] = []): Finding => ({
+  id: 'control-chart',
+  title: 'Control chart on the frozen usual pain',
+  sentences,
+  workings,
+});
+
+/** Rates are computed for intervals of 4 and 5 deviations, and for baselines of 14 and 28 mornings. */
+const falseAlarms = (
+  interval: number,
+  values: number,
+  inflation: number,
+): Pick<Finding, 'sentences' | 'workings'> => {
+  if (interval !== 4 && interval !== 5)
+    return {
+      sentences: [
+        `How often a chart with an interval of ${figure(interval)} deviations errs is not computed.`,
+      ],
+      workings: [],
+    };
+  const baselineDays = values >= 28 ? '28' : '14';
+  const apart = worked(diaryFalseAlarmsRow, { baselineDays, dayToDayCorrelation: '0' });
+  const alike = worked(diaryFalseAlarmsRow, { baselineDays, dayToDayCorrelation: '0.5' });
+  if (!apart.outcome.ok || !alike.outcome.ok) return { sentences: [], workings: [] };
+  const [least, most] = [apart.outcome.result, alike.outcome.result];
+  const within = (days: 28 | 60): string => {
+    const name = `falseH${interval}Within${days}Days` as const;
+    return `${wholePercent(least[name])} to ${wholePercent(most[name])} within ${days} days`;
+  };
+  const widened =
+    inflation === 1
+      ? ''
+      : ` Here the scatter is widened by ${figure(inflation)}, for which no rate is computed; it should err less often.`;
+  return {
+    sentences: [
+      `False alarms: on invented diaries of unchanged pain such a chart, set from ${baselineDays} mornings, alarmed in ${within(28)} and ${within(60)}; the more neighbouring days are alike, the more often.${widened}`,
+    ],
+    workings: [apart.working, alike.working],
+  };
+};
+
+const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceValues): Finding => {
+  const numbers = engineChoiceValues(choices);
+  const spread = baseline.morningSpread!;
+  const sigma = Math.max(leastDeviation, spread.standardDeviation) * numbers['signal-inflation'];
+  const mornings = painMornings(series)
+    .filter((one) => one.day > baseline.frozenOn)
+    .slice(0, mostMornings);
+  const frozen = `Frozen on ${dayInWords(baseline.frozenOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
+  if (mornings.length === 0) return titled([frozen, 'No morning since then has an answer.']);
+  const { working, outcome } = worked(cusumChartRow, {
+    values: mornings.map((one) => one.pain),
+    target: baseline.usualPain!,
+    sigma,
+    allowance: allowanceInSigma * sigma,
+    decisionInterval: numbers['signal-interval'] * sigma,
+  });
+  if (!outcome.ok) return titled(['Not worked out.']);
+  const { high, highAlarms } = outcome.result;
+  const first = highAlarms[0];
+  const limit = figure(numbers['signal-interval'] * sigma);
+  const stand = `Over ${counted(mornings.length, 'morning')} the sum over usual pain stands at ${figure(high.at(-1)!)}; it signals over ${limit}.`;
+  const signal =
+    first === undefined
+      ? 'It has not signalled.'
+      : `It first signalled on ${dayInWords(mornings[first - 1]!.day, series.today)}, and a signal stays until new values are frozen.`;
+  const errs = falseAlarms(numbers['signal-interval'], spread.values, numbers['signal-inflation']);
+  return titled([frozen, `${stand} ${signal}`, ...errs.sentences], [working, ...errs.workings]);
+};
+
+export const controlChartFinding = (
+  series: ReviewSeries,
+  baselines: readonly Baseline[],
+  choices?: ChoiceValues,
+): Finding => {
+  const joint = jointInWords(series.joint);
+  const baseline = baselines.findLast((row) => row.joint === series.joint && row.frozenOn <= series.today);
+  if (!baseline || baseline.usualPain === null)
+    return titled([`Not drawn: no usual pain is frozen for the ${joint}.`]);
+  const least = engineChoiceValues(choices)['signal-least-values'];
+  const values = baseline.morningSpread?.values ?? 0;
+  if (values < least)
+    return titled([
+      `Not drawn: the usual pain was frozen from ${counted(values, 'quiet morning')}; ${least} are needed.`,
+    ]);
+  if (baseline.frozenOn < series.since)
+    return titled([
+      `Not drawn: the usual pain was frozen on ${dayInWords(baseline.frozenOn, series.today)}, before the time shown. Choose a longer time.`,
+    ]);
+  return chartOver(series, baseline, choices);
+};

@@ -1,0 +1,51 @@
+/** What the series says beyond the picture: plain sentences with figures, each with its source and working. */
+import type { Finding } from '#core/review/findings/finding.ts';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { CitationNote } from '../support-note.tsx';
+
+const rowsOf = ({ workings }: Pick<Finding, 'workings'>) => [
+  ...new Map(workings.map(({ calculation }) => [calculation.id, calculation])).values(),
+];
+
+/** The rows of the registry behind the sentences, with where their figures come from. */
+export const Sources = ({ workings }: Pick<Finding, 'workings'>) => (
+  <ul className="plain-list stack-close">
+    {rowsOf({ workings }).map((row) => (
+      <li key={row.id}>
+        <a href={`/calculations/${row.id}`}>{row.title}</a>
+        {row.citations.map((citation) => (
+          <CitationNote key={`${citation.source} ${citation.locator}`} citation={citation} />
+        ))}
+      </li>
+    ))}
+  </ul>
+);
+
+const FindingView = ({ finding }: { readonly finding: Finding }) => (
+  <div className="stack-close keep-together">
+    <h3>{finding.title}</h3>
+    <ul className="review-words">
+      {finding.sentences.map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+    </ul>
+    {finding.workings.length > 0 ? (
+      <Disclosure summary="Calculation and source">
+        <Sources workings={finding.workings} />
+      </Disclosure>
+    ) : null}
+  </div>
+);
+
+export const FindingsView = ({ findings }: { readonly findings: readonly Finding[] }) => (
+  <section className="stack">
+    <h2>Reading the series</h2>
+    <p className="soft">
+      Worked out from the time, the joint and the exercise chosen above. It describes; it does not predict,
+      and no decision rests on it.
+    </p>
+    {findings.map((finding) => (
+      <FindingView key={finding.id} finding={finding} />
+    ))}
+  </section>
+);
