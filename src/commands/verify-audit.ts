@@ -8,7 +8,7 @@ import path from 'node:path';
 import { type Heads, headsFileOf, readHeads } from '#data/audit-heads.ts';
 import { clinicIds } from '#data/people.ts';
 import { openStore, type Store } from '#data/store/store.ts';
-import { verifyChain } from '#data/verify-chain.ts';
+import { type Verdict, verifyChain } from '#data/verify-chain.ts';
 import { keyFrom } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
@@ -27,17 +27,33 @@ const namedHeads = (args: readonly string[]): string | null => {
   return neededFile(file, 'The file of heads');
 };
 
+/** A long chain says how far it is, where a person sees it and a program that reads the result does not. */
+const progress = (clinicId: string) => {
+  let said = 0;
+  return (sequence: number): void => {
+    if (sequence - said < 100_000) return;
+    said = sequence;
+    process.stderr.write(`clinic ${clinicId}: ${sequence} rows …\n`);
+  };
+};
+
+const archiveInWords = ({ archived, away }: Verdict & { ok: true }): string => {
+  if (archived === 0) return '';
+  const there = archived - away > 0 ? ` and ${archived - away} archived rows` : '';
+  return `${there}${away > 0 ? `; ${away} archived rows are not at hand` : ''}`;
+};
+
 const verifyClinic = async (
   store: Store,
   key: Uint8Array,
   clinicId: string,
   { heads }: Heads & { ok: true },
 ): Promise<boolean> => {
-  const verdict = await verifyChain(store, key, clinicId, heads);
+  const verdict = await verifyChain(store, key, clinicId, heads, progress(clinicId));
   const count = heads.filter((head) => head.clinicId === clinicId).length;
   const compared = count > 0 ? `${count} kept heads agree` : 'no head was kept, so a cut end would not show';
   const said = verdict.ok
-    ? `${verdict.rows} rows hold; ${compared}`
+    ? `${verdict.rows} rows hold${archiveInWords(verdict)}; ${compared}`
     : `row ${verdict.sequence}: ${verdict.finding}`;
   console.log(`clinic ${clinicId}: ${said}`);
   return verdict.ok;

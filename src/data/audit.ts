@@ -4,6 +4,7 @@ import { desc } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { audit } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
+import { heldBy } from './store/held.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofClinic, prepared } from './store/prepared.ts';
 import type { Store } from './store/store.ts';
@@ -80,13 +81,7 @@ interface Queue {
   timer: NodeJS.Timeout | null;
 }
 
-/** On the store itself: the server's start and its routes are bundled apart, and both must see one queue. */
-const mark = Symbol.for('loadgate.audit-queue');
-
-const queueOf = (store: Store & { [mark]?: Queue }): Queue => {
-  store[mark] ??= { pending: [], timer: null };
-  return store[mark];
-};
+const queueOf = heldBy('audit-queue', (): Queue => ({ pending: [], timer: null }));
 
 /** Writes all queued read rows of a store in one transaction. */
 export const flushReads = async (store: Store): Promise<number> => {

@@ -1,11 +1,10 @@
 /** Who opened a record, for the patient: one line a person and day, from the audit chain. */
 import { and, desc, eq, gte, inArray, ne } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { choiceValue } from './choices.ts';
+import { auditKeptSince } from './audit-archive.ts';
 import { dayAt } from './civil-time.ts';
-import { audit, authUser, clinic } from './schema/schema.ts';
+import { audit, authUser, clinic, emergencyOpening } from './schema/schema.ts';
 
 export interface OpeningLine {
   readonly day: Day;
@@ -14,8 +13,8 @@ export interface OpeningLine {
   readonly lastAt: number;
   readonly reads: number;
   readonly writes: number;
-  /** Opened from outside the care team, with a reason. */
-  readonly withReason: boolean;
+  /** What was written on opening from outside the care team; empty for who belongs to it. */
+  readonly reasons: readonly string[];
 }
 
 interface Seen {
@@ -23,6 +22,7 @@ interface Seen {
   readonly actorId: string;
   readonly act: string;
   readonly subject: string;
+  readonly subjectId: string | null;
 }
 
 /** Newest first; a person's own openings are left out. */
@@ -30,22 +30,40 @@ export const groupOpenings = (
   rows: readonly Seen[],
   zone: string,
   names: ReadonlyMap<string, string>,
+  reasons: ReadonlyMap<string, string>,
 ): readonly OpeningLine[] => {
   const lines = new Map<string, OpeningLine>();
   for (const row of rows) {
     const day = dayAt(row.at, zone);
     const known = lines.get(`${day} ${row.actorId}`);
     const isWrite = row.act === 'write';
+    const reason = row.subject === 'emergency-opening' ? reasons.get(row.subjectId ?? '') : undefined;
     lines.set(`${day} ${row.actorId}`, {
       day,
       name: names.get(row.actorId) ?? null,
       lastAt: Math.max(known?.lastAt ?? 0, row.at),
       reads: (known?.reads ?? 0) + (isWrite ? 0 : 1),
       writes: (known?.writes ?? 0) + (isWrite ? 1 : 0),
-      withReason: (known?.withReason ?? false) || row.subject === 'emergency-opening',
+      reasons: [...(known?.reasons ?? []), ...(reason === undefined ? [] : [reason])],
     });
   }
   return [...lines.values()].sort((a, b) => b.lastAt - a.lastAt);
+};
+
+const namesOfUsers = async (access: Access): Promise<ReadonlyMap<string, string>> => {
+  const users = await access.store.read
+    .select({ id: authUser.id, name: authUser.name })
+    .from(authUser)
+    .where(eq(authUser.clinicId, access.clinicId));
+  return new Map(users.map((user) => [user.id, user.name]));
+};
+
+const reasonsOf = async (access: Access, patientId: string): Promise<ReadonlyMap<string, string>> => {
+  const rows = await access.store.read
+    .select({ id: emergencyOpening.id, reason: emergencyOpening.reason })
+    .from(emergencyOpening)
+    .where(and(eq(emergencyOpening.clinicId, access.clinicId), eq(emergencyOpening.patientId, patientId)));
+  return new Map(rows.map((row) => [row.id, row.reason]));
 };
 
 /** `ownId` is the patient's own sign-in, whose openings are not news to them. */
@@ -54,10 +72,15 @@ export const recordOpenings = async (
   patientId: string,
   ownId: string,
 ): Promise<readonly OpeningLine[]> => {
-  const years = await choiceValue(access, recordKeepingChoices, 'audit-retention-years');
-  const since = access.now - years * 365.25 * 86_400_000;
+  const since = await auditKeptSince(access);
   const rows = await access.store.read
-    .select({ at: audit.at, actorId: audit.actorId, act: audit.act, subject: audit.subject })
+    .select({
+      at: audit.at,
+      actorId: audit.actorId,
+      act: audit.act,
+      subject: audit.subject,
+      subjectId: audit.subjectId,
+    })
     .from(audit)
     .where(
       and(
@@ -74,9 +97,10 @@ export const recordOpenings = async (
     .select({ zone: clinic.zone })
     .from(clinic)
     .where(eq(clinic.id, access.clinicId));
-  const users = await access.store.read
-    .select({ id: authUser.id, name: authUser.name })
-    .from(authUser)
-    .where(eq(authUser.clinicId, access.clinicId));
-  return groupOpenings(rows, own?.zone ?? 'UTC', new Map(users.map((user) => [user.id, user.name])));
+  return groupOpenings(
+    rows,
+    own?.zone ?? 'UTC',
+    await namesOfUsers(access),
+    await reasonsOf(access, patientId),
+  );
 };

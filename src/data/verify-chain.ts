@@ -1,11 +1,17 @@
-/** Checks an audit chain from its first row to its last, and against heads kept outside the file. */
-import { and, asc, desc, eq, gt } from 'drizzle-orm';
+/**
+ * Checks an audit chain from its first row to its last, and against heads kept outside the file. Where
+ * old rows were moved to a file, the notes of it are checked, and the moved rows as well when they are
+ * still at hand.
+ */
+import { and, asc, desc, eq, gt, min } from 'drizzle-orm';
 import { type AuditRow, chainRoot, sealOf } from './audit.ts';
+import { archivedRows, firstNote, noteSealOf, type Segment, segmentsOf } from './audit-archive.ts';
 import { audit } from './schema/schema.ts';
 import type { Store } from './store/store.ts';
 
+/** `rows` are those in the database; `archived` were moved to files, of which `away` are not at hand. */
 export type Verdict =
-  | { readonly ok: true; readonly rows: number }
+  | { readonly ok: true; readonly rows: number; readonly archived: number; readonly away: number }
   | { readonly ok: false; readonly sequence: number; readonly finding: string };
 
 /** The last row of a chain as it stood at some instant. */
@@ -42,33 +48,108 @@ const findingOf = (
   return null;
 };
 
-/** Walks a clinic's chain and names the first row that does not hold. */
+const firstRow = async (store: Store, clinicId: string): Promise<number | null> => {
+  const [row] = await store.read
+    .select({ sequence: min(audit.sequence) })
+    .from(audit)
+    .where(eq(audit.clinicId, clinicId));
+  return row?.sequence ?? null;
+};
+
+/** Where a walk along a chain stands. */
+interface Place {
+  previous: string;
+  expected: number;
+}
+
+type Broken = Extract<Verdict, { ok: false }>;
+
+interface Ground {
+  readonly key: Uint8Array;
+  readonly kept: ReadonlyMap<number, string>;
+}
+
+const walk = (ground: Ground, rows: readonly AuditRow[], place: Place): Broken | null => {
+  for (const row of rows) {
+    const { expected, previous } = place;
+    const finding = findingOf(ground.key, row, expected, previous, ground.kept.get(expected));
+    if (finding) return { ok: false, sequence: expected, finding };
+    place.previous = row.seal;
+    place.expected = expected + 1;
+  }
+  return null;
+};
+
+/** One moved stretch: its note, then its rows when their file is there. Answers how many are not. */
+const walkSegment = (
+  ground: Ground,
+  file: string,
+  segment: Segment,
+  previousNote: string,
+  place: Place,
+): Broken | number => {
+  const { seal, ...note } = segment;
+  const end = segment.lastSequence;
+  const broken = (finding: string): Broken => ({ ok: false, sequence: place.expected, finding });
+  if (noteSealOf(ground.key, note, previousNote) !== seal) {
+    return broken(`Rows up to ${end} are gone, and the note that they were archived is not ours.`);
+  }
+  const count = end - place.expected + 1;
+  const rows = archivedRows(file, segment);
+  const found = rows ? walk(ground, rows, place) : null;
+  if (found) return found;
+  if (rows && place.expected !== end + 1) return broken('A row is missing from the archive.');
+  const head = ground.kept.get(end);
+  const isOther = (rows && place.previous !== segment.lastSeal) || (head && head !== segment.lastSeal);
+  if (isOther) return broken(`The archive does not end in the row that was noted as ${end}.`);
+  place.previous = segment.lastSeal;
+  place.expected = end + 1;
+  return rows ? 0 : count;
+};
+
+const walkArchive = async (ground: Ground, store: Store, clinicId: string, place: Place) => {
+  let away = 0;
+  let previousNote = firstNote;
+  for (const segment of await segmentsOf(store, clinicId)) {
+    const answer = walkSegment(ground, store.file, segment, previousNote, place);
+    if (typeof answer !== 'number') return answer;
+    away += answer;
+    previousNote = segment.seal;
+  }
+  return away;
+};
+
+/** Walks a clinic's chain and names the first row that does not hold. `onRows` is told how far it is. */
 export const verifyChain = async (
   store: Store,
   key: Uint8Array,
   clinicId: string,
   heads: readonly ChainHead[] = [],
+  onRows: (sequence: number) => void = () => undefined,
 ): Promise<Verdict> => {
-  const kept = new Map(
-    heads.filter((head) => head.clinicId === clinicId).map((head) => [head.sequence, head.seal]),
-  );
-  const furthest = Math.max(0, ...kept.keys());
-  let previous = chainRoot;
-  let expected = 1;
-  for (;;) {
-    const page = await pageAfter(store, clinicId, expected - 1);
-    for (const row of page) {
-      const finding = findingOf(key, row, expected, previous, kept.get(expected));
-      if (finding) return { ok: false, sequence: expected, finding };
-      previous = row.seal;
-      expected += 1;
-    }
-    if (page.length === pageSize) continue;
-    const rows = expected - 1;
-    if (rows >= furthest) return { ok: true, rows };
-    const finding = `The chain ends before it, but the head of row ${furthest} was kept: the end was cut off.`;
-    return { ok: false, sequence: expected, finding };
+  const own = heads.filter((head) => head.clinicId === clinicId);
+  const kept = new Map(own.map((head) => [head.sequence, head.seal]));
+  const ground = { key, kept };
+  const place: Place = { previous: chainRoot, expected: 1 };
+  const away = await walkArchive(ground, store, clinicId, place);
+  if (typeof away !== 'number') return away;
+  const archived = place.expected - 1;
+  const back = await firstRow(store, clinicId);
+  if (back !== null && back <= archived) {
+    return { ok: false, sequence: back, finding: 'A row stands here that was archived, or never was.' };
   }
+  for (;;) {
+    const page = await pageAfter(store, clinicId, place.expected - 1);
+    const broken = walk(ground, page, place);
+    if (broken) return broken;
+    onRows(place.expected - 1);
+    if (page.length < pageSize) break;
+  }
+  const last = place.expected - 1;
+  const furthest = own.reduce((most, head) => Math.max(most, head.sequence), 0);
+  if (last >= furthest) return { ok: true, rows: last - archived, archived, away };
+  const finding = `The chain ends before it, but the head of row ${furthest} was kept: the end was cut off.`;
+  return { ok: false, sequence: place.expected, finding };
 };
 
 /** The last row of a chain, for heads kept outside the file. */

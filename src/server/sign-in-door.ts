@@ -4,7 +4,9 @@
  */
 import { parseCookies } from 'better-auth/cookies';
 import { accountByEmail, challengedUser } from '#data/auth-database.ts';
+import { flushTries, keptTries } from '#data/kept-tries.ts';
 import { requiresTwoFactor } from '#data/staff.ts';
+import { heldBy } from '#data/store/held.ts';
 import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { networkOf } from './network.ts';
@@ -34,9 +36,13 @@ export const openEndpoints: readonly string[] = Object.keys(endpoints);
 const base = '/api/auth';
 const mostBytes = 4096;
 
-const signIns = guardSignIns();
-const codes = guardCodes();
-const usedCodes = rememberCodes();
+/** What was tried before, read from the file when it is asked for first. */
+const guards = heldBy('sign-in-guards', (store, key: Uint8Array) => {
+  const keep = (kind: string) => keptTries(store, key, kind);
+  return { signIns: guardSignIns(keep), codes: guardCodes(keep), used: rememberCodes(keep('used-code')) };
+});
+
+const guardsOf = (at: Runtime) => guards(at.store, at.keys.audit);
 
 const tooOften = (seconds: number) =>
   refusal(429, 'too-often', `Too many tries. Wait ${seconds} seconds, then try again.`, {
@@ -88,9 +94,11 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
     knownMark: knownMark(at.keys.signIn, cookie, email),
   };
   const now = Date.now();
+  const { signIns } = guardsOf(at);
   const wait = signIns.wait(attempt, now);
   if (wait > 0) return tooOften(wait);
   signIns.wrong(attempt, now);
+  await flushTries(at.store, now);
   const answer = await ask(at, request, fields);
   if (!answer.ok) {
     const account = await accountByEmail(at.store, email);
@@ -99,6 +107,7 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
     return refusal(401, 'wrong', 'That address and passphrase do not belong together.');
   }
   signIns.right(attempt);
+  await flushTries(at.store, now);
   const headers = new Headers(answer.headers);
   headers.append('set-cookie', `${name}=${withKnown(at.keys.signIn, cookie, email)}; ${attributes}`);
   await auditAnswer(at, '/sign-in/email', answer, await accountByEmail(at.store, email));
@@ -107,11 +116,16 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
 
 const acceptCode = async (at: Runtime, request: Request, fields: Record<string, string>) => {
   const network = networkOf(request.headers);
-  const wait = codes.wait(network, Date.now());
+  const { codes } = guardsOf(at);
+  const now = Date.now();
+  const wait = codes.wait(network, now);
   if (wait > 0) return tooOften(wait);
-  codes.wrong(network, Date.now());
+  codes.wrong(network, now);
+  await flushTries(at.store, now);
   const answer = await ask(at, request, fields);
-  if (answer.ok) codes.right(network);
+  if (!answer.ok) return answer;
+  codes.right(network);
+  await flushTries(at.store, now);
   return answer;
 };
 
@@ -132,9 +146,15 @@ const verifyCode = async (
   const challenge = cookieIn(request.headers, `${cookieStart(at)}${cookiePrefix}.two_factor`) ?? '';
   const identifier = challenge.slice(0, Math.max(0, challenge.lastIndexOf('.')));
   const userId = signedIn ?? (await challengedUser(at.store, identifier));
-  if (userId && !usedCodes.take(userId, code, Date.now())) return codeRefused();
+  const { used } = guardsOf(at);
+  const now = Date.now();
+  if (userId && !used.take(userId, code, now)) return codeRefused();
+  await flushTries(at.store, now);
   const answer = await ask(at, request, { code });
-  if (userId && !answer.ok) usedCodes.giveBack(userId, code);
+  if (userId && !answer.ok) {
+    used.giveBack(userId, code);
+    await flushTries(at.store, now);
+  }
   return answer;
 };
 

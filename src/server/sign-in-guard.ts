@@ -4,6 +4,7 @@
  * asks of this machine in all.
  */
 import { countTries, type Tries } from '#api/tries.ts';
+import { type KeptTries, keptNowhere } from '#data/kept-tries.ts';
 import { countMinutes } from './rate.ts';
 
 export interface SignInAttempt {
@@ -23,10 +24,18 @@ export interface SignInGuard {
 /** Passphrases a minute that one network of strangers may have checked: each costs a fifth of a second of a core. */
 const strangersAMinute = 30;
 
-export const guardSignIns = (): SignInGuard => {
-  const byBrowser: Tries = countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 300 });
-  const byNetwork: Tries = countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 });
-  const byAccount: Tries = countTries({ free: 50, firstWaitSeconds: 5, longestWaitSeconds: 60 });
+const browserRule = { free: 5, firstWaitSeconds: 15, longestWaitSeconds: 300 } as const;
+const networkRule = { free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 } as const;
+const accountRule = { free: 50, firstWaitSeconds: 5, longestWaitSeconds: 60 } as const;
+const codeRule = { free: 10, firstWaitSeconds: 5, longestWaitSeconds: 120 } as const;
+
+/** Where the tries of one kind are kept. */
+type Keep = (kind: string) => KeptTries;
+
+export const guardSignIns = (keep: Keep = () => keptNowhere): SignInGuard => {
+  const byBrowser: Tries = countTries(browserRule, keep('browser'));
+  const byNetwork: Tries = countTries(networkRule, keep('network'));
+  const byAccount: Tries = countTries(accountRule, keep('account'));
   const load = countMinutes(strangersAMinute);
   const account = ({ email }: SignInAttempt) => email.toLowerCase();
   const pair = (attempt: SignInAttempt) => `${account(attempt)} ${attempt.network}`;
@@ -57,4 +66,4 @@ export const guardSignIns = (): SignInGuard => {
 };
 
 /** Codes of invitations: few networks ever type one wrong more than some times. */
-export const guardCodes = (): Tries => countTries({ free: 10, firstWaitSeconds: 5, longestWaitSeconds: 120 });
+export const guardCodes = (keep: Keep = () => keptNowhere): Tries => countTries(codeRule, keep('invitation'));

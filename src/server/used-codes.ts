@@ -1,4 +1,8 @@
-/** One-time codes already taken: a code looked at over a shoulder opens nothing within its own minute. */
+/**
+ * One-time codes already taken: a code looked at over a shoulder opens nothing within its own minute,
+ * nor after a restart within it.
+ */
+import { type Count, type KeptTries, keptNowhere } from '#data/kept-tries.ts';
 
 /** A code is taken one step early and one late, so it lives for three steps of 30 seconds. */
 const livesFor = 90_000;
@@ -10,19 +14,22 @@ export interface UsedCodes {
   readonly giveBack: (userId: string, code: string) => void;
 }
 
-export const rememberCodes = (): UsedCodes => {
-  const used = new Map<string, number>();
-  const keyOf = (userId: string, code: string) => `${userId} ${code}`;
+export const rememberCodes = (kept: KeptTries = keptNowhere): UsedCodes => {
+  const used = new Map<string, Count>(kept.known());
+  const sealOf = (userId: string, code: string) => kept.sealOf(`${userId} ${code}`);
+  const forget = (seal: string) => {
+    if (used.delete(seal)) kept.note(seal, null);
+  };
   return {
     take: (userId, code, now) => {
-      for (const [key, at] of used) if (now - at >= livesFor) used.delete(key);
-      const key = keyOf(userId, code);
-      if (used.has(key)) return false;
-      used.set(key, now);
+      for (const [seal, { lastAt }] of used) if (now - lastAt >= livesFor) forget(seal);
+      const seal = sealOf(userId, code);
+      if (used.has(seal)) return false;
+      const count = { wrong: 1, lastAt: now };
+      used.set(seal, count);
+      kept.note(seal, count);
       return true;
     },
-    giveBack: (userId, code) => {
-      used.delete(keyOf(userId, code));
-    },
+    giveBack: (userId, code) => forget(sealOf(userId, code)),
   };
 };

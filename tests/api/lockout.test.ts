@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Store } from '#data/store/store.ts';
+import { openStore, type Store } from '#data/store/store.ts';
 import { guardCodes, guardSignIns } from '#server/sign-in-guard.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import { account, type Browser, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
@@ -129,5 +129,56 @@ describe('the same through the door', () => {
     for (let tried = 0; tried < 6; tried += 1)
       answers.push((await signIn(attacker, 'wrong guess no')).status);
     expect(answers.at(-1)).toBe(429);
+  });
+
+  /** The server ends and another begins on the same file. */
+  const restart = () => {
+    const { file } = store;
+    store.close();
+    store = openStore(file);
+    testRuntime(store, { DEMO: '1' });
+  };
+
+  it('a restart forgives nobody, and the desk still signs in at once', async () => {
+    const desk = browser('203.0.113.10');
+    expect((await signIn(desk)).status).toBe(200);
+    const attacker = browser('203.0.113.10');
+    for (let tried = 0; tried < 5; tried += 1) await signIn(attacker, 'wrong guess no');
+    restart();
+    expect((await signIn(attacker)).status).toBe(429);
+    expect((await signIn(desk)).status).toBe(200);
+    expect((await signIn(browser('203.0.113.11'))).status).toBe(200);
+  });
+
+  it('a try is in the file before the passphrase is looked at: a crash in between gives none for nothing', async () => {
+    const kept = () => store.reader.client.prepare('SELECT kind, wrong FROM sign_in_try ORDER BY kind').all();
+    const at = testRuntime(store, { DEMO: '1' });
+    let seen: unknown = null;
+    const handler = at.auth.handler;
+    at.auth.handler = (request) => {
+      seen = kept();
+      return handler(request);
+    };
+    await signIn(browser('203.0.113.12'), 'wrong guess no');
+    at.auth.handler = handler;
+    expect(seen).toEqual([
+      { kind: 'account', wrong: 1 },
+      { kind: 'network', wrong: 1 },
+    ]);
+  });
+
+  it('signing in rightly takes the own tries out of the file again', async () => {
+    const from = browser('203.0.113.13');
+    await signIn(from, 'wrong guess no');
+    await signIn(from);
+    const rows = store.reader.client.prepare('SELECT kind, wrong FROM sign_in_try').all();
+    expect(rows).toEqual([{ kind: 'account', wrong: 1 }]);
+  });
+
+  it('neither the address that was tried nor the network stands in the file', async () => {
+    await signIn(browser('203.0.113.14'), 'wrong guess no');
+    const rows = JSON.stringify(store.reader.client.prepare('SELECT * FROM sign_in_try').all());
+    expect(rows).toContain('"kind":"network"');
+    expect(rows).not.toMatch(/desk|test\.invalid|203\.0/);
   });
 });

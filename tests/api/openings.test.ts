@@ -129,9 +129,9 @@ describe('the patient sees who opened the record', () => {
         lastAt: colleague.now,
         reads: 2,
         writes: 0,
-        withReason: false,
+        reasons: [],
       },
-      { day: '2026-03-02', name: null, lastAt: clinician.now, reads: 1, writes: 1, withReason: false },
+      { day: '2026-03-02', name: null, lastAt: clinician.now, reads: 1, writes: 1, reasons: [] },
     ]);
     store.close();
   });
@@ -161,7 +161,7 @@ describe('a clinic that keeps records to care teams', () => {
     return { store, clinician, inside, outside, patientId };
   };
 
-  it('an opening with a reason holds for four hours, and the team is told by whom and why', async () => {
+  it('an opening with a reason holds for four hours, and the team and the patient are told by whom and why', async () => {
     const { store, inside, outside, patientId } = await setUp();
     const get = (access: typeof outside) => asClinician(access).staff.people.get({ patientId });
     await expect(get(outside)).rejects.toMatchObject({ problem: 'care-team' });
@@ -177,7 +177,7 @@ describe('a clinic that keeps records to care teams', () => {
     await flushReads(store);
     const { patient } = asPatient(accessOf(store, 'a', 'patient-user', until), patientId);
     const seen = (await patient.access.list()).lines.find((line) => line.name === 'outside');
-    expect(seen).toMatchObject({ withReason: true });
+    expect(seen).toMatchObject({ reasons: [reason] });
     store.close();
   });
 

@@ -3,7 +3,7 @@ import { createOTP } from '@better-auth/utils/otp';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { flushReads } from '#data/audit.ts';
 import { addStaff, setActive } from '#data/staff.ts';
-import type { Store } from '#data/store/store.ts';
+import { openStore, type Store } from '#data/store/store.ts';
 import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { openEndpoints } from '#server/sign-in-door.ts';
@@ -152,7 +152,7 @@ describe('one-time codes at sign-in', () => {
     );
   });
 
-  it('a code opens once: whoever saw it typed cannot use it again in its own minute', async () => {
+  it('a code opens once: whoever saw it typed cannot use it again in its own minute, nor after a restart within it', async () => {
     const first = newBrowser();
     await signIn(first, 'c@test.invalid');
     const { code } = await switchCodesOn(first);
@@ -168,6 +168,11 @@ describe('one-time codes at sign-in', () => {
     const next = await code();
     expect(await use(next)).toEqual([200, true]);
     expect(await use(`${next.slice(0, 3)} ${next.slice(3)}`)).toEqual([401, false]);
+    const { file } = store;
+    store.close();
+    store = openStore(file);
+    at = testRuntime(store, { DEMO: '1' });
+    expect(await use(next)).toEqual([401, false]);
   });
 
   it('a recovery code opens once', async () => {

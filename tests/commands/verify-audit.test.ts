@@ -76,12 +76,36 @@ describe('npm run verify-audit', () => {
     expect(run({}, ['--heads', './no-such-heads']).code).toBe(2);
   });
 
-  it('names the clinic and the row that was changed, and ends with 1', () => {
-    store.writer.client.exec('DROP TRIGGER audit_no_update');
-    store.writer.client.exec("UPDATE audit SET actor_id = 'x' WHERE clinic_id = 'a' AND sequence = 3");
+  const own = "clinic_id = 'a'";
+  it.each([
+    ['a row was changed', `UPDATE audit SET actor_id = 'x' WHERE ${own} AND sequence = 3`, 3],
+    ['a row was removed', `DELETE FROM audit WHERE ${own} AND sequence = 2`, 2],
+    ['the first row was removed', `DELETE FROM audit WHERE ${own} AND sequence = 1`, 1],
+    [
+      'a row was put in between and the rest moved down',
+      `UPDATE audit SET sequence = sequence + 101 WHERE ${own} AND sequence >= 4;
+       UPDATE audit SET sequence = sequence - 100 WHERE ${own} AND sequence > 100;
+       INSERT INTO audit SELECT clinic_id, 4, at, actor_id, act, subject, subject_id, patient_id, detail, seal, seal FROM audit WHERE ${own} AND sequence = 3`,
+      4,
+    ],
+    [
+      'a row was put at the end',
+      `INSERT INTO audit SELECT clinic_id, 7, at, actor_id, act, subject, subject_id, patient_id, detail, seal, seal FROM audit WHERE ${own} AND sequence = 6`,
+      7,
+    ],
+    [
+      'two rows changed places',
+      `UPDATE audit SET sequence = 99 WHERE ${own} AND sequence = 3;
+       UPDATE audit SET sequence = 3 WHERE ${own} AND sequence = 4;
+       UPDATE audit SET sequence = 4 WHERE ${own} AND sequence = 99`,
+      3,
+    ],
+  ])('%s: names the clinic and the first row that does not hold, and ends with 1', (_, statement, row) => {
+    store.writer.client.exec('DROP TRIGGER audit_no_update; DROP TRIGGER audit_no_delete');
+    store.writer.client.exec(statement);
     const { code, out } = run();
     expect(code).toBe(1);
-    expect(out).toContain('clinic a: row 3: ');
+    expect(out).toContain(`clinic a: row ${row}: `);
     expect(out).toContain('clinic b: 1 rows hold; ');
   });
 

@@ -24,8 +24,8 @@ describe('the audit chain of a clinic', () => {
 
   it('holds after ordinary work, one chain per clinic', async () => {
     expect([await verifyChain(store, auditKey, 'a'), await verifyChain(store, auditKey, 'b')]).toEqual([
-      { ok: true, rows: 6 },
-      { ok: true, rows: 1 },
+      { ok: true, rows: 6, archived: 0, away: 0 },
+      { ok: true, rows: 1, archived: 0, away: 0 },
     ]);
   });
 
@@ -64,7 +64,7 @@ describe('the audit chain of a clinic', () => {
     const kept = readHeads(headsFileOf(store.file), auditKey);
     expect(kept).toMatchObject({ ok: true, heads: [{ clinicId: 'a', sequence: 6, at: 1 }] });
     tamper(store, "DELETE FROM audit WHERE clinic_id = 'a' AND sequence > 4");
-    expect(await verifyChain(store, auditKey, 'a')).toEqual({ ok: true, rows: 4 });
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: true, rows: 4 });
     const heads = kept.ok ? kept.heads : [];
     expect(await verifyChain(store, auditKey, 'a', heads)).toMatchObject({
       ok: false,
@@ -110,7 +110,7 @@ describe('the audit chain of a clinic', () => {
     noteRead(access, { subject: 'patient-record', subjectId: 'p1', patientId: 'p1' });
     noteRead(access, { subject: 'worklist', detail: { count: 2 } });
     expect(await flushReads(store)).toBe(2);
-    expect(await verifyChain(store, auditKey, 'a')).toEqual({ ok: true, rows: 8 });
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: true, rows: 8 });
     const text = JSON.stringify(store.reader.client.prepare('SELECT * FROM audit').all());
     expect(['Person', '1958-06-01', 'osteoarthritis'].filter((value) => text.includes(value))).toEqual([]);
   });

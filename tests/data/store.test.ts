@@ -101,6 +101,7 @@ describe('the record is append-only', () => {
       .all() as { name: string; n: number }[];
     const held = [
       'audit',
+      'audit_segment',
       'baseline',
       'care_event',
       'care_limit',

@@ -1,14 +1,18 @@
 /** A person's own sign-in: what it is, where it is open, proving it again, changing the passphrase. */
 import { z } from 'zod';
+import { flushTries, keptTries } from '#data/kept-tries.ts';
 import { changePassphrase, passphraseHolds, passphraseLength } from '#data/passphrase.ts';
 import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
+import { heldBy } from '#data/store/held.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import { countTries } from '../tries.ts';
 import { personProcedure, router } from '../trpc.ts';
 
 /** Somebody at an open desk must not try passphrases at leisure. The key is the session, not the account. */
-const proofs = countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 });
+const proofsOf = heldBy('proofs', (store, key: Uint8Array) =>
+  countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 }, keptTries(store, key, 'proof')),
+);
 
 const requireRight = async (
   access: Parameters<typeof noteProof>[0],
@@ -16,15 +20,19 @@ const requireRight = async (
   typed: string,
   field: string,
 ): Promise<void> => {
-  const wait = proofs.wait(sessionId, Date.now());
+  const now = Date.now();
+  const proofs = proofsOf(access.store, access.auditKey);
+  const wait = proofs.wait(sessionId, now);
   if (wait > 0) throw new Problem('too-often', `Too many tries. Wait ${wait} seconds, then try again.`);
   // Counted first, so that many at once are still few.
-  proofs.wrong(sessionId, Date.now());
+  proofs.wrong(sessionId, now);
+  await flushTries(access.store, now);
   if (!(await passphraseHolds(access.store, access.actorId, typed))) {
     const reason = 'That is not your passphrase. Check it and type it again.';
     throw new Problem('refused', reason, { refusals: [{ field, code: 'inconsistent', reason }] });
   }
   proofs.right(sessionId);
+  await flushTries(access.store, now);
 };
 
 const typedPassphrase = z.string().min(1).max(passphraseLength.max);

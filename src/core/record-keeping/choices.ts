@@ -47,12 +47,12 @@ export const recordKeepingChoices: readonly ClinicChoice[] = [
   },
   {
     id: 'audit-retention-years',
-    title: 'Years for which it stays visible who opened a record',
+    title: 'Years for which it stays at hand who opened a record',
     unit: 'a',
     min: 1,
     max: 30,
     whole: true,
     default: 8,
-    why: 'As long as many clinics keep the record itself. Older lines are no longer shown; the sealed chain itself is not shortened.',
+    why: 'As long as many clinics keep the record itself. Older lines are no longer shown, and whoever runs the server can move them out of the database (archive-audit); nothing moves by itself.',
   },
 ];

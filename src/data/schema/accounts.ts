@@ -110,3 +110,18 @@ export const site = kit.table(
   },
   (t) => [kit.index('site_by_clinic').on(t.clinicId, t.name)],
 );
+
+/**
+ * Wrong tries at signing in, and codes used a moment ago, so that a restart forgives nobody. Whose
+ * they are stands here only as a seal: an address tried may belong to nobody, so no clinic is known.
+ */
+export const signInTry = kit.table(
+  'sign_in_try',
+  {
+    kind: kit.text('kind'),
+    keySeal: kit.text('key_seal'),
+    wrong: kit.whole('wrong'),
+    lastAt: kit.instant('last_at'),
+  },
+  (t) => [kit.key({ columns: [t.kind, t.keySeal] }), kit.check('sign_in_try_wrong', sql`${t.wrong} > 0`)],
+);

@@ -29,3 +29,24 @@ export const audit = kit.table(
     kit.check('audit_sequence', sql`${t.sequence} > 0`),
   ],
 );
+
+/**
+ * The oldest rows of a chain, moved to a file of their own when the clinic's years were over. What is
+ * left begins after `lastSequence` and follows `lastSeal`; the seal covers the note and the one before.
+ */
+export const auditSegment = kit.table(
+  'audit_segment',
+  {
+    clinicId: kit.id('clinic_id'),
+    lastSequence: kit.whole('last_sequence'),
+    lastSeal: kit.text('last_seal'),
+    /** Instant of the last row moved. */
+    lastAt: kit.instant('last_at'),
+    archivedAt: kit.instant('archived_at'),
+    seal: kit.text('seal'),
+  },
+  (t) => [
+    kit.key({ columns: [t.clinicId, t.lastSequence] }),
+    kit.check('audit_segment_sequence', sql`${t.lastSequence} > 0`),
+  ],
+);

@@ -14,7 +14,7 @@ export const OpenRecordForm = ({ patientId }: { readonly patientId: string }) =>
     event.preventDefault();
     if (reason.trim().length < 10) {
       return asking.say([
-        { field: 'reason', text: 'Write the reason in some words: the care team reads it.' },
+        { field: 'reason', text: 'Write the reason in some words: the care team and the patient read it.' },
       ]);
     }
     void asking.ask(
@@ -28,7 +28,7 @@ export const OpenRecordForm = ({ patientId }: { readonly patientId: string }) =>
       <LongTextField
         name="reason"
         label="Why you open it"
-        hint="The care team reads this with your name; the patient sees that it was opened."
+        hint="The care team and the patient read this with your name."
         maxLength={300}
         value={reason}
         error={asking.errorOf('reason')}

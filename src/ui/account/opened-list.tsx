@@ -10,7 +10,7 @@ export interface OpenedLine {
   readonly name: string | null;
   readonly reads: number;
   readonly writes: number;
-  readonly withReason: boolean;
+  readonly reasons: readonly string[];
 }
 
 /** "Looked 3 times, wrote once". */
@@ -35,7 +35,13 @@ export const OpenedList = ({ day, lines }: { readonly day: Day; readonly lines: 
         value: (
           <>
             {dayInWords(line.day, day)}. {didInWords(line)}.
-            {line.withReason ? <strong> {say('opened.with-reason')}.</strong> : null}
+            {line.reasons.length > 0 ? <strong> {say('opened.with-reason')}:</strong> : null}
+            {line.reasons.map((reason) => (
+              <span key={reason}>
+                {' '}
+                <q>{reason}</q>
+              </span>
+            ))}
           </>
         ),
       }))}

@@ -16,7 +16,10 @@ const OpenRecordPage = async ({ params }: Props) => {
     <AccountFrame person={person} current="/patients">
       <div className="stack-wide">
         <PageHeading caption="Patients">This record is kept to its care team</PageHeading>
-        <p>You can open it for some hours with a reason. The team is told on the worklist, with your name.</p>
+        <p>
+          You can open it for some hours with a reason. The team is told on the worklist, with your name; the
+          patient sees both beside who opened the record.
+        </p>
         <OpenRecordForm patientId={(await params).id} />
       </div>
     </AccountFrame>
