@@ -33,15 +33,19 @@ export const noteSealOf = (key: Uint8Array, note: Omit<Segment, 'seal'>, previou
     .digest('hex');
 };
 
+/** A copy made by an older release has no such table, and can be verified all the same. */
+const knowsSegments = (store: Store): boolean =>
+  store.reader.client.prepare("SELECT 1 FROM sqlite_master WHERE name = 'audit_segment'").get() !== undefined;
+
 /** Oldest first. */
-export const segmentsOf = (store: Store, clinicId: string): Promise<readonly Segment[]> =>
-  Promise.resolve(
-    store.read
-      .select()
-      .from(auditSegment)
-      .where(eq(auditSegment.clinicId, clinicId))
-      .orderBy(asc(auditSegment.lastSequence)),
-  );
+export const segmentsOf = async (store: Store, clinicId: string): Promise<readonly Segment[]> =>
+  knowsSegments(store)
+    ? store.read
+        .select()
+        .from(auditSegment)
+        .where(eq(auditSegment.clinicId, clinicId))
+        .orderBy(asc(auditSegment.lastSequence))
+    : [];
 
 export const archiveFileOf = (databaseFile: string, { clinicId, lastSequence }: Segment): string =>
   path.join(`${databaseFile}.audit-archive`, `${encodeURIComponent(clinicId)}-to-${lastSequence}.jsonl`);

@@ -71,6 +71,11 @@ describe('audit rows older than the clinic’s years', () => {
     expect(await archiveBefore(later, await auditKeptSince(at(clinician.now + year + 1)))).toBeNull();
   });
 
+  it('a copy made by a release that knew no archive can be verified as it is', async () => {
+    store.writer.client.exec('DROP TRIGGER audit_no_delete; DROP TABLE audit_segment');
+    expect(await verify()).toMatchObject({ ok: true, rows: 9, archived: 0 });
+  });
+
   it('other clinics of the file keep theirs', async () => {
     await archive();
     expect(await verifyChain(store, auditKey, 'b')).toMatchObject({ ok: true, rows: 1, archived: 0 });
