@@ -23,6 +23,7 @@ import { peopleRouter } from './staff/people.ts';
 import { phonesRouter } from './staff/phones.ts';
 import { preVisitsRouter } from './staff/pre-visits.ts';
 import { prescriptionsRouter } from './staff/prescriptions.ts';
+import { recordFileRouter } from './staff/record-file.ts';
 import { reviewRouter } from './staff/review.ts';
 import { rulesRouter } from './staff/rules.ts';
 import { screeningRouter } from './staff/screening.ts';
@@ -50,6 +51,7 @@ export const appRouter = router({
     visits: visitsRouter,
     handover: handoverRouter,
     papers: papersRouter,
+    recordFile: recordFileRouter,
     drafts: draftsRouter,
     templates: templatesRouter,
     calculations: calculationsRouter,

@@ -4,6 +4,7 @@ import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
 import { auditKeptSince } from './audit-archive.ts';
 import { dayAt } from './civil-time.ts';
+import { handedOn } from './record-files.ts';
 import { audit, authUser, clinic, emergencyOpening } from './schema/schema.ts';
 
 export interface OpeningLine {
@@ -15,7 +16,24 @@ export interface OpeningLine {
   readonly writes: number;
   /** What was written on opening from outside the care team; empty for who belongs to it. */
   readonly reasons: readonly string[];
+  /** To whom the record was handed on as a file. */
+  readonly handedTo: readonly string[];
 }
+
+/** What people wrote beside an opening, by the id of the row it stands in. */
+interface Written {
+  readonly reasons: ReadonlyMap<string, string>;
+  readonly handedTo: ReadonlyMap<string, string>;
+}
+
+const withText = (
+  known: readonly string[] | undefined,
+  texts: ReadonlyMap<string, string>,
+  { subjectId }: Seen,
+): readonly string[] => {
+  const text = texts.get(subjectId ?? '');
+  return text === undefined ? (known ?? []) : [...(known ?? []), text];
+};
 
 interface Seen {
   readonly at: number;
@@ -30,21 +48,21 @@ export const groupOpenings = (
   rows: readonly Seen[],
   zone: string,
   names: ReadonlyMap<string, string>,
-  reasons: ReadonlyMap<string, string>,
+  written: Written,
 ): readonly OpeningLine[] => {
   const lines = new Map<string, OpeningLine>();
   for (const row of rows) {
     const day = dayAt(row.at, zone);
     const known = lines.get(`${day} ${row.actorId}`);
     const isWrite = row.act === 'write';
-    const reason = row.subject === 'emergency-opening' ? reasons.get(row.subjectId ?? '') : undefined;
     lines.set(`${day} ${row.actorId}`, {
       day,
       name: names.get(row.actorId) ?? null,
       lastAt: Math.max(known?.lastAt ?? 0, row.at),
       reads: (known?.reads ?? 0) + (isWrite ? 0 : 1),
       writes: (known?.writes ?? 0) + (isWrite ? 1 : 0),
-      reasons: [...(known?.reasons ?? []), ...(reason === undefined ? [] : [reason])],
+      reasons: withText(known?.reasons, written.reasons, row),
+      handedTo: withText(known?.handedTo, written.handedTo, row),
     });
   }
   return [...lines.values()].sort((a, b) => b.lastAt - a.lastAt);
@@ -58,12 +76,16 @@ const namesOfUsers = async (access: Access): Promise<ReadonlyMap<string, string>
   return new Map(users.map((user) => [user.id, user.name]));
 };
 
-const reasonsOf = async (access: Access, patientId: string): Promise<ReadonlyMap<string, string>> => {
+const writtenOf = async (access: Access, patientId: string): Promise<Written> => {
   const rows = await access.store.read
     .select({ id: emergencyOpening.id, reason: emergencyOpening.reason })
     .from(emergencyOpening)
     .where(and(eq(emergencyOpening.clinicId, access.clinicId), eq(emergencyOpening.patientId, patientId)));
-  return new Map(rows.map((row) => [row.id, row.reason]));
+  const files = await handedOn(access, patientId);
+  return {
+    reasons: new Map(rows.map((row) => [row.id, row.reason])),
+    handedTo: new Map(files.map((file) => [file.id, file.handedTo])),
+  };
 };
 
 /** `ownId` is the patient's own sign-in, whose openings are not news to them. */
@@ -101,6 +123,6 @@ export const recordOpenings = async (
     rows,
     own?.zone ?? 'UTC',
     await namesOfUsers(access),
-    await reasonsOf(access, patientId),
+    await writtenOf(access, patientId),
   );
 };

@@ -144,6 +144,8 @@ const expected: Readonly<Record<string, Row>> = {
   'staff.prescriptions.sign': ofRecord,
   'staff.preVisits.confirm': ofRecord,
   'staff.preVisits.get': ofRecord,
+  'staff.recordFile.list': ofRecord,
+  'staff.recordFile.make': freshOnRecord,
   'staff.review.confirmEntry': ofRecord,
   'staff.review.freezeBaseline': ofRecord,
   'staff.review.get': ofRecord,

@@ -130,8 +130,17 @@ describe('the patient sees who opened the record', () => {
         reads: 2,
         writes: 0,
         reasons: [],
+        handedTo: [],
       },
-      { day: '2026-03-02', name: null, lastAt: clinician.now, reads: 1, writes: 1, reasons: [] },
+      {
+        day: '2026-03-02',
+        name: null,
+        lastAt: clinician.now,
+        reads: 1,
+        writes: 1,
+        reasons: [],
+        handedTo: [],
+      },
     ]);
     store.close();
   });

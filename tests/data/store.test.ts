@@ -136,6 +136,7 @@ describe('the record is append-only', () => {
       'prescription_end',
       'programme',
       'proposal',
+      'record_file',
       'screening',
       'session_joint',
       'set_log',

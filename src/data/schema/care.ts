@@ -262,3 +262,18 @@ export const medicineChange = kit.table(
     kit.check('medicine_change_act', sql`${t.act} IN (${words(medicineActs)})`),
   ],
 );
+
+/** A copy of the record given away as a file. The file itself is not kept; its digest tells it apart. */
+export const recordFile = kit.table(
+  'record_file',
+  {
+    ...owned(),
+    handedTo: kit.text('handed_to'),
+    rows: kit.whole('rows'),
+    digest: kit.text('digest'),
+  },
+  (t) => [
+    kit.index('record_file_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('record_file_handed_to', sql`length(trim(${t.handedTo})) > 0`),
+  ],
+);

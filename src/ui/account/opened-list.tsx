@@ -11,6 +11,7 @@ export interface OpenedLine {
   readonly reads: number;
   readonly writes: number;
   readonly reasons: readonly string[];
+  readonly handedTo: readonly string[];
 }
 
 /** "Looked 3 times, wrote once". */
@@ -35,6 +36,12 @@ export const OpenedList = ({ day, lines }: { readonly day: Day; readonly lines: 
         value: (
           <>
             {dayInWords(line.day, day)}. {didInWords(line)}.
+            {line.handedTo.length > 0 ? (
+              <strong>
+                {' '}
+                {say('opened.handed-on')}: {line.handedTo.join('; ')}.
+              </strong>
+            ) : null}
             {line.reasons.length > 0 ? <strong> {say('opened.with-reason')}:</strong> : null}
             {line.reasons.map((reason) => (
               <span key={reason}>

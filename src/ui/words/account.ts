@@ -33,5 +33,6 @@ export const accountWords = {
   'opened.wrote-only-one': 'Wrote once',
   'opened.wrote-only-many': 'Wrote {count} times',
   'opened.with-reason': 'From outside your care team, with a written reason',
+  'opened.handed-on': 'Gave your record away as a file, as you had agreed, to',
   'opened.ask': 'Is a name wrong here? Ring your clinic and ask.',
 } as const;

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/account/access-screen.tsx';
+import { HandOnSection } from '#ui/account/hand-on-section.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { fullName, RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { momentInWords } from '#ui/clinician/when.ts';
@@ -15,15 +16,23 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/access">
-        <AccessScreen
-          patientId={patientId}
-          patientName={fullName(patient)}
-          origin={runtime().settings.PUBLIC_ORIGIN}
-          zone={clock.zone}
-          team={await staff.team.get({ patientId })}
-          phones={await staff.phones.list({ patientId })}
-          when={(instant) => momentInWords(instant, clock)}
-        />
+        <div className="stack-wide">
+          <AccessScreen
+            patientId={patientId}
+            patientName={fullName(patient)}
+            origin={runtime().settings.PUBLIC_ORIGIN}
+            zone={clock.zone}
+            team={await staff.team.get({ patientId })}
+            phones={await staff.phones.list({ patientId })}
+            when={(instant) => momentInWords(instant, clock)}
+          />
+          <HandOnSection
+            patientId={patientId}
+            day={day}
+            {...(await staff.recordFile.list({ patientId }))}
+            when={(instant) => momentInWords(instant, clock)}
+          />
+        </div>
       </RecordFrame>
     </ClinicFrame>
   );
