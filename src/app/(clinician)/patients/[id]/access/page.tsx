@@ -13,6 +13,7 @@ export const metadata: Metadata = { title: 'Phone and care team' };
 const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
+  const when = (instant: number) => momentInWords(instant, clock);
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/access">
@@ -24,14 +25,9 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
             zone={clock.zone}
             team={await staff.team.get({ patientId })}
             phones={await staff.phones.list({ patientId })}
-            when={(instant) => momentInWords(instant, clock)}
+            when={when}
           />
-          <HandOnSection
-            patientId={patientId}
-            day={day}
-            {...(await staff.recordFile.list({ patientId }))}
-            when={(instant) => momentInWords(instant, clock)}
-          />
+          <HandOnSection {...{ patientId, day, when }} {...(await staff.recordFile.list({ patientId }))} />
         </div>
       </RecordFrame>
     </ClinicFrame>
