@@ -1,23 +1,18 @@
-import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addDays, type Day } from '#core/day.ts';
+import type { Day } from '#core/day.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import type { Access } from '#data/access.ts';
-import { freezeBaseline } from '#data/baselines.ts';
-import { saveChoices } from '#data/choices.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { confirmEntry } from '#data/confirm-entry.ts';
 import { respond } from '#data/decision-responses.ts';
 import { decisionsOf } from '#data/decisions.ts';
+import { storeSession } from '#data/entries.ts';
 import { handleMatter } from '#data/matters.ts';
-import { addVersion } from '#data/prescribing.ts';
-import { matter, trainingSession } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
-import { rebuildWorklist, rebuiltMatters, worklistCounts, worklistPage } from '#data/worklist.ts';
+import { worklistCounts, worklistPage } from '#data/worklist.ts';
 import {
   accessOf,
-  lowLoadDose,
   type Setting,
+  sessionEntry,
   signedExercise,
   start,
   twoClinics,
@@ -48,11 +43,6 @@ const morning = (access: Access, pain: number | null) => sendMorning(access, set
 
 const kinds = async (access: Access) =>
   (await worklistPage(access, all)).lines.flatMap((row) => row.matters.map((one) => one.kind));
-
-const stored = async () =>
-  (await store.read.select().from(matter)).map((row) => JSON.stringify(row, Object.keys(row).sort())).sort();
-const rebuilt = async (access: Access) =>
-  (await rebuiltMatters(access)).map((row) => JSON.stringify(row, Object.keys(row).sort())).sort();
 
 describe('the worklist keeps due dates, not flags', () => {
   it('lists a patient with no morning answer from the third day on, with nothing written in between', async () => {
@@ -151,126 +141,25 @@ describe('handling a matter', () => {
   });
 });
 
-describe('what is kept equals what a rebuild would find', () => {
-  const acts = [
-    'session',
-    'bad-session',
-    'flag',
-    'morning',
-    'no-answer',
-    'doubtful',
-    'confirm',
-    'accept',
-    'override',
-    'freeze',
-    'unsigned',
-    'snooze',
-    'choices',
-    'nothing',
-  ] as const;
-
-  const perform = async (act: (typeof acts)[number], access: Access): Promise<void> => {
-    const { patientId } = setting;
-    const newest = async () => (await decisionsOf(access, patientId, '2026-01-01')).at(-1);
-    if (act === 'session') await session(access, 2);
-    if (act === 'bad-session') await session(access, 7);
-    if (act === 'flag') await session(access, 3, { redFlags: ['calf-pain-swelling'], stoppedByFlag: true });
-    if (act === 'morning') await morning(access, 2);
-    if (act === 'no-answer') await morning(access, null);
-    if (act === 'doubtful') await session(access, 2, { sentAt: access.now + 3_600_000 });
-    if (act === 'confirm') {
-      const rows = await store.read.select().from(trainingSession);
-      const doubtful = rows.find(
-        (row) => row.clockDoubtful && !rows.some((other) => other.amends === row.entryId),
-      );
-      if (doubtful) await confirmEntry(access, patientId, 'session', doubtful.id);
-    }
-    const decision = act === 'accept' || act === 'override' ? await newest() : undefined;
-    if (decision && act === 'accept')
-      await respond(access, patientId, {
-        decisionId: decision.id,
-        kind: 'accept',
-        decision: null,
-        reason: '',
-        until: null,
-      });
-    if (decision && act === 'override')
-      await respond(access, patientId, {
-        decisionId: decision.id,
-        kind: 'override',
-        decision: 'hold',
-        reason: 'Seen',
-        until: addDays(access.day, 2),
-      });
-    if (act === 'freeze') {
-      await freezeBaseline(
-        access,
-        patientId,
-        {
-          joint: 'right-knee',
-          usualPain: 2,
-          usualPainTop: 2,
-          painCeiling: 5,
-          usualStiffnessMinutes: 10,
-          usualSwelling: 'none',
-          usualEffusion: 'zero',
-        },
-        'Diary',
-      );
-    }
-    if (act === 'unsigned') {
-      const caution = { id: 'c', text: 'c', patientText: 'c', from: 't', support: 'clinic' };
-      await addVersion(access, patientId, {
-        lineId: line.lineId,
-        dose: lowLoadDose,
-        badDay: lowLoadDose,
-        joints: ['right-knee'],
-        cautions: [caution],
-        working: [],
-        origin: 'clinician',
-      });
-    }
-    if (act === 'snooze')
-      await handleMatter(access, patientId, {
-        key: 'missing-answers',
-        act: 'snooze',
-        until: addDays(access.day, 1),
-        assignee: null,
-        reason: 'Later',
-      });
-    if (act === 'choices') await saveChoices(access, { 'worklist-missing-mornings': 2 }, 'Sooner');
-  };
-
-  it('after random histories, at the end of each and at a later day with no write in between', async () => {
-    const history = fc.array(
-      fc.record({ act: fc.constantFrom(...acts), hours: fc.integer({ min: 1, max: 60 }) }),
-      { minLength: 4, maxLength: 14 },
-    );
-    let checked = 0;
-    await fc.assert(
-      fc.asyncProperty(history, async (events) => {
-        store.close();
-        store = freshStore();
-        setting = await twoClinics(store);
-        line = await signedExercise(setting.clinician, setting.patientId);
-        let hours = 0;
-        for (const event of events) {
-          hours += event.hours;
-          await perform(event.act, at(0, 9 + hours));
-        }
-        const end = at(0, 9 + hours + 1);
-        expect(await stored()).toEqual(await rebuilt(end));
-        const later = at(40, 9 + hours);
-        const before = await kinds(later);
-        await rebuildWorklist(later);
-        expect(await kinds(later)).toEqual(before);
-        checked += 1;
-      }),
-      { seed: 20260131, numRuns: 25 },
-    );
-    expect(checked).toBe(25);
+describe('a session about which nothing is decided', () => {
+  const { entryId: _, ...plain } = sessionEntry({ entryId: 'x' });
+  it.each([
+    ['tells something new', { news: ['medicine'] }, 'told-new'],
+    ['comes from a doubtful clock', { sentAt: start + 11 * 60_000 }, 'clock-doubtful'],
+  ] as const)('is listed when it %s', async (_what, over, kind) => {
+    const entry = { ...plain, entryId: 's-1', ...over, news: 'news' in over ? [...over.news] : null };
+    expect(await storeSession(at(0), setting.patientId, entry)).toMatchObject({ kind: 'stored' });
+    expect(await kinds(at(0))).toEqual([kind]);
   });
 
+  it('comes off the list when it is amended by one without doubt', async () => {
+    await storeSession(at(0), setting.patientId, { ...plain, entryId: 's-1', sentAt: start + 11 * 60_000 });
+    await storeSession(at(0), setting.patientId, { ...plain, entryId: 's-2', amends: 's-1' });
+    expect(await kinds(at(0))).toEqual([]);
+  });
+});
+
+describe('the day a matter shows from', () => {
   it('works a day out from the clinic’s own zone', () => {
     const day: Day = dayAt(Date.parse('2026-06-30T23:30:00Z'), zone);
     expect(day).toBe('2026-07-01');

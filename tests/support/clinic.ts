@@ -88,6 +88,13 @@ export const lowLoadDose: LowLoadDose = {
   oneRepMaxKg: 12,
 };
 
+/** A screening with every answer no. */
+export const screenedClear = (access: Access, patientId: string): Promise<number> =>
+  recordScreening(access, patientId, {
+    sheetVersion: screeningSheetVersion,
+    answers: screeningItems.map((item) => ({ item: item.id, answer: 'no' as const })),
+  });
+
 /** Screened with every answer no, profile written, one signed exercise. */
 export const signedExercise = async (access: Access, patientId: string) => {
   const joints: Joint[] = ['right-knee'];
@@ -99,10 +106,7 @@ export const signedExercise = async (access: Access, patientId: string) => {
     ownedEquipment: householdEquipment,
     formulaSex: 'female',
   });
-  await recordScreening(access, patientId, {
-    sheetVersion: screeningSheetVersion,
-    answers: screeningItems.map((item) => ({ item: item.id, answer: 'no' as const })),
-  });
+  await screenedClear(access, patientId);
   const caution = {
     id: 'test',
     text: 'Test caution.',

@@ -10,16 +10,25 @@ const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 +
 
 const blank = { showsFrom: always, joint: null, decisionId: null, facts: {} } as const;
 
-const limitsEnded = ({ limits }: CareState): readonly DueMatter[] =>
-  limits.map(({ joint, kind, to, author }) => ({
-    key: `limit-ended ${joint} ${kind} ${to}`,
+/** Two people may set the same limit to the same day; that is one matter, in both names. */
+const limitsEnded = ({ limits }: CareState): readonly DueMatter[] => {
+  const keyOf = ({ joint, kind, to }: CareState['limits'][number]) => `limit-ended ${joint} ${kind} ${to}`;
+  return [...new Map(limits.map((limit) => [keyOf(limit), limit]))].map(([key, { joint, kind, to }]) => ({
+    key,
     kind: 'limit-ended',
     since: noon(to),
     showsFrom: addDays(to, 1),
     joint,
     decisionId: null,
-    facts: { limit: kind, to, author },
+    facts: {
+      limit: kind,
+      to,
+      author: [...new Set(limits.filter((one) => keyOf(one) === key).map((one) => one.author))]
+        .sort()
+        .join(' and '),
+    },
   }));
+};
 
 const eventReviews = ({ events }: CareState): readonly DueMatter[] =>
   events.map((event) => ({

@@ -78,6 +78,24 @@ describe('limits of others', () => {
   });
 });
 
+describe('the same limit from two people', () => {
+  it('is one matter in both names, and stays until both are lifted', async () => {
+    const { patientId } = at;
+    const { care } = at.clinician().staff;
+    const first = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'surgeon' }) });
+    const second = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'physician' }) });
+    const ended = async () =>
+      (await mattersOf(at, 6))
+        .filter(({ kind }) => kind === 'limit-ended')
+        .map(({ sentence }) => /\(([^)]*)\)/.exec(sentence)?.[1]);
+    expect(await ended()).toEqual(['load-ceiling, physician and surgeon']);
+    await at.clinician(6).staff.care.liftLimit({ patientId, limitId: first, reason: 'Surgeon wrote.' });
+    expect(await ended()).toEqual(['load-ceiling, physician']);
+    await at.clinician(6).staff.care.liftLimit({ patientId, limitId: second, reason: 'Physician wrote.' });
+    expect(await ended()).toEqual([]);
+  });
+});
+
 describe('something that happened', () => {
   const event = (over: object) => ({
     day: firstDay,

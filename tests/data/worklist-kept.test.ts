@@ -1,0 +1,233 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { addDays } from '#core/day.ts';
+import type { Access } from '#data/access.ts';
+import { freezeBaseline } from '#data/baselines.ts';
+import { addLimit } from '#data/care.ts';
+import { addEvent } from '#data/care-events.ts';
+import { saveChoices } from '#data/choices.ts';
+import { confirmEntry } from '#data/confirm-entry.ts';
+import { respond } from '#data/decision-responses.ts';
+import { decisionsOf } from '#data/decisions.ts';
+import { applyEpisodeChange } from '#data/episode-changes.ts';
+import { episodesOf, openEpisode } from '#data/episodes.ts';
+import { handleMatter } from '#data/matters.ts';
+import { addVersion } from '#data/prescribing.ts';
+import { matter, trainingSession } from '#data/schema/schema.ts';
+import type { Store } from '#data/store/store.ts';
+import { takeTwoHours } from '#data/take-entry.ts';
+import { rebuildWorklist, rebuiltMatters, worklistPage } from '#data/worklist.ts';
+import {
+  accessOf,
+  lowLoadDose,
+  screenedClear,
+  sessionEntry,
+  signedExercise,
+  start,
+  twoClinics,
+} from '#tests/support/clinic.ts';
+import { type Line, sendMorning, sendSession } from '#tests/support/sore-knee.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+const hourMs = 3_600_000;
+
+interface Scene {
+  readonly store: Store;
+  readonly access: Access;
+  readonly patientId: string;
+  readonly line: Line;
+}
+
+const sessions = ({ store }: Scene) =>
+  store.read.select().from(trainingSession).orderBy(trainingSession.arrivedAt);
+
+const send = ({ access, patientId, line }: Scene, painAfter: number, over: object = {}) =>
+  sendSession(access, patientId, line, painAfter, over);
+
+const answered = async ({ access, patientId }: Scene, answer: 'accept' | 'override'): Promise<void> => {
+  const decision = (await decisionsOf(access, patientId, '2026-01-01')).at(-1);
+  if (!decision) return;
+  const overruled = { decision: 'hold', reason: 'Seen', until: addDays(access.day, 2) } as const;
+  const accepted = { decision: null, reason: '', until: null };
+  const said = answer === 'accept' ? accepted : overruled;
+  await respond(access, patientId, { decisionId: decision.id, kind: answer, ...said });
+};
+
+const change = async (
+  { access, patientId }: Scene,
+  to: 'active' | 'on-break' | 'discharged',
+): Promise<void> => {
+  const episode = (await episodesOf(access, patientId)).at(-1);
+  if (!episode) return;
+  const isBreak = to === 'on-break';
+  await applyEpisodeChange(access, patientId, episode.id, {
+    to,
+    on: access.day,
+    reason: 'Test',
+    breakKind: isBreak ? 'holiday' : null,
+    expectedBack: isBreak ? addDays(access.day, 3) : null,
+  });
+};
+
+/** Everything that may put a matter on the list, change it or take it off. */
+const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
+  session: (scene) => send(scene, 2),
+  'bad session': (scene) => send(scene, 7),
+  'red flag': (scene) => send(scene, 3, { redFlags: ['calf-pain-swelling'], stoppedByFlag: true }),
+  'something new': (scene) => send(scene, 2, { news: ['medicine'], otherJointWorse: true }),
+  'doubtful clock': (scene) => send(scene, 2, { sentAt: scene.access.now + hourMs }),
+  amendment: async (scene) => {
+    const last = (await sessions(scene)).at(-1);
+    if (last) await send(scene, 1, { amends: last.entryId });
+  },
+  conflict: async (scene) => {
+    const last = (await sessions(scene)).at(-1);
+    if (last) await send(scene, 4, { entryId: last.entryId });
+  },
+  'two hours': async (scene) => {
+    const { access, patientId } = scene;
+    const last = (await sessions(scene)).at(-1);
+    if (!last) return;
+    const { format, zone, day } = sessionEntry({ entryId: 'two-hours' });
+    await takeTwoHours(access, patientId, {
+      entryId: `t-${access.now}`,
+      format,
+      zone,
+      day,
+      sentAt: access.now,
+      sessionEntryId: last.entryId,
+      joint: 'right-knee',
+      pain: 8,
+      redFlags: [],
+      extraPainRelief: false,
+    });
+  },
+  morning: ({ access, patientId }) => sendMorning(access, patientId, 2),
+  'no answer': ({ access, patientId }) => sendMorning(access, patientId, null),
+  'clock confirmed': async (scene) => {
+    const rows = await sessions(scene);
+    const doubtful = rows.find(
+      (row) => row.clockDoubtful && !rows.some((other) => other.amends === row.entryId),
+    );
+    if (doubtful) await confirmEntry(scene.access, scene.patientId, 'session', doubtful.id);
+  },
+  accept: (scene) => answered(scene, 'accept'),
+  override: (scene) => answered(scene, 'override'),
+  'frozen baseline': ({ access, patientId }) =>
+    freezeBaseline(
+      access,
+      patientId,
+      {
+        joint: 'right-knee',
+        usualPain: 2,
+        usualPainTop: 2,
+        painCeiling: 5,
+        usualStiffnessMinutes: 10,
+        usualSwelling: 'none',
+        usualEffusion: 'zero',
+      },
+      'Diary',
+    ),
+  'unsigned version': ({ access, patientId, line }) =>
+    addVersion(access, patientId, {
+      lineId: line.lineId,
+      dose: lowLoadDose,
+      badDay: lowLoadDose,
+      joints: ['right-knee'],
+      cautions: [{ id: 'c', text: 'c', patientText: 'c', from: 't', support: 'clinic' }],
+      working: [],
+      origin: 'clinician',
+    }),
+  snooze: ({ access, patientId }) =>
+    handleMatter(access, patientId, {
+      key: 'missing-answers',
+      act: 'snooze',
+      until: addDays(access.day, 1),
+      assignee: null,
+      reason: 'Later',
+    }),
+  acknowledge: ({ access, patientId }) =>
+    handleMatter(access, patientId, {
+      key: 'decision right-knee',
+      act: 'acknowledge',
+      until: null,
+      assignee: null,
+      reason: '',
+    }),
+  choices: ({ access }) => saveChoices(access, { 'worklist-missing-mornings': 2 }, 'Sooner'),
+  screening: ({ access, patientId }) => screenedClear(access, patientId),
+  fall: ({ access, patientId }) =>
+    addEvent(access, patientId, { day: access.day, kind: 'fall', joint: null, remark: null }),
+  limit: ({ access, patientId }) =>
+    addLimit(access, patientId, {
+      joint: 'right-knee',
+      kind: 'no-impact',
+      ceilingKg: null,
+      from: access.day,
+      to: addDays(access.day, 2),
+      liftedOn: null,
+      author: 'surgeon',
+      remark: null,
+    }),
+  'care opened': ({ access, patientId }) =>
+    openEpisode(
+      access,
+      patientId,
+      {
+        diagnoses: ['Knee osteoarthritis'],
+        joints: ['right-knee'],
+        followedJoints: ['right-knee'],
+        goals: [],
+        referrer: null,
+        contacts: [],
+      },
+      'Referred',
+    ),
+  break: (scene) => change(scene, 'on-break'),
+  return: (scene) => change(scene, 'active'),
+  discharge: (scene) => change(scene, 'discharged'),
+  nothing: async () => {},
+};
+
+const told = (rows: readonly object[]) =>
+  rows.map((row) => JSON.stringify(row, Object.keys(row).sort())).sort();
+
+const listed = async (access: Access) =>
+  (await worklistPage(access, { after: null, limit: 50, kind: null, assignedTo: null })).lines.flatMap(
+    (row) => row.matters.map((one) => `${row.patientId} ${one.key}`),
+  );
+
+describe('the worklist kept on write is the one a rebuild would find', () => {
+  it('after random histories, at the end of each and at a later day with no write in between', async () => {
+    const history = fc.array(
+      fc.record({ act: fc.constantFrom(...Object.keys(acts)), hours: fc.integer({ min: 1, max: 60 }) }),
+      { minLength: 6, maxLength: 20 },
+    );
+    const seen = new Set<string>();
+    const property = fc.asyncProperty(history, async (events) => {
+      const store = freshStore();
+      const { clinician, patientId } = await twoClinics(store);
+      const line = await signedExercise(clinician, patientId);
+      let hours = 0;
+      const at = () => accessOf(store, 'a', 'clinician-a', start + hours * hourMs);
+      for (const event of events) {
+        hours += event.hours;
+        await acts[event.act]!({ store, access: at(), patientId, line });
+      }
+      hours += 1;
+      const kept = await store.read.select().from(matter);
+      for (const row of kept) seen.add(row.kind);
+      expect(told(kept)).toEqual(told(await rebuiltMatters(at())));
+      hours += 40 * 24;
+      const before = await listed(at());
+      await rebuildWorklist(at());
+      expect(await listed(at())).toEqual(before);
+      store.close();
+    });
+    await fc.assert(property, { seed: 20260131, numRuns: 60 });
+    // The histories reach the matters that a session alone brings up, not only the common ones.
+    expect([...seen]).toEqual(
+      expect.arrayContaining(['red-flag', 'told-new', 'clock-doubtful', 'entry-conflict', 'missing-answers']),
+    );
+  });
+});
