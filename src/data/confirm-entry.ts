@@ -40,10 +40,16 @@ const copySession = async (tx: Db, access: Access, patientId: string, id: string
   if (!row?.clockDoubtful) return null;
   const copy = confirmed(row, access);
   await tx.insert(trainingSession).values(copy);
-  const sets = await tx.select().from(setLog).where(eq(setLog.sessionId, id));
+  const sets = await tx
+    .select()
+    .from(setLog)
+    .where(and(eq(setLog.patientId, patientId), eq(setLog.sessionId, id)));
   if (sets.length > 0)
     await tx.insert(setLog).values(sets.map((set) => ({ ...set, id: randomUUID(), sessionId: copy.id })));
-  const joints = await tx.select().from(sessionJoint).where(eq(sessionJoint.sessionId, id));
+  const joints = await tx
+    .select()
+    .from(sessionJoint)
+    .where(and(eq(sessionJoint.patientId, patientId), eq(sessionJoint.sessionId, id)));
   if (joints.length > 0)
     await tx.insert(sessionJoint).values(joints.map((joint) => ({ ...joint, sessionId: copy.id })));
   return copy.id;

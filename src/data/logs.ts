@@ -1,5 +1,5 @@
 /** Sessions and mornings of a patient as the core sees them. A null score stays null; an amended entry is replaced. */
-import { and, asc, eq, gte, sql } from 'drizzle-orm';
+import { and, asc, eq, gte, type SQL, sql } from 'drizzle-orm';
 import { type Day, daysBetween } from '#core/day.ts';
 import type { JointSessionAnswers, MorningRecord, SessionRecord } from '#core/model/record.ts';
 import { programmeChoices } from '#core/programme/choices.ts';
@@ -31,6 +31,12 @@ const standing = <R extends { readonly entryId: string; readonly amends: string 
 const inWindow = (table: typeof trainingSession | typeof morning) =>
   and(ofPatient(table), gte(table.day, sql.placeholder('since')));
 
+/** With the patient named too: the rows of one patient then lie together in the index. */
+const ofSession = (table: typeof setLog | typeof sessionJoint | typeof twoHours): SQL =>
+  and(eq(table.patientId, trainingSession.patientId), eq(table.sessionId, trainingSession.id))!;
+
+const ofMorning = and(eq(morningJoint.patientId, morning.patientId), eq(morningJoint.morningId, morning.id))!;
+
 const sessionRows = patientQuery((db) =>
   db
     .select({
@@ -47,17 +53,12 @@ const sessionRows = patientQuery((db) =>
       didExtraUnanswered: trainingSession.didExtraUnanswered,
       toldNew: trainingSession.toldNew,
       clockDoubtful: trainingSession.clockDoubtful,
-      sets: nestedRows(setColumns, setLog, eq(setLog.sessionId, trainingSession.id), setIn),
-      joints: nestedRows(
-        answerColumns,
-        sessionJoint,
-        eq(sessionJoint.sessionId, trainingSession.id),
-        answerIn,
-      ),
+      sets: nestedRows(setColumns, setLog, ofSession(setLog), setIn),
+      joints: nestedRows(answerColumns, sessionJoint, ofSession(sessionJoint), answerIn),
       later: nestedRows(
         [twoHours.joint, twoHours.pain, twoHours.arrivedAt],
         twoHours,
-        sql`${eq(twoHours.sessionId, trainingSession.id)} AND ${twoHours.clockDoubtful} = 0`,
+        sql`${ofSession(twoHours)} AND ${twoHours.clockDoubtful} = 0`,
         laterIn,
       ),
     })
@@ -112,7 +113,7 @@ const morningRows = patientQuery((db) =>
       fatigueState: morning.fatigueState,
       clockDoubtful: morning.clockDoubtful,
       late: morning.late,
-      joints: nestedRows(morningColumns, morningJoint, eq(morningJoint.morningId, morning.id), morningIn),
+      joints: nestedRows(morningColumns, morningJoint, ofMorning, morningIn),
     })
     .from(morning)
     .where(inWindow(morning))

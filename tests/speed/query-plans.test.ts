@@ -85,6 +85,6 @@ describe('no hot question reads a growing table in full', () => {
     expect(reads('SELECT * FROM set_log')).toBe(1);
     expect(reads('SELECT * FROM patient_identity WHERE clinic_id = ? AND phone = ?')).toBe(0);
     expect(reads('SELECT * FROM prescription WHERE dose = ?')).toBe(1);
-    expect(reads('SELECT * FROM set_log WHERE session_id = ?')).toBe(0);
+    expect(reads('SELECT * FROM set_log WHERE patient_id = ? AND session_id = ?')).toBe(0);
   });
 });

@@ -14,15 +14,15 @@ const logs = [
   `SELECT t.id, t.entry_id, t.amends, t.began_at, t.arrived_at, t.day, t.kind, t.red_flags, t.extra_pain_relief,
    t.did_extra, t.did_extra_unanswered, t.told_new, t.clock_doubtful FROM training_session t WHERE ${window} ORDER BY t.began_at`,
   `SELECT s.session_id, s.line_id, s.prescription_id, s.set_number, s.repetitions, s.load_kg, s.reserve, s.stop_reason, s.easier
-   FROM training_session t JOIN set_log s ON s.session_id = t.id WHERE ${window}`,
+   FROM training_session t JOIN set_log s ON s.patient_id = t.patient_id AND s.session_id = t.id WHERE ${window}`,
   `SELECT j.session_id, j.joint, j.pain_before_0_10, j.pain_during_0_10, j.pain_after_0_10, j.pain_two_hours_state,
-   j.gave_way, j.gave_way_unanswered FROM training_session t JOIN session_joint j ON j.session_id = t.id WHERE ${window}`,
+   j.gave_way, j.gave_way_unanswered FROM training_session t JOIN session_joint j ON j.patient_id = t.patient_id AND j.session_id = t.id WHERE ${window}`,
   `SELECT j.session_id, j.joint, j.pain_0_10, j.arrived_at
-   FROM training_session t JOIN two_hours j ON j.session_id = t.id WHERE ${window}`,
+   FROM training_session t JOIN two_hours j ON j.patient_id = t.patient_id AND j.session_id = t.id WHERE ${window}`,
   `SELECT t.id, t.entry_id, t.amends, t.day, t.zone, t.answered_at, t.arrived_at, t.red_flags, t.extra_pain_relief,
    t.fatigue_0_10, t.fatigue_state, t.clock_doubtful FROM morning t WHERE ${window} ORDER BY t.day, t.arrived_at`,
   `SELECT j.morning_id, j.joint, j.pain_0_10, j.stiffness_minutes, j.stiffness_state, j.swelling, j.swelling_state,
-   j.flare FROM morning t JOIN morning_joint j ON j.morning_id = t.id WHERE ${window}`,
+   j.flare FROM morning t JOIN morning_joint j ON j.patient_id = t.patient_id AND j.morning_id = t.id WHERE ${window}`,
 ];
 
 const standing = [

@@ -26,7 +26,7 @@ export const decision = kit.table(
     evaluatedAt: kit.instant('evaluated_at'),
     day: kit.day('day'),
     facts: kit.json<Facts>('facts'),
-    choices: kit.json<ChoiceValues>('choices'),
+    choices: kit.sharedJson<ChoiceValues>('choices'),
     engineVersion: kit.text('engine_version'),
     decision: kit.word('decision', decisionWords),
     largestStep: kit.wordOrNull('largest_step', steps),
@@ -70,16 +70,16 @@ export const proposal = kit.table(
     effect: kit.word('effect', proposalEffects),
     contact: kit.word('contact', contacts),
     /** Facts that put the patient on the worklist, such as two ease-backs in a row. */
-    worklist: kit.json<readonly WorklistReason[]>('worklist'),
+    worklist: kit.sharedJson<readonly WorklistReason[]>('worklist'),
     /** The pre-approval that lets an increase act by itself; null otherwise. */
     preApprovalId: kit.idOrNull('pre_approval_id'),
     /** The version this proposal became; null when the last dose is repeated. */
     becameId: kit.idOrNull('became_id'),
     dose: kit.json<Dose>('dose'),
     badDay: kit.json<Dose>('bad_day'),
-    cautions: kit.json<readonly Caution[]>('cautions'),
+    cautions: kit.sharedJson<readonly Caution[]>('cautions'),
     /** What changes, one sentence each, for the clinician. */
-    changes: kit.json<readonly string[]>('changes'),
+    changes: kit.sharedJson<readonly string[]>('changes'),
     /** The same for the patient, plain words. */
     patientText: kit.text('patient_text'),
   },

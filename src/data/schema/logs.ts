@@ -58,8 +58,28 @@ export const trainingSession = kit.table(
   },
   (t) => [
     kit.unique('training_session_entry').on(t.patientId, t.entryId),
-    // Serves the record of one patient from a civil day on, and the review picture.
-    kit.index('training_session_by_patient_day').on(t.patientId, t.day),
+    // Serves the record of one patient from a civil day on, and the review picture. It holds whatever a
+    // record shows, so that a patient's sessions are read from neighbouring pages and not from one page
+    // each, wherever in the file their rows came to lie among those of others.
+    kit
+      .index('training_session_of_patient')
+      .on(
+        t.patientId,
+        t.day,
+        t.clinicId,
+        t.id,
+        t.entryId,
+        t.amends,
+        t.beganAt,
+        t.arrivedAt,
+        t.kind,
+        t.redFlags,
+        t.extraPainRelief,
+        t.didExtra,
+        t.didExtraUnanswered,
+        t.toldNew,
+        t.clockDoubtful,
+      ),
     // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
     kit.index('training_session_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
     // Serves "since when something new waits to be looked at"; few rows ever stand in it.
@@ -88,9 +108,21 @@ export const setLog = kit.table(
     easier: kit.yesOrNull('easier'),
   },
   (t) => [
-    // Serves the sets of a patient's sessions in one range scan.
-    kit.index('set_log_by_session').on(t.sessionId, t.lineId, t.setNumber),
-    kit.index('set_log_by_patient').on(t.patientId, t.sessionId),
+    // Serves the sets of a patient's sessions, from neighbouring pages as the sessions themselves.
+    kit
+      .index('set_log_of_session')
+      .on(
+        t.patientId,
+        t.sessionId,
+        t.lineId,
+        t.setNumber,
+        t.prescriptionId,
+        t.repetitions,
+        t.loadKg,
+        t.reserve,
+        t.stopReason,
+        t.easier,
+      ),
     kit.check('set_log_repetitions', wholeWithin(t.repetitions, 0, 500)),
     kit.check('set_log_load', sql`${t.loadKg} IS NULL OR ${t.loadKg} BETWEEN 0 AND 500`),
     kit.check('set_log_reserve', wholeWithin(t.reserve, 0, 10)),
@@ -120,7 +152,20 @@ export const sessionJoint = kit.table(
   },
   (t) => [
     kit.key({ columns: [t.sessionId, t.joint] }),
-    kit.index('session_joint_by_patient').on(t.patientId, t.sessionId),
+    // Serves the answers about a patient's joints, from neighbouring pages as the sessions themselves.
+    kit
+      .index('session_joint_of_session')
+      .on(
+        t.patientId,
+        t.sessionId,
+        t.joint,
+        t.painBefore,
+        t.painDuring,
+        t.painAfter,
+        t.painTwoHoursState,
+        t.gaveWay,
+        t.gaveWayUnanswered,
+      ),
     kit.check('session_joint_before', wholeWithin(t.painBefore, 0, 10)),
     kit.check('session_joint_during', wholeWithin(t.painDuring, 0, 10)),
     kit.check('session_joint_after', wholeWithin(t.painAfter, 0, 10)),
@@ -140,7 +185,9 @@ export const twoHours = kit.table(
   },
   (t) => [
     kit.unique('two_hours_entry').on(t.patientId, t.entryId),
-    kit.index('two_hours_by_session').on(t.sessionId),
+    kit
+      .index('two_hours_of_session')
+      .on(t.patientId, t.sessionId, t.clockDoubtful, t.joint, t.pain, t.arrivedAt),
     kit.check('two_hours_pain', wholeWithin(t.pain, 0, 10)),
   ],
 );
@@ -158,8 +205,27 @@ export const morning = kit.table(
   },
   (t) => [
     kit.unique('morning_entry').on(t.patientId, t.entryId),
-    // Serves the record of one patient from a civil day on, and the day of the last answer.
-    kit.index('morning_by_patient').on(t.patientId, t.day),
+    // Serves the record of one patient from a civil day on, and the day of the last answer; holds whatever
+    // a record shows, as the index of the sessions does.
+    kit
+      .index('morning_of_patient')
+      .on(
+        t.patientId,
+        t.day,
+        t.clinicId,
+        t.id,
+        t.entryId,
+        t.amends,
+        t.zone,
+        t.answeredAt,
+        t.arrivedAt,
+        t.redFlags,
+        t.extraPainRelief,
+        t.fatigue,
+        t.fatigueState,
+        t.clockDoubtful,
+        t.late,
+      ),
     // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
     kit.index('morning_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
     kit.check('morning_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
@@ -183,7 +249,20 @@ export const morningJoint = kit.table(
   },
   (t) => [
     kit.key({ columns: [t.morningId, t.joint] }),
-    kit.index('morning_joint_by_patient').on(t.patientId, t.morningId),
+    // Serves the answers about a patient's joints, from neighbouring pages as the mornings themselves.
+    kit
+      .index('morning_joint_of_morning')
+      .on(
+        t.patientId,
+        t.morningId,
+        t.joint,
+        t.pain,
+        t.stiffnessMinutes,
+        t.stiffnessState,
+        t.swelling,
+        t.swellingState,
+        t.flare,
+      ),
     kit.check('morning_joint_pain', wholeWithin(t.pain, 0, 10)),
     kit.check('morning_joint_stiffness', wholeWithin(t.stiffnessMinutes, 0, 1440)),
     kit.check('morning_joint_swelling', sql`${t.swelling} IS NULL OR ${t.swelling} IN (${words(swellings)})`),

@@ -1,0 +1,27 @@
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { saveChoices } from '#data/choices.ts';
+import { decisionsOf } from '#data/decisions.ts';
+import type { Store } from '#data/store/store.ts';
+import { accessOf, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
+import { sendSession } from '#tests/support/sore-knee.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+let store: Store;
+beforeEach(() => {
+  store = freshStore();
+});
+afterEach(() => store.close());
+
+it('each decision keeps the clinic choices it was taken under; equal ones are held once and cannot be changed', async () => {
+  const { clinician, patientId } = await twoClinics(store);
+  const line = await signedExercise(clinician, patientId);
+  const at = (hours: number) => accessOf(store, 'a', 'clinician-a', start + hours * 3_600_000);
+  await sendSession(at(1), patientId, line, 2);
+  await sendSession(at(2), patientId, line, 3);
+  await saveChoices(at(3), { 'baseline-expiry': 28 }, 'Local rule');
+  await sendSession(at(4), patientId, line, 2);
+  const [first, second, third] = (await decisionsOf(at(5), patientId, '2026-01-01')).map((row) => row.choices);
+  expect(second).toBe(first);
+  expect([first!['baseline-expiry'], third!['baseline-expiry']]).toEqual([42, 28]);
+  expect(() => Object.assign(first!, { 'baseline-expiry': 9 })).toThrow(TypeError);
+});
