@@ -20,7 +20,9 @@ it('each decision keeps the clinic choices it was taken under; equal ones are he
   await sendSession(at(2), patientId, line, 3);
   await saveChoices(at(3), { 'baseline-expiry': 28 }, 'Local rule');
   await sendSession(at(4), patientId, line, 2);
-  const [first, second, third] = (await decisionsOf(at(5), patientId, '2026-01-01')).map((row) => row.choices);
+  const [first, second, third] = (await decisionsOf(at(5), patientId, '2026-01-01')).map(
+    (row) => row.choices,
+  );
   expect(second).toBe(first);
   expect([first!['baseline-expiry'], third!['baseline-expiry']]).toEqual([42, 28]);
   expect(() => Object.assign(first!, { 'baseline-expiry': 9 })).toThrow(TypeError);
