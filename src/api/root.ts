@@ -10,6 +10,7 @@ import { entriesRouter } from './patient/entries.ts';
 import { historyRouter } from './patient/history.ts';
 import { preVisitRouter } from './patient/previsit.ts';
 import { todayRouter } from './patient/today.ts';
+import { bookingsRouter } from './staff/bookings.ts';
 import { calculationsRouter } from './staff/calculations.ts';
 import { careRouter } from './staff/care.ts';
 import { consentsRouter } from './staff/consents.ts';
@@ -18,6 +19,7 @@ import { staffEntriesRouter } from './staff/entries.ts';
 import { episodesRouter } from './staff/episodes.ts';
 import { handoverRouter } from './staff/handover.ts';
 import { measurementsRouter } from './staff/measurements.ts';
+import { outcomesRouter } from './staff/outcomes.ts';
 import { papersRouter } from './staff/papers.ts';
 import { peopleRouter } from './staff/people.ts';
 import { phonesRouter } from './staff/phones.ts';
@@ -41,6 +43,8 @@ export const appRouter = router({
     measurements: measurementsRouter,
     prescriptions: prescriptionsRouter,
     care: careRouter,
+    bookings: bookingsRouter,
+    outcomes: outcomesRouter,
     review: reviewRouter,
     team: teamRouter,
     phones: phonesRouter,

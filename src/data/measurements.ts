@@ -12,6 +12,7 @@ import { ofPatient, patientQuery } from './store/prepared.ts';
 export type RecordedMeasurement = Measurement & {
   readonly id: string;
   readonly recordedAt: number;
+  readonly recordedBy: string;
   readonly confirmed: boolean;
 };
 
@@ -65,6 +66,7 @@ export const measurementsOf = async (
     ...row.value,
     id: row.id,
     recordedAt: row.recordedAt,
+    recordedBy: row.recordedBy,
     confirmed: row.confirmed,
   }));
 };

@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, desc, eq } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { touchMatters } from './matters.ts';
 import { message } from './schema/schema.ts';
 
 export interface Message {
@@ -37,6 +38,7 @@ export const sendMessage = (access: Access, patientId: string, text: string): Pr
       sentBy: access.actorId,
       sentName: access.actorName,
     });
+    touchMatters(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'message', subjectId: id, patientId });
     return id;
   });

@@ -16,7 +16,7 @@ import {
   proposal,
   signature,
 } from './schema/schema.ts';
-import { firstOf, singleFacts } from './single-facts.ts';
+import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
 import { speakingDecisions } from './speaking-decisions.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 import { toldNewOf } from './told-new.ts';
@@ -151,6 +151,8 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     lastMorning: facts?.lastMorning ?? null,
     conflictSince: facts?.conflictSince ?? null,
     clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
+    messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
+    reviewOn: facts?.reviewOn ?? null,
     toldNew: await toldNewOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
     care: await careStateOf(access, patientId, decisions, zone),

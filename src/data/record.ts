@@ -52,7 +52,8 @@ export const baselinesOf = async (access: Access, patientId: string): Promise<re
   }));
 };
 
-const effusionsOf = async (access: Access, patientId: string): Promise<readonly EffusionRecord[]> => {
+/** Oldest first. */
+export const effusionsOf = async (access: Access, patientId: string): Promise<readonly EffusionRecord[]> => {
   const rows = await effusionRows(access, patientId);
   return rows.map((row) => ({ joint: row.joint as Joint, day: row.day, grade: row.grade }));
 };

@@ -1,8 +1,17 @@
 /** Dates and instants the worklist needs of a patient, each a single value, found in one statement. */
-import { and, eq, max, min, notExists, sql } from 'drizzle-orm';
+import { and, desc, eq, max, min, notExists, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import type { Day } from '#core/day.ts';
-import { clinic, entryConflict, morning, screening, trainingSession } from './schema/schema.ts';
+import {
+  clinic,
+  entryConflict,
+  message,
+  morning,
+  patientMessage,
+  reviewBooking,
+  screening,
+  trainingSession,
+} from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -36,6 +45,20 @@ export const singleFacts = patientQuery((db) => {
     .select({ at: min(entryConflict.arrivedAt) })
     .from(entryConflict)
     .where(ofPatient(entryConflict));
+  const written = db
+    .select({ at: max(patientMessage.recordedAt) })
+    .from(patientMessage)
+    .where(ofPatient(patientMessage));
+  const answeredBack = db
+    .select({ at: max(message.sentAt) })
+    .from(message)
+    .where(ofPatient(message));
+  const booked = db
+    .select({ day: reviewBooking.day })
+    .from(reviewBooking)
+    .where(ofPatient(reviewBooking))
+    .orderBy(desc(reviewBooking.recordedAt), desc(reviewBooking.id))
+    .limit(1);
   return db
     .select({
       zone: clinic.zone,
@@ -44,6 +67,9 @@ export const singleFacts = patientQuery((db) => {
       conflictSince: sql<number | null>`(${conflict})`,
       doubtfulSession: sql<number | null>`(${firstDoubtful(db, trainingSession)})`,
       doubtfulMorning: sql<number | null>`(${firstDoubtful(db, morning)})`,
+      wroteAt: sql<number | null>`(${written})`,
+      answeredBackAt: sql<number | null>`(${answeredBack})`,
+      reviewOn: sql<Day | null>`(${booked})`,
     })
     .from(clinic)
     .where(eq(clinic.id, sql.placeholder('clinicId')));
@@ -53,3 +79,7 @@ export const firstOf = (...instants: readonly (number | null | undefined)[]): nu
   const known = instants.filter((at) => typeof at === 'number');
   return known.length > 0 ? Math.min(...known) : null;
 };
+
+/** When the newest message came that the clinic has not written back to since. */
+export const unansweredSince = (wroteAt: number | null | undefined, backAt: number | null | undefined) =>
+  typeof wroteAt === 'number' && wroteAt > (backAt ?? 0) ? wroteAt : null;

@@ -1,7 +1,15 @@
 /** The newest row of what the worklist asks by day, for a whole clinic in one query each. */
-import { eq, max, min } from 'drizzle-orm';
+import { asc, eq, max, min } from 'drizzle-orm';
 import type { Access } from './access.ts';
-import { baseline, entryConflict, morning, screening } from './schema/schema.ts';
+import {
+  baseline,
+  entryConflict,
+  message,
+  morning,
+  patientMessage,
+  reviewBooking,
+  screening,
+} from './schema/schema.ts';
 
 /** Rows of one query by the patient they belong to. */
 export const byPatient = <R extends { patientId: string }>(
@@ -52,4 +60,32 @@ export const newestOf = async (access: Access) => {
       .groupBy(entryConflict.patientId),
   );
   return { baselines, mornings, screened, conflicts };
+};
+
+/** What was written and booked, by patient: newest message each way, and the day of the newest booking. */
+export const correspondenceOf = async (access: Access) => {
+  const { read } = access.store;
+  const mine = access.clinicId;
+  const written = byId(
+    await read
+      .select({ patientId: patientMessage.patientId, value: max(patientMessage.recordedAt) })
+      .from(patientMessage)
+      .where(eq(patientMessage.clinicId, mine))
+      .groupBy(patientMessage.patientId),
+  );
+  const writtenBack = byId(
+    await read
+      .select({ patientId: message.patientId, value: max(message.sentAt) })
+      .from(message)
+      .where(eq(message.clinicId, mine))
+      .groupBy(message.patientId),
+  );
+  const booked = byId(
+    await read
+      .select({ patientId: reviewBooking.patientId, value: reviewBooking.day })
+      .from(reviewBooking)
+      .where(eq(reviewBooking.clinicId, mine))
+      .orderBy(asc(reviewBooking.recordedAt), asc(reviewBooking.id)),
+  );
+  return { written, writtenBack, booked };
 };

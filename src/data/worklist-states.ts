@@ -19,8 +19,9 @@ import {
   proposal,
   trainingSession,
 } from './schema/schema.ts';
+import { unansweredSince } from './single-facts.ts';
 import { toldNewOfAll } from './told-new.ts';
-import { byPatient, newestOf } from './worklist-newest.ts';
+import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
 
 type Responses = ReturnType<typeof newestResponses>;
@@ -147,6 +148,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const { baselines, mornings, screened, conflicts } = await newestOf(access);
   const doubts = await doubtful(access);
   const told = await toldNewOfAll(access);
+  const { written, writtenBack, booked } = await correspondenceOf(access);
   const zone = own?.zone ?? 'UTC';
   const care = await careStatesOf(access, zone);
   return new Map(
@@ -158,6 +160,8 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
         ...prescriptionState(prescriptions.get(id) ?? [], zone),
         conflictSince: conflicts.get(id) ?? null,
         clockDoubtfulSince: doubts.get(id) ?? null,
+        messageSince: unansweredSince(written.get(id), writtenBack.get(id)),
+        reviewOn: booked.get(id) ?? null,
         toldNew: told.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,
         screenedOn: screened.get(id) ?? null,

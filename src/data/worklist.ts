@@ -1,13 +1,15 @@
 /** Reading the worklist a page at a time, and rebuilding it from the record. */
-import { and, asc, count, eq, lte, notExists, or, sql } from 'drizzle-orm';
+import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { dueMatters } from '#core/worklist/due-matters.ts';
-import type { MatterKind } from '#core/worklist/matter.ts';
+import { dangers, type MatterKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { choicesOf } from './choices.ts';
 import { dueAfter, type MatterRow, matterRows } from './matters.ts';
+import { patientsOfSite } from './patient-sites.ts';
 import { matter, matterAction, patient, patientIdentity } from './schema/schema.ts';
-import { type Cell, nestedRows } from './store/nested-rows.ts';
+import { nestedRows } from './store/nested-rows.ts';
+import { byDanger, matterColumnsOf, matterIn } from './worklist-cells.ts';
 import { patientStates } from './worklist-states.ts';
 
 export type StoredMatter = typeof matter.$inferSelect;
@@ -32,67 +34,42 @@ export interface WorklistQuery {
   readonly limit: number;
   readonly kind: MatterKind | null;
   readonly assignedTo: string | null;
+  /** Patients who usually come to this site. */
+  readonly siteId?: string | null;
+  /** Records kept to teams the reader is not in: of those only danger is listed and counted. */
+  readonly closed?: ReadonlySet<string>;
 }
 
-type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo'>;
+type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo' | 'siteId' | 'closed'>;
 
 /** The table under another name, for a query that looks at it twice. */
 const named = (name: string) => alias(matter, name) as unknown as typeof matter;
 const other = named('other');
 const listed = named('listed');
 
-const due = (access: Access, { kind, assignedTo }: Filter, rows: typeof matter = matter) =>
+const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof matter) =>
+  closed && closed.size > 0
+    ? or(
+        sql`${rows.patientId} NOT IN (SELECT value FROM json_each(${JSON.stringify([...closed])}))`,
+        inArray(rows.kind, [...dangers]),
+      )
+    : undefined;
+
+const due = (access: Access, filter: Filter, rows: typeof matter = matter) =>
   and(
     eq(rows.clinicId, access.clinicId),
     lte(rows.showsFrom, access.day),
     or(sql`${rows.snoozedUntil} IS NULL`, sql`${rows.snoozedUntil} < ${access.day}`),
-    kind ? eq(rows.kind, kind) : undefined,
-    assignedTo ? eq(rows.assignedTo, assignedTo) : undefined,
+    filter.kind ? eq(rows.kind, filter.kind) : undefined,
+    filter.assignedTo ? eq(rows.assignedTo, filter.assignedTo) : undefined,
+    filter.siteId ? sql`${rows.patientId} IN ${patientsOfSite(access, filter.siteId)}` : undefined,
+    openOrDanger(filter.closed, rows),
   );
 
-const all: Filter = { kind: null, assignedTo: null };
+/** Everything due of a patient the reader may be shown. */
+const everything = ({ closed }: Filter): Filter => ({ kind: null, assignedTo: null, closed });
 
 const placeOfPatient = (rows: typeof matter) => sql`(${rows.rank}, ${rows.since}, ${rows.key})`;
-
-/** Every column but the clinic and the patient, which the line has. */
-const matterColumns = [
-  listed.key,
-  listed.kind,
-  listed.rank,
-  listed.since,
-  listed.showsFrom,
-  listed.joint,
-  listed.decisionId,
-  listed.facts,
-  listed.acknowledgedBy,
-  listed.assignedTo,
-  listed.assignedName,
-  listed.snoozedUntil,
-] as const;
-
-type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId'>;
-
-const matterIn = (cells: readonly Cell[]): ListedMatter => {
-  const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] = cells as string[];
-  const [acknowledgedBy, assignedTo, assignedName, snoozedUntil] = handling as (string | null)[];
-  return {
-    key: key!,
-    kind: kind as StoredMatter['kind'],
-    rank: Number(rank),
-    since: Number(since),
-    showsFrom: showsFrom!,
-    joint: joint ?? null,
-    decisionId: decisionId ?? null,
-    facts: JSON.parse(facts!) as StoredMatter['facts'],
-    acknowledgedBy: acknowledgedBy ?? null,
-    assignedTo: assignedTo ?? null,
-    assignedName: assignedName ?? null,
-    snoozedUntil: snoozedUntil ?? null,
-  };
-};
-
-const byDanger = (a: ListedMatter, b: ListedMatter): number =>
-  a.rank - b.rank || a.since - b.since || (a.key < b.key ? -1 : 1);
 
 /**
  * A page of patients by their most pressing matter, in order of danger, then age, each with all that is
@@ -115,7 +92,7 @@ const pageRows = (access: Access, query: WorklistQuery) => {
   const beyond = after
     ? sql`(${matter.rank}, ${matter.since}, ${matter.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`
     : undefined;
-  const ofPatient = sql`${due(access, all, listed)} AND ${eq(listed.patientId, matter.patientId)}`;
+  const ofPatient = sql`${due(access, everything(query), listed)} AND ${eq(listed.patientId, matter.patientId)}`;
   return read
     .select({
       patientId: matter.patientId,
@@ -123,7 +100,7 @@ const pageRows = (access: Access, query: WorklistQuery) => {
       since: matter.since,
       givenName: patientIdentity.givenName,
       familyName: patientIdentity.familyName,
-      matters: nestedRows(matterColumns, sql`${matter} AS listed`, ofPatient, matterIn),
+      matters: nestedRows(matterColumnsOf(listed), sql`${matter} AS listed`, ofPatient, matterIn),
     })
     .from(matter)
     .innerJoin(patientIdentity, eq(patientIdentity.patientId, matter.patientId))

@@ -15,8 +15,10 @@ import { respond, responsesOf } from '#data/decision-responses.ts';
 import { decisionById, decisionsOf, proposalsOf } from '#data/decisions.ts';
 import { evaluateRecord } from '#data/evaluate.ts';
 import { messagesOf, sendMessage } from '#data/messages.ts';
+import { patientMessagesOf } from '#data/patient-messages.ts';
 import { prescriptionsOf } from '#data/prescriptions.ts';
 import { recordOf } from '#data/record.ts';
+import { bookingOf } from '#data/review-bookings.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
@@ -39,6 +41,8 @@ export const reviewRouter = router({
         responses: await responsesOf(access, patient.id),
         proposals: await proposalsOf(access, patient.id),
         messages: await messagesOf(access, patient.id),
+        patientMessages: await patientMessagesOf(access, patient.id),
+        booking: await bookingOf(access, patient.id),
         choices: await choicesOf(access),
       };
     }),

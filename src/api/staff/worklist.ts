@@ -1,11 +1,13 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
 import { z } from 'zod';
 import { type Day, daysBetween, isDay } from '#core/day.ts';
-import { dangers, matterKinds } from '#core/worklist/matter.ts';
+import { matterKinds } from '#core/worklist/matter.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { digestOfIds, noteRead } from '#data/audit.ts';
 import { closedToMe } from '#data/care-team.ts';
 import { handleMatter } from '#data/matters.ts';
+import { sitesOf } from '#data/sites.ts';
+import { colleaguesOf } from '#data/staff.ts';
 import { type StoredMatter, worklistCounts, worklistPage } from '#data/worklist.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
@@ -36,31 +38,38 @@ export const worklistRouter = router({
           limit: z.number().int().min(1).max(100).default(50),
           kind: z.enum(matterKinds).nullable().default(null),
           mine: z.boolean().default(false),
+          /** Taken on by, or given to, this clinician. */
+          assignedTo: z.string().max(64).nullable().default(null),
+          siteId: z.string().max(64).nullable().default(null),
         })
         .prefault({}),
     )
     .query(async ({ ctx, input }) => {
       const { access } = ctx;
-      const query = { ...input, assignedTo: input.mine ? access.actorId : null };
-      const page = await worklistPage(access, query);
-      const closed = await closedToMe(access);
       // A record kept to a team stays out of a colleague's list, except for danger, which somebody must see.
-      const lines = page.lines.filter(
-        (line) => !closed.has(line.patientId) || line.matters.some(({ kind }) => dangers.includes(kind)),
-      );
+      const closed = await closedToMe(access);
+      const query = { ...input, assignedTo: input.mine ? access.actorId : input.assignedTo, closed };
+      const { lines, next } = await worklistPage(access, query);
       const counts = await worklistCounts(access, query);
       const ids = lines.map((line) => line.patientId);
       noteRead(access, { subject: 'worklist', detail: { count: ids.length, ids: digestOfIds(ids) } });
       return {
         day: access.day,
         ...counts,
-        next: page.next,
+        closed: closed.size,
+        next,
         lines: lines.map(({ matters, ...line }) => {
           const [matter, ...others] = matters.map((row) => shown(row, access.day));
           return { ...line, matter: matter!, others };
         }),
       };
     }),
+
+  /** What the list can be narrowed to. */
+  filters: clinicianProcedure.query(async ({ ctx }) => ({
+    clinicians: await colleaguesOf(ctx.access),
+    sites: (await sitesOf(ctx.access)).filter((site) => site.closedAt === null),
+  })),
 
   acknowledge: recordProcedure
     .input(z.object({ key: z.string().max(200), reason: z.string().trim().max(300).default('') }))
@@ -78,6 +87,21 @@ export const worklistRouter = router({
       reason: '',
     }),
   ),
+
+  /** Gives a matter to a colleague of the clinic. */
+  assign: recordProcedure
+    .input(z.object({ key: z.string().max(200), userId: z.string().max(64) }))
+    .mutation(async ({ ctx, input }) => {
+      const colleague = (await colleaguesOf(ctx.access)).find((one) => one.userId === input.userId);
+      if (!colleague) throw new Problem('not-found', 'There is no such clinician in your clinic.');
+      return handled(ctx.access, ctx.patient.id, {
+        key: input.key,
+        act: 'assign',
+        until: null,
+        assignee: { id: colleague.userId, name: colleague.name },
+        reason: '',
+      });
+    }),
 
   snooze: recordProcedure
     .input(

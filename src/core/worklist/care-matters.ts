@@ -99,6 +99,7 @@ const remindedBy: readonly DueMatter['kind'][] = [
   'baseline-due',
   'limit-ended',
   'break-over',
+  'review-day',
   'override-ended',
 ];
 

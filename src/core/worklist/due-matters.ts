@@ -121,6 +121,18 @@ const toldNew = ({ toldNew: told }: PatientState): readonly DueMatter[] =>
         facts: { news: told.news.join(', '), otherJoint: told.otherJointWorse ? 'worse' : '' },
       }));
 
+/** A message waits until it is written back to or marked as seen. */
+const messages = ({ messageSince }: PatientState): readonly DueMatter[] =>
+  recorded('message', messageSince).map((matter) => ({ ...matter, untilAcknowledged: true }));
+
+/** A booked review shows on its day, and until it is marked as seen or the next one is booked. */
+const reviewDay = ({ reviewOn }: PatientState): readonly DueMatter[] =>
+  overdue('review-day', reviewOn, -1).map((matter) => ({
+    ...matter,
+    key: `review-day ${reviewOn}`,
+    untilAcknowledged: true,
+  }));
+
 /** Every matter of a patient, those included that will show only later. */
 export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
   const all = [
@@ -130,6 +142,8 @@ export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatt
     ...recorded('entry-conflict', state.conflictSince),
     ...recorded('clock-doubtful', state.clockDoubtfulSince),
     ...toldNew(state),
+    ...messages(state),
+    ...reviewDay(state),
     ...missing(state, due),
     ...overdue('screening-due', state.screenedOn, due.screeningDays),
     ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),

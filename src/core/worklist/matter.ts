@@ -18,11 +18,13 @@ export const matterKinds = [
   'awaiting-signature',
   'clock-doubtful',
   'missing-answers',
+  'message',
   'told-new',
   'event-review',
   'before-visit-answers',
   'limit-ended',
   'routine-contact',
+  'review-day',
   'break-over',
   'screening-due',
   'override-ended',
@@ -102,6 +104,10 @@ export interface PatientState {
   readonly clockDoubtfulSince: number | null;
   /** The newest session before which something new was told, unless the screening was asked again since. */
   readonly toldNew: ToldNew | null;
+  /** When the newest message of the patient came to which nobody has written back since. */
+  readonly messageSince: number | null;
+  /** Day of the next review as booked. */
+  readonly reviewOn: Day | null;
   /** Day the patient last answered a morning; null = never. */
   readonly lastMorning: Day | null;
   /** Day the first exercise in force was signed; null = nothing in force. */

@@ -57,6 +57,8 @@ const sentences: Readonly<Record<DueMatter['kind'], (matter: Told, today: Day) =
       : `Nobody has acknowledged the danger of the ${joint(matter)} in time, and no deputy is named.`,
   'event-review': (matter) =>
     `${aboutEvent[String(matter.facts.event)] ?? 'Something happened'} on ${matter.facts.day}; the screening has not been asked again.`,
+  message: () => 'Wrote a message; nobody has written back.',
+  'review-day': (matter) => `The review booked for ${matter.facts.from} is due.`,
   'told-new': (matter) =>
     `Said before a session: ${[matter.facts.news, matter.facts.otherJoint ? 'another joint is worse' : '']
       .filter((text) => text !== '')

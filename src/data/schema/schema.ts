@@ -6,4 +6,5 @@ export * from './clinical.ts';
 export * from './decisions.ts';
 export * from './logs.ts';
 export * from './people.ts';
+export * from './review.ts';
 export * from './worklist.ts';

@@ -57,6 +57,8 @@ const matterStatuses: Readonly<Record<string, Status>> = {
   'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },
   'clock-doubtful': { word: 'Clock doubtful', shape: 'unknown', tone: 'care' },
   'missing-answers': { word: 'No answers', shape: 'unknown', tone: 'plain' },
+  message: { word: 'Message', shape: 'note', tone: 'accent' },
+  'review-day': { word: 'Review booked', shape: 'waiting', tone: 'accent' },
   'routine-contact': { word: 'Review due', shape: 'note', tone: 'plain' },
   'screening-due': { word: 'Screening due', shape: 'note', tone: 'plain' },
   'pressure-due': { word: 'Pressure due', shape: 'note', tone: 'plain' },

@@ -1,0 +1,30 @@
+/** What was measured over the course of care, and the goals set with the patient. */
+import { z } from 'zod';
+import { goalConsistent, goalFields, goalsFrom } from '#core/care/goals.ts';
+import { episodesOf } from '#data/episodes.ts';
+import { goalStepsOf, recordGoalStep } from '#data/goals.ts';
+import { measurementsOf } from '#data/measurements.ts';
+import { effusionsOf } from '#data/record.ts';
+import { checked } from '../inputs/checked.ts';
+import { recordProcedure, router } from '../trpc.ts';
+
+export const outcomesRouter = router({
+  get: recordProcedure.query(async ({ ctx }) => {
+    const { access, patient } = ctx;
+    const episode = (await episodesOf(access, patient.id)).at(-1);
+    return {
+      measurements: await measurementsOf(access, patient.id),
+      effusions: await effusionsOf(access, patient.id),
+      goals: goalsFrom(episode?.goals ?? [], await goalStepsOf(access, patient.id), access.day),
+    };
+  }),
+
+  /** Sets a goal, or says how it stands. */
+  setGoal: recordProcedure.input(z.object({ goal: z.unknown() })).mutation(({ ctx, input }) =>
+    recordGoalStep(
+      ctx.access,
+      ctx.patient.id,
+      checked(goalFields, input.goal, (row) => goalConsistent(row, ctx.access.day)),
+    ),
+  ),
+});

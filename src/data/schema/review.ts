@@ -1,0 +1,61 @@
+/** Around the review: goals and what became of them, the next review, messages from the patient, the usual site. */
+import { sql } from 'drizzle-orm';
+import { goalStates } from '#core/care/goals.ts';
+import { site } from './accounts.ts';
+import { dayShape, kit, words } from './kit.ts';
+import { clinic, patient } from './people.ts';
+
+const owned = () => ({
+  id: kit.id('id').primaryKey(),
+  clinicId: kit.id('clinic_id').references(() => clinic.id),
+  patientId: kit.id('patient_id').references(() => patient.id),
+  recordedAt: kit.instant('recorded_at'),
+  recordedBy: kit.id('recorded_by'),
+  byName: kit.text('by_name'),
+});
+
+/** A goal as it was set, or what became of it; the newest row of the same words counts. */
+export const goalStep = kit.table(
+  'goal_step',
+  {
+    ...owned(),
+    goal: kit.text('goal'),
+    state: kit.word('state', goalStates),
+    byDay: kit.dayOrNull('by_day'),
+    note: kit.textOrNull('note'),
+  },
+  (t) => [
+    kit.index('goal_step_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('goal_step_goal', sql`length(trim(${t.goal})) BETWEEN 1 AND 300`),
+    kit.check('goal_step_state', sql`${t.state} IN (${words(goalStates)})`),
+    kit.check('goal_step_day', sql`${t.byDay} IS NULL OR ${t.byDay} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+/** The next review as booked; the newest row counts, and one without a day takes the booking back. */
+export const reviewBooking = kit.table(
+  'review_booking',
+  {
+    ...owned(),
+    day: kit.dayOrNull('day'),
+    time: kit.textOrNull('time'),
+    place: kit.textOrNull('place'),
+  },
+  (t) => [
+    kit.index('review_booking_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('review_booking_day', sql`${t.day} IS NULL OR ${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.check('review_booking_time', sql`${t.time} IS NULL OR ${t.time} GLOB '[0-2][0-9]:[0-5][0-9]'`),
+  ],
+);
+
+export const patientMessage = kit.table('patient_message', { ...owned(), text: kit.text('text') }, (t) => [
+  kit.index('patient_message_by_patient').on(t.patientId, t.recordedAt),
+  kit.check('patient_message_text', sql`length(trim(${t.text})) BETWEEN 1 AND 1000`),
+]);
+
+/** Where a patient usually comes; the newest row counts. */
+export const patientSite = kit.table(
+  'patient_site',
+  { ...owned(), siteId: kit.id('site_id').references(() => site.id) },
+  (t) => [kit.index('patient_site_by_patient').on(t.clinicId, t.patientId, t.recordedAt)],
+);

@@ -1,0 +1,46 @@
+/** The columns of a matter as a page of the worklist reads them, and their order on a line. */
+
+import type { matter } from './schema/schema.ts';
+import type { Cell } from './store/nested-rows.ts';
+import type { StoredMatter } from './worklist.ts';
+
+/** Every column but the clinic and the patient, which the line has. */
+export const matterColumnsOf = (listed: typeof matter) =>
+  [
+    listed.key,
+    listed.kind,
+    listed.rank,
+    listed.since,
+    listed.showsFrom,
+    listed.joint,
+    listed.decisionId,
+    listed.facts,
+    listed.acknowledgedBy,
+    listed.assignedTo,
+    listed.assignedName,
+    listed.snoozedUntil,
+  ] as const;
+
+export type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId'>;
+
+export const matterIn = (cells: readonly Cell[]): ListedMatter => {
+  const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] = cells as string[];
+  const [acknowledgedBy, assignedTo, assignedName, snoozedUntil] = handling as (string | null)[];
+  return {
+    key: key!,
+    kind: kind as StoredMatter['kind'],
+    rank: Number(rank),
+    since: Number(since),
+    showsFrom: showsFrom!,
+    joint: joint ?? null,
+    decisionId: decisionId ?? null,
+    facts: JSON.parse(facts!) as StoredMatter['facts'],
+    acknowledgedBy: acknowledgedBy ?? null,
+    assignedTo: assignedTo ?? null,
+    assignedName: assignedName ?? null,
+    snoozedUntil: snoozedUntil ?? null,
+  };
+};
+
+export const byDanger = (a: ListedMatter, b: ListedMatter): number =>
+  a.rank - b.rank || a.since - b.since || (a.key < b.key ? -1 : 1);
