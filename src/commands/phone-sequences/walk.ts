@@ -38,6 +38,11 @@ const ways: readonly {
     },
   },
   {
+    // A cuff signed for work with a clinician present: one is.
+    sign: (page) => page.getByRole('button', { name: 'Yes, go on', exact: true }),
+    act: (page) => press(page, 'Yes, go on'),
+  },
+  {
     sign: (page) => page.getByRole('button', { name: 'It is on. Start the clock' }),
     act: (page) => press(page, 'It is on'),
   },

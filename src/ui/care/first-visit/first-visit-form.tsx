@@ -22,6 +22,7 @@ const items = minimumSet('low-load');
 
 const draftWords: Readonly<Record<DraftState, string>> = {
   none: 'What you type is kept as a draft on the server, for you alone.',
+  waiting: 'Keeping the draft …',
   kept: 'Draft kept.',
   'not-kept': 'The draft could not be kept; leave this page only when it is sent.',
 };
@@ -148,7 +149,7 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
               {kept ? 'Propose again' : 'Keep this and propose'}
             </Button>
             <span role="status" className="soft draft-note">
-              {draftWords[draft]}
+              {kept ? '' : draftWords[draft]}
             </span>
           </div>
         )}

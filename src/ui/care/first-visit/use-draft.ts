@@ -6,20 +6,26 @@ import type { Typed } from './first-visit-state.ts';
 
 const waitMilliseconds = 1200;
 
-export type DraftState = 'none' | 'kept' | 'not-kept';
+export type DraftState = 'none' | 'waiting' | 'kept' | 'not-kept';
 
 export const useDraft = (patientId: string, typed: Typed, isDone: boolean): DraftState => {
   const [state, setState] = useState<DraftState>('none');
   const first = useRef(typed);
   useEffect(() => {
     if (typed === first.current || isDone) return;
+    // An answer about older words says nothing about these.
+    let isNewest = true;
+    setState('waiting');
     const timer = setTimeout(() => {
       client.staff.drafts.save
         .mutate({ patientId, form: 'first-visit', typed })
-        .then(() => setState('kept'))
-        .catch(() => setState('not-kept'));
+        .then(() => isNewest && setState('kept'))
+        .catch(() => isNewest && setState('not-kept'));
     }, waitMilliseconds);
-    return () => clearTimeout(timer);
+    return () => {
+      isNewest = false;
+      clearTimeout(timer);
+    };
   }, [patientId, typed, isDone]);
   return state;
 };

@@ -1,0 +1,90 @@
+/** What each picture of the README shows, and how a person gets there. */
+import type { Browser, Page, ViewportSize } from 'playwright-core';
+import { demoPassphrase } from '#demo/clinic.ts';
+import { phoneOf, untilReady } from '../phone-sequences/sequence.ts';
+import { answerOne, headingOf } from '../phone-sequences/walk.ts';
+
+export interface Scene {
+  /** The file's name without its ending. */
+  readonly name: string;
+  /** Brings the page to where the picture is taken, and closes nothing. */
+  readonly open: (browser: Browser, address: string) => Promise<Page>;
+}
+
+const deskOf = async (browser: Browser, address: string, size: ViewportSize): Promise<Page> => {
+  const context = await browser.newContext({ viewport: size, baseURL: address });
+  const answer = await context.request.post('/api/auth/sign-in/email', {
+    data: { email: 'clinician@demo.invalid', password: demoPassphrase },
+    headers: { origin: address },
+  });
+  if (answer.status() !== 200) throw new Error(`The clinician was not let in: ${answer.status()}.`);
+  return context.newPage();
+};
+
+/** The heading to the top of the window, so that the picture begins with it. */
+const toTop = (page: Page, heading: string): Promise<void> =>
+  page
+    .getByRole('heading', { name: heading, exact: true })
+    .evaluate((node) => window.scrollTo({ top: node.getBoundingClientRect().top + window.scrollY - 12 }));
+
+const worklist: Scene = {
+  name: 'worklist',
+  open: async (browser, address) => {
+    const page = await deskOf(browser, address, { width: 1000, height: 700 });
+    await page.goto('/worklist');
+    return page;
+  },
+};
+
+const review: Scene = {
+  name: 'review',
+  open: async (browser, address) => {
+    const page = await deskOf(browser, address, { width: 1000, height: 800 });
+    await page.goto('/patients/flare-then-hold/review');
+    await page.locator('svg.recharts-surface').first().waitFor();
+    return page;
+  },
+};
+
+/** Occlusion stands closed with its reasons; a low load is asked for and proposed. */
+const prescribe: Scene = {
+  name: 'prescribe',
+  open: async (browser, address) => {
+    const page = await deskOf(browser, address, { width: 1000, height: 1000 });
+    await page.goto('/patients/occlusion-not-cleared/prescribe?method=low-load');
+    await page.getByLabel('Exercise').selectOption({ label: 'Straighten the knee, sitting' });
+    await page.getByRole('group', { name: 'Side' }).getByRole('radio', { name: 'Right' }).check();
+    await page.getByRole('button', { name: 'Propose a dose' }).click();
+    await page.getByRole('region', { name: 'Proposed dose' }).waitFor();
+    await toTop(page, 'Method');
+    return page;
+  },
+};
+
+const today: Scene = {
+  name: 'today',
+  open: async (browser, address) => {
+    const page = await (await phoneOf(browser, address, 'patient-1')).newPage();
+    await page.goto('/today');
+    await untilReady(page);
+    return page;
+  },
+};
+
+/** The first question answered on a scale from 0 to 10. */
+const question: Scene = {
+  name: 'question',
+  open: async (browser, address) => {
+    const page = await (await phoneOf(browser, address, 'patient-1')).newPage();
+    await page.goto('/today');
+    await untilReady(page);
+    await page.getByRole('button', { name: 'Start the session' }).click();
+    while ((await page.locator('.scores').count()) === 0) {
+      const heading = await headingOf(page);
+      if ((await answerOne(page)) === null) throw new Error(`No question of a score before “${heading}”.`);
+    }
+    return page;
+  },
+};
+
+export const scenes: readonly Scene[] = [worklist, review, prescribe, today, question];

@@ -1,0 +1,99 @@
+/** Ten minutes between appointments: from an empty patient to one signed low-load exercise, counted. */
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { type Hand, keyboardHand, pointingHand } from './hands.ts';
+import { desk, expectAccessible, signedIn, watched } from './support.ts';
+
+// A control that is not there is said at once, not after the whole time of the test.
+test.use({ actionTimeout: 10_000 });
+
+const mostActions = 25;
+
+/** A patient of whom nothing is recorded but who it is. */
+const emptyPatient = async (page: Page, familyName: string): Promise<string> => {
+  await page.goto('/patients/new');
+  await page.getByLabel('Given name').fill('Ottoline');
+  await page.getByLabel('Family name').fill(familyName);
+  await page.getByLabel('Day of birth').fill('1957-11-02');
+  await page.getByRole('button', { name: 'Add this patient' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText(familyName);
+  return page.url();
+};
+
+const visit = async (page: Page, hand: Hand) => {
+  const radio = (group: string, answer: string) =>
+    page.getByRole('group', { name: group, exact: true }).getByRole('radio', { name: answer, exact: true });
+  await hand.press(page.getByRole('navigation', { name: /^Record of/ }).getByRole('link', { name: 'Care' }));
+  await hand.press(page.getByRole('link', { name: 'First visit' }));
+  await hand.type(page.getByLabel('Diagnosis'), 'Knee osteoarthritis, right');
+  await hand.choose(radio('Inflammatory arthritis', 'No'));
+  await hand.pick(page.getByLabel('Joint to follow daily'), 'Right knee');
+  await hand.type(page.getByLabel('Loads at home, kg'), '1 2 3 4 5');
+  await hand.press(page.getByRole('button', { name: 'The rest: asked, and no' }));
+  await hand.type(page.getByLabel('Resting blood pressure, upper'), '128');
+  await hand.type(page.getByLabel('Lower'), '78');
+  await hand.pick(page.getByLabel('Begin with'), 'Knee: front of the thigh, sitting');
+  await hand.choose(radio('Side', 'Right'));
+  await hand.type(page.getByLabel('Test: load'), '8');
+  await hand.type(page.getByLabel('Test: repetitions'), '10');
+};
+
+const proposeAndSign = async (page: Page, hand: Hand) => {
+  await hand.press(page.getByRole('button', { name: 'Keep this and propose' }));
+  await expect(page.getByRole('heading', { name: 'Proposed, kept unsigned' })).toBeVisible();
+  await hand.press(page.getByRole('button', { name: 'Sign as Nuala Derravane' }));
+  await expect(page.getByText('The patient sees it from now on.')).toBeVisible();
+};
+
+const expectSigned = async (page: Page, record: string) => {
+  await page.goto(`${record}/prescriptions`);
+  await expect(page.getByText(/3 kg/).first()).toBeVisible();
+  await expect(page.getByText(/signed by Nuala Derravane/).first()).toBeVisible();
+  await page.goto(`${record}/screening`);
+  // What was not asked keeps occlusion closed, and says so.
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Closed');
+};
+
+const deskOf = async (context: BrowserContext, baseURL: string) => {
+  await signedIn(context, baseURL, 'clinician');
+  const page = await context.newPage();
+  await page.setViewportSize(desk);
+  return page;
+};
+
+test(`an empty patient has one signed low-load exercise after at most ${mostActions} actions`, async ({
+  context,
+  baseURL,
+}) => {
+  const page = await deskOf(context, baseURL!);
+  const troubles = watched(page);
+  const record = await emptyPatient(page, 'Fennimore');
+  const hand = pointingHand();
+  await visit(page, hand);
+  await expectAccessible(page, 'first visit, filled in');
+  await proposeAndSign(page, hand);
+  console.log(`first visit by pointer: ${hand.actions()} actions of at most ${mostActions}`);
+  expect(hand.actions()).toBeLessThanOrEqual(mostActions);
+  await expectAccessible(page, 'first visit, signed');
+  await expectSigned(page, record);
+  expect(troubles).toEqual([]);
+});
+
+test('the same by keyboard alone, and what was typed comes back after the page is left', async ({
+  context,
+  baseURL,
+}) => {
+  const page = await deskOf(context, baseURL!);
+  const record = await emptyPatient(page, 'Quellington');
+  const hand = keyboardHand(page);
+  await visit(page, hand);
+  await expect(page.getByText('Draft kept.')).toBeVisible();
+  await page.reload();
+  await expect(page.getByLabel('Diagnosis')).toHaveValue('Knee osteoarthritis, right');
+  await expect(page.getByText('Every question is answered.')).toBeVisible();
+  await proposeAndSign(page, hand);
+  console.log(
+    `first visit by keyboard: ${hand.actions()} actions, ${hand.steps()} presses of Tab between them`,
+  );
+  expect(hand.actions()).toBeLessThanOrEqual(mostActions);
+  await expectSigned(page, record);
+});

@@ -1,0 +1,203 @@
+/** What a clinician does at the desk on the whole path, each step as on the page. */
+import { createOTP } from '@better-auth/utils/otp';
+import { expect, type Page } from '@playwright/test';
+import { demoPassphrase, reviewerCodeSecret } from '#demo/clinic.ts';
+import { expectAccessible } from './support.ts';
+
+export const reviewer = 'Piotr Zawilny';
+
+const radio = (page: Page, group: string | RegExp, answer: string) =>
+  page.getByRole('group', { name: group }).getByRole('radio', { name: answer, exact: true });
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).click();
+
+const open = async (page: Page, section: string) => {
+  await page
+    .getByRole('navigation', { name: /^Record of/ })
+    .getByRole('link', { name: section })
+    .click();
+  await expect(
+    page.getByRole('navigation', { name: /^Record of/ }).getByRole('link', { name: section }),
+  ).toHaveAttribute('aria-current', 'page');
+};
+
+export const signInWithCode = async (page: Page) => {
+  await page.goto('/sign-in');
+  await expectAccessible(page, 'sign-in');
+  await page.getByLabel(/e-?mail/i).fill('reviewer@demo.invalid');
+  await page.getByLabel(/passphrase/i).fill(demoPassphrase);
+  await press(page, /^sign in$/i);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/code/i);
+  await expectAccessible(page, 'one-time code');
+  await page.getByLabel(/code/i).fill(await createOTP(reviewerCodeSecret).totp());
+  await press(page, /^sign in$/i);
+  await page.waitForURL('**/worklist');
+  await expectAccessible(page, 'worklist');
+};
+
+export const openRecord = async (page: Page) => {
+  await page.getByRole('link', { name: 'Patients' }).click();
+  await page.getByLabel('Find by name').fill('ashd');
+  await expectAccessible(page, 'patients');
+  await page.getByRole('link', { name: 'Ashdrummond, Solveig' }).click();
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Solveig Ashdrummond');
+  await expectAccessible(page, 'overview');
+};
+
+/** Everything asked: one yes that closes occlusion, one not known, which is not no, and the rest no. */
+export const screen = async (page: Page) => {
+  await open(page, 'Screening');
+  await expect(page.getByText('No screening is recorded; every method stays closed.')).toBeVisible();
+  for (const item of await page.locator('.sheet-item').all())
+    await item.getByRole('radio', { name: 'No', exact: true }).check();
+  await radio(page, /high blood pressure/, 'Yes').check();
+  await radio(page, /vasculitis/, 'Not known').check();
+  await expectAccessible(page, 'screening sheet');
+  await press(page, 'Record this sheet');
+  await expect(page.getByText('Recorded as version 1.')).toBeVisible();
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Closed');
+};
+
+/** Each kind of measurement: what is typed by label, what is chosen by group. */
+const measurements: readonly {
+  readonly title: string;
+  readonly typed: readonly (readonly [string, string])[];
+  readonly chosen?: readonly (readonly [string, string])[];
+}[] = [
+  { title: 'Body mass', typed: [['Body mass', '71']] },
+  { title: 'Stature', typed: [['Stature', '164']] },
+  {
+    title: 'Blood pressure',
+    typed: [
+      ['Systolic', '132'],
+      ['Diastolic', '81'],
+    ],
+    chosen: [['Position', 'Seated']],
+  },
+  {
+    title: 'Limb circumference',
+    typed: [
+      ['Where on the limb', 'a third of the way up the thigh'],
+      ['Circumference', '52'],
+    ],
+    chosen: [
+      ['Limb', 'Leg'],
+      ['Side', 'Right'],
+    ],
+  },
+  {
+    title: 'Limb occlusion pressure',
+    typed: [
+      ['Cuff width', '11'],
+      ['First reading', '184'],
+      ['Second reading', '180'],
+    ],
+    chosen: [
+      ['Limb', 'Leg'],
+      ['Side', 'Right'],
+      ['Position', 'Seated'],
+      ['Method', 'Doppler'],
+    ],
+  },
+  {
+    title: 'Repetitions to failure at a load',
+    typed: [
+      ['Load', '8'],
+      ['Repetitions', '10'],
+    ],
+    chosen: [['Side', 'Right']],
+  },
+];
+
+export const measure = async (page: Page) => {
+  await open(page, 'Measurements');
+  for (const { title, typed, chosen = [] } of measurements) {
+    const form = page.locator('details', { has: page.getByText(title, { exact: true }) });
+    await form.locator('summary').click();
+    if (title.startsWith('Repetitions'))
+      await form.getByLabel('Exercise').selectOption({ label: 'Straighten the knee, sitting' });
+    for (const [label, text] of typed) await form.getByLabel(new RegExp(`^${label}`)).fill(text);
+    for (const [group, answer] of chosen)
+      await form
+        .getByRole('group', { name: group })
+        .getByRole('radio', { name: answer, exact: true })
+        .check();
+    await form.getByRole('button', { name: /^Record/ }).click();
+    await expect(form.getByText('Recorded.')).toBeVisible();
+  }
+  await expectAccessible(page, 'measurements');
+};
+
+/** Prescribing shows which methods are open and why not; then a clinician clears, with a reason. */
+export const readWhyClosed = async (page: Page) => {
+  await open(page, 'Prescribe');
+  const occlusion = page.locator('.method', { has: page.getByRole('link', { name: 'Occlusion' }) });
+  await expect(occlusion).toContainText('Closed');
+  await expect(occlusion).toContainText('Diagnosed high blood pressure keeps occlusion closed');
+  for (const name of ['Variation', 'Low load'])
+    await expect(page.locator('.method', { has: page.getByRole('link', { name }) })).toContainText('Open');
+  await expectAccessible(page, 'methods, one closed');
+};
+
+export const agreeAndClear = async (page: Page) => {
+  await open(page, 'Care');
+  await press(page, /^Read out; the patient agrees.*with a clinician/);
+  await expect(page.getByText('Agreed').first()).toBeVisible();
+  await expectAccessible(page, 'care');
+  await open(page, 'Screening');
+  await page.getByText('Clear something, with a reason').click();
+  await radio(page, 'Method', 'Occlusion').check();
+  for (const box of await page.getByRole('group', { name: 'What is cleared' }).getByRole('checkbox').all())
+    await box.check();
+  await radio(page, 'For', 'Every limb').check();
+  await page
+    .getByRole('textbox', { name: 'Reason' })
+    .fill('Pressure in range for two years; Dr Ollerenshaw finds no vasculitis, by phone on 17 April.');
+  await press(page, 'Clear, with precautions');
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Open with precautions');
+  await expectAccessible(page, 'screening, cleared');
+};
+
+/** The worklist names the patient and the fact; its link leads to the decision. */
+export const findOnWorklist = async (page: Page) => {
+  await page.goto('/worklist');
+  const line = page
+    .getByRole('listitem')
+    .filter({ has: page.getByRole('link', { name: 'Solveig Ashdrummond' }) });
+  await expect(line).toContainText('Eased back for the right knee');
+  await expectAccessible(page, 'worklist with the new decision');
+  await line.getByRole('link', { name: 'Solveig Ashdrummond' }).click();
+  await page.waitForURL(/\/review\?joint=right-knee#decision-/);
+};
+
+export const readDecision = async (page: Page) => {
+  const decision = page.getByRole('article').first();
+  await expect(decision.getByRole('heading', { level: 3 })).toContainText('Ease back');
+  // Rule, what was observed, threshold, source.
+  const rule = decision.locator('.reason', { hasText: 'P5 Next morning well over usual' });
+  await expect(rule).toContainText('Found: pain next morning 6');
+  await expect(rule).toContainText('Threshold: next morning 2 over the top of usual pain');
+  await expect(rule).toContainText('Silbernagel');
+  await expect(decision).toContainText('holds at once, inside the signed dose');
+  await expect(page.locator('svg.recharts-surface').first()).toBeVisible();
+  await expect(page.locator('.review-words')).toContainText('Highest pain given in a session was 3');
+  await page.getByText('The same as a table, to read or copy').click();
+  await expect(page.getByRole('row', { name: /^2026-04-21/ })).toContainText('6');
+  await expectAccessible(page, 'review');
+};
+
+export const answerDecision = async (page: Page) => {
+  const decision = page.getByRole('article').first();
+  await decision.getByRole('button', { name: 'Accept' }).click();
+  await expect(decision).toContainText(`Accepted by ${reviewer}`);
+  await decision.getByText('Override', { exact: true }).first().click();
+  await decision
+    .getByRole('group', { name: 'What holds instead' })
+    .getByRole('radio', { name: 'Hold', exact: true })
+    .check();
+  await decision.getByLabel('Reason').fill('New shoes on Monday; she wants to keep the dose and will ring.');
+  await decision.getByLabel('Last day it holds').fill('2026-04-28');
+  await decision.getByRole('button', { name: 'Override' }).click();
+  await expect(decision).toContainText(`Overridden with hold until 2026-04-28 by ${reviewer}`);
+  await expectAccessible(page, 'review, answered');
+};
