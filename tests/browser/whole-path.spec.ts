@@ -6,17 +6,15 @@ import { expect, test } from '@playwright/test';
 import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
 import {
   agreeAndClear,
-  answerDecision,
-  findOnWorklist,
   measure,
   openRecord,
-  readDecision,
   readWhyClosed,
   reviewer,
   screen,
   signInWithCode,
 } from './path-of-a-clinician.ts';
 import { morning, patientOnPhone, readWhatChanged, session } from './path-of-a-patient.ts';
+import { answerDecision, findOnWorklist, readDecision } from './path-of-a-review.ts';
 import { giveWeekdays, prescribeAll } from './path-of-prescribing.ts';
 import { desk, moveClock, watched } from './support.ts';
 

@@ -1,0 +1,48 @@
+/** The clinician again: the worklist, the decision with its reasons, the picture, and an answer to it. */
+import { expect, type Page } from '@playwright/test';
+import { reviewer } from './path-of-a-clinician.ts';
+import { expectAccessible } from './support.ts';
+
+/** The worklist names the patient and the fact; its link leads to the decision. */
+export const findOnWorklist = async (page: Page) => {
+  await page.goto('/worklist');
+  const line = page
+    .getByRole('listitem')
+    .filter({ has: page.getByRole('link', { name: 'Solveig Ashdrummond' }) });
+  await expect(line).toContainText('Eased back for the right knee');
+  await expectAccessible(page, 'worklist with the new decision');
+  await line.getByRole('link', { name: 'Solveig Ashdrummond' }).click();
+  await page.waitForURL(/\/review\?joint=right-knee#decision-/);
+};
+
+export const readDecision = async (page: Page) => {
+  const decision = page.getByRole('article').first();
+  await expect(decision.getByRole('heading', { level: 3 })).toContainText('Ease back');
+  // Rule, what was observed, threshold, source.
+  const rule = decision.locator('.reason', { hasText: 'P5 Next morning well over usual' });
+  await expect(rule).toContainText('Found: pain next morning 6');
+  await expect(rule).toContainText('Threshold: next morning 2 over the top of usual pain');
+  await expect(rule).toContainText('Silbernagel');
+  await expect(decision).toContainText('holds at once, inside the signed dose');
+  await expect(page.locator('svg.recharts-surface').first()).toBeVisible();
+  await expect(page.locator('.review-words')).toContainText('Highest pain given in a session was 3');
+  await page.getByText('The same as a table, to read or copy').click();
+  await expect(page.getByRole('row', { name: /^2026-04-21/ })).toContainText('6');
+  await expectAccessible(page, 'review');
+};
+
+export const answerDecision = async (page: Page) => {
+  const decision = page.getByRole('article').first();
+  await decision.getByRole('button', { name: 'Accept' }).click();
+  await expect(decision).toContainText(`Accepted by ${reviewer}`);
+  await decision.getByText('Override', { exact: true }).first().click();
+  await decision
+    .getByRole('group', { name: 'What holds instead' })
+    .getByRole('radio', { name: 'Hold', exact: true })
+    .check();
+  await decision.getByLabel('Reason').fill('New shoes on Monday; she wants to keep the dose and will ring.');
+  await decision.getByLabel('Last day it holds').fill('2026-04-28');
+  await decision.getByRole('button', { name: 'Override' }).click();
+  await expect(decision).toContainText(`Overridden with hold until 2026-04-28 by ${reviewer}`);
+  await expectAccessible(page, 'review, answered');
+};
