@@ -25,7 +25,18 @@ export const rheumatoidFlare: Story = {
         'rheumatoid-arthritis': { answer: 'yes' },
         'arthritis-medicines': { answer: 'yes', details: ['biologic'] },
       }),
-      measures(...body(64, 163), pressure(122, 76), { kind: 'grip', side: 'right', forceKg: 17 }),
+      measures(
+        ...body(64, 163),
+        pressure(122, 76),
+        { kind: 'grip', side: 'right', forceKg: 17 },
+        {
+          kind: 'joint-counts',
+          tender: 4,
+          swollen: 2,
+          patientGlobal: 4,
+          clinicianGlobal: 3,
+        },
+      ),
       prescribes('wrist', {
         method: 'low-load',
         exerciseId: 'wrist-bend-up',

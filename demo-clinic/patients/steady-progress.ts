@@ -34,7 +34,13 @@ export const steadyProgress: Story = {
       0,
       screens(),
       measures(...body(71, 162), pressure(128, 78), toFailure('knee-extension-seated', 'right', 6, 14)),
-      measures({ kind: 'chair-stand-30s', stands: 9 }),
+      measures(
+        { kind: 'chair-stand-30s', stands: 9 },
+        { kind: 'timed-up-and-go', seconds: 11.8 },
+        { kind: 'patient-chosen-activity', activity: 'Stairs without the rail', score: 4 },
+        { kind: 'patient-chosen-activity', activity: 'Kneeling in the garden', score: 3 },
+        { kind: 'patient-chosen-activity', activity: 'Walking to the market', score: 5 },
+      ),
       prescribes('knee', {
         method: 'low-load',
         exerciseId: 'knee-extension-seated',
@@ -57,7 +63,19 @@ export const steadyProgress: Story = {
     ...weekly(21, 42, signs),
     on(49, freezes('right-knee', 2, 15, 'Seven weeks on, the mornings lie at 2.'), signs),
     ...weekly(56, 70, signs),
-    on(77, screens(), measures(pressure(126, 76), { kind: 'chair-stand-30s', stands: 12 }), signs),
+    on(
+      77,
+      screens(),
+      measures(
+        pressure(126, 76),
+        { kind: 'chair-stand-30s', stands: 12 },
+        { kind: 'timed-up-and-go', seconds: 10.9 },
+        { kind: 'patient-chosen-activity', activity: 'Stairs without the rail', score: 8 },
+        { kind: 'patient-chosen-activity', activity: 'Kneeling in the garden', score: 4 },
+        { kind: 'patient-chosen-activity', activity: 'Walking to the market', score: 8 },
+      ),
+      signs,
+    ),
     on(84, signs),
   ],
   weeks: [

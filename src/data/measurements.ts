@@ -43,6 +43,8 @@ export const figureOf = (row: Measurement): number => {
       return row.forceKg;
     case 'isometric-force':
       return row.forceN;
+    case 'joint-counts':
+      return row.tender + row.swollen + row.patientGlobal + row.clinicianGlobal;
     case 'patient-chosen-activity':
       return row.score;
   }

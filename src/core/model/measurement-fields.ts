@@ -180,6 +180,19 @@ export const measurementForms: readonly MeasurementForm[] = [
     usual: [{ name: 'forceN', low: 10, high: 1200, unit: 'N' }],
   },
   {
+    kind: 'joint-counts',
+    title: 'Joint counts for an activity index',
+    fields: [
+      kind('joint-counts'),
+      day,
+      whole('tender', '{joint}', 0, 28, 'Tender joints of 28'),
+      whole('swollen', '{joint}', 0, 28, 'Swollen joints of 28'),
+      number('patientGlobal', '{score}', 0, 10, 'Patient’s global rating'),
+      number('clinicianGlobal', '{score}', 0, 10, 'Clinician’s global rating'),
+    ],
+    usual: [],
+  },
+  {
     kind: 'patient-chosen-activity',
     title: 'Activity chosen by the patient',
     fields: [

@@ -62,8 +62,19 @@ export type Measurement =
       readonly forceN: number;
     }
   | {
+      readonly kind: 'joint-counts';
+      readonly day: Day;
+      /** Of 28 joints each. */
+      readonly tender: number;
+      readonly swollen: number;
+      readonly patientGlobal: number;
+      readonly clinicianGlobal: number;
+    }
+  | {
       readonly kind: 'patient-chosen-activity';
       readonly day: Day;
       readonly activity: string;
       readonly score: number;
     };
+
+export type MeasurementOf<K extends Measurement['kind']> = Extract<Measurement, { readonly kind: K }>;

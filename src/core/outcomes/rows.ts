@@ -9,6 +9,7 @@ import { das28Row } from './das28.ts';
 import { fiveTimesSitToStandRow } from './five-times-sit-to-stand.ts';
 import { gaitSpeedRow } from './gait-speed.ts';
 import { gaitSpeedChangeRow } from './gait-speed-change.ts';
+import { girthChangeRow } from './girth-change.ts';
 import { gripStrengthRow } from './grip-strength.ts';
 import { kneeEffusionChangeRow } from './knee-effusion-change.ts';
 import { detectableChangeFromPairsRow, minimalDetectableChangeRow } from './minimal-detectable-change.ts';
@@ -31,6 +32,7 @@ export const outcomeRows: readonly AnyCalculation[] = [
   gaitSpeedRow,
   gaitSpeedChangeRow,
   gripStrengthRow,
+  girthChangeRow,
   fiveTimesSitToStandRow,
   patientChosenActivitiesRow,
   patientChosenActivitiesChangeRow,

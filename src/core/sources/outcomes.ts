@@ -2,6 +2,12 @@
 import type { Source } from '../citation.ts';
 
 export const outcomeSources = {
+  'girth-recalled': {
+    authors: 'Recalled',
+    year: null,
+    title: 'Smallest real difference of limb girth by tape; no page seen',
+    kind: 'practice',
+  },
   'rikli-jones-1999': {
     authors: 'Rikli, Jones; cut-offs of a fall-prevention toolkit',
     year: 1999,

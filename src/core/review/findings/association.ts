@@ -2,12 +2,13 @@
 import type { ChoiceValues } from '../../clinic-choice.ts';
 import type { PlannedSession } from '../../model/record.ts';
 import { type LagRow, lagAssociationRow } from '../../series/lag-association.ts';
+import { worked } from '../../working.ts';
 import { reviewChoiceOf } from '../choices.ts';
 import { measureTitles } from '../load-of-session.ts';
 import { counted } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { dailySeries } from './daily.ts';
-import { type Finding, twoDecimals, worked } from './finding.ts';
+import { type Finding, twoDecimals } from './finding.ts';
 
 const when = { 1: 'the next morning', 2: 'the morning after that' } as const;
 type ShownLag = keyof typeof when;

@@ -7,10 +7,11 @@ import { engineChoiceValues } from '../../engine/choices.ts';
 import type { Baseline } from '../../model/record.ts';
 import { cusumChartRow } from '../../series/cusum-chart.ts';
 import { diaryFalseAlarmsRow } from '../../series/diary-false-alarms.ts';
+import { type Working, worked } from '../../working.ts';
 import { counted, dayInWords, figure, jointInWords } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { painMornings } from './daily.ts';
-import { type Finding, type Working, wholePercent, worked } from './finding.ts';
+import { type Finding, wholePercent } from './finding.ts';
 
 /** As the engine has them: an allowance of half a deviation, and a deviation of at least one point. */
 const allowanceInSigma = 0.5;

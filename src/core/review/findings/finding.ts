@@ -3,14 +3,7 @@
  * was worked out with and exactly what they were given, so that anybody can work it out again.
  * A description of what was logged; never a prediction, and nothing the engine reads.
  */
-import type { AnyCalculation, Calculation } from '../../calculation.ts';
-import type { Field, InputOf } from '../../describe.ts';
-import type { Outcome } from '../../outcome.ts';
-
-export interface Working {
-  readonly calculation: AnyCalculation;
-  readonly input: Readonly<Record<string, unknown>>;
-}
+import type { Working } from '../../working.ts';
 
 export interface Finding {
   readonly id: string;
@@ -19,15 +12,6 @@ export interface Finding {
   /** Empty where nothing could be worked out; the sentences say why. */
   readonly workings: readonly Working[];
 }
-
-/** Runs a row and keeps what it was given beside the answer. */
-export const worked = <const I extends readonly Field[], R>(
-  row: Calculation<I, R>,
-  input: InputOf<I>,
-): { readonly working: Working; readonly outcome: Outcome<R> } => ({
-  working: { calculation: row, input: input as Readonly<Record<string, unknown>> },
-  outcome: row.calculate(input),
-});
 
 /** Two decimals, with a minus sign that is one; what rounds to nothing is 0. */
 export const twoDecimals = (value: number): string => {

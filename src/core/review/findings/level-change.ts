@@ -2,11 +2,12 @@
 import type { ChoiceValues } from '../../clinic-choice.ts';
 import { type Day, daysBetween } from '../../day.ts';
 import { nonoverlapAllPairsRow } from '../../series/nonoverlap-all-pairs.ts';
+import { type Working, worked } from '../../working.ts';
 import { reviewChoiceOf } from '../choices.ts';
 import { counted, dayInWords } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { painMornings } from './daily.ts';
-import { type Finding, type Working, wholePercent, worked } from './finding.ts';
+import { type Finding, wholePercent } from './finding.ts';
 
 interface Phase {
   readonly version: number;

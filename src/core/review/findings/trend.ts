@@ -3,11 +3,12 @@ import type { ChoiceValues } from '../../clinic-choice.ts';
 import { dayNumber } from '../../day.ts';
 import { mannKendallRow } from '../../series/mann-kendall.ts';
 import { senSlopeRow } from '../../series/sen-slope.ts';
+import { worked } from '../../working.ts';
 import { reviewChoiceOf } from '../choices.ts';
 import { counted, dayInWords, figure } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { painMornings } from './daily.ts';
-import { type Finding, pInWords, twoDecimals, worked } from './finding.ts';
+import { type Finding, pInWords, twoDecimals } from './finding.ts';
 
 /** All pairs of mornings are compared, so their number is kept to a year’s. */
 const mostMornings = 365;

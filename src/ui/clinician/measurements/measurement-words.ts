@@ -35,6 +35,8 @@ export const measurementInWords = (row: Measurement): string => {
       return `${figure(row.forceKg)} kg`;
     case 'isometric-force':
       return `${figure(row.forceN)} N`;
+    case 'joint-counts':
+      return `tender ${row.tender}, swollen ${row.swollen} of 28; globals ${figure(row.patientGlobal)} and ${figure(row.clinicianGlobal)}`;
     case 'patient-chosen-activity':
       return `${row.score} of 10`;
   }

@@ -15,6 +15,7 @@ export const sections = [
   { path: '/prescriptions', text: 'Prescriptions' },
   { path: '/enter', text: 'Enter answers' },
   { path: '/review', text: 'Review' },
+  { path: '/outcomes', text: 'Outcomes' },
   { path: '/access', text: 'Phone and team' },
 ] as const;
 export type SectionPath = (typeof sections)[number]['path'];
