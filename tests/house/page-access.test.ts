@@ -40,6 +40,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/handover': 'record',
   '(clinician)/patients/[id]/letter': 'record',
   '(clinician)/patients/[id]/measurements': 'record',
+  '(clinician)/patients/[id]/outcomes': 'record',
   '(clinician)/patients/[id]': 'record',
   '(clinician)/patients/[id]/prescribe': 'record',
   '(clinician)/patients/[id]/prescriptions': 'record',
