@@ -19,6 +19,8 @@ export interface Paired {
 
 export const leastPairs = 30;
 const warmUpPairs = 10;
+/** A few milliseconds apiece make thirty pairs too few to tell anything on a machine that does other work. */
+const leastMs = 8000;
 
 export const medianOf = (values: readonly number[]): number => {
   const sorted = [...values].sort((a, b) => a - b);
@@ -46,10 +48,11 @@ const timed = async (work: () => Promise<unknown> | unknown): Promise<number> =>
   return performance.now() - began;
 };
 
-/** At least thirty pairs, and more until `until`. The side that goes first changes from pair to pair. */
+/** At least thirty pairs and eight seconds of them, and more until `until`. The side that goes first changes from pair to pair. */
 export const measurePairs = async (first: Side, second: Side, until: number): Promise<Paired> => {
   const times: [number, number][] = [];
-  for (let pair = -warmUpPairs; pair < leastPairs || performance.now() < until; pair++) {
+  const last = Math.max(until, performance.now() + leastMs);
+  for (let pair = -warmUpPairs; pair < leastPairs || performance.now() < last; pair++) {
     const place = pair + warmUpPairs;
     const measured: [number, number] = [0, 0];
     for (const at of place % 2 === 0 ? ([0, 1] as const) : ([1, 0] as const)) {

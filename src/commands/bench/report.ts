@@ -54,8 +54,7 @@ export const tableOf = ({ measured, peakMb }: Told): string => {
     peakMb[row.part] === undefined ? '' : String(peakMb[row.part]),
   ]);
   const details = measured.map((row) => `${row.title}: ${figuresText(row)}`);
-  const memory = 'Peak MB of the part’s process; pages of the file that are mapped for reading count in it.';
-  return [machine(), '', inColumns([head, ...rows]), '', memory, ...details].join('\n');
+  return [machine(), '', inColumns([head, ...rows]), '', ...details].join('\n');
 };
 
 export const lastLine = ({ measured }: Told): string => {

@@ -26,9 +26,6 @@ export interface Store {
   readonly close: () => void;
 }
 
-/** The most the file's library maps. */
-const mostMapped = 0x7fff0000;
-
 /** A write under way, and what it still has to do before it ends. */
 interface Open {
   readonly tx: Db;
@@ -52,9 +49,6 @@ export const openStore = (file: string): Store => {
   const writer = connect(file);
   const reader = connect(file);
   reader.client.pragma('query_only = ON');
-  // A record lies scattered over the file; mapped, its pages are not copied one call each. For reading
-  // only: a fault of the disk ends the process there, and must not do so in the middle of a write.
-  reader.client.pragma(`mmap_size = ${mostMapped}`);
   const scope = new AsyncLocalStorage<Open>();
   const queue = writeQueue(writer);
   const current = (): Open | null => {

@@ -62,6 +62,7 @@ const curveOf = async (access: Access, patients: number, read: Reading): Promise
 
 const measured = async (
   settings: BenchSettings,
+  until: number,
   stores: readonly Store[],
   { title, bar: withBar, read }: (typeof readings)[number],
 ) => {
@@ -75,7 +76,7 @@ const measured = async (
       return () => read(accesses[place]!, sizes[place]!, pair);
     },
   });
-  const paired = await measurePairs(side(last), side(least), settings.until);
+  const paired = await measurePairs(side(last), side(least), until);
   const curve: number[] = [];
   for (const [place, access] of accesses.entries()) curve.push(await curveOf(access, sizes[place]!, read));
   const figures = Object.fromEntries(sizes.map((size, place) => [`${size} ms`, rounded(curve[place]!)]));
@@ -91,7 +92,9 @@ export const growthPart: Part = {
     try {
       for (const plan of settings.growth) stores.push(openStore(await groupFile(plan)));
       const found = [];
-      for (const reading of readings) found.push(await measured(settings, stores, reading));
+      const share = Math.max(0, settings.until - performance.now()) / readings.length;
+      for (const reading of readings)
+        found.push(await measured(settings, performance.now() + share, stores, reading));
       writeFileSync(
         growthFile,
         growthPicture(
