@@ -102,7 +102,7 @@ export const personProcedure = signedIn.meta({
 
 const setUpText = {
   passphrase: 'Choose a passphrase of your own first. You are signed in with one that was handed to you.',
-  'two-factor': 'Set up one-time codes first. Your clinic asks for them.',
+  'two-factor': 'Set up one-time codes first, or sign in with a passkey. Your clinic asks for it.',
 } as const;
 
 const settled = signedIn.use(({ ctx, next }) => {

@@ -6,7 +6,7 @@ import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { choiceValue } from './choices.ts';
 import { hashed, startingDays, startingPassphrase } from './passphrase.ts';
-import { authAccount, authSession, authTwoFactor, authUser } from './schema/schema.ts';
+import { authAccount, authSession, authTwoFactor, authUser, passkey } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
 import type { Store } from './store/store.ts';
 
@@ -143,7 +143,7 @@ export const setActive = (access: Access, userId: string, isActive: boolean): Pr
     return 'changed';
   });
 
-/** A new passphrase to hand over, for who lost theirs or their phone: codes are switched off, sessions end. */
+/** A new passphrase to hand over, for who lost theirs or their phone: codes are switched off, passkeys are taken away, sessions end. */
 export const resetStaff = async (access: Access, userId: string): Promise<Handed | null> => {
   const passphrase = startingPassphrase();
   const password = await hashed(passphrase);
@@ -159,6 +159,7 @@ export const resetStaff = async (access: Access, userId: string): Promise<Handed
       .set({ password, updatedAt })
       .where(and(eq(authAccount.userId, userId), eq(authAccount.providerId, 'credential')));
     await tx.delete(authTwoFactor).where(eq(authTwoFactor.userId, userId));
+    await tx.delete(passkey).where(eq(passkey.userId, userId));
     await tx.delete(authSession).where(eq(authSession.userId, userId));
     await sealed(tx, access, { act: 'write', subject: 'staff-reset', subjectId: userId });
     return { userId, passphrase };

@@ -7,13 +7,15 @@ import { authDatabase, signInState } from '#data/auth-database.ts';
 import { passphraseLength } from '#data/passphrase.ts';
 import type { PhoneGround } from '#data/phones.ts';
 import type { Store } from '#data/store/store.ts';
+import { passkeySignIn } from './passkey/passkey-sign-in.ts';
+import { passkeyPlace } from './passkey/signed.ts';
 import { phoneSignIn } from './phone-sign-in.ts';
 
 export interface AuthSettings {
   readonly secret: string;
   readonly origin: string;
-  /** What phones need of the running product, asked for at each call; without it phones do not sign in. */
-  readonly phones?: () => PhoneGround;
+  /** What phones and passkeys need of the running product, asked for at each call; without it they do not sign in. */
+  readonly ground?: () => PhoneGround;
 }
 
 /** Cookies this product sets all begin so; behind TLS the library puts `__Secure-` before it. */
@@ -34,6 +36,7 @@ const userFields = {
 const sessionFields = {
   provedAt: { type: 'date', required: false, input: false },
   deviceId: { type: 'string', required: false, input: false },
+  passkeyId: { type: 'string', required: false, input: false },
 } as const;
 
 /** No session for who was deactivated, or whose handed-over passphrase has run out. */
@@ -41,6 +44,12 @@ const mayOpenSession = async (store: Store, userId: string): Promise<boolean> =>
   const account = await signInState(store, userId);
   const isRunOut = account?.startingUntil ? account.startingUntil.getTime() < Date.now() : false;
   return account !== null && !account.deactivatedAt && !isRunOut;
+};
+
+/** None where the product's address is a number. */
+const passkeys = ({ ground, origin }: AuthSettings) => {
+  const place = passkeyPlace(origin);
+  return ground && place ? [passkeySignIn(ground, place)] : [];
 };
 
 export const makeAuth = (store: Store, settings: AuthSettings) =>
@@ -71,7 +80,8 @@ export const makeAuth = (store: Store, settings: AuthSettings) =>
     },
     plugins: [
       twoFactor({ issuer: 'Loadgate', skipVerificationOnEnable: false, twoFactorCookieMaxAge: 300 }),
-      ...(settings.phones ? [phoneSignIn(settings.phones)] : []),
+      ...(settings.ground ? [phoneSignIn(settings.ground)] : []),
+      ...passkeys(settings),
     ],
     // Its own limit counts by network alone, with which one neighbour could shut a whole clinic out;
     // the door in front of it counts by account and network (sign-in-door.ts).

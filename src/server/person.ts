@@ -5,9 +5,11 @@ import type { Runtime } from './runtime.ts';
 
 type Session = NonNullable<Awaited<ReturnType<Runtime['auth']['api']['getSession']>>>;
 
-const setUpOf = async (at: Runtime, { user }: Session): Promise<Person['setUp']> => {
+/** A passkey is the device and what unlocks it: two factors in one. A passphrase alone is not, whatever else there is. */
+const setUpOf = async (at: Runtime, { user, session }: Session): Promise<Person['setUp']> => {
   if (user.startingUntil) return 'passphrase';
-  if (user.role === 'patient' || user.twoFactorEnabled || at.settings.DEMO) return 'done';
+  if (user.role === 'patient' || user.twoFactorEnabled || session.passkeyId || at.settings.DEMO)
+    return 'done';
   return (await requiresTwoFactor(at.store, user.clinicId)) ? 'two-factor' : 'done';
 };
 

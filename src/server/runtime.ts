@@ -39,7 +39,7 @@ export const openRuntime = (settings: ReturnType<typeof readEnvironment>): Runti
   const auth = makeAuth(store, {
     secret: keys.signIn,
     origin: settings.PUBLIC_ORIGIN,
-    phones: () => ({ store, auditKey: keys.audit, now: clock.now() }),
+    ground: () => ({ store, auditKey: keys.audit, now: clock.now() }),
   });
   return { settings, store, keys, clock, auth };
 };

@@ -15,6 +15,7 @@ const subjects: Readonly<Record<string, string>> = {
   '/two-factor/verify-totp': 'signed-in-with-code',
   '/two-factor/verify-backup-code': 'signed-in-with-recovery-code',
   '/two-factor/generate-backup-codes': 'recovery-codes-renewed',
+  '/passkey/sign-in': 'signed-in-with-passkey',
 };
 
 interface Answer {

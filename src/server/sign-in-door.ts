@@ -29,6 +29,10 @@ const endpoints: Readonly<Record<string, readonly string[]>> = {
   '/phone/accept': ['code'],
   '/phone/choose-pin': ['pin'],
   '/phone/sign-in': ['pin'],
+  '/passkey/begin': [],
+  '/passkey/add': ['name', 'clientData', 'deviceData', 'publicKey'],
+  '/passkey/ask': [],
+  '/passkey/sign-in': ['id', 'clientData', 'deviceData', 'signature'],
 };
 
 export const openEndpoints: readonly string[] = Object.keys(endpoints);
@@ -114,8 +118,9 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
   return new Response(answer.body, { status: answer.status, headers });
 };
 
-const acceptCode = async (at: Runtime, request: Request, fields: Record<string, string>) => {
-  const network = networkOf(request.headers);
+/** What nobody has to be known for: an invitation's code, a passkey. Held back by network. */
+const heldBack = async (at: Runtime, request: Request, path: string, fields: Record<string, string>) => {
+  const network = `${networkOf(request.headers)} ${path}`;
   const { codes } = guardsOf(at);
   const now = Date.now();
   const wait = codes.wait(network, now);
@@ -173,14 +178,16 @@ export const signInDoor = async (at: Runtime, request: Request): Promise<Respons
   const fields = body ? fieldsOf(body.value, names) : null;
   if (!fields) return refusal(400, 'refused', 'This request could not be read.');
   if (path === '/sign-in/email') return signIn(at, request, fields);
-  if (path === '/phone/accept') return acceptCode(at, request, fields);
+  if (path === '/phone/accept') return heldBack(at, request, path, fields);
   const before = await at.auth.api.getSession({ headers: request.headers });
   if (path === '/two-factor/disable' && before && (await needsCodes(at, before.user.clinicId))) {
     return refusal(403, 'not-yours', 'Your clinic asks its staff for codes, so they stay on.');
   }
   const answer = await (path === '/two-factor/verify-totp'
     ? verifyCode(at, request, fields, before?.user.id ?? null)
-    : ask(at, request, fields));
+    : path === '/passkey/sign-in'
+      ? heldBack(at, request, path, fields)
+      : ask(at, request, fields));
   await auditAnswer(at, path, answer, before?.user ?? null);
   return answer;
 };

@@ -5,7 +5,7 @@
 import { type Count, type KeptTries, keptNowhere } from '#data/kept-tries.ts';
 
 /** A code is taken one step early and one late, so it lives for three steps of 30 seconds. */
-const livesFor = 90_000;
+const codeLivesFor = 90_000;
 
 export interface UsedCodes {
   /** False when the account has used this code a moment ago; the answer and the note are one step. */
@@ -14,7 +14,7 @@ export interface UsedCodes {
   readonly giveBack: (userId: string, code: string) => void;
 }
 
-export const rememberCodes = (kept: KeptTries = keptNowhere): UsedCodes => {
+export const rememberCodes = (kept: KeptTries = keptNowhere, livesFor = codeLivesFor): UsedCodes => {
   const used = new Map<string, Count>(kept.known());
   const sealOf = (userId: string, code: string) => kept.sealOf(`${userId} ${code}`);
   const forget = (seal: string) => {

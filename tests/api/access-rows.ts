@@ -56,12 +56,16 @@ const ofPatient: Row = {
 };
 const ofPerson: Row = { ...ofStaff, bothNotSetUp: 'in', patient: 'in' };
 
+const freshPerson: Row = { ...ofPerson, bothAnHourLater: 'fresh-sign-in' };
+
 export const expected: Readonly<Record<string, Row>> = {
   'account.changePassphrase': ofPerson,
   'account.endEverywhere': ofPerson,
   'account.endSession': ofPerson,
   'account.me': ofPerson,
+  'account.passkeys': ofPerson,
   'account.prove': ofPerson,
+  'account.removePasskey': freshPerson,
   'account.sessions': ofPerson,
   'admin.care.deputy': ofAdministrator,
   'admin.care.nameDeputy': ofAdministrator,

@@ -18,8 +18,8 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
   const settings = readEnvironment({ DATABASE_FILE: store.file, PUBLIC_ORIGIN: testOrigin, ...env });
   const clock = clinicalClock(start);
   const signIn = 's'.repeat(64);
-  const phones = () => ({ store, auditKey, now: clock.now() });
-  const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, phones });
+  const ground = () => ({ store, auditKey, now: clock.now() });
+  const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, ground });
   const at: Runtime = {
     settings,
     store,

@@ -1,13 +1,14 @@
 /** A person's own sign-in: what it is, where it is open, proving it again, changing the passphrase. */
 import { z } from 'zod';
 import { flushTries, keptTries } from '#data/kept-tries.ts';
+import { passkeysOf, removePasskey } from '#data/passkeys.ts';
 import { changePassphrase, passphraseHolds, passphraseLength } from '#data/passphrase.ts';
 import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
 import { heldBy } from '#data/store/held.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import { countTries } from '../tries.ts';
-import { personProcedure, router } from '../trpc.ts';
+import { personProcedure, router, withFreshSignIn } from '../trpc.ts';
 
 /** Somebody at an open desk must not try passphrases at leisure. The key is the session, not the account. */
 const proofsOf = heldBy('proofs', (store, key: Uint8Array) =>
@@ -37,6 +38,10 @@ const requireRight = async (
 
 const typedPassphrase = z.string().min(1).max(passphraseLength.max);
 
+const freshPerson = personProcedure
+  .meta({ roles: ['clinician', 'administrator', 'patient'], guard: 'own sign-in, fresh sign-in' })
+  .use(withFreshSignIn);
+
 export const accountRouter = router({
   me: personProcedure.query(async ({ ctx: { person, access } }) => ({
     ...(await signInFacts(access)),
@@ -61,6 +66,15 @@ export const accountRouter = router({
 
   /** Also the one that asks. */
   endEverywhere: personProcedure.mutation(({ ctx }) => endSignInSessions(ctx.access, null)),
+
+  passkeys: personProcedure.query(({ ctx }) => passkeysOf(ctx.access)),
+
+  removePasskey: freshPerson
+    .input(z.object({ passkeyId: z.string().min(1).max(1400) }))
+    .mutation(async ({ ctx, input }) => {
+      const isGone = await removePasskey(ctx.access, input.passkeyId);
+      if (!isGone) throw new Problem('conflict', 'It was taken away already.');
+    }),
 
   prove: personProcedure.input(z.object({ passphrase: typedPassphrase })).mutation(async ({ ctx, input }) => {
     await requireRight(ctx.access, ctx.person.sessionId, input.passphrase, 'input.passphrase');

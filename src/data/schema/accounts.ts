@@ -18,6 +18,24 @@ export const authTwoFactor = kit.table(
   (t) => [kit.unique('auth_two_factor_user').on(t.userId)],
 );
 
+/** A key pair in somebody's own device; only its public half is here. The id is the device's own. */
+export const passkey = kit.table(
+  'passkey',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    userId: kit.id('user_id').references(() => authUser.id, { onDelete: 'cascade' }),
+    name: kit.text('name'),
+    /** SubjectPublicKeyInfo, base64url. */
+    publicKey: kit.text('public_key'),
+    /** As devices count their uses; 0 = this one does not. */
+    counter: kit.whole('counter'),
+    madeAt: kit.instant('made_at'),
+    lastUsedAt: kit.instantOrNull('last_used_at'),
+  },
+  (t) => [kit.index('passkey_by_user').on(t.userId)],
+);
+
 /** What the clinic hands to a patient: used once, or withdrawn, or run out. The code itself is not kept. */
 export const invitation = kit.table(
   'invitation',

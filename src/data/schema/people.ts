@@ -120,6 +120,8 @@ export const authSession = kit.table(
     provedAt: kit.momentOrNull('proved_at'),
     /** The enrolled phone it was opened on; null for a passphrase. */
     deviceId: kit.idOrNull('device_id'),
+    /** The passkey it was opened with. */
+    passkeyId: kit.idOrNull('passkey_id'),
   },
   (t) => [kit.unique('auth_session_token').on(t.token), kit.index('auth_session_user').on(t.userId)],
 );

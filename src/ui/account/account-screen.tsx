@@ -2,6 +2,7 @@
 import { LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PasskeysSection, type PasskeysSectionProps } from './passkeys-section.tsx';
 import { PassphraseForm } from './passphrase-form.tsx';
 import { type SessionLine, SessionsList } from './sessions-list.tsx';
 
@@ -13,18 +14,24 @@ export interface AccountScreenProps {
   readonly hasPassphrase: boolean;
   readonly hasCodes: boolean;
   readonly sessions: readonly SessionLine[];
+  readonly passkeys: PasskeysSectionProps['passkeys'];
+  readonly canMakePasskeys: boolean;
 }
 
 const SetUpNotice = ({ setUp }: Pick<AccountScreenProps, 'setUp'>) =>
   setUp === 'done' ? null : (
     <Notice
       tone="care"
-      title={setUp === 'passphrase' ? 'Choose a passphrase of your own first' : 'Set up one-time codes first'}
+      title={
+        setUp === 'passphrase'
+          ? 'Choose a passphrase of your own first'
+          : 'Set up one-time codes or a passkey first'
+      }
     >
       <p>
         {setUp === 'passphrase'
           ? 'You are signed in with one that was handed to you. Everything else opens once you have changed it.'
-          : 'Your clinic asks its staff for a code beside the passphrase. Everything else opens once it is set up.'}
+          : 'Your clinic asks its staff for more than a passphrase. Everything else opens once codes are set up, or once you sign in with a passkey.'}
       </p>
     </Notice>
   );
@@ -57,7 +64,17 @@ export const AccountScreen = (props: AccountScreenProps) => (
         <PassphraseForm />
       </section>
     ) : null}
-    {props.isPatient || props.setUp === 'passphrase' ? null : <Codes hasCodes={props.hasCodes} />}
+    {props.isPatient || props.setUp === 'passphrase' ? null : (
+      <>
+        <Codes hasCodes={props.hasCodes} />
+        <PasskeysSection
+          name={props.name}
+          email={props.email}
+          canMake={props.canMakePasskeys}
+          passkeys={props.passkeys}
+        />
+      </>
+    )}
     <section className="stack">
       <h2>Where you are signed in</h2>
       <SessionsList sessions={props.sessions} />

@@ -1,8 +1,10 @@
 import type { Metadata } from 'next';
 import { requireAnyone, serverCaller } from '#server/caller.ts';
+import { hasPasskeys } from '#server/passkeys-here.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
 import { browserInWords } from '#ui/account/browser-in-words.ts';
+import { passkeyLines } from '#ui/account/passkey-lines.ts';
 import { systemMoment } from '#ui/account/system-moment.ts';
 
 export const metadata: Metadata = { title: 'Your sign-in' };
@@ -11,7 +13,7 @@ const AccountPage = async () => {
   const person = await requireAnyone();
   const { account } = await serverCaller();
   const me = await account.me();
-  const sessions = await account.sessions();
+  const [sessions, passkeys] = [await account.sessions(), await account.passkeys()];
   return (
     <AccountFrame person={person} current="/account">
       <AccountScreen
@@ -21,6 +23,8 @@ const AccountPage = async () => {
         setUp={me.setUp}
         hasPassphrase={me.hasPassphrase}
         hasCodes={me.hasCodes}
+        canMakePasskeys={hasPasskeys()}
+        passkeys={passkeyLines(passkeys, me.zone)}
         sessions={sessions.map((one) => ({
           id: one.id,
           where: browserInWords(one.userAgent, one.isPhone),

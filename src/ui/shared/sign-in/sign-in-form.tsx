@@ -7,6 +7,7 @@ import { ErrorSummary, type Problem } from '../error-summary.tsx';
 import { PageHeading } from '../page-heading.tsx';
 import { TextField } from '../text-field.tsx';
 import { CodeForm } from './code-form.tsx';
+import { PasskeyButton } from './passkey-button.tsx';
 import { askDoor, problemAfter, problemsOf } from './sign-in.ts';
 
 export interface DemoPerson {
@@ -15,6 +16,7 @@ export interface DemoPerson {
 }
 
 export interface SignInFormProps {
+  readonly hasPasskeys: boolean;
   /** Shown in the demo only. */
   readonly demo?: { readonly people: readonly DemoPerson[]; readonly passphrase: string };
 }
@@ -76,7 +78,7 @@ const useSignIn = () => {
   return { email, setEmail, passphrase, setPassphrase, problems, isGoing, asksCode, submit };
 };
 
-export const SignInForm = ({ demo }: SignInFormProps) => {
+export const SignInForm = ({ hasPasskeys, demo }: SignInFormProps) => {
   const at = useSignIn();
   if (at.asksCode) return <CodeForm onDone={goOn} />;
   const errorAt = (field: string) => at.problems.find((problem) => problem.field === field)?.text;
@@ -111,6 +113,7 @@ export const SignInForm = ({ demo }: SignInFormProps) => {
         <p className="soft">{say('sign-in.help')}</p>
         <p className="soft">{say('sign-in.cover')}</p>
       </form>
+      {hasPasskeys ? <PasskeyButton onDone={goOn} /> : null}
       {demo ? (
         <DemoPeople
           demo={demo}

@@ -1,0 +1,173 @@
+/** Passkeys as endpoints of the sign-in library, which keeps the sessions. For staff; patients have their PIN. */
+import { createAuthEndpoint, getSessionFromCtx } from 'better-auth/api';
+import { setSessionCookie } from 'better-auth/cookies';
+import { z } from 'zod';
+import { isFresh } from '#api/fresh-sign-in.ts';
+import { noteRefused } from '#data/audit.ts';
+import { keptTries } from '#data/kept-tries.ts';
+import { addPasskey, notePasskeyUse, passkeyById } from '#data/passkeys.ts';
+import { heldBy } from '#data/store/held.ts';
+import type { Store } from '#data/store/store.ts';
+import { rememberCodes } from '../used-codes.ts';
+import { challengeMs, makeChallenge, takeChallenge } from './challenge.ts';
+import {
+  answeredChallenge,
+  deviceData,
+  isSigned,
+  keyKinds,
+  type PasskeyPlace,
+  publicKeyFrom,
+} from './signed.ts';
+
+export interface PasskeyGround {
+  readonly store: Store;
+  readonly auditKey: Uint8Array;
+  /** Clinical instant, for the audit. */
+  readonly now: number;
+}
+
+const words = {
+  'signed-out': 'Sign in with your passphrase first.',
+  'not-yours': 'Passkeys are for the clinic’s staff.',
+  'set-up': 'Choose a passphrase of your own first.',
+  'fresh-sign-in': 'Enter your passphrase again to do this. What you entered is still on this page.',
+  unread: 'The answer of this device could not be used. Try again, or use your passphrase.',
+  known: 'This passkey is known already.',
+  wrong: 'This passkey does not open anything here. Use your passphrase.',
+} as const;
+
+const statusOf = {
+  'signed-out': 401,
+  'not-yours': 403,
+  'set-up': 403,
+  'fresh-sign-in': 403,
+  unread: 400,
+  known: 409,
+  wrong: 401,
+} as const satisfies Record<keyof typeof words, number>;
+
+type EndpointContext = Parameters<typeof setSessionCookie>[0];
+
+const refuse = (ctx: EndpointContext, problem: keyof typeof words) => {
+  ctx.setStatus(statusOf[problem] as never);
+  return ctx.json({ problem, message: words[problem] });
+};
+
+const usedChallenges = heldBy('passkey-challenges', (store, key: Uint8Array) =>
+  rememberCodes(keptTries(store, key, 'passkey-challenge'), challengeMs),
+);
+
+const bytes = (text: string): Buffer => Buffer.from(text, 'base64url');
+
+/** Who may make a passkey now, or why not. */
+const maker = async (ctx: EndpointContext) => {
+  const found = await getSessionFromCtx(ctx as never);
+  const user = found?.user as
+    | { id: string; role: string; clinicId: string; startingUntil?: Date }
+    | undefined;
+  if (!found || !user) return 'signed-out' as const;
+  if (user.role === 'patient') return 'not-yours' as const;
+  if (user.startingUntil) return 'set-up' as const;
+  const proved = (found.session as { provedAt?: Date | null }).provedAt ?? found.session.createdAt;
+  return isFresh({ provedAt: new Date(proved).getTime() }, Date.now()) ? user : ('fresh-sign-in' as const);
+};
+
+const isTaken = (ground: PasskeyGround, purpose: string, challenge: string | null): boolean => {
+  if (challenge === null) return false;
+  const used = usedChallenges(ground.store, ground.auditKey);
+  return takeChallenge(ground.auditKey, purpose, challenge, Date.now(), used);
+};
+
+const text = z.string().max(2000);
+
+const making = (ground: () => PasskeyGround, place: PasskeyPlace) => ({
+  passkeyBegin: createAuthEndpoint('/passkey/begin', { method: 'POST' }, async (ctx) => {
+    const user = await maker(ctx);
+    if (typeof user === 'string') return refuse(ctx, user);
+    const challenge = makeChallenge(ground().auditKey, `make ${user.id}`, Date.now());
+    return ctx.json({ challenge, host: place.host, keyKinds, userId: user.id });
+  }),
+  passkeyAdd: createAuthEndpoint(
+    '/passkey/add',
+    {
+      method: 'POST',
+      body: z.object({
+        name: z.string().trim().min(1).max(60),
+        clientData: text,
+        deviceData: text,
+        publicKey: text,
+      }),
+    },
+    async (ctx) => {
+      const user = await maker(ctx);
+      if (typeof user === 'string') return refuse(ctx, user);
+      const { name, clientData, publicKey, deviceData: device } = ctx.body;
+      const challenge = answeredChallenge(bytes(clientData), 'webauthn.create', place);
+      const said = deviceData(bytes(device), place);
+      const isOurs = isTaken(ground(), `make ${user.id}`, challenge);
+      if (!isOurs || !said?.passkeyId || !publicKeyFrom(publicKey)) return refuse(ctx, 'unread');
+      const acting = { ...ground(), clinicId: user.clinicId, actorId: user.id };
+      const row = { id: said.passkeyId, name, publicKey, counter: said.counter };
+      return (await addPasskey(acting, row, Date.now())) ? ctx.json({ added: true }) : refuse(ctx, 'known');
+    },
+  ),
+});
+
+interface Answered {
+  readonly id: string;
+  readonly clientData: string;
+  readonly deviceData: string;
+  readonly signature: string;
+}
+
+type Known = NonNullable<Awaited<ReturnType<typeof passkeyById>>>;
+
+/** Whether the known passkey gave this answer, now and for us. */
+const isAnswerOf = async (
+  row: Known,
+  ground: PasskeyGround,
+  place: PasskeyPlace,
+  sent: Answered,
+): Promise<boolean> => {
+  const [client, device] = [bytes(sent.clientData), bytes(sent.deviceData)];
+  const said = deviceData(device, place);
+  if (!isTaken(ground, 'sign in', answeredChallenge(client, 'webauthn.get', place))) return false;
+  if (!said || !isSigned(row.publicKey, device, client, bytes(sent.signature))) return false;
+  return notePasskeyUse(ground.store, row.id, said.counter, Date.now());
+};
+
+const refuseKnown = (ctx: EndpointContext, ground: PasskeyGround, row: Known | null) => {
+  const subject = 'signed-in-with-passkey';
+  if (row) {
+    const acting = { ...ground, clinicId: row.clinicId, actorId: row.userId };
+    noteRefused(acting, { subject, subjectId: row.userId });
+  }
+  return refuse(ctx, 'wrong');
+};
+
+const signingIn = (ground: () => PasskeyGround, place: PasskeyPlace) => ({
+  passkeyAsk: createAuthEndpoint('/passkey/ask', { method: 'POST' }, async (ctx) =>
+    ctx.json({ challenge: makeChallenge(ground().auditKey, 'sign in', Date.now()), host: place.host }),
+  ),
+  passkeySignIn: createAuthEndpoint(
+    '/passkey/sign-in',
+    { method: 'POST', body: z.object({ id: text, clientData: text, deviceData: text, signature: text }) },
+    async (ctx) => {
+      const row = await passkeyById(ground().store, ctx.body.id);
+      if (!row || !(await isAnswerOf(row, ground(), place, ctx.body))) return refuseKnown(ctx, ground(), row);
+      const { internalAdapter } = ctx.context;
+      const user = await internalAdapter.findUserById(row.userId);
+      // The library makes no session for who was deactivated.
+      const session = user && (await internalAdapter.createSession(user.id, false, { passkeyId: row.id }));
+      if (!session) return refuseKnown(ctx, ground(), row);
+      await setSessionCookie(ctx, { session, user });
+      return ctx.json({ user: { id: row.userId, clinicId: row.clinicId } });
+    },
+  ),
+});
+
+export const passkeySignIn = (ground: () => PasskeyGround, place: PasskeyPlace) =>
+  ({
+    id: 'passkey-sign-in',
+    endpoints: { ...making(ground, place), ...signingIn(ground, place) },
+  }) as const;

@@ -1,0 +1,112 @@
+'use client';
+/** Passkeys of a member of staff: what there is, one more, and taking one away. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/shared/button.tsx';
+import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import { type Begun, makePasskey } from '#ui/shared/sign-in/passkey-browser.ts';
+import { TextField } from '#ui/shared/text-field.tsx';
+import { Asked } from './asked.tsx';
+import { type Answer, change, knock } from './call.ts';
+import { useAsking } from './use-asking.ts';
+
+export interface PasskeysSectionProps {
+  readonly name: string;
+  readonly email: string;
+  /** False where the clinic is reached by a number instead of a name. */
+  readonly canMake: boolean;
+  readonly passkeys: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly made: string;
+    readonly lastUsed: string | null;
+  }[];
+}
+
+const saidNo: Answer<never> = {
+  ok: false,
+  problem: null,
+  message: 'No passkey was made. The device said no, was not answered in time, or has one already.',
+  refusals: [],
+};
+
+const addOne = async (typed: string, props: PasskeysSectionProps): Promise<Answer<unknown>> => {
+  const begun = await knock<Begun>('passkey/begin', {});
+  if (!begun.ok) return begun;
+  const ids = props.passkeys.map(({ id }) => id);
+  const made = await makePasskey(begun.data, { name: props.name, email: props.email }, ids);
+  return made ? knock('passkey/add', { name: typed.trim(), ...made }) : saidNo;
+};
+
+const AddPasskey = (props: PasskeysSectionProps) => {
+  const router = useRouter();
+  const asking = useAsking('passkey-name');
+  const [typed, setTyped] = useState('');
+  const add = (event: FormEvent) => {
+    event.preventDefault();
+    if (typed.trim() === '')
+      return asking.say([{ field: 'passkey-name', text: 'Name it, such as “desk key”.' }]);
+    void asking.ask(
+      () => addOne(typed, props),
+      () => {
+        setTyped('');
+        router.refresh();
+      },
+    );
+  };
+  return (
+    <form method="post" className="stack" noValidate onSubmit={add}>
+      <Asked asking={asking} />
+      <TextField
+        name="passkey-name"
+        label="Name of the passkey"
+        hint="So that you know later which device it is on"
+        autoComplete="off"
+        maxLength={60}
+        value={typed}
+        error={asking.errorOf('passkey-name')}
+        onChange={(event) => setTyped(event.target.value)}
+      />
+      <Button type="submit">Add a passkey</Button>
+    </form>
+  );
+};
+
+export const PasskeysSection = (props: PasskeysSectionProps) => {
+  const router = useRouter();
+  const asking = useAsking('passkey-name');
+  const remove = (passkeyId: string) =>
+    asking.ask(
+      () => change('account.removePasskey', { passkeyId }),
+      () => router.refresh(),
+    );
+  return (
+    <section className="stack">
+      <h2>Passkeys</h2>
+      <p>
+        A passkey is kept by your device or a key you plug in, opened by its PIN, finger or face. It signs you
+        in without passphrase and code, and does not work on a page that only looks like this one.
+      </p>
+      <Asked asking={asking} />
+      <DefinitionList
+        rows={props.passkeys.map((one) => ({
+          key: one.id,
+          name: one.name,
+          value: `Made ${one.made}, ${one.lastUsed ? `last used ${one.lastUsed}` : 'not used yet'}`,
+          action: (
+            <Button tone="quiet" onClick={() => void remove(one.id)}>
+              Take away<span className="only-heard"> {one.name}</span>
+            </Button>
+          ),
+        }))}
+      />
+      {props.canMake ? (
+        <AddPasskey {...props} />
+      ) : (
+        <p className="soft">
+          Passkeys need an address with a name. This clinic is reached by a number here, so none can be made.
+        </p>
+      )}
+    </section>
+  );
+};
