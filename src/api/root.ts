@@ -8,6 +8,7 @@ import { accessRouter } from './patient/access.ts';
 import { patientConsentsRouter } from './patient/consents.ts';
 import { entriesRouter } from './patient/entries.ts';
 import { historyRouter } from './patient/history.ts';
+import { patientMessagesRouter } from './patient/messages.ts';
 import { preVisitRouter } from './patient/previsit.ts';
 import { todayRouter } from './patient/today.ts';
 import { bookingsRouter } from './staff/bookings.ts';
@@ -74,6 +75,7 @@ export const appRouter = router({
     history: historyRouter,
     access: accessRouter,
     consents: patientConsentsRouter,
+    messages: patientMessagesRouter,
     preVisit: preVisitRouter,
   }),
 });

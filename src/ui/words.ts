@@ -12,6 +12,7 @@ import { questionWords } from './words/questions.ts';
 import { savingWords } from './words/saving.ts';
 import { sessionWords } from './words/session.ts';
 import { todayWords } from './words/today.ts';
+import { writeWords } from './words/write.ts';
 
 const english = {
   ...todayWords,
@@ -24,6 +25,7 @@ const english = {
   ...historyWords,
   ...accountWords,
   ...beforeVisitWords,
+  ...writeWords,
 } as const;
 
 export type WordKey = keyof typeof english;

@@ -89,6 +89,8 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.consents.withdraw': ofPatient,
   'patient.entries.send': ofPatient,
   'patient.history.get': ofPatient,
+  'patient.messages.get': ofPatient,
+  'patient.messages.send': ofPatient,
   'patient.preVisit.questions': ofPatient,
   'patient.preVisit.send': ofPatient,
   'patient.today.get': ofPatient,

@@ -56,6 +56,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(patient)/before-visit': 'patient',
   '(patient)/how-it-went': 'patient',
   '(patient)/today': 'patient',
+  '(patient)/write': 'patient',
   '.': 'anybody',
   'sign-in': 'anybody',
 };

@@ -14,6 +14,7 @@ import { questionWords } from '#ui/words/questions.ts';
 import { savingWords } from '#ui/words/saving.ts';
 import { sessionWords } from '#ui/words/session.ts';
 import { todayWords } from '#ui/words/today.ts';
+import { writeWords } from '#ui/words/write.ts';
 import { say, speak } from '#ui/words.ts';
 
 afterEach(() => {
@@ -31,6 +32,7 @@ const english: Readonly<Record<string, string>> = {
   ...morningWords,
   ...savingWords,
   ...historyWords,
+  ...writeWords,
 };
 const translated: Readonly<Record<string, string>> = german;
 const braces = (text: string) => (text.match(/\{[a-z-]+\}/g) ?? []).sort();

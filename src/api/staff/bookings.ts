@@ -3,7 +3,8 @@ import { z } from 'zod';
 import { type Day, daysBetween, isDay } from '#core/day.ts';
 import type { Field } from '#core/describe.ts';
 import type { Refusal } from '#core/outcome.ts';
-import { bookReview } from '#data/review-bookings.ts';
+import { bookingOf, bookReview } from '#data/review-bookings.ts';
+import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
@@ -32,12 +33,23 @@ const bookingRefusals = (
 };
 
 export const bookingsRouter = router({
-  /** Books the next review; without a day, takes back what was booked. */
-  book: recordProcedure.input(z.object({ booking: z.unknown() })).mutation(({ ctx, input }) =>
-    bookReview(
-      ctx.access,
-      ctx.patient.id,
-      checked(bookingFields, input.booking, (row) => bookingRefusals(row, ctx.access.day)),
-    ),
-  ),
+  /**
+   * Books the next review; without a day, takes back what was booked. `seen` is the booking the page
+   * showed: a colleague's newer one is not overwritten.
+   */
+  book: recordProcedure
+    .input(z.object({ booking: z.unknown(), seen: z.string().max(64).nullable().optional() }))
+    .mutation(({ ctx, input }) => {
+      const { access, patient } = ctx;
+      const row = checked(bookingFields, input.booking, (value) => bookingRefusals(value, access.day));
+      return access.store.write(async () => {
+        const booked = await bookingOf(access, patient.id);
+        if (input.seen !== undefined && (booked?.id ?? null) !== input.seen)
+          throw new Problem(
+            'conflict',
+            `${booked?.byName ?? 'A colleague'} has changed the booking meanwhile. Nothing of yours was written; open the page again.`,
+          );
+        return bookReview(access, patient.id, row);
+      });
+    }),
 });

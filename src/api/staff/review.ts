@@ -17,7 +17,7 @@ import { evaluateRecord } from '#data/evaluate.ts';
 import { messagesOf, sendMessage } from '#data/messages.ts';
 import { patientMessagesOf } from '#data/patient-messages.ts';
 import { prescriptionsOf } from '#data/prescriptions.ts';
-import { recordOf } from '#data/record.ts';
+import { baselinesOf, recordOf } from '#data/record.ts';
 import { bookingOf } from '#data/review-bookings.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
@@ -78,23 +78,24 @@ export const reviewRouter = router({
       });
     }),
 
-  freezeBaseline: recordProcedure.input(z.object({ baseline: z.unknown() })).mutation(({ ctx, input }) => {
-    const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
-    return ctx.access.store.write(async () => {
-      const id = await freezeBaseline(
-        ctx.access,
-        ctx.patient.id,
-        { joint: joint as Joint, ...values },
-        reason,
-      );
-      await evaluateRecord(ctx.access, ctx.patient.id, {
-        cause: 'clinician',
-        sessionId: null,
-        morningId: null,
+  /** `seen` is how often the page showed the joint frozen; a colleague who froze meanwhile is not overwritten. */
+  freezeBaseline: recordProcedure
+    .input(z.object({ baseline: z.unknown(), seen: z.number().int().min(0).optional() }))
+    .mutation(({ ctx, input }) => {
+      const { access, patient } = ctx;
+      const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
+      return access.store.write(async () => {
+        const frozen = (await baselinesOf(access, patient.id)).filter((row) => row.joint === joint);
+        if (input.seen !== undefined && frozen.length !== input.seen)
+          throw new Problem(
+            'conflict',
+            `${frozen.at(-1)?.frozenBy ?? 'A colleague'} has frozen values for this joint meanwhile. Nothing of yours was written; open the page again.`,
+          );
+        const id = await freezeBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason);
+        await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
+        return id;
       });
-      return id;
-    });
-  }),
+    }),
 
   confirmEntry: recordProcedure
     .input(z.object({ kind: z.enum(['session', 'morning']), id: z.string().max(64) }))

@@ -7,6 +7,7 @@ import { questionGerman } from './german/questions.ts';
 import { savingGerman } from './german/saving.ts';
 import { sessionGerman } from './german/session.ts';
 import { todayGerman } from './german/today.ts';
+import { writeGerman } from './german/write.ts';
 
 export const german = {
   ...todayGerman,
@@ -17,4 +18,5 @@ export const german = {
   ...morningGerman,
   ...savingGerman,
   ...historyGerman,
+  ...writeGerman,
 } as const;

@@ -39,6 +39,7 @@ const list = (count: number, patients: number): WorklistAnswer =>
   ({
     day: '2026-04-20',
     patients,
+    closed: 0,
     listed: count,
     next: null,
     lines: Array.from({ length: count }, (_, place) => ({
@@ -57,7 +58,8 @@ const list = (count: number, patients: number): WorklistAnswer =>
     })),
   }) as unknown as WorklistAnswer;
 
-const everything = { kind: null, isMine: false };
+const everything = { kind: null, isMine: false, clinician: null, site: null };
+const filters = { clinicians: [], sites: [] };
 
 describe('the worklist', () => {
   it.each([
@@ -69,9 +71,13 @@ describe('the worklist', () => {
     expect(countInWords(list(count, patients))).toBe(words);
   });
 
+  it('claims nothing was found only where everything was looked at: not of records kept to other teams', () => {
+    expect(countInWords({ ...list(1, 3), closed: 1 })).toBe('1 of 3 patients needs you.');
+  });
+
   it('says on an empty list what was checked and what was not', () => {
     const markup = renderToStaticMarkup(
-      <WorklistScreen list={list(0, 3)} clock={clock} filter={everything} />,
+      <WorklistScreen list={list(0, 3)} clock={clock} filter={everything} filters={filters} />,
     );
     expect(markup).toContain('Checked for each patient');
     expect(markup).toContain('Not checked');
@@ -82,6 +88,8 @@ describe('the worklist', () => {
     ['awaiting-signature', null, '/patients/p0/prescriptions#unsigned'],
     ['screening-due', null, '/patients/p0/screening'],
     ['pressure-due', null, '/patients/p0/measurements?kind=limb-occlusion-pressure'],
+    ['message', null, '/patients/p0/review#messages'],
+    ['review-day', null, '/patients/p0/review#next-review'],
     ['pause', 'd1', '/patients/p0/review?joint=left-knee#decision-d1'],
   ] as const)('a matter “%s” leads to where it is dealt with', (kind, decisionId, href) => {
     const { matter } = list(1, 1).lines[0]!;
@@ -94,7 +102,13 @@ describe('the worklist', () => {
     ['nonsense', null],
     [undefined, null],
   ])('takes up the list at %s', (after, cursor) => {
-    expect(inputFrom({ after, kind: 'no-such-kind' })).toEqual({ kind: null, mine: false, after: cursor });
+    expect(inputFrom({ after, kind: 'no-such-kind', site: '' })).toEqual({
+      kind: null,
+      mine: false,
+      assignedTo: null,
+      siteId: null,
+      after: cursor,
+    });
   });
 });
 

@@ -21,6 +21,7 @@ const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<W
         list={await staff.worklist.list(inputFrom(query))}
         clock={clock}
         filter={filterFrom(query)}
+        filters={await staff.worklist.filters()}
       />
     </ClinicFrame>
   );

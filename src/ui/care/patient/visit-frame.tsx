@@ -8,7 +8,7 @@ export const VisitFrame = ({
   current,
   children,
 }: {
-  readonly current: '/before-visit' | '/before-visit/agreements';
+  readonly current: '/before-visit' | '/before-visit/agreements' | '/write';
   readonly children: ReactNode;
 }) => (
   <PageFrame
@@ -17,7 +17,12 @@ export const VisitFrame = ({
     links={[
       { href: '/today', text: say('frame.today') },
       { href: '/before-visit', text: say('visit.title'), isCurrent: current === '/before-visit' },
-      { href: '/before-visit/agreements', text: say('agree.title'), isCurrent: current !== '/before-visit' },
+      {
+        href: '/before-visit/agreements',
+        text: say('agree.title'),
+        isCurrent: current === '/before-visit/agreements',
+      },
+      { href: '/write', text: say('write.link'), isCurrent: current === '/write' },
     ]}
     account={<SignOut />}
   >

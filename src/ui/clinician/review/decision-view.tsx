@@ -129,7 +129,7 @@ export const DecisionView = ({
         </>
       ) : null}
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
-      <RespondForm patientId={at.patientId} decisionId={decision.id} />
+      <RespondForm patientId={at.patientId} decisionId={decision.id} seen={response?.id ?? null} />
       <p className="soft">Engine {decision.engineVersion}, with the clinic’s numbers of that time.</p>
     </article>
   );

@@ -13,6 +13,8 @@ export interface FreezeFormProps {
   readonly joint: Joint;
   /** What is frozen now; its values stand in the fields to be confirmed or changed. */
   readonly known: Baseline | null;
+  /** How often values were frozen for this joint when the page was opened. */
+  readonly seen: number;
 }
 
 const fields = baselineFields.filter((field) => field.name !== 'joint');
@@ -29,7 +31,7 @@ const startFrom = (known: Baseline | null) =>
       })
     : {};
 
-export const FreezeForm = ({ patientId, joint, known }: FreezeFormProps) => {
+export const FreezeForm = ({ patientId, joint, known, seen }: FreezeFormProps) => {
   const router = useRouter();
   return (
     <FormFrame
@@ -44,7 +46,7 @@ export const FreezeForm = ({ patientId, joint, known }: FreezeFormProps) => {
         painCeiling: '5 unless you set 6 or 7.',
       }}
       send={async (value) => {
-        await client.staff.review.freezeBaseline.mutate({ patientId, baseline: { ...value, joint } });
+        await client.staff.review.freezeBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
         router.refresh();
       }}
     />

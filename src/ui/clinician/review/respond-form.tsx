@@ -17,18 +17,19 @@ const overrideFields: readonly Field[] = [
   { name: 'until', kind: 'text', maxLength: 10, about: 'Last day it holds' },
 ];
 
-export const RespondForm = ({
-  patientId,
-  decisionId,
-}: {
+export interface RespondFormProps {
   readonly patientId: string;
   readonly decisionId: string;
-}) => {
+  /** The newest answer the page shows; a colleague’s newer one is not overwritten. */
+  readonly seen: string | null;
+}
+
+export const RespondForm = ({ patientId, decisionId, seen }: RespondFormProps) => {
   const router = useRouter();
   const [isAccepted, setAccepted] = useState(false);
   const submit = useSubmit('', `accept-${decisionId}`);
   const respond = async (response: Record<string, unknown>) => {
-    await client.staff.review.respond.mutate({ patientId, response: { decisionId, ...response } });
+    await client.staff.review.respond.mutate({ patientId, response: { decisionId, ...response }, seen });
     router.refresh();
   };
   const accept = () =>

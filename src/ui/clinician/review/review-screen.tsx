@@ -14,12 +14,12 @@ import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import type { Decision, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
-import { type ClinicClock, momentInWords } from '../when.ts';
+import type { ClinicClock } from '../when.ts';
 import { ChoiceLinks } from './choice-links.tsx';
+import { Correspondence, NextReview } from './correspondence.tsx';
 import { type DecisionContext, DecisionView } from './decision-view.tsx';
 import { FindingsView } from './findings-view.tsx';
 import { FreezeForm } from './freeze-form.tsx';
-import { MessageForm } from './message-form.tsx';
 import type { ReviewChoice } from './review-choice.ts';
 import { ReviewPicture } from './review-picture.tsx';
 
@@ -60,16 +60,30 @@ const Seen = ({ series, title }: { readonly series: ReviewSeries; readonly title
   </section>
 );
 
+/** The dose itself is changed and approved ahead on pages of its own. */
+const DoseLinks = ({ at, line }: { readonly at: DecisionContext; readonly line: string | null }) => {
+  const record = `/patients/${at.patientId}`;
+  return line === null ? null : (
+    <p className="row screen-only">
+      <a href={`${record}/prescribe?line=${encodeURIComponent(line)}`}>Change this dose</a>
+      <a href={`${record}/prescriptions`}>Approve steps ahead, within bounds</a>
+    </p>
+  );
+};
+
 const shownWhole = 3;
 
 const Decisions = ({
   decisions,
   joint,
   at,
+  line,
 }: {
   readonly decisions: readonly Decision[];
   readonly joint: Joint;
   readonly at: DecisionContext;
+  /** The exercise shown. */
+  readonly line: string | null;
 }) => {
   const settled = [...settledDecisions(decisions, joint)].reverse();
   const kept = new Set(settled.map((decision) => decision.id));
@@ -80,6 +94,7 @@ const Decisions = ({
   return (
     <section className="stack">
       <h2>Decisions, {jointInWords(joint)}</h2>
+      <DoseLinks at={at} line={line} />
       {settled.length === 0 ? <p className="soft">No decision in this time.</p> : null}
       {settled.slice(0, shownWhole).map(view)}
       {settled.length > shownWhole ? (
@@ -113,27 +128,9 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
         patientId={patient.id}
         joint={joint}
         known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
+        seen={review.record.baselines.filter((row) => row.joint === joint).length}
       />
     </Disclosure>
-  </section>
-);
-
-const Messages = ({ patient, review, clock }: ReviewProps) => (
-  <section className="stack-close screen-only">
-    <h2>Messages</h2>
-    <Disclosure summary="Write to the patient">
-      <MessageForm patientId={patient.id} />
-    </Disclosure>
-    <ul className="plain-list">
-      {review.messages.map((message) => (
-        <li key={message.id}>
-          {message.text}{' '}
-          <span className="soft">
-            {message.sentName}, {momentInWords(message.sentAt, clock)}
-          </span>
-        </li>
-      ))}
-    </ul>
   </section>
 );
 
@@ -168,6 +165,7 @@ export const ReviewScreen = (props: ReviewProps) => {
       <Decisions
         decisions={props.review.decisions}
         joint={choice.joint}
+        line={choice.version?.endedAt === null ? choice.version.lineId : null}
         at={{
           patientId: patient.id,
           responses: props.review.responses,
@@ -178,7 +176,8 @@ export const ReviewScreen = (props: ReviewProps) => {
         }}
       />
       <Usual {...props} joint={choice.joint} />
-      <Messages {...props} />
+      <NextReview {...props} />
+      <Correspondence {...props} />
     </div>
   );
 };

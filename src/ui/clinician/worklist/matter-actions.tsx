@@ -5,6 +5,7 @@ import type { Field } from '#core/describe.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import type { WorklistFilters } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { useSubmit } from '../forms/use-submit.ts';
@@ -51,7 +52,40 @@ const PutOff = ({ patientId, matterKey: key, about }: OneMatter) => {
   );
 };
 
-export const MatterActions = (props: OneMatter & { readonly canPutOff: boolean }) => {
+const HandOver = (props: OneMatter & { readonly colleagues: WorklistFilters['clinicians'] }) => {
+  const { patientId, matterKey: key, about, colleagues } = props;
+  const router = useRouter();
+  return (
+    <Disclosure
+      summary={
+        <>
+          Give to<span className="only-heard">: {about}</span>
+        </>
+      }
+    >
+      <FormFrame
+        prefix={`give-${patientId}-`}
+        fields={[
+          { name: 'userId', kind: 'enum', values: colleagues.map((one) => one.userId), about: 'Colleague' },
+        ]}
+        choices={{ userId: colleagues.map(({ userId, name }) => ({ value: userId, label: name })) }}
+        label="Give to this colleague"
+        taken="Given."
+        send={async ({ userId }) => {
+          await client.staff.worklist.assign.mutate({ patientId, key, userId: String(userId) });
+          router.refresh();
+        }}
+      />
+    </Disclosure>
+  );
+};
+
+interface ActionsProps extends OneMatter {
+  readonly canPutOff: boolean;
+  readonly colleagues: WorklistFilters['clinicians'];
+}
+
+export const MatterActions = (props: ActionsProps) => {
   const { patientId, matterKey: key, about } = props;
   const router = useRouter();
   const id = `handle-${patientId}`;
@@ -78,6 +112,7 @@ export const MatterActions = (props: OneMatter & { readonly canPutOff: boolean }
         >
           Take on<span className="only-heard">: {about}</span>
         </Button>
+        {props.colleagues.length > 1 ? <HandOver {...props} /> : null}
         {props.canPutOff ? <PutOff patientId={patientId} matterKey={key} about={about} /> : null}
       </div>
     </div>

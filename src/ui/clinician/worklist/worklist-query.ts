@@ -10,12 +10,17 @@ const cursorFrom = (text: unknown) => {
   return isRead ? { rank: Number(rank), since: Number(since), patientId } : null;
 };
 
+const idFrom = (value: unknown): string | null =>
+  typeof value === 'string' && value !== '' && value.length <= 64 ? value : null;
+
 export const filterFrom = (query: WorklistQuery): WorklistFilter => ({
   kind: matterKinds.find((kind) => kind === query.kind) ?? null,
   isMine: query.mine === '1',
+  clinician: idFrom(query.clinician),
+  site: idFrom(query.site),
 });
 
 export const inputFrom = (query: WorklistQuery) => {
-  const { kind, isMine } = filterFrom(query);
-  return { kind, mine: isMine, after: cursorFrom(query.after) };
+  const { kind, isMine, clinician, site } = filterFrom(query);
+  return { kind, mine: isMine, assignedTo: clinician, siteId: site, after: cursorFrom(query.after) };
 };

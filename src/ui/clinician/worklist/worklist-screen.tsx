@@ -1,41 +1,65 @@
 /** Who needs a clinician, most pressing first. The count is of patients, not of matters. */
 import { counted } from '#core/review/plain-words.ts';
-import { dangers, matterKinds } from '#core/worklist/matter.ts';
+import { dangers } from '#core/worklist/matter.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Matter, MatterKind, WorklistAnswer } from '../answers.ts';
+import type { Matter, MatterKind, WorklistAnswer, WorklistFilters } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
 import { matterStatusOf } from '../words.ts';
 import { ArrowLines } from './arrow-lines.tsx';
 import { MatterActions } from './matter-actions.tsx';
+import { WorklistFilterForm } from './worklist-filter-form.tsx';
 
 const checked =
-  'Checked for each patient: warning signs, pauses, calls due today, doses eased back, entries that differ or come from a phone with a doubtful clock, prescriptions to sign, mornings without answers, routine reviews, and screenings, occlusion pressures and usual values out of date.';
+  'Checked for each patient: warning signs, pauses, calls due today, doses eased back, entries that differ or come from a phone with a doubtful clock, prescriptions to sign, mornings without answers, routine reviews, messages, booked reviews, and screenings, occlusion pressures and usual values out of date.';
 
-export const countInWords = ({ listed, patients }: Pick<WorklistAnswer, 'listed' | 'patients'>): string => {
+type Counts = Pick<WorklistAnswer, 'listed' | 'patients' | 'closed'>;
+
+export const countInWords = ({ listed, patients, closed }: Counts): string => {
   if (patients === 0) return 'The clinic has no patients yet.';
   const rest = patients - listed;
   const need = `${listed} of ${counted(patients, 'patient')} ${listed === 1 ? 'needs' : 'need'} you.`;
+  // Of records kept to other teams nothing but danger was looked for.
+  if (closed > 0) return need;
   return rest === 0 ? need : `${need} Nothing was found for the other ${rest}.`;
 };
+
+const closedInWords = (closed: number): string =>
+  `${counted(closed, 'record')} ${closed === 1 ? 'is' : 'are'} kept to teams you are not in; of ${closed === 1 ? 'it' : 'those'} only danger is listed.`;
 
 export interface WorklistFilter {
   readonly kind: MatterKind | null;
   readonly isMine: boolean;
+  /** Clinician who took it on or was given it. */
+  readonly clinician: string | null;
+  readonly site: string | null;
 }
 
+export const isWholeList = ({ kind, isMine, clinician, site }: WorklistFilter): boolean =>
+  kind === null && !isMine && clinician === null && site === null;
+
 /** What the filtered list counts; the whole list says what was found for everybody. */
-const filteredInWords = ({ listed }: WorklistAnswer, { kind, isMine }: WorklistFilter): string =>
-  `${counted(listed, 'patient')} with ${kind ? `“${matterStatusOf(kind).word}”` : 'any matter'}${
-    isMine ? ' that you took on' : ''
+const filteredInWords = (
+  { listed }: WorklistAnswer,
+  filter: WorklistFilter,
+  { clinicians, sites }: WorklistFilters,
+): string => {
+  const { kind, isMine } = filter;
+  const name = clinicians.find((one) => one.userId === filter.clinician)?.name;
+  const place = sites.find((one) => one.id === filter.site)?.name;
+  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${matterStatusOf(kind).word}”` : 'any matter'}${
+    isMine ? ' that you took on' : name ? ` given to or taken on by ${name}` : ''
   }.`;
+};
 
 /** Where the matter is dealt with. */
 export const hrefOf = (patientId: string, { kind, decisionId, joint }: Matter): string => {
   const record = `/patients/${patientId}`;
   if (decisionId) return `${record}/review?${joint ? `joint=${joint}` : ''}#decision-${decisionId}`;
   if (kind === 'awaiting-signature') return `${record}/prescriptions#unsigned`;
+  if (kind === 'message') return `${record}/review#messages`;
+  if (kind === 'review-day') return `${record}/review#next-review`;
   if (kind === 'screening-due') return `${record}/screening`;
   if (kind === 'pressure-due') return `${record}/measurements?kind=limb-occlusion-pressure`;
   return `${record}/review`;
@@ -58,7 +82,11 @@ const MatterLine = ({ matter, ago }: { readonly matter: Matter; readonly ago?: s
   );
 };
 
-const Line = (props: { readonly line: WorklistAnswer['lines'][number]; readonly clock: ClinicClock }) => {
+const Line = (props: {
+  readonly line: WorklistAnswer['lines'][number];
+  readonly clock: ClinicClock;
+  readonly colleagues: WorklistFilters['clinicians'];
+}) => {
   const { line, clock } = props;
   return (
     <li className="worklist-line keep-together">
@@ -83,6 +111,7 @@ const Line = (props: { readonly line: WorklistAnswer['lines'][number]; readonly 
           matterKey={line.matter.key}
           about={`${matterStatusOf(line.matter.kind).word}, ${fullName(line)}`}
           canPutOff={!dangers.includes(line.matter.kind)}
+          colleagues={props.colleagues}
         />
       </div>
       <p className="worklist-ago">{agoInWords(line.matter.since, clock)}</p>
@@ -90,35 +119,12 @@ const Line = (props: { readonly line: WorklistAnswer['lines'][number]; readonly 
   );
 };
 
-const Filter = ({ filter }: { readonly filter: WorklistFilter }) => (
-  <form method="get" className="row row-end screen-only">
-    <div className="field">
-      <label className="field-label" htmlFor="kind">
-        Only
-      </label>
-      <select id="kind" name="kind" className="input" defaultValue={filter.kind ?? ''}>
-        <option value="">every matter</option>
-        {matterKinds.map((kind) => (
-          <option key={kind} value={kind}>
-            {matterStatusOf(kind).word}
-          </option>
-        ))}
-      </select>
-    </div>
-    <label className="choice">
-      <input type="checkbox" name="mine" value="1" defaultChecked={filter.isMine} />
-      <span className="choice-text">taken on by me</span>
-    </label>
-    <button type="submit" className="button button-plain">
-      Show
-    </button>
-  </form>
-);
-
-const nextHref = ({ kind, isMine }: WorklistFilter, next: NonNullable<WorklistAnswer['next']>): string =>
+const nextHref = (filter: WorklistFilter, next: NonNullable<WorklistAnswer['next']>): string =>
   `/worklist?${new URLSearchParams({
-    ...(kind ? { kind } : {}),
-    ...(isMine ? { mine: '1' } : {}),
+    ...(filter.kind ? { kind: filter.kind } : {}),
+    ...(filter.isMine ? { mine: '1' } : {}),
+    ...(filter.clinician ? { clinician: filter.clinician } : {}),
+    ...(filter.site ? { site: filter.site } : {}),
     after: [next.rank, next.since, next.patientId].join('~'),
   })}`;
 
@@ -126,18 +132,20 @@ export const WorklistScreen = (props: {
   readonly list: WorklistAnswer;
   readonly clock: ClinicClock;
   readonly filter: WorklistFilter;
+  readonly filters: WorklistFilters;
 }) => {
-  const { list, clock, filter } = props;
-  const isWhole = filter.kind === null && !filter.isMine;
+  const { list, clock, filter, filters } = props;
+  const isWhole = isWholeList(filter);
   return (
     <div className="stack-wide">
       <PageHeading>Worklist</PageHeading>
-      <p className="lead">{isWhole ? countInWords(list) : filteredInWords(list, filter)}</p>
-      <Filter filter={filter} />
+      <p className="lead">{isWhole ? countInWords(list) : filteredInWords(list, filter, filters)}</p>
+      {list.closed > 0 ? <p>{closedInWords(list.closed)}</p> : null}
+      <WorklistFilterForm filter={filter} filters={filters} />
       {list.lines.length > 0 ? (
         <ArrowLines>
           {list.lines.map((line) => (
-            <Line key={line.patientId} line={line} clock={clock} />
+            <Line key={line.patientId} line={line} clock={clock} colleagues={filters.clinicians} />
           ))}
         </ArrowLines>
       ) : null}

@@ -36,6 +36,9 @@ export const Cover = ({ view }: { readonly view: TodayView }) => {
       <h2>{say('today.cover-title')}</h2>
       <p>{say('today.cover', { clinic: name })}</p>
       <p>{coverHours}</p>
+      <p>
+        <a href="/write">{say('write.link')}</a>
+      </p>
       <p>{say('today.cover-else', { emergency: emergencyNumber })}</p>
       <p>{say('today.cover-phone', { phone })}</p>
     </section>

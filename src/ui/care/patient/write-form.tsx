@@ -1,0 +1,61 @@
+'use client';
+/** A message to the clinic, with when it is read and what to do when it cannot wait. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { LongTextField } from '#ui/shared/text-field.tsx';
+import { say } from '#ui/words.ts';
+import type { MyMessages } from '../answers.ts';
+import { callPatient } from './call.ts';
+
+export const WriteForm = ({ mine }: { readonly mine: MyMessages }) => {
+  const router = useRouter();
+  const [text, setText] = useState('');
+  const [told, setTold] = useState<'sent' | 'not-sent' | 'empty' | null>(null);
+  const send = async (event: FormEvent) => {
+    event.preventDefault();
+    if (text.trim() === '') return setTold('empty');
+    const isTaken = await callPatient('messages.send', { text });
+    setTold(isTaken ? 'sent' : 'not-sent');
+    if (!isTaken) return;
+    setText('');
+    router.refresh();
+  };
+  return (
+    <div className="stack-wide">
+      <div className="stack">
+        <PageHeading>{say('write.title')}</PageHeading>
+        <p>{say('write.lead')}</p>
+        <Notice tone="plain" title={say('write.when', { hours: mine.coverHours })}>
+          <p>{say('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
+        </Notice>
+        <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
+          <LongTextField
+            name="text"
+            label={say('write.label')}
+            maxLength={1000}
+            value={text}
+            error={told === 'empty' ? say('write.empty') : undefined}
+            onChange={(event) => setText(event.target.value)}
+          />
+          <div className="row">
+            <Button type="submit">{say('write.send')}</Button>
+          </div>
+          <p role="status">{told === 'sent' || told === 'not-sent' ? say(`write.${told}`) : ''}</p>
+        </form>
+      </div>
+      {mine.messages.length > 0 ? (
+        <section className="stack-close">
+          <h2>{say('write.mine')}</h2>
+          {mine.messages.map((message) => (
+            <blockquote className="message" key={message.id}>
+              <p>{message.text}</p>
+            </blockquote>
+          ))}
+        </section>
+      ) : null}
+    </div>
+  );
+};

@@ -1,0 +1,55 @@
+'use client';
+/** Booking the next review, or taking the booking back. */
+import { useRouter } from 'next/navigation';
+import type { Field } from '#core/describe.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import { useSubmit } from '../forms/use-submit.ts';
+
+const fields: readonly Field[] = [
+  { name: 'day', kind: 'text', minLength: 10, maxLength: 10, about: 'Day' },
+  { name: 'time', kind: 'text', maxLength: 5, nullable: true, about: 'Time' },
+  { name: 'place', kind: 'text', maxLength: 120, nullable: true, about: 'Place' },
+];
+
+export interface BookingFormProps {
+  readonly patientId: string;
+  /** The booking the page shows; a colleague’s newer one is not overwritten. */
+  readonly seen: string | null;
+}
+
+export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
+  const router = useRouter();
+  const submit = useSubmit('', 'booking-drop');
+  const book = async (booking: Record<string, unknown>) => {
+    await client.staff.bookings.book.mutate({ patientId, booking, seen });
+    router.refresh();
+  };
+  return (
+    <div className="stack">
+      <FormFrame
+        prefix="booking-"
+        fields={fields}
+        clearsTo={{}}
+        label={seen === null ? 'Book the review' : 'Book another day instead'}
+        taken="Booked."
+        hints={{ day: 'As YYYY-MM-DD.', time: 'As HH:MM; may stay empty.' }}
+        send={(value) => book({ time: null, place: null, ...value })}
+      />
+      <ErrorSummary problems={submit.problems} />
+      {seen === null ? null : (
+        <div className="row">
+          <Button
+            tone="quiet"
+            id="booking-drop"
+            onClick={() => void submit.send([], () => book({ day: null, time: null, place: null }))}
+          >
+            Take the booking back
+          </Button>
+        </div>
+      )}
+    </div>
+  );
+};

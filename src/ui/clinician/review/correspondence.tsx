@@ -1,0 +1,66 @@
+/** What was written each way, and when the next review is. */
+import { dayInWords } from '#core/review/plain-words.ts';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { type ClinicClock, momentInWords } from '../when.ts';
+import { BookingForm } from './booking-form.tsx';
+import { MessageForm } from './message-form.tsx';
+import type { ReviewProps } from './review-screen.tsx';
+
+interface Written {
+  readonly id: string;
+  readonly text: string;
+  readonly at: number;
+  readonly by: string;
+}
+
+/** Both ways in one list, newest first. */
+const lettersOf = ({ messages, patientMessages }: ReviewProps['review']): readonly Written[] =>
+  [
+    ...messages.map(({ id, text, sentAt, sentName }) => ({ id, text, at: sentAt, by: sentName })),
+    ...patientMessages.map(({ id, text, recordedAt, byName }) => ({
+      id,
+      text,
+      at: recordedAt,
+      by: `${byName}, from the patient’s page`,
+    })),
+  ].sort((a, b) => b.at - a.at);
+
+const Letter = ({ letter, clock }: { readonly letter: Written; readonly clock: ClinicClock }) => (
+  <li>
+    {letter.text}{' '}
+    <span className="soft">
+      {letter.by}, {momentInWords(letter.at, clock)}
+    </span>
+  </li>
+);
+
+export const Correspondence = ({ patient, review, clock }: ReviewProps) => (
+  <section className="stack-close screen-only" id="messages">
+    <h2>Messages</h2>
+    <Disclosure summary="Write to the patient">
+      <MessageForm patientId={patient.id} />
+    </Disclosure>
+    <ul className="plain-list stack-close">
+      {lettersOf(review).map((letter) => (
+        <Letter key={letter.id} letter={letter} clock={clock} />
+      ))}
+    </ul>
+  </section>
+);
+
+export const NextReview = ({ patient, review, day }: ReviewProps) => {
+  const { booking } = review;
+  return (
+    <section className="stack-close screen-only" id="next-review">
+      <h2>Next review</h2>
+      <p>
+        {booking
+          ? `Booked for ${[dayInWords(booking.day, day), booking.time, booking.place].filter(Boolean).join(', ')}, by ${booking.byName}.`
+          : 'None is booked.'}
+      </p>
+      <Disclosure summary={booking ? 'Change the booking' : 'Book the next review'}>
+        <BookingForm patientId={patient.id} seen={booking?.id ?? null} />
+      </Disclosure>
+    </section>
+  );
+};

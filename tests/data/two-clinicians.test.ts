@@ -1,0 +1,67 @@
+/** Two clinicians at once: the second is told by name, and nothing is overwritten. */
+import { afterEach, beforeEach, expect, it } from 'vitest';
+import { baselinesOf } from '#data/record.ts';
+import { bookingOf } from '#data/review-bookings.ts';
+import type { Store } from '#data/store/store.ts';
+import { asClinician, asPatient } from '#tests/support/callers.ts';
+import { accessOf, type Setting, start, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+let store: Store;
+let setting: Setting;
+beforeEach(async () => {
+  store = freshStore();
+  setting = await twoClinics(store);
+});
+afterEach(() => store.close());
+
+const as = (name: string) => asClinician(accessOf(store, 'a', name, start, name)).staff;
+
+const frozen = (usualPain: number) => ({
+  joint: 'right-knee',
+  usualPain,
+  usualPainTop: usualPain,
+  painCeiling: 5,
+  usualStiffnessMinutes: 15,
+  usualSwelling: 'none',
+  usualEffusion: 'zero',
+  reason: 'As told at intake.',
+});
+
+it('of two who freeze usual values from the same page, the second is told whose stand', async () => {
+  const { patientId, clinician } = setting;
+  await as('Ana').review.freezeBaseline({ patientId, baseline: frozen(2), seen: 0 });
+  const second = as('Ben').review.freezeBaseline({ patientId, baseline: frozen(5), seen: 0 });
+  await expect(second).rejects.toThrow(/Ana has frozen values for this joint meanwhile. Nothing of yours/);
+  expect((await baselinesOf(clinician, patientId)).map((row) => row.usualPain)).toEqual([2]);
+  await as('Ben').review.freezeBaseline({ patientId, baseline: frozen(3), seen: 1 });
+  expect((await baselinesOf(clinician, patientId)).map((row) => row.usualPain)).toEqual([2, 3]);
+});
+
+it('of two who book the next review from the same page, the second is told whose day stands', async () => {
+  const { patientId, clinician } = setting;
+  const booking = (day: string) => ({ day, time: null, place: null });
+  await as('Ana').bookings.book({ patientId, booking: booking('2026-03-09'), seen: null });
+  const second = as('Ben').bookings.book({ patientId, booking: booking('2026-03-10'), seen: null });
+  await expect(second).rejects.toThrow(/Ana has changed the booking meanwhile/);
+  expect((await bookingOf(clinician, patientId))?.day).toBe('2026-03-09');
+});
+
+it.each([
+  ['2026-03-01', /from today to a year ahead/],
+  ['2027-03-04', /from today to a year ahead/],
+  ['2026-02-30', /from today to a year ahead/],
+])('a review cannot be booked for %s', async (day, words) => {
+  const booking = { day, time: null, place: null };
+  await expect(as('Ana').bookings.book({ patientId: setting.patientId, booking })).rejects.toMatchObject({
+    refusals: [{ reason: expect.stringMatching(words) }],
+  });
+});
+
+it('a twenty-first message of a day is refused with what to do instead', async () => {
+  const { patientId } = setting;
+  const mine = asPatient(accessOf(store, 'a', 'patient-user'), patientId).patient.messages;
+  for (let count = 0; count < 20; count++) await mine.send({ text: `Question ${count}` });
+  await expect(mine.send({ text: 'One more' })).rejects.toThrow(/Ring the clinic/);
+  expect((await mine.get()).messages).toHaveLength(20);
+});
