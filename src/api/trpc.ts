@@ -133,6 +133,11 @@ export const administratorProcedure = settled
     return next({ ctx });
   });
 
+/** For what the clinic is set to, and for its people. */
+export const freshAdministrator = administratorProcedure
+  .meta({ roles: ['administrator'], guard: 'own clinic, fresh sign-in' })
+  .use(withFreshSignIn);
+
 /** Clinicians and administrators of the clinic. */
 export const staffProcedure = settled
   .meta({ roles: ['clinician', 'administrator'], guard: 'own clinic' })

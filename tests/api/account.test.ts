@@ -112,4 +112,32 @@ describe('the own sign-in', () => {
     });
     expect(await personOf(at, desk.from.headers())).not.toBeNull();
   });
+
+  it('signing out everywhere ends the one that asks as well, and is a row of the audit', async () => {
+    const desk = await signedIn();
+    const other = await signedIn();
+    expect(await desk.self.endEverywhere()).toBe(2);
+    expect(await personOf(at, desk.from.headers())).toBeNull();
+    expect(await personOf(at, other.from.headers())).toBeNull();
+    const [last] = store.reader.client
+      .prepare("SELECT act, subject FROM audit WHERE clinic_id = 'a' ORDER BY sequence DESC LIMIT 1")
+      .all();
+    expect(last).toEqual({ act: 'sign-in', subject: 'signed-out-everywhere' });
+  });
+
+  it('each sign-in gets a token of its own; one brought along from before opens nothing', async () => {
+    const { from } = await signedIn();
+    const first = from.cookies.get('loadgate.session_token');
+    await from.post(POST, '/api/auth/sign-in/email', { email: 'c@test.invalid', password: testPassphrase });
+    expect(from.cookies.get('loadgate.session_token')).not.toBe(first);
+    const planted = browser('198.18.3.2');
+    planted.cookies.set('loadgate.session_token', 'chosen-by-somebody-else');
+    expect(await personOf(at, planted.headers())).toBeNull();
+    await planted.post(POST, '/api/auth/sign-in/email', {
+      email: 'c@test.invalid',
+      password: testPassphrase,
+    });
+    expect(planted.cookies.get('loadgate.session_token')).not.toContain('chosen-by-somebody-else');
+    expect(await personOf(at, planted.headers())).not.toBeNull();
+  });
 });

@@ -98,6 +98,14 @@ describe('headers of every page', () => {
   });
 });
 
+describe('what people typed', () => {
+  it('is never set as markup and never run: no part of the code can do either', () => {
+    const able =
+      /dangerouslySetInnerHTML|\.(inner|outer)HTML\b|insertAdjacentHTML|document\.write|\beval\(|new Function\(/;
+    expect(codeFiles('src').filter((file) => able.test(textOf(file)))).toEqual([]);
+  });
+});
+
 describe('where a page sends somebody', () => {
   it('is always written in the code, never taken from the request', () => {
     const calls =

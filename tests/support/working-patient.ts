@@ -1,4 +1,5 @@
 /** One patient worked with through the procedures: measured, signed for, logging. */
+import type { RedFlag } from '#core/engine/facts.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { dayAt } from '#data/civil-time.ts';
 import type { Store } from '#data/store/store.ts';
@@ -137,7 +138,7 @@ export const workingPatient = (store: Store, patientId: string) => {
     return patientAt(at).patient.entries.send({ kind: 'session', entry });
   };
 
-  const answeredMorning = (at: number, pain: number | null) => {
+  const answeredMorning = (at: number, pain: number | null, redFlags: readonly RedFlag[] = []) => {
     const joints = [
       {
         joint: 'right-knee' as const,
@@ -154,6 +155,7 @@ export const workingPatient = (store: Store, patientId: string) => {
       answeredAt: at,
       sentAt: at,
       day: dayAt(at, zone),
+      redFlags,
       joints,
     });
     return patientAt(at).patient.entries.send({ kind: 'morning', entry });

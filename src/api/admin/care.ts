@@ -4,12 +4,12 @@ import { consentKinds } from '#core/care/consent.ts';
 import { wordingsOf, writeWording } from '#data/consents.ts';
 import { cliniciansOf, deputyOf, nameDeputy } from '#data/deputies.ts';
 import { Problem } from '../errors.ts';
-import { administratorProcedure, router } from '../trpc.ts';
+import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 export const adminCareRouter = router({
   wordings: administratorProcedure.query(({ ctx }) => wordingsOf(ctx.access)),
 
-  writeWording: administratorProcedure
+  writeWording: freshAdministrator
     .input(z.object({ kind: z.enum(consentKinds), text: z.string().trim().min(20).max(4000) }))
     .mutation(({ ctx, input }) => writeWording(ctx.access, input.kind, input.text)),
 
@@ -18,7 +18,7 @@ export const adminCareRouter = router({
     clinicians: await cliniciansOf(ctx.access),
   })),
 
-  nameDeputy: administratorProcedure
+  nameDeputy: freshAdministrator
     .input(z.object({ userId: z.string().max(64).nullable() }))
     .mutation(async ({ ctx, input }) => {
       const named = await nameDeputy(ctx.access, input.userId);

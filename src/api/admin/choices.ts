@@ -4,7 +4,7 @@ import { digestOfIds, noteRead } from '#data/audit.ts';
 import { namesOf, previewChoices } from '#data/choice-preview.ts';
 import { choiceChanges, choicesOf, saveChoices } from '#data/choices.ts';
 import { refusedWith } from '../errors.ts';
-import { administratorProcedure, router, staffProcedure, withFreshSignIn } from '../trpc.ts';
+import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
 import { choiceAreas, effectiveChoices, ownChoices, refusedChoices } from './choice-areas.ts';
 
 const values = z.record(z.string().max(80), z.number());
@@ -51,9 +51,7 @@ export const choicesRouter = router({
     };
   }),
 
-  save: administratorProcedure
-    .meta({ roles: ['administrator'], guard: 'own clinic, fresh sign-in' })
-    .use(withFreshSignIn)
+  save: freshAdministrator
     .input(z.object({ values, reason: z.string().trim().min(3).max(500) }))
     .mutation(({ ctx, input }) => saveChoices(ctx.access, checkedValues(input.values), input.reason)),
 });

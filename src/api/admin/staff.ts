@@ -2,14 +2,10 @@
 import { z } from 'zod';
 import { addStaff, type Changed, resetStaff, setActive, setRoles, staffOf } from '#data/staff.ts';
 import { Problem } from '../errors.ts';
-import { administratorProcedure, router, withFreshSignIn } from '../trpc.ts';
+import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 const userId = z.string().min(1).max(64);
 const roles = { role: z.enum(['clinician', 'administrator']), administers: z.boolean() };
-
-const freshAdministrator = administratorProcedure
-  .meta({ roles: ['administrator'], guard: 'own clinic, fresh sign-in' })
-  .use(withFreshSignIn);
 
 const settled = (changed: Changed): void => {
   if (changed === 'not-found') throw new Problem('not-found', 'There is no such person in your clinic.');

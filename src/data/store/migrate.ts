@@ -1,7 +1,8 @@
 /** Brings a file to this release's schema. A file from a newer release is refused, an older one is copied first. */
-import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { readMigrationFiles } from 'drizzle-orm/migrator';
+import { headsFileOf } from '../audit-heads.ts';
 import type { Store } from './store.ts';
 
 export type Migrated =
@@ -30,6 +31,9 @@ const backUp = (store: Store, stamp: number): string | null => {
   const target = join(folder, `before-${stamp}.sqlite`);
   if (existsSync(target)) return target;
   store.writer.client.prepare('VACUUM INTO ?').run(target);
+  // The heads kept so far go with the copy, so that it can be verified by itself.
+  const heads = headsFileOf(store.file);
+  if (existsSync(heads)) copyFileSync(heads, headsFileOf(target));
   return target;
 };
 

@@ -1,0 +1,119 @@
+/** Whatever is written leaves a row of the audit, in the same transaction. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { procedureLines } from '#api/procedures.ts';
+import type { Store } from '#data/store/store.ts';
+import { codeFiles, withoutComments } from '#tests/house/repository.ts';
+import { asAdministrator, asClinician, asPatient } from '#tests/support/callers.ts';
+import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
+import { planted } from '#tests/support/planted.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+/** Procedures that change nothing of the record, each with its reason. */
+const unwritten: Readonly<Record<string, string>> = {
+  'account.endEverywhere': 'nothing is open here that it could end; its row is looked at in account.test.ts',
+  'admin.choices.preview': 'works out and keeps nothing; with names shown it is a read',
+  'staff.calculations.tryOne': 'works out and keeps nothing',
+  'staff.drafts.drop': 'typed and not recorded yet; opening a draft is audited as an opening of the record',
+  'staff.drafts.save': 'typed and not recorded yet',
+  'staff.prescriptions.propose': 'works out and keeps nothing; audited as an opening of the record',
+};
+
+/** Files of the data layer that write without a row of their own, each with its reason. */
+const unsealed: Readonly<Record<string, string>> = {
+  'src/data/drafts.ts': 'typed and not recorded yet',
+  'src/data/kept-tries.ts': 'counts of wrong tries; the refused sign-in itself is a row',
+  'src/data/worklist.ts': 'worked out anew from the record, inside the write that changed it',
+};
+
+let store: Store;
+let setting: Setting;
+let prescriptionId: string;
+beforeAll(async () => {
+  store = freshStore();
+  setting = await twoClinics(store);
+  ({ prescriptionId } = await signedExercise(setting.clinician, setting.patientId));
+});
+afterAll(() => store.close());
+
+type Step = Readonly<Record<string, unknown>>;
+const call = async (caller: unknown, path: string, input: unknown): Promise<boolean> => {
+  const step = path.split('.').reduce<unknown>((at, part) => (at as Step)[part], caller);
+  try {
+    await (step as (value: unknown) => Promise<unknown>)(input);
+    return true;
+  } catch {
+    return false;
+  }
+};
+
+const rows = () =>
+  (
+    store.reader.client
+      .prepare(
+        "SELECT count(*) AS n FROM audit WHERE act IN ('write', 'sign-in') OR subject IN ('record-file', 'emergency-opening')",
+      )
+      .get() as { n: number }
+  ).n;
+
+const mutations = procedureLines().filter((line) => line.kind === 'mutation' && !unwritten[line.path]);
+
+const callerOf = (path: string) => {
+  if (path.startsWith('admin.')) return asAdministrator(setting.clinician);
+  if (path.startsWith('patient.')) return asPatient(accessOf(store, 'a', 'patient-user'), setting.patientId);
+  return asClinician(setting.clinician);
+};
+
+/** What is missing when the filled-in texts alone do not make a call that is taken. */
+const fitting: Readonly<Record<string, object>> = {
+  'staff.consents.record': { kind: 'export', act: 'given', wordingVersion: 0 },
+  'patient.consents.give': { kind: 'sharing', wordingVersion: 0 },
+  'patient.consents.withdraw': { kind: 'sharing' },
+  'staff.recordFile.make': { handedTo: 'Somebody named' },
+  'admin.care.nameDeputy': { userId: null },
+  'admin.care.writeWording': { kind: 'sharing', text: 'Words long enough to be an agreement.' },
+  'admin.staff.add': { name: 'New Person', email: 'new@test.invalid', role: 'clinician', administers: false },
+  'staff.entries.send': { kind: 'morning' },
+  'staff.visits.begin': {
+    visit: { place: 'clinic', whereabouts: null, callBackPhone: null, present: null },
+  },
+  'admin.choices.save': { values: { 'invitation-days': 3 }, reason: 'Local rule' },
+};
+
+describe('whatever is written leaves a row of the audit', () => {
+  it('every procedure that says it changes something and is taken has added a row when it answers', async () => {
+    const taken: string[] = [];
+    const silent: string[] = [];
+    for (const { path } of mutations) {
+      const own = path === 'staff.prescriptions.end' ? { prescriptionId } : {};
+      const ofRecord = path.startsWith('staff.') ? { patientId: setting.patientId, ...own } : {};
+      const fixed = { ...ofRecord, ...fitting[path] };
+      const before = rows();
+      if (!(await call(callerOf(path), path, planted(path, 'taken', fixed)))) continue;
+      taken.push(path);
+      if (rows() === before) silent.push(path);
+    }
+    expect(silent).toEqual([]);
+    expect(taken.length).toBeGreaterThanOrEqual(19);
+  });
+
+  it('every file of the data layer that changes rows seals one, or stands here with its reason', () => {
+    const found = codeFiles('src/data').filter((file) => {
+      const code = withoutComments(file);
+      const isWriting =
+        /\btx\b[\s\S]{0,20}\.(insert|update|delete)\(|insertRows\(tx|client\.exec\('(INSERT|UPDATE|DELETE)/.test(
+          code,
+        );
+      return isWriting && !/\bsealed\(tx\b/.test(code);
+    });
+    expect(found.sort()).toEqual(Object.keys(unsealed).sort());
+  });
+
+  it('only the data layer changes rows', () => {
+    const found = codeFiles('src')
+      .filter((file) => !file.startsWith('src/data/') && !file.startsWith('src/commands/bench/'))
+      .filter((file) =>
+        /\btx\s*\.(insert|update|delete)\(|INSERT INTO |DELETE FROM /.test(withoutComments(file)),
+      );
+    expect(found).toEqual([]);
+  });
+});
