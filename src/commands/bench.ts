@@ -19,6 +19,7 @@ import { pageWeightPart } from './bench/parts/page-weight.ts';
 import { recordPart, reviewPart } from './bench/parts/record.ts';
 import { replayPart } from './bench/parts/replay.ts';
 import { savedAndDecidedPart, savePart } from './bench/parts/save.ts';
+import { tapPart } from './bench/parts/tap.ts';
 import { worklistPart } from './bench/parts/worklist.ts';
 import { jsonOf, lastLine, type Told, tableOf } from './bench/report.ts';
 import { inRoot, root } from './paths.mjs';
@@ -36,6 +37,7 @@ const parts: readonly Part[] = [
   deskPart,
   pageWeightPart,
   firstPaintPart,
+  tapPart,
 ];
 
 const runHere = async (part: Part, options: Options): Promise<Told> => {

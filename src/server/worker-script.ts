@@ -69,14 +69,18 @@ const keepPage = async (response) => {
   await cache.put(page, response);
 };
 
+const keepNow = async () => {
+  const response = await fetch(page, { credentials: 'same-origin' }).catch(() => null);
+  if (response && isPage(response)) await keepPage(response);
+};
+
 const isOurs = (name) => name.startsWith('loadgate-');
 
 self.addEventListener('install', (event) => {
   event.waitUntil((async () => {
     const cache = await caches.open(cacheName);
     await cache.addAll(assets);
-    const response = await fetch(page, { credentials: 'same-origin' }).catch(() => null);
-    if (response && isPage(response)) await keepPage(response);
+    await keepNow();
   })());
 });
 
@@ -94,6 +98,8 @@ self.addEventListener('activate', (event) => {
 /** A new version takes over when the page says that no session runs. */
 self.addEventListener('message', (event) => {
   if (event.data === 'take-over') self.skipWaiting();
+  // Shown without having come through here, as after signing in: it is fetched once more to be kept.
+  if (event.data === 'keep-page') event.waitUntil(keepNow());
 });
 
 const soon = (promise) => Promise.race([promise, new Promise((resolve) => setTimeout(() => resolve(null), patience))]);

@@ -5,6 +5,7 @@
 import { accountWords } from './words/account.ts';
 import { beforeVisitWords } from './words/before-visit.ts';
 import { careWords } from './words/care.ts';
+import { handoutWords } from './words/handout.ts';
 import { historyWords } from './words/history.ts';
 import { morningWords } from './words/morning.ts';
 import { ownPageWords } from './words/own-page.ts';
@@ -23,6 +24,7 @@ const english = {
   ...morningWords,
   ...savingWords,
   ...historyWords,
+  ...handoutWords,
   ...accountWords,
   ...beforeVisitWords,
   ...writeWords,

@@ -4,10 +4,10 @@
  */
 import path from 'node:path';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
+import { openWithWorker, phoneOf, untilReady } from '#commands/phone-sequences/sequence.ts';
 import { morningsOf, sessionsOf } from '#commands/phone-sequences/stored.ts';
-import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
-import { signedIn } from './support.ts';
+import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+import { signedIn, signIn } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const today = '2026-04-20';
@@ -159,6 +159,35 @@ test('signed out in the middle, a server in trouble, and sent twice: nothing is 
   expect((await post(context, baseURL!, body, owner)).status()).toBe(403);
   const asTheirs = (await (await context.request.get('/api/trpc/patient.today.get')).json()) as object;
   expect(asTheirs).toBeTruthy();
+  await context.close();
+});
+
+test('two people on one phone: the second finds nothing of the first, with or without signal, and the first finds everything again', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-6');
+  const page = await openWithWorker(context);
+  await press(page, 'Morning check');
+  await answerOne(page);
+  const asked = await headingOf(page);
+  // The sign-in of the first runs out; nobody signed out.
+  await context.clearCookies();
+  await signIn(page, 'patient-7');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/Hello Anselm$/);
+  await expect.poll(() => page.evaluate(async () => (await caches.match('/today')) !== undefined)).toBe(true);
+  await context.setOffline(true);
+  await page.goto('/today');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(/Hello Anselm$/);
+  await expect(page.getByRole('button', { name: 'Morning check' })).toBeVisible();
+  const keptPage = await page.evaluate(async () => (await caches.match('/today'))?.text());
+  expect(keptPage).toContain('Anselm');
+  expect(keptPage).not.toContain('Yewande');
+  await context.setOffline(false);
+  await context.clearCookies();
+  await signIn(page, 'patient-6');
+  await untilReady(page);
+  expect(await headingOf(page)).toBe(asked);
   await context.close();
 });
 

@@ -54,6 +54,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/worklist': 'clinician',
   '(patient)/before-visit/agreements': 'patient',
   '(patient)/before-visit': 'patient',
+  '(patient)/handout': 'patient',
   '(patient)/how-it-went': 'patient',
   '(patient)/today': 'patient',
   '(patient)/write': 'patient',

@@ -1,12 +1,17 @@
 /** Language, direction and units of the patient's pages. */
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
+import { redFlags } from '#core/engine/facts.ts';
 import { allFiles } from '#tests/house/repository.ts';
-import { dayText, lengthText, speakDaysOf } from '#ui/patient/phone/text-of-time.ts';
+import { dayText, lengthText, speakDaysOf, weekdayText } from '#ui/patient/phone/text-of-time.ts';
 import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/patient/preferences/weight-text.ts';
+import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { jointText } from '#ui/patient/questions/joint-text.ts';
+import { accountWords } from '#ui/words/account.ts';
+import { beforeVisitWords } from '#ui/words/before-visit.ts';
 import { careWords } from '#ui/words/care.ts';
 import { german } from '#ui/words/german.ts';
+import { handoutWords } from '#ui/words/handout.ts';
 import { historyWords } from '#ui/words/history.ts';
 import { morningWords } from '#ui/words/morning.ts';
 import { ownPageWords } from '#ui/words/own-page.ts';
@@ -33,6 +38,9 @@ const english: Readonly<Record<string, string>> = {
   ...savingWords,
   ...historyWords,
   ...writeWords,
+  ...handoutWords,
+  ...accountWords,
+  ...beforeVisitWords,
 };
 const translated: Readonly<Record<string, string>> = german;
 const braces = (text: string) => (text.match(/\{[a-z-]+\}/g) ?? []).sort();
@@ -70,6 +78,14 @@ describe('the second language', () => {
     expect(jointText('left-knee')).toBe('Knie links');
     expect(dayText('2026-03-09')).toBe('Montag, 9. März');
     expect(lengthText(390)).toBe('6 Minuten 30 Sekunden');
+    expect(weekdayText(1)).toBe('Montag');
+  });
+
+  it('reaches the warning signs, though their list was read before the language was known', () => {
+    speak(german);
+    expect(flagOptions().map(({ label }) => label)).toEqual(
+      redFlags.map((flag) => translated[`flag.${flag}`]),
+    );
   });
 });
 

@@ -1,15 +1,19 @@
 import type { Metadata } from 'next';
 import { demoSignInList } from '#server/demo-sign-ins.ts';
 import { hasPasskeys } from '#server/passkeys-here.ts';
+import { InOwnWords } from '#ui/patient/preferences/in-own-words.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
+import { chosenOnPhone } from '../(patient)/chosen-on-phone.ts';
 
 export const metadata: Metadata = { title: 'Sign in' };
 
-const SignIn = () => (
-  <PageFrame audience="public">
-    <SignInForm hasPasskeys={hasPasskeys()} demo={demoSignInList()} />
-  </PageFrame>
+const SignIn = async () => (
+  <InOwnWords chosen={await chosenOnPhone()}>
+    <PageFrame audience="public">
+      <SignInForm hasPasskeys={hasPasskeys()} demo={demoSignInList()} />
+    </PageFrame>
+  </InOwnWords>
 );
 
 export default SignIn;

@@ -1,5 +1,5 @@
 /** Answers the patient's pages as a person would: reads what the page asks, presses what is there. */
-import type { Locator, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 
 export interface Answers {
   /** 0 to 10, given to every question of a score. */
@@ -9,93 +9,74 @@ export interface Answers {
 const calm: Answers = { score: 2 };
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
-const isThere = async (found: Locator): Promise<boolean> => (await found.count()) > 0;
+
+/** The controls of a page, read in one go: asking for each by itself would take most of a session's time. */
+interface Seen {
+  readonly labels: readonly string[];
+  readonly buttons: readonly string[];
+  readonly hasScores: boolean;
+}
+
+const seenOn = (page: Page): Promise<Seen> =>
+  page.evaluate(() => {
+    const main = document.querySelector('main');
+    return {
+      labels: [...(main?.querySelectorAll('label') ?? [])].map((label) => label.textContent.trim()),
+      buttons: [...(main?.querySelectorAll('button') ?? [])].map(
+        (button) => button.getAttribute('aria-label') ?? button.textContent.trim(),
+      ),
+      hasScores: main?.querySelector('.scores') !== null,
+    };
+  });
+
+const hasLabel = (label: string | RegExp) => (seen: Seen) =>
+  seen.labels.some((one) => (typeof label === 'string' ? one === label : label.test(one)));
+const hasButton = (name: RegExp) => (seen: Seen) => seen.buttons.some((one) => name.test(one));
+
+interface Way {
+  readonly sign: (seen: Seen) => boolean;
+  readonly act: (page: Page, answers: Answers) => Promise<void>;
+}
+
+/** Ticks what stands under this label and goes on. */
+const choice = (label: string | RegExp, onward: RegExp = /^Continue$/): Way => ({
+  sign: hasLabel(label),
+  act: async (page) => {
+    await page.getByLabel(label, { exact: true }).check();
+    await press(page, onward);
+  },
+});
+
+const onward =
+  /^(Send to the clinic|Yes, all of this is right|Go on with this|Start set \d|Continue|Rest today and send)/;
 
 /** What stands on the page, by its most telling control, and what is done about it. First match counts. */
-const ways: readonly {
-  readonly sign: (page: Page) => Locator;
-  readonly act: (page: Page, answers: Answers) => Promise<void>;
-}[] = [
+const ways: readonly Way[] = [
+  choice('None of these'),
   {
-    sign: (page) => page.getByLabel('None of these', { exact: true }),
-    act: async (page) => {
-      await page.getByLabel('None of these', { exact: true }).check();
-      await press(page, 'Continue');
-    },
-  },
-  {
-    sign: (page) => page.locator('.scores'),
+    sign: ({ hasScores }) => hasScores,
     act: async (page, { score }) => {
       await page.locator(`.scores input[value="${score}"]`).check();
       await press(page, 'Continue');
     },
   },
   {
-    sign: (page) => page.getByRole('button', { name: 'Set done' }),
+    sign: hasButton(/^Set done$/),
     act: async (page) => {
       await press(page, 'One more');
       await press(page, 'Set done');
     },
   },
-  {
-    // A cuff signed for work with a clinician present: one is.
-    sign: (page) => page.getByRole('button', { name: 'Yes, go on', exact: true }),
-    act: (page) => press(page, 'Yes, go on'),
-  },
-  {
-    sign: (page) => page.getByRole('button', { name: 'It is on. Start the clock' }),
-    act: (page) => press(page, 'It is on'),
-  },
-  {
-    sign: (page) => page.getByRole('button', { name: 'It is off' }),
-    act: (page) => press(page, 'It is off'),
-  },
-  {
-    sign: (page) => page.getByLabel(/as planned$/),
-    act: async (page) => {
-      await page.getByLabel(/as planned$/).check();
-      await press(page, /^(Start set 1|Continue)$/);
-    },
-  },
-  {
-    sign: (page) => page.getByLabel('Yes, colour and feeling are as usual'),
-    act: async (page) => {
-      await page.getByLabel('Yes, colour and feeling are as usual').check();
-      await press(page, 'Continue');
-    },
-  },
-  {
-    sign: (page) => page.getByLabel('2 more', { exact: true }),
-    act: async (page) => {
-      await page.getByLabel('2 more', { exact: true }).check();
-      await press(page, /^(Start set \d|Continue)$/);
-    },
-  },
-  {
-    sign: (page) => page.getByLabel('No', { exact: true }),
-    act: async (page) => {
-      await page.getByLabel('No', { exact: true }).check();
-      await press(page, 'Continue');
-    },
-  },
-  {
-    sign: (page) => page.getByLabel('My muscles were tired'),
-    act: async (page) => {
-      await page.getByLabel('My muscles were tired').check();
-      await press(page, /^(Leave the rest|Continue)/);
-    },
-  },
-  {
-    sign: (page) =>
-      page.getByRole('button', {
-        name: /^(Send to the clinic|Yes, all of this is right|Go on with this|Start set \d|Continue|Rest today and send)/,
-      }),
-    act: (page) =>
-      press(
-        page,
-        /^(Send to the clinic|Yes, all of this is right|Go on with this|Start set \d|Continue|Rest today)/,
-      ),
-  },
+  // A cuff signed for work with a clinician present: one is.
+  { sign: hasButton(/^Yes, go on$/), act: (page) => press(page, 'Yes, go on') },
+  { sign: hasButton(/^It is on/), act: (page) => press(page, 'It is on') },
+  { sign: hasButton(/^It is off$/), act: (page) => press(page, 'It is off') },
+  choice(/as planned$/, /^(Start set 1|Continue)$/),
+  choice('Yes, colour and feeling are as usual'),
+  choice('2 more', /^(Start set \d|Continue)$/),
+  choice('No'),
+  choice('My muscles were tired', /^(Leave the rest|Continue)/),
+  { sign: hasButton(onward), act: (page) => press(page, onward) },
 ];
 
 export const headingOf = async (page: Page): Promise<string> =>
@@ -107,9 +88,10 @@ const isEnd = (heading: string): boolean => /Done|is done\.$|Hello |^Stop/.test(
 export const answerOne = async (page: Page, answers: Answers = calm): Promise<string | null> => {
   const heading = await headingOf(page);
   if (isEnd(heading)) return null;
-  for (const { sign, act } of ways) {
-    if (!(await isThere(sign(page)))) continue;
-    await act(page, answers);
+  const seen = await seenOn(page);
+  const way = ways.find(({ sign }) => sign(seen));
+  if (way) {
+    await way.act(page, answers);
     return heading;
   }
   throw new Error(`Nobody knows what to answer on “${heading}”: ${await page.locator('main').textContent()}`);

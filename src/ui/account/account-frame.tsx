@@ -1,5 +1,6 @@
 /** The frame of the pages about one's own sign-in and about the clinic's people. */
 import type { ReactNode } from 'react';
+import { PatientSignOut } from '#ui/patient/patient-sign-out.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { SignOut } from '#ui/shared/sign-out.tsx';
 
@@ -39,7 +40,7 @@ export const AccountFrame = ({ person, current, children }: AccountFrameProps) =
       audience={person.role === 'patient' ? 'patient' : 'clinic'}
       homeHref="/"
       links={links.map((link) => ({ ...link, isCurrent: link.href === current }))}
-      account={<SignOut />}
+      account={person.role === 'patient' ? <PatientSignOut /> : <SignOut />}
     >
       {children}
     </PageFrame>

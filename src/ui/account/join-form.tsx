@@ -4,6 +4,7 @@ import { type FormEvent, useEffect, useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { goOnSignedIn } from '#ui/shared/sign-in/kept-page.ts';
 import { TextField } from '#ui/shared/text-field.tsx';
 import { say } from '#ui/words.ts';
 import { knock } from './call.ts';
@@ -74,10 +75,7 @@ const PinStep = () => {
     event.preventDefault();
     if (!/^\d{6}$/.test(pin)) return asking.say([{ field: 'pin', text: say('join.pin-shape') }]);
     if (pin !== again) return asking.say([{ field: 'again', text: say('join.pin-differs') }]);
-    void asking.ask(
-      () => knock('phone/choose-pin', { pin }),
-      () => window.location.assign('/'),
-    );
+    void asking.ask(() => knock('phone/choose-pin', { pin }), goOnSignedIn);
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={send}>

@@ -1,3 +1,4 @@
+'use client';
 /** Who opened the record, for its owner. */
 import type { Day } from '#core/day.ts';
 import { dayInWords } from '#core/review/plain-words.ts';

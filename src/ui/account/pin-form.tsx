@@ -4,6 +4,7 @@ import { type FormEvent, useState } from 'react';
 import { Button, LinkButton } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { goOnSignedIn } from '#ui/shared/sign-in/kept-page.ts';
 import { TextField } from '#ui/shared/text-field.tsx';
 import { say } from '#ui/words.ts';
 import { type Answer, knock } from './call.ts';
@@ -32,7 +33,7 @@ export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
       if (!answer.ok && answer.problem === 'too-many-tries') setSpent(true);
       return answer;
     };
-    void asking.ask(knockOnce, () => window.location.assign('/'));
+    void asking.ask(knockOnce, goOnSignedIn);
   };
   if (hasSpent) return <Spent />;
   return (

@@ -16,7 +16,7 @@ import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
 import { TodayPage } from './today/today-page.tsx';
-import { VisitLinks } from './today/visit-links.tsx';
+import { QuestionsWait, SeldomLinks } from './today/visit-links.tsx';
 import { TwoHoursScreen } from './two-hours/two-hours-screen.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
@@ -59,12 +59,17 @@ const Home = ({ at }: ScreenProps) => {
       onDiscard={running && didWork(running) ? undefined : session.drop}
       onMorning={beginMorning}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
-      notice={at.holding.isHeld === false ? <Elsewhere onTakeOver={at.holding.takeOver} /> : null}
+      notice={
+        <>
+          {at.holding.isHeld === false ? <Elsewhere onTakeOver={at.holding.takeOver} /> : null}
+          <QuestionsWait isWaiting={view.questionsWait} />
+        </>
+      }
       foot={
         <>
           <EnteredBy who={at.enteredAs} onChoose={at.setEnteredAs} />
-          <VisitLinks questionsWait={view.questionsWait} />
           <Preferences />
+          <SeldomLinks />
         </>
       }
     >

@@ -2,30 +2,60 @@
 /** The frame of the patient's pages, in the person's own language. */
 import type { ReactNode } from 'react';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
-import { SignOut } from '#ui/shared/sign-out.tsx';
 import { say } from '#ui/words.ts';
-import { forgetPeople } from './phone/own-store.ts';
+import { PatientSignOut } from './patient-sign-out.tsx';
 import type { Chosen } from './preferences/chosen.ts';
 import { InOwnWords } from './preferences/in-own-words.tsx';
 
+type PatientPage =
+  | '/today'
+  | '/how-it-went'
+  | '/handout'
+  | '/who-opened'
+  | '/before-visit'
+  | '/before-visit/agreements';
+
 export interface PatientFrameProps {
-  readonly current: '/today' | '/how-it-went';
+  readonly current: PatientPage;
   readonly place?: string;
   readonly chosen: Chosen;
   readonly children: ReactNode;
 }
+
+const daily = [
+  { href: '/today', text: 'frame.today' },
+  { href: '/how-it-went', text: 'history.title' },
+  { href: '/handout', text: 'frame.handout' },
+] as const;
+/** Opened seldom: reached from the foot of today's page, and shown here only beside each other. */
+const seldom = {
+  '/who-opened': [
+    { href: '/who-opened', text: 'opened.title' },
+    { href: '/account', text: 'frame.account' },
+  ],
+  '/before-visit': [
+    { href: '/before-visit', text: 'visit.title' },
+    { href: '/before-visit/agreements', text: 'agree.title' },
+  ],
+} as const;
+
+const linksOf = (current: PatientPage) => {
+  const [today] = daily;
+  const near = Object.entries(seldom).find(([start]) => current.startsWith(start))?.[1];
+  return (near ? [today, ...near] : daily).map(({ href, text }) => ({
+    href,
+    text: say(text),
+    isCurrent: href === current,
+  }));
+};
 
 const Frame = ({ current, place, children }: Omit<PatientFrameProps, 'chosen'>) => (
   <PageFrame
     audience="patient"
     homeHref="/today"
     place={place}
-    links={[
-      { href: '/today', text: say('frame.today'), isCurrent: current === '/today' },
-      { href: '/how-it-went', text: say('history.title'), isCurrent: current === '/how-it-went' },
-      { href: '/who-opened', text: say('opened.title') },
-    ]}
-    account={<SignOut onLeave={forgetPeople} />}
+    links={linksOf(current)}
+    account={<PatientSignOut />}
     skipText={say('skip.main')}
     pagesText={say('skip.pages')}
   >

@@ -20,6 +20,7 @@ export const beforeVisitWords = {
   'visit.sent': 'Your clinic has your answers.',
   'visit.not-sent': 'Not sent. Your answers are still on this page. Try again in a moment.',
   'visit.waits': 'Your clinic has questions for you before your visit.',
+  'visit.begin-now': 'Answer them now',
   'visit.home': 'Back to today',
   'visit.now-title': 'Is this so right now?',
   'visit.now': 'Ring {number} if it is there now. Do not wait for your visit.',

@@ -1,5 +1,8 @@
 /** German, whole: every sentence of the patient's own pages. Read by nobody yet; a clinic reviews it before use. */
+import { accountGerman } from './german/account.ts';
+import { beforeVisitGerman } from './german/before-visit.ts';
 import { careGerman } from './german/care.ts';
+import { handoutGerman } from './german/handout.ts';
 import { historyGerman } from './german/history.ts';
 import { morningGerman } from './german/morning.ts';
 import { ownPageGerman } from './german/own-page.ts';
@@ -19,4 +22,7 @@ export const german = {
   ...savingGerman,
   ...historyGerman,
   ...writeGerman,
+  ...handoutGerman,
+  ...accountGerman,
+  ...beforeVisitGerman,
 } as const;

@@ -55,4 +55,6 @@ export const savingWords = {
   'sign-in.demo-use': 'Use this one',
   'sign-out.go': 'Sign out',
   'frame.today': 'Today',
+  'frame.account': 'Your sign-in',
+  'frame.handout': 'My plan',
 } as const;

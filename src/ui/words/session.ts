@@ -2,6 +2,7 @@
 export const sessionWords = {
   'session.caption': 'Exercise {number} of {of}',
   'line.how': 'How to do it',
+  'line.figure': 'Two drawings: 1, how it starts. 2, how it goes on. The steps below say the same.',
   'line.load': 'Which weight do you use?',
   'line.load-planned': '{weight}, as planned',
   'line.load-other': 'Another weight',

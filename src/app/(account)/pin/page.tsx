@@ -2,8 +2,10 @@ import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
 import { phoneHere } from '#server/phone-here.ts';
 import { PinForm } from '#ui/account/pin-form.tsx';
+import { InOwnWords } from '#ui/patient/preferences/in-own-words.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { say } from '#ui/words.ts';
+import { chosenOnPhone } from '../../(patient)/chosen-on-phone.ts';
 
 export const metadata: Metadata = { title: say('pin.title') };
 
@@ -12,9 +14,11 @@ const PinPage = async () => {
   if (state === 'none') redirect('/sign-in');
   if (state === 'choose-pin') redirect('/join');
   return (
-    <PageFrame audience="public">
-      <PinForm isSpent={state === 'too-many-tries'} />
-    </PageFrame>
+    <InOwnWords chosen={await chosenOnPhone()}>
+      <PageFrame audience="public">
+        <PinForm isSpent={state === 'too-many-tries'} />
+      </PageFrame>
+    </InOwnWords>
   );
 };
 

@@ -1,18 +1,19 @@
 import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
-import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { OpenedList } from '#ui/account/opened-list.tsx';
+import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { say } from '#ui/words.ts';
+import { chosenOnPhone } from '../../(patient)/chosen-on-phone.ts';
 
 export const metadata: Metadata = { title: say('opened.title') };
 
 const WhoOpenedPage = async () => {
-  const person = await requirePerson('patient');
+  await requirePerson('patient');
   const { day, lines } = await (await serverCaller()).patient.access.list();
   return (
-    <AccountFrame person={person} current="/who-opened">
+    <PatientFrame chosen={await chosenOnPhone()} current="/who-opened">
       <OpenedList day={day} lines={lines} />
-    </AccountFrame>
+    </PatientFrame>
   );
 };
 

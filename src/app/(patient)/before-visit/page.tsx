@@ -1,7 +1,8 @@
 import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { VisitApp } from '#ui/care/patient/visit-app.tsx';
-import { VisitFrame } from '#ui/care/patient/visit-frame.tsx';
+import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { chosenOnPhone } from '../chosen-on-phone.ts';
 
 export const metadata: Metadata = { title: 'Questions before your visit' };
 
@@ -9,9 +10,9 @@ const BeforeVisit = async () => {
   const person = await requirePerson('patient');
   const answer = await (await serverCaller()).patient.preVisit.questions();
   return (
-    <VisitFrame current="/before-visit">
+    <PatientFrame chosen={await chosenOnPhone()} current="/before-visit">
       <VisitApp answer={answer} ownerId={person.patientId ?? person.userId} />
-    </VisitFrame>
+    </PatientFrame>
   );
 };
 

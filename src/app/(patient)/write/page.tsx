@@ -1,16 +1,17 @@
 import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
-import { VisitFrame } from '#ui/care/patient/visit-frame.tsx';
 import { WriteForm } from '#ui/care/patient/write-form.tsx';
+import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { chosenOnPhone } from '../chosen-on-phone.ts';
 
 export const metadata: Metadata = { title: 'Write to your clinic' };
 
 const Write = async () => {
   await requirePerson('patient');
   return (
-    <VisitFrame current="/write">
+    <PatientFrame chosen={await chosenOnPhone()} current="/write">
       <WriteForm mine={await (await serverCaller()).patient.messages.get()} />
-    </VisitFrame>
+    </PatientFrame>
   );
 };
 

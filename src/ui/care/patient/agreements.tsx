@@ -47,7 +47,11 @@ export const Agreements = ({ mine }: { readonly mine: MyAgreements }) => {
         <p>{say('agree.lead')}</p>
         <Notice
           tone={mine.isWatched ? 'plain' : 'care'}
-          title={mine.isWatched ? say('agree.watched', { hours: mine.coverHours }) : say('agree.not-watched')}
+          title={
+            mine.isWatched
+              ? say('agree.watched', { hours: mine.coverHours.replace(/\.$/, '') })
+              : say('agree.not-watched')
+          }
         >
           <p>{say('agree.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
         </Notice>

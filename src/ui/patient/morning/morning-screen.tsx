@@ -126,7 +126,7 @@ const FlagsPage = ({ draft, send, clock }: Part) => (
     name="flags"
     question={say('flags.morning')}
     hint={say('flags.hint')}
-    options={flagOptions}
+    options={flagOptions()}
     ticked={draft.ticked}
     onTick={(ticked) => send({ type: 'tick', ticked })}
     onContinue={(flags) => send({ type: 'flags', flags, now: clock() })}

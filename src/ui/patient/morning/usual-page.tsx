@@ -36,7 +36,7 @@ export const UsualPage = ({ draft, last, send }: UsualPageProps) => (
       <li>
         {say('morning.usual-flags')}
         <ul className="statements-signs">
-          {flagOptions.map(({ value, label }) => (
+          {flagOptions().map(({ value, label }) => (
             <li key={value}>{label}</li>
           ))}
         </ul>

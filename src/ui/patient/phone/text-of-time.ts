@@ -23,6 +23,12 @@ export const shortDayText = (day: string): string =>
     new Date(`${day}T12:00:00Z`),
   );
 
+/** "Monday", from its number; 1 is Monday. */
+export const weekdayText = (weekday: number): string =>
+  new Intl.DateTimeFormat(locale, { weekday: 'long', timeZone: 'UTC' }).format(
+    new Date(Date.UTC(2024, 0, weekday)),
+  );
+
 /** "18:42" on this phone's clock. */
 export const timeText = (instant: number): string =>
   new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(new Date(instant));

@@ -4,9 +4,9 @@ import { say } from '#ui/words.ts';
 
 export type FlagClass = keyof typeof redFlagClasses;
 
-export const flagOptions: readonly { readonly value: RedFlag; readonly label: string }[] = redFlags.map(
-  (flag) => ({ value: flag, label: say(`flag.${flag}`) }),
-);
+/** Worded when asked: the language of the page may come after this file was read. */
+export const flagOptions = (): readonly { readonly value: RedFlag; readonly label: string }[] =>
+  redFlags.map((flag) => ({ value: flag, label: say(`flag.${flag}`) }));
 
 const classes: readonly FlagClass[] = ['emergency', 'same-day', 'routine'];
 

@@ -1,15 +1,29 @@
-/** Ways to the questions before a visit, when some wait, and to what was agreed to. */
+/** Questions that wait before a visit stand before the start; what is opened seldom stands at the foot. */
+import { LinkButton } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
 import { say } from '#ui/words.ts';
 
-export const VisitLinks = ({ questionsWait }: { readonly questionsWait: boolean }) => (
-  <section className="stack-close">
-    {questionsWait ? (
-      <p>
-        {say('visit.waits')} <a href="/before-visit">{say('visit.title')}</a>
-      </p>
-    ) : null}
-    <p>
-      <a href="/before-visit/agreements">{say('agree.link')}</a>
-    </p>
-  </section>
+export const QuestionsWait = ({ isWaiting }: { readonly isWaiting: boolean }) =>
+  isWaiting ? (
+    <Notice title={say('visit.waits')}>
+      <LinkButton href="/before-visit" tone="plain">
+        {say('visit.begin-now')}
+      </LinkButton>
+    </Notice>
+  ) : null;
+
+const links = [
+  { href: '/before-visit/agreements', text: 'agree.link' },
+  { href: '/who-opened', text: 'opened.title' },
+  { href: '/account', text: 'frame.account' },
+] as const;
+
+export const SeldomLinks = () => (
+  <ul className="seldom">
+    {links.map(({ href, text }) => (
+      <li key={href}>
+        <a href={href}>{say(text)}</a>
+      </li>
+    ))}
+  </ul>
 );

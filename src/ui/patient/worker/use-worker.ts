@@ -17,6 +17,12 @@ export const usePausedUpdates = (busy: boolean) => {
   }, [busy]);
 };
 
+/** Whoever signed in dropped the page that was kept; a page that is shown is kept again for days without signal. */
+const keepOwnPage = async () => {
+  const { active } = await navigator.serviceWorker.ready;
+  if (!(await caches.match('/today'))) active?.postMessage('keep-page');
+};
+
 export const useWorker = () => {
   useEffect(() => {
     if (process.env.NODE_ENV !== 'production' || !('serviceWorker' in navigator)) return;
@@ -25,6 +31,7 @@ export const useWorker = () => {
       .then((found) => {
         registration = found;
         takeOver();
+        void keepOwnPage();
         found.addEventListener('updatefound', () => {
           const { installing } = found;
           installing?.addEventListener('statechange', () => {

@@ -8,6 +8,7 @@ import { PageHeading } from '../page-heading.tsx';
 import { TextField } from '../text-field.tsx';
 import { CodeForm } from './code-form.tsx';
 import { PasskeyButton } from './passkey-button.tsx';
+import { goOnSignedIn } from './kept-page.ts';
 import { askDoor, problemAfter, problemsOf } from './sign-in.ts';
 
 export interface DemoPerson {
@@ -48,8 +49,6 @@ const DemoPeople = ({
   </section>
 );
 
-const goOn = () => window.location.assign('/');
-
 /** Two fields and what is wrong with them; the passphrase is emptied after a refusal. */
 const useSignIn = () => {
   const [email, setEmail] = useState('');
@@ -68,7 +67,7 @@ const useSignIn = () => {
     setGoing(true);
     const reply = await askDoor('/sign-in/email', { email: typed.email, password: typed.passphrase });
     const problem = problemAfter(reply, 'passphrase');
-    if (!problem && !reply.asksCode) return goOn();
+    if (!problem && !reply.asksCode) return goOnSignedIn();
     setGoing(false);
     if (!problem) return setAsksCode(true);
     setEmail(typed.email);
@@ -80,7 +79,7 @@ const useSignIn = () => {
 
 export const SignInForm = ({ hasPasskeys, demo }: SignInFormProps) => {
   const at = useSignIn();
-  if (at.asksCode) return <CodeForm onDone={goOn} />;
+  if (at.asksCode) return <CodeForm onDone={goOnSignedIn} />;
   const errorAt = (field: string) => at.problems.find((problem) => problem.field === field)?.text;
   return (
     <div className="stack-wide">
@@ -113,7 +112,7 @@ export const SignInForm = ({ hasPasskeys, demo }: SignInFormProps) => {
         <p className="soft">{say('sign-in.help')}</p>
         <p className="soft">{say('sign-in.cover')}</p>
       </form>
-      {hasPasskeys ? <PasskeyButton onDone={goOn} /> : null}
+      {hasPasskeys ? <PasskeyButton onDone={goOnSignedIn} /> : null}
       {demo ? (
         <DemoPeople
           demo={demo}

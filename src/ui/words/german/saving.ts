@@ -62,4 +62,6 @@ export const savingGerman = {
   'sign-in.demo-use': 'Diese nehmen',
   'sign-out.go': 'Abmelden',
   'frame.today': 'Heute',
+  'frame.account': 'Ihre Anmeldung',
+  'frame.handout': 'Mein Plan',
 } as const satisfies Readonly<Record<keyof typeof savingWords, string>>;

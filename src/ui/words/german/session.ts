@@ -4,6 +4,8 @@ import type { sessionWords } from '../session.ts';
 export const sessionGerman = {
   'session.caption': 'Übung {number} von {of}',
   'line.how': 'So geht es',
+  'line.figure':
+    'Zwei Zeichnungen: 1, so fängt es an. 2, so geht es weiter. Die Schritte darunter sagen dasselbe.',
   'line.load': 'Welches Gewicht nehmen Sie?',
   'line.load-planned': '{weight}, wie geplant',
   'line.load-other': 'Ein anderes Gewicht',

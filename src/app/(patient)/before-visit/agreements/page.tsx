@@ -1,16 +1,17 @@
 import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { Agreements } from '#ui/care/patient/agreements.tsx';
-import { VisitFrame } from '#ui/care/patient/visit-frame.tsx';
+import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { chosenOnPhone } from '../../chosen-on-phone.ts';
 
 export const metadata: Metadata = { title: 'What you have agreed to' };
 
 const MyAgreements = async () => {
   await requirePerson('patient');
   return (
-    <VisitFrame current="/before-visit/agreements">
+    <PatientFrame chosen={await chosenOnPhone()} current="/before-visit/agreements">
       <Agreements mine={await (await serverCaller()).patient.consents.get()} />
-    </VisitFrame>
+    </PatientFrame>
   );
 };
 

@@ -26,7 +26,7 @@ const FlagsPage = ({ draft, send, clock, when }: PageProps & { readonly when: Fl
     name={`flags-${when}`}
     question={say(`flags.${when}` as WordKey)}
     hint={say('flags.hint')}
-    options={flagOptions}
+    options={flagOptions()}
     ticked={tickedOf(draft, when, answerOf(draft, when))}
     onTick={(values) => send({ type: 'tick', list: when, values })}
     onContinue={(flags) => send({ type: 'flags', when, flags, now: clock() })}

@@ -10,6 +10,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 import { say } from '#ui/words.ts';
+import { HowTo } from '../../figures/how-to.tsx';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '../../preferences/weight-text.ts';
 import { doseLines, doseTitle } from '../../today/dose-text.ts';
 import { type LineDraft, plannedLoadKg } from '../draft.ts';
@@ -89,11 +90,7 @@ const About = ({ line }: { readonly line: LineDraft }) => (
     </ul>
     <section className="stack-close">
       <h2>{say('line.how')}</h2>
-      <ol>
-        {line.instructions.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ol>
+      <HowTo exerciseId={line.dose.exerciseId} instructions={line.instructions} />
     </section>
     {line.cautions.length > 0 ? (
       <Disclosure summary={say('today.cautions')}>

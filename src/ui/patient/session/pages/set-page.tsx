@@ -7,6 +7,7 @@ import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';
+import { HowTo } from '../../figures/how-to.tsx';
 import { Counter } from '../counter.tsx';
 import { type LineDraft, setOf, targetOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
@@ -38,11 +39,7 @@ const needsCuffUp = (line: LineDraft, set: number): boolean =>
 
 const How = ({ line }: { readonly line: LineDraft }) => (
   <Disclosure summary={say('line.how')}>
-    <ol>
-      {line.instructions.map((text) => (
-        <li key={text}>{text}</li>
-      ))}
-    </ol>
+    <HowTo exerciseId={line.dose.exerciseId} instructions={line.instructions} />
   </Disclosure>
 );
 

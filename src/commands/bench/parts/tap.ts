@@ -1,0 +1,110 @@
+/**
+ * Time on the main thread that one tap takes on the patient's page, on a processor slowed to a quarter.
+ * The answer is a radio of the 0 to 10 question; the step is Continue, which draws the next page, writes
+ * the draft to the phone and moves the focus. Counted is every task of the page from the touch until two
+ * frames later, so it is more than the tap alone and never less.
+ */
+import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
+import { browserArguments, installedBrowser, noBrowserAdvice } from '../../browser.mjs';
+import { leastPairs, pairedOf } from '../pairs.ts';
+import { type Measured, type Part, rounded } from '../part.ts';
+import { withPages } from './page-servers.ts';
+
+const timesSlower = 4;
+/** The bar: under this a tap feels as if it answered at once (common figure, no standard). */
+const mostMs = 100;
+const phone = { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true };
+const warmUp = 2;
+
+const taskMs = async (session: CDPSession): Promise<number> => {
+  const { metrics } = await session.send('Performance.getMetrics');
+  return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN) * 1000;
+};
+
+/** Until what the tap caused has been drawn. */
+const untilDrawn = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+
+/** A touch sent to the browser itself: asking the page where its button is would count as its work. */
+const tapped = async (page: Page, session: CDPSession, selector: string): Promise<number> => {
+  const target = page.locator(selector).first();
+  await target.scrollIntoViewIfNeeded();
+  const box = await target.boundingBox();
+  if (!box) throw new Error(`Nothing to tap at ${selector}.`);
+  await untilDrawn(page);
+  const touchPoints = [{ x: box.x + box.width / 2, y: box.y + box.height / 2 }];
+  const before = await taskMs(session);
+  await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints });
+  await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  await untilDrawn(page);
+  return (await taskMs(session)) - before;
+};
+
+const signedIn = async (browser: Browser, address: string, cookie: string) => {
+  const context = await browser.newContext(phone);
+  const { hostname } = new URL(address);
+  await context.addCookies(
+    cookie.split('; ').map((pair) => {
+      const at = pair.indexOf('=');
+      return { name: pair.slice(0, at), value: pair.slice(at + 1), domain: hostname, path: '/' };
+    }),
+  );
+  return context;
+};
+
+const toScore = async (page: Page, address: string): Promise<void> => {
+  await page.goto(address);
+  await page.locator('main button:enabled', { hasText: /^Start the session$/ }).click();
+  await page.getByLabel('None of these').check();
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.locator('.scores').waitFor();
+};
+
+const measure = (browser: Browser, until: number): Promise<readonly Measured[]> =>
+  withPages(async ({ patientPage, cookie }) => {
+    const answers: number[] = [];
+    const steps: number[] = [];
+    for (let round = -warmUp; round < leastPairs || performance.now() < until; round++) {
+      // A phone of its own each time: a session that was begun would be gone on with.
+      const context = await signedIn(browser, patientPage, cookie);
+      const page = await context.newPage();
+      await toScore(page, patientPage);
+      const session = await context.newCDPSession(page);
+      await session.send('Performance.enable');
+      await session.send('Emulation.setCPUThrottlingRate', { rate: timesSlower });
+      const answer = await tapped(page, session, '.score-3');
+      const step = await tapped(page, session, 'main form button[type="submit"]');
+      await page.getByText('Is another joint worse than usual today?').waitFor();
+      await context.close();
+      if (round >= 0) {
+        answers.push(answer);
+        steps.push(step);
+      }
+    }
+    return [
+      { title: 'a tap on an answer', times: answers },
+      { title: 'a tap on Continue', times: steps },
+    ].map(({ title, times }) => {
+      const paired = pairedOf(times.map((ms) => [ms, mostMs] as const));
+      const figures = { 'median ms': rounded(paired.firstMs), 'longest ms': rounded(Math.max(...times)) };
+      return { part: 'tap', title: `${title}, main thread at 4× slower ÷ 100 ms`, bar: 1, paired, figures };
+    });
+  });
+
+export const tapPart: Part = {
+  name: 'tap',
+  about: 'main-thread time of one tap on a slowed phone ÷ 100 ms',
+  run: async (settings): Promise<readonly Measured[]> => {
+    const executablePath = installedBrowser();
+    if (!executablePath) {
+      const { about: title } = tapPart;
+      return [{ part: 'tap', title, bar: 1, paired: null, figures: {}, skipped: noBrowserAdvice }];
+    }
+    const browser = await chromium.launch({ executablePath, args: browserArguments });
+    try {
+      return await measure(browser, settings.until);
+    } finally {
+      await browser.close();
+    }
+  },
+};

@@ -1,0 +1,101 @@
+'use client';
+/** The whole plan on one page, to read through or to print: every exercise in force, cautions, whom to call. */
+import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
+import { Button } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { say } from '#ui/words.ts';
+import { HowTo } from '../figures/how-to.tsx';
+import { dayText, weekdayText } from '../phone/text-of-time.ts';
+import { flagOptions } from '../questions/flag-list.ts';
+import { doseLines, doseTitle, loadText } from '../today/dose-text.ts';
+import { Cover } from '../today/told.tsx';
+
+/** "On Monday, Wednesday, Friday." */
+export const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>
+  weekdays === null
+    ? say('handout.every-day')
+    : weekdays.length === 0
+      ? say('handout.no-days')
+      : say('handout.days', { days: weekdays.map(weekdayText).join(', ') });
+
+const isResting = ({ today }: TodayExercise): boolean => today === 'none' || today === 'rest-this-joint';
+
+const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
+  <li className="exercise keep-together stack-close">
+    <h2>{exercise.title}</h2>
+    {isResting(exercise) ? (
+      <p>{say('handout.resting')}</p>
+    ) : (
+      <>
+        <p className="dose figure">{doseTitle(exercise.dose)}</p>
+        <p className="dose-line">{doseLines(exercise.dose).join(' · ')}</p>
+        <p>{daysText(exercise)}</p>
+        <p>
+          {say('handout.lighter', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}
+        </p>
+      </>
+    )}
+    <HowTo exerciseId={exercise.dose.exerciseId} instructions={exercise.instructions} />
+    {exercise.signedName ? (
+      <p className="soft">{say('today.approved', { name: exercise.signedName })}</p>
+    ) : null}
+  </li>
+);
+
+const Cautions = ({ exercises }: Pick<TodayView, 'exercises'>) => {
+  const texts = [...new Set(exercises.flatMap((one) => one.cautions.map((caution) => caution.text)))];
+  return texts.length === 0 ? null : (
+    <section className="stack-close keep-together">
+      <h2>{say('handout.keep')}</h2>
+      <ul>
+        {texts.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+const Signs = ({ clinic }: Pick<TodayView, 'clinic'>) => (
+  <section className="stack-close keep-together">
+    <h2>{say('handout.stop')}</h2>
+    <p>
+      {say('handout.stop-call', {
+        emergency: clinic.emergencyNumber,
+        clinic: clinic.name,
+        phone: clinic.phone,
+      })}
+    </p>
+    <ul>
+      {flagOptions().map(({ value, label }) => (
+        <li key={value}>{label}</li>
+      ))}
+    </ul>
+  </section>
+);
+
+export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
+  <div className="stack-wide">
+    <PageHeading caption={say('handout.for', { name: view.givenName, day: dayText(view.day) })}>
+      {say('handout.title')}
+    </PageHeading>
+    <p className="screen-only">
+      <Button tone="plain" onClick={() => window.print()}>
+        {say('handout.print')}
+      </Button>
+    </p>
+    {view.exercises.length === 0 ? (
+      <Notice title={say('handout.none')} />
+    ) : (
+      <ul className="exercises">
+        {view.exercises.map((exercise) => (
+          <Exercise key={exercise.lineId} exercise={exercise} />
+        ))}
+      </ul>
+    )}
+    <Cautions exercises={view.exercises} />
+    <Signs clinic={view.clinic} />
+    <Cover view={view} />
+  </div>
+);

@@ -1,0 +1,42 @@
+import type { accountWords } from '../account.ts';
+
+/** Setting up a phone, its PIN, and who opened the record, in German. */
+export const accountGerman = {
+  'join.title': 'Dieses Telefon einrichten',
+  'join.code': 'Code von Ihrer Praxis',
+  'join.code-hint': 'Zehn Buchstaben und Ziffern, zum Beispiel 4KQ7M-X2D9T. Er gilt einmal.',
+  'join.no-code': 'Geben Sie den Code vom Blatt Ihrer Praxis ein.',
+  'join.go': 'Weiter',
+  'join.pin-title': 'Wählen Sie eine PIN',
+  'join.pin-why': 'Sie brauchen sie jedes Mal auf diesem Telefon. Auf einem anderen gilt sie nicht.',
+  'join.pin': 'Neue PIN',
+  'join.pin-hint': 'Sechs Ziffern. Keine Reihe wie 123456.',
+  'join.again': 'Dieselbe PIN noch einmal',
+  'join.pin-shape': 'Geben Sie sechs Ziffern ein.',
+  'join.pin-differs': 'Die beiden PINs sind verschieden. Geben Sie zweimal dieselbe ein.',
+  'join.done': 'Diese PIN behalten',
+  'pin.title': 'Geben Sie Ihre PIN ein',
+  'pin.label': 'PIN dieses Telefons',
+  'pin.hint': 'Sechs Ziffern',
+  'pin.go': 'Öffnen',
+  'pin.forgotten': 'PIN vergessen? Rufen Sie Ihre Praxis an. Sie kann einen neuen Code geben.',
+  'pin.spent': 'Dieses Telefon braucht einen neuen Code',
+  'pin.spent-text':
+    'Die PIN war fünfmal falsch. Rufen Sie Ihre Praxis an und bitten Sie um einen neuen Code.',
+  'pin.new-code': 'Ich habe einen neuen Code',
+  'pin.passphrase': 'Mit Passwortsatz anmelden',
+  'opened.title': 'Wer Ihre Akte geöffnet hat',
+  'opened.text':
+    'Alle aus Ihrer Praxis, die Ihre Akte angesehen oder etwas eingetragen haben. Das Neueste zuerst.',
+  'opened.none': 'Noch hat niemand Ihre Akte geöffnet.',
+  'opened.unknown': 'Jemand, den die Praxis nicht mehr führt, oder das Programm selbst',
+  'opened.looked-one': 'Einmal angesehen',
+  'opened.looked-many': '{count}-mal angesehen',
+  'opened.wrote-one': 'einmal eingetragen',
+  'opened.wrote-many': '{count}-mal eingetragen',
+  'opened.wrote-only-one': 'Einmal eingetragen',
+  'opened.wrote-only-many': '{count}-mal eingetragen',
+  'opened.with-reason': 'Von außerhalb Ihres Teams, mit schriftlichem Grund',
+  'opened.handed-on': 'Hat Ihre Akte als Datei weitergegeben, wie Sie zugestimmt hatten, an',
+  'opened.ask': 'Ist ein Name falsch? Rufen Sie Ihre Praxis an und fragen Sie.',
+} as const satisfies Readonly<Record<keyof typeof accountWords, string>>;
