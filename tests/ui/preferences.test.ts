@@ -79,6 +79,7 @@ describe('the second language', () => {
     expect(dayText('2026-03-09')).toBe('Montag, 9. März');
     expect(lengthText(390)).toBe('6 Minuten 30 Sekunden');
     expect(weekdayText(1)).toBe('Montag');
+    expect(weightText(4.5)).toBe('4,5 kg');
   });
 
   it('reaches the warning signs, though their list was read before the language was known', () => {

@@ -47,7 +47,7 @@ const standingUp: Figure = {
 const heelRaising: Figure = {
   props: `${floor}M84 46V92M80 46H100`,
   begins: { head: standingHead, body: `${standing}M60 28L68 38L81 46` },
-  goesOn: { head: [61, 8], body: 'M61 19V45L62 65L61 84L69 91M61 23L69 35L81 45' },
+  goesOn: { head: [61, 10], body: 'M61 21V47L62 67L61 86L69 91M61 25L69 36L81 45' },
 };
 
 const elbowBending: Figure = {
@@ -84,9 +84,9 @@ const legToTheSide: Figure = {
 };
 
 const wristBending: Figure = {
-  props: `${floor}M44 58H84M50 58V92M80 58V92`,
-  begins: { head: [24, 24], body: 'M24 35V70M24 40L36 54L80 54L92 60', weight: [94, 61] },
-  goesOn: { head: [24, 24], body: 'M24 35V70M24 40L36 54L80 54L91 45', weight: [93, 43] },
+  props: `${floor}M12 70H40M14 70V92M38 70V92M48 58H84M80 58V92`,
+  begins: { head: [24, 24], body: 'M24 35V66L44 66L46 90L55 90M24 40L36 54L80 54L92 60', weight: [94, 61] },
+  goesOn: { head: [24, 24], body: 'M24 35V66L44 66L46 90L55 90M24 40L36 54L80 54L91 45', weight: [93, 43] },
 };
 
 const bridge: Figure = {
@@ -133,7 +133,7 @@ const marching: Figure = {
   begins: { head: standingHead, body: `${standing}M60 28L68 38L81 46` },
   goesOn: {
     head: standingHead,
-    body: 'M60 24V50L61 70L60 90L69 90M60 50L79 54L78 74L86 75M60 28L68 38L81 46',
+    body: 'M60 24V50L61 70L60 90L69 90M60 50L75 57L72 76L80 77M60 28L68 38L81 46',
   },
 };
 

@@ -1,4 +1,4 @@
-/** Days, times of day and lengths of time in words, in the language of the page. */
+/** Days, times of day, lengths of time and figures in words, in the language of the page. */
 import { say } from '#ui/words.ts';
 
 let locale = 'en-GB';
@@ -7,6 +7,10 @@ let locale = 'en-GB';
 export const speakDaysOf = (tag: string): void => {
   locale = tag;
 };
+
+/** A figure with at most two places, the mark between them as the language writes it. */
+export const numberText = (value: number): string =>
+  new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false }).format(value);
 
 /** "Monday 9 March", from a civil day; the same on every machine. */
 export const dayText = (day: string): string =>
