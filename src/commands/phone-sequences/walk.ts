@@ -74,6 +74,8 @@ const ways: readonly Way[] = [
   choice(/as planned$/, /^(Start set 1|Continue)$/),
   choice('Yes, colour and feeling are as usual'),
   choice('2 more', /^(Start set \d|Continue)$/),
+  choice('Not stiff'),
+  choice('Not swollen'),
   choice('No'),
   choice('My muscles were tired', /^(Leave the rest|Continue)/),
   { sign: hasButton(onward), act: (page) => press(page, onward) },
