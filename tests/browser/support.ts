@@ -24,6 +24,12 @@ export const signedIn = async (context: BrowserContext, baseURL: string, who: st
   expect(answer.status()).toBe(200);
 };
 
+/** Moves the demo's clinical clock forward. */
+export const moveClock = async (context: BrowserContext, instant: string): Promise<void> => {
+  const answer = await context.request.post('/demo/clock', { data: { now: instant } });
+  expect([200, 409]).toContain(answer.status());
+};
+
 /** Finds no accessibility violation of WCAG 2.2 A and AA on the page as it stands; or only what a change of look can bring. */
 export const expectAccessible = async (
   page: Page,

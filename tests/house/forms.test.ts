@@ -11,7 +11,10 @@ const searches: ReadonlyMap<string, string> = new Map([
     'src/ui/clinician/patients/patients-screen.tsx',
     'The list of patients narrowed by name; works without scripts.',
   ],
-  ['src/ui/clinician/worklist/worklist-filter-form.tsx', 'The worklist narrowed by kind; works without scripts.'],
+  [
+    'src/ui/clinician/worklist/worklist-filter-form.tsx',
+    'The worklist narrowed by kind; works without scripts.',
+  ],
 ]);
 
 const forms = allFiles()

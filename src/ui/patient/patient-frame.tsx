@@ -13,7 +13,8 @@ type PatientPage =
   | '/handout'
   | '/who-opened'
   | '/before-visit'
-  | '/before-visit/agreements';
+  | '/before-visit/agreements'
+  | '/write';
 
 export interface PatientFrameProps {
   readonly current: PatientPage;

@@ -7,8 +7,8 @@ import { ErrorSummary, type Problem } from '../error-summary.tsx';
 import { PageHeading } from '../page-heading.tsx';
 import { TextField } from '../text-field.tsx';
 import { CodeForm } from './code-form.tsx';
-import { PasskeyButton } from './passkey-button.tsx';
 import { goOnSignedIn } from './kept-page.ts';
+import { PasskeyButton } from './passkey-button.tsx';
 import { askDoor, problemAfter, problemsOf } from './sign-in.ts';
 
 export interface DemoPerson {
