@@ -37,7 +37,9 @@ const openDangers = async (access: Access, patientId: string) => {
     .from(matter)
     .where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)))
     .orderBy(asc(matter.rank), asc(matter.since));
-  return rows.filter((row) => dangers.includes(row.kind));
+  const isStillInTime = (row: (typeof rows)[number]) =>
+    row.kind === 'danger-passed' && Number(row.facts.at) > access.now;
+  return rows.filter((row) => dangers.includes(row.kind) && !isStillInTime(row));
 };
 
 export const handoverFor = async (access: Access, patient: Patient) => {

@@ -8,6 +8,7 @@ import { and, eq, gt, isNull, lt, sql } from 'drizzle-orm';
 import { sealed } from './audit.ts';
 import { codeSeal } from './invitations.ts';
 import { hashed, holds } from './passphrase.ts';
+import { clinicIds, clinicOf } from './people.ts';
 import { authUser, device, invitation, patientIdentity } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
 import type { Store } from './store/store.ts';
@@ -114,6 +115,13 @@ export const phoneOf = async (store: Store, cookie: string | null) => {
   if (!row) return null;
   const same = timingSafeEqual(Buffer.from(row.secretSeal), Buffer.from(secretSealOf(secret)));
   return same ? { ...row, secret } : null;
+};
+
+/** The clinic of an enrolled phone, or the only one there is; null where several could be meant. */
+export const clinicBeforeSignIn = async (store: Store, cookie: string | null) => {
+  const phone = await phoneOf(store, cookie);
+  const ids = phone ? [phone.clinicId] : await clinicIds(store);
+  return ids.length === 1 ? clinicOf(store, ids[0]!) : null;
 };
 
 export type KnownPhone = NonNullable<Awaited<ReturnType<typeof phoneOf>>>;

@@ -55,10 +55,15 @@ const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof matt
       )
     : undefined;
 
+/** Danger passes at an instant, hours after it was told; its due date alone would show it since midnight. */
+const hasPassed = (access: Access, rows: typeof matter) =>
+  sql`(${rows.kind} <> 'danger-passed' OR json_extract(${rows.facts}, '$.at') <= ${access.now})`;
+
 const due = (access: Access, filter: Filter, rows: typeof matter = matter) =>
   and(
     eq(rows.clinicId, access.clinicId),
     lte(rows.showsFrom, access.day),
+    hasPassed(access, rows),
     or(sql`${rows.snoozedUntil} IS NULL`, sql`${rows.snoozedUntil} < ${access.day}`),
     filter.kind ? eq(rows.kind, filter.kind) : undefined,
     filter.assignedTo ? eq(rows.assignedTo, filter.assignedTo) : undefined,

@@ -2,14 +2,22 @@
 import 'server-only';
 import { parseCookies } from 'better-auth/cookies';
 import { headers } from 'next/headers';
+import { clinicBeforeSignIn } from '#data/phones.ts';
 import { cookiePrefix } from './auth.ts';
 import { phoneState } from './phone-sign-in.ts';
 import { runtime } from './runtime.ts';
 
+const phoneCookie = async (): Promise<string | null> => {
+  const isSecure = runtime().settings.PUBLIC_ORIGIN.startsWith('https://');
+  const name = `${isSecure ? '__Secure-' : ''}${cookiePrefix}.phone`;
+  return parseCookies((await headers()).get('cookie') ?? '').get(name) ?? null;
+};
+
 export const phoneHere = async () => {
   const at = runtime();
-  const isSecure = at.settings.PUBLIC_ORIGIN.startsWith('https://');
-  const name = `${isSecure ? '__Secure-' : ''}${cookiePrefix}.phone`;
-  const cookie = parseCookies((await headers()).get('cookie') ?? '').get(name) ?? null;
-  return phoneState({ store: at.store, auditKey: at.keys.audit, now: at.clock.now() }, cookie);
+  const ground = { store: at.store, auditKey: at.keys.audit, now: at.clock.now() };
+  return phoneState(ground, await phoneCookie());
 };
+
+/** Known before anybody signs in: the clinic of an enrolled phone, or the only one of the file. */
+export const clinicHere = async () => clinicBeforeSignIn(runtime().store, await phoneCookie());

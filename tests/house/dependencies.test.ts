@@ -93,6 +93,18 @@ describe('dependencies', () => {
     expect(differing).toEqual([]);
   });
 
+  it('have each a line with its reason in DEVELOPERS.md, and no line speaks of one that is gone', () => {
+    const text = readFileSync(path.join(root, 'DEVELOPERS.md'), 'utf8');
+    const table = /\| package \| why \|\n\| --- \| --- \|\n((?:\|.*\|\n)+)/.exec(text)?.[1] ?? '';
+    const lines = table
+      .trim()
+      .split('\n')
+      .map((line) => line.split('|').map((cell) => cell.trim()));
+    const named = lines.flatMap(([, names = '', why = '']) => (why ? names.split(', ') : []));
+    const wanted = Object.keys({ ...manifest.dependencies, ...manifest.devDependencies });
+    expect(named.toSorted()).toEqual(wanted.toSorted());
+  });
+
   it('run on Node 20.19, as the project promises', () => {
     expect(manifest.engines.node).toBe('>=20.19');
     const found = packages

@@ -39,9 +39,10 @@ const worklist: Scene = {
 const review: Scene = {
   name: 'review',
   open: async (browser, address) => {
-    const page = await deskOf(browser, address, { width: 1000, height: 800 });
-    await page.goto('/patients/flare-then-hold/review');
+    const page = await deskOf(browser, address, { width: 1000, height: 760 });
+    await page.goto('/patients/steady-progress/review');
     await page.locator('svg.recharts-surface').first().waitFor();
+    await toTop(page, 'Straighten the knee, sitting, right, and the right knee');
     return page;
   },
 };
@@ -50,7 +51,7 @@ const review: Scene = {
 const prescribe: Scene = {
   name: 'prescribe',
   open: async (browser, address) => {
-    const page = await deskOf(browser, address, { width: 1000, height: 1000 });
+    const page = await deskOf(browser, address, { width: 1200, height: 1000 });
     await page.goto('/patients/occlusion-not-cleared/prescribe?method=low-load');
     await page.getByLabel('Exercise').selectOption({ label: 'Straighten the knee, sitting' });
     await page.getByRole('group', { name: 'Side' }).getByRole('radio', { name: 'Right' }).check();

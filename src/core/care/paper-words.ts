@@ -9,12 +9,16 @@ import { jointInWords, listed } from '../review/plain-words.ts';
 export interface PaperPart {
   readonly title: string;
   readonly lines: readonly string[];
+  /** What no row of the record says: advice given in the clinic's name, for a clinician to read first. */
+  readonly advice?: readonly string[];
 }
 
 export interface Paper {
   readonly title: string;
   readonly parts: readonly PaperPart[];
 }
+
+export const adviceOf = ({ parts }: Paper): readonly string[] => parts.flatMap(({ advice = [] }) => advice);
 
 /** How a dose is said; the screens have the words. */
 export interface DoseWords {

@@ -3,7 +3,8 @@
  * session, the own values of each joint as a clinician froze them, warning signs and whom to ring.
  *
  * Work with a cuff is left out on purpose: its pressure and its screening need somebody who asks again.
- * That is a choice of this project. The sheet promises nothing and repeats only what is on record.
+ * That is a choice of this project. The sheet promises nothing. What is not on record but advice in the
+ * clinic's name is kept apart from it, so that a clinician reads it before the sheet is handed over.
  */
 import { type RedFlag, redFlagClasses } from '../engine/facts.ts';
 import type { Joint } from '../joints.ts';
@@ -21,17 +22,18 @@ export interface PatientWords {
 }
 
 const heldWords: Readonly<Record<NonNullable<PaperLine['held']>, string>> = {
-  'everything-rests':
-    'Everything rested when your care ended. Do not do this before you have rung the clinic.',
-  'joint-rests': 'This joint rested when your care ended. Do not do this before you have rung the clinic.',
+  'everything-rests': 'Everything rested when your care ended.',
+  'joint-rests': 'This joint rested when your care ended.',
   'easier-only': 'When your care ended, only the easier session was planned for this.',
 };
+
+const ringFirst = 'Do not do this before you have rung the clinic.';
 
 const oneExercise = ({ last, held }: PaperLine, words: PatientWords): PaperPart => {
   const { dose, badDay } = last;
   const signed = `Signed by ${last.signedName} on ${dayInWords(last.signedOn)}.`;
   if (held === 'everything-rests' || held === 'joint-rests')
-    return { title: words.title(dose), lines: [heldWords[held], signed] };
+    return { title: words.title(dose), lines: [heldWords[held], signed], advice: [ringFirst] };
   const easier = `The easier session, for a bad day: ${words.dose(badDay).join('; ')}.`;
   const often = `${dose.sessionsPerWeek} times a week.`;
   const plan =
@@ -53,9 +55,8 @@ const exerciseParts = ({ lines }: PaperFacts, words: PatientWords): readonly Pap
       ? [
           {
             title: 'Work with the cuff or wrap',
-            lines: [
-              'It ended with your care and is not on this sheet. Do not use the cuff or wrap before you have asked a clinician.',
-            ],
+            lines: ['It ended with your care and is not on this sheet.'],
+            advice: ['Do not use the cuff or wrap before you have asked a clinician.'],
           },
         ]
       : []),
@@ -79,15 +80,17 @@ const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
   if (!baseline)
     return {
       title,
-      lines: [`No usual values were set for it. Ask the clinic how to read it: ${facts.clinic.phone}.`],
+      lines: ['No usual values were set for it.'],
+      advice: [`Ask the clinic how to read it: ${facts.clinic.phone}.`],
     };
   return {
     title,
     lines: [
       ...valuesOf(baseline),
-      ...(baseline.latched
-        ? ['Your mornings had lain well under these values; ask the clinic whether they still fit.']
-        : []),
+      ...(baseline.latched ? ['Your mornings had lain well under these values.'] : []),
+    ],
+    advice: [
+      ...(baseline.latched ? ['Ask the clinic whether these values still fit.'] : []),
       `If pain goes over your ceiling, stop. Ring the clinic before the next session: ${facts.clinic.phone}.`,
       `If a morning is worse than your usual values, do not do more. Ring the clinic if it is so again the next morning.`,
     ],
@@ -100,10 +103,8 @@ const signParts = ({ clinic }: PaperFacts, words: PatientWords): readonly PaperP
     { title: `Stop and ring ${clinic.emergencyNumber} at once`, lines: list(redFlagClasses.emergency) },
     {
       title: `Stop and speak with a clinician the same day: ${clinic.phone}`,
-      lines: [
-        ...list(redFlagClasses['same-day']),
-        `If you reach nobody there, do not wait: ring ${clinic.emergencyNumber}.`,
-      ],
+      lines: list(redFlagClasses['same-day']),
+      advice: [`If you reach nobody there, do not wait: ring ${clinic.emergencyNumber}.`],
     },
     { title: `Stop and ring the clinic: ${clinic.phone}`, lines: list(redFlagClasses.routine) },
   ];

@@ -89,6 +89,29 @@ describe('handing over', () => {
     expect(await kindsOn(3)).toContain('red-flag');
   });
 
+  it.each([
+    ['a minute before its time is up, danger told at ten', '13:59', false],
+    ['at the minute its time is up, danger told at ten', '14:00', true],
+    ['a minute after, danger told at ten', '14:01', true],
+  ])('%s, after the usual four hours: passed %s, %s', async (_name, time, hasPassed) => {
+    const { patientId } = at;
+    await dangerOn(1);
+    expect((await kindsOn(1, time)).includes('danger-passed')).toBe(hasPassed);
+    expect(await kindsOn(1, time)).toContain('red-flag');
+    const { dangers } = await at.clinician(1, time).staff.handover.get({ patientId });
+    expect(dangers.map(({ kind }) => kind).includes('danger-passed')).toBe(hasPassed);
+  });
+
+  it.each([
+    ['05:59', false],
+    ['06:00', true],
+    ['06:01', true],
+  ])('over midnight, twenty hours after ten in the morning, at %s: passed %s', async (time, hasPassed) => {
+    await saveChoices(at.accessOn(0), { 'deputy-after-hours': 20 }, 'A day to look');
+    await dangerOn(1);
+    expect((await kindsOn(2, time)).includes('danger-passed')).toBe(hasPassed);
+  });
+
   it('without a deputy says so, and nobody outside the clinic can be named', async () => {
     await dangerOn(1);
     const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');

@@ -1,6 +1,7 @@
 /** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
 import { describe, expect, it } from 'vitest';
 import { countLog, type PaperFacts, type PaperLine } from '#core/care/paper-facts.ts';
+import { adviceOf } from '#core/care/paper-words.ts';
 import { letterOf } from '#core/care/papers.ts';
 import { questionsWait } from '#core/care/pre-visit.ts';
 import { selfManagementOf } from '#core/care/self-management.ts';
@@ -53,6 +54,21 @@ const facts: PaperFacts = {
   baselines: [],
 };
 
+/** Usual values a clinician froze. */
+const baseline = {
+  joint: 'right-knee',
+  usualPain: 3,
+  usualPainTop: 5,
+  painCeiling: 6,
+  usualStiffnessMinutes: 20,
+  usualSwelling: 'none',
+  usualEffusion: 'zero',
+  usualFatigue: null,
+  frozenOn: '2026-03-10',
+  frozenBy: 'Freezer',
+  latched: false,
+} as const;
+
 const clinicWords = {
   title: () => 'Straighten the knee',
   dose: (dose: { sets: number }) => `${dose.sets} sets`,
@@ -63,7 +79,7 @@ const patientWords = {
   flag: (flag: string) => `Sign ${flag}`,
 };
 const textOf = (paper: ReturnType<typeof letterOf>) =>
-  paper.parts.flatMap(({ title, lines }) => [title, ...lines]).join('\n');
+  paper.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');
 const letter = (over: Partial<PaperFacts> = {}) =>
   textOf(letterOf({ ...facts, ...over }, '2026-05-02', clinicWords));
 const sheet = (over: Partial<PaperFacts> = {}) =>
@@ -184,24 +200,31 @@ describe('the sheet for the patient', () => {
   });
 
   it('reads the joint by the values a clinician froze, and says so when there are none', () => {
-    const baseline = {
-      joint: 'right-knee',
-      usualPain: 3,
-      usualPainTop: 5,
-      painCeiling: 6,
-      usualStiffnessMinutes: 20,
-      usualSwelling: 'none',
-      usualEffusion: 'zero',
-      usualFatigue: null,
-      frozenOn: '2026-03-10',
-      frozenBy: 'Freezer',
-      latched: false,
-    } as const;
     const text = sheet({ baselines: [baseline] });
     expect(text).toContain('Your usual pain, 0 to 10: 3, up to 5.');
     expect(text).toContain('Your own ceiling for pain, 0 to 10: 6.');
     expect(text).toContain('Set by Freezer on 10 Mar 2026.');
-    expect(sheet()).toContain('No usual values were set for it. Ask the clinic how to read it: 210 000 000.');
+    expect(sheet()).toContain(
+      'No usual values were set for it.\nAsk the clinic how to read it: 210 000 000.',
+    );
+  });
+
+  it('keeps what no record says apart, as advice for a clinician to read first', () => {
+    const paper = selfManagementOf({ ...facts, lines: [{ ...line, held: 'joint-rests' }] }, patientWords);
+    expect(adviceOf(paper)).toEqual([
+      'Do not do this before you have rung the clinic.',
+      'Ask the clinic how to read it: 210 000 000.',
+      'If you reach nobody there, do not wait: ring 112.',
+    ]);
+    const recorded = paper.parts.flatMap(({ lines }) => lines).join('\n');
+    expect(recorded).not.toMatch(/\b(do not|ring|ask the clinic)\b/i);
+    expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
+  });
+
+  it('gives advice for pain over the ceiling and a worse morning where values were frozen', () => {
+    const text = adviceOf(selfManagementOf({ ...facts, baselines: [baseline] }, patientWords)).join('\n');
+    expect(text).toContain('If pain goes over your ceiling, stop. Ring the clinic');
+    expect(text).toContain('do not do more');
   });
 
   it('names emergency signs under the emergency number, and that nobody watches any more', () => {

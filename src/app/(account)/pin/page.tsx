@@ -1,8 +1,9 @@
 import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
-import { phoneHere } from '#server/phone-here.ts';
+import { clinicHere, phoneHere } from '#server/phone-here.ts';
 import { PinForm } from '#ui/account/pin-form.tsx';
 import { InOwnWords } from '#ui/patient/preferences/in-own-words.tsx';
+import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { say } from '#ui/words.ts';
 import { chosenOnPhone } from '../../(patient)/chosen-on-phone.ts';
@@ -13,10 +14,14 @@ const PinPage = async () => {
   const state = await phoneHere();
   if (state === 'none') redirect('/sign-in');
   if (state === 'choose-pin') redirect('/join');
+  const clinic = await clinicHere();
   return (
     <InOwnWords chosen={await chosenOnPhone()}>
       <PageFrame audience="public">
-        <PinForm isSpent={state === 'too-many-tries'} />
+        <div className="stack-wide">
+          <PinForm isSpent={state === 'too-many-tries'} />
+          {clinic ? <CoverHours clinic={clinic} /> : null}
+        </div>
       </PageFrame>
     </InOwnWords>
   );

@@ -34,7 +34,6 @@ const Dangers = ({ handover, clock }: HandoverProps) => (
             Since {momentInWords(danger.since, clock)}.{' '}
             {danger.acknowledgedBy ? `By ${danger.acknowledgedBy}. ` : ''}
             {danger.assignedName ? `With ${danger.assignedName}.` : 'Nobody has taken it on.'}
-            {danger.kind === 'danger-passed' ? ` Due ${dayInWords(danger.showsFrom, handover.day)}.` : ''}
           </span>
         </li>
       ))}

@@ -1,5 +1,6 @@
 /** A paper on the screen and in print: its parts in order, then a line to sign on. */
-import type { Paper } from '#core/care/paper-words.ts';
+import { adviceOf, type Paper, type PaperPart } from '#core/care/paper-words.ts';
+import { ReadFirst } from './read-first.tsx';
 
 export interface PaperViewProps {
   /** null where the stretch of care has not been closed, or there is none. */
@@ -7,8 +8,29 @@ export interface PaperViewProps {
   readonly patientId: string;
 }
 
+const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
+  <ul>
+    {lines.map((line) => (
+      <li key={line}>{line}</li>
+    ))}
+  </ul>
+);
+
+const Part = ({ title, lines, advice = [] }: PaperPart) => (
+  <section className="stack-close keep-together">
+    <h3>{title}</h3>
+    {lines.length > 0 ? <Lines lines={lines} /> : null}
+    {advice.length > 0 ? (
+      <div className="paper-advice">
+        <p className="paper-advice-title">Advice of the clinic</p>
+        <Lines lines={advice} />
+      </div>
+    ) : null}
+  </section>
+);
+
 export const PaperView = ({ paper, patientId }: PaperViewProps) => (
-  <article className="stack-wide">
+  <article className="paper stack-wide">
     <p className="screen-only">
       <a href={`/patients/${patientId}/care/course`}>Back to the course of care</a>
     </p>
@@ -17,18 +39,11 @@ export const PaperView = ({ paper, patientId }: PaperViewProps) => (
     ) : (
       <>
         <h2>{paper.title}</h2>
-        <p className="screen-only soft">Read it before you print and sign it. Nothing is sent from here.</p>
+        <ReadFirst advice={adviceOf(paper)} />
         {paper.parts.map((part) => (
-          <section key={part.title} className="stack-close keep-together">
-            <h3>{part.title}</h3>
-            <ul>
-              {part.lines.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          </section>
+          <Part key={part.title} {...part} />
         ))}
-        <p className="print-only">Read and signed by the clinician, with name and date:</p>
+        <p className="paper-sign print-only">Read and signed by the clinician, with name and date:</p>
       </>
     )}
   </article>

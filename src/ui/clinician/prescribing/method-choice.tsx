@@ -1,5 +1,5 @@
 /** The three methods with what screening leaves of each; a closed one says why and stays readable. */
-import { type Method, methods } from '#core/methods.ts';
+import { type Method, methods, type Opening } from '#core/methods.ts';
 import type { MethodOutcome } from '#core/model/screening.ts';
 import { listed } from '#core/review/plain-words.ts';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
@@ -12,8 +12,20 @@ const about: Readonly<Record<Method, string>> = {
   occlusion: 'A light load with the limb’s blood flow held back, from a measured pressure.',
 };
 
-const openOn = (outcomes: readonly MethodOutcome[]): readonly string[] =>
-  outcomes.filter((row) => row.opening.startsWith('open')).map((row) => `${row.side} ${row.limb}`);
+const isOpen = (row: MethodOutcome): boolean => row.opening.startsWith('open');
+
+/** The least that is said of the limbs it is open on: precautions on one are not left out. */
+const openingOf = (outcomes: readonly MethodOutcome[]): Opening => {
+  const open = outcomes.filter(isOpen);
+  if (open.length === 0) return 'closed';
+  return open.every((row) => row.opening === 'open') ? 'open' : 'open-with-precautions';
+};
+
+const whereInWords = (outcomes: readonly MethodOutcome[]): string => {
+  const open = outcomes.filter(isOpen).map((row) => `${row.side} ${row.limb}`);
+  if (open.length === 0) return '';
+  return open.length === 4 ? ' on every limb' : ` on ${listed(open)}`;
+};
 
 const MethodLine = ({
   method,
@@ -26,9 +38,8 @@ const MethodLine = ({
   readonly href: string;
   readonly isChosen: boolean;
 }) => {
-  const open = openOn(outcomes);
   const closing = groupedReasons(outcomes).filter((reason) => reason.opening.startsWith('closed'));
-  const { shape, tone } = openingStatus[open.length > 0 ? 'open' : 'closed'];
+  const { word, shape, tone } = openingStatus[openingOf(outcomes)];
   return (
     <li className="method stack-close">
       <p className="row">
@@ -36,11 +47,7 @@ const MethodLine = ({
           {methodInWords[method]}
         </a>
         <StatusTag shape={shape} tone={tone}>
-          {open.length === 0
-            ? 'Closed'
-            : open.length === 4
-              ? 'Open on every limb'
-              : `Open on ${listed(open)}`}
+          {`${word}${whereInWords(outcomes)}`}
         </StatusTag>
       </p>
       <p className="soft">{about[method]}</p>

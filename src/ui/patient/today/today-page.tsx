@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { Button } from '#ui/shared/button.tsx';
+import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';
@@ -10,7 +11,7 @@ import { dayText, timeText } from '../phone/text-of-time.ts';
 import { doableToday } from '../session/begin.ts';
 import type { DayView } from '../view-on-day.ts';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
-import { Cover, Told } from './told.tsx';
+import { Told } from './told.tsx';
 
 export interface TodayPageProps {
   readonly view: DayView;
@@ -162,7 +163,11 @@ export const TodayPage = (props: TodayPageProps) => {
       <ExerciseList view={view} />
       <Told view={view} />
       <CautionList view={view} />
-      <Cover view={view} />
+      <CoverHours clinic={view.clinic}>
+        <p>
+          <a href="/write">{say('write.link')}</a>
+        </p>
+      </CoverHours>
       {props.foot}
     </div>
   );

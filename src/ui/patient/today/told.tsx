@@ -1,4 +1,4 @@
-/** What the clinic tells: changes with their reasons, messages, and who is watching when. */
+/** What the clinic tells: changes with their reasons, and messages. */
 import type { TodayView } from '#api/patient/today-view.ts';
 import { say } from '#ui/words.ts';
 import { instantDayText } from '../phone/text-of-time.ts';
@@ -28,19 +28,3 @@ export const Told = ({ view }: { readonly view: TodayView }) => (
     ) : null}
   </>
 );
-
-export const Cover = ({ view }: { readonly view: TodayView }) => {
-  const { name, phone, emergencyNumber, coverHours } = view.clinic;
-  return (
-    <section className="cover stack-close">
-      <h2>{say('today.cover-title')}</h2>
-      <p>{say('today.cover', { clinic: name })}</p>
-      <p>{coverHours}</p>
-      <p>
-        <a href="/write">{say('write.link')}</a>
-      </p>
-      <p>{say('today.cover-else', { emergency: emergencyNumber })}</p>
-      <p>{say('today.cover-phone', { phone })}</p>
-    </section>
-  );
-};

@@ -1,6 +1,6 @@
 'use client';
 /** Email and passphrase; what was typed stays, the passphrase apart. */
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, type ReactNode, useState } from 'react';
 import { say } from '#ui/words.ts';
 import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';
@@ -20,6 +20,8 @@ export interface SignInFormProps {
   readonly hasPasskeys: boolean;
   /** Shown in the demo only. */
   readonly demo?: { readonly people: readonly DemoPerson[]; readonly passphrase: string };
+  /** Who looks at what is sent, where the clinic is known before anybody signs in. */
+  readonly children?: ReactNode;
 }
 
 const DemoPeople = ({
@@ -77,7 +79,7 @@ const useSignIn = () => {
   return { email, setEmail, passphrase, setPassphrase, problems, isGoing, asksCode, submit };
 };
 
-export const SignInForm = ({ hasPasskeys, demo }: SignInFormProps) => {
+export const SignInForm = ({ hasPasskeys, demo, children }: SignInFormProps) => {
   const at = useSignIn();
   if (at.asksCode) return <CodeForm onDone={goOnSignedIn} />;
   const errorAt = (field: string) => at.problems.find((problem) => problem.field === field)?.text;
@@ -113,6 +115,7 @@ export const SignInForm = ({ hasPasskeys, demo }: SignInFormProps) => {
         <p className="soft">{say('sign-in.cover')}</p>
       </form>
       {hasPasskeys ? <PasskeyButton onDone={goOnSignedIn} /> : null}
+      {children}
       {demo ? (
         <DemoPeople
           demo={demo}

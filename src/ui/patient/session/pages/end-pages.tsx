@@ -2,6 +2,7 @@
 /** Check your answers; sent; or stopped with what to do. */
 import type { ReactNode } from 'react';
 import { Button, LinkButton } from '#ui/shared/button.tsx';
+import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';
@@ -34,7 +35,7 @@ export interface EndProps {
 
 const usedCuff = (draft: SessionDraft) => draft.lines.some((line) => line.restrictions.length > 0);
 
-export const DonePage = ({ draft, hasArrived, onHome }: EndProps) => (
+export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
   <div className="stack">
     <PageHeading>{say('done.title')}</PageHeading>
     <p aria-live="polite">{say(hasArrived ? 'done.stored' : 'done.kept')}</p>
@@ -47,6 +48,7 @@ export const DonePage = ({ draft, hasArrived, onHome }: EndProps) => (
     <Button isLarge isWide onClick={onHome}>
       {say('done.home')}
     </Button>
+    <CoverHours clinic={clinic} />
   </div>
 );
 

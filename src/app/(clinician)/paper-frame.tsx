@@ -1,0 +1,31 @@
+/** What the pages of papers share: which stretch of care the address names, and the frame around the paper. */
+import type { Paper } from '#core/care/paper-words.ts';
+import { PaperView } from '#ui/care/papers/paper-view.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import type { RecordParams, recordPage } from './clinic-page.ts';
+
+export interface PaperPageProps {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<{ readonly episode?: string | string[] }>;
+}
+
+type AtRecord = Awaited<ReturnType<typeof recordPage>>;
+
+/** null where the address names no stretch of care. */
+export const paperFacts = async (
+  { staff, patient }: AtRecord,
+  searchParams: PaperPageProps['searchParams'],
+) => {
+  const { episode } = await searchParams;
+  if (typeof episode !== 'string') return null;
+  return staff.papers.get({ patientId: patient.id, episodeId: episode.slice(0, 64) });
+};
+
+export const PaperFrame = ({ at, paper }: { readonly at: AtRecord; readonly paper: Paper | null }) => (
+  <ClinicFrame place="/patients" name={at.person.name}>
+    <RecordFrame patient={at.patient} day={at.day} section="/care">
+      <PaperView patientId={at.patient.id} paper={paper} />
+    </RecordFrame>
+  </ClinicFrame>
+);
