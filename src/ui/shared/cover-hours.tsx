@@ -1,3 +1,4 @@
+'use client';
 /** Who looks at what a patient sends, when, and that nobody does at other times. */
 import type { ReactNode } from 'react';
 import { say } from '#ui/words.ts';

@@ -2,6 +2,7 @@
 /** The whole plan on one page, to read through or to print: every exercise in force, cautions, whom to call. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Button } from '#ui/shared/button.tsx';
+import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say } from '#ui/words.ts';
@@ -9,7 +10,6 @@ import { HowTo } from '../figures/how-to.tsx';
 import { dayText, weekdayText } from '../phone/text-of-time.ts';
 import { flagOptions } from '../questions/flag-list.ts';
 import { doseLines, doseTitle, loadText } from '../today/dose-text.ts';
-import { Cover } from '../today/told.tsx';
 
 /** "On Monday, Wednesday, Friday." */
 export const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>
@@ -96,6 +96,6 @@ export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
     )}
     <Cautions exercises={view.exercises} />
     <Signs clinic={view.clinic} />
-    <Cover view={view} />
+    <CoverHours clinic={view.clinic} />
   </div>
 );
