@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { isFresh, requireFresh } from '#api/fresh-sign-in.ts';
 import type { Store } from '#data/store/store.ts';
 import { personOf } from '#server/person.ts';
@@ -79,10 +79,29 @@ describe('the own sign-in', () => {
     ['eleven ch..', /at least 12 characters/],
     [testPassphrase, /not the one you have/],
     ['I am c@test.invalid', /without your name or address/],
+    ['aaaaaaaaaaaaaa', /same again and again/],
+    ['abcabcabcabcabc', /same again and again/],
+    ['lala lala lala lala', /same again and again/],
+    ['123456789012', /row of keys/],
+    ['Qwertyuiop123', /row of keys/],
+    ['abcdefghijklmnop', /row of keys/],
+    ['zyxwvu-987654', /row of keys/],
+    ['Password2026!', /well-known word/],
+    ['Physiotherapy-1', /well-known word/],
     ['xx Test Clinician xx', /without your name or address/],
   ])('%s is not taken as a new passphrase', async (next, reason) => {
     const { self } = await signedIn();
     await expect(self.changePassphrase({ current: testPassphrase, next })).rejects.toThrow(reason);
+  });
+
+  it.each([
+    'quite another four words',
+    'rain on tin roofs',
+    '7 herons at the weir',
+    'correct horse qwerty staple',
+  ])('%s is taken', async (next) => {
+    const { self } = await signedIn();
+    await expect(self.changePassphrase({ current: testPassphrase, next })).resolves.toBeUndefined();
   });
 
   it('a new passphrase counts at once, ends every other session and keeps this one', async () => {
@@ -139,5 +158,22 @@ describe('the own sign-in', () => {
     });
     expect(planted.cookies.get('loadgate.session_token')).not.toContain('chosen-by-somebody-else');
     expect(await personOf(at, planted.headers())).not.toBeNull();
+  });
+
+  it('a session ends twelve hours after its last use, and a day after it began however much it was used', async () => {
+    const { from, person } = await signedIn();
+    const begun = store.reader.client
+      .prepare(
+        'SELECT created_at AS at, updated_at AS used, expires_at AS ends FROM auth_session WHERE id = ?',
+      )
+      .get(person.sessionId) as { at: number; used: number; ends: number };
+    expect(Math.round((begun.ends - begun.used) / minute)).toBe(12 * 60);
+    const in24Hours = begun.at + 24 * 60 * minute;
+    store.writer.client.exec(`UPDATE auth_session SET expires_at = ${in24Hours + 60 * minute}`);
+    vi.useFakeTimers({ now: in24Hours - 1, toFake: ['Date'] });
+    expect(await personOf(at, from.headers())).not.toBeNull();
+    vi.setSystemTime(in24Hours);
+    expect(await personOf(at, from.headers())).toBeNull();
+    vi.useRealTimers();
   });
 });

@@ -1,12 +1,15 @@
 /** A person's own sign-in: what it is, where it is open, proving it again, changing the passphrase. */
 import { z } from 'zod';
+import { guessedFirst } from '#data/guessable-passphrase.ts';
 import { flushTries, keptTries } from '#data/kept-tries.ts';
 import { passkeysOf, removePasskey } from '#data/passkeys.ts';
 import { changePassphrase, passphraseHolds, passphraseLength } from '#data/passphrase.ts';
+import { clinicOf } from '#data/people.ts';
 import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
 import { heldBy } from '#data/store/held.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
+import type { Person } from '../person.ts';
 import { countTries } from '../tries.ts';
 import { personProcedure, router, withFreshSignIn } from '../trpc.ts';
 
@@ -34,6 +37,15 @@ const requireRight = async (
   }
   proofs.right(sessionId);
   await flushTries(access.store, now);
+};
+
+/** What somebody who knows the person would try. */
+const ownWords = async (
+  access: Parameters<typeof noteProof>[0],
+  { email, name }: Person,
+): Promise<readonly string[]> => {
+  const clinic = await clinicOf(access.store, access.clinicId);
+  return [email, email.split('@')[0] ?? '', name, clinic?.name ?? ''];
 };
 
 const typedPassphrase = z.string().min(1).max(passphraseLength.max);
@@ -90,11 +102,7 @@ export const accountRouter = router({
           ? `A passphrase has at least ${passphraseLength.min} characters. Several words are easiest to remember.`
           : input.next === input.current
             ? 'Choose one that is not the one you have.'
-            : [ctx.person.email, ctx.person.name].some((own) =>
-                  input.next.toLowerCase().includes(own.toLowerCase()),
-                )
-              ? 'Choose one without your name or address in it.'
-              : null;
+            : guessedFirst(input.next, await ownWords(ctx.access, ctx.person));
       if (reason) {
         throw new Problem('refused', reason, {
           refusals: [{ field: 'input.next', code: 'outside-validity', reason }],
