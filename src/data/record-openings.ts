@@ -12,6 +12,7 @@ export interface OpeningLine {
   /** null = a person the clinic no longer lists, or the product itself. */
   readonly name: string | null;
   readonly lastAt: number;
+  /** Times looked: one page asks for several things, so reads close together are one look. */
   readonly reads: number;
   readonly writes: number;
   /** What was written on opening from outside the care team; empty for who belongs to it. */
@@ -43,7 +44,10 @@ interface Seen {
   readonly subjectId: string | null;
 }
 
-/** Newest first; a person's own openings are left out. */
+/** Reads no further apart than this are one look. */
+const oneLook = 10 * 60_000;
+
+/** Rows come newest first, and so do the lines. */
 export const groupOpenings = (
   rows: readonly Seen[],
   zone: string,
@@ -51,15 +55,19 @@ export const groupOpenings = (
   written: Written,
 ): readonly OpeningLine[] => {
   const lines = new Map<string, OpeningLine>();
+  const lastRead = new Map<string, number>();
   for (const row of rows) {
     const day = dayAt(row.at, zone);
-    const known = lines.get(`${day} ${row.actorId}`);
+    const key = `${day} ${row.actorId}`;
+    const known = lines.get(key);
     const isWrite = row.act === 'write';
-    lines.set(`${day} ${row.actorId}`, {
+    const isLook = !isWrite && !((lastRead.get(key) ?? Infinity) - row.at <= oneLook);
+    if (!isWrite) lastRead.set(key, row.at);
+    lines.set(key, {
       day,
       name: names.get(row.actorId) ?? null,
       lastAt: Math.max(known?.lastAt ?? 0, row.at),
-      reads: (known?.reads ?? 0) + (isWrite ? 0 : 1),
+      reads: (known?.reads ?? 0) + (isLook ? 1 : 0),
       writes: (known?.writes ?? 0) + (isWrite ? 1 : 0),
       reasons: withText(known?.reasons, written.reasons, row),
       handedTo: withText(known?.handedTo, written.handedTo, row),

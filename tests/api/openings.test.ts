@@ -104,7 +104,7 @@ describe('every opening of a record is audited', () => {
 });
 
 describe('the patient sees who opened the record', () => {
-  it('one line a person and day, with names, newest first, own openings left out', async () => {
+  it('one line a person and day, with names and how often they looked, newest first, own openings left out', async () => {
     const store = freshStore();
     const { clinician, patientId, otherPatientId } = await twoClinics(store);
     const handed = await addStaff(clinician, {
@@ -117,16 +117,21 @@ describe('the patient sees who opened the record', () => {
     await asClinician(clinician).staff.people.get({ patientId });
     await asClinician(colleague).staff.people.get({ patientId });
     await asClinician(colleague).staff.review.get({ patientId });
+    // What one page asks for is one look; ten minutes on still, a moment later no more.
+    const minutesOn = (minutes: number) =>
+      asClinician({ ...colleague, now: colleague.now + minutes * 60_000 }).staff.people.get({ patientId });
+    await minutesOn(10);
+    await minutesOn(20.001);
     await asClinician(colleague).staff.people.get({ patientId: otherPatientId });
     await flushReads(store);
-    const { patient } = asPatient(accessOf(store, 'a', 'patient-user', colleague.now + 1), patientId);
+    const { patient } = asPatient(accessOf(store, 'a', 'patient-user', colleague.now + 1_800_000), patientId);
     await patient.today.get();
     const { lines } = await patient.access.list();
     expect(lines).toEqual([
       {
         day: '2026-03-03',
         name: 'Test Colleague',
-        lastAt: colleague.now,
+        lastAt: colleague.now + 20.001 * 60_000,
         reads: 2,
         writes: 0,
         reasons: [],

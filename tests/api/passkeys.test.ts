@@ -164,6 +164,16 @@ describe('signing in with a passkey', () => {
     expect(await send((answer) => ({ ...answer, signature: '' }), device)).toBe(401);
   });
 
+  it('ten wrong answers cost nothing, then their network waits, and no other', async () => {
+    const device = passkeyDevice(origin);
+    await add(await signedIn(), device);
+    const from = newBrowser();
+    const answers: number[] = [];
+    for (let tried = 0; tried < 12; tried += 1) answers.push((await use(device, { flags: 1 }, from)).status);
+    expect(answers).toEqual([...Array(10).fill(401), 429, 429]);
+    expect((await use(device)).status).toBe(200);
+  });
+
   it('opens nothing for who was deactivated, and is taken away when an administrator resets the sign-in', async () => {
     const device = passkeyDevice(origin);
     await add(await signedIn(), device);
