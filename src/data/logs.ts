@@ -94,6 +94,7 @@ export const sessionsOf = async (
     toldNew: row.toldNew ?? false,
     joints: row.later.length > 0 ? row.joints.map((answers) => withLater(answers, row.later)) : row.joints,
     clockDoubtful: row.clockDoubtful,
+    ...(row.amends === null ? {} : { amended: true }),
   }));
 };
 
@@ -155,5 +156,6 @@ export const morningsOf = async (
     extraPainRelief: row.extraPainRelief,
     fatigue: row.fatigueState === 'not-applicable' ? 'not-applicable' : row.fatigue,
     clockDoubtful: row.clockDoubtful,
+    ...(row.amends === null ? {} : { amended: true }),
   }));
 };

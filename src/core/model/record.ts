@@ -77,6 +77,8 @@ export interface SessionRecord {
   readonly toldNew?: boolean;
   /** The clock of the phone was doubtful and nobody has confirmed the time: answers count as missing. */
   readonly clockDoubtful: boolean;
+  /** It replaces an entry that was corrected. */
+  readonly amended?: boolean;
 }
 
 export interface JointSessionAnswers {
@@ -100,6 +102,8 @@ export interface MorningRecord {
   /** 0–10 tiredness; null = not answered, "not-applicable" = not asked. */
   readonly fatigue: number | null | NotApplicable;
   readonly clockDoubtful: boolean;
+  /** It replaces an entry that was corrected. */
+  readonly amended?: boolean;
   /**
    * Local minute of the day on which it was answered, 0–1439. Absent when the data layer has already
    * kept to the morning window.

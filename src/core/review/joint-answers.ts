@@ -16,6 +16,7 @@ export interface SessionPain {
   readonly twoHours: Answered;
   /** The phone's clock was doubtful: everything counts as missing until confirmed. */
   readonly clockDoubtful: boolean;
+  readonly amended: boolean;
 }
 
 export interface MorningAnswers {
@@ -24,6 +25,7 @@ export interface MorningAnswers {
   readonly swelling: Swelling | 'missing' | 'not-asked';
   readonly flare: boolean | 'missing';
   readonly clockDoubtful: boolean;
+  readonly amended: boolean;
 }
 
 const answered = (score: number | null | 'not-applicable', isDoubtful: boolean): Answered =>
@@ -41,6 +43,7 @@ export const sessionPain = (session: SessionRecord, joint: Joint): SessionPain |
     after: answered(row.painAfter, doubtful),
     twoHours: answered(row.painTwoHours, doubtful),
     clockDoubtful: doubtful,
+    amended: session.amended === true,
   };
 };
 
@@ -59,7 +62,10 @@ export const highestPain = (pain: SessionPain): number | null => {
 
 export const hasMissing = (pain: SessionPain): boolean => painsOf(pain).includes('missing');
 
-const fromRow = (row: JointMorningAnswers, clockDoubtful: boolean): MorningAnswers => {
+const fromRow = (
+  row: JointMorningAnswers,
+  { clockDoubtful, amended = false }: MorningRecord,
+): MorningAnswers => {
   const swelling =
     row.swelling === 'not-applicable'
       ? 'not-asked'
@@ -72,6 +78,7 @@ const fromRow = (row: JointMorningAnswers, clockDoubtful: boolean): MorningAnswe
     swelling,
     flare: row.flare === null || clockDoubtful ? 'missing' : row.flare,
     clockDoubtful,
+    amended,
   };
 };
 
@@ -81,6 +88,7 @@ const unanswered: MorningAnswers = {
   swelling: 'missing',
   flare: 'missing',
   clockDoubtful: false,
+  amended: false,
 };
 
 export interface MorningsWanted {
@@ -105,7 +113,7 @@ export const morningsByDay = (wanted: MorningsWanted): ReadonlyMap<Day, MorningA
   for (const morning of wanted.mornings) {
     if (morning.day < since || morning.day > today) continue;
     const row = morning.joints.find((one) => one.joint === joint);
-    if (row) byDay.set(morning.day, fromRow(row, morning.clockDoubtful));
+    if (row) byDay.set(morning.day, fromRow(row, morning));
   }
   return byDay;
 };

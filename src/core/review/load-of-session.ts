@@ -6,8 +6,9 @@ import type { Day } from '../day.ts';
 import type { Dose } from '../model/dose.ts';
 import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/record.ts';
 import { restrictionSeconds } from '../occlusion/restriction-time.ts';
+import { exertionFromReserve } from '../strength/reserve-scale.ts';
 
-export const loadMeasures = ['load', 'volume', 'repetitions', 'sets', 'restriction'] as const;
+export const loadMeasures = ['load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'] as const;
 export type LoadMeasure = (typeof loadMeasures)[number];
 
 export const measureTitles: Readonly<Record<LoadMeasure, { readonly title: string; readonly unit: string }>> =
@@ -16,6 +17,7 @@ export const measureTitles: Readonly<Record<LoadMeasure, { readonly title: strin
     volume: { title: 'Load × repetitions', unit: 'kg' },
     repetitions: { title: 'Repetitions', unit: '' },
     sets: { title: 'Sets', unit: '' },
+    effort: { title: 'Effort of the hardest set, 0 to 10', unit: '' },
     restriction: { title: 'Time under restriction', unit: 'min' },
   };
 
@@ -23,11 +25,13 @@ export const measureTitles: Readonly<Record<LoadMeasure, { readonly title: strin
 export const measuresOf = (dose: Dose): readonly LoadMeasure[] => {
   switch (dose.method) {
     case 'low-load':
-      return ['load', 'volume', 'repetitions', 'sets'];
+      return ['load', 'volume', 'repetitions', 'sets', 'effort'];
     case 'variation':
-      return dose.effectiveLoadKg === null ? ['repetitions', 'sets'] : ['load', 'repetitions', 'sets'];
+      return dose.effectiveLoadKg === null
+        ? ['repetitions', 'sets', 'effort']
+        : ['load', 'repetitions', 'sets', 'effort'];
     case 'occlusion':
-      return ['load', 'volume', 'repetitions', 'sets', 'restriction'];
+      return ['load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'];
   }
 };
 
@@ -39,6 +43,8 @@ export interface SessionLoad {
   readonly value: number | null;
   /** Version of the prescription followed; null when it is not among the versions given. */
   readonly version: number | null;
+  /** The entry was corrected after it was sent. */
+  readonly amended: boolean;
 }
 
 /** The sum, or null as soon as one part is missing. */
@@ -75,6 +81,12 @@ const minutesRestricted = (sets: readonly SetRecord[], dose: Dose | null): numbe
   return restrictedSeconds / 60;
 };
 
+/** From the repetitions left in reserve; a reserve the scale has no effort for leaves it unknown. */
+const effortOf = ({ reserve }: SetRecord): number | null => {
+  const outcome = reserve === null ? null : exertionFromReserve({ reserve });
+  return outcome?.ok ? outcome.result.exertionHigh : null;
+};
+
 const figureOf = (
   measure: LoadMeasure,
   sets: readonly SetRecord[],
@@ -95,6 +107,8 @@ const figureOf = (
       return sumKnown(sets.map((set) => set.repetitions));
     case 'sets':
       return sets.filter((set) => set.repetitions !== 0).length;
+    case 'effort':
+      return highestKnown(sets.map(effortOf));
     case 'restriction':
       return minutesRestricted(sets, doses[0] ?? null);
   }
@@ -116,5 +130,6 @@ export const loadOfSession = (
     kind: session.kind,
     value: figureOf(measure, sets, doses),
     version: versions.get(sets[0]!.prescriptionId)?.version ?? null,
+    amended: session.amended === true,
   };
 };

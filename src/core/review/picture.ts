@@ -2,18 +2,21 @@
  * What the picture draws, as plain marks on one axis of days. A figure that is not known has no
  * height; it is drawn as a mark of its own on the axis.
  */
-import { addDays, type Day, dayNumber, daysBetween } from '../day.ts';
+import { addDays, type Day, daysBetween } from '../day.ts';
 import type { DecisionWord } from '../engine/answers.ts';
 import { explainToClinician } from '../engine/explain.ts';
+import { type DayDetail, dayDetail, type PictureNames } from './day-detail.ts';
 import { hasMissing, highestPain } from './joint-answers.ts';
 import { measureTitles, type SessionLoad } from './load-of-session.ts';
-import { dayInWords, withUnit } from './plain-words.ts';
+import { dayInWords } from './plain-words.ts';
 import type { LoadGap, ReviewRow, ReviewSeries, ThresholdSpan } from './series.ts';
 
 export interface LoadMark {
   readonly day: Day;
   readonly value: number | null;
   readonly kind: SessionLoad['kind'];
+  /** The entry was corrected after it was sent. */
+  readonly amended: boolean;
 }
 
 export interface PainMark {
@@ -22,6 +25,7 @@ export interface PainMark {
   /** null = due and not given. */
   readonly value: number | null;
   readonly flare: boolean;
+  readonly amended: boolean;
 }
 
 export interface GateMark {
@@ -32,6 +36,8 @@ export interface GateMark {
   /** Decisions of this word in a row. */
   readonly count: number;
   readonly reasons: readonly string[];
+  /** Who answered the decision that began it, and how; null = nobody yet. */
+  readonly answered: string | null;
 }
 
 export interface Picture {
@@ -48,8 +54,8 @@ export interface Picture {
   readonly gaps: readonly LoadGap[];
   readonly thresholds: readonly ThresholdSpan[];
   readonly ticks: readonly { readonly day: Day; readonly label: string }[];
-  /** A line of text for each day with something on it. */
-  readonly days: readonly { readonly day: Day; readonly text: string }[];
+  /** What stands on each day with something on it, in words. */
+  readonly days: readonly DayDetail[];
 }
 
 const mostTicks = 6;
@@ -64,6 +70,14 @@ export const axisDays = (since: Day, today: Day): readonly Day[] => {
   return days;
 };
 
+export const ticksOf = (since: Day, today: Day): Picture['ticks'] => {
+  const isLong = daysBetween(since, today) > 300;
+  return axisDays(since, today).map((day) => ({
+    day,
+    label: isLong ? dayInWords(day).split(' ').slice(1).join(' ') : dayInWords(day, today),
+  }));
+};
+
 /** 1, 2 or 5 times a power of ten, so that the axis ends on a figure one can read. */
 export const roundTop = (highest: number): number => {
   if (!(highest > 0)) return 1;
@@ -72,13 +86,14 @@ export const roundTop = (highest: number): number => {
   return (tops.find((top) => top * power >= highest - 1e-9) ?? 10) * power;
 };
 
-const loadMark = ({ day, value, kind }: SessionLoad): LoadMark => ({ day, value, kind });
+const loadMark = ({ day, value, kind, amended }: SessionLoad): LoadMark => ({ day, value, kind, amended });
 
 const painMarks = ({ day, pains, morning }: ReviewRow): readonly PainMark[] => [
   ...pains.flatMap((pain): readonly PainMark[] => {
     const value = highestPain(pain);
-    const given: readonly PainMark[] = value === null ? [] : [{ day, of: 'session', value, flare: false }];
-    return hasMissing(pain) ? [...given, { day, of: 'session', value: null, flare: false }] : given;
+    const mark = { day, of: 'session', flare: false, amended: pain.amended } as const;
+    const given: readonly PainMark[] = value === null ? [] : [{ ...mark, value }];
+    return hasMissing(pain) ? [...given, { ...mark, value: null }] : given;
   }),
   ...(morning && morning.pain !== 'not-asked'
     ? [
@@ -87,33 +102,14 @@ const painMarks = ({ day, pains, morning }: ReviewRow): readonly PainMark[] => [
           of: 'morning' as const,
           value: morning.pain === 'missing' ? null : morning.pain,
           flare: morning.flare === true,
+          amended: morning.amended,
         },
       ]
     : []),
 ];
 
-const textOf = (row: ReviewRow, series: ReviewSeries): string => {
-  const name = measureTitles[series.measure].title.toLowerCase();
-  const parts = [
-    ...row.loads.map((load) => {
-      const figure = load.value === null ? 'not known' : withUnit(load.value, series.unit);
-      return `${name} ${figure}${load.kind === 'bad-day' ? ' (easier session)' : ''}`;
-    }),
-    ...row.pains.map((pain) => {
-      const highest = highestPain(pain);
-      const missing = hasMissing(pain) ? ', an answer missing' : '';
-      return `highest pain in the session ${highest ?? 'not given'}${missing}`;
-    }),
-    row.morning ? `morning pain ${row.morning.pain}` : '',
-    row.morning?.flare === true ? 'flare' : '',
-    row.decision ? `decision ${row.decision.decision}` : '',
-  ];
-  return `${dayInWords(row.day, series.today)}: ${parts.filter(Boolean).join('; ')}`;
-};
-
-export const pictureOf = (series: ReviewSeries): Picture => {
+export const pictureOf = (series: ReviewSeries, names: PictureNames = {}): Picture => {
   const known = series.loads.flatMap((load) => (load.value === null ? [] : [load.value]));
-  const isLong = dayNumber(series.today) - dayNumber(series.since) > 300;
   return {
     since: series.since,
     today: series.today,
@@ -130,13 +126,11 @@ export const pictureOf = (series: ReviewSeries): Picture => {
       word: first.decision,
       count,
       reasons: first.reasons.map(explainToClinician),
+      answered: names.answers?.get(first.id) ?? null,
     })),
     gaps: series.gaps,
     thresholds: series.thresholds,
-    ticks: axisDays(series.since, series.today).map((day) => ({
-      day,
-      label: isLong ? dayInWords(day).split(' ').slice(1).join(' ') : dayInWords(day, series.today),
-    })),
-    days: series.rows.map((row) => ({ day: row.day, text: textOf(row, series) })),
+    ticks: ticksOf(series.since, series.today),
+    days: series.rows.map((row) => dayDetail(row, series, names)),
   };
 };

@@ -35,6 +35,7 @@ export interface ThresholdSpan {
   readonly usualPainTop: number | null;
   readonly painCeiling: number;
   readonly frozenBy: string;
+  readonly frozenOn: Day;
 }
 
 export interface ReviewSeries<D extends ReviewDecision = ReviewDecision> {
@@ -105,7 +106,8 @@ const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today:
     const to = next ?? today;
     if (to < since || (next !== undefined && next <= from)) return [];
     const usualPainTop = row.usualPainTop ?? row.usualPain;
-    return [{ from, to, usualPainTop, painCeiling: row.painCeiling, frozenBy: row.frozenBy }];
+    const { painCeiling, frozenBy, frozenOn } = row;
+    return [{ from, to, usualPainTop, painCeiling, frozenBy, frozenOn }];
   });
 };
 

@@ -30,9 +30,9 @@ describe('the marks', () => {
   it('an answer that was due and not given is a mark without height', () => {
     const seen = series({ sessions: [session('2026-03-10', { during: null })] });
     expect(pictureOf(seen).pains).toEqual([
-      { day: '2026-03-10', of: 'session', value: 2, flare: false },
-      { day: '2026-03-10', of: 'session', value: null, flare: false },
-      { day: '2026-03-11', of: 'morning', value: null, flare: false },
+      { day: '2026-03-10', of: 'session', value: 2, flare: false, amended: false },
+      { day: '2026-03-10', of: 'session', value: null, flare: false, amended: false },
+      { day: '2026-03-11', of: 'morning', value: null, flare: false, amended: false },
     ]);
   });
 
@@ -41,8 +41,8 @@ describe('the marks', () => {
       sessions: [session('2026-03-10'), session('2026-03-12', { kg: null, kind: 'bad-day' })],
     });
     expect(pictureOf(seen).loads).toEqual([
-      { day: '2026-03-10', value: 4, kind: 'full' },
-      { day: '2026-03-12', value: null, kind: 'bad-day' },
+      { day: '2026-03-10', value: 4, kind: 'full', amended: false },
+      { day: '2026-03-12', value: null, kind: 'bad-day', amended: false },
     ]);
   });
 

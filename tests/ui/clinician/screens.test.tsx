@@ -240,7 +240,7 @@ describe('the review’s choices', () => {
 
   it('where gates stand too close the more cautious keeps its sign', () => {
     const gate = (id: string, day: string, word: 'hold' | 'pause' | 'progress') =>
-      ({ id, day, lastDay: day, word, count: 1, reasons: [] }) as const;
+      ({ id, day, lastDay: day, word, count: 1, reasons: [], answered: null }) as const;
     const gates = [
       gate('h', '2026-04-01', 'hold'),
       gate('p', '2026-04-02', 'pause'),

@@ -59,7 +59,7 @@ const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly 
   );
 };
 
-const responseInWords = (response: Response, clock: ClinicClock): string => {
+export const responseInWords = (response: Response, clock: ClinicClock): string => {
   const by = `by ${response.answeredName}, ${momentInWords(response.answeredAt, clock)}`;
   if (response.kind === 'accept') return `Accepted ${by}.`;
   const word = response.decision ? decisionStatus[response.decision].word.toLowerCase() : 'another answer';

@@ -1,5 +1,6 @@
 'use client';
 /** The drawing itself. Loaded only on this page, after it: the charting library is large. */
+import type { PointerEvent } from 'react';
 import { ComposedChart, Line, ResponsiveContainer, usePlotArea, XAxis, YAxis } from 'recharts';
 import { dayNumber } from '#core/day.ts';
 import type { GateMark, Picture } from '#core/review/picture.ts';
@@ -18,22 +19,31 @@ export interface PictureChartProps {
   readonly picture: Picture;
   readonly onGate: (gate: GateMark) => void;
   readonly onDay: (dayNumber: number) => void;
+  /** The day in hand, drawn as a line. */
+  readonly cursor: number | null;
 }
 
-const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
+const Layer = ({ picture, onGate, onDay, cursor }: PictureChartProps) => {
   const area = usePlotArea();
   if (!area) return null;
   const scale = scaleFor(area, picture);
+  const [first, last] = dayDomain(picture);
+  const point = (event: PointerEvent<SVGRectElement>) => {
+    const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
+    if (box) onDay(scale.dayNumberAt(event.clientX - box.left));
+  };
   return (
     <>
-      <rect
-        className="pic-ground"
-        {...area}
-        onPointerMove={(event) => {
-          const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
-          if (box) onDay(scale.dayNumberAt(event.clientX - box.left));
-        }}
-      />
+      <rect className="pic-ground" {...area} onPointerMove={point} onPointerDown={point} />
+      {cursor === null || cursor < first || cursor > last ? null : (
+        <line
+          className="pic-cursor"
+          x1={scale.xOf(cursor)}
+          x2={scale.xOf(cursor)}
+          y1={area.y}
+          y2={scale.foot}
+        />
+      )}
       <PictureMarks picture={picture} scale={scale} area={area} />
       <PictureGates picture={picture} scale={scale} onSelect={onGate} />
     </>

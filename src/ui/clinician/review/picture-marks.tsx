@@ -73,16 +73,24 @@ const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: S
     );
   }
   const y = scale.load(mark.value);
-  return mark.kind === 'test' ? (
-    <path className="pic-load" d={rhombus(x, y, half + 2)} />
-  ) : (
-    <rect
-      className={mark.kind === 'full' ? 'pic-load' : 'pic-load pic-load-easier'}
-      x={x - half}
-      y={y - half}
-      width={half * 2}
-      height={half * 2}
-    />
+  const hook = mark.amended ? <Amended x={x} y={y} half={half} /> : null;
+  const shape =
+    mark.kind === 'test' ? (
+      <path className="pic-load" d={rhombus(x, y, half + 2)} />
+    ) : (
+      <rect
+        className={mark.kind === 'full' ? 'pic-load' : 'pic-load pic-load-easier'}
+        x={x - half}
+        y={y - half}
+        width={half * 2}
+        height={half * 2}
+      />
+    );
+  return (
+    <g>
+      {shape}
+      {hook}
+    </g>
   );
 };
 
@@ -110,6 +118,11 @@ const StepFigures = ({ picture, scale }: Drawn) => {
   );
 };
 
+/** A corrected entry carries a small hook above its mark, so that colour has no part in it. */
+const Amended = ({ x, y, half }: { readonly x: number; readonly y: number; readonly half: number }) => (
+  <path className="pic-amended" d={`M${x - 4} ${y - half - 3}l4 -4l4 4`} />
+);
+
 /** Missing answers stand in a row of their own above the pain panel, as crosses. */
 const Missing = ({ x, scale }: { readonly x: number; readonly scale: Scale }) => {
   const y = scale.painHead - 9;
@@ -122,9 +135,17 @@ const PainShape = ({ mark, scale }: { readonly mark: PainMark; readonly scale: S
   if (mark.value === null) return <Missing x={x} scale={scale} />;
   const y = scale.pain(mark.value);
   const half = halfOf(scale);
-  if (mark.of === 'session') return <path className="pic-session-pain" d={rhombus(x, y, half + 1)} />;
+  const hook = mark.amended ? <Amended x={x} y={y} half={half} /> : null;
+  if (mark.of === 'session')
+    return (
+      <g>
+        <path className="pic-session-pain" d={rhombus(x, y, half + 1)} />
+        {hook}
+      </g>
+    );
   return (
     <g>
+      {hook}
       <line className="pic-stem" x1={x} x2={x} y1={scale.painHead} y2={y} />
       <circle className="pic-morning-pain" cx={x} cy={y} r={half} />
       {mark.flare ? <circle className="pic-flare" cx={x} cy={y} r={half + 3.5} /> : null}

@@ -31,6 +31,7 @@ export const scaleFor = (area: Area, picture: Picture) => {
   const painHead = area.y + area.height * panels.painHead;
   return {
     x: (day: Day): number => area.x + ((dayNumber(day) - first) / (last - first)) * area.width,
+    xOf: (number: number): number => area.x + ((number - first) / (last - first)) * area.width,
     load: (value: number): number => loadFoot - (value / picture.loadTop) * (loadFoot - area.y),
     pain: (value: number): number => painHead + (value / worstPain) * (area.y + area.height - painHead),
     /** Width of one day, for marks that must not run into each other. */

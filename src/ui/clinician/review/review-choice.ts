@@ -1,7 +1,9 @@
 /** Joint, exercise, measure and window of a review, from the address; anything else falls back to what is there. */
+import { type Day, daysBetween, isDay } from '#core/day.ts';
 import { type Joint, joints } from '#core/joints.ts';
 import { reviewWindows } from '#core/review/choices.ts';
 import { type LoadMeasure, measuresOf } from '#core/review/load-of-session.ts';
+import { shortestStretch } from '#core/review/zoom.ts';
 import type { Patient, Version } from '../answers.ts';
 
 export type ReviewQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
@@ -15,6 +17,8 @@ export interface ReviewChoice {
   readonly measure: LoadMeasure;
   readonly measures: readonly LoadMeasure[];
   readonly days: number;
+  /** A stretch to read alone; null = the whole time. */
+  readonly stretch: { readonly from: Day; readonly to: Day } | null;
 }
 
 const one = (query: ReviewQuery, name: string): string | null => {
@@ -28,6 +32,22 @@ export const daysFrom = (query: ReviewQuery): number => {
   const asked = Number(one(query, 'days'));
   return reviewWindows.find((window) => window.days === asked)?.days ?? usualDays;
 };
+
+const stretchFrom = (query: ReviewQuery): ReviewChoice['stretch'] => {
+  const [from, to] = [one(query, 'from'), one(query, 'to')];
+  return from && to && isDay(from) && isDay(to) && daysBetween(from, to) >= shortestStretch
+    ? { from, to }
+    : null;
+};
+
+/** First and last day of what is read: the stretch chosen, within what was loaded. */
+export const stretchOf = (
+  { stretch }: Pick<ReviewChoice, 'stretch'>,
+  loaded: { readonly since: Day; readonly day: Day },
+): { readonly since: Day; readonly today: Day } =>
+  stretch && stretch.from >= loaded.since && stretch.to <= loaded.day
+    ? { since: stretch.from, today: stretch.to }
+    : { since: loaded.since, today: loaded.day };
 
 /** The newest signed version of each line, those still in force first. */
 export const linesOf = (versions: readonly Version[]): readonly Version[] => {
@@ -53,7 +73,16 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
     null;
   const measures = version ? measuresOf(version.dose) : [];
   const measure = measures.find((name) => name === one(query, 'measure')) ?? measures[0] ?? 'sets';
-  return { joint, joints: known, version, versions, measure, measures, days: daysFrom(query) };
+  return {
+    joint,
+    joints: known,
+    version,
+    versions,
+    measure,
+    measures,
+    days: daysFrom(query),
+    stretch: stretchFrom(query),
+  };
 };
 
 /** The address of the same review with one thing chosen otherwise. */

@@ -3,25 +3,22 @@
 import type { Day } from '#core/day.ts';
 import { proposeBaseline } from '#core/engine/propose-baseline.ts';
 import type { Joint } from '#core/joints.ts';
+import type { PictureNames } from '#core/review/day-detail.ts';
 import { settledDecisions } from '#core/review/decision-gates.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
-import { pictureOf } from '#core/review/picture.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
-import { type ReviewSeries, reviewSeries } from '#core/review/series.ts';
-import { reviewColumns, reviewTable } from '#core/review/table.ts';
-import { reviewWords } from '#core/review/words.ts';
-import { DataTable } from '#ui/shared/data-table.tsx';
+import { reviewSeries } from '#core/review/series.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import type { Decision, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
 import type { ClinicClock } from '../when.ts';
 import { ChoiceLinks } from './choice-links.tsx';
 import { Correspondence, NextReview } from './correspondence.tsx';
-import { type DecisionContext, DecisionView } from './decision-view.tsx';
+import { type DecisionContext, DecisionView, responseInWords } from './decision-view.tsx';
 import { FindingsView } from './findings-view.tsx';
 import { FreezeForm } from './freeze-form.tsx';
-import type { ReviewChoice } from './review-choice.ts';
-import { ReviewPicture } from './review-picture.tsx';
+import { hrefWith, type ReviewChoice, stretchOf } from './review-choice.ts';
+import { SeriesView } from './series-view.tsx';
 
 export interface ReviewProps {
   readonly patient: Patient;
@@ -32,33 +29,6 @@ export interface ReviewProps {
   readonly clock: ClinicClock;
   readonly day: Day;
 }
-
-const Seen = ({ series, title }: { readonly series: ReviewSeries; readonly title: string }) => (
-  <section className="stack">
-    <h2>{title}</h2>
-    <ReviewPicture picture={pictureOf(series)} />
-    <ul className="review-words">
-      {reviewWords(series).map((sentence) => (
-        <li key={sentence}>{sentence}</li>
-      ))}
-    </ul>
-    <p className="soft">
-      This describes what was logged. It does not predict, and load and pain moving together does not show
-      that one caused the other.
-    </p>
-    <Disclosure summary="The same as a table, to read or copy">
-      <DataTable
-        caption={title}
-        columns={reviewColumns(series)}
-        rows={reviewTable(series).map((row) => ({
-          key: row.day,
-          cells: reviewColumns(series).map((column) => row[column.key]),
-        }))}
-        empty="Nothing was logged in this time."
-      />
-    </Disclosure>
-  </section>
-);
 
 /** The dose itself is changed and approved ahead on pages of its own. */
 const DoseLinks = ({ at, line }: { readonly at: DecisionContext; readonly line: string | null }) => {
@@ -134,6 +104,18 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
   </section>
 );
 
+/** Who signed the versions shown, and who answered which decision. */
+const namesFor = ({ review, choice, clock }: ReviewProps): PictureNames => ({
+  signers: new Map(
+    review.prescriptions.flatMap((row) =>
+      row.lineId === choice.version?.lineId && row.signedName ? [[row.version, row.signedName] as const] : [],
+    ),
+  ),
+  answers: new Map(
+    [...review.responses].reverse().map((row) => [row.decisionId, responseInWords(row, clock)] as const),
+  ),
+});
+
 const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
   reviewSeries({
     record: review.record,
@@ -141,8 +123,7 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     joint,
     lineId: choice.version?.lineId ?? null,
     measure: choice.measure,
-    since: review.since,
-    today: review.day,
+    ...stretchOf(choice, review),
     choices: review.choices,
   });
 
@@ -160,7 +141,12 @@ export const ReviewScreen = (props: ReviewProps) => {
   return (
     <div className="stack-wide">
       <ChoiceLinks patientId={patient.id} choice={choice} />
-      <Seen series={series} title={title} />
+      <SeriesView
+        series={series}
+        title={title}
+        names={namesFor(props)}
+        address={hrefWith(patient.id, choice, {})}
+      />
       <FindingsView findings={findingsOf(series, props.review.record, props.review.choices)} />
       <Decisions
         decisions={props.review.decisions}

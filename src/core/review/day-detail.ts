@@ -1,0 +1,93 @@
+/** What stands on one day of the picture, in words: everything its marks stand for, and by whose hand. */
+import type { Day } from '../day.ts';
+import { hasMissing, highestPain, type SessionPain } from './joint-answers.ts';
+import { measureTitles, type SessionLoad } from './load-of-session.ts';
+import { dayInWords, withUnit } from './plain-words.ts';
+import type { ReviewRow, ReviewSeries, ThresholdSpan } from './series.ts';
+
+/** Names the series does not hold. */
+export interface PictureNames {
+  /** Who signed a version of the exercise, by its number. */
+  readonly signers?: ReadonlyMap<number, string>;
+  /** What a clinician answered to a decision, by its id. */
+  readonly answers?: ReadonlyMap<string, string>;
+}
+
+export interface DayDetail {
+  readonly day: Day;
+  /** One line for the day. */
+  readonly text: string;
+  /** Each mark in full, one line each. */
+  readonly lines: readonly string[];
+  readonly decisionId: string | null;
+}
+
+const corrected = (amended: boolean): string => (amended ? ', corrected later' : '');
+
+const kinds = { full: '', 'bad-day': ' (easier session)', test: ' (a test)' } as const;
+
+const loadText = (load: SessionLoad, { measure, unit }: ReviewSeries): string => {
+  const name = measureTitles[measure].title.toLowerCase();
+  const figure = load.value === null ? 'not known' : withUnit(load.value, unit);
+  return `${name} ${figure}${kinds[load.kind]}${corrected(load.amended)}`;
+};
+
+const painText = (pain: SessionPain): string =>
+  `highest pain in the session ${highestPain(pain) ?? 'not given'}${hasMissing(pain) ? ', an answer missing' : ''}${corrected(pain.amended)}`;
+
+const shortText = (row: ReviewRow, series: ReviewSeries): string => {
+  const parts = [
+    ...row.loads.map((load) => loadText(load, series)),
+    ...row.pains.map(painText),
+    row.morning ? `morning pain ${row.morning.pain}${corrected(row.morning.amended)}` : '',
+    row.morning?.flare === true ? 'flare' : '',
+    row.decision ? `decision ${row.decision.decision}` : '',
+  ];
+  return `${dayInWords(row.day, series.today)}: ${parts.filter(Boolean).join('; ')}`;
+};
+
+const versionLine = ({ loads }: ReviewRow, { signers }: PictureNames): readonly string[] =>
+  loads.flatMap(({ version }) =>
+    version === null
+      ? []
+      : [
+          `Version ${version} of the prescription${signers?.has(version) ? `, signed by ${signers.get(version)}` : ''}.`,
+        ],
+  );
+
+const painLine = ({ pains }: ReviewRow): readonly string[] =>
+  pains.map(
+    ({ before, during, after, twoHours }) =>
+      `Pain before ${before}, during ${during}, after ${after}, two hours later ${twoHours}.`,
+  );
+
+const morningLine = ({ morning }: ReviewRow): readonly string[] =>
+  morning
+    ? [
+        `Morning: pain ${morning.pain}, stiffness ${morning.stiffnessMinutes} min, swelling ${morning.swelling}.`,
+      ]
+    : [];
+
+const thresholdLine = (day: Day, spans: readonly ThresholdSpan[], today: Day): readonly string[] => {
+  const span = spans.findLast((one) => one.from <= day && day <= one.to);
+  return span
+    ? [
+        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not frozen'}, personal ceiling ${span.painCeiling}, frozen by ${span.frozenBy} on ${dayInWords(span.frozenOn, today)}.`,
+      ]
+    : ['No usual values were frozen that day.'];
+};
+
+const unasked = (text: string): string => text.replaceAll('not-asked', 'not asked');
+
+export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: PictureNames): DayDetail => ({
+  day: row.day,
+  text: unasked(shortText(row, series)),
+  lines: [
+    ...painLine(row),
+    ...morningLine(row),
+    ...thresholdLine(row.day, series.thresholds, series.today),
+    ...versionLine(row, names),
+    ...(row.decision && names.answers?.has(row.decision.id) ? [names.answers.get(row.decision.id)!] : []),
+  ].map(unasked),
+  decisionId: row.decision?.id ?? null,
+});

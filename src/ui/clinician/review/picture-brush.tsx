@@ -1,0 +1,90 @@
+'use client';
+/** The whole time as a strip with two handles: native sliders, so that pointer, touch and keyboard all move them. */
+import { addDays, type Day, daysBetween } from '#core/day.ts';
+import type { Picture } from '#core/review/picture.ts';
+import { counted, dayInWords } from '#core/review/plain-words.ts';
+import { type Stretch, shortestStretch, stretchWithin } from '#core/review/zoom.ts';
+import { Button } from '#ui/shared/button.tsx';
+
+interface PictureBrushProps {
+  readonly picture: Picture;
+  readonly stretch: Stretch;
+  readonly onStretch: (stretch: Stretch) => void;
+  readonly address: string;
+}
+
+/** The steps of the load, small, over the whole time; 100 wide and 24 high. */
+const stripPath = (picture: Picture, x: (day: Day) => number): string =>
+  picture.stairs
+    .map((stair) =>
+      stair
+        .map(({ day, value }, place) => {
+          const y = 23 - ((value ?? 0) / picture.loadTop) * 22;
+          return place === 0 ? `M${x(day)} ${y}` : `H${x(day)}V${y}`;
+        })
+        .join(''),
+    )
+    .join('');
+
+const Strip = ({ picture, stretch }: Pick<PictureBrushProps, 'picture' | 'stretch'>) => {
+  const span = daysBetween(picture.since, picture.today);
+  const x = (day: Day) => (daysBetween(picture.since, day) / span) * 100;
+  return (
+    <svg className="brush-strip" viewBox="0 0 100 24" preserveAspectRatio="none" aria-hidden="true">
+      <rect
+        className="brush-chosen"
+        x={x(stretch.from)}
+        width={x(stretch.to) - x(stretch.from)}
+        y={0}
+        height={24}
+      />
+      <path className="brush-stair" d={stripPath(picture, x)} />
+      {picture.gates
+        .filter((gate) => gate.word === 'pause' || gate.word === 'ease-back')
+        .map((gate) => (
+          <line key={gate.id} className="brush-gate" x1={x(gate.day)} x2={x(gate.day)} y1={0} y2={24} />
+        ))}
+    </svg>
+  );
+};
+
+const ends = { from: 'First day shown', to: 'Last day shown' } as const;
+
+export const PictureBrush = ({ picture, stretch, onStretch, address }: PictureBrushProps) => {
+  const span = daysBetween(picture.since, picture.today);
+  if (span <= shortestStretch) return null;
+  const isWhole = stretch.from === picture.since && stretch.to === picture.today;
+  const words = `${dayInWords(stretch.from, picture.today)} to ${dayInWords(stretch.to, picture.today)}, ${counted(daysBetween(stretch.from, stretch.to), 'day')}`;
+  return (
+    <fieldset className="brush screen-only">
+      <legend>Look closer: {words}</legend>
+      <div className="brush-track">
+        <Strip picture={picture} stretch={stretch} />
+        {(['from', 'to'] as const).map((end) => (
+          <input
+            key={end}
+            type="range"
+            className="brush-handle"
+            aria-label={ends[end]}
+            aria-valuetext={dayInWords(stretch[end])}
+            min={0}
+            max={span}
+            value={daysBetween(picture.since, stretch[end])}
+            onChange={(event) => {
+              const day = addDays(picture.since, Number(event.target.value));
+              onStretch(stretchWithin(picture, { ...stretch, [end]: day }, end));
+            }}
+          />
+        ))}
+      </div>
+      {isWhole ? null : (
+        <div className="row">
+          <Button tone="quiet" onClick={() => onStretch({ from: picture.since, to: picture.today })}>
+            Show the whole time
+          </Button>
+          <a href={`${address}&from=${stretch.from}&to=${stretch.to}`}>Words and table of these days alone</a>
+        </div>
+      )}
+    </fieldset>
+  );
+};

@@ -1,0 +1,49 @@
+/** What each kind of mark in the picture stands for. */
+import { decisions } from '#core/engine/answers.ts';
+import type { Picture } from '#core/review/picture.ts';
+import { Mark } from '#ui/shared/mark.tsx';
+import { decisionStatus } from '../words.ts';
+
+export const PictureKey = ({ picture }: { readonly picture: Picture }) => (
+  <p className="pic-key">
+    <span>
+      <span className="key-mark key-stair" aria-hidden="true" /> {picture.title.toLowerCase()}
+      {picture.unit ? `, ${picture.unit}` : ''}
+    </span>
+    <span>
+      <span className="key-mark key-full" aria-hidden="true" /> session
+    </span>
+    <span>
+      <span className="key-mark key-easier" aria-hidden="true" /> easier session
+    </span>
+    <span>
+      <span className="key-mark key-morning" aria-hidden="true" /> morning pain
+    </span>
+    <span>
+      <span className="key-mark key-session" aria-hidden="true" /> highest pain in a session
+    </span>
+    {picture.pains.some((mark) => mark.flare) ? (
+      <span>
+        <span className="key-mark key-flare" aria-hidden="true" /> morning of a flare
+      </span>
+    ) : null}
+    <span>
+      <span aria-hidden="true">×</span> answer missing
+    </span>
+    <span>
+      <span aria-hidden="true">?</span> load not known
+    </span>
+    {picture.loads.some((mark) => mark.amended) || picture.pains.some((mark) => mark.amended) ? (
+      <span>
+        <span className="key-mark key-amended" aria-hidden="true" /> corrected later
+      </span>
+    ) : null}
+    {decisions
+      .filter((word) => picture.gates.some((gate) => gate.word === word))
+      .map((word) => (
+        <span key={word} className="key-gate">
+          <Mark shape={decisionStatus[word].shape} /> {decisionStatus[word].word.toLowerCase()}
+        </span>
+      ))}
+  </p>
+);

@@ -1,0 +1,64 @@
+'use client';
+/** The words of the mark or day in hand, and buttons that go from day to day without a pointer. */
+import type { Day } from '#core/day.ts';
+import type { DayDetail } from '#core/review/day-detail.ts';
+import { Button } from '#ui/shared/button.tsx';
+
+export interface Told {
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly decisionId: string | null;
+  readonly day: Day | null;
+}
+
+export const nothingTold: Told = {
+  title:
+    'Point at a day or tap it, go through the days with the buttons, or along the decisions with Tab and the arrow keys.',
+  lines: [],
+  decisionId: null,
+  day: null,
+};
+
+/** The nearest day with something on it before or after the one in hand; from none, the newest. */
+export const neighbourOf = (days: readonly DayDetail[], day: Day | null, by: 1 | -1): DayDetail | null => {
+  if (day === null) return days.at(-1) ?? null;
+  return (by === 1 ? days.find((one) => one.day > day) : days.findLast((one) => one.day < day)) ?? null;
+};
+
+interface PictureToldProps {
+  readonly told: Told;
+  readonly days: readonly DayDetail[];
+  readonly onDay: (detail: DayDetail) => void;
+}
+
+export const PictureTold = ({ told, days, onDay }: PictureToldProps) => {
+  const go = (by: 1 | -1) => {
+    const next = neighbourOf(days, told.day, by);
+    if (next) onDay(next);
+  };
+  return (
+    <div className="picture-told screen-only stack-close">
+      <div className="row">
+        <Button tone="quiet" onClick={() => go(-1)}>
+          Day before
+        </Button>
+        <Button tone="quiet" onClick={() => go(1)}>
+          Day after
+        </Button>
+      </div>
+      <div aria-live="polite" className="stack-close">
+        <p>
+          <strong>{told.title}</strong>{' '}
+          {told.decisionId ? <a href={`#decision-${told.decisionId}`}>Whole decision</a> : null}
+        </p>
+        {told.lines.length > 0 ? (
+          <ul>
+            {told.lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        ) : null}
+      </div>
+    </div>
+  );
+};
