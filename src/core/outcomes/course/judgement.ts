@@ -26,7 +26,11 @@ export interface OutcomeLine {
   /** Oldest first. */
   readonly readings: readonly Reading[];
   readonly norm: Judgement;
-  readonly change: Judgement & { readonly verdict: Verdict };
+  readonly change: Judgement & {
+    readonly verdict: Verdict;
+    /** The same of each part, where it has parts. */
+    readonly parts?: readonly string[];
+  };
 }
 
 export const nothingToCompare: OutcomeLine['change'] = {

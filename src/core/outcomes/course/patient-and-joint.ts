@@ -65,7 +65,8 @@ const activityChange = (first: Scores, last: Scores): OutcomeLine['change'] => {
   const { single, ...mean } = outcome.result;
   const each = names.map((name, place) => `${name}: ${changeWords(single[place]!, ' points')}`);
   return {
-    sentence: `Mean ${changeWords(mean, ' points')} ${each.join(' ')} The errors, 2 and 3 points at 90 %, are from memory.`,
+    sentence: `Mean ${changeWords(mean, ' points')} The errors, 2 points for the mean and 3 for one activity, at 90 %, are from memory.`,
+    parts: each,
     workings: [working],
     verdict: mean.direction,
   };

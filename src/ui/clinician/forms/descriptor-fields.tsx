@@ -9,6 +9,7 @@ import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { SelectField } from '#ui/shared/select-field.tsx';
 import { LongTextField, TextField } from '#ui/shared/text-field.tsx';
 import { labelOf, optionInWords } from './field-words.ts';
+import { NumberHint } from './number-hint.tsx';
 import { linesOf, noneOfThese, notAnswered, type Typed } from './typed.ts';
 
 export interface FieldsProps {
@@ -29,12 +30,6 @@ export interface FieldsProps {
 interface OneProps extends FieldsProps {
   readonly field: Field;
 }
-
-const boundsOf = ({ min, max, exclusiveMin, also }: NumberDescriptor): string => {
-  const low = min === undefined ? '' : exclusiveMin ? `over ${min}` : `${min}`;
-  const range = max === undefined ? (low ? `From ${low}` : '') : low ? `${low} to ${max}` : `Up to ${max}`;
-  return [range, also?.length ? `or: ${also.join(', ')}` : ''].filter(Boolean).join(', ');
-};
 
 const days = new Set(['day', 'birthDay', 'until']);
 
@@ -57,7 +52,7 @@ const NumberOf = (props: OneProps & { readonly field: NumberDescriptor }) => {
   return (
     <NumberField
       {...words}
-      hint={hint ?? boundsOf(props.field)}
+      hint={<NumberHint field={props.field} typed={props.typed[at] ?? ''} hint={hint} />}
       unit={unitWords(props.field.unit) || undefined}
       isWhole={props.field.kind === 'integer'}
       value={props.typed[at] ?? ''}

@@ -6,6 +6,7 @@ import type { Field, ListField, RecordField } from '#core/describe.ts';
 import type { Problem } from '#ui/shared/error-summary.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 import { labelOf } from './field-words.ts';
+import { readWithUnit } from './typed-units.ts';
 
 /** Path of a field, such as "home.observedSessions", to the text in it. Several ticked boxes stand one a line. */
 export type Typed = Readonly<Record<string, string>>;
@@ -38,7 +39,9 @@ const empty = (field: Field, path: string): Found => {
 
 const numberAt = (field: Field, path: string, text: string): Found => {
   if (field.also?.includes(text)) return found(text);
-  const value = readNumber(text);
+  const bare = readNumber(text);
+  const unit = field.kind === 'number' ? field.unit : '';
+  const value = Number.isNaN(bare) ? readWithUnit(text, unit) : bare;
   return Number.isNaN(value)
     ? wrong(path, `Type a number for “${labelOf(field)}”, such as ${field.kind === 'integer' ? '7' : '7.5'}.`)
     : found(value);

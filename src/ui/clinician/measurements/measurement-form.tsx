@@ -4,15 +4,40 @@ import { useRouter } from 'next/navigation';
 import { exercises } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { MeasurementForm as Descriptor } from '#core/model/measurement-fields.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import type { Recorded } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
+import { subjectOf } from './measurement-words.ts';
 
 const exerciseChoices = exercises.map(({ id, title }) => ({ value: id, label: title }));
+
+const takenTwice = 'At least a minute after the first. The lower of the two is used.';
+
+/** Beside each number what it was last time, with its day; the bounds stand after it. */
+const hintsOf = (form: Descriptor, previous: Recorded | null, day: Day): Readonly<Record<string, string>> => {
+  const known = previous as unknown as Readonly<Record<string, unknown>> | null;
+  const last = form.fields.flatMap((field) => {
+    const value = known?.[field.name];
+    if (typeof value !== 'number' || (field.kind !== 'number' && field.kind !== 'integer')) return [];
+    const subject = previous ? subjectOf(previous) : '';
+    const of = subject ? `, ${subject}` : '';
+    return [
+      [field.name, `Last ${value} on ${dayInWords(previous!.day, day)}${of}. ${field.min} to ${field.max}`],
+    ];
+  });
+  const hints = Object.fromEntries(last) as Record<string, string>;
+  if (form.kind === 'limb-occlusion-pressure')
+    hints.secondMmhg = [takenTwice, hints.secondMmhg].filter(Boolean).join(' ');
+  return hints;
+};
 
 export const MeasurementForm = (props: {
   readonly patientId: string;
   readonly form: Descriptor;
   readonly day: Day;
+  /** The newest of this kind; its values stand beside the fields. */
+  readonly previous: Recorded | null;
 }) => {
   const router = useRouter();
   const { form, patientId } = props;
@@ -26,11 +51,7 @@ export const MeasurementForm = (props: {
       label={`Record ${form.title.toLowerCase()}`}
       taken="Recorded."
       choices={{ exerciseId: exerciseChoices }}
-      hints={
-        form.kind === 'limb-occlusion-pressure'
-          ? { secondMmhg: 'At least a minute after the first. The lower of the two is used.' }
-          : undefined
-      }
+      hints={hintsOf(form, props.previous, props.day)}
       send={async (measurement, confirmed) => {
         await client.staff.measurements.record.mutate({ patientId, measurement, confirmed });
         router.refresh();

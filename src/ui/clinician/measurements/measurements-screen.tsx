@@ -1,5 +1,5 @@
 /** Measurements: each kind with its newest values beside a small form, then everything as a list. */
-import type { Day } from '#core/day.ts';
+import { type Day, daysBetween } from '#core/day.ts';
 import type { MeasurementForm as Descriptor } from '#core/model/measurement-fields.ts';
 import type { EffusionRecord } from '#core/model/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
@@ -17,6 +17,8 @@ export interface MeasurementsProps {
   readonly rows: readonly Recorded[];
   readonly effusions: readonly EffusionRecord[];
   readonly day: Day;
+  /** Days a measured occlusion pressure may be used. */
+  readonly pressureValidDays: number;
   /** The kind whose form stands open. */
   readonly open: string | null;
 }
@@ -28,10 +30,19 @@ const Before = ({ lines }: { readonly lines: readonly string[] }) =>
     <span className="before">{lines.join(' · ')}</span>
   );
 
-const newestLines = (rows: readonly Recorded[], kind: string, day: Day): readonly string[] =>
+/** Only a limb occlusion pressure has an age past which nothing may rest on it. */
+export const isOld = (row: Pick<Recorded, 'kind' | 'day'>, day: Day, validDays: number): boolean =>
+  row.kind === 'limb-occlusion-pressure' && daysBetween(row.day, day) > validDays;
+
+const newestLines = (
+  rows: readonly Recorded[],
+  kind: string,
+  day: Day,
+  validDays: number,
+): readonly string[] =>
   newestBySubject(rows.filter((row) => row.kind === kind)).map((row) => {
     const subject = subjectOf(row);
-    return `${subject ? `${subject}: ` : ''}${measurementInWords(row)} (${dayInWords(row.day, day)})`;
+    return `${subject ? `${subject}: ` : ''}${measurementInWords(row)} (${dayInWords(row.day, day)}${isOld(row, day, validDays) ? ', out of date: measure again' : ''})`;
   });
 
 const effusionLines = (rows: readonly EffusionRecord[], day: Day): readonly string[] =>
@@ -55,11 +66,17 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
           isOpen={props.open === form.kind}
           summary={
             <span className="measure-summary">
-              <span>{form.title}</span> <Before lines={newestLines(props.rows, form.kind, props.day)} />
+              <span>{form.title}</span>{' '}
+              <Before lines={newestLines(props.rows, form.kind, props.day, props.pressureValidDays)} />
             </span>
           }
         >
-          <MeasurementForm patientId={props.patientId} form={form} day={props.day} />
+          <MeasurementForm
+            patientId={props.patientId}
+            form={form}
+            day={props.day}
+            previous={props.rows.findLast((row) => row.kind === form.kind) ?? null}
+          />
         </Disclosure>
       ))}
       <Disclosure

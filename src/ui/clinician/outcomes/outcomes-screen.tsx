@@ -90,6 +90,13 @@ const Line = ({
       </p>
       <p>{line.norm.sentence}</p>
       <p>Change: {line.change.sentence}</p>
+      {line.change.parts ? (
+        <ul>
+          {line.change.parts.map((part) => (
+            <li key={part}>{part}</li>
+          ))}
+        </ul>
+      ) : null}
       <div className="row screen-only">
         <a href={`/patients/${patientId}/measurements?kind=${line.kind}`}>
           Measure again<span className="only-heard">: {line.title}</span>
@@ -116,7 +123,13 @@ const Readings = ({ lines, day }: { readonly lines: readonly OutcomeLine[]; read
     rows={lines.flatMap((line) =>
       line.readings.map((reading, place) => ({
         key: `${line.key} ${place}`,
-        cells: [line.title, dayInWords(reading.day, day), reading.text],
+        cells: [
+          line.title,
+          <span key="day" className="one-line">
+            {dayInWords(reading.day, day)}
+          </span>,
+          reading.text,
+        ],
       })),
     )}
   />

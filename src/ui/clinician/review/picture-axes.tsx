@@ -31,6 +31,9 @@ export const PainAxis = ({ scale, area }: Drawn) => (
   </g>
 );
 
+/** The last label ends at the edge; one that would run into it is left out. */
+const roomBeforeLast = 72;
+
 export const DayAxis = ({ picture, scale, area }: Drawn) => (
   <g>
     <Level className="pic-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
@@ -40,13 +43,15 @@ export const DayAxis = ({ picture, scale, area }: Drawn) => (
       return (
         <g key={tick.day}>
           <line className="pic-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
-          <text
-            className={isLast ? 'pic-last' : 'pic-middle'}
-            x={isLast ? area.x + area.width : x}
-            y={scale.loadFoot + 19}
-          >
-            {tick.label}
-          </text>
+          {isLast || area.x + area.width - x > roomBeforeLast ? (
+            <text
+              className={isLast ? 'pic-last' : 'pic-middle'}
+              x={isLast ? area.x + area.width : x}
+              y={scale.loadFoot + 19}
+            >
+              {tick.label}
+            </text>
+          ) : null}
         </g>
       );
     })}

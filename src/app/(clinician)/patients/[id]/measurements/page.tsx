@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { withDefaults } from '#core/prescribing/ground.ts';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { MeasurementsScreen } from '#ui/clinician/measurements/measurements-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
@@ -15,7 +16,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
   const { person, staff, patient, day } = await recordPage(params);
   const patientId = patient.id;
   const { kind } = await searchParams;
-  const { record } = await staff.review.get({ patientId, days: 14 });
+  const { record, choices } = await staff.review.get({ patientId, days: 14 });
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/measurements">
@@ -25,6 +26,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
           rows={await staff.measurements.list({ patientId })}
           effusions={record.effusions}
           day={day}
+          pressureValidDays={withDefaults(choices)['occlusion-pressure-valid-days']!}
           open={typeof kind === 'string' ? kind : null}
         />
       </RecordFrame>

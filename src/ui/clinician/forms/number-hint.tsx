@@ -1,0 +1,31 @@
+/** Beside a number: its bounds or a hint of its own, and what a figure with another unit was read as. */
+import type { ReactNode } from 'react';
+import { unitWords } from '#api/inputs/unit-words.ts';
+import type { NumberField } from '#core/describe.ts';
+import { readAs } from './typed-units.ts';
+
+const boundsOf = ({ min, max, exclusiveMin, also }: NumberField): string => {
+  const low = min === undefined ? '' : exclusiveMin ? `over ${min}` : `${min}`;
+  const range = max === undefined ? (low ? `From ${low}` : '') : low ? `${low} to ${max}` : `Up to ${max}`;
+  return [range, also?.length ? `or: ${also.join(', ')}` : ''].filter(Boolean).join(', ');
+};
+
+export const NumberHint = (props: {
+  readonly field: NumberField;
+  readonly typed: string;
+  readonly hint: ReactNode;
+}) => {
+  const { field } = props;
+  const read = readAs(props.typed, field.unit);
+  return (
+    <>
+      {props.hint ?? boundsOf(field)}
+      {read === null ? null : (
+        <span role="status">
+          {' '}
+          Read as {Math.round(read * 10) / 10} {unitWords(field.unit)}.
+        </span>
+      )}
+    </>
+  );
+};
