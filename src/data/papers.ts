@@ -56,20 +56,32 @@ const heldBy = (last: Prescription, standing: readonly Standing[]): PaperLine['h
   return touching.some((one) => one.today === 'bad-day') ? 'easier-only' : null;
 };
 
+/**
+ * The dose followed when the stretch began, or else the first one signed in it. A line that had ended
+ * with an earlier stretch and was taken up again begins with what was signed anew.
+ */
+const firstOf = (line: readonly Prescription[], from: Day, zone: string): Prescription => {
+  const signedOn = (row: Prescription) => dayAt(row.signedAt!, zone);
+  const wentOn = (row: Prescription) => row.endedAt === null || dayAt(row.endedAt, zone) > from;
+  return (
+    line.findLast((row) => signedOn(row) <= from && wentOn(row)) ??
+    line.find((row) => signedOn(row) >= from) ??
+    line[0]!
+  );
+};
+
 /** Lines signed before the end was written down and not ended before the stretch began. */
 const linesOf = (
   versions: readonly Prescription[],
   standing: readonly Standing[],
   { from, endedAt, zone }: Stretch,
 ): readonly PaperLine[] => {
-  const signed = versions.filter((row) => row.signedAt !== null && row.signedAt <= endedAt);
+  const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
   return [...new Set(signed.map((row) => row.lineId))].flatMap((lineId) => {
     const line = signed.filter((row) => row.lineId === lineId).sort((a, b) => a.version - b.version);
     const last = line.at(-1)!;
     if (last.endedAt !== null && dayAt(last.endedAt, zone) < from) return [];
-    // The dose followed when the stretch began, or else the first one signed in it.
-    const first = line.findLast((row) => dayAt(row.signedAt!, zone) <= from) ?? line[0]!;
-    const lastVersion = versionOf(last, zone);
+    const [first, lastVersion] = [firstOf(line, from, zone), versionOf(last, zone)];
     return [
       {
         lineId,

@@ -1,6 +1,7 @@
 /** The papers at the end of care, from the record through the procedures. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { type CareSetting, careSetting, change, inCare } from './setting.ts';
+import { allNo } from '#tests/support/working-patient.ts';
+import { type CareSetting, careSetting, change, episode, inCare, kneeWish } from './setting.ts';
 
 describe('the papers at the end of care', () => {
   let at: CareSetting;
@@ -44,5 +45,33 @@ describe('the papers at the end of care', () => {
       .staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
     const facts = await at.clinician(30).staff.papers.get({ patientId, episodeId });
     expect(facts?.lines).toMatchObject([{ atEnd: false, last: { endedOn: '2026-03-07' } }]);
+  });
+
+  it('of a second stretch begin with what was signed anew on a line taken up again, and leave those of the first as they were', async () => {
+    const { patientId } = at;
+    const firstId = await inCare(at);
+    const discharged = (episodeId: string, on: string) => change(episodeId, 'discharged', on);
+    await at.clinician(10).staff.episodes.change({ patientId, change: discharged(firstId, '2026-03-12') });
+    const before = await at.clinician(11).staff.papers.get({ patientId, episodeId: firstId });
+    const { staff } = at.clinician(20);
+    const secondId = await staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
+    await staff.episodes.change({ patientId, change: change(secondId, 'active', '2026-03-22') });
+    await staff.screening.record({ patientId, screening: allNo() });
+    const { lineId } = at.line;
+    const prescriptionId = await staff.prescriptions.keep({
+      patientId,
+      wish: { ...kneeWish, percent: 30 },
+      lineId,
+    });
+    await at.clinician(21).staff.prescriptions.sign({ patientId, prescriptionId });
+    await at.clinician(30).staff.episodes.change({ patientId, change: discharged(secondId, '2026-04-01') });
+    const later = at.clinician(31).staff.papers;
+    const second = await later.get({ patientId, episodeId: secondId });
+    expect(second?.lines.map((line) => [line.first.signedOn, line.last.signedOn, line.atEnd])).toEqual([
+      ['2026-03-23', '2026-03-23', true],
+    ]);
+    const first = await later.get({ patientId, episodeId: firstId });
+    expect(first?.lines).toEqual(before?.lines);
+    expect(first?.lines[0]?.last.signedOn).toBe('2026-03-02');
   });
 });
