@@ -4,7 +4,8 @@ import type { Joint } from '../joints.ts';
 import type { Method } from '../methods.ts';
 import type { Dose } from '../model/dose.ts';
 import type { Limit } from '../model/record.ts';
-import { jointInWords, listed } from '../review/plain-words.ts';
+import { dayInWords, jointInWords, listed } from '../review/plain-words.ts';
+import type { PaperFacts } from './paper-facts.ts';
 
 export interface PaperPart {
   readonly title: string;
@@ -14,6 +15,10 @@ export interface PaperPart {
 }
 
 export interface Paper {
+  /** Who writes, line by line. */
+  readonly from: readonly string[];
+  /** Of whom it speaks. */
+  readonly about: string;
   readonly title: string;
   readonly parts: readonly PaperPart[];
 }
@@ -51,6 +56,12 @@ export const limitWords: Readonly<Record<Limit['kind'], string>> = {
   'no-impact': 'no impact',
   none: 'no limit',
 };
+
+/** Who writes, and of whom: the head of both papers. */
+export const headOf = ({ clinic, patient }: PaperFacts): Pick<Paper, 'from' | 'about'> => ({
+  from: [clinic.name, `Telephone ${clinic.phone}`],
+  about: `${patient.name}, born ${dayInWords(patient.birthDay)}`,
+});
 
 /** All of them: on paper nothing is cut short. */
 export const all = (parts: readonly string[]): string => listed(parts, Number.POSITIVE_INFINITY);

@@ -11,6 +11,7 @@ import {
   type DoseWords,
   decisionWords,
   endWords,
+  headOf,
   jointsInWords,
   limitWords,
   methodWords,
@@ -19,10 +20,9 @@ import {
   sentence,
 } from './paper-words.ts';
 
-const personPart = ({ patient, episode, from, end }: PaperFacts): PaperPart => ({
-  title: 'Person and period',
+const personPart = ({ episode, from, end }: PaperFacts): PaperPart => ({
+  title: 'Care and period',
   lines: [
-    `${patient.name}, born ${dayInWords(patient.birthDay)}.`,
     `Diagnoses: ${sentence(episode.diagnoses.join('; '))}`,
     `Joints affected: ${jointsInWords(episode.joints)}. Asked about daily: ${jointsInWords(episode.followedJoints)}.`,
     episode.goals.length > 0
@@ -70,7 +70,9 @@ const logPart = ({ log }: PaperFacts): PaperPart => {
       `${[`${counted(log.sessions, 'session')} logged`, ...kinds].join(', ')}.`,
       log.plannedDays === null
         ? 'No programme named days, so missing sessions cannot be counted.'
-        : `${counted(log.plannedDays, 'planned day')}; on ${log.plannedDaysWithout} of them no session was logged.`,
+        : log.plannedDays === 0
+          ? 'No day of this period was planned for a session.'
+          : `${counted(log.plannedDays, 'planned day')}; on ${log.plannedDaysWithout} of them no session was logged.`,
       `Mornings logged on ${counted(log.mornings, 'day')}; missing on ${log.daysWithoutMorning} of ${counted(log.careDays, 'day')} of care.`,
       'Days of an agreed break count as neither. Sessions and mornings are the person’s, whichever stretch of care they belong to.',
       'What was not logged is not known; it is not counted as zero.',
@@ -145,6 +147,7 @@ const cautionPart = ({ lines }: PaperFacts): PaperPart => {
 };
 
 export const letterOf = (facts: PaperFacts, today: Day, words: DoseWords): Paper => ({
+  ...headOf(facts),
   title: 'Letter at the end of care',
   parts: [
     personPart(facts),

@@ -12,7 +12,7 @@ import type { Dose } from '../model/dose.ts';
 import type { Baseline } from '../model/record.ts';
 import { dayInWords, figure, jointInWords } from '../review/plain-words.ts';
 import type { PaperFacts, PaperLine } from './paper-facts.ts';
-import { type Paper, type PaperPart, sentence } from './paper-words.ts';
+import { headOf, type Paper, type PaperPart, sentence } from './paper-words.ts';
 
 export interface PatientWords {
   readonly title: (dose: Dose) => string;
@@ -127,6 +127,7 @@ const watchPart = ({ clinic, end, careGoesOn }: PaperFacts): PaperPart => ({
 });
 
 export const selfManagementOf = (facts: PaperFacts, words: PatientWords): Paper => ({
+  ...headOf(facts),
   title: 'What to do on your own',
   parts: [
     ...exerciseParts(facts, words),

@@ -49,10 +49,11 @@ export const CareSettingsScreen = ({ deputy, clinicians, wordings }: CareSetting
               shape={wording.isProposal ? 'unknown' : 'done'}
               tone={wording.isProposal ? 'care' : 'accent'}
             >
-              {wording.isProposal
-                ? 'Proposed words; nobody of your clinic has written or approved them'
-                : `Your clinic’s words, version ${wording.version}`}
-            </StatusTag>
+              {wording.isProposal ? 'Proposed words' : `Your clinic’s words, version ${wording.version}`}
+            </StatusTag>{' '}
+            {wording.isProposal ? (
+              <span className="soft">Nobody of your clinic has written or approved them.</span>
+            ) : null}
           </p>
           <p>{wording.text}</p>
           <Disclosure summary={`Write new words: ${wording.title}`}>

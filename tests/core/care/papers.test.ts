@@ -1,9 +1,8 @@
 /** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
 import { describe, expect, it } from 'vitest';
-import { countLog, type PaperFacts, type PaperLine } from '#core/care/paper-facts.ts';
+import type { PaperFacts, PaperLine } from '#core/care/paper-facts.ts';
 import { adviceOf } from '#core/care/paper-words.ts';
 import { letterOf } from '#core/care/papers.ts';
-import { questionsWait } from '#core/care/pre-visit.ts';
 import { selfManagementOf } from '#core/care/self-management.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
@@ -86,6 +85,12 @@ const sheet = (over: Partial<PaperFacts> = {}) =>
   textOf(selfManagementOf({ ...facts, ...over }, patientWords));
 
 describe('the letter', () => {
+  it('is headed by the clinic and the person, as the sheet is', () => {
+    const head = { from: ['Clinic a', 'Telephone 210 000 000'], about: 'Test Person, born 1 Jun 1958' };
+    expect(letterOf(facts, '2026-05-02', clinicWords)).toMatchObject(head);
+    expect(selfManagementOf(facts, patientWords)).toMatchObject(head);
+  });
+
   it('gives the period, the goal in the patient’s words, who signed and who closed', () => {
     const text = letter();
     for (const part of [
@@ -115,6 +120,9 @@ describe('the letter', () => {
     const text = letter();
     expect(text).toContain('14 sessions logged, 3 of them the easier session.');
     expect(text).toContain('24 planned days; on 10 of them no session was logged.');
+    expect(letter({ log: { ...facts.log, plannedDays: 0, plannedDaysWithout: 0 } })).toContain(
+      'No day of this period was planned for a session.',
+    );
     expect(text).toContain('Mornings logged on 41 days; missing on 19 of 60 days of care.');
     expect(letter({ log: { ...facts.log, plannedDays: null } })).toContain(
       'No programme named days, so missing sessions cannot be counted.',
@@ -236,63 +244,4 @@ describe('the sheet for the patient', () => {
 
 it('neither paper promises anything', () => {
   expect(`${letter()}\n${sheet()}`).not.toMatch(/\bsafe|\bimproved|\bcured|\beffective\b|\bguarantee/i);
-});
-
-describe('counting what was sent', () => {
-  const log = (over = {}) =>
-    countLog({
-      sessions: [
-        { day: '2026-03-02', kind: 'full' },
-        { day: '2026-03-02', kind: 'bad-day' },
-        { day: '2026-03-06', kind: 'full' },
-      ],
-      mornings: [{ day: '2026-03-01' }, { day: '2026-03-03' }],
-      planned: [{ day: '2026-03-02' }, { day: '2026-03-04' }, { day: '2026-03-05' }],
-      off: new Set(['2026-03-04']),
-      from: '2026-03-02',
-      to: '2026-03-05',
-      ...over,
-    });
-
-  it('keeps to the stretch, first and last day included, and leaves days of a break out', () => {
-    expect(log()).toEqual({
-      careDays: 3,
-      sessions: 2,
-      easierSessions: 1,
-      testSessions: 0,
-      plannedDays: 2,
-      plannedDaysWithout: 1,
-      mornings: 1,
-      daysWithoutMorning: 2,
-    });
-  });
-
-  it('counts no missing session where no programme was written', () => {
-    expect(log({ planned: null }).plannedDays).toBeNull();
-  });
-});
-
-describe('whether questions wait before a visit', () => {
-  const base = { sent: null, returnedOn: null, validDays: 90, today: '2026-06-01' };
-  const on = (day: string) => ({ day, recordedAt: 100 });
-
-  it('they do where nothing was screened, until answers were sent', () => {
-    expect(questionsWait({ ...base, screening: null })).toBe(true);
-    expect(questionsWait({ ...base, screening: null, sent: { recordedAt: 1 } })).toBe(false);
-  });
-
-  it.each([
-    ['2026-03-04', false],
-    ['2026-03-03', false],
-    ['2026-03-02', true],
-  ] as const)('a screening of %s under 90 days: %s', (day, waits) => {
-    expect(questionsWait({ ...base, screening: on(day) })).toBe(waits);
-  });
-
-  it('they do after a return, and not while sent answers wait for a clinician', () => {
-    const back = { ...base, screening: on('2026-05-20'), returnedOn: '2026-05-21' };
-    expect(questionsWait(back)).toBe(true);
-    expect(questionsWait({ ...back, sent: { recordedAt: 101 } })).toBe(false);
-    expect(questionsWait({ ...back, returnedOn: '2026-05-20' })).toBe(false);
-  });
 });

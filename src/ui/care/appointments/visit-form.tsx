@@ -2,15 +2,24 @@
 /** Place, call-back number and who is present; at a distance the first two are needed. */
 import { useRouter } from 'next/navigation';
 import { visitFields } from '#core/care/visit-fields.ts';
+import type { Field } from '#core/describe.ts';
 import { client } from '#ui/clinician/client.ts';
 import { FormFrame } from '#ui/clinician/forms/form-frame.tsx';
+import { linesOf } from '#ui/clinician/forms/typed.ts';
+
+/** Those present are typed a line each; nobody else may be there. */
+const fields: readonly Field[] = visitFields.map((field) =>
+  field.name === 'present'
+    ? { name: 'present', kind: 'text', maxLength: 700, optional: true, about: field.about }
+    : field,
+);
 
 export const VisitForm = ({ patientId }: { readonly patientId: string }) => {
   const router = useRouter();
   return (
     <FormFrame
       prefix="visit-"
-      fields={visitFields}
+      fields={fields}
       label="Begin"
       taken="Begun."
       clearsTo={{}}
@@ -19,8 +28,9 @@ export const VisitForm = ({ patientId }: { readonly patientId: string }) => {
         callBackPhone: 'By video or telephone: needed.',
         present: 'One a line: a carer, an interpreter, a nurse.',
       }}
-      send={async (visit) => {
-        await client.staff.visits.begin.mutate({ patientId, visit: { present: [], ...visit } });
+      send={async ({ present, ...visit }) => {
+        const named = linesOf(typeof present === 'string' ? present : '');
+        await client.staff.visits.begin.mutate({ patientId, visit: { ...visit, present: named } });
         router.refresh();
       }}
     />

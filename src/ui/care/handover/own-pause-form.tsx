@@ -43,7 +43,7 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
       onSubmit={(event) => void onSubmit(event)}
     >
       <ErrorSummary problems={submit.problems} />
-      <div className="fields row-end">
+      <div className="fields">
         <SelectField
           name={`${prefix}owner`}
           label="Who looks after it"
@@ -61,10 +61,10 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
           onChange={(event) => setUntil(event.target.value)}
           className="input input-day"
         />
-        <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
-          Look after it
-        </Button>
       </div>
+      <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
+        Look after it
+      </Button>
     </form>
   );
 };

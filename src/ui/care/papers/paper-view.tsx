@@ -38,7 +38,13 @@ export const PaperView = ({ paper, patientId }: PaperViewProps) => (
       <p>There is nothing to write yet: this paper is put together when a stretch of care has been closed.</p>
     ) : (
       <>
+        <p className="paper-from print-only">
+          {paper.from.map((line) => (
+            <span key={line}>{line}</span>
+          ))}
+        </p>
         <h2>{paper.title}</h2>
+        <p className="print-only">{paper.about}</p>
         <ReadFirst advice={adviceOf(paper)} />
         {paper.parts.map((part) => (
           <Part key={part.title} {...part} />

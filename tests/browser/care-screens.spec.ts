@@ -1,0 +1,103 @@
+/** The care around a dose: every screen of it, and the papers at its end on the screen and in print. */
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { desk, expectAccessible, phone, signedIn, watched } from './support.ts';
+
+const patientId = 'kidney-lock';
+const record = `/patients/${patientId}`;
+
+/** One procedure, as the pages call it. */
+const call = async (context: BrowserContext, baseURL: string, path: string, input: object) => {
+  const answer = await context.request.post(`/api/trpc/${path}`, {
+    data: input,
+    headers: { origin: baseURL },
+  });
+  expect([path, answer.status()]).toEqual([path, 200]);
+  return ((await answer.json()) as { result: { data: unknown } }).result.data;
+};
+
+/** A stretch of care that was opened, and closed today. */
+const closedStretch = async (context: BrowserContext, baseURL: string): Promise<string> => {
+  const on = '2026-04-20';
+  const episode = {
+    diagnoses: ['Hip osteoarthritis, right'],
+    joints: ['right-hip'],
+    followedJoints: ['right-hip'],
+    goals: ['Walk to the harbour and back without the stick'],
+    referrer: 'Dr Ollerenshaw',
+    contacts: [{ role: 'Daughter', name: 'Petra', phone: null }],
+  };
+  const opened = { patientId, episode, reason: 'Referral read.' };
+  const episodeId = String(await call(context, baseURL, 'staff.episodes.open', opened));
+  for (const to of ['active', 'discharged']) {
+    const change = { episodeId, to, on, reason: 'Agreed at the visit.', breakKind: null, expectedBack: null };
+    await call(context, baseURL, 'staff.episodes.change', { patientId, change });
+  }
+  return episodeId;
+};
+
+const looks = [
+  { scheme: 'light', size: desk },
+  { scheme: 'dark', size: phone },
+] as const;
+
+const lookAt = async (page: Page, address: string) => {
+  await page.goto(address);
+  await expect(page.locator('h1')).toHaveCount(1);
+  for (const { scheme, size } of looks) {
+    await page.emulateMedia({ colorScheme: scheme });
+    await page.setViewportSize(size);
+    await expectAccessible(page, `${address} ${scheme} ${size.width}`);
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect([address, size.width, overflow]).toEqual([address, size.width, 0]);
+  }
+};
+
+const screens = ['', '/course', '/first-visit', '/before-visit', '/appointments'].map(
+  (path) => `${record}/care${path}`,
+);
+
+test('every screen of the care around a dose has no accessibility violation and nothing wider than the window', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ baseURL });
+  await signedIn(context, baseURL!, 'clinician');
+  const page = await context.newPage();
+  const troubles = watched(page);
+  for (const screen of [...screens, '/patients/red-flag/handover']) await lookAt(page, screen);
+  await signedIn(context, baseURL!, 'admin');
+  await lookAt(page, '/administration/care');
+  expect(troubles).toEqual([]);
+  await context.close();
+});
+
+test('the papers at the end of care: advice is read before it is printed, and print holds the paper alone', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ viewport: desk, baseURL });
+  await signedIn(context, baseURL!, 'clinician');
+  const asked = `?episode=${await closedStretch(context, baseURL!)}`;
+  const page = await context.newPage();
+  const troubles = watched(page);
+  for (const paper of ['letter', 'self-management']) await lookAt(page, `${record}/${paper}${asked}`);
+  // The sheet is what stands on the page now.
+  const print = page.getByRole('button', { name: 'Print' });
+  await expect(print).toHaveAttribute('aria-disabled', 'true');
+  await page.getByLabel('I have read this advice, and it fits this patient').check();
+  await expect(print).not.toHaveAttribute('aria-disabled');
+  await page.emulateMedia({ media: 'print', colorScheme: 'light' });
+  await expect(page.getByRole('heading', { name: 'What to do on your own' })).toBeVisible();
+  await expect(page.getByText('Advice of the clinic').first()).toBeVisible();
+  await expect(page.getByText('Read and signed by the clinician')).toBeVisible();
+  for (const hidden of [
+    print,
+    page.getByRole('navigation').first(),
+    page.getByText('I have read this advice'),
+  ])
+    await expect(hidden).toBeHidden();
+  expect(troubles).toEqual([]);
+  await context.close();
+});
