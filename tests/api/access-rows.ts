@@ -158,6 +158,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'staff.team.open': ofName,
   'staff.team.openings': ofClinic,
   'staff.team.set': ofRecord,
+  'staff.team.setSite': ofRecord,
   'staff.templates.list': ofClinic,
   'staff.visits.begin': ofRecord,
   'staff.visits.checkHome': ofRecord,

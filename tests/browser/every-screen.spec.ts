@@ -14,6 +14,7 @@ const clinicianScreens = [
   '/patients/flare-then-hold/programme',
   '/patients/flare-then-hold/prescriptions',
   '/patients/flare-then-hold/review',
+  '/patients/steady-progress/outcomes',
   '/patients/occlusion-cleared/prescribe?method=occlusion',
   '/patients/red-flag/review',
   '/patients/flare-then-hold/access',
@@ -25,7 +26,7 @@ const clinicianScreens = [
   '/rules',
 ];
 const administratorScreens = ['/administration', '/administration/choices', '/account'];
-const patientScreens = ['/who-opened', '/account', '/today', '/how-it-went'];
+const patientScreens = ['/who-opened', '/account', '/today', '/how-it-went', '/write'];
 
 const visits = [
   { who: 'clinician', screens: clinicianScreens },

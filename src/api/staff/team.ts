@@ -1,6 +1,8 @@
 /** The care team of a patient, and opening a record from outside it. */
 import { z } from 'zod';
 import { openingsForMe, openingsOf, openWithReason, setTeamMember, teamOf } from '#data/care-team.ts';
+import { setSite, siteOf } from '#data/patient-sites.ts';
+import { sitesOf } from '#data/sites.ts';
 import { colleaguesOf } from '#data/staff.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, nameProcedure, recordProcedure, router } from '../trpc.ts';
@@ -10,7 +12,16 @@ export const teamRouter = router({
     members: await teamOf(ctx.access, ctx.patient.id),
     colleagues: await colleaguesOf(ctx.access),
     openings: await openingsOf(ctx.access, ctx.patient.id),
+    siteId: await siteOf(ctx.access, ctx.patient.id),
+    sites: (await sitesOf(ctx.access)).filter((site) => site.closedAt === null),
   })),
+
+  setSite: recordProcedure
+    .input(z.object({ siteId: z.string().max(64) }))
+    .mutation(async ({ ctx, input }) => {
+      const isKnown = await setSite(ctx.access, ctx.patient.id, input.siteId);
+      if (!isKnown) throw new Problem('not-found', 'There is no such site in your clinic.');
+    }),
 
   set: recordProcedure
     .input(z.object({ userId: z.string().min(1).max(64), belongs: z.boolean() }))

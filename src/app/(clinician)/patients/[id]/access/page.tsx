@@ -4,6 +4,7 @@ import { AccessScreen } from '#ui/account/access-screen.tsx';
 import { HandOnSection } from '#ui/account/hand-on-section.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { fullName, RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { SiteForm } from '#ui/clinician/record/site-form.tsx';
 import { momentInWords } from '#ui/clinician/when.ts';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import '../../../../../ui/account/account.css';
@@ -13,6 +14,7 @@ export const metadata: Metadata = { title: 'Phone and care team' };
 const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
+  const team = await staff.team.get({ patientId });
   const when = (instant: number) => momentInWords(instant, clock);
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -23,10 +25,11 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
             patientName={fullName(patient)}
             origin={runtime().settings.PUBLIC_ORIGIN}
             zone={clock.zone}
-            team={await staff.team.get({ patientId })}
+            team={team}
             phones={await staff.phones.list({ patientId })}
             when={when}
           />
+          <SiteForm patientId={patientId} sites={team.sites} siteId={team.siteId} />
           <HandOnSection {...{ patientId, day, when }} {...(await staff.recordFile.list({ patientId }))} />
         </div>
       </RecordFrame>

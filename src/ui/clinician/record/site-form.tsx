@@ -1,0 +1,36 @@
+'use client';
+/** Where the patient usually comes; the worklist can be narrowed to it. */
+import { useRouter } from 'next/navigation';
+import type { Field } from '#core/describe.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+
+export interface SiteFormProps {
+  readonly patientId: string;
+  readonly sites: readonly { readonly id: string; readonly name: string }[];
+  readonly siteId: string | null;
+}
+
+export const SiteForm = ({ patientId, sites, siteId }: SiteFormProps) => {
+  const router = useRouter();
+  const field: Field = { name: 'siteId', kind: 'enum', values: sites.map(({ id }) => id), about: 'Site' };
+  const known = sites.find(({ id }) => id === siteId);
+  return sites.length === 0 ? null : (
+    <section className="stack-close">
+      <h2>Usual site</h2>
+      <p>{known ? `Usually comes to ${known.name}.` : 'None is set.'}</p>
+      <FormFrame
+        prefix="site-"
+        fields={[field]}
+        start={siteId === null ? {} : { siteId }}
+        choices={{ siteId: sites.map(({ id, name }) => ({ value: id, label: name })) }}
+        label="Keep this site"
+        taken="Kept."
+        send={async (value) => {
+          await client.staff.team.setSite.mutate({ patientId, siteId: String(value.siteId) });
+          router.refresh();
+        }}
+      />
+    </section>
+  );
+};
