@@ -1,6 +1,6 @@
 /** Decisions with all that is needed to replay them, the doses proposed after them, and what clinicians answered. */
 import { randomUUID } from 'node:crypto';
-import { and, asc, desc, eq, gte, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, getTableColumns, gte, sql } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import type { Day } from '#core/day.ts';
@@ -97,7 +97,9 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
     return id;
   });
 
-export const decisionFrom = (row: typeof decision.$inferSelect): Decision => ({
+export const decisionFrom = (
+  row: Omit<typeof decision.$inferSelect, 'clinicId' | 'patientId'>,
+): Decision => ({
   id: row.id,
   joint: row.joint as Joint,
   sessionId: row.sessionId,
@@ -115,9 +117,11 @@ export const decisionFrom = (row: typeof decision.$inferSelect): Decision => ({
   reasons: row.reasons,
 });
 
+const { clinicId: _clinic, patientId: _patient, ...decisionColumns } = getTableColumns(decision);
+
 const decisionsSince = patientQuery((db) =>
   db
-    .select()
+    .select(decisionColumns)
     .from(decision)
     .where(and(ofPatient(decision), gte(decision.day, sql.placeholder('since'))))
     .orderBy(asc(decision.evaluatedAt)),
@@ -152,11 +156,17 @@ export const standingDecisions = <D extends Pick<Decision, 'joint'>>(
   decisions: readonly D[],
 ): ReadonlyMap<Joint, D> => new Map(decisions.map((row) => [row.joint, row]));
 
+const { clinicId: _ofClinic, patientId: _ofPatient, ...proposalColumns } = getTableColumns(proposal);
+
 const proposalRows = patientQuery((db) =>
-  db.select().from(proposal).where(ofPatient(proposal)).orderBy(desc(proposal.madeAt)).limit(400),
+  db
+    .select(proposalColumns)
+    .from(proposal)
+    .where(ofPatient(proposal))
+    .orderBy(desc(proposal.madeAt))
+    .limit(400),
 );
 
 export const proposalsOf = async (access: Access, patientId: string): Promise<readonly Proposal[]> => {
-  const rows = await proposalRows(access, patientId);
-  return rows.map(({ clinicId: _clinic, patientId: _patient, ...row }) => row);
+  return proposalRows(access, patientId);
 };

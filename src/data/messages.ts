@@ -1,10 +1,11 @@
 /** Messages from the clinic to a patient. */
 import { randomUUID } from 'node:crypto';
-import { and, desc, eq } from 'drizzle-orm';
+import { desc, sql } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { touchMatters } from './matters.ts';
 import { message } from './schema/schema.ts';
+import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export interface Message {
   readonly id: string;
@@ -13,18 +14,21 @@ export interface Message {
   readonly sentName: string;
 }
 
+const newestMessages = patientQuery((db) =>
+  db
+    .select({ id: message.id, text: message.text, sentAt: message.sentAt, sentName: message.sentName })
+    .from(message)
+    .where(ofPatient(message))
+    .orderBy(desc(message.sentAt))
+    .limit(sql.placeholder('limit')),
+);
+
 /** Newest first. */
 export const messagesOf = async (
   access: Access,
   patientId: string,
   limit = 50,
-): Promise<readonly Message[]> =>
-  access.store.read
-    .select({ id: message.id, text: message.text, sentAt: message.sentAt, sentName: message.sentName })
-    .from(message)
-    .where(and(eq(message.clinicId, access.clinicId), eq(message.patientId, patientId)))
-    .orderBy(desc(message.sentAt))
-    .limit(limit);
+): Promise<readonly Message[]> => newestMessages(access, patientId, { limit });
 
 export const sendMessage = (access: Access, patientId: string, text: string): Promise<string> =>
   access.store.write(async (tx) => {

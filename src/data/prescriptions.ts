@@ -28,7 +28,23 @@ export interface Prescription {
 
 const versionRows = patientQuery((db) =>
   db
-    .select()
+    .select({
+      id: prescription.id,
+      lineId: prescription.lineId,
+      version: prescription.version,
+      dose: prescription.dose,
+      badDay: prescription.badDay,
+      joints: prescription.joints,
+      cautions: prescription.cautions,
+      working: prescription.working,
+      origin: prescription.origin,
+      decisionId: prescription.decisionId,
+      recordedAt: prescription.recordedAt,
+      signedAt: signature.signedAt,
+      signedName: signature.signedName,
+      endedAt: prescriptionEnd.endedAt,
+      endReason: prescriptionEnd.reason,
+    })
     .from(prescription)
     .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
     .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
@@ -42,23 +58,7 @@ export const prescriptionsOf = async (
   patientId: string,
 ): Promise<readonly Prescription[]> => {
   const rows = await versionRows(access, patientId);
-  return rows.map(({ prescription: row, signature: signed, prescription_end: ended }) => ({
-    id: row.id,
-    lineId: row.lineId,
-    version: row.version,
-    dose: row.dose,
-    badDay: row.badDay,
-    joints: row.joints as readonly Joint[],
-    cautions: row.cautions,
-    working: row.working,
-    origin: row.origin,
-    decisionId: row.decisionId,
-    recordedAt: row.recordedAt,
-    signedAt: signed?.signedAt ?? null,
-    signedName: signed?.signedName ?? null,
-    endedAt: ended?.endedAt ?? null,
-    endReason: ended?.reason ?? null,
-  }));
+  return rows.map((row) => ({ ...row, joints: row.joints as readonly Joint[] }));
 };
 
 /** The version of each line that the patient follows now: newest signed, not ended. */

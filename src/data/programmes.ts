@@ -8,12 +8,16 @@ import { programme } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
 const programmeRows = patientQuery((db) =>
-  db.select().from(programme).where(ofPatient(programme)).orderBy(asc(programme.version)),
+  db
+    .select({ version: programme.version, fromDay: programme.fromDay, lines: programme.lines })
+    .from(programme)
+    .where(ofPatient(programme))
+    .orderBy(asc(programme.version)),
 );
 
 export const programmesOf = async (access: Access, patientId: string): Promise<readonly Programme[]> => {
   const rows = await programmeRows(access, patientId);
-  return rows.map(({ version, fromDay, lines }) => ({ version, fromDay, lines }));
+  return rows;
 };
 
 export const saveProgramme = (

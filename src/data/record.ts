@@ -14,7 +14,7 @@ import { eventsOf } from './care-events.ts';
 import { episodesOf } from './episodes.ts';
 import { morningsOf, sessionsOf } from './logs.ts';
 import { patientOf } from './people.ts';
-import { prescriptionsOf } from './prescriptions.ts';
+import { type Prescription, prescriptionsOf } from './prescriptions.ts';
 import { programmesOf } from './programmes.ts';
 import { baseline, effusionTest } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -28,7 +28,7 @@ const baselineRows = patientQuery((db) =>
 
 const effusionRows = patientQuery((db) =>
   db
-    .select()
+    .select({ joint: effusionTest.joint, day: effusionTest.day, grade: effusionTest.grade })
     .from(effusionTest)
     .where(ofPatient(effusionTest))
     .orderBy(asc(effusionTest.day), asc(effusionTest.recordedAt)),
@@ -55,12 +55,11 @@ export const baselinesOf = async (access: Access, patientId: string): Promise<re
 /** Oldest first. */
 export const effusionsOf = async (access: Access, patientId: string): Promise<readonly EffusionRecord[]> => {
   const rows = await effusionRows(access, patientId);
-  return rows.map((row) => ({ joint: row.joint as Joint, day: row.day, grade: row.grade }));
+  return rows.map((row) => ({ ...row, joint: row.joint as Joint }));
 };
 
 /** Signed versions only: what nobody signed was never followed. */
-const signedVersions = async (access: Access, patientId: string): Promise<readonly PrescriptionVersion[]> => {
-  const rows = await prescriptionsOf(access, patientId);
+const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVersion[] => {
   return rows.flatMap((row) =>
     row.signedAt === null
       ? []
@@ -85,6 +84,8 @@ export const recordOf = async (
   access: Access,
   patientId: string,
   windowDays = engineWindowDays,
+  /** Every version of the patient, where the caller has read them already. */
+  versions?: readonly Prescription[],
 ): Promise<PatientRecord | null> => {
   const person = await patientOf(access, patientId);
   if (!person) return null;
@@ -94,7 +95,7 @@ export const recordOf = async (
     followedJoints: person.profile?.followedJoints ?? [],
     inflammatoryArthritis: person.profile?.inflammatoryArthritis ?? false,
     ownedLoadsKg: person.profile?.ownedLoadsKg ?? [],
-    prescriptions: await signedVersions(access, patientId),
+    prescriptions: signedVersions(versions ?? (await prescriptionsOf(access, patientId))),
     sessions: await sessionsOf(access, patientId, since),
     mornings: await morningsOf(access, patientId, since),
     effusions: await effusionsOf(access, patientId),

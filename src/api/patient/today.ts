@@ -69,7 +69,8 @@ const clinicView = ({ name, phone, emergencyNumber, coverHours }: TodayView['cli
 export const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
-  const versions = inForce(await prescriptionsOf(access, patient.id));
+  const written = await prescriptionsOf(access, patient.id);
+  const versions = inForce(written);
   const { care, holds } = await holdsOf(access, patient.id, versions);
   const programmes = await programmesOf(access, patient.id);
   const choices = await dayChoices(access);
@@ -77,7 +78,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
-  const record = await recordOf(access, patient.id);
+  const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
   const moment = { instant: access.now, day: access.day };
   const isTold = sessions.some((session) => session.day === access.day && session.toldNew);

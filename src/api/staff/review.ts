@@ -30,13 +30,14 @@ export const reviewRouter = router({
     .query(async ({ ctx, input }) => {
       const { access, patient } = ctx;
       const since = addDays(access.day, -input.days);
-      const record = await recordOf(access, patient.id, input.days);
+      const prescriptions = await prescriptionsOf(access, patient.id);
+      const record = await recordOf(access, patient.id, input.days, prescriptions);
       if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
       return {
         day: access.day,
         since,
         record,
-        prescriptions: await prescriptionsOf(access, patient.id),
+        prescriptions,
         decisions: await decisionsOf(access, patient.id, since),
         responses: await responsesOf(access, patient.id),
         proposals: await proposalsOf(access, patient.id),

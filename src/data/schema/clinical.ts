@@ -147,10 +147,10 @@ export const prescription = kit.table(
     exerciseId: kit.text('exercise_id'),
     dose: kit.json<Dose>('dose'),
     badDay: kit.json<Dose>('bad_day'),
-    joints: kit.json<readonly string[]>('joints'),
-    cautions: kit.json<readonly Caution[]>('cautions'),
+    joints: kit.sharedJson<readonly string[]>('joints'),
+    cautions: kit.sharedJson<readonly Caution[]>('cautions'),
     /** Lines of working shown to the clinician who signed. */
-    working: kit.json<readonly string[]>('working'),
+    working: kit.sharedJson<readonly string[]>('working'),
     origin: kit.word('origin', origins),
     /** The decision this version follows from; null when a clinician wrote it. */
     decisionId: kit.idOrNull('decision_id'),

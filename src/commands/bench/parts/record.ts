@@ -19,9 +19,10 @@ const bar = 1.5;
 
 const review = async (access: Access, id: string): Promise<unknown> => {
   const since = addDays(access.day, -days);
+  const versions = await prescriptionsOf(access, id);
   return [
-    await recordOf(access, id, days),
-    await prescriptionsOf(access, id),
+    await recordOf(access, id, days, versions),
+    versions,
     await decisionsOf(access, id, since),
     await responsesOf(access, id),
     await proposalsOf(access, id),
