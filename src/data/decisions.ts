@@ -27,6 +27,7 @@ export interface NewDecision {
   readonly answers: Answers;
 }
 
+/** What a decision said, with its reasons: what a page shows of it. */
 export interface Decision extends Answers {
   readonly id: string;
   readonly joint: Joint;
@@ -35,9 +36,13 @@ export interface Decision extends Answers {
   readonly cause: NewDecision['cause'];
   readonly evaluatedAt: number;
   readonly day: Day;
+  readonly engineVersion: string;
+}
+
+/** With all that is needed to take it again. */
+export interface ReplayableDecision extends Decision {
   readonly facts: Facts;
   readonly choices: ChoiceValues;
-  readonly engineVersion: string;
 }
 
 export interface NewProposal {
@@ -97,45 +102,49 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
     return id;
   });
 
-export const decisionFrom = (
-  row: Omit<typeof decision.$inferSelect, 'clinicId' | 'patientId'>,
-): Decision => ({
-  id: row.id,
-  joint: row.joint as Joint,
-  sessionId: row.sessionId,
-  morningId: row.morningId,
-  cause: row.cause,
-  evaluatedAt: row.evaluatedAt,
-  day: row.day,
-  facts: row.facts,
-  choices: row.choices,
-  engineVersion: row.engineVersion,
-  decision: row.decision,
-  largestStep: row.largestStep,
-  today: row.today,
-  contact: row.contact,
-  reasons: row.reasons,
-});
+const told = {
+  id: decision.id,
+  joint: decision.joint,
+  sessionId: decision.sessionId,
+  morningId: decision.morningId,
+  cause: decision.cause,
+  evaluatedAt: decision.evaluatedAt,
+  day: decision.day,
+  engineVersion: decision.engineVersion,
+  decision: decision.decision,
+  largestStep: decision.largestStep,
+  today: decision.today,
+  contact: decision.contact,
+  reasons: decision.reasons,
+};
+const replayable = { ...told, facts: decision.facts, choices: decision.choices };
 
-const { clinicId: _clinic, patientId: _patient, ...decisionColumns } = getTableColumns(decision);
+const since = and(ofPatient(decision), gte(decision.day, sql.placeholder('since')));
 
 const decisionsSince = patientQuery((db) =>
-  db
-    .select(decisionColumns)
-    .from(decision)
-    .where(and(ofPatient(decision), gte(decision.day, sql.placeholder('since'))))
-    .orderBy(asc(decision.evaluatedAt)),
+  db.select(told).from(decision).where(since).orderBy(asc(decision.evaluatedAt)),
 );
+
+const replayableSince = patientQuery((db) =>
+  db.select(replayable).from(decision).where(since).orderBy(asc(decision.evaluatedAt)),
+);
+
+const ofJoint = <R extends { readonly joint: string }>(row: R) => ({ ...row, joint: row.joint as Joint });
 
 /** Decisions of a patient from a day on, oldest first. */
 export const decisionsOf = async (
   access: Access,
   patientId: string,
   since: Day,
-): Promise<readonly Decision[]> => {
-  const rows = await decisionsSince(access, patientId, { since });
-  return rows.map(decisionFrom);
-};
+): Promise<readonly Decision[]> => (await decisionsSince(access, patientId, { since })).map(ofJoint);
+
+/** The same with the facts and the clinic's choices each was taken on, which are most of what is stored. */
+export const replayableDecisions = async (
+  access: Access,
+  patientId: string,
+  since: Day,
+): Promise<readonly ReplayableDecision[]> =>
+  (await replayableSince(access, patientId, { since })).map(ofJoint);
 
 export const decisionById = async (
   access: Access,
@@ -143,12 +152,12 @@ export const decisionById = async (
   id: string,
 ): Promise<Decision | null> => {
   const [row] = await access.store.read
-    .select()
+    .select(told)
     .from(decision)
     .where(
       and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId), eq(decision.id, id)),
     );
-  return row ? decisionFrom(row) : null;
+  return row ? ofJoint(row) : null;
 };
 
 /** The newest decision of each joint. */
@@ -156,7 +165,7 @@ export const standingDecisions = <D extends Pick<Decision, 'joint'>>(
   decisions: readonly D[],
 ): ReadonlyMap<Joint, D> => new Map(decisions.map((row) => [row.joint, row]));
 
-const { clinicId: _ofClinic, patientId: _ofPatient, ...proposalColumns } = getTableColumns(proposal);
+const { clinicId: _clinic, patientId: _patient, ...proposalColumns } = getTableColumns(proposal);
 
 const proposalRows = patientQuery((db) =>
   db

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { decisionsOf } from '#data/decisions.ts';
+import { decisionsOf, replayableDecisions } from '#data/decisions.ts';
 import { recordOf } from '#data/record.ts';
 import { entryConflict, trainingSession } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
@@ -203,7 +203,7 @@ describe('entries of a phone', () => {
   it('stores a decision with the entry that caused it, with facts and choices enough to replay it', async () => {
     const { clinician, patientId } = setting;
     await takeSession(clinician, patientId, sessionEntry({ entryId: 'e1', joints: [joint()] }));
-    const [decision] = await decisionsOf(clinician, patientId, '2026-01-01');
+    const [decision] = await replayableDecisions(clinician, patientId, '2026-01-01');
     expect(decision?.facts.painAfter).toBe(2);
     expect(decision?.reasons.map((reason) => reason.rule)).toContain('M1');
     expect(Object.keys(decision?.choices ?? {}).length).toBeGreaterThan(10);

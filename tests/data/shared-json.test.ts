@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { saveChoices } from '#data/choices.ts';
-import { decisionsOf } from '#data/decisions.ts';
+import { replayableDecisions } from '#data/decisions.ts';
 import type { Store } from '#data/store/store.ts';
 import { accessOf, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
 import { sendSession } from '#tests/support/sore-knee.ts';
@@ -20,7 +20,7 @@ it('each decision keeps the clinic choices it was taken under; equal ones are he
   await sendSession(at(2), patientId, line, 3);
   await saveChoices(at(3), { 'baseline-expiry': 28 }, 'Local rule');
   await sendSession(at(4), patientId, line, 2);
-  const [first, second, third] = (await decisionsOf(at(5), patientId, '2026-01-01')).map(
+  const [first, second, third] = (await replayableDecisions(at(5), patientId, '2026-01-01')).map(
     (row) => row.choices,
   );
   expect(second).toBe(first);

@@ -44,7 +44,7 @@ const standing = [
 ];
 
 const review = [
-  `SELECT id, joint, session_id, morning_id, cause, evaluated_at, day, facts, choices, engine_version, decision,
+  `SELECT id, joint, session_id, morning_id, cause, evaluated_at, day, engine_version, decision,
    largest_step, today, contact, reasons FROM decision WHERE ${mine} AND day >= ? ORDER BY evaluated_at`,
 ];
 

@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { replayableDecisions } from '#data/decisions.ts';
 import {
   type CareSetting,
   careSetting,
@@ -141,7 +142,7 @@ describe('something that happened', () => {
     await at
       .clinician()
       .staff.care.addEvent({ patientId, event: event({ kind: 'joint-injection', joint: 'right-knee' }) });
-    const { decisions } = await at.clinician(1).staff.review.get({ patientId });
+    const decisions = await replayableDecisions(at.accessOn(1), patientId, firstDay);
     expect(decisions.at(-1)).toMatchObject({ joint: 'right-knee', facts: { treatmentChangeDays: 0 } });
     expect(decisions.at(-1)!.reasons.map(({ rule }) => rule)).toContain('D2');
   });
