@@ -32,7 +32,7 @@ export const decision = kit.table(
     largestStep: kit.wordOrNull('largest_step', steps),
     today: kit.word('today', todays),
     contact: kit.word('contact', contacts),
-    reasons: kit.json<readonly Reason[]>('reasons'),
+    reasons: kit.sharedJson<readonly Reason[]>('reasons'),
   },
   (t) => [
     // Serves "the last decision of each joint".

@@ -25,7 +25,7 @@ const jsonText = <T>(name: string) =>
   })(name);
 
 /** Texts a column is known to repeat, row after row, and what they say. */
-const mostRemembered = 64;
+const mostRemembered = 256;
 
 /**
  * JSON that most rows of a table share word for word. Each text is parsed once and the same frozen
