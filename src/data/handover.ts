@@ -37,9 +37,8 @@ const openDangers = async (access: Access, patientId: string) => {
     .from(matter)
     .where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)))
     .orderBy(asc(matter.rank), asc(matter.since));
-  const isStillInTime = (row: (typeof rows)[number]) =>
-    row.kind === 'danger-passed' && Number(row.facts.at) > access.now;
-  return rows.filter((row) => dangers.includes(row.kind) && !isStillInTime(row));
+  const shows = ({ showsAt }: (typeof rows)[number]) => showsAt === null || showsAt <= access.now;
+  return rows.filter((row) => dangers.includes(row.kind) && shows(row));
 };
 
 export const handoverFor = async (access: Access, patient: Patient) => {

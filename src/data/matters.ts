@@ -71,13 +71,14 @@ export const matterRows = (
 ): readonly MatterRow[] =>
   matters
     .filter((row) => !isHandledElsewhere(row, actions) && !isSettledByAcknowledging(row, actions))
-    .map(({ unlessHandled: _unless, untilAcknowledged: _until, passesTo, ...row }) => {
+    .map(({ unlessHandled: _unless, untilAcknowledged: _until, passesTo, showsAt, ...row }) => {
       const handled = handling(row, actions);
       const passed = handled.assignedTo === null && passesTo ? passesTo : null;
       return {
         clinicId,
         patientId,
         ...row,
+        showsAt: showsAt ?? null,
         rank: rankOf(row.kind),
         ...handled,
         ...(passed ? { assignedTo: passed.id, assignedName: passed.name } : {}),

@@ -4,7 +4,7 @@ import type { matter } from './schema/schema.ts';
 import type { Cell } from './store/nested-rows.ts';
 import type { StoredMatter } from './worklist.ts';
 
-/** Every column but the clinic and the patient, which the line has. */
+/** Every column but the clinic and the patient, which the line has, and the instant it waited for. */
 export const matterColumnsOf = (listed: typeof matter) =>
   [
     listed.key,
@@ -21,7 +21,7 @@ export const matterColumnsOf = (listed: typeof matter) =>
     listed.snoozedUntil,
   ] as const;
 
-export type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId'>;
+export type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId' | 'showsAt'>;
 
 export const matterIn = (cells: readonly Cell[]): ListedMatter => {
   const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] = cells as string[];

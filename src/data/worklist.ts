@@ -19,7 +19,7 @@ export interface WorklistLine {
   readonly givenName: string;
   readonly familyName: string;
   /** Most pressing first. */
-  readonly matters: readonly StoredMatter[];
+  readonly matters: readonly Omit<StoredMatter, 'showsAt'>[];
 }
 
 /** Where a page ends; the next one begins after it. */
@@ -57,7 +57,7 @@ const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof matt
 
 /** Danger passes at an instant, hours after it was told; its due date alone would show it since midnight. */
 const hasPassed = (access: Access, rows: typeof matter) =>
-  sql`(${rows.kind} <> 'danger-passed' OR json_extract(${rows.facts}, '$.at') <= ${access.now})`;
+  sql`(${rows.showsAt} IS NULL OR ${rows.showsAt} <= ${access.now})`;
 
 const due = (access: Access, filter: Filter, rows: typeof matter = matter) =>
   and(

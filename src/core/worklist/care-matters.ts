@@ -65,6 +65,7 @@ const passed = (state: PatientState): readonly DueMatter[] =>
         kind: 'danger-passed',
         since: row.evaluatedAt,
         showsFrom: on,
+        showsAt: at,
         joint: row.joint,
         decisionId,
         facts: { at, deputy: to?.name ?? '' },

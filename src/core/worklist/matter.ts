@@ -45,6 +45,8 @@ export interface DueMatter {
   readonly since: number;
   /** First civil day of the clinic on which it shows. */
   readonly showsFrom: Day;
+  /** Instant of that day before which it does not show; left out = the whole day. */
+  readonly showsAt?: number;
   readonly joint: Joint | null;
   /** Decision the matter is about; answering it settles the matter. */
   readonly decisionId: string | null;

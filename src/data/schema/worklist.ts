@@ -18,6 +18,8 @@ export const matter = kit.table(
     since: kit.instant('since'),
     /** First civil day of the clinic on which it shows; a due date, so nothing goes stale at midnight. */
     showsFrom: kit.day('shows_from'),
+    /** Instant of that day before which it does not show; null = the whole day. */
+    showsAt: kit.instantOrNull('shows_at'),
     joint: kit.textOrNull('joint'),
     decisionId: kit.idOrNull('decision_id'),
     facts: kit.json<Readonly<Record<string, string | number>>>('facts'),
@@ -29,9 +31,13 @@ export const matter = kit.table(
   (t) => [
     kit.key({ columns: [t.clinicId, t.patientId, t.key] }),
     // Serves a page of the worklist: a clinic's matters by danger, then age, read until the page is full.
-    kit.index('matter_by_danger').on(t.clinicId, t.rank, t.since, t.patientId, t.showsFrom, t.snoozedUntil),
+    kit
+      .index('matter_by_danger')
+      .on(t.clinicId, t.rank, t.since, t.patientId, t.showsFrom, t.snoozedUntil, t.showsAt),
     // Serves the counts above the worklist without touching the rows.
-    kit.index('matter_due').on(t.clinicId, t.patientId, t.showsFrom, t.snoozedUntil, t.kind, t.assignedTo),
+    kit
+      .index('matter_due')
+      .on(t.clinicId, t.patientId, t.showsFrom, t.snoozedUntil, t.kind, t.assignedTo, t.showsAt),
     kit.check('matter_kind', sql`${t.kind} IN (${words(matterKinds)})`),
   ],
 );
