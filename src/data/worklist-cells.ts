@@ -21,7 +21,7 @@ export const matterColumnsOf = (listed: typeof matter) =>
     listed.snoozedUntil,
   ] as const;
 
-export type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId' | 'showsAt'>;
+export type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId'>;
 
 export const matterIn = (cells: readonly Cell[]): ListedMatter => {
   const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] = cells as string[];

@@ -12,14 +12,15 @@ import { nestedRows } from './store/nested-rows.ts';
 import { byDanger, matterColumnsOf, matterIn } from './worklist-cells.ts';
 import { patientStates } from './worklist-states.ts';
 
-export type StoredMatter = typeof matter.$inferSelect;
+/** As a page reads it: the instant it waited for is behind it. */
+export type StoredMatter = Omit<typeof matter.$inferSelect, 'showsAt'>;
 
 export interface WorklistLine {
   readonly patientId: string;
   readonly givenName: string;
   readonly familyName: string;
   /** Most pressing first. */
-  readonly matters: readonly Omit<StoredMatter, 'showsAt'>[];
+  readonly matters: readonly StoredMatter[];
 }
 
 /** Where a page ends; the next one begins after it. */
