@@ -1,22 +1,27 @@
 /**
- * `npm run endure -- [--minutes N] [--seed N] [--sequences N]`: sessions on a phone in a browser under
- * drawn moves (answer, back, reload, no signal, signal, close and open again, send again, and the server
- * stopped and started), at least 200 of them. Each has to stand in the file exactly once. Exit 1 when one
- * does not, 2 on wrong use.
+ * `npm run endure -- [--sequences N] [--minutes N] [--seed N]`: sessions on a phone in a browser under drawn
+ * moves (answer, back, reload, no signal, signal, close and open again, send again, and the server stopped
+ * and started in the middle), 200 of them unless told otherwise. Each has to stand in the file exactly once.
+ * With minutes it stops after that time and the next run of the same seed goes on from there. Exit 1 when a
+ * sequence fails, 2 on wrong use.
  */
 import type { Browser } from 'playwright-core';
 import { browserArguments, installedBrowser, noBrowserAdvice } from './browser.mjs';
 import { build } from './build.mjs';
+import { type Endured, enduredSoFar, forgetEndured, keepEndured } from './phone-sequences/endured.ts';
 import { type OwnServer, ownServer } from './phone-sequences/own-server.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from './phone-sequences/stored.ts';
 import { readNumbers } from './prove.ts';
 import { CannotGoOn } from './say.mjs';
 
-const usage = 'Use: npm run endure -- [--minutes N] [--seed N] [--sequences N]';
+const usage = 'Use: npm run endure -- [--sequences N] [--minutes N] [--seed N]';
 /** People of the demo clinic with a session to do. */
 const people = ['patient-1', 'patient-2', 'patient-3', 'patient-5', 'patient-8'] as const;
 const dayMs = 86_400_000;
+const mostFaults = 5;
+/** Days without one session played: then there is nothing to endure, which is a fault by itself. */
+const mostIdleDays = 10;
 
 const openBrowser = async (): Promise<Browser> => {
   const executablePath = installedBrowser();
@@ -33,31 +38,56 @@ const moveTo = async (address: string, instant: number): Promise<void> => {
   });
 };
 
-interface Tally {
-  played: number;
-  /** Nothing was planned, or the engine asked for rest. */
-  idle: number;
-  readonly faults: string[];
-}
-
-const playOne = async (browser: Browser, server: OwnServer, who: string, seed: number, tally: Tally) => {
+const playOne = async (browser: Browser, server: OwnServer, who: string, run: Endured) => {
+  const seed = run.nextSeed++;
   const context = await phoneOf(browser, server.address, who);
   try {
     const before = sessionsOf(server.file, who).length;
-    const wasPlayed = await playSequence(context, drawSequence(seed));
-    if (!wasPlayed) {
-      tally.idle += 1;
+    if (!(await playSequence(context, drawSequence(seed, true), server))) {
+      run.idle += 1;
       return;
     }
-    tally.played += 1;
-    const after = sessionsOf(server.file, who).length;
-    if (after !== before + 1)
-      tally.faults.push(`seed ${seed} ${who}: ${after - before} sessions stand, not 1`);
+    run.played += 1;
+    const stand = sessionsOf(server.file, who).length - before;
+    if (stand !== 1) run.faults.push(`seed ${seed} ${who}: ${stand} sessions stand, not 1`);
   } catch (error) {
-    tally.faults.push(`seed ${seed} ${who}: ${error instanceof Error ? error.message : String(error)}`);
+    run.faults.push(`seed ${seed} ${who}: ${error instanceof Error ? error.message : String(error)}`);
   } finally {
+    // A sequence that broke off may have left it stopped.
+    await server.start();
     await context.close();
   }
+};
+
+interface Bounds {
+  readonly sequences: number;
+  /** Instant of the clock; infinity where no minutes were given. */
+  readonly until: number;
+}
+
+const playAll = async (browser: Browser, server: OwnServer, run: Endured, bounds: Bounds) => {
+  const isOver = () =>
+    run.played >= bounds.sequences || run.faults.length >= mostFaults || Date.now() >= bounds.until;
+  let idleDays = 0;
+  // The demo clinic's today is a Monday; the clock moves a day after each round of people.
+  for (let instant = Date.parse('2026-04-20T17:30:00Z'); !isOver(); instant += dayMs) {
+    await moveTo(server.address, instant);
+    const { played } = run;
+    for (const who of people) if (!isOver()) await playOne(browser, server, who, run);
+    idleDays = run.played === played ? idleDays + 1 : 0;
+    if (idleDays >= mostIdleDays) run.faults.push(`on ${idleDays} days in a row nobody had a session to do`);
+    keepEndured(run);
+    console.log(`${run.played} sequences played, ${run.idle} days off, ${run.faults.length} faults`);
+  }
+  const twice = storedTwice(server.file);
+  if (twice > 0) run.faults.push(`${twice} entries stand more than once`);
+};
+
+const tell = (run: Endured, sequences: number): void => {
+  for (const fault of run.faults) console.error(`FAULT ${fault}`);
+  const seeds = `seeds ${run.seed} to ${run.nextSeed - 1}`;
+  const left = run.played < sequences && run.faults.length === 0 ? ', to be gone on with' : '';
+  console.log(`${run.played} of ${sequences} sequences (${seeds}), ${run.faults.length} faults${left}`);
 };
 
 export const run = async (args: string[]): Promise<number> => {
@@ -67,31 +97,19 @@ export const run = async (args: string[]): Promise<number> => {
     return 2;
   }
   await build();
+  const endured = enduredSoFar(options.seed);
+  const until = options.minutes > 0 ? Date.now() + options.minutes * 60_000 : Number.POSITIVE_INFINITY;
+  console.log(`seed ${options.seed}, ${endured.played} sequences played before`);
   const server = await ownServer();
   const browser = await openBrowser();
-  const tally: Tally = { played: 0, idle: 0, faults: [] };
-  const until = Date.now() + options.minutes * 60_000;
-  // The demo clinic's today is a Monday; the clock moves a day after each round of people.
-  let instant = Date.parse('2026-04-20T17:30:00Z');
-  console.log(`seed ${options.seed}`);
   try {
     await server.start();
-    for (let seed = options.seed; tally.faults.length < 5; instant += dayMs) {
-      await moveTo(server.address, instant);
-      for (const who of people) await playOne(browser, server, who, seed++, tally);
-      console.log(`${tally.played} sequences played, ${tally.idle} days off, ${tally.faults.length} faults`);
-      if (tally.played >= options.sequences && Date.now() >= until) break;
-      // A server that goes and comes back is part of what is endured.
-      await server.stop();
-      await server.start();
-    }
-    const twice = storedTwice(server.file);
-    if (twice > 0) tally.faults.push(`${twice} entries stand more than once`);
+    await playAll(browser, server, endured, { sequences: options.sequences, until });
   } finally {
     await browser.close();
     await server.remove();
   }
-  for (const fault of tally.faults) console.error(`FAULT ${fault}`);
-  console.log(`${tally.played} sequences, ${tally.faults.length} faults`);
-  return tally.faults.length > 0 ? 1 : 0;
+  tell(endured, options.sequences);
+  if (endured.faults.length > 0 || endured.played >= options.sequences) forgetEndured();
+  return endured.faults.length > 0 ? 1 : 0;
 };

@@ -2,6 +2,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { demoPassphrase } from '#demo/clinic.ts';
 import { seeded } from '../engine-trials/seeded.ts';
+import type { OwnServer } from './own-server.ts';
 import { answerAll, answerOne, headingOf } from './walk.ts';
 
 export const phoneSize = { width: 390, height: 844 };
@@ -44,10 +45,16 @@ const moves = [
   'reopen',
   'resend',
 ] as const;
-type Move = (typeof moves)[number];
+/** Drawn besides where the server is the sequence's own. */
+const serverMoves = ['stop-server', 'start-server'] as const;
+type Move = (typeof moves)[number] | (typeof serverMoves)[number];
+
+/** A server that may be stopped and started in the middle. */
+export type Stoppable = Pick<OwnServer, 'start' | 'stop'>;
 
 interface Hand {
   readonly context: BrowserContext;
+  readonly server?: Stoppable;
   page: Page;
 }
 
@@ -78,6 +85,8 @@ const acts: Readonly<Record<Move, (hand: Hand) => Promise<unknown>>> = {
     const send = page.getByRole('button', { name: 'Send now' });
     if ((await send.count()) > 0) await send.click();
   },
+  'stop-server': async ({ server }) => server?.stop(),
+  'start-server': async ({ server }) => server?.start(),
 };
 
 /** Buttons wake once the phone's store has been read; a session that was left then opens by itself. */
@@ -114,15 +123,20 @@ export interface Sequence {
   readonly moves: readonly Move[];
 }
 
-export const drawSequence = (seed: number): Sequence => {
+export const drawSequence = (seed: number, hasServer = false): Sequence => {
   const random = seeded(seed);
   const length = 8 + random.below(10);
-  return { seed, moves: Array.from({ length }, () => random.pick(moves)) };
+  const drawn: readonly Move[] = hasServer ? [...moves, ...serverMoves] : moves;
+  return { seed, moves: Array.from({ length }, () => random.pick(drawn)) };
 };
 
 /** Plays it and brings the session to its end; false where no session stands on this day. */
-export const playSequence = async (context: BrowserContext, { moves: list }: Sequence): Promise<boolean> => {
-  const hand: Hand = { context, page: await openWithWorker(context) };
+export const playSequence = async (
+  context: BrowserContext,
+  { moves: list }: Sequence,
+  server?: Stoppable,
+): Promise<boolean> => {
+  const hand: Hand = { context, server, page: await openWithWorker(context) };
   const start = () => hand.page.getByRole('button', { name: 'Start the session' });
   await untilReady(hand.page);
   if ((await start().count()) === 0) return false;
@@ -133,6 +147,7 @@ export const playSequence = async (context: BrowserContext, { moves: list }: Seq
     await untilReady(hand.page);
   }
   await context.setOffline(false);
+  await server?.start();
   await hand.page.goto('/today');
   await untilReady(hand.page);
   // What was begun is still there: open, waiting to be gone on with, or ended and saved.

@@ -11,7 +11,7 @@ import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import { dayCountInWords, weekdayNames } from './planner-words.ts';
+import { dayCountInWords, weekdayNames, workInWords } from './planner-words.ts';
 import { WeekView } from './week-view.tsx';
 
 const WeekRow = (props: {
@@ -20,10 +20,16 @@ const WeekRow = (props: {
   readonly onSwitch: (day: Weekday) => void;
 }) => (
   <tr>
-    <th scope="row">{props.exercise.title}</th>
-    {weekdayNames.map(({ day, title }) => (
+    <th scope="row">
+      {props.exercise.title}
+      <span className="choice-hint">{workInWords(props.exercise.dose)}</span>
+    </th>
+    {weekdayNames.map(({ day, short, title }) => (
       <td key={day} className="week-cell">
         <label className="week-box">
+          <span className="week-name" aria-hidden="true">
+            {short}
+          </span>
           <input
             type="checkbox"
             aria-label={`${props.exercise.title}, ${title}`}

@@ -1,4 +1,5 @@
 /** The week and its conflicts in sentences, for the clinician. */
+import type { Dose } from '#core/model/dose.ts';
 import type { Weekday } from '#core/programme/planned-sessions.ts';
 import { type Conflict, cuffDaysPerWeek } from '#core/programme/week-plan.ts';
 
@@ -18,9 +19,45 @@ export const dayName = (day: Weekday): string => weekdayNames[day - 1]!.title;
 export const dayCountInWords = (ticked: number, perWeek: number): string =>
   ticked === perWeek ? `${ticked} of ${perWeek} a week` : `${ticked} ticked, ${perWeek} a week prescribed`;
 
+/** "Low load, 3 sets of 20 to 25". */
+export const workInWords = (dose: Dose): string => {
+  const sets = dose.sets === 1 ? '1 set' : `${dose.sets} sets`;
+  if (dose.method === 'occlusion') return `Occlusion, ${sets}: ${dose.scheme.join(', ')}`;
+  const { low, high } = dose.repetitions;
+  const band = low === high ? `${low}` : `${low} to ${high}`;
+  return `${dose.method === 'low-load' ? 'Low load' : 'Variation'}, ${sets} of ${band}`;
+};
+
 export const muscleName = (muscle: string): string => muscle.replaceAll('-', ' ');
 
 const days = (count: number): string => (count === 1 ? '1 day' : `${count} days`);
+
+const pairInWords = ([first, second]: readonly [Weekday, Weekday]): string =>
+  `worked on ${dayName(first)} and again on ${dayName(second)}`;
+
+/** One line for each muscle, however many of its days stand too close. */
+export const conflictsInWords = (
+  conflicts: readonly Conflict[],
+  titleOf: (lineId: string) => string,
+): readonly string[] => {
+  const crowded = new Map<string, string[]>();
+  const lines: (() => string)[] = [];
+  for (const conflict of conflicts) {
+    if (conflict.kind !== 'muscle-crowded') {
+      lines.push(() => conflictInWords(conflict, titleOf));
+      continue;
+    }
+    const known = crowded.get(conflict.muscle);
+    const pair = pairInWords(conflict.days);
+    if (known) known.push(pair);
+    else {
+      const pairs = [pair];
+      crowded.set(conflict.muscle, pairs);
+      lines.push(() => `${muscleName(conflict.muscle)}: ${pairs.join('; ')}.`);
+    }
+  }
+  return lines.map((line) => line());
+};
 
 export const conflictInWords = (conflict: Conflict, titleOf: (lineId: string) => string): string => {
   switch (conflict.kind) {
@@ -33,7 +70,7 @@ export const conflictInWords = (conflict: Conflict, titleOf: (lineId: string) =>
     case 'days-differ':
       return `${titleOf(conflict.lineId)}: ${dayCountInWords(conflict.planned, conflict.prescribed)}.`;
     case 'muscle-crowded':
-      return `${muscleName(conflict.muscle)}: worked on ${dayName(conflict.days[0])} and again on ${dayName(conflict.days[1])}.`;
+      return `${muscleName(conflict.muscle)}: ${pairInWords(conflict.days)}.`;
     case 'session-long':
       return `${dayName(conflict.day)}: about ${conflict.minutes} minutes.`;
   }

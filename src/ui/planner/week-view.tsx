@@ -2,7 +2,7 @@
 import { refusedConflicts, type WeekPlan } from '#core/programme/week-plan.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
-import { conflictInWords, dayName, muscleName } from './planner-words.ts';
+import { conflictsInWords, dayName, muscleName } from './planner-words.ts';
 
 export interface WeekViewProps {
   readonly plan: WeekPlan;
@@ -19,10 +19,9 @@ const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
     of.length === 0 ? null : (
       <Notice key={title} tone={tone} title={title}>
         <ul>
-          {of.map((conflict) => {
-            const text = conflictInWords(conflict, titleOf);
-            return <li key={text}>{text}</li>;
-          })}
+          {conflictsInWords(of, titleOf).map((text) => (
+            <li key={text}>{text}</li>
+          ))}
         </ul>
       </Notice>
     ),
