@@ -1,5 +1,6 @@
 /** Short forms for what a clinician does, so that a story reads like a note. */
 import type { ConsentKind } from '#core/care/consent.ts';
+import type { GoalState } from '#core/care/goals.ts';
 import type { Joint } from '#core/joints.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
 import type { Wish } from '#core/prescribing/propose.ts';
@@ -89,4 +90,6 @@ export const agrees = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', 
 
 export const signs: Act = { does: 'sign' };
 
+export const sets = (goal: string, state: GoalState): Act => ({ does: 'set-goal', goal, state });
+export const books = (days: number, time: string): Act => ({ does: 'book-review', days, time });
 export const tells = (text: string): Act => ({ does: 'message', text });

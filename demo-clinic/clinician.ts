@@ -8,6 +8,7 @@ import { signPreApproval } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
 import { respond } from '#data/decision-responses.ts';
 import { decisionsOf, standingDecisions } from '#data/decisions.ts';
+import { recordGoalStep } from '#data/goals.ts';
 import { groundFor } from '#data/ground.ts';
 import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { sendMessage } from '#data/messages.ts';
@@ -15,6 +16,7 @@ import { patientOf } from '#data/people.ts';
 import { addVersion, endPrescription, signPrescription } from '#data/prescribing.ts';
 import { inForce, prescriptionsOf, unsigned } from '#data/prescriptions.ts';
 import { saveProgramme } from '#data/programmes.ts';
+import { bookReview } from '#data/review-bookings.ts';
 import { recordClearance, recordScreening } from '#data/screenings.ts';
 import { agree, lookAtCuff } from './cuff.ts';
 import type { Act } from './story.ts';
@@ -105,6 +107,22 @@ const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promis
   await saveProgramme(access, patientId, lines);
 };
 
+/** What is agreed with the patient beside the dose. */
+const talk = async (
+  access: Access,
+  patientId: string,
+  act: Did<'message'> | Did<'set-goal'> | Did<'book-review'>,
+): Promise<void> => {
+  if (act.does === 'message') await sendMessage(access, patientId, act.text);
+  else if (act.does === 'set-goal') {
+    const { goal, state } = act;
+    await recordGoalStep(access, patientId, { goal, state, byDay: null, note: null });
+  } else {
+    const day = addDays(access.day, act.days);
+    await bookReview(access, patientId, { day, time: act.time, place: null });
+  }
+};
+
 export const perform = async (access: Access, patientId: string, act: Act): Promise<void> => {
   switch (act.does) {
     case 'screen': {
@@ -135,8 +153,9 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'override':
       return answer(access, patientId, act);
     case 'message':
-      await sendMessage(access, patientId, act.text);
-      return;
+    case 'set-goal':
+    case 'book-review':
+      return talk(access, patientId, act);
     case 'pre-approve':
       await signPreApproval(access, patientId, lineIdOf(patientId, act.line), act.steps, act.days);
       return;

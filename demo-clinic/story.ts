@@ -4,6 +4,7 @@
  * Days are counted from day 0, always a Monday.
  */
 import type { ConsentKind } from '#core/care/consent.ts';
+import type { GoalState } from '#core/care/goals.ts';
 import type { Contact, DecisionWord } from '#core/engine/answers.ts';
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint, Limb, Side } from '#core/joints.ts';
@@ -56,6 +57,10 @@ export type Act =
       readonly days: number;
     }
   | { readonly does: 'message'; readonly text: string }
+  /** A goal in the patient's words, or how it stands. */
+  | { readonly does: 'set-goal'; readonly goal: string; readonly state: GoalState }
+  /** The next review, some days ahead. */
+  | { readonly does: 'book-review'; readonly days: number; readonly time: string }
   | { readonly does: 'pre-approve'; readonly line: string; readonly steps: number; readonly days: number }
   | { readonly does: 'test-effusion'; readonly joint: Joint; readonly grade: Effusion }
   /** The patient agrees, and a clinician writes it down. */

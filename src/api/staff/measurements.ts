@@ -1,5 +1,6 @@
 /** Measurements: impossible values are refused, unlikely ones asked about before they are kept. */
 import { z } from 'zod';
+import { isSameSubject } from '#core/model/far-from-last.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/model/measurement-checks.ts';
 import { measurementForm, measurementForms } from '#core/model/measurement-fields.ts';
@@ -28,10 +29,9 @@ export const measurementsRouter = router({
         measurementConsistent(value as unknown as Measurement, ctx.access.day),
       ) as unknown as Measurement;
       await requireHands(ctx.access, ctx.patient.id, row.kind);
-      const earlier = (await measurementsOf(ctx.access, ctx.patient.id)).filter(
-        (known) => known.kind === row.kind,
-      );
-      const questions = unlikely(row, earlier.at(-1) ?? null);
+      const earlier = await measurementsOf(ctx.access, ctx.patient.id);
+      const last = earlier.findLast((known) => isSameSubject(row, known));
+      const questions = unlikely(row, last ?? null);
       if (questions.length > 0 && !input.confirmed) {
         throw new Problem('not-confirmed', questions.join(' '), { questions });
       }

@@ -1,6 +1,7 @@
 /** What cannot be of a measurement, and what is asked about before it is kept. */
 import { type Day, daysBetween, isDay } from '../day.ts';
 import type { Refusal } from '../outcome.ts';
+import { farFromLast } from './far-from-last.ts';
 import type { Measurement } from './measurement.ts';
 import { measurementForm } from './measurement-fields.ts';
 
@@ -23,7 +24,7 @@ const shown = (unit: string) =>
 
 /**
  * What to ask before an unlikely value is kept: out of the usual range, far from the last one of
- * the same kind, or two readings that disagree. Empty when nothing stands out.
+ * the same thing, or two readings that disagree. Empty when nothing stands out.
  */
 export const unlikely = (row: Measurement, previous: Measurement | null): readonly string[] => {
   const form = measurementForm(row.kind);
@@ -39,12 +40,5 @@ export const unlikely = (row: Measurement, previous: Measurement | null): readon
       `The two readings differ by ${Math.abs(row.firstMmhg - row.secondMmhg)} mmHg. Take them again, or confirm both.`,
     );
   }
-  if (row.kind === 'body-mass' && previous?.kind === 'body-mass') {
-    const change = (Math.abs(row.massKg - previous.massKg) / previous.massKg) * 100;
-    if (change > 10)
-      questions.push(
-        `That is ${change.toFixed(0)} % away from ${previous.massKg} kg on ${previous.day}. Is it right?`,
-      );
-  }
-  return questions;
+  return [...questions, ...farFromLast(row, previous)];
 };
