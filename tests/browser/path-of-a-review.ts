@@ -25,7 +25,7 @@ export const readDecision = async (page: Page) => {
   await expect(rule).toContainText('Silbernagel');
   await expect(decision).toContainText('holds at once, inside the signed dose');
   await expect(page.locator('svg.recharts-surface').first()).toBeVisible();
-  await expect(page.locator('.review-words')).toContainText('Highest pain given in a session was 3');
+  await expect(page.locator('.review-words').first()).toContainText('Highest pain given in a session was 3');
   await page.getByText('The same as a table, to read or copy').click();
   await expect(page.getByRole('row', { name: /^2026-04-21/ })).toContainText('6');
   await expectAccessible(page, 'review');
