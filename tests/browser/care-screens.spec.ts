@@ -101,3 +101,25 @@ test('the papers at the end of care: advice is read before it is printed, and pr
   expect(troubles).toEqual([]);
   await context.close();
 });
+
+test('an appointment at a distance is begun with two people present, and says what is locked', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await browser.newContext({ viewport: desk, baseURL });
+  await signedIn(context, baseURL!, 'clinician');
+  const page = await context.newPage();
+  await page.goto(`${record}/care/appointments`);
+  await page.getByRole('radio', { name: 'Video' }).check();
+  await page.getByLabel(/^Where the patient is now/).fill('Her sister’s kitchen, Tarrenport');
+  await page.getByLabel(/^Number to ring/).fill('020 913 0157');
+  await page.getByLabel(/^Who is present/).fill('Petra, her daughter\nAn interpreter');
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await expect(page.getByText('Your appointment today is by video')).toBeVisible();
+  await expect(page.getByText(/^Locked until you meet: limb occlusion pressure/)).toBeVisible();
+  await expect(page.getByRole('row', { name: /Video/ })).toContainText(
+    'Petra, her daughter and An interpreter',
+  );
+  await expectAccessible(page, 'an appointment at a distance');
+  await context.close();
+});
