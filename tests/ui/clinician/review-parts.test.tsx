@@ -1,0 +1,84 @@
+/** Parts of the review: a stretch chosen by its address, going from day to day, and the strip with two handles. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it, vi } from 'vitest';
+import { addDays } from '#core/day.ts';
+import { pictureOf } from '#core/review/picture.ts';
+import { answeredSessions, record, series, since, today } from '#tests/core/review/builders.ts';
+import type { Patient } from '#ui/clinician/answers.ts';
+import { PictureBrush } from '#ui/clinician/review/picture-brush.tsx';
+import { neighbourOf } from '#ui/clinician/review/picture-told.tsx';
+import { choiceFrom, stretchOf } from '#ui/clinician/review/review-choice.ts';
+
+// Forms ask the framework for its router, which is not there outside a request.
+vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
+
+const patient = { profile: { followedJoints: record({}).followedJoints } } as unknown as Patient;
+const loaded = { since: '2026-01-01', day: '2026-03-31' };
+
+describe('a stretch in the address', () => {
+  it.each([
+    [
+      { from: '2026-02-01', to: '2026-02-15' },
+      { since: '2026-02-01', today: '2026-02-15' },
+    ],
+    // Thirteen days, an unreadable day, a day not loaded: the whole time is shown.
+    [
+      { from: '2026-02-01', to: '2026-02-14' },
+      { since: loaded.since, today: loaded.day },
+    ],
+    [
+      { from: 'soon', to: '2026-02-15' },
+      { since: loaded.since, today: loaded.day },
+    ],
+    [
+      { from: '2025-12-01', to: '2026-02-15' },
+      { since: loaded.since, today: loaded.day },
+    ],
+    [
+      { from: '2026-02-01', to: '2026-04-15' },
+      { since: loaded.since, today: loaded.day },
+    ],
+    [{}, { since: loaded.since, today: loaded.day }],
+  ])('%j reads %j', (query, read) => {
+    expect(stretchOf(choiceFrom(query, patient, []), loaded)).toEqual(read);
+  });
+});
+
+const picture = pictureOf(series(answeredSessions(['2026-03-04', '2026-03-10', '2026-03-20'], 2)));
+
+describe('going from day to day', () => {
+  it('begins at the newest day with something on it and stops at the ends', () => {
+    const days = picture.days.map((one) => one.day);
+    expect(neighbourOf(picture.days, null, -1)?.day).toBe(days.at(-1));
+    expect(neighbourOf(picture.days, days[1]!, 1)?.day).toBe(days[2]);
+    expect(neighbourOf(picture.days, days[1]!, -1)?.day).toBe(days[0]);
+    expect(neighbourOf(picture.days, days[0]!, -1)).toBeNull();
+    expect(neighbourOf(picture.days, days.at(-1)!, 1)).toBeNull();
+  });
+});
+
+describe('the strip', () => {
+  const strip = (from: string, to: string) =>
+    renderToStaticMarkup(
+      <PictureBrush
+        picture={picture}
+        stretch={{ from, to }}
+        onStretch={() => undefined}
+        address="/r?days=84"
+      />,
+    );
+
+  it('has two named handles that say their day, over the whole time', () => {
+    const markup = strip(since, today);
+    expect(markup).toContain('aria-label="First day shown" aria-valuetext="1 Mar 2026"');
+    expect(markup).toContain('aria-label="Last day shown" aria-valuetext="31 Mar 2026"');
+    expect(markup).toContain('Look closer: 1 Mar to 31 Mar, 30 days');
+    expect(markup).not.toContain('Show the whole time');
+  });
+
+  it('of a stretch leads back, and to the words and the table of these days alone', () => {
+    const markup = strip(addDays(since, 3), addDays(since, 20));
+    expect(markup).toContain('Show the whole time');
+    expect(markup).toContain('href="/r?days=84&amp;from=2026-03-04&amp;to=2026-03-21"');
+  });
+});
