@@ -24,7 +24,7 @@ export const GoalForm = (props: {
       label={goal === null ? 'Set this goal' : 'Keep'}
       taken="Kept."
       choices={{ state: stateChoices }}
-      hints={{ byDay: 'As YYYY-MM-DD; empty if no day was agreed.', note: 'Optional.' }}
+      hints={{ byDay: 'As YYYY-MM-DD; empty if no day was agreed.' }}
       send={async (value) => {
         const given = goal === null ? { state: 'open' } : { goal };
         await client.staff.outcomes.setGoal.mutate({

@@ -29,13 +29,16 @@ export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
   };
   return (
     <div className="stack">
+      <p className="soft">
+        It stands on the worklist on its day. The patient is not told by this: write or ring.
+      </p>
       <FormFrame
         prefix="booking-"
         fields={fields}
         clearsTo={{}}
         label={seen === null ? 'Book the review' : 'Book another day instead'}
         taken="Booked."
-        hints={{ day: 'As YYYY-MM-DD.', time: 'As HH:MM; may stay empty.' }}
+        hints={{ day: 'As YYYY-MM-DD.', time: 'As HH:MM.', place: 'Such as the name of the site.' }}
         send={(value) => book({ time: null, place: null, ...value })}
       />
       <ErrorSummary problems={submit.problems} />
