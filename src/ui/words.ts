@@ -2,7 +2,7 @@
  * Every sentence a patient reads, as data: key, language, text, and who reviewed it. Nobody has yet;
  * a clinic reviews them before use. `say` fills in the braces.
  */
-import { accountWords } from './words/account.ts';
+import type { accountWords } from './words/account.ts';
 import { beforeVisitWords } from './words/before-visit.ts';
 import { careWords } from './words/care.ts';
 import { handoutWords } from './words/handout.ts';
@@ -15,7 +15,7 @@ import { sessionWords } from './words/session.ts';
 import { todayWords } from './words/today.ts';
 import { writeWords } from './words/write.ts';
 
-const english = {
+export const english = {
   ...todayWords,
   ...ownPageWords,
   ...questionWords,
@@ -25,29 +25,20 @@ const english = {
   ...savingWords,
   ...historyWords,
   ...handoutWords,
-  ...accountWords,
   ...beforeVisitWords,
   ...writeWords,
 } as const;
 
-export type WordKey = keyof typeof english;
-
-export interface Word {
-  readonly key: WordKey;
-  readonly language: 'en';
-  readonly text: string;
-  /** Name of the clinician who approved the wording; null until someone has. */
-  readonly reviewer: string | null;
-}
-
-export const words: readonly Word[] = Object.entries(english).map(([key, text]) => ({
-  key: key as WordKey,
-  language: 'en',
-  text,
-  reviewer: null,
-}));
+export type WordKey = keyof typeof english | keyof typeof accountWords;
 
 type Values = Readonly<Record<string, string | number>>;
+
+let taught: Readonly<Partial<Record<WordKey, string>>> = {};
+
+/** English words that not every page carries, from the file they stand in. */
+export const teach = (more: Readonly<Partial<Record<WordKey, string>>>): void => {
+  taught = { ...taught, ...more };
+};
 
 let spoken: Readonly<Partial<Record<WordKey, string>>> = {};
 
@@ -59,8 +50,11 @@ export const speak = (language: Readonly<Partial<Record<WordKey, string>>>): voi
   spoken = language;
 };
 
+const plain: Readonly<Partial<Record<WordKey, string>>> = english;
+
+/** A key that no file taught is a mistake in the page, so it stays visible as it is. */
+const textOf = (key: WordKey): string => spoken[key] ?? plain[key] ?? taught[key] ?? key;
+
 /** A brace without its value is a mistake in the page, so it stays visible as it is. */
 export const say = (key: WordKey, values: Values = {}): string =>
-  (spoken[key] ?? english[key]).replace(/\{([a-z-]+)\}/g, (whole, name: string) =>
-    String(values[name] ?? whole),
-  );
+  textOf(key).replace(/\{([a-z-]+)\}/g, (whole, name: string) => String(values[name] ?? whole));

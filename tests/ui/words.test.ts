@@ -1,6 +1,7 @@
 /** What patients read: plain, calm, and without the words of the trade or of the program. */
 import { describe, expect, it } from 'vitest';
-import { say, words } from '#ui/words.ts';
+import { words } from '#ui/words/every-word.ts';
+import { say } from '#ui/words.ts';
 
 /** Groups of vowels, a silent e at the end left out; at least one. A rough count, the same for every text. */
 const syllables = (word: string): number => {

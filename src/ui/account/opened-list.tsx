@@ -4,6 +4,7 @@ import type { Day } from '#core/day.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import '#ui/words/account.ts';
 import { say } from '#ui/words.ts';
 
 export interface OpenedLine {

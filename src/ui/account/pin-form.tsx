@@ -6,6 +6,7 @@ import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { goOnSignedIn } from '#ui/shared/sign-in/kept-page.ts';
 import { TextField } from '#ui/shared/text-field.tsx';
+import '#ui/words/account.ts';
 import { say } from '#ui/words.ts';
 import { type Answer, knock } from './call.ts';
 import { useAsking } from './use-asking.ts';

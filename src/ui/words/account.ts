@@ -1,4 +1,9 @@
-/** Setting up a phone, its PIN, and who opened the record. */
+/**
+ * Setting up a phone, its PIN, and who opened the record. Whoever shows these reads this file; today's page,
+ * which a slow line has to carry, does without.
+ */
+import { teach } from '../words.ts';
+
 export const accountWords = {
   'join.title': 'Set up this phone',
   'join.code': 'Code from your clinic',
@@ -22,7 +27,6 @@ export const accountWords = {
   'pin.spent-text': 'The PIN was wrong five times. Ring your clinic and ask for a new code.',
   'pin.new-code': 'I have a new code',
   'pin.passphrase': 'Sign in with a passphrase',
-  'opened.title': 'Who opened your record',
   'opened.text': 'Everyone at your clinic who looked at your record or wrote in it, newest first.',
   'opened.none': 'Nobody has opened your record yet.',
   'opened.unknown': 'Someone the clinic no longer lists, or the product itself',
@@ -36,3 +40,5 @@ export const accountWords = {
   'opened.handed-on': 'Gave your record away as a file, as you had agreed, to',
   'opened.ask': 'Is a name wrong here? Ring your clinic and ask.',
 } as const;
+
+teach(accountWords);

@@ -54,6 +54,7 @@ export const savingWords = {
   'sign-in.demo': 'These people are invented. The passphrase of each is {passphrase}.',
   'sign-in.demo-use': 'Use this one',
   'sign-out.go': 'Sign out',
+  'opened.title': 'Who opened your record',
   'frame.today': 'Today',
   'frame.account': 'Your sign-in',
   'frame.handout': 'My plan',

@@ -3,6 +3,7 @@ import { phoneHere } from '#server/phone-here.ts';
 import { JoinForm } from '#ui/account/join-form.tsx';
 import { InOwnWords } from '#ui/patient/preferences/in-own-words.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
+import '#ui/words/account.ts';
 import { say } from '#ui/words.ts';
 import { chosenOnPhone } from '../../(patient)/chosen-on-phone.ts';
 

@@ -5,6 +5,7 @@ import { PinForm } from '#ui/account/pin-form.tsx';
 import { InOwnWords } from '#ui/patient/preferences/in-own-words.tsx';
 import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
+import '#ui/words/account.ts';
 import { say } from '#ui/words.ts';
 import { chosenOnPhone } from '../../(patient)/chosen-on-phone.ts';
 

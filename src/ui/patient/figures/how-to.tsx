@@ -1,5 +1,12 @@
-/** How to do an exercise: drawn where it helps, and in steps. */
-import { ExerciseFigure } from './exercise-figure.tsx';
+/** How to do an exercise: drawn where it helps, and in steps. The drawings come when one is shown. */
+import { lazy, Suspense } from 'react';
+
+/** A drawing that cannot be had leaves the steps, which say the same. */
+const Figure = lazy(() =>
+  import('./exercise-figure.tsx')
+    .then(({ ExerciseFigure }) => ({ default: ExerciseFigure }))
+    .catch(() => ({ default: () => null })),
+);
 
 export interface HowToProps {
   readonly exerciseId: string;
@@ -8,7 +15,9 @@ export interface HowToProps {
 
 export const HowTo = ({ exerciseId, instructions }: HowToProps) => (
   <>
-    <ExerciseFigure exerciseId={exerciseId} />
+    <Suspense fallback={null}>
+      <Figure exerciseId={exerciseId} />
+    </Suspense>
     <ol>
       {instructions.map((text) => (
         <li key={text}>{text}</li>

@@ -2,7 +2,6 @@
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { say } from '#ui/words.ts';
-import { HowTo } from '../figures/how-to.tsx';
 import { doableToday } from '../session/begin.ts';
 import { doseLines, doseTitle } from './dose-text.ts';
 
@@ -23,7 +22,11 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
       )}
       {isLighter ? <p className="soft">{say('today.lighter-set')}</p> : null}
       <Disclosure summary={say('line.how')}>
-        <HowTo exerciseId={dose.exerciseId} instructions={exercise.instructions} />
+        <ol>
+          {exercise.instructions.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ol>
         {exercise.signedName ? (
           <p className="soft">{say('today.approved', { name: exercise.signedName })}</p>
         ) : null}

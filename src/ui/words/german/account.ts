@@ -25,7 +25,6 @@ export const accountGerman = {
     'Die PIN war fünfmal falsch. Rufen Sie Ihre Praxis an und bitten Sie um einen neuen Code.',
   'pin.new-code': 'Ich habe einen neuen Code',
   'pin.passphrase': 'Mit Passwortsatz anmelden',
-  'opened.title': 'Wer Ihre Akte geöffnet hat',
   'opened.text':
     'Alle aus Ihrer Praxis, die Ihre Akte angesehen oder etwas eingetragen haben. Das Neueste zuerst.',
   'opened.none': 'Noch hat niemand Ihre Akte geöffnet.',

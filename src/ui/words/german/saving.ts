@@ -61,6 +61,7 @@ export const savingGerman = {
   'sign-in.demo': 'Diese Menschen sind erfunden. Das Passwort von allen ist {passphrase}.',
   'sign-in.demo-use': 'Diese nehmen',
   'sign-out.go': 'Abmelden',
+  'opened.title': 'Wer Ihre Akte geöffnet hat',
   'frame.today': 'Heute',
   'frame.account': 'Ihre Anmeldung',
   'frame.handout': 'Mein Plan',

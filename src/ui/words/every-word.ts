@@ -1,0 +1,18 @@
+/** Every sentence a patient reads, whichever page carries it, with who reviewed it: nobody yet. */
+import { english, type WordKey } from '../words.ts';
+import { accountWords } from './account.ts';
+
+export interface Word {
+  readonly key: WordKey;
+  readonly language: 'en';
+  readonly text: string;
+  /** Name of the clinician who approved the wording; null until someone has. */
+  readonly reviewer: string | null;
+}
+
+export const words: readonly Word[] = Object.entries({ ...english, ...accountWords }).map(([key, text]) => ({
+  key: key as WordKey,
+  language: 'en',
+  text,
+  reviewer: null,
+}));
