@@ -1,9 +1,10 @@
 'use client';
 /** The drawing itself. Loaded only on this page, after it: the charting library is large. */
-import type { PointerEvent } from 'react';
+import { memo, type PointerEvent, useMemo } from 'react';
 import { ComposedChart, Line, ResponsiveContainer, usePlotArea, XAxis, YAxis } from 'recharts';
 import { dayNumber } from '#core/day.ts';
 import type { GateMark, Picture } from '#core/review/picture.ts';
+import { PictureCursor } from './picture-cursor.tsx';
 import { PictureGates } from './picture-gates.tsx';
 import { PictureMarks } from './picture-marks.tsx';
 import { dayDomain, loadDomain, scaleFor } from './picture-scale.ts';
@@ -19,15 +20,12 @@ export interface PictureChartProps {
   readonly picture: Picture;
   readonly onGate: (gate: GateMark) => void;
   readonly onDay: (dayNumber: number) => void;
-  /** The day in hand, drawn as a line. */
-  readonly cursor: number | null;
 }
 
-const Layer = ({ picture, onGate, onDay, cursor }: PictureChartProps) => {
+const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
   const area = usePlotArea();
   if (!area) return null;
   const scale = scaleFor(area, picture);
-  const [first, last] = dayDomain(picture);
   const point = (event: PointerEvent<SVGRectElement>) => {
     const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
     if (box) onDay(scale.dayNumberAt(event.clientX - box.left));
@@ -35,15 +33,7 @@ const Layer = ({ picture, onGate, onDay, cursor }: PictureChartProps) => {
   return (
     <>
       <rect className="pic-ground" {...area} onPointerMove={point} onPointerDown={point} />
-      {cursor === null || cursor < first || cursor > last ? null : (
-        <line
-          className="pic-cursor"
-          x1={scale.xOf(cursor)}
-          x2={scale.xOf(cursor)}
-          y1={area.y}
-          y2={scale.foot}
-        />
-      )}
+      <PictureCursor picture={picture} scale={scale} area={area} />
       <PictureMarks picture={picture} scale={scale} area={area} />
       <PictureGates picture={picture} scale={scale} onSelect={onGate} />
     </>
@@ -52,11 +42,12 @@ const Layer = ({ picture, onGate, onDay, cursor }: PictureChartProps) => {
 
 export const PictureChart = (props: PictureChartProps) => {
   const { picture } = props;
+  const points = useMemo(() => stairPoints(picture), [picture]);
   const loadTicks = [0, picture.loadTop / 2, picture.loadTop];
   return (
     <ResponsiveContainer width="100%" height={440}>
       <ComposedChart
-        data={stairPoints(picture)}
+        data={points}
         margin={{ top: 26, right: 52, bottom: 8, left: 0 }}
         accessibilityLayer={false}
       >
@@ -86,4 +77,4 @@ export const PictureChart = (props: PictureChartProps) => {
   );
 };
 
-export default PictureChart;
+export default memo(PictureChart);

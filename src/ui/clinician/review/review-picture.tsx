@@ -1,12 +1,13 @@
 'use client';
 /** The picture with its key, a stretch of it to look at, and the words of what is under the pointer or the keyboard. */
 import dynamic from 'next/dynamic';
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { dayFromNumber, dayNumber } from '#core/day.ts';
 import type { DayDetail } from '#core/review/day-detail.ts';
 import type { GateMark, Picture } from '#core/review/picture.ts';
 import { type Stretch, zoomed } from '#core/review/zoom.ts';
 import { PictureBrush } from './picture-brush.tsx';
+import { CursorDay } from './picture-cursor.tsx';
 import { gateName } from './picture-gates.tsx';
 import { PictureKey } from './picture-key.tsx';
 import { nothingTold, PictureTold, type Told } from './picture-told.tsx';
@@ -39,7 +40,9 @@ export interface ReviewPictureProps {
 export const ReviewPicture = ({ picture, address }: ReviewPictureProps) => {
   const [told, setTold] = useState<Told>(nothingTold);
   const [stretch, setStretch] = useState<Stretch>({ from: picture.since, to: picture.today });
-  const shown = useMemo(() => zoomed(picture, stretch), [picture, stretch]);
+  // A handle moves at once; the drawing follows when there is time for it.
+  const drawn = useDeferredValue(stretch);
+  const shown = useMemo(() => zoomed(picture, drawn), [picture, drawn]);
   const details = useMemo(() => new Map(shown.days.map((detail) => [detail.day, detail])), [shown]);
   const onGate = useCallback((gate: GateMark) => setTold(ofGate(gate, picture.today)), [picture]);
   const onDay = useCallback(
@@ -55,12 +58,9 @@ export const ReviewPicture = ({ picture, address }: ReviewPictureProps) => {
         <PictureKey picture={shown} />
       </figcaption>
       <div className="picture-box">
-        <Chart
-          picture={shown}
-          onGate={onGate}
-          onDay={onDay}
-          cursor={told.day === null ? null : dayNumber(told.day)}
-        />
+        <CursorDay value={told.day === null ? null : dayNumber(told.day)}>
+          <Chart picture={shown} onGate={onGate} onDay={onDay} />
+        </CursorDay>
       </div>
       <PictureBrush picture={picture} stretch={stretch} onStretch={setStretch} address={address} />
       <PictureTold told={told} days={shown.days} onDay={(detail) => setTold(ofDay(detail))} />
