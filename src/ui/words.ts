@@ -3,7 +3,7 @@
  * a clinic reviews them before use. `say` fills in the braces.
  */
 import type { accountWords } from './words/account.ts';
-import { beforeVisitWords } from './words/before-visit.ts';
+import type { beforeVisitWords } from './words/before-visit.ts';
 import { careWords } from './words/care.ts';
 import { handoutWords } from './words/handout.ts';
 import { historyWords } from './words/history.ts';
@@ -25,11 +25,10 @@ export const english = {
   ...savingWords,
   ...historyWords,
   ...handoutWords,
-  ...beforeVisitWords,
   ...writeWords,
 } as const;
 
-export type WordKey = keyof typeof english | keyof typeof accountWords;
+export type WordKey = keyof typeof english | keyof typeof accountWords | keyof typeof beforeVisitWords;
 
 type Values = Readonly<Record<string, string | number>>;
 

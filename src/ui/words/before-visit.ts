@@ -1,6 +1,7 @@
-/** Questions before a visit, and what a patient agrees to. */
+/** Questions before a visit, and what a patient agrees to: for the pages that ask them, which read this file. */
+import { teach } from '../words.ts';
+
 export const beforeVisitWords = {
-  'visit.title': 'Questions before your visit',
   'visit.lead': 'Answer these at home, so that there is more time for you at the visit.',
   'visit.note': 'Your clinician goes through them with you. This is no call for help.',
   'visit.sent-before': 'You have sent answers already. Sending again puts the new ones in their place.',
@@ -19,16 +20,11 @@ export const beforeVisitWords = {
   'visit.sending': 'Sending…',
   'visit.sent': 'Your clinic has your answers.',
   'visit.not-sent': 'Not sent. Your answers are still on this page. Try again in a moment.',
-  'visit.waits': 'Your clinic has questions for you before your visit.',
-  'visit.begin-now': 'Answer them now',
   'visit.home': 'Back to today',
   'visit.now-title': 'Is this so right now?',
   'visit.now': 'Ring {number} if it is there now. Do not wait for your visit.',
   'visit.today-title': 'Ring your clinic today',
   'visit.today': 'Do not wait for your visit: {phone}. Do no exercise before you have spoken with us.',
-  'agree.link': 'What you have agreed to',
-  'sign-in.cover': 'Nobody at the clinic watches all the time. In danger, ring the emergency number.',
-  'agree.title': 'What you have agreed to',
   'agree.lead': 'You can take each one back at any time. You need give no reason.',
   'agree.watched': 'The clinic looks at what you send: {hours}. Nobody looks at other times.',
   'agree.not-watched': 'You have not agreed that the clinic looks at what you send. Do not count on it.',
@@ -45,3 +41,5 @@ export const beforeVisitWords = {
   'agree.proposal': 'Your clinic has not yet looked at these words.',
   'agree.ended': 'Taken back. What hung on it has ended.',
 } as const;
+
+teach(beforeVisitWords);

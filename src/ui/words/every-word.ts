@@ -1,6 +1,7 @@
 /** Every sentence a patient reads, whichever page carries it, with who reviewed it: nobody yet. */
 import { english, type WordKey } from '../words.ts';
 import { accountWords } from './account.ts';
+import { beforeVisitWords } from './before-visit.ts';
 
 export interface Word {
   readonly key: WordKey;
@@ -10,7 +11,11 @@ export interface Word {
   readonly reviewer: string | null;
 }
 
-export const words: readonly Word[] = Object.entries({ ...english, ...accountWords }).map(([key, text]) => ({
+export const words: readonly Word[] = Object.entries({
+  ...english,
+  ...accountWords,
+  ...beforeVisitWords,
+}).map(([key, text]) => ({
   key: key as WordKey,
   language: 'en',
   text,

@@ -7,6 +7,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
+import '#ui/words/before-visit.ts';
 import { say } from '#ui/words.ts';
 import type { MyAgreements } from '../answers.ts';
 import { callPatient } from './call.ts';

@@ -5,6 +5,7 @@ import { Button, LinkButton } from '#ui/shared/button.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import '#ui/words/before-visit.ts';
 import { say } from '#ui/words.ts';
 import type { QuestionsAnswer } from '../answers.ts';
 import { callPatient } from './call.ts';

@@ -5,6 +5,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import '#ui/words/before-visit.ts';
 import { say } from '#ui/words.ts';
 import type { QuestionsAnswer } from '../answers.ts';
 import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';

@@ -2,7 +2,6 @@ import type { beforeVisitWords } from '../before-visit.ts';
 
 /** Questions before a visit, and what was agreed to, in German. */
 export const beforeVisitGerman = {
-  'visit.title': 'Fragen vor Ihrem Termin',
   'visit.lead': 'Antworten Sie zu Hause, dann bleibt beim Termin mehr Zeit für Sie.',
   'visit.note': 'Sie gehen die Antworten dort gemeinsam durch. Dies ist kein Hilferuf.',
   'visit.sent-before':
@@ -24,16 +23,11 @@ export const beforeVisitGerman = {
   'visit.sent': 'Ihre Praxis hat die Antworten.',
   'visit.not-sent':
     'Nicht gesendet. Ihre Antworten stehen noch auf dieser Seite. Versuchen Sie es gleich noch einmal.',
-  'visit.waits': 'Ihre Praxis hat Fragen an Sie vor dem Termin.',
-  'visit.begin-now': 'Jetzt beantworten',
   'visit.home': 'Zurück zu heute',
   'visit.now-title': 'Ist das gerade jetzt so?',
   'visit.now': 'Rufen Sie {number} an, wenn es jetzt da ist. Warten Sie nicht auf den Termin.',
   'visit.today-title': 'Rufen Sie heute Ihre Praxis an',
   'visit.today': 'Warten Sie nicht auf den Termin: {phone}. Üben Sie nicht, bevor wir gesprochen haben.',
-  'agree.link': 'Wozu Sie zugestimmt haben',
-  'sign-in.cover': 'In der Praxis sieht nicht immer jemand hin. Bei Gefahr rufen Sie den Notruf an.',
-  'agree.title': 'Wozu Sie zugestimmt haben',
   'agree.lead': 'Sie können jede Zustimmung jederzeit zurücknehmen. Einen Grund brauchen Sie nicht.',
   'agree.watched': 'Die Praxis sieht an, was Sie senden: {hours}. Zu anderen Zeiten sieht niemand hin.',
   'agree.not-watched':
