@@ -1,6 +1,6 @@
 /** The patient's part of the path, on a phone: today with its cautions, the session, the next morning. */
 import { type Browser, type BrowserContext, expect, type Page } from '@playwright/test';
-import { phoneSize, untilReady } from '#commands/phone-sequences/sequence.ts';
+import { newPhone, untilReady } from '#commands/phone-sequences/sequence.ts';
 import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
 import { expectAccessible, signIn } from './support.ts';
 
@@ -26,18 +26,16 @@ export const patientOnPhone = async (
   browser: Browser,
   baseURL: string,
 ): Promise<readonly [BrowserContext, Page]> => {
-  const context = await browser.newContext({
-    viewport: phoneSize,
-    isMobile: true,
-    hasTouch: true,
-    timezoneId: 'Europe/Dublin',
-    baseURL,
-  });
+  const context = await newPhone(browser, baseURL);
   const page = await context.newPage();
   await signIn(page, 'patient-10');
   await untilReady(page);
   return [context, page];
 };
+
+/** What asks next may stand a moment later; answers are given to what is asked. */
+const untilAsked = (page: Page, question: string | RegExp) =>
+  expect(page.getByRole('heading', { level: 1 })).toHaveText(question);
 
 const sent = (page: Page) =>
   expect(page.getByText('Your clinic has your answers.')).toBeVisible({ timeout: 20_000 });
@@ -58,6 +56,7 @@ export const session = async (page: Page) => {
   await expect(page.getByText('Measure your blood pressure before you start.')).toBeVisible();
   await expectAccessible(page, 'today');
   await page.getByRole('button', { name: 'Start the session' }).click();
+  await untilAsked(page, 'Do you have any of these today?');
   const headings = await answerAccessibly(page, 'session', 3);
   for (const question of asked) expect(headings.filter((heading) => question.test(heading))).toHaveLength(1);
   expect(headings.filter((heading) => /Set \d of \d/.test(heading)).length).toBeGreaterThanOrEqual(10);
@@ -75,10 +74,13 @@ export const morning = async (page: Page) => {
   await page.goto('/today');
   await untilReady(page);
   await page.getByRole('button', { name: 'Morning check' }).click();
+  await untilAsked(page, /^Is your urine dark brown/);
   await answerOne(page);
-  expect(await answerOne(page, { score: 6 })).toMatch(/^How is the pain in your right knee this morning/);
+  await untilAsked(page, /^How is the pain in your right knee this morning/);
+  await answerOne(page, { score: 6 });
   await page.getByRole('button', { name: 'No, or I am not sure' }).click();
-  expect(await answerOne(page)).toMatch(/Do you have any of these/);
+  await untilAsked(page, /^Do you have any of these/);
+  await answerOne(page);
   await choose(page, '15 minutes', 'morning stiffness');
   await choose(page, 'A little. I can just see or feel it', 'morning swelling');
   await answerAccessibly(page, 'morning', 6);

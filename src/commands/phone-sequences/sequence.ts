@@ -7,14 +7,18 @@ import { answerAll, answerOne, headingOf } from './walk.ts';
 
 export const phoneSize = { width: 390, height: 844 };
 
-export const phoneOf = async (browser: Browser, baseURL: string, who: string): Promise<BrowserContext> => {
-  const context = await browser.newContext({
+/** A phone nobody has signed in on. */
+export const newPhone = (browser: Browser, baseURL: string): Promise<BrowserContext> =>
+  browser.newContext({
     viewport: phoneSize,
     isMobile: true,
     hasTouch: true,
     timezoneId: 'Europe/Dublin',
     baseURL,
   });
+
+export const phoneOf = async (browser: Browser, baseURL: string, who: string): Promise<BrowserContext> => {
+  const context = await newPhone(browser, baseURL);
   const answer = await context.request.post('/api/auth/sign-in/email', {
     data: { email: `${who}@demo.invalid`, password: demoPassphrase },
     headers: { origin: baseURL },
