@@ -4,7 +4,6 @@
  */
 import { addDays, type Day } from '#core/day.ts';
 import type { Access } from '#data/access.ts';
-import { clinicId } from './group/plan.ts';
 import type { Client } from './group/raw-rows.ts';
 
 const mine = 'clinic_id = ? AND patient_id = ?';
@@ -69,8 +68,8 @@ const reader = (client: Client, dated: readonly string[], undated: readonly stri
     read: (access, patientId, days) => {
       const since: Day = addDays(access.day, -days);
       let rows = 0;
-      for (const statement of withDay) rows += statement.all(clinicId, patientId, since).length;
-      for (const statement of without) rows += statement.all(clinicId, patientId).length;
+      for (const statement of withDay) rows += statement.all(access.clinicId, patientId, since).length;
+      for (const statement of without) rows += statement.all(access.clinicId, patientId).length;
       return rows;
     },
   };

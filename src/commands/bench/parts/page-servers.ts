@@ -18,6 +18,10 @@ export interface Pages {
   readonly patientPage: string;
   readonly cookie: string;
   readonly emptyPage: string;
+  readonly address: string;
+  readonly databaseFile: string;
+  /** The cookie of one of the demo clinic's people. */
+  readonly signIn: (email: string) => Promise<string>;
 }
 
 const emptyFolder = path.join(benchFolder, 'empty-page');
@@ -70,13 +74,13 @@ const untilAnswers = async (address: string): Promise<void> => {
   throw new CannotGoOn(`Nothing answers at ${address}.`);
 };
 
-const signedIn = async (address: string): Promise<string> => {
+const signedIn = async (address: string, email: string): Promise<string> => {
   const answer = await fetch(`${address}/api/auth/sign-in/email`, {
     method: 'POST',
     headers: { 'content-type': 'application/json', origin: address },
-    body: JSON.stringify({ email: 'patient-1@demo.invalid', password: 'demo-clinic-demo' }),
+    body: JSON.stringify({ email, password: 'demo-clinic-demo' }),
   });
-  if (!answer.ok) throw new CannotGoOn(`The demo patient could not sign in (${answer.status}).`);
+  if (!answer.ok) throw new CannotGoOn(`${email} could not sign in (${answer.status}).`);
   return answer.headers
     .getSetCookie()
     .map((cookie) => cookie.split(';')[0]!)
@@ -108,7 +112,10 @@ export const withPages = async <T>(work: (pages: Pages) => Promise<T>): Promise<
     const emptyPage = `http://127.0.0.1:${emptyPort}/`;
     await untilReady(server, address);
     await untilAnswers(emptyPage);
-    return await work({ patientPage: `${address}/today`, cookie: await signedIn(address), emptyPage });
+    const signIn = (email: string) => signedIn(address, email);
+    const cookie = await signIn('patient-1@demo.invalid');
+    const { DATABASE_FILE: databaseFile } = settings;
+    return await work({ patientPage: `${address}/today`, cookie, emptyPage, address, databaseFile, signIn });
   } finally {
     await ended(server.child);
     await ended(empty);

@@ -17,7 +17,7 @@ import { type RawReader, rawRecord, rawReview } from '../raw-record.ts';
 const days = 400;
 const bar = 1.5;
 
-const review = async (access: Access, id: string): Promise<unknown> => {
+export const reviewRead = async (access: Access, id: string, days: number): Promise<unknown> => {
   const since = addDays(access.day, -days);
   const versions = await prescriptionsOf(access, id);
   return [
@@ -83,7 +83,11 @@ export const reviewPart: Part = {
   name: 'review',
   about: 'review picture ÷ the same rows read raw',
   run: (settings) =>
-    against(settings, reviewPart.about, reviewPart.name, review, (access) =>
-      rawReview(access.store.reader.client),
+    against(
+      settings,
+      reviewPart.about,
+      reviewPart.name,
+      (access, id) => reviewRead(access, id, days),
+      (access) => rawReview(access.store.reader.client),
     ),
 };

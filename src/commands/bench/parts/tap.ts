@@ -9,21 +9,10 @@ import { browserArguments, installedBrowser, noBrowserAdvice } from '../../brows
 import { leastPairs, pairedOf } from '../pairs.ts';
 import { type Measured, type Part, rounded } from '../part.ts';
 import { withPages } from './page-servers.ts';
+import { mostMs, slowed, taskMs, untilDrawn, visitor } from './slowed-page.ts';
 
-const timesSlower = 4;
-/** The bar: under this a tap feels as if it answered at once (common figure, no standard). */
-const mostMs = 100;
 const phone = { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true };
 const warmUp = 2;
-
-const taskMs = async (session: CDPSession): Promise<number> => {
-  const { metrics } = await session.send('Performance.getMetrics');
-  return (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? Number.NaN) * 1000;
-};
-
-/** Until what the tap caused has been drawn. */
-const untilDrawn = (page: Page): Promise<unknown> =>
-  page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
 
 /** A touch sent to the browser itself: asking the page where its button is would count as its work. */
 const tapped = async (page: Page, session: CDPSession, selector: string): Promise<number> => {
@@ -40,18 +29,6 @@ const tapped = async (page: Page, session: CDPSession, selector: string): Promis
   return (await taskMs(session)) - before;
 };
 
-const signedIn = async (browser: Browser, address: string, cookie: string) => {
-  const context = await browser.newContext(phone);
-  const { hostname } = new URL(address);
-  await context.addCookies(
-    cookie.split('; ').map((pair) => {
-      const at = pair.indexOf('=');
-      return { name: pair.slice(0, at), value: pair.slice(at + 1), domain: hostname, path: '/' };
-    }),
-  );
-  return context;
-};
-
 const toScore = async (page: Page, address: string): Promise<void> => {
   await page.goto(address);
   await page.locator('main button:enabled', { hasText: /^Start the session$/ }).click();
@@ -66,13 +43,10 @@ const measure = (browser: Browser, until: number): Promise<readonly Measured[]> 
     const steps: number[] = [];
     for (let round = -warmUp; round < leastPairs || performance.now() < until; round++) {
       // A phone of its own each time: a session that was begun would be gone on with.
-      const context = await signedIn(browser, patientPage, cookie);
+      const context = await visitor(browser, phone, patientPage, cookie);
       const page = await context.newPage();
       await toScore(page, patientPage);
-      const session = await context.newCDPSession(page);
-      // The thread's own time: what other programs take of the processor is not the page's.
-      await session.send('Performance.enable', { timeDomain: 'threadTicks' });
-      await session.send('Emulation.setCPUThrottlingRate', { rate: timesSlower });
+      const session = await slowed(page);
       const answer = await tapped(page, session, '.score-3');
       const step = await tapped(page, session, 'main form button[type="submit"]');
       await page.getByText('Is another joint worse than usual today?').waitFor();
