@@ -92,7 +92,8 @@ export const sessionWords = {
   'cuff.seated-next': 'Continue',
   'cuff.limb-arm': 'Are your fingers back to usual?',
   'cuff.limb-leg': 'Are your toes back to usual?',
-  'cuff.limb-hint': 'Look at the colour. Touch them: do they feel as they always do?',
+  'cuff.limb-hint':
+    'Look at the colour. Touch them: do they feel as they always do? If you were shown how to feel the pulse beyond the cuff, feel for it too. No pulse is not as usual.',
   'cuff.limb-yes': 'Yes, colour and feeling are as usual',
   'cuff.limb-no': 'No, not yet',
   'cuff.wait-title': 'Stay seated and wait',

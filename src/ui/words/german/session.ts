@@ -95,7 +95,8 @@ export const sessionGerman = {
   'cuff.seated-next': 'Weiter',
   'cuff.limb-arm': 'Sind Ihre Finger wieder wie sonst?',
   'cuff.limb-leg': 'Sind Ihre Zehen wieder wie sonst?',
-  'cuff.limb-hint': 'Sehen Sie die Farbe an. Fassen Sie sie an: Fühlen sie sich an wie immer?',
+  'cuff.limb-hint':
+    'Sehen Sie die Farbe an. Fassen Sie sie an: Fühlen sie sich an wie immer? Wenn Ihnen gezeigt wurde, wie Sie den Puls hinter der Manschette fühlen, fühlen Sie auch ihn. Kein Puls ist nicht wie sonst.',
   'cuff.limb-yes': 'Ja, Farbe und Gefühl sind wie sonst',
   'cuff.limb-no': 'Nein, noch nicht',
   'cuff.wait-title': 'Sitzen bleiben und warten',
