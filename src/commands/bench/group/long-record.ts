@@ -2,7 +2,7 @@
  * Makes three years of daily answers of a demo patient's twelve weeks: the same rows again and again,
  * each time twelve weeks earlier. Only for looking at how a long record is drawn.
  */
-import Client from 'libsql';
+import { openStore } from '#data/store/store.ts';
 
 const blockDays = 84;
 const dayMs = 86_400_000;
@@ -46,7 +46,8 @@ const earlier = ({ ids }: Table, column: string, block: number): string => {
 
 /** Returns the number of rows the record was lengthened by. */
 export const lengthenRecord = (file: string, patientId: string, days: number): number => {
-  const client = new Client(file, { timeout: 5000 });
+  const store = openStore(file);
+  const { client } = store.writer;
   client.pragma('foreign_keys = OFF');
   try {
     const newest = client
@@ -71,6 +72,6 @@ export const lengthenRecord = (file: string, patientId: string, days: number): n
     client.exec('COMMIT');
     return rows;
   } finally {
-    client.close();
+    store.close();
   }
 };
