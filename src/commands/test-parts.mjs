@@ -72,11 +72,12 @@ const vitest = async (start, part, folders) => {
   return vitestCounts(file, code);
 };
 
-const checks = async (start) => {
+const checks = async (start, { types }) => {
   const counts = [];
   const next = program('next', 'dist', 'bin', 'next');
   if (hasPages()) counts.push(asOne(await start(next, ['typegen'])));
   counts.push(asOne(await start(program('typescript', 'bin', 'tsc'), ['--noEmit'])));
+  types.done();
   const biome = program('@biomejs', 'biome', 'bin', 'biome');
   counts.push(
     asOne(await start(biome, ['ci', '--config-path', 'tests/lint.json', '--error-on-warnings', '.'])),
@@ -154,6 +155,8 @@ export const lanes = [
       name: 'build',
       exists: hasPages,
       run: async (start, state) => {
+        // A build clears the types of the routes and writes them anew; whoever reads them then finds none.
+        await state.types.read;
         const code = await start(path.join('src', 'commands', 'build.mjs'), []);
         state.isBuilt = code === 0;
         return asOne(code);

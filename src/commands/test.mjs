@@ -67,6 +67,16 @@ const runLane = async (lane, wanted, state) => {
   return results;
 };
 
+/** `read` holds back the build until the types of the routes have been read, where they are read at all. */
+const typesOnce = (wanted) => {
+  let done = () => {};
+  const read = new Promise((resolve) => {
+    done = resolve;
+  });
+  if (!wanted.includes('checks')) done();
+  return { read, done };
+};
+
 const endChildrenWithThisProcess = () => {
   for (const [signal, code] of [
     ['SIGINT', 130],
@@ -86,7 +96,8 @@ await runCommand(async () => {
   const budgets = JSON.parse(readFileSync(inRoot('tests', 'budgets.json'), 'utf8'));
   const hasBrowserPart =
     wanted.includes('browser') && lanes.flat().some((p) => p.name === 'browser' && p.exists());
-  const state = { browser: hasBrowserPart ? findBrowser() : null, isBuilt: true };
+  const types = typesOnce(wanted);
+  const state = { browser: hasBrowserPart ? findBrowser() : null, isBuilt: true, types };
   const began = performance.now();
   const results = (await Promise.all(lanes.map((lane) => runLane(lane, wanted, state)))).flat();
   const seconds = ((performance.now() - began) / 1000).toFixed(1);
