@@ -53,7 +53,7 @@ const extraPainRelief = ({ judged }: Look): boolean =>
     (judged.nextMorning !== null && judged.nextMorning.morning.extraPainRelief !== false));
 
 /** Written out field by field: spreading eight objects into one cost more than all the rules together. */
-const factsSeen = (look: Look, inflammatoryArthritis: boolean): Facts => {
+export const factsSeen = (look: Look): Facts => {
   const { index, judged, day, instant, choices } = look;
   const pain = painFacts(look);
   const frozen = frozenFacts(look);
@@ -82,7 +82,7 @@ const factsSeen = (look: Look, inflammatoryArthritis: boolean): Facts => {
     stiffnessMinutes: state.stiffnessMinutes,
     usualStiffnessMinutes: frozen.usualStiffnessMinutes,
     flareDays: diary.flareDays,
-    inflammatoryArthritis,
+    inflammatoryArthritis: index.record.inflammatoryArthritis,
     otherJointsFlared: otherJointsFlared(look),
     fatigueRise: fatigueRiseAt(index, look.baseline?.usualFatigue ?? null, day, instant),
     redFlags: redFlagsAt(index, judged, state.flareOpen, day, instant),
@@ -109,5 +109,4 @@ export const factsFor = (
   joint: Joint,
   at: Moment,
   choiceValues?: ChoiceValues,
-): Facts =>
-  factsSeen(lookAt(record, joint, at, engineChoiceValues(choiceValues)), record.inflammatoryArthritis);
+): Facts => factsSeen(lookAt(record, joint, at, engineChoiceValues(choiceValues)));

@@ -11,8 +11,9 @@ import { engineChoiceValues } from './choices.ts';
 import { dayNumber } from './day-numbers.ts';
 import { contactRank, decide, mostCautious } from './decide.ts';
 import type { Facts } from './facts.ts';
-import { factsFor } from './facts-from-record.ts';
-import { type Judged, judgedSession, type Moment } from './judged-session.ts';
+import { factsSeen } from './facts-from-record.ts';
+import type { Judged, Moment } from './judged-session.ts';
+import { lookAt } from './look.ts';
 import { countUpTo, indexRecord, type RecordIndex } from './record-index.ts';
 import { ruleById } from './rules/table.ts';
 
@@ -87,8 +88,9 @@ const evaluateJoint = (
   at: Moment,
   choices: ChoiceValues,
 ): JointEvaluation => {
-  const judged = judgedSession(indexRecord(record), joint, at, engineChoiceValues(choices));
-  const facts = factsFor(record, joint, at, choices);
+  const look = lookAt(record, joint, at, engineChoiceValues(choices));
+  const { judged } = look;
+  const facts = factsSeen(look);
   return {
     joint,
     state: judged.state,
