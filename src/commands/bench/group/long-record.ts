@@ -54,13 +54,13 @@ export const lengthenRecord = (file: string, patientId: string, days: number): n
       .prepare('SELECT max(day) AS day FROM morning WHERE patient_id = ?')
       .get(patientId) as { readonly day: string };
     const first = new Date(Date.parse(newest.day) - blockDays * dayMs).toISOString().slice(0, 10);
+    const columnsOf = ({ name }: Table) =>
+      (client.pragma(`table_info(${name})`) as { readonly name: string }[]).map((column) => column.name);
+    const withColumns = tables.map((table) => ({ table, columns: columnsOf(table) }));
     let rows = 0;
     client.exec('BEGIN');
     for (let block = 1; block * blockDays < days; block++) {
-      for (const table of tables) {
-        const columns = (client.pragma(`table_info(${table.name})`) as { readonly name: string }[]).map(
-          ({ name }) => name,
-        );
+      for (const { table, columns } of withColumns) {
         const values = columns.map((column) => earlier(table, column, block));
         rows += client
           .prepare(

@@ -2,11 +2,10 @@
  * The review picture of three years of daily answers: its data against the same rows read raw, and the
  * time from each thing done to it until the next paint on a processor slowed to a quarter.
  */
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import type { Day } from '#core/day.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/store/store.ts';
-import { browserArguments, installedBrowser, noBrowserAdvice } from '../../browser.mjs';
 import { lengthenRecord } from '../group/long-record.ts';
 import { accessTo } from '../group/make-group.ts';
 import { leastPairs, measurePairs, medianOf, pairedOf } from '../pairs.ts';
@@ -14,7 +13,16 @@ import { type Measured, type Part, rounded } from '../part.ts';
 import { rawReview } from '../raw-record.ts';
 import { type Pages, withPages } from './page-servers.ts';
 import { reviewRead } from './record.ts';
-import { longestEvent, mostMs, slowed, taskMs, untilDrawn, visitor, watchEvents } from './slowed-page.ts';
+import {
+  inBrowser,
+  longestEvent,
+  mostMs,
+  slowed,
+  taskMs,
+  untilDrawn,
+  visitor,
+  watchEvents,
+} from './slowed-page.ts';
 
 const patient = 'steady-progress';
 const days = 1095;
@@ -136,19 +144,7 @@ export const picturePart: Part = {
     withPages(async (pages) => {
       lengthenRecord(pages.databaseFile, patient, days);
       const data = await dataOf(pages.databaseFile, settings.until);
-      const executablePath = installedBrowser();
-      if (!executablePath) {
-        const title = 'picture of three years, what is done to it';
-        return [
-          data,
-          { part: 'picture', title, bar: 1, paired: null, figures: {}, skipped: noBrowserAdvice },
-        ];
-      }
-      const browser = await chromium.launch({ executablePath, args: browserArguments });
-      try {
-        return [data, ...(await interactions(browser, pages))];
-      } finally {
-        await browser.close();
-      }
+      const skipped = { part: 'picture', title: 'picture of three years, what is done to it', bar: 1 };
+      return [data, ...(await inBrowser(skipped, (browser) => interactions(browser, pages)))];
     }),
 };

@@ -1,5 +1,13 @@
-/** What is measured on a page whose processor is slowed: the time its own thread was at work. */
-import type { Browser, BrowserContextOptions, CDPSession, Page } from 'playwright-core';
+/** What the parts that measure in a browser share: the browser, a visitor, a slowed processor. */
+import {
+  type Browser,
+  type BrowserContextOptions,
+  type CDPSession,
+  chromium,
+  type Page,
+} from 'playwright-core';
+import { browserArguments, installedBrowser, noBrowserAdvice } from '../../browser.mjs';
+import type { Measured } from '../part.ts';
 
 export const timesSlower = 4;
 /** The bar: under this an answer feels as if it came at once (common figure, no standard). */
@@ -42,6 +50,29 @@ export const longestEvent = (page: Page): Promise<number> =>
     return Math.max(least, ...toldEvents.splice(0));
   }, leastToldMs);
 
+export const phone = {
+  viewport: { width: 390, height: 844 },
+  deviceScaleFactor: 2,
+  isMobile: true,
+  hasTouch: true,
+};
+
+/** Opens a browser for the work and closes it; where there is none, `skipped` stands with the reason. */
+export const inBrowser = async (
+  skipped: Pick<Measured, 'part' | 'title' | 'bar'>,
+  work: (browser: Browser) => Promise<readonly Measured[]>,
+): Promise<readonly Measured[]> => {
+  const executablePath = installedBrowser();
+  if (!executablePath) return [{ ...skipped, paired: null, figures: {}, skipped: noBrowserAdvice }];
+  const browser = await chromium.launch({ executablePath, args: browserArguments });
+  try {
+    return await work(browser);
+  } finally {
+    await browser.close();
+  }
+};
+
+/** Somebody with these cookies; with none, somebody signed out. */
 export const visitor = async (
   browser: Browser,
   device: BrowserContextOptions,
@@ -51,10 +82,13 @@ export const visitor = async (
   const context = await browser.newContext(device);
   const { hostname } = new URL(address);
   await context.addCookies(
-    cookie.split('; ').map((pair) => {
-      const at = pair.indexOf('=');
-      return { name: pair.slice(0, at), value: pair.slice(at + 1), domain: hostname, path: '/' };
-    }),
+    cookie
+      .split('; ')
+      .filter(Boolean)
+      .map((pair) => {
+        const at = pair.indexOf('=');
+        return { name: pair.slice(0, at), value: pair.slice(at + 1), domain: hostname, path: '/' };
+      }),
   );
   return context;
 };

@@ -4,14 +4,12 @@
  * the draft to the phone and moves the focus. Counted is every task of the page from the touch until two
  * frames later, so it is more than the tap alone and never less.
  */
-import { type Browser, type CDPSession, chromium, type Page } from 'playwright-core';
-import { browserArguments, installedBrowser, noBrowserAdvice } from '../../browser.mjs';
+import type { Browser, CDPSession, Page } from 'playwright-core';
 import { leastPairs, pairedOf } from '../pairs.ts';
 import { type Measured, type Part, rounded } from '../part.ts';
 import { withPages } from './page-servers.ts';
-import { mostMs, slowed, taskMs, untilDrawn, visitor } from './slowed-page.ts';
+import { inBrowser, mostMs, phone, slowed, taskMs, untilDrawn, visitor } from './slowed-page.ts';
 
-const phone = { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, isMobile: true, hasTouch: true };
 const warmUp = 2;
 
 /** A touch sent to the browser itself: asking the page where its button is would count as its work. */
@@ -69,17 +67,6 @@ const measure = (browser: Browser, until: number): Promise<readonly Measured[]> 
 export const tapPart: Part = {
   name: 'tap',
   about: 'main-thread time of one tap on a slowed phone ÷ 100 ms',
-  run: async (settings): Promise<readonly Measured[]> => {
-    const executablePath = installedBrowser();
-    if (!executablePath) {
-      const { about: title } = tapPart;
-      return [{ part: 'tap', title, bar: 1, paired: null, figures: {}, skipped: noBrowserAdvice }];
-    }
-    const browser = await chromium.launch({ executablePath, args: browserArguments });
-    try {
-      return await measure(browser, settings.until);
-    } finally {
-      await browser.close();
-    }
-  },
+  run: ({ until }) =>
+    inBrowser({ part: 'tap', title: tapPart.about, bar: 1 }, (browser) => measure(browser, until)),
 };
