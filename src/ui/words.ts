@@ -41,12 +41,28 @@ export const teach = (more: Readonly<Partial<Record<WordKey, string>>>): void =>
 
 let spoken: Readonly<Partial<Record<WordKey, string>>> = {};
 
+type Telling = (text: string) => string;
+
+const asItStands: Telling = (text) => text;
+
+let telling = asItStands;
+
+/**
+ * A sentence the core made, or a title or reason that came with the record, in the language spoken. Each
+ * page tells it where it shows it; what is kept and sent stays as it was made.
+ */
+export const tell: Telling = (text) => telling(text);
+
 /**
  * The words of another language, in this browser, for all that is shown from now on. Never called on
  * the server, where one process speaks to many people. What a language lacks stays English.
  */
-export const speak = (language: Readonly<Partial<Record<WordKey, string>>>): void => {
+export const speak = (
+  language: Readonly<Partial<Record<WordKey, string>>>,
+  told: Telling = asItStands,
+): void => {
   spoken = language;
+  telling = told;
 };
 
 const plain: Readonly<Partial<Record<WordKey, string>>> = english;

@@ -8,9 +8,11 @@ import { morningGerman } from './german/morning.ts';
 import { ownPageGerman } from './german/own-page.ts';
 import { questionGerman } from './german/questions.ts';
 import { savingGerman } from './german/saving.ts';
+import { germanSentences } from './german/sentences.ts';
 import { sessionGerman } from './german/session.ts';
 import { todayGerman } from './german/today.ts';
 import { writeGerman } from './german/write.ts';
+import { tellingOf } from './telling.ts';
 
 export const german = {
   ...todayGerman,
@@ -26,3 +28,6 @@ export const german = {
   ...accountGerman,
   ...beforeVisitGerman,
 } as const;
+
+/** The sentences that the core makes, in German. */
+export const tellGerman = tellingOf(germanSentences, ',');

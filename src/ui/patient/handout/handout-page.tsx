@@ -5,7 +5,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { HowTo } from '../figures/how-to.tsx';
 import { dayText, weekdayText } from '../phone/text-of-time.ts';
 import { flagOptions } from '../questions/flag-list.ts';
@@ -23,7 +23,7 @@ const isResting = ({ today }: TodayExercise): boolean => today === 'none' || tod
 
 const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
   <li className="exercise keep-together stack-close">
-    <h2>{exercise.title}</h2>
+    <h2>{tell(exercise.title)}</h2>
     {isResting(exercise) ? (
       <p>{say('handout.resting')}</p>
     ) : (
@@ -50,7 +50,7 @@ const Cautions = ({ exercises }: Pick<TodayView, 'exercises'>) => {
       <h2>{say('handout.keep')}</h2>
       <ul>
         {texts.map((text) => (
-          <li key={text}>{text}</li>
+          <li key={text}>{tell(text)}</li>
         ))}
       </ul>
     </section>

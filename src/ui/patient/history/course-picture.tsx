@@ -1,6 +1,6 @@
 /** Six weeks in sentences, and the same drawn: the work as a line of steps, the mornings as dots under it. */
 import { daysBetween } from '#core/day.ts';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { dayText, shortDayText } from '../phone/text-of-time.ts';
 import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
@@ -30,7 +30,7 @@ const sentences = (course: OwnCourse): readonly string[] => {
   if (work) {
     const first = figure(work.of, work.points[0]!.value);
     const last = figure(work.of, work.points.at(-1)!.value);
-    lines.push(say(`history.sum-${work.of}`, { title: work.title, first, last }));
+    lines.push(say(`history.sum-${work.of}`, { title: tell(work.title), first, last }));
   }
   for (const { joint, points } of mornings) {
     const values = points.map((point) => point.value);
@@ -112,7 +112,7 @@ export const CoursePicture = ({ course, today }: { readonly course: OwnCourse; r
         </text>
       </svg>
       <ul className="course-key">
-        {work ? <li>{say(`history.picture-${work.of}`, { title: work.title })} —</li> : null}
+        {work ? <li>{say(`history.picture-${work.of}`, { title: tell(work.title) })} —</li> : null}
         {course.mornings.map(({ joint }, place) => (
           <li key={joint}>
             {place === 0 ? '● ' : '○ '}

@@ -3,7 +3,7 @@
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
 import { type Definition, DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say, type WordKey } from '#ui/words.ts';
+import { say, tell, type WordKey } from '#ui/words.ts';
 import { dayText } from '../phone/text-of-time.ts';
 import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
@@ -34,7 +34,7 @@ const SessionPart = ({ session }: { readonly session: Session }) => (
     <DefinitionList
       rows={session.exercises.map((exercise) => ({
         key: exercise.title,
-        name: exercise.title,
+        name: tell(exercise.title),
         value: <span className="figure">{setsText(exercise)}</span>,
       }))}
     />
@@ -73,13 +73,13 @@ const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][num
 const DecisionPart = ({ decision }: { readonly decision: HistoryDay['decisions'][number] }) => (
   <section className="came-of-it keep-together stack-close">
     <h3>{say('history.what-next', { joint: jointText(decision.joint) })}</h3>
-    <p>{decision.text}</p>
+    <p>{tell(decision.text)}</p>
     {decision.because.length > 0 ? (
       <>
         <h4>{say('history.why')}</h4>
         <ul>
           {decision.because.map((text) => (
-            <li key={text}>{text}</li>
+            <li key={text}>{tell(text)}</li>
           ))}
         </ul>
       </>

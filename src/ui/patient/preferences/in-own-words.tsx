@@ -13,13 +13,13 @@ import { weighIn } from './weight-text.ts';
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
 
 const wordsOf = async (tag: Chosen['language']) =>
-  tag === 'de' ? (await import('#ui/words/german.ts')).german : {};
+  tag === 'de' ? import('#ui/words/german.ts') : { german: {}, tellGerman: undefined };
 
 const put = async ({ language, unit }: Chosen): Promise<void> => {
   const { tag, locale, direction } = languages.find((one) => one.tag === language) ?? languages[0];
   // Words that cannot be had leave the page in English, and the language mark with it.
   const found = await wordsOf(tag).catch(() => null);
-  speak(found ?? {});
+  speak(found?.german ?? {}, found?.tellGerman);
   speakDaysOf(found === null ? languages[0].locale : locale);
   document.documentElement.lang = found === null ? 'en' : tag;
   document.documentElement.dir = direction;

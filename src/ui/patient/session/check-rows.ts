@@ -1,7 +1,7 @@
 /** Every answer in a line, with the step that changes it. What was not answered says so. */
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
 import { type LineDraft, type News, type Score, type SessionDraft, setOf, type YesNo } from './draft.ts';
@@ -86,7 +86,7 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
     case 'news':
       return { step, name: say('before.news'), value: newsText(draft.news) };
     case 'line':
-      return { step, name: draft.lines[line]!.title, value: lineText(draft.lines[line]!) };
+      return { step, name: tell(draft.lines[line]!.title), value: lineText(draft.lines[line]!) };
     case 'burn':
       return { step, name: say('after.burn'), value: scoreText(draft.scores.burn) };
     case 'cuff':

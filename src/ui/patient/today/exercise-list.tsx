@@ -1,7 +1,7 @@
 /** The exercises of today with their doses; how to do each one is a tap away. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { doableToday } from '../session/begin.ts';
 import { doseLines, doseTitle } from './dose-text.ts';
 
@@ -11,7 +11,7 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
   const dose = isLighter ? exercise.badDay : exercise.dose;
   return (
     <li className="exercise keep-together">
-      <h3>{exercise.title}</h3>
+      <h3>{tell(exercise.title)}</h3>
       {isResting ? (
         <p>{say('today.rest-some')}</p>
       ) : (
@@ -24,7 +24,7 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
       <Disclosure summary={say('line.how')}>
         <ol>
           {exercise.instructions.map((text) => (
-            <li key={text}>{text}</li>
+            <li key={text}>{tell(text)}</li>
           ))}
         </ol>
         {exercise.signedName ? (
@@ -49,7 +49,7 @@ export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
       </ul>
       {elsewhere.length > 0 ? (
         <p className="soft">
-          {say('today.elsewhere', { titles: elsewhere.map((one) => one.title).join('; ') })}
+          {say('today.elsewhere', { titles: elsewhere.map((one) => tell(one.title)).join('; ') })}
         </p>
       ) : null}
     </section>
@@ -67,7 +67,7 @@ export const CautionList = ({ view }: { readonly view: TodayView }) => {
       <h2>{say('today.cautions')}</h2>
       <ul>
         {[...doable].map(([id, text]) => (
-          <li key={id}>{text}</li>
+          <li key={id}>{tell(text)}</li>
         ))}
       </ul>
     </section>

@@ -1,6 +1,6 @@
 /** What the clinic tells: changes with their reasons, and messages. */
 import type { TodayView } from '#api/patient/today-view.ts';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { instantDayText } from '../phone/text-of-time.ts';
 
 export const Told = ({ view }: { readonly view: TodayView }) => (
@@ -9,7 +9,7 @@ export const Told = ({ view }: { readonly view: TodayView }) => (
       <section className="stack-close">
         <h2>{say('today.changes')}</h2>
         {view.changes.map((text) => (
-          <p key={text}>{text}</p>
+          <p key={text}>{tell(text)}</p>
         ))}
       </section>
     ) : null}

@@ -3,7 +3,7 @@
 import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say, type WordKey } from '#ui/words.ts';
+import { say, tell, type WordKey } from '#ui/words.ts';
 import { flagOptions } from '../../questions/flag-list.ts';
 import { jointText } from '../../questions/joint-text.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
@@ -113,7 +113,8 @@ export const NewsPage = ({ draft, send }: PageProps) => (
   />
 );
 
-const titlesOf = (lines: readonly { readonly title: string }[]) => lines.map((line) => line.title).join('; ');
+const titlesOf = (lines: readonly { readonly title: string }[]) =>
+  lines.map((line) => tell(line.title)).join('; ');
 
 const NewsTold = ({ draft, clinic }: PageProps) => (
   <Notice tone="care" title={say('news.told-title')}>

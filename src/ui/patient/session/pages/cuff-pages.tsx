@@ -6,7 +6,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { clockText, lengthText, timeText } from '../../phone/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
@@ -50,7 +50,7 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
   const leaveOut = () => send({ type: 'leave-out', line: index });
   const isBegun = isCuffOn(line) || line.sets.length > 0;
   if (dose.supervised && !isBeside && !isBegun)
-    return <BesidePage title={line.title} onYes={() => setBeside(true)} onNo={leaveOut} />;
+    return <BesidePage title={tell(line.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
   const { cuff, limb, side } = dose;
   const start = () => {
     send({ type: 'cuff-on', line: index, now: clock() });
@@ -58,7 +58,7 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
   };
   return (
     <div className="stack">
-      <PageHeading caption={line.title}>
+      <PageHeading caption={tell(line.title)}>
         {say(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
       </PageHeading>
       <ul>
@@ -94,7 +94,7 @@ export const CuffOffPage = ({ draft, line: index, send, clock }: PageProps) => {
   const text = isUp ? 'cuff.off-time-up' : isEarly ? 'cuff.off-early' : 'cuff.off-finished';
   return (
     <div className="stack" role={isUp ? 'alert' : undefined}>
-      <PageHeading caption={line.title}>{say('cuff.off-title')}</PageHeading>
+      <PageHeading caption={tell(line.title)}>{say('cuff.off-title')}</PageHeading>
       <p className="large">{say(text)}</p>
       <Button
         tone={isCuffOn(line) ? 'stop' : 'primary'}
@@ -114,7 +114,7 @@ export const SeatedPage = ({ draft, line: index, send, clock }: PageProps) => {
   const endsAt = (releasedAt(line) ?? now) + seatedSeconds * 1000;
   return (
     <div className="stack">
-      <PageHeading caption={line.title}>{say('cuff.seated-title')}</PageHeading>
+      <PageHeading caption={tell(line.title)}>{say('cuff.seated-title')}</PageHeading>
       <div className="clock">
         <p className="clock-figure figure" role="timer">
           {clockText((endsAt - now) / 1000)}

@@ -9,7 +9,7 @@ import { NumberField } from '#ui/shared/number-field.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { HowTo } from '../../figures/how-to.tsx';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '../../preferences/weight-text.ts';
 import { doseLines, doseTitle } from '../../today/dose-text.ts';
@@ -96,7 +96,7 @@ const About = ({ line }: { readonly line: LineDraft }) => (
       <Disclosure summary={say('today.cautions')}>
         <ul>
           {line.cautions.map((text) => (
-            <li key={text}>{text}</li>
+            <li key={text}>{tell(text)}</li>
           ))}
         </ul>
       </Disclosure>
@@ -137,7 +137,7 @@ export const LinePage = ({ draft, line: index, send }: PageProps) => {
     <div className="stack">
       <ErrorSummary problems={load.problem ? [load.problem] : []} />
       <PageHeading caption={say('session.caption', { number, of: draft.lines.length })}>
-        {line.title}
+        {tell(line.title)}
       </PageHeading>
       <About line={line} />
       {asksLoad(line) ? <LoadQuestion load={load} /> : null}

@@ -3,7 +3,7 @@
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say, type WordKey } from '#ui/words.ts';
+import { say, tell, type WordKey } from '#ui/words.ts';
 import { clockText, timeText } from '../../phone/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { type Score, setOf } from '../draft.ts';
@@ -62,7 +62,7 @@ export const RestPage = (props: PageProps) => {
   const letsDown = line.dose.method === 'occlusion' && line.dose.inflation === 'intermittent';
   return (
     <div className="stack">
-      <PageHeading caption={line.title}>
+      <PageHeading caption={tell(line.title)}>
         {say(isLast ? 'set.caption' : 'rest.title', { set, of: line.dose.sets })}
       </PageHeading>
       {isLast || finishedAt === null ? null : (

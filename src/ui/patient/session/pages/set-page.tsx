@@ -6,7 +6,7 @@ import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { HowTo } from '../../figures/how-to.tsx';
 import { Counter } from '../counter.tsx';
 import { type LineDraft, setOf, targetOf } from '../draft.ts';
@@ -44,7 +44,7 @@ const How = ({ line }: { readonly line: LineDraft }) => (
 );
 
 const Heading = ({ line, set }: { readonly line: LineDraft; readonly set: number }) => (
-  <PageHeading caption={line.title}>{say('set.caption', { set, of: line.dose.sets })}</PageHeading>
+  <PageHeading caption={tell(line.title)}>{say('set.caption', { set, of: line.dose.sets })}</PageHeading>
 );
 
 const CuffUpPage = ({ draft, line: index, set, send, clock }: PageProps) => (

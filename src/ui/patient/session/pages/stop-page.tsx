@@ -6,7 +6,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import { Counter } from '../counter.tsx';
 import { setOf } from '../draft.ts';
 import type { PageProps } from './page-props.ts';
@@ -55,7 +55,7 @@ export const StopPage = (props: PageProps) => {
   return (
     <div className="stack">
       <ErrorSummary problems={error && stopReason === null ? [{ field: 'stop-reason', text: error }] : []} />
-      <PageHeading caption={line.title}>{say('set.caption', { set, of: line.dose.sets })}</PageHeading>
+      <PageHeading caption={tell(line.title)}>{say('set.caption', { set, of: line.dose.sets })}</PageHeading>
       {asksCount ? (
         <Counter
           repetitions={repetitions}

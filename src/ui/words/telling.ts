@@ -1,0 +1,73 @@
+/**
+ * What the core says in English, told in another language. The core writes whole sentences, so they are
+ * looked up by their English: first as they stand, then as a pattern, then sentence by sentence. What is
+ * not known stays as it is: a clinician's own words are nobody's to translate.
+ *
+ * A pattern has values in braces. `{#score}` is a figure and nothing else; `{joint}` is any words, which are
+ * themselves told, one by one where they are a list with semicolons.
+ */
+export type Sentences = Readonly<Record<string, string>>;
+
+interface Pattern {
+  readonly shape: RegExp;
+  readonly names: readonly string[];
+  readonly told: string;
+}
+
+const slots = /\{(#?[a-z-]+)\}/g;
+
+const figure = '([-−]?\\d+(?:\\.\\d+)?)';
+
+const patternOf = ([english, told]: readonly [string, string]): Pattern => ({
+  shape: new RegExp(
+    `^${english
+      .replace(/[.*+?^$()|[\]\\]/g, '\\$&')
+      .replace(slots, (_, name: string) => (name.startsWith('#') ? figure : '(.+?)'))}$`,
+  ),
+  names: [...english.matchAll(slots)].map(([, name]) => name ?? ''),
+  told,
+});
+
+/** The more of a sentence a pattern fixes, the earlier it is tried. */
+const fixed = (english: string): number => english.replace(slots, '').length;
+
+const sentencesIn = (text: string): readonly string[] => text.replace(/([.!?])\s+/g, '$1\n').split('\n');
+
+/** Tells a text, or null where nothing is known of it. `comma` stands before the decimals of a figure. */
+const tellerWith = (sentences: Sentences, comma: string) => {
+  const patterns = Object.entries(sentences)
+    .filter(([english]) => english.includes('{'))
+    .sort(([one], [other]) => fixed(other) - fixed(one))
+    .map(patternOf);
+  const known = new Map(Object.entries(sentences));
+  const toldValue = (name: string, value: string): string =>
+    name.startsWith('#')
+      ? value.replace('.', comma)
+      : (whole(value) ??
+        value
+          .split('; ')
+          .map((part) => whole(part) ?? part)
+          .join('; '));
+  const whole = (text: string): string | null => {
+    const exact = known.get(text);
+    if (exact !== undefined) return exact;
+    for (const { shape, names, told } of patterns) {
+      const found = shape.exec(text);
+      if (!found) continue;
+      return told.replace(slots, (_, name: string) => toldValue(name, found[names.indexOf(name) + 1] ?? ''));
+    }
+    return null;
+  };
+  return whole;
+};
+
+export const tellingOf = (sentences: Sentences, comma: string): ((text: string) => string) => {
+  const whole = tellerWith(sentences, comma);
+  return (text) => {
+    const told = whole(text);
+    if (told !== null) return told;
+    const parts = sentencesIn(text).map(whole);
+    // Half a text in each language helps nobody: all of it is known, or it stays.
+    return parts.includes(null) ? text : parts.join(' ');
+  };
+};

@@ -1,0 +1,55 @@
+/** Sentences of the core in another language: found by their English, figures kept, own words left alone. */
+import { describe, expect, it } from 'vitest';
+import { tellingOf } from '#ui/words/telling.ts';
+
+const tell = tellingOf(
+  {
+    'Rest today.': 'Heute ruhen.',
+    'left knee': 'Knie links',
+    'your heart': 'Ihr Herz',
+    'your bones': 'Ihre Knochen',
+    'Pain in the {joint} was {#score} of 10.': 'Schmerz ({joint}): {#score} von 10.',
+    'Pain in the {joint} was {#score} of 10, and more.': 'Schmerz ({joint}): {#score} von 10, und mehr.',
+    'Take {#kg} kg (was {#before} kg)?': 'Erst {#before} kg, jetzt {#kg} kg?',
+    'Nobody has checked: {things}.': 'Niemand hat geprüft: {things}.',
+  },
+  ',',
+);
+
+describe('a sentence of the core', () => {
+  it('is told as it stands in the dictionary', () => {
+    expect(tell('Rest today.')).toBe('Heute ruhen.');
+  });
+
+  it('keeps its values, wherever the other language puts them', () => {
+    expect(tell('Pain in the left knee was 4 of 10.')).toBe('Schmerz (Knie links): 4 von 10.');
+    expect(tell('Pain in the left knee was 4 of 10, and more.')).toBe(
+      'Schmerz (Knie links): 4 von 10, und mehr.',
+    );
+  });
+
+  it('writes the decimals of a figure as the other language does', () => {
+    expect(tell('Take 2.5 kg (was 12 kg)?')).toBe('Erst 12 kg, jetzt 2,5 kg?');
+  });
+
+  it('takes no word for a figure', () => {
+    expect(tell('Pain in the left knee was some of 10.')).toBe('Pain in the left knee was some of 10.');
+  });
+
+  it('tells a list one by one', () => {
+    expect(tell('Nobody has checked: your heart; your bones.')).toBe(
+      'Niemand hat geprüft: Ihr Herz; Ihre Knochen.',
+    );
+  });
+
+  it('is told one by one where several stand together, and stays where one of them is unknown', () => {
+    expect(tell('Rest today. Pain in the left knee was 2.5 of 10.')).toBe(
+      'Heute ruhen. Schmerz (Knie links): 2,5 von 10.',
+    );
+    expect(tell('Rest today. Bring your shoes.')).toBe('Rest today. Bring your shoes.');
+  });
+
+  it('that nobody translated stays as it was written', () => {
+    expect(tell('Ring me on Friday, Ana.')).toBe('Ring me on Friday, Ana.');
+  });
+});
