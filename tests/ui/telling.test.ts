@@ -12,6 +12,10 @@ const tell = tellingOf(
     'Pain in the {joint} was {#score} of 10, and more.': 'Schmerz ({joint}): {#score} von 10, und mehr.',
     'Take {#kg} kg (was {#before} kg)?': 'Erst {#before} kg, jetzt {#kg} kg?',
     'Nobody has checked: {things}.': 'Niemand hat geprüft: {things}.',
+    '{=title}: {=changes}.': '{=title}: {=changes}.',
+    '{=new} instead of {=old}': '{=new} statt {=old}',
+    '{#new} repetitions instead of {#old}': '{#new} statt {#old} Wiederholungen',
+    'Signed by {name}.': 'Unterschrieben: {name}.',
   },
   ',',
 );
@@ -47,6 +51,24 @@ describe('a sentence of the core', () => {
       'Heute ruhen. Schmerz (Knie links): 2,5 von 10.',
     );
     expect(tell('Rest today. Bring your shoes.')).toBe('Rest today. Bring your shoes.');
+  });
+
+  it('takes a span and a row of counts for a figure', () => {
+    expect(tell('left knee: 8–10.5 repetitions instead of 30, 15, 15.')).toBe(
+      'Knie links: 8–10,5 statt 30, 15, 15 Wiederholungen.',
+    );
+  });
+
+  it('stays whole in English where a value that has to be known is not', () => {
+    expect(tell('left knee: your heart instead of your bones; 8 repetitions instead of 9.')).toBe(
+      'Knie links: Ihr Herz statt Ihre Knochen; 8 statt 9 Wiederholungen.',
+    );
+    for (const own of ['left knee: your heart instead of mine.', 'My knee: 8 repetitions instead of 9.'])
+      expect(tell(own)).toBe(own);
+  });
+
+  it('keeps a name that nobody translates', () => {
+    expect(tell('Signed by Ana Lima.')).toBe('Unterschrieben: Ana Lima.');
   });
 
   it('that nobody translated stays as it was written', () => {

@@ -69,7 +69,7 @@ const patientChange = ({ variable, from, to }: DoseChange): string => {
 export const changesForPatient = (proposal: DoseProposal, title: string): string => {
   if (proposal.kind === 'stop') return `${title}: stop until we have spoken with you.`;
   if (proposal.changes.length === 0) return `${title}: stay here, do the same again.`;
-  const what = proposal.changes.map(patientChange).join(', ');
+  const what = proposal.changes.map(patientChange).join('; ');
   if (proposal.effect === 'awaits-signature')
     return `${title}: do the same again. Your physiotherapist is looking at a change.`;
   return `${title}: ${what}.`;

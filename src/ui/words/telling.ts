@@ -3,8 +3,9 @@
  * looked up by their English: first as they stand, then as a pattern, then sentence by sentence. What is
  * not known stays as it is: a clinician's own words are nobody's to translate.
  *
- * A pattern has values in braces. `{#score}` is a figure and nothing else; `{joint}` is any words, which are
- * themselves told, one by one where they are a list with semicolons.
+ * A pattern has values in braces. `{#score}` is a figure, a span of two or a row of them; `{joint}` is any
+ * words, which are themselves told, one by one where they are a list with semicolons; `{=title}` is words
+ * that are known, all of them, and otherwise the pattern does not fit.
  */
 export type Sentences = Readonly<Record<string, string>>;
 
@@ -14,9 +15,11 @@ interface Pattern {
   readonly told: string;
 }
 
-const slots = /\{(#?[a-z-]+)\}/g;
+const slots = /\{([#=]?[a-z-]+)\}/g;
 
-const figure = '([-−]?\\d+(?:\\.\\d+)?)';
+/** 2.5, 8–12, or 30, 15, 15. */
+const one = '[-−]?\\d+(?:\\.\\d+)?';
+const figure = `(${one}(?:(?:–|, )${one})*)`;
 
 const patternOf = ([english, told]: readonly [string, string]): Pattern => ({
   shape: new RegExp(
@@ -40,21 +43,31 @@ const tellerWith = (sentences: Sentences, comma: string) => {
     .sort(([one], [other]) => fixed(other) - fixed(one))
     .map(patternOf);
   const known = new Map(Object.entries(sentences));
-  const toldValue = (name: string, value: string): string =>
-    name.startsWith('#')
-      ? value.replace('.', comma)
-      : (whole(value) ??
-        value
-          .split('; ')
-          .map((part) => whole(part) ?? part)
-          .join('; '));
+  const listed = (value: string): readonly (string | null)[] => value.split('; ').map(whole);
+  /** null where a value has to be known and is not. */
+  const toldValue = (name: string, value: string): string | null => {
+    if (name.startsWith('#')) return value.replaceAll('.', comma);
+    const all = whole(value);
+    if (all !== null) return all;
+    const parts = listed(value);
+    if (name.startsWith('=')) return parts.includes(null) ? null : parts.join('; ');
+    const asItStands = value.split('; ');
+    return parts.map((part, place) => part ?? asItStands[place]).join('; ');
+  };
+  const fitted = ({ shape, names, told }: Pattern, text: string): string | null => {
+    const found = shape.exec(text);
+    if (!found) return null;
+    const values = new Map(names.map((name, place) => [name, toldValue(name, found[place + 1] ?? '')]));
+    return [...values.values()].includes(null)
+      ? null
+      : told.replace(slots, (whole, name: string) => values.get(name) ?? whole);
+  };
   const whole = (text: string): string | null => {
     const exact = known.get(text);
     if (exact !== undefined) return exact;
-    for (const { shape, names, told } of patterns) {
-      const found = shape.exec(text);
-      if (!found) continue;
-      return told.replace(slots, (_, name: string) => toldValue(name, found[names.indexOf(name) + 1] ?? ''));
+    for (const pattern of patterns) {
+      const told = fitted(pattern, text);
+      if (told !== null) return told;
     }
     return null;
   };
