@@ -1,13 +1,15 @@
 /** What the pages of papers share: which stretch of care the address names, and the frame around the paper. */
-import type { Paper } from '#core/care/paper-words.ts';
-import { PaperView } from '#ui/care/papers/paper-view.tsx';
+import { PaperView, type PaperViewProps } from '#ui/care/papers/paper-view.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import type { RecordParams, recordPage } from './clinic-page.ts';
 
 export interface PaperPageProps {
   readonly params: RecordParams;
-  readonly searchParams: Promise<{ readonly episode?: string | string[] }>;
+  readonly searchParams: Promise<{
+    readonly episode?: string | string[];
+    readonly language?: string | string[];
+  }>;
 }
 
 type AtRecord = Awaited<ReturnType<typeof recordPage>>;
@@ -22,10 +24,12 @@ export const paperFacts = async (
   return staff.papers.get({ patientId: patient.id, episodeId: episode.slice(0, 64) });
 };
 
-export const PaperFrame = ({ at, paper }: { readonly at: AtRecord; readonly paper: Paper | null }) => (
+type PaperFrameProps = Omit<PaperViewProps, 'patientId'> & { readonly at: AtRecord };
+
+export const PaperFrame = ({ at, ...paper }: PaperFrameProps) => (
   <ClinicFrame place="/patients" name={at.person.name}>
     <RecordFrame patient={at.patient} day={at.day} section="/care">
-      <PaperView patientId={at.patient.id} paper={paper} />
+      <PaperView patientId={at.patient.id} {...paper} />
     </RecordFrame>
   </ClinicFrame>
 );

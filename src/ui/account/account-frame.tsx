@@ -1,6 +1,5 @@
-/** The frame of the pages about one's own sign-in and about the clinic's people. */
+/** The frame of the pages about a staff member's own sign-in and about the clinic's people. */
 import type { ReactNode } from 'react';
-import { PatientSignOut } from '#ui/patient/patient-sign-out.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { SignOut } from '#ui/shared/sign-out.tsx';
 
@@ -23,24 +22,19 @@ const administration = [
   { href: '/administration/care', text: 'Deputy and agreements' },
 ];
 const own = [{ href: '/account', text: 'Your sign-in' }];
-const patient = [
-  { href: '/today', text: 'Today' },
-  { href: '/who-opened', text: 'Who opened your record' },
-];
 
 export const AccountFrame = ({ person, current, children }: AccountFrameProps) => {
   const links = [
     ...(person.role === 'clinician' ? clinical : []),
-    ...(person.role === 'patient' ? patient : []),
     ...(person.administers ? administration : []),
     ...own,
   ];
   return (
     <PageFrame
-      audience={person.role === 'patient' ? 'patient' : 'clinic'}
+      audience="clinic"
       homeHref="/"
       links={links.map((link) => ({ ...link, isCurrent: link.href === current }))}
-      account={person.role === 'patient' ? <PatientSignOut /> : <SignOut />}
+      account={<SignOut />}
     >
       {children}
     </PageFrame>

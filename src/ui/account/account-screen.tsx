@@ -1,7 +1,13 @@
-/** A person's own sign-in: passphrase, codes, where it is open. */
+'use client';
+/**
+ * A person's own sign-in: passphrase, codes, where it is open. Patients read it in their own language; codes
+ * and passkeys are for staff, who read English.
+ */
 import { LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import '#ui/words/account.ts';
+import { say } from '#ui/words.ts';
 import { PasskeysSection, type PasskeysSectionProps } from './passkeys-section.tsx';
 import { PassphraseForm } from './passphrase-form.tsx';
 import { type SessionLine, SessionsList } from './sessions-list.tsx';
@@ -14,6 +20,7 @@ export interface AccountScreenProps {
   readonly hasPassphrase: boolean;
   readonly hasCodes: boolean;
   readonly sessions: readonly SessionLine[];
+  readonly zone: string;
   readonly passkeys: PasskeysSectionProps['passkeys'];
   readonly canMakePasskeys: boolean;
 }
@@ -22,15 +29,11 @@ const SetUpNotice = ({ setUp }: Pick<AccountScreenProps, 'setUp'>) =>
   setUp === 'done' ? null : (
     <Notice
       tone="care"
-      title={
-        setUp === 'passphrase'
-          ? 'Choose a passphrase of your own first'
-          : 'Set up one-time codes or a passkey first'
-      }
+      title={setUp === 'passphrase' ? say('account.own-first') : 'Set up one-time codes or a passkey first'}
     >
       <p>
         {setUp === 'passphrase'
-          ? 'You are signed in with one that was handed to you. Everything else opens once you have changed it.'
+          ? say('account.own-first-text')
           : 'Your clinic asks its staff for more than a passphrase. Everything else opens once codes are set up, or once you sign in with a passkey.'}
       </p>
     </Notice>
@@ -60,7 +63,7 @@ export const AccountScreen = (props: AccountScreenProps) => (
     <SetUpNotice setUp={props.setUp} />
     {props.hasPassphrase ? (
       <section className="stack">
-        <h2>Passphrase</h2>
+        <h2>{say('account.passphrase')}</h2>
         <PassphraseForm />
       </section>
     ) : null}
@@ -76,8 +79,8 @@ export const AccountScreen = (props: AccountScreenProps) => (
       </>
     )}
     <section className="stack">
-      <h2>Where you are signed in</h2>
-      <SessionsList sessions={props.sessions} />
+      <h2>{say('account.where')}</h2>
+      <SessionsList sessions={props.sessions} zone={props.zone} />
     </section>
   </div>
 );

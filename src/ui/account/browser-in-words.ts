@@ -1,3 +1,6 @@
+import '#ui/words/account.ts';
+import { say } from '#ui/words.ts';
+
 /** "Firefox on Linux", from what a browser says of itself. A guess, shown to help a person recognise it. */
 
 const browsers: readonly (readonly [RegExp, string])[] = [
@@ -19,7 +22,8 @@ const first = (list: readonly (readonly [RegExp, string])[], text: string): stri
   list.find(([pattern]) => pattern.test(text))?.[1] ?? null;
 
 export const browserInWords = (userAgent: string | null, isPhone: boolean): string => {
-  const browser = first(browsers, userAgent ?? '') ?? 'A browser';
+  const browser = first(browsers, userAgent ?? '') ?? say('account.browser');
   const system = first(systems, userAgent ?? '');
-  return `${browser}${system ? ` on ${system}` : ''}${isPhone ? ', with a PIN' : ''}`;
+  const where = system ? say('account.browser-on', { browser, system }) : browser;
+  return isPhone ? say('account.with-pin', { where }) : where;
 };

@@ -1,7 +1,7 @@
 'use client';
 /** Who opened the record, for its owner. */
 import type { Day } from '#core/day.ts';
-import { dayInWords } from '#core/review/plain-words.ts';
+import { localeOfDays } from '#ui/patient/phone/text-of-time.ts';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/account.ts';
@@ -15,6 +15,15 @@ export interface OpenedLine {
   readonly reasons: readonly string[];
   readonly handedTo: readonly string[];
 }
+
+/** "3 Feb" of the year the reader is in, "3 Feb 2025" otherwise. */
+const dayWithYear = (day: Day, today: Day): string =>
+  new Intl.DateTimeFormat(localeOfDays(), {
+    day: 'numeric',
+    month: 'short',
+    year: day.slice(0, 4) === today.slice(0, 4) ? undefined : 'numeric',
+    timeZone: 'UTC',
+  }).format(new Date(`${day}T12:00:00Z`));
 
 /** "Looked 3 times, wrote once". */
 const didInWords = ({ reads, writes }: OpenedLine): string => {
@@ -37,7 +46,7 @@ export const OpenedList = ({ day, lines }: { readonly day: Day; readonly lines: 
         name: line.name ?? say('opened.unknown'),
         value: (
           <>
-            {dayInWords(line.day, day)}. {didInWords(line)}.
+            <span suppressHydrationWarning>{dayWithYear(line.day, day)}</span>: {didInWords(line)}.
             {line.handedTo.length > 0 ? (
               <strong>
                 {' '}

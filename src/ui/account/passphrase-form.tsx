@@ -3,22 +3,15 @@
 import { type FormEvent, useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
+import '#ui/words/account.ts';
+import { say } from '#ui/words.ts';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
 const empty = { current: '', next: '', again: '' };
 
-type Name = keyof typeof empty;
-
-const words: Readonly<Record<Name, { readonly label: string; readonly hint?: string }>> = {
-  current: { label: 'Passphrase you have now' },
-  next: {
-    label: 'New passphrase',
-    hint: 'At least 12 characters. Several words are easiest to remember.',
-  },
-  again: { label: 'New passphrase once more' },
-};
+const names = ['current', 'next', 'again'] as const;
 
 export const PassphraseForm = () => {
   const asking = useAsking('current');
@@ -26,9 +19,7 @@ export const PassphraseForm = () => {
   const save = (event: FormEvent) => {
     event.preventDefault();
     if (typed.next !== typed.again) {
-      return asking.say([
-        { field: 'again', text: 'The two new passphrases differ. Type the new one twice.' },
-      ]);
+      return asking.say([{ field: 'again', text: say('account.differs') }]);
     }
     const { current, next } = typed;
     void asking.ask(
@@ -39,10 +30,11 @@ export const PassphraseForm = () => {
   return (
     <form method="post" className="stack" noValidate onSubmit={save}>
       <Asked asking={asking} />
-      {(Object.keys(words) as Name[]).map((name) => (
+      {names.map((name) => (
         <TextField
           key={name}
-          {...words[name]}
+          label={say(`account.${name}`)}
+          hint={name === 'next' ? say('account.next-hint') : undefined}
           name={name}
           type="password"
           autoComplete={name === 'current' ? 'current-password' : 'new-password'}
@@ -52,7 +44,7 @@ export const PassphraseForm = () => {
         />
       ))}
       <Button type="submit" aria-disabled={asking.isBusy || undefined}>
-        Change passphrase
+        {say('account.change')}
       </Button>
     </form>
   );

@@ -3,20 +3,31 @@
 import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import '#ui/words/account.ts';
+import { say } from '#ui/words.ts';
 import { Asked } from './asked.tsx';
+import { browserInWords } from './browser-in-words.ts';
 import { change } from './call.ts';
+import { systemMoment } from './system-moment.ts';
 import { useAsking } from './use-asking.ts';
 
 export interface SessionLine {
   readonly id: string;
-  /** "Firefox on Linux". */
-  readonly where: string;
-  readonly since: string;
-  readonly lastUsed: string;
+  /** What the browser says of itself. */
+  readonly userAgent: string | null;
+  readonly isPhone: boolean;
+  readonly since: number;
+  readonly lastUsed: number;
   readonly isThis: boolean;
 }
 
-export const SessionsList = ({ sessions }: { readonly sessions: readonly SessionLine[] }) => {
+export interface SessionsListProps {
+  readonly sessions: readonly SessionLine[];
+  /** The clinic's, whose wall clock signing in goes by. */
+  readonly zone: string;
+}
+
+export const SessionsList = ({ sessions, zone }: SessionsListProps) => {
   const asking = useAsking('sign-out-everywhere');
   const [ended, setEnded] = useState<ReadonlySet<string>>(new Set());
   const end = (sessionId: string) =>
@@ -35,20 +46,29 @@ export const SessionsList = ({ sessions }: { readonly sessions: readonly Session
       <DefinitionList
         rows={sessions
           .filter((session) => !ended.has(session.id))
-          .map((session) => ({
-            key: session.id,
-            name: session.isThis ? `${session.where} (this one)` : session.where,
-            value: `Since ${session.since}, last used ${session.lastUsed}`,
-            action: session.isThis ? null : (
-              <Button tone="quiet" onClick={() => void end(session.id)}>
-                End<span className="only-heard"> {session.where}</span>
-              </Button>
-            ),
-          }))}
+          .map((session) => {
+            const where = browserInWords(session.userAgent, session.isPhone);
+            const [since, used] = [session.since, session.lastUsed].map((at) => systemMoment(at, zone));
+            return {
+              key: session.id,
+              name: session.isThis ? say('account.this-one', { where }) : where,
+              value: (
+                <span suppressHydrationWarning>
+                  {say('account.since', { since: since ?? '', used: used ?? '' })}
+                </span>
+              ),
+              action: session.isThis ? null : (
+                <Button tone="quiet" onClick={() => void end(session.id)}>
+                  {say('account.end')}
+                  <span className="only-heard"> {where}</span>
+                </Button>
+              ),
+            };
+          })}
       />
       <div className="row">
         <Button id="sign-out-everywhere" tone="plain" onClick={() => void endAll()}>
-          Sign out everywhere
+          {say('account.end-all')}
         </Button>
       </div>
     </div>

@@ -1,6 +1,8 @@
+import { localeOfDays } from '#ui/patient/phone/text-of-time.ts';
+
 /** An instant of the system clock, as signing in counts it, on the clinic's wall. */
 export const systemMoment = (instant: number, zone: string): string =>
-  new Intl.DateTimeFormat('en-GB', {
+  new Intl.DateTimeFormat(localeOfDays(), {
     timeZone: zone,
     day: 'numeric',
     month: 'short',

@@ -2,6 +2,7 @@
 /** One question to the server at a time: what is wrong with it, and whether the passphrase is asked for first. */
 import { useState } from 'react';
 import type { Problem } from '#ui/shared/error-summary.tsx';
+import { tell } from '#ui/words.ts';
 import type { Answer } from './call.ts';
 
 export interface Asking {
@@ -38,9 +39,9 @@ export const useAsking = (fallback: string): Asking => {
     } else {
       const own = answer.refusals.map(({ field, reason }) => ({
         field: field.replace(/^input\./, ''),
-        text: reason,
+        text: tell(reason),
       }));
-      setProblems(own.length > 0 ? own : [{ field: fallback, text: answer.message }]);
+      setProblems(own.length > 0 ? own : [{ field: fallback, text: tell(answer.message) }]);
     }
   };
   const errorOf = (field: string) => problems.find((problem) => problem.field === field)?.text;

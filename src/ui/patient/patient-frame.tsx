@@ -12,6 +12,7 @@ type PatientPage =
   | '/how-it-went'
   | '/handout'
   | '/who-opened'
+  | '/account'
   | '/before-visit'
   | '/before-visit/agreements'
   | '/write';
@@ -42,7 +43,7 @@ const seldom = {
 
 const linksOf = (current: PatientPage) => {
   const [today] = daily;
-  const near = Object.entries(seldom).find(([start]) => current.startsWith(start))?.[1];
+  const near = Object.values(seldom).find((links) => links.some(({ href }) => href === current));
   return (near ? [today, ...near] : daily).map(({ href, text }) => ({
     href,
     text: say(text),

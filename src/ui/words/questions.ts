@@ -12,6 +12,8 @@ export const questionWords = {
   'ask.choose-one': 'Choose one answer, or skip this question.',
   'ask.choose-must': 'Choose one answer.',
   'ask.choose-list': 'Tick what fits, or tick “None of these”.',
+  'ask.problem': 'There is a problem',
+  'ask.error': 'Error:',
   'scale.pain-low': 'no pain',
   'scale.pain-high': 'the worst pain you can think of',
   'scale.burn-low': 'no burn',

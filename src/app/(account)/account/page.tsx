@@ -1,13 +1,31 @@
-import type { Metadata } from 'next';
+import type { ReactNode } from 'react';
+import type { Person } from '#api/person.ts';
 import { requireAnyone, serverCaller } from '#server/caller.ts';
 import { hasPasskeys } from '#server/passkeys-here.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
-import { browserInWords } from '#ui/account/browser-in-words.ts';
 import { passkeyLines } from '#ui/account/passkey-lines.ts';
-import { systemMoment } from '#ui/account/system-moment.ts';
+import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: 'Your sign-in' };
+export const generateMetadata = titled('frame.account');
+
+interface FrameProps {
+  readonly person: Person;
+  readonly children: ReactNode;
+}
+
+/** A patient reads the page in the own language, staff in English. */
+const Frame = async ({ person, children }: FrameProps) =>
+  person.role === 'patient' ? (
+    <PatientFrame chosen={await chosenOnPhone()} current="/account">
+      {children}
+    </PatientFrame>
+  ) : (
+    <AccountFrame person={person} current="/account">
+      {children}
+    </AccountFrame>
+  );
 
 const AccountPage = async () => {
   const person = await requireAnyone();
@@ -15,7 +33,7 @@ const AccountPage = async () => {
   const me = await account.me();
   const [sessions, passkeys] = [await account.sessions(), await account.passkeys()];
   return (
-    <AccountFrame person={person} current="/account">
+    <Frame person={person}>
       <AccountScreen
         name={me.name}
         email={me.email}
@@ -25,15 +43,17 @@ const AccountPage = async () => {
         hasCodes={me.hasCodes}
         canMakePasskeys={hasPasskeys()}
         passkeys={passkeyLines(passkeys, me.zone)}
+        zone={me.zone}
         sessions={sessions.map((one) => ({
           id: one.id,
-          where: browserInWords(one.userAgent, one.isPhone),
-          since: systemMoment(one.createdAt, me.zone),
-          lastUsed: systemMoment(one.lastUsedAt, me.zone),
+          userAgent: one.userAgent,
+          isPhone: one.isPhone,
+          since: one.createdAt,
+          lastUsed: one.lastUsedAt,
           isThis: one.id === me.sessionId,
         }))}
       />
-    </AccountFrame>
+    </Frame>
   );
 };
 

@@ -1,11 +1,9 @@
-import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { OpenedList } from '#ui/account/opened-list.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { say } from '#ui/words.ts';
-import { chosenOnPhone } from '../../(patient)/chosen-on-phone.ts';
+import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: say('opened.title') };
+export const generateMetadata = titled('opened.title');
 
 const WhoOpenedPage = async () => {
   await requirePerson('patient');

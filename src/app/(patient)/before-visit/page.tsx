@@ -1,10 +1,9 @@
-import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { VisitApp } from '#ui/care/patient/visit-app.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { chosenOnPhone } from '../chosen-on-phone.ts';
+import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: 'Questions before your visit' };
+export const generateMetadata = titled('visit.title');
 
 const BeforeVisit = async () => {
   const person = await requirePerson('patient');

@@ -1,10 +1,9 @@
-import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { HandoutPage } from '#ui/patient/handout/handout-page.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { chosenOnPhone } from '../chosen-on-phone.ts';
+import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: 'My plan on one page' };
+export const generateMetadata = titled('handout.title');
 
 const Handout = async () => {
   await requirePerson('patient');

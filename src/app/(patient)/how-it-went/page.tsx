@@ -1,10 +1,9 @@
-import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { HistoryPage } from '#ui/patient/history/history-page.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { chosenOnPhone } from '../chosen-on-phone.ts';
+import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: 'How it went' };
+export const generateMetadata = titled('history.title');
 
 const HowItWent = async () => {
   await requirePerson('patient');

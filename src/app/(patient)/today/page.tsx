@@ -1,12 +1,11 @@
-import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { phoneEntriesKey } from '#server/phone-entries.ts';
 import { runtime } from '#server/runtime.ts';
 import { PatientApp } from '#ui/patient/patient-app.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { chosenOnPhone } from '../chosen-on-phone.ts';
+import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: 'Today' };
+export const generateMetadata = titled('frame.today');
 
 const Today = async () => {
   const person = await requirePerson('patient');

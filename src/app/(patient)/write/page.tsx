@@ -1,10 +1,9 @@
-import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { WriteForm } from '#ui/care/patient/write-form.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { chosenOnPhone } from '../chosen-on-phone.ts';
+import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: 'Write to your clinic' };
+export const generateMetadata = titled('write.title');
 
 const Write = async () => {
   await requirePerson('patient');

@@ -11,12 +11,29 @@ import { say } from '#ui/words.ts';
 export const letterInWords = (facts: PaperFacts | null, day: Day): Paper | null =>
   facts === null ? null : letterOf(facts, day, { title: doseTitle, dose: doseInWords });
 
+type Tell = (text: string) => string;
+
+/** A paper in another language, line by line. What somebody typed stays as typed; nothing is spoken here. */
+const told = (paper: Paper, tell: Tell): Paper => ({
+  from: paper.from.map(tell),
+  about: tell(paper.about),
+  title: tell(paper.title),
+  parts: paper.parts.map(({ title, lines, advice }) => ({
+    title: tell(title),
+    lines: lines.map(tell),
+    advice: advice?.map(tell),
+  })),
+});
+
 /** For those who were discharged; who is handed to others gets the new clinic's word. */
-export const sheetInWords = (facts: PaperFacts | null): Paper | null =>
+export const sheetInWords = (facts: PaperFacts | null, tell: Tell = (text) => text): Paper | null =>
   facts?.end.state === 'discharged'
-    ? selfManagementOf(facts, {
-        title: (dose) => exerciseTitle(dose.exerciseId),
-        dose: (dose) => [countInWords(dose), ...doseLines(dose)],
-        flag: (flag) => say(`flag.${flag}`),
-      })
+    ? told(
+        selfManagementOf(facts, {
+          title: (dose) => exerciseTitle(dose.exerciseId),
+          dose: (dose) => [countInWords(dose), ...doseLines(dose)],
+          flag: (flag) => say(`flag.${flag}`),
+        }),
+        tell,
+      )
     : null;

@@ -1,4 +1,5 @@
 /** A paper on the screen and in print: its parts in order, then a line to sign on. */
+import type { ReactNode } from 'react';
 import { adviceOf, type Paper, type PaperPart } from '#core/care/paper-words.ts';
 import { ReadFirst } from './read-first.tsx';
 
@@ -6,7 +7,18 @@ export interface PaperViewProps {
   /** null where the stretch of care has not been closed, or there is none. */
   readonly paper: Paper | null;
   readonly patientId: string;
+  /** Language of the paper itself; what stands around it for the clinician is English. */
+  readonly language?: PaperLanguage;
+  /** Leads to the same paper in another language. */
+  readonly children?: ReactNode;
 }
+
+export interface PaperLanguage {
+  readonly tag: 'en' | 'de';
+  readonly tell: (text: string) => string;
+}
+
+const asWritten: PaperLanguage = { tag: 'en', tell: (text) => text };
 
 const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
   <ul>
@@ -16,20 +28,20 @@ const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
   </ul>
 );
 
-const Part = ({ title, lines, advice = [] }: PaperPart) => (
+const Part = ({ title, lines, advice = [], tell }: PaperPart & Pick<PaperLanguage, 'tell'>) => (
   <section className="stack-close keep-together">
     <h3>{title}</h3>
     {lines.length > 0 ? <Lines lines={lines} /> : null}
     {advice.length > 0 ? (
       <div className="paper-advice">
-        <p className="paper-advice-title">Advice of the clinic</p>
+        <p className="paper-advice-title">{tell('Advice of the clinic')}</p>
         <Lines lines={advice} />
       </div>
     ) : null}
   </section>
 );
 
-export const PaperView = ({ paper, patientId }: PaperViewProps) => (
+export const PaperView = ({ paper, patientId, language = asWritten, children }: PaperViewProps) => (
   <article className="paper stack-wide">
     <p className="screen-only">
       <a href={`/patients/${patientId}/care/course`}>Back to the course of care</a>
@@ -38,18 +50,23 @@ export const PaperView = ({ paper, patientId }: PaperViewProps) => (
       <p>There is nothing to write yet: this paper is put together when a stretch of care has been closed.</p>
     ) : (
       <>
-        <p className="paper-from print-only">
-          {paper.from.map((line) => (
-            <span key={line}>{line}</span>
+        {children}
+        <ReadFirst advice={adviceOf(paper)} language={language.tag} />
+        <div lang={language.tag} className="stack-wide">
+          <p className="paper-from print-only">
+            {paper.from.map((line) => (
+              <span key={line}>{line}</span>
+            ))}
+          </p>
+          <h2>{paper.title}</h2>
+          <p className="print-only">{paper.about}</p>
+          {paper.parts.map((part) => (
+            <Part key={part.title} {...part} tell={language.tell} />
           ))}
-        </p>
-        <h2>{paper.title}</h2>
-        <p className="print-only">{paper.about}</p>
-        <ReadFirst advice={adviceOf(paper)} />
-        {paper.parts.map((part) => (
-          <Part key={part.title} {...part} />
-        ))}
-        <p className="paper-sign print-only">Read and signed by the clinician, with name and date:</p>
+          <p className="paper-sign print-only">
+            {language.tell('Read and signed by the clinician, with name and date:')}
+          </p>
+        </div>
       </>
     )}
   </article>

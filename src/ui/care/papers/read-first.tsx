@@ -7,18 +7,20 @@ import { Notice } from '#ui/shared/notice.tsx';
 
 export interface ReadFirstProps {
   readonly advice: readonly string[];
+  /** Language of the advice. */
+  readonly language: string;
 }
 
 const options = [{ value: 'read', label: 'I have read this advice, and it fits this patient' }] as const;
 
-export const ReadFirst = ({ advice }: ReadFirstProps) => {
+export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
   const [chosen, setChosen] = useState<readonly 'read'[]>([]);
   const isOpen = advice.length === 0 || chosen.length > 0;
   return (
     <div className="screen-only stack-close">
       {advice.length > 0 ? (
         <Notice tone="care" title="Advice in the clinic’s name, from no record">
-          <ul>
+          <ul lang={language}>
             {advice.map((line) => (
               <li key={line}>{line}</li>
             ))}

@@ -8,7 +8,7 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import '#ui/words/before-visit.ts';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import type { MyAgreements } from '../answers.ts';
 import { callPatient } from './call.ts';
 
@@ -22,7 +22,7 @@ const One = ({ agreement, onAct }: { readonly agreement: Agreement; readonly onA
         {say(agreement.stands ? 'agree.stands' : 'agree.none')}
       </StatusTag>
     </p>
-    <p>{agreement.text}</p>
+    <p>{tell(agreement.text)}</p>
     {agreement.isProposal ? <p className="soft">{say('agree.proposal')}</p> : null}
     <Button tone={agreement.stands ? 'stop' : 'plain'} onClick={onAct}>
       {say(agreement.stands ? 'agree.withdraw' : 'agree.give')}

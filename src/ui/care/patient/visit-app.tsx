@@ -6,7 +6,7 @@ import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/before-visit.ts';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import type { QuestionsAnswer } from '../answers.ts';
 import { callPatient } from './call.ts';
 import { useKeptAnswers } from './use-kept-answers.ts';
@@ -51,12 +51,12 @@ const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
       <DefinitionList
         rows={told.map(({ question, place, one }) => ({
           key: question.id,
-          name: question.question,
+          name: tell(question.question),
           value: one.answer === null ? say('ask.not-answered') : say(wordOf[one.answer]),
           action: (
             <Button tone="quiet" onClick={() => onChange(place)}>
               {say('ask.change')}
-              <span className="only-heard">: {question.question}</span>
+              <span className="only-heard">: {tell(question.question)}</span>
             </Button>
           ),
         }))}

@@ -1,12 +1,13 @@
 'use client';
 /** One question a page, yes, no or "I don't know", nothing preselected; more only where it may be so. */
 import { joints } from '#core/joints.ts';
+import { jointText } from '#ui/patient/questions/joint-text.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import '#ui/words/before-visit.ts';
-import { say } from '#ui/words.ts';
+import { say, tell } from '#ui/words.ts';
 import type { QuestionsAnswer } from '../answers.ts';
 import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
 
@@ -21,8 +22,6 @@ export interface VisitQuestionProps {
   readonly onBack: (() => void) | null;
 }
 
-const jointChoices = joints.map((value) => ({ value, label: value.replace('-', ' ') }));
-
 const More = ({ question, given, onGive }: VisitQuestionProps) => (
   <div className="stack">
     {question.asks.details ? (
@@ -30,7 +29,7 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
         name={`${question.id}-which`}
         legend={say('visit.which')}
         hint={say('visit.which-hint')}
-        options={question.asks.details.map(({ id, label }) => ({ value: id, label }))}
+        options={question.asks.details.map(({ id, label }) => ({ value: id, label: tell(label) }))}
         chosen={given.details}
         onChoose={(details) => onGive({ ...given, details })}
       />
@@ -40,7 +39,7 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
         name={`${question.id}-limbs`}
         legend={say('visit.limbs')}
         hint={say('visit.which-hint')}
-        options={limbChoices.map((value) => ({ value, label: value }))}
+        options={limbChoices.map((value) => ({ value, label: tell(value) }))}
         chosen={given.limbs}
         onChoose={(limbs) => onGive({ ...given, limbs })}
       />
@@ -50,7 +49,7 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
         name={`${question.id}-joints`}
         legend={say('visit.joints')}
         hint={say('visit.which-hint')}
-        options={jointChoices}
+        options={joints.map((value) => ({ value, label: jointText(value) }))}
         chosen={given.joints}
         onChoose={(chosen) => onGive({ ...given, joints: chosen })}
       />
@@ -94,7 +93,7 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
       <p className="soft">{say('visit.count', { number: props.number, all: props.all })}</p>
       <RadioGroup
         name={question.id}
-        legend={question.question}
+        legend={tell(question.question)}
         legendIsHeading
         options={[
           { value: 'yes', label: say('ask.yes') },

@@ -8,6 +8,9 @@ export const speakDaysOf = (tag: string): void => {
   locale = tag;
 };
 
+/** The language that days and figures are in, for pages that write them in another form. */
+export const localeOfDays = (): string => locale;
+
 /** A figure with at most two places, the mark between them as the language writes it. */
 export const numberText = (value: number): string =>
   new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false }).format(value);

@@ -18,7 +18,7 @@ export const Told = ({ view }: { readonly view: TodayView }) => (
         <h2>{say('today.messages')}</h2>
         {view.messages.map((message) => (
           <blockquote className="message" key={message.sentAt}>
-            <p>{message.text}</p>
+            <p>{tell(message.text)}</p>
             <footer className="soft" suppressHydrationWarning>
               {say('today.message-from', { name: message.sentName, day: instantDayText(message.sentAt) })}
             </footer>

@@ -14,6 +14,8 @@ export const questionGerman = {
   'ask.choose-one': 'Wählen Sie eine Antwort oder überspringen Sie die Frage.',
   'ask.choose-must': 'Wählen Sie eine Antwort.',
   'ask.choose-list': 'Kreuzen Sie an, was zutrifft, oder „Nichts davon“.',
+  'ask.problem': 'Da stimmt etwas nicht',
+  'ask.error': 'Fehler:',
   'scale.pain-low': 'kein Schmerz',
   'scale.pain-high': 'der schlimmste Schmerz, den Sie sich denken können',
   'scale.burn-low': 'kein Brennen',

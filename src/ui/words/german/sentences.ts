@@ -6,6 +6,7 @@ import type { Sentences } from '../telling.ts';
 import { agreementSentences } from './sentences/agreements.ts';
 import { cautionSentences } from './sentences/cautions.ts';
 import { changeSentences } from './sentences/changes.ts';
+import { doseSentences } from './sentences/doses.ts';
 import { jointSentences } from './sentences/joints.ts';
 import { questionSentences } from './sentences/questions.ts';
 import { reasonSentences } from './sentences/reasons.ts';
@@ -16,6 +17,7 @@ export const sentenceFiles: readonly Sentences[] = [
   cautionSentences,
   agreementSentences,
   changeSentences,
+  doseSentences,
   jointSentences,
   questionSentences,
   reasonSentences,

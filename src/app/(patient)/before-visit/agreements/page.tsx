@@ -1,10 +1,9 @@
-import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { Agreements } from '#ui/care/patient/agreements.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { chosenOnPhone } from '../../chosen-on-phone.ts';
+import { chosenOnPhone, titled } from '../../chosen-on-phone.ts';
 
-export const metadata: Metadata = { title: 'What you have agreed to' };
+export const generateMetadata = titled('agree.title');
 
 const MyAgreements = async () => {
   await requirePerson('patient');

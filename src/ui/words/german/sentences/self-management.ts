@@ -59,6 +59,18 @@ export const sheetSentences: Sentences = {
   '{clinic}: {phone}. Emergency: {number}.': '{clinic}: {phone}. Notruf: {number}.',
   'This sheet repeats what is in your record. What your clinician tells you stands above it.':
     'Dieses Blatt wiederholt, was in Ihrer Akte steht. Was Ihre Fachkraft Ihnen sagt, geht vor.',
+  '{#day} Jan {#year}': '{#day}. Januar {#year}',
+  '{#day} Feb {#year}': '{#day}. Februar {#year}',
+  '{#day} Mar {#year}': '{#day}. März {#year}',
+  '{#day} Apr {#year}': '{#day}. April {#year}',
+  '{#day} May {#year}': '{#day}. Mai {#year}',
+  '{#day} Jun {#year}': '{#day}. Juni {#year}',
+  '{#day} Jul {#year}': '{#day}. Juli {#year}',
+  '{#day} Aug {#year}': '{#day}. August {#year}',
+  '{#day} Sep {#year}': '{#day}. September {#year}',
+  '{#day} Oct {#year}': '{#day}. Oktober {#year}',
+  '{#day} Nov {#year}': '{#day}. November {#year}',
+  '{#day} Dec {#year}': '{#day}. Dezember {#year}',
   'Advice of the clinic': 'Rat der Praxis',
   'Read and signed by the clinician, with name and date:':
     'Von der Fachkraft gelesen und unterschrieben, mit Name und Datum:',
