@@ -20,6 +20,7 @@ export interface AccountScreenProps {
   readonly hasPassphrase: boolean;
   readonly hasCodes: boolean;
   readonly sessions: readonly SessionLine[];
+  readonly sessionId: string;
   readonly zone: string;
   readonly passkeys: PasskeysSectionProps['passkeys'];
   readonly canMakePasskeys: boolean;
@@ -80,7 +81,7 @@ export const AccountScreen = (props: AccountScreenProps) => (
     )}
     <section className="stack">
       <h2>{say('account.where')}</h2>
-      <SessionsList sessions={props.sessions} zone={props.zone} />
+      <SessionsList sessions={props.sessions} sessionId={props.sessionId} zone={props.zone} />
     </section>
   </div>
 );

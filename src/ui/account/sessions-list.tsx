@@ -16,24 +16,25 @@ export interface SessionLine {
   /** What the browser says of itself. */
   readonly userAgent: string | null;
   readonly isPhone: boolean;
-  readonly since: number;
-  readonly lastUsed: number;
-  readonly isThis: boolean;
+  readonly createdAt: number;
+  readonly lastUsedAt: number;
 }
 
 export interface SessionsListProps {
   readonly sessions: readonly SessionLine[];
+  /** The one that asks. */
+  readonly sessionId: string;
   /** The clinic's, whose wall clock signing in goes by. */
   readonly zone: string;
 }
 
-export const SessionsList = ({ sessions, zone }: SessionsListProps) => {
+export const SessionsList = ({ sessions, sessionId, zone }: SessionsListProps) => {
   const asking = useAsking('sign-out-everywhere');
   const [ended, setEnded] = useState<ReadonlySet<string>>(new Set());
-  const end = (sessionId: string) =>
+  const end = (id: string) =>
     asking.ask(
-      () => change('account.endSession', { sessionId }),
-      () => setEnded(new Set([...ended, sessionId])),
+      () => change('account.endSession', { sessionId: id }),
+      () => setEnded(new Set([...ended, id])),
     );
   const endAll = () =>
     asking.ask(
@@ -47,17 +48,18 @@ export const SessionsList = ({ sessions, zone }: SessionsListProps) => {
         rows={sessions
           .filter((session) => !ended.has(session.id))
           .map((session) => {
+            const isThis = session.id === sessionId;
             const where = browserInWords(session.userAgent, session.isPhone);
-            const [since, used] = [session.since, session.lastUsed].map((at) => systemMoment(at, zone));
+            const [since, used] = [session.createdAt, session.lastUsedAt].map((at) => systemMoment(at, zone));
             return {
               key: session.id,
-              name: session.isThis ? say('account.this-one', { where }) : where,
+              name: isThis ? say('account.this-one', { where }) : where,
               value: (
                 <span suppressHydrationWarning>
                   {say('account.since', { since: since ?? '', used: used ?? '' })}
                 </span>
               ),
-              action: session.isThis ? null : (
+              action: isThis ? null : (
                 <Button tone="quiet" onClick={() => void end(session.id)}>
                   {say('account.end')}
                   <span className="only-heard"> {where}</span>
