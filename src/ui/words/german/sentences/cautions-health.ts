@@ -35,7 +35,7 @@ export const healthCautionSentences: Sentences = {
   'Keep hands and feet warm. Stop if fingers or toes turn white or blue.':
     'Halten Sie Hände und Füße warm. Hören Sie auf, wenn Finger oder Zehen weiß oder blau werden.',
   'Ring us about new skin spots, or new pain or numbness in a limb.':
-    'Rufen Sie uns an bei neuen Flecken auf der Haut oder wenn ein Arm oder Bein neu schmerzt oder taub ist.',
+    'Rufen Sie uns an bei neuen Flecken auf der Haut, neuem Schmerz oder neuer Taubheit in Arm oder Bein.',
   'Ring us the same day if a calf hurts or swells. Call for help if you cannot get your breath.':
     'Rufen Sie uns noch am selben Tag an, wenn eine Wade schmerzt oder anschwillt. Rufen Sie Hilfe, wenn Sie keine Luft bekommen.',
   'Stop and ring your maternity team for bleeding, dizziness or cramps.':

@@ -72,7 +72,7 @@ export const legExercises: Sentences = {
   'Bridge on two legs with 5 kg on the hips': 'Brücke auf beiden Beinen mit 5 kg auf der Hüfte',
   'Hold the weight on your hips with both hands.': 'Halten Sie das Gewicht mit beiden Händen auf der Hüfte.',
   'Bridge on one leg, other foot just off the floor':
-    'Brücke auf einem Bein, der andere Fuß knapp über dem Boden',
+    'Brücke auf einem Bein, anderer Fuß knapp über dem Boden',
   'Lift one foot just off the floor. Keep that knee bent.':
     'Heben Sie einen Fuß knapp vom Boden. Dieses Knie bleibt gebeugt.',
   'Push with the other foot and lift your hips.': 'Drücken Sie mit dem anderen Fuß und heben Sie das Becken.',

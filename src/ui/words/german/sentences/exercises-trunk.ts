@@ -22,8 +22,7 @@ export const trunkExercises: Sentences = {
   'Hold a straight line. Keep breathing.': 'Halten Sie eine gerade Linie. Atmen Sie weiter.',
   'Forearm plank on the feet': 'Unterarmstütz auf den Füßen',
   'Lift your hips and knees.': 'Heben Sie Becken und Knie.',
-  'Reach out opposite arm and leg on all fours':
-    'Auf Händen und Knien Arm und Bein der anderen Seite strecken',
+  'Reach out opposite arm and leg on all fours': 'Auf allen vieren Arm und Bein der anderen Seite strecken',
   'Go on your hands and knees.': 'Gehen Sie auf Hände und Knie.',
   'Reach out one arm and the other leg.': 'Strecken Sie einen Arm und das Bein der anderen Seite aus.',
   'Keep your back level.': 'Der Rücken bleibt waagerecht.',
