@@ -29,6 +29,7 @@ const cuffed = {
   secondsPerRepetition: 3,
   restSeconds: 30,
   sessionsPerWeek: 2,
+  pulseShown: true,
 } as const;
 
 const leftLeg = { limb: 'leg', side: 'left' } as const;

@@ -5,6 +5,7 @@
 import { randomUUID } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
+import { flagsWithLimb } from '#core/occlusion/limb-check.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
@@ -68,13 +69,15 @@ const foreignPrescription = async (
   return null;
 };
 
-/** What may have been left open, and what is new. */
-const openAnswers = ({ didExtra, news, otherJointWorse }: SessionEntry) => ({
+/** What may have been left open, what is new, and what was seen of fingers or toes. */
+const openAnswers = ({ didExtra, news, otherJointWorse, limbChecks, redFlags }: SessionEntry) => ({
   didExtra: didExtra ?? true,
   didExtraUnanswered: didExtra === null,
   news: news ?? null,
   otherJointWorse: otherJointWorse ?? null,
   toldNew: (news ?? []).length > 0 || otherJointWorse === true,
+  limbChecks: limbChecks?.length ? limbChecks : null,
+  redFlags: flagsWithLimb(redFlags, limbChecks ?? []),
 });
 
 export const storeSession = (access: Access, patientId: string, entry: SessionEntry): Promise<Stored> =>

@@ -43,6 +43,7 @@ const wishes: readonly Asked[] = [
       ['Cuff', 'Cuff with a gauge'],
       ['Position', 'Seated'],
       ['A clinician is present', 'Yes'],
+      ['Patient was shown how to feel the pulse beyond the cuff', 'Yes'],
     ],
     typed: [
       ['Cuff width', '11'],

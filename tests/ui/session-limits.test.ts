@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Today } from '#core/engine/answers.ts';
 import type { GateTable } from '#core/prescribing/gate-table.ts';
 import type { Score, SessionDraft } from '#ui/patient/session/draft.ts';
+import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { isTimeUp, restrictedSeconds } from '#ui/patient/session/restriction.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
 import { begin, next, none, onlyCuff, opening, play } from './session-play.ts';
@@ -123,13 +124,13 @@ describe('a cuff', () => {
     expect(stopped.step).toBe('cuff-off:0');
     const off = play(stopped, { type: 'cuff-off', line: 0, now: 60_000 });
     expect(off.step).toBe('seated:0');
-    const usual = play(off, next, { type: 'limb', line: 0, isLater: false, answer: 'usual' }, next);
-    expect(usual.step).toBe('stop:0:1');
-  });
-
-  it('after which the toes are not as usual is asked about again before anything else', () => {
-    const off = play(on, { type: 'cuff-stop', line: 0, set: 1 }, { type: 'cuff-off', line: 0, now: 60_000 });
-    const waiting = play(off, next, { type: 'limb', line: 0, isLater: false, answer: 'not-yet' }, next);
-    expect(waiting.step).toBe('limb-later:0');
+    const sign = (name: 'colour' | 'feeling'): SessionEvent => ({
+      type: 'limb',
+      line: 0,
+      isLater: false,
+      sign: name,
+      answer: 'usual',
+    });
+    expect(play(off, next, sign('colour'), next, sign('feeling'), next).step).toBe('stop:0:1');
   });
 });

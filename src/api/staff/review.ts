@@ -14,6 +14,7 @@ import { confirmEntry } from '#data/confirm-entry.ts';
 import { respond, responsesOf } from '#data/decision-responses.ts';
 import { decisionById, decisionsOf, proposalsOf } from '#data/decisions.ts';
 import { evaluateRecord } from '#data/evaluate.ts';
+import { limbChecksOf } from '#data/limb-checks.ts';
 import { messagesOf, sendMessage } from '#data/messages.ts';
 import { patientMessagesOf } from '#data/patient-messages.ts';
 import { prescriptionsOf } from '#data/prescriptions.ts';
@@ -38,6 +39,7 @@ export const reviewRouter = router({
         since,
         record,
         prescriptions,
+        limbChecks: await limbChecksOf(access, patient.id, since),
         decisions: await decisionsOf(access, patient.id, since),
         responses: await responsesOf(access, patient.id),
         proposals: await proposalsOf(access, patient.id),

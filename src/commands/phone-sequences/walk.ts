@@ -72,7 +72,7 @@ const ways: readonly Way[] = [
   { sign: hasButton(/^It is on/), act: (page) => press(page, 'It is on') },
   { sign: hasButton(/^It is off$/), act: (page) => press(page, 'It is off') },
   choice(/as planned$/, /^(Start set 1|Continue)$/),
-  choice('Yes, colour and feeling are as usual'),
+  choice('Yes, as usual'),
   choice('2 more', /^(Start set \d|Continue)$/),
   choice('Not stiff'),
   choice('Not swollen'),

@@ -115,6 +115,12 @@ export const occlusionWishFields = [
   { name: 'restSeconds', kind: 'integer', unit: 's', min: 5, max: 300, about: 'Rest between sets' },
   { name: 'sessionsPerWeek', kind: 'integer', unit: '1', min: 1, max: 7, about: 'Sessions a week' },
   { name: 'supervised', kind: 'flag', about: 'A clinician is present' },
+  {
+    name: 'pulseShown',
+    kind: 'flag',
+    optional: true,
+    about: 'Patient was shown how to feel the pulse beyond the cuff',
+  },
 ] as const satisfies readonly Field[];
 
 export type LowLoadWish = InputOf<typeof lowLoadWishFields>;

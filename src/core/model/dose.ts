@@ -53,6 +53,8 @@ export interface OcclusionDose extends DoseBase {
   /** Longest time under restriction for this exercise. */
   readonly capSeconds: number;
   readonly supervised: boolean;
+  /** The patient was shown how to feel the pulse beyond the cuff; absent in doses from before it was asked. */
+  readonly pulseShown?: boolean;
 }
 
 /** A wrap has a tightness and never a pressure. */

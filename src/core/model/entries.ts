@@ -8,14 +8,16 @@ import { redFlags } from '../engine/facts.ts';
 import { joints } from '../joints.ts';
 import type { Refusal } from '../outcome.ts';
 import { enteredAs, newsKinds } from './entry-words.ts';
+import { limbChecksField, limbRefusals } from './limb-check-fields.ts';
 import { stopReasons, swellings } from './record.ts';
 
 /**
  * Format number of the entries this release writes; the last three are taken. Format 2 lets the questions
  * asked after the work stand open, says per set whether the easier session was done, and carries what is
- * new since last time and who typed it. Whatever format 1 lacks is optional here.
+ * new since last time and who typed it. Format 3 says what was seen of fingers or toes after a cuff. Whatever
+ * an earlier format lacks is optional here.
  */
-export const entryFormat = 2;
+export const entryFormat = 3;
 
 const score = <const N extends string>(name: N) =>
   ({ name, kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true }) as const;
@@ -60,6 +62,7 @@ export const sessionEntryFields = [
   },
   { name: 'otherJointWorse', kind: 'flag', nullable: true, optional: true },
   { name: 'stoppedByFlag', kind: 'flag' },
+  limbChecksField,
   {
     name: 'sets',
     kind: 'list',
@@ -170,7 +173,7 @@ export const sessionEntryConsistent = (entry: SessionEntry): readonly Refusal[] 
   const twice = repeated(entry.sets.map((row) => `${row.lineId} set ${row.set}`));
   if (twice)
     refusals.push({ field: 'input.sets', code: 'inconsistent', reason: `Log ${twice} once, not twice.` });
-  return refusals;
+  return [...refusals, ...limbRefusals(entry.limbChecks ?? [])];
 };
 
 export const morningEntryConsistent = (entry: MorningEntry): readonly Refusal[] => envelopeConsistent(entry);

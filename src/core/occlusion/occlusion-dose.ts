@@ -107,6 +107,7 @@ const build = (
   inflation: wish.inflation ?? scheme.inflation,
   capSeconds: exerciseCapSeconds.value,
   supervised: wish.supervised,
+  ...(wish.pulseShown === undefined ? {} : { pulseShown: wish.pulseShown }),
 });
 
 const workingOf = (

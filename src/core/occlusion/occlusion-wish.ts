@@ -27,6 +27,8 @@ export interface OcclusionWish {
   readonly oneRepMaxKg: number | null;
   readonly cuff: CuffWish;
   readonly supervised: boolean;
+  /** Left out: the pulse beyond the cuff is not asked about. */
+  readonly pulseShown?: boolean;
   readonly home: HomeConditions | null;
 }
 

@@ -25,8 +25,8 @@ const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
 export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedOutcome<OcclusionDose> => {
   const cuff = cuffOf(wish);
   if (!cuff.ok) return cuff;
-  const { limb, side, supervised, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
-  const { secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
+  const { limb, side, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
+  const { supervised, pulseShown, secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
   const standing = ground.outcomes.find(
     (row) => row.method === 'occlusion' && row.limb === limb && row.side === side,
   );
@@ -43,6 +43,7 @@ export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedO
       oneRepMaxKg: knownOneRepMaxKg ?? null,
       cuff: cuff.result,
       supervised,
+      ...(pulseShown === undefined ? {} : { pulseShown }),
       home: limb === 'trunk' || side === 'both' ? null : homeConditionsOf(ground.home, { limb, side }),
     },
     outcome: standing ?? null,

@@ -6,6 +6,7 @@
 import { sql } from 'drizzle-orm';
 import { enteredAs, type News } from '#core/model/entry-words.ts';
 import { stopReasons, swellings } from '#core/model/record.ts';
+import type { LimbCheck } from '#core/occlusion/limb-check.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
@@ -55,6 +56,8 @@ export const trainingSession = kit.table(
     /** Something new was told, or another joint is worse: a clinician looks at it. */
     toldNew: kit.yesOrNull('told_new'),
     stoppedByFlag: kit.yes('stopped_by_flag'),
+    /** Fingers or toes after a cuff; null = no cuff, or an entry from before it was sent. */
+    limbChecks: kit.jsonOrNull<readonly LimbCheck[]>('limb_checks'),
   },
   (t) => [
     kit.unique('training_session_entry').on(t.patientId, t.entryId),
@@ -84,6 +87,8 @@ export const trainingSession = kit.table(
     kit.index('training_session_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
     // Serves "since when something new waits to be looked at"; few rows ever stand in it.
     kit.index('training_session_told').on(t.patientId, t.arrivedAt).where(sql`${t.toldNew} = 1`),
+    // Serves the looks at fingers or toes of one patient's sessions; only sessions with a cuff stand in it.
+    kit.index('training_session_limb').on(t.patientId, t.day).where(sql`${t.limbChecks} IS NOT NULL`),
     kit.check('training_session_kind', sql`${t.kind} IN (${words(sessionKinds)})`),
     kit.check('training_session_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
     kit.check('training_session_order', sql`${t.endedAt} >= ${t.beganAt}`),

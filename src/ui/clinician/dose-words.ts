@@ -40,7 +40,7 @@ const work = (dose: Dose): string => {
         dose.inflation === 'continuous' ? 'cuff up through the rests' : 'cuff down in the rests'
       }, at most ${figure(dose.capSeconds / 60)} min under restriction, ${
         dose.supervised ? 'with a clinician present' : 'at home'
-      }`;
+      }${dose.pulseShown ? ', the pulse beyond the cuff felt before, under it and after' : ''}`;
   }
 };
 

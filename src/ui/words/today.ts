@@ -61,4 +61,5 @@ export const todayWords = {
   'dose.both': 'both sides',
   'dose.cuff': 'Cuff at {mmhg} mmHg',
   'dose.wrap': 'Wrap, tightness {tightness} of 10',
+  'dose.pulse': 'Feel the pulse as you were shown',
 } as const;

@@ -5,6 +5,7 @@ import { addDays } from '#core/day.ts';
 import { pictureOf } from '#core/review/picture.ts';
 import { answeredSessions, record, series, since, today } from '#tests/core/review/builders.ts';
 import type { Patient } from '#ui/clinician/answers.ts';
+import { LimbView } from '#ui/clinician/review/limb-view.tsx';
 import { PictureBrush } from '#ui/clinician/review/picture-brush.tsx';
 import { neighbourOf } from '#ui/clinician/review/picture-told.tsx';
 import { choiceFrom, stretchOf } from '#ui/clinician/review/review-choice.ts';
@@ -80,5 +81,46 @@ describe('the strip', () => {
     const markup = strip(addDays(since, 3), addDays(since, 20));
     expect(markup).toContain('Show the whole time');
     expect(markup).toContain('href="/r?days=84&amp;from=2026-03-04&amp;to=2026-03-21"');
+  });
+});
+
+describe('fingers or toes after the cuff', () => {
+  const check = {
+    sessionId: 's',
+    day: '2026-03-04',
+    lineId: 'line',
+    moment: 'after',
+    colour: 'usual',
+    feeling: 'not-usual',
+    pulse: null,
+    pulseState: 'asked',
+  } as const;
+  const cells = (over: Partial<Parameters<typeof LimbView>[0]['checks'][number]>) =>
+    [
+      ...renderToStaticMarkup(
+        <LimbView
+          checks={[{ ...check, ...over }]}
+          prescriptions={[]}
+          clock={{ zone: 'UTC', now: Date.parse('2026-03-31T09:00:00Z') }}
+        />,
+      ).matchAll(/<td>([^<]*)<\/td>/g),
+    ].map(([, text]) => text);
+
+  it('says what was seen and when, sign by sign', () => {
+    expect(cells({}).slice(1)).toEqual([
+      'two minutes after release',
+      'as usual',
+      'not as usual',
+      'not known',
+    ]);
+  });
+
+  it.each([
+    [{ pulse: 'usual' }, 'as usual'],
+    [{ pulse: 'not-usual' }, 'not as usual'],
+    [{ pulseState: 'not-shown' }, 'says it was never shown'],
+    [{ pulseState: 'not-asked' }, 'not asked'],
+  ] as const)('pulse %j reads “%s”', (over, text) => {
+    expect(cells(over).at(-1)).toBe(text);
   });
 });

@@ -210,6 +210,11 @@ describe('asking for an occlusion dose', () => {
     expect(names({ cuffKind: 'pneumatic' })).not.toContain('tightness');
   });
 
+  it('whether the pulse beyond the cuff was shown has to be answered, never left open', () => {
+    const { first } = askedFields('occlusion', {});
+    expect(first.find(({ name }) => name === 'pulseShown')).toMatchObject({ optional: false });
+  });
+
   it('the limb is the exercise’s own and is not asked', () => {
     expect(names({})).not.toContain('limb');
     expect(wishFrom('occlusion', { exerciseId: 'knee-extension-seated' }).limb).toBe('leg');

@@ -17,6 +17,7 @@ import { Correspondence, NextReview } from './correspondence.tsx';
 import { type DecisionContext, DecisionView, responseInWords } from './decision-view.tsx';
 import { FindingsView } from './findings-view.tsx';
 import { FreezeForm } from './freeze-form.tsx';
+import { LimbView } from './limb-view.tsx';
 import { hrefWith, type ReviewChoice, stretchOf } from './review-choice.ts';
 import { SeriesView } from './series-view.tsx';
 
@@ -146,6 +147,11 @@ export const ReviewScreen = (props: ReviewProps) => {
         title={title}
         names={namesFor(props)}
         address={hrefWith(patient.id, choice, {})}
+      />
+      <LimbView
+        checks={props.review.limbChecks}
+        prescriptions={props.review.prescriptions}
+        clock={props.clock}
       />
       <FindingsView findings={findingsOf(series, props.review.record, props.review.choices)} />
       <Decisions

@@ -37,8 +37,7 @@ const lineOf = (exercise: TodayExercise, isLighterDay: boolean): LineDraft => {
     sets: [],
     leftAt: null,
     restrictions: [],
-    limb: null,
-    limbLater: null,
+    signs: {},
   };
 };
 

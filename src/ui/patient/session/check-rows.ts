@@ -1,17 +1,29 @@
 /** Every answer in a line, with the step that changes it. What was not answered says so. */
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
+import type { LimbSign } from '#core/occlusion/limb-check.ts';
 import { say, tell } from '#ui/words.ts';
 import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
-import { type LineDraft, type News, type Score, type SessionDraft, setOf, type YesNo } from './draft.ts';
-import { asksLoad, partsOf, reachedSets, stepsOf } from './steps.ts';
+import {
+  type LimbAnswer,
+  type LineDraft,
+  type News,
+  type Score,
+  type SessionDraft,
+  setOf,
+  type YesNo,
+} from './draft.ts';
+import { asksLoad, partsOf, reachedSets, signOf, stepsOf } from './steps.ts';
 
 export interface CheckRow {
   readonly step: string;
   readonly name: string;
   readonly value: string;
 }
+
+export const limbQuestion = ({ dose }: LineDraft, sign: LimbSign): string =>
+  say(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
 
 const missing = () => say('ask.not-answered');
 
@@ -57,6 +69,20 @@ const lineText = (line: LineDraft): string => {
   return [...sets, ...load].join('. ');
 };
 
+export const limbText = (answer: LimbAnswer | undefined): string =>
+  answer === undefined
+    ? missing()
+    : answer === 'unknown'
+      ? say('ask.unknown')
+      : say(answer === 'usual' ? 'ask.yes' : answer === 'not-usual' ? 'ask.no' : 'limb.not-shown');
+
+const limbRow = (line: LineDraft, step: string): CheckRow => {
+  const { name, set } = partsOf(step);
+  const sign = signOf({ set });
+  const answers = (name === 'limb' ? line.signs : line.signsLater) ?? {};
+  return { step, name: limbQuestion(line, sign), value: limbText(answers[sign]) };
+};
+
 const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => {
   const named = { joint: jointText(joint) };
   switch (partsOf(step).name) {
@@ -87,6 +113,9 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
       return { step, name: say('before.news'), value: newsText(draft.news) };
     case 'line':
       return { step, name: tell(draft.lines[line]!.title), value: lineText(draft.lines[line]!) };
+    case 'limb':
+    case 'limb-later':
+      return limbRow(draft.lines[line]!, step);
     case 'burn':
       return { step, name: say('after.burn'), value: scoreText(draft.scores.burn) };
     case 'cuff':
@@ -102,10 +131,18 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
 export const checkRows = (draft: SessionDraft): readonly CheckRow[] =>
   stepsOf(draft).flatMap((step) => rowOf(draft, step) ?? []);
 
-/** The warning signs are the one question that is never left open; asked before anything is sent. */
+/** A look at fingers or toes that was not given although a cuff was on. */
+const isOpenLimb = (draft: SessionDraft, step: string): boolean => {
+  const { name, line: index, set } = partsOf(step);
+  const line = draft.lines[index];
+  if (!line?.restrictions.length || !name.startsWith('limb')) return false;
+  return (name === 'limb' ? line.signs : line.signsLater)?.[signOf({ set })] === undefined;
+};
+
+/** What is never left open: the warning signs, and the limb after a cuff. Asked before anything is sent. */
 export const neededStep = (draft: SessionDraft): string | null =>
   stepsOf(draft).find((step) => {
     const { name } = partsOf(step);
     if (name === 'flags-before') return draft.flagsBefore === null;
-    return name === 'flags-during' && draft.flagsDuring === null;
+    return (name === 'flags-during' && draft.flagsDuring === null) || isOpenLimb(draft, step);
   }) ?? null;

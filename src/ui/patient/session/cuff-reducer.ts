@@ -27,9 +27,19 @@ export const cuffReducer = (draft: SessionDraft, event: SessionEvent): SessionDr
       return off.lines[event.line]?.restrictions.length ? { ...off, step: `seated:${event.line}` } : off;
     }
     case 'limb':
-      return withLine(draft, event.line, (line) =>
-        event.isLater ? { ...line, limbLater: event.answer } : { ...line, limb: event.answer },
-      );
+      return withLine(draft, event.line, (line) => {
+        const { sign, answer } = event;
+        return event.isLater
+          ? { ...line, signsLater: { ...line.signsLater, [sign]: answer } }
+          : { ...line, signs: { ...line.signs, [sign]: answer }, limb: null };
+      });
+    case 'limb-again':
+      return withLine(draft, event.line, (line) => ({ ...line, signsLater: line.signsLater ?? {} }));
+    case 'limb-wait':
+      return {
+        ...withLine(draft, event.line, ({ signsLater: _, ...line }) => line),
+        step: `limb-later:${event.line}`,
+      };
     default:
       return null;
   }

@@ -4,6 +4,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import { type Carer, type News, newsKinds } from '#core/model/entry-words.ts';
 import type { StopReason } from '#core/model/record.ts';
+import { type LimbSign, type SignAnswer, signsAsked } from '#core/occlusion/limb-check.ts';
 import type { GateTable } from '#core/prescribing/gate-table.ts';
 
 /** A number, or said not to be known. */
@@ -31,7 +32,9 @@ export interface Restriction {
   readonly to: number | null;
 }
 
-export type LimbAnswer = 'usual' | 'not-yet' | 'unknown';
+/** "Not shown" is an answer about the pulse alone. */
+export type LimbAnswer = SignAnswer | 'unknown' | 'not-shown';
+export type LimbAnswers = Readonly<Partial<Record<LimbSign, LimbAnswer>>>;
 
 export interface LineDraft {
   readonly lineId: string;
@@ -54,8 +57,12 @@ export interface LineDraft {
   /** Set after which the rest of the exercise was left; null while it goes on. */
   readonly leftAt: number | null;
   readonly restrictions: readonly Restriction[];
-  readonly limb: LimbAnswer | null;
-  readonly limbLater: LimbAnswer | null;
+  /** Fingers or toes two minutes after release; absent in drafts of an earlier release. */
+  readonly signs?: LimbAnswers;
+  /** The same once more; absent until it is asked. */
+  readonly signsLater?: LimbAnswers;
+  /** One answer on all signs at once, in drafts of an earlier release. */
+  readonly limb?: 'usual' | 'not-yet' | 'unknown' | null;
 }
 
 export interface SessionDraft {
@@ -131,12 +138,27 @@ export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
   ...new Set([...(draft.flagsBefore ?? []), ...draft.flagsNow, ...(draft.flagsDuring ?? [])]),
 ];
 
+/** The signs a line asks about; a pulse the patient was not shown is not asked about again. */
+export const signsOf = ({ dose, signs }: LineDraft, isLater: boolean): readonly LimbSign[] =>
+  dose.method === 'occlusion'
+    ? signsAsked(dose).filter((sign) => !(isLater && signs?.[sign] === 'not-shown'))
+    : [];
+
+/** Something about the limb was not as usual, or not known, once the cuff was off. */
+export const isLimbChanged = ({ signs = {}, limb }: LineDraft): boolean =>
+  (limb ?? 'usual') !== 'usual' ||
+  Object.values(signs).some((answer) => answer === 'not-usual' || answer === 'unknown');
+
 /** Something new, or another joint worse: both leave the cuff off and are looked at by the clinic. */
 export const toldNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): boolean =>
   (draft.news?.length ?? 0) > 0 || draft.otherJointWorse === true;
 
-/** Anything new leaves the cuff off today; an exercise already begun, or a cuff that was on, stays. */
+/**
+ * Anything new, or a limb that was not as usual after the cuff, leaves the cuff off today; an exercise
+ * already begun, or a cuff that was on, stays.
+ */
 export const isOut = (draft: SessionDraft, line: LineDraft): boolean =>
   line.sets.length === 0 &&
   line.restrictions.length === 0 &&
-  (line.leftOut !== null || (line.dose.method === 'occlusion' && toldNew(draft)));
+  (line.leftOut !== null ||
+    (line.dose.method === 'occlusion' && (toldNew(draft) || draft.lines.some(isLimbChanged))));

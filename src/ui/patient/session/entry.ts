@@ -1,15 +1,19 @@
 /** The entry a finished or stopped session becomes. What was not answered goes out as null, never as zero. */
 import type { SessionEntry } from '#core/model/entries.ts';
 import { entryFormat } from '#core/model/entries.ts';
+import type { LimbCheck, SignAnswer } from '#core/occlusion/limb-check.ts';
 import {
   allFlags,
   asksReason,
+  type LimbAnswer,
+  type LimbAnswers,
   type LineDraft,
   plannedLoadKg,
   type Score,
   type SessionDraft,
   scoreKey,
   setOf,
+  signsOf,
 } from './draft.ts';
 import { asksLoad, didWork, reachedSets } from './steps.ts';
 
@@ -47,6 +51,30 @@ const kindOf = (draft: SessionDraft): SessionEntry['kind'] => {
     : 'full';
 };
 
+const signOf = (answer: LimbAnswer | undefined): SignAnswer | null =>
+  answer === 'usual' || answer === 'not-usual' ? answer : null;
+
+const limbCheckOf = (line: LineDraft, moment: LimbCheck['moment'], answers: LimbAnswers): LimbCheck => {
+  const isShown = line.signs?.pulse !== 'not-shown';
+  return {
+    lineId: line.lineId,
+    moment,
+    colour: signOf(answers.colour),
+    feeling: signOf(answers.feeling),
+    pulse: signOf(answers.pulse),
+    pulseState: !signsOf(line, false).includes('pulse') ? 'not-asked' : isShown ? 'asked' : 'not-shown',
+  };
+};
+
+/** One look for each line with a cuff, and a second where it was asked again. */
+const limbChecksOf = (draft: SessionDraft): readonly LimbCheck[] =>
+  draft.lines
+    .filter((line) => line.restrictions.length > 0)
+    .flatMap((line) => [
+      limbCheckOf(line, 'after', line.signs ?? {}),
+      ...(line.signsLater ? [limbCheckOf(line, 'later', line.signsLater)] : []),
+    ]);
+
 export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntry => {
   const score = (key: string): Score | undefined => draft.scores[key];
   return {
@@ -65,6 +93,7 @@ export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntr
     news: draft.news === null ? null : [...draft.news],
     otherJointWorse: known(draft.otherJointWorse),
     stoppedByFlag: draft.stoppedByFlag,
+    limbChecks: limbChecksOf(draft),
     sets: draft.lines.flatMap(setsOf),
     joints: draft.joints.map((joint) => ({
       joint,

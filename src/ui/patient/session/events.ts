@@ -2,6 +2,7 @@
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { StopReason } from '#core/model/record.ts';
+import type { LimbSign } from '#core/occlusion/limb-check.ts';
 import type { LimbAnswer, News, Score, YesNo } from './draft.ts';
 
 export type FlagsWhen = 'before' | 'during' | 'now';
@@ -46,6 +47,11 @@ export type SessionEvent =
       readonly type: 'limb';
       readonly line: number;
       readonly isLater: boolean;
+      readonly sign: LimbSign;
       readonly answer: LimbAnswer;
     }
+  /** Asked once more before the ten minutes are over, because all looks as usual again. */
+  | { readonly type: 'limb-again'; readonly line: number }
+  /** It was not: back to waiting. */
+  | { readonly type: 'limb-wait'; readonly line: number }
   | { readonly type: 'sent'; readonly now: number };

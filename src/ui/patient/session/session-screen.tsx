@@ -26,8 +26,9 @@ import {
   PainBeforePage,
   ReliefPage,
 } from './pages/before-pages.tsx';
-import { CuffOffPage, CuffOnPage, LimbLaterPage, LimbPage, SeatedPage } from './pages/cuff-pages.tsx';
+import { CuffOffPage, CuffOnPage, SeatedPage } from './pages/cuff-pages.tsx';
 import { CarePage, CheckPage, DonePage } from './pages/end-pages.tsx';
+import { LimbLaterPage, LimbPage } from './pages/limb-pages.tsx';
 import { LinePage } from './pages/line-page.tsx';
 import type { PageProps } from './pages/page-props.ts';
 import { RestPage } from './pages/rest-page.tsx';

@@ -2,13 +2,16 @@
  * The pages of a session in order, worked out from the answers so far. A step is a short text:
  * "before:left-knee", "set:0:2" (exercise 0, set 2), "check".
  */
+import { type LimbSign, limbSigns } from '#core/occlusion/limb-check.ts';
 import {
   asksReason,
+  isLimbChanged,
   isOut,
   type LineDraft,
   plannedLoadKg,
   type SessionDraft,
   setOf,
+  signsOf,
   toldNew,
 } from './draft.ts';
 
@@ -31,6 +34,10 @@ export const partsOf = (step: string): StepParts => {
   };
 };
 
+/** The sign a "limb" or "limb-later" step asks about. */
+export const signOf = ({ set }: Pick<StepParts, 'set'>): LimbSign =>
+  limbSigns[Math.max(1, set) - 1] ?? 'colour';
+
 const setSteps = (line: LineDraft, index: number): readonly string[] => {
   const { dose } = line;
   const isCuff = dose.method === 'occlusion';
@@ -48,19 +55,23 @@ const setSteps = (line: LineDraft, index: number): readonly string[] => {
 const reasonSteps = (line: LineDraft, index: number): readonly string[] =>
   line.sets.flatMap((_, at) => (asksReason(line, at + 1) ? [`stop:${index}:${at + 1}`] : []));
 
-const cuffSteps = (line: LineDraft, index: number): readonly string[] => {
-  const isWaiting = line.limb !== null && line.limb !== 'usual';
-  return [
-    `line:${index}`,
-    `cuff-on:${index}`,
-    ...setSteps(line, index),
-    `cuff-off:${index}`,
-    `seated:${index}`,
-    `limb:${index}`,
-    ...(isWaiting ? [`limb-later:${index}`] : []),
-    ...reasonSteps(line, index),
-  ];
-};
+/** "limb:0", "limb:0:2", "limb:0:3": one page for each sign. */
+const limbSteps = (line: LineDraft, index: number, name: 'limb' | 'limb-later'): readonly string[] =>
+  signsOf(line, name === 'limb-later').map((sign) => {
+    const place = limbSigns.indexOf(sign);
+    return place === 0 ? `${name}:${index}` : `${name}:${index}:${place + 1}`;
+  });
+
+const cuffSteps = (line: LineDraft, index: number): readonly string[] => [
+  `line:${index}`,
+  `cuff-on:${index}`,
+  ...setSteps(line, index),
+  `cuff-off:${index}`,
+  `seated:${index}`,
+  ...limbSteps(line, index, 'limb'),
+  ...(isLimbChanged(line) ? limbSteps(line, index, 'limb-later') : []),
+  ...reasonSteps(line, index),
+];
 
 const lineSteps = (draft: SessionDraft, line: LineDraft, index: number): readonly string[] => {
   if (isOut(draft, line)) return [];

@@ -25,7 +25,11 @@ const cuffText = (dose: Dose): readonly string[] => {
     dose.cuff.kind === 'pneumatic'
       ? say('dose.cuff', { mmhg: dose.cuff.pressureMmhg })
       : say('dose.wrap', { tightness: dose.cuff.tightness });
-  return dose.supervised ? [say('cuff.supervised'), cuff] : [cuff];
+  return [
+    ...(dose.supervised ? [say('cuff.supervised')] : []),
+    cuff,
+    ...(dose.pulseShown ? [say('dose.pulse')] : []),
+  ];
 };
 
 export const doseLines = (dose: Dose): readonly string[] => [

@@ -66,4 +66,5 @@ export const todayGerman = {
   'dose.both': 'beide Seiten',
   'dose.cuff': 'Manschette auf {mmhg} mmHg',
   'dose.wrap': 'Wickel, Festigkeit {tightness} von 10',
+  'dose.pulse': 'Den Puls fühlen, wie gezeigt',
 } as const satisfies Readonly<Record<keyof typeof todayWords, string>>;

@@ -1,23 +1,19 @@
 'use client';
-/** Work with a cuff or wrap: who is there, on, off, two minutes seated, a look at fingers or toes. */
+/** Work with a cuff or wrap: who is there, on, off, two minutes seated. */
 import { useState } from 'react';
 import type { OcclusionDose } from '#core/model/dose.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { say, tell } from '#ui/words.ts';
 import { clockText, lengthText, timeText } from '../../phone/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
-import { QuestionPage } from '../../questions/question-page.tsx';
-import type { LimbAnswer, LineDraft } from '../draft.ts';
+import type { LineDraft } from '../draft.ts';
 import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
 
 /** Common practice: two minutes seated after release. */
 export const seatedSeconds = 120;
-/** A change that is still there this long after release is a warning sign of the engine's table. */
-export const limbSettlesSeconds = 600;
 
 const occlusionOf = (line: LineDraft): OcclusionDose | null =>
   line.dose.method === 'occlusion' ? line.dose : null;
@@ -70,6 +66,7 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
         </li>
         <li>{say('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
         <li>{say('cuff.colour')}</li>
+        {dose.pulseShown ? <li>{say('cuff.pulse')}</li> : null}
       </ul>
       <Notice tone="care" title={say('cuff.alone')} />
       <Button isLarge isWide onClick={isCuffOn(line) ? () => send({ type: 'next' }) : start}>
@@ -124,74 +121,6 @@ export const SeatedPage = ({ draft, line: index, send, clock }: PageProps) => {
       <p>{say('cuff.seated')}</p>
       <Button isLarge isWide onClick={() => send({ type: 'next' })}>
         {say('cuff.seated-next')}
-      </Button>
-    </div>
-  );
-};
-
-const LimbQuestion = ({ draft, line: index, send, clock, isLater }: PageProps & { isLater: boolean }) => {
-  const line = draft.lines[index]!;
-  const limb = occlusionOf(line)?.limb ?? 'leg';
-  const chosen = isLater ? line.limbLater : line.limb;
-  const name = isLater ? 'limb-later' : 'limb';
-  const goOn = () => {
-    // Not as usual ten minutes on is itself a warning sign; not known opens the list of them.
-    if (isLater && chosen === 'not-yet') {
-      send({ type: 'flags', when: 'now', flags: ['persistent-limb-change-after-release'], now: clock() });
-    } else if (isLater && chosen === 'unknown' && !draft.lookedAt.includes(draft.step)) {
-      send({ type: 'unwell' });
-    } else send({ type: 'next' });
-  };
-  return (
-    <QuestionPage
-      field={name}
-      isAnswered={chosen !== null}
-      whenEmpty={say('ask.choose-must')}
-      onContinue={goOn}
-    >
-      {(error) => (
-        <RadioGroup<LimbAnswer>
-          name={name}
-          legend={say(isLater ? 'cuff.later' : `cuff.limb-${limb}`)}
-          legendIsHeading
-          hint={say('cuff.limb-hint')}
-          error={error}
-          options={[
-            { value: 'usual', label: say('cuff.limb-yes') },
-            { value: 'not-yet', label: say(isLater ? 'cuff.later-no' : 'cuff.limb-no') },
-            { value: 'unknown', label: say('ask.unknown'), isApart: true },
-          ]}
-          chosen={chosen}
-          onChoose={(answer) => send({ type: 'limb', line: index, isLater, answer })}
-        />
-      )}
-    </QuestionPage>
-  );
-};
-
-export const LimbPage = (props: PageProps) => <LimbQuestion {...props} isLater={false} />;
-
-export const LimbLaterPage = (props: PageProps) => {
-  const { draft, line: index, clinic, clock, send } = props;
-  const now = useNow(clock);
-  const asksAt = (releasedAt(draft.lines[index]!) ?? now) + limbSettlesSeconds * 1000;
-  if (now >= asksAt) return <LimbQuestion {...props} isLater />;
-  const isUsual = () => {
-    send({ type: 'limb', line: index, isLater: true, answer: 'usual' });
-    send({ type: 'next' });
-  };
-  return (
-    <div className="stack">
-      <PageHeading>{say('cuff.wait-title')}</PageHeading>
-      <div className="clock">
-        <p className="clock-figure figure" role="timer">
-          {clockText((asksAt - now) / 1000)}
-        </p>
-        <p className="soft">{say('rest.until', { time: timeText(asksAt) })}</p>
-      </div>
-      <Notice tone="care" title={say('cuff.wait', { phone: clinic.phone })} />
-      <Button tone="plain" isLarge isWide onClick={isUsual}>
-        {say('cuff.limb-yes')}
       </Button>
     </div>
   );

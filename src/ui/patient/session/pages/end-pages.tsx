@@ -52,7 +52,7 @@ export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
   </div>
 );
 
-const telephone = (number: string) => `tel:${number.replace(/[^\d+]/g, '')}`;
+export const telephone = (number: string) => `tel:${number.replace(/[^\d+]/g, '')}`;
 
 const Calls = ({ clinic, isEmergency }: { clinic: EndProps['clinic']; isEmergency: boolean }) => {
   const call = (number: string, text: string, isFirst: boolean) => (

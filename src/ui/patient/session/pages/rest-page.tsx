@@ -73,6 +73,9 @@ export const RestPage = (props: PageProps) => {
           {say('cuff.down')}
         </Button>
       ) : null}
+      {line.dose.method === 'occlusion' && line.dose.pulseShown && isCuffOn(line) ? (
+        <p>{say('cuff.pulse-rest')}</p>
+      ) : null}
       {isCuff ? null : <ReserveQuestion {...props} />}
       <Button isLarge isWide onClick={() => send({ type: 'next' })}>
         {isLast ? say('rest.go-on') : say('rest.next', { set: set + 1 })}

@@ -1,0 +1,101 @@
+'use client';
+/** Once the cuff is off: colour, feeling and, where it was shown, the pulse, each on a page of its own. */
+import { Button, LinkButton } from '#ui/shared/button.tsx';
+import { Notice } from '#ui/shared/notice.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { say } from '#ui/words.ts';
+import { clockText, timeText } from '../../phone/text-of-time.ts';
+import { useNow } from '../../phone/use-now.ts';
+import { QuestionPage } from '../../questions/question-page.tsx';
+import { limbQuestion } from '../check-rows.ts';
+import type { LimbAnswer, LineDraft } from '../draft.ts';
+import { releasedAt } from '../restriction.ts';
+import { signOf } from '../steps.ts';
+import { telephone } from './end-pages.tsx';
+import type { PageProps } from './page-props.ts';
+
+/** A change that is still there this long after release is a warning sign of the engine's table. */
+export const limbSettlesSeconds = 600;
+
+const settlesAt = (line: LineDraft, now: number): number =>
+  (releasedAt(line) ?? now) + limbSettlesSeconds * 1000;
+
+/** Of a pulse only "I was not shown how" is a way out, and only the first time. */
+const apart = (isPulse: boolean, isLater: boolean) =>
+  isPulse
+    ? isLater
+      ? []
+      : [{ value: 'not-shown' as const, label: say('limb.not-shown'), isApart: true }]
+    : [{ value: 'unknown' as const, label: say('ask.unknown'), isApart: true }];
+
+const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
+  const { draft, line: index, send, clock, isLater } = props;
+  const line = draft.lines[index]!;
+  const sign = signOf(props);
+  const chosen = (isLater ? line.signsLater : line.signs)?.[sign] ?? null;
+  const name = `${isLater ? 'limb-later' : 'limb'}-${sign}`;
+  const goOn = () => {
+    const now = clock();
+    if (!isLater || chosen === 'usual') return send({ type: 'next' });
+    if (now < settlesAt(line, now)) return send({ type: 'limb-wait', line: index });
+    // Not as usual ten minutes on is itself a warning sign; not known opens the list of them.
+    if (chosen === 'not-usual')
+      return send({ type: 'flags', when: 'now', flags: ['persistent-limb-change-after-release'], now });
+    return send({ type: draft.lookedAt.includes(draft.step) ? 'next' : 'unwell' });
+  };
+  return (
+    <QuestionPage
+      field={name}
+      isAnswered={chosen !== null}
+      whenEmpty={say('ask.choose-must')}
+      onContinue={goOn}
+    >
+      {(error) => (
+        <RadioGroup<LimbAnswer>
+          name={name}
+          legend={limbQuestion(line, sign)}
+          legendIsHeading
+          hint={say(`limb.${sign}-hint`)}
+          error={error}
+          options={[
+            { value: 'usual', label: say('limb.usual') },
+            { value: 'not-usual', label: say('limb.not-usual') },
+            ...apart(sign === 'pulse', isLater),
+          ]}
+          chosen={chosen}
+          onChoose={(answer) => send({ type: 'limb', line: index, isLater, sign, answer })}
+        />
+      )}
+    </QuestionPage>
+  );
+};
+
+export const LimbPage = (props: PageProps) => <LimbQuestion {...props} isLater={false} />;
+
+export const LimbLaterPage = (props: PageProps) => {
+  const { draft, line: index, clinic, clock, send } = props;
+  const line = draft.lines[index]!;
+  const now = useNow(clock);
+  const asksAt = settlesAt(line, now);
+  if (now >= asksAt || line.signsLater) return <LimbQuestion {...props} isLater />;
+  return (
+    <div className="stack">
+      <PageHeading>{say('cuff.wait-title')}</PageHeading>
+      <div className="clock">
+        <p className="clock-figure figure" role="timer">
+          {clockText((asksAt - now) / 1000)}
+        </p>
+        <p className="soft">{say('rest.until', { time: timeText(asksAt) })}</p>
+      </div>
+      <Notice tone="care" title={say('cuff.wait', { phone: clinic.phone })} />
+      <LinkButton href={telephone(clinic.phone)} tone="plain" isLarge isWide>
+        {say('care.call-clinic', { clinic: clinic.name, phone: clinic.phone })}
+      </LinkButton>
+      <p>{say('cuff.no-more')}</p>
+      <Button tone="plain" isLarge isWide onClick={() => send({ type: 'limb-again', line: index })}>
+        {say('limb.again')}
+      </Button>
+    </div>
+  );
+};
