@@ -16,6 +16,8 @@ export const metadata: Metadata = {
 export const viewport: Viewport = {
   width: 'device-width',
   initialScale: 1,
+  // The keyboard makes the page shorter and never lies over what stands at its foot.
+  interactiveWidget: 'resizes-content',
   themeColor: [
     { media: '(prefers-color-scheme: light)', color: '#f5efe3' },
     { media: '(prefers-color-scheme: dark)', color: '#1a1714' },

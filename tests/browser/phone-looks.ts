@@ -42,6 +42,9 @@ const textAt = (page: Page, size: string) =>
     document.documentElement.style.fontSize = wanted;
   }, size);
 
+/** What an open keyboard leaves of the window. */
+const aboveKeyboard = 420;
+
 /** 400 % of a window 1280 px wide leaves 320. */
 const narrow = 320;
 
@@ -58,6 +61,9 @@ export const lookAt = async (page: Page, name: string): Promise<void> => {
   await expectAccessible(page, `${name}, dark, 200 %`);
   expect([name, '200 %', await overflowOf(page)]).toEqual([name, '200 %', 0]);
   expect([name, 'covered at 200 %', await coveredStops(page)]).toEqual([name, 'covered at 200 %', []]);
+  await page.setViewportSize({ width: size.width, height: aboveKeyboard });
+  expect([name, 'covered, typing', await coveredStops(page)]).toEqual([name, 'covered, typing', []]);
+  await page.setViewportSize(size);
   await textAt(page, '');
   await page.emulateMedia({ colorScheme: 'light' });
 };

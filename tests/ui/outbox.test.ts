@@ -178,6 +178,35 @@ describe('answers saved on the phone', () => {
     expect(at.order).toEqual(['danger', 'a']);
   });
 
+  it('are sent at once when they carry a warning sign, whatever failed before', () => {
+    const at = world();
+    at.save('a', false);
+    at.lose(false);
+    at.save('b', false);
+    expect(at.isFlying()).toBe(false);
+    at.save('danger', true);
+    expect(at.state().sendingId).toBe('danger');
+  });
+
+  it('with a warning sign are tried again every 15 seconds at least, without one after five minutes', () => {
+    const [plain, urgent] = [world(), world()];
+    plain.save('a', false);
+    urgent.save('a', true);
+    for (const at of [plain, urgent])
+      for (let failure = 0; failure < 6; failure++) {
+        at.wait(300_000);
+        at.lose(false);
+      }
+    plain.wait(299_999);
+    expect(plain.isFlying()).toBe(false);
+    plain.wait(1);
+    expect(plain.isFlying()).toBe(true);
+    urgent.wait(14_999);
+    expect(urgent.isFlying()).toBe(false);
+    urgent.wait(1);
+    expect(urgent.isFlying()).toBe(true);
+  });
+
   it('wait 5 seconds after a first failure and not a millisecond less', () => {
     const at = world();
     at.save('a', false);

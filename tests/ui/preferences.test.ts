@@ -120,4 +120,14 @@ describe('a page read from right to left', () => {
       .filter((file) => physical.test(readFileSync(file, 'utf8')));
     expect(found).toEqual([]);
   });
+
+  it('finds no list of four edges whose left differs from its right', () => {
+    const four = /(?:padding|margin|inset|border-width): (\S+) (\S+) (\S+) (\S+);/g;
+    const found = allFiles()
+      .filter((file) => /^src\/ui\/(?:patient|shared)\/.*\.css$/.test(file))
+      .flatMap((file) => [...readFileSync(file, 'utf8').matchAll(four)])
+      .filter(([, , right, , left]) => right !== left)
+      .map(([text]) => text);
+    expect(found).toEqual([]);
+  });
 });

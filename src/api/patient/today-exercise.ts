@@ -5,6 +5,8 @@ import type { Day } from '#core/day.ts';
 import { type Today, todays } from '#core/engine/answers.ts';
 import type { Standing } from '#core/engine/standing.ts';
 import type { PatientRecord } from '#core/model/record.ts';
+import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
+import { plannedExercise } from '#core/programme/planned-exercise.ts';
 import { type Programme, type Weekday, weekdayOf, weekdaysOf } from '#core/programme/planned-sessions.ts';
 import { isNewDose } from '#core/programme/urine-question.ts';
 import type { Access } from '#data/access.ts';
@@ -72,9 +74,12 @@ export interface ExerciseGround {
 export const exercisesToday = (
   versions: readonly Prescription[],
   { access, isQuiet, programmes, standing, record, holds, isTold }: ExerciseGround,
-): readonly TodayExercise[] =>
-  versions.map((row) => {
-    const weekdays = isQuiet ? [] : weekdaysOf(programmes, access.day, row.lineId);
+): readonly TodayExercise[] => {
+  const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
+  return versions.map((row) => {
+    const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.lineId);
+    const weekdays = written ?? cuffDays.get(row.lineId) ?? null;
     const stand = { day: access.day, weekdays, standing, isNewDose: isNewDose(row, record?.sessions ?? []) };
     return withoutCuff(heldBack(exerciseView(row, stand), holds.get(row.id)), isTold);
   });
+};

@@ -61,7 +61,7 @@ export interface TodayExercise {
   readonly cautions: readonly { readonly id: string; readonly text: string }[];
   /** Stands on the programme today; true as well when no programme has been written. */
   readonly planned: boolean;
-  /** Weekdays on which it stands; null = every day, where no programme has been written. */
+  /** Weekdays on which it stands; null = every day, where no programme has been written and no cuff is used alone. */
   readonly weekdays: readonly Weekday[] | null;
   /** First done, or with an increased dose, the next time it is done. */
   readonly isNewDose: boolean;

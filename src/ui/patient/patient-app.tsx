@@ -8,7 +8,7 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
 import { EnteredBy } from './entered-by.tsx';
 import { MorningScreen } from './morning/morning-screen.tsx';
-import { SavedHere } from './outbox/saved-here.tsx';
+import { NotKept, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
 import { Preferences } from './preferences/preferences.tsx';
@@ -122,10 +122,19 @@ const TwoHours = ({ at }: ScreenProps) => (
 
 const screens = { today: Home, session: Session, morning: Morning, 'two-hours': TwoHours } as const;
 
+/** Today's page says it among what is saved; the others have it on top. */
+const isUnkept = ({ place, session, morning, outbox }: DayHandle): boolean =>
+  place.screen !== 'today' && !(session.isKept && morning.isKept && outbox.isLasting);
+
 export const PatientApp = ({ view, ownerId, clinicKey }: PatientAppProps) => {
   const owner = useMemo(() => ({ id: ownerId, clinicKey }), [ownerId, clinicKey]);
   const at = useDay(view, owner);
   useWorker();
   const Screen = screens[at.place.screen];
-  return <Screen at={at} />;
+  return (
+    <>
+      {isUnkept(at) ? <NotKept /> : null}
+      <Screen at={at} />
+    </>
+  );
 };

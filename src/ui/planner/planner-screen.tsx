@@ -18,7 +18,7 @@ export const PlannerScreen = (props: {
       <p className="lead">
         {programme
           ? `Version ${programme.version} holds since ${dayInWords(programme.fromDay)}.`
-          : 'No week is planned yet; the patient’s page shows every exercise on every day.'}
+          : 'No week is planned yet; the patient’s page shows every exercise on every day, and work with a cuff alone on Monday, Wednesday and Friday at most.'}
       </p>
       {exercises.length === 0 ? (
         <p>

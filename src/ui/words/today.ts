@@ -56,6 +56,7 @@ export const todayWords = {
   'dose.no-load': 'no weight',
   'dose.added': 'with {weight} added',
   'dose.rest': '{seconds} seconds rest between sets',
+  'dose.weekly': 'Days a week: {count}',
   'dose.left': 'left side',
   'dose.right': 'right side',
   'dose.both': 'both sides',

@@ -1,6 +1,7 @@
 /** The clinician's week: weekly sets, what does not go together, and how long a day takes. */
 import { describe, expect, it } from 'vitest';
 import type { Dose, LowLoadDose, OcclusionDose } from '#core/model/dose.ts';
+import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
 import type { ProgrammeLine, Weekday } from '#core/programme/planned-sessions.ts';
 import { exerciseSeconds, programmeDefaults, sessionMinutes } from '#core/programme/session-length.ts';
 import { laidOut, weekTemplates } from '#core/programme/templates.ts';
@@ -150,4 +151,30 @@ describe('templates', () => {
       }
     },
   );
+});
+
+describe('work with a cuff alone, while no week is planned', () => {
+  const days = (...exercises: readonly PlannedExercise[]) => [...unplannedCuffDays(exercises)];
+
+  it.each([
+    [1, [1]],
+    [2, [1, 3]],
+    [3, [1, 3, 5]],
+    [5, [1, 3, 5]],
+  ] as const)('prescribed %i times a week stands on the days %j', (sessionsPerWeek, expected) => {
+    expect(days(exercise('cuff', { ...cuff, sessionsPerWeek }))).toEqual([['cuff', expected]]);
+  });
+
+  it('is never two exercises on one limb on a day, nor a limb on a fourth day', () => {
+    const plan = days(exercise('a', cuff), exercise('b', cuff), exercise('arm', { ...cuff, limb: 'arm' }));
+    expect(plan).toEqual([
+      ['a', [1, 3]],
+      ['b', [5]],
+      ['arm', [1, 3]],
+    ]);
+  });
+
+  it('leaves other exercises alone, and those done only with a clinician beside the patient', () => {
+    expect(days(exercise('knee', low), exercise('cuff', { ...cuff, supervised: true }))).toEqual([]);
+  });
 });

@@ -22,6 +22,7 @@ export interface MorningHandle {
   readonly draft: MorningDraft | null | undefined;
   readonly last: LastMorning;
   readonly send: (event: MorningEvent) => void;
+  readonly isKept: boolean;
   /** Goes on with a check of today that was left, or begins one. */
   readonly begin: (day: string, asksUrine: boolean, enteredAs: Carer | null) => MorningDraft;
 }
@@ -38,14 +39,14 @@ export const useMorning = (
     morningReducer,
     isReadable,
   );
-  const { state: draft, dispatch, begin: put, release } = kept;
+  const { state: draft, dispatch, begin: put, isKept, release } = kept;
   const [last, setLast] = useState<LastMorning>({});
   useEffect(() => {
     void readOwn<LastMorning>(ownerId, lastMorningKey(ownerId)).then((value) => setLast(value ?? {}));
   }, [ownerId]);
   useEffect(() => {
     if (!draft || draft.endedAt === null) return;
-    void save('morning', morningEntryOf(draft, clock())).then(release);
+    void save('morning', morningEntryOf(draft, clock())).then((isStored) => isStored && release());
     void writeOwn(ownerId, lastMorningKey(ownerId), lastMorningOf(draft)).catch(() => undefined);
   }, [draft, save, release, clock, ownerId]);
   const begin = useCallback<MorningHandle['begin']>(
@@ -68,5 +69,5 @@ export const useMorning = (
     },
     [draft, view, ownerId, put],
   );
-  return { draft, last, send: dispatch, begin };
+  return { draft, last, send: dispatch, begin, isKept };
 };

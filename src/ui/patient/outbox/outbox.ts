@@ -85,6 +85,8 @@ export const emptyOutbox: Outbox = {
 };
 
 const waits = [5_000, 15_000, 60_000, 300_000];
+/** While a warning sign waits, it is tried again at least this often. */
+const urgentWait = 15_000;
 /** Sent entries listed on the page; older ones are forgotten. */
 const mostStored = 6;
 
@@ -155,7 +157,9 @@ const afterFailure = (state: Outbox, event: Extract<OutboxEvent, { type: 'failed
     const aside: Kept = { ...kept, status: 'aside' };
     return sendNext(replaced(state, aside), event.now, [{ type: 'keep', kept: aside }]);
   }
-  const waitsUntil = event.now + waits[Math.min(state.failures, waits.length - 1)]!;
+  const wait = waits[Math.min(state.failures, waits.length - 1)]!;
+  const longest = waiting(state).some((one) => one.isUrgent) ? urgentWait : wait;
+  const waitsUntil = event.now + Math.min(wait, longest);
   return sendNext({ ...state, waitsUntil, failures: state.failures + 1 }, event.now);
 };
 
@@ -168,8 +172,12 @@ export const outboxReducer = (state: Outbox, event: OutboxEvent): Step => {
   switch (event.type) {
     case 'restored':
       return sendNext(event.entries.reduce(withSaved, state), event.now);
-    case 'saved':
-      return sendNext(withSaved(state, event.kept), event.now, [{ type: 'keep', kept: event.kept }]);
+    case 'saved': {
+      // A warning sign is not held up by what failed before it.
+      const waitsUntil = event.kept.isUrgent ? 0 : state.waitsUntil;
+      const saved = withSaved({ ...state, waitsUntil }, event.kept);
+      return sendNext(saved, event.now, [{ type: 'keep', kept: event.kept }]);
+    }
     case 'offline':
       return { state: { ...state, isOnline: false }, effects: [] };
     case 'online':

@@ -49,13 +49,16 @@ const stateText = (state: Outbox): string => {
   return count === 1 ? say('saved.waiting-one') : say('saved.waiting-many', { count });
 };
 
+/** Said before anything is lost by it: in the middle of a session as well. */
+export const NotKept = () => <Notice tone="care" title={say('saved.not-kept')} />;
+
 export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) => {
   const isAside = state.entries.some((kept) => kept.status === 'aside');
   const isClockDoubtful = state.entries.some((kept) => kept.clockDoubtful);
   const isWaiting = waiting(state).length > 0;
   return (
     <>
-      {isLasting ? null : <Notice tone="care" title={say('saved.not-kept')} />}
+      {isLasting ? null : <NotKept />}
       {isAside ? <Notice tone="danger" title={say('saved.kept-aside', { phone })} /> : null}
       {isClockDoubtful ? <Notice tone="care" title={say('saved.clock')} /> : null}
       {state.entries.length === 0 ? null : (

@@ -14,6 +14,9 @@ const failed = (kept: Kept, why: 'trouble' | 'signed-out' | 'refused', now: numb
 const whyOf = (status: number) =>
   status === 401 || status === 403 ? 'signed-out' : status === 400 ? 'refused' : 'trouble';
 
+/** A connection that says nothing for so long is given up: what comes behind it may be a warning sign. */
+const patienceMs = 20_000;
+
 const bodyOf = ({ kind, entryId, entry, sealed }: Kept, sentAt: number) =>
   sealed ? { kind, entryId, sentAt, sealed } : { kind, entry: { ...entry, sentAt } };
 
@@ -27,6 +30,8 @@ export const sendEntry = async (
       method: 'POST',
       headers: { 'content-type': 'application/json', 'x-loadgate-patient': kept.ownerId },
       credentials: 'same-origin',
+      // Older browsers wait as long as their own network does.
+      signal: AbortSignal.timeout?.(patienceMs) ?? null,
       body: JSON.stringify(bodyOf(kept, Math.round(clock()))),
     });
     if (!response.ok) return failed(kept, whyOf(response.status), clock());

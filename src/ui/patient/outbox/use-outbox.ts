@@ -28,8 +28,8 @@ export interface OutboxHandle {
   readonly state: Outbox;
   /** False when this browser keeps nothing, or had no room left for an entry. */
   readonly isLasting: boolean;
-  /** Settled once the entry stands in the phone's store: only then may the draft go. */
-  readonly save: (kind: EntryKind, entry: Entry) => Promise<void>;
+  /** Whether the entry stands in the phone's store: only then may the draft go. */
+  readonly save: (kind: EntryKind, entry: Entry) => Promise<boolean>;
   readonly sendNow: () => void;
 }
 
@@ -137,8 +137,13 @@ export const useOutbox = (owner: Owner, clock: () => number): OutboxHandle => {
       const now = clock();
       const kept = await keptOf(owner, kind, entry, now);
       const store = await phoneStore();
-      await store.set(entryKey(ownerId, kept.entryId), kept).catch(() => setLasting(false));
+      const isKept = await store.set(entryKey(ownerId, kept.entryId), kept).then(
+        () => true,
+        () => false,
+      );
+      if (!isKept) setLasting(false);
       dispatch({ type: 'saved', kept, now });
+      return isKept;
     },
     [owner, ownerId, clock, dispatch],
   );

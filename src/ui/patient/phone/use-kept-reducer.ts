@@ -8,18 +8,25 @@ export interface KeptState<S, E> {
   readonly state: S | null | undefined;
   readonly dispatch: (event: E) => void;
   readonly begin: (state: S) => void;
+  /** False once the phone had no room for the newest state: a reload would go back behind it. */
+  readonly isKept: boolean;
   /** Forgets the copy on the phone; the page may still show the state. */
   readonly release: () => void;
   readonly drop: () => void;
 }
 
 /** Writes one after the other and always the latest: sealing takes its time, and an older state must not land on a newer. */
-const writer = (ownerId: string, key: string) => {
+const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) => {
   let last: Promise<void> = Promise.resolve();
   let newest = 0;
   const queue = (work: () => Promise<void>, isStale: () => boolean) => {
-    // A phone without room keeps the state in this page; the outbox says so when the entry is kept.
-    last = last.then(() => (isStale() ? undefined : work())).catch(() => undefined);
+    // A phone without room keeps the state in this page, and the page says so.
+    last = last
+      .then(() => (isStale() ? undefined : work()))
+      .then(
+        () => tell(true),
+        () => tell(false),
+      );
   };
   return (value: unknown) => {
     newest += 1;
@@ -40,7 +47,8 @@ export const useKeptReducer = <S, E>(
   const [state, setState] = useState<S | null | undefined>(undefined);
   const held = useRef<S | null>(null);
   const readable = useRef(isReadable);
-  const [write] = useState(() => writer(ownerId, key));
+  const [isKept, setKept] = useState(true);
+  const [write] = useState(() => writer(ownerId, key, setKept));
   useEffect(() => {
     let isOver = false;
     if (!isHeld) {
@@ -77,5 +85,5 @@ export const useKeptReducer = <S, E>(
     setState(null);
     release();
   }, [release]);
-  return { state, dispatch, begin: put, release, drop };
+  return { state, dispatch, begin: put, isKept, release, drop };
 };

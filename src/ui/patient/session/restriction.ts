@@ -11,19 +11,17 @@ export const cuffOff = (line: LineDraft, now: number): LineDraft => ({
   restrictions: line.restrictions.map((one) => (one.to === null ? { ...one, to: now } : one)),
 });
 
-/** A clock set back during the session takes no time off: a stretch is never shorter than nothing. */
+/** A stretch is never shorter than nothing; the time itself comes from a clock that is never set back. */
 export const restrictedSeconds = (line: LineDraft, now: number): number =>
   line.restrictions.reduce((sum, { from, to }) => sum + Math.max(0, (to ?? now) - from) / 1000, 0);
 
 export const longestSeconds = (line: LineDraft): number =>
   line.dose.method === 'occlusion' ? line.dose.capSeconds : Number.POSITIVE_INFINITY;
 
+/** A clock that shows a time before the cuff went on says nothing of how long it is on: it comes off. */
 export const isTimeUp = (line: LineDraft, now: number): boolean =>
-  isCuffOn(line) && restrictedSeconds(line, now) >= longestSeconds(line);
-
-/** Instant by which the cuff is off at the latest; null while it is not on. */
-export const offBy = (line: LineDraft, now: number): number | null =>
-  isCuffOn(line) ? now + Math.max(0, longestSeconds(line) - restrictedSeconds(line, now)) * 1000 : null;
+  isCuffOn(line) &&
+  (restrictedSeconds(line, now) >= longestSeconds(line) || now < (line.restrictions.at(-1)?.from ?? now));
 
 /** Instant the cuff last came off; null when it never was on, or still is. */
 export const releasedAt = (line: LineDraft): number | null => line.restrictions.at(-1)?.to ?? null;

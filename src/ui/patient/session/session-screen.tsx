@@ -6,6 +6,8 @@ import { Button } from '#ui/shared/button.tsx';
 import { say } from '#ui/words.ts';
 import { clockText, timeText } from '../phone/text-of-time.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
+import { useSteadyClock } from '../phone/use-steady-clock.ts';
+import { useAboveKeyboard } from './above-keyboard.ts';
 import type { SessionDraft } from './draft.ts';
 import type { SessionEvent } from './events.ts';
 import {
@@ -34,7 +36,7 @@ import type { PageProps } from './pages/page-props.ts';
 import { RestPage } from './pages/rest-page.tsx';
 import { SetPage } from './pages/set-page.tsx';
 import { StopPage } from './pages/stop-page.tsx';
-import { isCuffOn, isTimeUp, longestSeconds, offBy, restrictedSeconds } from './restriction.ts';
+import { isCuffOn, isTimeUp, longestSeconds, restrictedSeconds } from './restriction.ts';
 import { partsOf, reachedSets } from './steps.ts';
 
 const pages: Readonly<Record<string, ComponentType<PageProps>>> = {
@@ -81,11 +83,13 @@ const CuffBar = ({
   draft,
   index,
   clock,
+  wall,
   send,
-}: Omit<PageProps, 'joint' | 'line' | 'set' | 'clinic'> & { index: number }) => {
+}: Omit<PageProps, 'joint' | 'line' | 'set' | 'clinic'> & { index: number; wall: () => number }) => {
   const line = draft.lines[index]!;
   const now = useNow(clock);
-  const left = longestSeconds(line) - restrictedSeconds(line, now);
+  const left = Math.max(0, longestSeconds(line) - restrictedSeconds(line, now));
+  const bar = useAboveKeyboard();
   const { line: at, set } = partsOf(draft.step);
   const stop = () =>
     send({
@@ -94,10 +98,10 @@ const CuffBar = ({
       set: at === index && set > 0 ? set : Math.max(1, reachedSets(line)),
     });
   return (
-    <section className="cuff-bar" aria-label={say('cuff.clock')}>
+    <section ref={bar} className="cuff-bar" aria-label={say('cuff.clock')}>
       <p className="cuff-bar-time">
         <span className="figure cuff-bar-figure">{clockText(left)}</span>
-        <span className="cuff-bar-by">{say('cuff.off-by', { time: timeText(offBy(line, now) ?? now) })}</span>
+        <span className="cuff-bar-by">{say('cuff.off-by', { time: timeText(wall() + left * 1000) })}</span>
       </p>
       <Button tone="stop" isLarge onClick={stop}>
         {say('cuff.stop')}
@@ -107,7 +111,8 @@ const CuffBar = ({
 };
 
 export const SessionScreen = (props: SessionScreenProps) => {
-  const { draft, clinic, clock, send } = props;
+  const { draft, clinic, clock: wall, send } = props;
+  const clock = useSteadyClock(wall, draft.entryId);
   const isOver = draft.endedAt !== null;
   useScreenAwake(!isOver);
   const cuffIndex = draft.lines.findIndex(isCuffOn);
@@ -135,7 +140,7 @@ export const SessionScreen = (props: SessionScreenProps) => {
         )}
       </div>
       {cuffIndex >= 0 && name !== 'cuff-off' ? (
-        <CuffBar draft={draft} index={cuffIndex} clock={clock} send={send} />
+        <CuffBar draft={draft} index={cuffIndex} clock={clock} wall={wall} send={send} />
       ) : null}
     </div>
   );

@@ -18,6 +18,7 @@ export interface SessionHandle {
   readonly draft: SessionDraft | null | undefined;
   readonly send: (event: SessionEvent) => void;
   readonly begin: (isLighter: boolean, enteredAs: Carer | null) => SessionDraft;
+  readonly isKept: boolean;
   readonly drop: () => void;
 }
 
@@ -33,12 +34,12 @@ export const useSession = (
     sessionReducer,
     isReadable,
   );
-  const { state: draft, dispatch, begin: put, release, drop } = kept;
+  const { state: draft, dispatch, begin: put, isKept, release, drop } = kept;
   useEffect(() => {
     // Also after a crash between the end and the keeping: the entry has one id, so it is kept once.
     if (!draft || draft.endedAt === null) return;
-    // The draft goes once the entry stands in the store: a crash between the two loses neither.
-    void save('session', sessionEntryOf(draft, clock())).then(release);
+    // The draft goes once the entry stands in the store: a crash between the two, or no room, loses neither.
+    void save('session', sessionEntryOf(draft, clock())).then((isStored) => isStored && release());
   }, [draft, save, release, clock]);
   const begin = useCallback(
     (isLighter: boolean, enteredAs: Carer | null) => {
@@ -56,5 +57,5 @@ export const useSession = (
     },
     [view, ownerId, clock, put],
   );
-  return { draft, send: dispatch, begin, drop };
+  return { draft, send: dispatch, begin, isKept, drop };
 };

@@ -20,6 +20,9 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
           <p className="dose-line">{doseLines(dose).join(' · ')}</p>
         </>
       )}
+      {exercise.weekdays === null ? (
+        <p className="dose-line">{say('dose.weekly', { count: dose.sessionsPerWeek })}</p>
+      ) : null}
       {isLighter ? <p className="soft">{say('today.lighter-set')}</p> : null}
       <Disclosure summary={say('line.how')}>
         <ol>

@@ -61,6 +61,7 @@ export const todayGerman = {
   'dose.no-load': 'ohne Gewicht',
   'dose.added': 'mit {weight} zusätzlich',
   'dose.rest': '{seconds} Sekunden Pause zwischen den Sätzen',
+  'dose.weekly': 'Tage in der Woche: {count}',
   'dose.left': 'linke Seite',
   'dose.right': 'rechte Seite',
   'dose.both': 'beide Seiten',

@@ -1,0 +1,71 @@
+/** Which days work with a cuff stands on the patient's page. */
+import { describe, expect, it } from 'vitest';
+import { exercisesToday } from '#api/patient/today-exercise.ts';
+import type { Dose } from '#core/model/dose.ts';
+import type { Programme } from '#core/programme/planned-sessions.ts';
+import type { Access } from '#data/access.ts';
+import type { Prescription } from '#data/prescriptions.ts';
+import { cuffDose, weightDose } from '#tests/ui/views.ts';
+
+const row = (lineId: string, dose: Dose): Prescription => ({
+  id: `version-${lineId}`,
+  lineId,
+  version: 1,
+  dose,
+  badDay: dose,
+  joints: [],
+  cautions: [],
+  working: [],
+  origin: 'clinician',
+  decisionId: null,
+  recordedAt: 0,
+  signedAt: 0,
+  signedName: 'N. Derravane',
+  endedAt: null,
+  endReason: null,
+});
+
+const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>
+  exercisesToday(versions, {
+    access: { day } as Access,
+    isQuiet: false,
+    programmes,
+    standing: [],
+    record: null,
+    holds: new Map(),
+    isTold: false,
+  })
+    .filter(({ planned }) => planned)
+    .map(({ lineId }) => lineId);
+
+const both = [row('weight', weightDose), row('cuff', cuffDose)];
+
+describe('work with a cuff on the patient’s page', () => {
+  // 2026-03-09 is a Monday.
+  it.each([
+    ['2026-03-09', ['weight', 'cuff']],
+    ['2026-03-10', ['weight']],
+    ['2026-03-11', ['weight', 'cuff']],
+    ['2026-03-12', ['weight']],
+    ['2026-03-13', ['weight', 'cuff']],
+    ['2026-03-14', ['weight']],
+    ['2026-03-15', ['weight']],
+  ])('stands on %s among %j while no week is planned: three days at most', (day, expected) => {
+    expect(shown(day, both)).toEqual(expected);
+  });
+
+  it('is one exercise a session on a limb, also where two are prescribed', () => {
+    const twice = [row('first', cuffDose), row('second', cuffDose)];
+    expect(shown('2026-03-09', twice)).toEqual(['first']);
+  });
+
+  it('follows the week once it is planned', () => {
+    const week: Programme = {
+      version: 1,
+      fromDay: '2026-03-01',
+      lines: [{ lineId: 'cuff', weekdays: [2, 4] }],
+    };
+    expect(shown('2026-03-09', both, [week])).toEqual([]);
+    expect(shown('2026-03-10', both, [week])).toEqual(['cuff']);
+  });
+});

@@ -1,0 +1,80 @@
+/** A phone whose clock is set back with a cuff on, and one without room. */
+import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
+import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+
+/** Moves the phone's clock, and lets a time pass that no test waits for: also in pages opened after this. */
+const clockMoved = async (page: Page, by: { readonly wall: number; readonly passed: number }) => {
+  const move = ({ wall, passed }: typeof by) => {
+    const [now, counted] = [Date.now.bind(Date), performance.now.bind(performance)];
+    Date.now = () => now() + wall + passed;
+    performance.now = () => counted() + passed;
+  };
+  await page.evaluate(move, by);
+  await page.addInitScript(({ wall, passed }) => {
+    const now = Date.now.bind(Date);
+    Date.now = () => now() + wall + passed;
+  }, by);
+};
+
+const minute = 60_000;
+
+/** A phone whose answers stay on it: other tests begin the session of this day too. */
+const unsent = async (browser: Browser, baseURL: string): Promise<BrowserContext> => {
+  const context = await phoneOf(browser, baseURL, 'patient-4');
+  await context.route('**/api/entries', (route) => route.abort());
+  return context;
+};
+
+test('a cuff comes off by its time, also where the phone’s clock is set back by an hour and the page is reloaded', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await unsent(browser, baseURL!);
+  const page = await openWithWorker(context);
+  await press(page, 'Start the session');
+  while (!/Set 1 of/.test(await headingOf(page))) await answerOne(page);
+  await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(10:00|9:\d\d)$/);
+  await clockMoved(page, { wall: -60 * minute, passed: 6 * minute });
+  await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(4:00|3:\d\d)$/);
+  await page.reload();
+  await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(4:00|3:\d\d)$/);
+  await clockMoved(page, { wall: 0, passed: 4 * minute });
+  await expect(page.getByText('The time is up. Take it off now')).toBeVisible();
+  await press(page, 'It is off');
+  await expect(page.locator('.clock-figure')).toHaveText(/^(2:00|1:\d\d)$/);
+  await context.close();
+});
+
+/** From now on the phone's store refuses what is kept under keys that begin so. */
+const noRoomFor = (page: Page, prefix: string) =>
+  page.evaluate((refused) => {
+    const kept = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function (...args) {
+      if (String(args[1]).startsWith(refused)) throw new DOMException('No room.', 'QuotaExceededError');
+      return kept.apply(this, args);
+    };
+  }, prefix);
+
+test('a phone without room says so in the middle of the session, and what it could not set aside is there after a reload', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await unsent(browser, baseURL!);
+  const page = await openWithWorker(context);
+  const notKept = page.getByText('This phone cannot keep your answers.');
+  await press(page, 'A lighter day today');
+  await noRoomFor(page, 'draft:');
+  await answerOne(page);
+  await expect(notKept).toBeVisible();
+  await page.reload();
+  await expect(notKept).toBeHidden();
+  await noRoomFor(page, 'entry:');
+  await answerAll(page);
+  await expect(notKept).toBeVisible();
+  await page.reload();
+  await expect(page.getByText('It is saved on this phone and will go to the clinic.')).toBeVisible();
+  await context.close();
+});
