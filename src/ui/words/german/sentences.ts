@@ -2,6 +2,7 @@
  * German for the sentences that come from the core, by their English: exercises, cautions, reasons and the
  * rest. Each file keeps to one concern. Read by nobody yet; a clinic reviews them before use.
  */
+import { readySentences } from '../ready.ts';
 import type { Sentences } from '../telling.ts';
 import { agreementSentences } from './sentences/agreements.ts';
 import { alwaysSentences } from './sentences/cautions-always.ts';
@@ -42,6 +43,7 @@ export const sentenceFiles = {
   reasons: reasonSentences,
   refusals: refusalSentences,
   'self-management': sheetSentences,
+  ready: Object.fromEntries(readySentences.map(({ en, de }) => [en, de])),
 } as const satisfies Readonly<Record<string, Sentences>>;
 
 export const germanSentences: Sentences = Object.assign({}, ...Object.values(sentenceFiles));

@@ -1,0 +1,100 @@
+/** Every reason a patient can be given for a decision, and for an exercise that rests, is told in German. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { CareAround } from '#core/care/closings.ts';
+import { holdOn, takenBackLately } from '#core/care/holds.ts';
+import { decide } from '#core/engine/decide.ts';
+import { explainToPatient, patientSentences } from '#core/engine/explain.ts';
+import { factFields } from '#core/engine/fact-fields.ts';
+import type { Facts } from '#core/engine/facts.ts';
+import { occlusion } from '#tests/core/engine/propose.ts';
+import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
+import { reasonSentences } from '#ui/words/german/sentences/reasons.ts';
+import { tellGerman } from '#ui/words/german.ts';
+import { wrongWith } from './left-in-english.ts';
+
+const consent = (kind: 'occlusion-supervised' | 'occlusion-unsupervised', act: 'given' | 'withdrawn') => ({
+  kind,
+  act,
+  wordingVersion: 0,
+  at: 0,
+  by: 'u',
+  reason: null,
+});
+const agreed = [consent('occlusion-supervised', 'given'), consent('occlusion-unsupervised', 'given')];
+
+const around = (over: Partial<CareAround>): CareAround => ({
+  standing: { state: 'in-care', change: null, returned: null },
+  consents: agreed,
+  events: [],
+  screening: null,
+  ...over,
+});
+
+const operated = {
+  id: 'e',
+  kind: 'surgery',
+  day: '2026-03-01',
+  joint: null,
+  recordedAt: 0,
+  remark: null,
+  medicine: null,
+} as const;
+
+const holds = [
+  around({ standing: { state: 'closed', change: null, returned: null } }),
+  around({ standing: { state: 'on-break', change: null, returned: null } }),
+  around({
+    standing: { state: 'in-care', change: null, returned: { on: '2026-03-01', from: 'hospital' } },
+  }),
+  around({ events: [operated] }),
+  around({ consents: [] }),
+].map((care) => holdOn(care, occlusion));
+
+const everyReason = [
+  ...patientSentences.map(({ text }) => text),
+  ...holds.map((hold) => hold?.patientText ?? ''),
+  ...takenBackLately([consent('occlusion-supervised', 'withdrawn')], 0),
+];
+
+describe('why something was decided', () => {
+  it('every hold from outside the engine was asked for here', () => {
+    expect(holds.map((hold) => hold?.code)).toEqual([
+      'care-closed',
+      'on-break',
+      'returned',
+      'after-event',
+      'no-consent',
+    ]);
+  });
+
+  it('is told in German for every rule, answer and hold, and nothing else stands in the file', () => {
+    expect(everyReason.map((text) => wrongWith(text, tellGerman(text))).filter(Boolean)).toEqual([]);
+    expect(Object.keys(reasonSentences).sort()).toEqual([...new Set(everyReason)].sort());
+  });
+
+  it('leaves nothing in English for whatever facts', () => {
+    const facts = inputArbitrary(factFields);
+    fc.assert(
+      fc.property(facts, (drawn) => {
+        const told = explainToPatient(decide(drawn as unknown as Facts));
+        for (const text of [told.decision, told.today, ...told.because])
+          expect(wrongWith(text, tellGerman(text))).toBeNull();
+        expect(told.because.length).toBeLessThanOrEqual(3);
+      }),
+      { seed: 20260131, numRuns: 500 },
+    );
+  });
+
+  it('says a pause, a sign and a rest as strictly as in English', () => {
+    expect(tellGerman('Stop your exercises until we have spoken with you.')).toBe(
+      'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
+    );
+    for (const [text, word] of Object.entries(reasonSentences)) {
+      if (/speak with us today/.test(text)) expect(word).toMatch(/sprechen Sie heute mit uns/);
+      if (/Rest it|Rest the joint|Rest this joint/.test(text)) expect(word).toMatch(/ruhen/);
+      if (/stay where you are|Stay where you are/.test(text)) expect(word).toMatch(/beim jetzigen Plan/);
+      if (/do a little less|Do a little less/.test(text)) expect(word).toMatch(/etwas weniger/);
+    }
+  });
+});

@@ -1,0 +1,80 @@
+/** What the server answers a patient who signs in, or changes the own sign-in, is told in German. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { guessedFirst } from '#data/guessable-passphrase.ts';
+import { refusalSentences } from '#ui/words/german/sentences/refusals.ts';
+import { tellGerman } from '#ui/words/german.ts';
+import { wrongWith } from './left-in-english.ts';
+
+/** Files whose sentences reach a patient. */
+const files = [
+  'src/api/account/account.ts',
+  'src/api/fresh-sign-in.ts',
+  'src/api/patient/consents.ts',
+  'src/api/patient/entries.ts',
+  'src/api/patient/messages.ts',
+  'src/api/trpc.ts',
+  'src/server/phone-sign-in.ts',
+  'src/server/requests.ts',
+  'src/server/sign-in-door.ts',
+  'src/data/guessable-passphrase.ts',
+  'src/ui/account/call.ts',
+];
+
+/** Said to staff, or to a program that is no page of ours. */
+const notForPatients = [
+  'Choose a passphrase of your own first. You are signed in with one that was handed to you.',
+  'Enter your passphrase again to do this. What you entered is still on this page.',
+  'It was taken away already.',
+  'Send this as JSON.',
+  'Set up one-time codes first, or sign in with a passkey. Your clinic asks for it.',
+  'That address and passphrase do not belong together.',
+  'There is no such patient in your clinic.',
+  'This code is not right, has run out, or was used already. Wait for the next one.',
+  'This is for clinicians of the clinic.',
+  'This is for the clinic’s staff.',
+  'This is for those who administer the clinic.',
+  'This record is kept to its care team. You can open it with a reason; the team is told.',
+  'Your clinic asks its staff for codes, so they stay on.',
+];
+
+/** Quoted sentences of a file; a value in the middle stands as a figure. */
+const sentencesOf = (file: string): readonly string[] =>
+  [...readFileSync(file, 'utf8').matchAll(/'([A-Z][^'\n]*\.)'|`([A-Z][^`\n]*\.)`/g)].map(
+    ([, plain, filled]) =>
+      plain ?? (filled ?? '').replace(/\$\{left\} \$\{[^}]*\}/, '3 tries').replace(/\$\{[^}]*\}/g, '12'),
+  );
+
+const said = [...new Set(files.flatMap(sentencesOf))].filter((text) => !notForPatients.includes(text));
+
+describe('a refusal', () => {
+  it('every sentence of the files that answer a patient is told in German', () => {
+    expect(said.length).toBeGreaterThan(20);
+    expect(said.map((text) => wrongWith(text, tellGerman(text))).filter(Boolean)).toEqual([]);
+  });
+
+  it('names the tries and the seconds that are left', () => {
+    expect(tellGerman('That is not the PIN of this phone. 1 try left.')).toMatch(/Noch 1 Versuch\.$/);
+    expect(tellGerman('That is not the PIN of this phone. 4 tries left.')).toMatch(/Noch 4 Versuche\.$/);
+    expect(tellGerman('Too many tries. Wait 45 seconds, then try again.')).toMatch(/45 Sekunden/);
+  });
+
+  it('of a passphrase guessed first says why', () => {
+    for (const typed of ['anna clinic lane', 'aaaabbbbaaaabbbb', 'qwertyuiop12', 'password1234']) {
+      const reason = guessedFirst(typed, ['anna']) ?? '';
+      expect(reason).not.toBe('');
+      expect(wrongWith(reason, tellGerman(reason))).toBeNull();
+    }
+  });
+
+  it('nothing stale stands in the file', () => {
+    const sources = files.map((file) => readFileSync(file, 'utf8')).join('\n');
+    const stale = Object.keys(refusalSentences).filter((text) => {
+      const longest = text
+        .split(/\{#[a-z]+\}(?: try left| tries left)?/)
+        .sort((a, b) => b.length - a.length)[0];
+      return !sources.includes((longest ?? '').trim());
+    });
+    expect(stale).toEqual([]);
+  });
+});
