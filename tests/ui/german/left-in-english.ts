@@ -1,14 +1,11 @@
 /** What is left of English in a sentence told in German, and whether its figures stayed. */
+import { figuresOf } from '../german-sentences.ts';
 
 /** Words that no German sentence has. Names and texts that people typed carry none of them in these tests. */
 const englishWords =
   /\b(the|you|your|is|are|of|and|with|until|again|not|do|before|stop|we|it|this|that|to|or|left|right|sets?|repetitions?|today|ring|instead|less|more|pain|joint|there|side|rest|from|for|on|at)\b/i;
 
 export const leftInEnglish = (text: string): string | null => englishWords.exec(text)?.[0] ?? null;
-
-/** Every figure of a text, decimals as a machine writes them. */
-export const figuresOf = (text: string): readonly string[] =>
-  (text.replace(/\{[^}]*\}/g, '').match(/\d+(?:[.,]\d+)?/g) ?? []).map((one) => one.replace(',', '.')).sort();
 
 /** What is wrong with a text and what was told for it; null when nothing is. */
 export const wrongWith = (english: string, told: string): string | null => {

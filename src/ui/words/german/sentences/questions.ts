@@ -37,12 +37,12 @@ export const questionSentences: Sentences = {
   'The disease': 'Die Krankheit',
   'The trait, or perhaps': 'Die Anlage, oder vielleicht',
   'Have you had an operation, stent or graft on the arteries of an arm or leg, or leg pain on walking that eases with rest?':
-    'Wurden Arterien eines Arms oder Beins operiert, mit Stent oder Ersatz, oder haben Sie beim Gehen Schmerzen im Bein, die in Ruhe nachlassen?',
+    'Hatten Sie an den Arterien von Arm oder Bein eine Operation, einen Stent oder einen Gefäßersatz? Oder haben Sie beim Gehen Schmerzen im Bein, die in Ruhe nachlassen?',
   'Known arterial disease, operation, stent or graft':
-    'Bekannte Krankheit der Arterien, Operation, Stent oder Ersatz',
+    'Bekannte Krankheit der Arterien, Operation, Stent oder Gefäßersatz',
   'Leg pain on walking that eases with rest': 'Schmerz im Bein beim Gehen, der in Ruhe nachlässt',
   'Is there a fistula, graft or port for dialysis in a limb?':
-    'Haben Sie in einem Arm oder Bein einen Zugang für die Dialyse (Fistel, Ersatz oder Port)?',
+    'Haben Sie in einem Arm oder Bein einen Zugang für die Dialyse (Fistel, Gefäßersatz oder Port)?',
   'Were lymph nodes taken out or treated with radiation, or does a limb swell for lymph reasons?':
     'Wurden Lymphknoten entfernt oder bestrahlt, oder schwillt ein Arm oder Bein wegen der Lymphe an?',
   'Do you have bulging veins that ache, or have you had an inflamed vein?':
@@ -52,7 +52,7 @@ export const questionSentences: Sentences = {
   'Is one calf newly swollen, warm or tender?':
     'Ist eine Wade seit Kurzem geschwollen, warm oder druckempfindlich?',
   'Do your fingers or toes turn white and numb in the cold, or have you been told of systemic sclerosis?':
-    'Werden Ihre Finger oder Zehen in der Kälte weiß und taub, oder hat man Ihnen gesagt, dass Sie systemische Sklerose haben?',
+    'Werden Ihre Finger oder Zehen in der Kälte weiß und taub? Oder hat man Ihnen gesagt, dass Sie systemische Sklerose haben?',
   'Have you been told that you have inflamed blood vessels (vasculitis)?':
     'Hat man Ihnen gesagt, dass Sie entzündete Blutgefäße haben (Vaskulitis)?',
   'Since a COVID-19 infection, has a doctor spoken of a raised risk of clots?':
@@ -60,7 +60,7 @@ export const questionSentences: Sentences = {
   'Are you pregnant, might you be, or did you give birth in the last 12 weeks?':
     'Sind Sie schwanger, könnten Sie es sein, oder haben Sie in den letzten 12 Wochen ein Kind geboren?',
   'In the last 12 weeks, have you had an operation, a plaster, or more than three days mostly in bed?':
-    'Hatten Sie in den letzten 12 Wochen eine Operation oder einen Gips, oder lagen Sie mehr als drei Tage meist im Bett?',
+    'Hatten Sie in den letzten 12 Wochen eine Operation oder einen Gips? Oder lagen Sie in dieser Zeit mehr als drei Tage meist im Bett?',
   'Do you have cancer now, or have you had treatment for it in the last six months?':
     'Haben Sie jetzt Krebs, oder wurden Sie in den letzten sechs Monaten deswegen behandelt?',
   'Do you have diabetes?': 'Haben Sie Diabetes?',
@@ -83,14 +83,14 @@ export const questionSentences: Sentences = {
     'Insulin oder eine Tablette, die den Zucker zu tief senken kann',
   'Cortisone-like steroid for months': 'Kortison oder Ähnliches über Monate',
   'Do you take a JAK inhibitor or a biologic, or have you had a quinolone antibiotic in recent weeks?':
-    'Nehmen Sie einen JAK-Hemmer oder ein Biologikum, oder haben Sie in den letzten Wochen ein Antibiotikum aus der Gruppe der Chinolone genommen?',
+    'Nehmen Sie einen JAK-Hemmer oder ein Biologikum? Oder haben Sie in den letzten Wochen ein Antibiotikum aus der Gruppe der Chinolone genommen?',
   'JAK inhibitor': 'JAK-Hemmer',
   Biologic: 'Biologikum',
   'Quinolone antibiotic in recent weeks': 'Chinolon-Antibiotikum in den letzten Wochen',
   'Have you lost weight without trying, or do you worry that eating or weight has become a struggle?':
     'Haben Sie ungewollt abgenommen, oder machen Sie sich Sorgen, dass Essen oder Gewicht für Sie zum Kampf geworden ist?',
   'Is there an open sore, stitches, a recent break, a skin graft or an infection in an arm or leg?':
-    'Haben Sie an einem Arm oder Bein eine offene Stelle, eine Naht, einen frischen Bruch, eine verpflanzte Haut oder eine Infektion?',
+    'Haben Sie an Arm oder Bein eine offene Stelle, eine Naht, einen frischen Bruch, eine Hautverpflanzung oder eine Infektion?',
   'Open sore, stitches or skin graft': 'Offene Stelle, Naht oder verpflanzte Haut',
   'A recent break': 'Ein frischer Bruch',
   Infection: 'Infektion',
