@@ -1,0 +1,146 @@
+/** The sheet for the time after care is told in German line by line, with the same figures and signs. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { PaperFacts, PaperLine } from '#core/care/paper-facts.ts';
+import type { Paper } from '#core/care/paper-words.ts';
+import { alwaysCautions } from '#core/cautions/always.ts';
+import { redFlags } from '#core/engine/facts.ts';
+import { joints } from '#core/joints.ts';
+import { sheetInWords } from '#ui/care/papers/paper-in-words.ts';
+import { careGerman } from '#ui/words/german/care.ts';
+import { sheetSentences } from '#ui/words/german/sentences/self-management.ts';
+import { tellGerman } from '#ui/words/german.ts';
+import { says } from '../german-sentences.ts';
+import { anyDose } from './any-dose.ts';
+import { wrongWith } from './left-in-english.ts';
+
+const day = fc
+  .tuple(
+    fc.integer({ min: 2024, max: 2027 }),
+    fc.integer({ min: 1, max: 12 }),
+    fc.integer({ min: 1, max: 28 }),
+  )
+  .map(([year, month, date]) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
+
+const held = fc.constantFrom<PaperLine['held']>(null, 'everything-rests', 'joint-rests', 'easier-only');
+
+const line: fc.Arbitrary<PaperLine> = fc
+  .record({ dose: anyDose, badDay: anyDose, signedOn: day, atEnd: fc.boolean(), held })
+  .map(({ dose, badDay, signedOn, ...rest }) => {
+    const last = {
+      ...{ dose, badDay, signedOn },
+      joints: [],
+      cautions: alwaysCautions,
+      signedName: 'Dr. Ines Roth',
+      endedOn: null,
+    };
+    return { lineId: 'l', first: last, last, ...rest };
+  });
+
+const score = fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2);
+
+const baseline = fc.record({
+  joint: fc.constantFrom(...joints),
+  usualPain: fc.option(score),
+  usualPainTop: fc.option(score),
+  painCeiling: score,
+  usualStiffnessMinutes: fc.integer({ min: 0, max: 120 }),
+  usualSwelling: fc.constantFrom('none' as const, 'slight' as const),
+  usualEffusion: fc.constant('zero' as const),
+  usualFatigue: fc.constant(null),
+  frozenOn: day,
+  frozenBy: fc.constant('Kemal Yıldız'),
+  latched: fc.boolean(),
+});
+
+const facts: fc.Arbitrary<PaperFacts> = fc
+  .record({
+    birthDay: day,
+    endedOn: day,
+    careGoesOn: fc.boolean(),
+    lines: fc.array(line, { maxLength: 3 }),
+    followed: fc.uniqueArray(fc.constantFrom(...joints), { maxLength: 2 }),
+    baselines: fc.uniqueArray(baseline, { selector: ({ joint }) => joint, maxLength: 20 }),
+  })
+  .map(({ birthDay, endedOn, followed, ...rest }) => ({
+    ...rest,
+    clinic: {
+      name: 'Praxis Nord',
+      phone: '0711 55',
+      emergencyNumber: '112',
+      coverHours: 'werktags 9 bis 17',
+    },
+    patient: { name: 'Mira Sol', birthDay },
+    episode: {
+      id: 'e',
+      diagnoses: [],
+      joints: followed,
+      followedJoints: followed,
+      goals: [],
+      referrer: null,
+      contacts: [],
+      changes: [],
+    },
+    from: '2024-01-01',
+    end: { on: endedOn, state: 'discharged', reason: 'so', by: 'Closer' },
+    log: {} as PaperFacts['log'],
+    decisions: [],
+    limits: [],
+    checks: {} as PaperFacts['checks'],
+  }));
+
+const linesOf = (paper: Paper | null): readonly string[] =>
+  paper === null
+    ? []
+    : [
+        ...paper.from.slice(1),
+        paper.about,
+        paper.title,
+        ...paper.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]),
+      ];
+
+/** What is of the clinic's own making stands in both languages alike. */
+const isOwn = (text: string): boolean => text === 'Praxis Nord';
+
+const around = ['Advice of the clinic', 'Read and signed by the clinician, with name and date:'];
+
+describe('the sheet after care in German', () => {
+  it('leaves no line in English, whatever was on record, and uses the whole file', () => {
+    const said = new Set(around);
+    fc.assert(
+      fc.property(facts, (drawn) => {
+        const [english, german] = [linesOf(sheetInWords(drawn)), linesOf(sheetInWords(drawn, tellGerman))];
+        expect(german).toHaveLength(english.length);
+        for (const [place, text] of english.entries()) {
+          said.add(text);
+          if (!isOwn(text)) expect(wrongWith(text, german[place] ?? '')).toBeNull();
+        }
+      }),
+      { seed: 20260131, numRuns: 300 },
+    );
+    const parts = [...said].flatMap((text) => [
+      text,
+      ...text.split(/(?:born|on|swelling:) (?=\S)/).map((part) => part.replace(/\.$/, '')),
+    ]);
+    expect(Object.keys(sheetSentences).filter((one) => !parts.some((text) => says(one, text)))).toEqual([]);
+  });
+
+  it('lists every warning sign, each under the same call as in English', () => {
+    const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
+    const paper = sheetInWords(drawn!, tellGerman);
+    const signs = (paper?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
+    expect(signs.map(({ title }) => title)).toEqual([
+      'Hören Sie auf und rufen Sie sofort 112 an',
+      'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachkraft: 0711 55',
+      'Hören Sie auf und rufen Sie die Praxis an: 0711 55',
+    ]);
+    expect(signs.flatMap(({ lines }) => lines)).toEqual(
+      redFlags.map((flag) => `${careGerman[`flag.${flag}`]}.`),
+    );
+  });
+
+  it('is written for nobody who was handed to others', () => {
+    const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
+    expect(sheetInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, tellGerman)).toBeNull();
+  });
+});
