@@ -11,6 +11,7 @@ import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 import { say, tell } from '#ui/words.ts';
 import { HowTo } from '../../figures/how-to.tsx';
+import { numberText } from '../../phone/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '../../preferences/weight-text.ts';
 import { doseLines, doseTitle } from '../../today/dose-text.ts';
 import { type LineDraft, plannedLoadKg } from '../draft.ts';
@@ -45,7 +46,9 @@ const useLoad = (line: LineDraft) => {
   const [pick, setPick] = useState<Pick | null>(
     given === null ? null : given === plannedKg ? 'planned' : 'other',
   );
-  const [typed, setTyped] = useState(given === null || given === plannedKg ? '' : weightFigure(given));
+  const [typed, setTyped] = useState(
+    given === null || given === plannedKg ? '' : numberText(Number(weightFigure(given))),
+  );
   const [sure, setSure] = useState<number | null>(null);
   const [problem, setProblem] = useState<Problem | null>(null);
   return { plannedKg, pick, setPick, typed, setTyped, sure, setSure, problem, setProblem };
