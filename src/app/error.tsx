@@ -1,18 +1,35 @@
 'use client';
+import { useEffect, useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { brokenWords } from '#ui/words/broken.ts';
 
+/** The language the page was shown in; its words come only when something has broken. */
+const useBrokenWords = (): Readonly<Record<keyof typeof brokenWords, string>> => {
+  const [words, setWords] = useState<Readonly<Record<keyof typeof brokenWords, string>>>(brokenWords);
+  useEffect(() => {
+    if (document.documentElement.lang !== 'de') return;
+    void import('#ui/words/german/saving.ts')
+      .then(({ savingGerman }) => setWords(savingGerman))
+      // Without them the page stays in English.
+      .catch(() => undefined);
+  }, []);
+  return words;
+};
+
 /** Nothing of the fault itself is shown: it may hold what a person typed. */
-const Broken = ({ reset }: { readonly error: Error; readonly reset: () => void }) => (
-  <PageFrame audience="public">
-    <div className="stack">
-      <PageHeading>{brokenWords['broken.title']}</PageHeading>
-      <p>{brokenWords['broken.text']}</p>
-      <Button onClick={reset}>{brokenWords['broken.again']}</Button>
-    </div>
-  </PageFrame>
-);
+const Broken = ({ reset }: { readonly error: Error; readonly reset: () => void }) => {
+  const words = useBrokenWords();
+  return (
+    <PageFrame audience="public">
+      <div className="stack">
+        <PageHeading>{words['broken.title']}</PageHeading>
+        <p>{words['broken.text']}</p>
+        <Button onClick={reset}>{words['broken.again']}</Button>
+      </div>
+    </PageFrame>
+  );
+};
 
 export default Broken;

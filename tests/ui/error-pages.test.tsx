@@ -2,8 +2,8 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { markedNumber, markedText } from '#tests/support/planted.ts';
+import { LostPage } from '#ui/patient/lost-page.tsx';
 import Broken from '../../src/app/error.tsx';
-import NotFound from '../../src/app/not-found.tsx';
 
 describe('pages that say something is wrong', () => {
   it('a fault that quotes a record is shown without its words', () => {
@@ -19,8 +19,12 @@ describe('pages that say something is wrong', () => {
   });
 
   it('an address that leads nowhere is not repeated', () => {
-    const page = renderToStaticMarkup(<NotFound />);
+    const page = renderToStaticMarkup(<LostPage language="en" />);
     expect(page).toMatch(/<h1/);
     expect(page).not.toMatch(/\/patients\/|Error:/);
+  });
+
+  it('such an address is told in the language chosen on the phone', () => {
+    expect(renderToStaticMarkup(<LostPage language="de" />)).toMatch(/lang="de".*Hier ist keine Seite/);
   });
 });

@@ -1,0 +1,20 @@
+/** An address that leads nowhere, in the language chosen on this phone. The address itself is not repeated. */
+import { LinkButton } from '#ui/shared/button.tsx';
+import { PageFrame } from '#ui/shared/page-frame.tsx';
+import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { brokenWords } from '#ui/words/broken.ts';
+import { savingGerman } from '#ui/words/german/saving.ts';
+import type { LanguageTag } from './preferences/chosen.ts';
+
+export const LostPage = ({ language }: { readonly language: LanguageTag }) => {
+  const words = language === 'de' ? savingGerman : brokenWords;
+  return (
+    <PageFrame audience="public">
+      <div className="stack" lang={language}>
+        <PageHeading>{words['lost.title']}</PageHeading>
+        <p>{words['lost.text']}</p>
+        <LinkButton href="/">{words['lost.home']}</LinkButton>
+      </div>
+    </PageFrame>
+  );
+};
