@@ -2,6 +2,9 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+import { cookieNames } from '#ui/patient/preferences/chosen.ts';
+import { german } from '#ui/words/german.ts';
+import { expectNoEnglish } from './english-left.ts';
 import { lookOnce } from './phone-looks.ts';
 import { expectAccessible, watched } from './support.ts';
 
@@ -9,6 +12,64 @@ const press = (page: Page, name: string | RegExp) => page.getByRole('button', { 
 const startSession = (page: Page) => press(page, 'Start the session');
 
 const here = async (page: Page, look: (heading: string) => Promise<void>) => look(await headingOf(page));
+
+/** Answers up to the first set in German, looking at each page; returns the headings seen. */
+const germanSession = async (page: Page): Promise<readonly string[]> => {
+  const headings: string[] = [];
+  const look = async () => {
+    const heading = await headingOf(page);
+    headings.push(heading);
+    await expectNoEnglish(page, heading);
+  };
+  const choose = async (key: keyof typeof german) => {
+    await look();
+    await page.getByLabel(german[key], { exact: true }).check();
+    await press(page, german['ask.continue']);
+  };
+  await press(page, german['today.start']);
+  await choose('flags.none');
+  await look();
+  await page.locator('.scores input[value="2"]').check();
+  await press(page, german['ask.continue']);
+  await choose('ask.no');
+  await choose('ask.no');
+  await choose('flags.none');
+  await look();
+  await page.getByLabel(/wie geplant$/).check();
+  await press(page, german['ask.continue']);
+  await look();
+  await press(page, german['cuff.on']);
+  await look();
+  return headings;
+};
+
+const germanPages = [
+  'how-it-went',
+  'handout',
+  'before-visit',
+  'before-visit/agreements',
+  'who-opened',
+  'account',
+  'write',
+];
+
+test('in German: today, a session with a cuff up to its first set and every other page have no English sentence but what people typed', async ({
+  browser,
+  baseURL,
+}) => {
+  const context = await phoneOf(browser, baseURL!, 'patient-4');
+  await context.addCookies([{ name: cookieNames.language, value: 'de', url: baseURL! }]);
+  const page = await context.newPage();
+  await page.goto('/today');
+  await expectNoEnglish(page, 'today');
+  const headings = await germanSession(page);
+  expect(headings.filter((heading) => heading.includes('Knie strecken im Sitzen'))).toHaveLength(3);
+  for (const path of germanPages) {
+    await page.goto(`/${path}`);
+    await expectNoEnglish(page, path);
+  }
+  await context.close();
+});
 
 test('every page of a session with a cuff is accessible in light, in dark and at 200 % text, with targets of 48 px and its stop button never covered', async ({
   browser,

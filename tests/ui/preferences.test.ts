@@ -77,9 +77,9 @@ describe('the second language', () => {
     expect(say('ask.yes')).toBe('Ja');
     expect(jointText('left-knee')).toBe('Knie links');
     expect(dayText('2026-03-09')).toBe('Montag, 9. März');
-    expect(lengthText(390)).toBe('6 Minuten 30 Sekunden');
+    expect(lengthText(390)).toBe('6\u00a0Minuten 30\u00a0Sekunden');
     expect(weekdayText(1)).toBe('Montag');
-    expect(weightText(4.5)).toBe('4,5 kg');
+    expect(weightText(4.5)).toBe('4,5\u00a0kg');
   });
 
   it('reaches the warning signs, though their list was read before the language was known', () => {

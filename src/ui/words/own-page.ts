@@ -18,7 +18,8 @@ export const ownPageWords = {
   'entered.stop': 'The patient types again',
   'preferences.title': 'Language and weights',
   'preferences.language': 'Language',
-  'preferences.english-parts': 'Exercises, cautions and reasons are in English.',
+  'preferences.clinic-words':
+    'What your clinic writes itself stays in its language. Nobody has checked this translation yet.',
   'preferences.unit': 'Weights in',
   'preferences.kg': 'Kilograms (kg)',
   'preferences.lb': 'Pounds (lb)',

@@ -36,7 +36,7 @@ export const Preferences = () => {
       <RadioGroup
         name="language"
         legend={say('preferences.language')}
-        hint={now?.language === 'en' ? undefined : say('preferences.english-parts')}
+        hint={now?.language === 'en' ? undefined : say('preferences.clinic-words')}
         options={languages.map(({ tag, name }) => ({ value: tag, label: <span lang={tag}>{name}</span> }))}
         chosen={now?.language ?? null}
         onChoose={(value) => take('language', value)}

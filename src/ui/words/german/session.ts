@@ -73,7 +73,8 @@ export const sessionGerman = {
   'cuff.wrap-title': 'Den Wickel anlegen',
   'cuff.where-arm': 'Hoch am Arm ({side}), wie gezeigt. Immer nur ein Arm.',
   'cuff.where-leg': 'Hoch am Oberschenkel ({side}), wie gezeigt. Immer nur ein Bein.',
-  'cuff.pressure': 'Auf {mmhg} mmHg aufpumpen. Nur diese Manschette, in derselben Haltung wie in der Praxis.',
+  'cuff.pressure':
+    'Auf {mmhg}\u00a0mmHg aufpumpen. Nur diese Manschette, in derselben Haltung wie in der Praxis.',
   'cuff.tightness': 'Auf Festigkeit {tightness} von 10 wickeln. Straff, aber nie so, dass es weh tut.',
   'cuff.alone': 'Geht das Telefon aus oder verlieren Sie den Faden: sofort abnehmen.',
   'cuff.longest': 'Sie bleibt höchstens {time} dran.',

@@ -11,7 +11,7 @@ import { allYes, cautions, doses } from '#tests/core/cautions/doses.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 import { sentenceFiles } from '#ui/words/german/sentences.ts';
 import { tellGerman } from '#ui/words/german.ts';
-import { figuresOf, isCountedAlike, longParts, partsOf, says, sentencesOf } from './german-sentences.ts';
+import { figuresOf, isCountedAlike, longParts, partsOf, says, sentencesOf } from '../german-sentences.ts';
 
 const kinds = ['weight-bearing', 'range', 'load-ceiling', 'no-impact'] as const;
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { exercises } from '#core/catalogue/catalogue.ts';
 import { tellGerman } from '#ui/words/german.ts';
-import { figuresOf, isCountedAlike, longParts, says, sentencesOf } from './german-sentences.ts';
+import { figuresOf, isCountedAlike, longParts, says, sentencesOf } from '../german-sentences.ts';
 
 const texts = [...new Set(exercises.flatMap(({ title, instructions }) => [title, ...instructions]))];
 const german = sentencesOf('exercises');
