@@ -19,10 +19,10 @@ export const says = (english: string, text: string): boolean =>
     ? new RegExp(`^${english.replace(/[.*+?^$()|[\]\\]/g, '\\$&').replace(slots, '.+')}$`).test(text)
     : english === text;
 
-/** The figures of a text with their unit, decimals written alike. */
+/** The figures of a text with their unit, decimals and the space between written alike. */
 export const figuresOf = (text: string): readonly string[] =>
   [...text.matchAll(/\d+(?:[.,]\d+)?\s?(?:kg|cm|°|mmHg|%)?/g)]
-    .map(([found]) => found.replace(',', '.').trim())
+    .map(([found]) => found.replace(',', '.').replace(/\s/g, ' ').trim())
     .sort();
 
 /** A count, a time or a share written as a word, in both languages. */

@@ -3,7 +3,7 @@ import type { Sentences } from '../../telling.ts';
 
 export const alwaysSentences: Sentences = {
   'Your clinician and the rules where you live come first. If they differ from this page, follow them.':
-    'Ihre Fachperson und die Regeln an Ihrem Wohnort gehen vor. Sagen sie etwas anderes als diese Seite, halten Sie sich daran.',
+    'Ihre Fachperson und die Regeln an Ihrem Wohnort gehen vor. Weichen sie von dieser Seite ab, folgen Sie ihnen.',
   'Stop and call emergency care if you have chest pain, cannot get your breath, faint, have a very bad headache or a change in your sight, or lose feeling between the legs or control of bladder or bowel.':
     'Hören Sie auf und wählen Sie den Notruf bei: Schmerz in der Brust, Atemnot, Ohnmacht, sehr starkem Kopfschmerz oder verändertem Sehen. Ebenso, wenn Sie zwischen den Beinen nichts mehr fühlen oder die Kontrolle über Blase oder Darm verlieren.',
   'Stop and ring us the same day if a joint turns hot and swollen, a calf hurts or swells, your urine is dark like tea, you have a fever, a limb turns weak or cannot take weight, or you fall and hurt yourself.':
