@@ -48,11 +48,17 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
   extraPainRelief: entry.extraPainRelief,
 });
 
-const namedPrescription = patientQuery((db) =>
+/** Of some prescriptions those that are this patient's, with their line. */
+const ownLines = patientQuery((db) =>
   db
-    .select({ lineId: prescription.lineId })
+    .select({ id: prescription.id, lineId: prescription.lineId })
     .from(prescription)
-    .where(and(ofPatient(prescription), eq(prescription.id, sql.placeholder('prescriptionId')))),
+    .where(
+      and(
+        ofPatient(prescription),
+        sql`${prescription.id} IN (SELECT value FROM json_each(${sql.placeholder('ids')}))`,
+      ),
+    ),
 );
 
 /** The first prescription named by a set that is not one of this patient's exercises, or null. */
@@ -61,11 +67,11 @@ const foreignPrescription = async (
   patientId: string,
   entry: SessionEntry,
 ): Promise<string | null> => {
-  const named = [...new Map(entry.sets.map((set) => [set.prescriptionId, set.lineId]))];
-  for (const [prescriptionId, lineId] of named) {
-    const [row] = await namedPrescription(access, patientId, { prescriptionId });
-    if (row?.lineId !== lineId) return prescriptionId;
-  }
+  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.lineId]));
+  if (named.size === 0) return null;
+  const rows = await ownLines(access, patientId, { ids: JSON.stringify([...named.keys()]) });
+  const own = new Map(rows.map(({ id, lineId }) => [id, lineId]));
+  for (const [prescriptionId, lineId] of named) if (own.get(prescriptionId) !== lineId) return prescriptionId;
   return null;
 };
 

@@ -1,5 +1,5 @@
 /** Whether an entry of a phone is here already: the same, or one that says something else under the same id. */
-import { createHash, randomUUID } from 'node:crypto';
+import { hash, randomUUID } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
@@ -21,8 +21,7 @@ export type Stored =
 export type Entry = SessionEntry | MorningEntry | TwoHoursEntry;
 
 /** Content without the time of sending, which differs between a send and its repeat. */
-export const digestOf = ({ sentAt: _, ...content }: Entry): string =>
-  createHash('sha256').update(JSON.stringify(content)).digest('hex');
+export const digestOf = ({ sentAt: _, ...content }: Entry): string => hash('sha256', JSON.stringify(content));
 
 type EntryTable = typeof trainingSession | typeof morning | typeof twoHours;
 

@@ -1,7 +1,7 @@
 /** The columns of a matter as a page of the worklist reads them, and their order on a line. */
 
 import type { matter } from './schema/schema.ts';
-import type { Cell } from './store/nested-rows.ts';
+import type { Cells } from './store/nested-rows.ts';
 import type { StoredMatter } from './worklist.ts';
 
 /** Every column but the clinic and the patient, which the line has, and the instant it waited for. */
@@ -23,8 +23,9 @@ export const matterColumnsOf = (listed: typeof matter) =>
 
 export type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId'>;
 
-export const matterIn = (cells: readonly Cell[]): ListedMatter => {
-  const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] = cells as string[];
+export const matterIn = (cells: Cells): ListedMatter => {
+  const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] =
+    cells as readonly string[];
   const [acknowledgedBy, assignedTo, assignedName, snoozedUntil] = handling as (string | null)[];
   return {
     key: key!,

@@ -8,7 +8,7 @@ import { choicesOf } from './choices.ts';
 import { dueAfter, type MatterRow, matterRows } from './matters.ts';
 import { patientsOfSite } from './patient-sites.ts';
 import { matter, matterAction, patient, patientIdentity } from './schema/schema.ts';
-import { nestedRows } from './store/nested-rows.ts';
+import { nestedRows, readEach } from './store/nested-rows.ts';
 import { byDanger, matterColumnsOf, matterIn } from './worklist-cells.ts';
 import { patientStates } from './worklist-states.ts';
 
@@ -106,7 +106,9 @@ const pageRows = (access: Access, query: WorklistQuery) => {
       since: matter.since,
       givenName: patientIdentity.givenName,
       familyName: patientIdentity.familyName,
-      matters: nestedRows(matterColumnsOf(listed), sql`${matter} AS listed`, ofPatient, matterIn),
+      matters: nestedRows(matterColumnsOf(listed), sql`${matter} AS listed`, ofPatient).mapWith(
+        readEach(matterIn),
+      ),
     })
     .from(matter)
     .innerJoin(patientIdentity, eq(patientIdentity.patientId, matter.patientId))

@@ -109,10 +109,10 @@ export const reasonsFor = (
   return reasons;
 };
 
-const combine = (reasons: readonly Reason[]): Answers => ({
-  ...mostCautious(reasons.map((reason) => reason.effect)),
-  reasons,
-});
+const combine = (reasons: readonly Reason[]): Answers => {
+  const { decision, largestStep, today, contact } = mostCautious(reasons.map((reason) => reason.effect));
+  return { decision, largestStep, today, contact, reasons };
+};
 
 export const decide = (facts: Facts, choices?: ChoiceValues): Answers =>
   combine(reasonsFor(facts, engineChoiceValues(choices)));

@@ -1,9 +1,11 @@
 /** Facts of one joint read straight from a look: its scores, its frozen values, its state, its tests. */
+
+import { countUpTo } from './count-up-to.ts';
 import type { Facts } from './facts.ts';
 import { morningScoreOn, mornings } from './judged-session.ts';
 import type { Look } from './look.ts';
 import { flareDaysAt, jointStateAt } from './morning-facts.ts';
-import { countUpTo, type JointSession } from './record-index.ts';
+import type { JointSession } from './record-index.ts';
 
 export const painFacts = ({
   judged,

@@ -2,11 +2,11 @@
  * Which session, and which next morning, an evaluation speaks of. The choice depends on when things
  * were done and entered, never on how the joint felt, so no symptom can move it.
  */
-import type { Day } from '../day.ts';
+import { type Day, dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { EngineChoiceValues } from './choices.ts';
-import { dayNumber } from './day-numbers.ts';
-import { countUpTo, type JointMorning, type JointSession, type RecordIndex } from './record-index.ts';
+import { countUpTo } from './count-up-to.ts';
+import type { JointMorning, JointSession, RecordIndex } from './record-index.ts';
 
 export interface Moment {
   /** Epoch milliseconds; entries recorded later are not known yet. */

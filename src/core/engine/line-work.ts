@@ -53,10 +53,9 @@ export const wasEasier = (
     ? sets.every((set) => set.easier === true)
     : session.kind === 'bad-day';
 
-/** Work of a session by prescription version, for the lines that load the joint. */
-export const lineWork = (
+/** Work of a session by prescription version. */
+const lineWork = (
   session: SessionRecord,
-  joint: Joint,
   versions: ReadonlyMap<string, PrescriptionVersion>,
 ): readonly LineWork[] => {
   const byVersion = new Map<string, SetRecord[]>();
@@ -68,7 +67,7 @@ export const lineWork = (
   const found: LineWork[] = [];
   for (const [id, sets] of byVersion) {
     const version = versions.get(id);
-    if (!version?.joints.includes(joint)) continue;
+    if (!version) continue;
     const isEasier = wasEasier(session, sets);
     const dose = isEasier ? version.badDay : version.dose;
     found.push({ version, dose, isEasier, sets, donePercent: repetitionsDonePercent(dose, sets) });
@@ -76,12 +75,13 @@ export const lineWork = (
   return found;
 };
 
-/** The same, worked out once for each session and joint: a run on target looks at each several times. */
+/** Work on the lines that load the joint. Worked out once: a run on target looks at each session several times. */
 export const workOf = (
   one: JointSession,
   joint: Joint,
   versions: ReadonlyMap<string, PrescriptionVersion>,
 ): readonly LineWork[] => {
-  one.work ??= lineWork(one.session, joint, versions);
+  one.whole.work ??= lineWork(one.session, versions);
+  one.work ??= one.whole.work.filter(({ version }) => version.joints.includes(joint));
   return one.work;
 };

@@ -1,11 +1,12 @@
 /** One look at a joint at a moment: what the fact functions share, found once. */
 
+import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
 import type { EngineChoiceValues } from './choices.ts';
-import { dayNumber } from './day-numbers.ts';
+import { countUpTo } from './count-up-to.ts';
 import { type Judged, judgedSession, type Moment } from './judged-session.ts';
-import { countUpTo, indexRecord, type RecordIndex } from './record-index.ts';
+import { indexRecord, type RecordIndex } from './record-index.ts';
 
 export interface Look {
   readonly index: RecordIndex;

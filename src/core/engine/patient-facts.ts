@@ -1,10 +1,11 @@
 /** Facts of the whole person rather than of one joint: red flags, adherence, breaks, treatment, tiredness. */
 
+import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
-import { dayNumber } from './day-numbers.ts';
+import { countUpTo } from './count-up-to.ts';
 import type { Facts, RedFlag } from './facts.ts';
 import type { Judged } from './judged-session.ts';
-import { countUpTo, type RecordIndex } from './record-index.ts';
+import type { RecordIndex } from './record-index.ts';
 
 const dayOf = (one: { readonly day: number }): number => one.day;
 const beganOf = (one: { readonly began: number }): number => one.began;
@@ -68,15 +69,17 @@ const fellAfterGivingWay = (index: RecordIndex, judged: Judged, day: number): bo
 
 const window = 14;
 
+const withinWindow = (days: readonly number[], day: number): number =>
+  countUpTo(days, day - 1, itself) - countUpTo(days, day - 1 - window, itself);
+
 /** Sessions made up on another day count: days with a session against days planned, today left out. */
 export const adherenceFacts = (
   index: RecordIndex,
   day: number,
 ): Pick<Facts, 'missedSessions14' | 'plannedSessions14'> => {
-  const within = (days: readonly number[]): number =>
-    countUpTo(days, day - 1, itself) - countUpTo(days, day - 1 - window, itself);
-  const plannedSessions14 = within(index.plannedDays);
-  return { plannedSessions14, missedSessions14: Math.max(0, plannedSessions14 - within(index.sessionDays)) };
+  const plannedSessions14 = withinWindow(index.plannedDays, day);
+  const done = withinWindow(index.sessionDays, day);
+  return { plannedSessions14, missedSessions14: Math.max(0, plannedSessions14 - done) };
 };
 
 /**

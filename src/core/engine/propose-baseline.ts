@@ -7,9 +7,10 @@ import { type Day, dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
 import { engineChoiceValues } from './choices.ts';
+import { countUpTo } from './count-up-to.ts';
 import { isMorningScore, type Moment, mornings, morningsUpTo } from './judged-session.ts';
 import { meanOfMornings } from './morning-facts.ts';
-import { countUpTo, indexRecord, type JointMorning } from './record-index.ts';
+import { indexRecord, type JointMorning } from './record-index.ts';
 
 const window = 14;
 /** The scatter for the sum chart may look further back: it needs at least 14 mornings. */

@@ -2,6 +2,7 @@
  * A patient's history arranged for looking back: sorted once, so that the order of entry can never
  * matter and a fact costs its own window and not the whole history.
  */
+import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import {
   type Baseline,
@@ -14,7 +15,6 @@ import {
   type PrescriptionVersion,
   type SessionRecord,
 } from '../model/record.ts';
-import { dayNumber } from './day-numbers.ts';
 import type { LineWork } from './line-work.ts';
 
 export interface IndexedSession {
@@ -22,12 +22,15 @@ export interface IndexedSession {
   /** Instant used for order: a doubtful clock says nothing, so the arrival stands in for it. */
   readonly began: number;
   readonly day: number;
+  /** Of every line; filled when first asked for. */
+  work: readonly LineWork[] | null;
 }
 
-export interface JointSession extends IndexedSession {
+export interface JointSession extends Omit<IndexedSession, 'work'> {
+  readonly whole: IndexedSession;
   /** null when the joint was loaded and not asked about. */
   readonly answers: JointSessionAnswers | null;
-  /** Filled when first asked for. */
+  /** Of the lines that load the joint; filled when first asked for. */
   work: readonly LineWork[] | null;
 }
 
@@ -95,6 +98,7 @@ const sortedSessions = (record: PatientRecord): IndexedSession[] =>
       session,
       began: session.clockDoubtful ? session.recordedAt : session.beganAt,
       day: dayNumber(session.day),
+      work: null,
     }))
     .sort((a, b) => a.began - b.began || byText(a.session.id, b.session.id));
 
@@ -149,6 +153,7 @@ const build = (record: PatientRecord): RecordIndex => {
         session: indexed.session,
         began: indexed.began,
         day: indexed.day,
+        whole: indexed,
         answers,
         work: null,
       });
@@ -185,16 +190,4 @@ export const indexRecord = (record: PatientRecord): RecordIndex => {
     indexes.set(record, index);
   }
   return index;
-};
-
-/** How many of a list sorted by `key` lie at or below `limit`. */
-export const countUpTo = <T>(list: readonly T[], limit: number, key: (one: T) => number): number => {
-  let low = 0;
-  let high = list.length;
-  while (low < high) {
-    const middle = (low + high) >>> 1;
-    if (key(list[middle]!) <= limit) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 };

@@ -3,18 +3,20 @@
  * answer over the joints it loads: a sore knee does not hold an arm, two sore joints under one exercise
  * give the lower answer, and a red flag anywhere stops everything.
  */
+
 import type { ChoiceValues } from '../clinic-choice.ts';
+import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
 import type { Answers, Contact, Reason } from './answers.ts';
 import { engineChoiceValues } from './choices.ts';
-import { dayNumber } from './day-numbers.ts';
+import { countUpTo } from './count-up-to.ts';
 import { contactRank, decide, mostCautious } from './decide.ts';
 import type { Facts } from './facts.ts';
 import { factsSeen } from './facts-from-record.ts';
 import type { Judged, Moment } from './judged-session.ts';
 import { lookAt } from './look.ts';
-import { countUpTo, indexRecord, type RecordIndex } from './record-index.ts';
+import { indexRecord, type RecordIndex } from './record-index.ts';
 import { ruleById } from './rules/table.ts';
 
 export interface JointReason extends Reason {
@@ -59,26 +61,31 @@ export const versionsInForce = (record: PatientRecord, instant: number): readonl
   return [...byLine.values()].sort((a, b) => (a.lineId < b.lineId ? -1 : 1));
 };
 
+const began = (one: { readonly began: number }): number => one.began;
+
 /** Days back in which a joint that was asked about counts as followed. */
 const askedWindow = 28;
 
-const askedLately = (index: RecordIndex, at: Moment): ReadonlySet<Joint> => {
-  const asked = new Set(index.record.followedJoints);
+/** Whether the patient is asked about a joint: one of those followed, or one of a session lately. */
+const askedAt = (index: RecordIndex, at: Moment): ((joint: Joint) => boolean) => {
   const from = dayNumber(at.day) - askedWindow;
-  for (let place = countUpTo(index.sessions, at.instant, (one) => one.began) - 1; place >= 0; place--) {
-    const { session, day } = index.sessions[place]!;
-    if (day < from) break;
-    if (session.recordedAt <= at.instant) for (const { joint } of session.joints) asked.add(joint);
-  }
-  return asked;
+  return (joint) => {
+    if (index.record.followedJoints.includes(joint)) return true;
+    for (let place = countUpTo(index.sessions, at.instant, began) - 1; place >= 0; place--) {
+      const { session, day } = index.sessions[place]!;
+      if (day < from) return false;
+      if (session.recordedAt <= at.instant && session.joints.some((one) => one.joint === joint)) return true;
+    }
+    return false;
+  };
 };
 
 /**
  * Of the joints a line loads, those the patient is asked about. A line none of whose joints is asked
  * about is gated by all of them, which have no answers and therefore hold it: unknown never progresses.
  */
-const gatingJoints = (version: PrescriptionVersion, asked: ReadonlySet<Joint>): readonly Joint[] => {
-  const followed = version.joints.filter((joint) => asked.has(joint));
+const gatingJoints = (version: PrescriptionVersion, isAsked: (joint: Joint) => boolean): readonly Joint[] => {
+  const followed = version.joints.filter(isAsked);
   return followed.length > 0 ? followed : version.joints;
 };
 
@@ -106,40 +113,57 @@ const inTableOrder = (a: JointReason, b: JointReason): number =>
 
 const stopsAll = 'R1';
 
-const evaluateLine = (
-  version: PrescriptionVersion,
-  asked: ReadonlySet<Joint>,
-  joints: ReadonlyMap<Joint, JointEvaluation>,
-): LineEvaluation => {
-  const gatedBy = gatingJoints(version, asked);
-  const reasons: JointReason[] = [];
-  for (const { joint, answers } of joints.values()) {
-    const gates = gatedBy.includes(joint);
-    for (const reason of answers.reasons) {
-      if (gates || reason.rule === stopsAll) reasons.push({ ...reason, joint });
-    }
-  }
-  reasons.sort(inTableOrder);
-  return {
-    lineId: version.lineId,
-    version,
-    gatedBy,
-    ...mostCautious(reasons.map((reason) => reason.effect)),
-    reasons,
+/** Written out field by field: this runs for every reason of every joint. */
+const reasonsOf = ({ joint, answers }: JointEvaluation): readonly JointReason[] =>
+  answers.reasons.map(({ rule, observed, threshold, support, effect }) => ({
+    rule,
+    observed,
+    threshold,
+    support,
+    effect,
+    joint,
+  }));
+
+type Gated = Omit<LineEvaluation, 'lineId' | 'version'>;
+
+const isSame = (a: readonly Joint[], b: readonly Joint[]): boolean =>
+  a.length === b.length && a.every((joint, place) => joint === b[place]);
+
+/** What a set of gating joints answers together; most lines of a patient are gated by the same ones. */
+const gating = (joints: readonly JointEvaluation[]): ((gatedBy: readonly Joint[]) => Gated) => {
+  const said = joints.map(reasonsOf);
+  const known: Gated[] = [];
+  return (gatedBy) => {
+    const before = known.find((one) => isSame(one.gatedBy, gatedBy));
+    if (before) return before;
+    const heard = joints
+      .map(({ joint }, place) =>
+        gatedBy.includes(joint) ? said[place]! : said[place]!.filter(({ rule }) => rule === stopsAll),
+      )
+      .filter((reasons) => reasons.length > 0);
+    // The reasons of one joint stand in the table's order already.
+    const reasons = heard.length === 1 ? heard[0]! : heard.flat().sort(inTableOrder);
+    const gated = { gatedBy, ...mostCautious(reasons.map((reason) => reason.effect)), reasons };
+    known.push(gated);
+    return gated;
   };
 };
 
 export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: ChoiceValues): Evaluation => {
   const choices = engineChoiceValues(choiceValues);
-  const asked = askedLately(indexRecord(record), at);
-  const versions = versionsInForce(record, at.instant);
-  const wanted = new Set<Joint>(record.followedJoints);
-  for (const version of versions) for (const joint of gatingJoints(version, asked)) wanted.add(joint);
-  const joints = new Map(
-    [...wanted].sort().map((joint) => [joint, evaluateJoint(record, joint, at, choices)] as const),
+  const isAsked = askedAt(indexRecord(record), at);
+  const versions = versionsInForce(record, at.instant).map(
+    (version) => [version, gatingJoints(version, isAsked)] as const,
   );
-  const lines = versions.map((version) => evaluateLine(version, asked, joints));
-  const all = [...joints.values()];
+  const wanted = new Set<Joint>(record.followedJoints);
+  for (const [, gatedBy] of versions) for (const joint of gatedBy) wanted.add(joint);
+  const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, choices));
+  const answerOf = gating(all);
+  const lines = versions.map(([version, gatedBy]) => ({
+    lineId: version.lineId,
+    version,
+    ...answerOf(gatedBy),
+  }));
   const contacts = all.map((one) => one.answers.contact);
   return {
     at,

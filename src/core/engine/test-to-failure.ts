@@ -8,7 +8,8 @@ import type { PatientRecord } from '../model/record.ts';
 import type { Today } from './answers.ts';
 import type { BeforeGate } from './before-gate.ts';
 import { engineChoiceValues } from './choices.ts';
-import { countUpTo, indexRecord } from './record-index.ts';
+import { countUpTo } from './count-up-to.ts';
+import { indexRecord } from './record-index.ts';
 
 export interface TestReadiness {
   readonly ready: boolean;

@@ -4,11 +4,12 @@ import { dayFromNumber, dayNumber } from '../../day.ts';
 import type { Joint } from '../../joints.ts';
 import type { PatientRecord } from '../../model/record.ts';
 import { engineChoiceValues } from '../choices.ts';
+import { countUpTo } from '../count-up-to.ts';
 import { decide } from '../decide.ts';
 import { factsFor } from '../facts-from-record.ts';
 import { judgedSession, type Moment, morningScoreOn, mornings } from '../judged-session.ts';
 import { wasEasier } from '../line-work.ts';
-import { countUpTo, type IndexedSession, indexRecord } from '../record-index.ts';
+import { type IndexedSession, indexRecord } from '../record-index.ts';
 import type { RuleId } from '../rules/table.ts';
 import type { ToleratedDose } from './way-back.ts';
 
