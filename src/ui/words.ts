@@ -5,15 +5,16 @@
 import type { accountWords } from './words/account.ts';
 import type { beforeVisitWords } from './words/before-visit.ts';
 import { careWords } from './words/care.ts';
-import { handoutWords } from './words/handout.ts';
-import { historyWords } from './words/history.ts';
+import type { handoutWords } from './words/handout.ts';
+import type { historyWords } from './words/history.ts';
 import { morningWords } from './words/morning.ts';
 import { ownPageWords } from './words/own-page.ts';
 import { questionWords } from './words/questions.ts';
 import { savingWords } from './words/saving.ts';
 import { sessionWords } from './words/session.ts';
+import type { signInWords } from './words/sign-in.ts';
 import { todayWords } from './words/today.ts';
-import { writeWords } from './words/write.ts';
+import type { writeWords } from './words/write.ts';
 
 export const english = {
   ...todayWords,
@@ -23,12 +24,16 @@ export const english = {
   ...careWords,
   ...morningWords,
   ...savingWords,
-  ...historyWords,
-  ...handoutWords,
-  ...writeWords,
 } as const;
 
-export type WordKey = keyof typeof english | keyof typeof accountWords | keyof typeof beforeVisitWords;
+export type WordKey =
+  | keyof typeof english
+  | keyof typeof accountWords
+  | keyof typeof beforeVisitWords
+  | keyof typeof handoutWords
+  | keyof typeof historyWords
+  | keyof typeof signInWords
+  | keyof typeof writeWords;
 
 type Values = Readonly<Record<string, string | number>>;
 

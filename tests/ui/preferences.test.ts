@@ -7,19 +7,8 @@ import { dayText, lengthText, speakDaysOf, weekdayText } from '#ui/patient/phone
 import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/patient/preferences/weight-text.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { jointText } from '#ui/patient/questions/joint-text.ts';
-import { accountWords } from '#ui/words/account.ts';
-import { beforeVisitWords } from '#ui/words/before-visit.ts';
-import { careWords } from '#ui/words/care.ts';
+import { words } from '#ui/words/every-word.ts';
 import { german } from '#ui/words/german.ts';
-import { handoutWords } from '#ui/words/handout.ts';
-import { historyWords } from '#ui/words/history.ts';
-import { morningWords } from '#ui/words/morning.ts';
-import { ownPageWords } from '#ui/words/own-page.ts';
-import { questionWords } from '#ui/words/questions.ts';
-import { savingWords } from '#ui/words/saving.ts';
-import { sessionWords } from '#ui/words/session.ts';
-import { todayWords } from '#ui/words/today.ts';
-import { writeWords } from '#ui/words/write.ts';
 import { say, speak } from '#ui/words.ts';
 
 afterEach(() => {
@@ -28,20 +17,9 @@ afterEach(() => {
   speakDaysOf('en-GB');
 });
 
-const english: Readonly<Record<string, string>> = {
-  ...todayWords,
-  ...ownPageWords,
-  ...questionWords,
-  ...sessionWords,
-  ...careWords,
-  ...morningWords,
-  ...savingWords,
-  ...historyWords,
-  ...writeWords,
-  ...handoutWords,
-  ...accountWords,
-  ...beforeVisitWords,
-};
+const english: Readonly<Record<string, string>> = Object.fromEntries(
+  words.map(({ key, text }) => [key, text]),
+);
 const translated: Readonly<Record<string, string>> = german;
 const braces = (text: string) => (text.match(/\{[a-z-]+\}/g) ?? []).sort();
 

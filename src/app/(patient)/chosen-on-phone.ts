@@ -3,6 +3,8 @@ import 'server-only';
 import type { Metadata } from 'next';
 import { cookies } from 'next/headers';
 import { type Chosen, chosenFrom } from '#ui/patient/preferences/chosen.ts';
+// A title may stand among the words that only its page carries.
+import '#ui/words/every-word.ts';
 import { say, type WordKey } from '#ui/words.ts';
 
 export const chosenOnPhone = async (): Promise<Chosen> => {

@@ -2,6 +2,10 @@
 import { english, type WordKey } from '../words.ts';
 import { accountWords } from './account.ts';
 import { beforeVisitWords } from './before-visit.ts';
+import { handoutWords } from './handout.ts';
+import { historyWords } from './history.ts';
+import { signInWords } from './sign-in.ts';
+import { writeWords } from './write.ts';
 
 export interface Word {
   readonly key: WordKey;
@@ -15,6 +19,10 @@ export const words: readonly Word[] = Object.entries({
   ...english,
   ...accountWords,
   ...beforeVisitWords,
+  ...handoutWords,
+  ...historyWords,
+  ...signInWords,
+  ...writeWords,
 }).map(([key, text]) => ({
   key: key as WordKey,
   language: 'en',

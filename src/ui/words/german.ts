@@ -10,6 +10,7 @@ import { questionGerman } from './german/questions.ts';
 import { savingGerman } from './german/saving.ts';
 import { germanSentences } from './german/sentences.ts';
 import { sessionGerman } from './german/session.ts';
+import { signInGerman } from './german/sign-in.ts';
 import { todayGerman } from './german/today.ts';
 import { writeGerman } from './german/write.ts';
 import { tellingOf } from './telling.ts';
@@ -22,6 +23,7 @@ export const german = {
   ...careGerman,
   ...morningGerman,
   ...savingGerman,
+  ...signInGerman,
   ...historyGerman,
   ...writeGerman,
   ...handoutGerman,

@@ -1,4 +1,6 @@
-/** The plan on one page, to read or to print. */
+/** The plan on one page, to read or to print: for that page, which reads this file. */
+import { teach } from '../words.ts';
+
 export const handoutWords = {
   'handout.title': 'My plan on one page',
   'handout.for': '{name}, as of {day}',
@@ -13,3 +15,5 @@ export const handoutWords = {
   'handout.stop': 'Stop and call if you have one of these',
   'handout.stop-call': 'Stop at once. Call {emergency} in an emergency, else {clinic}: {phone}.',
 } as const;
+
+teach(handoutWords);

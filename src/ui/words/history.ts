@@ -1,6 +1,7 @@
-/** How it went so far. */
+/** How it went so far: for that page, which reads this file. */
+import { teach } from '../words.ts';
+
 export const historyWords = {
-  'history.title': 'How it went',
   'history.picture-title': 'Six weeks at a glance',
   'history.sum-one-session': '1 session since {day}.',
   'history.sum-sessions': '{count} sessions since {day}.',
@@ -22,8 +23,9 @@ export const historyWords = {
   'history.pain-after': 'Pain after',
   'history.pain-morning': 'Pain in the morning',
   'history.flare': 'Flare',
-  'history.score': '{score} of 10',
   'history.not-counted': 'not counted',
   'history.what-next': 'What came of it for your {joint}',
   'history.why': 'Why',
 } as const;
+
+teach(historyWords);

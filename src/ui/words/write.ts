@@ -1,4 +1,6 @@
-/** Writing to the clinic. */
+/** Writing to the clinic: for that page, which reads this file. */
+import { teach } from '../words.ts';
+
 export const writeWords = {
   'write.title': 'Write to your clinic',
   'write.lead': 'Ask a question, or tell us something. It is not for urgent things.',
@@ -10,5 +12,6 @@ export const writeWords = {
   'write.sent': 'Sent. Someone at your clinic will read it.',
   'write.not-sent': 'It was not sent. Try once more, or ring your clinic.',
   'write.mine': 'What you wrote',
-  'write.link': 'Write to your clinic',
 } as const;
+
+teach(writeWords);

@@ -5,6 +5,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import '#ui/words/handout.ts';
 import { say, tell } from '#ui/words.ts';
 import { HowTo } from '../figures/how-to.tsx';
 import { dayText, weekdayText } from '../phone/text-of-time.ts';

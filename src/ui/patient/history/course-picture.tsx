@@ -1,5 +1,6 @@
 /** Six weeks in sentences, and the same drawn: the work as a line of steps, the mornings as dots under it. */
 import { daysBetween } from '#core/day.ts';
+import '#ui/words/history.ts';
 import { say, tell } from '#ui/words.ts';
 import { dayText, shortDayText } from '../phone/text-of-time.ts';
 import { weightText } from '../preferences/weight-text.ts';

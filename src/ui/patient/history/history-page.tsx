@@ -3,6 +3,7 @@
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
 import { type Definition, DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import '#ui/words/history.ts';
 import { say, tell, type WordKey } from '#ui/words.ts';
 import { dayText } from '../phone/text-of-time.ts';
 import { weightText } from '../preferences/weight-text.ts';

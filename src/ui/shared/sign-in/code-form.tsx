@@ -1,6 +1,7 @@
 'use client';
 /** The second step of signing in: a one-time code, or one of the recovery codes. */
 import { type FormEvent, useState } from 'react';
+import '#ui/words/sign-in.ts';
 import { say } from '#ui/words.ts';
 import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';

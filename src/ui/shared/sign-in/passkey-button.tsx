@@ -1,6 +1,7 @@
 'use client';
 /** Signs in with a passkey of this device, without an address or a passphrase. */
 import { useState } from 'react';
+import '#ui/words/sign-in.ts';
 import { say } from '#ui/words.ts';
 import { Button } from '../button.tsx';
 import { answerWithPasskey } from './passkey-browser.ts';

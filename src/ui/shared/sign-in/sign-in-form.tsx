@@ -1,6 +1,7 @@
 'use client';
 /** Email and passphrase; what was typed stays, the passphrase apart. */
 import { type FormEvent, type ReactNode, useState } from 'react';
+import '#ui/words/sign-in.ts';
 import { say } from '#ui/words.ts';
 import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';

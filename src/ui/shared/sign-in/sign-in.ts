@@ -1,4 +1,5 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
+import '#ui/words/sign-in.ts';
 import { say } from '#ui/words.ts';
 import type { Problem } from '../error-summary.tsx';
 

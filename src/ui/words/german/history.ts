@@ -2,7 +2,6 @@ import type { historyWords } from '../history.ts';
 
 /** How it went so far, in German. */
 export const historyGerman = {
-  'history.title': 'Wie es ging',
   'history.picture-title': 'Sechs Wochen auf einen Blick',
   'history.sum-one-session': '1 Training seit {day}.',
   'history.sum-sessions': '{count} Trainings seit {day}.',
@@ -24,7 +23,6 @@ export const historyGerman = {
   'history.pain-after': 'Schmerz danach',
   'history.pain-morning': 'Schmerz am Morgen',
   'history.flare': 'Schub',
-  'history.score': '{score} von 10',
   'history.not-counted': 'nicht gezählt',
   'history.what-next': 'Was daraus folgte: {joint}',
   'history.why': 'Warum',

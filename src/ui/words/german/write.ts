@@ -12,5 +12,4 @@ export const writeGerman = {
   'write.sent': 'Gesendet. Jemand in Ihrer Praxis wird sie lesen.',
   'write.not-sent': 'Sie wurde nicht gesendet. Versuchen Sie es noch einmal oder rufen Sie an.',
   'write.mine': 'Was Sie geschrieben haben',
-  'write.link': 'Ihrer Praxis schreiben',
 } as const satisfies Record<keyof typeof writeWords, string>;
