@@ -131,7 +131,7 @@ describe('the sheet after care in German', () => {
     const signs = (paper?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
     expect(signs.map(({ title }) => title)).toEqual([
       'Hören Sie auf und rufen Sie sofort 112 an',
-      'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachkraft: 0711 55',
+      'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachperson: 0711 55',
       'Hören Sie auf und rufen Sie die Praxis an: 0711 55',
     ]);
     expect(signs.flatMap(({ lines }) => lines)).toEqual(

@@ -33,7 +33,7 @@ export const beforeVisitGerman = {
   'agree.not-watched':
     'Sie haben nicht zugestimmt, dass die Praxis ansieht, was Sie senden. Verlassen Sie sich nicht darauf.',
   'agree.call': 'Fühlen Sie sich in Gefahr, rufen Sie {number} an. Die Praxis erreichen Sie unter {phone}.',
-  'agree.occlusion-supervised': 'Die Manschette, mit einer Fachkraft neben Ihnen',
+  'agree.occlusion-supervised': 'Die Manschette, mit einer Fachperson neben Ihnen',
   'agree.occlusion-unsupervised': 'Die Manschette zu Hause, allein',
   'agree.remote-monitoring': 'Die Praxis sieht an, was Sie senden',
   'agree.sharing': 'Auskunft an andere, die Sie behandeln',

@@ -11,7 +11,7 @@ export const careGerman = {
   'flag.calf-pain-swelling': 'Eine Wade, die schmerzt, geschwollen oder warm ist',
   'flag.dark-urine': 'Dunkelbrauner Urin, oder Muskelschmerz viel stärker als Sie ihn kennen',
   'flag.unexplained-fever': 'Fieber oder Schüttelfrost, und Sie wissen nicht warum',
-  'flag.cannot-bear-weight-or-deformity': 'Sie können nicht auftreten, oder es sieht verformt aus',
+  'flag.cannot-bear-weight-or-deformity': 'Sie können es nicht belasten, oder es sieht verformt aus',
   'flag.persistent-limb-change-after-release':
     'Zehn Minuten nach dem Abnehmen der Manschette: noch taub, weiß, blau oder geschwollen',
   'flag.neck-pain-with-limb-symptoms':
@@ -26,7 +26,7 @@ export const careGerman = {
   'care.said': 'Sie haben gesagt:',
   'care.emergency': 'Nicht auf die Praxis warten. Nicht selbst fahren. Ist jemand da, sagen Sie es jetzt.',
   'care.same-day':
-    'Rufen Sie {clinic} jetzt an: {phone}. Meldet sich niemand und wird es schlimmer: {emergency}.',
+    'Rufen Sie {clinic} jetzt an: {phone}. Meldet sich niemand und wird es schlimmer, rufen Sie {emergency} an.',
   'care.routine':
     'Rufen Sie {clinic} an, bevor Sie wieder trainieren: {phone}. Wird es schlimmer, sofort anrufen.',
   'care.call-emergency': '{emergency} anrufen',

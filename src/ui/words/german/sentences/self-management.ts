@@ -11,7 +11,7 @@ export const sheetSentences: Sentences = {
   'It ended with your care and is not on this sheet.':
     'Es endete mit Ihrer Behandlung und steht nicht auf diesem Blatt.',
   'Do not use the cuff or wrap before you have asked a clinician.':
-    'Benutzen Sie Manschette oder Wickel nicht, bevor Sie eine Fachkraft gefragt haben.',
+    'Benutzen Sie Manschette oder Wickel nicht, bevor Sie eine Fachperson gefragt haben.',
   'Everything rested when your care ended.': 'Als Ihre Behandlung endete, ruhte alles.',
   'This joint rested when your care ended.': 'Als Ihre Behandlung endete, ruhte dieses Gelenk.',
   'When your care ended, only the easier session was planned for this.':
@@ -43,7 +43,7 @@ export const sheetSentences: Sentences = {
     'Ist ein Morgen schlechter als Ihre üblichen Werte, machen Sie nicht mehr. Ist es am nächsten Morgen wieder so, rufen Sie die Praxis an.',
   'Stop and ring {number} at once': 'Hören Sie auf und rufen Sie sofort {number} an',
   'Stop and speak with a clinician the same day: {phone}':
-    'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachkraft: {phone}',
+    'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachperson: {phone}',
   'If you reach nobody there, do not wait: ring {number}.':
     'Erreichen Sie dort niemanden, warten Sie nicht: Rufen Sie {number} an.',
   'Stop and ring the clinic: {phone}': 'Hören Sie auf und rufen Sie die Praxis an: {phone}',
@@ -58,7 +58,7 @@ export const sheetSentences: Sentences = {
     'Niemand sieht mehr an, was Sie senden, und nichts ändert Ihre Übungen für Sie.',
   '{clinic}: {phone}. Emergency: {number}.': '{clinic}: {phone}. Notruf: {number}.',
   'This sheet repeats what is in your record. What your clinician tells you stands above it.':
-    'Dieses Blatt wiederholt, was in Ihrer Akte steht. Was Ihre Fachkraft Ihnen sagt, geht vor.',
+    'Dieses Blatt wiederholt, was in Ihrer Akte steht. Was Ihre Fachperson Ihnen sagt, geht vor.',
   '{#day} Jan {#year}': '{#day}. Januar {#year}',
   '{#day} Feb {#year}': '{#day}. Februar {#year}',
   '{#day} Mar {#year}': '{#day}. März {#year}',
@@ -73,5 +73,5 @@ export const sheetSentences: Sentences = {
   '{#day} Dec {#year}': '{#day}. Dezember {#year}',
   'Advice of the clinic': 'Rat der Praxis',
   'Read and signed by the clinician, with name and date:':
-    'Von der Fachkraft gelesen und unterschrieben, mit Name und Datum:',
+    'Von der Fachperson gelesen und unterschrieben, mit Name und Datum:',
 };
