@@ -3,6 +3,8 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
+import { accountWords } from '#ui/words/account.ts';
+import { accountGerman } from '#ui/words/german/account.ts';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { QrCode } from './qr-code.tsx';
@@ -20,29 +22,37 @@ export interface InvitationPanelProps {
   readonly zone: string;
 }
 
-const dayOf = (instant: number, zone: string): string =>
-  new Intl.DateTimeFormat('en-GB', { timeZone: zone, day: 'numeric', month: 'long', year: 'numeric' }).format(
+const dayOf = (instant: number, zone: string, locale: string): string =>
+  new Intl.DateTimeFormat(locale, { timeZone: zone, day: 'numeric', month: 'long', year: 'numeric' }).format(
     instant,
   );
 
-const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { readonly made: Made }) => (
-  <section className="invitation-slip stack keep-together">
-    <h2>For {patientName}</h2>
-    <p>
-      Open your phone’s camera, point it at the picture and open the page it shows. Or open{' '}
-      <strong>{origin}/join</strong> and type this code:
-    </p>
-    <p className="invitation-code">{made.code}</p>
-    <QrCode
-      text={`${origin}/join#${made.code}`}
-      label="Picture that opens the page with the code filled in"
-    />
-    <p>
-      It works once, until {dayOf(made.expiresAt, zone)}. Then you choose a PIN. Keep this paper to yourself
-      until you have used it.
-    </p>
-  </section>
-);
+/** Nobody knows yet which language the phone will speak, so the paper is in each. */
+const languages = [
+  { tag: 'en', locale: 'en-GB', words: accountWords },
+  { tag: 'de', locale: 'de-DE', words: accountGerman },
+] as const;
+
+const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { readonly made: Made }) => {
+  const address = `${origin}/join`;
+  return (
+    <section className="invitation-slip stack keep-together">
+      <h2>For {patientName}</h2>
+      {languages.map(({ tag, words }) => (
+        <p key={tag} lang={tag}>
+          {words['invite.how'].replace('{address}', address)}
+        </p>
+      ))}
+      <p className="invitation-code">{made.code}</p>
+      <QrCode text={`${address}#${made.code}`} label="Picture that opens the page with the code filled in" />
+      {languages.map(({ tag, locale, words }) => (
+        <p key={tag} lang={tag}>
+          {words['invite.once'].replace('{day}', dayOf(made.expiresAt, zone, locale))}
+        </p>
+      ))}
+    </section>
+  );
+};
 
 export const InvitationPanel = (props: InvitationPanelProps) => {
   const asking = useAsking('invite');

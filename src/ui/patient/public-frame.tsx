@@ -5,6 +5,7 @@ import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { say } from '#ui/words.ts';
 import type { Chosen } from './preferences/chosen.ts';
 import { InOwnWords } from './preferences/in-own-words.tsx';
+import { OtherLanguages } from './preferences/other-languages.tsx';
 
 export interface PublicFrameProps {
   readonly chosen: Chosen;
@@ -12,7 +13,7 @@ export interface PublicFrameProps {
 }
 
 const Frame = ({ children }: Pick<PublicFrameProps, 'children'>) => (
-  <PageFrame audience="public" skipText={say('skip.main')}>
+  <PageFrame audience="public" skipText={say('skip.main')} foot={<OtherLanguages />}>
     {children}
   </PageFrame>
 );

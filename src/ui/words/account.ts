@@ -18,6 +18,10 @@ export const accountWords = {
   'join.pin-shape': 'Enter six digits.',
   'join.pin-differs': 'The two PINs differ. Enter the same one twice.',
   'join.done': 'Keep this PIN',
+  'invite.how':
+    'Open your phone’s camera, point it at the picture and open the page it shows. Or open {address} and type this code:',
+  'invite.once':
+    'It works once, until {day}. Then you choose a PIN. Keep this paper to yourself until you have used it.',
   'pin.title': 'Enter your PIN',
   'pin.label': 'PIN of this phone',
   'pin.hint': 'Six digits',

@@ -15,6 +15,10 @@ export const accountGerman = {
   'join.pin-shape': 'Geben Sie sechs Ziffern ein.',
   'join.pin-differs': 'Die beiden PINs sind verschieden. Geben Sie zweimal dieselbe ein.',
   'join.done': 'Diese PIN behalten',
+  'invite.how':
+    'Öffnen Sie die Kamera Ihres Telefons, halten Sie sie auf das Bild und öffnen Sie die Seite. Oder öffnen Sie {address} und geben Sie diesen Code ein:',
+  'invite.once':
+    'Er gilt einmal, bis {day}. Dann wählen Sie eine PIN. Geben Sie das Blatt nicht aus der Hand, bis Sie den Code benutzt haben.',
   'pin.title': 'Geben Sie Ihre PIN ein',
   'pin.label': 'PIN dieses Telefons',
   'pin.hint': 'Sechs Ziffern',

@@ -1,0 +1,25 @@
+'use client';
+/** Another language before anybody has signed in: each is offered by its own name. */
+import { useEffect, useState } from 'react';
+import { Button } from '#ui/shared/button.tsx';
+import { choose, chosenFrom, cookie, type LanguageTag, languages } from './chosen.ts';
+
+export const OtherLanguages = () => {
+  const [now, setNow] = useState<LanguageTag | null>(null);
+  useEffect(() => setNow(chosenFrom(cookie).language), []);
+  const take = (tag: LanguageTag) => {
+    choose('language', tag);
+    window.location.reload();
+  };
+  return (
+    <div className="row">
+      {languages
+        .filter(({ tag }) => now !== null && tag !== now)
+        .map(({ tag, name }) => (
+          <Button key={tag} tone="quiet" onClick={() => take(tag)}>
+            <span lang={tag}>{name}</span>
+          </Button>
+        ))}
+    </div>
+  );
+};
