@@ -11,6 +11,7 @@ import { morningWords } from './words/morning.ts';
 import { ownPageWords } from './words/own-page.ts';
 import { questionWords } from './words/questions.ts';
 import { savingWords } from './words/saving.ts';
+import type { seldomWords } from './words/seldom.ts';
 import { sessionWords } from './words/session.ts';
 import type { signInWords } from './words/sign-in.ts';
 import { todayWords } from './words/today.ts';
@@ -32,6 +33,7 @@ export type WordKey =
   | keyof typeof beforeVisitWords
   | keyof typeof handoutWords
   | keyof typeof historyWords
+  | keyof typeof seldomWords
   | keyof typeof signInWords
   | keyof typeof writeWords;
 

@@ -3,15 +3,13 @@
  * The patient's day as one document: today, the session, the morning check, two hours after. Steps
  * move in the browser's history; nothing here waits for the network.
  */
-import { useMemo } from 'react';
+import { lazy, Suspense, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
-import { EnteredBy } from './entered-by.tsx';
 import { MorningScreen } from './morning/morning-screen.tsx';
 import { NotKept, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
-import { Preferences } from './preferences/preferences.tsx';
 import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
@@ -20,6 +18,13 @@ import { QuestionsWait, SeldomLinks } from './today/visit-links.tsx';
 import { TwoHoursScreen } from './two-hours/two-hours-screen.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
+
+/** Where they cannot be had the page does without: nothing of the day hangs on them. */
+const SeldomNeeded = lazy(() =>
+  import('./today/seldom-needed.tsx')
+    .then((file) => ({ default: file.SeldomNeeded }))
+    .catch(() => ({ default: () => null })),
+);
 
 export interface PatientAppProps {
   readonly view: TodayView;
@@ -67,8 +72,9 @@ const Home = ({ at }: ScreenProps) => {
       }
       foot={
         <>
-          <EnteredBy who={at.enteredAs} onChoose={at.setEnteredAs} />
-          <Preferences />
+          <Suspense fallback={null}>
+            <SeldomNeeded who={at.enteredAs} onChoose={at.setEnteredAs} />
+          </Suspense>
           <SeldomLinks />
         </>
       }

@@ -4,6 +4,7 @@ import { accountWords } from './account.ts';
 import { beforeVisitWords } from './before-visit.ts';
 import { handoutWords } from './handout.ts';
 import { historyWords } from './history.ts';
+import { seldomWords } from './seldom.ts';
 import { signInWords } from './sign-in.ts';
 import { writeWords } from './write.ts';
 
@@ -21,6 +22,7 @@ export const words: readonly Word[] = Object.entries({
   ...beforeVisitWords,
   ...handoutWords,
   ...historyWords,
+  ...seldomWords,
   ...signInWords,
   ...writeWords,
 }).map(([key, text]) => ({

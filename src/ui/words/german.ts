@@ -8,6 +8,7 @@ import { morningGerman } from './german/morning.ts';
 import { ownPageGerman } from './german/own-page.ts';
 import { questionGerman } from './german/questions.ts';
 import { savingGerman } from './german/saving.ts';
+import { seldomGerman } from './german/seldom.ts';
 import { germanSentences } from './german/sentences.ts';
 import { sessionGerman } from './german/session.ts';
 import { signInGerman } from './german/sign-in.ts';
@@ -20,6 +21,7 @@ export const german = {
   ...ownPageGerman,
   ...questionGerman,
   ...sessionGerman,
+  ...seldomGerman,
   ...careGerman,
   ...morningGerman,
   ...savingGerman,

@@ -1,34 +1,12 @@
 import type { ownPageWords } from '../own-page.ts';
 
-/** Language and units, a page open twice, answers typed by somebody else, in German. */
+/** A page open twice, weights and lengths of time, in German. */
 export const ownPageGerman = {
   'skip.main': 'Zum Inhalt',
   'skip.pages': 'Seiten',
   'elsewhere.title': 'Diese Seite ist in einem anderen Fenster offen',
   'elsewhere.text': 'Machen Sie dort weiter oder hier. Geschrieben wird immer nur in einem Fenster.',
   'elsewhere.take-over': 'Hier weitermachen',
-  'entered.title': 'Jemand anderes trägt die Antworten ein',
-  'entered.about': 'Tragen Sie ein, was die Person Ihnen sagt. Was sie nicht weiß, lassen Sie offen.',
-  'entered.who': 'Wer sind Sie?',
-  'entered.relative': 'Angehörige oder Angehöriger',
-  'entered.friend': 'Aus Freundschaft oder Nachbarschaft',
-  'entered.paid-carer': 'Pflegekraft',
-  'entered.leave': 'Ich wurde gebeten, die Antworten einzutragen',
-  'entered.leave-missing': 'Ankreuzen, sobald Sie darum gebeten wurden.',
-  'entered.go': 'Für die Person eintragen',
-  'entered.now': 'Die Antworten trägt ein: {who}',
-  'entered.stop': 'Ich trage wieder selbst ein',
-  'preferences.title': 'Sprache und Gewichte',
-  'preferences.language': 'Sprache',
-  'preferences.clinic-words':
-    'Was Ihre Praxis selbst schreibt, bleibt in ihrer Sprache. Das Deutsche hat noch niemand geprüft.',
-  'preferences.unit': 'Gewichte in',
-  'preferences.kg': 'Kilogramm (kg)',
-  'preferences.lb': 'Pfund (lb, englisch)',
-  'preferences.sound': 'Wenn eine Pause oder die Zeit mit der Manschette um ist',
-  'preferences.sound-none': 'Nur anzeigen',
-  'preferences.sound-buzz': 'Vibrieren',
-  'preferences.sound-tone': 'Vibrieren und Ton',
   'weight.kg': '{number}\u00a0kg',
   'weight.lb': '{number}\u00a0lb',
   'length.second': '{count}\u00a0Sekunde',
