@@ -53,15 +53,18 @@ const germanPages = [
   'write',
 ];
 
-test('in German: today, a session with a cuff up to its first set and every other page have no English sentence but what people typed', async ({
+test('in German: today, also without signal, a session with a cuff up to its first set and every other page have no English sentence but what people typed', async ({
   browser,
   baseURL,
 }) => {
   const context = await phoneOf(browser, baseURL!, 'patient-4');
   await context.addCookies([{ name: cookieNames.language, value: 'de', url: baseURL! }]);
-  const page = await context.newPage();
-  await page.goto('/today');
+  const page = await openWithWorker(context);
   await expectNoEnglish(page, 'today');
+  await context.setOffline(true);
+  await page.reload();
+  await expectNoEnglish(page, 'today, without signal');
+  await context.setOffline(false);
   const headings = await germanSession(page);
   expect(headings.filter((heading) => heading.includes('Knie strecken im Sitzen'))).toHaveLength(3);
   for (const path of germanPages) {
