@@ -16,11 +16,11 @@ export interface OpenedLine {
   readonly handedTo: readonly string[];
 }
 
-/** "3 Feb" of the year the reader is in, "3 Feb 2025" otherwise. */
+/** "3 February" of the year the reader is in, "3 February 2025" otherwise. */
 const dayWithYear = (day: Day, today: Day): string =>
   new Intl.DateTimeFormat(localeOfDays(), {
     day: 'numeric',
-    month: 'short',
+    month: 'long',
     year: day.slice(0, 4) === today.slice(0, 4) ? undefined : 'numeric',
     timeZone: 'UTC',
   }).format(new Date(`${day}T12:00:00Z`));

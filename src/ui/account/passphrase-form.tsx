@@ -18,6 +18,7 @@ export const PassphraseForm = () => {
   const [typed, setTyped] = useState(empty);
   const save = (event: FormEvent) => {
     event.preventDefault();
+    if (typed.current === '') return asking.say([{ field: 'current', text: say('sign-in.no-passphrase') }]);
     if (typed.next !== typed.again) {
       return asking.say([{ field: 'again', text: say('account.differs') }]);
     }

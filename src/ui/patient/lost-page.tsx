@@ -3,13 +3,16 @@ import { LinkButton } from '#ui/shared/button.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { brokenWords } from '#ui/words/broken.ts';
+import { ownPageGerman } from '#ui/words/german/own-page.ts';
 import { savingGerman } from '#ui/words/german/saving.ts';
+import { ownPageWords } from '#ui/words/own-page.ts';
 import type { LanguageTag } from './preferences/chosen.ts';
 
 export const LostPage = ({ language }: { readonly language: LanguageTag }) => {
-  const words = language === 'de' ? savingGerman : brokenWords;
+  const words =
+    language === 'de' ? { ...ownPageGerman, ...savingGerman } : { ...ownPageWords, ...brokenWords };
   return (
-    <PageFrame audience="public">
+    <PageFrame audience="public" skipText={words['skip.main']}>
       <div className="stack" lang={language}>
         <PageHeading>{words['lost.title']}</PageHeading>
         <p>{words['lost.text']}</p>

@@ -41,7 +41,7 @@ export const accountGerman = {
   'account.change': 'Passwort ändern',
   'account.where': 'Wo Sie angemeldet sind',
   'account.this-one': '{where} (hier)',
-  'account.since': 'Seit {since}, zuletzt benutzt {used}',
+  'account.since': 'Seit {since}; zuletzt benutzt am {used}',
   'account.end': 'Beenden',
   'account.end-all': 'Überall abmelden',
   'account.browser': 'Ein Browser',
