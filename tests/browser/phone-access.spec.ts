@@ -43,17 +43,10 @@ const germanSession = async (page: Page): Promise<readonly string[]> => {
   return headings;
 };
 
-const germanPages = [
-  'how-it-went',
-  'handout',
-  'before-visit',
-  'before-visit/agreements',
-  'who-opened',
-  'account',
-  'write',
-];
+/** Those that stand in the walk of the German pages are left out here. */
+const germanPages = ['before-visit/agreements', 'who-opened', 'write'];
 
-test('in German: today, also without signal, a session with a cuff up to its first set and every other page have no English sentence but what people typed', async ({
+test('in German: today, also without signal, a session with a cuff up to its first set and the pages seldom opened have no English sentence but what people typed', async ({
   browser,
   baseURL,
 }) => {

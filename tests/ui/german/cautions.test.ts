@@ -51,7 +51,7 @@ describe('a caution in German', () => {
     expect(
       tellGerman('There is a limit for your left knee: load. Keep to it as Dr. Ines Roth told you.'),
     ).toBe(
-      'Für Sie gilt eine Grenze (Knie links): die Last. Halten Sie sie ein, wie Dr. Ines Roth es Ihnen gesagt hat.',
+      'Für dieses Gelenk gilt eine Grenze (Knie links): wie schwer die Last ist. Halten Sie sie ein, wie Dr. Ines Roth es Ihnen gesagt hat.',
     );
   });
 

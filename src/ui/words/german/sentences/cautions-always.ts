@@ -20,11 +20,11 @@ export const alwaysSentences: Sentences = {
   'the blood flow to your foot': 'die Durchblutung Ihres Fußes',
   'how hard the wrap presses': 'wie stark der Wickel drückt',
   'There is a limit for your {=joint}: weight-bearing. Keep to it as {author} told you.':
-    'Für Sie gilt eine Grenze ({=joint}): Gewicht darauf. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für dieses Gelenk gilt eine Grenze ({=joint}): wie viel Gewicht darauf kommt. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'There is a limit for your {=joint}: range of movement. Keep to it as {author} told you.':
-    'Für Sie gilt eine Grenze ({=joint}): wie weit Sie bewegen. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für dieses Gelenk gilt eine Grenze ({=joint}): wie weit Sie es bewegen. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'There is a limit for your {=joint}: load. Keep to it as {author} told you.':
-    'Für Sie gilt eine Grenze ({=joint}): die Last. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für dieses Gelenk gilt eine Grenze ({=joint}): wie schwer die Last ist. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'There is a limit for your {=joint}: impact. Keep to it as {author} told you.':
-    'Für Sie gilt eine Grenze ({=joint}): Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für dieses Gelenk gilt eine Grenze ({=joint}): Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
 };

@@ -5,7 +5,7 @@ export const exerciseCautionSentences: Sentences = {
   'Put the chair against a wall so that it cannot slide.':
     'Stellen Sie den Stuhl an eine Wand, damit er nicht wegrutschen kann.',
   'Stand next to something firm that you can hold.':
-    'Stellen Sie sich neben etwas Festes, an dem Sie sich halten können.',
+    'Stellen Sie sich neben etwas Festes, an dem Sie sich festhalten können.',
   'If your wrists hurt, stop and tell your physiotherapist.':
     'Schmerzen die Handgelenke, hören Sie auf und sagen Sie es in der Physiotherapie.',
   'Use a firm, dry place that cannot move. Wear shoes that grip.':

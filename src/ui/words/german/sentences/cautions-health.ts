@@ -3,7 +3,7 @@ import type { Sentences } from '../../telling.ts';
 
 export const healthCautionSentences: Sentences = {
   'Your doctor asked you not to exercise. Wait until a doctor says that you may.':
-    'Ihr Arzt oder Ihre Ärztin will nicht, dass Sie trainieren. Warten Sie, bis ein Arzt oder eine Ärztin es erlaubt.',
+    'Ihr Arzt oder Ihre Ärztin hat Sie gebeten, nicht zu trainieren. Warten Sie, bis ein Arzt oder eine Ärztin es erlaubt.',
   'If chest discomfort, faintness or breathlessness comes back, stop and call emergency care.':
     'Kommen Beschwerden in der Brust, Schwäche wie vor einer Ohnmacht oder Atemnot wieder: Hören Sie auf und wählen Sie den Notruf.',
   'Do not strain or hold your breath. Ring us if you are more breathless, or your legs swell.':
@@ -23,7 +23,7 @@ export const healthCautionSentences: Sentences = {
   'Drink enough and rest well between sets. Stop if a limb or your chest hurts.':
     'Trinken Sie genug und ruhen Sie sich zwischen den Sätzen gut aus. Hören Sie auf, wenn Arm, Bein oder Brust schmerzen.',
   'Rest when the limb cramps. A cold, pale limb that hurts at rest is urgent: get help.':
-    'Machen Sie Pause, wenn Arm oder Bein krampft. Ist es kalt und blass und schmerzt in Ruhe, ist das dringend: Holen Sie Hilfe.',
+    'Machen Sie Pause, wenn Arm oder Bein krampft. Ist der Arm oder das Bein kalt und blass und schmerzt in Ruhe, ist das dringend: Holen Sie Hilfe.',
   'Put nothing tight on the limb with your fistula or port.':
     'Legen Sie nichts Enges an den Arm oder das Bein mit Ihrem Shunt oder Port.',
   'Put no cuff on that limb. Tell us if it feels heavier or swells.':

@@ -15,7 +15,7 @@ export const jointCautionSentences: Sentences = {
   'Look at the knee the next morning. Tell us if it is swollen, locks or gives way.':
     'Sehen Sie sich das Knie am nächsten Morgen an. Sagen Sie es uns, wenn es geschwollen ist, festhakt oder nachgibt.',
   'Hold on to something firm. Tell us if the ankle or heel is stiffer in the morning.':
-    'Halten Sie sich an etwas Festem. Sagen Sie es uns, wenn Sprunggelenk oder Ferse am Morgen steifer sind.',
+    'Halten Sie sich an etwas Festem fest. Sagen Sie es uns, wenn Sprunggelenk oder Ferse am Morgen steifer sind.',
   'Wear a firm shoe. Tell us about pain on your first steps in the morning.':
     'Tragen Sie einen festen Schuh. Sagen Sie es uns, wenn die ersten Schritte am Morgen weh tun.',
   'Keep the neck at ease. Stop and ring us for tingling in arms or legs, clumsy hands or dizziness.':

@@ -21,7 +21,7 @@ export const legExercises: Sentences = {
   'Hold the weights at your sides.': 'Halten Sie die Gewichte seitlich am Körper.',
   'Step up on one leg': 'Auf eine Stufe steigen, mit einem Bein',
   'Hold the rail. Put your whole foot on the step.':
-    'Halten Sie sich am Geländer. Stellen Sie den ganzen Fuß auf die Stufe.',
+    'Halten Sie sich am Geländer fest. Stellen Sie den ganzen Fuß auf die Stufe.',
   'Push up with that leg.': 'Drücken Sie sich mit diesem Bein hoch.',
   'Do not push off with the other foot.': 'Stoßen Sie sich mit dem anderen Fuß nicht ab.',
   'Step down slowly.': 'Steigen Sie langsam wieder herunter.',
@@ -49,7 +49,7 @@ export const legExercises: Sentences = {
   'Put the loop round your ankle.': 'Legen Sie die Schlaufe um das Fußgelenk.',
   'Straighten your knee.': 'Strecken Sie das Knie.',
   'Bend the knee, standing': 'Knie beugen im Stehen',
-  'Hold on to a firm support.': 'Halten Sie sich an etwas Festem.',
+  'Hold on to a firm support.': 'Halten Sie sich an etwas Festem fest.',
   'Bend one knee and bring the heel up behind you.':
     'Beugen Sie ein Knie und heben Sie die Ferse nach hinten.',
   'Stop when the shin is level.': 'Nur so weit, bis der Unterschenkel waagerecht ist.',
@@ -135,7 +135,7 @@ export const legExercises: Sentences = {
   'Rise up on your toes.': 'Kommen Sie hoch auf die Zehenspitzen.',
   'Heel raise on two legs with 5 kg in a backpack': 'Fersen heben auf beiden Beinen mit 5 kg im Rucksack',
   'Put on the backpack. Hold on to a firm support.':
-    'Setzen Sie den Rucksack auf. Halten Sie sich an etwas Festem.',
+    'Setzen Sie den Rucksack auf. Halten Sie sich an etwas Festem fest.',
   'Heel raise on one leg': 'Ferse heben auf einem Bein',
   'Stand on one leg.': 'Stellen Sie sich auf ein Bein.',
   'Heel raise, sitting, weight on the thigh': 'Ferse heben im Sitzen, Gewicht auf dem Oberschenkel',
