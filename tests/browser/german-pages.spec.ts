@@ -33,7 +33,7 @@ test('in German: reasons of decisions, the handout, a question before a visit an
   await look(page, 'a question before a visit');
   await page.goto('/account');
   await page.getByRole('button', { name: german['account.change'] }).click();
-  await expect(page.getByRole('alert')).toContainText(german['sign-in.no-passphrase']);
+  await expect(page.locator('.error-summary')).toContainText(german['sign-in.no-passphrase']);
   await look(page, 'the own sign-in with what is wrong');
   await expect(page).toHaveTitle(new RegExp(german['frame.account']));
   expect(troubles).toEqual([]);
@@ -45,9 +45,9 @@ test('in German: setting up a phone and signing in say what was refused', async 
   await page.goto('/join');
   await page.getByLabel(german['join.code'], { exact: true }).fill('4KQ7M-X2D9T');
   await page.getByRole('button', { name: german['join.go'] }).click();
-  await expect(page.getByRole('alert')).toContainText('Dieser Code gilt nicht mehr');
+  await expect(page.locator('.error-summary')).toContainText('Dieser Code gilt nicht mehr');
   await look(page, 'a code that is not open');
   await page.goto('/sign-in');
   await page.getByRole('button', { name: german['sign-in.go'], exact: true }).click();
-  await expect(page.getByRole('alert')).toContainText(german['sign-in.no-email']);
+  await expect(page.locator('.error-summary')).toContainText(german['sign-in.no-email']);
 });
