@@ -186,6 +186,27 @@ describe('the day as this phone knows it', () => {
   ])('asks about two hours later after %i milliseconds: %s', (now, of) => {
     expect(dayState(today({ asksTwoHours: true }), [kept({})], now).twoHoursOf).toBe(of);
   });
+
+  it.each([
+    [0, 'e', 0],
+    [1, 'e', 1],
+    [2, null, 2],
+  ])('asks two joints each, also when the page was left after %i of them', (count, of, answered) => {
+    const view = today({ asksTwoHours: true, followedJoints: ['left-knee', 'right-knee'] });
+    const answers = Array.from({ length: count }, (_, n) =>
+      kept({ entryId: `later-${n}`, kind: 'two-hours', savedAt: 7_200_000 }),
+    );
+    const state = dayState(view, [kept({}), ...answers], 7_300_000);
+    expect([state.twoHoursOf, state.twoHoursAnswered]).toEqual([of, answered]);
+  });
+
+  it.each([
+    [21_599_999, 'e'],
+    [21_600_000, null],
+  ])('asks past midnight about a session of the evening, after %i milliseconds: %s', (now, of) => {
+    const evening = kept({ day: '2026-03-08' });
+    expect(dayState(today({ asksTwoHours: true }), [evening], now).twoHoursOf).toBe(of);
+  });
 });
 
 describe('care advice', () => {

@@ -8,6 +8,7 @@ import {
 } from '#ui/patient/morning/morning.ts';
 import { lastMorningOf, morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
 import { morningRows } from '#ui/patient/morning/morning-rows.ts';
+import { takenUp } from '#ui/patient/morning/two-mornings.ts';
 
 const begin = (): MorningDraft =>
   beginMorning({
@@ -24,6 +25,21 @@ const play = (draft: MorningDraft, ...events: readonly MorningEvent[]) =>
   events.reduce(morningReducer, draft);
 
 const pain: MorningEvent = { type: 'answer', joint: 'right-knee', answer: { pain: 3 } };
+
+describe('two mornings half answered', () => {
+  const [yesterday, today] = [{ ...begin(), day: '2026-03-08' }, begin()];
+
+  it('neither takes the place of the other', () => {
+    const second = takenUp('2026-03-09', yesterday, null);
+    expect(second).toEqual({ running: null, aside: yesterday });
+    expect(takenUp('2026-03-08', today, second.aside)).toEqual({ running: yesterday, aside: today });
+  });
+
+  it('one that was sent is not gone on with', () => {
+    const sent = { ...today, endedAt: 9 };
+    expect(takenUp('2026-03-09', sent, null)).toEqual({ running: null, aside: null });
+  });
+});
 
 describe('the morning check', () => {
   it('begins with not one answer, and sends what was not answered as missing', () => {

@@ -6,7 +6,7 @@ import type { Score, SessionDraft } from '#ui/patient/session/draft.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { isTimeUp, restrictedSeconds } from '#ui/patient/session/restriction.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { begin, next, none, onlyCuff, opening, play } from './session-play.ts';
+import { begin, next, none, oneSet, onlyCuff, opening, play } from './session-play.ts';
 import { cuffDose, exercise, today, weightDose } from './views.ts';
 
 describe('anything new since last time', () => {
@@ -73,6 +73,16 @@ describe('what the answers about pain leave of today', () => {
 
   it('never makes a lighter day chosen by the patient a full one', () => {
     expect(setsOf(answered(2, true))).toEqual([2, 2]);
+  });
+
+  it('can be made lighter from the first page of an exercise, for all that has not been begun', () => {
+    const lighter = play(answered(2), { type: 'lighter' });
+    expect(setsOf(lighter)).toEqual([2, 2]);
+    expect(lighter.kind).toBe('bad-day');
+    expect(lighter.step).toBe('line:0');
+    const begun = play(answered(2), next, ...oneSet(0, 1, 15, 2_000_000), { type: 'lighter' });
+    expect(setsOf(begun)).toEqual([3, 2]);
+    expect(begun.kind).toBe('full');
   });
 
   it('is given back when the answer is corrected', () => {

@@ -1,6 +1,8 @@
 /** What was typed from paper or from a call, as an entry's answers. What was left empty stays open, never zero. */
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
+import { type News, newsKinds } from '#core/model/entry-words.ts';
+import { type StopReason, stopReasons } from '#core/model/record.ts';
 import type { Problem } from '#ui/shared/error-summary.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 
@@ -9,6 +11,7 @@ export interface TypedExercise {
   readonly prescriptionId: string;
   readonly title: string;
   readonly dose: Dose;
+  readonly badDay: Dose;
 }
 
 /** By the name of the field. */
@@ -33,13 +36,33 @@ export const countsIn = (text: string): readonly (number | null)[] | null => {
     : null;
 };
 
+/** Repetitions in reserve, one for each set; a dash where it was not said. */
+const reservesOf = (lineId: string, typed: Typed) => countsIn(typed[`reserve-${lineId}`] ?? '');
+
+/** Repetitions from which a set counts as done. */
+const leastOf = (dose: Dose, set: number): number =>
+  dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : dose.repetitions.low;
+
 const loadOf = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
+
+const mostReserve = 10;
+
+const reserveProblem = (lineId: string, typed: Typed): readonly Problem[] =>
+  reservesOf(lineId, typed)?.every((one) => one === null || one <= mostReserve)
+    ? []
+    : [
+        {
+          field: `reserve-${lineId}`,
+          text: 'Enter a number for each set with commas between, such as 2, 1, 1.',
+        },
+      ];
 
 export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): readonly Problem[] =>
   exercises.flatMap(({ lineId }): readonly Problem[] => {
     const counts = countsIn(typed[`counts-${lineId}`] ?? '');
     const load = readNumber(typed[`load-${lineId}`] ?? '');
     return [
+      ...reserveProblem(lineId, typed),
       ...(counts === null
         ? [
             {
@@ -54,17 +77,35 @@ export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): r
     ];
   });
 
-const setsOf = ({ lineId, prescriptionId, dose }: TypedExercise, typed: Typed) =>
-  (countsIn(typed[`counts-${lineId}`] ?? '') ?? []).map((repetitions, place) => ({
+/** As on a phone: the reason is asked of a set that fell short or was not counted, and else there is none. */
+const reasonOf = (
+  dose: Dose,
+  set: number,
+  repetitions: number | null,
+  said: string | undefined,
+): StopReason =>
+  repetitions !== null && repetitions >= leastOf(dose, set)
+    ? 'none'
+    : (stopReasons.find((reason) => reason === said) ?? 'unknown');
+
+const setsOf = ({ lineId, prescriptionId, ...exercise }: TypedExercise, typed: Typed) => {
+  const isEasier = typed.kind === 'bad-day';
+  const dose = isEasier ? exercise.badDay : exercise.dose;
+  const reserves = reservesOf(lineId, typed) ?? [];
+  return (countsIn(typed[`counts-${lineId}`] ?? '') ?? []).map((repetitions, place) => ({
     prescriptionId,
     lineId,
     set: place + 1,
     repetitions,
     loadKg: loadOf(dose) > 0 ? score(typed[`load-${lineId}`]) : loadOf(dose),
-    reserve: null,
-    stopReason: 'unknown' as const,
-    easier: typed.kind === 'bad-day',
+    reserve: reserves[place] ?? null,
+    stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${lineId}`]),
+    easier: isEasier,
   }));
+};
+
+const newsOf = (said: string | undefined): readonly News[] | null =>
+  said === 'none' ? [] : said ? newsKinds.filter((kind) => kind === said) : null;
 
 /** Warning signs are taken by a call to the clinic, not by this form; "none" has to be said. */
 const flagsOf = (typed: Typed) => (typed.flags === 'none' ? [] : null);
@@ -81,8 +122,8 @@ export const sessionAnswers = (
   kind: typed.kind === 'bad-day' ? 'bad-day' : 'full',
   didExtra: yes(typed.extra),
   stoppedByFlag: false,
-  news: null,
-  otherJointWorse: null,
+  news: newsOf(typed.news),
+  otherJointWorse: yes(typed['other-joint']),
   sets: exercises.flatMap((exercise) => setsOf(exercise, typed)),
   joints: joints.map((joint) => ({
     joint,

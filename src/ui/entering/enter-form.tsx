@@ -2,6 +2,8 @@
 /** A session or a morning typed by the clinic from paper or from a call; marked so for everybody who reads it. */
 import { type FormEvent, useRef, useState } from 'react';
 import type { Joint } from '#core/joints.ts';
+import { newsKinds } from '#core/model/entry-words.ts';
+import { stopReasons } from '#core/model/record.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/shared/button.tsx';
@@ -19,10 +21,15 @@ export interface EnterFormProps {
   readonly joints: readonly Joint[];
 }
 
+const worded = (value: string) => ({ value, label: value.replaceAll('-', ' ') });
+const reasons = stopReasons.filter((reason) => reason !== 'none' && reason !== 'unknown').map(worded);
+const newsOptions = [{ value: 'none', label: 'Asked, and nothing' }, ...newsKinds.map(worded)];
+
 const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercise: TypedExercise }) => {
-  const [counts, load] = [`counts-${exercise.lineId}`, `load-${exercise.lineId}`];
+  const { lineId } = exercise;
+  const [counts, load, reserve] = [`counts-${lineId}`, `load-${lineId}`, `reserve-${lineId}`];
   return (
-    <fieldset className="field">
+    <fieldset className="field stack-close">
       <legend className="field-legend">{exercise.title}</legend>
       <TextField
         name={counts}
@@ -42,6 +49,16 @@ const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercis
         value={props.typed[load] ?? ''}
         onChange={(event) => props.onType(load, event.target.value)}
       />
+      <TextField
+        name={reserve}
+        label="Repetitions in reserve, each set"
+        hint="How many more could have been done. Not said counts as none left."
+        isOptional
+        error={props.errorOf(reserve)}
+        value={props.typed[reserve] ?? ''}
+        onChange={(event) => props.onType(reserve, event.target.value)}
+      />
+      <Choice {...props} name={`stop-${lineId}`} label="Why a set fell short" options={reasons} />
     </fieldset>
   );
 };
@@ -64,6 +81,8 @@ const SessionFields = ({ exercises, joints, ...props }: FieldsProps & Omit<Enter
       <SessionJoint key={joint} {...props} joint={joint} />
     ))}
     <Choice {...props} name="extra" label="Did more than planned" />
+    <Choice {...props} name="news" label="New since the last session" options={newsOptions} />
+    <Choice {...props} name="other-joint" label="Another joint worse before it" />
   </>
 );
 

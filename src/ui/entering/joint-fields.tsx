@@ -39,7 +39,7 @@ export const Choice = ({ name, label, options = yesNo, typed, onType, errorOf }:
 );
 
 export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => (
-  <fieldset className="field">
+  <fieldset className="field stack-close">
     <legend className="field-legend">{jointInWords(joint)}</legend>
     <Choice {...props} name={`before-${joint}`} label="Pain before, 0 to 10" options={scores} />
     <Choice {...props} name={`during-${joint}`} label="Worst pain in the session, 0 to 10" options={scores} />
@@ -51,7 +51,7 @@ export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint
 export const MorningJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => {
   const stiffness = `stiffness-${joint}`;
   return (
-    <fieldset className="field">
+    <fieldset className="field stack-close">
       <legend className="field-legend">{jointInWords(joint)}</legend>
       <Choice {...props} name={`pain-${joint}`} label="Pain in the morning, 0 to 10" options={scores} />
       <NumberField

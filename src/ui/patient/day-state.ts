@@ -5,6 +5,8 @@ import { morningsAsked } from '#core/programme/urine-question.ts';
 import type { Kept } from './outbox/outbox.ts';
 
 export const twoHoursMs = 2 * 60 * 60 * 1000;
+/** A session of the evening is still asked about past midnight; the night after it is not. */
+const askedForMs = 6 * 60 * 60 * 1000;
 
 export interface DayState {
   readonly session: 'open' | 'kept-here' | 'sent';
@@ -18,11 +20,13 @@ export interface DayState {
   readonly asksUrine: boolean;
   /** Entry id of the session the two-hours question speaks of, once it is due. */
   readonly twoHoursOf: string | null;
+  /** Joints that question was answered for already: it goes on at the next. */
+  readonly twoHoursAnswered: number;
 }
 
 type Asked = Pick<
   TodayView,
-  'day' | 'sessionSent' | 'morning' | 'asksTwoHours' | 'urineAskedUntil' | 'exercises'
+  'day' | 'sessionSent' | 'morning' | 'asksTwoHours' | 'urineAskedUntil' | 'exercises' | 'followedJoints'
 >;
 
 const isOf = (kept: Kept, kind: Kept['kind'], day: string): boolean => kept.kind === kind && kept.day === day;
@@ -35,13 +39,23 @@ const asksUrine = (view: Asked, entries: readonly Kept[]): boolean => {
   return entries.some((kept) => kept.kind === 'session' && kept.day >= from && kept.day < view.day);
 };
 
+/** The newest session that the question is due for, and how many of its joints are answered. */
+const twoHours = (view: Asked, entries: readonly Kept[], now: number) => {
+  const isDue = ({ kind, day, savedAt }: Kept): boolean =>
+    kind === 'session' && now - savedAt >= twoHoursMs && (day === view.day || now - savedAt < askedForMs);
+  const of = entries.filter(isDue).sort((a, b) => b.savedAt - a.savedAt)[0];
+  if (!view.asksTwoHours || of === undefined) return { of: null, answered: 0 };
+  const answers = entries.filter((kept) => kept.kind === 'two-hours' && kept.savedAt >= of.savedAt);
+  const isLeft = answers.length < view.followedJoints.length;
+  return { of: isLeft ? of.entryId : null, answered: answers.length };
+};
+
 export const dayState = (view: Asked, entries: readonly Kept[], now: number): DayState => {
   const sessions = entries.filter((kept) => isOf(kept, 'session', view.day));
   const isSent = view.sessionSent || sessions.some((kept) => kept.status === 'stored');
   const wasAnswered = (day: string) => entries.some((kept) => isOf(kept, 'morning', day));
   const isMorningAnswered = view.morning.answered || wasAnswered(view.day);
-  const asksTwoHours = view.asksTwoHours && !entries.some((kept) => isOf(kept, 'two-hours', view.day));
-  const spokenOf = sessions.find((kept) => now - kept.savedAt >= twoHoursMs);
+  const later = twoHours(view, entries, now);
   const yesterday = addDays(view.day, -1);
   return {
     session: isSent ? 'sent' : sessions.length > 0 ? 'kept-here' : 'open',
@@ -50,7 +64,8 @@ export const dayState = (view: Asked, entries: readonly Kept[], now: number): Da
     isMorningAnswered,
     lateMorning: view.morning.yesterdayOpen && !wasAnswered(yesterday) ? yesterday : null,
     asksUrine: asksUrine(view, entries),
-    twoHoursOf: asksTwoHours ? (spokenOf?.entryId ?? null) : null,
+    twoHoursOf: later.of,
+    twoHoursAnswered: later.answered,
   };
 };
 

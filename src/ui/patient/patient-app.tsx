@@ -117,7 +117,8 @@ const TwoHours = ({ at }: ScreenProps) => (
   <TwoHoursScreen
     joints={at.view.followedJoints}
     sessionEntryId={at.place.step}
-    day={at.view.day}
+    answered={dayState(at.view, at.outbox.state.entries, at.clock()).twoHoursAnswered}
+    day={at.outbox.state.entries.find((kept) => kept.entryId === at.place.step)?.day ?? at.view.day}
     zone={Intl.DateTimeFormat().resolvedOptions().timeZone}
     enteredAs={at.enteredAs}
     clock={at.clock}

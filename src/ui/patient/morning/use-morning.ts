@@ -1,11 +1,11 @@
 'use client';
 /** The morning check of this phone, with what was said the morning before. */
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/model/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, writeOwn } from '../phone/own-store.ts';
-import { lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
+import { asideMorningKey, lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
 import { useKeptReducer } from '../phone/use-kept-reducer.ts';
 import {
   beginMorning,
@@ -15,6 +15,7 @@ import {
   morningReducer,
 } from './morning.ts';
 import { lastMorningOf, morningEntryOf } from './morning-entry.ts';
+import { takenUp } from './two-mornings.ts';
 
 const isReadable = (draft: MorningDraft): boolean => draft.shape === 1;
 
@@ -26,6 +27,24 @@ export interface MorningHandle {
   /** Goes on with a check of today that was left, or begins one. */
   readonly begin: (day: string, asksUrine: boolean, enteredAs: Carer | null) => MorningDraft;
 }
+
+/** The half-answered check of the other day, kept on this phone. */
+const useAside = (ownerId: string) => {
+  const held = useRef<MorningDraft | null>(null);
+  useEffect(() => {
+    void readOwn<MorningDraft>(ownerId, asideMorningKey(ownerId)).then((value) => {
+      held.current = value && isReadable(value) ? value : null;
+    });
+  }, [ownerId]);
+  const keep = useCallback(
+    (draft: MorningDraft | null) => {
+      held.current = draft;
+      void writeOwn(ownerId, asideMorningKey(ownerId), draft).catch(() => undefined);
+    },
+    [ownerId],
+  );
+  return useMemo(() => ({ held, keep }), [keep]);
+};
 
 export const useMorning = (
   view: TodayView,
@@ -40,6 +59,7 @@ export const useMorning = (
     isReadable,
   );
   const { state: draft, dispatch, begin: put, isKept, release } = kept;
+  const aside = useAside(ownerId);
   const [last, setLast] = useState<LastMorning>({});
   useEffect(() => {
     void readOwn<LastMorning>(ownerId, lastMorningKey(ownerId)).then((value) => setLast(value ?? {}));
@@ -51,23 +71,27 @@ export const useMorning = (
   }, [draft, save, release, clock, ownerId]);
   const begin = useCallback<MorningHandle['begin']>(
     (day, asksUrine, enteredAs) => {
-      if (draft && draft.endedAt === null && draft.day === day) return draft;
-      const begun = beginMorning({
-        entryId: crypto.randomUUID(),
-        ownerId,
-        day,
-        isLate: day < view.day,
-        asksUrine,
-        enteredAs,
-        zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
-        asksStiffness: view.asksStiffness,
-        asksSwelling: view.asksSwelling,
-        joints: view.followedJoints,
-      });
+      const taken = takenUp(day, draft, aside.held.current);
+      if (taken.running !== null && taken.running === draft) return draft;
+      aside.keep(taken.aside);
+      const begun =
+        taken.running ??
+        beginMorning({
+          entryId: crypto.randomUUID(),
+          ownerId,
+          day,
+          isLate: day < view.day,
+          asksUrine,
+          enteredAs,
+          zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+          asksStiffness: view.asksStiffness,
+          asksSwelling: view.asksSwelling,
+          joints: view.followedJoints,
+        });
       put(begun);
       return begun;
     },
-    [draft, view, ownerId, put],
+    [draft, view, ownerId, put, aside],
   );
   return { draft, last, send: dispatch, begin, isKept };
 };

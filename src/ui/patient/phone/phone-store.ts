@@ -95,4 +95,5 @@ export const draftKey = (ownerId: string): string => `draft:${ownerId}`;
 export const entryKey = (ownerId: string, entryId: string): string => `entry:${ownerId}:${entryId}`;
 export const entriesUnder = (ownerId: string): string => `entry:${ownerId}:`;
 export const morningDraftKey = (ownerId: string): string => `morning-draft:${ownerId}`;
+export const asideMorningKey = (ownerId: string): string => `morning-draft:aside:${ownerId}`;
 export const lastMorningKey = (ownerId: string): string => `last-morning:${ownerId}`;

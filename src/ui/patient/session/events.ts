@@ -30,6 +30,8 @@ export type SessionEvent =
       readonly now: number;
     }
   | { readonly type: 'load'; readonly line: number; readonly loadKg: number }
+  /** The lighter dose signed for days like this, for all that has not been begun. */
+  | { readonly type: 'lighter' }
   | { readonly type: 'leave-out'; readonly line: number }
   | { readonly type: 'finish-here' }
   | ({ readonly type: 'count'; readonly repetitions: number | null } & At)

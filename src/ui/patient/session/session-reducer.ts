@@ -55,6 +55,16 @@ const finishHere = (draft: SessionDraft): SessionDraft => {
   return { ...left, step: didWork(left) ? after : 'check', isChanging: false };
 };
 
+const lighter = (draft: SessionDraft): SessionDraft => ({
+  ...draft,
+  kind: didWork(draft) ? draft.kind : 'bad-day',
+  lines: draft.lines.map((line) => {
+    if (line.sets.length > 0 || line.restrictions.length > 0) return line;
+    const eased = { dose: line.badDay, isLighter: true };
+    return { ...line, ...eased, planned: eased };
+  }),
+});
+
 const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft => {
   switch (event.type) {
     case 'tick':
@@ -73,6 +83,8 @@ const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft =
       return { ...draft, didExtra: event.didExtra };
     case 'load':
       return withLine(draft, event.line, (line) => ({ ...line, loadKg: event.loadKg }));
+    case 'lighter':
+      return lighter(draft);
     case 'leave-out':
       return forward(
         draft,

@@ -16,6 +16,8 @@ import { known } from '../session/entry.ts';
 export interface TwoHoursScreenProps {
   readonly joints: readonly Joint[];
   readonly sessionEntryId: string;
+  /** Joints answered before this page was opened. */
+  readonly answered: number;
   readonly day: string;
   readonly zone: string;
   readonly enteredAs: Carer | null;
@@ -34,7 +36,7 @@ const Thanks = ({ onHome }: Pick<TwoHoursScreenProps, 'onHome'>) => (
 );
 
 export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
-  const [at, setAt] = useState(0);
+  const [at, setAt] = useState(props.answered);
   const [score, setScore] = useState<Score | null>(null);
   const joint = props.joints[at];
   if (!joint) return <Thanks onHome={props.onHome} />;

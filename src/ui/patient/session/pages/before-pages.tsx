@@ -1,6 +1,6 @@
 'use client';
 /** Questions before anything starts, and what today's answers leave of the session. */
-import { Button } from '#ui/shared/button.tsx';
+import { Button, LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say, tell, type WordKey } from '#ui/words.ts';
@@ -117,9 +117,11 @@ const titlesOf = (lines: readonly { readonly title: string }[]) =>
   lines.map((line) => tell(line.title)).join('; ');
 
 const NewsTold = ({ draft, clinic }: PageProps) => (
-  <Notice tone="care" title={say('news.told-title')}>
-    <p>{say('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
+  <Notice tone="care" title={say('news.told', { clinic: clinic.name, phone: clinic.phone })}>
     {hasCuffWork(draft) ? <p>{say('news.no-cuff')}</p> : null}
+    <LinkButton href="/before-visit" tone="plain">
+      {say('visit.title')}
+    </LinkButton>
   </Notice>
 );
 

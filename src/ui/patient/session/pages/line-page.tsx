@@ -110,6 +110,11 @@ const About = ({ line }: { readonly line: LineDraft }) => (
 const Leaving = ({ line, index, send }: { line: LineDraft; index: number; send: PageProps['send'] }) =>
   line.sets.length > 0 || isCuffOn(line) ? null : (
     <div className="actions-quiet">
+      {line.isLighter ? null : (
+        <Button tone="quiet" onClick={() => send({ type: 'lighter' })}>
+          {say('today.lighter')}
+        </Button>
+      )}
       <Button tone="quiet" onClick={() => send({ type: 'leave-out', line: index })}>
         {say('line.skip')}
       </Button>

@@ -11,11 +11,12 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);
   const patientId = patient.id;
   const { inForce } = await staff.prescriptions.list({ patientId });
-  const exercises = inForce.map(({ id, lineId, dose }) => ({
+  const exercises = inForce.map(({ id, lineId, dose, badDay }) => ({
     lineId,
     prescriptionId: id,
     title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
     dose,
+    badDay,
   }));
   return (
     <ClinicFrame place="/patients" name={person.name}>
