@@ -33,7 +33,27 @@ export const matter = kit.table(
     // Serves a page of the worklist: a clinic's matters by danger, then age, read until the page is full.
     kit
       .index('matter_by_danger')
-      .on(t.clinicId, t.rank, t.since, t.patientId, t.showsFrom, t.snoozedUntil, t.showsAt),
+      .on(t.clinicId, t.rank, t.since, t.patientId, t.showsFrom, t.snoozedUntil, t.showsAt, t.key),
+    // Holds all a page shows of a patient, beside each other: a page of fifty looks in fifty places, not in two hundred.
+    kit
+      .index('matter_of_patient')
+      .on(
+        t.clinicId,
+        t.patientId,
+        t.showsFrom,
+        t.snoozedUntil,
+        t.showsAt,
+        t.key,
+        t.kind,
+        t.rank,
+        t.since,
+        t.joint,
+        t.decisionId,
+        t.facts,
+        t.acknowledgedBy,
+        t.assignedTo,
+        t.assignedName,
+      ),
     // Serves the counts above the worklist without touching the rows.
     kit
       .index('matter_due')
