@@ -98,6 +98,10 @@ test('the papers at the end of care: advice is read before it is printed, and pr
     page.getByText('I have read this advice'),
   ])
     await expect(hidden).toBeHidden();
+  await page.emulateMedia({ media: 'screen' });
+  await page.getByRole('link', { name: /in German/ }).click();
+  await expect(page.getByRole('heading', { name: 'Was Sie selbst tun können' })).toBeVisible();
+  await expect(page.locator('[lang="de"]').getByText('Rat der Praxis').first()).toBeVisible();
   expect(troubles).toEqual([]);
   await context.close();
 });
