@@ -6,7 +6,15 @@ import type { Carer } from '#core/model/entry-words.ts';
 import { useMorning } from './morning/use-morning.ts';
 import { type Owner, useOutbox } from './outbox/use-outbox.ts';
 import { useHolding } from './phone/use-holding.ts';
-import { home, type Place, screenBeforeReload, useHeadingFocus, usePlace } from './phone/use-place.ts';
+import {
+  home,
+  type Place,
+  screenBeforeReload,
+  stayAt,
+  useHeadingFocus,
+  usePlace,
+} from './phone/use-place.ts';
+import type { SessionDraft } from './session/draft.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';
 import { type DayView, phoneDay, viewOnDay } from './view-on-day.ts';
@@ -24,6 +32,9 @@ const useSteps = (
   }, [place, go, screen, step]);
 };
 
+const isCuffRunning = (session: SessionDraft | null | undefined): session is SessionDraft =>
+  session?.endedAt === null && session.lines.some(isCuffOn);
+
 /** After a reload the page goes on where it stood; a cuff that is on is never left waiting behind today. */
 const useReturn = (
   go: (place: Place) => void,
@@ -35,8 +46,7 @@ const useReturn = (
   useEffect(() => {
     if (isDone.current || session === undefined || morning === undefined) return;
     isDone.current = true;
-    const isCuffRunning = session?.endedAt === null && session.lines.some(isCuffOn);
-    if (session?.endedAt === null && (before === 'session' || isCuffRunning)) {
+    if (session?.endedAt === null && (before === 'session' || isCuffRunning(session))) {
       go({ screen: 'session', step: session.step });
     } else if (morning?.endedAt === null && before === 'morning') {
       go({ screen: 'morning', step: morning.step });
@@ -72,6 +82,9 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const morning = useMorning(view, owner, isHeld, clock, outbox.save);
   /** A step reached by Back is told to the reducer; what has ended leads back to today. */
   const onBack = (to: Place): Place => {
+    // With a cuff on no way back leads from its clock and its stop button.
+    if (isCuffRunning(session.draft) && to.screen !== 'session')
+      return stayAt({ screen: 'session', step: session.draft.step });
     const isOpen =
       (to.screen === 'session' && session.draft?.endedAt === null) ||
       (to.screen === 'morning' && morning.draft?.endedAt === null);

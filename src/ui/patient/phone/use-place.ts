@@ -34,6 +34,14 @@ export const screenBeforeReload = (): string | null => {
   }
 };
 
+const write = (place: Place) => window.history.pushState({ loadgatePlace: place } satisfies Held, '');
+
+/** A place the browser's Back does not lead away from: it is written behind the one that was reached. */
+export const stayAt = (place: Place): Place => {
+  write(place);
+  return place;
+};
+
 /** `onBack` hears of a place reached by the browser's own buttons and says where to be instead. */
 export const usePlace = (onBack: (place: Place) => Place) => {
   const [place, setPlace] = useState<Place>(home);
@@ -46,7 +54,7 @@ export const usePlace = (onBack: (place: Place) => Place) => {
   }, []);
   useEffect(() => noteScreen(place.screen), [place.screen]);
   const go = useCallback((next: Place) => {
-    window.history.pushState({ loadgatePlace: next } satisfies Held, '');
+    write(next);
     setPlace(next);
   }, []);
   return { place, go };
