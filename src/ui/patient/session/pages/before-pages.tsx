@@ -1,7 +1,6 @@
 'use client';
 /** Questions before anything starts, and what today's answers leave of the session. */
 import { Button, LinkButton } from '#ui/shared/button.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say, tell, type WordKey } from '#ui/words.ts';
 import { flagOptions } from '../../questions/flag-list.ts';
@@ -117,12 +116,13 @@ const titlesOf = (lines: readonly { readonly title: string }[]) =>
   lines.map((line) => tell(line.title)).join('; ');
 
 const NewsTold = ({ draft, clinic }: PageProps) => (
-  <Notice tone="care" title={say('news.told', { clinic: clinic.name, phone: clinic.phone })}>
+  <div className="stack-close">
+    <p>{say('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
     {hasCuffWork(draft) ? <p>{say('news.no-cuff')}</p> : null}
     <LinkButton href="/before-visit" tone="plain">
       {say('visit.title')}
     </LinkButton>
-  </Notice>
+  </div>
 );
 
 /** Never reached when today's answers change nothing. */
@@ -144,6 +144,7 @@ export const OfferPage = (props: PageProps) => {
       ) : null}
       {eased.length > 0 ? <p>{say('offer.eased', { titles: titlesOf(eased) })}</p> : null}
       {out.length > 0 && !isRest ? <p>{say('offer.left-out', { titles: titlesOf(out) })}</p> : null}
+      {isForPain && hasNews ? <h2>{say('news.told-title')}</h2> : null}
       {hasNews ? <NewsTold {...props} /> : null}
       {isRest && !isForPain ? <p>{say('news.nothing-left')}</p> : null}
       <div className="actions">
