@@ -32,6 +32,11 @@ export default defineConfig({
       { outputFile: process.env.BROWSER_TEST_REPORT ?? path.join(root, 'tests', 'output', 'browser.json') },
     ],
   ],
+  // A setting of the clinic reaches everybody in it, so what changes one waits for all the others.
+  projects: [
+    { name: 'all', testIgnore: '**/phone-two-hours.spec.ts' },
+    { name: 'with a setting changed', testMatch: '**/phone-two-hours.spec.ts', dependencies: ['all'] },
+  ],
   use: {
     baseURL: address,
     browserName: 'chromium',

@@ -61,7 +61,8 @@ const morningView = (at: MorningGround): TodayView['morning'] => {
 
 const clinicView = ({ name, phone, emergencyNumber, coverHours }: TodayView['clinic']) => ({
   name,
-  phone,
+  // A number is read in one go: it never breaks at the end of a line.
+  phone: phone.replaceAll(' ', '\u00a0'),
   emergencyNumber,
   coverHours,
 });

@@ -27,6 +27,22 @@ export const sessionsOf = (file: string, who: string): readonly StoredEntry[] =>
 export const morningsOf = (file: string, who: string): readonly StoredEntry[] =>
   read<StoredEntry>(file, entriesIn('morning'), `${who}@demo.invalid`);
 
+export interface StoredTwoHours {
+  readonly joint: string;
+  readonly pain: number | null;
+  /** Of the session it speaks of, as the phone made it. */
+  readonly session: string;
+}
+
+export const twoHoursOf = (file: string, who: string): readonly StoredTwoHours[] =>
+  read<StoredTwoHours>(
+    file,
+    `SELECT e.joint AS joint, e.pain_0_10 AS pain, s.entry_id AS session
+     FROM two_hours e JOIN training_session s ON s.id = e.session_id
+     JOIN auth_user u ON u.patient_id = e.patient_id WHERE u.email = ? ORDER BY e.rowid`,
+    `${who}@demo.invalid`,
+  );
+
 /** Entries of one person that stand more than once, and entries kept as conflicts. */
 export const storedTwice = (file: string): number =>
   read<{ count: number }>(

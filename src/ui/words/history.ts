@@ -13,6 +13,7 @@ export const historyWords = {
   'history.picture-repetitions': 'Repetitions in all: {title}',
   'history.picture-pain': 'Pain in the morning, 0 to 10',
   'history.picture-is': 'Picture of what the sentences above say, day by day.',
+  'history.earlier': 'Days before that',
   'history.none': 'Nothing has been recorded yet. It starts with your first session.',
   'history.session': 'Session',
   'history.bad-day': 'Lighter day',

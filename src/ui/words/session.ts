@@ -105,9 +105,10 @@ export const sessionWords = {
   'limb.usual': 'Yes, as usual',
   'limb.not-usual': 'No, not as usual',
   'limb.not-shown': 'I was not shown how',
+  'limb.second-time': 'Asked again: {question}',
   'limb.again': 'It is all as usual now. Ask me again',
   'cuff.wait-title': 'Stay seated and wait',
-  'cuff.wait':
-    'We ask again ten minutes after it came off. Ring {phone} at once if you see white or blue, feel cold or nothing, or find no pulse.',
+  'cuff.wait': 'We ask again ten minutes after it came off.',
+  'cuff.wait-ring': 'Ring at once if you see white or blue, feel cold or nothing, or find no pulse',
   'cuff.no-more': 'Do not put it on again today.',
 } as const;

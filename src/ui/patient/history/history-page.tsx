@@ -2,6 +2,7 @@
 /** How it went: sessions, answers and what came of them, newest first, in words. */
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
 import { type Definition, DefinitionList } from '#ui/shared/definition-list.tsx';
+import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/history.ts';
 import { say, tell, type WordKey } from '#ui/words.ts';
@@ -96,24 +97,35 @@ const Course = ({ view }: { readonly view: HistoryView }) => {
   return course ? <CoursePicture course={course} today={view.today} /> : null;
 };
 
-export const HistoryPage = ({ view }: { readonly view: HistoryView }) => (
-  <div className="stack-wide">
-    <PageHeading>{say('history.title')}</PageHeading>
-    <Course view={view} />
-    {view.days.length === 0 ? <p>{say('history.none')}</p> : null}
-    {view.days.map((day) => (
-      <article className="history-day stack" key={day.day}>
-        <h2>{dayText(day.day)}</h2>
-        {numbered(day.decisions).map(({ part, key }) => (
-          <DecisionPart key={key} decision={part} />
-        ))}
-        {numbered(day.sessions).map(({ part, key }) => (
-          <SessionPart key={key} session={part} />
-        ))}
-        {numbered(day.mornings).map(({ part, key }) => (
-          <MorningPart key={key} morning={part} />
-        ))}
-      </article>
+const DayPart = ({ day }: { readonly day: HistoryDay }) => (
+  <article className="history-day stack">
+    <h2>{dayText(day.day)}</h2>
+    {numbered(day.decisions).map(({ part, key }) => (
+      <DecisionPart key={key} decision={part} />
     ))}
-  </div>
+    {numbered(day.sessions).map(({ part, key }) => (
+      <SessionPart key={key} session={part} />
+    ))}
+    {numbered(day.mornings).map(({ part, key }) => (
+      <MorningPart key={key} morning={part} />
+    ))}
+  </article>
 );
+
+/** Days that stand open; a year of them would be a page nobody reaches the end of. */
+const shownOpen = 14;
+
+export const HistoryPage = ({ view }: { readonly view: HistoryView }) => {
+  const days = view.days.map((day) => <DayPart key={day.day} day={day} />);
+  return (
+    <div className="stack-wide">
+      <PageHeading>{say('history.title')}</PageHeading>
+      <Course view={view} />
+      {days.length === 0 ? <p>{say('history.none')}</p> : null}
+      {days.slice(0, shownOpen)}
+      {days.length > shownOpen ? (
+        <Disclosure summary={say('history.earlier')}>{days.slice(shownOpen)}</Disclosure>
+      ) : null}
+    </div>
+  );
+};

@@ -80,7 +80,12 @@ const limbRow = (line: LineDraft, step: string): CheckRow => {
   const { name, set } = partsOf(step);
   const sign = signOf({ set });
   const answers = (name === 'limb' ? line.signs : line.signsLater) ?? {};
-  return { step, name: limbQuestion(line, sign), value: limbText(answers[sign]) };
+  const question = limbQuestion(line, sign);
+  return {
+    step,
+    name: name === 'limb' ? question : say('limb.second-time', { question }),
+    value: limbText(answers[sign]),
+  };
 };
 
 const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => {

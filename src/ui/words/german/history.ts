@@ -13,6 +13,7 @@ export const historyGerman = {
   'history.picture-repetitions': 'Wiederholungen insgesamt: {title}',
   'history.picture-pain': 'Schmerz am Morgen, 0 bis 10',
   'history.picture-is': 'Bild dessen, was die Sätze darüber sagen, Tag für Tag.',
+  'history.earlier': 'Tage davor',
   'history.none': 'Es ist noch nichts eingetragen. Es beginnt mit Ihrem ersten Training.',
   'history.session': 'Training',
   'history.bad-day': 'Leichterer Tag',

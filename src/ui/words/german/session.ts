@@ -109,9 +109,10 @@ export const sessionGerman = {
   'limb.usual': 'Ja, wie sonst',
   'limb.not-usual': 'Nein, nicht wie sonst',
   'limb.not-shown': 'Das wurde mir nicht gezeigt',
+  'limb.second-time': 'Noch einmal gefragt: {question}',
   'limb.again': 'Jetzt ist alles wie sonst. Noch einmal fragen',
   'cuff.wait-title': 'Sitzen bleiben und warten',
-  'cuff.wait':
-    'Zehn Minuten nach dem Abnehmen fragen wir noch einmal. Ist es weiß, blau, kalt oder taub oder fehlt der Puls, sofort anrufen: {phone}.',
+  'cuff.wait': 'Zehn Minuten nach dem Abnehmen fragen wir noch einmal.',
+  'cuff.wait-ring': 'Sofort anrufen, wenn es weiß, blau, kalt oder taub ist oder der Puls fehlt',
   'cuff.no-more': 'Legen Sie sie heute nicht noch einmal an.',
 } as const satisfies Readonly<Record<keyof typeof sessionWords, string>>;

@@ -88,7 +88,8 @@ export const LimbLaterPage = (props: PageProps) => {
         </p>
         <p className="soft">{say('rest.until', { time: timeText(asksAt) })}</p>
       </div>
-      <Notice tone="care" title={say('cuff.wait', { phone: clinic.phone })} />
+      <p>{say('cuff.wait')}</p>
+      <Notice tone="care" title={say('cuff.wait-ring')} />
       <LinkButton href={telephone(clinic.phone)} tone="plain" isLarge isWide>
         {say('care.call-clinic', { clinic: clinic.name, phone: clinic.phone })}
       </LinkButton>
