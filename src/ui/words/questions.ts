@@ -61,7 +61,7 @@ export const questionWords = {
   'check.note': 'You can change each one before you send it.',
   'check.send': 'Send to the clinic',
   'check.load': '{weight}',
-  'check.set': 'Set\u00a0{set}:\u00a0{repetitions}',
+  'check.set': 'Set\u00a0{set}: {repetitions}',
   'check.set-unknown': 'Set {set}: not counted',
   'check.no-sets': 'not done',
   'done.title': 'Done',

@@ -65,7 +65,7 @@ export const questionGerman = {
   'check.note': 'Vor dem Senden können Sie jede ändern.',
   'check.send': 'An die Praxis senden',
   'check.load': '{weight}',
-  'check.set': 'Satz\u00a0{set}:\u00a0{repetitions}',
+  'check.set': 'Satz\u00a0{set}: {repetitions}',
   'check.set-unknown': 'Satz {set}: nicht gezählt',
   'check.no-sets': 'nicht gemacht',
   'done.title': 'Fertig',
