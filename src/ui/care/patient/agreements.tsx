@@ -71,7 +71,7 @@ export const Agreements = ({ mine }: { readonly mine: MyAgreements }) => {
           onAct={() => void act(agreement.kind, agreement.stands, agreement.version)}
         />
       ))}
-      <p>
+      <p className="seldom">
         <a href="/today">{say('visit.home')}</a>
       </p>
     </div>

@@ -24,7 +24,7 @@ const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly
     <Button isLarge isWide onClick={onBegin}>
       {say('visit.begin')}
     </Button>
-    <p>
+    <p className="seldom">
       <a href="/before-visit/agreements">{say('agree.link')}</a>
     </p>
   </div>

@@ -24,13 +24,17 @@ export const useScreenAwake = (isWanted: boolean) => {
   useEffect(() => {
     if (!isWanted || !('wakeLock' in navigator)) return;
     let lock: WakeLockSentinel | null = null;
+    let isOver = false;
     const ask = async () => {
       if (document.visibilityState !== 'visible') return;
       lock = await navigator.wakeLock.request('screen').catch(() => null);
+      // Granted after the session had ended: it goes at once.
+      if (isOver) void lock?.release();
     };
     void ask();
     document.addEventListener('visibilitychange', ask);
     return () => {
+      isOver = true;
       document.removeEventListener('visibilitychange', ask);
       void lock?.release();
     };

@@ -164,7 +164,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <Told view={view} />
       <CautionList view={view} />
       <CoverHours clinic={view.clinic}>
-        <p>
+        <p className="seldom">
           <a href="/write">{say('write.link')}</a>
         </p>
       </CoverHours>

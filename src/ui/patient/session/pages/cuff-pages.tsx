@@ -109,6 +109,8 @@ export const SeatedPage = ({ draft, line: index, send, clock }: PageProps) => {
   const line = draft.lines[index]!;
   const now = useNow(clock);
   const endsAt = (releasedAt(line) ?? now) + seatedSeconds * 1000;
+  const isOver = now >= endsAt;
+  useBuzz(isOver);
   return (
     <div className="stack">
       <PageHeading caption={tell(line.title)}>{say('cuff.seated-title')}</PageHeading>
@@ -119,7 +121,8 @@ export const SeatedPage = ({ draft, line: index, send, clock }: PageProps) => {
         <p className="soft">{say('rest.until', { time: timeText(endsAt) })}</p>
       </div>
       <p>{say('cuff.seated')}</p>
-      <Button isLarge isWide onClick={() => send({ type: 'next' })}>
+      {/* Nobody is held here by a phone; until the time is over, going on is not what the page proposes. */}
+      <Button tone={isOver ? 'primary' : 'plain'} isLarge isWide onClick={() => send({ type: 'next' })}>
         {say('cuff.seated-next')}
       </Button>
     </div>
