@@ -59,24 +59,26 @@ export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
     setAt(at + 1);
   };
   return (
-    <QuestionPage
-      key={joint}
-      field={`two-hours-${joint}`}
-      isAnswered={score !== null}
-      whenEmpty={say('ask.choose-number')}
-      onContinue={answer}
-    >
-      {(error) => (
-        <ScoreQuestion
-          name={`two-hours-${joint}`}
-          question={say('two-hours.pain', { joint: jointText(joint) })}
-          low={say('scale.pain-low')}
-          high={say('scale.pain-high')}
-          chosen={score}
-          error={error}
-          onChoose={setScore}
-        />
-      )}
-    </QuestionPage>
+    <div className="step">
+      <QuestionPage
+        key={joint}
+        field={`two-hours-${joint}`}
+        isAnswered={score !== null}
+        whenEmpty={say('ask.choose-number')}
+        onContinue={answer}
+      >
+        {(error) => (
+          <ScoreQuestion
+            name={`two-hours-${joint}`}
+            question={say('two-hours.pain', { joint: jointText(joint) })}
+            low={say('scale.pain-low')}
+            high={say('scale.pain-high')}
+            chosen={score}
+            error={error}
+            onChoose={setScore}
+          />
+        )}
+      </QuestionPage>
+    </div>
   );
 };
