@@ -97,3 +97,34 @@ test('the same by keyboard alone, and what was typed comes back after the page i
   expect(hand.actions()).toBeLessThanOrEqual(mostActions);
   await expectSigned(page, record);
 });
+
+test('what is typed before the page’s scripts have come is known to the form', async ({
+  context,
+  baseURL,
+}) => {
+  const page = await deskOf(context, baseURL!);
+  const record = await emptyPatient(page, 'Abernathy');
+  let scriptsCome: () => void = () => undefined;
+  const scripts = new Promise<void>((resolve) => {
+    scriptsCome = resolve;
+  });
+  await page.route('**/_next/static/**/*.js', async (route) => {
+    await scripts;
+    await route.continue();
+  });
+  await page.goto(`${record}/care/first-visit`, { waitUntil: 'commit' });
+  await page.getByLabel('Diagnosis').fill('Hand osteoarthritis, left');
+  await page
+    .getByRole('group', { name: 'Inflammatory arthritis' })
+    .getByRole('radio', { name: 'No' })
+    .check();
+  await page.getByLabel('Joint to follow daily').selectOption({ label: 'Left hand' });
+  scriptsCome();
+  await expect(page.getByText('Draft kept.')).toBeVisible();
+  await page.reload();
+  await expect(page.getByLabel('Diagnosis')).toHaveValue('Hand osteoarthritis, left');
+  await expect(
+    page.getByRole('group', { name: 'Inflammatory arthritis' }).getByRole('radio', { name: 'No' }),
+  ).toBeChecked();
+  await expect(page.getByLabel('Joint to follow daily').locator('option:checked')).toHaveText('Left hand');
+});

@@ -6,6 +6,7 @@ import {
   openWithWorker,
   phoneOf,
   playSequence,
+  untilKept,
   untilReady,
 } from '#commands/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
@@ -26,7 +27,7 @@ test.describe('on a server that goes and comes back', () => {
   test(`${count} drawn sequences (seeds from ${first}) and a stop of the server leave each session once`, async ({
     browser,
   }) => {
-    test.setTimeout(150_000);
+    test.setTimeout(300_000);
     for (let place = 0; place < count; place++) {
       if (place === people.length) {
         await fetch(`${server.address}/demo/clock`, {
@@ -51,6 +52,7 @@ test.describe('on a server that goes and comes back', () => {
     await answerOne(page);
     await answerOne(page);
     await server.stop();
+    await untilKept(page);
     await page.reload();
     await untilReady(page);
     await answerAll(page);

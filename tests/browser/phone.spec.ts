@@ -4,7 +4,7 @@
  */
 import path from 'node:path';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf, untilReady } from '#commands/phone-sequences/sequence.ts';
+import { openWithWorker, phoneOf, untilKept, untilReady } from '#commands/phone-sequences/sequence.ts';
 import { morningsOf, sessionsOf } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
 import { signedIn, signIn } from './support.ts';
@@ -42,6 +42,7 @@ test('a whole session without signal, reloaded on every page, reaches the clinic
   await page.reload();
   await startSession(page);
   const seen = await answerAll(page, async (heading) => {
+    await untilKept(page);
     await page.reload();
     await expect(page.locator('main h1')).toContainText(heading.split(' ').slice(0, 2).join(' '));
   });

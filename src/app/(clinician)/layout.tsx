@@ -1,8 +1,14 @@
 /** Styles of the clinic's pages. Access is checked by each page, which also draws the frame. */
 import type { ReactNode } from 'react';
+import { TypedEarly } from '#ui/shared/typed-early.tsx';
 import '../../ui/clinician/styles/clinician.css';
 import '../../ui/clinician/styles/picture.css';
 
-const ClinicLayout = ({ children }: { readonly children: ReactNode }) => children;
+const ClinicLayout = ({ children }: { readonly children: ReactNode }) => (
+  <>
+    {children}
+    <TypedEarly />
+  </>
+);
 
 export default ClinicLayout;

@@ -4,6 +4,7 @@ import { clinicHere } from '#server/phone-here.ts';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
 import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
+import { TypedEarly } from '#ui/shared/typed-early.tsx';
 import { chosenOnPhone, titled } from '../(patient)/chosen-on-phone.ts';
 
 export const generateMetadata = titled('sign-in.title');
@@ -15,6 +16,7 @@ const SignIn = async () => {
       <SignInForm hasPasskeys={hasPasskeys()} demo={demoSignInList()}>
         {clinic ? <CoverHours clinic={clinic} /> : null}
       </SignInForm>
+      <TypedEarly />
     </PublicFrame>
   );
 };

@@ -1,6 +1,7 @@
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { WriteForm } from '#ui/care/patient/write-form.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { TypedEarly } from '#ui/shared/typed-early.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('write.title');
@@ -10,6 +11,7 @@ const Write = async () => {
   return (
     <PatientFrame chosen={await chosenOnPhone()} current="/write">
       <WriteForm mine={await (await serverCaller()).patient.messages.get()} />
+      <TypedEarly />
     </PatientFrame>
   );
 };

@@ -15,9 +15,14 @@ export interface KeptState<S, E> {
   readonly drop: () => void;
 }
 
+/** Whether the newest answer stands on the phone yet: read by whoever drives the page by script. */
+const mark = (draft: 'writing' | 'written'): void => {
+  document.documentElement.dataset.draft = draft;
+};
+
 /** Writes one after the other and always the latest: sealing takes its time, and an older state must not land on a newer. */
 const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) => {
-  let last: Promise<void> = Promise.resolve();
+  let last: Promise<unknown> = Promise.resolve();
   let newest = 0;
   const queue = (work: () => Promise<void>, isStale: () => boolean) => {
     // A phone without room keeps the state in this page, and the page says so.
@@ -26,11 +31,13 @@ const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) =
       .then(
         () => tell(true),
         () => tell(false),
-      );
+      )
+      .then(() => isStale() || mark('written'));
   };
   return (value: unknown) => {
     newest += 1;
     const mine = newest;
+    mark('writing');
     queue(
       () => (value === null ? removeOwn(key) : writeOwn(ownerId, key, value)),
       () => mine !== newest,
