@@ -23,7 +23,7 @@ const rawPage = (client: Client) => {
       `SELECT patient_id, rank, since FROM matter m WHERE ${due} AND NOT EXISTS (
          SELECT 1 FROM matter o WHERE o.clinic_id = m.clinic_id AND o.patient_id = m.patient_id
          AND o.shows_from <= ? AND (o.snoozed_until IS NULL OR o.snoozed_until < ?)
-         AND (o.rank, o.since, o.key) < (m.rank, m.since, m.key))
+         AND (+o.rank, +o.since, +o.key) < (+m.rank, +m.since, +m.key))
        ORDER BY rank, since, patient_id LIMIT ?`,
     )
     .raw();
