@@ -1,6 +1,7 @@
-/** What a patient saw of fingers or toes after a cuff, newest day first. An entry that was amended is left out. */
+/** What a patient saw of fingers or toes after a cuff, newest day first. */
 import { and, desc, gte, sql } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
+import type { PatientRecord } from '#core/model/record.ts';
 import type { LimbCheck } from '#core/occlusion/limb-check.ts';
 import type { Access } from './access.ts';
 import { trainingSession } from './schema/schema.ts';
@@ -25,17 +26,20 @@ const looked = patientQuery((db) =>
         ofPatient(trainingSession),
         gte(trainingSession.day, sql.placeholder('since')),
         sql`${trainingSession.limbChecks} IS NOT NULL`,
-        sql`NOT EXISTS (SELECT 1 FROM training_session later WHERE later.patient_id = ${trainingSession.patientId} AND later.amends = ${trainingSession.entryId})`,
       ),
     )
     .orderBy(desc(trainingSession.day), desc(trainingSession.beganAt)),
 );
 
+/** Of the sessions of a record, which holds none that was amended. */
 export const limbChecksOf = async (
   access: Access,
-  patientId: string,
+  { patientId, sessions }: Pick<PatientRecord, 'patientId' | 'sessions'>,
   since: Day,
-): Promise<readonly LimbCheckOnDay[]> =>
-  (await looked(access, patientId, { since })).flatMap(({ sessionId, day, checks }) =>
-    (checks ?? []).map((check) => ({ ...check, sessionId, day })),
-  );
+): Promise<readonly LimbCheckOnDay[]> => {
+  const standing = new Set(sessions.map(({ id }) => id));
+  const rows = await looked(access, patientId, { since });
+  return rows
+    .filter(({ sessionId }) => standing.has(sessionId))
+    .flatMap(({ sessionId, day, checks }) => (checks ?? []).map((check) => ({ ...check, sessionId, day })));
+};

@@ -39,7 +39,7 @@ export const reviewRouter = router({
         since,
         record,
         prescriptions,
-        limbChecks: await limbChecksOf(access, patient.id, since),
+        limbChecks: await limbChecksOf(access, record, since),
         decisions: await decisionsOf(access, patient.id, since),
         responses: await responsesOf(access, patient.id),
         proposals: await proposalsOf(access, patient.id),

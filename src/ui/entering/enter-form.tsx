@@ -6,6 +6,7 @@ import { newsKinds } from '#core/model/entry-words.ts';
 import { stopReasons } from '#core/model/record.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
+import { boundField } from '#ui/shared/bound-field.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
@@ -27,36 +28,21 @@ const newsOptions = [{ value: 'none', label: 'Asked, and nothing' }, ...newsKind
 
 const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercise: TypedExercise }) => {
   const { lineId } = exercise;
-  const [counts, load, reserve] = [`counts-${lineId}`, `load-${lineId}`, `reserve-${lineId}`];
   return (
     <fieldset className="field stack-close">
       <legend className="field-legend">{exercise.title}</legend>
       <TextField
-        name={counts}
+        {...boundField(props, `counts-${lineId}`)}
         label="Repetitions of each set"
         hint="With commas between; a dash for a set that was not counted. Empty when it was not done."
         isOptional
-        error={props.errorOf(counts)}
-        value={props.typed[counts] ?? ''}
-        onChange={(event) => props.onType(counts, event.target.value)}
       />
-      <NumberField
-        name={load}
-        label="Weight used"
-        unit="kg"
-        isOptional
-        error={props.errorOf(load)}
-        value={props.typed[load] ?? ''}
-        onChange={(event) => props.onType(load, event.target.value)}
-      />
+      <NumberField {...boundField(props, `load-${lineId}`)} label="Weight used" unit="kg" isOptional />
       <TextField
-        name={reserve}
+        {...boundField(props, `reserve-${lineId}`)}
         label="Repetitions in reserve, each set"
         hint="How many more could have been done. Not said counts as none left."
         isOptional
-        error={props.errorOf(reserve)}
-        value={props.typed[reserve] ?? ''}
-        onChange={(event) => props.onType(reserve, event.target.value)}
       />
       <Choice {...props} name={`stop-${lineId}`} label="Why a set fell short" options={reasons} />
     </fieldset>

@@ -1,4 +1,5 @@
 /** What is entered, from where, and for which day. */
+import { boundField } from '#ui/shared/bound-field.ts';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
 import type { Typed } from './answers.ts';
@@ -38,14 +39,7 @@ export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & Head
       chosen={way}
       onChoose={onWay}
     />
-    <TextField
-      name="day"
-      type="date"
-      label="Day the answers are for"
-      error={fields.errorOf('day')}
-      value={fields.typed.day ?? ''}
-      onChange={(event) => fields.onType('day', event.target.value)}
-    />
+    <TextField {...boundField(fields, 'day')} type="date" label="Day the answers are for" />
   </>
 );
 

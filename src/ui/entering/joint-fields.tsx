@@ -2,14 +2,13 @@
 import type { Joint } from '#core/joints.ts';
 import { swellings } from '#core/model/record.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
+import { boundField, type TypedForm } from '#ui/shared/bound-field.ts';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { SelectField } from '#ui/shared/select-field.tsx';
 import type { Typed } from './answers.ts';
 
-export interface FieldsProps {
+export interface FieldsProps extends TypedForm {
   readonly typed: Typed;
-  readonly onType: (name: string, value: string) => void;
-  readonly errorOf: (field: string) => string | undefined;
 }
 
 export const openText = 'Not said';
@@ -26,16 +25,8 @@ export interface ChoiceProps extends FieldsProps {
   readonly options?: readonly { readonly value: string; readonly label: string }[];
 }
 
-export const Choice = ({ name, label, options = yesNo, typed, onType, errorOf }: ChoiceProps) => (
-  <SelectField
-    name={name}
-    label={label}
-    empty={openText}
-    error={errorOf(name)}
-    options={options}
-    value={typed[name] ?? ''}
-    onChange={(event) => onType(name, event.target.value)}
-  />
+export const Choice = ({ name, label, options = yesNo, ...form }: ChoiceProps) => (
+  <SelectField {...boundField(form, name)} label={label} empty={openText} options={options} />
 );
 
 export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => (
@@ -49,20 +40,16 @@ export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint
 );
 
 export const MorningJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => {
-  const stiffness = `stiffness-${joint}`;
   return (
     <fieldset className="field stack-close">
       <legend className="field-legend">{jointInWords(joint)}</legend>
       <Choice {...props} name={`pain-${joint}`} label="Pain in the morning, 0 to 10" options={scores} />
       <NumberField
-        name={stiffness}
+        {...boundField(props, `stiffness-${joint}`)}
         label="Stiff for"
         unit="min"
         isWhole
         isOptional
-        error={props.errorOf(stiffness)}
-        value={props.typed[stiffness] ?? ''}
-        onChange={(event) => props.onType(stiffness, event.target.value)}
       />
       <Choice
         {...props}

@@ -19,22 +19,24 @@ const repetitions = fc
   .tuple(fc.integer({ min: 5, max: 30 }), fc.integer({ min: 0, max: 6 }))
   .map(([low, more]) => ({ low, high: low + more }));
 
-const lowLoad: fc.Arbitrary<LowLoadDose> = fc.record({
+/** What the methods with a band of repetitions share. */
+const counted = {
   ...base,
-  method: fc.constant('low-load' as const),
   side: fc.constantFrom('left' as const, 'right' as const, 'both' as const),
   repetitions,
   reserve: fc.integer({ min: 0, max: 3 }),
+};
+
+const lowLoad: fc.Arbitrary<LowLoadDose> = fc.record({
+  ...counted,
+  method: fc.constant('low-load' as const),
   loadKg: kilograms,
   oneRepMaxKg: fc.constant(null),
 });
 
 const variation: fc.Arbitrary<VariationDose> = fc.record({
-  ...base,
+  ...counted,
   method: fc.constant('variation' as const),
-  side: fc.constantFrom('left' as const, 'right' as const, 'both' as const),
-  repetitions,
-  reserve: fc.integer({ min: 0, max: 3 }),
   effectiveLoadKg: fc.constant(null),
   addedKg: kilograms,
 });

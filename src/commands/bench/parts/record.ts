@@ -66,28 +66,23 @@ const against = async (
   }
 };
 
-export const recordPart: Part = {
-  name: 'record',
-  about: 'patient record ÷ the same rows read raw',
-  run: (settings) =>
-    against(
-      settings,
-      recordPart.about,
-      recordPart.name,
-      (access, id) => recordOf(access, id, days),
-      (access) => rawRecord(access.store.reader.client),
-    ),
-};
+const partOf = (
+  name: string,
+  about: string,
+  product: Parameters<typeof against>[3],
+  rawOf: Parameters<typeof against>[4],
+): Part => ({ name, about, run: (settings) => against(settings, about, name, product, rawOf) });
 
-export const reviewPart: Part = {
-  name: 'review',
-  about: 'review picture ÷ the same rows read raw',
-  run: (settings) =>
-    against(
-      settings,
-      reviewPart.about,
-      reviewPart.name,
-      (access, id) => reviewRead(access, id, days),
-      (access) => rawReview(access.store.reader.client),
-    ),
-};
+export const recordPart = partOf(
+  'record',
+  'patient record ÷ the same rows read raw',
+  (access, id) => recordOf(access, id, days),
+  (access) => rawRecord(access.store.reader.client),
+);
+
+export const reviewPart = partOf(
+  'review',
+  'review picture ÷ the same rows read raw',
+  (access, id) => reviewRead(access, id, days),
+  (access) => rawReview(access.store.reader.client),
+);

@@ -6,6 +6,7 @@ import type { ScreeningItem } from '#core/screening/item.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { SheetItem } from '#ui/clinician/screening/sheet-item.tsx';
 import { answerInWords, type ItemState } from '#ui/clinician/screening/sheet-state.ts';
+import { boundField } from '#ui/shared/bound-field.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
@@ -21,16 +22,9 @@ export interface PartProps {
   readonly errorOf: (name: string) => string | undefined;
 }
 
-const field = ({ typed, onType, errorOf }: PartProps, name: string) => ({
-  name,
-  value: typed[name] ?? '',
-  error: errorOf(name),
-  onChange: (event: { readonly target: { readonly value: string } }) => onType(name, event.target.value),
-});
-
 export const Who = (props: PartProps) => (
   <div className="fields">
-    <TextField {...field(props, 'profile.diagnosis')} label="Diagnosis" />
+    <TextField {...boundField(props, 'profile.diagnosis')} label="Diagnosis" />
     <RadioGroup
       name="profile.inflammatoryArthritis"
       legend="Inflammatory arthritis"
@@ -44,18 +38,18 @@ export const Who = (props: PartProps) => (
       onChoose={(value) => props.onType('profile.inflammatoryArthritis', value)}
     />
     <SelectField
-      {...field(props, 'profile.followedJoints')}
+      {...boundField(props, 'profile.followedJoints')}
       label="Joint to follow daily"
       options={joints.map((value) => ({ value, label: optionInWords(value) }))}
     />
     <TextField
-      {...field(props, 'profile.ownedLoadsKg')}
+      {...boundField(props, 'profile.ownedLoadsKg')}
       label="Loads at home, kg"
       hint="With spaces between, such as 1 2 3. The dose is rounded to these."
       inputMode="decimal"
     />
     <TextField
-      {...field(props, 'goal')}
+      {...boundField(props, 'goal')}
       label="What the patient wants to be able to do"
       isOptional
       maxLength={300}
@@ -127,7 +121,7 @@ const pressureBefore = (page: FirstVisitPage): string => {
 export const Measured = (props: PartProps) => (
   <div className="fields">
     <NumberField
-      {...field(props, 'pressure.systolicMmhg')}
+      {...boundField(props, 'pressure.systolicMmhg')}
       label="Resting blood pressure, upper"
       hint={pressureBefore(props.page)}
       unit="mmHg"
@@ -135,7 +129,7 @@ export const Measured = (props: PartProps) => (
       isOptional
     />
     <NumberField
-      {...field(props, 'pressure.diastolicMmhg')}
+      {...boundField(props, 'pressure.diastolicMmhg')}
       label="Lower"
       hint="Seated."
       unit="mmHg"
@@ -160,7 +154,7 @@ export const Exercise = (props: PartProps) => {
   return (
     <div className="fields">
       <SelectField
-        {...field(props, 'exerciseId')}
+        {...boundField(props, 'exerciseId')}
         label="Begin with"
         options={props.page.templates.map(({ id, title }) => ({ value: id, label: title }))}
       />
@@ -178,10 +172,15 @@ export const Exercise = (props: PartProps) => {
           onChoose={(value) => props.onType('wish.side', value)}
         />
       )}
-      <NumberField {...field(props, 'test.loadKg')} label="Test: load" hint={testBefore(props)} unit="kg" />
-      <NumberField {...field(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
       <NumberField
-        {...field(props, 'wish.knownOneRepMaxKg')}
+        {...boundField(props, 'test.loadKg')}
+        label="Test: load"
+        hint={testBefore(props)}
+        unit="kg"
+      />
+      <NumberField {...boundField(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
+      <NumberField
+        {...boundField(props, 'wish.knownOneRepMaxKg')}
         label="Or a maximum already known"
         hint="Used only where no test is given."
         unit="kg"

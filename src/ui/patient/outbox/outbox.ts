@@ -158,8 +158,8 @@ const afterFailure = (state: Outbox, event: Extract<OutboxEvent, { type: 'failed
     return sendNext(replaced(state, aside), event.now, [{ type: 'keep', kept: aside }]);
   }
   const wait = waits[Math.min(state.failures, waits.length - 1)]!;
-  const longest = waiting(state).some((one) => one.isUrgent) ? urgentWait : wait;
-  const waitsUntil = event.now + Math.min(wait, longest);
+  const isUrgent = waiting(state).some((one) => one.isUrgent);
+  const waitsUntil = event.now + (isUrgent ? Math.min(wait, urgentWait) : wait);
   return sendNext({ ...state, waitsUntil, failures: state.failures + 1 }, event.now);
 };
 

@@ -22,17 +22,19 @@ const mark = (draft: 'writing' | 'written'): void => {
 
 /** Writes one after the other and always the latest: sealing takes its time, and an older state must not land on a newer. */
 const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) => {
-  let last: Promise<unknown> = Promise.resolve();
+  let last: Promise<void> = Promise.resolve();
   let newest = 0;
   const queue = (work: () => Promise<void>, isStale: () => boolean) => {
     // A phone without room keeps the state in this page, and the page says so.
     last = last
       .then(() => (isStale() ? undefined : work()))
       .then(
-        () => tell(true),
+        () => {
+          tell(true);
+          if (!isStale()) mark('written');
+        },
         () => tell(false),
-      )
-      .then(() => isStale() || mark('written'));
+      );
   };
   return (value: unknown) => {
     newest += 1;

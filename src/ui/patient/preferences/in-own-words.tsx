@@ -5,6 +5,7 @@
  * it speaks to many people at a time.
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import { wordsIn } from '#ui/words/in-language.ts';
 import { speak } from '#ui/words.ts';
 import { speakDaysOf } from '../phone/text-of-time.ts';
 import { type Chosen, chosenFrom, cookie, languages } from './chosen.ts';
@@ -12,14 +13,11 @@ import { weighIn } from './weight-text.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
 
-const wordsOf = async (tag: Chosen['language']) =>
-  tag === 'de' ? import('#ui/words/german.ts') : { german: {}, tellGerman: undefined };
-
 const put = async ({ language, unit }: Chosen): Promise<void> => {
   const { tag, locale, direction } = languages.find((one) => one.tag === language) ?? languages[0];
   // Words that cannot be had leave the page in English, and the language mark with it.
-  const found = await wordsOf(tag).catch(() => null);
-  speak(found?.german ?? {}, found?.tellGerman);
+  const found = await wordsIn(tag).catch(() => null);
+  speak(found?.words ?? {}, found?.tell);
   speakDaysOf(found === null ? languages[0].locale : locale);
   document.documentElement.lang = found === null ? 'en' : tag;
   document.documentElement.dir = direction;

@@ -1,27 +1,25 @@
 import type { Metadata } from 'next';
 import { sheetInWords } from '#ui/care/papers/paper-in-words.ts';
 import type { PaperLanguage } from '#ui/care/papers/paper-view.tsx';
+import { wordsIn } from '#ui/words/in-language.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import { PaperFrame, type PaperPageProps, paperFacts } from '../../../paper-frame.tsx';
 
 export const metadata: Metadata = { title: 'Self-management sheet' };
 
-const german = async (): Promise<PaperLanguage> => ({
-  tag: 'de',
-  tell: (await import('#ui/words/german.ts')).tellGerman,
-});
-
 const SelfManagementPage = async ({ params, searchParams }: PaperPageProps) => {
   const at = await recordPage(params);
   const facts = await paperFacts(at, searchParams);
   const { language: asked } = await searchParams;
-  const language = asked === 'de' ? await german() : undefined;
+  const tag = asked === 'de' ? 'de' : 'en';
+  const { tell } = await wordsIn(tag);
+  const language: PaperLanguage | undefined = tell && { tag, tell };
   const other = new URLSearchParams({
     episode: facts?.episode.id ?? '',
     language: language ? 'en' : 'de',
   });
   return (
-    <PaperFrame at={at} paper={sheetInWords(facts, language?.tell)} language={language}>
+    <PaperFrame at={at} paper={sheetInWords(facts, tell)} language={language}>
       <p className="screen-only">
         <a href={`/patients/${at.patient.id}/self-management?${other}`}>
           {language ? 'The sheet in English' : 'The sheet in German, read by nobody yet'}

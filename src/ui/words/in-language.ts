@@ -1,0 +1,15 @@
+/** The words of a language, fetched when they are asked for. English stands in the pages themselves. */
+import type { LanguageTag } from '../patient/preferences/chosen.ts';
+import type { WordKey } from '../words.ts';
+
+export interface LanguageWords {
+  readonly words: Readonly<Partial<Record<WordKey, string>>>;
+  /** Tells what the core says; left out where it says it in English. */
+  readonly tell?: (text: string) => string;
+}
+
+export const wordsIn = async (tag: LanguageTag): Promise<LanguageWords> => {
+  if (tag === 'en') return { words: {} };
+  const { german, tellGerman } = await import('./german.ts');
+  return { words: german, tell: tellGerman };
+};
