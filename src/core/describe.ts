@@ -34,7 +34,7 @@ export interface EnumField extends FieldBase {
 }
 
 /** Free text, such as a reason; never used by a calculation. */
-export interface TextField extends FieldBase {
+interface TextField extends FieldBase {
   readonly kind: 'text';
   readonly minLength?: number;
   readonly maxLength: number;
@@ -60,7 +60,7 @@ export interface RecordField extends FieldBase {
 export type Field = NumberField | EnumField | TextField | FlagField | ListField | RecordField;
 
 /** The value type a list of fields describes; used so that a calculation's input is typed from its descriptor. */
-export type ValueOf<F extends Field> =
+type ValueOf<F extends Field> =
   | (F extends { kind: 'number' | 'integer' }
       ? number
       : F extends { kind: 'enum'; values: readonly (infer V)[] }

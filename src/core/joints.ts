@@ -1,5 +1,5 @@
 /** Joints the tool follows, always with a side. */
-export const jointNames = [
+const jointNames = [
   'shoulder',
   'elbow',
   'wrist',
@@ -17,8 +17,6 @@ export const sides = ['left', 'right'] as const;
 export type Side = (typeof sides)[number];
 
 /** Joints of the midline carry no side. */
-export const midlineJoints: readonly JointName[] = ['neck', 'low-back'];
-
 export type Joint = `${Side}-${Exclude<JointName, 'neck' | 'low-back'>}` | 'neck' | 'low-back';
 
 export const limbs = ['arm', 'leg'] as const;

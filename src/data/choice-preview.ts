@@ -2,16 +2,17 @@
 import { and, asc, eq, gt, gte } from 'drizzle-orm';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import { addDays, type Day } from '#core/day.ts';
-import type { Answers, DecisionWord } from '#core/engine/answers.ts';
+import type { DecisionWord } from '#core/engine/answers.ts';
 import { engineChoiceValues } from '#core/engine/choices.ts';
 import { decide, decisionRank } from '#core/engine/decide.ts';
+import { isSame } from '#core/engine/replay.ts';
 import type { Access } from './access.ts';
 import { decision, patientIdentity } from './schema/schema.ts';
 
 /** Weeks looked back over. */
-export const previewDays = 84;
+const previewDays = 84;
 
-export interface DecisionChange {
+interface DecisionChange {
   readonly patientId: string;
   readonly joint: string;
   readonly day: Day;
@@ -47,12 +48,6 @@ const rowsAfter = (access: Access, since: Day, id: string) =>
     .where(and(eq(decision.clinicId, access.clinicId), gte(decision.day, since), gt(decision.id, id)))
     .orderBy(asc(decision.id))
     .limit(pageSize);
-
-const isSame = (a: Answers, b: Answers): boolean =>
-  a.decision === b.decision &&
-  a.largestStep === b.largestStep &&
-  a.today === b.today &&
-  a.contact === b.contact;
 
 /**
  * Both sides are decided here from the stored facts, so that only the numbers differ. Numbers that

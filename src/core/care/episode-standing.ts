@@ -13,10 +13,10 @@ import {
 } from './episode.ts';
 
 /** The change that holds on a day; null before it was opened. */
-export const changeOn = (episode: Pick<Episode, 'changes'>, day: Day): EpisodeChange | null =>
+const changeOn = (episode: Pick<Episode, 'changes'>, day: Day): EpisodeChange | null =>
   episode.changes.findLast((change) => change.on <= day) ?? null;
 
-export interface Return {
+interface Return {
   readonly on: Day;
   readonly from: BreakKind | 'end-of-care';
 }

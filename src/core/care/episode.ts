@@ -145,7 +145,7 @@ const breakRefusals = (change: WantedChange): readonly Refusal[] => {
   return refusals;
 };
 
-export const lastChange = (episode: Pick<Episode, 'changes'>): EpisodeChange => {
+const lastChange = (episode: Pick<Episode, 'changes'>): EpisodeChange => {
   const last = episode.changes.at(-1);
   if (!last) throw new RangeError('A stretch of care begins with a change that opens it.');
   return last;

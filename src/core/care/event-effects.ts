@@ -8,7 +8,7 @@ import { type Method, methods } from '../methods.ts';
 import type { CareEvent } from '../model/record.ts';
 
 export const medicineActs = ['start', 'stop', 'change'] as const;
-export type MedicineAct = (typeof medicineActs)[number];
+type MedicineAct = (typeof medicineActs)[number];
 
 export interface RecordedEvent extends CareEvent {
   readonly id: string;

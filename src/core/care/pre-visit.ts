@@ -14,7 +14,7 @@ export interface PreVisit {
   readonly answers: readonly ScreeningItemAnswer[];
 }
 
-export type Change = 'new' | 'changed' | 'same' | 'not-answered';
+type Change = 'new' | 'changed' | 'same' | 'not-answered';
 
 export interface LookAt {
   readonly item: ScreeningItem;

@@ -39,6 +39,3 @@ export const prescriptionTemplates: readonly PrescriptionTemplate[] = [
   lowLoad('shoulder-front', 'Shoulder: raise the bent arm to the front', 'shoulder', 'front-arm-raise-bent'),
   lowLoad('wrist', 'Wrist: bend it up, forearm on a table', 'wrist', 'wrist-bend-up'),
 ];
-
-export const prescriptionTemplate = (id: string): PrescriptionTemplate | null =>
-  prescriptionTemplates.find((one) => one.id === id) ?? null;

@@ -11,8 +11,6 @@ import { lowerLeg } from './regions/lower-leg.ts';
 import { thigh } from './regions/thigh.ts';
 import { trunkAndNeck } from './regions/trunk-and-neck.ts';
 
-export { families } from './families.ts';
-
 export const exercises: readonly Exercise[] = [
   ...thigh,
   ...bridges,

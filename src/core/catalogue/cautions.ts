@@ -126,6 +126,3 @@ export const exerciseCautions: readonly Caution[] = [
     'Press lightly. Stop if your arms tingle or you feel dizzy, and tell us.',
   ),
 ];
-
-export const cautionById = (id: string): Caution | undefined =>
-  exerciseCautions.find((entry) => entry.id === id);

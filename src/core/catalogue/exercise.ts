@@ -82,7 +82,7 @@ export interface Rung {
   readonly measure: RungMeasure | null;
 }
 
-export const rungMeasureKinds = ['effective-load', 'joint-moment', 'relative-moment'] as const;
+const rungMeasureKinds = ['effective-load', 'joint-moment', 'relative-moment'] as const;
 
 export interface RungMeasure {
   readonly kind: (typeof rungMeasureKinds)[number];

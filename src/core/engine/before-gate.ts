@@ -3,15 +3,13 @@
  * rules that speak of the state of the joint are read; nothing here changes the prescription.
  */
 import type { ChoiceValues } from '../clinic-choice.ts';
-import type { Joint } from '../joints.ts';
-import type { PrescriptionVersion } from '../model/record.ts';
 import type { Contact, Reason, Today } from './answers.ts';
 import { engineChoiceValues } from './choices.ts';
 import { mostCautious, reasonsFor, todayRank } from './decide.ts';
 import type { Facts } from './facts.ts';
 import type { RuleId } from './rules/table.ts';
 
-export const gateRules: ReadonlySet<string> = new Set<RuleId>([
+const gateRules: ReadonlySet<string> = new Set<RuleId>([
   'R1',
   'P1',
   'P1x',
@@ -106,56 +104,4 @@ const boundedByUnknown = (today: Today, unanswered: BeforeGate['unanswered']): T
       ? 'bad-day'
       : 'as-planned';
   return todayRank[bound] < todayRank[today] ? bound : today;
-};
-
-export type Offer = 'dose' | 'bad-day' | 'leave-out';
-
-export interface LineOffer {
-  readonly lineId: string;
-  readonly offer: Offer;
-}
-
-const offerOf: Readonly<Record<Today, Offer>> = {
-  none: 'leave-out',
-  'rest-this-joint': 'leave-out',
-  'bad-day': 'bad-day',
-  'as-planned': 'dose',
-};
-
-const offerRank: Readonly<Record<Offer, number>> = { 'leave-out': 0, 'bad-day': 1, dose: 2 };
-
-/** What is offered of each line, by the most cautious of its joints. A red flag leaves nothing. */
-export const offeredSession = (
-  versions: readonly Pick<PrescriptionVersion, 'lineId' | 'joints'>[],
-  gates: ReadonlyMap<Joint, BeforeGate>,
-): readonly LineOffer[] => {
-  const stopped = [...gates.values()].some(
-    (gate) => gate.unanswered.includes('redFlags') || gate.reasons.some((reason) => reason.rule === 'R1'),
-  );
-  return versions.map(({ lineId, joints }) => {
-    let offer: Offer = stopped ? 'leave-out' : 'dose';
-    for (const joint of joints) {
-      const gate = gates.get(joint);
-      if (gate && offerRank[offerOf[gate.today]] < offerRank[offer]) offer = offerOf[gate.today];
-    }
-    return { lineId, offer };
-  });
-};
-
-/**
- * What is left of a session that was stopped under way. For a red flag: nothing. For the joint: the
- * lines that do not load it, as they were offered; the stopped one is not taken up again that day.
- */
-export const afterStop = (
-  offers: readonly LineOffer[],
-  versions: readonly Pick<PrescriptionVersion, 'lineId' | 'joints'>[],
-  stop: { readonly because: 'red-flag' } | { readonly because: 'joint'; readonly joints: readonly Joint[] },
-): readonly LineOffer[] => {
-  if (stop.because === 'red-flag') return offers.map(({ lineId }) => ({ lineId, offer: 'leave-out' }));
-  const loads = new Map(versions.map(({ lineId, joints }) => [lineId, joints]));
-  return offers.map((one) =>
-    loads.get(one.lineId)?.some((joint) => stop.joints.includes(joint)) === false
-      ? one
-      : { lineId: one.lineId, offer: 'leave-out' },
-  );
 };

@@ -8,8 +8,6 @@ import type { Judged } from './judged-session.ts';
 import { type LineWork, workOf } from './line-work.ts';
 import type { JointSession, RecordIndex } from './record-index.ts';
 
-export { prescribedLoadKg };
-
 /** From most to least telling; the first found among the sets is the session's. */
 const stopOrder: readonly StopReason[] = [
   'joint-pain',

@@ -32,7 +32,7 @@ export const contactRank: Readonly<Record<Contact, number>> = ranks(contacts);
 const higher = (peak: number | null, score: number | null | 'not-applicable'): number | null =>
   typeof score === 'number' && (peak === null || score > peak) ? score : peak;
 
-export const derive = (facts: Facts): Derived => {
+const derive = (facts: Facts): Derived => {
   let peak = higher(null, facts.painBefore);
   peak = higher(peak, facts.painDuring);
   peak = higher(peak, facts.painAfter);

@@ -6,44 +6,22 @@ import type { Mark } from '../citation.ts';
 import { symptomSources } from '../sources/symptoms.ts';
 import type { Answers, DecisionWord, Reason, Step, Today } from './answers.ts';
 import { decisionRank } from './decide.ts';
-import { engineRules, ruleById } from './rules/table.ts';
-
-export interface PatientSentence {
-  readonly key: string;
-  readonly language: 'en';
-  readonly text: string;
-  /** Who approved the wording; null = not approved yet. */
-  readonly reviewer: string | null;
-}
-
-const sentence = (key: string, text: string): PatientSentence => ({
-  key,
-  language: 'en',
-  text,
-  reviewer: null,
-});
+import { ruleById } from './rules/table.ts';
 
 /** What each answer means to the patient. */
-const answerSentences = {
+export const answerSentences = {
   progress: 'Your answers allow a little more, once your physiotherapist agrees.',
   hold: 'Stay where you are: do the same again next time.',
   'ease-back': 'Do a little less next time.',
   pause: 'Stop your exercises until we have spoken with you.',
 } as const satisfies Readonly<Record<DecisionWord, string>>;
 
-const todaySentences = {
+export const todaySentences = {
   'as-planned': 'You can do your session as planned today.',
   'bad-day': 'Do the easier session today.',
   'rest-this-joint': 'Rest this joint today.',
   none: 'No exercises today.',
 } as const satisfies Readonly<Record<Today, string>>;
-
-/** Every sentence of the engine a patient may read, for review by the clinic. */
-export const patientSentences: readonly PatientSentence[] = [
-  ...Object.entries(answerSentences).map(([word, text]) => sentence(`engine.decision.${word}`, text)),
-  ...Object.entries(todaySentences).map(([word, text]) => sentence(`engine.today.${word}`, text)),
-  ...engineRules.map((rule) => sentence(`engine.rule.${rule.id}`, rule.patientSentence)),
-];
 
 export interface PatientExplanation {
   readonly decision: string;

@@ -16,7 +16,7 @@ export interface LineWork {
   readonly donePercent: number | null;
 }
 
-export const floorOfSet = (dose: Dose, set: number): number =>
+const floorOfSet = (dose: Dose, set: number): number =>
   dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;
 
 /**
@@ -24,7 +24,7 @@ export const floorOfSet = (dose: Dose, set: number): number =>
  * if that still falls short the shortfall is certain, otherwise the share is unknown. Work whose load
  * was not said is unknown too.
  */
-export const repetitionsDonePercent = (dose: Dose, sets: readonly SetRecord[]): number | null => {
+const repetitionsDonePercent = (dose: Dose, sets: readonly SetRecord[]): number | null => {
   let asked = 0;
   for (let set = 1; set <= dose.sets; set++) asked += floorOfSet(dose, set);
   const credit = new Map<number, number>();

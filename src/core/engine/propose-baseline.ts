@@ -16,7 +16,7 @@ const window = 14;
 /** The scatter for the sum chart may look further back: it needs at least 14 mornings. */
 const spreadWindow = 28;
 
-export interface BaselineProposal {
+interface BaselineProposal {
   readonly usualPain: number;
   /** In force if frozen as proposed: the published behaviour. */
   readonly usualPainTop: number;

@@ -34,7 +34,7 @@ export interface JointSession extends Omit<IndexedSession, 'work'> {
   work: readonly LineWork[] | null;
 }
 
-export interface IndexedMorning {
+interface IndexedMorning {
   readonly morning: MorningRecord;
   readonly day: number;
 }

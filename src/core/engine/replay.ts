@@ -22,7 +22,8 @@ export interface Difference {
   readonly after: Answers;
 }
 
-const isSame = (a: Omit<Answers, 'reasons'>, b: Omit<Answers, 'reasons'>): boolean =>
+/** Whether two decisions give the same four answers; their reasons may differ. */
+export const isSame = (a: Omit<Answers, 'reasons'>, b: Omit<Answers, 'reasons'>): boolean =>
   a.decision === b.decision &&
   a.largestStep === b.largestStep &&
   a.today === b.today &&

@@ -68,7 +68,7 @@ const bandWithin = (facts: Pick<Facts, 'usualPain' | 'usualPainTop'>): readonly 
   ];
 };
 
-export const decideRow = calculation({
+const decideRow = calculation({
   id: 'decide',
   title: 'Decision on the prescription, for one joint',
   area: 'engine',

@@ -19,7 +19,7 @@ import { lookAt } from './look.ts';
 import { indexRecord, type RecordIndex } from './record-index.ts';
 import { ruleById } from './rules/table.ts';
 
-export interface JointReason extends Reason {
+interface JointReason extends Reason {
   readonly joint: Joint;
 }
 
@@ -51,7 +51,7 @@ export interface Evaluation {
 }
 
 /** The version of each line in force at an instant, in the order of their ids. */
-export const versionsInForce = (record: PatientRecord, instant: number): readonly PrescriptionVersion[] => {
+const versionsInForce = (record: PatientRecord, instant: number): readonly PrescriptionVersion[] => {
   const byLine = new Map<string, PrescriptionVersion>();
   for (const version of record.prescriptions) {
     if (version.signedAt > instant || (version.endedAt !== null && version.endedAt <= instant)) continue;

@@ -8,7 +8,7 @@ import { limbs, sides } from '../joints.ts';
 import { positions } from './dose.ts';
 import type { Measurement } from './measurement.ts';
 
-export type MeasurementKind = Measurement['kind'];
+type MeasurementKind = Measurement['kind'];
 
 export interface MeasurementForm {
   readonly kind: MeasurementKind;

@@ -170,7 +170,7 @@ export const responseFields = [
 ] as const satisfies readonly Field[];
 
 /** Longest an override may hold before it has to be looked at again. */
-export const longestOverrideDays = 28;
+const longestOverrideDays = 28;
 
 export const newPatientConsistent = (
   row: InputOf<typeof newPatientFields>,

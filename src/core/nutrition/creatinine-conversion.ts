@@ -13,7 +13,7 @@ const citations: readonly Citation<NutritionSource>[] = [
 ];
 const umolPerLForOneMgPerDl = 88.42;
 
-export const creatinineMgDl = (umolPerL: number): number => umolPerL / umolPerLForOneMgPerDl;
+const creatinineMgDl = (umolPerL: number): number => umolPerL / umolPerLForOneMgPerDl;
 
 export const creatinineConversionRow = calculation({
   id: 'creatinine-conversion',

@@ -25,7 +25,7 @@ export const kidneyQuestions = [
   threeValued('dialysis', 'On dialysis.'),
 ] as const satisfies readonly Field[];
 
-export const otherLockQuestions = [
+const otherLockQuestions = [
   threeValued(
     'eatingOrWeightWorry',
     'Weight lost without trying, or eating or weight has become a struggle.',

@@ -38,7 +38,7 @@ export const otherLockReasons = (facts: LockFacts): readonly string[] => [
   ...(facts.ageYears !== undefined && facts.ageYears < adultFrom ? ['under-18'] : []),
 ];
 
-export const notAsked = (facts: LockAnswers): readonly LockQuestion[] =>
+const notAsked = (facts: LockAnswers): readonly LockQuestion[] =>
   lockQuestions.map((field) => field.name).filter((name) => facts[name] === undefined);
 
 export const lockNotes = (facts: LockAnswers, otherReasons: readonly string[]): readonly Note[] => {

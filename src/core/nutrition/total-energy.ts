@@ -26,7 +26,7 @@ const activityFactors = {
   'very-hard': 1.9,
 } as const;
 
-export const totalEnergyKcal = (restingKcalPerDay: number, activity: keyof typeof activityFactors): number =>
+const totalEnergyKcal = (restingKcalPerDay: number, activity: keyof typeof activityFactors): number =>
   restingKcalPerDay * activityFactors[activity];
 
 export const totalEnergyRow = calculation({

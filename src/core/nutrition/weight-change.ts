@@ -13,8 +13,7 @@ const citations: readonly Citation<NutritionSource>[] = [
   { source: 'body-composition-identity', locator: 'percent of the earlier mass', mark: 'computed' },
 ];
 
-export const lossPercent = (earlierKg: number, laterKg: number): number =>
-  ((earlierKg - laterKg) / earlierKg) * 100;
+const lossPercent = (earlierKg: number, laterKg: number): number => ((earlierKg - laterKg) / earlierKg) * 100;
 
 export const weightChangeRow = calculation({
   id: 'weight-change',

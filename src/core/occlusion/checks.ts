@@ -5,7 +5,7 @@
  * only partly reliable in exercise (cold, redistribution, observer), so pulse, colour and feeling
  * stand beside it.
  */
-export type CheckMoment = 'before' | 'during' | 'after';
+type CheckMoment = 'before' | 'during' | 'after';
 
 export interface OcclusionCheck {
   readonly id: string;
@@ -23,7 +23,10 @@ const check = (id: string, moment: CheckMoment, text: string, patientText: strin
   support: 'common-practice',
 });
 
-export const refillSeconds = { restingUpTo: 2, releaseAbove: 3 } as const;
+/** Pain under the cuff, 0-10, from which the exercise ends. */
+const painUnderCuffEndsExercise = 7;
+
+const refillSeconds = { restingUpTo: 2, releaseAbove: 3 } as const;
 
 export const occlusionChecks: readonly OcclusionCheck[] = [
   check(
@@ -95,7 +98,7 @@ export const occlusionChecks: readonly OcclusionCheck[] = [
 ];
 
 export const releaseEffects = ['end-session', 'end-exercise', 'tell-clinician', 'urgent'] as const;
-export type ReleaseEffect = (typeof releaseEffects)[number];
+type ReleaseEffect = (typeof releaseEffects)[number];
 
 export interface ReleaseRule {
   readonly id: string;
@@ -124,7 +127,11 @@ export const releaseRules: readonly ReleaseRule[] = [
   ),
   release('end-session', 'cramp-at-rest', 'Cramp of the limb at rest.'),
   release('end-session', 'phone-stopped', 'The phone or timer stopped.'),
-  release('end-exercise', 'pain-under-cuff', 'Pain under the cuff or wrap of 7 or more of 10.'),
+  release(
+    'end-exercise',
+    'pain-under-cuff',
+    `Pain under the cuff or wrap of ${painUnderCuffEndsExercise} or more of 10.`,
+  ),
   release('end-exercise', 'tightness-over-target', 'Tightness above 7 of 10.'),
   release('end-exercise', 'time-reached', 'The planned time is reached.'),
   release('end-exercise', 'failure-reached', 'Failure is reached in the scheme.'),
@@ -138,5 +145,3 @@ export const releaseRules: readonly ReleaseRule[] = [
   release('urgent', 'calf', 'Calf swelling, warmth or pain: medical contact the same day.'),
   release('urgent', 'dark-urine', 'Dark urine or severe soreness at 48-72 h.'),
 ];
-
-export const painUnderCuffEndsExercise = 7;

@@ -7,17 +7,11 @@
  * here converts a tightness into mmHg or into a share of occlusion pressure.
  */
 import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 
-export const wrapTightness = { target: 7, warnFrom: 8, reject: 10 } as const;
+const wrapTightness = { warnFrom: 8, reject: 10 } as const;
 
-export const wrapCitations: readonly Citation[] = [
-  { source: 'wrap-tightness-2018', locator: 'abstract: 7 and 10 of 10', mark: 'seen' },
-  { source: 'wrap-reliability-2019', locator: 'abstract: variation over three days', mark: 'seen' },
-];
-
-export const wrapPressureUnknown: Note = {
+const wrapPressureUnknown: Note = {
   code: 'pressure-unknown',
   text: 'An elastic wrap has no known pressure, neither in mmHg nor as a share of occlusion pressure.',
 };

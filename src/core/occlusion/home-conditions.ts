@@ -18,7 +18,7 @@ export interface HomeConditions {
   readonly wrapOpenedForLimb: boolean;
 }
 
-export const observedSessionsNeeded = 2;
+const observedSessionsNeeded = 2;
 
 const unmet = (field: string, reason: string): Refusal => ({
   field: `input.home.${field}`,

@@ -14,17 +14,30 @@ import type { Measurement } from '../model/measurement.ts';
 import { answer, type Note, type Outcome, type RefusalCode } from '../outcome.ts';
 import { occlusionChoices } from './choices.ts';
 
-export const measuredPressureCitations: readonly Citation[] = [
-  {
-    source: 'occlusion-position-2018',
-    locator: 'abstract: 187, 204 and 241.5 mmHg lying, sitting, standing',
-    mark: 'seen',
+/** What a pressure belongs to, and who says so. */
+const belongsTo = {
+  fields: ['limb', 'side', 'cuffWidthCm', 'position'],
+  citations: [
+    {
+      source: 'occlusion-position-2018',
+      locator: 'abstract: 187, 204 and 241.5 mmHg lying, sitting, standing',
+      mark: 'seen',
+    },
+    { source: 'cuff-width-2012', locator: 'abstract: 235 against 144 mmHg', mark: 'seen' },
+    { source: 'cuff-width-2025', locator: 'abstract: 11, 13 and 18 cm', mark: 'seen' },
+  ],
+} as const satisfies { fields: readonly (keyof CuffPlan)[]; citations: readonly Citation[] };
+
+const oximeterOnLeg = {
+  note: {
+    code: 'validity-disputed',
+    text: 'Oximeter readings on the leg are disputed: one study found them not valid, another valid but about 6 mmHg high.',
   },
-  { source: 'cuff-width-2012', locator: 'abstract: 235 against 144 mmHg', mark: 'seen' },
-  { source: 'cuff-width-2025', locator: 'abstract: 11, 13 and 18 cm', mark: 'seen' },
-  { source: 'oximeter-leg-2020', locator: 'table: +6.3 and +5.4 mmHg, called valid', mark: 'seen' },
-  { source: 'oximeter-leg-2019', locator: 'abstract: arm agrees, leg not valid', mark: 'seen' },
-];
+  citations: [
+    { source: 'oximeter-leg-2020', locator: 'table: +6.3 and +5.4 mmHg, called valid', mark: 'seen' },
+    { source: 'oximeter-leg-2019', locator: 'abstract: arm agrees, leg not valid', mark: 'seen' },
+  ],
+} as const satisfies { note: Note; citations: readonly Citation[] };
 
 export type OcclusionPressureMeasurement = Extract<Measurement, { kind: 'limb-occlusion-pressure' }>;
 
@@ -85,22 +98,12 @@ const mismatch = (stored: readonly OcclusionPressureMeasurement[], plan: CuffPla
 };
 
 const fits = (reading: OcclusionPressureMeasurement, plan: CuffPlan): boolean =>
-  reading.limb === plan.limb &&
-  reading.side === plan.side &&
-  reading.cuffWidthCm === plan.cuffWidthCm &&
-  reading.position === plan.position;
+  belongsTo.fields.every((field) => reading[field] === plan[field]);
 
 const usable = (pressureMmhg: number): boolean => Number.isFinite(pressureMmhg) && pressureMmhg > 0;
 
 const notesOn = (reading: OcclusionPressureMeasurement): readonly Note[] =>
-  reading.method === 'pulse-oximeter' && reading.limb === 'leg'
-    ? [
-        {
-          code: 'validity-disputed',
-          text: 'Oximeter readings on the leg are disputed: one study found them not valid, another valid but about 6 mmHg high.',
-        },
-      ]
-    : [];
+  reading.method === 'pulse-oximeter' && reading.limb === 'leg' ? [oximeterOnLeg.note] : [];
 
 /** Circumference or resting systolic pressure that has moved since the measurement asks for a new one. */
 const bodyChanged = (
@@ -169,12 +172,3 @@ export const measuredPressureFor = (
   }
   return answer({ pressureMmhg: lower(reading), measurement: reading }, notesOn(reading));
 };
-
-/** When a stored pressure is no longer used; shown to the clinician as a list. */
-export const measureAgainWhen: readonly string[] = [
-  'the other limb or side, another cuff width or another position is planned',
-  'it is older than the clinic allows',
-  'the two readings lie too far apart',
-  'resting systolic pressure or the circumference of the limb has moved',
-  'the cuff was replaced, the limb is swollen, or the pulse was lost at the prescribed pressure',
-];

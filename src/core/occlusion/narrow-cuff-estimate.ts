@@ -8,7 +8,7 @@ import { calculation } from '../calculation.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from '../screening/blood-pressure-fields.ts';
 
-export const narrowCuffCoefficients = {
+const narrowCuffCoefficients = {
   arm: { systolic: 0.514, diastolic: 0.339, circumference: 1.461, constant: 17.236 },
   leg: { systolic: 0.912, diastolic: 0.734, circumference: 5.893, constant: -220.046 },
 } as const;

@@ -22,8 +22,6 @@ import type { OcclusionWish, WorkingLine } from './occlusion-wish.ts';
 import { type OcclusionScheme, occlusionScheme } from './schemes.ts';
 import { checkTiming, timingLine } from './timing.ts';
 
-export type { CuffWish, OcclusionWish, WorkingLine } from './occlusion-wish.ts';
-
 export interface OcclusionDoseInput {
   readonly wish: OcclusionWish;
   /** What screening leaves of occlusion on this limb and side; null when nobody has judged it. */

@@ -11,7 +11,7 @@ import { diastolicBelowSystolic, diastolicField, systolicField } from '../screen
 import { clearsNothing, flag } from './points-fields.ts';
 
 /** Points of list A by condition. */
-export const listAConditions = {
+const listAConditions = {
   pastClot: 5,
   acuteIllness: 5,
   earlyPostoperative: 5,

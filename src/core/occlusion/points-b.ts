@@ -6,7 +6,7 @@ import { calculation } from '../calculation.ts';
 import { answer } from '../outcome.ts';
 import { clearsNothing, flag } from './points-fields.ts';
 
-export const listBConditions = {
+const listBConditions = {
   previousClot: 3,
   thrombophilia: 2,
   legParalysis: 2,

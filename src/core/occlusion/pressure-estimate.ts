@@ -10,10 +10,10 @@ import { needed } from '../needed-inputs.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from '../screening/blood-pressure-fields.ts';
 
-export const estimateEquations = ['graham', 'thigh-18cm', 'tissue-padding'] as const;
+const estimateEquations = ['graham', 'thigh-18cm', 'tissue-padding'] as const;
 
 /** 65.290 + 1.110 circumference + 0.178 systolic + 1.153 age − 7.984 sex (1 male, 2 female). */
-export const thighRegression = {
+const thighRegression = {
   intercept: 65.29,
   circumference: 1.11,
   systolic: 0.178,
@@ -25,7 +25,7 @@ export const thighRegression = {
   fittedAge: { mean: 23.23, standardDeviation: 5.24 },
 } as const;
 
-export const tissuePadding = { addMmhg: 10, circumferenceCm: { low: 20, high: 75 } } as const;
+const tissuePadding = { addMmhg: 10, circumferenceCm: { low: 20, high: 75 } } as const;
 
 interface Estimate {
   readonly pressureMmhg: number;

@@ -29,7 +29,7 @@ export const restrictionSeconds = (
   };
 };
 
-export const withinCaps = (restrictedSeconds: number, limb: Limb) => ({
+const withinCaps = (restrictedSeconds: number, limb: Limb) => ({
   capSeconds: exerciseCapSeconds.value,
   withinExerciseCap: restrictedSeconds <= exerciseCapSeconds.value,
   withinSessionCap: restrictedSeconds < sessionCapSeconds[limb].value,

@@ -85,7 +85,5 @@ export const occlusionSchemes = [
   },
 ] as const satisfies readonly OcclusionScheme[];
 
-export type OcclusionSchemeId = (typeof occlusionSchemes)[number]['id'];
-
 export const occlusionScheme = (id: string): OcclusionScheme | null =>
   occlusionSchemes.find((scheme) => scheme.id === id) ?? null;

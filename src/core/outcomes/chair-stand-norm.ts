@@ -20,7 +20,7 @@ const citations: readonly Citation<OutcomeSource>[] = [
 ];
 
 /** A score under the figure is below average. Ages are inclusive, in completed years. */
-export const chairStandTable = [
+const chairStandTable = [
   { from: 60, to: 64, male: 14, female: 12 },
   { from: 65, to: 69, male: 12, female: 11 },
   { from: 70, to: 74, male: 12, female: 10 },

@@ -16,7 +16,7 @@ const citations: readonly Citation<OutcomeSource | SymptomSource>[] = [
   { source: 'maricar-2016', locator: 'bulge sign in osteoarthritis: kappa −0.04 to 0.14', mark: 'seen' },
 ];
 
-export const effusionGrades = ['zero', 'trace', '1+', '2+', '3+'] as const;
+const effusionGrades = ['zero', 'trace', '1+', '2+', '3+'] as const;
 export type EffusionGrade = (typeof effusionGrades)[number];
 
 /** 0 for no wave up to 4 for fluid that cannot be moved. */

@@ -49,11 +49,7 @@ export interface Dosed<D> {
 export type DosedOutcome<D> = Outcome<Dosed<D>>;
 
 /** The numbers a dose may use, for a page on which a clinic edits them. */
-export const dosingChoices: readonly ClinicChoice[] = [
-  ...strengthChoices,
-  ...variationChoices,
-  ...occlusionChoices,
-];
+const dosingChoices: readonly ClinicChoice[] = [...strengthChoices, ...variationChoices, ...occlusionChoices];
 
 export const withDefaults = (own: ChoiceValues): ChoiceValues => ({
   ...defaultsOf(dosingChoices),

@@ -2,7 +2,8 @@
 import { homeConditionsOf } from '../care/home-gate.ts';
 import type { OcclusionDose } from '../model/dose.ts';
 import type { OcclusionWishInput } from '../model/dose-wish.ts';
-import { type CuffWish, proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
+import { proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
+import type { CuffWish } from '../occlusion/occlusion-wish.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
 import type { DosedOutcome, Ground } from './ground.ts';
 

@@ -23,7 +23,7 @@ const weekdayOfNumber = (number: number): Weekday => (((((number + 3) % 7) + 7) 
 export const weekdayOf = (day: Day): Weekday => weekdayOfNumber(dayNumber(day));
 
 /** The programme that holds on a day: the newest one begun, a later version of the same day winning. */
-export const programmeOn = (programmes: readonly Programme[], day: Day): Programme | null =>
+const programmeOn = (programmes: readonly Programme[], day: Day): Programme | null =>
   programmes.reduce<Programme | null>(
     (best, next) => (next.fromDay <= day && (!best || next.version > best.version) ? next : best),
     null,

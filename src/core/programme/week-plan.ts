@@ -43,7 +43,7 @@ export type Conflict =
 /** These may not be saved. */
 export const refusedConflicts: readonly Conflict['kind'][] = ['cuff-often', 'cuff-twice'];
 
-export interface MuscleWeek {
+interface MuscleWeek {
   readonly muscle: Muscle;
   readonly directSets: number;
   readonly indirectSets: number;
@@ -52,7 +52,7 @@ export interface MuscleWeek {
   readonly days: readonly Weekday[];
 }
 
-export interface DayPlan {
+interface DayPlan {
   readonly day: Weekday;
   readonly lineIds: readonly string[];
   readonly minutes: number;

@@ -21,7 +21,7 @@ export interface ReviewDecision {
 const isDanger = (row: ReviewDecision): boolean => row.decision === 'pause' || row.decision === 'ease-back';
 
 /** A hold or progress after a session, followed by another decision by the next day. */
-export const isInterim = (row: ReviewDecision, later: readonly ReviewDecision[]): boolean =>
+const isInterim = (row: ReviewDecision, later: readonly ReviewDecision[]): boolean =>
   row.cause === 'session' && !isDanger(row) && later.some((next) => daysBetween(row.day, next.day) <= 1);
 
 /** The settled decisions of a joint, oldest first; the last of each day. */

@@ -8,7 +8,7 @@ import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/rec
 import { restrictionSeconds } from '../occlusion/restriction-time.ts';
 import { exertionFromReserve } from '../strength/reserve-scale.ts';
 
-export const loadMeasures = ['load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'] as const;
+const loadMeasures = ['load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'] as const;
 export type LoadMeasure = (typeof loadMeasures)[number];
 
 export const measureTitles: Readonly<Record<LoadMeasure, { readonly title: string; readonly unit: string }>> =

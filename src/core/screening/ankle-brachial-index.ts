@@ -9,7 +9,7 @@
 import { calculation } from '../calculation.ts';
 import { answer, type Note } from '../outcome.ts';
 
-export const ankleBrachialBands = ['abnormal', 'borderline', 'normal', 'non-compressible'] as const;
+const ankleBrachialBands = ['abnormal', 'borderline', 'normal', 'non-compressible'] as const;
 export type AnkleBrachialBand = (typeof ankleBrachialBands)[number];
 
 /** Upper bounds in hundredths, inclusive. */

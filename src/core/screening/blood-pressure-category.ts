@@ -9,8 +9,8 @@ import { calculation } from '../calculation.ts';
 import { answer, type Note } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from './blood-pressure-fields.ts';
 
-export const bloodPressureSystems = ['acc-aha-2025', 'esc-2024', 'esh-2023'] as const;
-export type BloodPressureSystem = (typeof bloodPressureSystems)[number];
+const bloodPressureSystems = ['acc-aha-2025', 'esc-2024', 'esh-2023'] as const;
+type BloodPressureSystem = (typeof bloodPressureSystems)[number];
 
 interface Row {
   /** Both components must lie under these; the last row is open. */
@@ -46,7 +46,7 @@ const tables = {
 /** The 2025 term for a reading over these without acute organ damage; strictly over. */
 const severeAbove = { systolicMmhg: 180, diastolicMmhg: 120 } as const;
 
-export const bloodPressureLabel = (
+const bloodPressureLabel = (
   system: BloodPressureSystem,
   systolicMmhg: number,
   diastolicMmhg: number,
@@ -56,7 +56,7 @@ export const bloodPressureLabel = (
   return (row ?? rows[rows.length - 1]!).category;
 };
 
-export const isSevere = (systolicMmhg: number, diastolicMmhg: number): boolean =>
+const isSevere = (systolicMmhg: number, diastolicMmhg: number): boolean =>
   systolicMmhg > severeAbove.systolicMmhg || diastolicMmhg > severeAbove.diastolicMmhg;
 
 const noDiagnosis: Note = {

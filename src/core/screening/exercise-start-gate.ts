@@ -12,7 +12,7 @@ import { answer, type Note } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from './blood-pressure-fields.ts';
 import { screeningChoices } from './choices.ts';
 
-export const gates = ['start', 'hold-occlusion', 'hold-all'] as const;
+const gates = ['start', 'hold-occlusion', 'hold-all'] as const;
 export type Gate = (typeof gates)[number];
 
 export const startGate = (systolicMmhg: number, diastolicMmhg: number, choices: ChoiceValues): Gate => {

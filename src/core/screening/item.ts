@@ -8,7 +8,7 @@ import type { Mark } from '../citation.ts';
 import type { JointName, Limb } from '../joints.ts';
 import type { Method, Opening } from '../methods.ts';
 
-export interface ScreeningDetail {
+interface ScreeningDetail {
   readonly id: string;
   readonly label: string;
 }

@@ -35,7 +35,7 @@ export const jointBlocks = (screening: Screening | null): readonly JointBlock[] 
     }));
   });
 
-export interface ExerciseToGate {
+interface ExerciseToGate {
   readonly method: Method;
   readonly limb: Limb | 'trunk';
   readonly side: Side | 'both';

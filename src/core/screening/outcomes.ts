@@ -25,7 +25,7 @@ export interface OutcomesInput {
   readonly choices: ChoiceValues;
 }
 
-export const adultFromYears = 18;
+const adultFromYears = 18;
 
 export const mostCautious = (all: readonly Opening[]): Opening =>
   all.reduce<Opening>(

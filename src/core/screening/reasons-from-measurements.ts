@@ -24,7 +24,7 @@ const latestDay = <M extends Measurement>(readings: readonly M[]): readonly M[] 
 };
 
 /** Readings of the last day measured, not in the future and not older than the clinic allows. */
-export const currentBloodPressures = (
+const currentBloodPressures = (
   measurements: readonly Measurement[],
   today: Day,
   validDays: number,

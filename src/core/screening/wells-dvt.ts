@@ -10,8 +10,8 @@ import { calculation } from '../calculation.ts';
 import type { FlagField } from '../describe.ts';
 import { answer, type Note, type Refusal } from '../outcome.ts';
 
-export const clotScoreForms = ['1997', '2003'] as const;
-export type ClotScoreForm = (typeof clotScoreForms)[number];
+const clotScoreForms = ['1997', '2003'] as const;
+type ClotScoreForm = (typeof clotScoreForms)[number];
 
 interface ScoreItem {
   readonly id: string;
@@ -22,7 +22,7 @@ interface ScoreItem {
 
 const both = clotScoreForms;
 
-export const clotScoreItems = [
+const clotScoreItems = [
   {
     id: 'activeCancer',
     points: 1,

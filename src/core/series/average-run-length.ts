@@ -33,8 +33,6 @@ export const averageRunLengths = {
   'ewma-0.4-3.054': [499.95, 223.73, 71.2, 28.42, 14.26, 5.87, 3.52, 2.02],
 } as const satisfies Record<string, readonly number[]>;
 
-export type ChartDesign = keyof typeof averageRunLengths;
-
 export const averageRunLengthRow = calculation({
   id: 'average-run-length',
   title: 'Average run length of a chart',

@@ -1,7 +1,7 @@
 /** Numbers of the symptom charts that no source fixes for a person's own diary. A clinic may move them inside the bounds. */
 import { type ChoiceValues, type ClinicChoice, defaultsOf } from '../clinic-choice.ts';
 
-export const seriesChoices: readonly ClinicChoice[] = [
+const seriesChoices: readonly ClinicChoice[] = [
   {
     id: 'baseline-values-min',
     title: 'Fewest recorded values for a baseline',

@@ -14,7 +14,7 @@ const citations: readonly Citation<SymptomSource>[] = [
 ];
 
 /** Shares by baseline days and day-to-day correlation: h4 within 28 and 60 days, h5 the same, caught by h5 within 7 and 14. */
-export const diaryAlarms = {
+const diaryAlarms = {
   '14': {
     '0': [0.195, 0.317, 0.127, 0.222, 0.932, 0.997],
     '0.3': [0.342, 0.51, 0.258, 0.402, 0.903, 0.988],

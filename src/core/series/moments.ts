@@ -2,7 +2,7 @@
 export const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-export const sumOfSquares = (values: readonly number[]): number => {
+const sumOfSquares = (values: readonly number[]): number => {
   const mean = meanOf(values);
   return values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
 };

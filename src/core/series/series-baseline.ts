@@ -30,7 +30,7 @@ export interface SeriesBaseline {
   readonly recorded: number;
 }
 
-export const recordedOf = (values: readonly (number | null)[]): readonly number[] =>
+const recordedOf = (values: readonly (number | null)[]): readonly number[] =>
   values.filter((value) => value !== null);
 
 export const seriesBaseline = (

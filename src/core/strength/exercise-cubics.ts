@@ -10,7 +10,7 @@ import { type Cubic, cubicFactor } from './equations/cubic.ts';
 import { loadField, repetitionsField } from './fields.ts';
 import { estimateNotMeasured, noEstimateFromLongSets } from './low-load-tests.ts';
 
-export const cubicExercises = [
+const cubicExercises = [
   'lat-pulldown',
   'triceps-dips',
   'trunk-extension',

@@ -8,7 +8,7 @@ import { answer, type Outcome } from '../outcome.ts';
 import { loadField } from './fields.ts';
 import { estimateNotMeasured } from './low-load-tests.ts';
 
-export const fiveRepMaxLifts = ['chest-press', 'leg-press'] as const;
+const fiveRepMaxLifts = ['chest-press', 'leg-press'] as const;
 export type FiveRepMaxLift = (typeof fiveRepMaxLifts)[number];
 
 const lines = {

@@ -5,7 +5,7 @@
 import { calculation } from '../calculation.ts';
 import { answer, type Outcome } from '../outcome.ts';
 
-export const indirectSetWeight = 0.5;
+const indirectSetWeight = 0.5;
 
 export const fractionalSets = (input: {
   readonly directSets: number;

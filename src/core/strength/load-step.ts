@@ -10,10 +10,10 @@ import type { StrengthSource } from '../sources/strength.ts';
 import { milligrams } from '../units.ts';
 import { loadField } from './fields.ts';
 
-export const smallestStepPercent = 2;
+const smallestStepPercent = 2;
 export const largestStepPercent = 10;
 
-export type StepVerdict = 'lighter' | 'same' | 'under-window' | 'within-window' | 'over-window';
+type StepVerdict = 'lighter' | 'same' | 'under-window' | 'within-window' | 'over-window';
 
 export interface LoadStep {
   readonly stepPercent: number;
@@ -39,7 +39,7 @@ const verdictOf = (fromMg: number, toMg: number): StepVerdict => {
   return change <= largestStepPercent * fromMg ? 'within-window' : 'over-window';
 };
 
-export const measureStep = (input: { readonly fromKg: number; readonly toKg: number }): LoadStep => ({
+const measureStep = (input: { readonly fromKg: number; readonly toKg: number }): LoadStep => ({
   stepPercent: ((input.toKg - input.fromKg) / input.fromKg) * 100,
   verdict: verdictOf(milligrams(input.fromKg), milligrams(input.toKg)),
 });

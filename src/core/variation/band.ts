@@ -28,10 +28,10 @@ export const bandCitations: readonly Citation<VariationSource>[] = [
   },
 ];
 
-export const lowestElongationPercent = 25;
-export const highestElongationPercent = 250;
+const lowestElongationPercent = 25;
+const highestElongationPercent = 250;
 /** Closer points than this make the slope a guess: a choice of this project. */
-export const leastDistanceOfPointsPercent = 25;
+const leastDistanceOfPointsPercent = 25;
 
 export const elongationPercent = (restLengthM: number, lengthM: number): number =>
   (lengthM / restLengthM - 1) * 100;
@@ -43,7 +43,7 @@ export interface BandCalibration {
   readonly secondForceN: number;
 }
 
-export const slopePerPercent = (band: BandCalibration): number =>
+const slopePerPercent = (band: BandCalibration): number =>
   (band.secondForceN - band.firstForceN) / (band.secondElongationPercent - band.firstElongationPercent);
 
 /** null outside the two calibrated points. */

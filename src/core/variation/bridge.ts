@@ -14,7 +14,7 @@ import { addedField, massField, sexField, statureField } from './fields.ts';
 import { degrees, gravity } from './gravity.ts';
 import { lengthShare, type Sex, segments } from './segments.ts';
 
-export const bridgeCitations: readonly Citation<VariationSource>[] = [
+const bridgeCitations: readonly Citation<VariationSource>[] = [
   {
     source: 'de-leva-1996',
     locator: 'trunk, thigh, shank and foot',

@@ -24,10 +24,10 @@ export const chairHeightCitations: readonly Citation<VariationSource>[] = [
   },
 ];
 
-export const highSeatM = 0.64;
-export const lowSeatM = 0.43;
-export const kneeRatioAtLowSeat = 1.9;
-export const hipRatioAtLowSeat = 2.4;
+const highSeatM = 0.64;
+const lowSeatM = 0.43;
+const kneeRatioAtLowSeat = 1.9;
+const hipRatioAtLowSeat = 2.4;
 
 const ratio = (seatHeightM: number, atLowSeat: number): number | null =>
   interpolate(

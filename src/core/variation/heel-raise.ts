@@ -25,7 +25,7 @@ export const heelRaise = (raise: HeelRaise): { effectiveLoadKg: number; ankleMom
   return { effectiveLoadKg, ankleMomentNm: effectiveLoadKg * gravity * ballOfFootShare * raise.statureM };
 };
 
-export const heelRaiseCitations: readonly Citation<VariationSource>[] = [
+const heelRaiseCitations: readonly Citation<VariationSource>[] = [
   {
     source: 'drillis-contini-1966',
     locator: 'foot length 0.152 of stature',

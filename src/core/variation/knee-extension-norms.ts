@@ -10,7 +10,7 @@ import { answer } from '../outcome.ts';
 import type { VariationSource } from '../sources/variation.ts';
 import { massField } from './fields.ts';
 
-export const kneeExtensionNormCitations: readonly Citation<VariationSource>[] = [
+const kneeExtensionNormCitations: readonly Citation<VariationSource>[] = [
   {
     source: 'sarabon-2021',
     locator: 'abstract: 95 % confidence intervals of pooled means, mid-range angle, 13 893 people',
@@ -18,7 +18,7 @@ export const kneeExtensionNormCitations: readonly Citation<VariationSource>[] = 
   },
 ];
 
-export const kneeExtensionNorms = {
+const kneeExtensionNorms = {
   'adult-men': { lowNmPerKg: 2.92, highNmPerKg: 3.45 },
   'adult-women': { lowNmPerKg: 2.08, highNmPerKg: 2.74 },
   'older-men': { lowNmPerKg: 1.74, highNmPerKg: 2.16 },

@@ -20,7 +20,7 @@ export const leanBackRowCitations: readonly Citation<VariationSource>[] = [
   },
 ];
 
-export const leanBackRowMeasured = [
+const leanBackRowMeasured = [
   { fromVerticalDeg: 30, share: 0.3744 },
   { fromVerticalDeg: 45, share: 0.5288 },
   { fromVerticalDeg: 60, share: 0.6808 },

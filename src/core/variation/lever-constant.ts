@@ -8,7 +8,7 @@ import { olderMassShares } from './older-segments.ts';
 import { lengthShare, type Sex, segments } from './segments.ts';
 import { winterLegSegments } from './winter-segments.ts';
 
-export const segmentSets = ['young', 'older', 'cadaver'] as const;
+const segmentSets = ['young', 'older', 'cadaver'] as const;
 export type SegmentSet = (typeof segmentSets)[number];
 
 interface LimbSegment {

@@ -73,17 +73,10 @@ const moment = (lift: LimbLift, constant: number): number => {
 export const limbLiftMoment = (lift: LimbLift): number => moment(lift, leverConstant(lift.lever, lift.sex));
 
 /** The same lift by another segment table; null where that table lacks the limb. */
-export const limbLiftMomentIn = (set: SegmentSet, lift: LimbLift): number | null => {
+const limbLiftMomentIn = (set: SegmentSet, lift: LimbLift): number | null => {
   const constant = leverConstantIn(set, lift.lever, lift.sex);
   return constant === null ? null : moment(lift, constant);
 };
-
-/**
- * Change of the joint moment, in percent, when only the weight changes. A step in a limb lift is
- * judged on this and not on the weight: the limb itself is part of the load.
- */
-export const momentStepPercent = (lift: LimbLift, newAddedKg: number): number =>
-  (limbLiftMoment({ ...lift, addedKg: newAddedKg }) / limbLiftMoment(lift) - 1) * 100;
 
 export const limbLiftRow = calculation({
   id: 'limb-lift-moment',

@@ -7,7 +7,7 @@ import { answer } from '../outcome.ts';
 import { massField, sexField } from './fields.ts';
 import { type Sex, segmentCitations, segments } from './segments.ts';
 
-export const movements = ['squat-two-legs', 'squat-one-leg', 'pull-up'] as const;
+const movements = ['squat-two-legs', 'squat-one-leg', 'pull-up'] as const;
 export type Movement = (typeof movements)[number];
 
 export const movedMassShare = (movement: Movement, sex: Sex): number => {

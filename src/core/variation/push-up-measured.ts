@@ -20,13 +20,13 @@ export const pushUpMeasuredCitations: readonly Citation<VariationSource>[] = [
 
 export const kneePushUpShare = 0.49;
 
-export const handHeightShares = [
+const handHeightShares = [
   { heightM: 0, share: 0.64 },
   { heightM: 0.3048, share: 0.55 },
   { heightM: 0.6096, share: 0.41 },
 ] as const;
 
-export const footHeightShares = [
+const footHeightShares = [
   { heightM: 0, share: 0.64 },
   { heightM: 0.3048, share: 0.7 },
   { heightM: 0.6096, share: 0.74 },

@@ -24,9 +24,9 @@ export const pushUpCitations: readonly Citation<VariationSource>[] = [
 ];
 
 /** Ball of foot to shoulder, and arm length less foot offset, as shares of stature. */
-export const bodyLengthShare = 0.8305;
-export const armOffsetShare = 0.2479;
-export const armOffsetM = 0.03;
+const bodyLengthShare = 0.8305;
+const armOffsetShare = 0.2479;
+const armOffsetM = 0.03;
 /** Weight of the body and its offset from the line, both over the lever to the shoulder. */
 const alongBody = 0.7139;
 const acrossBody = 0.0614;

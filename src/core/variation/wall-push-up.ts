@@ -21,7 +21,7 @@ import { degrees } from './gravity.ts';
 import { leverConstant } from './lever-constant.ts';
 import { type Sex, segmentCitations, segments } from './segments.ts';
 
-export const bentShoulderToWallM = 0.12;
+const bentShoulderToWallM = 0.12;
 
 export interface WallPushUp {
   readonly sex: Sex;

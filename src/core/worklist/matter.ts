@@ -62,14 +62,6 @@ export interface DueMatter {
 /** Shows at once. */
 export const always: Day = '1970-01-01';
 
-/** What a clinician has done about a matter without settling it. */
-export interface MatterHandling {
-  readonly acknowledgedBy: string | null;
-  readonly assignedTo: string | null;
-  /** Last day it stays out of the list; danger is never put off. */
-  readonly snoozedUntil: Day | null;
-}
-
 export interface StandingDecision {
   readonly id: string;
   readonly joint: Joint;

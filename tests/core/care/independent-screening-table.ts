@@ -9,7 +9,7 @@
  * memory = from memory; choice = a choice of this project.
  */
 export type Letter = 'o' | 'p' | 'c' | 'x';
-export type Where = 'all' | 'named' | 'leg' | 'arm' | 'joint';
+type Where = 'all' | 'named' | 'leg' | 'arm' | 'joint';
 
 export interface Row {
   readonly item: string;

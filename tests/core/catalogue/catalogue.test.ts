@@ -4,11 +4,11 @@ import {
   exercises,
   exercisesFor,
   exercisesInFamily,
-  families,
   jointsLoaded,
 } from '#core/catalogue/catalogue.ts';
 import { exerciseCautions } from '#core/catalogue/cautions.ts';
 import { muscles } from '#core/catalogue/exercise.ts';
+import { families } from '#core/catalogue/families.ts';
 import { joints } from '#core/joints.ts';
 import { methods } from '#core/methods.ts';
 

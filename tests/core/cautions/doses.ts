@@ -15,7 +15,7 @@ const base = {
   sessionsPerWeek: 2,
 } as const;
 const band = { low: 15, high: 30 };
-export const lowLoad: Dose = {
+const lowLoad: Dose = {
   ...base,
   method: 'low-load',
   repetitions: band,
@@ -23,7 +23,7 @@ export const lowLoad: Dose = {
   loadKg: 5,
   oneRepMaxKg: null,
 };
-export const variation: Dose = {
+const variation: Dose = {
   ...base,
   method: 'variation',
   repetitions: band,

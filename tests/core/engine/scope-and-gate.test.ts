@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { afterStop, type BeforeFacts, beforeGate, offeredSession } from '#core/engine/before-gate.ts';
+import { type BeforeFacts, beforeGate } from '#core/engine/before-gate.ts';
 import { decide } from '#core/engine/decide.ts';
 import { evaluate, inForceUntilAcknowledged } from '#core/engine/scope.ts';
 import { baseFacts, facts } from './base-facts.ts';
@@ -129,36 +129,5 @@ describe('before a session', () => {
       today: 'bad-day',
       unanswered: ['painBefore'],
     });
-  });
-
-  it('a sore knee is offered the easier session and the arm its dose', () => {
-    const gates = new Map([
-      [knee, beforeGate(atTheDoor({ painBefore: 5 }))],
-      [shoulder, beforeGate(atTheDoor())],
-    ]);
-    expect(offeredSession(both, gates)).toEqual([
-      { lineId: 'knee', offer: 'bad-day' },
-      { lineId: 'arm', offer: 'dose' },
-    ]);
-  });
-
-  it('a red flag at one joint offers nothing at all', () => {
-    const gates = new Map([[knee, beforeGate(atTheDoor({ redFlags: ['dark-urine'] }))]]);
-    expect(offeredSession(both, gates).map((one) => one.offer)).toEqual(['leave-out', 'leave-out']);
-  });
-
-  it('a session stopped for the knee leaves only what does not load it; for a red flag nothing', () => {
-    const offers = [
-      { lineId: 'knee', offer: 'dose' },
-      { lineId: 'arm', offer: 'dose' },
-    ] as const;
-    expect(afterStop(offers, both, { because: 'joint', joints: [knee] })).toEqual([
-      { lineId: 'knee', offer: 'leave-out' },
-      { lineId: 'arm', offer: 'dose' },
-    ]);
-    expect(afterStop(offers, both, { because: 'red-flag' }).map((one) => one.offer)).toEqual([
-      'leave-out',
-      'leave-out',
-    ]);
   });
 });

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import { decide } from '#core/engine/decide.ts';
-import { explainToClinician, explainToPatient, patientSentences } from '#core/engine/explain.ts';
-import { overridesByRule, standingDecision } from '#core/engine/override.ts';
+import { explainToClinician, explainToPatient } from '#core/engine/explain.ts';
+import { overridesByRule } from '#core/engine/override.ts';
 import { mustLatchBaseline, proposeBaseline } from '#core/engine/propose-baseline.ts';
 import { engineRules } from '#core/engine/rules/table.ts';
+import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { facts } from './base-facts.ts';
 import { baseline, firstMonday, judgedMorning, knee, morning, noonOf, record } from './small-record.ts';
 
@@ -52,38 +53,8 @@ describe('a decision in words', () => {
 });
 
 describe('a clinician’s own decision', () => {
-  const override = {
-    decision: 'progress',
-    reason: 'known spike after gardening',
-    by: 'clinician-1',
-    day: '2026-02-10',
-    until: '2026-02-17',
-    overruled: [{ rule: 'P2' }, { rule: 'P4' }],
-  } as const;
-  const sore = decide(facts({ painDuring: 6 }));
-
-  it('stands while it lasts, then the engine’s does again', () => {
-    const on = (day: string) => standingDecision(sore, [override], day).from;
-    expect(['2026-02-09', '2026-02-10', '2026-02-17', '2026-02-18'].map(on)).toEqual([
-      'engine',
-      'clinician',
-      'clinician',
-      'engine',
-    ]);
-  });
-
-  it('does not stand before a danger the clinician has not seen, and both are shown', () => {
-    const danger = decide(facts({ painDuring: 6, redFlags: ['dark-urine'] }));
-    expect(standingDecision(danger, [override], '2026-02-12')).toEqual({
-      decision: 'pause',
-      from: 'engine',
-      setAside: override,
-    });
-  });
-
   it('is counted for each rule it overruled', () => {
-    const second = { ...override, overruled: [{ rule: 'P2' }] };
-    expect([...overridesByRule([override, second])]).toEqual([
+    expect([...overridesByRule([[{ rule: 'P2' }, { rule: 'P4' }], [{ rule: 'P2' }]])]).toEqual([
       ['P2', 2],
       ['P4', 1],
     ]);

@@ -2,11 +2,8 @@
 import type { MethodOutcome } from '#core/model/screening.ts';
 import type { HomeConditions } from '#core/occlusion/home-conditions.ts';
 import type { OcclusionPressureMeasurement } from '#core/occlusion/measured-pressure.ts';
-import {
-  type OcclusionDoseInput,
-  type OcclusionWish,
-  proposeOcclusionDose,
-} from '#core/occlusion/occlusion-dose.ts';
+import { type OcclusionDoseInput, proposeOcclusionDose } from '#core/occlusion/occlusion-dose.ts';
+import type { OcclusionWish } from '#core/occlusion/occlusion-wish.ts';
 
 export const measured: OcclusionPressureMeasurement = {
   kind: 'limb-occlusion-pressure',
@@ -26,7 +23,7 @@ export const outcome: MethodOutcome = {
   opening: 'open',
   reasons: [],
 };
-export const wish: OcclusionWish = {
+const wish: OcclusionWish = {
   exerciseId: 'knee-extension-cuff-weight',
   limb: 'leg',
   side: 'left',

@@ -1,8 +1,9 @@
 /** Ladders over generated bodies: finite figures or none, rising order, a way back down. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { exercises, families } from '#core/catalogue/catalogue.ts';
+import { exercises } from '#core/catalogue/catalogue.ts';
 import type { Rung } from '#core/catalogue/exercise.ts';
+import { families } from '#core/catalogue/families.ts';
 import { ladder, nextRung, previousRung } from '#core/variation/ladder.ts';
 import { rungOf } from '#core/variation/rung.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { exerciseById, exercises, families, jointsLoaded } from '#core/catalogue/catalogue.ts';
+import { exerciseById, exercises, jointsLoaded } from '#core/catalogue/catalogue.ts';
+import { families } from '#core/catalogue/families.ts';
 import { ladder, nextRung, previousRung, stepBetween } from '#core/variation/ladder.ts';
 
 const woman = { sex: 'female', massKg: 65, statureCm: 162 } as const;

@@ -57,7 +57,7 @@ const cutScheme = (dose: OcclusionDose, share: number): OcclusionDose | null => 
 };
 
 /** A set less where that is a fifth to three tenths, otherwise fewer repetitions in each set. */
-export const cutVolume = (dose: Dose, percent: number): Dose | null => {
+const cutVolume = (dose: Dose, percent: number): Dose | null => {
   const share = 1 - percent / 100;
   if (dose.method === 'occlusion') return cutScheme(dose, share);
   if (dose.sets > 1 && isWithinCut((dose.sets - 1) / dose.sets)) return { ...dose, sets: dose.sets - 1 };

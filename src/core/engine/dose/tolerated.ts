@@ -19,7 +19,7 @@ const silentOnTolerance: ReadonlySet<string> = new Set<RuleId>(['B1', 'B2', 'C4'
 /** Sessions looked back over; far more than the days a return may reach. */
 const lookBackDays = 84;
 
-export const isTolerated = (
+const isTolerated = (
   record: PatientRecord,
   indexed: IndexedSession,
   joints: readonly Joint[],

@@ -13,7 +13,7 @@ export const prescribedLoadKg = (dose: Dose): number =>
   dose.method === 'variation' ? dose.addedKg : dose.loadKg;
 
 /** Load moved, kg; null where no figure is known. */
-export const loadMovedKg = (dose: Dose): number | null =>
+const loadMovedKg = (dose: Dose): number | null =>
   dose.method === 'variation'
     ? dose.effectiveLoadKg === null
       ? null
@@ -89,7 +89,7 @@ export const easierSession = (badDay: Dose, from: Dose, to: Dose, isReduction: b
     : notAbove(badDay, to);
 
 /** The easier session, brought down wherever it would now ask for more than the dose itself. */
-export const notAbove = (badDay: Dose, dose: Dose): Dose => {
+const notAbove = (badDay: Dose, dose: Dose): Dose => {
   if (badDay.method !== dose.method || badDay.exerciseId !== dose.exerciseId) return badDay;
   if (badDay.method === 'occlusion' && dose.method === 'occlusion') {
     const scheme = badDay.scheme

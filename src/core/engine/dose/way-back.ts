@@ -71,7 +71,7 @@ export const halfWayTo = (dose: Dose, target: Dose, ownedLoadsKg: readonly numbe
 };
 
 /** The latest tolerated dose that asks for more than the present one, inside the days it still speaks for. */
-export const returnTarget = (
+const returnTarget = (
   dose: Dose,
   tolerated: readonly ToleratedDose[],
   day: number,

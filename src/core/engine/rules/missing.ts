@@ -17,7 +17,7 @@ export const requiredAnswers = [
   'repetitionsDonePercent',
 ] as const satisfies readonly (keyof Facts)[];
 
-export const missingAnswers = (facts: Facts): readonly (typeof requiredAnswers)[number][] =>
+const missingAnswers = (facts: Facts): readonly (typeof requiredAnswers)[number][] =>
   requiredAnswers.filter((name) => facts[name] === null);
 
 export const missingRules = [

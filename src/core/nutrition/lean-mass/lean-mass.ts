@@ -66,7 +66,7 @@ const believed = (
 };
 
 /** A body-mass index the formulas were not made for, as a refusal; null when it is inside the clinic's bounds. */
-export const bodyMassIndexRefusal = (mass: number, stature: number, choices: ChoiceValues) => {
+const bodyMassIndexRefusal = (mass: number, stature: number, choices: ChoiceValues) => {
   const index = bodyMassIndex(mass, stature);
   const low = choiceOf(choices, 'lean-mass-bmi-min');
   const high = choiceOf(choices, 'lean-mass-bmi-max');

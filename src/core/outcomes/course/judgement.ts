@@ -6,14 +6,14 @@ import type { Day } from '../../day.ts';
 import type { Working } from '../../working.ts';
 import type { JudgedChange } from '../change-beyond-error.ts';
 
-export type Verdict = 'better' | 'worse' | 'within-error' | 'not-judged';
+type Verdict = 'better' | 'worse' | 'within-error' | 'not-judged';
 
 export interface Judgement {
   readonly sentence: string;
   readonly workings: readonly Working[];
 }
 
-export interface Reading {
+interface Reading {
   readonly day: Day;
   readonly text: string;
 }
