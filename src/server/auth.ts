@@ -1,5 +1,4 @@
 /** Sign-in: passwords hashed, sessions kept on the server, all by the sign-in library. */
-import { base32 } from '@better-auth/utils/base32';
 import { betterAuth } from 'better-auth';
 import { symmetricEncrypt } from 'better-auth/crypto';
 import { twoFactor } from 'better-auth/plugins/two-factor';
@@ -105,12 +104,9 @@ export interface NewAccount {
   readonly password: string;
   /** For a clinician who also administers the clinic. */
   readonly administers?: boolean;
-  /** Switches one-time codes on with this secret, 16 characters or more; an app takes it as `typedSecret` writes it. */
+  /** Switches one-time codes on with this secret, 16 characters or more; an app takes it in base32. */
   readonly codeSecret?: string;
 }
-
-/** The secret of one-time codes as a person types it into an app. */
-export const typedSecret = (secret: string): string => base32.encode(secret, { padding: false });
 
 const switchCodesOn = async (auth: Auth, userId: string, text: string): Promise<void> => {
   const { adapter, internalAdapter, secretConfig } = await auth.$context;

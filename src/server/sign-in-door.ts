@@ -18,7 +18,7 @@ import { guardCodes, guardSignIns } from './sign-in-guard.ts';
 import { rememberCodes } from './used-codes.ts';
 
 /** Path to the fields it takes. Whatever else the library offers does not exist here. */
-const endpoints: Readonly<Record<string, readonly string[]>> = {
+export const endpoints: Readonly<Record<string, readonly string[]>> = {
   '/sign-in/email': ['email', 'password'],
   '/sign-out': [],
   '/two-factor/enable': ['password'],
@@ -34,8 +34,6 @@ const endpoints: Readonly<Record<string, readonly string[]>> = {
   '/passkey/ask': [],
   '/passkey/sign-in': ['id', 'clientData', 'deviceData', 'signature'],
 };
-
-export const openEndpoints: readonly string[] = Object.keys(endpoints);
 
 const base = '/api/auth';
 const mostBytes = 4096;

@@ -7,7 +7,7 @@ import { countTries, type Tries } from '#api/tries.ts';
 import { type KeptTries, keptNowhere } from '#data/kept-tries.ts';
 import { countMinutes } from './rate.ts';
 
-export interface SignInAttempt {
+interface SignInAttempt {
   readonly email: string;
   readonly network: string;
   /** Mark of a browser that has signed in to this account before; null for a stranger. */

@@ -3,13 +3,13 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { noteRead } from '#data/audit.ts';
 import { headsFileOf, readHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
-import { typedSecret } from '#server/auth.ts';
 import { keepHeadsNow, keepWordsOut } from '#server/keeping.ts';
 import { personOf } from '#server/person.ts';
 import { makeWatch } from '#server/watch.ts';
 import { accessOf, auditKey, twoClinics } from '#tests/support/clinic.ts';
 import { account, browser, logLines, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
+import { typedSecret } from '#tests/support/typed-secret.ts';
 import { POST } from '../../src/app/api/auth/[...all]/route.ts';
 
 let store: Store;

@@ -6,7 +6,7 @@ import { addStaff, setActive } from '#data/staff.ts';
 import { openStore, type Store } from '#data/store/store.ts';
 import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';
-import { openEndpoints } from '#server/sign-in-door.ts';
+import { endpoints } from '#server/sign-in-door.ts';
 import { accessOf, clinicNamed } from '#tests/support/clinic.ts';
 import { account, type Browser, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
@@ -238,15 +238,18 @@ describe('the door in front of the sign-in library', () => {
     expect((await from.post(POST, `/api/auth${path}`, { name: 'Somebody Else' })).status).toBe(404);
   });
 
-  it.each(openEndpoints)('%s refuses another origin, no origin, and text instead of JSON', async (path) => {
-    const from = newBrowser();
-    const post = (headers: HeadersInit) => from.post(POST, `/api/auth${path}`, {}, headers);
-    expect((await post({ origin: 'https://elsewhere.example' })).status).toBe(403);
-    expect((await post({ 'sec-fetch-site': 'cross-site' })).status).toBe(403);
-    expect((await post({ 'content-type': 'text/plain' })).status).toBe(415);
-    const bare = new Request(`http://127.0.0.1:3000/api/auth${path}`, { method: 'POST', body: '{}' });
-    expect((await POST(bare)).status).toBe(403);
-  });
+  it.each(Object.keys(endpoints))(
+    '%s refuses another origin, no origin, and text instead of JSON',
+    async (path) => {
+      const from = newBrowser();
+      const post = (headers: HeadersInit) => from.post(POST, `/api/auth${path}`, {}, headers);
+      expect((await post({ origin: 'https://elsewhere.example' })).status).toBe(403);
+      expect((await post({ 'sec-fetch-site': 'cross-site' })).status).toBe(403);
+      expect((await post({ 'content-type': 'text/plain' })).status).toBe(415);
+      const bare = new Request(`http://127.0.0.1:3000/api/auth${path}`, { method: 'POST', body: '{}' });
+      expect((await POST(bare)).status).toBe(403);
+    },
+  );
 
   it('refuses a body over 4 KiB and one that is no object of texts', async () => {
     const from = newBrowser();

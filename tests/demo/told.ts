@@ -52,7 +52,7 @@ export const toldOf = async (store: Store, story: Story): Promise<Told> => {
 export const standingAt = (told: Told, joint: string, instant: number): Decision | null =>
   told.decisions.filter((row) => row.joint === joint && row.evaluatedAt <= instant).at(-1) ?? null;
 
-export const inWords = (dose: Dose): string => {
+const inWords = (dose: Dose): string => {
   if (dose.method === 'occlusion') {
     const cuff = dose.cuff.kind === 'pneumatic' ? `${dose.cuff.pressureMmhg} mmHg` : 'wrap';
     return `${dose.scheme.join('/')}, ${dose.loadKg} kg, ${cuff}`;
