@@ -1,5 +1,5 @@
 /**
- * Every sentence a patient reads, as data: key, language, text, and who reviewed it. Nobody has yet;
+ * Every sentence a patient reads, as data: key and text. Nobody has reviewed them yet;
  * a clinic reviews them before use. `say` fills in the braces.
  */
 import type { accountWords } from './words/account.ts';

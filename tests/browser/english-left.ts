@@ -1,14 +1,14 @@
 /** What is left of English on a page told in German: sentences of the dictionaries, and words no German has. */
 import { expect, type Page } from '@playwright/test';
 import { demoClinic } from '#demo/clinic.ts';
-import { words } from '#ui/words/every-word.ts';
+import { everyWord } from '#ui/words/every-word.ts';
 import { germanSentences } from '#ui/words/german/sentences.ts';
 import { german } from '#ui/words/german.ts';
 
 const told: Readonly<Record<string, string>> = german;
 const pairs = [
   ...Object.entries(germanSentences),
-  ...words.map(({ key, text }) => [text, told[key] ?? ''] as const),
+  ...Object.entries(everyWord).map(([key, text]) => [text, told[key] ?? ''] as const),
 ];
 /** "Name" and the like are both. */
 const germanToo = new Set(pairs.map(([, other]) => other));

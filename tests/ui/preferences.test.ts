@@ -7,7 +7,7 @@ import { dayText, lengthText, speakDaysOf, weekdayText } from '#ui/patient/phone
 import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/patient/preferences/weight-text.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { jointText } from '#ui/patient/questions/joint-text.ts';
-import { words } from '#ui/words/every-word.ts';
+import { everyWord } from '#ui/words/every-word.ts';
 import { german } from '#ui/words/german.ts';
 import { say, speak } from '#ui/words.ts';
 
@@ -17,9 +17,7 @@ afterEach(() => {
   speakDaysOf('en-GB');
 });
 
-const english: Readonly<Record<string, string>> = Object.fromEntries(
-  words.map(({ key, text }) => [key, text]),
-);
+const english: Readonly<Record<string, string>> = everyWord;
 const translated: Readonly<Record<string, string>> = german;
 const braces = (text: string) => (text.match(/\{[a-z-]+\}/g) ?? []).sort();
 

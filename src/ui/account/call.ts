@@ -1,6 +1,6 @@
 /** Asks the server from an account page: procedures and the sign-in door answer in one shape. */
 
-export interface Refused {
+interface Refused {
   readonly ok: false;
   readonly problem: string | null;
   readonly message: string;

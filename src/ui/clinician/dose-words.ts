@@ -18,7 +18,7 @@ export const doseTitle = (dose: Dose): string =>
 
 const band = ({ low, high }: RepetitionBand): string => (low === high ? `${low}` : `${low} to ${high}`);
 
-export const cuffInWords = (cuff: Cuff): string =>
+const cuffInWords = (cuff: Cuff): string =>
   cuff.kind === 'elastic-wrap'
     ? `elastic wrap at tightness ${cuff.tightness} of 10; a wrap has no pressure`
     : `cuff ${figure(cuff.widthCm)} cm at ${Math.round(cuff.pressureMmhg)} mmHg, ${figure(cuff.percentOfLimbOcclusionPressure)} % of ${cuff.limbOcclusionPressureMmhg} mmHg measured ${cuff.position} on ${cuff.measuredOn}`;

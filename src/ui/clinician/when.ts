@@ -24,7 +24,7 @@ const parts = (instant: number, zone: string): ReadonlyMap<string, string> =>
   );
 
 /** Civil day of the clinic at an instant. */
-export const dayAt = (instant: number, zone: string): Day => {
+const dayAt = (instant: number, zone: string): Day => {
   const at = parts(instant, zone);
   return `${at.get('year')}-${at.get('month')}-${at.get('day')}`;
 };

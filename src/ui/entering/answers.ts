@@ -17,8 +17,6 @@ export interface TypedExercise {
 /** By the name of the field. */
 export type Typed = Readonly<Record<string, string>>;
 
-export const yesNoUnknown = ['yes', 'no'] as const;
-
 const yes = (text: string | undefined): boolean | null =>
   text === 'yes' ? true : text === 'no' ? false : null;
 
@@ -28,7 +26,7 @@ const score = (text: string | undefined): number | null => {
 };
 
 /** "15, 14, –": a dash is a set whose count is not known. null where something else stands there. */
-export const countsIn = (text: string): readonly (number | null)[] | null => {
+const countsIn = (text: string): readonly (number | null)[] | null => {
   const parts = text.split(/[,;\s]+/).filter((part) => part !== '');
   const counts = parts.map((part) => (/^[-–?]$/.test(part) ? null : Number(part)));
   return counts.every((count) => count === null || (Number.isInteger(count) && count >= 0 && count <= 500))

@@ -11,7 +11,7 @@ export interface FieldsProps extends TypedForm {
   readonly typed: Typed;
 }
 
-export const openText = 'Not said';
+const openText = 'Not said';
 
 const yesNo = [
   { value: 'yes', label: 'Yes' },

@@ -4,7 +4,7 @@ import { addDays } from '#core/day.ts';
 import { morningsAsked } from '#core/programme/urine-question.ts';
 import type { Kept } from './outbox/outbox.ts';
 
-export const twoHoursMs = 2 * 60 * 60 * 1000;
+const twoHoursMs = 2 * 60 * 60 * 1000;
 /** A session of the evening is still asked about past midnight; the night after it is not. */
 const askedForMs = 6 * 60 * 60 * 1000;
 

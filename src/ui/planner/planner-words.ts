@@ -59,7 +59,7 @@ export const conflictsInWords = (
   return lines.map((line) => line());
 };
 
-export const conflictInWords = (conflict: Conflict, titleOf: (lineId: string) => string): string => {
+const conflictInWords = (conflict: Conflict, titleOf: (lineId: string) => string): string => {
   switch (conflict.kind) {
     case 'cuff-twice':
       return `${dayName(conflict.day)}: two exercises with a cuff on the ${conflict.limb}. One a session; move the other to another day.`;

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import { ErrorMessage } from './error-message.tsx';
 
-export interface Choice<V extends string = string> {
+interface Choice<V extends string = string> {
   readonly value: V;
   readonly label: ReactNode;
   readonly hint?: ReactNode;

@@ -7,7 +7,7 @@ export interface Column {
   readonly isNumber?: boolean;
 }
 
-export interface Row {
+interface Row {
   readonly key: string;
   /** One cell per column, in order. The first is the row's heading. */
   readonly cells: readonly ReactNode[];

@@ -13,7 +13,7 @@ export interface FieldWords {
   readonly isOptional?: boolean;
 }
 
-export const fieldIds = ({ name, id = name, hint, error }: FieldWords) => {
+const fieldIds = ({ name, id = name, hint, error }: FieldWords) => {
   const hintId = hint ? `${id}-hint` : undefined;
   const errorId = error ? `${id}-error` : undefined;
   return {

@@ -1,7 +1,7 @@
 /** The frame of every page: skip link, name and place, links, main, foot. */
 import type { ReactNode } from 'react';
 
-export interface FrameLink {
+interface FrameLink {
   readonly href: string;
   readonly text: string;
   readonly isCurrent?: boolean;

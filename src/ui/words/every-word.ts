@@ -1,4 +1,4 @@
-/** Every sentence a patient reads, whichever page carries it, with who reviewed it: nobody yet. */
+/** Every sentence a patient reads, whichever page carries it. Nobody has reviewed them yet. */
 import { english, type WordKey } from '../words.ts';
 import { accountWords } from './account.ts';
 import { beforeVisitWords } from './before-visit.ts';
@@ -8,15 +8,7 @@ import { seldomWords } from './seldom.ts';
 import { signInWords } from './sign-in.ts';
 import { writeWords } from './write.ts';
 
-export interface Word {
-  readonly key: WordKey;
-  readonly language: 'en';
-  readonly text: string;
-  /** Name of the clinician who approved the wording; null until someone has. */
-  readonly reviewer: string | null;
-}
-
-export const words: readonly Word[] = Object.entries({
+export const everyWord: Readonly<Record<WordKey, string>> = {
   ...english,
   ...accountWords,
   ...beforeVisitWords,
@@ -25,9 +17,4 @@ export const words: readonly Word[] = Object.entries({
   ...seldomWords,
   ...signInWords,
   ...writeWords,
-}).map(([key, text]) => ({
-  key: key as WordKey,
-  language: 'en',
-  text,
-  reviewer: null,
-}));
+};

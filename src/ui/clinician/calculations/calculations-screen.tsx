@@ -26,7 +26,7 @@ const markWords: Readonly<Record<Mark, string>> = {
 };
 
 /** "read at the source; from memory": every way the sources of a row were seen. */
-export const marksInWords = (row: Pick<CalculationRow, 'citations'>): string =>
+const marksInWords = (row: Pick<CalculationRow, 'citations'>): string =>
   [...new Set(row.citations.map((citation) => markWords[citation.mark]))].join('; ');
 
 export const CalculationsScreen = ({ rows }: { readonly rows: readonly CalculationRow[] }) => {

@@ -7,7 +7,7 @@ import { nameInWords } from '../forms/field-words.ts';
 /** Six significant figures are more than any instrument here gives. */
 const shown = (value: number): string => String(Number(value.toPrecision(6)));
 
-export const resultInWords = (value: unknown): string => {
+const resultInWords = (value: unknown): string => {
   if (value === null || value === undefined) return 'none';
   if (typeof value === 'number') return shown(value);
   if (typeof value === 'boolean') return value ? 'yes' : 'no';

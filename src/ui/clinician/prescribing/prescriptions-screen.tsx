@@ -21,7 +21,7 @@ export interface PrescriptionsProps {
 }
 
 /** What an unsigned increase changes, from the proposal of the same decision and exercise. */
-export const changesOf = (version: Version, proposals: readonly Proposal[]): readonly string[] =>
+const changesOf = (version: Version, proposals: readonly Proposal[]): readonly string[] =>
   proposals.find((one) => one.lineId === version.lineId && one.decisionId === version.decisionId)?.changes ??
   [];
 

@@ -5,7 +5,7 @@ import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import type { Patient } from '../answers.ts';
 
-export const sections = [
+const sections = [
   { path: '', text: 'Overview' },
   { path: '/screening', text: 'Screening' },
   { path: '/measurements', text: 'Measurements' },
@@ -18,7 +18,7 @@ export const sections = [
   { path: '/outcomes', text: 'Outcomes' },
   { path: '/access', text: 'Phone and team' },
 ] as const;
-export type SectionPath = (typeof sections)[number]['path'];
+type SectionPath = (typeof sections)[number]['path'];
 
 export const fullName = (person: { readonly givenName: string; readonly familyName: string }): string =>
   `${person.givenName} ${person.familyName}`;

@@ -10,13 +10,13 @@ import { PictureMarks } from './picture-marks.tsx';
 import { dayDomain, loadDomain, scaleFor } from './picture-scale.ts';
 
 /** Points of the staircase, with an empty one wherever a stretch ends: the line may not cross it. */
-export const stairPoints = ({ stairs }: Pick<Picture, 'stairs'>) =>
+const stairPoints = ({ stairs }: Pick<Picture, 'stairs'>) =>
   stairs.flatMap((stair) => [
     ...stair.map((mark) => ({ at: dayNumber(mark.day), load: mark.value })),
     { at: dayNumber(stair.at(-1)!.day) + 0.01, load: null },
   ]);
 
-export interface PictureChartProps {
+interface PictureChartProps {
   readonly picture: Picture;
   readonly onGate: (gate: GateMark) => void;
   readonly onDay: (dayNumber: number) => void;
@@ -40,7 +40,7 @@ const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
   );
 };
 
-export const PictureChart = (props: PictureChartProps) => {
+const PictureChart = (props: PictureChartProps) => {
   const { picture } = props;
   const points = useMemo(() => stairPoints(picture), [picture]);
   const loadTicks = [0, picture.loadTop / 2, picture.loadTop];

@@ -8,7 +8,7 @@ import type { Picture } from '#core/review/picture.ts';
 /** Shares of the height, from the top. */
 const panels = { loadFoot: 0.4, painHead: 0.6 } as const;
 
-export const worstPain = 10;
+const worstPain = 10;
 
 export interface Area {
   readonly x: number;

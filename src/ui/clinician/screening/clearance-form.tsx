@@ -16,7 +16,7 @@ import { methodInWords } from '../words.ts';
 import { type GroupedReason, groupedReasons } from './outcome-table.tsx';
 import { limbOptions } from './sheet-state.ts';
 
-export const clearable = (outcomes: readonly MethodOutcome[]) =>
+const clearable = (outcomes: readonly MethodOutcome[]) =>
   outcomes.map((outcome) => ({
     ...outcome,
     reasons: outcome.reasons.filter(

@@ -36,7 +36,7 @@ export interface WorklistFilter {
   readonly site: string | null;
 }
 
-export const isWholeList = ({ kind, isMine, clinician, site }: WorklistFilter): boolean =>
+const isWholeList = ({ kind, isMine, clinician, site }: WorklistFilter): boolean =>
   kind === null && !isMine && clinician === null && site === null;
 
 /** What the filtered list counts; the whole list says what was found for everybody. */

@@ -13,7 +13,7 @@ import { flagOptions } from '../questions/flag-list.ts';
 import { doseLines, doseTitle, loadText } from '../today/dose-text.ts';
 
 /** "On Monday, Wednesday, Friday." */
-export const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>
+const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>
   weekdays === null
     ? say('handout.every-day')
     : weekdays.length === 0

@@ -6,7 +6,7 @@ import { type CheckRow, flagsText, scoreText, yesNoText } from '../session/check
 import type { Score } from '../session/draft.ts';
 import { type JointMorning, jointMorning, type MorningDraft } from './morning.ts';
 
-export const minutesText = (minutes: Score | null): string =>
+const minutesText = (minutes: Score | null): string =>
   minutes === null
     ? say('ask.not-answered')
     : minutes === 'unknown'

@@ -101,7 +101,7 @@ const each = (draft: MorningDraft): readonly string[] => [
 /** With the urine not known there is no short way past the list of warning signs. */
 const hasShortWay = (draft: MorningDraft): boolean => draft.urine !== 'unknown';
 
-export const morningSteps = (draft: MorningDraft): readonly string[] => [
+const morningSteps = (draft: MorningDraft): readonly string[] => [
   ...(draft.asksUrine ? ['urine'] : []),
   ...draft.joints.map((joint) => `pain:${joint}`),
   ...(hasShortWay(draft) ? ['usual'] : []),

@@ -39,7 +39,7 @@ const namesUnder = (storage: Small, prefix: string): readonly string[] =>
 
 const read = <T>(text: string | null): T | undefined => (text === null ? undefined : (JSON.parse(text) as T));
 
-export const smallStore = (storage: Small, isLasting: boolean): PhoneStore => ({
+const smallStore = (storage: Small, isLasting: boolean): PhoneStore => ({
   isLasting,
   holdsKeys: false,
   get: async <T>(key: string) => read<T>(storage.getItem(key)),
@@ -52,7 +52,7 @@ export const smallStore = (storage: Small, isLasting: boolean): PhoneStore => ({
   },
 });
 
-export const memoryStorage = (): Small => {
+const memoryStorage = (): Small => {
   const held = new Map<string, string>();
   return {
     getItem: (key) => held.get(key) ?? null,
@@ -68,7 +68,7 @@ export const memoryStorage = (): Small => {
 const probeKey = 'loadgate-probe';
 
 /** The best store that takes and gives back a value, tried once on each page. */
-export const openPhoneStore = async (): Promise<PhoneStore> => {
+const openPhoneStore = async (): Promise<PhoneStore> => {
   try {
     const store = databaseStore(createStore('loadgate-phone', 'kept'));
     await store.set(probeKey, 1);

@@ -14,8 +14,7 @@ export interface Sealed {
 }
 
 /** Bound into the seal; the server forms the same text. */
-export const sealedFor = (patientId: string, entryId: string): string =>
-  `loadgate entry 1 ${patientId} ${entryId}`;
+const sealedFor = (patientId: string, entryId: string): string => `loadgate entry 1 ${patientId} ${entryId}`;
 
 const curve = { name: 'ECDH', namedCurve: 'P-256' } as const;
 const letters = new TextEncoder();

@@ -69,7 +69,7 @@ const lineText = (line: LineDraft): string => {
   return [...sets, ...load].join('. ');
 };
 
-export const limbText = (answer: LimbAnswer | undefined): string =>
+const limbText = (answer: LimbAnswer | undefined): string =>
   answer === undefined
     ? missing()
     : answer === 'unknown'

@@ -7,7 +7,7 @@ import { useId } from 'react';
 import { ErrorMessage } from '#ui/shared/error-message.tsx';
 import { say } from '#ui/words.ts';
 
-export const mostRepetitions = 500;
+const mostRepetitions = 500;
 
 export interface CounterProps {
   readonly repetitions: number | null;

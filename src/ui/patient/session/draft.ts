@@ -27,7 +27,7 @@ export interface SetDraft {
 }
 
 /** A stretch of time with the cuff on; `to` null while it is. */
-export interface Restriction {
+interface Restriction {
   readonly from: number;
   readonly to: number | null;
 }

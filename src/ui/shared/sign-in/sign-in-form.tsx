@@ -12,7 +12,7 @@ import { goOnSignedIn } from './kept-page.ts';
 import { PasskeyButton } from './passkey-button.tsx';
 import { askDoor, problemAfter, problemsOf } from './sign-in.ts';
 
-export interface DemoPerson {
+interface DemoPerson {
   readonly email: string;
   readonly about: string;
 }

@@ -13,7 +13,7 @@ import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
 
 /** Common practice: two minutes seated after release. */
-export const seatedSeconds = 120;
+const seatedSeconds = 120;
 
 const occlusionOf = (line: LineDraft): OcclusionDose | null =>
   line.dose.method === 'occlusion' ? line.dose : null;

@@ -16,7 +16,7 @@ import { telephone } from './end-pages.tsx';
 import type { PageProps } from './page-props.ts';
 
 /** A change that is still there this long after release is a warning sign of the engine's table. */
-export const limbSettlesSeconds = 600;
+const limbSettlesSeconds = 600;
 
 const settlesAt = (line: LineDraft, now: number): number =>
   (releasedAt(line) ?? now) + limbSettlesSeconds * 1000;

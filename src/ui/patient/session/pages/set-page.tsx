@@ -13,7 +13,7 @@ import { type LineDraft, setOf, targetOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
 
-export const targetText = (line: LineDraft, set: number): string => {
+const targetText = (line: LineDraft, set: number): string => {
   const { low, high } = targetOf(line.dose, set);
   return low === high ? say('set.target-same', { low }) : say('set.target', { low, high });
 };
