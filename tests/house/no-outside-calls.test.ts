@@ -5,7 +5,6 @@ import { allFiles, isCode, textOf, withoutComments } from './repository.ts';
 /** Addresses that are names and never fetched, and the machine itself. */
 const names = [
   /^http:\/\/www\.w3\.org\//, // XML namespaces
-  /^https:\/\/json-schema\.org\//, // the dialect of a schema
   /^http:\/\/(hl7|loinc|unitsofmeasure|snomed)\.(org|info)\b/, // code systems
   /^https?:\/\/(127\.0\.0\.1|localhost|\[::1\])/,
   /^https?:\/\/\$\{/, // built from the settings

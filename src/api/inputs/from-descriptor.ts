@@ -39,7 +39,7 @@ const plainSchema = (field: Field): z.ZodType => {
 };
 
 /** One field with its further literals, null and absence, in that order of wrapping. */
-export const fieldSchema = (field: Field): z.ZodType => {
+const fieldSchema = (field: Field): z.ZodType => {
   let schema = plainSchema(field);
   if (field.also?.length) schema = z.union([schema, z.enum(field.also as [string, ...string[]])]);
   if (field.nullable) schema = schema.nullable();

@@ -67,7 +67,7 @@ const clinicView = ({ name, phone, emergencyNumber, coverHours }: TodayView['cli
   coverHours,
 });
 
-export const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
+const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
