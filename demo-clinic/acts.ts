@@ -68,24 +68,6 @@ export const freezes = (
   reason,
 });
 
-/** The same with the band widened to `usualPainTop`. */
-export const freezesBand = (
-  joint: Joint,
-  usualPain: number,
-  usualPainTop: number,
-  usualStiffnessMinutes: number,
-  reason: string,
-  usualSwelling: 'none' | 'slight' = 'none',
-): Act => ({
-  does: 'freeze',
-  joint,
-  usualPain,
-  usualPainTop,
-  usualStiffnessMinutes,
-  usualSwelling,
-  reason,
-});
-
 export const agrees = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
 
 export const signs: Act = { does: 'sign' };

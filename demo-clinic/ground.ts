@@ -22,7 +22,7 @@ export interface Ground {
   readonly today: Day;
 }
 
-export const dayOf = (ground: Ground, story: Pick<Story, 'days'>, day: number): Day =>
+const dayOf = (ground: Ground, story: Pick<Story, 'days'>, day: number): Day =>
   addDays(ground.today, day - story.days);
 
 /** A wall-clock time on a day of the story. */

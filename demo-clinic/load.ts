@@ -16,7 +16,7 @@ import { stories } from './patients.ts';
 import type { Story } from './story.ts';
 import { openRecord, tell } from './tell.ts';
 
-export interface DemoAccount {
+interface DemoAccount {
   readonly email: string;
   readonly name: string;
   readonly clinicId: string;

@@ -35,13 +35,13 @@ export interface Freeze {
   readonly ceiling?: number;
 }
 
-export interface YearExpected {
+interface YearExpected {
   readonly day: number;
   readonly decision: DecisionWord;
   readonly why: string;
 }
 
-export interface YearDisagreement {
+interface YearDisagreement {
   readonly day: number;
   readonly expected: DecisionWord;
   readonly engine: DecisionWord;
@@ -78,7 +78,7 @@ export interface LongStory {
 export const wobble = (day: number): number => [0, 0, -1, 0, 0, 1, 0, -1, 0, 0, 0][day % 11]!;
 
 /** Downward only: never over the level. */
-export const dip = (day: number): number => Math.min(0, wobble(day));
+const dip = (day: number): number => Math.min(0, wobble(day));
 
 export const within = (day: number, from: number, to: number): boolean => day >= from && day <= to;
 

@@ -2,9 +2,9 @@
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
-import { morningsOf } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
 import { lookOnce } from './phone-looks.ts';
+import { morningsOf } from './stored-answers.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();

@@ -6,11 +6,11 @@ import {
   openWithWorker,
   phoneOf,
   playSequence,
-  untilKept,
   untilReady,
 } from '#commands/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
+import { untilKept } from './support.ts';
 
 test.describe('on a server that goes and comes back', () => {
   const first = 20_260_131;

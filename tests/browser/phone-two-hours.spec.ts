@@ -2,9 +2,10 @@
 import path from 'node:path';
 import { type Browser, expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf, untilReady } from '#commands/phone-sequences/sequence.ts';
-import { sessionsOf, storedTwice, twoHoursOf } from '#commands/phone-sequences/stored.ts';
+import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
 import { answerAll, headingOf } from '#commands/phone-sequences/walk.ts';
 import { lookAt } from './phone-looks.ts';
+import { twoHoursOf } from './stored-answers.ts';
 import { moveClock, signedIn, watched } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');

@@ -4,10 +4,11 @@
  */
 import path from 'node:path';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf, untilKept, untilReady } from '#commands/phone-sequences/sequence.ts';
-import { morningsOf, sessionsOf } from '#commands/phone-sequences/stored.ts';
+import { openWithWorker, phoneOf, untilReady } from '#commands/phone-sequences/sequence.ts';
+import { sessionsOf } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
-import { signedIn, signIn } from './support.ts';
+import { morningsOf } from './stored-answers.ts';
+import { signedIn, signIn, untilKept } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const today = '2026-04-20';

@@ -62,3 +62,7 @@ export const watched = (page: Page): readonly string[] => {
   });
   return troubles;
 };
+
+/** The newest answer stands on the phone: sealing and keeping it take a moment after the tap. */
+export const untilKept = (page: Page): Promise<unknown> =>
+  page.waitForSelector('html[data-draft="written"]', { state: 'attached' });

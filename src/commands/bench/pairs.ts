@@ -34,7 +34,7 @@ export const percentileOf = (values: readonly number[], percent: number): number
 };
 
 /** Places of the order statistics that bound the median: the binomial's normal approximation. */
-export const medianBounds = (values: readonly number[]): readonly [number, number] => {
+const medianBounds = (values: readonly number[]): readonly [number, number] => {
   const sorted = [...values].sort((a, b) => a - b);
   const reach = (1.96 * Math.sqrt(sorted.length)) / 2;
   const low = Math.max(0, Math.floor(sorted.length / 2 - reach) - 1);

@@ -8,7 +8,7 @@ export interface Told {
   readonly peakMb: Readonly<Record<string, number>>;
 }
 
-export const machine = (): string => {
+const machine = (): string => {
   const { model } = cpus()[0] ?? { model: 'unknown processor' };
   const memory = Math.round(totalmem() / 2 ** 30);
   return `${cpus().length} × ${model.trim()}, ${memory} GiB, ${platform()} ${arch()}, Node ${process.versions.node}`;

@@ -59,7 +59,7 @@ const raiseFlags: Raise = (facts, random) => ({
 const raiseStop: Raise = (facts) =>
   facts.stopReason === 'joint-pain' ? null : { ...facts, stopReason: 'joint-pain' };
 
-export const factRaises: readonly Raise[] = [
+const factRaises: readonly Raise[] = [
   ...scoreRaises,
   ...flagRaises,
   ...countRaises,

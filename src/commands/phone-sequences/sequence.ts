@@ -5,7 +5,7 @@ import { seeded } from '../engine-trials/seeded.ts';
 import type { OwnServer } from './own-server.ts';
 import { answerAll, answerOne, headingOf } from './walk.ts';
 
-export const phoneSize = { width: 390, height: 844 };
+const phoneSize = { width: 390, height: 844 };
 
 /** A phone nobody has signed in on. */
 export const newPhone = (browser: Browser, baseURL: string): Promise<BrowserContext> =>
@@ -26,10 +26,6 @@ export const phoneOf = async (browser: Browser, baseURL: string, who: string): P
   if (answer.status() !== 200) throw new Error(`${who} was not let in: ${answer.status()}.`);
   return context;
 };
-
-/** The newest answer stands on the phone: sealing and keeping it take a moment after the tap. */
-export const untilKept = (page: Page): Promise<unknown> =>
-  page.waitForSelector('html[data-draft="written"]', { state: 'attached' });
 
 /** The page is opened once with signal, so that the worker holds it. */
 export const openWithWorker = async (context: BrowserContext): Promise<Page> => {

@@ -19,7 +19,7 @@ export interface TypeSummary {
   readonly sessions: Simulated['sessions'];
 }
 
-export const quantile = (values: readonly number[], share: number): number => {
+const quantile = (values: readonly number[], share: number): number => {
   const sorted = [...values].sort((a, b) => a - b);
   const place = (sorted.length - 1) * share;
   const low = sorted[Math.floor(place)]!;

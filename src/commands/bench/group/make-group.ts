@@ -138,7 +138,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
   client.pragma('wal_checkpoint(TRUNCATE)');
 };
 
-export const makeGroup = async (file: string, plan: GroupPlan): Promise<void> => {
+const makeGroup = async (file: string, plan: GroupPlan): Promise<void> => {
   const store = openStore(file);
   try {
     migrate(store);

@@ -23,7 +23,7 @@ export const dayOf = (instant: number): Day => new Date(instant).toISOString().s
 const today = Math.floor(now / dayMs);
 
 /** Day number of a session: three a week, the last one yesterday, so that its morning is today. */
-export const sessionDayNumber = (plan: GroupPlan, session: number): number =>
+const sessionDayNumber = (plan: GroupPlan, session: number): number =>
   today - 1 - Math.round(((plan.sessionsEach - 1 - session) * 7) / sessionsPerWeek);
 
 export const sessionStart = (plan: GroupPlan, session: number): number =>

@@ -6,7 +6,7 @@ import { withPages } from './page-servers.ts';
 const bar = 1.3;
 
 /** Scripts named in the document; what only old browsers load is left out. */
-export const scriptsIn = (html: string): readonly string[] => {
+const scriptsIn = (html: string): readonly string[] => {
   const tags = [...html.matchAll(/<(?:script|link)\b[^>]*>/g)].map(([tag]) => tag);
   const wanted = tags.filter(
     (tag) => !/nomodule/i.test(tag) && (/^<script/.test(tag) || /as="script"/.test(tag)),
