@@ -8,7 +8,7 @@ import { closeSync, existsSync, fsyncSync, openSync, readFileSync, writeSync } f
 import type { Store } from './store/store.ts';
 import { type ChainHead, chainHead } from './verify-chain.ts';
 
-export interface KeptHead extends ChainHead {
+interface KeptHead extends ChainHead {
   /** Instant it was kept, epoch milliseconds, by the system clock. */
   readonly at: number;
 }

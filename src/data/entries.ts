@@ -23,7 +23,7 @@ import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
 /** A phone and the clinic may disagree by this much before a clock counts as doubtful. */
-export const clockToleranceMs = 10 * 60_000;
+const clockToleranceMs = 10 * 60_000;
 
 /** Doubtful when the phone's clock is off, or the entry speaks of a time after it was sent. */
 const isDoubtful = (access: Access, entry: Entry, spokenOf: number): boolean =>

@@ -102,7 +102,7 @@ const isSame = (before: readonly MatterRow[], after: readonly MatterRow[]): bool
 };
 
 /** Works out one patient's matters and puts them in place of the old ones. */
-export const refreshMatters = (access: Access, patientId: string): Promise<void> =>
+const refreshMatters = (access: Access, patientId: string): Promise<void> =>
   access.store.write(async (tx) => {
     const state = await patientStateOf(access, patientId);
     const matters = dueMatters(state, dueAfter(await choicesOf(access)));

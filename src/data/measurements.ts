@@ -17,7 +17,7 @@ export type RecordedMeasurement = Measurement & {
 };
 
 /** The figure by which two measurements of one kind are compared. */
-export const figureOf = (row: Measurement): number => {
+const figureOf = (row: Measurement): number => {
   switch (row.kind) {
     case 'body-mass':
       return row.massKg;

@@ -19,7 +19,7 @@ export const holds = (hash: string, text: string): Promise<boolean> =>
   verifyPassword({ hash, password: text });
 
 /** No letters or digits that are read one for the other; 32 of them, five bits each. */
-export const alphabet = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
+const alphabet = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 
 /** Random groups of five, such as 4KQ7M-X2D9T. */
 export const randomCode = (groups: number): string =>

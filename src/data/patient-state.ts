@@ -28,7 +28,7 @@ type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 
 export const newestResponses = (rows: readonly (typeof decisionResponse.$inferSelect)[]): Responses =>
   new Map([...rows].sort((a, b) => a.answeredAt - b.answeredAt).map((row) => [row.decisionId, row]));
 
-export const settledBy = (responses: Responses, decisionId: string): StandingDecision['settled'] => {
+const settledBy = (responses: Responses, decisionId: string): StandingDecision['settled'] => {
   const response = responses.get(decisionId);
   if (!response) return null;
   return response.kind === 'override' && response.until ? response.until : 'for-good';

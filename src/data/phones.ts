@@ -14,9 +14,7 @@ import type { Db } from './store/connection.ts';
 import type { Store } from './store/store.ts';
 
 /** Wrong tries after which only a new invitation helps. */
-export const pinTries = 5;
-
-export const pinDigits = 6;
+const pinTries = 5;
 
 /** Six digits, and not those tried first by whoever finds the phone. */
 export const isGoodPin = (pin: string): boolean => {

@@ -28,7 +28,7 @@ interface Told {
   readonly patientId: SQLiteColumn;
 }
 
-export const toldTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
+const toldTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
   if (!is(table, SQLiteTable)) return [];
   const { clinicId, patientId } = getTableColumns(table) as Record<string, SQLiteColumn>;
   const name = getTableName(table);
@@ -37,7 +37,7 @@ export const toldTables: readonly Told[] = (Object.values(schema) as unknown[]).
 
 type Row = Readonly<Record<string, unknown>>;
 
-export interface RecordDocument {
+interface RecordDocument {
   readonly format: 'loadgate-record';
   readonly version: 1;
   /** Epoch milliseconds, as all instants of the rows. */

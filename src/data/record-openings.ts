@@ -48,7 +48,7 @@ interface Seen {
 const oneLook = 10 * 60_000;
 
 /** Rows come newest first, and so do the lines. */
-export const groupOpenings = (
+const groupOpenings = (
   rows: readonly Seen[],
   zone: string,
   names: ReadonlyMap<string, string>,

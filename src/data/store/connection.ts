@@ -15,7 +15,7 @@ export interface Connection {
 }
 
 /** What a connection must read back after opening; a test compares. */
-export const durability = {
+const durability = {
   journal_mode: 'wal',
   synchronous: 2,
   foreign_keys: 1,

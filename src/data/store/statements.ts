@@ -10,7 +10,7 @@ const mostKept = 500;
 
 type Bound = readonly unknown[];
 
-export interface KeptStatement {
+interface KeptStatement {
   readonly run: (...values: Bound) => unknown;
   readonly all: (...values: Bound) => readonly unknown[];
   readonly get: (...values: Bound) => unknown;
