@@ -32,7 +32,7 @@ const filesUnder = (place) => {
 };
 
 /** A hash over every file the build reads, with the Node version that reads them. */
-export const sourcesHash = () => {
+const sourcesHash = () => {
   const hash = createHash('sha256').update(`node ${process.versions.node}\n`);
   // The pictures are made from what was built, and nothing built shows them.
   const isRead = (file) => !file.startsWith(path.join('demo-clinic', 'pictures'));

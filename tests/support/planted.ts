@@ -42,7 +42,7 @@ const plantField = (field: Field, how: Planting): unknown => {
   return Math.ceil(field.min ?? 1);
 };
 
-export const plantFields = (fields: readonly Field[], how: Planting): Record<string, unknown> =>
+const plantFields = (fields: readonly Field[], how: Planting): Record<string, unknown> =>
   Object.fromEntries(fields.map((field) => [field.name, plantField(field, how)]));
 
 /** What the procedures check by descriptor, under the name it is sent by. */

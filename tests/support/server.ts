@@ -46,7 +46,7 @@ export const account = (at: Runtime, over: Partial<NewAccount> & Pick<NewAccount
 
 type Route = (request: Request) => Response | Promise<Response>;
 
-export interface Answer {
+interface Answer {
   readonly status: number;
   readonly json: Record<string, unknown>;
   readonly headers: Headers;

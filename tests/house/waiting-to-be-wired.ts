@@ -1,0 +1,81 @@
+/**
+ * Made and tested, and not used by the product yet: kept on purpose, each with what will use it. An entry
+ * that is used by now, or is gone, fails the test of dead code; then it leaves this list.
+ */
+export interface Waiting {
+  /** A file, or "file: export", or "package.json: package", as the tool names it. */
+  readonly finding: string;
+  readonly usedBy: string;
+}
+
+export const waitingToBeWired: readonly Waiting[] = [
+  {
+    finding: 'src/core/engine/scope.ts: inForceUntilAcknowledged',
+    usedBy: 'The plan of a patient: after an amendment the more cautious decision, until acknowledged.',
+  },
+  {
+    finding: 'src/core/screening/items.ts: itemsBeforeOcclusion',
+    usedBy: 'The check before a session with a cuff: the items of the screening asked again.',
+  },
+  {
+    finding: 'src/core/occlusion/checks.ts',
+    usedBy: 'The phone’s pages of a session with a cuff: what to look at, and the signs that take it off.',
+  },
+  {
+    finding: 'src/core/engine/test-to-failure.ts',
+    usedBy: 'Tests to failure on the record and the phone: 48 h after the last session, same gate before.',
+  },
+  {
+    finding: 'src/core/occlusion/arthritis-evidence.ts',
+    usedBy: 'The wording of consent to occlusion: what trials in arthritis found.',
+  },
+  {
+    finding: 'src/core/occlusion/side-effects.ts',
+    usedBy: 'The wording of consent to occlusion: how often side effects were reported.',
+  },
+  {
+    finding: 'src/core/engine/replay.ts: brokenReplays',
+    usedBy: 'The replay of stored decisions: does the code still give what it gave?',
+  },
+  {
+    finding: 'src/core/engine/replay.ts: differencesUnder',
+    usedBy: 'The replay of stored decisions: what would other settings have said?',
+  },
+  {
+    finding: 'src/data/decisions.ts: replayableDecisions',
+    usedBy: 'The explanation of one stored decision, and its replay.',
+  },
+  {
+    finding: 'package.json: react-aria-components',
+    usedBy: 'Lists, dialogs and pickers of the clinician’s pages.',
+  },
+];
+
+/** What the core judges and no screen asks for or shows yet. */
+export interface WithoutScreen {
+  readonly what: string;
+  /** Where the core holds it. */
+  readonly keptIn: string;
+  /** How a screen would name it. */
+  readonly word: RegExp;
+  /** The lines in which screens name it today. */
+  readonly linesToday: readonly string[];
+  readonly usedBy: string;
+}
+
+export const withoutScreen: readonly WithoutScreen[] = [
+  {
+    what: 'fatigue',
+    keptIn: 'src/core/engine/patient-facts.ts',
+    word: /fatigue/i,
+    linesToday: ['fatigue: null,', "fatigueState: 'not-applicable',"],
+    usedBy: 'The morning check of a patient whose clinic has it asked, 0 to 10.',
+  },
+  {
+    what: 'nutrition',
+    keptIn: 'src/core/nutrition/rows.ts',
+    word: /#core\/nutrition\//,
+    linesToday: [],
+    usedBy: 'The nutrition page; until then `npm run calculate` and the page of calculations reach it.',
+  },
+];

@@ -1,0 +1,35 @@
+/**
+ * Dead code: what no way in reaches. Asked twice by tests/house/dead-code.test.ts: of the product alone
+ * (`--production`: nothing counts that only tests use), and of everything, where an export must be
+ * imported by somebody.
+ */
+const isProduct = process.argv.includes('--production');
+
+/** "!" marks what belongs to the product. */
+export default {
+  // Used in its own file, a thing lives; whether it must be exported is the second question.
+  ignoreExportsUsedInFile: isProduct,
+  // A way in may hold nothing for tests alone either.
+  includeEntryExports: isProduct,
+  entry: [
+    // What `npm run` starts by name, and what those start as processes of their own.
+    'src/commands/*.ts!',
+    'src/commands/{run,demo,test,build,serve}.mjs!',
+    // The year-long stories are for the engine alone; tests play them.
+    'demo-clinic/long-stories/{ten,follow-a-year}.ts!',
+    'drizzle/config.ts',
+    'tests/**/*.{test,spec}.{ts,tsx}',
+    'tests/vitest.config.ts',
+    'tests/browser/playwright.config.ts',
+    // Read by name, one a sheet, by the ledger of published figures.
+    'tests/core/**/left-out*.ts',
+  ],
+  project: ['src/**/*.{ts,tsx,mjs,js}!', 'demo-clinic/**/*.ts!', 'drizzle/*.ts', 'tests/**/*.{ts,tsx,js}'],
+  ignoreDependencies: [
+    // Started by its path, not imported.
+    '@biomejs/biome',
+    // Outside oracles without types, loaded by `require`.
+    'jstat',
+    'ml-regression-theil-sen',
+  ],
+};
