@@ -6,8 +6,9 @@
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { type Heads, headsFileOf, readHeads } from '#data/audit-heads.ts';
+import { openStore } from '#data/open-store.ts';
 import { clinicIds } from '#data/people.ts';
-import { openStore, type Store } from '#data/store/store.ts';
+import type { Store } from '#data/store/store.ts';
 import { type Verdict, verifyChain } from '#data/verify-chain.ts';
 import { keyFrom } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';

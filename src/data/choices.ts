@@ -4,6 +4,7 @@ import { desc, eq } from 'drizzle-orm';
 import type { ChoiceValues, ClinicChoice } from '#core/clinic-choice.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { clinicChanged } from './changed.ts';
 import { choiceVersion } from './schema/schema.ts';
 import { ofClinic, prepared } from './store/prepared.ts';
 
@@ -75,10 +76,7 @@ export const saveChoices = (access: Access, choices: ChoiceValues, reason: strin
       reason,
     });
     // Due dates rest on these numbers.
-    access.store.beforeCommit(`worklist ${access.clinicId}`, async () => {
-      const { rebuildWorklist } = await import('./worklist.ts');
-      await rebuildWorklist(access);
-    });
+    clinicChanged(access);
     await sealed(tx, access, {
       act: 'write',
       subject: 'clinic-choices',

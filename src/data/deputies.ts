@@ -4,8 +4,8 @@ import { and, desc, eq, isNull } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
+import { changed, clinicChanged } from './changed.ts';
 import { writtenNow } from './episodes.ts';
-import { touchMatters } from './matters.ts';
 import { authUser, deputy, pauseOwner } from './schema/schema.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from './store/prepared.ts';
 
@@ -54,10 +54,7 @@ export const nameDeputy = (access: Access, userId: string | null): Promise<boole
       recordedBy: access.actorId,
     });
     // Every danger that waits is given to somebody else now.
-    access.store.beforeCommit(`worklist ${access.clinicId}`, async () => {
-      const { rebuildWorklist } = await import('./worklist.ts');
-      await rebuildWorklist(access);
-    });
+    clinicChanged(access);
     await sealed(tx, access, { act: 'write', subject: 'deputy', subjectId: id });
     return true;
   });
@@ -101,7 +98,7 @@ export const ownPause = (
     const now = writtenNow(access, patientId);
     const { owner, ...rest } = row;
     await tx.insert(pauseOwner).values({ ...now, ...rest, ownerId: owner.id, ownerName: owner.name });
-    touchMatters(access, patientId);
+    changed(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'pause-owner',

@@ -1,8 +1,7 @@
 /**
  * The worklist, kept on write: whoever writes something that may change it says so, and just before
- * the transaction commits the patient's matters are worked out again.
+ * the transaction commits the patient's matters, or all of the clinic's, are worked out again.
  */
-import { randomUUID } from 'node:crypto';
 import { and, asc, eq } from 'drizzle-orm';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
@@ -13,14 +12,14 @@ import { worklistChoices } from '#core/worklist/choices.ts';
 import { dueMatters, rankOf } from '#core/worklist/due-matters.ts';
 import { type DueAfter, type DueMatter, dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
 import { choicesOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';
 import { matter, matterAction } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
+import { patientStates } from './worklist-states.ts';
 
-export const dueAfter = (own: ChoiceValues): DueAfter => {
+const dueAfter = (own: ChoiceValues): DueAfter => {
   const lists = [engineChoices, screeningChoices, occlusionChoices, worklistChoices];
   const values: ChoiceValues = Object.assign({}, ...lists.map(defaultsOf), own);
   return {
@@ -63,7 +62,7 @@ const isSettledByAcknowledging = (row: DueMatter, actions: readonly Action[]): b
 
 export type MatterRow = typeof matter.$inferInsert;
 
-export const matterRows = (
+const matterRows = (
   clinicId: string,
   patientId: string,
   matters: readonly DueMatter[],
@@ -102,7 +101,7 @@ const isSame = (before: readonly MatterRow[], after: readonly MatterRow[]): bool
 };
 
 /** Works out one patient's matters and puts them in place of the old ones. */
-const refreshMatters = (access: Access, patientId: string): Promise<void> =>
+export const refreshMatters = (access: Access, patientId: string): Promise<void> =>
   access.store.write(async (tx) => {
     const state = await patientStateOf(access, patientId);
     const matters = dueMatters(state, dueAfter(await choicesOf(access)));
@@ -112,54 +111,31 @@ const refreshMatters = (access: Access, patientId: string): Promise<void> =>
     insertRows(tx, matter, rows);
   });
 
-/** Says, inside a write, that a patient's matters may have changed. Worked out once, before the commit. */
-export const touchMatters = (access: Access, patientId: string): void =>
-  access.store.beforeCommit(`matters ${patientId}`, () => refreshMatters(access, patientId));
+/** Every matter of the clinic worked out from the record, as it should stand. */
+export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow[]> => {
+  const after = dueAfter(await choicesOf(access));
+  const actions = await access.store.read
+    .select()
+    .from(matterAction)
+    .where(eq(matterAction.clinicId, access.clinicId))
+    .orderBy(asc(matterAction.doneAt));
+  const states = await patientStates(access);
+  return [...states].flatMap(([patientId, state]) =>
+    matterRows(
+      access.clinicId,
+      patientId,
+      dueMatters(state, after),
+      actions.filter((action) => action.patientId === patientId),
+    ),
+  );
+};
 
-export type Handled = 'done' | 'no-such-matter' | 'danger';
-
-interface Handling {
-  readonly key: string;
-  readonly act: Action['act'];
-  readonly until: string | null;
-  readonly assignee: { readonly id: string; readonly name: string } | null;
-  readonly reason: string;
-}
-
-/** Acknowledges, assigns or puts off a matter. Danger cannot be put off. */
-export const handleMatter = (access: Access, patientId: string, wish: Handling): Promise<Handled> =>
+/** Throws the clinic's matters away and writes them anew. Returns how many there are. */
+export const rebuildWorklist = (access: Access): Promise<number> =>
   access.store.write(async (tx) => {
-    const [row] = await tx
-      .select()
-      .from(matter)
-      .where(
-        and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId), eq(matter.key, wish.key)),
-      );
-    if (!row) return 'no-such-matter';
-    if (wish.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
-    const id = randomUUID();
-    await tx.insert(matterAction).values({
-      id,
-      clinicId: access.clinicId,
-      patientId,
-      matterKey: wish.key,
-      matterSince: row.since,
-      act: wish.act,
-      until: wish.until,
-      assignee: wish.assignee?.id ?? null,
-      assigneeName: wish.assignee?.name ?? null,
-      reason: wish.reason,
-      doneAt: access.now,
-      doneBy: access.actorId,
-      doneName: access.actorName,
-    });
-    await sealed(tx, access, {
-      act: 'write',
-      subject: 'matter-action',
-      subjectId: id,
-      patientId,
-      detail: { key: wish.key, act: wish.act },
-    });
-    touchMatters(access, patientId);
-    return 'done';
+    const rows = await rebuiltMatters(access);
+    await tx.delete(matter).where(eq(matter.clinicId, access.clinicId));
+    for (let from = 0; from < rows.length; from += 200)
+      await tx.insert(matter).values(rows.slice(from, from + 200));
+    return rows.length;
   });

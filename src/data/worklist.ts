@@ -1,19 +1,12 @@
-/** Reading the worklist a page at a time, and rebuilding it from the record. */
+/** Reading the worklist a page at a time. */
 import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import { dueMatters } from '#core/worklist/due-matters.ts';
 import { dangers, type MatterKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { choicesOf } from './choices.ts';
-import { dueAfter, type MatterRow, matterRows } from './matters.ts';
 import { patientsOfSite } from './patient-sites.ts';
-import { matter, matterAction, patient, patientIdentity } from './schema/schema.ts';
+import { matter, patient, patientIdentity } from './schema/schema.ts';
 import { nestedRows, readEach } from './store/nested-rows.ts';
-import { byDanger, matterColumnsOf, matterIn } from './worklist-cells.ts';
-import { patientStates } from './worklist-states.ts';
-
-/** As a page reads it: the instant it waited for is behind it. */
-export type StoredMatter = Omit<typeof matter.$inferSelect, 'showsAt'>;
+import { byDanger, matterColumnsOf, matterIn, type StoredMatter } from './worklist-cells.ts';
 
 export interface WorklistLine {
   readonly patientId: string;
@@ -153,32 +146,3 @@ export const worklistCounts = async (access: Access, query: Filter) => {
   const [all] = await read.select({ n: count() }).from(patient).where(eq(patient.clinicId, access.clinicId));
   return { listed: listed?.n ?? 0, patients: all?.n ?? 0 };
 };
-
-/** Every matter of the clinic worked out from the record, as it should stand. */
-export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow[]> => {
-  const after = dueAfter(await choicesOf(access));
-  const actions = await access.store.read
-    .select()
-    .from(matterAction)
-    .where(eq(matterAction.clinicId, access.clinicId))
-    .orderBy(asc(matterAction.doneAt));
-  const states = await patientStates(access);
-  return [...states].flatMap(([patientId, state]) =>
-    matterRows(
-      access.clinicId,
-      patientId,
-      dueMatters(state, after),
-      actions.filter((action) => action.patientId === patientId),
-    ),
-  );
-};
-
-/** Throws the clinic's matters away and writes them anew. Returns how many there are. */
-export const rebuildWorklist = (access: Access): Promise<number> =>
-  access.store.write(async (tx) => {
-    const rows = await rebuiltMatters(access);
-    await tx.delete(matter).where(eq(matter.clinicId, access.clinicId));
-    for (let from = 0; from < rows.length; from += 200)
-      await tx.insert(matter).values(rows.slice(from, from + 200));
-    return rows.length;
-  });

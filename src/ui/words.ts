@@ -14,6 +14,7 @@ import { savingWords } from './words/saving.ts';
 import type { seldomWords } from './words/seldom.ts';
 import { sessionWords } from './words/session.ts';
 import type { signInWords } from './words/sign-in.ts';
+import { taughtWord } from './words/taught.ts';
 import { todayWords } from './words/today.ts';
 import type { writeWords } from './words/write.ts';
 
@@ -38,13 +39,6 @@ export type WordKey =
   | keyof typeof writeWords;
 
 type Values = Readonly<Record<string, string | number>>;
-
-let taught: Readonly<Partial<Record<WordKey, string>>> = {};
-
-/** English words that not every page carries, from the file they stand in. */
-export const teach = (more: Readonly<Partial<Record<WordKey, string>>>): void => {
-  taught = { ...taught, ...more };
-};
 
 let spoken: Readonly<Partial<Record<WordKey, string>>> = {};
 
@@ -75,7 +69,7 @@ export const speak = (
 const plain: Readonly<Partial<Record<WordKey, string>>> = english;
 
 /** A key that no file taught is a mistake in the page, so it stays visible as it is. */
-const textOf = (key: WordKey): string => spoken[key] ?? plain[key] ?? taught[key] ?? key;
+const textOf = (key: WordKey): string => spoken[key] ?? plain[key] ?? taughtWord(key) ?? key;
 
 /** A brace without its value is a mistake in the page, so it stays visible as it is. */
 export const say = (key: WordKey, values: Values = {}): string =>

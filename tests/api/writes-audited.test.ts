@@ -22,7 +22,7 @@ const unwritten: Readonly<Record<string, string>> = {
 const unsealed: Readonly<Record<string, string>> = {
   'src/data/drafts.ts': 'typed and not recorded yet',
   'src/data/kept-tries.ts': 'counts of wrong tries; the refused sign-in itself is a row',
-  'src/data/worklist.ts': 'worked out anew from the record, inside the write that changed it',
+  'src/data/matters.ts': 'worked out anew from the record, inside the write that changed it',
 };
 
 let store: Store;

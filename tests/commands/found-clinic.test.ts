@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openStore } from '#data/store/store.ts';
+import { openStore } from '#data/open-store.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 

@@ -1,9 +1,10 @@
 import { eq } from 'drizzle-orm';
 import { afterEach, describe, expect, it } from 'vitest';
+import { openStore } from '#data/open-store.ts';
 import { addPatient } from '#data/people.ts';
 import { audit, patient, trainingSession } from '#data/schema/schema.ts';
 import { migrateStore } from '#data/store/migrate.ts';
-import { openStore, type Store } from '#data/store/store.ts';
+import type { Store } from '#data/store/store.ts';
 import { takeSession } from '#data/take-entry.ts';
 import { sessionEntry, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshFile, freshStore, migrationsFolder } from '#tests/support/store.ts';

@@ -11,12 +11,13 @@ import { respond } from '#data/decision-responses.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
-import { handleMatter } from '#data/matters.ts';
+import { handleMatter } from '#data/handle-matter.ts';
+import { rebuildWorklist, rebuiltMatters } from '#data/matters.ts';
 import { addVersion } from '#data/prescribing.ts';
 import { matter, trainingSession } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
 import { takeTwoHours } from '#data/take-entry.ts';
-import { rebuildWorklist, rebuiltMatters, worklistPage } from '#data/worklist.ts';
+import { worklistPage } from '#data/worklist.ts';
 import {
   accessOf,
   lowLoadDose,

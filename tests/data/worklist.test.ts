@@ -6,7 +6,7 @@ import { dayAt } from '#data/civil-time.ts';
 import { respond } from '#data/decision-responses.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import { storeSession } from '#data/entries.ts';
-import { handleMatter } from '#data/matters.ts';
+import { handleMatter } from '#data/handle-matter.ts';
 import type { Store } from '#data/store/store.ts';
 import { worklistCounts, worklistPage } from '#data/worklist.ts';
 import {

@@ -1,6 +1,15 @@
 /** Who may know whom. The core knows nobody; only the data layer knows the store. */
 import { describe, expect, it } from 'vitest';
-import { codeFiles, type Import, importsOfTree, resolveImport, treeOf } from './repository.ts';
+import {
+  codeFiles,
+  type Graph,
+  type Import,
+  importGraph,
+  importsOfTree,
+  resolveImport,
+  treeOf,
+  wayTo,
+} from './repository.ts';
 
 type Layer =
   | 'core'
@@ -48,6 +57,12 @@ const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
   ['demo-clinic/clinic.ts', ['server']],
 ]);
 
+/** Whose pages a screen belongs to; null where it is shared. */
+const sideOf = (file: string): 'patient' | 'clinician' | null => {
+  if (/^src\/(ui\/(patient|care\/patient)|app\/\(patient\))\//.test(file)) return 'patient';
+  return /^src\/(ui\/(clinician|care|entering|planner)|app\/\(clinician\))\//.test(file) ? 'clinician' : null;
+};
+
 const clientPackages = ['recharts', 'react-aria-components', '@trpc/', '@tanstack/', 'zod'];
 
 const problem = (file: string, { from, isType }: Import): string | null => {
@@ -73,13 +88,25 @@ const problem = (file: string, { from, isType }: Import): string | null => {
   if (layer === 'ui' && toward === 'api' && !isType && !target.startsWith('src/api/inputs/')) {
     return `${file} imports ${target}: screens know the procedures' types and inputs only`;
   }
-  const user = /^src\/ui\/(patient|clinician)\//;
-  const [from1, to1] = [user.exec(file)?.[1], user.exec(target)?.[1]];
-  return from1 && to1 && from1 !== to1 ? `${file} imports ${target}: ${from1} and ${to1} stay apart` : null;
+  if (file.endsWith('/queries.ts') && target.endsWith('/commands.ts')) {
+    return `${file} imports ${target}: queries never import commands`;
+  }
+  const [side, other] = [sideOf(file), sideOf(target)];
+  return layer === 'ui' && other && side !== other
+    ? `${file} imports ${target}: only the ${other}’s pages know what is theirs`
+    : null;
 };
 
 const problems = (file: string, imports: readonly Import[]) =>
   imports.map((one) => problem(file, one)).filter((text) => text !== null);
+
+/** Ways from a page of one side to a file of the other, however many files lie between. */
+const meetings = (graph: Graph): readonly string[] =>
+  [...graph.keys()].flatMap((file) => {
+    const side = sideOf(file);
+    const way = side && wayTo(graph, file, (target) => ![null, side].includes(sideOf(target)));
+    return way ? [way.join(' → ')] : [];
+  });
 
 describe('every import follows an arrow of the map', () => {
   it('in all code', () => {
@@ -98,6 +125,21 @@ describe('every import follows an arrow of the map', () => {
     expect(found).toEqual([]);
   });
 
+  it('and no way along imports joins the patient’s pages and the clinician’s', () => {
+    expect(meetings(importGraph('src'))).toEqual([]);
+  });
+
+  it('nor would one behind shared files be missed', () => {
+    const graph = new Map([
+      ['src/ui/planner/a.tsx', ['src/ui/shared/b.ts']],
+      ['src/ui/shared/b.ts', ['src/ui/words/c.ts']],
+      ['src/ui/words/c.ts', ['src/ui/care/patient/d.ts']],
+    ]);
+    expect(meetings(graph)).toEqual([
+      'src/ui/planner/a.tsx → src/ui/shared/b.ts → src/ui/words/c.ts → src/ui/care/patient/d.ts',
+    ]);
+  });
+
   it.each([
     ['src/core/a.ts', 'zod', false],
     ['src/core/a.ts', 'node:fs', false],
@@ -109,6 +151,9 @@ describe('every import follows an arrow of the map', () => {
     ['src/ui/clinician/a.tsx', '#data/people.ts', false],
     ['src/ui/clinician/a.tsx', '#api/root.ts', false],
     ['src/ui/clinician/a.tsx', '#ui/patient/today.tsx', false],
+    ['src/ui/care/patient/a.tsx', '../answers.ts', true],
+    ['src/ui/shared/a.tsx', '#ui/patient/today.tsx', true],
+    ['src/data/worklist/queries.ts', './commands.ts', false],
     ['src/ui/patient/a.tsx', 'recharts', false],
     ['src/app/page.tsx', '#data/people.ts', false],
     ['demo-clinic/a.ts', '#api/root.ts', false],

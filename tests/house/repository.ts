@@ -101,6 +101,7 @@ export const importsOfTree = (tree: Node): readonly Import[] =>
     if (/^(ImportDeclaration|ExportNamedDeclaration|ExportAllDeclaration)$/.test(node.type)) {
       return [{ from, isType: node.importKind === 'type' || node.exportKind === 'type' }];
     }
+    if (node.type === 'TSImportType') return [{ from, isType: true }];
     return node.type === 'ImportExpression' ? [{ from, isType: false }] : [];
   });
 
@@ -120,6 +121,35 @@ export const resolveImport = (file: string, from: string): string | null => {
   if (from.startsWith('.')) return path.posix.normalize(path.posix.join(path.posix.dirname(file), from));
   const alias = aliases.find(([prefix]) => from.startsWith(prefix));
   return alias ? alias[1] + from.slice(alias[0].length) : null;
+};
+
+/** Files of code, each with the files it imports: types and what is fetched later included. */
+export type Graph = ReadonlyMap<string, readonly string[]>;
+
+export const importGraph = (...folders: string[]): Graph =>
+  new Map(
+    codeFiles(...folders).map((file) => [
+      file,
+      importsOfTree(treeOf(file)).flatMap(({ from }) => resolveImport(file, from) ?? []),
+    ]),
+  );
+
+/** The shortest way along imports from a file to one that is meant; null where there is none. */
+export const wayTo = (
+  graph: Graph,
+  file: string,
+  isMeant: (target: string) => boolean,
+): readonly string[] | null => {
+  const ways: (readonly string[])[] = [[file]];
+  const seen = new Set<string>();
+  for (const way of ways) {
+    for (const target of graph.get(way.at(-1)!) ?? []) {
+      if (isMeant(target)) return [...way, target];
+      if (!seen.has(target)) ways.push([...way, target]);
+      seen.add(target);
+    }
+  }
+  return null;
 };
 
 /** The text with comments blanked out, so that a word in a comment is no use of it. */

@@ -3,8 +3,9 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { openStore } from '#data/open-store.ts';
 import { migrateStore } from '#data/store/migrate.ts';
-import { openStore, type Store } from '#data/store/store.ts';
+import type { Store } from '#data/store/store.ts';
 
 export const migrationsFolder = fileURLToPath(new URL('../../drizzle', import.meta.url));
 

@@ -5,10 +5,11 @@ import { matterKinds } from '#core/worklist/matter.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { digestOfIds, noteRead } from '#data/audit.ts';
 import { closedToMe } from '#data/care-team.ts';
-import { handleMatter } from '#data/matters.ts';
+import { handleMatter } from '#data/handle-matter.ts';
 import { sitesOf } from '#data/sites.ts';
 import { colleaguesOf } from '#data/staff.ts';
-import { type StoredMatter, worklistCounts, worklistPage } from '#data/worklist.ts';
+import { worklistCounts, worklistPage } from '#data/worklist.ts';
+import type { StoredMatter } from '#data/worklist-cells.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
 

@@ -4,9 +4,9 @@ import type { PrescriptionVersion, SessionRecord, StopReason } from '../model/re
 import type { EngineChoiceValues } from './choices.ts';
 import { prescribedLoadKg } from './dose/volume.ts';
 import type { Facts } from './facts.ts';
+import type { JointSession, LineWork, RecordIndex } from './indexed-record.ts';
 import type { Judged } from './judged-session.ts';
-import { type LineWork, workOf } from './line-work.ts';
-import type { JointSession, RecordIndex } from './record-index.ts';
+import { workOf } from './line-work.ts';
 
 /** From most to least telling; the first found among the sets is the session's. */
 const stopOrder: readonly StopReason[] = [

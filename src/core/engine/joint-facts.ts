@@ -2,10 +2,10 @@
 
 import { countUpTo } from './count-up-to.ts';
 import type { Facts } from './facts.ts';
+import type { JointSession } from './indexed-record.ts';
 import { morningScoreOn, mornings } from './judged-session.ts';
 import type { Look } from './look.ts';
 import { flareDaysAt, jointStateAt } from './morning-facts.ts';
-import type { JointSession } from './record-index.ts';
 
 export const painFacts = ({
   judged,

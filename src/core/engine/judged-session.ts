@@ -6,7 +6,7 @@ import { type Day, dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { EngineChoiceValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
-import type { JointMorning, JointSession, RecordIndex } from './record-index.ts';
+import type { JointMorning, JointSession, RecordIndex } from './indexed-record.ts';
 
 export interface Moment {
   /** Epoch milliseconds; entries recorded later are not known yet. */

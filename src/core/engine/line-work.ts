@@ -3,18 +3,7 @@ import type { Joint } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/record.ts';
 import { prescribedLoadKg } from './dose/volume.ts';
-import type { JointSession } from './record-index.ts';
-
-export interface LineWork {
-  readonly version: PrescriptionVersion;
-  /** The dose meant for that day: the prescribed one or the signed easier session. */
-  readonly dose: Dose;
-  /** The easier session was done of this line. */
-  readonly isEasier: boolean;
-  readonly sets: readonly SetRecord[];
-  /** Share of the floor done; null where it is unknown. */
-  readonly donePercent: number | null;
-}
+import type { JointSession, LineWork } from './indexed-record.ts';
 
 const floorOfSet = (dose: Dose, set: number): number =>
   dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;

@@ -5,8 +5,9 @@ import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
 import type { EngineChoiceValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
+import type { RecordIndex } from './indexed-record.ts';
 import { type Judged, judgedSession, type Moment } from './judged-session.ts';
-import { indexRecord, type RecordIndex } from './record-index.ts';
+import { indexRecord } from './record-index.ts';
 
 export interface Look {
   readonly index: RecordIndex;

@@ -2,8 +2,8 @@
 import type { JointMorningAnswers } from '../model/record.ts';
 import { swellings } from '../model/record.ts';
 import type { EngineChoiceValues } from './choices.ts';
+import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';
-import type { JointMorning } from './record-index.ts';
 
 const known = (one: JointMorning, instant: number): boolean => one.morning.recordedAt <= instant;
 

@@ -4,8 +4,8 @@ import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { Facts, RedFlag } from './facts.ts';
+import type { RecordIndex } from './indexed-record.ts';
 import type { Judged } from './judged-session.ts';
-import type { RecordIndex } from './record-index.ts';
 
 const dayOf = (one: { readonly day: number }): number => one.day;
 const beganOf = (one: { readonly began: number }): number => one.began;

@@ -8,9 +8,10 @@ import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
 import { engineChoiceValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
+import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, type Moment, mornings, morningsUpTo } from './judged-session.ts';
 import { meanOfMornings } from './morning-facts.ts';
-import { indexRecord, type JointMorning } from './record-index.ts';
+import { indexRecord } from './record-index.ts';
 
 const window = 14;
 /** The scatter for the sum chart may look further back: it needs at least 14 mornings. */

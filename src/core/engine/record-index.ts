@@ -8,56 +8,17 @@ import {
   type Baseline,
   type EffusionRecord,
   effusions,
-  type JointMorningAnswers,
-  type JointSessionAnswers,
-  type MorningRecord,
   type PatientRecord,
   type PrescriptionVersion,
   type SessionRecord,
 } from '../model/record.ts';
-import type { LineWork } from './line-work.ts';
-
-export interface IndexedSession {
-  readonly session: SessionRecord;
-  /** Instant used for order: a doubtful clock says nothing, so the arrival stands in for it. */
-  readonly began: number;
-  readonly day: number;
-  /** Of every line; filled when first asked for. */
-  work: readonly LineWork[] | null;
-}
-
-export interface JointSession extends Omit<IndexedSession, 'work'> {
-  readonly whole: IndexedSession;
-  /** null when the joint was loaded and not asked about. */
-  readonly answers: JointSessionAnswers | null;
-  /** Of the lines that load the joint; filled when first asked for. */
-  work: readonly LineWork[] | null;
-}
-
-interface IndexedMorning {
-  readonly morning: MorningRecord;
-  readonly day: number;
-}
-
-export interface JointMorning extends IndexedMorning {
-  readonly answers: JointMorningAnswers;
-}
-
-export interface RecordIndex {
-  readonly record: PatientRecord;
-  readonly versions: ReadonlyMap<string, PrescriptionVersion>;
-  readonly sessions: readonly IndexedSession[];
-  readonly mornings: readonly IndexedMorning[];
-  /** Mornings whose day cannot be trusted; few, and looked at for danger only. */
-  readonly doubtfulMornings: readonly MorningRecord[];
-  readonly sessionsOf: ReadonlyMap<Joint, readonly JointSession[]>;
-  readonly morningsOf: ReadonlyMap<Joint, readonly JointMorning[]>;
-  readonly baselinesOf: ReadonlyMap<Joint, readonly (Baseline & { readonly frozenDay: number })[]>;
-  readonly effusionsOf: ReadonlyMap<Joint, readonly (EffusionRecord & { readonly number: number })[]>;
-  /** Day numbers, sorted, each once. */
-  readonly plannedDays: readonly number[];
-  readonly sessionDays: readonly number[];
-}
+import type {
+  IndexedMorning,
+  IndexedSession,
+  JointMorning,
+  JointSession,
+  RecordIndex,
+} from './indexed-record.ts';
 
 const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 

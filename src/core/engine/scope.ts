@@ -14,9 +14,10 @@ import { countUpTo } from './count-up-to.ts';
 import { contactRank, decide, mostCautious } from './decide.ts';
 import type { Facts } from './facts.ts';
 import { factsSeen } from './facts-from-record.ts';
+import type { RecordIndex } from './indexed-record.ts';
 import type { Judged, Moment } from './judged-session.ts';
 import { lookAt } from './look.ts';
-import { indexRecord, type RecordIndex } from './record-index.ts';
+import { indexRecord } from './record-index.ts';
 import { ruleById } from './rules/table.ts';
 
 interface JointReason extends Reason {

@@ -5,8 +5,8 @@
  */
 import type { Baseline } from '../model/record.ts';
 import type { EngineChoiceValues } from './choices.ts';
+import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';
-import type { JointMorning } from './record-index.ts';
 
 /** Allowance in standard deviations: aims at a shift of one. */
 const allowance = 0.5;

@@ -1,6 +1,7 @@
 /** What a proposal changes, in sentences: one set for the clinician, one for the patient. */
 import { exerciseById } from '../catalogue/catalogue.ts';
-import type { DoseChange, DoseProposal, Naming } from '../engine/dose/proposal.ts';
+import type { DoseProposal, Naming } from '../engine/dose/proposal.ts';
+import type { DoseChange } from '../engine/dose/volume.ts';
 
 const titleOf = (exerciseId: string | number): string =>
   exerciseById(String(exerciseId))?.title ?? String(exerciseId);

@@ -4,7 +4,7 @@
  * computes; it has not asked the joint, and a clinician signs.
  */
 import { exerciseById, exercises } from '../catalogue/catalogue.ts';
-import type { Anthropometry, Exercise, Rung, WorkedSide } from '../catalogue/exercise.ts';
+import type { Exercise, Rung, WorkedSide } from '../catalogue/exercise.ts';
 import { type ChoiceValues, checkChoices } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
@@ -12,25 +12,11 @@ import type { OnSide } from './added-demands.ts';
 import { variationChoices } from './choices.ts';
 import { type NeighbouringRung, nextRung } from './ladder.ts';
 import { rungOf } from './rung.ts';
-import { easierStart, type StartFit, startFit, type TestedSet } from './start-rung.ts';
+import { easierStart, type StartFit, startFit } from './start-rung.ts';
 import { variationBadDay } from './variation-bad-day.ts';
+import type { VariationDoseInput } from './variation-dose-input.ts';
 import { variationDoseNotes } from './variation-dose-notes.ts';
 import { type VariationWorkingLine, variationWorking } from './variation-working.ts';
-
-export interface VariationDoseInput {
-  readonly person: Anthropometry;
-  readonly exerciseId: string;
-  readonly side: WorkedSide;
-  /** A set already done on this rung; without one the start is unproven and the notes say so. */
-  readonly tested?: TestedSet | undefined;
-  readonly sets?: number | undefined;
-  readonly repetitionsLow?: number | undefined;
-  readonly repetitionsHigh?: number | undefined;
-  readonly reserve?: number | undefined;
-  readonly restSeconds?: number | undefined;
-  readonly secondsPerRepetition?: number | undefined;
-  readonly sessionsPerWeek?: number | undefined;
-}
 
 export interface VariationProposal {
   readonly dose: VariationDose;

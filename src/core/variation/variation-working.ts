@@ -5,7 +5,7 @@ import type { VariationDose } from '../model/dose.ts';
 import type { VariationSource } from '../sources/variation.ts';
 import type { NeighbouringRung } from './ladder.ts';
 import type { StartFit } from './start-rung.ts';
-import type { VariationDoseInput } from './variation-dose.ts';
+import type { VariationDoseInput } from './variation-dose-input.ts';
 
 export interface VariationWorkingLine {
   readonly text: string;

@@ -44,7 +44,8 @@ const toItsEnd = async <T>(open: Open, fn: (tx: Db) => Promise<T> | T): Promise<
   }
 };
 
-export const openStore = (file: string): Store => {
+/** The store alone, with nobody to hear of its changes; `open-store.ts` opens it with everybody who does. */
+export const openFile = (file: string): Store => {
   mkdirSync(dirname(file), { recursive: true });
   const writer = connect(file);
   const reader = connect(file);

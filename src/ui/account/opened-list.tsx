@@ -1,9 +1,9 @@
 'use client';
 /** Who opened the record, for its owner. */
 import type { Day } from '#core/day.ts';
-import { localeOfDays } from '#ui/patient/phone/text-of-time.ts';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { localeOfDays } from '#ui/shared/text/text-of-time.ts';
 import '#ui/words/account.ts';
 import { say } from '#ui/words.ts';
 

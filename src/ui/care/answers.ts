@@ -13,6 +13,3 @@ export type Colleagues = Answer<Api['staff']['handover']['colleagues']>;
 export type PreVisitAnswer = NonNullable<Answer<Api['staff']['preVisits']['get']>>;
 export type FirstVisitPage = Answer<Api['staff']['visits']['firstVisit']>;
 export type KeptVisit = Answer<Api['staff']['visits']['keepFirstVisit']>;
-export type QuestionsAnswer = Answer<Api['patient']['preVisit']['questions']>;
-export type MyMessages = Answer<Api['patient']['messages']['get']>;
-export type MyAgreements = Answer<Api['patient']['consents']['get']>;

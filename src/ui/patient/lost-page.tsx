@@ -5,8 +5,8 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { brokenWords } from '#ui/words/broken.ts';
 import { ownPageGerman } from '#ui/words/german/own-page.ts';
 import { savingGerman } from '#ui/words/german/saving.ts';
+import type { LanguageTag } from '#ui/words/languages.ts';
 import { ownPageWords } from '#ui/words/own-page.ts';
-import type { LanguageTag } from './preferences/chosen.ts';
 
 export const LostPage = ({ language }: { readonly language: LanguageTag }) => {
   const words =

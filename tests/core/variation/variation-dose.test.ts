@@ -3,11 +3,8 @@ import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
 import { variationChoices } from '#core/variation/choices.ts';
 import { startFit } from '#core/variation/start-rung.ts';
-import {
-  proposeVariationDose,
-  type VariationDoseInput,
-  variationExerciseIds,
-} from '#core/variation/variation-dose.ts';
+import { proposeVariationDose, variationExerciseIds } from '#core/variation/variation-dose.ts';
+import type { VariationDoseInput } from '#core/variation/variation-dose-input.ts';
 
 const defaults = defaultsOf(variationChoices);
 const person = { sex: 'female', massKg: 65, statureCm: 162 } as const;

@@ -9,14 +9,15 @@ import { recordConsent } from '#data/consents.ts';
 import { nameDeputy } from '#data/deputies.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
-import { handleMatter } from '#data/matters.ts';
+import { handleMatter } from '#data/handle-matter.ts';
+import { rebuildWorklist, rebuiltMatters } from '#data/matters.ts';
 import { recordPreVisit } from '#data/pre-visits.ts';
 import { matter } from '#data/schema/schema.ts';
 import { recordScreening } from '#data/screenings.ts';
 import { addStaff } from '#data/staff.ts';
 import type { Store } from '#data/store/store.ts';
 import { takeSession } from '#data/take-entry.ts';
-import { rebuildWorklist, rebuiltMatters, worklistPage } from '#data/worklist.ts';
+import { worklistPage } from '#data/worklist.ts';
 import { accessOf, sessionEntry, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 

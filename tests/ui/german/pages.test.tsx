@@ -7,7 +7,7 @@ import { AccountScreen } from '#ui/account/account-screen.tsx';
 import { OpenedList } from '#ui/account/opened-list.tsx';
 import { notGiven } from '#ui/care/patient/visit-answers.ts';
 import { VisitQuestion } from '#ui/care/patient/visit-question.tsx';
-import { speakDaysOf } from '#ui/patient/phone/text-of-time.ts';
+import { speakDaysOf } from '#ui/shared/text/text-of-time.ts';
 import { german, tellGerman } from '#ui/words/german.ts';
 import { speak } from '#ui/words.ts';
 import { leftInEnglish } from './left-in-english.ts';

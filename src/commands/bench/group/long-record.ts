@@ -2,7 +2,7 @@
  * Makes three years of daily answers of a demo patient's twelve weeks: the same rows again and again,
  * each time twelve weeks earlier. Only for looking at how a long record is drawn.
  */
-import { openStore } from '#data/store/store.ts';
+import { openStore } from '#data/open-store.ts';
 
 const blockDays = 84;
 const dayMs = 86_400_000;

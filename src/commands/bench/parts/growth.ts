@@ -2,8 +2,9 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Access } from '#data/access.ts';
+import { openStore } from '#data/open-store.ts';
 import { engineWindowDays, recordOf } from '#data/record.ts';
-import { openStore, type Store } from '#data/store/store.ts';
+import type { Store } from '#data/store/store.ts';
 import { worklistCounts } from '#data/worklist.ts';
 import { accessTo, benchFolder, groupFile } from '../group/make-group.ts';
 import { patientId } from '../group/plan.ts';

@@ -5,7 +5,7 @@
 import type { Browser, Page } from 'playwright-core';
 import type { Day } from '#core/day.ts';
 import type { Access } from '#data/access.ts';
-import { openStore } from '#data/store/store.ts';
+import { openStore } from '#data/open-store.ts';
 import { lengthenRecord } from '../group/long-record.ts';
 import { accessTo } from '../group/make-group.ts';
 import { leastPairs, measurePairs, medianOf, pairedOf } from '../pairs.ts';

@@ -4,8 +4,9 @@ import { constants, copyFileSync } from 'node:fs';
 import path from 'node:path';
 import { entryFormat, type SessionEntry } from '#core/model/entries.ts';
 import type { Access } from '#data/access.ts';
+import { openStore } from '#data/open-store.ts';
 import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
-import { openStore, type Store } from '#data/store/store.ts';
+import type { Store } from '#data/store/store.ts';
 import { benchFolder, groupFile, removeFile } from '../group/make-group.ts';
 import { dayOf, type GroupPlan, jointsOf, now, patientId, zone } from '../group/plan.ts';
 

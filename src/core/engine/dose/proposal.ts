@@ -4,15 +4,7 @@ import type { Side } from '../../joints.ts';
 import type { Dose } from '../../model/dose.ts';
 import type { Contact, DecisionWord } from '../answers.ts';
 import type { LimitInForce } from './limits.ts';
-
-export interface DoseChange {
-  readonly variable: 'repetitions' | 'sets' | 'load' | 'rung';
-  readonly from: string | number;
-  readonly to: string | number;
-  readonly unit: string;
-  /** Change in percent; null where it is not known. */
-  readonly percent: number | null;
-}
+import type { DoseChange } from './volume.ts';
 
 /** Said beside the proposal, because a reader could take the change for something else. */
 export type Naming =

@@ -7,9 +7,10 @@ import { engineChoiceValues } from '../choices.ts';
 import { countUpTo } from '../count-up-to.ts';
 import { decide } from '../decide.ts';
 import { factsFor } from '../facts-from-record.ts';
+import type { IndexedSession } from '../indexed-record.ts';
 import { judgedSession, type Moment, morningScoreOn, mornings } from '../judged-session.ts';
 import { wasEasier } from '../line-work.ts';
-import { type IndexedSession, indexRecord } from '../record-index.ts';
+import { indexRecord } from '../record-index.ts';
 import type { RuleId } from '../rules/table.ts';
 import type { ToleratedDose } from './way-back.ts';
 

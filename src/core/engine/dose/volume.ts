@@ -1,6 +1,5 @@
 /** How much a dose is: repetitions asked times the load moved, so that two doses can be compared. */
 import type { Dose } from '../../model/dose.ts';
-import type { DoseChange } from './proposal.ts';
 
 /** Repetitions asked in one session: the floor of the band for each set, or the scheme. */
 export const repetitionsAsked = (dose: Dose): number =>
@@ -35,6 +34,15 @@ export const shareOf = (dose: Dose, reference: Dose): number | null => {
   if (dose.exerciseId !== reference.exerciseId) return null;
   return prescribedLoadKg(dose) === prescribedLoadKg(reference) ? repetitions : null;
 };
+
+export interface DoseChange {
+  readonly variable: 'repetitions' | 'sets' | 'load' | 'rung';
+  readonly from: string | number;
+  readonly to: string | number;
+  readonly unit: string;
+  /** Change in percent; null where it is not known. */
+  readonly percent: number | null;
+}
 
 const percentChange = (from: number, to: number): number | null => (from > 0 ? (to / from - 1) * 100 : null);
 

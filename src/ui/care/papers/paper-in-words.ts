@@ -5,7 +5,7 @@ import { letterOf } from '#core/care/papers.ts';
 import { selfManagementOf } from '#core/care/self-management.ts';
 import type { Day } from '#core/day.ts';
 import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
-import { doseTitle as countInWords, doseLines } from '#ui/patient/today/dose-text.ts';
+import { doseTitle as countInWords, doseLines } from '#ui/shared/text/dose-text.ts';
 import { say } from '#ui/words.ts';
 
 export const letterInWords = (facts: PaperFacts | null, day: Day): Paper | null =>

@@ -9,7 +9,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import '#ui/words/before-visit.ts';
 import { say, tell } from '#ui/words.ts';
-import type { MyAgreements } from '../answers.ts';
+import type { MyAgreements } from './answers.ts';
 import { callPatient } from './call.ts';
 
 type Agreement = MyAgreements['kinds'][number];

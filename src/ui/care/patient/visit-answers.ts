@@ -1,5 +1,5 @@
 /** Answers before a visit as they are given, one question after the other. What is left out is not sent. */
-import type { QuestionsAnswer } from '../answers.ts';
+import type { QuestionsAnswer } from './answers.ts';
 
 export type Question = QuestionsAnswer['questions'][number];
 

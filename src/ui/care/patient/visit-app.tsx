@@ -7,7 +7,7 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/before-visit.ts';
 import { say, tell } from '#ui/words.ts';
-import type { QuestionsAnswer } from '../answers.ts';
+import type { QuestionsAnswer } from './answers.ts';
 import { callPatient } from './call.ts';
 import { useKeptAnswers } from './use-kept-answers.ts';
 import { answersToSend, type GivenById, notGiven, type Question } from './visit-answers.ts';

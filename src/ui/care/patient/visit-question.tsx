@@ -1,14 +1,14 @@
 'use client';
 /** One question a page, yes, no or "I don't know", nothing preselected; more only where it may be so. */
 import { joints } from '#core/joints.ts';
-import { jointText } from '#ui/patient/questions/joint-text.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { jointText } from '#ui/shared/text/joint-text.ts';
 import '#ui/words/before-visit.ts';
 import { say, tell } from '#ui/words.ts';
-import type { QuestionsAnswer } from '../answers.ts';
+import type { QuestionsAnswer } from './answers.ts';
 import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
 
 export interface VisitQuestionProps {

@@ -8,7 +8,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { LongTextField } from '#ui/shared/text-field.tsx';
 import '#ui/words/write.ts';
 import { say } from '#ui/words.ts';
-import type { MyMessages } from '../answers.ts';
+import type { MyMessages } from './answers.ts';
 import { callPatient } from './call.ts';
 
 export const WriteForm = ({ mine }: { readonly mine: MyMessages }) => {

@@ -4,7 +4,7 @@ import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { BookingForm } from './booking-form.tsx';
 import { MessageForm } from './message-form.tsx';
-import type { ReviewProps } from './review-screen.tsx';
+import type { ReviewProps } from './review-props.ts';
 
 interface Written {
   readonly id: string;

@@ -9,27 +9,17 @@ import { findingsOf } from '#core/review/findings/all.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
 import { reviewSeries } from '#core/review/series.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
-import type { Decision, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
+import type { Decision, ReviewAnswer } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
-import type { ClinicClock } from '../when.ts';
 import { ChoiceLinks } from './choice-links.tsx';
 import { Correspondence, NextReview } from './correspondence.tsx';
 import { type DecisionContext, DecisionView, responseInWords } from './decision-view.tsx';
 import { FindingsView } from './findings-view.tsx';
 import { FreezeForm } from './freeze-form.tsx';
 import { LimbView } from './limb-view.tsx';
-import { hrefWith, type ReviewChoice, stretchOf } from './review-choice.ts';
+import { hrefWith, stretchOf } from './review-choice.ts';
+import type { ReviewProps } from './review-props.ts';
 import { SeriesView } from './series-view.tsx';
-
-export interface ReviewProps {
-  readonly patient: Patient;
-  readonly choice: ReviewChoice;
-  readonly review: ReviewAnswer;
-  readonly prescriptions: Prescriptions;
-  readonly signer: string;
-  readonly clock: ClinicClock;
-  readonly day: Day;
-}
 
 /** The dose itself is changed and approved ahead on pages of its own. */
 const DoseLinks = ({ at, line }: { readonly at: DecisionContext; readonly line: string | null }) => {

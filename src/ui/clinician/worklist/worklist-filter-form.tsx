@@ -2,7 +2,7 @@
 import { matterKinds } from '#core/worklist/matter.ts';
 import type { WorklistFilters } from '../answers.ts';
 import { matterStatusOf } from '../words.ts';
-import type { WorklistFilter } from './worklist-screen.tsx';
+import type { WorklistFilter } from './worklist-query.ts';
 
 interface Option {
   readonly value: string;

@@ -1,6 +1,14 @@
 /** Filter and place of the worklist, from the address; what cannot be read is left out. */
 import { matterKinds } from '#core/worklist/matter.ts';
-import type { WorklistFilter } from './worklist-screen.tsx';
+import type { MatterKind } from '../answers.ts';
+
+export interface WorklistFilter {
+  readonly kind: MatterKind | null;
+  readonly isMine: boolean;
+  /** Clinician who took it on or was given it. */
+  readonly clinician: string | null;
+  readonly site: string | null;
+}
 
 export type WorklistQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
 

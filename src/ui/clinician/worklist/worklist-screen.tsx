@@ -3,13 +3,14 @@ import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/matter.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Matter, MatterKind, WorklistAnswer, WorklistFilters } from '../answers.ts';
+import type { Matter, WorklistAnswer, WorklistFilters } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
 import { matterStatusOf } from '../words.ts';
 import { ArrowLines } from './arrow-lines.tsx';
 import { MatterActions } from './matter-actions.tsx';
 import { WorklistFilterForm } from './worklist-filter-form.tsx';
+import type { WorklistFilter } from './worklist-query.ts';
 
 const checked =
   'Checked for each patient: warning signs, pauses, calls due today, doses eased back, entries that differ or come from a phone with a doubtful clock, prescriptions to sign, mornings without answers, routine reviews, messages, booked reviews, and screenings, occlusion pressures and usual values out of date.';
@@ -27,14 +28,6 @@ export const countInWords = ({ listed, patients, closed }: Counts): string => {
 
 const closedInWords = (closed: number): string =>
   `${counted(closed, 'record')} ${closed === 1 ? 'is' : 'are'} kept to teams you are not in; of ${closed === 1 ? 'it' : 'those'} only danger is listed.`;
-
-export interface WorklistFilter {
-  readonly kind: MatterKind | null;
-  readonly isMine: boolean;
-  /** Clinician who took it on or was given it. */
-  readonly clinician: string | null;
-  readonly site: string | null;
-}
 
 const isWholeList = ({ kind, isMine, clinician, site }: WorklistFilter): boolean =>
   kind === null && !isMine && clinician === null && site === null;

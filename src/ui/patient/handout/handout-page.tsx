@@ -6,11 +6,11 @@ import { CoverHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/handout.ts';
+import { doseLines, doseTitle, loadText } from '#ui/shared/text/dose-text.ts';
+import { dayText, weekdayText } from '#ui/shared/text/text-of-time.ts';
 import { say, tell } from '#ui/words.ts';
 import { HowTo } from '../figures/how-to.tsx';
-import { dayText, weekdayText } from '../phone/text-of-time.ts';
 import { flagOptions } from '../questions/flag-list.ts';
-import { doseLines, doseTitle, loadText } from '../today/dose-text.ts';
 
 /** "On Monday, Wednesday, Friday." */
 const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>

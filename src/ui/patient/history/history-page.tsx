@@ -5,10 +5,10 @@ import { type Definition, DefinitionList } from '#ui/shared/definition-list.tsx'
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/history.ts';
+import { jointText } from '#ui/shared/text/joint-text.ts';
+import { dayText } from '#ui/shared/text/text-of-time.ts';
+import { weightText } from '#ui/shared/text/weight-text.ts';
 import { say, tell, type WordKey } from '#ui/words.ts';
-import { dayText } from '../phone/text-of-time.ts';
-import { weightText } from '../preferences/weight-text.ts';
-import { jointText } from '../questions/joint-text.ts';
 import { scoreText, yesNoText } from '../session/check-rows.ts';
 import { CoursePicture } from './course-picture.tsx';
 import { ownCourse } from './own-course.ts';

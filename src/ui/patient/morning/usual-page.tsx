@@ -2,9 +2,9 @@
 /** The short way: everything but the pain, as statements to be agreed with as a whole or asked one by one. */
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { jointText } from '#ui/shared/text/joint-text.ts';
 import { say } from '#ui/words.ts';
 import { flagOptions } from '../questions/flag-list.ts';
-import { jointText } from '../questions/joint-text.ts';
 import type { LastMorning, MorningDraft, MorningEvent } from './morning.ts';
 
 export interface UsualPageProps {

@@ -4,8 +4,8 @@ import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { timeText } from '#ui/shared/text/text-of-time.ts';
 import { say } from '#ui/words.ts';
-import { timeText } from '../phone/text-of-time.ts';
 import { type Kept, type Outbox, waiting } from './outbox.ts';
 
 export interface SavedHereProps {

@@ -1,11 +1,6 @@
 /** What a person chose on this phone: language, unit, sound. Kept in cookies, so that the server's first page agrees. */
-import type { WeightUnit } from './weight-text.ts';
-
-export const languages = [
-  { tag: 'en', locale: 'en-GB', name: 'English', direction: 'ltr' },
-  { tag: 'de', locale: 'de-DE', name: 'Deutsch', direction: 'ltr' },
-] as const;
-export type LanguageTag = (typeof languages)[number]['tag'];
+import type { WeightUnit } from '#ui/shared/text/weight-text.ts';
+import { type LanguageTag, languages } from '#ui/words/languages.ts';
 
 export const sounds = ['none', 'buzz', 'tone'] as const;
 export type Sound = (typeof sounds)[number];

@@ -5,11 +5,12 @@
  * it speaks to many people at a time.
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import { speakDaysOf } from '#ui/shared/text/text-of-time.ts';
+import { weighIn } from '#ui/shared/text/weight-text.ts';
 import { wordsIn } from '#ui/words/in-language.ts';
+import { languages } from '#ui/words/languages.ts';
 import { speak } from '#ui/words.ts';
-import { speakDaysOf } from '../phone/text-of-time.ts';
-import { type Chosen, chosenFrom, cookie, languages } from './chosen.ts';
-import { weighIn } from './weight-text.ts';
+import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
 

@@ -2,7 +2,8 @@
 /** Another language before anybody has signed in: each is offered by its own name. */
 import { useEffect, useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
-import { choose, chosenFrom, cookie, type LanguageTag, languages } from './chosen.ts';
+import { type LanguageTag, languages } from '#ui/words/languages.ts';
+import { choose, chosenFrom, cookie } from './chosen.ts';
 
 export const OtherLanguages = () => {
   const [now, setNow] = useState<LanguageTag | null>(null);

@@ -3,17 +3,9 @@
 import { useEffect, useState } from 'react';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { languages } from '#ui/words/languages.ts';
 import { say } from '#ui/words.ts';
-import {
-  type Chosen,
-  choose,
-  chosenFrom,
-  chosenSound,
-  cookie,
-  languages,
-  type Sound,
-  sounds,
-} from './chosen.ts';
+import { type Chosen, choose, chosenFrom, chosenSound, cookie, type Sound, sounds } from './chosen.ts';
 
 interface Choices extends Chosen {
   readonly sound: Sound;

@@ -2,9 +2,9 @@
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { LimbSign } from '#core/occlusion/limb-check.ts';
+import { jointText } from '#ui/shared/text/joint-text.ts';
+import { weightText } from '#ui/shared/text/weight-text.ts';
 import { say, tell } from '#ui/words.ts';
-import { weightText } from '../preferences/weight-text.ts';
-import { jointText } from '../questions/joint-text.ts';
 import {
   type LimbAnswer,
   type LineDraft,

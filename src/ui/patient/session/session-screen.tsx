@@ -3,8 +3,8 @@
 import type { ComponentType } from 'react';
 import type { Joint } from '#core/joints.ts';
 import { Button } from '#ui/shared/button.tsx';
+import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
 import { say } from '#ui/words.ts';
-import { clockText, timeText } from '../phone/text-of-time.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
 import { useAboveKeyboard } from './above-keyboard.ts';

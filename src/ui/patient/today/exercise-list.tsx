@@ -1,9 +1,9 @@
 /** The exercises of today with their doses; how to do each one is a tap away. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { doseLines, doseTitle } from '#ui/shared/text/dose-text.ts';
 import { say, tell } from '#ui/words.ts';
 import { doableToday } from '../session/begin.ts';
-import { doseLines, doseTitle } from './dose-text.ts';
 
 const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
   const isResting = exercise.today === 'none' || exercise.today === 'rest-this-joint';

@@ -1,7 +1,7 @@
 /** What the clinic tells: changes with their reasons, and messages. */
 import type { TodayView } from '#api/patient/today-view.ts';
+import { instantDayText } from '#ui/shared/text/text-of-time.ts';
 import { say, tell } from '#ui/words.ts';
-import { instantDayText } from '../phone/text-of-time.ts';
 
 export const Told = ({ view }: { readonly view: TodayView }) => (
   <>

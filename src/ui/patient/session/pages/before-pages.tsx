@@ -2,9 +2,9 @@
 /** Questions before anything starts, and what today's answers leave of the session. */
 import { Button, LinkButton } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { jointText } from '#ui/shared/text/joint-text.ts';
 import { say, tell, type WordKey } from '#ui/words.ts';
 import { flagOptions } from '../../questions/flag-list.ts';
-import { jointText } from '../../questions/joint-text.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';
 import { TickList } from '../../questions/tick-list.tsx';

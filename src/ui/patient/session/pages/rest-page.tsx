@@ -3,8 +3,8 @@
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
 import { say, tell, type WordKey } from '#ui/words.ts';
-import { clockText, timeText } from '../../phone/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { type Score, setOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';

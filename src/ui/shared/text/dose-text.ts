@@ -1,7 +1,7 @@
 /** A dose in plain words: the main figure, then what goes with it. */
 import type { Dose } from '#core/model/dose.ts';
 import { say } from '#ui/words.ts';
-import { weightText } from '../preferences/weight-text.ts';
+import { weightText } from './weight-text.ts';
 
 /** "3 sets of 10 to 15", "4 sets: 30, 15, 15, 15". */
 export const doseTitle = (dose: Dose): string => {

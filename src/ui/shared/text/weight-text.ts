@@ -1,7 +1,7 @@
 /** Weights in the unit of the person's choice. They are stored in kilograms; the conversion is exact. */
 import { kilogramsFromPounds, poundsFromKilograms } from '#core/units.ts';
 import { say } from '#ui/words.ts';
-import { numberText } from '../phone/text-of-time.ts';
+import { numberText } from './text-of-time.ts';
 
 export type WeightUnit = 'kg' | 'lb';
 

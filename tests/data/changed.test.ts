@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { addEvent, eventsOf } from '#data/care-events.ts';
+import { subscribe } from '#data/changed.ts';
+import { saveChoices } from '#data/choices.ts';
+import { openFile } from '#data/store/store.ts';
+import { accessOf, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+
+const event = { day: '2026-03-02', kind: 'fall', joint: null, remark: null } as const;
+
+/** A store with two clinics, opened a second time with nobody to hear of its changes. */
+const unheard = async () => {
+  const first = freshStore();
+  const { clinician, patientId } = await twoClinics(first);
+  const store = openFile(first.file);
+  return { outside: clinician, access: accessOf(store, 'a', 'clinician-a'), patientId };
+};
+
+describe('a change of a record', () => {
+  it('is refused where nobody has subscribed, and nothing is written', async () => {
+    const { access, patientId } = await unheard();
+    await expect(addEvent(access, patientId, event)).rejects.toThrow('Nobody has subscribed');
+    expect(await eventsOf(access, patientId)).toEqual([]);
+  });
+
+  it('reaches each subscriber once, in the order they came, inside the write and before its commit', async () => {
+    const { outside, access, patientId } = await unheard();
+    const heard: unknown[] = [];
+    for (const name of ['first', 'second']) {
+      subscribe(access.store, {
+        name,
+        patientChanged: async (inside, id) => {
+          const seen = [(await eventsOf(inside, id)).length, (await eventsOf(outside, id)).length];
+          heard.push([name, id, ...seen]);
+        },
+        clinicChanged: async ({ clinicId }) => {
+          heard.push([name, clinicId]);
+        },
+      });
+    }
+    await access.store.write(async () => {
+      await addEvent(access, patientId, event);
+      await addEvent(access, patientId, event);
+      await saveChoices(access, {}, 'Nothing differs.');
+      expect(heard).toEqual([]);
+    });
+    expect(heard).toEqual([
+      ['first', patientId, 2, 0],
+      ['second', patientId, 2, 0],
+      ['first', 'a'],
+      ['second', 'a'],
+    ]);
+  });
+});
