@@ -135,6 +135,7 @@ export const foldersOfParts = {
     'tests/server',
     'tests/demo',
     'tests/ui',
+    'tests/messages',
     'tests/commands',
     'tests/speed',
   ],

@@ -13,6 +13,7 @@ import {
 
 type Layer =
   | 'core'
+  | 'messages'
   | 'data'
   | 'api'
   | 'server'
@@ -26,16 +27,30 @@ type Layer =
 
 const arrows: Readonly<Record<Layer, readonly Layer[]>> = {
   core: ['core'],
+  messages: ['messages', 'core'],
   data: ['data', 'core'],
   api: ['api', 'data', 'core'],
   server: ['server', 'api', 'data', 'core'],
   ui: ['ui', 'api', 'core'],
   app: ['app', 'ui', 'api', 'server', 'core'],
   demo: ['demo', 'data', 'core'],
-  commands: ['commands', 'server', 'api', 'data', 'core', 'demo'],
+  commands: ['commands', 'server', 'api', 'messages', 'data', 'core', 'demo'],
   // Next's own entry files directly under src: start-up and the request filter.
   start: ['start', 'server', 'api', 'data', 'core', 'demo'],
-  tests: ['tests', 'core', 'data', 'api', 'server', 'ui', 'app', 'commands', 'demo', 'start', 'tool'],
+  tests: [
+    'tests',
+    'core',
+    'messages',
+    'data',
+    'api',
+    'server',
+    'ui',
+    'app',
+    'commands',
+    'demo',
+    'start',
+    'tool',
+  ],
   tool: ['tool'],
 };
 

@@ -1,0 +1,20 @@
+/** Cautions as the patient reads them. */
+import type { OcclusionCheckId } from '#core/cautions/ids.ts';
+import type { PatientCaution } from '#core/cautions/patient-caution.ts';
+import { textOf } from './every-language.ts';
+import { joined, type Text } from './text.ts';
+
+export const cautionText = (caution: PatientCaution): Text => {
+  switch (caution.key) {
+    case 'not-checked': {
+      const things = caution.things.map((thing) => textOf('unchecked', thing));
+      return textOf('unchecked', 'not-checked', { things: joined(things, '; ') });
+    }
+    case 'limit':
+      return textOf('limits', caution.kind, { joint: caution.joint, author: caution.author });
+    default:
+      return textOf('cautions', caution.key);
+  }
+};
+
+export const occlusionCheckText = (id: OcclusionCheckId): Text => textOf('occlusion-checks', id);

@@ -1,0 +1,61 @@
+/** What was decided, what it means for today, and why. */
+import type { DecisionWord, Today } from '#core/engine/answers.ts';
+import type { RuleId } from '#core/engine/rules/table.ts';
+
+export const decisions = {
+  progress: 'Nach Ihren Antworten geht etwas mehr, sobald Ihre Physiotherapie zustimmt.',
+  hold: 'Bleiben Sie beim jetzigen Plan: Machen Sie nächstes Mal dasselbe.',
+  'ease-back': 'Machen Sie nächstes Mal etwas weniger.',
+  pause: 'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
+} as const satisfies Readonly<Record<DecisionWord, string>>;
+
+export const todays = {
+  'as-planned': 'Sie können heute wie geplant trainieren.',
+  'bad-day': 'Machen Sie heute das leichtere Training.',
+  'rest-this-joint': 'Lassen Sie dieses Gelenk heute ruhen.',
+  none: 'Heute keine Übungen.',
+} as const satisfies Readonly<Record<Today, string>>;
+
+export const rules = {
+  R1: 'Hören Sie auf und holen Sie jetzt Hilfe. Sie haben ein Zeichen genannt, das sich zuerst ein Mensch ansehen muss.',
+  P1: 'Ihr Schmerz war sehr stark. Machen Sie darum weniger und sprechen Sie heute mit uns.',
+  P1x: 'Ihr Schmerz war viel stärker als sonst. Machen Sie keine Übungen mehr und sprechen Sie heute mit uns.',
+  P2: 'Ihr Schmerz wurde stärker, als er werden soll. Machen Sie darum etwas weniger.',
+  P3: 'Das Gelenk tat schon vor dem Training weh. Heute ist darum das leichtere Training dran.',
+  P3b: 'Das Gelenk tat schon vor dem Training mehr weh als sonst. Bleiben Sie darum beim jetzigen Plan.',
+  P4: 'Das Gelenk tat beim Training weh. Bleiben Sie darum beim jetzigen Plan.',
+  P5: 'Das Gelenk tat am nächsten Morgen immer noch mehr weh als sonst. Machen Sie darum etwas weniger.',
+  P5h: 'Das Gelenk tat am nächsten Morgen etwas mehr weh als sonst. Bleiben Sie darum beim jetzigen Plan.',
+  P6: 'Zwei Stunden später tat das Gelenk deutlich mehr weh als sonst. Machen Sie darum etwas weniger.',
+  P6h: 'Zwei Stunden später tat das Gelenk etwas mehr weh als sonst. Bleiben Sie darum beim jetzigen Plan.',
+  P7: 'Die ganze Woche tat es am Morgen mehr weh als sonst. Machen Sie darum etwas weniger.',
+  P7h: 'Diese Woche tat es am Morgen etwas mehr weh. Bleiben Sie darum beim jetzigen Plan.',
+  B0: 'Wir lernen noch, wie es Ihrem Gelenk sonst geht. Bleiben Sie vorerst beim jetzigen Plan.',
+  B1: 'Es ist Zeit, dass wir neu ansehen, wie es Ihrem Gelenk sonst geht.',
+  B2: 'Ihrem Gelenk ging es besser als früher. Wir möchten es neu ansehen, bevor Sie mehr machen.',
+  W3: 'Das Gelenk ist sehr geschwollen. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
+  W2: 'Das Gelenk ist deutlich geschwollen. Lassen Sie es heute ruhen. Machen Sie danach etwas weniger.',
+  W1s: 'Das Gelenk ist ein wenig geschwollen. Bleiben Sie darum beim jetzigen Plan.',
+  S1: 'Im Gelenk ist viel Flüssigkeit. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
+  S2: 'Die Flüssigkeit im Gelenk ist nicht weniger geworden. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
+  S2f: 'Im Gelenk ist Flüssigkeit. Lassen Sie es ruhen, bis sie zurückgegangen ist. Machen Sie dann etwas weniger.',
+  S3: 'Im Gelenk ist ein wenig Flüssigkeit. Bleiben Sie darum beim jetzigen Plan.',
+  T1: 'Das Gelenk blieb viel länger steif als sonst. Machen Sie darum etwas weniger.',
+  T2: 'Das Gelenk blieb länger steif als sonst. Bleiben Sie darum beim jetzigen Plan.',
+  F1: 'Dieser Schub dauert länger als die meisten. Lassen Sie das Gelenk ruhen, bis wir gesprochen haben.',
+  F1i: 'Ihr Schub hält an. Machen Sie darum das leichtere Training und sagen Sie uns Bescheid.',
+  F2: 'Sie haben einen Schub. Machen Sie darum das leichtere Training, bis er vorbei ist.',
+  W1: 'Ihr Körper hat es gerade insgesamt schwer. Bleiben Sie darum beim jetzigen Plan.',
+  C1: 'Sie mussten wegen des Gelenks früher aufhören. Machen Sie darum etwas weniger.',
+  C2: 'Nicht alle Wiederholungen wurden gemacht. Bleiben Sie darum beim jetzigen Plan.',
+  C3: 'Die Sätze waren anstrengender als geplant. Bleiben Sie darum beim jetzigen Plan.',
+  C4: 'Wir möchten das noch etwas länger wie geplant sehen, bevor ein größerer Schritt kommt.',
+  A1: 'Einige Trainings sind ausgefallen. Bleiben Sie beim jetzigen Plan, bis es wieder regelmäßig geht.',
+  A2: 'Nach einer Pause fängt man am besten mit etwas weniger wieder an.',
+  M1: 'Wir haben noch nicht alle Ihre Antworten. Bleiben Sie darum beim jetzigen Plan.',
+  X1: 'Am Morgen scheint es langsam mehr weh zu tun. Bleiben Sie darum beim jetzigen Plan.',
+  D1: 'Was Sie zusätzlich gegen Schmerzen nehmen, kann verdecken, wie es dem Gelenk geht. Bleiben Sie darum beim jetzigen Plan.',
+  D2: 'Ihre Behandlung hat sich kürzlich geändert. Bleiben Sie beim jetzigen Plan, bis sich das gegeben hat.',
+  D3: 'Sie haben mehr gemacht als geplant. Bleiben Sie beim jetzigen Plan und lassen Sie uns darüber sprechen.',
+  D4: 'Das Gelenk hat nachgegeben. Bleiben Sie beim jetzigen Plan und sagen Sie uns Bescheid.',
+} as const satisfies Readonly<Record<RuleId, string>>;

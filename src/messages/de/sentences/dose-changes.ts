@@ -1,0 +1,16 @@
+/** What a decision changes in a dose, one sentence an exercise. */
+
+import type { doseChanges as english } from '../../en/sentences/dose-changes.ts';
+import type { Same } from '../../sentence.ts';
+
+export const doseChanges = {
+  stop: '{exercise}: nicht mehr machen, bis wir mit Ihnen gesprochen haben.',
+  same: '{exercise}: Bleiben Sie dabei, machen Sie dasselbe noch einmal.',
+  'awaits-signature':
+    '{exercise}: Machen Sie dasselbe noch einmal. Ihre Physiotherapie sieht sich eine Änderung an.',
+  changed: '{exercise}: {changes}.',
+  'new-exercise': '{to} statt {from}',
+  'new-load': '{to} kg statt {from} kg',
+  'new-sets': '{to} statt {from} Sätze',
+  'new-repetitions': '{to} statt {from} Wiederholungen',
+} as const satisfies Same<typeof english>;

@@ -1,0 +1,15 @@
+/** Why an exercise rests for a reason outside the decision rules. */
+import type { Hold } from '#core/care/holds.ts';
+
+export const holds = {
+  'care-closed': 'Ihre Zeit bei uns ist zu Ende. Sie können hier weiter alles lesen.',
+  'on-break': 'Sie machen eine Pause, die wir vereinbart haben. Bis Sie zurück sind, ist nichts geplant.',
+  returned:
+    'Willkommen zurück. Rufen Sie uns zuerst an: Wir stellen Ihnen einige Fragen, bevor Sie wieder anfangen.',
+  'after-event':
+    'Seit dem Beginn ist etwas geschehen. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
+  'no-consent':
+    'Sie haben dieser Übung nicht zugestimmt oder die Zustimmung zurückgenommen. Sie ruht, bis wir gesprochen haben.',
+  'taken-back':
+    'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Die Übung damit ruht, bis wir gesprochen haben.',
+} as const satisfies Readonly<Record<Hold['code'] | 'taken-back', string>>;

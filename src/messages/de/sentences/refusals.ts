@@ -1,0 +1,49 @@
+/** Why the server did not do what a patient asked for. */
+import type { refusals as english } from '../../en/sentences/refusals.ts';
+import type { Same } from '../../sentence.ts';
+
+export const refusals = {
+  'code-not-open':
+    'Dieser Code gilt nicht mehr oder wurde anders eingegeben. Bitten Sie Ihre Praxis um einen neuen.',
+  'phone-not-set-up': 'Dieses Telefon ist nicht eingerichtet. Bitten Sie Ihre Praxis um eine Einladung.',
+  'pin-too-plain':
+    'Wählen Sie sechs Ziffern, die keine Reihe wie 123456 sind und nicht immer dieselbe Ziffer.',
+  'pin-chosen-already':
+    'Es wurde schon eine PIN gewählt. Geben Sie sie ein oder bitten Sie Ihre Praxis um eine neue Einladung.',
+  'no-tries-left': 'Fünf falsche Versuche. Dieses Telefon braucht eine neue Einladung von Ihrer Praxis.',
+  'wrong-pin': {
+    by: 'left',
+    one: 'Das ist nicht die PIN dieses Telefons. Noch {left} Versuch.',
+    other: 'Das ist nicht die PIN dieses Telefons. Noch {left} Versuche.',
+  },
+  'wait-seconds': 'Zu viele Versuche. Warten Sie {seconds} Sekunden, dann noch einmal.',
+  'wrong-passphrase': 'Das ist nicht Ihr Passwort. Prüfen Sie es und geben Sie es noch einmal ein.',
+  'passphrase-too-short':
+    'Ein Passwort hat mindestens {count} Zeichen. Mehrere Wörter merkt man sich am leichtesten.',
+  'passphrase-unchanged': 'Wählen Sie eines, das Sie noch nicht haben.',
+  'passphrase-has-name': 'Wählen Sie eines ohne Ihren Namen oder Ihre Adresse und ohne die der Praxis.',
+  'passphrase-repeats': 'Wählen Sie eines, das sich nicht immer wiederholt.',
+  'passphrase-of-rows': 'Wählen Sie eines, das keine Reihe von Tasten, Buchstaben oder Ziffern ist.',
+  'passphrase-one-word': 'Wählen Sie eines, das mehr ist als ein bekanntes Wort.',
+  'sign-in-ended': 'Diese Anmeldung ist schon beendet.',
+  'confirm-sign-in': 'Geben Sie dafür Ihre PIN oder Ihr Passwort noch einmal ein.',
+  'signed-out':
+    'Melden Sie sich an, um weiterzumachen. Was Sie eingegeben haben, steht noch auf dieser Seite.',
+  'patients-only': 'Diese Seite ist für Patientinnen und Patienten.',
+  'record-not-found': 'Ihre Akte wurde nicht gefunden. Rufen Sie die Praxis an.',
+  'server-silent':
+    'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',
+  'server-failed-on-page':
+    'Bei uns ist etwas schiefgegangen. Was Sie eingegeben haben, steht noch auf dieser Seite. Versuchen Sie es noch einmal.',
+  'server-failed':
+    'Bei uns ist etwas schiefgegangen. Was Sie eingegeben haben, ist noch da. Versuchen Sie es noch einmal.',
+  'request-unread-on-page': 'Diese Anfrage war nicht lesbar. Laden Sie die Seite neu.',
+  'request-unread': 'Diese Anfrage war nicht lesbar.',
+  'foreign-origin': 'Diese Anfrage kam nicht von unserer eigenen Seite.',
+  'nothing-here': 'Hier ist nichts.',
+  'too-many-messages': 'Das sind mehr Nachrichten, als an einem Tag gehen. Rufen Sie die Praxis an.',
+  'wording-changed':
+    'Die Sätze haben sich geändert, seit Sie diese Seite geöffnet haben. Lesen Sie sie noch einmal.',
+  'entry-of-another':
+    'In diesem Eintrag steht, dass ihn jemand eingegeben hat, der diese Seite nicht benutzen darf.',
+} as const satisfies Same<typeof english>;

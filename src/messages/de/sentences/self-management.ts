@@ -1,0 +1,55 @@
+/** The document for the time after care. */
+
+import type { selfManagement as english } from '../../en/sentences/self-management.ts';
+import type { Same } from '../../sentence.ts';
+
+export const selfManagement = {
+  telephone: 'Telefon {phone}',
+  about: '{name}, geboren am {day}',
+  title: 'Was Sie selbst tun können',
+  exercises: 'Ihre Übungen am letzten Tag der Behandlung',
+  'none-without-cuff': 'Es galt keine Übung, die ohne Manschette geht.',
+  cuff: 'Üben mit Manschette oder Wickel',
+  'cuff-ended': 'Es endete mit Ihrer Behandlung und steht nicht auf diesem Blatt.',
+  'cuff-ask-first': 'Benutzen Sie Manschette oder Wickel nicht, bevor Sie eine Fachperson gefragt haben.',
+  'everything-rests': 'Als Ihre Behandlung endete, ruhte alles.',
+  'joint-rests': 'Als Ihre Behandlung endete, ruhte dieses Gelenk.',
+  'easier-only': 'Als Ihre Behandlung endete, war hierfür nur das leichtere Training geplant.',
+  'ring-first': 'Machen Sie das nicht, bevor Sie die Praxis angerufen haben.',
+  signed: 'Unterschrieben von {name} am {day}.',
+  easier: 'Das leichtere Training, für einen schlechten Tag: {dose}.',
+  weekly: '{count}-mal in der Woche.',
+  joint: 'Ihr Gelenk: {joint:label}',
+  'no-usual-values': 'Dafür wurden keine üblichen Werte festgelegt.',
+  'ask-how-to-read': 'Fragen Sie die Praxis, wie das zu verstehen ist: {phone}.',
+  'no-usual-pain': 'Es wurde kein üblicher Schmerz festgelegt.',
+  'usual-pain': 'Ihr üblicher Schmerz, 0 bis 10: {value}.',
+  'usual-pain-span': 'Ihr üblicher Schmerz, 0 bis 10: {value}, höchstens {top}.',
+  'pain-limit': 'Ihre eigene Obergrenze für Schmerz, 0 bis 10: {value}.',
+  'usual-morning':
+    'Ihre übliche Steifheit am Morgen: {minutes} Minuten. Ihre übliche Schwellung: {swelling}.',
+  'swelling-none': 'keine',
+  'swelling-slight': 'leicht',
+  'set-by': 'Festgelegt von {name} am {day}.',
+  'values-too-high': 'Ihre Morgen hatten deutlich unter diesen Werten gelegen.',
+  'ask-whether-values-fit': 'Fragen Sie die Praxis, ob diese Werte noch stimmen.',
+  'over-pain-limit':
+    'Steigt der Schmerz über Ihre Obergrenze, hören Sie auf. Rufen Sie vor dem nächsten Training die Praxis an: {phone}.',
+  'worse-morning':
+    'Ist ein Morgen schlechter als Ihre üblichen Werte, machen Sie nicht mehr. Ist es am nächsten Morgen wieder so, rufen Sie die Praxis an.',
+  'ring-emergency': 'Hören Sie auf und rufen Sie sofort {number} an',
+  'speak-same-day': 'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachperson: {phone}',
+  'nobody-there': 'Erreichen Sie dort niemanden, warten Sie nicht: Rufen Sie {number} an.',
+  'ring-clinic': 'Hören Sie auf und rufen Sie die Praxis an: {phone}',
+  'who-is-there': 'Wer für Sie da ist',
+  'care-ended': 'Diese Behandlung endete am {day}.',
+  'other-care': 'Sie sind bei {clinic} noch in anderer Behandlung, die weitergeht.',
+  hours: 'Zeiten, zu denen die Praxis ansieht, was Sie senden: {hours}',
+  'outside-hours': 'Zu anderen Zeiten sieht niemand hin.',
+  'nobody-reads': 'Niemand sieht mehr an, was Sie senden, und nichts ändert Ihre Übungen für Sie.',
+  clinic: '{clinic}: {phone}. Notruf: {number}.',
+  'clinician-first':
+    'Dieses Blatt wiederholt, was in Ihrer Akte steht. Was Ihre Fachperson Ihnen sagt, geht vor.',
+  advice: 'Rat der Praxis',
+  signature: 'Von der Fachperson gelesen und unterschrieben, mit Name und Datum:',
+} as const satisfies Same<typeof english>;

@@ -1,0 +1,16 @@
+/** Decisions, the reasons for them, and exercises that rest, as the patient reads them. */
+import type { Hold } from '#core/care/holds.ts';
+import type { DecisionWord, Today } from '#core/engine/answers.ts';
+import type { RuleId } from '#core/engine/rules/table.ts';
+import { textOf } from './every-language.ts';
+import type { Text } from './text.ts';
+
+export const decisionText = (decision: DecisionWord): Text => textOf('decisions', decision);
+
+export const todayText = (today: Today): Text => textOf('todays', today);
+
+/** Why: one plain sentence a rule. */
+export const ruleText = (rule: RuleId): Text => textOf('rules', rule);
+
+/** "taken-back": the week after a consent was withdrawn, where the exercise itself is gone. */
+export const holdText = (code: Hold['code'] | 'taken-back'): Text => textOf('holds', code);

@@ -1,0 +1,35 @@
+/** What a decision changes in a dose, as the patient reads it: the new dose before the old one. */
+import type { DoseChangeForPatient, TellableChange } from '#core/prescribing/dose-change-for-patient.ts';
+import { textOf } from './every-language.ts';
+import { exerciseName } from './exercises.ts';
+import { joined, type Text } from './text.ts';
+
+/** "12–12" is said as 12. */
+const bandText = (band: string | number): string => {
+  const [low, high] = String(band).split('–');
+  return low !== undefined && low === high ? low : String(band);
+};
+
+const oneChange = ({ variable, from, to }: TellableChange): Text => {
+  switch (variable) {
+    case 'rung':
+      return textOf('dose-changes', 'new-exercise', {
+        from: exerciseName(String(from)),
+        to: exerciseName(String(to)),
+      });
+    case 'load':
+      return textOf('dose-changes', 'new-load', { from, to });
+    case 'sets':
+      return textOf('dose-changes', 'new-sets', { from, to });
+    case 'repetitions':
+      return textOf('dose-changes', 'new-repetitions', { from: bandText(from), to: bandText(to) });
+  }
+};
+
+/** One sentence, or two where a change waits for a signature. */
+export const doseChangeText = (change: DoseChangeForPatient): Text => {
+  const exercise = exerciseName(change.exerciseId);
+  return change.kind === 'changed'
+    ? textOf('dose-changes', 'changed', { exercise, changes: joined(change.changes.map(oneChange), '; ') })
+    : textOf('dose-changes', change.kind, { exercise });
+};

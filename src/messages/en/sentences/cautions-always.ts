@@ -1,0 +1,33 @@
+/** What every prescription carries, what nobody has checked, and limits. */
+import type { AlwaysCautionId, UncheckedThing } from '#core/cautions/ids.ts';
+import type { LimitedBy } from '#core/cautions/patient-caution.ts';
+
+export const alwaysCautions = {
+  'clinician-decides':
+    'Your clinician and the rules where you live come first. If they differ from this page, follow them.',
+  'stop-signs':
+    'Stop and call emergency care if you have chest pain, cannot get your breath, faint, have a very bad headache or a change in your sight, or lose feeling between the legs or control of bladder or bowel.',
+  'same-day-signs':
+    'Stop and ring us the same day if a joint turns hot and swollen, a calf hurts or swells, your urine is dark like tea, you have a fever, a limb turns weak or cannot take weight, or you fall and hurt yourself.',
+} as const satisfies Readonly<Record<AlwaysCautionId, string>>;
+
+export const unchecked = {
+  'not-checked': 'Nobody has checked: {things}. If you worry about one of these, ask before you start.',
+  clots: 'blood clots that give no signs',
+  'heart-under-effort': 'your heart during effort',
+  'bone-strength': 'how strong your bones are',
+  'movement-at-home': 'how you move at home',
+  'health-questions': 'your answers about your health',
+  'blood-pressure': 'your blood pressure',
+  'vessels-by-imaging': 'the blood vessels from inside',
+  'ankle-brachial-index': 'the blood flow to your foot',
+  'wrap-pressure': 'how hard the wrap presses',
+} as const satisfies Readonly<Record<UncheckedThing | 'not-checked', string>>;
+
+export const limits = {
+  'weight-bearing':
+    'There is a limit for your {joint:label}: weight-bearing. Keep to it as {author} told you.',
+  range: 'There is a limit for your {joint:label}: range of movement. Keep to it as {author} told you.',
+  'load-ceiling': 'There is a limit for your {joint:label}: load. Keep to it as {author} told you.',
+  'no-impact': 'There is a limit for your {joint:label}: impact. Keep to it as {author} told you.',
+} as const satisfies Readonly<Record<LimitedBy, string>>;

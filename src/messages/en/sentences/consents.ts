@@ -1,0 +1,14 @@
+/** What a patient is asked to consent to, where the clinic has written no wording of its own. */
+import type { ConsentKind } from '#core/care/consent.ts';
+
+export const consents = {
+  'occlusion-supervised':
+    'A cuff or wrap holds back blood in one arm or leg while I exercise. A clinician stays beside me. It can hurt, leave marks or numbness, and rarely cause a clot, a fainting spell or muscle damage. I can stop at any time and need no reason.',
+  'occlusion-unsupervised':
+    'I do this at home, alone. Nobody watches me. I can take the cuff off by myself with either hand. If the phone stops, I take it off. I take it off at numbness, sharp pain, or a limb that turns white or blue. I can stop at any time and need no reason.',
+  'remote-monitoring':
+    'The clinic looks at what I send during the hours shown here, and not at other times. What I send is no call for help. If I feel in danger, I ring the emergency number.',
+  sharing:
+    'The clinic may tell my doctor and others who treat me how my exercise and my joints are going. I can ask who was told what.',
+  export: 'The clinic may hand on a copy of my record as a file, to me or to somebody I name.',
+} as const satisfies Readonly<Record<ConsentKind, string>>;

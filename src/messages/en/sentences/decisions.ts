@@ -1,0 +1,61 @@
+/** What was decided, what it means for today, and why. */
+import type { DecisionWord, Today } from '#core/engine/answers.ts';
+import type { RuleId } from '#core/engine/rules/table.ts';
+
+export const decisions = {
+  progress: 'Your answers allow a little more, once your physiotherapist agrees.',
+  hold: 'Stay where you are: do the same again next time.',
+  'ease-back': 'Do a little less next time.',
+  pause: 'Stop your exercises until we have spoken with you.',
+} as const satisfies Readonly<Record<DecisionWord, string>>;
+
+export const todays = {
+  'as-planned': 'You can do your session as planned today.',
+  'bad-day': 'Do the easier session today.',
+  'rest-this-joint': 'Rest this joint today.',
+  none: 'No exercises today.',
+} as const satisfies Readonly<Record<Today, string>>;
+
+export const rules = {
+  R1: 'Stop and ask for help now. You told us of a sign that a person must look at first.',
+  P1: 'Your pain was very strong, so do less and speak with us today.',
+  P1x: 'Your pain was far above your usual. Stop your exercises and speak with us today.',
+  P2: 'Your pain went higher than we want it to go, so do a little less.',
+  P3: 'The joint was sore before you began, so today is for the easier session.',
+  P3b: 'The joint was sorer than usual before you began, so stay where you are.',
+  P4: 'The joint hurt while you trained, so stay where you are.',
+  P5: 'The joint was still sorer than usual the next morning, so do a little less.',
+  P5h: 'The joint was a little sorer than usual the next morning, so stay where you are.',
+  P6: 'Two hours later the joint was clearly sorer than usual, so do a little less.',
+  P6h: 'Two hours later the joint was a little sorer than usual, so stay where you are.',
+  P7: 'Your mornings have been sorer than usual all week, so do a little less.',
+  P7h: 'Your mornings have been a little sorer this week, so stay where you are.',
+  B0: 'We are still learning how your joint usually is, so stay where you are for now.',
+  B1: 'It is time for us to look again at how your joint usually is.',
+  B2: 'Your joint has been better than before, so we want to look again before you do more.',
+  W3: 'The joint is very swollen. Rest it and speak with us today.',
+  W2: 'The joint is clearly swollen. Rest it today; afterwards do a little less.',
+  W1s: 'The joint is a little swollen, so stay where you are.',
+  S1: 'There is much fluid in the joint. Rest it and speak with us today.',
+  S2: 'The fluid in the joint has not gone down. Rest it and speak with us today.',
+  S2f: 'There is fluid in the joint. Rest it until it has gone down; then do a little less.',
+  S3: 'There is a little fluid in the joint, so stay where you are.',
+  T1: 'The joint stayed stiff far longer than usual, so do a little less.',
+  T2: 'The joint stayed stiff longer than usual, so stay where you are.',
+  F1: 'This flare has lasted longer than most. Rest the joint until we have spoken.',
+  F1i: 'Your flare goes on, so do the easier session and let us know.',
+  F2: 'You are in a flare, so do the easier session until it has passed.',
+  W1: 'Your body as a whole is having a hard time, so stay where you are.',
+  C1: 'You had to stop early because of the joint, so do a little less.',
+  C2: 'Not all repetitions were done, so stay where you are.',
+  C3: 'The sets were harder than planned, so stay where you are.',
+  C4: 'Let us see this dose done as planned a little longer before a bigger step.',
+  A1: 'Some sessions were missed, so stay where you are until they are regular again.',
+  A2: 'After a break it is best to start again with a little less.',
+  M1: 'We do not have all your answers yet, so stay where you are.',
+  X1: 'Your mornings seem to be getting slowly sorer, so stay where you are.',
+  D1: 'Extra pain relief can hide how the joint is, so stay where you are.',
+  D2: 'Your treatment changed lately, so stay where you are while it settles.',
+  D3: 'You did more than planned, so stay where you are and let us talk about it.',
+  D4: 'The joint gave way, so stay where you are and let us know.',
+} as const satisfies Readonly<Record<RuleId, string>>;

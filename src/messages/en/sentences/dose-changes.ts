@@ -1,0 +1,11 @@
+/** What a decision changes in a dose, one sentence an exercise. */
+export const doseChanges = {
+  stop: '{exercise}: stop until we have spoken with you.',
+  same: '{exercise}: stay here, do the same again.',
+  'awaits-signature': '{exercise}: do the same again. Your physiotherapist is looking at a change.',
+  changed: '{exercise}: {changes}.',
+  'new-exercise': '{to} instead of {from}',
+  'new-load': '{to} kg instead of {from} kg',
+  'new-sets': '{to} sets instead of {from}',
+  'new-repetitions': '{to} repetitions instead of {from}',
+} as const;

@@ -1,0 +1,39 @@
+/** Why the server did not do what a patient asked for. */
+export const refusals = {
+  'code-not-open': 'This code is not open any more, or was typed differently. Ask your clinic for a new one.',
+  'phone-not-set-up': 'This phone is not set up. Ask your clinic for an invitation.',
+  'pin-too-plain':
+    'Choose six digits that are not a row such as 123456 and not the same digit again and again.',
+  'pin-chosen-already': 'A PIN was chosen already. Enter it, or ask your clinic for a new invitation.',
+  'no-tries-left': 'Five wrong tries. This phone needs a new invitation from your clinic.',
+  'wrong-pin': {
+    by: 'left',
+    one: 'That is not the PIN of this phone. {left} try left.',
+    other: 'That is not the PIN of this phone. {left} tries left.',
+  },
+  'wait-seconds': 'Too many tries. Wait {seconds} seconds, then try again.',
+  'wrong-passphrase': 'That is not your passphrase. Check it and type it again.',
+  'passphrase-too-short':
+    'A passphrase has at least {count} characters. Several words are easiest to remember.',
+  'passphrase-unchanged': 'Choose one that is not the one you have.',
+  'passphrase-has-name': 'Choose one without your name or address, or the clinic’s, in it.',
+  'passphrase-repeats': 'Choose one that is not the same again and again.',
+  'passphrase-of-rows': 'Choose one that is not a row of keys, letters or figures.',
+  'passphrase-one-word': 'Choose one that is more than one well-known word.',
+  'sign-in-ended': 'It has ended already.',
+  'confirm-sign-in': 'Enter your PIN or passphrase again to do this.',
+  'signed-out': 'Sign in to go on. What you entered is still on this page.',
+  'patients-only': 'This page is for patients.',
+  'record-not-found': 'Your record was not found. Ring the clinic.',
+  'server-silent': 'The clinic’s server did not answer. What you entered is still here; try again.',
+  'server-failed-on-page':
+    'Something went wrong on our side. What you entered is still on this page; try again.',
+  'server-failed': 'Something went wrong on our side. What you entered is still there; try again.',
+  'request-unread-on-page': 'This request could not be read. Load the page again.',
+  'request-unread': 'This request could not be read.',
+  'foreign-origin': 'This request did not come from our own page.',
+  'nothing-here': 'There is nothing here.',
+  'too-many-messages': 'That is more than a day’s messages. Ring the clinic.',
+  'wording-changed': 'The words have changed since you opened this page. Read them again.',
+  'entry-of-another': 'This entry says it was typed by somebody who cannot use this page.',
+} as const;

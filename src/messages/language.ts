@@ -1,0 +1,51 @@
+/**
+ * What a language consists of. The keys come from the core wherever the core has them; where a sentence
+ * belongs to a page or to the server alone, English names them. A key left out, or one too many, does not compile.
+ */
+
+import type { ConsentKind } from '#core/care/consent.ts';
+import type { Hold } from '#core/care/holds.ts';
+import type { ExerciseId } from '#core/catalogue/ids.ts';
+import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/cautions/ids.ts';
+import type { LimitedBy } from '#core/cautions/patient-caution.ts';
+import type { DecisionWord, Today } from '#core/engine/answers.ts';
+import type { RuleId } from '#core/engine/rules/table.ts';
+import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
+import type { ScreeningItemId } from '#core/screening/items.ts';
+import type { doseChanges } from './en/sentences/dose-changes.ts';
+import type { hours } from './en/sentences/hours.ts';
+import type { ready } from './en/sentences/ready.ts';
+import type { refusals } from './en/sentences/refusals.ts';
+import type { selfManagement } from './en/sentences/self-management.ts';
+import type { ExerciseSentences, Same, Sentence } from './sentence.ts';
+import type { Grammar } from './translate.ts';
+
+type By<Key extends string> = Readonly<Record<Key, Sentence>>;
+
+/** Sentences of the core and of the server, by area and key. */
+export interface Sentences {
+  readonly exercises: Readonly<Record<ExerciseId, ExerciseSentences>>;
+  readonly cautions: By<PlainCautionId>;
+  /** What nobody has checked, and the sentence around it. */
+  readonly unchecked: By<UncheckedThing | 'not-checked'>;
+  readonly limits: By<LimitedBy>;
+  readonly 'occlusion-checks': By<OcclusionCheckId>;
+  readonly decisions: By<DecisionWord>;
+  readonly todays: By<Today>;
+  readonly rules: By<RuleId>;
+  readonly holds: By<Hold['code'] | 'taken-back'>;
+  readonly 'dose-changes': Same<typeof doseChanges>;
+  readonly 'screening-questions': By<ScreeningItemId>;
+  readonly 'screening-details': By<ScreeningDetailKey>;
+  readonly consents: By<ConsentKind>;
+  readonly refusals: Same<typeof refusals>;
+  /** What a clinician may start a message from. */
+  readonly ready: Same<typeof ready>;
+  readonly 'self-management': Same<typeof selfManagement>;
+  readonly hours: Same<typeof hours>;
+}
+
+export interface Language {
+  readonly forms: Grammar['forms'];
+  readonly sentences: Sentences;
+}

@@ -1,0 +1,69 @@
+/** What a decision changes in a dose is told in every language with the same figures. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { DoseProposal } from '#core/engine/dose/proposal.ts';
+import { changesBetween } from '#core/engine/dose/volume.ts';
+import { doseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
+import { doseChangeText } from '#messages/dose-changes.ts';
+import { exerciseName } from '#messages/exercises.ts';
+import { anyDose } from '#tests/ui/german/any-dose.ts';
+import { figuresOf, otherTags } from './pairs.ts';
+
+const proposal = fc
+  .record({
+    from: anyDose,
+    to: anyDose,
+    isSame: fc.boolean(),
+    kind: fc.constantFrom<DoseProposal['kind']>('same', 'step', 'ease-back', 'return', 'stop'),
+    effect: fc.constantFrom<DoseProposal['effect']>('acts-at-once', 'awaits-signature', 'repeat'),
+  })
+  .map(({ from, to, isSame, kind, effect }) => ({
+    exerciseId: from.exerciseId,
+    proposal: { kind, effect, changes: changesBetween(from, isSame ? from : to) },
+  }));
+
+describe('a change of a dose', () => {
+  it('is told for whatever doses in each language, with every figure of the English and no slot left', () => {
+    fc.assert(
+      fc.property(proposal, ({ exerciseId, proposal: one }) => {
+        const text = doseChangeText(doseChangeForPatient(one, exerciseId));
+        for (const tag of otherTags) {
+          expect(text[tag]).not.toBe(text.en);
+          expect(figuresOf(text[tag])).toEqual(figuresOf(text.en));
+          expect(text[tag]).not.toMatch(/[{}]|undefined/);
+        }
+      }),
+      { seed: 20260131, numRuns: 500 },
+    );
+  });
+
+  it('puts the new dose before the old one, and says a band of one number as that number', () => {
+    const name = exerciseName('bridge-one-leg');
+    const text = doseChangeText({
+      exerciseId: 'bridge-one-leg',
+      kind: 'changed',
+      changes: [
+        { variable: 'load', from: 4, to: 2.5 },
+        { variable: 'sets', from: 2, to: 3 },
+        { variable: 'repetitions', from: '8–12', to: '12–12' },
+      ],
+    });
+    expect(text.en).toBe(
+      `${name.en}: 2.5 kg instead of 4 kg; 3 sets instead of 2; 12 repetitions instead of 8–12.`,
+    );
+    expect(text.de).toBe(`${name.de}: 2,5 kg statt 4 kg; 3 statt 2 Sätze; 12 statt 8–12 Wiederholungen.`);
+  });
+
+  it('names the exercise that takes the place of another', () => {
+    const [from, to] = ['bridge-two-legs', 'bridge-one-leg'];
+    const text = doseChangeText({
+      exerciseId: from,
+      kind: 'changed',
+      changes: [{ variable: 'rung', from, to }],
+    });
+    for (const tag of otherTags) {
+      expect(text[tag]).toContain(exerciseName(from)[tag]);
+      expect(text[tag]).toContain(exerciseName(to)[tag]);
+    }
+  });
+});

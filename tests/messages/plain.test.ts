@@ -1,0 +1,125 @@
+/** What a patient is told by the core and the server: short, plain, and without the words of the trade. */
+import { describe, expect, it } from 'vitest';
+import { everyLanguage } from '#messages/every-language.ts';
+import { type LanguageTag, languages } from '#messages/languages.ts';
+import { sentenceRows } from '#messages/sentence-rows.ts';
+import { partsOf } from './pairs.ts';
+
+/** What no sentence of a language may say, and the marks it does not use. */
+const unwanted: Readonly<Record<LanguageTag, readonly RegExp[]>> = {
+  en: [
+    // Who has rung the clinic, and a back that is level, are neither.
+    /(?<!have )\brungs?\b/i,
+    /(?<!is |back )\blevels?\b/i,
+    /\bunlock/i,
+    /\bgates?\b/i,
+    /\bcaps?\b/i,
+    /\bsafe(ly|ty|r|st)?\b|\bharmless\b|\bno risk\b|\bguarantee/i,
+    /\bstreak|\bbadge|\breward|\bgoal\b/i,
+    /\bplease\b|\bsorry\b|\binvalid\b|\boops\b/i,
+    /\bocclusion\b|\brestriction\b|\bRPE\b|\bRIR\b|\b1RM\b/i,
+    /\bfailed\b/i,
+    /\b(flexion|extension|abduction|adduction|eccentric|concentric|prone|supine|dorsi|plantar)/i,
+    /["“”]|--| - /,
+  ],
+  de: [
+    /(?<!\p{L})(?:sicher|gefahrlos|unbedenklich|harmlos|garantiert)/iu,
+    /(?<!\p{L})(?:Okklusion|Restriktion|RPE|Kontraindikation|Abduktion|Flexion|proximal|distal)/iu,
+    /["“”]|--| - /,
+  ],
+};
+
+/** Longer than they should be, until they are written anew; none is added. */
+const tooLong: Readonly<Record<LanguageTag, readonly string[]>> = {
+  en: [
+    'cautions stop-signs',
+    'cautions same-day-signs',
+    'cautions occlusion-release',
+    'cautions occlusion-after',
+    'screening-questions arterial-disease',
+    'screening-questions no-feeling-or-cannot-say',
+  ],
+  de: [],
+};
+
+const everyTag = languages.map(({ tag }) => tag);
+const rowsIn = (tag: LanguageTag) => sentenceRows(everyLanguage[tag]);
+
+const wordCount = (text: string): number => text.split(/\s+/).length;
+
+describe.each(everyTag)('every sentence in %s', (tag) => {
+  const rows = rowsIn(tag);
+
+  it('carries no word of the trade, of games, or of reassurance, and the marks of the language', () => {
+    const found = rows.flatMap(({ area, key, text }) =>
+      unwanted[tag].filter((pattern) => pattern.test(text)).map((pattern) => `${area} ${key}: ${pattern}`),
+    );
+    expect(found).toEqual([]);
+  });
+
+  it('has at most 20 words, but for those that are known to be longer', () => {
+    const found = rows.flatMap(({ area, key, text }) =>
+      partsOf(text)
+        .filter((part) => wordCount(part) > 20)
+        .map(() => `${area} ${key}`),
+    );
+    expect(found).toEqual(tooLong[tag]);
+  });
+
+  it('is said in full, with no space too many', () => {
+    expect(rows.filter(({ text }) => text === '' || /^\s|\s$|\s\s/.test(text))).toEqual([]);
+  });
+});
+
+/** Groups of vowels, a silent e at the end left out; at least one. A rough count, the same for every text. */
+const syllables = (word: string): number => {
+  const groups = word
+    .toLowerCase()
+    .replace(/[^a-z]/g, '')
+    .replace(/e$/, '')
+    .match(/[aeiouy]+/g);
+  return Math.max(1, groups?.length ?? 0);
+};
+
+/** School grade by Flesch and Kincaid (1975; coefficients from memory): 0.39 words/sentence + 11.8 syllables/word − 15.59. */
+const grade = (text: string): number => {
+  const sentences = Math.max(1, text.split(/[.!?:]+\s|[.!?:]+$/).filter((part) => part.trim() !== '').length);
+  const list = text.split(/\s+/).filter((word) => /[a-z]/i.test(word));
+  const sounds = list.reduce((sum, word) => sum + syllables(word), 0);
+  return 0.39 * (list.length / sentences) + 11.8 * (sounds / list.length) - 15.59;
+};
+
+/** Harder than they should be, most by the name of an illness; the list only gets shorter. */
+const tooHard: readonly string[] = [
+  'cautions stop-signs',
+  'cautions same-day-signs',
+  'cautions occlusion-after',
+  'cautions screening-new-chest-faint-or-breath',
+  'screening-questions heart-condition',
+  'screening-questions head-pressure-or-eye',
+  'screening-questions antiphospholipid-antibodies',
+  'screening-questions arterial-disease',
+  'screening-questions arthritis-medicines',
+  'screening-questions rheumatoid-arthritis',
+  'self-management nobody-reads',
+];
+
+describe('English', () => {
+  const texts = rowsIn('en').map((row) => ({ ...row, text: row.text.replace(/\{[^}]*\}/g, 'knee') }));
+
+  it('taken together reads at a school grade of 6 or lower', () => {
+    const all = texts.map(({ text }) => (/[.!?:]$/.test(text) ? text : `${text}.`)).join(' ');
+    expect(grade(all)).toBeLessThanOrEqual(6);
+  });
+
+  it('has no sentence of length above grade 9, but for those that are known to be harder', () => {
+    // Of a label of a few words a grade says nothing.
+    const hard = texts.filter(({ text }) => wordCount(text) >= 8 && grade(text) > 9);
+    expect(hard.map(({ area, key }) => `${area} ${key}`)).toEqual(tooHard);
+  });
+
+  it('is measured so that a hard sentence is told from an easy one', () => {
+    expect(grade('Sit down. Take it off.')).toBeLessThan(3);
+    expect(grade('Discontinue the intervention upon deterioration of symptomatology.')).toBeGreaterThan(15);
+  });
+});

@@ -1,0 +1,90 @@
+/** Codes of the core become texts in every language. */
+import { describe, expect, it } from 'vitest';
+import { uncheckedThings } from '#core/cautions/ids.ts';
+import { cautionText, occlusionCheckText } from '#messages/cautions.ts';
+import { consentText } from '#messages/consents.ts';
+import { decisionText, holdText, ruleText, todayText } from '#messages/decisions.ts';
+import { hoursText } from '#messages/hours.ts';
+import { messageText, readyText } from '#messages/ready.ts';
+import { refusalText } from '#messages/refusals.ts';
+import { detailText, questionText } from '#messages/screening.ts';
+import { asTyped } from '#messages/text.ts';
+
+describe('a caution', () => {
+  it('names all that nobody has checked, in order', () => {
+    const text = cautionText({ key: 'not-checked', things: ['clots', 'blood-pressure'] });
+    expect(text.en).toBe(
+      'Nobody has checked: blood clots that give no signs; your blood pressure. If you worry about one of these, ask before you start.',
+    );
+    expect(text.de).toContain('Blutgerinnsel ohne Anzeichen; Ihr Blutdruck.');
+    expect(cautionText({ key: 'not-checked', things: uncheckedThings }).de).not.toMatch(/[{}]/);
+  });
+
+  it('names the joint and who set it where a limit stands', () => {
+    const text = cautionText({
+      key: 'limit',
+      kind: 'load-ceiling',
+      joint: 'left-knee',
+      author: 'Dr. Ines Roth',
+    });
+    expect(text.en).toBe('There is a limit for your left knee: load. Keep to it as Dr. Ines Roth told you.');
+    expect(text.de).toBe(
+      'Für dieses Gelenk gilt eine Grenze (Knie links): wie schwer die Last ist. Halten Sie sie ein, wie Dr. Ines Roth es Ihnen gesagt hat.',
+    );
+  });
+
+  it('reads the same wherever it stands otherwise', () => {
+    expect(cautionText({ key: 'joint-knee' }).de).toMatch(/Knie/);
+    expect(occlusionCheckText('pulse-before').en).toBe('Feel the pulse where you were shown.');
+  });
+});
+
+describe('a decision, a reason, a question', () => {
+  it('is found by its code', () => {
+    expect(decisionText('pause').de).toBe(
+      'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
+    );
+    expect(todayText('none').en).toBe('No exercises today.');
+    expect(ruleText('P1').en).toBe('Your pain was very strong, so do less and speak with us today.');
+    expect(holdText('taken-back').en).toMatch(/^You took back/);
+    expect(questionText('fever-or-unwell').en).toMatch(/fever/);
+    expect(detailText('heart-condition.valve-disease').en).toBe('Valve disease');
+  });
+});
+
+describe('a wording of the clinic and a message', () => {
+  it('stay in the words they were written in', () => {
+    expect(consentText('export', 'The clinic in Ward Street may.')).toEqual(
+      asTyped('The clinic in Ward Street may.'),
+    );
+    expect(consentText('export', null).de).toMatch(/^Die Praxis/);
+    const sent = readyText('stay').en;
+    expect(messageText(sent)).toEqual(readyText('stay'));
+    expect(messageText(`${sent} Ring me, Ana.`)).toEqual(asTyped(`${sent} Ring me, Ana.`));
+  });
+});
+
+describe('a refusal', () => {
+  it('names the tries and the seconds that are left', () => {
+    expect(refusalText('wrong-pin', { left: 1 }).de).toMatch(/Noch 1 Versuch\.$/);
+    expect(refusalText('wrong-pin', { left: 4 }).de).toMatch(/Noch 4 Versuche\.$/);
+    expect(refusalText('wrong-pin', { left: 1 }).en).toMatch(/1 try left\.$/);
+    expect(refusalText('wait-seconds', { seconds: 45 }).de).toMatch(/45 Sekunden/);
+  });
+});
+
+describe('monitoring hours', () => {
+  it('are said with the days together that lie together', () => {
+    const week = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'] as const;
+    expect(hoursText([{ days: week, from: '08:30', to: '18:30' }])).toEqual({
+      en: 'Monday to Friday, 8:30 to 18:30',
+      de: 'Montag bis Freitag, 8:30 bis 18:30 Uhr',
+    });
+    expect(
+      hoursText([
+        { days: ['Mon', 'Tue', 'Thu'], from: '10:00', to: '12:05' },
+        { days: ['Sat'], from: '00:00', to: '09:00' },
+      ]).en,
+    ).toBe('Monday, Tuesday, Thursday, 10:00 to 12:05; Saturday, 0:00 to 9:00');
+  });
+});
