@@ -1,6 +1,7 @@
 /** The words of a language, fetched when they are asked for. English stands in the pages themselves. */
+
+import type { LanguageTag } from '#messages/languages.ts';
 import type { WordKey } from '../words.ts';
-import type { LanguageTag } from './languages.ts';
 
 export interface LanguageWords {
   readonly words: Readonly<Partial<Record<WordKey, string>>>;

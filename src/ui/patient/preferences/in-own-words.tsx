@@ -5,10 +5,10 @@
  * it speaks to many people at a time.
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
+import { languages } from '#messages/languages.ts';
 import { speakDaysOf } from '#ui/shared/text/text-of-time.ts';
 import { weighIn } from '#ui/shared/text/weight-text.ts';
 import { wordsIn } from '#ui/words/in-language.ts';
-import { languages } from '#ui/words/languages.ts';
 import { speak } from '#ui/words.ts';
 import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 

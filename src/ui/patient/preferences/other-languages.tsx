@@ -1,8 +1,8 @@
 'use client';
 /** Another language before anybody has signed in: each is offered by its own name. */
 import { useEffect, useState } from 'react';
+import { type LanguageTag, languages } from '#messages/languages.ts';
 import { Button } from '#ui/shared/button.tsx';
-import { type LanguageTag, languages } from '#ui/words/languages.ts';
 import { choose, chosenFrom, cookie } from './chosen.ts';
 
 export const OtherLanguages = () => {

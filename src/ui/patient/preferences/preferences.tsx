@@ -1,9 +1,9 @@
 'use client';
 /** Language, unit of weight, and how a clock says that it is over. */
 import { useEffect, useState } from 'react';
+import { languages } from '#messages/languages.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { languages } from '#ui/words/languages.ts';
 import { say } from '#ui/words.ts';
 import { type Chosen, choose, chosenFrom, chosenSound, cookie, type Sound, sounds } from './chosen.ts';
 
