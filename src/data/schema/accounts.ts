@@ -79,7 +79,7 @@ export const device = kit.table(
 );
 
 /** Joining and leaving a patient's care team; the newest row of a person counts. */
-export const careTeam = kit.table(
+export const careTeam = kit.appendOnly(
   'care_team',
   {
     id: kit.id('id').primaryKey(),
@@ -97,7 +97,7 @@ export const careTeam = kit.table(
 );
 
 /** A record opened from outside its care team: with a reason, for a few hours, shown to the team. */
-export const emergencyOpening = kit.table(
+export const emergencyOpening = kit.appendOnly(
   'emergency_opening',
   {
     id: kit.id('id').primaryKey(),

@@ -20,7 +20,7 @@ const owned = () => ({
   byName: kit.text('by_name'),
 });
 
-export const episode = kit.table(
+export const episode = kit.appendOnly(
   'episode',
   {
     ...owned(),
@@ -45,7 +45,7 @@ export interface ClosedMatter {
 }
 
 /** What a stretch of care became, and when; the newest row counts. */
-export const episodeChange = kit.table(
+export const episodeChange = kit.appendOnly(
   'episode_change',
   {
     ...owned(),
@@ -68,7 +68,7 @@ export const episodeChange = kit.table(
 );
 
 /** The clinic's own words for an agreement, by version. */
-export const consentWording = kit.table(
+export const consentWording = kit.appendOnly(
   'consent_wording',
   {
     id: kit.id('id').primaryKey(),
@@ -88,7 +88,7 @@ export const consentWording = kit.table(
 
 export const consentActs = ['given', 'withdrawn'] as const;
 
-export const consent = kit.table(
+export const consent = kit.appendOnly(
   'consent',
   {
     ...owned(),
@@ -110,7 +110,7 @@ export const consent = kit.table(
 );
 
 /** Questions the patient answered before a visit. It is no screening until a clinician confirms it. */
-export const preVisit = kit.table(
+export const preVisit = kit.appendOnly(
   'pre_visit',
   {
     ...owned(),
@@ -125,7 +125,7 @@ export const preVisit = kit.table(
 );
 
 /** One supervised occlusion session, logged by the clinician who watched. */
-export const observedSession = kit.table(
+export const observedSession = kit.appendOnly(
   'observed_session',
   {
     ...owned(),
@@ -146,7 +146,7 @@ export const observedSession = kit.table(
 );
 
 /** What a patient can do with a cuff alone, per limb; the newest row counts. */
-export const homeCheck = kit.table(
+export const homeCheck = kit.appendOnly(
   'home_check',
   {
     ...owned(),
@@ -189,7 +189,7 @@ export const draft = kit.table(
 );
 
 /** Who takes over danger nobody has acknowledged; the newest row of a clinic counts. */
-export const deputy = kit.table(
+export const deputy = kit.appendOnly(
   'deputy',
   {
     id: kit.id('id').primaryKey(),
@@ -207,7 +207,7 @@ export const deputy = kit.table(
 );
 
 /** Who looks after a pause, and by when; the newest row of a decision counts. */
-export const pauseOwner = kit.table(
+export const pauseOwner = kit.appendOnly(
   'pause_owner',
   {
     ...owned(),
@@ -223,7 +223,7 @@ export const pauseOwner = kit.table(
   ],
 );
 
-export const visit = kit.table(
+export const visit = kit.appendOnly(
   'visit',
   {
     ...owned(),
@@ -245,7 +245,7 @@ export const visit = kit.table(
 );
 
 /** Which medicine an event speaks of, and whether it was started, stopped or changed. */
-export const medicineChange = kit.table(
+export const medicineChange = kit.appendOnly(
   'medicine_change',
   {
     eventId: kit
@@ -264,7 +264,7 @@ export const medicineChange = kit.table(
 );
 
 /** A copy of the record given away as a file. The file itself is not kept; its digest tells it apart. */
-export const recordFile = kit.table(
+export const recordFile = kit.appendOnly(
   'record_file',
   {
     ...owned(),

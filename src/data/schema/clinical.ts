@@ -19,7 +19,7 @@ const owned = () => ({
   recordedBy: kit.id('recorded_by'),
 });
 
-export const screening = kit.table(
+export const screening = kit.appendOnly(
   'screening',
   {
     ...owned(),
@@ -34,7 +34,7 @@ export const screening = kit.table(
   ],
 );
 
-export const clearance = kit.table(
+export const clearance = kit.appendOnly(
   'clearance',
   {
     ...owned(),
@@ -55,7 +55,7 @@ export const clearance = kit.table(
   ],
 );
 
-export const measurement = kit.table(
+export const measurement = kit.appendOnly(
   'measurement',
   {
     ...owned(),
@@ -83,7 +83,7 @@ export const measurement = kit.table(
   ],
 );
 
-export const effusionTest = kit.table(
+export const effusionTest = kit.appendOnly(
   'effusion_test',
   {
     ...owned(),
@@ -98,7 +98,7 @@ export const effusionTest = kit.table(
 );
 
 /** Values frozen by a clinician; the newest row of a joint counts. */
-export const baseline = kit.table(
+export const baseline = kit.appendOnly(
   'baseline',
   {
     ...owned(),
@@ -137,7 +137,7 @@ export const baseline = kit.table(
 export const origins = ['clinician', 'progress', 'ease-back', 'return'] as const;
 
 /** One version of one prescribed exercise. Signed by a row of its own; ended by a row of its own. */
-export const prescription = kit.table(
+export const prescription = kit.appendOnly(
   'prescription',
   {
     ...owned(),
@@ -165,7 +165,7 @@ export const prescription = kit.table(
   ],
 );
 
-export const signature = kit.table('signature', {
+export const signature = kit.appendOnly('signature', {
   prescriptionId: kit
     .id('prescription_id')
     .primaryKey()
@@ -177,7 +177,7 @@ export const signature = kit.table('signature', {
   signedName: kit.text('signed_name'),
 });
 
-export const prescriptionEnd = kit.table('prescription_end', {
+export const prescriptionEnd = kit.appendOnly('prescription_end', {
   prescriptionId: kit
     .id('prescription_id')
     .primaryKey()
@@ -190,7 +190,7 @@ export const prescriptionEnd = kit.table('prescription_end', {
 });
 
 /** Which weekdays each prescribed exercise stands on; the newest version counts from its day on. */
-export const programme = kit.table(
+export const programme = kit.appendOnly(
   'programme',
   {
     ...owned(),
@@ -207,7 +207,7 @@ export const programme = kit.table(
 export const limitKinds = ['weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none'] as const;
 
 /** A limit on a joint from a surgeon, a physician or the clinician, with its days. Lifting it is a row of its own. */
-export const careLimit = kit.table(
+export const careLimit = kit.appendOnly(
   'care_limit',
   {
     ...owned(),
@@ -228,7 +228,7 @@ export const careLimit = kit.table(
   ],
 );
 
-export const careLimitLift = kit.table('care_limit_lift', {
+export const careLimitLift = kit.appendOnly('care_limit_lift', {
   limitId: kit
     .id('limit_id')
     .primaryKey()
@@ -244,7 +244,7 @@ export const careLimitLift = kit.table('care_limit_lift', {
 export const careEventKinds = ['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'] as const;
 
 /** Something that happened and may blunt a score, open a review or close a method. */
-export const careEvent = kit.table(
+export const careEvent = kit.appendOnly(
   'care_event',
   {
     ...owned(),

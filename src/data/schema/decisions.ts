@@ -11,7 +11,7 @@ import { dayShape, kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
 /** One evaluation of one joint, with everything needed to replay it. */
-export const decision = kit.table(
+export const decision = kit.appendOnly(
   'decision',
   {
     id: kit.id('id').primaryKey(),
@@ -52,7 +52,7 @@ export const proposalKinds = ['same', 'step', 'ease-back', 'return', 'stop'] as 
 export const proposalEffects = ['acts-at-once', 'awaits-signature', 'repeat'] as const;
 
 /** The next dose of one prescribed exercise after an evaluation. */
-export const proposal = kit.table(
+export const proposal = kit.appendOnly(
   'proposal',
   {
     id: kit.id('id').primaryKey(),
@@ -95,7 +95,7 @@ export const proposal = kit.table(
 export const responseKinds = ['accept', 'override'] as const;
 
 /** A clinician's answer to a decision: a record of its own, never an edit. */
-export const decisionResponse = kit.table(
+export const decisionResponse = kit.appendOnly(
   'decision_response',
   {
     id: kit.id('id').primaryKey(),
@@ -123,7 +123,7 @@ export const decisionResponse = kit.table(
   ],
 );
 
-export const message = kit.table(
+export const message = kit.appendOnly(
   'message',
   {
     id: kit.id('id').primaryKey(),
@@ -141,7 +141,7 @@ export const message = kit.table(
 );
 
 /** A version of the clinic's own numbers; the newest one counts, old decisions keep theirs. */
-export const choiceVersion = kit.table(
+export const choiceVersion = kit.appendOnly(
   'choice_version',
   {
     id: kit.id('id').primaryKey(),
@@ -156,7 +156,7 @@ export const choiceVersion = kit.table(
 );
 
 /** Steps a clinician signed for ahead, within the bounds of the engine's rules. */
-export const preApproval = kit.table(
+export const preApproval = kit.appendOnly(
   'pre_approval',
   {
     id: kit.id('id').primaryKey(),
@@ -176,7 +176,7 @@ export const preApproval = kit.table(
   ],
 );
 
-export const preApprovalEnd = kit.table('pre_approval_end', {
+export const preApprovalEnd = kit.appendOnly('pre_approval_end', {
   preApprovalId: kit
     .id('pre_approval_id')
     .primaryKey()

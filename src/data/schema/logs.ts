@@ -39,7 +39,7 @@ const entry = () => ({
   extraPainRelief: kit.yesOrNull('extra_pain_relief'),
 });
 
-export const trainingSession = kit.table(
+export const trainingSession = kit.appendOnly(
   'training_session',
   {
     ...entry(),
@@ -95,7 +95,7 @@ export const trainingSession = kit.table(
   ],
 );
 
-export const setLog = kit.table(
+export const setLog = kit.appendOnly(
   'set_log',
   {
     id: kit.id('id').primaryKey(),
@@ -138,7 +138,7 @@ export const setLog = kit.table(
 
 const score = (name: string) => kit.wholeOrNull(name);
 
-export const sessionJoint = kit.table(
+export const sessionJoint = kit.appendOnly(
   'session_joint',
   {
     sessionId: kit.id('session_id').references(() => trainingSession.id),
@@ -180,7 +180,7 @@ export const sessionJoint = kit.table(
 );
 
 /** Pain two hours later, sent after the session it speaks of. */
-export const twoHours = kit.table(
+export const twoHours = kit.appendOnly(
   'two_hours',
   {
     ...entry(),
@@ -198,7 +198,7 @@ export const twoHours = kit.table(
 );
 
 /** The next-morning answers. */
-export const morning = kit.table(
+export const morning = kit.appendOnly(
   'morning',
   {
     ...entry(),
@@ -238,7 +238,7 @@ export const morning = kit.table(
   ],
 );
 
-export const morningJoint = kit.table(
+export const morningJoint = kit.appendOnly(
   'morning_joint',
   {
     morningId: kit.id('morning_id').references(() => morning.id),
@@ -275,7 +275,7 @@ export const morningJoint = kit.table(
 );
 
 /** The same entry id arrived with other content: kept, never merged, shown to the clinician. */
-export const entryConflict = kit.table('entry_conflict', {
+export const entryConflict = kit.appendOnly('entry_conflict', {
   id: kit.id('id').primaryKey(),
   clinicId: kit.id('clinic_id').references(() => clinic.id),
   patientId: kit.id('patient_id').references(() => patient.id),

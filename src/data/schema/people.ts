@@ -47,7 +47,7 @@ export const patientIdentity = kit.table(
 );
 
 /** What is known of the person for dosing. Append-only: the newest version counts. */
-export const careProfile = kit.table(
+export const careProfile = kit.appendOnly(
   'care_profile',
   {
     id: kit.id('id').primaryKey(),

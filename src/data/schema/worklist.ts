@@ -64,7 +64,7 @@ export const matter = kit.table(
 
 export const matterActs = ['acknowledge', 'assign', 'snooze'] as const;
 
-export const matterAction = kit.table(
+export const matterAction = kit.appendOnly(
   'matter_action',
   {
     id: kit.id('id').primaryKey(),
