@@ -29,40 +29,40 @@ CREATE TABLE `device` (
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
 	`user_id` text NOT NULL,
-	`secret_seal` text NOT NULL,
+	`secret_digest` text NOT NULL,
 	`pin_hash` text,
-	`wrong_tries` integer DEFAULT 0 NOT NULL,
+	`wrong_attempts` integer DEFAULT 0 NOT NULL,
 	`enrolled_at` integer NOT NULL,
 	`last_used_at` integer,
 	`ended_at` integer,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`user_id`) REFERENCES `auth_user`(`id`) ON UPDATE no action ON DELETE cascade,
-	CONSTRAINT "device_tries" CHECK("device"."wrong_tries" BETWEEN 0 AND 5)
+	CONSTRAINT "device_attempts" CHECK("device"."wrong_attempts" BETWEEN 0 AND 5)
 );
 --> statement-breakpoint
 CREATE INDEX `device_by_patient` ON `device` (`patient_id`,`enrolled_at`);--> statement-breakpoint
-CREATE TABLE `emergency_opening` (
+CREATE TABLE `emergency_access` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
 	`user_id` text NOT NULL,
 	`user_name` text NOT NULL,
 	`reason` text NOT NULL,
-	`opened_at` integer NOT NULL,
+	`began_at` integer NOT NULL,
 	`until` integer NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "emergency_opening_reason" CHECK(length(trim("emergency_opening"."reason")) > 0)
+	CONSTRAINT "emergency_access_reason" CHECK(length(trim("emergency_access"."reason")) > 0)
 );
 --> statement-breakpoint
-CREATE INDEX `emergency_opening_by_patient` ON `emergency_opening` (`patient_id`,`user_id`,`until`);--> statement-breakpoint
-CREATE INDEX `emergency_opening_by_clinic` ON `emergency_opening` (`clinic_id`,`opened_at`);--> statement-breakpoint
+CREATE INDEX `emergency_access_by_patient` ON `emergency_access` (`patient_id`,`user_id`,`until`);--> statement-breakpoint
+CREATE INDEX `emergency_access_by_clinic` ON `emergency_access` (`clinic_id`,`began_at`);--> statement-breakpoint
 CREATE TABLE `invitation` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
-	`code_seal` text NOT NULL,
+	`code_digest` text NOT NULL,
 	`made_at` integer NOT NULL,
 	`made_by` text NOT NULL,
 	`expires_at` integer NOT NULL,
@@ -72,7 +72,7 @@ CREATE TABLE `invitation` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
-CREATE UNIQUE INDEX `invitation_code` ON `invitation` (`code_seal`);--> statement-breakpoint
+CREATE UNIQUE INDEX `invitation_code` ON `invitation` (`code_digest`);--> statement-breakpoint
 CREATE INDEX `invitation_by_patient` ON `invitation` (`patient_id`,`made_at`);--> statement-breakpoint
 CREATE TABLE `passkey` (
 	`id` text PRIMARY KEY NOT NULL,
@@ -88,13 +88,13 @@ CREATE TABLE `passkey` (
 );
 --> statement-breakpoint
 CREATE INDEX `passkey_by_user` ON `passkey` (`user_id`);--> statement-breakpoint
-CREATE TABLE `sign_in_try` (
+CREATE TABLE `sign_in_attempt` (
 	`kind` text NOT NULL,
-	`key_seal` text NOT NULL,
+	`key_digest` text NOT NULL,
 	`wrong` integer NOT NULL,
 	`last_at` integer NOT NULL,
-	PRIMARY KEY(`kind`, `key_seal`),
-	CONSTRAINT "sign_in_try_wrong" CHECK("sign_in_try"."wrong" > 0)
+	PRIMARY KEY(`kind`, `key_digest`),
+	CONSTRAINT "sign_in_attempt_wrong" CHECK("sign_in_attempt"."wrong" > 0)
 );
 --> statement-breakpoint
 CREATE TABLE `site` (
@@ -146,13 +146,13 @@ CREATE TABLE `consent` (
 	`kind` text NOT NULL,
 	`act` text NOT NULL,
 	`wording_version` integer NOT NULL,
-	`said_to` text NOT NULL,
+	`recorded_via` text NOT NULL,
 	`reason` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "consent_kind" CHECK("consent"."kind" IN ('occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
 	CONSTRAINT "consent_act" CHECK("consent"."act" IN ('given', 'withdrawn')),
-	CONSTRAINT "consent_said_to" CHECK("consent"."said_to" IN ('own-page', 'clinician')),
+	CONSTRAINT "consent_recorded_via" CHECK("consent"."recorded_via" IN ('own-page', 'clinician')),
 	CONSTRAINT "consent_wording_number" CHECK("consent"."wording_version" >= 0)
 );
 --> statement-breakpoint
@@ -171,7 +171,7 @@ CREATE TABLE `consent_wording` (
 );
 --> statement-breakpoint
 CREATE UNIQUE INDEX `consent_wording_version` ON `consent_wording` (`clinic_id`,`kind`,`version`);--> statement-breakpoint
-CREATE TABLE `deputy` (
+CREATE TABLE `covering_clinician` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`user_id` text,
@@ -179,10 +179,10 @@ CREATE TABLE `deputy` (
 	`recorded_at` integer NOT NULL,
 	`recorded_by` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "deputy_name" CHECK(("deputy"."user_id" IS NULL) = ("deputy"."user_name" IS NULL))
+	CONSTRAINT "covering_clinician_name" CHECK(("covering_clinician"."user_id" IS NULL) = ("covering_clinician"."user_name" IS NULL))
 );
 --> statement-breakpoint
-CREATE INDEX `deputy_by_clinic` ON `deputy` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `covering_clinician_by_clinic` ON `covering_clinician` (`clinic_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `draft` (
 	`clinic_id` text NOT NULL,
 	`user_id` text NOT NULL,
@@ -229,7 +229,7 @@ CREATE TABLE `episode_change` (
 	`reason` text NOT NULL,
 	`break_kind` text,
 	`expected_back` text,
-	`closed_matters` text NOT NULL,
+	`closed_items` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`episode_id`) REFERENCES `episode`(`id`) ON UPDATE no action ON DELETE no action,
@@ -277,27 +277,6 @@ CREATE TABLE `medicine_change` (
 );
 --> statement-breakpoint
 CREATE INDEX `medicine_change_by_patient` ON `medicine_change` (`patient_id`);--> statement-breakpoint
-CREATE TABLE `observed_session` (
-	`id` text PRIMARY KEY NOT NULL,
-	`clinic_id` text NOT NULL,
-	`patient_id` text NOT NULL,
-	`recorded_at` integer NOT NULL,
-	`recorded_by` text NOT NULL,
-	`by_name` text NOT NULL,
-	`limb` text NOT NULL,
-	`side` text NOT NULL,
-	`day` text NOT NULL,
-	`watched_whole` integer NOT NULL,
-	`remote_reason` text,
-	`remark` text,
-	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "observed_session_limb" CHECK("observed_session"."limb" IN ('arm', 'leg')),
-	CONSTRAINT "observed_session_side" CHECK("observed_session"."side" IN ('left', 'right')),
-	CONSTRAINT "observed_session_day" CHECK("observed_session"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
-);
---> statement-breakpoint
-CREATE INDEX `observed_session_by_patient` ON `observed_session` (`patient_id`,`limb`,`side`,`day`);--> statement-breakpoint
 CREATE TABLE `pause_owner` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -349,6 +328,27 @@ CREATE TABLE `record_file` (
 );
 --> statement-breakpoint
 CREATE INDEX `record_file_by_patient` ON `record_file` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `supervised_session` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`limb` text NOT NULL,
+	`side` text NOT NULL,
+	`day` text NOT NULL,
+	`supervised_throughout` integer NOT NULL,
+	`remote_reason` text,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "supervised_session_limb" CHECK("supervised_session"."limb" IN ('arm', 'leg')),
+	CONSTRAINT "supervised_session_side" CHECK("supervised_session"."side" IN ('left', 'right')),
+	CONSTRAINT "supervised_session_day" CHECK("supervised_session"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `supervised_session_by_patient` ON `supervised_session` (`patient_id`,`limb`,`side`,`day`);--> statement-breakpoint
 CREATE TABLE `visit` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -377,21 +377,21 @@ CREATE TABLE `baseline` (
 	`joint` text NOT NULL,
 	`usual_pain` integer,
 	`usual_pain_top` integer,
-	`pain_ceiling` integer NOT NULL,
+	`acceptable_pain_limit` integer NOT NULL,
 	`usual_stiffness_minutes` integer NOT NULL,
 	`usual_swelling` text NOT NULL,
 	`usual_effusion` text NOT NULL,
 	`usual_fatigue` integer,
 	`morning_spread` text,
-	`frozen_on` text NOT NULL,
-	`latched` integer NOT NULL,
+	`set_on` text NOT NULL,
+	`due_for_review` integer NOT NULL,
 	`by_name` text NOT NULL,
 	`reason` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "baseline_usual_pain" CHECK("baseline"."usual_pain" IS NULL OR (typeof("baseline"."usual_pain") = 'integer' AND "baseline"."usual_pain" BETWEEN 0 AND 10)),
 	CONSTRAINT "baseline_top" CHECK("baseline"."usual_pain_top" IS NULL OR ("baseline"."usual_pain" IS NOT NULL AND typeof("baseline"."usual_pain_top") = 'integer' AND "baseline"."usual_pain_top" BETWEEN "baseline"."usual_pain" AND min(10, "baseline"."usual_pain" + 2))),
-	CONSTRAINT "baseline_ceiling" CHECK("baseline"."pain_ceiling" BETWEEN 5 AND 7),
+	CONSTRAINT "baseline_pain_limit" CHECK("baseline"."acceptable_pain_limit" BETWEEN 5 AND 7),
 	CONSTRAINT "baseline_stiffness" CHECK("baseline"."usual_stiffness_minutes" BETWEEN 0 AND 1440),
 	CONSTRAINT "baseline_effusion" CHECK("baseline"."usual_effusion" IN ('zero', 'trace', '1+')),
 	CONSTRAINT "baseline_swelling" CHECK("baseline"."usual_swelling" IN ('none', 'slight'))
@@ -422,15 +422,15 @@ CREATE TABLE `care_limit` (
 	`recorded_by` text NOT NULL,
 	`joint` text NOT NULL,
 	`kind` text NOT NULL,
-	`ceiling_kg` real,
+	`limit_kg` real,
 	`from_day` text NOT NULL,
 	`to_day` text,
 	`author` text NOT NULL,
 	`remark` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "care_limit_kind" CHECK("care_limit"."kind" IN ('weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none')),
-	CONSTRAINT "care_limit_ceiling" CHECK(("care_limit"."kind" = 'load-ceiling') = ("care_limit"."ceiling_kg" IS NOT NULL)),
+	CONSTRAINT "care_limit_kind" CHECK("care_limit"."kind" IN ('weight-bearing', 'range', 'load-limit', 'no-impact', 'none')),
+	CONSTRAINT "care_limit_load" CHECK(("care_limit"."kind" = 'load-limit') = ("care_limit"."limit_kg" IS NOT NULL)),
 	CONSTRAINT "care_limit_days" CHECK("care_limit"."to_day" IS NULL OR "care_limit"."to_day" >= "care_limit"."from_day")
 );
 --> statement-breakpoint
@@ -458,7 +458,7 @@ CREATE TABLE `clearance` (
 	`method` text NOT NULL,
 	`limb` text,
 	`side` text,
-	`closings` text NOT NULL,
+	`findings` text NOT NULL,
 	`reason` text NOT NULL,
 	`by_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
@@ -511,7 +511,7 @@ CREATE TABLE `prescription` (
 	`patient_id` text NOT NULL,
 	`recorded_at` integer NOT NULL,
 	`recorded_by` text NOT NULL,
-	`line_id` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
 	`version` integer NOT NULL,
 	`method` text NOT NULL,
 	`exercise_id` text NOT NULL,
@@ -530,7 +530,7 @@ CREATE TABLE `prescription` (
 	CONSTRAINT "prescription_cautions" CHECK(json_array_length("prescription"."cautions") > 0)
 );
 --> statement-breakpoint
-CREATE UNIQUE INDEX `prescription_version` ON `prescription` (`line_id`,`version`);--> statement-breakpoint
+CREATE UNIQUE INDEX `prescription_version` ON `prescription` (`prescription_item_id`,`version`);--> statement-breakpoint
 CREATE INDEX `prescription_by_patient` ON `prescription` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `prescription_end` (
 	`prescription_id` text PRIMARY KEY NOT NULL,
@@ -552,7 +552,7 @@ CREATE TABLE `programme` (
 	`recorded_by` text NOT NULL,
 	`version` integer NOT NULL,
 	`from_day` text NOT NULL,
-	`lines` text NOT NULL,
+	`items` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "programme_day" CHECK("programme"."from_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
@@ -587,18 +587,18 @@ CREATE TABLE `signature` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
-CREATE TABLE `choice_version` (
+CREATE TABLE `clinic_settings_version` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`version` integer NOT NULL,
-	`choices` text NOT NULL,
+	`settings` text NOT NULL,
 	`changed_at` integer NOT NULL,
 	`changed_by` text NOT NULL,
 	`reason` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
-CREATE UNIQUE INDEX `choice_version_number` ON `choice_version` (`clinic_id`,`version`);--> statement-breakpoint
+CREATE UNIQUE INDEX `clinic_settings_version_number` ON `clinic_settings_version` (`clinic_id`,`version`);--> statement-breakpoint
 CREATE TABLE `decision` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -610,7 +610,7 @@ CREATE TABLE `decision` (
 	`evaluated_at` integer NOT NULL,
 	`day` text NOT NULL,
 	`facts` text NOT NULL,
-	`choices` text NOT NULL,
+	`settings` text NOT NULL,
 	`engine_version` text NOT NULL,
 	`decision` text NOT NULL,
 	`largest_step` text,
@@ -667,7 +667,7 @@ CREATE TABLE `pre_approval` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
-	`line_id` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
 	`steps` integer NOT NULL,
 	`days` integer NOT NULL,
 	`signed_at` integer NOT NULL,
@@ -695,7 +695,7 @@ CREATE TABLE `proposal` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
-	`line_id` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
 	`prescription_id` text NOT NULL,
 	`decision_id` text NOT NULL,
 	`made_at` integer NOT NULL,
@@ -722,7 +722,7 @@ CREATE TABLE `proposal` (
 );
 --> statement-breakpoint
 CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint
-CREATE INDEX `proposal_by_line` ON `proposal` (`line_id`,`made_at`);--> statement-breakpoint
+CREATE INDEX `proposal_by_prescription_item` ON `proposal` (`prescription_item_id`,`made_at`);--> statement-breakpoint
 CREATE TABLE `entry_conflict` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -817,7 +817,7 @@ CREATE TABLE `set_log` (
 	`patient_id` text NOT NULL,
 	`session_id` text NOT NULL,
 	`prescription_id` text NOT NULL,
-	`line_id` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
 	`set_number` integer NOT NULL,
 	`repetitions` integer,
 	`load_kg` real,
@@ -835,7 +835,7 @@ CREATE TABLE `set_log` (
 	CONSTRAINT "set_log_stop" CHECK("set_log"."stop_reason" IN ('none', 'tired', 'time', 'equipment', 'joint-pain', 'symptom', 'unknown'))
 );
 --> statement-breakpoint
-CREATE INDEX `set_log_of_session` ON `set_log` (`patient_id`,`session_id`,`line_id`,`set_number`,`prescription_id`,`repetitions`,`load_kg`,`reserve`,`stop_reason`,`easier`);--> statement-breakpoint
+CREATE INDEX `set_log_of_session` ON `set_log` (`patient_id`,`session_id`,`prescription_item_id`,`set_number`,`prescription_id`,`repetitions`,`load_kg`,`reserve`,`stop_reason`,`easier`);--> statement-breakpoint
 CREATE TABLE `training_session` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -860,7 +860,7 @@ CREATE TABLE `training_session` (
 	`did_extra_unanswered` integer,
 	`news` text,
 	`other_joint_worse` integer,
-	`told_new` integer,
+	`reported_new` integer,
 	`stopped_by_flag` integer NOT NULL,
 	`limb_checks` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
@@ -871,9 +871,9 @@ CREATE TABLE `training_session` (
 );
 --> statement-breakpoint
 CREATE UNIQUE INDEX `training_session_entry` ON `training_session` (`patient_id`,`entry_id`);--> statement-breakpoint
-CREATE INDEX `training_session_of_patient` ON `training_session` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`began_at`,`arrived_at`,`kind`,`red_flags`,`extra_pain_relief`,`did_extra`,`did_extra_unanswered`,`told_new`,`clock_doubtful`);--> statement-breakpoint
+CREATE INDEX `training_session_of_patient` ON `training_session` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`began_at`,`arrived_at`,`kind`,`red_flags`,`extra_pain_relief`,`did_extra`,`did_extra_unanswered`,`reported_new`,`clock_doubtful`);--> statement-breakpoint
 CREATE INDEX `training_session_doubtful` ON `training_session` (`patient_id`,`arrived_at`) WHERE "training_session"."clock_doubtful" = 1;--> statement-breakpoint
-CREATE INDEX `training_session_told` ON `training_session` (`patient_id`,`arrived_at`) WHERE "training_session"."told_new" = 1;--> statement-breakpoint
+CREATE INDEX `training_session_reported_new` ON `training_session` (`patient_id`,`arrived_at`) WHERE "training_session"."reported_new" = 1;--> statement-breakpoint
 CREATE INDEX `training_session_limb` ON `training_session` (`patient_id`,`day`) WHERE "training_session"."limb_checks" IS NOT NULL;--> statement-breakpoint
 CREATE TABLE `two_hours` (
 	`id` text PRIMARY KEY NOT NULL,
@@ -994,7 +994,7 @@ CREATE TABLE `clinic` (
 	`zone` text NOT NULL,
 	`phone` text NOT NULL,
 	`emergency_number` text NOT NULL,
-	`cover_hours` text NOT NULL,
+	`monitoring_hours` text NOT NULL,
 	`created_at` integer NOT NULL
 );
 --> statement-breakpoint
@@ -1083,7 +1083,7 @@ CREATE TABLE `review_booking` (
 );
 --> statement-breakpoint
 CREATE INDEX `review_booking_by_patient` ON `review_booking` (`patient_id`,`recorded_at`);--> statement-breakpoint
-CREATE TABLE `matter` (
+CREATE TABLE `worklist_item` (
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
 	`key` text NOT NULL,
@@ -1102,18 +1102,18 @@ CREATE TABLE `matter` (
 	PRIMARY KEY(`clinic_id`, `patient_id`, `key`),
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "matter_kind" CHECK("matter"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'floor-reached', 'entry-conflict', 'ease-back', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'told-new', 'event-review', 'before-visit-answers', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
+	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'floor-reached', 'entry-conflict', 'ease-back', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
 );
 --> statement-breakpoint
-CREATE INDEX `matter_by_danger` ON `matter` (`clinic_id`,`rank`,`since`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`);--> statement-breakpoint
-CREATE INDEX `matter_of_patient` ON `matter` (`clinic_id`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`,`kind`,`rank`,`since`,`joint`,`decision_id`,`facts`,`acknowledged_by`,`assigned_to`,`assigned_name`);--> statement-breakpoint
-CREATE INDEX `matter_due` ON `matter` (`clinic_id`,`patient_id`,`shows_from`,`snoozed_until`,`kind`,`assigned_to`,`shows_at`);--> statement-breakpoint
-CREATE TABLE `matter_action` (
+CREATE INDEX `worklist_item_by_danger` ON `worklist_item` (`clinic_id`,`rank`,`since`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`);--> statement-breakpoint
+CREATE INDEX `worklist_item_of_patient` ON `worklist_item` (`clinic_id`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`,`kind`,`rank`,`since`,`joint`,`decision_id`,`facts`,`acknowledged_by`,`assigned_to`,`assigned_name`);--> statement-breakpoint
+CREATE INDEX `worklist_item_due` ON `worklist_item` (`clinic_id`,`patient_id`,`shows_from`,`snoozed_until`,`kind`,`assigned_to`,`shows_at`);--> statement-breakpoint
+CREATE TABLE `worklist_item_action` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
-	`matter_key` text NOT NULL,
-	`matter_since` integer NOT NULL,
+	`item_key` text NOT NULL,
+	`item_since` integer NOT NULL,
 	`act` text NOT NULL,
 	`until` text,
 	`assignee` text,
@@ -1124,11 +1124,11 @@ CREATE TABLE `matter_action` (
 	`done_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "matter_action_act" CHECK("matter_action"."act" IN ('acknowledge', 'assign', 'snooze')),
-	CONSTRAINT "matter_action_snooze" CHECK(("matter_action"."act" = 'snooze') = ("matter_action"."until" IS NOT NULL))
+	CONSTRAINT "worklist_item_action_act" CHECK("worklist_item_action"."act" IN ('acknowledge', 'assign', 'snooze')),
+	CONSTRAINT "worklist_item_action_snooze" CHECK(("worklist_item_action"."act" = 'snooze') = ("worklist_item_action"."until" IS NOT NULL))
 );
 --> statement-breakpoint
-CREATE INDEX `matter_action_by_patient` ON `matter_action` (`patient_id`,`done_at`);
+CREATE INDEX `worklist_item_action_by_patient` ON `worklist_item_action` (`patient_id`,`done_at`);
 --> statement-breakpoint
 CREATE TRIGGER audit_no_delete BEFORE DELETE ON audit WHEN OLD.sequence > coalesce((SELECT max(last_sequence) FROM audit_segment WHERE clinic_id = OLD.clinic_id), 0) BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
 --> statement-breakpoint
@@ -1162,13 +1162,13 @@ CREATE TRIGGER care_team_no_delete BEFORE DELETE ON care_team BEGIN SELECT RAISE
 --> statement-breakpoint
 CREATE TRIGGER care_team_no_update BEFORE UPDATE ON care_team BEGIN SELECT RAISE(ABORT, 'care_team is append-only'); END;
 --> statement-breakpoint
-CREATE TRIGGER choice_version_no_delete BEFORE DELETE ON choice_version BEGIN SELECT RAISE(ABORT, 'choice_version is append-only'); END;
---> statement-breakpoint
-CREATE TRIGGER choice_version_no_update BEFORE UPDATE ON choice_version BEGIN SELECT RAISE(ABORT, 'choice_version is append-only'); END;
---> statement-breakpoint
 CREATE TRIGGER clearance_no_delete BEFORE DELETE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER clearance_no_update BEFORE UPDATE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_settings_version_no_delete BEFORE DELETE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_settings_version_no_update BEFORE UPDATE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER consent_no_delete BEFORE DELETE ON consent BEGIN SELECT RAISE(ABORT, 'consent is append-only'); END;
 --> statement-breakpoint
@@ -1178,6 +1178,10 @@ CREATE TRIGGER consent_wording_no_delete BEFORE DELETE ON consent_wording BEGIN 
 --> statement-breakpoint
 CREATE TRIGGER consent_wording_no_update BEFORE UPDATE ON consent_wording BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER covering_clinician_no_delete BEFORE DELETE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER decision_no_delete BEFORE DELETE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER decision_no_update BEFORE UPDATE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
@@ -1186,17 +1190,13 @@ CREATE TRIGGER decision_response_no_delete BEFORE DELETE ON decision_response BE
 --> statement-breakpoint
 CREATE TRIGGER decision_response_no_update BEFORE UPDATE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
 --> statement-breakpoint
-CREATE TRIGGER deputy_no_delete BEFORE DELETE ON deputy BEGIN SELECT RAISE(ABORT, 'deputy is append-only'); END;
---> statement-breakpoint
-CREATE TRIGGER deputy_no_update BEFORE UPDATE ON deputy BEGIN SELECT RAISE(ABORT, 'deputy is append-only'); END;
---> statement-breakpoint
 CREATE TRIGGER effusion_test_no_delete BEFORE DELETE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER effusion_test_no_update BEFORE UPDATE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
 --> statement-breakpoint
-CREATE TRIGGER emergency_opening_no_delete BEFORE DELETE ON emergency_opening BEGIN SELECT RAISE(ABORT, 'emergency_opening is append-only'); END;
+CREATE TRIGGER emergency_access_no_delete BEFORE DELETE ON emergency_access BEGIN SELECT RAISE(ABORT, 'emergency_access is append-only'); END;
 --> statement-breakpoint
-CREATE TRIGGER emergency_opening_no_update BEFORE UPDATE ON emergency_opening BEGIN SELECT RAISE(ABORT, 'emergency_opening is append-only'); END;
+CREATE TRIGGER emergency_access_no_update BEFORE UPDATE ON emergency_access BEGIN SELECT RAISE(ABORT, 'emergency_access is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER entry_conflict_no_delete BEFORE DELETE ON entry_conflict BEGIN SELECT RAISE(ABORT, 'entry_conflict is append-only'); END;
 --> statement-breakpoint
@@ -1218,10 +1218,6 @@ CREATE TRIGGER home_check_no_delete BEFORE DELETE ON home_check BEGIN SELECT RAI
 --> statement-breakpoint
 CREATE TRIGGER home_check_no_update BEFORE UPDATE ON home_check BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
 --> statement-breakpoint
-CREATE TRIGGER matter_action_no_delete BEFORE DELETE ON matter_action BEGIN SELECT RAISE(ABORT, 'matter_action is append-only'); END;
---> statement-breakpoint
-CREATE TRIGGER matter_action_no_update BEFORE UPDATE ON matter_action BEGIN SELECT RAISE(ABORT, 'matter_action is append-only'); END;
---> statement-breakpoint
 CREATE TRIGGER measurement_no_delete BEFORE DELETE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER measurement_no_update BEFORE UPDATE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
@@ -1241,10 +1237,6 @@ CREATE TRIGGER morning_joint_no_update BEFORE UPDATE ON morning_joint BEGIN SELE
 CREATE TRIGGER morning_no_delete BEFORE DELETE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER morning_no_update BEFORE UPDATE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
---> statement-breakpoint
-CREATE TRIGGER observed_session_no_delete BEFORE DELETE ON observed_session BEGIN SELECT RAISE(ABORT, 'observed_session is append-only'); END;
---> statement-breakpoint
-CREATE TRIGGER observed_session_no_update BEFORE UPDATE ON observed_session BEGIN SELECT RAISE(ABORT, 'observed_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_message_no_delete BEFORE DELETE ON patient_message BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
 --> statement-breakpoint
@@ -1310,6 +1302,10 @@ CREATE TRIGGER signature_no_delete BEFORE DELETE ON signature BEGIN SELECT RAISE
 --> statement-breakpoint
 CREATE TRIGGER signature_no_update BEFORE UPDATE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER supervised_session_no_delete BEFORE DELETE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER supervised_session_no_update BEFORE UPDATE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER training_session_no_delete BEFORE DELETE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER training_session_no_update BEFORE UPDATE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
@@ -1321,3 +1317,7 @@ CREATE TRIGGER two_hours_no_update BEFORE UPDATE ON two_hours BEGIN SELECT RAISE
 CREATE TRIGGER visit_no_delete BEFORE DELETE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER visit_no_update BEFORE UPDATE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER worklist_item_action_no_delete BEFORE DELETE ON worklist_item_action BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER worklist_item_action_no_update BEFORE UPDATE ON worklist_item_action BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;

@@ -16,7 +16,7 @@ import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { choicesOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';
-import { matter, matterAction } from './schema/schema.ts';
+import { worklistItem, worklistItemAction } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -31,11 +31,11 @@ export const dueAfter = (own: ChoiceValues): DueAfter => {
   };
 };
 
-type Action = typeof matterAction.$inferSelect;
+type Action = typeof worklistItemAction.$inferSelect;
 
 /** What has been done about a matter as it stands; actions on an earlier matter of the same key do not count. */
 const handling = (row: DueMatter, actions: readonly Action[]) => {
-  const mine = actions.filter((action) => action.matterKey === row.key && action.matterSince === row.since);
+  const mine = actions.filter((action) => action.itemKey === row.key && action.itemSince === row.since);
   const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
   const assigned = last('assign');
   return {
@@ -51,17 +51,16 @@ const isHandledElsewhere = (row: DueMatter, actions: readonly Action[]): boolean
   row.unlessHandled !== undefined &&
   actions.some(
     (action) =>
-      action.matterKey === row.unlessHandled && action.matterSince === row.since && action.act !== 'snooze',
+      action.itemKey === row.unlessHandled && action.itemSince === row.since && action.act !== 'snooze',
   );
 
 const isSettledByAcknowledging = (row: DueMatter, actions: readonly Action[]): boolean =>
   row.untilAcknowledged === true &&
   actions.some(
-    (action) =>
-      action.matterKey === row.key && action.matterSince === row.since && action.act === 'acknowledge',
+    (action) => action.itemKey === row.key && action.itemSince === row.since && action.act === 'acknowledge',
   );
 
-export type MatterRow = typeof matter.$inferInsert;
+export type MatterRow = typeof worklistItem.$inferInsert;
 
 export const matterRows = (
   clinicId: string,
@@ -86,13 +85,17 @@ export const matterRows = (
     });
 
 const matterActionRows = patientQuery((db) =>
-  db.select().from(matterAction).where(ofPatient(matterAction)).orderBy(asc(matterAction.doneAt)),
+  db
+    .select()
+    .from(worklistItemAction)
+    .where(ofPatient(worklistItemAction))
+    .orderBy(asc(worklistItemAction.doneAt)),
 );
 
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
   Promise.resolve(matterActionRows(access, patientId));
 
-const standingRows = patientQuery((db) => db.select().from(matter).where(ofPatient(matter)));
+const standingRows = patientQuery((db) => db.select().from(worklistItem).where(ofPatient(worklistItem)));
 
 /** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
 const isSame = (before: readonly MatterRow[], after: readonly MatterRow[]): boolean => {
@@ -108,8 +111,10 @@ export const refreshMatters = (access: Access, patientId: string): Promise<void>
     const matters = dueMatters(state, dueAfter(await choicesOf(access)));
     const rows = matterRows(access.clinicId, patientId, matters, await actionsOf(access, patientId));
     if (isSame(await standingRows(access, patientId), rows)) return;
-    await tx.delete(matter).where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
-    insertRows(tx, matter, rows);
+    await tx
+      .delete(worklistItem)
+      .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
+    insertRows(tx, worklistItem, rows);
   });
 
 /** Says, inside a write, that a patient's matters may have changed. Worked out once, before the commit. */
@@ -131,19 +136,23 @@ export const handleMatter = (access: Access, patientId: string, wish: Handling):
   access.store.write(async (tx) => {
     const [row] = await tx
       .select()
-      .from(matter)
+      .from(worklistItem)
       .where(
-        and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId), eq(matter.key, wish.key)),
+        and(
+          eq(worklistItem.clinicId, access.clinicId),
+          eq(worklistItem.patientId, patientId),
+          eq(worklistItem.key, wish.key),
+        ),
       );
     if (!row) return 'no-such-matter';
     if (wish.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
     const id = randomUUID();
-    await tx.insert(matterAction).values({
+    await tx.insert(worklistItemAction).values({
       id,
       clinicId: access.clinicId,
       patientId,
-      matterKey: wish.key,
-      matterSince: row.since,
+      itemKey: wish.key,
+      itemSince: row.since,
       act: wish.act,
       until: wish.until,
       assignee: wish.assignee?.id ?? null,
@@ -155,7 +164,7 @@ export const handleMatter = (access: Access, patientId: string, wish: Handling):
     });
     await sealed(tx, access, {
       act: 'write',
-      subject: 'matter-action',
+      subject: 'worklist-item-action',
       subjectId: id,
       patientId,
       detail: { key: wish.key, act: wish.act },

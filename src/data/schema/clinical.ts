@@ -42,7 +42,7 @@ export const clearance = kit.appendOnly(
     method: kit.word('method', methods),
     limb: kit.wordOrNull('limb', ['arm', 'leg']),
     side: kit.wordOrNull('side', ['left', 'right']),
-    closings: kit.json<readonly string[]>('closings'),
+    findings: kit.json<readonly string[]>('findings'),
     reason: kit.text('reason'),
     byName: kit.text('by_name'),
   },
@@ -97,7 +97,7 @@ export const effusionTest = kit.appendOnly(
   ],
 );
 
-/** Values frozen by a clinician; the newest row of a joint counts. */
+/** Usual values set by a clinician; the newest row of a joint counts. */
 export const baseline = kit.appendOnly(
   'baseline',
   {
@@ -106,17 +106,17 @@ export const baseline = kit.appendOnly(
     /** null = still settling in. */
     usualPain: kit.wholeOrNull('usual_pain'),
     usualPainTop: kit.wholeOrNull('usual_pain_top'),
-    painCeiling: kit.whole('pain_ceiling'),
+    acceptablePainLimit: kit.whole('acceptable_pain_limit'),
     usualStiffnessMinutes: kit.whole('usual_stiffness_minutes'),
     usualSwelling: kit.word('usual_swelling', ['none', 'slight']),
     usualEffusion: kit.word('usual_effusion', ['zero', 'trace', '1+']),
     usualFatigue: kit.wholeOrNull('usual_fatigue'),
-    /** Scatter of the mornings the values were frozen from; null = not enough of them. */
+    /** Scatter of the mornings the values were set from; null = not enough of them. */
     morningSpread: kit.jsonOrNull<{ readonly standardDeviation: number; readonly values: number }>(
       'morning_spread',
     ),
-    frozenOn: kit.day('frozen_on'),
-    latched: kit.yes('latched'),
+    setOn: kit.day('set_on'),
+    dueForReview: kit.yes('due_for_review'),
     byName: kit.text('by_name'),
     reason: kit.text('reason'),
   },
@@ -127,7 +127,7 @@ export const baseline = kit.appendOnly(
       'baseline_top',
       sql`${t.usualPainTop} IS NULL OR (${t.usualPain} IS NOT NULL AND typeof(${t.usualPainTop}) = 'integer' AND ${t.usualPainTop} BETWEEN ${t.usualPain} AND min(10, ${t.usualPain} + 2))`,
     ),
-    kit.check('baseline_ceiling', sql`${t.painCeiling} BETWEEN 5 AND 7`),
+    kit.check('baseline_pain_limit', sql`${t.acceptablePainLimit} BETWEEN 5 AND 7`),
     kit.check('baseline_stiffness', sql`${t.usualStiffnessMinutes} BETWEEN 0 AND 1440`),
     kit.check('baseline_effusion', sql`${t.usualEffusion} IN (${words(['zero', 'trace', '1+'])})`),
     kit.check('baseline_swelling', sql`${t.usualSwelling} IN (${words(['none', 'slight'])})`),
@@ -141,7 +141,7 @@ export const prescription = kit.appendOnly(
   'prescription',
   {
     ...owned(),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     version: kit.whole('version'),
     method: kit.word('method', methods),
     exerciseId: kit.text('exercise_id'),
@@ -156,7 +156,7 @@ export const prescription = kit.appendOnly(
     decisionId: kit.idOrNull('decision_id'),
   },
   (t) => [
-    kit.unique('prescription_version').on(t.lineId, t.version),
+    kit.unique('prescription_version').on(t.prescriptionItemId, t.version),
     kit.index('prescription_by_patient').on(t.patientId, t.recordedAt),
     kit.check('prescription_method', sql`${t.method} IN (${words(methods)})`),
     kit.check('prescription_origin', sql`${t.origin} IN (${words(origins)})`),
@@ -196,7 +196,7 @@ export const programme = kit.appendOnly(
     ...owned(),
     version: kit.whole('version'),
     fromDay: kit.day('from_day'),
-    lines: kit.json<readonly ProgrammeLine[]>('lines'),
+    items: kit.json<readonly ProgrammeLine[]>('items'),
   },
   (t) => [
     kit.unique('programme_version').on(t.patientId, t.version),
@@ -204,7 +204,7 @@ export const programme = kit.appendOnly(
   ],
 );
 
-export const limitKinds = ['weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none'] as const;
+export const limitKinds = ['weight-bearing', 'range', 'load-limit', 'no-impact', 'none'] as const;
 
 /** A limit on a joint from a surgeon, a physician or the clinician, with its days. Lifting it is a row of its own. */
 export const careLimit = kit.appendOnly(
@@ -213,7 +213,7 @@ export const careLimit = kit.appendOnly(
     ...owned(),
     joint: kit.text('joint'),
     kind: kit.word('kind', limitKinds),
-    ceilingKg: kit.realOrNull('ceiling_kg'),
+    limitKg: kit.realOrNull('limit_kg'),
     fromDay: kit.day('from_day'),
     /** Last day it holds; null = until lifted. */
     toDay: kit.dayOrNull('to_day'),
@@ -223,7 +223,7 @@ export const careLimit = kit.appendOnly(
   (t) => [
     kit.index('care_limit_by_patient').on(t.patientId, t.fromDay),
     kit.check('care_limit_kind', sql`${t.kind} IN (${words(limitKinds)})`),
-    kit.check('care_limit_ceiling', sql`(${t.kind} = 'load-ceiling') = (${t.ceilingKg} IS NOT NULL)`),
+    kit.check('care_limit_load', sql`(${t.kind} = 'load-limit') = (${t.limitKg} IS NOT NULL)`),
     kit.check('care_limit_days', sql`${t.toDay} IS NULL OR ${t.toDay} >= ${t.fromDay}`),
   ],
 );
@@ -243,7 +243,7 @@ export const careLimitLift = kit.appendOnly('care_limit_lift', {
 
 export const careEventKinds = ['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'] as const;
 
-/** Something that happened and may blunt a score, open a review or close a method. */
+/** Something that happened and may blunt a score, open a review or contraindicate a method. */
 export const careEvent = kit.appendOnly(
   'care_event',
   {

@@ -26,7 +26,7 @@ export const decision = kit.appendOnly(
     evaluatedAt: kit.instant('evaluated_at'),
     day: kit.day('day'),
     facts: kit.json<Facts>('facts'),
-    choices: kit.sharedJson<ChoiceValues>('choices'),
+    settings: kit.sharedJson<ChoiceValues>('settings'),
     engineVersion: kit.text('engine_version'),
     decision: kit.word('decision', decisionWords),
     largestStep: kit.wordOrNull('largest_step', steps),
@@ -58,7 +58,7 @@ export const proposal = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     prescriptionId: kit.id('prescription_id').references(() => prescription.id),
     /** The decision with the most caution among the joints the exercise loads. */
     decisionId: kit.id('decision_id').references(() => decision.id),
@@ -85,7 +85,7 @@ export const proposal = kit.appendOnly(
   },
   (t) => [
     kit.index('proposal_by_patient').on(t.patientId, t.madeAt),
-    kit.index('proposal_by_line').on(t.lineId, t.madeAt),
+    kit.index('proposal_by_prescription_item').on(t.prescriptionItemId, t.madeAt),
     kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
     kit.check('proposal_kind', sql`${t.kind} IN (${words(proposalKinds)})`),
     kit.check('proposal_word', sql`${t.word} IN (${words(decisionWords)})`),
@@ -141,18 +141,18 @@ export const message = kit.appendOnly(
 );
 
 /** A version of the clinic's own numbers; the newest one counts, old decisions keep theirs. */
-export const choiceVersion = kit.appendOnly(
-  'choice_version',
+export const clinicSettingsVersion = kit.appendOnly(
+  'clinic_settings_version',
   {
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     version: kit.whole('version'),
-    choices: kit.json<ChoiceValues>('choices'),
+    settings: kit.json<ChoiceValues>('settings'),
     changedAt: kit.instant('changed_at'),
     changedBy: kit.id('changed_by'),
     reason: kit.text('reason'),
   },
-  (t) => [kit.unique('choice_version_number').on(t.clinicId, t.version)],
+  (t) => [kit.unique('clinic_settings_version_number').on(t.clinicId, t.version)],
 );
 
 /** Steps a clinician signed for ahead, within the bounds of the engine's rules. */
@@ -162,7 +162,7 @@ export const preApproval = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     steps: kit.whole('steps'),
     days: kit.whole('days'),
     signedAt: kit.instant('signed_at'),

@@ -54,7 +54,7 @@ export const trainingSession = kit.appendOnly(
     news: kit.jsonOrNull<readonly News[]>('news'),
     otherJointWorse: kit.yesOrNull('other_joint_worse'),
     /** Something new was told, or another joint is worse: a clinician looks at it. */
-    toldNew: kit.yesOrNull('told_new'),
+    reportedNew: kit.yesOrNull('reported_new'),
     stoppedByFlag: kit.yes('stopped_by_flag'),
     /** Fingers or toes after a cuff; null = no cuff, or an entry from before it was sent. */
     limbChecks: kit.jsonOrNull<readonly LimbCheck[]>('limb_checks'),
@@ -80,13 +80,13 @@ export const trainingSession = kit.appendOnly(
         t.extraPainRelief,
         t.didExtra,
         t.didExtraUnanswered,
-        t.toldNew,
+        t.reportedNew,
         t.clockDoubtful,
       ),
     // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
     kit.index('training_session_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
     // Serves "since when something new waits to be looked at"; few rows ever stand in it.
-    kit.index('training_session_told').on(t.patientId, t.arrivedAt).where(sql`${t.toldNew} = 1`),
+    kit.index('training_session_reported_new').on(t.patientId, t.arrivedAt).where(sql`${t.reportedNew} = 1`),
     // Serves the looks at fingers or toes of one patient's sessions; only sessions with a cuff stand in it.
     kit.index('training_session_limb').on(t.patientId, t.day).where(sql`${t.limbChecks} IS NOT NULL`),
     kit.check('training_session_kind', sql`${t.kind} IN (${words(sessionKinds)})`),
@@ -103,7 +103,7 @@ export const setLog = kit.appendOnly(
     patientId: kit.id('patient_id').references(() => patient.id),
     sessionId: kit.id('session_id').references(() => trainingSession.id),
     prescriptionId: kit.id('prescription_id').references(() => prescription.id),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     setNumber: kit.whole('set_number'),
     repetitions: kit.wholeOrNull('repetitions'),
     loadKg: kit.realOrNull('load_kg'),
@@ -119,7 +119,7 @@ export const setLog = kit.appendOnly(
       .on(
         t.patientId,
         t.sessionId,
-        t.lineId,
+        t.prescriptionItemId,
         t.setNumber,
         t.prescriptionId,
         t.repetitions,

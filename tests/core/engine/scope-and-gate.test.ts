@@ -20,7 +20,9 @@ import {
 
 const both = [version(), shoulderVersion];
 const linesOf = (of: ReturnType<typeof record>) =>
-  Object.fromEntries(evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.lineId, line]));
+  Object.fromEntries(
+    evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.prescriptionItemId, line]),
+  );
 
 describe('scope is the joint', () => {
   it('a sore knee does not hold an arm', () => {
@@ -69,7 +71,7 @@ describe('scope is the joint', () => {
   });
 
   it('a line none of whose joints is asked about is held: unknown never progresses', () => {
-    const unasked = version({ id: 'wrist-1', lineId: 'wrist', joints: ['left-wrist'] });
+    const unasked = version({ id: 'wrist-1', prescriptionItemId: 'wrist', joints: ['left-wrist'] });
     const of = record({ prescriptions: [version(), shoulderVersion, unasked] });
     expect(linesOf(of).wrist?.decision).toBe('hold');
   });
@@ -137,8 +139,8 @@ describe('before a session', () => {
       [shoulder, beforeGate(atTheDoor())],
     ]);
     expect(offeredSession(both, gates)).toEqual([
-      { lineId: 'knee', offer: 'bad-day' },
-      { lineId: 'arm', offer: 'dose' },
+      { prescriptionItemId: 'knee', offer: 'bad-day' },
+      { prescriptionItemId: 'arm', offer: 'dose' },
     ]);
   });
 
@@ -149,12 +151,12 @@ describe('before a session', () => {
 
   it('a session stopped for the knee leaves only what does not load it; for a red flag nothing', () => {
     const offers = [
-      { lineId: 'knee', offer: 'dose' },
-      { lineId: 'arm', offer: 'dose' },
+      { prescriptionItemId: 'knee', offer: 'dose' },
+      { prescriptionItemId: 'arm', offer: 'dose' },
     ] as const;
     expect(afterStop(offers, both, { because: 'joint', joints: [knee] })).toEqual([
-      { lineId: 'knee', offer: 'leave-out' },
-      { lineId: 'arm', offer: 'dose' },
+      { prescriptionItemId: 'knee', offer: 'leave-out' },
+      { prescriptionItemId: 'arm', offer: 'dose' },
     ]);
     expect(afterStop(offers, both, { because: 'red-flag' }).map((one) => one.offer)).toEqual([
       'leave-out',

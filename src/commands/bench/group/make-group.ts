@@ -124,7 +124,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
-      coverHours: 'Weekdays 9 to 17',
+      monitoringHours: 'Weekdays 9 to 17',
     },
     now,
   );
