@@ -700,7 +700,7 @@ CREATE TABLE `proposal` (
 	`decision_id` text NOT NULL,
 	`made_at` integer NOT NULL,
 	`session_id` text,
-	`word` text NOT NULL,
+	`decision` text NOT NULL,
 	`kind` text NOT NULL,
 	`effect` text NOT NULL,
 	`contact` text NOT NULL,
@@ -718,7 +718,7 @@ CREATE TABLE `proposal` (
 	FOREIGN KEY (`decision_id`) REFERENCES `decision`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "proposal_effect" CHECK("proposal"."effect" IN ('acts-at-once', 'awaits-signature', 'repeat')),
 	CONSTRAINT "proposal_kind" CHECK("proposal"."kind" IN ('same', 'step', 'ease-back', 'return', 'stop')),
-	CONSTRAINT "proposal_word" CHECK("proposal"."word" IN ('pause', 'ease-back', 'hold', 'progress'))
+	CONSTRAINT "proposal_decision" CHECK("proposal"."decision" IN ('pause', 'ease-back', 'hold', 'progress'))
 );
 --> statement-breakpoint
 CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint

@@ -118,13 +118,13 @@ export class Year {
       easeBacksBefore: before.length - 1 - lastOther,
     })).get('line')!;
     this.words.delete(sessionId);
-    this.words.set(sessionId, proposal.word);
+    this.words.set(sessionId, proposal.decision);
     this.act(proposal, evaluation.at.instant);
   }
 
   /** Said once for a version, a word and a dose, as the product stores it. */
   private act(proposal: DoseProposal, instant: number): void {
-    const said = `${this.present.id} ${proposal.word} ${JSON.stringify(proposal.dose)}`;
+    const said = `${this.present.id} ${proposal.decision} ${JSON.stringify(proposal.dose)}`;
     if (said === this.told) return;
     this.told = said;
     this.waiting = null;

@@ -50,7 +50,7 @@ export interface NewProposal {
   readonly prescriptionId: string;
   readonly decisionId: string;
   readonly sessionId: string | null;
-  readonly word: DecisionWord;
+  readonly decision: DecisionWord;
   readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
   readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
   readonly contact: Contact;

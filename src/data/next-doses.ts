@@ -54,7 +54,7 @@ const easeBacksBefore = (
       row.sessionId !== sessionId &&
       !lastWords.has(row.sessionId)
     )
-      lastWords.set(row.sessionId, row.word);
+      lastWords.set(row.sessionId, row.decision);
   }
   const words = [...lastWords.values()];
   const end = words.findIndex((word) => word !== 'ease-back');
@@ -80,7 +80,7 @@ const isKnown = (look: Look, line: LineEvaluation, proposal: DoseProposal): bool
     newest !== undefined &&
     newest.prescriptionId === line.version.id &&
     newest.sessionId === judgedSessionOf(look.evaluation, line) &&
-    newest.word === proposal.word &&
+    newest.decision === proposal.decision &&
     JSON.stringify([newest.dose, newest.worklist]) === JSON.stringify([proposal.dose, proposal.worklist])
   );
 };
@@ -160,7 +160,7 @@ const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposa
     prescriptionId: line.version.id,
     decisionId,
     sessionId: judgedSessionOf(look.evaluation, line),
-    word: proposal.word,
+    decision: proposal.decision,
     kind: proposal.kind,
     effect: proposal.effect,
     contact: proposal.contact,
@@ -207,7 +207,7 @@ export const proposeDoses = async (
         line ? judgedSessionOf(evaluation, line) : null,
       ),
       preApproval,
-      decisionsSinceApproval: since.map((row) => row.word),
+      decisionsSinceApproval: since.map((row) => row.decision),
       screeningUntil: line ? screenedUntil(ground, line.version.dose.method) : null,
     };
   };

@@ -170,7 +170,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   ];
   const needsContact = worklist.includes('floor-reached') || worklist.includes('no-dose-within-limit');
   return {
-    word: line.decision,
+    decision: line.decision,
     kind: candidate.kind,
     effect: effectOf(candidate, history, isApproved),
     dose: candidate.dose,

@@ -97,7 +97,7 @@ export const clearanceFields = [
   { name: 'method', kind: 'enum', values: methods },
   { name: 'limb', kind: 'enum', values: limbs, nullable: true },
   { name: 'side', kind: 'enum', values: sides, nullable: true },
-  { name: 'findings', kind: 'list', minItems: 1, maxItems: 20, of: text('closing', 60) },
+  { name: 'findings', kind: 'list', minItems: 1, maxItems: 20, of: text('finding', 60) },
   text('reason', 500, 'Reason'),
 ] as const satisfies readonly Field[];
 

@@ -56,7 +56,7 @@ export const invitation = kit.table(
   ],
 );
 
-/** A patient's enrolled phone. Only seals of its secret and PIN are kept. */
+/** A patient's enrolled phone. Only digests of its secret and PIN are kept. */
 export const device = kit.table(
   'device',
   {
@@ -130,8 +130,8 @@ export const site = kit.table(
 );
 
 /**
- * Wrong tries at signing in, and codes used a moment ago, so that a restart forgives nobody. Whose
- * they are stands here only as a seal: an address tried may belong to nobody, so no clinic is known.
+ * Wrong attempts at signing in, and codes used a moment ago, so that a restart forgives nobody. Whose
+ * they are stands here only as a digest: an address tried may belong to nobody, so no clinic is known.
  */
 export const signInAttempt = kit.table(
   'sign_in_attempt',

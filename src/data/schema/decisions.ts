@@ -65,7 +65,7 @@ export const proposal = kit.appendOnly(
     madeAt: kit.instant('made_at'),
     /** Session judged; null when a danger was answered before any session. */
     sessionId: kit.idOrNull('session_id'),
-    word: kit.word('word', decisionWords),
+    decision: kit.word('decision', decisionWords),
     kind: kit.word('kind', proposalKinds),
     effect: kit.word('effect', proposalEffects),
     contact: kit.word('contact', contacts),
@@ -88,7 +88,7 @@ export const proposal = kit.appendOnly(
     kit.index('proposal_by_prescription_item').on(t.prescriptionItemId, t.madeAt),
     kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
     kit.check('proposal_kind', sql`${t.kind} IN (${words(proposalKinds)})`),
-    kit.check('proposal_word', sql`${t.word} IN (${words(decisionWords)})`),
+    kit.check('proposal_decision', sql`${t.decision} IN (${words(decisionWords)})`),
   ],
 );
 

@@ -48,12 +48,12 @@ export const trainingSession = kit.appendOnly(
     kind: kit.word('kind', sessionKinds),
     /** Stands at yes where it was not answered: whoever reads this column alone then errs to the careful side. */
     didExtra: kit.yes('did_extra'),
-    /** The question was not answered; null in rows from before a gap could be told. */
+    /** The question was not answered; null in rows from before a gap was distinguished. */
     didExtraUnanswered: kit.yesOrNull('did_extra_unanswered'),
     /** What is new since the last session; null = not asked or not answered. */
     news: kit.jsonOrNull<readonly News[]>('news'),
     otherJointWorse: kit.yesOrNull('other_joint_worse'),
-    /** Something new was told, or another joint is worse: a clinician looks at it. */
+    /** Something new was reported, or another joint is worse: a clinician looks at it. */
     reportedNew: kit.yesOrNull('reported_new'),
     stoppedByFlag: kit.yes('stopped_by_flag'),
     /** Fingers or toes after a cuff; null = no cuff, or an entry from before it was sent. */
