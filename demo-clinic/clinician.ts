@@ -37,7 +37,7 @@ const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'
   if (!outcome.ok) throw new Error(`${patientId}: ${outcome.refused.map((one) => one.reason).join(' ')}`);
   const { dose, badDay, joints, cautions, working } = outcome.result;
   const id = await addVersion(access, patientId, {
-    lineId: lineIdOf(patientId, act.line),
+    prescriptionItemId: lineIdOf(patientId, act.line),
     dose,
     badDay,
     joints,
@@ -63,17 +63,24 @@ const signWaiting = async (access: Access, patientId: string): Promise<void> => 
 };
 
 const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<void> => {
-  const lineId = lineIdOf(patientId, act.line);
+  const prescriptionItemId = lineIdOf(patientId, act.line);
   const versions = await prescriptionsOf(access, patientId);
   // What waits for a signature ends too, or signing it later would bring the exercise back.
-  const standing = [...inForce(versions), ...unsigned(versions)].filter((row) => row.lineId === lineId);
+  const standing = [...inForce(versions), ...unsigned(versions)].filter(
+    (row) => row.prescriptionItemId === prescriptionItemId,
+  );
   if (standing.length === 0) throw new RangeError(`${patientId}: ${act.line} is not in force`);
   for (const row of standing) await endPrescription(access, patientId, row.id, act.reason);
 };
 
 const freeze = async (access: Access, patientId: string, act: Did<'freeze'>): Promise<void> => {
   const { does: _does, reason, ...values } = act;
-  await freezeBaseline(access, patientId, { ...values, painCeiling: 5, usualEffusion: 'zero' }, reason);
+  await freezeBaseline(
+    access,
+    patientId,
+    { ...values, acceptablePainLimit: 5, usualEffusion: 'zero' },
+    reason,
+  );
 };
 
 const answer = async (
@@ -101,7 +108,7 @@ const measure = async (access: Access, patientId: string, act: Did<'measure'>): 
 
 const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promise<void> => {
   const lines = Object.entries(act.week).map(([line, weekdays]) => ({
-    lineId: lineIdOf(patientId, line),
+    prescriptionItemId: lineIdOf(patientId, line),
     weekdays,
   }));
   await saveProgramme(access, patientId, lines);

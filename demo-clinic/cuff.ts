@@ -17,7 +17,7 @@ export const lookAtCuff = async (
       limb,
       side,
       day: access.day,
-      watchedWhole: true,
+      supervisedThroughout: true,
       remoteReason: null,
       remark: null,
     });
@@ -43,7 +43,7 @@ export const agree = async (access: Access, patientId: string, { to }: Did<'agre
       kind,
       act: 'given',
       wordingVersion,
-      saidTo: 'clinician',
+      recordedVia: 'clinician',
       reason: null,
     });
   }

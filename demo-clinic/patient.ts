@@ -47,10 +47,10 @@ const followedToday = async (
   const versions = inForce(await prescriptionsOf(access, patientId));
   const planned = linesOn(await programmesOf(access, patientId), access.day);
   return versions
-    .filter((version) => planned === null || planned.includes(version.lineId))
+    .filter((version) => planned === null || planned.includes(version.prescriptionItemId))
     .map((version) => ({
       prescriptionId: version.id,
-      lineId: version.lineId,
+      prescriptionItemId: version.prescriptionItemId,
       dose: said.isEasier ? version.badDay : version.dose,
     }));
 };

@@ -15,15 +15,18 @@ const asAsked = (dose: Dose, set: number): number => {
 
 export interface Followed {
   readonly prescriptionId: string;
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly dose: Dose;
 }
 
-export const setsDone = ({ prescriptionId, lineId, dose }: Followed, said: SessionDay): SetRecord[] => {
+export const setsDone = (
+  { prescriptionId, prescriptionItemId, dose }: Followed,
+  said: SessionDay,
+): SetRecord[] => {
   const count = said.did?.length ?? dose.sets;
   return Array.from({ length: count }, (_, place) => ({
     prescriptionId,
-    lineId,
+    prescriptionItemId,
     set: place + 1,
     repetitions: said.did ? said.did[place]! : asAsked(dose, place + 1),
     loadKg: pickedUpKg(dose),

@@ -29,7 +29,7 @@ export type Act =
       readonly method: Method;
       readonly limb: Limb | null;
       readonly side: Side | null;
-      readonly closings: readonly string[];
+      readonly findings: readonly string[];
       readonly reason: string;
     }
   | { readonly does: 'prescribe'; readonly line: string; readonly wish: Wish }

@@ -46,7 +46,7 @@ export const sessionRecord = (
     day,
     kind: isEasier ? 'bad-day' : 'full',
     sets: Array.from({ length: dose.sets }, (_, place) => ({
-      lineId: version.lineId,
+      prescriptionItemId: version.prescriptionItemId,
       prescriptionId: version.id,
       set: place + 1,
       repetitions: dose.repetitions.low,

@@ -22,7 +22,7 @@ import { householdEquipment } from '#core/prescribing/equipment.ts';
 import { ladderAtHome } from '#core/prescribing/ladder-at-home.ts';
 import { morningRecord, sessionRecord } from './entries-of-a-year.ts';
 import type { LongStory } from './long-story.ts';
-import { easierOf, firstDay, frozenOn, recordAt } from './record-of-a-year.ts';
+import { easierOf, firstDay, recordAt, setOn } from './record-of-a-year.ts';
 
 const dayMs = 86_400_000;
 const hourMs = 3_600_000;
@@ -64,7 +64,7 @@ export class Year {
     const joints = jointsLoaded(row.dose.exerciseId, row.dose.side);
     this.versions.push({
       id: `v${version}`,
-      lineId: 'line',
+      prescriptionItemId: 'line',
       version,
       joints,
       signedAt,
@@ -79,17 +79,17 @@ export class Year {
     return recordAt(this.story, { sessions, mornings, baselines, versions, planned }, day);
   }
 
-  private latched(day: number, at: { instant: number; day: string }): PatientRecord {
+  private dueForReview(day: number, at: { instant: number; day: string }): PatientRecord {
     const record = this.record(day);
     if (!mustLatchBaseline(record, this.story.joint, at)) return record;
-    this.baselines.push({ ...this.baselines.at(-1)!, latched: true });
+    this.baselines.push({ ...this.baselines.at(-1)!, dueForReview: true });
     return this.record(day);
   }
 
   /** Looks at the record after something arrived, as the product does. */
   private look(day: number, at: 'morning' | 'session'): void {
     const moment = { instant: this.instant(day, times[at]), day: addDays(firstDay, day) };
-    const record = this.latched(day, moment);
+    const record = this.dueForReview(day, moment);
     const evaluation = evaluate(record, moment);
     const joint = evaluation.joints.find((one) => one.joint === this.story.joint)!;
     this.follow(record, evaluation, joint.sessionId, joint.state === 'complete');
@@ -118,13 +118,13 @@ export class Year {
       easeBacksBefore: before.length - 1 - lastOther,
     })).get('line')!;
     this.words.delete(sessionId);
-    this.words.set(sessionId, proposal.word);
+    this.words.set(sessionId, proposal.decision);
     this.act(proposal, evaluation.at.instant);
   }
 
   /** Said once for a version, a word and a dose, as the product stores it. */
   private act(proposal: DoseProposal, instant: number): void {
-    const said = `${this.present.id} ${proposal.word} ${JSON.stringify(proposal.dose)}`;
+    const said = `${this.present.id} ${proposal.decision} ${JSON.stringify(proposal.dose)}`;
     if (said === this.told) return;
     this.told = said;
     this.waiting = null;
@@ -137,7 +137,7 @@ export class Year {
   }
 
   private visit(day: number): void {
-    this.baselines.push(...frozenOn(this.story, day));
+    this.baselines.push(...setOn(this.story, day));
     if (day % 7 === 0 && this.waiting) this.sign(this.waiting, this.instant(day, times.visit));
   }
 

@@ -47,21 +47,21 @@ export const recordAt = (story: LongStory, book: Book, day: number): PatientReco
 };
 
 /** What a clinician freezes on a day. */
-export const frozenOn = (story: LongStory, day: number): readonly Baseline[] =>
+export const setOn = (story: LongStory, day: number): readonly Baseline[] =>
   story.freezes
     .filter((row) => row.day === day)
     .map(({ usualPain, top, ceiling }) => ({
       joint: story.joint,
       usualPain,
       usualPainTop: top ?? usualPain,
-      painCeiling: ceiling ?? 5,
+      acceptablePainLimit: ceiling ?? 5,
       usualStiffnessMinutes: story.stiffness,
       usualSwelling: 'none',
       usualEffusion: 'zero',
       usualFatigue: null,
-      frozenOn: addDays(firstDay, day),
+      setOn: addDays(firstDay, day),
       frozenBy: 'clinician',
-      latched: false,
+      dueForReview: false,
     }));
 
 export const easierOf = (dose: LowLoadDose): LowLoadDose => {

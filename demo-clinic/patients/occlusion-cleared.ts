@@ -86,7 +86,7 @@ export const occlusionCleared: Story = {
         method: 'occlusion',
         limb: 'leg',
         side: 'left',
-        closings: ['family-clotting-disorder'],
+        findings: ['family-clotting-disorder'],
         reason:
           'Her own clotting was tested and is normal; letter of her physician seen, pulse at the foot felt.',
       },

@@ -39,9 +39,9 @@ export const run = async (args: readonly string[]): Promise<number> => {
   try {
     const clinicId = randomUUID();
     const now = Date.now();
-    const { name, zone, phone, emergency: emergencyNumber, cover: coverHours } = given;
+    const { name, zone, phone, emergency: emergencyNumber, cover: monitoringHours } = given;
     const handed = await store.write(async () => {
-      await foundClinic(store, { id: clinicId, name, zone, phone, emergencyNumber, coverHours }, now);
+      await foundClinic(store, { id: clinicId, name, zone, phone, emergencyNumber, monitoringHours }, now);
       const actor = { actorId: 'set-up', actorName: 'Set-up' };
       const access = { store, auditKey: keys.audit, clinicId, now, day: dayAt(now, zone), ...actor };
       const { administrator, email } = given;

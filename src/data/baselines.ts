@@ -11,7 +11,7 @@ import { baseline } from './schema/schema.ts';
 
 export type FrozenValues = Omit<
   Baseline,
-  'frozenOn' | 'frozenBy' | 'latched' | 'usualFatigue' | 'morningSpread'
+  'setOn' | 'frozenBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread'
 >;
 
 /** What the diary says beside the values a clinician freezes: usual tiredness and the scatter of the mornings. */
@@ -37,8 +37,8 @@ export const freezeBaseline = (
       patientId,
       ...values,
       ...(await fromDiary(access, patientId, values.joint)),
-      frozenOn: access.day,
-      latched: false,
+      setOn: access.day,
+      dueForReview: false,
       byName: access.actorName,
       reason,
       recordedAt: access.now,
@@ -65,7 +65,7 @@ export const latchBaseline = (access: Access, patientId: string, standing: Basel
       clinicId: access.clinicId,
       patientId,
       ...values,
-      latched: true,
+      dueForReview: true,
       byName: frozenBy,
       reason: 'The mornings lie well under the frozen usual pain.',
       recordedAt: access.now,
@@ -74,7 +74,7 @@ export const latchBaseline = (access: Access, patientId: string, standing: Basel
     changed(access, patientId);
     await sealed(tx, access, {
       act: 'write',
-      subject: 'baseline-latch',
+      subject: 'baseline-due-for-review',
       subjectId: id,
       patientId,
       detail: { joint: standing.joint },

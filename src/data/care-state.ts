@@ -49,7 +49,8 @@ interface Parts {
 
 const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
   zone,
-  afterMilliseconds: (await choiceValue(access, worklistChoices, 'deputy-after-hours')) * 3_600_000,
+  afterMilliseconds:
+    (await choiceValue(access, worklistChoices, 'covering-clinician-after-hours')) * 3_600_000,
   deputy: await deputyOf(access),
 });
 
@@ -135,7 +136,7 @@ const limitsOfClinic = async (access: Access) => {
       patientId: row.patientId,
       joint: row.joint as Limit['joint'],
       kind: row.kind,
-      ceilingKg: row.ceilingKg,
+      limitKg: row.limitKg,
       from: row.fromDay,
       to: row.toDay,
       author: row.author,

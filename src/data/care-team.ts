@@ -8,7 +8,7 @@ import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { choiceValue } from './choices.ts';
-import { authUser, careTeam, emergencyOpening, patientIdentity } from './schema/schema.ts';
+import { authUser, careTeam, emergencyAccess, patientIdentity } from './schema/schema.ts';
 
 export interface TeamMember {
   readonly userId: string;
@@ -79,14 +79,14 @@ const isRestricted = async (access: Access): Promise<boolean> =>
 
 const openNow = async (access: Access, patientId: string): Promise<boolean> => {
   const [row] = await access.store.read
-    .select({ id: emergencyOpening.id })
-    .from(emergencyOpening)
+    .select({ id: emergencyAccess.id })
+    .from(emergencyAccess)
     .where(
       and(
-        eq(emergencyOpening.clinicId, access.clinicId),
-        eq(emergencyOpening.patientId, patientId),
-        eq(emergencyOpening.userId, access.actorId),
-        gt(emergencyOpening.until, access.now),
+        eq(emergencyAccess.clinicId, access.clinicId),
+        eq(emergencyAccess.patientId, patientId),
+        eq(emergencyAccess.userId, access.actorId),
+        gt(emergencyAccess.until, access.now),
       ),
     )
     .limit(1);
@@ -114,23 +114,23 @@ export const closedToMe = async (access: Access): Promise<ReadonlySet<string>> =
 
 /** Opens a record from outside its team for some hours. The team is told. */
 export const openWithReason = async (access: Access, patientId: string, reason: string): Promise<number> => {
-  const hours = await choiceValue(access, recordKeepingChoices, 'emergency-opening-hours');
+  const hours = await choiceValue(access, recordKeepingChoices, 'emergency-access-hours');
   const until = access.now + hours * 3_600_000;
   await access.store.write(async (tx) => {
     const id = randomUUID();
-    await tx.insert(emergencyOpening).values({
+    await tx.insert(emergencyAccess).values({
       id,
       clinicId: access.clinicId,
       patientId,
       userId: access.actorId,
       userName: access.actorName,
       reason,
-      openedAt: access.now,
+      beganAt: access.now,
       until,
     });
     await sealed(tx, access, {
       act: 'read',
-      subject: 'emergency-opening',
+      subject: 'emergency-access',
       subjectId: id,
       patientId,
       detail: { hours },
@@ -152,23 +152,23 @@ const openingRows = (access: Access, since: number, patientId?: string): Promise
   Promise.resolve(
     access.store.read
       .select({
-        patientId: emergencyOpening.patientId,
+        patientId: emergencyAccess.patientId,
         givenName: patientIdentity.givenName,
         familyName: patientIdentity.familyName,
-        userName: emergencyOpening.userName,
-        reason: emergencyOpening.reason,
-        openedAt: emergencyOpening.openedAt,
+        userName: emergencyAccess.userName,
+        reason: emergencyAccess.reason,
+        openedAt: emergencyAccess.beganAt,
       })
-      .from(emergencyOpening)
-      .innerJoin(patientIdentity, eq(patientIdentity.patientId, emergencyOpening.patientId))
+      .from(emergencyAccess)
+      .innerJoin(patientIdentity, eq(patientIdentity.patientId, emergencyAccess.patientId))
       .where(
         and(
-          eq(emergencyOpening.clinicId, access.clinicId),
-          gte(emergencyOpening.openedAt, since),
-          patientId === undefined ? undefined : eq(emergencyOpening.patientId, patientId),
+          eq(emergencyAccess.clinicId, access.clinicId),
+          gte(emergencyAccess.beganAt, since),
+          patientId === undefined ? undefined : eq(emergencyAccess.patientId, patientId),
         ),
       )
-      .orderBy(desc(emergencyOpening.openedAt)),
+      .orderBy(desc(emergencyAccess.beganAt)),
   );
 
 export const openingsOf = (access: Access, patientId: string) => openingRows(access, 0, patientId);

@@ -27,7 +27,7 @@ export const limitsOf = async (access: Access, patientId: string): Promise<reado
     id: row.id,
     joint: row.joint as Joint,
     kind: row.kind,
-    ceilingKg: row.ceilingKg,
+    limitKg: row.limitKg,
     from: row.fromDay,
     to: row.toDay,
     liftedOn: lift?.liftedOn ?? null,
@@ -112,7 +112,7 @@ export const preApprovalsOf = async (access: Access, patientId: string): Promise
   const rows = await preApprovalRows(access, patientId);
   return rows.map(({ pre_approval: row, pre_approval_end: end }) => ({
     id: row.id,
-    lineId: row.lineId,
+    prescriptionItemId: row.prescriptionItemId,
     signedAt: row.signedAt,
     signedBy: row.signedName,
     steps: row.steps,
@@ -124,7 +124,7 @@ export const preApprovalsOf = async (access: Access, patientId: string): Promise
 export const signPreApproval = (
   access: Access,
   patientId: string,
-  lineId: string,
+  prescriptionItemId: string,
   steps: number,
   days: number,
 ): Promise<string> =>
@@ -134,7 +134,7 @@ export const signPreApproval = (
       id,
       clinicId: access.clinicId,
       patientId,
-      lineId,
+      prescriptionItemId,
       steps,
       days,
       signedAt: access.now,
@@ -146,7 +146,7 @@ export const signPreApproval = (
       subject: 'pre-approval',
       subjectId: id,
       patientId,
-      detail: { lineId, steps, days },
+      detail: { prescriptionItemId, steps, days },
     });
     return id;
   });

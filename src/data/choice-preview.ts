@@ -42,7 +42,7 @@ const rowsAfter = (access: Access, since: Day, id: string) =>
       joint: decision.joint,
       day: decision.day,
       facts: decision.facts,
-      choices: decision.choices,
+      choices: decision.settings,
     })
     .from(decision)
     .where(and(eq(decision.clinicId, access.clinicId), gte(decision.day, since), gt(decision.id, id)))

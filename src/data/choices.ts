@@ -5,15 +5,15 @@ import type { ChoiceValues, ClinicChoice } from '#core/clinic-choice.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { clinicChanged } from './changed.ts';
-import { choiceVersion } from './schema/schema.ts';
+import { clinicSettingsVersion } from './schema/schema.ts';
 import { ofClinic, prepared } from './store/prepared.ts';
 
 const newestChoices = prepared((db) =>
   db
-    .select({ choices: choiceVersion.choices })
-    .from(choiceVersion)
-    .where(ofClinic(choiceVersion))
-    .orderBy(desc(choiceVersion.version))
+    .select({ choices: clinicSettingsVersion.settings })
+    .from(clinicSettingsVersion)
+    .where(ofClinic(clinicSettingsVersion))
+    .orderBy(desc(clinicSettingsVersion.version))
     .limit(1),
 );
 
@@ -46,31 +46,31 @@ export interface ChoiceChange {
 export const choiceChanges = async (access: Access): Promise<readonly ChoiceChange[]> =>
   access.store.read
     .select({
-      version: choiceVersion.version,
-      choices: choiceVersion.choices,
-      changedAt: choiceVersion.changedAt,
-      changedBy: choiceVersion.changedBy,
-      reason: choiceVersion.reason,
+      version: clinicSettingsVersion.version,
+      choices: clinicSettingsVersion.settings,
+      changedAt: clinicSettingsVersion.changedAt,
+      changedBy: clinicSettingsVersion.changedBy,
+      reason: clinicSettingsVersion.reason,
     })
-    .from(choiceVersion)
-    .where(eq(choiceVersion.clinicId, access.clinicId))
-    .orderBy(desc(choiceVersion.version));
+    .from(clinicSettingsVersion)
+    .where(eq(clinicSettingsVersion.clinicId, access.clinicId))
+    .orderBy(desc(clinicSettingsVersion.version));
 
 export const saveChoices = (access: Access, choices: ChoiceValues, reason: string): Promise<number> =>
   access.store.write(async (tx) => {
     const [last] = await tx
-      .select({ version: choiceVersion.version })
-      .from(choiceVersion)
-      .where(eq(choiceVersion.clinicId, access.clinicId))
-      .orderBy(desc(choiceVersion.version))
+      .select({ version: clinicSettingsVersion.version })
+      .from(clinicSettingsVersion)
+      .where(eq(clinicSettingsVersion.clinicId, access.clinicId))
+      .orderBy(desc(clinicSettingsVersion.version))
       .limit(1);
     const version = (last?.version ?? 0) + 1;
     const id = randomUUID();
-    await tx.insert(choiceVersion).values({
+    await tx.insert(clinicSettingsVersion).values({
       id,
       clinicId: access.clinicId,
       version,
-      choices,
+      settings: choices,
       changedAt: access.now,
       changedBy: access.actorId,
       reason,
@@ -79,7 +79,7 @@ export const saveChoices = (access: Access, choices: ChoiceValues, reason: strin
     clinicChanged(access);
     await sealed(tx, access, {
       act: 'write',
-      subject: 'clinic-choices',
+      subject: 'clinic-settings',
       subjectId: id,
       detail: { version, fields: Object.keys(choices) },
     });

@@ -104,7 +104,7 @@ export interface ConsentAct {
   readonly kind: ConsentKind;
   readonly act: 'given' | 'withdrawn';
   readonly wordingVersion: number;
-  readonly saidTo: 'own-page' | 'clinician';
+  readonly recordedVia: 'own-page' | 'clinician';
   readonly reason: string | null;
 }
 

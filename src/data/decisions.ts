@@ -22,7 +22,7 @@ export interface NewDecision {
   readonly morningId: string | null;
   readonly cause: 'session' | 'morning' | 'amendment' | 'clinician';
   readonly facts: Facts;
-  readonly choices: ChoiceValues;
+  readonly settings: ChoiceValues;
   readonly engineVersion: string;
   readonly answers: Answers;
 }
@@ -46,11 +46,11 @@ export interface ReplayableDecision extends Decision {
 }
 
 export interface NewProposal {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly prescriptionId: string;
   readonly decisionId: string;
   readonly sessionId: string | null;
-  readonly word: DecisionWord;
+  readonly decision: DecisionWord;
   readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
   readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
   readonly contact: Contact;
@@ -97,7 +97,7 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
       subject: 'proposal',
       subjectId: id,
       patientId,
-      detail: { lineId: row.lineId, effect: row.effect },
+      detail: { prescriptionItemId: row.prescriptionItemId, effect: row.effect },
     });
     return id;
   });
@@ -117,7 +117,7 @@ const told = {
   contact: decision.contact,
   reasons: decision.reasons,
 };
-const replayable = { ...told, facts: decision.facts, choices: decision.choices };
+const replayable = { ...told, facts: decision.facts, choices: decision.settings };
 
 const since = and(ofPatient(decision), gte(decision.day, sql.placeholder('since')));
 

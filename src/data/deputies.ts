@@ -6,7 +6,7 @@ import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { changed, clinicChanged } from './changed.ts';
 import { writtenNow } from './episodes.ts';
-import { authUser, deputy, pauseOwner } from './schema/schema.ts';
+import { authUser, coveringClinician, pauseOwner } from './schema/schema.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from './store/prepared.ts';
 
 export interface Deputy {
@@ -15,7 +15,12 @@ export interface Deputy {
 }
 
 const newestDeputy = prepared((db) =>
-  db.select().from(deputy).where(ofClinic(deputy)).orderBy(desc(deputy.recordedAt), desc(deputy.id)).limit(1),
+  db
+    .select()
+    .from(coveringClinician)
+    .where(ofClinic(coveringClinician))
+    .orderBy(desc(coveringClinician.recordedAt), desc(coveringClinician.id))
+    .limit(1),
 );
 
 export const deputyOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<Deputy | null> => {
@@ -45,7 +50,7 @@ export const nameDeputy = (access: Access, userId: string | null): Promise<boole
     const found = (await cliniciansOf(access)).find((one) => one.id === userId);
     if (userId !== null && !found) return false;
     const id = randomUUID();
-    await tx.insert(deputy).values({
+    await tx.insert(coveringClinician).values({
       id,
       clinicId: access.clinicId,
       userId: found?.id ?? null,
@@ -55,7 +60,7 @@ export const nameDeputy = (access: Access, userId: string | null): Promise<boole
     });
     // Every danger that waits is given to somebody else now.
     clinicChanged(access);
-    await sealed(tx, access, { act: 'write', subject: 'deputy', subjectId: id });
+    await sealed(tx, access, { act: 'write', subject: 'covering-clinician', subjectId: id });
     return true;
   });
 

@@ -51,7 +51,7 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
 /** Of some prescriptions those that are this patient's, with their line. */
 const ownLines = patientQuery((db) =>
   db
-    .select({ id: prescription.id, lineId: prescription.lineId })
+    .select({ id: prescription.id, prescriptionItemId: prescription.prescriptionItemId })
     .from(prescription)
     .where(
       and(
@@ -67,11 +67,12 @@ const foreignPrescription = async (
   patientId: string,
   entry: SessionEntry,
 ): Promise<string | null> => {
-  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.lineId]));
+  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.prescriptionItemId]));
   if (named.size === 0) return null;
   const rows = await ownLines(access, patientId, { ids: JSON.stringify([...named.keys()]) });
-  const own = new Map(rows.map(({ id, lineId }) => [id, lineId]));
-  for (const [prescriptionId, lineId] of named) if (own.get(prescriptionId) !== lineId) return prescriptionId;
+  const own = new Map(rows.map(({ id, prescriptionItemId }) => [id, prescriptionItemId]));
+  for (const [prescriptionId, prescriptionItemId] of named)
+    if (own.get(prescriptionId) !== prescriptionItemId) return prescriptionId;
   return null;
 };
 
@@ -81,7 +82,7 @@ const openAnswers = ({ didExtra, news, otherJointWorse, limbChecks, redFlags }: 
   didExtraUnanswered: didExtra === null,
   news: news ?? null,
   otherJointWorse: otherJointWorse ?? null,
-  toldNew: (news ?? []).length > 0 || otherJointWorse === true,
+  reportedNew: (news ?? []).length > 0 || otherJointWorse === true,
   limbChecks: limbChecks?.length ? limbChecks : null,
   redFlags: flagsWithLimb(redFlags, limbChecks ?? []),
 });
@@ -121,7 +122,7 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
       })),
     );
     // Of a session itself the worklist shows only these; what is decided about it says so on its own.
-    if (clockDoubtful || row.amends !== null || answered.toldNew) changed(access, patientId);
+    if (clockDoubtful || row.amends !== null || answered.reportedNew) changed(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'session',

@@ -13,18 +13,18 @@ import type { Access } from './access.ts';
 import { changeEpisode, episodesOf } from './episodes.ts';
 import { endPrescription } from './prescribing.ts';
 import { inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
-import { matter } from './schema/schema.ts';
+import { worklistItem } from './schema/schema.ts';
 
 const openMatters = (access: Access, patientId: string) =>
   access.store.read
     .select({
-      key: matter.key,
-      kind: matter.kind,
-      since: matter.since,
-      acknowledgedBy: matter.acknowledgedBy,
+      key: worklistItem.key,
+      kind: worklistItem.kind,
+      since: worklistItem.since,
+      acknowledgedBy: worklistItem.acknowledgedBy,
     })
-    .from(matter)
-    .where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
+    .from(worklistItem)
+    .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
 
 /** Whether nothing of the person's care goes on once the change holds. */
 const endsCare = (
@@ -52,7 +52,7 @@ export const applyEpisodeChange = (
   patientId: string,
   episodeId: string,
   wanted: WantedChange,
-): Promise<Outcome<{ readonly id: string; readonly closedMatters: number }> | null> =>
+): Promise<Outcome<{ readonly id: string; readonly closedItems: number }> | null> =>
   access.store.write(async () => {
     const episodes = await episodesOf(access, patientId);
     const episode = episodes.find((one) => one.id === episodeId);
@@ -70,7 +70,7 @@ export const applyEpisodeChange = (
       );
     }
     if (isEnd) await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);
-    const closedMatters = open.map(({ key, kind, since }) => ({ key, kind, since }));
-    const id = await changeEpisode(access, patientId, { episodeId, change: wanted, closedMatters });
-    return { ok: true, result: { id, closedMatters: closedMatters.length }, notes: [] };
+    const closedItems = open.map(({ key, kind, since }) => ({ key, kind, since }));
+    const id = await changeEpisode(access, patientId, { episodeId, change: wanted, closedItems });
+    return { ok: true, result: { id, closedItems: closedItems.length }, notes: [] };
   });

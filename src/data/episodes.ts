@@ -6,7 +6,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { changed } from './changed.ts';
-import { type ClosedMatter, episode, episodeChange } from './schema/care.ts';
+import { type ClosedItem, episode, episodeChange } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export type NewEpisode = Omit<Episode, 'id' | 'changes'>;
@@ -72,7 +72,7 @@ export const writtenNow = (access: Access, patientId: string) => ({
 interface ChangeOf {
   readonly episodeId: string;
   readonly change: Omit<WantedChange, 'to'> & { readonly to: EpisodeState };
-  readonly closedMatters: readonly ClosedMatter[];
+  readonly closedItems: readonly ClosedItem[];
 }
 
 /** Records a change that `checkChange` of the core has let through. */
@@ -82,14 +82,14 @@ export const changeEpisode = (access: Access, patientId: string, row: ChangeOf):
     const { to: state, ...rest } = row.change;
     await tx
       .insert(episodeChange)
-      .values({ ...now, episodeId: row.episodeId, state, ...rest, closedMatters: row.closedMatters });
+      .values({ ...now, episodeId: row.episodeId, state, ...rest, closedItems: row.closedItems });
     changed(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'episode-change',
       subjectId: now.id,
       patientId,
-      detail: { episodeId: row.episodeId, state, closed: row.closedMatters.length },
+      detail: { episodeId: row.episodeId, state, closed: row.closedItems.length },
     });
     return now.id;
   });
@@ -105,6 +105,6 @@ export const openEpisode = (
     await tx.insert(episode).values({ ...now, ...row });
     await sealed(tx, access, { act: 'write', subject: 'episode', subjectId: now.id, patientId });
     const change = { to: 'open', on: access.day, reason, breakKind: null, expectedBack: null } as const;
-    await changeEpisode(access, patientId, { episodeId: now.id, change, closedMatters: [] });
+    await changeEpisode(access, patientId, { episodeId: now.id, change, closedItems: [] });
     return now.id;
   });

@@ -58,15 +58,15 @@ const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
 
 /** The latch is frozen once set; it is set here, before the facts are gathered. */
 const latchStale = async (access: Access, record: PatientRecord, choices: ChoiceValues): Promise<boolean> => {
-  let latched = false;
+  let dueForReview = false;
   for (const joint of record.followedJoints) {
     const standing = record.baselines.filter((row) => row.joint === joint).at(-1);
     if (standing && mustLatchBaseline(record, joint, { instant: access.now, day: access.day }, choices)) {
       await latchBaseline(access, record.patientId, standing);
-      latched = true;
+      dueForReview = true;
     }
   }
-  return latched;
+  return dueForReview;
 };
 
 const storeDecisions = async (
@@ -87,7 +87,7 @@ const storeDecisions = async (
       joint,
       facts,
       answers,
-      choices,
+      settings: choices,
       engineVersion,
       cause: cause.cause,
       sessionId: one.sessionId,

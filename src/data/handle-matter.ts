@@ -5,13 +5,13 @@ import { dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { changed } from './changed.ts';
-import { matter, matterAction } from './schema/schema.ts';
+import { worklistItem, worklistItemAction } from './schema/schema.ts';
 
 export type Handled = 'done' | 'no-such-matter' | 'danger';
 
 interface Handling {
   readonly key: string;
-  readonly act: (typeof matterAction.$inferSelect)['act'];
+  readonly act: (typeof worklistItemAction.$inferSelect)['act'];
   readonly until: string | null;
   readonly assignee: { readonly id: string; readonly name: string } | null;
   readonly reason: string;
@@ -22,19 +22,23 @@ export const handleMatter = (access: Access, patientId: string, wish: Handling):
   access.store.write(async (tx) => {
     const [row] = await tx
       .select()
-      .from(matter)
+      .from(worklistItem)
       .where(
-        and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId), eq(matter.key, wish.key)),
+        and(
+          eq(worklistItem.clinicId, access.clinicId),
+          eq(worklistItem.patientId, patientId),
+          eq(worklistItem.key, wish.key),
+        ),
       );
     if (!row) return 'no-such-matter';
     if (wish.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
     const id = randomUUID();
-    await tx.insert(matterAction).values({
+    await tx.insert(worklistItemAction).values({
       id,
       clinicId: access.clinicId,
       patientId,
-      matterKey: wish.key,
-      matterSince: row.since,
+      itemKey: wish.key,
+      itemSince: row.since,
       act: wish.act,
       until: wish.until,
       assignee: wish.assignee?.id ?? null,
@@ -46,7 +50,7 @@ export const handleMatter = (access: Access, patientId: string, wish: Handling):
     });
     await sealed(tx, access, {
       act: 'write',
-      subject: 'matter-action',
+      subject: 'worklist-item-action',
       subjectId: id,
       patientId,
       detail: { key: wish.key, act: wish.act },

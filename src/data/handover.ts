@@ -17,14 +17,14 @@ import { episodesOf } from './episodes.ts';
 import { groundFor } from './ground.ts';
 import type { Patient } from './people.ts';
 import { inForce, type Prescription, prescriptionsOf, unsigned } from './prescriptions.ts';
-import { matter } from './schema/schema.ts';
+import { worklistItem } from './schema/schema.ts';
 
 /** Days of decisions looked through for the last three and for overrides that hold. */
 const decisionDays = 200;
 
-const namedDose = ({ id, lineId, dose, signedName, recordedAt }: Prescription) => ({
+const namedDose = ({ id, prescriptionItemId, dose, signedName, recordedAt }: Prescription) => ({
   id,
-  lineId,
+  prescriptionItemId,
   title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
   dose,
   signedName,
@@ -34,9 +34,9 @@ const namedDose = ({ id, lineId, dose, signedName, recordedAt }: Prescription) =
 const openDangers = async (access: Access, patientId: string) => {
   const rows = await access.store.read
     .select()
-    .from(matter)
-    .where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)))
-    .orderBy(asc(matter.rank), asc(matter.since));
+    .from(worklistItem)
+    .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)))
+    .orderBy(asc(worklistItem.rank), asc(worklistItem.since));
   const shows = ({ showsAt }: (typeof rows)[number]) => showsAt === null || showsAt <= access.now;
   return rows.filter((row) => dangers.includes(row.kind) && shows(row));
 };

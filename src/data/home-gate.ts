@@ -4,15 +4,15 @@ import type { HomeCheck, HomeFacts, ObservedSession } from '#core/care/home-gate
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
-import { homeCheck, observedSession } from './schema/care.ts';
+import { homeCheck, supervisedSession } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
 const observedSessionRows = patientQuery((db) =>
   db
     .select()
-    .from(observedSession)
-    .where(ofPatient(observedSession))
-    .orderBy(asc(observedSession.day), asc(observedSession.recordedAt)),
+    .from(supervisedSession)
+    .where(ofPatient(supervisedSession))
+    .orderBy(asc(supervisedSession.day), asc(supervisedSession.recordedAt)),
 );
 
 const homeCheckRows = patientQuery((db) =>
@@ -23,11 +23,11 @@ export const homeFactsOf = async (access: Access, patientId: string): Promise<Ho
   const observed = await observedSessionRows(access, patientId);
   const checks = await homeCheckRows(access, patientId);
   return {
-    observed: observed.map(({ limb, side, day, watchedWhole, recordedAt, byName }) => ({
+    observed: observed.map(({ limb, side, day, supervisedThroughout, recordedAt, byName }) => ({
       limb,
       side,
       day,
-      watchedWhole,
+      supervisedThroughout,
       recordedAt,
       by: byName,
     })),
@@ -43,17 +43,17 @@ export const homeFactsOf = async (access: Access, patientId: string): Promise<Ho
 export const recordObservedSession = (
   access: Access,
   patientId: string,
-  row: Pick<ObservedSession, 'limb' | 'side' | 'day' | 'watchedWhole'> & {
+  row: Pick<ObservedSession, 'limb' | 'side' | 'day' | 'supervisedThroughout'> & {
     readonly remoteReason: string | null;
     readonly remark: string | null;
   },
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
-    await tx.insert(observedSession).values({ ...now, ...row });
+    await tx.insert(supervisedSession).values({ ...now, ...row });
     await sealed(tx, access, {
       act: 'write',
-      subject: 'observed-session',
+      subject: 'supervised-session',
       subjectId: now.id,
       patientId,
       detail: { limb: row.limb, side: row.side },

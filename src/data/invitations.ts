@@ -49,7 +49,7 @@ export const invite = async (
       id,
       clinicId: access.clinicId,
       patientId,
-      codeSeal: codeSeal(access.auditKey, code),
+      codeDigest: codeSeal(access.auditKey, code),
       madeAt,
       madeBy: access.actorId,
       expiresAt,
@@ -125,7 +125,7 @@ export const phonesOf = async (access: Access, patientId: string): Promise<reado
     lastUsedAt: row.lastUsedAt,
     state: row.endedAt
       ? 'ended'
-      : row.wrongTries >= 5
+      : row.wrongAttempts >= 5
         ? 'too-many-tries'
         : row.pinHash
           ? 'in-use'

@@ -5,7 +5,7 @@
  */
 import { createHmac } from 'node:crypto';
 import { and, eq, lt } from 'drizzle-orm';
-import { signInTry } from './schema/schema.ts';
+import { signInAttempt } from './schema/schema.ts';
 import { heldBy } from './store/held.ts';
 import type { Store } from './store/store.ts';
 
@@ -41,7 +41,7 @@ export const keptTries = (store: Store, key: Uint8Array, kind: string): KeptTrie
   known: () =>
     store.reader.client
       .prepare(
-        'SELECT key_seal AS seal, wrong, last_at AS lastAt FROM sign_in_try WHERE kind = ? ORDER BY last_at',
+        'SELECT key_digest AS seal, wrong, last_at AS lastAt FROM sign_in_attempt WHERE kind = ? ORDER BY last_at',
       )
       .all(kind)
       .map((row) => {
@@ -60,15 +60,15 @@ export const flushTries = async (store: Store, now: number): Promise<void> => {
   waiting.clear();
   if (batch.length === 0) return;
   await store.write(async (tx) => {
-    await tx.delete(signInTry).where(lt(signInTry.lastAt, now - forgottenAfter));
+    await tx.delete(signInAttempt).where(lt(signInAttempt.lastAt, now - forgottenAfter));
     for (const { kind, seal, count } of batch) {
-      const own = and(eq(signInTry.kind, kind), eq(signInTry.keySeal, seal));
-      if (!count) await tx.delete(signInTry).where(own);
+      const own = and(eq(signInAttempt.kind, kind), eq(signInAttempt.keyDigest, seal));
+      if (!count) await tx.delete(signInAttempt).where(own);
       else
         await tx
-          .insert(signInTry)
-          .values({ kind, keySeal: seal, ...count })
-          .onConflictDoUpdate({ target: [signInTry.kind, signInTry.keySeal], set: count });
+          .insert(signInAttempt)
+          .values({ kind, keyDigest: seal, ...count })
+          .onConflictDoUpdate({ target: [signInAttempt.kind, signInAttempt.keyDigest], set: count });
     }
   });
 };

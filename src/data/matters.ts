@@ -14,7 +14,7 @@ import { type DueAfter, type DueMatter, dangers } from '#core/worklist/matter.ts
 import type { Access } from './access.ts';
 import { choicesOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';
-import { matter, matterAction } from './schema/schema.ts';
+import { worklistItem, worklistItemAction } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 import { patientStates } from './worklist-states.ts';
@@ -30,11 +30,11 @@ const dueAfter = (own: ChoiceValues): DueAfter => {
   };
 };
 
-type Action = typeof matterAction.$inferSelect;
+type Action = typeof worklistItemAction.$inferSelect;
 
 /** What has been done about a matter as it stands; actions on an earlier matter of the same key do not count. */
 const handling = (row: DueMatter, actions: readonly Action[]) => {
-  const mine = actions.filter((action) => action.matterKey === row.key && action.matterSince === row.since);
+  const mine = actions.filter((action) => action.itemKey === row.key && action.itemSince === row.since);
   const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
   const assigned = last('assign');
   return {
@@ -50,17 +50,16 @@ const isHandledElsewhere = (row: DueMatter, actions: readonly Action[]): boolean
   row.unlessHandled !== undefined &&
   actions.some(
     (action) =>
-      action.matterKey === row.unlessHandled && action.matterSince === row.since && action.act !== 'snooze',
+      action.itemKey === row.unlessHandled && action.itemSince === row.since && action.act !== 'snooze',
   );
 
 const isSettledByAcknowledging = (row: DueMatter, actions: readonly Action[]): boolean =>
   row.untilAcknowledged === true &&
   actions.some(
-    (action) =>
-      action.matterKey === row.key && action.matterSince === row.since && action.act === 'acknowledge',
+    (action) => action.itemKey === row.key && action.itemSince === row.since && action.act === 'acknowledge',
   );
 
-export type MatterRow = typeof matter.$inferInsert;
+export type MatterRow = typeof worklistItem.$inferInsert;
 
 const matterRows = (
   clinicId: string,
@@ -85,13 +84,17 @@ const matterRows = (
     });
 
 const matterActionRows = patientQuery((db) =>
-  db.select().from(matterAction).where(ofPatient(matterAction)).orderBy(asc(matterAction.doneAt)),
+  db
+    .select()
+    .from(worklistItemAction)
+    .where(ofPatient(worklistItemAction))
+    .orderBy(asc(worklistItemAction.doneAt)),
 );
 
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
   Promise.resolve(matterActionRows(access, patientId));
 
-const standingRows = patientQuery((db) => db.select().from(matter).where(ofPatient(matter)));
+const standingRows = patientQuery((db) => db.select().from(worklistItem).where(ofPatient(worklistItem)));
 
 /** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
 const isSame = (before: readonly MatterRow[], after: readonly MatterRow[]): boolean => {
@@ -107,8 +110,10 @@ export const refreshMatters = (access: Access, patientId: string): Promise<void>
     const matters = dueMatters(state, dueAfter(await choicesOf(access)));
     const rows = matterRows(access.clinicId, patientId, matters, await actionsOf(access, patientId));
     if (isSame(await standingRows(access, patientId), rows)) return;
-    await tx.delete(matter).where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
-    insertRows(tx, matter, rows);
+    await tx
+      .delete(worklistItem)
+      .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
+    insertRows(tx, worklistItem, rows);
   });
 
 /** Every matter of the clinic worked out from the record, as it should stand. */
@@ -116,9 +121,9 @@ export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow
   const after = dueAfter(await choicesOf(access));
   const actions = await access.store.read
     .select()
-    .from(matterAction)
-    .where(eq(matterAction.clinicId, access.clinicId))
-    .orderBy(asc(matterAction.doneAt));
+    .from(worklistItemAction)
+    .where(eq(worklistItemAction.clinicId, access.clinicId))
+    .orderBy(asc(worklistItemAction.doneAt));
   const states = await patientStates(access);
   return [...states].flatMap(([patientId, state]) =>
     matterRows(
@@ -134,8 +139,8 @@ export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow
 export const rebuildWorklist = (access: Access): Promise<number> =>
   access.store.write(async (tx) => {
     const rows = await rebuiltMatters(access);
-    await tx.delete(matter).where(eq(matter.clinicId, access.clinicId));
+    await tx.delete(worklistItem).where(eq(worklistItem.clinicId, access.clinicId));
     for (let from = 0; from < rows.length; from += 200)
-      await tx.insert(matter).values(rows.slice(from, from + 200));
+      await tx.insert(worklistItem).values(rows.slice(from, from + 200));
     return rows.length;
   });

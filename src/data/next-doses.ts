@@ -42,11 +42,19 @@ const isJudged = (evaluation: Evaluation, line: LineEvaluation): boolean =>
  * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
  * the evening and the morning after, counts once, and the session now judged does not count.
  */
-const easeBacksBefore = (earlier: readonly Proposal[], lineId: string, sessionId: string | null): number => {
+const easeBacksBefore = (
+  earlier: readonly Proposal[],
+  prescriptionItemId: string,
+  sessionId: string | null,
+): number => {
   const lastWords = new Map<string | null, string>();
   for (const row of earlier) {
-    if (row.lineId === lineId && row.sessionId !== sessionId && !lastWords.has(row.sessionId))
-      lastWords.set(row.sessionId, row.word);
+    if (
+      row.prescriptionItemId === prescriptionItemId &&
+      row.sessionId !== sessionId &&
+      !lastWords.has(row.sessionId)
+    )
+      lastWords.set(row.sessionId, row.decision);
   }
   const words = [...lastWords.values()];
   const end = words.findIndex((word) => word !== 'ease-back');
@@ -67,33 +75,37 @@ const decisionOf = (look: Look, line: LineEvaluation): string | null => {
 
 /** The same was said already of the same session: word, version, dose and what it tells the worklist. */
 const isKnown = (look: Look, line: LineEvaluation, proposal: DoseProposal): boolean => {
-  const newest = look.earlier.find((row) => row.lineId === line.lineId);
+  const newest = look.earlier.find((row) => row.prescriptionItemId === line.prescriptionItemId);
   return (
     newest !== undefined &&
     newest.prescriptionId === line.version.id &&
     newest.sessionId === judgedSessionOf(look.evaluation, line) &&
-    newest.word === proposal.word &&
+    newest.decision === proposal.decision &&
     JSON.stringify([newest.dose, newest.worklist]) === JSON.stringify([proposal.dose, proposal.worklist])
   );
 };
 
-const waitingFor = async (look: Look, lineId: string) =>
+const waitingFor = async (look: Look, prescriptionItemId: string) =>
   unsigned(await prescriptionsOf(look.access, look.record.patientId)).filter(
-    (row) => row.lineId === lineId && row.origin !== 'clinician',
+    (row) => row.prescriptionItemId === prescriptionItemId && row.origin !== 'clinician',
   );
 
 /** An increase nobody has signed falls away when a later answer no longer carries it. */
-const withdrawWaiting = async (look: Look, lineId: string): Promise<void> => {
-  for (const row of await waitingFor(look, lineId)) {
+const withdrawWaiting = async (look: Look, prescriptionItemId: string): Promise<void> => {
+  for (const row of await waitingFor(look, prescriptionItemId)) {
     const reason = 'A later answer no longer carries this change.';
     await endPrescription(look.access, look.record.patientId, row.id, reason);
   }
 };
 
 /** The same increase, already waiting for its signature, goes on waiting. */
-const alreadyWaiting = async (look: Look, lineId: string, proposal: DoseProposal): Promise<string | null> => {
+const alreadyWaiting = async (
+  look: Look,
+  prescriptionItemId: string,
+  proposal: DoseProposal,
+): Promise<string | null> => {
   if (proposal.effect !== 'awaits-signature') return null;
-  const same = (await waitingFor(look, lineId)).find(
+  const same = (await waitingFor(look, prescriptionItemId)).find(
     (row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose),
   );
   return same?.id ?? null;
@@ -114,15 +126,15 @@ const becomes = async (
   decisionId: string,
 ): Promise<string | null> => {
   const { access, record, ground } = look;
-  const waiting = await alreadyWaiting(look, line.lineId, proposal);
+  const waiting = await alreadyWaiting(look, line.prescriptionItemId, proposal);
   if (waiting) return waiting;
-  await withdrawWaiting(look, line.lineId);
+  await withdrawWaiting(look, line.prescriptionItemId);
   if (proposal.effect === 'repeat') return null;
   const { version } = line;
   const origin =
     proposal.kind === 'return' ? 'return' : proposal.kind === 'ease-back' ? 'ease-back' : 'progress';
   const id = await addVersion(access, record.patientId, {
-    lineId: line.lineId,
+    prescriptionItemId: line.prescriptionItemId,
     dose: proposal.dose,
     badDay: proposal.badDay,
     joints: jointsOf(version.joints, proposal.dose),
@@ -144,11 +156,11 @@ const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposa
   const title = exerciseById(line.version.dose.exerciseId)?.title ?? line.version.dose.exerciseId;
   const becameId = await becomes(look, line, proposal, decisionId);
   await storeProposal(look.access, look.record.patientId, {
-    lineId: line.lineId,
+    prescriptionItemId: line.prescriptionItemId,
     prescriptionId: line.version.id,
     decisionId,
     sessionId: judgedSessionOf(look.evaluation, line),
-    word: proposal.word,
+    decision: proposal.decision,
     kind: proposal.kind,
     effect: proposal.effect,
     contact: proposal.contact,
@@ -177,22 +189,29 @@ export const proposeDoses = async (
   const approvals = await preApprovalsOf(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
   const ladder = ladderAtHome(anthropometryOf(ground), home);
-  const contextOf = (lineId: string): LineContext => {
-    const line = evaluation.lines.find((one) => one.lineId === lineId);
-    const preApproval = approvals.filter((row) => row.lineId === lineId).at(-1) ?? null;
+  const contextOf = (prescriptionItemId: string): LineContext => {
+    const line = evaluation.lines.find((one) => one.prescriptionItemId === prescriptionItemId);
+    const preApproval =
+      approvals.filter((row) => row.prescriptionItemId === prescriptionItemId).at(-1) ?? null;
     const since = preApproval
-      ? earlier.filter((row) => row.lineId === lineId && row.madeAt >= preApproval.signedAt)
+      ? earlier.filter(
+          (row) => row.prescriptionItemId === prescriptionItemId && row.madeAt >= preApproval.signedAt,
+        )
       : [];
     return {
       ladder,
       choices,
-      easeBacksBefore: easeBacksBefore(earlier, lineId, line ? judgedSessionOf(evaluation, line) : null),
+      easeBacksBefore: easeBacksBefore(
+        earlier,
+        prescriptionItemId,
+        line ? judgedSessionOf(evaluation, line) : null,
+      ),
       preApproval,
-      decisionsSinceApproval: since.map((row) => row.word),
+      decisionsSinceApproval: since.map((row) => row.decision),
       screeningUntil: line ? screenedUntil(ground, line.version.dose.method) : null,
     };
   };
   const proposals = nextDoses(record, evaluation, contextOf);
   const look: Look = { access, record, evaluation, decisionIds, ground, earlier };
-  for (const line of evaluation.lines) await storeLine(look, line, proposals.get(line.lineId)!);
+  for (const line of evaluation.lines) await storeLine(look, line, proposals.get(line.prescriptionItemId)!);
 };

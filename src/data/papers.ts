@@ -77,14 +77,16 @@ const linesOf = (
   { from, endedAt, zone }: Stretch,
 ): readonly PaperLine[] => {
   const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
-  return [...new Set(signed.map((row) => row.lineId))].flatMap((lineId) => {
-    const line = signed.filter((row) => row.lineId === lineId).sort((a, b) => a.version - b.version);
+  return [...new Set(signed.map((row) => row.prescriptionItemId))].flatMap((prescriptionItemId) => {
+    const line = signed
+      .filter((row) => row.prescriptionItemId === prescriptionItemId)
+      .sort((a, b) => a.version - b.version);
     const last = line.at(-1)!;
     if (last.endedAt !== null && dayAt(last.endedAt, zone) < from) return [];
     const [first, lastVersion] = [firstOf(line, from, zone), versionOf(last, zone)];
     return [
       {
-        lineId,
+        prescriptionItemId,
         first: first === last ? lastVersion : versionOf(first, zone),
         last: lastVersion,
         // The end of care ends what is prescribed in the same instant.
@@ -180,9 +182,9 @@ export const papersFor = async (
   // As it stood when care ended: printed months later, the sheet still says what rested then.
   const standing = [...(await standingOf({ ...access, day: last.on }, patient.id)).values()];
   const { state } = standingOn(episodes, access.day);
-  const { name, phone, emergencyNumber, coverHours } = clinic;
+  const { name, phone, emergencyNumber, monitoringHours } = clinic;
   return {
-    clinic: { name, phone, emergencyNumber, coverHours },
+    clinic: { name, phone, emergencyNumber, monitoringHours },
     patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
     episode,
     from: stretch.from,
@@ -193,8 +195,6 @@ export const papersFor = async (
     decisions: await decisionsIn(access, patient.id, stretch),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),
     checks: await checksIn(access, patient.id, stretch),
-    baselines: (await baselinesOf(access, patient.id))
-      .filter(({ frozenOn }) => frozenOn <= last.on)
-      .toReversed(),
+    baselines: (await baselinesOf(access, patient.id)).filter(({ setOn }) => setOn <= last.on).toReversed(),
   };
 };

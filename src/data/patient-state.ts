@@ -72,20 +72,22 @@ export const speaking = (rows: readonly DecisionRow[], responses: Responses): re
 const proposalRows = patientQuery((db) => {
   const older = alias(proposal, 'older') as unknown as typeof proposal;
   const lastOfLine = db
-    .select({ lineId: older.lineId, at: max(older.madeAt) })
+    .select({ prescriptionItemId: older.prescriptionItemId, at: max(older.madeAt) })
     .from(older)
     .where(ofPatient(older))
-    .groupBy(older.lineId);
+    .groupBy(older.prescriptionItemId);
   return db
     .select({
-      lineId: proposal.lineId,
+      prescriptionItemId: proposal.prescriptionItemId,
       exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`,
       decisionId: proposal.decisionId,
       madeAt: proposal.madeAt,
       worklist: proposal.worklist,
     })
     .from(proposal)
-    .where(and(ofPatient(proposal), sql`(${proposal.lineId}, ${proposal.madeAt}) IN ${lastOfLine}`))
+    .where(
+      and(ofPatient(proposal), sql`(${proposal.prescriptionItemId}, ${proposal.madeAt}) IN ${lastOfLine}`),
+    )
     .orderBy(asc(proposal.madeAt), asc(proposal.id));
 });
 
@@ -95,9 +97,9 @@ const proposalsOf = async (
   responses: Responses,
 ): Promise<readonly StandingProposal[]> => {
   const rows = await proposalRows(access, patientId);
-  const newest = new Map(rows.map((row) => [row.lineId, row]));
-  return [...newest.values()].map(({ lineId, exerciseId, decisionId, madeAt, worklist }) => ({
-    lineId,
+  const newest = new Map(rows.map((row) => [row.prescriptionItemId, row]));
+  return [...newest.values()].map(({ prescriptionItemId, exerciseId, decisionId, madeAt, worklist }) => ({
+    prescriptionItemId,
     exercise: exerciseById(exerciseId)?.title ?? exerciseId,
     decisionId,
     madeAt,
@@ -110,7 +112,7 @@ const versionRows = patientQuery((db) =>
   db
     .select({
       patientId: prescription.patientId,
-      lineId: prescription.lineId,
+      prescriptionItemId: prescription.prescriptionItemId,
       version: prescription.version,
       recordedAt: prescription.recordedAt,
       signedAt: signature.signedAt,
@@ -126,7 +128,7 @@ const versionRows = patientQuery((db) =>
 
 const baselineRows = patientQuery((db) =>
   db
-    .select({ joint: baseline.joint, frozenOn: max(baseline.frozenOn) })
+    .select({ joint: baseline.joint, setOn: max(baseline.setOn) })
     .from(baseline)
     .where(ofPatient(baseline))
     .groupBy(baseline.joint),
@@ -135,7 +137,7 @@ const baselineRows = patientQuery((db) =>
 const baselinesOf = async (access: Access, patientId: string) =>
   (await baselineRows(access, patientId)).map((row) => ({
     joint: row.joint as Joint,
-    frozenOn: row.frozenOn as Day,
+    setOn: row.setOn as Day,
   }));
 
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
@@ -153,7 +155,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
     messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
     reviewOn: facts?.reviewOn ?? null,
-    toldNew: await toldNewOf(access, patientId),
+    reportedNew: await toldNewOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
     care: await careStateOf(access, patientId, decisions, zone),
   };

@@ -15,7 +15,7 @@ export interface Clinic {
   readonly zone: string;
   readonly phone: string;
   readonly emergencyNumber: string;
-  readonly coverHours: string;
+  readonly monitoringHours: string;
 }
 
 export interface CareProfile {

@@ -77,7 +77,7 @@ export const enrolPhone = (ground: PhoneGround, code: string): Promise<EnrolledP
       .set({ usedAt: now })
       .where(
         and(
-          eq(invitation.codeSeal, codeSeal(ground.auditKey, code)),
+          eq(invitation.codeDigest, codeSeal(ground.auditKey, code)),
           isNull(invitation.usedAt),
           isNull(invitation.withdrawnAt),
           gt(invitation.expiresAt, now),
@@ -94,7 +94,7 @@ export const enrolPhone = (ground: PhoneGround, code: string): Promise<EnrolledP
       clinicId,
       patientId,
       userId: user.id,
-      secretSeal: secretSealOf(secret),
+      secretDigest: secretSealOf(secret),
       enrolledAt: now,
     });
     const acting = { ...ground, clinicId, actorId: user.id };
@@ -111,7 +111,7 @@ export const phoneOf = async (store: Store, cookie: string | null) => {
     .from(device)
     .where(and(eq(device.id, deviceId), isNull(device.endedAt)));
   if (!row) return null;
-  const same = timingSafeEqual(Buffer.from(row.secretSeal), Buffer.from(secretSealOf(secret)));
+  const same = timingSafeEqual(Buffer.from(row.secretDigest), Buffer.from(secretSealOf(secret)));
   return same ? { ...row, secret } : null;
 };
 
@@ -153,19 +153,19 @@ export const tryPin = async (ground: PhoneGround, phone: KnownPhone, pin: string
   const [counted] = await ground.store.write((tx) =>
     tx
       .update(device)
-      .set({ wrongTries: sql`${device.wrongTries} + 1` })
-      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongTries, pinTries)))
-      .returning({ wrongTries: device.wrongTries }),
+      .set({ wrongAttempts: sql`${device.wrongAttempts} + 1` })
+      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongAttempts, pinTries)))
+      .returning({ wrongAttempts: device.wrongAttempts }),
   );
   if (!counted || !pinHash) return { is: 'too-many-tries' };
   const isRight = await holds(pinHash, `${phone.secret}:${pin}`);
   return ground.store.write(async (tx): Promise<PinAnswer> => {
-    const left = pinTries - counted.wrongTries;
+    const left = pinTries - counted.wrongAttempts;
     const subject = isRight ? 'phone-opened' : 'wrong-pin';
     const act = isRight ? 'sign-in' : 'refused';
     await sealed(tx, acting, { act, subject, subjectId: id, patientId, detail: isRight ? {} : { left } });
     if (!isRight) return left > 0 ? { is: 'wrong', left } : { is: 'too-many-tries' };
-    await tx.update(device).set({ wrongTries: 0, lastUsedAt: Date.now() }).where(eq(device.id, id));
+    await tx.update(device).set({ wrongAttempts: 0, lastUsedAt: Date.now() }).where(eq(device.id, id));
     return { is: 'right' };
   });
 };

@@ -12,7 +12,7 @@ import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
 
 export interface NewVersion {
   /** Left out for a new prescribed exercise. */
-  readonly lineId?: string;
+  readonly prescriptionItemId?: string;
   readonly dose: Dose;
   readonly badDay: Dose;
   readonly joints: readonly Joint[];
@@ -24,18 +24,23 @@ export interface NewVersion {
 
 export const addVersion = (access: Access, patientId: string, row: NewVersion): Promise<string> =>
   access.store.write(async (tx) => {
-    const lineId = row.lineId ?? randomUUID();
+    const prescriptionItemId = row.prescriptionItemId ?? randomUUID();
     const [last] = await tx
       .select({ version: max(prescription.version) })
       .from(prescription)
-      .where(and(eq(prescription.clinicId, access.clinicId), eq(prescription.lineId, lineId)));
+      .where(
+        and(
+          eq(prescription.clinicId, access.clinicId),
+          eq(prescription.prescriptionItemId, prescriptionItemId),
+        ),
+      );
     const id = randomUUID();
     const version = (last?.version ?? 0) + 1;
     await tx.insert(prescription).values({
       id,
       clinicId: access.clinicId,
       patientId,
-      lineId,
+      prescriptionItemId,
       version,
       method: row.dose.method,
       exerciseId: row.dose.exerciseId,
@@ -55,7 +60,7 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       subject: 'prescription',
       subjectId: id,
       patientId,
-      detail: { lineId, version, origin: row.origin },
+      detail: { prescriptionItemId, version, origin: row.origin },
     });
     return id;
   });
@@ -108,7 +113,7 @@ export const signPrescription = (
     const [newest] = await tx
       .select({ id: prescription.id })
       .from(prescription)
-      .where(eq(prescription.lineId, row.lineId))
+      .where(eq(prescription.prescriptionItemId, row.prescriptionItemId))
       .orderBy(desc(prescription.version))
       .limit(1);
     if (newest?.id !== prescriptionId) return 'overtaken';

@@ -10,7 +10,7 @@ import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export interface Prescription {
   readonly id: string;
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly version: number;
   readonly dose: Dose;
   readonly badDay: Dose;
@@ -30,7 +30,7 @@ const versionRows = patientQuery((db) =>
   db
     .select({
       id: prescription.id,
-      lineId: prescription.lineId,
+      prescriptionItemId: prescription.prescriptionItemId,
       version: prescription.version,
       dose: prescription.dose,
       badDay: prescription.badDay,
@@ -65,9 +65,9 @@ export const prescriptionsOf = async (
 export const inForce = (versions: readonly Prescription[]): readonly Prescription[] => {
   const newest = new Map<string, Prescription>();
   for (const version of versions) {
-    const known = newest.get(version.lineId);
+    const known = newest.get(version.prescriptionItemId);
     if (version.signedAt !== null && (!known || version.version > known.version))
-      newest.set(version.lineId, version);
+      newest.set(version.prescriptionItemId, version);
   }
   return [...newest.values()].filter((version) => version.endedAt === null);
 };
@@ -78,5 +78,7 @@ export const unsigned = (versions: readonly Prescription[]): readonly Prescripti
     (version) =>
       version.signedAt === null &&
       version.endedAt === null &&
-      !versions.some((other) => other.lineId === version.lineId && other.version > version.version),
+      !versions.some(
+        (other) => other.prescriptionItemId === version.prescriptionItemId && other.version > version.version,
+      ),
   );

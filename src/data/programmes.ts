@@ -9,7 +9,7 @@ import { ofPatient, patientQuery } from './store/prepared.ts';
 
 const programmeRows = patientQuery((db) =>
   db
-    .select({ version: programme.version, fromDay: programme.fromDay, lines: programme.lines })
+    .select({ version: programme.version, fromDay: programme.fromDay, lines: programme.items })
     .from(programme)
     .where(ofPatient(programme))
     .orderBy(asc(programme.version)),
@@ -38,7 +38,7 @@ export const saveProgramme = (
       patientId,
       version,
       fromDay: access.day,
-      lines,
+      items: lines,
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
@@ -47,7 +47,7 @@ export const saveProgramme = (
       subject: 'programme',
       subjectId: id,
       patientId,
-      detail: { version, lines: lines.length },
+      detail: { version, items: lines.length },
     });
     return version;
   });

@@ -15,10 +15,10 @@ import * as schema from './schema/schema.ts';
 export const leftOut: Readonly<Record<string, string>> = {
   audit: 'who opened the record, shown to the patient on the own page',
   auth_user: 'the sign-in, not the record',
-  device: 'seals of a phone and its PIN',
-  invitation: 'seals of codes that open the record',
+  device: 'digests of a phone and its PIN',
+  invitation: 'digests of codes that open the record',
   draft: 'typed and not yet recorded by anybody',
-  matter: 'the clinic’s worklist, worked out anew from the rows below',
+  worklist_item: 'the clinic’s worklist, worked out anew from the rows below',
 };
 
 interface Told {

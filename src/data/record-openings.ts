@@ -5,7 +5,7 @@ import type { Access } from './access.ts';
 import { auditKeptSince } from './audit-archive.ts';
 import { dayAt } from './civil-time.ts';
 import { handedOn } from './record-files.ts';
-import { audit, authUser, clinic, emergencyOpening } from './schema/schema.ts';
+import { audit, authUser, clinic, emergencyAccess } from './schema/schema.ts';
 
 export interface OpeningLine {
   readonly day: Day;
@@ -86,9 +86,9 @@ const namesOfUsers = async (access: Access): Promise<ReadonlyMap<string, string>
 
 const writtenOf = async (access: Access, patientId: string): Promise<Written> => {
   const rows = await access.store.read
-    .select({ id: emergencyOpening.id, reason: emergencyOpening.reason })
-    .from(emergencyOpening)
-    .where(and(eq(emergencyOpening.clinicId, access.clinicId), eq(emergencyOpening.patientId, patientId)));
+    .select({ id: emergencyAccess.id, reason: emergencyAccess.reason })
+    .from(emergencyAccess)
+    .where(and(eq(emergencyAccess.clinicId, access.clinicId), eq(emergencyAccess.patientId, patientId)));
   const files = await handedOn(access, patientId);
   return {
     reasons: new Map(rows.map((row) => [row.id, row.reason])),

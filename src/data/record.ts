@@ -40,15 +40,15 @@ export const baselinesOf = async (access: Access, patientId: string): Promise<re
     joint: row.joint as Joint,
     usualPain: row.usualPain,
     usualPainTop: row.usualPainTop,
-    painCeiling: row.painCeiling,
+    acceptablePainLimit: row.acceptablePainLimit,
     usualStiffnessMinutes: row.usualStiffnessMinutes,
     usualSwelling: row.usualSwelling,
     usualEffusion: row.usualEffusion,
     usualFatigue: row.usualFatigue,
     morningSpread: row.morningSpread,
-    frozenOn: row.frozenOn,
+    setOn: row.setOn,
     frozenBy: row.byName,
-    latched: row.latched,
+    dueForReview: row.dueForReview,
   }));
 };
 
@@ -66,7 +66,7 @@ const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVer
       : [
           {
             id: row.id,
-            lineId: row.lineId,
+            prescriptionItemId: row.prescriptionItemId,
             version: row.version,
             dose: row.dose,
             badDay: row.badDay,

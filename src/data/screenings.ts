@@ -91,11 +91,11 @@ const clearanceRows = patientQuery((db) =>
 
 export const clearancesOf = async (access: Access, patientId: string): Promise<readonly Clearance[]> => {
   const rows = await clearanceRows(access, patientId);
-  return rows.map(({ method, limb, side, closings, reason, byName, day }) => ({
+  return rows.map(({ method, limb, side, findings, reason, byName, day }) => ({
     method,
     limb,
     side,
-    closings,
+    findings,
     reason,
     by: byName,
     day,
@@ -105,7 +105,7 @@ export const clearancesOf = async (access: Access, patientId: string): Promise<r
 export const recordClearance = (
   access: Access,
   patientId: string,
-  row: Pick<Clearance, 'method' | 'limb' | 'side' | 'closings' | 'reason'>,
+  row: Pick<Clearance, 'method' | 'limb' | 'side' | 'findings' | 'reason'>,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
@@ -124,7 +124,7 @@ export const recordClearance = (
       subject: 'clearance',
       subjectId: id,
       patientId,
-      detail: { method: row.method, closings: row.closings },
+      detail: { method: row.method, findings: row.findings },
     });
     return id;
   });

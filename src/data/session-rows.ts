@@ -10,7 +10,7 @@ const ofSession = (table: typeof setLog | typeof sessionJoint | typeof twoHours)
   and(eq(table.patientId, trainingSession.patientId), eq(table.sessionId, trainingSession.id))!;
 
 const setColumns = [
-  setLog.lineId,
+  setLog.prescriptionItemId,
   setLog.prescriptionId,
   setLog.setNumber,
   setLog.repetitions,
@@ -21,7 +21,7 @@ const setColumns = [
 ] as const;
 
 const setIn = ([
-  lineId,
+  prescriptionItemId,
   prescriptionId,
   set,
   repetitions,
@@ -30,7 +30,7 @@ const setIn = ([
   stop,
   easier,
 ]: Cells): SetRecord => ({
-  lineId: lineId as string,
+  prescriptionItemId: prescriptionItemId as string,
   prescriptionId: prescriptionId as string,
   set: set as number,
   repetitions: numberIn(repetitions!),
@@ -106,7 +106,7 @@ export const sessionColumns = [
   trainingSession.extraPainRelief,
   trainingSession.didExtra,
   trainingSession.didExtraUnanswered,
-  trainingSession.toldNew,
+  trainingSession.reportedNew,
   trainingSession.clockDoubtful,
   nestedRows(setColumns, setLog, ofSession(setLog)),
   nestedRows(answerColumns, sessionJoint, ofSession(sessionJoint)),
@@ -138,7 +138,7 @@ export const sessionIn = ([
   extraPainRelief,
   didExtra,
   didExtraUnanswered,
-  toldNew,
+  reportedNew,
   clockDoubtful,
   sets,
   joints,
@@ -156,7 +156,7 @@ export const sessionIn = ([
     redFlags: listIn(redFlags!),
     extraPainRelief: yesIn(extraPainRelief!),
     didExtra: didExtraUnanswered === 1 ? null : didExtra === 1,
-    toldNew: toldNew === 1,
+    reportedNew: reportedNew === 1,
     joints: withLater(rowsIn(joints!, answerIn), rowsIn(later!, laterIn)),
     clockDoubtful: clockDoubtful === 1,
     ...(amends === null ? {} : { amended: true }),

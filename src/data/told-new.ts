@@ -24,7 +24,7 @@ const newestTold = patientQuery((db) =>
   db
     .select(columns)
     .from(trainingSession)
-    .where(and(ofPatient(trainingSession), sql`${trainingSession.toldNew} = 1`))
+    .where(and(ofPatient(trainingSession), sql`${trainingSession.reportedNew} = 1`))
     .orderBy(desc(trainingSession.arrivedAt))
     .limit(1),
 );
@@ -46,7 +46,7 @@ export const toldNewOfAll = async (access: Access): Promise<ReadonlyMap<string, 
   const rows = await read
     .select(columns)
     .from(trainingSession)
-    .where(and(eq(trainingSession.clinicId, access.clinicId), eq(trainingSession.toldNew, true)))
+    .where(and(eq(trainingSession.clinicId, access.clinicId), eq(trainingSession.reportedNew, true)))
     .orderBy(trainingSession.arrivedAt);
   const screened = new Map(
     (

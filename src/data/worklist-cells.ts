@@ -1,12 +1,12 @@
 /** The columns of a matter as a page of the worklist reads them, and their order on a line. */
-import type { matter } from './schema/schema.ts';
+import type { worklistItem } from './schema/schema.ts';
 import type { Cells } from './store/nested-rows.ts';
 
 /** As a page reads it: the instant it waited for is behind it. */
-export type StoredMatter = Omit<typeof matter.$inferSelect, 'showsAt'>;
+export type StoredMatter = Omit<typeof worklistItem.$inferSelect, 'showsAt'>;
 
 /** Every column but the clinic and the patient, which the line has, and the instant it waited for. */
-export const matterColumnsOf = (listed: typeof matter) =>
+export const matterColumnsOf = (listed: typeof worklistItem) =>
   [
     listed.key,
     listed.kind,

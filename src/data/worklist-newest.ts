@@ -33,7 +33,7 @@ export const newestOf = async (access: Access) => {
   const mine = access.clinicId;
   const baselines = byPatient(
     await read
-      .select({ patientId: baseline.patientId, joint: baseline.joint, frozenOn: max(baseline.frozenOn) })
+      .select({ patientId: baseline.patientId, joint: baseline.joint, setOn: max(baseline.setOn) })
       .from(baseline)
       .where(eq(baseline.clinicId, mine))
       .groupBy(baseline.patientId, baseline.joint),

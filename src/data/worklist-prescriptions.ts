@@ -9,7 +9,7 @@ export const prescriptionRows = (access: Access) =>
   access.store.read
     .select({
       patientId: prescription.patientId,
-      lineId: prescription.lineId,
+      prescriptionItemId: prescription.prescriptionItemId,
       version: prescription.version,
       recordedAt: prescription.recordedAt,
       signedAt: signature.signedAt,
@@ -25,9 +25,11 @@ export const prescriptionRows = (access: Access) =>
 type PrescriptionRow = Awaited<ReturnType<typeof prescriptionRows>>[number];
 
 export const prescriptionState = (rows: readonly PrescriptionRow[], zone: string) => {
-  const newest = new Map(rows.map((row) => [row.lineId, row]));
+  const newest = new Map(rows.map((row) => [row.prescriptionItemId, row]));
   const waiting = [...newest.values()].filter((row) => row.signedAt === null && row.endedAt === null);
-  const newestSigned = new Map(rows.filter((row) => row.signedAt !== null).map((row) => [row.lineId, row]));
+  const newestSigned = new Map(
+    rows.filter((row) => row.signedAt !== null).map((row) => [row.prescriptionItemId, row]),
+  );
   const inForce = [...newestSigned.values()].filter((row) => row.endedAt === null);
   const firstSigned = Math.min(...inForce.map((row) => row.signedAt ?? Number.POSITIVE_INFINITY));
   const measured = inForce.flatMap((row) => (row.measuredOn ? [row.measuredOn] : [])).sort();

@@ -56,13 +56,13 @@ const proposalRows = (access: Access) => {
   const ranked = access.store.read
     .select({
       patientId: proposal.patientId,
-      lineId: proposal.lineId,
+      prescriptionItemId: proposal.prescriptionItemId,
       exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`.as('exercise_id'),
       decisionId: proposal.decisionId,
       madeAt: proposal.madeAt,
       worklist: proposal.worklist,
       place:
-        sql<number>`row_number() over (partition by ${proposal.lineId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
+        sql<number>`row_number() over (partition by ${proposal.prescriptionItemId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
           'place',
         ),
     })
@@ -77,7 +77,7 @@ const proposalsFrom = (
   responses: Responses,
 ): readonly StandingProposal[] =>
   rows.map((row) => ({
-    lineId: row.lineId,
+    prescriptionItemId: row.prescriptionItemId,
     exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
     decisionId: row.decisionId,
     madeAt: row.madeAt,
@@ -162,12 +162,12 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
         clockDoubtfulSince: doubts.get(id) ?? null,
         messageSince: unansweredSince(written.get(id), writtenBack.get(id)),
         reviewOn: booked.get(id) ?? null,
-        toldNew: told.get(id) ?? null,
+        reportedNew: told.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,
         screenedOn: screened.get(id) ?? null,
         baselines: (baselines.get(id) ?? []).map((row) => ({
           joint: row.joint as Joint,
-          frozenOn: row.frozenOn as Day,
+          setOn: row.setOn as Day,
         })),
         care: care(id, standing),
       };

@@ -4,7 +4,7 @@ import { alias } from 'drizzle-orm/sqlite-core';
 import { dangers, type MatterKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { patientsOfSite } from './patient-sites.ts';
-import { matter, patient, patientIdentity } from './schema/schema.ts';
+import { patient, patientIdentity, worklistItem } from './schema/schema.ts';
 import { nestedRows, readEach } from './store/nested-rows.ts';
 import { byDanger, matterColumnsOf, matterIn, type StoredMatter } from './worklist-cells.ts';
 
@@ -37,11 +37,11 @@ export interface WorklistQuery {
 type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo' | 'siteId' | 'closed'>;
 
 /** The table under another name, for a query that looks at it twice. */
-const named = (name: string) => alias(matter, name) as unknown as typeof matter;
+const named = (name: string) => alias(worklistItem, name) as unknown as typeof worklistItem;
 const other = named('other');
 const listed = named('listed');
 
-const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof matter) =>
+const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof worklistItem) =>
   closed && closed.size > 0
     ? or(
         sql`${rows.patientId} NOT IN (SELECT value FROM json_each(${JSON.stringify([...closed])}))`,
@@ -50,10 +50,10 @@ const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof matt
     : undefined;
 
 /** Danger passes at an instant, hours after it was told; its due date alone would show it since midnight. */
-const hasPassed = (access: Access, rows: typeof matter) =>
+const hasPassed = (access: Access, rows: typeof worklistItem) =>
   sql`(${rows.showsAt} IS NULL OR ${rows.showsAt} <= ${access.now})`;
 
-const due = (access: Access, filter: Filter, rows: typeof matter = matter) =>
+const due = (access: Access, filter: Filter, rows: typeof worklistItem = worklistItem) =>
   and(
     eq(rows.clinicId, access.clinicId),
     lte(rows.showsFrom, access.day),
@@ -69,7 +69,7 @@ const due = (access: Access, filter: Filter, rows: typeof matter = matter) =>
 const everything = ({ closed }: Filter): Filter => ({ kind: null, assignedTo: null, closed });
 
 /** The plus keeps it out of the choice of an index: a patient's few matters are compared, not a clinic's. */
-const placeOfPatient = (rows: typeof matter) => sql`(+${rows.rank}, +${rows.since}, +${rows.key})`;
+const placeOfPatient = (rows: typeof worklistItem) => sql`(+${rows.rank}, +${rows.since}, +${rows.key})`;
 
 /**
  * A page of patients by their most pressing matter, in order of danger, then age, each with all that is
@@ -85,29 +85,29 @@ const pageRows = (access: Access, query: WorklistQuery) => {
     .where(
       and(
         due(access, query, other),
-        eq(other.patientId, matter.patientId),
-        sql`${placeOfPatient(other)} < ${placeOfPatient(matter)}`,
+        eq(other.patientId, worklistItem.patientId),
+        sql`${placeOfPatient(other)} < ${placeOfPatient(worklistItem)}`,
       ),
     );
   const beyond = after
-    ? sql`(${matter.rank}, ${matter.since}, ${matter.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`
+    ? sql`(${worklistItem.rank}, ${worklistItem.since}, ${worklistItem.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`
     : undefined;
-  const ofPatient = sql`${due(access, everything(query), listed)} AND ${eq(listed.patientId, matter.patientId)}`;
+  const ofPatient = sql`${due(access, everything(query), listed)} AND ${eq(listed.patientId, worklistItem.patientId)}`;
   return read
     .select({
-      patientId: matter.patientId,
-      rank: matter.rank,
-      since: matter.since,
+      patientId: worklistItem.patientId,
+      rank: worklistItem.rank,
+      since: worklistItem.since,
       givenName: patientIdentity.givenName,
       familyName: patientIdentity.familyName,
-      matters: nestedRows(matterColumnsOf(listed), sql`${matter} AS listed`, ofPatient).mapWith(
+      matters: nestedRows(matterColumnsOf(listed), sql`${worklistItem} AS listed`, ofPatient).mapWith(
         readEach(matterIn),
       ),
     })
-    .from(matter)
-    .innerJoin(patientIdentity, eq(patientIdentity.patientId, matter.patientId))
+    .from(worklistItem)
+    .innerJoin(patientIdentity, eq(patientIdentity.patientId, worklistItem.patientId))
     .where(and(due(access, query), beyond, notExists(morePressing)))
-    .orderBy(asc(matter.rank), asc(matter.since), asc(matter.patientId))
+    .orderBy(asc(worklistItem.rank), asc(worklistItem.since), asc(worklistItem.patientId))
     .limit(query.limit);
 };
 
@@ -137,10 +137,10 @@ export const worklistCounts = async (access: Access, query: Filter) => {
   const { read } = access.store;
   // Grouped, the file counts along an index by patient; told to count distinct ones it may sort them first.
   const patients = read
-    .select({ patientId: matter.patientId })
-    .from(matter)
+    .select({ patientId: worklistItem.patientId })
+    .from(worklistItem)
     .where(due(access, query))
-    .groupBy(matter.patientId)
+    .groupBy(worklistItem.patientId)
     .as('listed_patients');
   const [listed] = await read.select({ n: count() }).from(patients);
   const [all] = await read.select({ n: count() }).from(patient).where(eq(patient.clinicId, access.clinicId));

@@ -107,5 +107,5 @@ export const phoneState = async (
   const phone = await phoneOf(ground.store, cookie);
   if (!phone) return 'none';
   if (!phone.pinHash) return 'choose-pin';
-  return phone.wrongTries >= 5 ? 'too-many-tries' : 'enter-pin';
+  return phone.wrongAttempts >= 5 ? 'too-many-tries' : 'enter-pin';
 };

@@ -8,29 +8,45 @@ import { readEnvironment } from '#commands/environment.mjs';
 import { dayAt } from '#data/civil-time.ts';
 import { openStore } from '#data/open-store.ts';
 import { clinicOf } from '#data/people.ts';
-import { migrateStore } from '#data/store/migrate.ts';
+import { migrateStore, removeStore } from '#data/store/migrate.ts';
 import type { Store } from '#data/store/store.ts';
-import { demoNow } from '#demo/clinic.ts';
+import { demoClinic, demoNow, otherClinic } from '#demo/clinic.ts';
 import { type Auth, makeAuth } from './auth.ts';
 import { type ClinicalClock, clinicalClock } from './clock.ts';
 import { type Keys, keysFor } from './keys.ts';
 
+type Settings = ReturnType<typeof readEnvironment>;
+
 export interface Runtime {
-  readonly settings: ReturnType<typeof readEnvironment>;
+  readonly settings: Settings;
   readonly store: Store;
   readonly keys: Keys;
   readonly clock: ClinicalClock;
   readonly auth: Auth;
 }
 
-/** Opens a store on a file and brings it to this release's schema. */
-export const openRuntime = (settings: ReturnType<typeof readEnvironment>): Runtime => {
+/** Whether a file holds no clinic but the invented ones, whatever its schema. */
+const holdsOnlyTheDemo = ({ reader }: Store): boolean => {
+  const clinics = reader.client.prepare('SELECT id FROM clinic').all() as { readonly id: string }[];
+  return clinics.every(({ id }) => id === demoClinic.id || id === otherClinic.id);
+};
+
+/** A store on a file, brought to this release's schema. A demo of an earlier baseline begins afresh. */
+const storeFor = (settings: Settings): Store => {
   const store = openStore(settings.DATABASE_FILE);
   const migrated = migrateStore(store, path.join(process.cwd(), 'drizzle'));
-  if (!migrated.ok) {
-    store.close();
-    throw new Error(migrated.reason);
+  if (migrated.ok) return store;
+  if (migrated.found === 'earlier-baseline' && settings.DEMO && holdsOnlyTheDemo(store)) {
+    removeStore(store);
+    return storeFor(settings);
   }
+  store.close();
+  throw new Error(migrated.reason);
+};
+
+/** Opens a store on a file and brings it to this release's schema. */
+export const openRuntime = (settings: Settings): Runtime => {
+  const store = storeFor(settings);
   const keys = keysFor(settings.DATABASE_FILE, {
     audit: settings.AUDIT_KEY_FILE,
     encryption: settings.ENCRYPTION_KEY_FILE,

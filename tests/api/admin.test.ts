@@ -110,7 +110,7 @@ describe('the numbers a clinic sets', () => {
   });
 
   it('are kept only within their bounds, and only where they differ from the default', async () => {
-    const choice = (await values()).get('emergency-opening-hours')!;
+    const choice = (await values()).get('emergency-access-hours')!;
     const save = (value: number) =>
       admin().choices.save({ values: { [choice.id]: value }, reason: 'Local rule' });
     await expect(save(choice.min - 1)).rejects.toThrow(/at least 1/);
@@ -137,11 +137,11 @@ describe('before numbers are changed', () => {
   /** One session in which the knee hurt 8 of 10. */
   const sorePatient = async () => {
     const { clinician, patientId } = setting;
-    const { prescriptionId, lineId } = await signedExercise(clinician, patientId);
+    const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
     const patient = asPatient(accessOf(store, 'a', 'patient-user', clinician.now), patientId).patient;
     const sets = [1, 2, 3].map((set) => ({
       prescriptionId,
-      lineId,
+      prescriptionItemId,
       set,
       repetitions: 20,
       loadKg: 4,

@@ -152,7 +152,8 @@ describe('the same through the door', () => {
   });
 
   it('a try is in the file before the passphrase is looked at: a crash in between gives none for nothing', async () => {
-    const kept = () => store.reader.client.prepare('SELECT kind, wrong FROM sign_in_try ORDER BY kind').all();
+    const kept = () =>
+      store.reader.client.prepare('SELECT kind, wrong FROM sign_in_attempt ORDER BY kind').all();
     const at = testRuntime(store, { DEMO: '1' });
     let seen: unknown = null;
     const handler = at.auth.handler;
@@ -172,13 +173,13 @@ describe('the same through the door', () => {
     const from = browser('203.0.113.13');
     await signIn(from, 'wrong guess no');
     await signIn(from);
-    const rows = store.reader.client.prepare('SELECT kind, wrong FROM sign_in_try').all();
+    const rows = store.reader.client.prepare('SELECT kind, wrong FROM sign_in_attempt').all();
     expect(rows).toEqual([{ kind: 'account', wrong: 1 }]);
   });
 
   it('neither the address that was tried nor the network stands in the file', async () => {
     await signIn(browser('203.0.113.14'), 'wrong guess no');
-    const rows = JSON.stringify(store.reader.client.prepare('SELECT * FROM sign_in_try').all());
+    const rows = JSON.stringify(store.reader.client.prepare('SELECT * FROM sign_in_attempt').all());
     expect(rows).toContain('"kind":"network"');
     expect(rows).not.toMatch(/desk|test\.invalid|203\.0/);
   });

@@ -68,7 +68,7 @@ describe('from screening to a proposed dose', () => {
       kind: 'occlusion-supervised',
       act: 'given',
       wordingVersion: 0,
-      saidTo: 'clinician',
+      recordedVia: 'clinician',
       reason: null,
     });
     const occlusion = await staff.prescriptions.propose({ patientId, wish: cuffed });
@@ -126,7 +126,7 @@ describe('from screening to a proposed dose', () => {
       method: 'low-load',
       limb: null,
       side: null,
-      closings: [`${hot?.id}-right-knee`],
+      findings: [`${hot?.id}-right-knee`],
       reason: 'Seen by the rheumatologist today.',
     };
     await staff.screening.clear({ patientId, clearance });

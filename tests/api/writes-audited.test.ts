@@ -50,7 +50,7 @@ const rows = () =>
   (
     store.reader.client
       .prepare(
-        "SELECT count(*) AS n FROM audit WHERE act IN ('write', 'sign-in') OR subject IN ('record-file', 'emergency-opening')",
+        "SELECT count(*) AS n FROM audit WHERE act IN ('write', 'sign-in') OR subject IN ('record-file', 'emergency-access')",
       )
       .get() as { n: number }
   ).n;

@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { LimbCheck } from '#core/occlusion/limb-check.ts';
 import { recordOf } from '#data/record.ts';
-import { matter, trainingSession } from '#data/schema/schema.ts';
+import { trainingSession, worklistItem } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import {
@@ -25,7 +25,7 @@ beforeEach(async () => {
 afterEach(() => store.close());
 
 const check = (over: Partial<LimbCheck> = {}): LimbCheck => ({
-  lineId: 'line',
+  prescriptionItemId: 'line',
   moment: 'after',
   colour: 'usual',
   feeling: null,
@@ -92,6 +92,6 @@ describe('no pulse ten minutes after release', () => {
     await send(sessionEntry({ entryId: 'e', redFlags: [], limbChecks }));
     const [session] = (await recordOf(setting.clinician, setting.patientId))?.sessions ?? [];
     expect(session?.redFlags).toEqual(['persistent-limb-change-after-release']);
-    expect((await store.read.select().from(matter)).map(({ kind }) => kind)).toContain('red-flag');
+    expect((await store.read.select().from(worklistItem)).map(({ kind }) => kind)).toContain('red-flag');
   });
 });

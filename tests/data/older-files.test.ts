@@ -1,38 +1,60 @@
-/** Files as each earlier step of the schema left them, brought to this release. */
+/** Files of an earlier step of the schema, brought to a later one; the later step is made up. */
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, describe, expect, it } from 'vitest';
+import { readEnvironment } from '#commands/environment.mjs';
 import { sealed } from '#data/audit.ts';
 import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
 import { openStore } from '#data/open-store.ts';
-import { migrateStore } from '#data/store/migrate.ts';
+import { migrateStore, pendingMigrations } from '#data/store/migrate.ts';
+import type { Store } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';
+import { demoClinic } from '#demo/clinic.ts';
+import { openRuntime } from '#server/runtime.ts';
 import { accessOf, auditKey, clinicNamed } from '#tests/support/clinic.ts';
 import { freshFile, migrationsFolder } from '#tests/support/store.ts';
 
 interface Journal {
-  readonly entries: readonly { readonly tag: string }[];
+  readonly entries: readonly { readonly tag: string; readonly when: number }[];
 }
 
-const journal = JSON.parse(
-  readFileSync(path.join(migrationsFolder, 'meta', '_journal.json'), 'utf8'),
-) as Journal;
-const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-older-'));
-afterAll(() => rmSync(folder, { recursive: true }));
+const journalOf = (folder: string) => path.join(folder, 'meta', '_journal.json');
+const journal = JSON.parse(readFileSync(journalOf(migrationsFolder), 'utf8')) as Journal;
+const [baseline] = journal.entries;
 
-/** The migrations as they stood when there were so many. */
-const migrationsUpTo = (count: number): string => {
-  const target = path.join(folder, String(count));
-  cpSync(migrationsFolder, target, { recursive: true });
-  const cut = { ...journal, entries: journal.entries.slice(0, count) };
-  writeFileSync(path.join(target, 'meta', '_journal.json'), JSON.stringify(cut));
-  return target;
+const temporary = mkdtempSync(path.join(tmpdir(), 'loadgate-older-'));
+afterAll(() => rmSync(temporary, { recursive: true }));
+
+/** A step as a later release may add one: a column, and a table with rows of its own. */
+const laterStep = [
+  'ALTER TABLE site ADD COLUMN parking text;',
+  'CREATE TABLE room (id text PRIMARY KEY NOT NULL, site_id text NOT NULL REFERENCES site(id));',
+  "CREATE TRIGGER room_no_delete BEFORE DELETE ON room BEGIN SELECT RAISE(ABORT, 'room is append-only'); END;",
+].join('\n--> statement-breakpoint\n');
+
+const laterRelease = (name: string, sql: string): string => {
+  const folder = path.join(temporary, name);
+  cpSync(migrationsFolder, folder, { recursive: true });
+  const step = { ...baseline!, idx: 1, when: baseline!.when + 1000, tag: '0001_rooms' };
+  writeFileSync(journalOf(folder), JSON.stringify({ ...journal, entries: [baseline, step] }));
+  writeFileSync(path.join(folder, '0001_rooms.sql'), sql);
+  return folder;
 };
 
-const olderFile = async (count: number) => {
-  const store = openStore(freshFile());
-  migrateStore(store, migrationsUpTo(count));
+const opened: Store[] = [];
+const open = (file: string): Store => {
+  const store = openStore(file);
+  opened.push(store);
+  return store;
+};
+afterEach(() => {
+  for (const store of opened.splice(0)) store.close();
+});
+
+const withAudit = async (): Promise<Store> => {
+  const store = open(freshFile());
+  migrateStore(store, migrationsFolder);
   await clinicNamed(store, 'a');
   const access = accessOf(store, 'a', 'clinician-a');
   for (const subject of ['one', 'two']) {
@@ -42,26 +64,98 @@ const olderFile = async (count: number) => {
   return store;
 };
 
-// The first step has no triggers yet and was never a file of its own.
-const steps = journal.entries.slice(2).map(({ tag }, place) => [tag, place + 2] as const);
+const columnsOf = (store: Store, table: string): readonly string[] =>
+  (store.writer.client.pragma(`table_info(${table})`) as { name: string }[]).map(({ name }) => name);
+
+/** Makes a file look as one whose first step was another, an hour earlier. */
+const fromEarlierBaseline = (store: Store): void => {
+  store.writer.client.exec(`UPDATE __drizzle_migrations SET created_at = ${baseline!.when - 3_600_000}`);
+};
 
 describe('a file of an earlier step of the schema', () => {
-  it.each(steps)('before %s: copied first, brought up to date, its audit chain whole', async (_, count) => {
-    const store = await olderFile(count);
-    const migrated = migrateStore(store, migrationsFolder);
-    expect(migrated).toMatchObject({ ok: true, applied: journal.entries.length - count });
-    expect(migrateStore(store, migrationsFolder)).toMatchObject({ applied: 0 });
+  it('is copied first, then brought up to date, its audit chain whole', async () => {
+    const store = await withAudit();
+    const later = laterRelease('later', laterStep);
+    expect(pendingMigrations(store, later)).toBe(1);
+    const migrated = migrateStore(store, later);
+    expect(migrated).toMatchObject({ ok: true, applied: 1 });
+    expect([pendingMigrations(store, later), migrateStore(store, later)]).toMatchObject([0, { applied: 0 }]);
+    expect(columnsOf(store, 'site')).toContain('parking');
     expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: true, rows: 2 });
     const check = store.reader.client.pragma('integrity_check') as { integrity_check: string }[];
     expect(check[0]?.integrity_check).toBe('ok');
     expect(store.reader.client.pragma('foreign_key_check')).toEqual([]);
     const backup = migrated.ok ? migrated.backup! : '';
-    store.close();
-    const copy = openStore(backup);
+    expect(existsSync(backup)).toBe(true);
+    const copy = open(backup);
+    expect(columnsOf(copy, 'site')).not.toContain('parking');
     const heads = readHeads(headsFileOf(backup), auditKey);
     expect(heads).toMatchObject({ ok: true, heads: [{ clinicId: 'a', sequence: 2 }] });
     expect(await verifyChain(copy, auditKey, 'a', heads.ok ? heads.heads : [])).toMatchObject({ ok: true });
-    copy.close();
-    expect(existsSync(backup)).toBe(true);
+  });
+
+  it('stays as it was when a step fails half-way', async () => {
+    const store = await withAudit();
+    const broken = laterRelease(
+      'broken',
+      `${laterStep}\n--> statement-breakpoint\nCREATE TABLE site (id text);`,
+    );
+    expect(() => migrateStore(store, broken)).toThrow(/site/);
+    expect(columnsOf(store, 'site')).not.toContain('parking');
+    expect(pendingMigrations(store, broken)).toBe(1);
+    expect(migrateStore(store, migrationsFolder)).toMatchObject({ ok: true, applied: 0 });
+  });
+
+  it('is refused by a release that lacks its newest step, with the way out', async () => {
+    const store = await withAudit();
+    migrateStore(store, laterRelease('newest', laterStep));
+    const refused = migrateStore(store, migrationsFolder);
+    expect(refused).toMatchObject({ ok: false, found: 'newer' });
+    expect(refused.ok ? '' : refused.reason).toMatch(/newer release.*restore a backup/s);
+  });
+});
+
+describe('a file of an earlier baseline', () => {
+  it('is refused unchanged, with the way out', async () => {
+    const store = await withAudit();
+    fromEarlierBaseline(store);
+    const refused = migrateStore(store, migrationsFolder);
+    expect(refused).toMatchObject({ ok: false, found: 'earlier-baseline' });
+    expect(refused.ok ? '' : refused.reason).toMatch(/Start the release that made it, or name another file/);
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: true, rows: 2 });
+  });
+
+  /** A file of one clinic, its heads kept, as an earlier baseline left it. */
+  const fileOf = async (clinicId: string): Promise<string> => {
+    const store = openStore(freshFile());
+    migrateStore(store, migrationsFolder);
+    await clinicNamed(store, clinicId);
+    const access = accessOf(store, clinicId, 'somebody');
+    await store.write((tx) => sealed(tx, access, { act: 'write', subject: 'one' }));
+    await keepHeads(store, auditKey, [clinicId], 1);
+    fromEarlierBaseline(store);
+    store.close();
+    return store.file;
+  };
+
+  const clinicsIn = (store: Store) => store.reader.client.prepare('SELECT id FROM clinic').all();
+
+  it('is replaced by an empty one when it holds the demo clinic alone and the demo is started', async () => {
+    const file = await fileOf(demoClinic.id);
+    const { store } = openRuntime(readEnvironment({ DATABASE_FILE: file, DEMO: '1' }));
+    opened.push(store);
+    expect(clinicsIn(store)).toEqual([]);
+    expect(existsSync(headsFileOf(file))).toBe(false);
+  });
+
+  it.each([
+    ['the demo clinic, outside the demo', demoClinic.id, {}],
+    ['any other clinic, even in a demo', 'a', { DEMO: '1' }],
+  ])('is never replaced: %s', async (_, clinicId, settings) => {
+    const file = await fileOf(clinicId);
+    expect(() => openRuntime(readEnvironment({ DATABASE_FILE: file, ...settings }))).toThrow(
+      /cannot be brought forward/,
+    );
+    expect(clinicsIn(open(file))).toEqual([{ id: clinicId }]);
   });
 });

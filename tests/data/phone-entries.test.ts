@@ -4,7 +4,7 @@ import { screeningSheetVersion } from '#core/screening/items.ts';
 import { handleMatter } from '#data/handle-matter.ts';
 import { rebuildWorklist } from '#data/matters.ts';
 import { recordOf } from '#data/record.ts';
-import { matter, morning, trainingSession } from '#data/schema/schema.ts';
+import { morning, trainingSession, worklistItem } from '#data/schema/schema.ts';
 import { recordScreening } from '#data/screenings.ts';
 import type { Store } from '#data/store/store.ts';
 import { takeMorning, takeSession } from '#data/take-entry.ts';
@@ -42,7 +42,8 @@ beforeEach(async () => {
 });
 afterEach(() => store.close());
 
-const told = async () => (await store.read.select().from(matter)).filter((row) => row.kind === 'told-new');
+const told = async () =>
+  (await store.read.select().from(worklistItem)).filter((row) => row.kind === 'reported-new');
 
 describe('questions after the work', () => {
   it('left open stay open in the record; an answer stays an answer', async () => {
@@ -64,7 +65,7 @@ describe('questions after the work', () => {
     const entry = { ...sessionEntry({ entryId: 'old', joints: [joint()] }), format: 1 };
     expect(await api.patient.entries.send({ kind: 'session', entry })).toMatchObject({ stored: 'stored' });
     const [row] = await store.read.select().from(trainingSession);
-    expect(row).toMatchObject({ format: 1, news: null, otherJointWorse: null, toldNew: false });
+    expect(row).toMatchObject({ format: 1, news: null, otherJointWorse: null, reportedNew: false });
   });
 });
 
@@ -93,7 +94,7 @@ describe('something new since last time', () => {
     const { clinician, patientId } = setting;
     await takeSession(clinician, patientId, sessionEntry({ entryId: 'e', news: ['fall'] }));
     await handleMatter(clinician, patientId, {
-      key: 'told-new',
+      key: 'reported-new',
       act: 'acknowledge',
       until: null,
       assignee: null,

@@ -30,9 +30,17 @@ describe('durability', () => {
   it('saves sessions sent by 100 phones at once: each is there once, none fails', async () => {
     store = freshStore();
     const { clinician, patientId } = await twoClinics(store);
-    const { prescriptionId, lineId } = await signedExercise(clinician, patientId);
+    const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
     const sets = [
-      { prescriptionId, lineId, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' as const },
+      {
+        prescriptionId,
+        prescriptionItemId,
+        set: 1,
+        repetitions: 20,
+        loadKg: 4,
+        reserve: 2,
+        stopReason: 'none' as const,
+      },
     ];
     const answers = await Promise.all(
       Array.from({ length: 100 }, (_, n) =>
@@ -109,27 +117,25 @@ describe('the record is append-only', () => {
       'care_limit_lift',
       'care_profile',
       'care_team',
-      'choice_version',
       'clearance',
+      'clinic_settings_version',
       'consent',
       'consent_wording',
+      'covering_clinician',
       'decision',
       'decision_response',
-      'deputy',
       'effusion_test',
-      'emergency_opening',
+      'emergency_access',
       'entry_conflict',
       'episode',
       'episode_change',
       'goal_step',
       'home_check',
-      'matter_action',
       'measurement',
       'medicine_change',
       'message',
       'morning',
       'morning_joint',
-      'observed_session',
       'patient_message',
       'patient_site',
       'pause_owner',
@@ -146,9 +152,11 @@ describe('the record is append-only', () => {
       'session_joint',
       'set_log',
       'signature',
+      'supervised_session',
       'training_session',
       'two_hours',
       'visit',
+      'worklist_item_action',
     ];
     expect(triggers.map((row) => row.name).sort()).toEqual(held);
     expect(triggers.every((row) => row.n === 2)).toBe(true);
@@ -177,11 +185,13 @@ describe('the record is append-only', () => {
       `INSERT INTO session_joint (session_id, clinic_id, patient_id, joint, pain_before_0_10, pain_two_hours_state, gave_way) VALUES ('${session}', 'a', '${patientId}', 'right-knee', ${pain}, 'asked', 0)`;
     expect(() => client.exec(joint(11))).toThrow(/CHECK/);
     expect(() => client.exec(joint(3.5))).toThrow(/CHECK/);
-    const prescription = client.prepare('SELECT id, line_id AS line FROM prescription').get() as {
+    const prescription = client
+      .prepare('SELECT id, prescription_item_id AS line FROM prescription')
+      .get() as {
       id: string;
       line: string;
     };
-    const set = `INSERT INTO set_log (id, clinic_id, patient_id, session_id, prescription_id, line_id, set_number, load_kg, stop_reason) VALUES ('s', 'a', '${patientId}', '${session}', '${prescription.id}', '${prescription.line}', 1, -3, 'none')`;
+    const set = `INSERT INTO set_log (id, clinic_id, patient_id, session_id, prescription_id, prescription_item_id, set_number, load_kg, stop_reason) VALUES ('s', 'a', '${patientId}', '${session}', '${prescription.id}', '${prescription.line}', 1, -3, 'none')`;
     expect(() => client.exec(set)).toThrow(/CHECK/);
     expect(() => client.exec(joint(10))).not.toThrow();
   });

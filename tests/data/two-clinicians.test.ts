@@ -21,7 +21,7 @@ const frozen = (usualPain: number) => ({
   joint: 'right-knee',
   usualPain,
   usualPainTop: usualPain,
-  painCeiling: 5,
+  acceptablePainLimit: 5,
   usualStiffnessMinutes: 15,
   usualSwelling: 'none',
   usualEffusion: 'zero',

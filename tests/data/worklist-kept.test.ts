@@ -14,7 +14,7 @@ import { episodesOf, openEpisode } from '#data/episodes.ts';
 import { handleMatter } from '#data/handle-matter.ts';
 import { rebuildWorklist, rebuiltMatters } from '#data/matters.ts';
 import { addVersion } from '#data/prescribing.ts';
-import { matter, trainingSession } from '#data/schema/schema.ts';
+import { trainingSession, worklistItem } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
 import { takeTwoHours } from '#data/take-entry.ts';
 import { worklistPage } from '#data/worklist.ts';
@@ -122,7 +122,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
         joint: 'right-knee',
         usualPain: 2,
         usualPainTop: 2,
-        painCeiling: 5,
+        acceptablePainLimit: 5,
         usualStiffnessMinutes: 10,
         usualSwelling: 'none',
         usualEffusion: 'zero',
@@ -131,7 +131,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
     ),
   'unsigned version': ({ access, patientId, line }) =>
     addVersion(access, patientId, {
-      lineId: line.lineId,
+      prescriptionItemId: line.prescriptionItemId,
       dose: lowLoadDose,
       badDay: lowLoadDose,
       joints: ['right-knee'],
@@ -163,7 +163,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
     addLimit(access, patientId, {
       joint: 'right-knee',
       kind: 'no-impact',
-      ceilingKg: null,
+      limitKg: null,
       from: access.day,
       to: addDays(access.day, 2),
       liftedOn: null,
@@ -216,7 +216,7 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
         await acts[event.act]!({ store, access: at(), patientId, line });
       }
       hours += 1;
-      const kept = await store.read.select().from(matter);
+      const kept = await store.read.select().from(worklistItem);
       for (const row of kept) seen.add(row.kind);
       expect(told(kept)).toEqual(told(await rebuiltMatters(at())));
       hours += 40 * 24;
@@ -228,7 +228,13 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
     await fc.assert(property, { seed: 20260131, numRuns: 30 });
     // The histories reach the matters that a session alone brings up, not only the common ones.
     expect([...seen]).toEqual(
-      expect.arrayContaining(['red-flag', 'told-new', 'clock-doubtful', 'entry-conflict', 'missing-answers']),
+      expect.arrayContaining([
+        'red-flag',
+        'reported-new',
+        'clock-doubtful',
+        'entry-conflict',
+        'missing-answers',
+      ]),
     );
   }, 240_000);
 });

@@ -26,7 +26,7 @@ const all = { after: null, limit: 50, kind: null, assignedTo: null } as const;
 
 let store: Store;
 let setting: Setting;
-let line: { prescriptionId: string; lineId: string };
+let line: { prescriptionId: string; prescriptionItemId: string };
 beforeEach(async () => {
   store = freshStore();
   setting = await twoClinics(store);
@@ -74,7 +74,7 @@ describe('the worklist keeps due dates, not flags', () => {
 describe('order, pages and counts', () => {
   it('puts danger before age, and age before nothing', async () => {
     const other = await signedExercise(setting.clinician, setting.otherPatientId);
-    expect(other.lineId).not.toBe(line.lineId);
+    expect(other.prescriptionItemId).not.toBe(line.prescriptionItemId);
     await session(at(4, 18), 2, { redFlags: ['chest-pain'], stoppedByFlag: true });
     const lines = (await worklistPage(at(5), all)).lines.map((row) => [row.patientId, row.matters[0]?.kind]);
     expect(lines).toEqual([
@@ -144,7 +144,7 @@ describe('handling a matter', () => {
 describe('a session about which nothing is decided', () => {
   const { entryId: _, ...plain } = sessionEntry({ entryId: 'x' });
   it.each([
-    ['tells something new', { news: ['medicine'] }, 'told-new'],
+    ['tells something new', { news: ['medicine'] }, 'reported-new'],
     ['comes from a doubtful clock', { sentAt: start + 11 * 60_000 }, 'clock-doubtful'],
   ] as const)('is listed when it %s', async (_what, over, kind) => {
     const entry = { ...plain, entryId: 's-1', ...over, news: 'news' in over ? [...over.news] : null };

@@ -81,11 +81,11 @@ describe('as before', () => {
   });
 
   it('limits, for every joint and kind', () => {
-    const kinds: readonly LimitedBy[] = ['weight-bearing', 'range', 'load-ceiling', 'no-impact'];
+    const kinds: readonly LimitedBy[] = ['weight-bearing', 'range', 'load-limit', 'no-impact'];
     const author = 'Dr. Ines Roth';
     for (const joint of joints) {
       for (const kind of kinds) {
-        const limit = { joint, kind, ceilingKg: 5, from: '2026-01-01', to: null, author };
+        const limit = { joint, kind, limitKg: 5, from: '2026-01-01', to: null, author };
         const [told] = exercises.flatMap(({ id }) =>
           limitCautions([limit], { exerciseId: id, side: 'both' }, '2026-02-01'),
         );

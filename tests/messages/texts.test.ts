@@ -23,7 +23,7 @@ describe('a caution', () => {
   it('names the joint and who set it where a limit stands', () => {
     const text = cautionText({
       key: 'limit',
-      kind: 'load-ceiling',
+      kind: 'load-limit',
       joint: 'left-knee',
       author: 'Dr. Ines Roth',
     });

@@ -12,13 +12,13 @@ import { planOf, statementsDuring } from './statements.ts';
  * until its page is full, its counts from an index, the end of a chain, the newest version.
  */
 const mayReadByClinic: readonly RegExp[] = [
-  /INDEX matter_by_danger \(/,
-  /COVERING INDEX matter_due \(/,
+  /INDEX worklist_item_by_danger \(/,
+  /COVERING INDEX worklist_item_due \(/,
   /COVERING INDEX patient_by_clinic \(/,
   /INDEX identity_by_clinic_name \(/,
   /INDEX sqlite_autoindex_audit_1 \(clinic_id=\?\)/,
-  /INDEX choice_version_number \(clinic_id=\?\)/,
-  /INDEX deputy_by_clinic \(clinic_id=\?\)/,
+  /INDEX clinic_settings_version_number \(clinic_id=\?\)/,
+  /INDEX covering_clinician_by_clinic \(clinic_id=\?\)/,
 ];
 
 /** A list handed over with the question is no table, and neither are the patients counted along an index. */
@@ -70,7 +70,9 @@ describe('no hot question reads a growing table in full', () => {
     const asked = await statementsDuring(clinic.store, () => worklistPage(clinician(), query));
     expect(asked).toHaveLength(1);
     const steps = planOf(clinic.store, asked[0]!).join('\n');
-    expect(steps).toMatch(/SEARCH matter USING (COVERING )?INDEX matter_by_danger \(clinic_id=\?/);
+    expect(steps).toMatch(
+      /SEARCH worklist_item USING (COVERING )?INDEX worklist_item_by_danger \(clinic_id=\?/,
+    );
     expect(steps).not.toMatch(/TEMP B-TREE/);
   });
 

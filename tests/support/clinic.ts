@@ -42,7 +42,7 @@ export const clinicNamed = (store: Store, id: string): Promise<void> =>
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
-      coverHours: 'Weekdays 9 to 17',
+      monitoringHours: 'Weekdays 9 to 17',
     },
     start,
   );
@@ -115,7 +115,7 @@ export const signedExercise = async (access: Access, patientId: string) => {
     support: 'clinic',
   };
   const prescriptionId = await addVersion(access, patientId, {
-    lineId: `line-${patientId}`,
+    prescriptionItemId: `line-${patientId}`,
     dose: lowLoadDose,
     badDay: { ...lowLoadDose, sets: 2 },
     joints,
@@ -124,7 +124,7 @@ export const signedExercise = async (access: Access, patientId: string) => {
     origin: 'clinician',
   });
   await signPrescription(access, patientId, prescriptionId);
-  return { prescriptionId, lineId: `line-${patientId}` };
+  return { prescriptionId, prescriptionItemId: `line-${patientId}` };
 };
 
 export const sessionEntry = (over: Partial<SessionEntry> & Pick<SessionEntry, 'entryId'>): SessionEntry => {

@@ -5,7 +5,7 @@ import { morningEntry, sessionEntry } from './clinic.ts';
 
 export interface Line {
   readonly prescriptionId: string;
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
 }
 
 export const sendSession = (

@@ -90,7 +90,7 @@ export const workingPatient = (store: Store, patientId: string) => {
       joint: 'right-knee',
       usualPain: 2,
       usualPainTop: 2,
-      painCeiling: 5,
+      acceptablePainLimit: 5,
       usualStiffnessMinutes: 10,
       usualSwelling: 'none',
       usualEffusion: 'zero',
@@ -108,7 +108,7 @@ export const workingPatient = (store: Store, patientId: string) => {
     const exercise = (await patientAt(at).patient.today.get()).exercises[0]!;
     const sets = [1, 2, 3].map((set) => ({
       prescriptionId: exercise.prescriptionId,
-      lineId: exercise.lineId,
+      prescriptionItemId: exercise.prescriptionItemId,
       set,
       repetitions,
       loadKg: 3,

@@ -54,14 +54,16 @@ beforeAll(async () => {
 const newPerson = async (): Promise<Person> => {
   const born = { givenName: 'Test', familyName: 'Person', birthDay: '1958-06-01', phone: null };
   const patientId = await addPatient(clinician, born);
-  const { prescriptionId, lineId } = await signedExercise(clinician, patientId);
+  const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
   const access = accessOf(store, 'a', `user-${patientId}`);
   const api = asPatient(access, patientId);
   return {
     patientId,
     view: today({
       day,
-      exercises: [exercise(lineId, { ...weightDose, sets: 1 }, { prescriptionId, lineId })],
+      exercises: [
+        exercise(prescriptionItemId, { ...weightDose, sets: 1 }, { prescriptionId, prescriptionItemId }),
+      ],
     }),
     send: async ({ entryId, kind, entry }) => {
       const answer = await api.patient.entries.send({ kind, entry: { ...entry, sentAt: access.now } });

@@ -55,10 +55,14 @@ export const cuffDose: Dose = {
   supervised: false,
 };
 
-export const exercise = (lineId: string, dose: Dose, more: Partial<TodayExercise> = {}): TodayExercise => ({
-  prescriptionId: `prescription-${lineId}`,
-  lineId,
-  title: `Exercise ${lineId}`,
+export const exercise = (
+  prescriptionItemId: string,
+  dose: Dose,
+  more: Partial<TodayExercise> = {},
+): TodayExercise => ({
+  prescriptionId: `prescription-${prescriptionItemId}`,
+  prescriptionItemId,
+  title: `Exercise ${prescriptionItemId}`,
   instructions: ['Sit tall.', 'Straighten the knee.'],
   joints: ['right-knee'],
   dose,
@@ -79,7 +83,12 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
   day: '2026-03-09',
   clockOffset: 0,
   givenName: 'Ana',
-  clinic: { name: 'Test clinic', phone: '01 234', emergencyNumber: '112', coverHours: 'weekdays, 9 to 5' },
+  clinic: {
+    name: 'Test clinic',
+    phone: '01 234',
+    emergencyNumber: '112',
+    monitoringHours: 'weekdays, 9 to 5',
+  },
   followedJoints: ['right-knee'],
   asksSwelling: true,
   asksStiffness: true,

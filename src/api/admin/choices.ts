@@ -42,7 +42,7 @@ export const choicesRouter = router({
     const names = await namesOf(ctx.access);
     const ids = shown.map((change) => change.patientId);
     noteRead(ctx.access, {
-      subject: 'choice-preview',
+      subject: 'clinic-settings-preview',
       detail: { count: ids.length, ids: digestOfIds(ids) },
     });
     return {

@@ -18,7 +18,7 @@ export const patientConsentsRouter = router({
       clinicName: clinic?.name ?? '',
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
-      coverHours: clinic?.coverHours ?? '',
+      monitoringHours: clinic?.monitoringHours ?? '',
       isWatched: stands(rows, 'remote-monitoring'),
       kinds: (await wordingsOf(ctx.access)).map((wording) => ({
         ...wording,
@@ -39,7 +39,7 @@ export const patientConsentsRouter = router({
         kind: input.kind,
         wordingVersion: input.wordingVersion,
         act: 'given',
-        saidTo: 'own-page',
+        recordedVia: 'own-page',
         reason: null,
       });
     }),
@@ -53,7 +53,7 @@ export const patientConsentsRouter = router({
         kind: input.kind,
         wordingVersion: last?.wordingVersion ?? 0,
         act: 'withdrawn',
-        saidTo: 'own-page',
+        recordedVia: 'own-page',
         reason: null,
       });
     }),

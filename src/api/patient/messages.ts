@@ -15,7 +15,7 @@ export const patientMessagesRouter = router({
     return {
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
-      coverHours: clinic?.coverHours ?? '',
+      monitoringHours: clinic?.monitoringHours ?? '',
       messages: await patientMessagesOf(ctx.access, ctx.patient.id),
     };
   }),

@@ -20,12 +20,12 @@ export const recentChanges = async (
     (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
   );
   const madeInForce = recent.filter(
-    ({ effect, lineId, decisionId }) =>
+    ({ effect, prescriptionItemId, decisionId }) =>
       effect === 'acts-at-once' &&
-      versions.some((row) => row.lineId === lineId && row.decisionId === decisionId),
+      versions.some((row) => row.prescriptionItemId === prescriptionItemId && row.decisionId === decisionId),
   );
-  for (const { lineId, patientText } of [...madeInForce, ...recent])
-    if (!told.has(lineId)) told.set(lineId, patientText);
+  for (const { prescriptionItemId, patientText } of [...madeInForce, ...recent])
+    if (!told.has(prescriptionItemId)) told.set(prescriptionItemId, patientText);
   return [...new Set(told.values())];
 };
 

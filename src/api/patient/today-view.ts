@@ -16,7 +16,7 @@ export interface TodayView {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
-    readonly coverHours: string;
+    readonly monitoringHours: string;
   };
   readonly followedJoints: readonly Joint[];
   readonly asksSwelling: boolean;
@@ -52,7 +52,7 @@ export interface TodayView {
 
 export interface TodayExercise {
   readonly prescriptionId: string;
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly title: string;
   readonly instructions: readonly string[];
   readonly joints: readonly Joint[];

@@ -59,12 +59,12 @@ const morningView = (at: MorningGround): TodayView['morning'] => {
   };
 };
 
-const clinicView = ({ name, phone, emergencyNumber, coverHours }: TodayView['clinic']) => ({
+const clinicView = ({ name, phone, emergencyNumber, monitoringHours }: TodayView['clinic']) => ({
   name,
   // A number is read in one go: it never breaks at the end of a line.
   phone: phone.replaceAll(' ', '\u00a0'),
   emergencyNumber,
-  coverHours,
+  monitoringHours,
 });
 
 const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
@@ -82,7 +82,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
   const moment = { instant: access.now, day: access.day };
-  const isTold = sessions.some((session) => session.day === access.day && session.toldNew);
+  const isTold = sessions.some((session) => session.day === access.day && session.reportedNew);
   return {
     day: access.day,
     clockOffset,

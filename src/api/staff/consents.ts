@@ -12,7 +12,7 @@ export const consentsRouter = router({
     const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
     const wordings = await wordingsOf(ctx.access);
     return {
-      coverHours: clinic?.coverHours ?? '',
+      monitoringHours: clinic?.monitoringHours ?? '',
       rows,
       kinds: wordings.map((wording) => ({ ...wording, stands: stands(rows, wording.kind) })),
     };
@@ -34,7 +34,7 @@ export const consentsRouter = router({
       if (act === 'given' && wording?.version !== wordingVersion) {
         throw new Problem('conflict', 'The clinic has a newer wording; read that one to the patient.');
       }
-      const row = { kind, act, wordingVersion, reason, saidTo: 'clinician' } as const;
+      const row = { kind, act, wordingVersion, reason, recordedVia: 'clinician' } as const;
       return recordConsent(ctx.access, ctx.patient.id, row);
     }),
 });

@@ -41,11 +41,14 @@ export const prescriptionsRouter = router({
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   keep: recordProcedure
-    .input(z.object({ wish: z.unknown(), lineId: z.string().max(64).optional() }))
+    .input(z.object({ wish: z.unknown(), prescriptionItemId: z.string().max(64).optional() }))
     .mutation(async ({ ctx, input }) => {
       const proposed = await propose(ctx.access, ctx.patient, input.wish);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
-      if (input.lineId && !known.some((row) => row.lineId === input.lineId)) {
+      if (
+        input.prescriptionItemId &&
+        !known.some((row) => row.prescriptionItemId === input.prescriptionItemId)
+      ) {
         throw new Problem('not-found', 'There is no such prescribed exercise for this patient.');
       }
       const working = [
@@ -55,7 +58,7 @@ export const prescriptionsRouter = router({
       return addVersion(ctx.access, ctx.patient.id, {
         ...proposed,
         working,
-        lineId: input.lineId,
+        prescriptionItemId: input.prescriptionItemId,
         origin: 'clinician',
       });
     }),
@@ -84,7 +87,7 @@ export const prescriptionsRouter = router({
         if (!row || !(await endPrescription(access, patient.id, row.id, input.reason))) return false;
         // A newer version still waiting would bring the ended exercise back once signed.
         for (const waiting of unsigned(versions).filter(
-          (one) => one.lineId === row.lineId && one.id !== row.id,
+          (one) => one.prescriptionItemId === row.prescriptionItemId && one.id !== row.id,
         )) {
           await endPrescription(access, patient.id, waiting.id, input.reason);
         }

@@ -33,7 +33,7 @@ export const screeningRouter = router({
       .filter((outcome) => outcome.method === row.method)
       .flatMap((outcome) => outcome.reasons);
     const reasons = [...ofMethod, ...jointBlocks(screening).map((block) => block.reason)];
-    const uncleared = row.closings.find(
+    const uncleared = row.findings.find(
       (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
     );
     if (uncleared)

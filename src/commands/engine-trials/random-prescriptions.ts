@@ -38,23 +38,30 @@ const armDose: VariationDose = {
 };
 
 export const versionsOf = (
-  lineId: string,
+  prescriptionItemId: string,
   joints: readonly Joint[],
   changeOn: number,
 ): readonly PrescriptionVersion[] => {
-  const dose = lineId === 'leg' ? legDose : armDose;
+  const dose = prescriptionItemId === 'leg' ? legDose : armDose;
   const badDay = { ...dose, sets: 2 };
-  const common = { lineId, dose, badDay, joints };
+  const common = { prescriptionItemId, dose, badDay, joints };
   const changedAt = noonOf(changeOn);
   return [
     {
       ...common,
-      id: `${lineId}-1`,
+      id: `${prescriptionItemId}-1`,
       version: 1,
       signedAt: noonOf(firstDay - 1),
       endedAt: changedAt,
       origin: 'clinician',
     },
-    { ...common, id: `${lineId}-2`, version: 2, signedAt: changedAt, endedAt: null, origin: 'progress' },
+    {
+      ...common,
+      id: `${prescriptionItemId}-2`,
+      version: 2,
+      signedAt: changedAt,
+      endedAt: null,
+      origin: 'progress',
+    },
   ];
 };

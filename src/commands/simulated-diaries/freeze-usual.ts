@@ -19,14 +19,14 @@ export const freeze = (run: Run, day: number): void => {
     joint,
     usualPain,
     usualPainTop: Math.min(widestUsualPainTop, usualPain + run.settings.widenedBy),
-    painCeiling: 5,
+    acceptablePainLimit: 5,
     usualStiffnessMinutes: 10,
     usualSwelling: 'none',
     usualEffusion: 'zero',
     usualFatigue: null,
-    frozenOn: at.day,
+    setOn: at.day,
     frozenBy: `day${day - firstDay}`,
-    latched: false,
+    dueForReview: false,
     morningSpread,
   });
 };

@@ -12,7 +12,7 @@ export interface ObservedSession {
   readonly side: Side;
   readonly day: Day;
   /** Watched from putting the cuff on until it was off and the limb looked and felt normal. */
-  readonly watchedWhole: boolean;
+  readonly supervisedThroughout: boolean;
   readonly recordedAt: number;
   readonly by: string;
 }
@@ -52,7 +52,7 @@ const daysWatched = (facts: HomeFacts, site: OfLimb): number =>
   new Set(
     facts.observed
       .filter(of(site))
-      .filter((row) => row.watchedWhole)
+      .filter((row) => row.supervisedThroughout)
       .map((row) => row.day),
   ).size;
 

@@ -49,7 +49,7 @@ const closesExercise = (limit: LimitInForce, exercise: Exercise): string | null 
 const kindWords: Readonly<Record<Limit['kind'], string>> = {
   'weight-bearing': 'weight-bearing',
   range: 'range of movement',
-  'load-ceiling': 'load',
+  'load-limit': 'load',
   'no-impact': 'impact',
   none: 'nothing',
 };
@@ -73,7 +73,7 @@ export const limitCautions = (
 
 export interface LimitsFor {
   readonly limits: readonly LimitInForce[];
-  readonly ceilingKg: number;
+  readonly limitKg: number;
   /** Sentences that close the exercise; empty where it may be done. */
   readonly closing: readonly string[];
 }
@@ -89,21 +89,21 @@ export const limitsFor = (
   const closing = exercise
     ? limits.map((limit) => closesExercise(limit, exercise)).filter((text) => text !== null)
     : [];
-  return { limits, ceilingKg: loadCeilingKg(limits), closing };
+  return { limits, limitKg: loadCeilingKg(limits), closing };
 };
 
 const handledKg = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
 
 /** Refusals of a dose, whoever made it: used when it is proposed, kept and signed. */
 export const limitRefusals = (all: readonly Limit[], dose: Dose, today: Day): readonly Refusal[] => {
-  const { limits, ceilingKg, closing } = limitsFor(all, dose.exerciseId, dose.side, today);
-  const over = milligrams(handledKg(dose)) > milligrams(ceilingKg);
-  const ceilings = limits.filter((limit) => limit.kind === 'load-ceiling');
+  const { limits, limitKg, closing } = limitsFor(all, dose.exerciseId, dose.side, today);
+  const over = milligrams(handledKg(dose)) > milligrams(limitKg);
+  const ceilings = limits.filter((limit) => limit.kind === 'load-limit');
   const reasons = [
     ...closing,
     ...(over
       ? ceilings.map((limit) =>
-          sentence(limit, `${handledKg(dose)} kg is over the limit of ${limit.ceilingKg} kg`),
+          sentence(limit, `${handledKg(dose)} kg is over the limit of ${limit.limitKg} kg`),
         )
       : []),
   ];
@@ -111,15 +111,15 @@ export const limitRefusals = (all: readonly Limit[], dose: Dose, today: Day): re
 };
 
 /** Loads that may be handled for an exercise. */
-export const loadsWithin = (ownedLoadsKg: readonly number[], ceilingKg: number): readonly number[] =>
-  ownedLoadsKg.filter((kg) => milligrams(kg) <= milligrams(ceilingKg));
+export const loadsWithin = (ownedLoadsKg: readonly number[], limitKg: number): readonly number[] =>
+  ownedLoadsKg.filter((kg) => milligrams(kg) <= milligrams(limitKg));
 
 export interface LimitedExercise {
   readonly exerciseId: string;
   readonly side: WorkedSide;
   /** Sentences that close it; empty where only the load is bounded. */
   readonly closing: readonly string[];
-  readonly ceilingKg: number | null;
+  readonly limitKg: number | null;
 }
 
 /** Exercises and sides of the catalogue that a limit touches; all others are as they were. */
@@ -127,10 +127,10 @@ export const limitedExercises = (all: readonly Limit[], today: Day): readonly Li
   exercises.flatMap(({ id, limbsAtOnce }) => {
     const worked: readonly WorkedSide[] = limbsAtOnce === 'both' ? ['both'] : ['left', 'right'];
     return worked.flatMap((side) => {
-      const { limits, ceilingKg, closing } = limitsFor(all, id, side, today);
-      const isBounded = closing.length > 0 || Number.isFinite(ceilingKg);
+      const { limits, limitKg, closing } = limitsFor(all, id, side, today);
+      const isBounded = closing.length > 0 || Number.isFinite(limitKg);
       return limits.length > 0 && isBounded
-        ? [{ exerciseId: id, side, closing, ceilingKg: Number.isFinite(ceilingKg) ? ceilingKg : null }]
+        ? [{ exerciseId: id, side, closing, limitKg: Number.isFinite(limitKg) ? limitKg : null }]
         : [];
     });
   });

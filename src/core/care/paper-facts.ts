@@ -23,7 +23,7 @@ export interface PaperVersion {
 
 /** One prescribed exercise over the stretch. */
 export interface PaperLine {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly first: PaperVersion;
   readonly last: PaperVersion;
   /** It was in force when care ended. */
@@ -77,7 +77,7 @@ export interface PaperFacts {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
-    readonly coverHours: string;
+    readonly monitoringHours: string;
   };
   readonly patient: { readonly name: string; readonly birthDay: Day };
   readonly episode: Episode;

@@ -52,7 +52,7 @@ export const endWords: Readonly<Record<string, string>> = {
 export const limitWords: Readonly<Record<Limit['kind'], string>> = {
   'weight-bearing': 'weight-bearing limited',
   range: 'range limited',
-  'load-ceiling': 'load limited',
+  'load-limit': 'load limited',
   'no-impact': 'no impact',
   none: 'no limit',
 };

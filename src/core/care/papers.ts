@@ -104,8 +104,8 @@ const limitPart = ({ limits }: PaperFacts): PaperPart => ({
   lines:
     limits.length === 0
       ? ['No limit is recorded as in force.']
-      : limits.map(({ joint, kind, ceilingKg, from, to, author, isExpired }) => {
-          const most = ceilingKg === null ? '' : ` to ${ceilingKg} kg`;
+      : limits.map(({ joint, kind, limitKg, from, to, author, isExpired }) => {
+          const most = limitKg === null ? '' : ` to ${limitKg} kg`;
           const until = to === null ? 'until lifted' : `to ${dayInWords(to)}`;
           const over = isExpired ? ' Its last day has passed and nobody has lifted it.' : '';
           return `${jointInWords(joint)}: ${limitWords[kind]}${most}, from ${dayInWords(from)} ${until}. Set by ${author}.${over}`;

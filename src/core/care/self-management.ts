@@ -69,9 +69,9 @@ const valuesOf = (baseline: Baseline): readonly string[] => [
     : baseline.usualPainTop === null
       ? `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}.`
       : `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}, up to ${figure(baseline.usualPainTop)}.`,
-  `Your own ceiling for pain, 0 to 10: ${figure(baseline.painCeiling)}.`,
+  `Your own ceiling for pain, 0 to 10: ${figure(baseline.acceptablePainLimit)}.`,
   `Your usual morning stiffness: ${figure(baseline.usualStiffnessMinutes)} minutes. Your usual swelling: ${baseline.usualSwelling}.`,
-  `Set by ${baseline.frozenBy} on ${dayInWords(baseline.frozenOn)}.`,
+  `Set by ${baseline.frozenBy} on ${dayInWords(baseline.setOn)}.`,
 ];
 
 const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
@@ -87,10 +87,10 @@ const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
     title,
     lines: [
       ...valuesOf(baseline),
-      ...(baseline.latched ? ['Your mornings had lain well under these values.'] : []),
+      ...(baseline.dueForReview ? ['Your mornings had lain well under these values.'] : []),
     ],
     advice: [
-      ...(baseline.latched ? ['Ask the clinic whether these values still fit.'] : []),
+      ...(baseline.dueForReview ? ['Ask the clinic whether these values still fit.'] : []),
       `If pain goes over your ceiling, stop. Ring the clinic before the next session: ${facts.clinic.phone}.`,
       `If a morning is worse than your usual values, do not do more. Ring the clinic if it is so again the next morning.`,
     ],
@@ -117,7 +117,7 @@ const watchPart = ({ clinic, end, careGoesOn }: PaperFacts): PaperPart => ({
     ...(careGoesOn
       ? [
           `You have other care at ${clinic.name} that goes on.`,
-          sentence(`Times at which the clinic looks at what you send: ${clinic.coverHours}`),
+          sentence(`Times at which the clinic looks at what you send: ${clinic.monitoringHours}`),
           'Nobody looks at other times.',
         ]
       : ['Nobody watches what you send any more, and nothing changes your exercises for you.']),

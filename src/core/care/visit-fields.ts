@@ -31,7 +31,10 @@ export const visitFields = [
 export const observedSessionFields = [
   ...site,
   text('day', 10, 'Day'),
-  yes('watchedWhole', 'Watched from putting the cuff on until it was off and the limb was normal again'),
+  yes(
+    'supervisedThroughout',
+    'Watched from putting the cuff on until it was off and the limb was normal again',
+  ),
   textOrNull('remoteReason', 300, 'Why at a distance'),
   textOrNull('remark', 300, 'Remark'),
 ] as const satisfies readonly Field[];

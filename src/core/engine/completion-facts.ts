@@ -62,7 +62,11 @@ const runOnTarget = (
   let run = 0;
   for (let place = from; place >= 0 && run < longestRun; place--) {
     const { session } = list[place]!;
-    if (session.recordedAt > instant || !session.sets.some((set) => set.lineId === version.lineId)) continue;
+    if (
+      session.recordedAt > instant ||
+      !session.sets.some((set) => set.prescriptionItemId === version.prescriptionItemId)
+    )
+      continue;
     if (session.kind !== 'full' || session.clockDoubtful) break;
     const work = workOf(list[place]!, joint, index.versions).find((line) => line.version.id === version.id);
     // The easier session, done in full, is no session on target of the full dose.
@@ -126,7 +130,9 @@ export const completionFacts = (
   const twiceADay =
     before !== undefined &&
     before.day === day &&
-    before.session.sets.some((set) => work.some(({ version }) => version.lineId === set.lineId));
+    before.session.sets.some((set) =>
+      work.some(({ version }) => version.prescriptionItemId === set.prescriptionItemId),
+    );
   return {
     repetitionsDonePercent: session.clockDoubtful ? null : leastShare(work),
     stopReason: worstStop(work),

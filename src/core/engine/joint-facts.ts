@@ -44,12 +44,12 @@ export const frozenFacts = ({ baseline, day }: Look): FrozenFacts => {
     usualPain,
     usualPainTop:
       usualPain === null || top === null ? null : Math.min(usualPain + 2, Math.max(usualPain, top)),
-    painCeiling: Math.min(7, Math.max(5, baseline?.painCeiling ?? 5)),
+    painCeiling: Math.min(7, Math.max(5, baseline?.acceptablePainLimit ?? 5)),
     usualSwelling: baseline?.usualSwelling ?? 'none',
     usualEffusion: baseline?.usualEffusion ?? 'zero',
     usualStiffnessMinutes: baseline?.usualStiffnessMinutes ?? 0,
     baselineAgeDays: baseline ? day - baseline.frozenDay : 0,
-    baselineLatched: baseline?.latched ?? false,
+    baselineLatched: baseline?.dueForReview ?? false,
   };
 };
 

@@ -41,7 +41,7 @@ export interface DoseQuestion {
 
 const historyOf = (record: PatientRecord, version: PrescriptionVersion): readonly PrescriptionVersion[] =>
   record.prescriptions
-    .filter((one) => one.lineId === version.lineId && one.version <= version.version)
+    .filter((one) => one.prescriptionItemId === version.prescriptionItemId && one.version <= version.version)
     .sort((a, b) => a.version - b.version);
 
 /** The dose a clinician last wrote for the line: the bounds of its bands and scheme. */
@@ -162,14 +162,15 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     choices: engineChoiceValues(question.choices),
   };
   const isApproved =
-    approval !== null && approvalEnd(approval, candidate, version.lineId, approvalContext) === null;
+    approval !== null &&
+    approvalEnd(approval, candidate, version.prescriptionItemId, approvalContext) === null;
   const worklist = [
     ...(candidate.worklist ?? []),
     ...(limits.some((limit) => limit.isExpired) ? (['limit-expired'] as const) : []),
   ];
   const needsContact = worklist.includes('floor-reached') || worklist.includes('no-dose-within-limit');
   return {
-    word: line.decision,
+    decision: line.decision,
     kind: candidate.kind,
     effect: effectOf(candidate, history, isApproved),
     dose: candidate.dose,

@@ -102,7 +102,7 @@ export const mustLatchBaseline = (
   const day = dayNumber(at.day);
   const baselines = index.baselinesOf.get(joint) ?? [];
   const baseline = baselines[countUpTo(baselines, day, (one) => one.frozenDay) - 1];
-  if (!baseline || baseline.latched || baseline.usualPain === null) return false;
+  if (!baseline || baseline.dueForReview || baseline.usualPain === null) return false;
   const mean = meanOfMornings(
     mornings(index, joint),
     day,

@@ -78,14 +78,14 @@ const sortedMornings = (record: PatientRecord): IndexedMorning[] =>
 const indexedBaselines = (record: PatientRecord): RecordIndex['baselinesOf'] => {
   const map = new Map<Joint, (Baseline & { frozenDay: number })[]>();
   for (const baseline of record.baselines) {
-    add(map, baseline.joint, { ...baseline, frozenDay: dayNumber(baseline.frozenOn) });
+    add(map, baseline.joint, { ...baseline, frozenDay: dayNumber(baseline.setOn) });
   }
   for (const list of map.values()) {
     list.sort(
       (a, b) =>
         a.frozenDay - b.frozenDay ||
         (b.usualPainTop ?? b.usualPain ?? -1) - (a.usualPainTop ?? a.usualPain ?? -1) ||
-        b.painCeiling - a.painCeiling,
+        b.acceptablePainLimit - a.acceptablePainLimit,
     );
   }
   return map;

@@ -34,7 +34,7 @@ export interface JointEvaluation {
 }
 
 export interface LineEvaluation extends Omit<Answers, 'reasons'> {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly version: PrescriptionVersion;
   /** Joints whose answers gate the line. */
   readonly gatedBy: readonly Joint[];
@@ -56,10 +56,10 @@ const versionsInForce = (record: PatientRecord, instant: number): readonly Presc
   const byLine = new Map<string, PrescriptionVersion>();
   for (const version of record.prescriptions) {
     if (version.signedAt > instant || (version.endedAt !== null && version.endedAt <= instant)) continue;
-    const known = byLine.get(version.lineId);
-    if (!known || version.version > known.version) byLine.set(version.lineId, version);
+    const known = byLine.get(version.prescriptionItemId);
+    if (!known || version.version > known.version) byLine.set(version.prescriptionItemId, version);
   }
-  return [...byLine.values()].sort((a, b) => (a.lineId < b.lineId ? -1 : 1));
+  return [...byLine.values()].sort((a, b) => (a.prescriptionItemId < b.prescriptionItemId ? -1 : 1));
 };
 
 const began = (one: { readonly began: number }): number => one.began;
@@ -125,7 +125,7 @@ const reasonsOf = ({ joint, answers }: JointEvaluation): readonly JointReason[] 
     joint,
   }));
 
-type Gated = Omit<LineEvaluation, 'lineId' | 'version'>;
+type Gated = Omit<LineEvaluation, 'prescriptionItemId' | 'version'>;
 
 const isSame = (a: readonly Joint[], b: readonly Joint[]): boolean =>
   a.length === b.length && a.every((joint, place) => joint === b[place]);
@@ -161,7 +161,7 @@ export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: Choic
   const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, choices));
   const answerOf = gating(all);
   const lines = versions.map(([version, gatedBy]) => ({
-    lineId: version.lineId,
+    prescriptionItemId: version.prescriptionItemId,
     version,
     ...answerOf(gatedBy),
   }));

@@ -22,10 +22,10 @@ export const limitFields = [
   {
     name: 'kind',
     kind: 'enum',
-    values: ['weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none'],
+    values: ['weight-bearing', 'range', 'load-limit', 'no-impact', 'none'],
     about: 'Kind',
   },
-  { name: 'ceilingKg', kind: 'number', unit: 'kg', min: 0, max: 300, nullable: true, about: 'Most load' },
+  { name: 'limitKg', kind: 'number', unit: 'kg', min: 0, max: 300, nullable: true, about: 'Most load' },
   text('from', 10, 'From'),
   { name: 'to', kind: 'text', minLength: 10, maxLength: 10, nullable: true, about: 'Last day' },
   text('author', 80, 'Who set it'),
@@ -53,7 +53,7 @@ export const eventFields = [
 ] as const satisfies readonly Field[];
 
 export const preApprovalFields = [
-  text('lineId', 64, 'Prescribed exercise'),
+  text('prescriptionItemId', 64, 'Prescribed exercise'),
   { name: 'steps', kind: 'integer', unit: '1', min: 1, max: 3, about: 'Steps' },
   { name: 'days', kind: 'integer', unit: 'd', min: 1, max: 28, about: 'Days' },
 ] as const satisfies readonly Field[];
@@ -75,9 +75,9 @@ export const limitConsistent = (row: InputOf<typeof limitFields>): readonly Refu
       reason: 'The last day lies before the first; check both.',
     });
   }
-  if ((row.kind === 'load-ceiling') !== (row.ceilingKg !== null)) {
+  if ((row.kind === 'load-limit') !== (row.limitKg !== null)) {
     const reason =
-      row.kind === 'load-ceiling'
+      row.kind === 'load-limit'
         ? 'Give the most load in kilograms.'
         : 'Only a load ceiling has kilograms; leave them out.';
     refusals.push({ field: 'input.ceilingKg', code: 'inconsistent', reason });

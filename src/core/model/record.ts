@@ -31,7 +31,7 @@ export type Effusion = (typeof effusions)[number];
 export interface PrescriptionVersion {
   readonly id: string;
   /** Stable across versions of the same prescribed exercise. */
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly version: number;
   readonly dose: Dose;
   /** The easier session signed together with the dose. */
@@ -45,7 +45,7 @@ export interface PrescriptionVersion {
 }
 
 export interface SetRecord {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly prescriptionId: string;
   /** From 1. */
   readonly set: number;
@@ -74,7 +74,7 @@ export interface SessionRecord {
   readonly didExtra: boolean | null;
   readonly joints: readonly JointSessionAnswers[];
   /** Something was new before it, or another joint was worse: a clinician looks at it, no rule reads it. */
-  readonly toldNew?: boolean;
+  readonly reportedNew?: boolean;
   /** The clock of the phone was doubtful and nobody has confirmed the time: answers count as missing. */
   readonly clockDoubtful: boolean;
   /** It replaces an entry that was corrected. */
@@ -133,15 +133,15 @@ export interface Baseline {
   /** Top of the usual band, usualPain … usualPain + 2. */
   readonly usualPainTop: number | null;
   /** Personal ceiling 5…7. */
-  readonly painCeiling: number;
+  readonly acceptablePainLimit: number;
   readonly usualStiffnessMinutes: number;
   readonly usualSwelling: 'none' | 'slight';
   readonly usualEffusion: 'zero' | 'trace' | '1+';
   readonly usualFatigue: number | null;
-  readonly frozenOn: Day;
+  readonly setOn: Day;
   readonly frozenBy: string;
   /** Set when the 14-day morning mean lay 1.5 or more under the usual pain; only a clinician clears it. */
-  readonly latched: boolean;
+  readonly dueForReview: boolean;
   /**
    * Scatter of the mornings the usual pain was frozen from, for the sum chart. Frozen with the rest: read
    * again from the diary, a worse baseline would silence the chart. Absent = no chart.
@@ -162,8 +162,8 @@ export interface CareEvent {
 
 export interface Limit {
   readonly joint: Joint;
-  readonly kind: 'weight-bearing' | 'range' | 'load-ceiling' | 'no-impact' | 'none';
-  readonly ceilingKg: number | null;
+  readonly kind: 'weight-bearing' | 'range' | 'load-limit' | 'no-impact' | 'none';
+  readonly limitKg: number | null;
   readonly from: Day;
   /** Last day it holds; null = until lifted. */
   readonly to: Day | null;

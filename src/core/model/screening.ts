@@ -30,7 +30,7 @@ export interface Clearance {
   readonly limb: Limb | null;
   readonly side: Side | null;
   /** Reason codes cleared. */
-  readonly closings: readonly string[];
+  readonly findings: readonly string[];
   readonly reason: string;
   readonly by: string;
   readonly day: Day;

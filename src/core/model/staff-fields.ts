@@ -97,7 +97,7 @@ export const clearanceFields = [
   { name: 'method', kind: 'enum', values: methods },
   { name: 'limb', kind: 'enum', values: limbs, nullable: true },
   { name: 'side', kind: 'enum', values: sides, nullable: true },
-  { name: 'closings', kind: 'list', minItems: 1, maxItems: 20, of: text('closing', 60) },
+  { name: 'findings', kind: 'list', minItems: 1, maxItems: 20, of: text('finding', 60) },
   text('reason', 500, 'Reason'),
 ] as const satisfies readonly Field[];
 
@@ -126,7 +126,14 @@ export const baselineFields = [
     nullable: true,
     about: 'Top of the usual band',
   },
-  { name: 'painCeiling', kind: 'integer', unit: '{score}', min: 5, max: 7, about: 'Personal ceiling' },
+  {
+    name: 'acceptablePainLimit',
+    kind: 'integer',
+    unit: '{score}',
+    min: 5,
+    max: 7,
+    about: 'Personal ceiling',
+  },
   {
     name: 'usualStiffnessMinutes',
     kind: 'integer',
@@ -149,7 +156,7 @@ export const programmeFields = [
       name: 'line',
       kind: 'record',
       fields: [
-        text('lineId', 64),
+        text('prescriptionItemId', 64),
         {
           name: 'weekdays',
           kind: 'list',

@@ -23,13 +23,13 @@ export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<Lo
       'Enter the loads the patient owns first; the dose is rounded to them.',
     );
   }
-  const { ceilingKg } = limitsFor(ground.limits, exerciseId, side, ground.today);
-  const allowedKg = loadsWithin(ground.ownedLoadsKg, ceilingKg);
+  const { limitKg } = limitsFor(ground.limits, exerciseId, side, ground.today);
+  const allowedKg = loadsWithin(ground.ownedLoadsKg, limitKg);
   if (allowedKg.length === 0) {
     return refuse(
       'exerciseId',
       'outside-validity',
-      `Nothing the patient owns lies within the limit of ${ceilingKg} kg that stands for a joint.`,
+      `Nothing the patient owns lies within the limit of ${limitKg} kg that stands for a joint.`,
     );
   }
   const from =
@@ -44,7 +44,7 @@ export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<Lo
   const lines = [
     ...working.map((line) => ({ text: `${line.label}: ${line.how}`, support: line.source })),
     ...(allowedKg.length < ground.ownedLoadsKg.length
-      ? [{ text: `Limit: loads over ${ceilingKg} kg are left out while a limit stands.`, support: 'clinic' }]
+      ? [{ text: `Limit: loads over ${limitKg} kg are left out while a limit stands.`, support: 'clinic' }]
       : []),
   ];
   return answer({ dose, badDay, working: lines, notes }, notes);

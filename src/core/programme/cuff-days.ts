@@ -16,5 +16,7 @@ export const unplannedCuffDays = (
   exercises: readonly PlannedExercise[],
 ): ReadonlyMap<string, readonly Weekday[]> => {
   const alone = exercises.filter(({ dose }) => dose.method === 'occlusion' && !dose.supervised);
-  return new Map(laidOut(threeDays, alone).map(({ lineId, weekdays }) => [lineId, weekdays]));
+  return new Map(
+    laidOut(threeDays, alone).map(({ prescriptionItemId, weekdays }) => [prescriptionItemId, weekdays]),
+  );
 };

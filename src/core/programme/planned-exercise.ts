@@ -4,12 +4,12 @@ import type { Dose } from '../model/dose.ts';
 import type { PlannedExercise } from './week-plan.ts';
 
 export const plannedExercise = (version: {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly dose: Dose;
 }): PlannedExercise => {
   const exercise = exerciseById(version.dose.exerciseId);
   return {
-    lineId: version.lineId,
+    prescriptionItemId: version.prescriptionItemId,
     title: exercise?.title ?? version.dose.exerciseId,
     dose: version.dose,
     target: exercise?.target ?? [],

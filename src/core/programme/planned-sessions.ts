@@ -6,7 +6,7 @@ import type { PlannedSession } from '../model/record.ts';
 export type Weekday = 1 | 2 | 3 | 4 | 5 | 6 | 7;
 
 export interface ProgrammeLine {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly weekdays: readonly Weekday[];
 }
 
@@ -33,18 +33,20 @@ const programmeOn = (programmes: readonly Programme[], day: Day): Programme | nu
 export const linesOn = (programmes: readonly Programme[], day: Day): readonly string[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines.filter((line) => line.weekdays.includes(weekdayOf(day))).map((line) => line.lineId);
+  return programme.lines
+    .filter((line) => line.weekdays.includes(weekdayOf(day)))
+    .map((line) => line.prescriptionItemId);
 };
 
 /** Weekdays of a line under the programme that holds; null when none has begun, which means every day. */
 export const weekdaysOf = (
   programmes: readonly Programme[],
   day: Day,
-  lineId: string,
+  prescriptionItemId: string,
 ): readonly Weekday[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
+  return programme.lines.find((line) => line.prescriptionItemId === prescriptionItemId)?.weekdays ?? [];
 };
 
 /** The days on which a newer programme begins to hold, in order of time. */

@@ -17,7 +17,7 @@ export const weekdays: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];
 
 /** A prescribed exercise in force, with what the catalogue knows of it. */
 export interface PlannedExercise {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly title: string;
   readonly dose: Dose;
   readonly target: readonly Muscle[];
@@ -30,7 +30,7 @@ export const cuffDaysPerWeek = { least: 2, most: 3 } as const;
 export type Conflict =
   | {
       readonly kind: 'days-differ';
-      readonly lineId: string;
+      readonly prescriptionItemId: string;
       readonly planned: number;
       readonly prescribed: number;
     }
@@ -54,7 +54,7 @@ interface MuscleWeek {
 
 interface DayPlan {
   readonly day: Weekday;
-  readonly lineIds: readonly string[];
+  readonly prescriptionItemIds: readonly string[];
   readonly minutes: number;
 }
 
@@ -67,8 +67,8 @@ export interface WeekPlan {
 type DaysOf = (exercise: PlannedExercise) => readonly Weekday[];
 
 const daysFrom = (lines: readonly ProgrammeLine[]): DaysOf => {
-  const byLine = new Map(lines.map((line) => [line.lineId, line.weekdays]));
-  return ({ lineId }) => byLine.get(lineId) ?? [];
+  const byLine = new Map(lines.map((line) => [line.prescriptionItemId, line.weekdays]));
+  return ({ prescriptionItemId }) => byLine.get(prescriptionItemId) ?? [];
 };
 
 const musclesOf = (exercises: readonly PlannedExercise[], daysOf: DaysOf): readonly MuscleWeek[] => {
@@ -138,7 +138,14 @@ const daysDiffer = (exercises: readonly PlannedExercise[], daysOf: DaysOf): read
     const prescribed = exercise.dose.sessionsPerWeek;
     return planned === prescribed
       ? []
-      : [{ kind: 'days-differ', lineId: exercise.lineId, planned, prescribed } as const];
+      : [
+          {
+            kind: 'days-differ',
+            prescriptionItemId: exercise.prescriptionItemId,
+            planned,
+            prescribed,
+          } as const,
+        ];
   });
 
 export const weekPlan = (
@@ -153,7 +160,7 @@ export const weekPlan = (
       mine.map((one) => one.dose),
       values,
     );
-    return { day, lineIds: mine.map((one) => one.lineId), minutes };
+    return { day, prescriptionItemIds: mine.map((one) => one.prescriptionItemId), minutes };
   });
   const muscles = musclesOf(exercises, daysOf);
   const long = days.filter(({ minutes }) => minutes > values['longest-session-minutes']);

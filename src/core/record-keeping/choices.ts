@@ -16,7 +16,7 @@ export const recordKeepingChoices: readonly ClinicChoice[] = [
     why: 'A small clinic stands in for each other daily. With 1, a colleague outside the team gives a reason first and the team is told.',
   },
   {
-    id: 'emergency-opening-hours',
+    id: 'emergency-access-hours',
     title: 'Hours for which a record opened with a reason stays open',
     unit: 'h',
     min: 1,

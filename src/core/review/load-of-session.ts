@@ -117,11 +117,11 @@ const figureOf = (
 /** The session's figure for one prescribed exercise; null when the session held none of it. */
 export const loadOfSession = (
   session: SessionRecord,
-  lineId: string,
+  prescriptionItemId: string,
   versions: ReadonlyMap<string, PrescriptionVersion>,
   measure: LoadMeasure,
 ): SessionLoad | null => {
-  const sets = session.sets.filter((set) => set.lineId === lineId);
+  const sets = session.sets.filter((set) => set.prescriptionItemId === prescriptionItemId);
   if (sets.length === 0) return null;
   const doses = sets.map((set) => doseFollowed(set, session, versions));
   return {

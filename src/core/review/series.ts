@@ -35,7 +35,7 @@ export interface ThresholdSpan {
   readonly usualPainTop: number | null;
   readonly painCeiling: number;
   readonly frozenBy: string;
-  readonly frozenOn: Day;
+  readonly setOn: Day;
 }
 
 export interface ReviewSeries<D extends ReviewDecision = ReviewDecision> {
@@ -59,7 +59,7 @@ export interface ReviewWanted<D extends ReviewDecision> {
   readonly decisions: readonly D[];
   readonly joint: Joint;
   /** null = the patient has no prescribed exercise; the joint's answers are shown alone. */
-  readonly lineId: string | null;
+  readonly prescriptionItemId: string | null;
   readonly measure: LoadMeasure;
   readonly since: Day;
   readonly today: Day;
@@ -99,25 +99,25 @@ const stairsOf = (
 
 /** Frozen values of the joint as they stood over the window. */
 const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today: Day) => {
-  const own = all.filter((row) => row.joint === joint && row.frozenOn <= today);
+  const own = all.filter((row) => row.joint === joint && row.setOn <= today);
   return own.flatMap((row, place): readonly ThresholdSpan[] => {
-    const next = own[place + 1]?.frozenOn;
-    const from = row.frozenOn < since ? since : row.frozenOn;
+    const next = own[place + 1]?.setOn;
+    const from = row.setOn < since ? since : row.setOn;
     const to = next ?? today;
     if (to < since || (next !== undefined && next <= from)) return [];
     const usualPainTop = row.usualPainTop ?? row.usualPain;
-    const { painCeiling, frozenBy, frozenOn } = row;
-    return [{ from, to, usualPainTop, painCeiling, frozenBy, frozenOn }];
+    const { acceptablePainLimit: painCeiling, frozenBy, setOn } = row;
+    return [{ from, to, usualPainTop, painCeiling, frozenBy, setOn }];
   });
 };
 
 export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>): ReviewSeries<D> => {
-  const { record, joint, lineId, measure, since, today } = wanted;
+  const { record, joint, prescriptionItemId, measure, since, today } = wanted;
   const gapDays = wanted.gapDays ?? reviewChoiceOf(wanted.choices, 'review-gap-days');
   const sessions = record.sessions.filter((session) => session.day >= since && session.day <= today);
   const versions = new Map(record.prescriptions.map((version) => [version.id, version]));
   const loads = sessions.flatMap((session) =>
-    lineId === null ? [] : (loadOfSession(session, lineId, versions, measure) ?? []),
+    prescriptionItemId === null ? [] : (loadOfSession(session, prescriptionItemId, versions, measure) ?? []),
   );
   const mornings = morningsByDay({ mornings: record.mornings, sessions, joint, since, today });
   const settled = settledDecisions(

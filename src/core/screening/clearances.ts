@@ -12,7 +12,7 @@ const covers = (clearance: Clearance, target: Target, reason: DatedReason, today
   clearance.method === target.method &&
   (clearance.limb === null || clearance.limb === target.limb) &&
   (clearance.side === null || clearance.side === target.side) &&
-  clearance.closings.includes(reason.code) &&
+  clearance.findings.includes(reason.code) &&
   clearance.day >= reason.since &&
   clearance.day <= today &&
   clearance.by.trim() !== '' &&

@@ -74,7 +74,7 @@ const isCleared = (block: JointBlock, input: ExerciseGateInput): boolean =>
   input.clearances.some(
     (clearance) =>
       clearance.method === input.exercise.method &&
-      clearance.closings.includes(block.reason.code) &&
+      clearance.findings.includes(block.reason.code) &&
       clearance.by.trim() !== '' &&
       clearance.reason.trim() !== '' &&
       clearance.day >= (input.screening?.day ?? input.today) &&

@@ -68,7 +68,7 @@ const passed = (state: PatientState): readonly DueMatter[] =>
         showsAt: at,
         joint: row.joint,
         decisionId,
-        facts: { at, deputy: to?.name ?? '' },
+        facts: { at, coveringClinician: to?.name ?? '' },
         unlessHandled: `decision ${row.joint}`,
         passesTo: to,
       },
@@ -85,8 +85,8 @@ export const careMatters = (state: PatientState): readonly DueMatter[] => [
     : [
         {
           ...blank,
-          key: 'before-visit-answers',
-          kind: 'before-visit-answers' as const,
+          key: 'pre-visit-answers',
+          kind: 'pre-visit-answers' as const,
           since: state.care.answeredAt,
         },
       ]),

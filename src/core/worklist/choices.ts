@@ -13,7 +13,7 @@ export const worklistChoices: readonly ClinicChoice[] = [
     why: 'Three days tell a forgotten evening from silence; fewer lists people who had a busy weekend.',
   },
   {
-    id: 'deputy-after-hours',
+    id: 'covering-clinician-after-hours',
     title: 'Hours after which danger nobody has acknowledged passes to the deputy',
     unit: 'h',
     min: 1,

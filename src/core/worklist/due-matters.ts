@@ -58,7 +58,7 @@ const proposalMatters = (state: PatientState): readonly DueMatter[] =>
         const facts = { exercise: row.exercise, reason };
         return [
           {
-            key: `${reason} ${row.lineId}`,
+            key: `${reason} ${row.prescriptionItemId}`,
             kind,
             since: row.madeAt,
             showsFrom: always,
@@ -103,8 +103,8 @@ const missing = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
 };
 
 const baselines = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
-  state.baselines.flatMap(({ joint, frozenOn }) =>
-    overdue('baseline-due', frozenOn, due.baselineDays).map((matter) => ({
+  state.baselines.flatMap(({ joint, setOn }) =>
+    overdue('baseline-due', setOn, due.baselineDays).map((matter) => ({
       ...matter,
       key: `baseline-due ${joint}`,
       joint,
@@ -112,10 +112,10 @@ const baselines = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
   );
 
 /** What a patient said was new: looked at by a clinician, whatever the engine decided. */
-const toldNew = ({ toldNew: told }: PatientState): readonly DueMatter[] =>
+const reportedNew = ({ reportedNew: told }: PatientState): readonly DueMatter[] =>
   told === null
     ? []
-    : recorded('told-new', told.at).map((matter) => ({
+    : recorded('reported-new', told.at).map((matter) => ({
         ...matter,
         untilAcknowledged: true,
         facts: { news: told.news.join(', '), otherJoint: told.otherJointWorse ? 'worse' : '' },
@@ -141,7 +141,7 @@ export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatt
     ...recorded('awaiting-signature', state.unsignedSince),
     ...recorded('entry-conflict', state.conflictSince),
     ...recorded('clock-doubtful', state.clockDoubtfulSince),
-    ...toldNew(state),
+    ...reportedNew(state),
     ...messages(state),
     ...reviewDay(state),
     ...missing(state, due),

@@ -19,9 +19,9 @@ export const matterKinds = [
   'clock-doubtful',
   'missing-answers',
   'message',
-  'told-new',
+  'reported-new',
   'event-review',
-  'before-visit-answers',
+  'pre-visit-answers',
   'limit-ended',
   'routine-contact',
   'review-day',
@@ -75,7 +75,7 @@ export interface StandingDecision {
 
 /** What the newest proposal of a prescribed exercise says to the worklist. */
 export interface StandingProposal {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly exercise: string;
   readonly decisionId: string;
   readonly madeAt: number;
@@ -97,7 +97,7 @@ export interface PatientState {
   readonly conflictSince: number | null;
   readonly clockDoubtfulSince: number | null;
   /** The newest session before which something new was told, unless the screening was asked again since. */
-  readonly toldNew: ToldNew | null;
+  readonly reportedNew: ToldNew | null;
   /** When the newest message of the patient came to which nobody has written back since. */
   readonly messageSince: number | null;
   /** Day of the next review as booked. */
@@ -109,7 +109,7 @@ export interface PatientState {
   readonly screenedOn: Day | null;
   /** Oldest occlusion pressure in use; null = no cuff in use. */
   readonly pressureMeasuredOn: Day | null;
-  readonly baselines: readonly { readonly joint: Joint; readonly frozenOn: Day }[];
+  readonly baselines: readonly { readonly joint: Joint; readonly setOn: Day }[];
   readonly care: CareState;
 }
 

@@ -52,18 +52,18 @@ const sentences: Readonly<Record<DueMatter['kind'], (matter: Told, today: Day) =
   'pressure-due': (matter, today) =>
     `The measured occlusion pressure is ${days(matter.facts.from, today)} old.`,
   'danger-passed': (matter) =>
-    matter.facts.deputy
-      ? `Nobody has acknowledged the danger of the ${joint(matter)} in time; it passes to ${matter.facts.deputy}.`
+    matter.facts.coveringClinician
+      ? `Nobody has acknowledged the danger of the ${joint(matter)} in time; it passes to ${matter.facts.coveringClinician}.`
       : `Nobody has acknowledged the danger of the ${joint(matter)} in time, and no deputy is named.`,
   'event-review': (matter) =>
     `${aboutEvent[String(matter.facts.event)] ?? 'Something happened'} on ${matter.facts.day}; the screening has not been asked again.`,
   message: () => 'Wrote a message; nobody has written back.',
   'review-day': (matter) => `The review booked for ${matter.facts.from} is due.`,
-  'told-new': (matter) =>
+  'reported-new': (matter) =>
     `Said before a session: ${[matter.facts.news, matter.facts.otherJoint ? 'another joint is worse' : '']
       .filter((text) => text !== '')
       .join('; ')}. Cuff work was left out that day; the screening has not been asked again.`,
-  'before-visit-answers': () => 'Answered the questions before a visit; nobody has confirmed them.',
+  'pre-visit-answers': () => 'Answered the questions before a visit; nobody has confirmed them.',
   'limit-ended': (matter) =>
     `The limit for the ${joint(matter)} (${matter.facts.limit}, ${matter.facts.author}) ended on ${matter.facts.to}; it binds until asked again.`,
   'break-over': (matter) => `Expected back from a break on ${matter.facts.from}; no return is recorded.`,

@@ -43,7 +43,7 @@ export const invitation = kit.table(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    codeSeal: kit.text('code_seal'),
+    codeDigest: kit.text('code_digest'),
     madeAt: kit.instant('made_at'),
     madeBy: kit.id('made_by'),
     expiresAt: kit.instant('expires_at'),
@@ -51,12 +51,12 @@ export const invitation = kit.table(
     withdrawnAt: kit.instantOrNull('withdrawn_at'),
   },
   (t) => [
-    kit.unique('invitation_code').on(t.codeSeal),
+    kit.unique('invitation_code').on(t.codeDigest),
     kit.index('invitation_by_patient').on(t.patientId, t.madeAt),
   ],
 );
 
-/** A patient's enrolled phone. Only seals of its secret and PIN are kept. */
+/** A patient's enrolled phone. Only digests of its secret and PIN are kept. */
 export const device = kit.table(
   'device',
   {
@@ -64,22 +64,22 @@ export const device = kit.table(
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
     userId: kit.id('user_id').references(() => authUser.id, { onDelete: 'cascade' }),
-    secretSeal: kit.text('secret_seal'),
+    secretDigest: kit.text('secret_digest'),
     /** null = enrolled, PIN not chosen yet. */
     pinHash: kit.textOrNull('pin_hash'),
-    wrongTries: kit.whole('wrong_tries').default(0),
+    wrongAttempts: kit.whole('wrong_attempts').default(0),
     enrolledAt: kit.instant('enrolled_at'),
     lastUsedAt: kit.instantOrNull('last_used_at'),
     endedAt: kit.instantOrNull('ended_at'),
   },
   (t) => [
     kit.index('device_by_patient').on(t.patientId, t.enrolledAt),
-    kit.check('device_tries', sql`${t.wrongTries} BETWEEN 0 AND 5`),
+    kit.check('device_attempts', sql`${t.wrongAttempts} BETWEEN 0 AND 5`),
   ],
 );
 
 /** Joining and leaving a patient's care team; the newest row of a person counts. */
-export const careTeam = kit.table(
+export const careTeam = kit.appendOnly(
   'care_team',
   {
     id: kit.id('id').primaryKey(),
@@ -97,8 +97,8 @@ export const careTeam = kit.table(
 );
 
 /** A record opened from outside its care team: with a reason, for a few hours, shown to the team. */
-export const emergencyOpening = kit.table(
-  'emergency_opening',
+export const emergencyAccess = kit.appendOnly(
+  'emergency_access',
   {
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
@@ -106,13 +106,13 @@ export const emergencyOpening = kit.table(
     userId: kit.id('user_id'),
     userName: kit.text('user_name'),
     reason: kit.text('reason'),
-    openedAt: kit.instant('opened_at'),
+    beganAt: kit.instant('began_at'),
     until: kit.instant('until'),
   },
   (t) => [
-    kit.index('emergency_opening_by_patient').on(t.patientId, t.userId, t.until),
-    kit.index('emergency_opening_by_clinic').on(t.clinicId, t.openedAt),
-    kit.check('emergency_opening_reason', sql`length(trim(${t.reason})) > 0`),
+    kit.index('emergency_access_by_patient').on(t.patientId, t.userId, t.until),
+    kit.index('emergency_access_by_clinic').on(t.clinicId, t.beganAt),
+    kit.check('emergency_access_reason', sql`length(trim(${t.reason})) > 0`),
   ],
 );
 
@@ -130,16 +130,19 @@ export const site = kit.table(
 );
 
 /**
- * Wrong tries at signing in, and codes used a moment ago, so that a restart forgives nobody. Whose
- * they are stands here only as a seal: an address tried may belong to nobody, so no clinic is known.
+ * Wrong attempts at signing in, and codes used a moment ago, so that a restart forgives nobody. Whose
+ * they are stands here only as a digest: an address tried may belong to nobody, so no clinic is known.
  */
-export const signInTry = kit.table(
-  'sign_in_try',
+export const signInAttempt = kit.table(
+  'sign_in_attempt',
   {
     kind: kit.text('kind'),
-    keySeal: kit.text('key_seal'),
+    keyDigest: kit.text('key_digest'),
     wrong: kit.whole('wrong'),
     lastAt: kit.instant('last_at'),
   },
-  (t) => [kit.key({ columns: [t.kind, t.keySeal] }), kit.check('sign_in_try_wrong', sql`${t.wrong} > 0`)],
+  (t) => [
+    kit.key({ columns: [t.kind, t.keyDigest] }),
+    kit.check('sign_in_attempt_wrong', sql`${t.wrong} > 0`),
+  ],
 );

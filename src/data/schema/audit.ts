@@ -5,7 +5,7 @@
 import { sql } from 'drizzle-orm';
 import { kit } from './kit.ts';
 
-export const audit = kit.table(
+export const audit = kit.appendOnly(
   'audit',
   {
     clinicId: kit.id('clinic_id'),
@@ -34,7 +34,7 @@ export const audit = kit.table(
  * The oldest rows of a chain, moved to a file of their own when the clinic's years were over. What is
  * left begins after `lastSequence` and follows `lastSeal`; the seal covers the note and the one before.
  */
-export const auditSegment = kit.table(
+export const auditSegment = kit.appendOnly(
   'audit_segment',
   {
     clinicId: kit.id('clinic_id'),
@@ -49,4 +49,10 @@ export const auditSegment = kit.table(
     kit.key({ columns: [t.clinicId, t.lastSequence] }),
     kit.check('audit_segment_sequence', sql`${t.lastSequence} > 0`),
   ],
+);
+
+// A row may leave only when a note says that it was moved; a note without the key's seal is found.
+kit.keptWhile(
+  audit,
+  'OLD.sequence > coalesce((SELECT max(last_sequence) FROM audit_segment WHERE clinic_id = OLD.clinic_id), 0)',
 );

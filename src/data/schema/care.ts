@@ -1,4 +1,4 @@
-/** Care around the dose: stretches of care, agreements, questions before a visit, watched sessions, visits. */
+/** Care around the dose: episodes, consents, answers before a visit, supervised sessions, visits. */
 import { sql } from 'drizzle-orm';
 import { consentKinds } from '#core/care/consent.ts';
 import { breakKinds, type Contact, episodeStates } from '#core/care/episode.ts';
@@ -20,7 +20,7 @@ const owned = () => ({
   byName: kit.text('by_name'),
 });
 
-export const episode = kit.table(
+export const episode = kit.appendOnly(
   'episode',
   {
     ...owned(),
@@ -38,14 +38,14 @@ export const episode = kit.table(
   ],
 );
 
-export interface ClosedMatter {
+export interface ClosedItem {
   readonly key: string;
   readonly kind: string;
   readonly since: number;
 }
 
-/** What a stretch of care became, and when; the newest row counts. */
-export const episodeChange = kit.table(
+/** What an episode became, and when; the newest row counts. */
+export const episodeChange = kit.appendOnly(
   'episode_change',
   {
     ...owned(),
@@ -55,8 +55,8 @@ export const episodeChange = kit.table(
     reason: kit.text('reason'),
     breakKind: kit.wordOrNull('break_kind', breakKinds),
     expectedBack: kit.dayOrNull('expected_back'),
-    /** Matters of the worklist that ended with it. */
-    closedMatters: kit.json<readonly ClosedMatter[]>('closed_matters'),
+    /** Worklist items that ended with it. */
+    closedItems: kit.json<readonly ClosedItem[]>('closed_items'),
   },
   (t) => [
     kit.index('episode_change_by_patient').on(t.patientId, t.recordedAt),
@@ -67,8 +67,8 @@ export const episodeChange = kit.table(
   ],
 );
 
-/** The clinic's own words for an agreement, by version. */
-export const consentWording = kit.table(
+/** The clinic's own wording of a consent, by version. */
+export const consentWording = kit.appendOnly(
   'consent_wording',
   {
     id: kit.id('id').primaryKey(),
@@ -88,7 +88,7 @@ export const consentWording = kit.table(
 
 export const consentActs = ['given', 'withdrawn'] as const;
 
-export const consent = kit.table(
+export const consent = kit.appendOnly(
   'consent',
   {
     ...owned(),
@@ -97,20 +97,20 @@ export const consent = kit.table(
     /** 0 = the proposed wording nobody of the clinic has written. */
     wordingVersion: kit.whole('wording_version'),
     /** Who said it: the patient on the own page, or a clinician who wrote it down. */
-    saidTo: kit.word('said_to', ['own-page', 'clinician']),
+    recordedVia: kit.word('recorded_via', ['own-page', 'clinician']),
     reason: kit.textOrNull('reason'),
   },
   (t) => [
     kit.index('consent_by_patient').on(t.patientId, t.kind, t.recordedAt),
     kit.check('consent_kind', sql`${t.kind} IN (${words(consentKinds)})`),
     kit.check('consent_act', sql`${t.act} IN (${words(consentActs)})`),
-    kit.check('consent_said_to', sql`${t.saidTo} IN (${words(['own-page', 'clinician'])})`),
+    kit.check('consent_recorded_via', sql`${t.recordedVia} IN (${words(['own-page', 'clinician'])})`),
     kit.check('consent_wording_number', sql`${t.wordingVersion} >= 0`),
   ],
 );
 
 /** Questions the patient answered before a visit. It is no screening until a clinician confirms it. */
-export const preVisit = kit.table(
+export const preVisit = kit.appendOnly(
   'pre_visit',
   {
     ...owned(),
@@ -124,29 +124,29 @@ export const preVisit = kit.table(
   ],
 );
 
-/** One supervised occlusion session, logged by the clinician who watched. */
-export const observedSession = kit.table(
-  'observed_session',
+/** One supervised occlusion session, logged by the clinician who supervised it. */
+export const supervisedSession = kit.appendOnly(
+  'supervised_session',
   {
     ...owned(),
     limb: kit.word('limb', limbs),
     side: kit.word('side', sides),
     day: kit.day('day'),
-    watchedWhole: kit.yes('watched_whole'),
+    supervisedThroughout: kit.yes('supervised_throughout'),
     /** Why it was done at a distance, where it was. */
     remoteReason: kit.textOrNull('remote_reason'),
     remark: kit.textOrNull('remark'),
   },
   (t) => [
-    kit.index('observed_session_by_patient').on(t.patientId, t.limb, t.side, t.day),
-    kit.check('observed_session_limb', sql`${t.limb} IN (${words(limbs)})`),
-    kit.check('observed_session_side', sql`${t.side} IN (${words(sides)})`),
-    kit.check('observed_session_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
+    kit.index('supervised_session_by_patient').on(t.patientId, t.limb, t.side, t.day),
+    kit.check('supervised_session_limb', sql`${t.limb} IN (${words(limbs)})`),
+    kit.check('supervised_session_side', sql`${t.side} IN (${words(sides)})`),
+    kit.check('supervised_session_day', sql`${t.day} GLOB ${sql.raw(`'${dayShape}'`)}`),
   ],
 );
 
 /** What a patient can do with a cuff alone, per limb; the newest row counts. */
-export const homeCheck = kit.table(
+export const homeCheck = kit.appendOnly(
   'home_check',
   {
     ...owned(),
@@ -189,8 +189,8 @@ export const draft = kit.table(
 );
 
 /** Who takes over danger nobody has acknowledged; the newest row of a clinic counts. */
-export const deputy = kit.table(
-  'deputy',
+export const coveringClinician = kit.appendOnly(
+  'covering_clinician',
   {
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
@@ -201,13 +201,13 @@ export const deputy = kit.table(
     recordedBy: kit.id('recorded_by'),
   },
   (t) => [
-    kit.index('deputy_by_clinic').on(t.clinicId, t.recordedAt),
-    kit.check('deputy_name', sql`(${t.userId} IS NULL) = (${t.userName} IS NULL)`),
+    kit.index('covering_clinician_by_clinic').on(t.clinicId, t.recordedAt),
+    kit.check('covering_clinician_name', sql`(${t.userId} IS NULL) = (${t.userName} IS NULL)`),
   ],
 );
 
 /** Who looks after a pause, and by when; the newest row of a decision counts. */
-export const pauseOwner = kit.table(
+export const pauseOwner = kit.appendOnly(
   'pause_owner',
   {
     ...owned(),
@@ -223,7 +223,7 @@ export const pauseOwner = kit.table(
   ],
 );
 
-export const visit = kit.table(
+export const visit = kit.appendOnly(
   'visit',
   {
     ...owned(),
@@ -245,7 +245,7 @@ export const visit = kit.table(
 );
 
 /** Which medicine an event speaks of, and whether it was started, stopped or changed. */
-export const medicineChange = kit.table(
+export const medicineChange = kit.appendOnly(
   'medicine_change',
   {
     eventId: kit
@@ -264,7 +264,7 @@ export const medicineChange = kit.table(
 );
 
 /** A copy of the record given away as a file. The file itself is not kept; its digest tells it apart. */
-export const recordFile = kit.table(
+export const recordFile = kit.appendOnly(
   'record_file',
   {
     ...owned(),

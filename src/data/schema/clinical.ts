@@ -19,7 +19,7 @@ const owned = () => ({
   recordedBy: kit.id('recorded_by'),
 });
 
-export const screening = kit.table(
+export const screening = kit.appendOnly(
   'screening',
   {
     ...owned(),
@@ -34,7 +34,7 @@ export const screening = kit.table(
   ],
 );
 
-export const clearance = kit.table(
+export const clearance = kit.appendOnly(
   'clearance',
   {
     ...owned(),
@@ -42,7 +42,7 @@ export const clearance = kit.table(
     method: kit.word('method', methods),
     limb: kit.wordOrNull('limb', ['arm', 'leg']),
     side: kit.wordOrNull('side', ['left', 'right']),
-    closings: kit.json<readonly string[]>('closings'),
+    findings: kit.json<readonly string[]>('findings'),
     reason: kit.text('reason'),
     byName: kit.text('by_name'),
   },
@@ -55,7 +55,7 @@ export const clearance = kit.table(
   ],
 );
 
-export const measurement = kit.table(
+export const measurement = kit.appendOnly(
   'measurement',
   {
     ...owned(),
@@ -83,7 +83,7 @@ export const measurement = kit.table(
   ],
 );
 
-export const effusionTest = kit.table(
+export const effusionTest = kit.appendOnly(
   'effusion_test',
   {
     ...owned(),
@@ -97,8 +97,8 @@ export const effusionTest = kit.table(
   ],
 );
 
-/** Values frozen by a clinician; the newest row of a joint counts. */
-export const baseline = kit.table(
+/** Usual values set by a clinician; the newest row of a joint counts. */
+export const baseline = kit.appendOnly(
   'baseline',
   {
     ...owned(),
@@ -106,17 +106,17 @@ export const baseline = kit.table(
     /** null = still settling in. */
     usualPain: kit.wholeOrNull('usual_pain'),
     usualPainTop: kit.wholeOrNull('usual_pain_top'),
-    painCeiling: kit.whole('pain_ceiling'),
+    acceptablePainLimit: kit.whole('acceptable_pain_limit'),
     usualStiffnessMinutes: kit.whole('usual_stiffness_minutes'),
     usualSwelling: kit.word('usual_swelling', ['none', 'slight']),
     usualEffusion: kit.word('usual_effusion', ['zero', 'trace', '1+']),
     usualFatigue: kit.wholeOrNull('usual_fatigue'),
-    /** Scatter of the mornings the values were frozen from; null = not enough of them. */
+    /** Scatter of the mornings the values were set from; null = not enough of them. */
     morningSpread: kit.jsonOrNull<{ readonly standardDeviation: number; readonly values: number }>(
       'morning_spread',
     ),
-    frozenOn: kit.day('frozen_on'),
-    latched: kit.yes('latched'),
+    setOn: kit.day('set_on'),
+    dueForReview: kit.yes('due_for_review'),
     byName: kit.text('by_name'),
     reason: kit.text('reason'),
   },
@@ -127,7 +127,7 @@ export const baseline = kit.table(
       'baseline_top',
       sql`${t.usualPainTop} IS NULL OR (${t.usualPain} IS NOT NULL AND typeof(${t.usualPainTop}) = 'integer' AND ${t.usualPainTop} BETWEEN ${t.usualPain} AND min(10, ${t.usualPain} + 2))`,
     ),
-    kit.check('baseline_ceiling', sql`${t.painCeiling} BETWEEN 5 AND 7`),
+    kit.check('baseline_pain_limit', sql`${t.acceptablePainLimit} BETWEEN 5 AND 7`),
     kit.check('baseline_stiffness', sql`${t.usualStiffnessMinutes} BETWEEN 0 AND 1440`),
     kit.check('baseline_effusion', sql`${t.usualEffusion} IN (${words(['zero', 'trace', '1+'])})`),
     kit.check('baseline_swelling', sql`${t.usualSwelling} IN (${words(['none', 'slight'])})`),
@@ -137,11 +137,11 @@ export const baseline = kit.table(
 export const origins = ['clinician', 'progress', 'ease-back', 'return'] as const;
 
 /** One version of one prescribed exercise. Signed by a row of its own; ended by a row of its own. */
-export const prescription = kit.table(
+export const prescription = kit.appendOnly(
   'prescription',
   {
     ...owned(),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     version: kit.whole('version'),
     method: kit.word('method', methods),
     exerciseId: kit.text('exercise_id'),
@@ -156,7 +156,7 @@ export const prescription = kit.table(
     decisionId: kit.idOrNull('decision_id'),
   },
   (t) => [
-    kit.unique('prescription_version').on(t.lineId, t.version),
+    kit.unique('prescription_version').on(t.prescriptionItemId, t.version),
     kit.index('prescription_by_patient').on(t.patientId, t.recordedAt),
     kit.check('prescription_method', sql`${t.method} IN (${words(methods)})`),
     kit.check('prescription_origin', sql`${t.origin} IN (${words(origins)})`),
@@ -165,7 +165,7 @@ export const prescription = kit.table(
   ],
 );
 
-export const signature = kit.table('signature', {
+export const signature = kit.appendOnly('signature', {
   prescriptionId: kit
     .id('prescription_id')
     .primaryKey()
@@ -177,7 +177,7 @@ export const signature = kit.table('signature', {
   signedName: kit.text('signed_name'),
 });
 
-export const prescriptionEnd = kit.table('prescription_end', {
+export const prescriptionEnd = kit.appendOnly('prescription_end', {
   prescriptionId: kit
     .id('prescription_id')
     .primaryKey()
@@ -190,13 +190,13 @@ export const prescriptionEnd = kit.table('prescription_end', {
 });
 
 /** Which weekdays each prescribed exercise stands on; the newest version counts from its day on. */
-export const programme = kit.table(
+export const programme = kit.appendOnly(
   'programme',
   {
     ...owned(),
     version: kit.whole('version'),
     fromDay: kit.day('from_day'),
-    lines: kit.json<readonly ProgrammeLine[]>('lines'),
+    items: kit.json<readonly ProgrammeLine[]>('items'),
   },
   (t) => [
     kit.unique('programme_version').on(t.patientId, t.version),
@@ -204,16 +204,16 @@ export const programme = kit.table(
   ],
 );
 
-export const limitKinds = ['weight-bearing', 'range', 'load-ceiling', 'no-impact', 'none'] as const;
+export const limitKinds = ['weight-bearing', 'range', 'load-limit', 'no-impact', 'none'] as const;
 
 /** A limit on a joint from a surgeon, a physician or the clinician, with its days. Lifting it is a row of its own. */
-export const careLimit = kit.table(
+export const careLimit = kit.appendOnly(
   'care_limit',
   {
     ...owned(),
     joint: kit.text('joint'),
     kind: kit.word('kind', limitKinds),
-    ceilingKg: kit.realOrNull('ceiling_kg'),
+    limitKg: kit.realOrNull('limit_kg'),
     fromDay: kit.day('from_day'),
     /** Last day it holds; null = until lifted. */
     toDay: kit.dayOrNull('to_day'),
@@ -223,12 +223,12 @@ export const careLimit = kit.table(
   (t) => [
     kit.index('care_limit_by_patient').on(t.patientId, t.fromDay),
     kit.check('care_limit_kind', sql`${t.kind} IN (${words(limitKinds)})`),
-    kit.check('care_limit_ceiling', sql`(${t.kind} = 'load-ceiling') = (${t.ceilingKg} IS NOT NULL)`),
+    kit.check('care_limit_load', sql`(${t.kind} = 'load-limit') = (${t.limitKg} IS NOT NULL)`),
     kit.check('care_limit_days', sql`${t.toDay} IS NULL OR ${t.toDay} >= ${t.fromDay}`),
   ],
 );
 
-export const careLimitLift = kit.table('care_limit_lift', {
+export const careLimitLift = kit.appendOnly('care_limit_lift', {
   limitId: kit
     .id('limit_id')
     .primaryKey()
@@ -243,8 +243,8 @@ export const careLimitLift = kit.table('care_limit_lift', {
 
 export const careEventKinds = ['medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'] as const;
 
-/** Something that happened and may blunt a score, open a review or close a method. */
-export const careEvent = kit.table(
+/** Something that happened and may blunt a score, open a review or contraindicate a method. */
+export const careEvent = kit.appendOnly(
   'care_event',
   {
     ...owned(),

@@ -11,7 +11,7 @@ import { dayShape, kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
 /** One evaluation of one joint, with everything needed to replay it. */
-export const decision = kit.table(
+export const decision = kit.appendOnly(
   'decision',
   {
     id: kit.id('id').primaryKey(),
@@ -26,7 +26,7 @@ export const decision = kit.table(
     evaluatedAt: kit.instant('evaluated_at'),
     day: kit.day('day'),
     facts: kit.json<Facts>('facts'),
-    choices: kit.sharedJson<ChoiceValues>('choices'),
+    settings: kit.sharedJson<ChoiceValues>('settings'),
     engineVersion: kit.text('engine_version'),
     decision: kit.word('decision', decisionWords),
     largestStep: kit.wordOrNull('largest_step', steps),
@@ -52,20 +52,20 @@ export const proposalKinds = ['same', 'step', 'ease-back', 'return', 'stop'] as 
 export const proposalEffects = ['acts-at-once', 'awaits-signature', 'repeat'] as const;
 
 /** The next dose of one prescribed exercise after an evaluation. */
-export const proposal = kit.table(
+export const proposal = kit.appendOnly(
   'proposal',
   {
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     prescriptionId: kit.id('prescription_id').references(() => prescription.id),
     /** The decision with the most caution among the joints the exercise loads. */
     decisionId: kit.id('decision_id').references(() => decision.id),
     madeAt: kit.instant('made_at'),
     /** Session judged; null when a danger was answered before any session. */
     sessionId: kit.idOrNull('session_id'),
-    word: kit.word('word', decisionWords),
+    decision: kit.word('decision', decisionWords),
     kind: kit.word('kind', proposalKinds),
     effect: kit.word('effect', proposalEffects),
     contact: kit.word('contact', contacts),
@@ -85,17 +85,17 @@ export const proposal = kit.table(
   },
   (t) => [
     kit.index('proposal_by_patient').on(t.patientId, t.madeAt),
-    kit.index('proposal_by_line').on(t.lineId, t.madeAt),
+    kit.index('proposal_by_prescription_item').on(t.prescriptionItemId, t.madeAt),
     kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
     kit.check('proposal_kind', sql`${t.kind} IN (${words(proposalKinds)})`),
-    kit.check('proposal_word', sql`${t.word} IN (${words(decisionWords)})`),
+    kit.check('proposal_decision', sql`${t.decision} IN (${words(decisionWords)})`),
   ],
 );
 
 export const responseKinds = ['accept', 'override'] as const;
 
 /** A clinician's answer to a decision: a record of its own, never an edit. */
-export const decisionResponse = kit.table(
+export const decisionResponse = kit.appendOnly(
   'decision_response',
   {
     id: kit.id('id').primaryKey(),
@@ -123,7 +123,7 @@ export const decisionResponse = kit.table(
   ],
 );
 
-export const message = kit.table(
+export const message = kit.appendOnly(
   'message',
   {
     id: kit.id('id').primaryKey(),
@@ -141,28 +141,28 @@ export const message = kit.table(
 );
 
 /** A version of the clinic's own numbers; the newest one counts, old decisions keep theirs. */
-export const choiceVersion = kit.table(
-  'choice_version',
+export const clinicSettingsVersion = kit.appendOnly(
+  'clinic_settings_version',
   {
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     version: kit.whole('version'),
-    choices: kit.json<ChoiceValues>('choices'),
+    settings: kit.json<ChoiceValues>('settings'),
     changedAt: kit.instant('changed_at'),
     changedBy: kit.id('changed_by'),
     reason: kit.text('reason'),
   },
-  (t) => [kit.unique('choice_version_number').on(t.clinicId, t.version)],
+  (t) => [kit.unique('clinic_settings_version_number').on(t.clinicId, t.version)],
 );
 
 /** Steps a clinician signed for ahead, within the bounds of the engine's rules. */
-export const preApproval = kit.table(
+export const preApproval = kit.appendOnly(
   'pre_approval',
   {
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     steps: kit.whole('steps'),
     days: kit.whole('days'),
     signedAt: kit.instant('signed_at'),
@@ -176,7 +176,7 @@ export const preApproval = kit.table(
   ],
 );
 
-export const preApprovalEnd = kit.table('pre_approval_end', {
+export const preApprovalEnd = kit.appendOnly('pre_approval_end', {
   preApprovalId: kit
     .id('pre_approval_id')
     .primaryKey()

@@ -11,6 +11,7 @@ import {
   integer,
   primaryKey,
   real,
+  type SQLiteTable,
   sqliteTable,
   text,
   uniqueIndex,
@@ -47,8 +48,22 @@ const sharedJsonText = <T extends object>(name: string) => {
   })(name);
 };
 
+/** Each append-only table with the SQL condition on OLD under which a row may not be deleted; null = never. */
+const keptWhile = new Map<SQLiteTable, string | null>();
+export const appendOnlyTables: ReadonlyMap<SQLiteTable, string | null> = keptWhile;
+
 export const kit = {
   table: sqliteTable,
+  /** A table whose rows stay as they were recorded, a correction being a new row; triggers refuse the rest. */
+  appendOnly: ((...declared: Parameters<typeof sqliteTable>) => {
+    const table = sqliteTable(...declared);
+    keptWhile.set(table, null);
+    return table;
+  }) as typeof sqliteTable,
+  /** Rows of an append-only table may leave once `condition`, SQL on OLD, no longer holds. */
+  keptWhile: (table: SQLiteTable, condition: string) => {
+    keptWhile.set(table, condition);
+  },
   id: (name: string) => text(name).notNull(),
   idOrNull: (name: string) => text(name),
   text: (name: string) => text(name).notNull(),

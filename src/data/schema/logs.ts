@@ -39,7 +39,7 @@ const entry = () => ({
   extraPainRelief: kit.yesOrNull('extra_pain_relief'),
 });
 
-export const trainingSession = kit.table(
+export const trainingSession = kit.appendOnly(
   'training_session',
   {
     ...entry(),
@@ -48,13 +48,13 @@ export const trainingSession = kit.table(
     kind: kit.word('kind', sessionKinds),
     /** Stands at yes where it was not answered: whoever reads this column alone then errs to the careful side. */
     didExtra: kit.yes('did_extra'),
-    /** The question was not answered; null in rows from before a gap could be told. */
+    /** The question was not answered; null in rows from before a gap was distinguished. */
     didExtraUnanswered: kit.yesOrNull('did_extra_unanswered'),
     /** What is new since the last session; null = not asked or not answered. */
     news: kit.jsonOrNull<readonly News[]>('news'),
     otherJointWorse: kit.yesOrNull('other_joint_worse'),
-    /** Something new was told, or another joint is worse: a clinician looks at it. */
-    toldNew: kit.yesOrNull('told_new'),
+    /** Something new was reported, or another joint is worse: a clinician looks at it. */
+    reportedNew: kit.yesOrNull('reported_new'),
     stoppedByFlag: kit.yes('stopped_by_flag'),
     /** Fingers or toes after a cuff; null = no cuff, or an entry from before it was sent. */
     limbChecks: kit.jsonOrNull<readonly LimbCheck[]>('limb_checks'),
@@ -80,13 +80,13 @@ export const trainingSession = kit.table(
         t.extraPainRelief,
         t.didExtra,
         t.didExtraUnanswered,
-        t.toldNew,
+        t.reportedNew,
         t.clockDoubtful,
       ),
     // Serves "since when an entry with a doubtful clock waits"; few rows ever stand in it.
     kit.index('training_session_doubtful').on(t.patientId, t.arrivedAt).where(sql`${t.clockDoubtful} = 1`),
     // Serves "since when something new waits to be looked at"; few rows ever stand in it.
-    kit.index('training_session_told').on(t.patientId, t.arrivedAt).where(sql`${t.toldNew} = 1`),
+    kit.index('training_session_reported_new').on(t.patientId, t.arrivedAt).where(sql`${t.reportedNew} = 1`),
     // Serves the looks at fingers or toes of one patient's sessions; only sessions with a cuff stand in it.
     kit.index('training_session_limb').on(t.patientId, t.day).where(sql`${t.limbChecks} IS NOT NULL`),
     kit.check('training_session_kind', sql`${t.kind} IN (${words(sessionKinds)})`),
@@ -95,7 +95,7 @@ export const trainingSession = kit.table(
   ],
 );
 
-export const setLog = kit.table(
+export const setLog = kit.appendOnly(
   'set_log',
   {
     id: kit.id('id').primaryKey(),
@@ -103,7 +103,7 @@ export const setLog = kit.table(
     patientId: kit.id('patient_id').references(() => patient.id),
     sessionId: kit.id('session_id').references(() => trainingSession.id),
     prescriptionId: kit.id('prescription_id').references(() => prescription.id),
-    lineId: kit.id('line_id'),
+    prescriptionItemId: kit.id('prescription_item_id'),
     setNumber: kit.whole('set_number'),
     repetitions: kit.wholeOrNull('repetitions'),
     loadKg: kit.realOrNull('load_kg'),
@@ -119,7 +119,7 @@ export const setLog = kit.table(
       .on(
         t.patientId,
         t.sessionId,
-        t.lineId,
+        t.prescriptionItemId,
         t.setNumber,
         t.prescriptionId,
         t.repetitions,
@@ -138,7 +138,7 @@ export const setLog = kit.table(
 
 const score = (name: string) => kit.wholeOrNull(name);
 
-export const sessionJoint = kit.table(
+export const sessionJoint = kit.appendOnly(
   'session_joint',
   {
     sessionId: kit.id('session_id').references(() => trainingSession.id),
@@ -180,7 +180,7 @@ export const sessionJoint = kit.table(
 );
 
 /** Pain two hours later, sent after the session it speaks of. */
-export const twoHours = kit.table(
+export const twoHours = kit.appendOnly(
   'two_hours',
   {
     ...entry(),
@@ -198,7 +198,7 @@ export const twoHours = kit.table(
 );
 
 /** The next-morning answers. */
-export const morning = kit.table(
+export const morning = kit.appendOnly(
   'morning',
   {
     ...entry(),
@@ -238,7 +238,7 @@ export const morning = kit.table(
   ],
 );
 
-export const morningJoint = kit.table(
+export const morningJoint = kit.appendOnly(
   'morning_joint',
   {
     morningId: kit.id('morning_id').references(() => morning.id),
@@ -275,7 +275,7 @@ export const morningJoint = kit.table(
 );
 
 /** The same entry id arrived with other content: kept, never merged, shown to the clinician. */
-export const entryConflict = kit.table('entry_conflict', {
+export const entryConflict = kit.appendOnly('entry_conflict', {
   id: kit.id('id').primaryKey(),
   clinicId: kit.id('clinic_id').references(() => clinic.id),
   patientId: kit.id('patient_id').references(() => patient.id),

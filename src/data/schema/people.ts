@@ -12,7 +12,7 @@ export const clinic = kit.table('clinic', {
   phone: kit.text('phone'),
   emergencyNumber: kit.text('emergency_number'),
   /** When somebody looks at what patients send, in the clinic's own words. */
-  coverHours: kit.text('cover_hours'),
+  monitoringHours: kit.text('monitoring_hours'),
   createdAt: kit.instant('created_at'),
 });
 
@@ -47,7 +47,7 @@ export const patientIdentity = kit.table(
 );
 
 /** What is known of the person for dosing. Append-only: the newest version counts. */
-export const careProfile = kit.table(
+export const careProfile = kit.appendOnly(
   'care_profile',
   {
     id: kit.id('id').primaryKey(),

@@ -15,7 +15,7 @@ const owned = () => ({
 });
 
 /** A goal as it was set, or what became of it; the newest row of the same words counts. */
-export const goalStep = kit.table(
+export const goalStep = kit.appendOnly(
   'goal_step',
   {
     ...owned(),
@@ -33,7 +33,7 @@ export const goalStep = kit.table(
 );
 
 /** The next review as booked; the newest row counts, and one without a day takes the booking back. */
-export const reviewBooking = kit.table(
+export const reviewBooking = kit.appendOnly(
   'review_booking',
   {
     ...owned(),
@@ -48,13 +48,17 @@ export const reviewBooking = kit.table(
   ],
 );
 
-export const patientMessage = kit.table('patient_message', { ...owned(), text: kit.text('text') }, (t) => [
-  kit.index('patient_message_by_patient').on(t.patientId, t.recordedAt),
-  kit.check('patient_message_text', sql`length(trim(${t.text})) BETWEEN 1 AND 1000`),
-]);
+export const patientMessage = kit.appendOnly(
+  'patient_message',
+  { ...owned(), text: kit.text('text') },
+  (t) => [
+    kit.index('patient_message_by_patient').on(t.patientId, t.recordedAt),
+    kit.check('patient_message_text', sql`length(trim(${t.text})) BETWEEN 1 AND 1000`),
+  ],
+);
 
 /** Where a patient usually comes; the newest row counts. */
-export const patientSite = kit.table(
+export const patientSite = kit.appendOnly(
   'patient_site',
   { ...owned(), siteId: kit.id('site_id').references(() => site.id) },
   (t) => [kit.index('patient_site_by_patient').on(t.clinicId, t.patientId, t.recordedAt)],

@@ -1,14 +1,14 @@
 /**
- * The worklist, kept on write. `matter` is derived: it can be thrown away and rebuilt from the record
- * at any time. What clinicians did about a matter is a record of its own and append-only.
+ * The worklist, kept on write. `worklist_item` is derived: it can be thrown away and rebuilt from the record
+ * at any time. What clinicians did about an item is a record of its own and append-only.
  */
 import { sql } from 'drizzle-orm';
 import { matterKinds } from '#core/worklist/matter.ts';
 import { kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
-export const matter = kit.table(
-  'matter',
+export const worklistItem = kit.table(
+  'worklist_item',
   {
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
@@ -30,13 +30,13 @@ export const matter = kit.table(
   },
   (t) => [
     kit.key({ columns: [t.clinicId, t.patientId, t.key] }),
-    // Serves a page of the worklist: a clinic's matters by danger, then age, read until the page is full.
+    // Serves a page of the worklist: a clinic's items by danger, then age, read until the page is full.
     kit
-      .index('matter_by_danger')
+      .index('worklist_item_by_danger')
       .on(t.clinicId, t.rank, t.since, t.patientId, t.showsFrom, t.snoozedUntil, t.showsAt, t.key),
     // Holds all a page shows of a patient, beside each other: a page of fifty looks in fifty places, not in two hundred.
     kit
-      .index('matter_of_patient')
+      .index('worklist_item_of_patient')
       .on(
         t.clinicId,
         t.patientId,
@@ -56,24 +56,24 @@ export const matter = kit.table(
       ),
     // Serves the counts above the worklist without touching the rows.
     kit
-      .index('matter_due')
+      .index('worklist_item_due')
       .on(t.clinicId, t.patientId, t.showsFrom, t.snoozedUntil, t.kind, t.assignedTo, t.showsAt),
-    kit.check('matter_kind', sql`${t.kind} IN (${words(matterKinds)})`),
+    kit.check('worklist_item_kind', sql`${t.kind} IN (${words(matterKinds)})`),
   ],
 );
 
-export const matterActs = ['acknowledge', 'assign', 'snooze'] as const;
+export const worklistItemActs = ['acknowledge', 'assign', 'snooze'] as const;
 
-export const matterAction = kit.table(
-  'matter_action',
+export const worklistItemAction = kit.appendOnly(
+  'worklist_item_action',
   {
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    matterKey: kit.text('matter_key'),
-    /** The matter as it stood; a later one of the same key begins afresh. */
-    matterSince: kit.instant('matter_since'),
-    act: kit.word('act', matterActs),
+    itemKey: kit.text('item_key'),
+    /** The item as it stood; a later one of the same key begins afresh. */
+    itemSince: kit.instant('item_since'),
+    act: kit.word('act', worklistItemActs),
     until: kit.dayOrNull('until'),
     assignee: kit.idOrNull('assignee'),
     assigneeName: kit.textOrNull('assignee_name'),
@@ -83,8 +83,8 @@ export const matterAction = kit.table(
     doneName: kit.text('done_name'),
   },
   (t) => [
-    kit.index('matter_action_by_patient').on(t.patientId, t.doneAt),
-    kit.check('matter_action_act', sql`${t.act} IN (${words(matterActs)})`),
-    kit.check('matter_action_snooze', sql`(${t.act} = 'snooze') = (${t.until} IS NOT NULL)`),
+    kit.index('worklist_item_action_by_patient').on(t.patientId, t.doneAt),
+    kit.check('worklist_item_action_act', sql`${t.act} IN (${words(worklistItemActs)})`),
+    kit.check('worklist_item_action_snooze', sql`(${t.act} = 'snooze') = (${t.until} IS NOT NULL)`),
   ],
 );

@@ -1,5 +1,8 @@
-/** Brings a file to this release's schema. A file from a newer release is refused, an older one is copied first. */
-import { copyFileSync, existsSync, mkdirSync, statSync } from 'node:fs';
+/**
+ * Brings a file to this release's schema. An older file is copied first; one from a newer release, or
+ * from before this baseline, is refused with the reason.
+ */
+import { copyFileSync, existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { readMigrationFiles } from 'drizzle-orm/migrator';
 import { headsFileOf } from '../audit-heads.ts';
@@ -7,7 +10,7 @@ import type { Store } from './store.ts';
 
 export type Migrated =
   | { readonly ok: true; readonly applied: number; readonly backup: string | null }
-  | { readonly ok: false; readonly reason: string };
+  | { readonly ok: false; readonly found: 'newer' | 'earlier-baseline'; readonly reason: string };
 
 interface Journal {
   readonly hash: string;
@@ -37,16 +40,23 @@ const backUp = (store: Store, stamp: number): string | null => {
   return target;
 };
 
+const refused = (found: 'newer' | 'earlier-baseline', file: string): Migrated => ({
+  ok: false,
+  found,
+  reason:
+    found === 'newer'
+      ? `The file ${file} was written by a newer release. Start that release, or restore a backup made before it.`
+      : `The file ${file} was made before this release's first schema step and cannot be brought forward. Start the release that made it, or name another file with DATABASE_FILE; a file of the demo clinic alone is replaced by npm run demo.`,
+});
+
 export const migrateStore = (store: Store, folder: string): Migrated => {
   const wanted = readMigrationFiles({ migrationsFolder: folder });
   const applied = appliedOf(store);
   const known = new Set(wanted.map((migration) => migration.folderMillis));
   const unknown = applied.filter((row) => !known.has(Number(row.created_at)));
   if (unknown.length > 0) {
-    return {
-      ok: false,
-      reason: `The file ${store.file} was written by a newer release (${unknown.length} unknown schema steps). Start that release, or restore a backup made before it.`,
-    };
+    const isEarlier = unknown.some((row) => Number(row.created_at) < wanted[0]!.folderMillis);
+    return refused(isEarlier ? 'earlier-baseline' : 'newer', store.file);
   }
   const pending = wanted.filter(
     (migration) => !applied.some((row) => Number(row.created_at) === migration.folderMillis),
@@ -78,4 +88,11 @@ export const pendingMigrations = (store: Store, folder: string): number => {
   const applied = new Set(appliedOf(store).map((row) => Number(row.created_at)));
   return readMigrationFiles({ migrationsFolder: folder }).filter((one) => !applied.has(one.folderMillis))
     .length;
+};
+
+/** Ends a store and takes its file away, with everything that speaks of its rows alone. */
+export const removeStore = (store: Store): void => {
+  store.close();
+  const { file } = store;
+  for (const one of [file, `${file}-wal`, `${file}-shm`, headsFileOf(file)]) rmSync(one, { force: true });
 };

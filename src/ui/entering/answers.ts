@@ -7,7 +7,7 @@ import type { Problem } from '#ui/shared/error-summary.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 
 export interface TypedExercise {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly prescriptionId: string;
   readonly title: string;
   readonly dose: Dose;
@@ -35,7 +35,8 @@ const countsIn = (text: string): readonly (number | null)[] | null => {
 };
 
 /** Repetitions in reserve, one for each set; a dash where it was not said. */
-const reservesOf = (lineId: string, typed: Typed) => countsIn(typed[`reserve-${lineId}`] ?? '');
+const reservesOf = (prescriptionItemId: string, typed: Typed) =>
+  countsIn(typed[`reserve-${prescriptionItemId}`] ?? '');
 
 /** Repetitions from which a set counts as done. */
 const leastOf = (dose: Dose, set: number): number =>
@@ -45,32 +46,32 @@ const loadOf = (dose: Dose): number => (dose.method === 'variation' ? dose.added
 
 const mostReserve = 10;
 
-const reserveProblem = (lineId: string, typed: Typed): readonly Problem[] =>
-  reservesOf(lineId, typed)?.every((one) => one === null || one <= mostReserve)
+const reserveProblem = (prescriptionItemId: string, typed: Typed): readonly Problem[] =>
+  reservesOf(prescriptionItemId, typed)?.every((one) => one === null || one <= mostReserve)
     ? []
     : [
         {
-          field: `reserve-${lineId}`,
+          field: `reserve-${prescriptionItemId}`,
           text: 'Enter a number for each set with commas between, such as 2, 1, 1.',
         },
       ];
 
 export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): readonly Problem[] =>
-  exercises.flatMap(({ lineId }): readonly Problem[] => {
-    const counts = countsIn(typed[`counts-${lineId}`] ?? '');
-    const load = readNumber(typed[`load-${lineId}`] ?? '');
+  exercises.flatMap(({ prescriptionItemId }): readonly Problem[] => {
+    const counts = countsIn(typed[`counts-${prescriptionItemId}`] ?? '');
+    const load = readNumber(typed[`load-${prescriptionItemId}`] ?? '');
     return [
-      ...reserveProblem(lineId, typed),
+      ...reserveProblem(prescriptionItemId, typed),
       ...(counts === null
         ? [
             {
-              field: `counts-${lineId}`,
+              field: `counts-${prescriptionItemId}`,
               text: 'Enter the counts of the sets with commas between, such as 15, 14, 12.',
             },
           ]
         : []),
       ...(load !== null && Number.isNaN(load)
-        ? [{ field: `load-${lineId}`, text: 'Enter the weight as a number, such as 2.5.' }]
+        ? [{ field: `load-${prescriptionItemId}`, text: 'Enter the weight as a number, such as 2.5.' }]
         : []),
     ];
   });
@@ -86,18 +87,18 @@ const reasonOf = (
     ? 'none'
     : (stopReasons.find((reason) => reason === said) ?? 'unknown');
 
-const setsOf = ({ lineId, prescriptionId, ...exercise }: TypedExercise, typed: Typed) => {
+const setsOf = ({ prescriptionItemId, prescriptionId, ...exercise }: TypedExercise, typed: Typed) => {
   const isEasier = typed.kind === 'bad-day';
   const dose = isEasier ? exercise.badDay : exercise.dose;
-  const reserves = reservesOf(lineId, typed) ?? [];
-  return (countsIn(typed[`counts-${lineId}`] ?? '') ?? []).map((repetitions, place) => ({
+  const reserves = reservesOf(prescriptionItemId, typed) ?? [];
+  return (countsIn(typed[`counts-${prescriptionItemId}`] ?? '') ?? []).map((repetitions, place) => ({
     prescriptionId,
-    lineId,
+    prescriptionItemId,
     set: place + 1,
     repetitions,
-    loadKg: loadOf(dose) > 0 ? score(typed[`load-${lineId}`]) : loadOf(dose),
+    loadKg: loadOf(dose) > 0 ? score(typed[`load-${prescriptionItemId}`]) : loadOf(dose),
     reserve: reserves[place] ?? null,
-    stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${lineId}`]),
+    stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${prescriptionItemId}`]),
     easier: isEasier,
   }));
 };

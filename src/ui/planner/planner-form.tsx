@@ -60,8 +60,8 @@ const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
 
 const Grid = (props: {
   readonly exercises: readonly PlannedExercise[];
-  readonly daysOf: (lineId: string) => readonly Weekday[];
-  readonly onSwitch: (lineId: string, day: Weekday) => void;
+  readonly daysOf: (prescriptionItemId: string) => readonly Weekday[];
+  readonly onSwitch: (prescriptionItemId: string, day: Weekday) => void;
 }) => (
   /* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard. */
   <section className="table-scroll" aria-label="Weekdays" tabIndex={0}>
@@ -81,10 +81,10 @@ const Grid = (props: {
       <tbody>
         {props.exercises.map((exercise) => (
           <WeekRow
-            key={exercise.lineId}
+            key={exercise.prescriptionItemId}
             exercise={exercise}
-            chosen={props.daysOf(exercise.lineId)}
-            onSwitch={(day) => props.onSwitch(exercise.lineId, day)}
+            chosen={props.daysOf(exercise.prescriptionItemId)}
+            onSwitch={(day) => props.onSwitch(exercise.prescriptionItemId, day)}
           />
         ))}
       </tbody>
@@ -103,18 +103,23 @@ export interface PlannerFormProps {
 const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'patientId'>) => {
   const [lines, setLines] = useState(given);
   const plan = useMemo(() => weekPlan(exercises, lines, values), [exercises, lines, values]);
-  const daysOf = (lineId: string) => lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
-  const change = (lineId: string, day: Weekday) => {
-    const known = daysOf(lineId);
+  const daysOf = (prescriptionItemId: string) =>
+    lines.find((line) => line.prescriptionItemId === prescriptionItemId)?.weekdays ?? [];
+  const change = (prescriptionItemId: string, day: Weekday) => {
+    const known = daysOf(prescriptionItemId);
     const next = known.includes(day) ? known.filter((one) => one !== day) : [...known, day].sort();
-    setLines([...lines.filter((line) => line.lineId !== lineId), { lineId, weekdays: next }]);
+    setLines([
+      ...lines.filter((line) => line.prescriptionItemId !== prescriptionItemId),
+      { prescriptionItemId, weekdays: next },
+    ]);
   };
   const take = (id: string) => {
     const template = weekTemplates.find((one) => one.id === id);
     if (template) setLines(laidOut(template, exercises));
   };
   /** A line for each exercise in force; one that ended is not carried on. */
-  const wanted = () => exercises.map(({ lineId }) => ({ lineId, weekdays: daysOf(lineId) }));
+  const wanted = () =>
+    exercises.map(({ prescriptionItemId }) => ({ prescriptionItemId, weekdays: daysOf(prescriptionItemId) }));
   return { plan, daysOf, change, take, wanted };
 };
 
@@ -143,7 +148,9 @@ export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
       <Grid exercises={exercises} daysOf={week.daysOf} onSwitch={week.change} />
       <WeekView
         plan={week.plan}
-        titleOf={(lineId) => exercises.find((one) => one.lineId === lineId)?.title ?? lineId}
+        titleOf={(prescriptionItemId) =>
+          exercises.find((one) => one.prescriptionItemId === prescriptionItemId)?.title ?? prescriptionItemId
+        }
       />
       <div className="row">
         <Button type="submit" id="save-programme" aria-disabled={submit.isBusy || undefined}>

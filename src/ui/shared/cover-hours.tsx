@@ -9,19 +9,19 @@ export interface CoverHoursProps {
     readonly phone: string;
     readonly emergencyNumber: string;
     /** As the clinic wrote them. */
-    readonly coverHours: string;
+    readonly monitoringHours: string;
   };
   /** What else is offered there. */
   readonly children?: ReactNode;
 }
 
 export const CoverHours = ({ clinic, children }: CoverHoursProps) => {
-  const { name, phone, emergencyNumber, coverHours } = clinic;
+  const { name, phone, emergencyNumber, monitoringHours } = clinic;
   return (
     <section className="cover stack-close">
       <h2>{say('today.cover-title')}</h2>
       <p>{say('today.cover', { clinic: name })}</p>
-      <p>{coverHours}</p>
+      <p>{monitoringHours}</p>
       {children}
       <p>{say('today.cover-else', { emergency: emergencyNumber })}</p>
       <p>{say('today.cover-phone', { phone })}</p>

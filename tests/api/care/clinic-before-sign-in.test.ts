@@ -26,7 +26,7 @@ it('a file of one clinic shows that clinic’s hours to everybody', async () => 
   const store = freshStore();
   const hours = 'Weekdays, 9:00 to 17:00.';
   const only = { id: 'only', name: 'Only', zone: 'Europe/Dublin', phone: '1', emergencyNumber: '112' };
-  await foundClinic(store, { ...only, coverHours: hours }, 0);
-  expect((await clinicBeforeSignIn(store, null))?.coverHours).toBe(hours);
+  await foundClinic(store, { ...only, monitoringHours: hours }, 0);
+  expect((await clinicBeforeSignIn(store, null))?.monitoringHours).toBe(hours);
   store.close();
 });

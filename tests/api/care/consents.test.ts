@@ -44,7 +44,13 @@ const gateOpened = async () => {
   const watch = (day: number) =>
     at.clinician(day).staff.visits.watch({
       patientId,
-      session: { ...site, day: at.accessOn(day).day, watchedWhole: true, remoteReason: null, remark: null },
+      session: {
+        ...site,
+        day: at.accessOn(day).day,
+        supervisedThroughout: true,
+        remoteReason: null,
+        remark: null,
+      },
     });
   await watch(0);
   await watch(1);
@@ -132,7 +138,7 @@ describe('the words of an agreement', () => {
 
   it('stand beside the clinic’s cover hours, and nobody watches before it was agreed', async () => {
     const before = await at.patient().patient.consents.get();
-    expect(before).toMatchObject({ coverHours: 'Weekdays 9 to 17', isWatched: false });
+    expect(before).toMatchObject({ monitoringHours: 'Weekdays 9 to 17', isWatched: false });
     await at.patient().patient.consents.give({ kind: 'remote-monitoring', wordingVersion: 0 });
     expect((await at.patient().patient.consents.get()).isWatched).toBe(true);
   });

@@ -95,7 +95,7 @@ describe('a break', () => {
     const { patientId } = at;
     const id = await inCare(at);
     await saveProgramme(at.accessOn(0), patientId, [
-      { lineId: at.line.lineId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
+      { prescriptionItemId: at.line.prescriptionItemId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
     ]);
     expect(await kindsOn(6)).toContain('missing-answers');
     await at.clinician(6).staff.episodes.change({ patientId, change: onBreak(id, 6) });
@@ -161,7 +161,7 @@ describe('the end of care', () => {
     const done = await at
       .clinician(6)
       .staff.episodes.change({ patientId, change: change(id, 'discharged', dayOf(6)) });
-    expect(done.closedMatters).toBeGreaterThan(0);
+    expect(done.closedItems).toBeGreaterThan(0);
     expect(await kindsOn(40)).toEqual([]);
     const { inForce, versions } = await at.clinician(6).staff.prescriptions.list({ patientId });
     expect(inForce).toEqual([]);

@@ -47,7 +47,7 @@ describe('limits of others', () => {
 
   it('refuse when nothing the patient owns lies within', async () => {
     const { patientId } = at;
-    await at.clinician().staff.care.addLimit({ patientId, limit: limit({ ceilingKg: 0.5 }) });
+    await at.clinician().staff.care.addLimit({ patientId, limit: limit({ limitKg: 0.5 }) });
     await expect(at.clinician().staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(
       /Nothing the patient owns lies within the limit of 0.5 kg/,
     );
@@ -57,7 +57,7 @@ describe('limits of others', () => {
     const { patientId } = at;
     await at
       .clinician()
-      .staff.care.addLimit({ patientId, limit: limit({ kind: 'weight-bearing', ceilingKg: null }) });
+      .staff.care.addLimit({ patientId, limit: limit({ kind: 'weight-bearing', limitKg: null }) });
     const { limited } = await at.clinician().staff.prescriptions.catalogue({ patientId });
     const stand = limited.find((row) => row.exerciseId === 'sit-to-stand-chair');
     expect(stand?.closing.join(' ')).toMatch(/puts weight on the joint/);
@@ -89,9 +89,9 @@ describe('the same limit from two people', () => {
       (await mattersOf(at, 6))
         .filter(({ kind }) => kind === 'limit-ended')
         .map(({ sentence }) => /\(([^)]*)\)/.exec(sentence)?.[1]);
-    expect(await ended()).toEqual(['load-ceiling, physician and surgeon']);
+    expect(await ended()).toEqual(['load-limit, physician and surgeon']);
     await at.clinician(6).staff.care.liftLimit({ patientId, limitId: first, reason: 'Surgeon wrote.' });
-    expect(await ended()).toEqual(['load-ceiling, physician']);
+    expect(await ended()).toEqual(['load-limit, physician']);
     await at.clinician(6).staff.care.liftLimit({ patientId, limitId: second, reason: 'Physician wrote.' });
     expect(await ended()).toEqual([]);
   });

@@ -66,7 +66,7 @@ describe('an appointment at a distance', () => {
       limb: 'leg',
       side: 'right',
       day: firstDay,
-      watchedWhole: true,
+      supervisedThroughout: true,
       remoteReason: null,
       remark: null,
     };
@@ -93,7 +93,7 @@ describe('questions before a visit', () => {
     const { patientId } = at;
     await at.patient(1).patient.preVisit.send({ answers: answers({ diabetes: 'yes', cancer: 'not-known' }) });
     expect(await at.store.read.select().from(screening)).toHaveLength(1);
-    expect(await kindsOn(1)).toContain('before-visit-answers');
+    expect(await kindsOn(1)).toContain('pre-visit-answers');
     const shown = await at.clinician(1).staff.preVisits.get({ patientId });
     expect(shown!.toLookAt.map(({ item }) => item.id)).toEqual(['cancer', 'diabetes']);
     expect(shown!.plainNo).toBe(screeningItems.length - 2);
@@ -102,7 +102,7 @@ describe('questions before a visit', () => {
     const sheet = await at.clinician(1).staff.screening.sheet({ patientId });
     const given = new Map(sheet.newest!.answers.map((one) => [one.item, one.answer]));
     expect([given.get('diabetes'), given.get('cancer')]).toEqual(['yes', 'no']);
-    expect(await kindsOn(1)).not.toContain('before-visit-answers');
+    expect(await kindsOn(1)).not.toContain('pre-visit-answers');
     expect((await at.clinician(1).staff.preVisits.get({ patientId }))!.isConfirmed).toBe(true);
   });
 

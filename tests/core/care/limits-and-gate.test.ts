@@ -14,8 +14,8 @@ import { lowLoadDose } from '#tests/support/clinic.ts';
 const today = '2026-03-20';
 const limit = (over: Partial<Limit> = {}): Limit => ({
   joint: 'right-knee',
-  kind: 'load-ceiling',
-  ceilingKg: 4,
+  kind: 'load-limit',
+  limitKg: 4,
   from: '2026-03-01',
   to: null,
   author: 'Dr Surgeon',
@@ -50,13 +50,13 @@ describe('a load ceiling', () => {
   });
 
   it('the lowest of several binds', () => {
-    const limits = [limit({ ceilingKg: 6 }), limit({ ceilingKg: 2 })];
-    expect(limitsFor(limits, 'knee-extension-seated', 'right', today).ceilingKg).toBe(2);
+    const limits = [limit({ limitKg: 6 }), limit({ limitKg: 2 })];
+    expect(limitsFor(limits, 'knee-extension-seated', 'right', today).limitKg).toBe(2);
   });
 });
 
 describe('a limit on weight-bearing', () => {
-  const bearing = [limit({ kind: 'weight-bearing', ceilingKg: null })];
+  const bearing = [limit({ kind: 'weight-bearing', limitKg: null })];
 
   it.each([
     ['sit-to-stand-chair', 'both', true],
@@ -84,7 +84,7 @@ describe('a limit on weight-bearing', () => {
 
 describe('a limit on range', () => {
   it('goes with the prescription as a caution, because the catalogue knows no degrees', () => {
-    const range = [limit({ kind: 'range', ceilingKg: null })];
+    const range = [limit({ kind: 'range', limitKg: null })];
     expect(limitRefusals(range, lowLoadDose, today)).toEqual([]);
     const [caution] = limitCautions(range, lowLoadDose, today);
     expect(caution?.text).toMatch(/range of movement.*the clinician judges/);
@@ -96,7 +96,7 @@ const watched = (day: string, over: Partial<ObservedSession> = {}): ObservedSess
   limb: 'leg',
   side: 'right',
   day,
-  watchedWhole: true,
+  supervisedThroughout: true,
   recordedAt: 0,
   by: 'Clinician',
   ...over,
@@ -125,7 +125,7 @@ describe('a cuff at home', () => {
     ['two on one day count as one', [watched('2026-03-02'), watched('2026-03-02')], [check()], 1],
     [
       'one of two not watched to the end',
-      [two[0]!, watched('2026-03-05', { watchedWhole: false })],
+      [two[0]!, watched('2026-03-05', { supervisedThroughout: false })],
       [check()],
       1,
     ],

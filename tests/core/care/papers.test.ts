@@ -18,10 +18,15 @@ const version = {
   endedOn: '2026-04-30',
 } as const;
 
-const line: PaperLine = { lineId: 'l', first: version, last: version, atEnd: true, held: null };
+const line: PaperLine = { prescriptionItemId: 'l', first: version, last: version, atEnd: true, held: null };
 
 const facts: PaperFacts = {
-  clinic: { name: 'Clinic a', phone: '210 000 000', emergencyNumber: '112', coverHours: 'Weekdays 9 to 17' },
+  clinic: {
+    name: 'Clinic a',
+    phone: '210 000 000',
+    emergencyNumber: '112',
+    monitoringHours: 'Weekdays 9 to 17',
+  },
   patient: { name: 'Test Person', birthDay: '1958-06-01' },
   episode: {
     id: 'e',
@@ -58,14 +63,14 @@ const baseline = {
   joint: 'right-knee',
   usualPain: 3,
   usualPainTop: 5,
-  painCeiling: 6,
+  acceptablePainLimit: 6,
   usualStiffnessMinutes: 20,
   usualSwelling: 'none',
   usualEffusion: 'zero',
   usualFatigue: null,
-  frozenOn: '2026-03-10',
+  setOn: '2026-03-10',
   frozenBy: 'Freezer',
-  latched: false,
+  dueForReview: false,
 } as const;
 
 const clinicWords = {
@@ -149,8 +154,8 @@ describe('the letter', () => {
   it('says what was not checked, and that an expired limit was never lifted', () => {
     const limit = {
       joint: 'right-knee',
-      kind: 'load-ceiling',
-      ceilingKg: 3,
+      kind: 'load-limit',
+      limitKg: 3,
       from: '2026-03-02',
       to: '2026-04-01',
       author: 'Dr Surgeon',

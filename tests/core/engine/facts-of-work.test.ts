@@ -20,7 +20,7 @@ import {
   withSession,
 } from './small-record.ts';
 
-const both = [version(), version({ id: 'arm-1', lineId: 'arm', joints: ['right-shoulder'] })];
+const both = [version(), version({ id: 'arm-1', prescriptionItemId: 'arm', joints: ['right-shoulder'] })];
 const kneeFacts = (of: PatientRecord, at = noonOf(judgedMorning)) => factsFor(of, knee, at);
 const daysBefore = (days: number) => addDays(judgedMorning, -days);
 
@@ -28,7 +28,9 @@ describe('work, adherence and breaks', () => {
   const lastWith = (repetitions: (number | null)[], stopReason: 'none' | 'joint-pain' = 'none') => {
     const one = session(lastSession, {}, {}, both);
     const sets = one.sets.map((set) =>
-      set.lineId === 'knee' ? { ...set, repetitions: repetitions[set.set - 1] ?? null, stopReason } : set,
+      set.prescriptionItemId === 'knee'
+        ? { ...set, repetitions: repetitions[set.set - 1] ?? null, stopReason }
+        : set,
     );
     return kneeFacts(withSession(record(), { ...one, sets }));
   };
@@ -134,12 +136,12 @@ describe('work, adherence and breaks', () => {
 
 describe('frozen values', () => {
   it('the band is never wider than two points over usual pain, the ceiling never over 7', () => {
-    const facts = kneeFacts(record({ baselines: [baseline({ usualPainTop: 9, painCeiling: 9 })] }));
+    const facts = kneeFacts(record({ baselines: [baseline({ usualPainTop: 9, acceptablePainLimit: 9 })] }));
     expect([facts.usualPainTop, facts.painCeiling]).toEqual([3, 7]);
   });
 
   it('values frozen later do not speak for an earlier day', () => {
-    const later = record({ baselines: [baseline({ frozenOn: addDays(judgedMorning, 1) })] });
+    const later = record({ baselines: [baseline({ setOn: addDays(judgedMorning, 1) })] });
     expect(kneeFacts(later).usualPain).toBeNull();
   });
 
@@ -152,7 +154,7 @@ describe('frozen values', () => {
     expect([of(1), of(3)]).toEqual([false, true]);
     expect(of(3, baseline({ morningSpread: { ...spread, values: 13 } }))).toBe(false);
     expect(of(3, baseline())).toBe(false);
-    expect(of(3, baseline({ morningSpread: spread, frozenOn: daysBefore(2) }))).toBe(false);
+    expect(of(3, baseline({ morningSpread: spread, setOn: daysBefore(2) }))).toBe(false);
   });
 });
 
@@ -182,7 +184,7 @@ describe('a session of which only some exercises were eased', () => {
   const eased = (kneeSets: readonly (boolean | undefined)[]) => {
     const one = session(lastSession, {}, {}, both);
     const sets = one.sets.flatMap((set) => {
-      if (set.lineId !== 'knee') return [{ ...set, easier: false }];
+      if (set.prescriptionItemId !== 'knee') return [{ ...set, easier: false }];
       const easier = kneeSets[set.set - 1];
       return set.set > kneeSets.length ? [] : [easier === undefined ? set : { ...set, easier }];
     });

@@ -110,7 +110,7 @@ describe('a step up with a variation', () => {
     const limit: Limit = {
       joint: knee,
       kind: 'weight-bearing',
-      ceilingKg: null,
+      limitKg: null,
       from: '2026-01-01',
       to: null,
       author: 'surgeon',

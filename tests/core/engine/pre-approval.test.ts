@@ -15,7 +15,7 @@ const at = (days: number): number => instantOn(addDays(judgedMorning, -days), 12
 describe('steps a clinician signed for ahead', () => {
   const approval: PreApproval = {
     id: 'a-1',
-    lineId: 'knee',
+    prescriptionItemId: 'knee',
     signedAt: at(20),
     signedBy: 'clinician-1',
     steps: 3,
@@ -63,7 +63,7 @@ describe('steps a clinician signed for ahead', () => {
     const limit: Limit = {
       joint: knee,
       kind: 'range',
-      ceilingKg: null,
+      limitKg: null,
       from: addDays(judgedMorning, -2),
       to: null,
       author: 'surgeon',

@@ -82,8 +82,8 @@ const cuffOf = (dose: Dose): unknown => (dose.method === 'occlusion' ? dose.cuff
 const check = (present: Dose, proposal: DoseProposal): void => {
   const told = JSON.stringify({ present, proposal });
   expect([told, cuffOf(proposal.dose)]).toEqual([told, cuffOf(present)]);
-  if (proposal.word === 'hold' || proposal.word === 'pause') expect(proposal.dose).toEqual(present);
-  if (proposal.word === 'ease-back') {
+  if (proposal.decision === 'hold' || proposal.decision === 'pause') expect(proposal.dose).toEqual(present);
+  if (proposal.decision === 'ease-back') {
     expect([told, isNotHeavier(present, proposal.dose)]).toEqual([told, true]);
     expect([told, raised(present, proposal.dose)]).toEqual([told, []]);
   }
@@ -114,7 +114,7 @@ describe('for every decision and every dose', () => {
       const proposal = nextDose({
         record: record({ prescriptions: [signed], ownedLoadsKg: owned }),
         line: {
-          lineId: 'knee',
+          prescriptionItemId: 'knee',
           version: signed,
           gatedBy: [knee],
           decision,
@@ -130,7 +130,7 @@ describe('for every decision and every dose', () => {
         ladder: ladder(random),
       });
       check(dose, proposal);
-      const kind = `${dose.method} ${proposal.word} ${proposal.kind}`;
+      const kind = `${dose.method} ${proposal.decision} ${proposal.kind}`;
       kinds.set(kind, (kinds.get(kind) ?? 0) + 1);
     }
     console.log(`proposals: ${JSON.stringify([...kinds].sort())}`);
@@ -147,14 +147,15 @@ describe('for every decision and every dose', () => {
       const of: PatientRecord = randomHistory(random, 30);
       const day = firstDay + 8 + random.below(22);
       const evaluation = evaluate(of, { instant: endOf(day), day: dayFromNumber(day) });
-      for (const [lineId, proposal] of nextDoses(of, evaluation, () => ({
+      for (const [prescriptionItemId, proposal] of nextDoses(of, evaluation, () => ({
         ladder: ladder(random),
         easeBacksBefore: 0,
       }))) {
-        const present = evaluation.lines.find((line) => line.lineId === lineId)!.version.dose;
+        const present = evaluation.lines.find((line) => line.prescriptionItemId === prescriptionItemId)!
+          .version.dose;
         proposals++;
         expect(proposal.changes).toEqual(changesBetween(present, proposal.dose));
-        if (proposal.word !== 'progress') expect(isNotHeavier(present, proposal.dose)).toBe(true);
+        if (proposal.decision !== 'progress') expect(isNotHeavier(present, proposal.dose)).toBe(true);
       }
     }
     expect(proposals).toBeGreaterThan(200);

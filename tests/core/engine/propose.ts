@@ -58,7 +58,7 @@ export const propose = ({
       limits: limits ?? [],
     }),
     line: {
-      lineId: current.lineId,
+      prescriptionItemId: current.prescriptionItemId,
       version: current,
       gatedBy: [knee],
       decision,

@@ -20,7 +20,9 @@ import {
 
 const both = [version(), shoulderVersion];
 const linesOf = (of: ReturnType<typeof record>) =>
-  Object.fromEntries(evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.lineId, line]));
+  Object.fromEntries(
+    evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.prescriptionItemId, line]),
+  );
 
 describe('scope is the joint', () => {
   it('a sore knee does not hold an arm', () => {
@@ -69,7 +71,7 @@ describe('scope is the joint', () => {
   });
 
   it('a line none of whose joints is asked about is held: unknown never progresses', () => {
-    const unasked = version({ id: 'wrist-1', lineId: 'wrist', joints: ['left-wrist'] });
+    const unasked = version({ id: 'wrist-1', prescriptionItemId: 'wrist', joints: ['left-wrist'] });
     const of = record({ prescriptions: [version(), shoulderVersion, unasked] });
     expect(linesOf(of).wrist?.decision).toBe('hold');
   });

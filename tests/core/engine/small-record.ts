@@ -39,7 +39,7 @@ export const kneeDose: LowLoadDose = {
 
 export const version = (changed: Partial<PrescriptionVersion> = {}): PrescriptionVersion => ({
   id: 'knee-1',
-  lineId: 'knee',
+  prescriptionItemId: 'knee',
   version: 1,
   dose: kneeDose,
   badDay: { ...kneeDose, sets: 2, repetitions: { low: 10, high: 10 } },
@@ -50,7 +50,7 @@ export const version = (changed: Partial<PrescriptionVersion> = {}): Prescriptio
   ...changed,
 });
 
-export const shoulderVersion = version({ id: 'arm-1', lineId: 'arm', joints: [shoulder] });
+export const shoulderVersion = version({ id: 'arm-1', prescriptionItemId: 'arm', joints: [shoulder] });
 
 export const session = (
   day: Day,
@@ -65,7 +65,7 @@ export const session = (
   kind: 'full',
   sets: by.flatMap((one) =>
     [1, 2, 3].map((set) => ({
-      lineId: one.lineId,
+      prescriptionItemId: one.prescriptionItemId,
       prescriptionId: one.id,
       set,
       repetitions: 15,
@@ -118,14 +118,14 @@ export const baseline = (changed: Partial<Baseline> = {}): Baseline => ({
   joint: knee,
   usualPain: 1,
   usualPainTop: 1,
-  painCeiling: 5,
+  acceptablePainLimit: 5,
   usualStiffnessMinutes: 10,
   usualSwelling: 'none',
   usualEffusion: 'zero',
   usualFatigue: null,
-  frozenOn: firstMonday,
+  setOn: firstMonday,
   frozenBy: 'clinician-1',
-  latched: false,
+  dueForReview: false,
   ...changed,
 });
 

@@ -91,8 +91,8 @@ describe('the way back', () => {
 describe('limits a clinician entered', () => {
   const limit = (changed: Partial<Limit>): Limit => ({
     joint: knee,
-    kind: 'load-ceiling',
-    ceilingKg: 9,
+    kind: 'load-limit',
+    limitKg: 9,
     from: addDays(judgedMorning, -10),
     to: null,
     author: 'surgeon',
@@ -109,8 +109,8 @@ describe('limits a clinician entered', () => {
       effect: 'acts-at-once',
       dose: { loadKg: 9 },
     });
-    expect(proposed([limit({ ceilingKg: 10 })]).dose).toMatchObject({ loadKg: 10 });
-    expect(proposed([limit({ ceilingKg: 5 })])).toMatchObject({
+    expect(proposed([limit({ limitKg: 10 })]).dose).toMatchObject({ loadKg: 10 });
+    expect(proposed([limit({ limitKg: 5 })])).toMatchObject({
       kind: 'stop',
       contact: 'routine',
       worklist: ['no-dose-within-limit'],
@@ -126,7 +126,7 @@ describe('limits a clinician entered', () => {
   it('a limit not begun or of another joint does not bind; one lifted no longer does', () => {
     expect(proposed([limit({ from: addDays(judgedMorning, 1) })]).dose).toMatchObject({ loadKg: 10 });
     expect(proposed([limit({ joint: 'right-knee' })]).dose).toMatchObject({ loadKg: 10 });
-    const lifted = limit({ kind: 'none', ceilingKg: null, from: addDays(judgedMorning, -3) });
+    const lifted = limit({ kind: 'none', limitKg: null, from: addDays(judgedMorning, -3) });
     expect(limitsInForce([limit({}), lifted], [knee], dayToday)).toEqual([]);
     expect(limitsInForce([lifted, limit({ from: lifted.from })], [knee], dayToday)).toHaveLength(1);
   });

@@ -90,7 +90,7 @@ describe('usual values proposed for a clinician to freeze', () => {
     const under = (usualPain: number) =>
       mustLatchBaseline(record({ baselines: [baseline({ usualPain })] }), knee, noonOf(judgedMorning));
     expect([under(2), under(2.49), under(2.5), under(3)]).toEqual([false, false, true, true]);
-    const latched = record({ baselines: [baseline({ usualPain: 4, latched: true })] });
-    expect(mustLatchBaseline(latched, knee, noonOf(judgedMorning))).toBe(false);
+    const dueForReview = record({ baselines: [baseline({ usualPain: 4, dueForReview: true })] });
+    expect(mustLatchBaseline(dueForReview, knee, noonOf(judgedMorning))).toBe(false);
   });
 });

@@ -38,16 +38,23 @@ const cuff: OcclusionDose = {
   supervised: false,
 };
 
-const exercise = (lineId: string, dose: Dose, more: Partial<PlannedExercise> = {}): PlannedExercise => ({
-  lineId,
-  title: lineId,
+const exercise = (
+  prescriptionItemId: string,
+  dose: Dose,
+  more: Partial<PlannedExercise> = {},
+): PlannedExercise => ({
+  prescriptionItemId,
+  title: prescriptionItemId,
   dose,
   target: ['quadriceps'],
   indirect: [],
   limb: 'leg',
   ...more,
 });
-const on = (lineId: string, ...weekdays: Weekday[]): ProgrammeLine => ({ lineId, weekdays });
+const on = (prescriptionItemId: string, ...weekdays: Weekday[]): ProgrammeLine => ({
+  prescriptionItemId,
+  weekdays,
+});
 const kinds = (exercises: readonly PlannedExercise[], lines: readonly ProgrammeLine[]) =>
   weekPlan(exercises, lines).conflicts.map((one) => one.kind);
 
@@ -146,7 +153,8 @@ describe('templates', () => {
       const lines = laidOut(template, many);
       expect(refusedIn(weekPlan(many, lines))).toEqual([]);
       for (const line of lines) {
-        const prescribed = many.find((one) => one.lineId === line.lineId)!.dose.sessionsPerWeek;
+        const prescribed = many.find((one) => one.prescriptionItemId === line.prescriptionItemId)!.dose
+          .sessionsPerWeek;
         expect(line.weekdays.length).toBeLessThanOrEqual(prescribed);
       }
     },

@@ -31,7 +31,7 @@ export const dose: LowLoadDose = {
 
 export const version = (number: number, more: Partial<PrescriptionVersion> = {}): PrescriptionVersion => ({
   id: `version-${number}`,
-  lineId: 'line',
+  prescriptionItemId: 'line',
   version: number,
   dose,
   badDay: { ...dose, sets: 1 },
@@ -49,7 +49,7 @@ interface SessionTraits {
   readonly kind?: SessionRecord['kind'];
   readonly version?: number;
   readonly clockDoubtful?: boolean;
-  readonly lineId?: string;
+  readonly prescriptionItemId?: string;
 }
 
 export const session = (day: Day, traits: SessionTraits = {}): SessionRecord => ({
@@ -59,7 +59,7 @@ export const session = (day: Day, traits: SessionTraits = {}): SessionRecord => 
   day,
   kind: traits.kind ?? 'full',
   sets: (traits.repetitions ?? [20, 20]).map((repetitions, place) => ({
-    lineId: traits.lineId ?? 'line',
+    prescriptionItemId: traits.prescriptionItemId ?? 'line',
     prescriptionId: `version-${traits.version ?? 1}`,
     set: place + 1,
     repetitions,
@@ -98,14 +98,14 @@ export const baseline: Baseline = {
   joint: 'left-knee',
   usualPain: 2,
   usualPainTop: 3,
-  painCeiling: 5,
+  acceptablePainLimit: 5,
   usualStiffnessMinutes: 15,
   usualSwelling: 'none',
   usualEffusion: 'zero',
   usualFatigue: null,
-  frozenOn: '2026-02-25',
+  setOn: '2026-02-25',
   frozenBy: 'R. Clinician',
-  latched: false,
+  dueForReview: false,
 };
 
 export const decision = (
@@ -144,7 +144,7 @@ export const series = (parts: Partial<PatientRecord>, more: Partial<ReviewWanted
     record: record(parts),
     decisions: [],
     joint: 'left-knee',
-    lineId: 'line',
+    prescriptionItemId: 'line',
     measure: 'load',
     since,
     today,

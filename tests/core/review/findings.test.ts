@@ -117,7 +117,7 @@ describe('morning pain before and after a new dose', () => {
 
 const charted: Baseline = {
   ...baseline,
-  frozenOn: since,
+  setOn: since,
   morningSpread: { standardDeviation: 0.8, values: 14 },
 };
 
@@ -151,7 +151,7 @@ describe('control chart on the frozen usual pain', () => {
       [{ ...charted, morningSpread: { standardDeviation: 1, values: 13 } }],
     ],
     ['frozen from 0 quiet mornings; 14 are needed', [baseline]],
-    ['before the time shown', [{ ...charted, frozenOn: addDays(since, -1) }]],
+    ['before the time shown', [{ ...charted, setOn: addDays(since, -1) }]],
   ] as const)('is not drawn and says why: %s', (why, baselines) => {
     const [only, ...rest] = told({ mornings: diary([2, 2]), baselines }, fourWeeks)['control-chart']!;
     expect(only).toContain(why);
@@ -175,7 +175,7 @@ describe('control chart on the frozen usual pain', () => {
         }));
         const engine = symptomSignal(
           list,
-          { ...frozen, frozenDay: dayNumber(frozen.frozenOn) },
+          { ...frozen, frozenDay: dayNumber(frozen.setOn) },
           dayNumber(dayOf(27)),
           Number.MAX_SAFE_INTEGER,
           engineChoiceValues(),

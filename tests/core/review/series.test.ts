@@ -70,7 +70,7 @@ describe('load', () => {
   });
 
   it('sessions without the exercise are no part of its line', () => {
-    const sessions = [session('2026-03-10', { lineId: 'another' })];
+    const sessions = [session('2026-03-10', { prescriptionItemId: 'another' })];
     const seen = series({ sessions });
     expect(seen.loads).toEqual([]);
     expect(seen.rows[0]?.pains).toHaveLength(1);
@@ -156,7 +156,7 @@ describe('gates', () => {
 
 describe('thresholds are drawn as they stood at the time', () => {
   it('a newer freeze takes over on its day; an older one reaches in from before the window', () => {
-    const later = { ...baseline, usualPainTop: 4, frozenOn: '2026-03-15' };
+    const later = { ...baseline, usualPainTop: 4, setOn: '2026-03-15' };
     const spans = series({ baselines: [baseline, later] }).thresholds;
     expect(spans.map(({ from, to, usualPainTop }) => [from, to, usualPainTop])).toEqual([
       ['2026-03-01', '2026-03-15', 3],
@@ -165,7 +165,7 @@ describe('thresholds are drawn as they stood at the time', () => {
   });
 
   it('values frozen and replaced before the window are left out', () => {
-    const older = { ...baseline, frozenOn: '2026-01-10' };
+    const older = { ...baseline, setOn: '2026-01-10' };
     expect(series({ baselines: [older, baseline] }).thresholds).toHaveLength(1);
   });
 

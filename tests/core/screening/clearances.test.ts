@@ -9,7 +9,7 @@ describe('clearances', () => {
     method: 'occlusion',
     limb: 'leg',
     side: 'left',
-    closings: ['diagnosed-high-blood-pressure'],
+    findings: ['diagnosed-high-blood-pressure'],
     reason: 'Three readings under 130/80 this month.',
     by: 'Dr Example',
     day: today,
@@ -46,7 +46,7 @@ describe('clearances', () => {
     const clot = screeningWith([{ item: 'past-clot', answer: 'yes', details: [] }]);
     const outcome = outcomeOf('occlusion', 'leg', 'left', {
       screening: clot,
-      clearances: [{ ...clearance, closings: ['past-clot'] }],
+      clearances: [{ ...clearance, findings: ['past-clot'] }],
     });
     expect(outcome.opening).toBe('closed');
   });

@@ -59,7 +59,7 @@ describe('a hot joint', () => {
       method: 'low-load',
       limb: null,
       side: null,
-      closings: ['hot-joint-left-knee'],
+      findings: ['hot-joint-left-knee'],
       reason: 'Aspirated, crystals found and treated.',
       by: 'Dr Example',
       day: today,

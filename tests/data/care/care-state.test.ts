@@ -12,7 +12,7 @@ import { episodesOf, openEpisode } from '#data/episodes.ts';
 import { handleMatter } from '#data/handle-matter.ts';
 import { rebuildWorklist, rebuiltMatters } from '#data/matters.ts';
 import { recordPreVisit } from '#data/pre-visits.ts';
-import { matter } from '#data/schema/schema.ts';
+import { worklistItem } from '#data/schema/schema.ts';
 import { recordScreening } from '#data/screenings.ts';
 import { addStaff } from '#data/staff.ts';
 import type { Store } from '#data/store/store.ts';
@@ -72,8 +72,8 @@ const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
   limit: (access) =>
     addLimit(access, patientId, {
       joint: 'right-knee',
-      kind: 'load-ceiling',
-      ceilingKg: 2,
+      kind: 'load-limit',
+      limitKg: 2,
       from: addDays(access.day, 1),
       to: addDays(access.day, 3),
       author: 'Surgeon',
@@ -94,7 +94,7 @@ const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
       kind: 'occlusion-supervised',
       act: 'withdrawn',
       wordingVersion: 0,
-      saidTo: 'clinician',
+      recordedVia: 'clinician',
       reason: null,
     }),
   danger: (access) =>
@@ -142,7 +142,7 @@ describe('the worklist over the care around the dose', () => {
           hours += step.hours;
           await acts[step.act]!(at(hours));
         }
-        const stored = await store.read.select().from(matter);
+        const stored = await store.read.select().from(worklistItem);
         for (const row of stored) seen.add(row.kind);
         const rebuilt = await rebuiltMatters(at(hours));
         expect(sorted(stored)).toEqual(sorted(rebuilt.map((row) => ({ snoozedUntil: null, ...row }))));
@@ -155,7 +155,7 @@ describe('the worklist over the care around the dose', () => {
       }),
       { seed: 20260131, numRuns: 40 },
     );
-    const ours = ['danger-passed', 'event-review', 'before-visit-answers', 'limit-ended', 'break-over'];
+    const ours = ['danger-passed', 'event-review', 'pre-visit-answers', 'limit-ended', 'break-over'];
     expect(ours.filter((kind) => !seen.has(kind))).toEqual([]);
   }, 120_000);
 
@@ -170,7 +170,7 @@ describe('the file itself', () => {
   it.each([
     [
       'a break without its kind',
-      "INSERT INTO episode_change (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, episode_id, state, on_day, reason, closed_matters) VALUES ('c', 'a', 'P', 0, 'x', 'x', 'e', 'on-break', '2026-03-02', 'r', '[]')",
+      "INSERT INTO episode_change (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, episode_id, state, on_day, reason, closed_items) VALUES ('c', 'a', 'P', 0, 'x', 'x', 'e', 'on-break', '2026-03-02', 'r', '[]')",
     ],
     [
       'a remote visit without a call-back number',
@@ -182,7 +182,7 @@ describe('the file itself', () => {
     ],
     [
       'an agreement of an unknown kind',
-      "INSERT INTO consent (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, kind, act, wording_version, said_to) VALUES ('k', 'a', 'P', 0, 'x', 'x', 'anything', 'given', 0, 'clinician')",
+      "INSERT INTO consent (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, kind, act, wording_version, recorded_via) VALUES ('k', 'a', 'P', 0, 'x', 'x', 'anything', 'given', 0, 'clinician')",
     ],
   ])('refuses %s', async (_name, insert) => {
     await openEpisode(at(0), patientId, newEpisode, 'Test');

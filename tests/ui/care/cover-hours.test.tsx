@@ -7,7 +7,7 @@ import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
 import { begin } from '../session-play.ts';
 import { today } from '../views.ts';
 
-const clinic = { ...today().clinic, coverHours: 'Tuesday and Thursday, 13:00 to 15:20.' };
+const clinic = { ...today().clinic, monitoringHours: 'Tuesday and Thursday, 13:00 to 15:20.' };
 const nothing = () => undefined;
 const textOf = (html: string) => html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
 

@@ -13,10 +13,10 @@ import { sentenceFiles } from '#ui/words/german/sentences.ts';
 import { tellGerman } from '#ui/words/german.ts';
 import { figuresOf, isCountedAlike, longParts, partsOf, says, sentencesOf } from '../german-sentences.ts';
 
-const kinds = ['weight-bearing', 'range', 'load-ceiling', 'no-impact'] as const;
+const kinds = ['weight-bearing', 'range', 'load-limit', 'no-impact'] as const;
 
 const limits: readonly Limit[] = joints.flatMap((joint) =>
-  kinds.map((kind) => ({ joint, kind, ceilingKg: 5, from: '2026-01-01', to: null, author: 'Dr. Ines Roth' })),
+  kinds.map((kind) => ({ joint, kind, limitKg: 5, from: '2026-01-01', to: null, author: 'Dr. Ines Roth' })),
 );
 
 /** Both answers of every screening item, each dose, with nothing measured: all that can be said is said. */

@@ -34,7 +34,7 @@ const line: fc.Arbitrary<PaperLine> = fc
       signedName: 'Dr. Ines Roth',
       endedOn: null,
     };
-    return { lineId: 'l', first: last, last, ...rest };
+    return { prescriptionItemId: 'l', first: last, last, ...rest };
   });
 
 const score = fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2);
@@ -43,14 +43,14 @@ const baseline = fc.record({
   joint: fc.constantFrom(...joints),
   usualPain: fc.option(score),
   usualPainTop: fc.option(score),
-  painCeiling: score,
+  acceptablePainLimit: score,
   usualStiffnessMinutes: fc.integer({ min: 0, max: 120 }),
   usualSwelling: fc.constantFrom('none' as const, 'slight' as const),
   usualEffusion: fc.constant('zero' as const),
   usualFatigue: fc.constant(null),
-  frozenOn: day,
+  setOn: day,
   frozenBy: fc.constant('Kemal Yıldız'),
-  latched: fc.boolean(),
+  dueForReview: fc.boolean(),
 });
 
 const facts: fc.Arbitrary<PaperFacts> = fc
@@ -68,7 +68,7 @@ const facts: fc.Arbitrary<PaperFacts> = fc
       name: 'Praxis Nord',
       phone: '0711 55',
       emergencyNumber: '112',
-      coverHours: 'werktags 9 bis 17',
+      monitoringHours: 'werktags 9 bis 17',
     },
     patient: { name: 'Mira Sol', birthDay },
     episode: {

@@ -25,7 +25,7 @@ const columns = [
   'evaluated_at',
   'day',
   'facts',
-  'choices',
+  'settings',
   'engine_version',
   'decision',
   'largest_step',

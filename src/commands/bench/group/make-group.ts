@@ -36,9 +36,12 @@ export const accessTo = (store: Store, at = now): Access => ({
   day: dayOf(at),
 });
 
-/** A group made by another version of these files is made anew; one of an older schema is brought forward. */
+/**
+ * A group made by another version of these files or from another baseline is made anew; one that only
+ * lacks later schema steps is brought forward.
+ */
 const stamp = (): string => {
-  const hash = createHash('sha256');
+  const hash = createHash('sha256').update(readFileSync(path.join(migrations, '0000_baseline.sql')));
   for (const name of readdirSync(groupSources).sort()) {
     if (name.endsWith('.ts')) hash.update(readFileSync(path.join(groupSources, name)));
   }
@@ -122,7 +125,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
-      coverHours: 'Weekdays 9 to 17',
+      monitoringHours: 'Weekdays 9 to 17',
     },
     now,
   );

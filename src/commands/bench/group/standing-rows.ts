@@ -11,9 +11,9 @@ import {
   type GroupPlan,
   intake,
   jointsOf,
-  lineId,
   patientId,
   prescriptionId,
+  prescriptionItemId,
   sessionStart,
   setsOfLine,
   versionsOfLine,
@@ -70,7 +70,7 @@ const columns = {
   ],
   screening: ['screening', [...owned, 'version', 'sheet_version', 'day', 'answers']],
   measurement: ['measurement', [...owned, 'day', 'kind', 'value', 'figure', 'confirmed']],
-  programme: ['programme', [...owned, 'version', 'from_day', 'lines']],
+  programme: ['programme', [...owned, 'version', 'from_day', 'items']],
   baseline: [
     'baseline',
     [
@@ -78,13 +78,13 @@ const columns = {
       'joint',
       'usual_pain',
       'usual_pain_top',
-      'pain_ceiling',
+      'acceptable_pain_limit',
       'usual_stiffness_minutes',
       'usual_swelling',
       'usual_effusion',
       'usual_fatigue',
-      'frozen_on',
-      'latched',
+      'set_on',
+      'due_for_review',
       'by_name',
       'reason',
     ],
@@ -93,7 +93,7 @@ const columns = {
     'prescription',
     [
       ...owned,
-      'line_id',
+      'prescription_item_id',
       'version',
       'method',
       'exercise_id',
@@ -128,7 +128,14 @@ const writePrescriptions = (tables: Tables, plan: GroupPlan, patient: number): v
       const at = version === 1 ? intake(plan) : sessionStart(plan, firstSessionOf(plan, version)) - 3_600_000;
       const [doseText, badDayText] = [JSON.stringify(dose), JSON.stringify(badDay)];
       const head = [id, clinicId, patientId(patient), at, clinician];
-      const body = [lineId(patient, line), version, dose.method, dose.exerciseId, doseText, badDayText];
+      const body = [
+        prescriptionItemId(patient, line),
+        version,
+        dose.method,
+        dose.exerciseId,
+        doseText,
+        badDayText,
+      ];
       const origin = version === 1 ? 'clinician' : 'progress';
       tables.prescription.add([...head, ...body, joints, cautions, '[]', origin]);
       tables.signature.add([id, clinicId, patientId(patient), at, clinician, clinician]);
@@ -158,7 +165,10 @@ const writePerson = (tables: Tables, plan: GroupPlan, patient: number, random: S
     tables.measurement.add([...headOf(value.kind), dayOf(came), value.kind, text, figure, 0]);
   }
   const weekdays = [1, 3, 5];
-  const lines = [...setsOfLine.keys()].map((line) => ({ lineId: lineId(patient, line), weekdays }));
+  const lines = [...setsOfLine.keys()].map((line) => ({
+    prescriptionItemId: prescriptionItemId(patient, line),
+    weekdays,
+  }));
   tables.programme.add([...headOf('programme'), 1, dayOf(came), JSON.stringify(lines)]);
   for (const joint of joints) {
     const frozen = daysAgo(5 + random.below(55));

@@ -32,7 +32,7 @@ export const sessionToSend = async (access: Access, patient: number): Promise<Se
     sets: lines.flatMap((line) =>
       Array.from({ length: line.dose.sets }, (_, at) => ({
         prescriptionId: line.id,
-        lineId: line.lineId,
+        prescriptionItemId: line.prescriptionItemId,
         set: at + 1,
         repetitions: 20,
         loadKg: line.dose.method === 'variation' ? line.dose.addedKg : line.dose.loadKg,

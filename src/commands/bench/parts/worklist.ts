@@ -20,8 +20,8 @@ const rawPage = (client: Client) => {
   const due = 'clinic_id = ? AND shows_from <= ? AND (snoozed_until IS NULL OR snoozed_until < ?)';
   const heads = client
     .prepare(
-      `SELECT patient_id, rank, since FROM matter m WHERE ${due} AND NOT EXISTS (
-         SELECT 1 FROM matter o WHERE o.clinic_id = m.clinic_id AND o.patient_id = m.patient_id
+      `SELECT patient_id, rank, since FROM worklist_item m WHERE ${due} AND NOT EXISTS (
+         SELECT 1 FROM worklist_item o WHERE o.clinic_id = m.clinic_id AND o.patient_id = m.patient_id
          AND o.shows_from <= ? AND (o.snoozed_until IS NULL OR o.snoozed_until < ?)
          AND (+o.rank, +o.since, +o.key) < (+m.rank, +m.since, +m.key))
        ORDER BY rank, since, patient_id LIMIT ?`,
@@ -29,7 +29,7 @@ const rawPage = (client: Client) => {
     .raw();
   const ofPatient = client
     .prepare(
-      `SELECT m.*, i.given_name, i.family_name FROM matter m
+      `SELECT m.*, i.given_name, i.family_name FROM worklist_item m
        JOIN patient_identity i ON i.patient_id = m.patient_id
        WHERE m.${due} AND m.patient_id IN (SELECT value FROM json_each(?)) ORDER BY m.rank, m.since`,
     )

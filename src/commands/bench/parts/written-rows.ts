@@ -28,7 +28,7 @@ export interface Marks {
 }
 
 const mattersOf = (client: Client, patient: string): WrittenRows =>
-  rowsFrom(client, 'matter', 'patient_id = ?', patient);
+  rowsFrom(client, 'worklist_item', 'patient_id = ?', patient);
 
 export const marksOf = (client: Client, patient: string): Marks => ({
   matters: JSON.stringify(mattersOf(client, patient)),
@@ -72,10 +72,10 @@ export const rawWriter = (client: Client) => {
     }
     return insert;
   };
-  const clear = client.prepare('DELETE FROM matter WHERE patient_id = ?');
+  const clear = client.prepare('DELETE FROM worklist_item WHERE patient_id = ?');
   return (written: readonly WrittenRows[], patient: string) => {
     const inserts = written.map((rows) => [insertOf(rows), rows.rows.flat()] as const);
-    const isReplaced = written.some((rows) => rows.table === 'matter');
+    const isReplaced = written.some((rows) => rows.table === 'worklist_item');
     return (): void => {
       client.exec('BEGIN IMMEDIATE');
       if (isReplaced) clear.run(patient);

@@ -39,23 +39,19 @@ export const loadCeilingKg = (limits: readonly LimitInForce[]): number =>
   Math.min(
     Number.POSITIVE_INFINITY,
     ...limits.flatMap((limit) =>
-      limit.kind === 'load-ceiling' && limit.ceilingKg !== null ? [limit.ceilingKg] : [],
+      limit.kind === 'load-limit' && limit.limitKg !== null ? [limit.limitKg] : [],
     ),
   );
 
 /** A harder variation may bear more weight or go further than such a limit allows; the model cannot tell. */
 export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean =>
-  limits.some((limit) => limit.kind !== 'load-ceiling' || limit.ceilingKg === null);
+  limits.some((limit) => limit.kind !== 'load-limit' || limit.limitKg === null);
 
 /** The dose within the ceiling, on a load the patient owns; null where no such load exists. */
-export const withinCeiling = (
-  dose: Dose,
-  ceilingKg: number,
-  ownedLoadsKg: readonly number[],
-): Dose | null => {
+export const withinCeiling = (dose: Dose, limitKg: number, ownedLoadsKg: readonly number[]): Dose | null => {
   const handled = prescribedLoadKg(dose);
-  if (milligrams(handled) <= milligrams(ceilingKg) || ceilingKg === Number.POSITIVE_INFINITY) return dose;
-  const fitting = ownedLoadsKg.filter((owned) => milligrams(owned) <= milligrams(ceilingKg));
+  if (milligrams(handled) <= milligrams(limitKg) || limitKg === Number.POSITIVE_INFINITY) return dose;
+  const fitting = ownedLoadsKg.filter((owned) => milligrams(owned) <= milligrams(limitKg));
   if (dose.method === 'variation') return { ...dose, addedKg: Math.max(0, ...fitting) };
   return fitting.length === 0 ? null : { ...dose, loadKg: Math.max(...fitting) };
 };

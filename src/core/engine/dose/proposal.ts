@@ -30,7 +30,7 @@ export type WorklistReason =
 export type CutWithheld = 'cut-this-week' | 'cut-this-flare' | 'floor-reached';
 
 export interface DoseProposal {
-  readonly word: DecisionWord;
+  readonly decision: DecisionWord;
   readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
   /** Reductions act at once; increases wait for a signature or lean on a signed pre-approval. */
   readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';

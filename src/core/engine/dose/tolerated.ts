@@ -44,7 +44,7 @@ const isTolerated = (
 /** One entry for each version tolerated, with the last day it was. */
 export const toleratedDoses = (
   record: PatientRecord,
-  lineId: string,
+  prescriptionItemId: string,
   joints: readonly Joint[],
   at: Moment,
   choices?: ChoiceValues,
@@ -57,7 +57,7 @@ export const toleratedDoses = (
     if (indexed.day < from) break;
     const { session } = indexed;
     if (session.kind !== 'full' || session.recordedAt > at.instant) continue;
-    const done = session.sets.filter((set) => set.lineId === lineId);
+    const done = session.sets.filter((set) => set.prescriptionItemId === prescriptionItemId);
     if (wasEasier(session, done)) continue;
     const id = done[0]?.prescriptionId;
     const version = id === undefined || found.has(id) ? undefined : index.versions.get(id);

@@ -65,9 +65,9 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceVal
   const spread = baseline.morningSpread!;
   const sigma = Math.max(leastDeviation, spread.standardDeviation) * numbers['signal-inflation'];
   const mornings = painMornings(series)
-    .filter((one) => one.day > baseline.frozenOn)
+    .filter((one) => one.day > baseline.setOn)
     .slice(0, mostMornings);
-  const frozen = `Frozen on ${dayInWords(baseline.frozenOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
+  const frozen = `Frozen on ${dayInWords(baseline.setOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
   if (mornings.length === 0) return titled([frozen, 'No morning since then has an answer.']);
   const { working, outcome } = worked(cusumChartRow, {
     values: mornings.map((one) => one.pain),
@@ -95,7 +95,7 @@ export const controlChartFinding = (
   choices?: ChoiceValues,
 ): Finding => {
   const joint = jointInWords(series.joint);
-  const baseline = baselines.findLast((row) => row.joint === series.joint && row.frozenOn <= series.today);
+  const baseline = baselines.findLast((row) => row.joint === series.joint && row.setOn <= series.today);
   if (!baseline || baseline.usualPain === null)
     return titled([`Not drawn: no usual pain is frozen for the ${joint}.`]);
   const least = engineChoiceValues(choices)['signal-least-values'];
@@ -104,9 +104,9 @@ export const controlChartFinding = (
     return titled([
       `Not drawn: the usual pain was frozen from ${counted(values, 'quiet morning')}; ${least} are needed.`,
     ]);
-  if (baseline.frozenOn < series.since)
+  if (baseline.setOn < series.since)
     return titled([
-      `Not drawn: the usual pain was frozen on ${dayInWords(baseline.frozenOn, series.today)}, before the time shown. Choose a longer time.`,
+      `Not drawn: the usual pain was frozen on ${dayInWords(baseline.setOn, series.today)}, before the time shown. Choose a longer time.`,
     ]);
   return chartOver(series, baseline, choices);
 };

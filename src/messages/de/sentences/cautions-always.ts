@@ -30,7 +30,7 @@ export const limits = {
     'Für dieses Gelenk gilt eine Grenze ({joint:label}): wie viel Gewicht darauf kommt. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   range:
     'Für dieses Gelenk gilt eine Grenze ({joint:label}): wie weit Sie es bewegen. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
-  'load-ceiling':
+  'load-limit':
     'Für dieses Gelenk gilt eine Grenze ({joint:label}): wie schwer die Last ist. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'no-impact':
     'Für dieses Gelenk gilt eine Grenze ({joint:label}): Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',

@@ -28,6 +28,6 @@ export const limits = {
   'weight-bearing':
     'There is a limit for your {joint:label}: weight-bearing. Keep to it as {author} told you.',
   range: 'There is a limit for your {joint:label}: range of movement. Keep to it as {author} told you.',
-  'load-ceiling': 'There is a limit for your {joint:label}: load. Keep to it as {author} told you.',
+  'load-limit': 'There is a limit for your {joint:label}: load. Keep to it as {author} told you.',
   'no-impact': 'There is a limit for your {joint:label}: impact. Keep to it as {author} told you.',
 } as const satisfies Readonly<Record<LimitedBy, string>>;

@@ -79,7 +79,7 @@ const Limits = ({ handover, day }: HandoverProps) => (
       {handover.limits.map((limit) => (
         <li key={`${limit.joint} ${limit.kind} ${limit.from}`}>
           <strong>{jointInWords(limit.joint)}</strong>: {limit.kind.replace('-', ' ')}
-          {limit.ceilingKg === null ? '' : `, at most ${limit.ceilingKg} kg`},{' '}
+          {limit.limitKg === null ? '' : `, at most ${limit.limitKg} kg`},{' '}
           {untilWords(limit.to, limit.isExpired, day)}. <span className="soft">Set by {limit.author}.</span>
         </li>
       ))}

@@ -50,7 +50,7 @@ export const Agreements = ({ mine }: { readonly mine: MyAgreements }) => {
           tone={mine.isWatched ? 'plain' : 'care'}
           title={
             mine.isWatched
-              ? say('agree.watched', { hours: mine.coverHours.replace(/\.$/, '') })
+              ? say('agree.watched', { hours: mine.monitoringHours.replace(/\.$/, '') })
               : say('agree.not-watched')
           }
         >

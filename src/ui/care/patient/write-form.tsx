@@ -29,7 +29,7 @@ export const WriteForm = ({ mine }: { readonly mine: MyMessages }) => {
       <div className="stack">
         <PageHeading>{say('write.title')}</PageHeading>
         <p>{say('write.lead')}</p>
-        <Notice tone="plain" title={say('write.when', { hours: mine.coverHours })}>
+        <Notice tone="plain" title={say('write.when', { hours: mine.monitoringHours })}>
           <p>{say('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
         </Notice>
         <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>

@@ -90,7 +90,7 @@ const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       key: limit.id,
       cells: [
         optionInWords(limit.joint),
-        `${optionInWords(limit.kind)}${limit.ceilingKg === null ? '' : `, ${limit.ceilingKg} kg`}`,
+        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${limit.limitKg} kg`}`,
         `${dayInWords(limit.from, day)} to ${limit.to === null ? 'until lifted' : dayInWords(limit.to, day)}`,
         limit.author,
       ],
@@ -123,8 +123,8 @@ export const CareScreen = (props: CareProps) => (
   <div className="stack-wide">
     <section className="stack-close">
       <h2>Agreements</h2>
-      {props.agreements.coverHours ? (
-        <p className="soft">The clinic looks at what is sent: {props.agreements.coverHours}</p>
+      {props.agreements.monitoringHours ? (
+        <p className="soft">The clinic looks at what is sent: {props.agreements.monitoringHours}</p>
       ) : null}
       <AgreementList {...props} />
     </section>

@@ -8,18 +8,18 @@ import type { ApprovedAhead } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
-const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'lineId');
+const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'prescriptionItemId');
 
 export interface ApproveAheadProps {
   readonly patientId: string;
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   /** Of this exercise, oldest first. */
   readonly approvals: readonly ApprovedAhead[];
   /** Days as the clinic reads them, by approval. */
   readonly signedOn: Readonly<Record<string, string>>;
 }
 
-export const ApproveAhead = ({ patientId, lineId, approvals, signedOn }: ApproveAheadProps) => {
+export const ApproveAhead = ({ patientId, prescriptionItemId, approvals, signedOn }: ApproveAheadProps) => {
   const router = useRouter();
   const standing = approvals.filter((row) => row.withdrawnAt === null).at(-1);
   return (
@@ -47,12 +47,15 @@ export const ApproveAhead = ({ patientId, lineId, approvals, signedOn }: Approve
         </div>
       ) : null}
       <FormFrame
-        prefix={`ahead-${lineId}-`}
+        prefix={`ahead-${prescriptionItemId}-`}
         fields={fields}
         label={standing ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
         taken="Signed."
         send={async (value) => {
-          await client.staff.care.preApprove.mutate({ patientId, preApproval: { ...value, lineId } });
+          await client.staff.care.preApprove.mutate({
+            patientId,
+            preApproval: { ...value, prescriptionItemId },
+          });
           router.refresh();
         }}
       />

@@ -10,11 +10,11 @@ import { useSubmit } from '../forms/use-submit.ts';
 export interface KeepAndSignProps {
   readonly patientId: string;
   readonly wish: Readonly<Record<string, unknown>>;
-  readonly lineId: string | null;
+  readonly prescriptionItemId: string | null;
   readonly signer: string;
 }
 
-export const KeepAndSign = ({ patientId, wish, lineId, signer }: KeepAndSignProps) => {
+export const KeepAndSign = ({ patientId, wish, prescriptionItemId, signer }: KeepAndSignProps) => {
   const router = useRouter();
   const [keptId, setKeptId] = useState<string | null>(null);
   const [signedBy, setSignedBy] = useState<string | null>(null);
@@ -24,7 +24,7 @@ export const KeepAndSign = ({ patientId, wish, lineId, signer }: KeepAndSignProp
       const kept = await client.staff.prescriptions.keep.mutate({
         patientId,
         wish,
-        ...(lineId ? { lineId } : {}),
+        ...(prescriptionItemId ? { prescriptionItemId } : {}),
       });
       setKeptId(kept);
       router.refresh();

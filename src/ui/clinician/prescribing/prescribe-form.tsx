@@ -23,7 +23,11 @@ export interface PrescribeFormProps {
   readonly ladders: Readonly<Record<string, readonly LadderRow[]>>;
   readonly signer: string;
   /** The line a new version is written for; null for a new prescribed exercise. */
-  readonly line: { readonly lineId: string; readonly exerciseId: string; readonly side: string } | null;
+  readonly line: {
+    readonly prescriptionItemId: string;
+    readonly exerciseId: string;
+    readonly side: string;
+  } | null;
 }
 
 interface Shown {
@@ -48,7 +52,7 @@ const ShownProposal = ({ shown, of }: { readonly shown: Shown; readonly of: Pres
     <KeepAndSign
       patientId={of.patientId}
       wish={shown.wish}
-      lineId={of.line?.lineId ?? null}
+      prescriptionItemId={of.line?.prescriptionItemId ?? null}
       signer={of.signer}
     />
   </section>

@@ -74,7 +74,7 @@ export const PrescribeScreen = (props: PrescribeProps) => {
             signer={props.signer}
             line={
               version && {
-                lineId: version.lineId,
+                prescriptionItemId: version.prescriptionItemId,
                 exerciseId: version.dose.exerciseId,
                 side: version.dose.side,
               }

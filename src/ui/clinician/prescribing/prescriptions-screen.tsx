@@ -16,14 +16,15 @@ export interface PrescriptionsProps {
   readonly approvals: readonly ApprovedAhead[];
   readonly signer: string;
   /** When the clinic looks at what is sent, as the clinic wrote it. */
-  readonly coverHours: string;
+  readonly monitoringHours: string;
   readonly clock: ClinicClock;
 }
 
 /** What an unsigned increase changes, from the proposal of the same decision and exercise. */
 const changesOf = (version: Version, proposals: readonly Proposal[]): readonly string[] =>
-  proposals.find((one) => one.lineId === version.lineId && one.decisionId === version.decisionId)?.changes ??
-  [];
+  proposals.find(
+    (one) => one.prescriptionItemId === version.prescriptionItemId && one.decisionId === version.decisionId,
+  )?.changes ?? [];
 
 const Unsigned = (props: PrescriptionsProps) => (
   <section className="stack" id="unsigned">
@@ -46,8 +47,8 @@ const Unsigned = (props: PrescriptionsProps) => (
 );
 
 /** Whether steps of an exercise are approved ahead, as the heading of its box. */
-const aheadInWords = (approvals: readonly ApprovedAhead[], lineId: string): string =>
-  approvals.some((row) => row.lineId === lineId && row.withdrawnAt === null)
+const aheadInWords = (approvals: readonly ApprovedAhead[], prescriptionItemId: string): string =>
+  approvals.some((row) => row.prescriptionItemId === prescriptionItemId && row.withdrawnAt === null)
     ? 'Steps are approved ahead'
     : 'Approve steps ahead';
 
@@ -59,17 +60,19 @@ const InForce = (props: PrescriptionsProps) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
         <p className="screen-only">
           <a
-            href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.lineId}`}
+            href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.prescriptionItemId}`}
           >
             Write a new version
           </a>
         </p>
         <div className="screen-only">
-          <Disclosure summary={aheadInWords(props.approvals, version.lineId)}>
+          <Disclosure summary={aheadInWords(props.approvals, version.prescriptionItemId)}>
             <ApproveAhead
               patientId={props.patientId}
-              lineId={version.lineId}
-              approvals={props.approvals.filter((row) => row.lineId === version.lineId)}
+              prescriptionItemId={version.prescriptionItemId}
+              approvals={props.approvals.filter(
+                (row) => row.prescriptionItemId === version.prescriptionItemId,
+              )}
               signedOn={Object.fromEntries(
                 props.approvals.map((row) => [row.id, momentInWords(row.signedAt, props.clock)]),
               )}
@@ -107,8 +110,8 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
       empty="No earlier versions."
     />
     <p className="print-only">
-      {props.coverHours ? `The clinic looks at what is sent: ${props.coverHours}. ` : ''}Nobody watches all
-      the time.
+      {props.monitoringHours ? `The clinic looks at what is sent: ${props.monitoringHours}. ` : ''}Nobody
+      watches all the time.
     </p>
     <p className="print-only">
       Each caution above defers to the licensed clinician and to local rules. Loadgate proposes; a clinician

@@ -58,10 +58,10 @@ export const ChoiceLinks = ({
         name="Exercise"
         options={choice.versions.map((row) =>
           option(
-            row.lineId,
+            row.prescriptionItemId,
             `${doseTitle(row.dose)}${row.endedAt === null ? '' : ' (ended)'}`,
-            row.lineId === choice.version?.lineId,
-            { line: row.lineId },
+            row.prescriptionItemId === choice.version?.prescriptionItemId,
+            { line: row.prescriptionItemId },
           ),
         )}
       />

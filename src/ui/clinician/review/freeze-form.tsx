@@ -24,7 +24,7 @@ const startFrom = (known: Baseline | null) =>
     ? typedFrom({
         usualPain: known.usualPain,
         usualPainTop: known.usualPainTop,
-        painCeiling: known.painCeiling,
+        acceptablePainLimit: known.acceptablePainLimit,
         usualStiffnessMinutes: known.usualStiffnessMinutes,
         usualSwelling: known.usualSwelling,
         usualEffusion: known.usualEffusion,
@@ -43,7 +43,7 @@ export const FreezeForm = ({ patientId, joint, known, seen }: FreezeFormProps) =
       hints={{
         usualPain: '0 to 10. Empty is “not known”; then nothing progresses on it.',
         usualPainTop: 'From the usual pain to 2 above it. Widening it lets more pain count as usual.',
-        painCeiling: '5 unless you set 6 or 7.',
+        acceptablePainLimit: '5 unless you set 6 or 7.',
       }}
       send={async (value) => {
         await client.staff.review.freezeBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });

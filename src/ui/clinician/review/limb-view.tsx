@@ -33,8 +33,8 @@ interface LimbViewProps {
 
 export const LimbView = ({ checks, prescriptions, clock }: LimbViewProps) => {
   if (checks.length === 0) return null;
-  const titleOf = (lineId: string): string => {
-    const version = prescriptions.findLast((one) => one.lineId === lineId);
+  const titleOf = (prescriptionItemId: string): string => {
+    const version = prescriptions.findLast((one) => one.prescriptionItemId === prescriptionItemId);
     return version ? doseTitle(version.dose) : 'an exercise not on record';
   };
   return (
@@ -49,10 +49,10 @@ export const LimbView = ({ checks, prescriptions, clock }: LimbViewProps) => {
         hidesCaption
         columns={columns}
         rows={checks.map((check) => ({
-          key: `${check.sessionId} ${check.lineId} ${check.moment}`,
+          key: `${check.sessionId} ${check.prescriptionItemId} ${check.moment}`,
           cells: [
             dayInWords(check.day, today(clock)),
-            titleOf(check.lineId),
+            titleOf(check.prescriptionItemId),
             moments[check.moment],
             signText(check.colour),
             signText(check.feeling),

@@ -99,7 +99,9 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
 const namesFor = ({ review, choice, clock }: ReviewProps): PictureNames => ({
   signers: new Map(
     review.prescriptions.flatMap((row) =>
-      row.lineId === choice.version?.lineId && row.signedName ? [[row.version, row.signedName] as const] : [],
+      row.prescriptionItemId === choice.version?.prescriptionItemId && row.signedName
+        ? [[row.version, row.signedName] as const]
+        : [],
     ),
   ),
   answers: new Map(
@@ -112,7 +114,7 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     record: review.record,
     decisions: review.decisions,
     joint,
-    lineId: choice.version?.lineId ?? null,
+    prescriptionItemId: choice.version?.prescriptionItemId ?? null,
     measure: choice.measure,
     ...stretchOf(choice, review),
     choices: review.choices,
@@ -147,7 +149,7 @@ export const ReviewScreen = (props: ReviewProps) => {
       <Decisions
         decisions={props.review.decisions}
         joint={choice.joint}
-        line={choice.version?.endedAt === null ? choice.version.lineId : null}
+        line={choice.version?.endedAt === null ? choice.version.prescriptionItemId : null}
         at={{
           patientId: patient.id,
           responses: props.review.responses,

@@ -31,16 +31,16 @@ const limbChoices = [everyLimb, ...limbOptions].map((value) => ({
   label: value.charAt(0).toUpperCase() + value.slice(1),
 }));
 
-const start = { method: null as Method | null, closings: [] as readonly string[], limb: '', reason: '' };
+const start = { method: null as Method | null, findings: [] as readonly string[], limb: '', reason: '' };
 
-const clearanceOf = ({ method, closings, limb, reason }: typeof start) => {
+const clearanceOf = ({ method, findings, limb, reason }: typeof start) => {
   const [side, name] = limb === everyLimb ? [null, null] : limb.split(' ');
-  return { method, closings, reason, side, limb: name };
+  return { method, findings, reason, side, limb: name };
 };
 
-const missingIn = ({ method, closings, limb, reason }: typeof start) => [
+const missingIn = ({ method, findings, limb, reason }: typeof start) => [
   ...(method === null ? [{ field: 'method', text: 'Choose the method to clear.' }] : []),
-  ...(method !== null && closings.length === 0 ? [{ field: 'closings', text: 'Tick what is cleared.' }] : []),
+  ...(method !== null && findings.length === 0 ? [{ field: 'findings', text: 'Tick what is cleared.' }] : []),
   ...(limb === '' ? [{ field: 'limb', text: 'Choose the limb, or every limb.' }] : []),
   ...(reason.trim() === '' ? [{ field: 'reason', text: 'Write why it is cleared, and who said so.' }] : []),
 ];
@@ -62,13 +62,13 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
       isWrapped
       options={methods.map((method) => ({ value: method, label: methodInWords[method] }))}
       chosen={typed.method}
-      onChoose={(method) => change({ method, closings: [] })}
+      onChoose={(method) => change({ method, findings: [] })}
     />
     {typed.method ? (
       <CheckboxGroup
-        name="clear-closings"
+        name="clear-findings"
         legend="What is cleared"
-        error={errorOf('closings')}
+        error={errorOf('findings')}
         options={reasons.map((reason) => ({
           value: reason.code,
           label: reason.text,
@@ -77,8 +77,8 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
               ? 'Needs a physician’s word: name them and the day in the reason.'
               : `Reaches ${reason.limbs.join(', ')}`,
         }))}
-        chosen={typed.closings}
-        onChoose={(closings) => change({ closings })}
+        chosen={typed.findings}
+        onChoose={(findings) => change({ findings })}
       />
     ) : null}
     <RadioGroup

@@ -17,12 +17,12 @@ const fields: readonly Field[] = [
 
 interface OneMatter {
   readonly patientId: string;
-  readonly matterKey: string;
+  readonly itemKey: string;
   /** The matter in words, for those who hear the buttons. */
   readonly about: string;
 }
 
-const PutOff = ({ patientId, matterKey: key, about }: OneMatter) => {
+const PutOff = ({ patientId, itemKey: key, about }: OneMatter) => {
   const router = useRouter();
   return (
     <Disclosure
@@ -53,7 +53,7 @@ const PutOff = ({ patientId, matterKey: key, about }: OneMatter) => {
 };
 
 const HandOver = (props: OneMatter & { readonly colleagues: WorklistFilters['clinicians'] }) => {
-  const { patientId, matterKey: key, about, colleagues } = props;
+  const { patientId, itemKey: key, about, colleagues } = props;
   const router = useRouter();
   return (
     <Disclosure
@@ -86,7 +86,7 @@ interface ActionsProps extends OneMatter {
 }
 
 export const MatterActions = (props: ActionsProps) => {
-  const { patientId, matterKey: key, about } = props;
+  const { patientId, itemKey: key, about } = props;
   const router = useRouter();
   const id = `handle-${patientId}`;
   const submit = useSubmit('', id);
@@ -113,7 +113,7 @@ export const MatterActions = (props: ActionsProps) => {
           Take on<span className="only-heard">: {about}</span>
         </Button>
         {props.colleagues.length > 1 ? <HandOver {...props} /> : null}
-        {props.canPutOff ? <PutOff patientId={patientId} matterKey={key} about={about} /> : null}
+        {props.canPutOff ? <PutOff patientId={patientId} itemKey={key} about={about} /> : null}
       </div>
     </div>
   );

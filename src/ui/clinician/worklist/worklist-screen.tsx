@@ -101,7 +101,7 @@ const Line = (props: {
         ) : null}
         <MatterActions
           patientId={line.patientId}
-          matterKey={line.matter.key}
+          itemKey={line.matter.key}
           about={`${matterStatusOf(line.matter.kind).word}, ${fullName(line)}`}
           canPutOff={!dangers.includes(line.matter.kind)}
           colleagues={props.colleagues}

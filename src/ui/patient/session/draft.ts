@@ -37,7 +37,7 @@ export type LimbAnswer = SignAnswer | 'unknown' | 'not-shown';
 export type LimbAnswers = Readonly<Partial<Record<LimbSign, LimbAnswer>>>;
 
 export interface LineDraft {
-  readonly lineId: string;
+  readonly prescriptionItemId: string;
   readonly prescriptionId: string;
   readonly title: string;
   readonly instructions: readonly string[];
@@ -150,7 +150,7 @@ export const isLimbChanged = ({ signs = {}, limb }: LineDraft): boolean =>
   Object.values(signs).some((answer) => answer === 'not-usual' || answer === 'unknown');
 
 /** Something new, or another joint worse: both leave the cuff off and are looked at by the clinic. */
-export const toldNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): boolean =>
+export const reportedNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): boolean =>
   (draft.news?.length ?? 0) > 0 || draft.otherJointWorse === true;
 
 /**
@@ -161,4 +161,4 @@ export const isOut = (draft: SessionDraft, line: LineDraft): boolean =>
   line.sets.length === 0 &&
   line.restrictions.length === 0 &&
   (line.leftOut !== null ||
-    (line.dose.method === 'occlusion' && (toldNew(draft) || draft.lines.some(isLimbChanged))));
+    (line.dose.method === 'occlusion' && (reportedNew(draft) || draft.lines.some(isLimbChanged))));

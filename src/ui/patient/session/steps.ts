@@ -9,10 +9,10 @@ import {
   isOut,
   type LineDraft,
   plannedLoadKg,
+  reportedNew,
   type SessionDraft,
   setOf,
   signsOf,
-  toldNew,
 } from './draft.ts';
 
 export interface StepParts {
@@ -87,7 +87,7 @@ const isEased = (line: LineDraft): boolean => line.isLighter && !line.planned.is
 
 /** Something is told between the questions and the exercises: news, less work, or none. */
 const tellsOffer = (draft: SessionDraft): boolean =>
-  toldNew(draft) ||
+  reportedNew(draft) ||
   draft.lines.some((line) => line.leftOut === 'offer' || isEased(line)) ||
   draft.lines.every((line) => isOut(draft, line));
 

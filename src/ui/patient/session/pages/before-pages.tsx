@@ -9,7 +9,7 @@ import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';
 import { TickList } from '../../questions/tick-list.tsx';
 import { YesNoQuestion } from '../../questions/yes-no-question.tsx';
-import { isOut, type News, news, type SessionDraft, scoreKey, toldNew } from '../draft.ts';
+import { isOut, type News, news, reportedNew, type SessionDraft, scoreKey } from '../draft.ts';
 import type { FlagsWhen } from '../events.ts';
 import type { PageProps } from './page-props.ts';
 
@@ -134,7 +134,7 @@ export const OfferPage = (props: PageProps) => {
   );
   const isRest = draft.lines.every((line) => isOut(draft, line));
   const isForPain = out.length > 0 || eased.length > 0;
-  const hasNews = toldNew(draft);
+  const hasNews = reportedNew(draft);
   return (
     <div className="stack">
       <PageHeading>{say(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>

@@ -11,8 +11,8 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);
   const patientId = patient.id;
   const { inForce } = await staff.prescriptions.list({ patientId });
-  const exercises = inForce.map(({ id, lineId, dose, badDay }) => ({
-    lineId,
+  const exercises = inForce.map(({ id, prescriptionItemId, dose, badDay }) => ({
+    prescriptionItemId,
     prescriptionId: id,
     title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
     dose,

@@ -19,7 +19,7 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
           proposals={proposals}
           approvals={(await staff.care.list({ patientId })).preApprovals}
           signer={person.name}
-          coverHours={(await staff.consents.list({ patientId })).coverHours}
+          monitoringHours={(await staff.consents.list({ patientId })).monitoringHours}
           clock={clock}
         />
       </RecordFrame>

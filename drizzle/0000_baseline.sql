@@ -1,0 +1,1323 @@
+CREATE TABLE `auth_two_factor` (
+	`id` text PRIMARY KEY NOT NULL,
+	`user_id` text NOT NULL,
+	`secret` text NOT NULL,
+	`backup_codes` text NOT NULL,
+	`verified` integer DEFAULT true NOT NULL,
+	`failed_verification_count` integer DEFAULT 0 NOT NULL,
+	`locked_until` integer,
+	FOREIGN KEY (`user_id`) REFERENCES `auth_user`(`id`) ON UPDATE no action ON DELETE cascade
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `auth_two_factor_user` ON `auth_two_factor` (`user_id`);--> statement-breakpoint
+CREATE TABLE `care_team` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`user_id` text NOT NULL,
+	`belongs` integer NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `care_team_by_patient` ON `care_team` (`patient_id`,`user_id`,`recorded_at`);--> statement-breakpoint
+CREATE INDEX `care_team_by_user` ON `care_team` (`clinic_id`,`user_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `device` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`user_id` text NOT NULL,
+	`secret_digest` text NOT NULL,
+	`pin_hash` text,
+	`wrong_attempts` integer DEFAULT 0 NOT NULL,
+	`enrolled_at` integer NOT NULL,
+	`last_used_at` integer,
+	`ended_at` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`user_id`) REFERENCES `auth_user`(`id`) ON UPDATE no action ON DELETE cascade,
+	CONSTRAINT "device_attempts" CHECK("device"."wrong_attempts" BETWEEN 0 AND 5)
+);
+--> statement-breakpoint
+CREATE INDEX `device_by_patient` ON `device` (`patient_id`,`enrolled_at`);--> statement-breakpoint
+CREATE TABLE `emergency_access` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`user_id` text NOT NULL,
+	`user_name` text NOT NULL,
+	`reason` text NOT NULL,
+	`began_at` integer NOT NULL,
+	`until` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "emergency_access_reason" CHECK(length(trim("emergency_access"."reason")) > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `emergency_access_by_patient` ON `emergency_access` (`patient_id`,`user_id`,`until`);--> statement-breakpoint
+CREATE INDEX `emergency_access_by_clinic` ON `emergency_access` (`clinic_id`,`began_at`);--> statement-breakpoint
+CREATE TABLE `invitation` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`code_digest` text NOT NULL,
+	`made_at` integer NOT NULL,
+	`made_by` text NOT NULL,
+	`expires_at` integer NOT NULL,
+	`used_at` integer,
+	`withdrawn_at` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `invitation_code` ON `invitation` (`code_digest`);--> statement-breakpoint
+CREATE INDEX `invitation_by_patient` ON `invitation` (`patient_id`,`made_at`);--> statement-breakpoint
+CREATE TABLE `passkey` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`user_id` text NOT NULL,
+	`name` text NOT NULL,
+	`public_key` text NOT NULL,
+	`counter` integer NOT NULL,
+	`made_at` integer NOT NULL,
+	`last_used_at` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`user_id`) REFERENCES `auth_user`(`id`) ON UPDATE no action ON DELETE cascade
+);
+--> statement-breakpoint
+CREATE INDEX `passkey_by_user` ON `passkey` (`user_id`);--> statement-breakpoint
+CREATE TABLE `sign_in_attempt` (
+	`kind` text NOT NULL,
+	`key_digest` text NOT NULL,
+	`wrong` integer NOT NULL,
+	`last_at` integer NOT NULL,
+	PRIMARY KEY(`kind`, `key_digest`),
+	CONSTRAINT "sign_in_attempt_wrong" CHECK("sign_in_attempt"."wrong" > 0)
+);
+--> statement-breakpoint
+CREATE TABLE `site` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`name` text NOT NULL,
+	`address` text,
+	`opened_at` integer NOT NULL,
+	`closed_at` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `site_by_clinic` ON `site` (`clinic_id`,`name`);--> statement-breakpoint
+CREATE TABLE `audit` (
+	`clinic_id` text NOT NULL,
+	`sequence` integer NOT NULL,
+	`at` integer NOT NULL,
+	`actor_id` text NOT NULL,
+	`act` text NOT NULL,
+	`subject` text NOT NULL,
+	`subject_id` text,
+	`patient_id` text,
+	`detail` text NOT NULL,
+	`previous` text NOT NULL,
+	`seal` text NOT NULL,
+	PRIMARY KEY(`clinic_id`, `sequence`),
+	CONSTRAINT "audit_sequence" CHECK("audit"."sequence" > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `audit_by_patient` ON `audit` (`patient_id`,`at`);--> statement-breakpoint
+CREATE TABLE `audit_segment` (
+	`clinic_id` text NOT NULL,
+	`last_sequence` integer NOT NULL,
+	`last_seal` text NOT NULL,
+	`last_at` integer NOT NULL,
+	`archived_at` integer NOT NULL,
+	`seal` text NOT NULL,
+	PRIMARY KEY(`clinic_id`, `last_sequence`),
+	CONSTRAINT "audit_segment_sequence" CHECK("audit_segment"."last_sequence" > 0)
+);
+--> statement-breakpoint
+CREATE TABLE `consent` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`kind` text NOT NULL,
+	`act` text NOT NULL,
+	`wording_version` integer NOT NULL,
+	`recorded_via` text NOT NULL,
+	`reason` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "consent_kind" CHECK("consent"."kind" IN ('occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
+	CONSTRAINT "consent_act" CHECK("consent"."act" IN ('given', 'withdrawn')),
+	CONSTRAINT "consent_recorded_via" CHECK("consent"."recorded_via" IN ('own-page', 'clinician')),
+	CONSTRAINT "consent_wording_number" CHECK("consent"."wording_version" >= 0)
+);
+--> statement-breakpoint
+CREATE INDEX `consent_by_patient` ON `consent` (`patient_id`,`kind`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `consent_wording` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`kind` text NOT NULL,
+	`version` integer NOT NULL,
+	`text` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "consent_wording_kind" CHECK("consent_wording"."kind" IN ('occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
+	CONSTRAINT "consent_wording_text" CHECK(length(trim("consent_wording"."text")) BETWEEN 1 AND 4000)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `consent_wording_version` ON `consent_wording` (`clinic_id`,`kind`,`version`);--> statement-breakpoint
+CREATE TABLE `covering_clinician` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`user_id` text,
+	`user_name` text,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "covering_clinician_name" CHECK(("covering_clinician"."user_id" IS NULL) = ("covering_clinician"."user_name" IS NULL))
+);
+--> statement-breakpoint
+CREATE INDEX `covering_clinician_by_clinic` ON `covering_clinician` (`clinic_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `draft` (
+	`clinic_id` text NOT NULL,
+	`user_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`form` text NOT NULL,
+	`typed` text NOT NULL,
+	`saved_at` integer NOT NULL,
+	PRIMARY KEY(`clinic_id`, `user_id`, `patient_id`, `form`),
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "draft_size" CHECK(length("draft"."typed") <= 32768)
+);
+--> statement-breakpoint
+CREATE TABLE `episode` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`diagnoses` text NOT NULL,
+	`joints` text NOT NULL,
+	`followed_joints` text NOT NULL,
+	`goals` text NOT NULL,
+	`referrer` text,
+	`contacts` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "episode_followed" CHECK(json_array_length("episode"."followed_joints") BETWEEN 1 AND 2),
+	CONSTRAINT "episode_diagnoses" CHECK(json_array_length("episode"."diagnoses") > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `episode_by_patient` ON `episode` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `episode_change` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`episode_id` text NOT NULL,
+	`state` text NOT NULL,
+	`on_day` text NOT NULL,
+	`reason` text NOT NULL,
+	`break_kind` text,
+	`expected_back` text,
+	`closed_items` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`episode_id`) REFERENCES `episode`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "episode_change_state" CHECK("episode_change"."state" IN ('open', 'active', 'on-break', 'discharged', 'transferred', 'died')),
+	CONSTRAINT "episode_change_reason" CHECK(length(trim("episode_change"."reason")) > 0),
+	CONSTRAINT "episode_change_day" CHECK("episode_change"."on_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "episode_change_break" CHECK(("episode_change"."state" = 'on-break') = ("episode_change"."break_kind" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE INDEX `episode_change_by_patient` ON `episode_change` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `home_check` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`limb` text NOT NULL,
+	`side` text NOT NULL,
+	`day` text NOT NULL,
+	`releases_with_left_hand` integer NOT NULL,
+	`releases_with_right_hand` integer NOT NULL,
+	`feeling_intact` integer NOT NULL,
+	`knows_to_release` integer NOT NULL,
+	`wrap_opened` integer NOT NULL,
+	`reason` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "home_check_limb" CHECK("home_check"."limb" IN ('arm', 'leg')),
+	CONSTRAINT "home_check_side" CHECK("home_check"."side" IN ('left', 'right')),
+	CONSTRAINT "home_check_wrap" CHECK("home_check"."wrap_opened" = 0 OR ("home_check"."reason" IS NOT NULL AND length(trim("home_check"."reason")) > 0))
+);
+--> statement-breakpoint
+CREATE INDEX `home_check_by_patient` ON `home_check` (`patient_id`,`limb`,`side`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `medicine_change` (
+	`event_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`act` text NOT NULL,
+	`medicine_class` text NOT NULL,
+	FOREIGN KEY (`event_id`) REFERENCES `care_event`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "medicine_change_act" CHECK("medicine_change"."act" IN ('start', 'stop', 'change'))
+);
+--> statement-breakpoint
+CREATE INDEX `medicine_change_by_patient` ON `medicine_change` (`patient_id`);--> statement-breakpoint
+CREATE TABLE `pause_owner` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`decision_id` text NOT NULL,
+	`owner_id` text NOT NULL,
+	`owner_name` text NOT NULL,
+	`until` text NOT NULL,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`decision_id`) REFERENCES `decision`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "pause_owner_day" CHECK("pause_owner"."until" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `pause_owner_by_patient` ON `pause_owner` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `pre_visit` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`day` text NOT NULL,
+	`sheet_version` text NOT NULL,
+	`answers` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "pre_visit_day" CHECK("pre_visit"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `pre_visit_by_patient` ON `pre_visit` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `record_file` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`handed_to` text NOT NULL,
+	`rows` integer NOT NULL,
+	`digest` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "record_file_handed_to" CHECK(length(trim("record_file"."handed_to")) > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `record_file_by_patient` ON `record_file` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `supervised_session` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`limb` text NOT NULL,
+	`side` text NOT NULL,
+	`day` text NOT NULL,
+	`supervised_throughout` integer NOT NULL,
+	`remote_reason` text,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "supervised_session_limb" CHECK("supervised_session"."limb" IN ('arm', 'leg')),
+	CONSTRAINT "supervised_session_side" CHECK("supervised_session"."side" IN ('left', 'right')),
+	CONSTRAINT "supervised_session_day" CHECK("supervised_session"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `supervised_session_by_patient` ON `supervised_session` (`patient_id`,`limb`,`side`,`day`);--> statement-breakpoint
+CREATE TABLE `visit` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`day` text NOT NULL,
+	`place` text NOT NULL,
+	`whereabouts` text,
+	`call_back_phone` text,
+	`present` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "visit_place" CHECK("visit"."place" IN ('clinic', 'home-visit', 'video', 'telephone')),
+	CONSTRAINT "visit_remote" CHECK("visit"."place" NOT IN ('video', 'telephone') OR ("visit"."whereabouts" IS NOT NULL AND "visit"."call_back_phone" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE INDEX `visit_by_patient` ON `visit` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `baseline` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`joint` text NOT NULL,
+	`usual_pain` integer,
+	`usual_pain_top` integer,
+	`acceptable_pain_limit` integer NOT NULL,
+	`usual_stiffness_minutes` integer NOT NULL,
+	`usual_swelling` text NOT NULL,
+	`usual_effusion` text NOT NULL,
+	`usual_fatigue` integer,
+	`morning_spread` text,
+	`set_on` text NOT NULL,
+	`due_for_review` integer NOT NULL,
+	`by_name` text NOT NULL,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "baseline_usual_pain" CHECK("baseline"."usual_pain" IS NULL OR (typeof("baseline"."usual_pain") = 'integer' AND "baseline"."usual_pain" BETWEEN 0 AND 10)),
+	CONSTRAINT "baseline_top" CHECK("baseline"."usual_pain_top" IS NULL OR ("baseline"."usual_pain" IS NOT NULL AND typeof("baseline"."usual_pain_top") = 'integer' AND "baseline"."usual_pain_top" BETWEEN "baseline"."usual_pain" AND min(10, "baseline"."usual_pain" + 2))),
+	CONSTRAINT "baseline_pain_limit" CHECK("baseline"."acceptable_pain_limit" BETWEEN 5 AND 7),
+	CONSTRAINT "baseline_stiffness" CHECK("baseline"."usual_stiffness_minutes" BETWEEN 0 AND 1440),
+	CONSTRAINT "baseline_effusion" CHECK("baseline"."usual_effusion" IN ('zero', 'trace', '1+')),
+	CONSTRAINT "baseline_swelling" CHECK("baseline"."usual_swelling" IN ('none', 'slight'))
+);
+--> statement-breakpoint
+CREATE INDEX `baseline_by_patient` ON `baseline` (`patient_id`,`joint`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `care_event` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`day` text NOT NULL,
+	`kind` text NOT NULL,
+	`joint` text,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "care_event_kind" CHECK("care_event"."kind" IN ('medicine-change', 'joint-injection', 'surgery', 'fall', 'illness'))
+);
+--> statement-breakpoint
+CREATE INDEX `care_event_by_patient` ON `care_event` (`patient_id`,`day`);--> statement-breakpoint
+CREATE TABLE `care_limit` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`joint` text NOT NULL,
+	`kind` text NOT NULL,
+	`limit_kg` real,
+	`from_day` text NOT NULL,
+	`to_day` text,
+	`author` text NOT NULL,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "care_limit_kind" CHECK("care_limit"."kind" IN ('weight-bearing', 'range', 'load-limit', 'no-impact', 'none')),
+	CONSTRAINT "care_limit_load" CHECK(("care_limit"."kind" = 'load-limit') = ("care_limit"."limit_kg" IS NOT NULL)),
+	CONSTRAINT "care_limit_days" CHECK("care_limit"."to_day" IS NULL OR "care_limit"."to_day" >= "care_limit"."from_day")
+);
+--> statement-breakpoint
+CREATE INDEX `care_limit_by_patient` ON `care_limit` (`patient_id`,`from_day`);--> statement-breakpoint
+CREATE TABLE `care_limit_lift` (
+	`limit_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`lifted_on` text NOT NULL,
+	`lifted_at` integer NOT NULL,
+	`lifted_by` text NOT NULL,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`limit_id`) REFERENCES `care_limit`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `clearance` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`day` text NOT NULL,
+	`method` text NOT NULL,
+	`limb` text,
+	`side` text,
+	`findings` text NOT NULL,
+	`reason` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "clearance_method" CHECK("clearance"."method" IN ('variation', 'low-load', 'occlusion')),
+	CONSTRAINT "clearance_limb" CHECK("clearance"."limb" IS NULL OR "clearance"."limb" IN ('arm', 'leg')),
+	CONSTRAINT "clearance_side" CHECK("clearance"."side" IS NULL OR "clearance"."side" IN ('left', 'right')),
+	CONSTRAINT "clearance_reason" CHECK(length(trim("clearance"."reason")) > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `clearance_by_patient` ON `clearance` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `effusion_test` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`joint` text NOT NULL,
+	`day` text NOT NULL,
+	`grade` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "effusion_grade" CHECK("effusion_test"."grade" IN ('zero', 'trace', '1+', '2+', '3+'))
+);
+--> statement-breakpoint
+CREATE INDEX `effusion_by_patient` ON `effusion_test` (`patient_id`,`day`);--> statement-breakpoint
+CREATE TABLE `measurement` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`day` text NOT NULL,
+	`kind` text NOT NULL,
+	`value` text NOT NULL,
+	`figure` real NOT NULL,
+	`confirmed` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "measurement_figure" CHECK("measurement"."figure" >= 0),
+	CONSTRAINT "measurement_day" CHECK("measurement"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "measurement_limb" CHECK(json_extract("measurement"."value", '$.limb') IS NULL OR json_extract("measurement"."value", '$.limb') IN ('arm', 'leg')),
+	CONSTRAINT "measurement_pressure_pair" CHECK("measurement"."kind" <> 'blood-pressure' OR json_extract("measurement"."value", '$.diastolicMmhg') < json_extract("measurement"."value", '$.systolicMmhg'))
+);
+--> statement-breakpoint
+CREATE INDEX `measurement_by_patient_kind` ON `measurement` (`patient_id`,`kind`,`day`);--> statement-breakpoint
+CREATE TABLE `prescription` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`method` text NOT NULL,
+	`exercise_id` text NOT NULL,
+	`dose` text NOT NULL,
+	`bad_day` text NOT NULL,
+	`joints` text NOT NULL,
+	`cautions` text NOT NULL,
+	`working` text NOT NULL,
+	`origin` text NOT NULL,
+	`decision_id` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "prescription_method" CHECK("prescription"."method" IN ('variation', 'low-load', 'occlusion')),
+	CONSTRAINT "prescription_origin" CHECK("prescription"."origin" IN ('clinician', 'progress', 'ease-back', 'return')),
+	CONSTRAINT "prescription_sets" CHECK(json_extract("prescription"."dose", '$.sets') BETWEEN 1 AND 10),
+	CONSTRAINT "prescription_cautions" CHECK(json_array_length("prescription"."cautions") > 0)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `prescription_version` ON `prescription` (`prescription_item_id`,`version`);--> statement-breakpoint
+CREATE INDEX `prescription_by_patient` ON `prescription` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `prescription_end` (
+	`prescription_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`ended_at` integer NOT NULL,
+	`ended_by` text NOT NULL,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `programme` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`version` integer NOT NULL,
+	`from_day` text NOT NULL,
+	`items` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "programme_day" CHECK("programme"."from_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `programme_version` ON `programme` (`patient_id`,`version`);--> statement-breakpoint
+CREATE TABLE `screening` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`version` integer NOT NULL,
+	`sheet_version` text NOT NULL,
+	`day` text NOT NULL,
+	`answers` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "screening_day" CHECK("screening"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `screening_version` ON `screening` (`patient_id`,`version`);--> statement-breakpoint
+CREATE TABLE `signature` (
+	`prescription_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`signed_at` integer NOT NULL,
+	`signed_by` text NOT NULL,
+	`signed_name` text NOT NULL,
+	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `clinic_settings_version` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`settings` text NOT NULL,
+	`changed_at` integer NOT NULL,
+	`changed_by` text NOT NULL,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `clinic_settings_version_number` ON `clinic_settings_version` (`clinic_id`,`version`);--> statement-breakpoint
+CREATE TABLE `decision` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`joint` text NOT NULL,
+	`session_id` text,
+	`morning_id` text,
+	`cause` text NOT NULL,
+	`evaluated_at` integer NOT NULL,
+	`day` text NOT NULL,
+	`facts` text NOT NULL,
+	`settings` text NOT NULL,
+	`engine_version` text NOT NULL,
+	`decision` text NOT NULL,
+	`largest_step` text,
+	`today` text NOT NULL,
+	`contact` text NOT NULL,
+	`reasons` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "decision_word" CHECK("decision"."decision" IN ('pause', 'ease-back', 'hold', 'progress')),
+	CONSTRAINT "decision_today" CHECK("decision"."today" IN ('none', 'rest-this-joint', 'bad-day', 'as-planned')),
+	CONSTRAINT "decision_contact" CHECK("decision"."contact" IN ('emergency', 'same-day', 'routine', 'none')),
+	CONSTRAINT "decision_step" CHECK(("decision"."decision" = 'progress') = ("decision"."largest_step" IS NOT NULL)),
+	CONSTRAINT "decision_day" CHECK("decision"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `decision_by_patient` ON `decision` (`patient_id`,`joint`,`evaluated_at`);--> statement-breakpoint
+CREATE INDEX `decision_by_patient_time` ON `decision` (`clinic_id`,`patient_id`,`evaluated_at`);--> statement-breakpoint
+CREATE TABLE `decision_response` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`decision_id` text NOT NULL,
+	`kind` text NOT NULL,
+	`decision` text,
+	`reason` text NOT NULL,
+	`until` text,
+	`answered_at` integer NOT NULL,
+	`answered_by` text NOT NULL,
+	`answered_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`decision_id`) REFERENCES `decision`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "decision_response_kind" CHECK("decision_response"."kind" IN ('accept', 'override')),
+	CONSTRAINT "decision_response_override" CHECK("decision_response"."kind" = 'accept' OR ("decision_response"."decision" IN ('pause', 'ease-back', 'hold', 'progress') AND length(trim("decision_response"."reason")) > 0 AND "decision_response"."until" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE INDEX `decision_response_by_decision` ON `decision_response` (`decision_id`,`answered_at`);--> statement-breakpoint
+CREATE INDEX `decision_response_by_patient` ON `decision_response` (`patient_id`,`answered_at`);--> statement-breakpoint
+CREATE TABLE `message` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`text` text NOT NULL,
+	`sent_at` integer NOT NULL,
+	`sent_by` text NOT NULL,
+	`sent_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "message_text" CHECK(length(trim("message"."text")) BETWEEN 1 AND 2000)
+);
+--> statement-breakpoint
+CREATE INDEX `message_by_patient` ON `message` (`patient_id`,`sent_at`);--> statement-breakpoint
+CREATE TABLE `pre_approval` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
+	`steps` integer NOT NULL,
+	`days` integer NOT NULL,
+	`signed_at` integer NOT NULL,
+	`signed_by` text NOT NULL,
+	`signed_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "pre_approval_steps" CHECK("pre_approval"."steps" BETWEEN 1 AND 3),
+	CONSTRAINT "pre_approval_days" CHECK("pre_approval"."days" BETWEEN 1 AND 28)
+);
+--> statement-breakpoint
+CREATE INDEX `pre_approval_by_patient` ON `pre_approval` (`patient_id`,`signed_at`);--> statement-breakpoint
+CREATE TABLE `pre_approval_end` (
+	`pre_approval_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`ended_at` integer NOT NULL,
+	`ended_by` text NOT NULL,
+	FOREIGN KEY (`pre_approval_id`) REFERENCES `pre_approval`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `proposal` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
+	`prescription_id` text NOT NULL,
+	`decision_id` text NOT NULL,
+	`made_at` integer NOT NULL,
+	`session_id` text,
+	`decision` text NOT NULL,
+	`kind` text NOT NULL,
+	`effect` text NOT NULL,
+	`contact` text NOT NULL,
+	`worklist` text NOT NULL,
+	`pre_approval_id` text,
+	`became_id` text,
+	`dose` text NOT NULL,
+	`bad_day` text NOT NULL,
+	`cautions` text NOT NULL,
+	`changes` text NOT NULL,
+	`patient_text` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`decision_id`) REFERENCES `decision`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "proposal_effect" CHECK("proposal"."effect" IN ('acts-at-once', 'awaits-signature', 'repeat')),
+	CONSTRAINT "proposal_kind" CHECK("proposal"."kind" IN ('same', 'step', 'ease-back', 'return', 'stop')),
+	CONSTRAINT "proposal_decision" CHECK("proposal"."decision" IN ('pause', 'ease-back', 'hold', 'progress'))
+);
+--> statement-breakpoint
+CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint
+CREATE INDEX `proposal_by_prescription_item` ON `proposal` (`prescription_item_id`,`made_at`);--> statement-breakpoint
+CREATE TABLE `entry_conflict` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`entry_id` text NOT NULL,
+	`digest` text NOT NULL,
+	`payload` text NOT NULL,
+	`arrived_at` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE TABLE `morning` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`entry_id` text NOT NULL,
+	`digest` text NOT NULL,
+	`format` integer NOT NULL,
+	`day` text NOT NULL,
+	`zone` text NOT NULL,
+	`sent_at` integer NOT NULL,
+	`arrived_at` integer NOT NULL,
+	`clock_doubtful` integer NOT NULL,
+	`entered_by` text NOT NULL,
+	`entered_as` text,
+	`amends` text,
+	`red_flags` text,
+	`extra_pain_relief` integer,
+	`answered_at` integer NOT NULL,
+	`fatigue_0_10` integer,
+	`fatigue_state` text NOT NULL,
+	`late` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "morning_day" CHECK("morning"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "morning_fatigue" CHECK("morning"."fatigue_0_10" IS NULL OR (typeof("morning"."fatigue_0_10") = 'integer' AND "morning"."fatigue_0_10" BETWEEN 0 AND 10))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `morning_entry` ON `morning` (`patient_id`,`entry_id`);--> statement-breakpoint
+CREATE INDEX `morning_of_patient` ON `morning` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`zone`,`answered_at`,`arrived_at`,`red_flags`,`extra_pain_relief`,`fatigue_0_10`,`fatigue_state`,`clock_doubtful`,`late`);--> statement-breakpoint
+CREATE INDEX `morning_doubtful` ON `morning` (`patient_id`,`arrived_at`) WHERE "morning"."clock_doubtful" = 1;--> statement-breakpoint
+CREATE TABLE `morning_joint` (
+	`morning_id` text NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`joint` text NOT NULL,
+	`pain_0_10` integer,
+	`stiffness_minutes` integer,
+	`stiffness_state` text NOT NULL,
+	`swelling` text,
+	`swelling_state` text NOT NULL,
+	`flare` integer,
+	PRIMARY KEY(`morning_id`, `joint`),
+	FOREIGN KEY (`morning_id`) REFERENCES `morning`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "morning_joint_pain" CHECK("morning_joint"."pain_0_10" IS NULL OR (typeof("morning_joint"."pain_0_10") = 'integer' AND "morning_joint"."pain_0_10" BETWEEN 0 AND 10)),
+	CONSTRAINT "morning_joint_stiffness" CHECK("morning_joint"."stiffness_minutes" IS NULL OR (typeof("morning_joint"."stiffness_minutes") = 'integer' AND "morning_joint"."stiffness_minutes" BETWEEN 0 AND 1440)),
+	CONSTRAINT "morning_joint_swelling" CHECK("morning_joint"."swelling" IS NULL OR "morning_joint"."swelling" IN ('none', 'slight', 'clear', 'severe'))
+);
+--> statement-breakpoint
+CREATE INDEX `morning_joint_of_morning` ON `morning_joint` (`patient_id`,`morning_id`,`joint`,`pain_0_10`,`stiffness_minutes`,`stiffness_state`,`swelling`,`swelling_state`,`flare`);--> statement-breakpoint
+CREATE TABLE `session_joint` (
+	`session_id` text NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`joint` text NOT NULL,
+	`pain_before_0_10` integer,
+	`pain_during_0_10` integer,
+	`pain_after_0_10` integer,
+	`pain_two_hours_state` text NOT NULL,
+	`muscle_burn_0_10` integer,
+	`cuff_discomfort_0_10` integer,
+	`gave_way` integer NOT NULL,
+	`gave_way_unanswered` integer,
+	PRIMARY KEY(`session_id`, `joint`),
+	FOREIGN KEY (`session_id`) REFERENCES `training_session`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "session_joint_before" CHECK("session_joint"."pain_before_0_10" IS NULL OR (typeof("session_joint"."pain_before_0_10") = 'integer' AND "session_joint"."pain_before_0_10" BETWEEN 0 AND 10)),
+	CONSTRAINT "session_joint_during" CHECK("session_joint"."pain_during_0_10" IS NULL OR (typeof("session_joint"."pain_during_0_10") = 'integer' AND "session_joint"."pain_during_0_10" BETWEEN 0 AND 10)),
+	CONSTRAINT "session_joint_after" CHECK("session_joint"."pain_after_0_10" IS NULL OR (typeof("session_joint"."pain_after_0_10") = 'integer' AND "session_joint"."pain_after_0_10" BETWEEN 0 AND 10)),
+	CONSTRAINT "session_joint_burn" CHECK("session_joint"."muscle_burn_0_10" IS NULL OR (typeof("session_joint"."muscle_burn_0_10") = 'integer' AND "session_joint"."muscle_burn_0_10" BETWEEN 0 AND 10)),
+	CONSTRAINT "session_joint_cuff" CHECK("session_joint"."cuff_discomfort_0_10" IS NULL OR (typeof("session_joint"."cuff_discomfort_0_10") = 'integer' AND "session_joint"."cuff_discomfort_0_10" BETWEEN 0 AND 10))
+);
+--> statement-breakpoint
+CREATE INDEX `session_joint_of_session` ON `session_joint` (`patient_id`,`session_id`,`joint`,`pain_before_0_10`,`pain_during_0_10`,`pain_after_0_10`,`pain_two_hours_state`,`gave_way`,`gave_way_unanswered`);--> statement-breakpoint
+CREATE TABLE `set_log` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`session_id` text NOT NULL,
+	`prescription_id` text NOT NULL,
+	`prescription_item_id` text NOT NULL,
+	`set_number` integer NOT NULL,
+	`repetitions` integer,
+	`load_kg` real,
+	`reserve` integer,
+	`stop_reason` text NOT NULL,
+	`easier` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`session_id`) REFERENCES `training_session`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "set_log_repetitions" CHECK("set_log"."repetitions" IS NULL OR (typeof("set_log"."repetitions") = 'integer' AND "set_log"."repetitions" BETWEEN 0 AND 500)),
+	CONSTRAINT "set_log_load" CHECK("set_log"."load_kg" IS NULL OR "set_log"."load_kg" BETWEEN 0 AND 500),
+	CONSTRAINT "set_log_reserve" CHECK("set_log"."reserve" IS NULL OR (typeof("set_log"."reserve") = 'integer' AND "set_log"."reserve" BETWEEN 0 AND 10)),
+	CONSTRAINT "set_log_number" CHECK("set_log"."set_number" BETWEEN 1 AND 30),
+	CONSTRAINT "set_log_stop" CHECK("set_log"."stop_reason" IN ('none', 'tired', 'time', 'equipment', 'joint-pain', 'symptom', 'unknown'))
+);
+--> statement-breakpoint
+CREATE INDEX `set_log_of_session` ON `set_log` (`patient_id`,`session_id`,`prescription_item_id`,`set_number`,`prescription_id`,`repetitions`,`load_kg`,`reserve`,`stop_reason`,`easier`);--> statement-breakpoint
+CREATE TABLE `training_session` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`entry_id` text NOT NULL,
+	`digest` text NOT NULL,
+	`format` integer NOT NULL,
+	`day` text NOT NULL,
+	`zone` text NOT NULL,
+	`sent_at` integer NOT NULL,
+	`arrived_at` integer NOT NULL,
+	`clock_doubtful` integer NOT NULL,
+	`entered_by` text NOT NULL,
+	`entered_as` text,
+	`amends` text,
+	`red_flags` text,
+	`extra_pain_relief` integer,
+	`began_at` integer NOT NULL,
+	`ended_at` integer NOT NULL,
+	`kind` text NOT NULL,
+	`did_extra` integer NOT NULL,
+	`did_extra_unanswered` integer,
+	`news` text,
+	`other_joint_worse` integer,
+	`reported_new` integer,
+	`stopped_by_flag` integer NOT NULL,
+	`limb_checks` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "training_session_kind" CHECK("training_session"."kind" IN ('full', 'bad-day', 'test')),
+	CONSTRAINT "training_session_day" CHECK("training_session"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "training_session_order" CHECK("training_session"."ended_at" >= "training_session"."began_at")
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `training_session_entry` ON `training_session` (`patient_id`,`entry_id`);--> statement-breakpoint
+CREATE INDEX `training_session_of_patient` ON `training_session` (`patient_id`,`day`,`clinic_id`,`id`,`entry_id`,`amends`,`began_at`,`arrived_at`,`kind`,`red_flags`,`extra_pain_relief`,`did_extra`,`did_extra_unanswered`,`reported_new`,`clock_doubtful`);--> statement-breakpoint
+CREATE INDEX `training_session_doubtful` ON `training_session` (`patient_id`,`arrived_at`) WHERE "training_session"."clock_doubtful" = 1;--> statement-breakpoint
+CREATE INDEX `training_session_reported_new` ON `training_session` (`patient_id`,`arrived_at`) WHERE "training_session"."reported_new" = 1;--> statement-breakpoint
+CREATE INDEX `training_session_limb` ON `training_session` (`patient_id`,`day`) WHERE "training_session"."limb_checks" IS NOT NULL;--> statement-breakpoint
+CREATE TABLE `two_hours` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`entry_id` text NOT NULL,
+	`digest` text NOT NULL,
+	`format` integer NOT NULL,
+	`day` text NOT NULL,
+	`zone` text NOT NULL,
+	`sent_at` integer NOT NULL,
+	`arrived_at` integer NOT NULL,
+	`clock_doubtful` integer NOT NULL,
+	`entered_by` text NOT NULL,
+	`entered_as` text,
+	`amends` text,
+	`red_flags` text,
+	`extra_pain_relief` integer,
+	`session_id` text NOT NULL,
+	`joint` text NOT NULL,
+	`pain_0_10` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`session_id`) REFERENCES `training_session`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "two_hours_pain" CHECK("two_hours"."pain_0_10" IS NULL OR (typeof("two_hours"."pain_0_10") = 'integer' AND "two_hours"."pain_0_10" BETWEEN 0 AND 10))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `two_hours_entry` ON `two_hours` (`patient_id`,`entry_id`);--> statement-breakpoint
+CREATE INDEX `two_hours_of_session` ON `two_hours` (`patient_id`,`session_id`,`clock_doubtful`,`joint`,`pain_0_10`,`arrived_at`);--> statement-breakpoint
+CREATE TABLE `auth_account` (
+	`id` text PRIMARY KEY NOT NULL,
+	`account_id` text NOT NULL,
+	`provider_id` text NOT NULL,
+	`user_id` text NOT NULL,
+	`access_token` text,
+	`refresh_token` text,
+	`id_token` text,
+	`access_token_expires_at` integer,
+	`refresh_token_expires_at` integer,
+	`scope` text,
+	`password` text,
+	`created_at` integer NOT NULL,
+	`updated_at` integer NOT NULL,
+	FOREIGN KEY (`user_id`) REFERENCES `auth_user`(`id`) ON UPDATE no action ON DELETE cascade
+);
+--> statement-breakpoint
+CREATE INDEX `auth_account_user` ON `auth_account` (`user_id`);--> statement-breakpoint
+CREATE TABLE `auth_session` (
+	`id` text PRIMARY KEY NOT NULL,
+	`token` text NOT NULL,
+	`user_id` text NOT NULL,
+	`expires_at` integer NOT NULL,
+	`created_at` integer NOT NULL,
+	`updated_at` integer NOT NULL,
+	`ip_address` text,
+	`user_agent` text,
+	`proved_at` integer,
+	`device_id` text,
+	`passkey_id` text,
+	FOREIGN KEY (`user_id`) REFERENCES `auth_user`(`id`) ON UPDATE no action ON DELETE cascade
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `auth_session_token` ON `auth_session` (`token`);--> statement-breakpoint
+CREATE INDEX `auth_session_user` ON `auth_session` (`user_id`);--> statement-breakpoint
+CREATE TABLE `auth_user` (
+	`id` text PRIMARY KEY NOT NULL,
+	`name` text NOT NULL,
+	`email` text NOT NULL,
+	`email_verified` integer DEFAULT false NOT NULL,
+	`image` text,
+	`created_at` integer NOT NULL,
+	`updated_at` integer NOT NULL,
+	`clinic_id` text NOT NULL,
+	`role` text NOT NULL,
+	`patient_id` text,
+	`administers` integer DEFAULT false NOT NULL,
+	`two_factor_enabled` integer DEFAULT false NOT NULL,
+	`deactivated_at` integer,
+	`starting_until` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "auth_user_role" CHECK("auth_user"."role" IN ('clinician', 'administrator', 'patient')),
+	CONSTRAINT "auth_user_patient" CHECK(("auth_user"."role" = 'patient') = ("auth_user"."patient_id" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `auth_user_email` ON `auth_user` (`email`);--> statement-breakpoint
+CREATE TABLE `auth_verification` (
+	`id` text PRIMARY KEY NOT NULL,
+	`identifier` text NOT NULL,
+	`value` text NOT NULL,
+	`expires_at` integer NOT NULL,
+	`created_at` integer NOT NULL,
+	`updated_at` integer NOT NULL
+);
+--> statement-breakpoint
+CREATE TABLE `care_profile` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`diagnosis` text NOT NULL,
+	`inflammatory_arthritis` integer NOT NULL,
+	`followed_joints` text NOT NULL,
+	`owned_loads_kg` text NOT NULL,
+	`owned_equipment` text NOT NULL,
+	`formula_sex` text,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "care_profile_sex" CHECK("care_profile"."formula_sex" IS NULL OR "care_profile"."formula_sex" IN ('female', 'male'))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `care_profile_version` ON `care_profile` (`patient_id`,`version`);--> statement-breakpoint
+CREATE TABLE `clinic` (
+	`id` text PRIMARY KEY NOT NULL,
+	`name` text NOT NULL,
+	`zone` text NOT NULL,
+	`phone` text NOT NULL,
+	`emergency_number` text NOT NULL,
+	`monitoring_hours` text NOT NULL,
+	`created_at` integer NOT NULL
+);
+--> statement-breakpoint
+CREATE TABLE `patient` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`created_at` integer NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `patient_by_clinic` ON `patient` (`clinic_id`,`id`);--> statement-breakpoint
+CREATE TABLE `patient_identity` (
+	`patient_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`given_name` text NOT NULL,
+	`family_name` text NOT NULL,
+	`birth_day` text NOT NULL,
+	`phone` text,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "identity_birth_day" CHECK("patient_identity"."birth_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `identity_by_clinic_name` ON `patient_identity` (`clinic_id`,`family_name`,`given_name`);--> statement-breakpoint
+CREATE TABLE `goal_step` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`goal` text NOT NULL,
+	`state` text NOT NULL,
+	`by_day` text,
+	`note` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "goal_step_goal" CHECK(length(trim("goal_step"."goal")) BETWEEN 1 AND 300),
+	CONSTRAINT "goal_step_state" CHECK("goal_step"."state" IN ('open', 'partly-reached', 'reached', 'set-aside')),
+	CONSTRAINT "goal_step_day" CHECK("goal_step"."by_day" IS NULL OR "goal_step"."by_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `goal_step_by_patient` ON `goal_step` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `patient_message` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`text` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "patient_message_text" CHECK(length(trim("patient_message"."text")) BETWEEN 1 AND 1000)
+);
+--> statement-breakpoint
+CREATE INDEX `patient_message_by_patient` ON `patient_message` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `patient_site` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`site_id` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`site_id`) REFERENCES `site`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
+CREATE INDEX `patient_site_by_patient` ON `patient_site` (`clinic_id`,`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `review_booking` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`day` text,
+	`time` text,
+	`place` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "review_booking_day" CHECK("review_booking"."day" IS NULL OR "review_booking"."day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+	CONSTRAINT "review_booking_time" CHECK("review_booking"."time" IS NULL OR "review_booking"."time" GLOB '[0-2][0-9]:[0-5][0-9]')
+);
+--> statement-breakpoint
+CREATE INDEX `review_booking_by_patient` ON `review_booking` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `worklist_item` (
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`key` text NOT NULL,
+	`kind` text NOT NULL,
+	`rank` integer NOT NULL,
+	`since` integer NOT NULL,
+	`shows_from` text NOT NULL,
+	`shows_at` integer,
+	`joint` text,
+	`decision_id` text,
+	`facts` text NOT NULL,
+	`acknowledged_by` text,
+	`assigned_to` text,
+	`assigned_name` text,
+	`snoozed_until` text,
+	PRIMARY KEY(`clinic_id`, `patient_id`, `key`),
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'floor-reached', 'entry-conflict', 'ease-back', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
+);
+--> statement-breakpoint
+CREATE INDEX `worklist_item_by_danger` ON `worklist_item` (`clinic_id`,`rank`,`since`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`);--> statement-breakpoint
+CREATE INDEX `worklist_item_of_patient` ON `worklist_item` (`clinic_id`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`,`kind`,`rank`,`since`,`joint`,`decision_id`,`facts`,`acknowledged_by`,`assigned_to`,`assigned_name`);--> statement-breakpoint
+CREATE INDEX `worklist_item_due` ON `worklist_item` (`clinic_id`,`patient_id`,`shows_from`,`snoozed_until`,`kind`,`assigned_to`,`shows_at`);--> statement-breakpoint
+CREATE TABLE `worklist_item_action` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`item_key` text NOT NULL,
+	`item_since` integer NOT NULL,
+	`act` text NOT NULL,
+	`until` text,
+	`assignee` text,
+	`assignee_name` text,
+	`reason` text NOT NULL,
+	`done_at` integer NOT NULL,
+	`done_by` text NOT NULL,
+	`done_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "worklist_item_action_act" CHECK("worklist_item_action"."act" IN ('acknowledge', 'assign', 'snooze')),
+	CONSTRAINT "worklist_item_action_snooze" CHECK(("worklist_item_action"."act" = 'snooze') = ("worklist_item_action"."until" IS NOT NULL))
+);
+--> statement-breakpoint
+CREATE INDEX `worklist_item_action_by_patient` ON `worklist_item_action` (`patient_id`,`done_at`);
+--> statement-breakpoint
+CREATE TRIGGER audit_no_delete BEFORE DELETE ON audit WHEN OLD.sequence > coalesce((SELECT max(last_sequence) FROM audit_segment WHERE clinic_id = OLD.clinic_id), 0) BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER audit_no_update BEFORE UPDATE ON audit BEGIN SELECT RAISE(ABORT, 'audit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER audit_segment_no_delete BEFORE DELETE ON audit_segment BEGIN SELECT RAISE(ABORT, 'audit_segment is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER audit_segment_no_update BEFORE UPDATE ON audit_segment BEGIN SELECT RAISE(ABORT, 'audit_segment is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER baseline_no_delete BEFORE DELETE ON baseline BEGIN SELECT RAISE(ABORT, 'baseline is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER baseline_no_update BEFORE UPDATE ON baseline BEGIN SELECT RAISE(ABORT, 'baseline is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_event_no_delete BEFORE DELETE ON care_event BEGIN SELECT RAISE(ABORT, 'care_event is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_event_no_update BEFORE UPDATE ON care_event BEGIN SELECT RAISE(ABORT, 'care_event is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_lift_no_delete BEFORE DELETE ON care_limit_lift BEGIN SELECT RAISE(ABORT, 'care_limit_lift is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_lift_no_update BEFORE UPDATE ON care_limit_lift BEGIN SELECT RAISE(ABORT, 'care_limit_lift is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_no_delete BEFORE DELETE ON care_limit BEGIN SELECT RAISE(ABORT, 'care_limit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_limit_no_update BEFORE UPDATE ON care_limit BEGIN SELECT RAISE(ABORT, 'care_limit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_profile_no_delete BEFORE DELETE ON care_profile BEGIN SELECT RAISE(ABORT, 'care_profile is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_profile_no_update BEFORE UPDATE ON care_profile BEGIN SELECT RAISE(ABORT, 'care_profile is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_team_no_delete BEFORE DELETE ON care_team BEGIN SELECT RAISE(ABORT, 'care_team is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER care_team_no_update BEFORE UPDATE ON care_team BEGIN SELECT RAISE(ABORT, 'care_team is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clearance_no_delete BEFORE DELETE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clearance_no_update BEFORE UPDATE ON clearance BEGIN SELECT RAISE(ABORT, 'clearance is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_settings_version_no_delete BEFORE DELETE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER clinic_settings_version_no_update BEFORE UPDATE ON clinic_settings_version BEGIN SELECT RAISE(ABORT, 'clinic_settings_version is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER consent_no_delete BEFORE DELETE ON consent BEGIN SELECT RAISE(ABORT, 'consent is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER consent_no_update BEFORE UPDATE ON consent BEGIN SELECT RAISE(ABORT, 'consent is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER consent_wording_no_delete BEFORE DELETE ON consent_wording BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER consent_wording_no_update BEFORE UPDATE ON consent_wording BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER covering_clinician_no_delete BEFORE DELETE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_no_delete BEFORE DELETE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_no_update BEFORE UPDATE ON decision BEGIN SELECT RAISE(ABORT, 'decision is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_response_no_delete BEFORE DELETE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER decision_response_no_update BEFORE UPDATE ON decision_response BEGIN SELECT RAISE(ABORT, 'decision_response is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER effusion_test_no_delete BEFORE DELETE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER effusion_test_no_update BEFORE UPDATE ON effusion_test BEGIN SELECT RAISE(ABORT, 'effusion_test is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER emergency_access_no_delete BEFORE DELETE ON emergency_access BEGIN SELECT RAISE(ABORT, 'emergency_access is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER emergency_access_no_update BEFORE UPDATE ON emergency_access BEGIN SELECT RAISE(ABORT, 'emergency_access is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER entry_conflict_no_delete BEFORE DELETE ON entry_conflict BEGIN SELECT RAISE(ABORT, 'entry_conflict is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER entry_conflict_no_update BEFORE UPDATE ON entry_conflict BEGIN SELECT RAISE(ABORT, 'entry_conflict is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER episode_change_no_delete BEFORE DELETE ON episode_change BEGIN SELECT RAISE(ABORT, 'episode_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER episode_change_no_update BEFORE UPDATE ON episode_change BEGIN SELECT RAISE(ABORT, 'episode_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER episode_no_delete BEFORE DELETE ON episode BEGIN SELECT RAISE(ABORT, 'episode is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER episode_no_update BEFORE UPDATE ON episode BEGIN SELECT RAISE(ABORT, 'episode is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER goal_step_no_delete BEFORE DELETE ON goal_step BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER goal_step_no_update BEFORE UPDATE ON goal_step BEGIN SELECT RAISE(ABORT, 'goal_step is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_check_no_delete BEFORE DELETE ON home_check BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER home_check_no_update BEFORE UPDATE ON home_check BEGIN SELECT RAISE(ABORT, 'home_check is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER measurement_no_delete BEFORE DELETE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER measurement_no_update BEFORE UPDATE ON measurement BEGIN SELECT RAISE(ABORT, 'measurement is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER medicine_change_no_delete BEFORE DELETE ON medicine_change BEGIN SELECT RAISE(ABORT, 'medicine_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER medicine_change_no_update BEFORE UPDATE ON medicine_change BEGIN SELECT RAISE(ABORT, 'medicine_change is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER message_no_delete BEFORE DELETE ON message BEGIN SELECT RAISE(ABORT, 'message is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER message_no_update BEFORE UPDATE ON message BEGIN SELECT RAISE(ABORT, 'message is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER morning_joint_no_delete BEFORE DELETE ON morning_joint BEGIN SELECT RAISE(ABORT, 'morning_joint is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER morning_joint_no_update BEFORE UPDATE ON morning_joint BEGIN SELECT RAISE(ABORT, 'morning_joint is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER morning_no_delete BEFORE DELETE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER morning_no_update BEFORE UPDATE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_message_no_delete BEFORE DELETE ON patient_message BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_message_no_update BEFORE UPDATE ON patient_message BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_site_no_delete BEFORE DELETE ON patient_site BEGIN SELECT RAISE(ABORT, 'patient_site is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_site_no_update BEFORE UPDATE ON patient_site BEGIN SELECT RAISE(ABORT, 'patient_site is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pause_owner_no_delete BEFORE DELETE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pause_owner_no_update BEFORE UPDATE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_end_no_delete BEFORE DELETE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_end_no_update BEFORE UPDATE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_no_delete BEFORE DELETE ON pre_approval BEGIN SELECT RAISE(ABORT, 'pre_approval is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_approval_no_update BEFORE UPDATE ON pre_approval BEGIN SELECT RAISE(ABORT, 'pre_approval is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_visit_no_delete BEFORE DELETE ON pre_visit BEGIN SELECT RAISE(ABORT, 'pre_visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pre_visit_no_update BEFORE UPDATE ON pre_visit BEGIN SELECT RAISE(ABORT, 'pre_visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER prescription_end_no_delete BEFORE DELETE ON prescription_end BEGIN SELECT RAISE(ABORT, 'prescription_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER prescription_end_no_update BEFORE UPDATE ON prescription_end BEGIN SELECT RAISE(ABORT, 'prescription_end is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER prescription_no_delete BEFORE DELETE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER prescription_no_update BEFORE UPDATE ON prescription BEGIN SELECT RAISE(ABORT, 'prescription is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER programme_no_delete BEFORE DELETE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER programme_no_update BEFORE UPDATE ON programme BEGIN SELECT RAISE(ABORT, 'programme is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER proposal_no_delete BEFORE DELETE ON proposal BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER proposal_no_update BEFORE UPDATE ON proposal BEGIN SELECT RAISE(ABORT, 'proposal is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER record_file_no_delete BEFORE DELETE ON record_file BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER record_file_no_update BEFORE UPDATE ON record_file BEGIN SELECT RAISE(ABORT, 'record_file is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER review_booking_no_delete BEFORE DELETE ON review_booking BEGIN SELECT RAISE(ABORT, 'review_booking is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER review_booking_no_update BEFORE UPDATE ON review_booking BEGIN SELECT RAISE(ABORT, 'review_booking is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER screening_no_delete BEFORE DELETE ON screening BEGIN SELECT RAISE(ABORT, 'screening is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER screening_no_update BEFORE UPDATE ON screening BEGIN SELECT RAISE(ABORT, 'screening is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER session_joint_no_delete BEFORE DELETE ON session_joint BEGIN SELECT RAISE(ABORT, 'session_joint is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER session_joint_no_update BEFORE UPDATE ON session_joint BEGIN SELECT RAISE(ABORT, 'session_joint is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER set_log_no_delete BEFORE DELETE ON set_log BEGIN SELECT RAISE(ABORT, 'set_log is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER set_log_no_update BEFORE UPDATE ON set_log BEGIN SELECT RAISE(ABORT, 'set_log is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER signature_no_delete BEFORE DELETE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER signature_no_update BEFORE UPDATE ON signature BEGIN SELECT RAISE(ABORT, 'signature is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER supervised_session_no_delete BEFORE DELETE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER supervised_session_no_update BEFORE UPDATE ON supervised_session BEGIN SELECT RAISE(ABORT, 'supervised_session is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER training_session_no_delete BEFORE DELETE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER training_session_no_update BEFORE UPDATE ON training_session BEGIN SELECT RAISE(ABORT, 'training_session is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER two_hours_no_delete BEFORE DELETE ON two_hours BEGIN SELECT RAISE(ABORT, 'two_hours is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER two_hours_no_update BEFORE UPDATE ON two_hours BEGIN SELECT RAISE(ABORT, 'two_hours is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER visit_no_delete BEFORE DELETE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER visit_no_update BEFORE UPDATE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER worklist_item_action_no_delete BEFORE DELETE ON worklist_item_action BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER worklist_item_action_no_update BEFORE UPDATE ON worklist_item_action BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;

@@ -1,1 +1,0 @@
-ALTER TABLE `baseline` ADD `morning_spread` text;

@@ -1,2 +1,0 @@
-ALTER TABLE `training_session` ADD `limb_checks` text;--> statement-breakpoint
-CREATE INDEX `training_session_limb` ON `training_session` (`patient_id`,`day`) WHERE "training_session"."limb_checks" IS NOT NULL;

@@ -1,3 +1,0 @@
-DROP INDEX `matter_by_danger`;--> statement-breakpoint
-CREATE INDEX `matter_of_patient` ON `matter` (`clinic_id`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`,`kind`,`rank`,`since`,`joint`,`decision_id`,`facts`,`acknowledged_by`,`assigned_to`,`assigned_name`);--> statement-breakpoint
-CREATE INDEX `matter_by_danger` ON `matter` (`clinic_id`,`rank`,`since`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`);
