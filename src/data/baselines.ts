@@ -5,7 +5,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Baseline } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { recordOf } from './record.ts';
 import { baseline } from './schema/schema.ts';
 
@@ -44,7 +44,7 @@ export const freezeBaseline = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'baseline',
@@ -71,7 +71,7 @@ export const latchBaseline = (access: Access, patientId: string, standing: Basel
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'baseline-latch',

@@ -6,7 +6,7 @@ import type { Joint } from '#core/joints.ts';
 import type { CareEvent } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { careEvent, medicineChange } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -47,7 +47,7 @@ export const addEvent = (
     const { clinicId, now: recordedAt, actorId: recordedBy } = access;
     await tx.insert(careEvent).values({ id, clinicId, patientId, ...row, recordedAt, recordedBy });
     if (medicine) await tx.insert(medicineChange).values({ eventId: id, clinicId, patientId, ...medicine });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'event',

@@ -6,7 +6,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Limit } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { careLimit, careLimitLift, preApproval, preApprovalEnd } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -54,7 +54,7 @@ export const addLimit = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'limit',
@@ -93,7 +93,7 @@ export const liftLimit = (
       liftedBy: access.actorId,
       reason,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
     return true;
   });

@@ -4,7 +4,7 @@ import { and, eq } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { evaluateRecord } from './evaluate.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
 
@@ -82,7 +82,7 @@ export const confirmEntry = (
         ? await copySession(tx, access, patientId, id)
         : await copyMorning(tx, access, patientId, id);
     if (!copy) return false;
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, { act: 'write', subject: `${kind}-confirmed`, subjectId: copy, patientId });
     await evaluateRecord(access, patientId, {
       cause: 'amendment',

@@ -12,7 +12,7 @@ import { proposedWordings, proposedWordingVersion } from '#core/care/consent-wor
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { endPrescription } from './prescribing.ts';
 import { inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { consent, consentWording } from './schema/care.ts';
@@ -118,7 +118,7 @@ export const recordConsent = (
     const now = writtenNow(access, patientId);
     await tx.insert(consent).values({ ...now, ...row });
     const ended = row.act === 'withdrawn' ? await endWhatHangsOn(access, patientId, row.kind) : 0;
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'consent',

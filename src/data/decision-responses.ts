@@ -5,7 +5,7 @@ import type { Day } from '#core/day.ts';
 import type { DecisionWord } from '#core/engine/answers.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { decisionResponse } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -53,7 +53,7 @@ export const respond = (
       answeredBy: access.actorId,
       answeredName: access.actorName,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'decision-response',

@@ -11,7 +11,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { decision, proposal } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -76,7 +76,7 @@ export const storeDecision = (access: Access, patientId: string, row: NewDecisio
     const { answers, ...rest } = row;
     const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
     insertRows(tx, decision, [{ ...own, ...rest, ...answers }]);
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'decision',
@@ -91,7 +91,7 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
   access.store.write(async (tx) => {
     const id = randomUUID();
     insertRows(tx, proposal, [{ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row }]);
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'proposal',

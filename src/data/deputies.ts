@@ -5,7 +5,7 @@ import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { authUser, deputy, pauseOwner } from './schema/schema.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from './store/prepared.ts';
 
@@ -101,7 +101,7 @@ export const ownPause = (
     const now = writtenNow(access, patientId);
     const { owner, ...rest } = row;
     await tx.insert(pauseOwner).values({ ...now, ...rest, ownerId: owner.id, ownerName: owner.name });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'pause-owner',

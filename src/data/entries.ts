@@ -9,7 +9,7 @@ import { flagsWithLimb } from '#core/occlusion/limb-check.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import {
   morning,
   morningJoint,
@@ -121,7 +121,7 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
       })),
     );
     // Of a session itself the worklist shows only these; what is decided about it says so on its own.
-    if (clockDoubtful || row.amends !== null || answered.toldNew) touchMatters(access, patientId);
+    if (clockDoubtful || row.amends !== null || answered.toldNew) touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'session',
@@ -151,7 +151,7 @@ export const storeMorning = (
       morningJoint,
       entry.joints.map((joint) => ({ ...owner, ...joint })),
     );
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'morning',

@@ -15,7 +15,7 @@ import { endPrescription } from './prescribing.ts';
 import { inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { matter } from './schema/schema.ts';
 
-const openMatters = (access: Access, patientId: string) =>
+const openItems = (access: Access, patientId: string) =>
   access.store.read
     .select({
       key: matter.key,
@@ -60,7 +60,7 @@ export const applyEpisodeChange = (
     const checked = checkChange(episode, wanted, access.day);
     if (!checked.ok) return checked;
     const isEnd = closedStates.includes(wanted.to) && endsCare(episodes, episodeId, wanted, access);
-    const open = isEnd ? await openMatters(access, patientId) : [];
+    const open = isEnd ? await openItems(access, patientId) : [];
     const danger = open.find((row) => dangers.includes(row.kind) && row.acknowledgedBy === null);
     if (danger && wanted.to !== 'died') {
       return refuse(

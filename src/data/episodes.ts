@@ -5,7 +5,7 @@ import type { Episode, EpisodeState, WantedChange } from '#core/care/episode.ts'
 import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { type ClosedMatter, episode, episodeChange } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -83,7 +83,7 @@ export const changeEpisode = (access: Access, patientId: string, row: ChangeOf):
     await tx
       .insert(episodeChange)
       .values({ ...now, episodeId: row.episodeId, state, ...rest, closedMatters: row.closedMatters });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'episode-change',

@@ -4,7 +4,7 @@ import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { entryConflict, morning, trainingSession, twoHours } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -58,7 +58,7 @@ export const known = async (
     payload: entry,
     arrivedAt: access.now,
   });
-  touchMatters(access, patientId);
+  touchWorklistItems(access, patientId);
   await sealed(tx, access, { act: 'write', subject: 'entry-conflict', subjectId: entry.entryId, patientId });
   return { kind: 'conflict' };
 };

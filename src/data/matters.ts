@@ -10,8 +10,8 @@ import { engineChoices } from '#core/engine/choices.ts';
 import { occlusionChoices } from '#core/occlusion/choices.ts';
 import { screeningChoices } from '#core/screening/choices.ts';
 import { worklistChoices } from '#core/worklist/choices.ts';
-import { dueMatters, rankOf } from '#core/worklist/due-matters.ts';
-import { type DueAfter, type DueMatter, dangers } from '#core/worklist/matter.ts';
+import { dueItems, rankOf } from '#core/worklist/due-matters.ts';
+import { type DueAfter, type DueItem, dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { choicesOf } from './choices.ts';
@@ -34,7 +34,7 @@ export const dueAfter = (own: ChoiceValues): DueAfter => {
 type Action = typeof matterAction.$inferSelect;
 
 /** What has been done about a matter as it stands; actions on an earlier matter of the same key do not count. */
-const handling = (row: DueMatter, actions: readonly Action[]) => {
+const handling = (row: DueItem, actions: readonly Action[]) => {
   const mine = actions.filter((action) => action.matterKey === row.key && action.matterSince === row.since);
   const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
   const assigned = last('assign');
@@ -47,29 +47,29 @@ const handling = (row: DueMatter, actions: readonly Action[]) => {
 };
 
 /** Whoever acknowledged a danger, or took it on, keeps it from passing to the deputy. */
-const isHandledElsewhere = (row: DueMatter, actions: readonly Action[]): boolean =>
+const isHandledElsewhere = (row: DueItem, actions: readonly Action[]): boolean =>
   row.unlessHandled !== undefined &&
   actions.some(
     (action) =>
       action.matterKey === row.unlessHandled && action.matterSince === row.since && action.act !== 'snooze',
   );
 
-const isSettledByAcknowledging = (row: DueMatter, actions: readonly Action[]): boolean =>
+const isSettledByAcknowledging = (row: DueItem, actions: readonly Action[]): boolean =>
   row.untilAcknowledged === true &&
   actions.some(
     (action) =>
       action.matterKey === row.key && action.matterSince === row.since && action.act === 'acknowledge',
   );
 
-export type MatterRow = typeof matter.$inferInsert;
+export type WorklistItemRow = typeof matter.$inferInsert;
 
-export const matterRows = (
+export const worklistItemRows = (
   clinicId: string,
   patientId: string,
-  matters: readonly DueMatter[],
+  worklistItems: readonly DueItem[],
   actions: readonly Action[],
-): readonly MatterRow[] =>
-  matters
+): readonly WorklistItemRow[] =>
+  worklistItems
     .filter((row) => !isHandledElsewhere(row, actions) && !isSettledByAcknowledging(row, actions))
     .map(({ unlessHandled: _unless, untilAcknowledged: _until, passesTo, showsAt, ...row }) => {
       const handled = handling(row, actions);
@@ -85,36 +85,41 @@ export const matterRows = (
       };
     });
 
-const matterActionRows = patientQuery((db) =>
+const itemActionRows = patientQuery((db) =>
   db.select().from(matterAction).where(ofPatient(matterAction)).orderBy(asc(matterAction.doneAt)),
 );
 
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
-  Promise.resolve(matterActionRows(access, patientId));
+  Promise.resolve(itemActionRows(access, patientId));
 
 const standingRows = patientQuery((db) => db.select().from(matter).where(ofPatient(matter)));
 
 /** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
-const isSame = (before: readonly MatterRow[], after: readonly MatterRow[]): boolean => {
-  const told = (rows: readonly MatterRow[]) =>
+const isSame = (before: readonly WorklistItemRow[], after: readonly WorklistItemRow[]): boolean => {
+  const told = (rows: readonly WorklistItemRow[]) =>
     rows.map((row) => JSON.stringify(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)))).sort();
   return before.length === after.length && told(before).join() === told(after).join();
 };
 
 /** Works out one patient's matters and puts them in place of the old ones. */
-export const refreshMatters = (access: Access, patientId: string): Promise<void> =>
+export const refreshWorklistItems = (access: Access, patientId: string): Promise<void> =>
   access.store.write(async (tx) => {
     const state = await patientStateOf(access, patientId);
-    const matters = dueMatters(state, dueAfter(await choicesOf(access)));
-    const rows = matterRows(access.clinicId, patientId, matters, await actionsOf(access, patientId));
+    const worklistItems = dueItems(state, dueAfter(await choicesOf(access)));
+    const rows = worklistItemRows(
+      access.clinicId,
+      patientId,
+      worklistItems,
+      await actionsOf(access, patientId),
+    );
     if (isSame(await standingRows(access, patientId), rows)) return;
     await tx.delete(matter).where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
     insertRows(tx, matter, rows);
   });
 
 /** Says, inside a write, that a patient's matters may have changed. Worked out once, before the commit. */
-export const touchMatters = (access: Access, patientId: string): void =>
-  access.store.beforeCommit(`matters ${patientId}`, () => refreshMatters(access, patientId));
+export const touchWorklistItems = (access: Access, patientId: string): void =>
+  access.store.beforeCommit(`matters ${patientId}`, () => refreshWorklistItems(access, patientId));
 
 export type Handled = 'done' | 'no-such-matter' | 'danger';
 
@@ -127,7 +132,7 @@ interface Handling {
 }
 
 /** Acknowledges, assigns or puts off a matter. Danger cannot be put off. */
-export const handleMatter = (access: Access, patientId: string, wish: Handling): Promise<Handled> =>
+export const handleWorklistItem = (access: Access, patientId: string, wish: Handling): Promise<Handled> =>
   access.store.write(async (tx) => {
     const [row] = await tx
       .select()
@@ -160,6 +165,6 @@ export const handleMatter = (access: Access, patientId: string, wish: Handling):
       patientId,
       detail: { key: wish.key, act: wish.act },
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     return 'done';
   });

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { desc, sql } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { message } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -42,7 +42,7 @@ export const sendMessage = (access: Access, patientId: string, text: string): Pr
       sentBy: access.actorId,
       sentName: access.actorName,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'message', subjectId: id, patientId });
     return id;
   });

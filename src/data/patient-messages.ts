@@ -3,7 +3,7 @@ import { and, count, desc, eq, gte } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { patientMessage } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -54,7 +54,7 @@ export const sendPatientMessage = (access: Access, patientId: string, text: stri
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(patientMessage).values({ ...now, text: text.trim() });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'patient-message', subjectId: now.id, patientId });
     return now.id;
   });

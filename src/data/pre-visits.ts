@@ -5,7 +5,7 @@ import type { ScreeningItemAnswer } from '#core/model/screening.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { preVisit } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -39,7 +39,7 @@ export const recordPreVisit = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(preVisit).values({ ...now, day: access.day, ...sheet });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'pre-visit',

@@ -7,7 +7,7 @@ import type { Dose } from '#core/model/dose.ts';
 import type { PrescriptionVersion } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
 
 export interface NewVersion {
@@ -49,7 +49,7 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'prescription',
@@ -76,7 +76,7 @@ export const carrySignature = (
       signedBy: access.actorId,
       signedName,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'signature',
@@ -122,7 +122,7 @@ export const signPrescription = (
       signedBy: access.actorId,
       signedName: access.actorName,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'signature', subjectId: prescriptionId, patientId });
     return 'signed';
   });
@@ -157,7 +157,7 @@ export const endPrescription = (
       endedBy: access.actorId,
       reason,
     });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'prescription-end',

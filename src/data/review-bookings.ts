@@ -4,7 +4,7 @@ import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { writtenNow } from './episodes.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { reviewBooking } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -40,7 +40,7 @@ export const bookReview = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(reviewBooking).values({ ...now, ...row });
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, { act: 'write', subject: 'review-booking', subjectId: now.id, patientId });
     return now.id;
   });

@@ -4,7 +4,7 @@ import { and, asc, desc, eq } from 'drizzle-orm';
 import type { Clearance, Screening, ScreeningItemAnswer } from '#core/model/screening.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { touchMatters } from './matters.ts';
+import { touchWorklistItems } from './matters.ts';
 import { clearance, screening } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -74,7 +74,7 @@ export const recordScreening = (
       recordedBy: access.actorId,
     });
     const items = sheet.answers.map((row) => row.item);
-    touchMatters(access, patientId);
+    touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
       subject: 'screening',

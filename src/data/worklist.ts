@@ -1,26 +1,26 @@
 /** Reading the worklist a page at a time, and rebuilding it from the record. */
 import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import { dueMatters } from '#core/worklist/due-matters.ts';
-import { dangers, type MatterKind } from '#core/worklist/matter.ts';
+import { dueItems } from '#core/worklist/due-matters.ts';
+import { dangers, type WorklistItemKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { choicesOf } from './choices.ts';
-import { dueAfter, type MatterRow, matterRows } from './matters.ts';
+import { dueAfter, type WorklistItemRow, worklistItemRows } from './matters.ts';
 import { patientsOfSite } from './patient-sites.ts';
 import { matter, matterAction, patient, patientIdentity } from './schema/schema.ts';
 import { nestedRows, readEach } from './store/nested-rows.ts';
-import { byDanger, matterColumnsOf, matterIn } from './worklist-cells.ts';
+import { byDanger, itemColumnsOf, itemIn } from './worklist-cells.ts';
 import { patientStates } from './worklist-states.ts';
 
 /** As a page reads it: the instant it waited for is behind it. */
-export type StoredMatter = Omit<typeof matter.$inferSelect, 'showsAt'>;
+export type StoredItem = Omit<typeof matter.$inferSelect, 'showsAt'>;
 
 export interface WorklistLine {
   readonly patientId: string;
   readonly givenName: string;
   readonly familyName: string;
   /** Most pressing first. */
-  readonly matters: readonly StoredMatter[];
+  readonly worklistItems: readonly StoredItem[];
 }
 
 /** Where a page ends; the next one begins after it. */
@@ -33,7 +33,7 @@ export interface Cursor {
 export interface WorklistQuery {
   readonly after: Cursor | null;
   readonly limit: number;
-  readonly kind: MatterKind | null;
+  readonly kind: WorklistItemKind | null;
   readonly assignedTo: string | null;
   /** Patients who usually come to this site. */
   readonly siteId?: string | null;
@@ -86,7 +86,7 @@ const placeOfPatient = (rows: typeof matter) => sql`(+${rows.rank}, +${rows.sinc
 const pageRows = (access: Access, query: WorklistQuery) => {
   const { read } = access.store;
   const { after } = query;
-  const morePressing = read
+  const moreUrgent = read
     .select({ one: sql`1` })
     .from(other)
     .where(
@@ -107,13 +107,13 @@ const pageRows = (access: Access, query: WorklistQuery) => {
       since: matter.since,
       givenName: patientIdentity.givenName,
       familyName: patientIdentity.familyName,
-      matters: nestedRows(matterColumnsOf(listed), sql`${matter} AS listed`, ofPatient).mapWith(
-        readEach(matterIn),
+      worklistItems: nestedRows(itemColumnsOf(listed), sql`${matter} AS listed`, ofPatient).mapWith(
+        readEach(itemIn),
       ),
     })
     .from(matter)
     .innerJoin(patientIdentity, eq(patientIdentity.patientId, matter.patientId))
-    .where(and(due(access, query), beyond, notExists(morePressing)))
+    .where(and(due(access, query), beyond, notExists(moreUrgent)))
     .orderBy(asc(matter.rank), asc(matter.since), asc(matter.patientId))
     .limit(query.limit);
 };
@@ -126,11 +126,11 @@ export const worklistPage = async (
   const { clinicId } = access;
   const last = rows.at(-1);
   return {
-    lines: rows.map(({ patientId, givenName, familyName, matters }) => ({
+    lines: rows.map(({ patientId, givenName, familyName, worklistItems }) => ({
       patientId,
       givenName,
       familyName,
-      matters: [...matters].sort(byDanger).map((row) => ({ clinicId, patientId, ...row })),
+      worklistItems: [...worklistItems].sort(byDanger).map((row) => ({ clinicId, patientId, ...row })),
     })),
     next:
       last && rows.length === query.limit
@@ -155,7 +155,7 @@ export const worklistCounts = async (access: Access, query: Filter) => {
 };
 
 /** Every matter of the clinic worked out from the record, as it should stand. */
-export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow[]> => {
+export const rebuiltWorklistItems = async (access: Access): Promise<readonly WorklistItemRow[]> => {
   const after = dueAfter(await choicesOf(access));
   const actions = await access.store.read
     .select()
@@ -164,10 +164,10 @@ export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow
     .orderBy(asc(matterAction.doneAt));
   const states = await patientStates(access);
   return [...states].flatMap(([patientId, state]) =>
-    matterRows(
+    worklistItemRows(
       access.clinicId,
       patientId,
-      dueMatters(state, after),
+      dueItems(state, after),
       actions.filter((action) => action.patientId === patientId),
     ),
   );
@@ -176,7 +176,7 @@ export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow
 /** Throws the clinic's matters away and writes them anew. Returns how many there are. */
 export const rebuildWorklist = (access: Access): Promise<number> =>
   access.store.write(async (tx) => {
-    const rows = await rebuiltMatters(access);
+    const rows = await rebuiltWorklistItems(access);
     await tx.delete(matter).where(eq(matter.clinicId, access.clinicId));
     for (let from = 0; from < rows.length; from += 200)
       await tx.insert(matter).values(rows.slice(from, from + 200));

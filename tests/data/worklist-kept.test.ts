@@ -11,12 +11,12 @@ import { respond } from '#data/decision-responses.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
-import { handleMatter } from '#data/matters.ts';
+import { handleWorklistItem } from '#data/matters.ts';
 import { addVersion } from '#data/prescribing.ts';
 import { matter, trainingSession } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
 import { takeTwoHours } from '#data/take-entry.ts';
-import { rebuildWorklist, rebuiltMatters, worklistPage } from '#data/worklist.ts';
+import { rebuildWorklist, rebuiltWorklistItems, worklistPage } from '#data/worklist.ts';
 import {
   accessOf,
   lowLoadDose,
@@ -139,7 +139,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       origin: 'clinician',
     }),
   snooze: ({ access, patientId }) =>
-    handleMatter(access, patientId, {
+    handleWorklistItem(access, patientId, {
       key: 'missing-answers',
       act: 'snooze',
       until: addDays(access.day, 1),
@@ -147,7 +147,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       reason: 'Later',
     }),
   acknowledge: ({ access, patientId }) =>
-    handleMatter(access, patientId, {
+    handleWorklistItem(access, patientId, {
       key: 'decision right-knee',
       act: 'acknowledge',
       until: null,
@@ -194,7 +194,7 @@ const told = (rows: readonly object[]) =>
 
 const listed = async (access: Access) =>
   (await worklistPage(access, { after: null, limit: 50, kind: null, assignedTo: null })).lines.flatMap(
-    (row) => row.matters.map((one) => `${row.patientId} ${one.key}`),
+    (row) => row.worklistItems.map((one) => `${row.patientId} ${one.key}`),
   );
 
 describe('the worklist kept on write is the one a rebuild would find', () => {
@@ -217,7 +217,7 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
       hours += 1;
       const kept = await store.read.select().from(matter);
       for (const row of kept) seen.add(row.kind);
-      expect(told(kept)).toEqual(told(await rebuiltMatters(at())));
+      expect(told(kept)).toEqual(told(await rebuiltWorklistItems(at())));
       hours += 40 * 24;
       const before = await listed(at());
       await rebuildWorklist(at());

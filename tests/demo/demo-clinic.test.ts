@@ -146,7 +146,7 @@ describe('the demo clinic as a whole', () => {
     const written = [...readme.matchAll(/^\d+\. \*\*(.+?)\*\* \(`(.+?)`\)/gm)].map((row) => [row[1], row[2]]);
     const listed = lines.map((line) => {
       const { person } = stories.find((story) => story.id === line.patientId)!;
-      return [`${person.givenName} ${person.familyName}`, line.matters[0]?.kind];
+      return [`${person.givenName} ${person.familyName}`, line.worklistItems[0]?.kind];
     });
     expect(written.length).toBeGreaterThan(4);
     expect(listed).toEqual(written);

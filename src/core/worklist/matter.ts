@@ -6,7 +6,7 @@ import type { WorklistReason } from '../engine/dose/proposal.ts';
 import type { Joint } from '../joints.ts';
 
 /** From most to least pressing. */
-export const matterKinds = [
+export const worklistItemKinds = [
   'red-flag',
   'pause',
   'same-day-contact',
@@ -31,16 +31,21 @@ export const matterKinds = [
   'pressure-due',
   'baseline-due',
 ] as const;
-export type MatterKind = (typeof matterKinds)[number];
+export type WorklistItemKind = (typeof worklistItemKinds)[number];
 
 /** Matters that may never be put off. */
-export const dangers: readonly MatterKind[] = ['red-flag', 'pause', 'same-day-contact', 'danger-passed'];
+export const dangers: readonly WorklistItemKind[] = [
+  'red-flag',
+  'pause',
+  'same-day-contact',
+  'danger-passed',
+];
 
 /** A matter with the day from which it shows. It holds facts, not words that would age. */
-export interface DueMatter {
+export interface DueItem {
   /** One matter of a key per patient. */
   readonly key: string;
-  readonly kind: MatterKind;
+  readonly kind: WorklistItemKind;
   /** Instant it arose, epoch milliseconds. */
   readonly since: number;
   /** First civil day of the clinic on which it shows. */
@@ -63,7 +68,7 @@ export interface DueMatter {
 export const always: Day = '1970-01-01';
 
 /** What a clinician has done about a matter without settling it. */
-export interface MatterHandling {
+export interface ItemHandling {
   readonly acknowledgedBy: string | null;
   readonly assignedTo: string | null;
   /** Last day it stays out of the list; danger is never put off. */

@@ -9,8 +9,8 @@ type Staff = ReturnType<typeof createCaller>['staff'];
 type Answer<P extends (...input: any[]) => Promise<unknown>> = Awaited<ReturnType<P>>;
 
 export type WorklistAnswer = Answer<Staff['worklist']['list']>;
-export type Matter = WorklistAnswer['lines'][number]['matter'];
-export type MatterKind = Matter['kind'];
+export type WorklistItem = WorklistAnswer['lines'][number]['item'];
+export type WorklistItemKind = WorklistItem['kind'];
 export type PatientLine = Answer<Staff['people']['list']>[number];
 export type Patient = Answer<Staff['people']['get']>;
 export type SheetAnswer = Answer<Staff['screening']['sheet']>;

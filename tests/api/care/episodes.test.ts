@@ -20,7 +20,7 @@ const kindsOn = async (day: number) => {
   const { lines } = await at.clinician(day).staff.worklist.list();
   return lines
     .filter((line) => line.patientId === at.patientId)
-    .flatMap((line) => [line.matter.kind, ...line.others.map((other) => other.kind)])
+    .flatMap((line) => [line.item.kind, ...line.others.map((other) => other.kind)])
     .sort();
 };
 const screenedOn = (day: number) =>

@@ -9,7 +9,7 @@ import {
   colleague,
   firstDay,
   limitOn as limit,
-  mattersOf,
+  worklistItemsOf,
   kneeWish as wish,
 } from './setting.ts';
 
@@ -21,7 +21,7 @@ afterEach(() => at.store.close());
 
 const dayOf = (day: number) => addDays(firstDay, day);
 const kindsOn = async (day: number, time?: string) =>
-  (await mattersOf(at, day, time)).map(({ kind }) => kind);
+  (await worklistItemsOf(at, day, time)).map(({ kind }) => kind);
 
 describe('handing over', () => {
   const dangerOn = async (day: number) => {
@@ -80,10 +80,10 @@ describe('handing over', () => {
     await dangerOn(1);
     // Sent at ten; twenty hours later is six in the morning of the next day.
     expect(await kindsOn(1, '23:00')).not.toContain('danger-passed');
-    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     expect(passed).toMatchObject({ assignedTo: deputyId, assignedName: 'Deputy' });
     expect(passed!.sentence).toMatch(/Nobody has acknowledged .* passes to Deputy/);
-    const danger = (await mattersOf(at, 2)).find((matter) => matter.kind === 'red-flag');
+    const danger = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'red-flag');
     await at.clinician(2).staff.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
     expect(await kindsOn(3)).not.toContain('danger-passed');
     expect(await kindsOn(3)).toContain('red-flag');
@@ -114,7 +114,7 @@ describe('handing over', () => {
 
   it('without a deputy says so, and nobody outside the clinic can be named', async () => {
     await dangerOn(1);
-    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     expect(passed!.sentence).toMatch(/no deputy is named/);
     await expect(at.administrator().admin.care.nameDeputy({ userId: 'somebody' })).rejects.toThrow(
       /no such clinician/,
@@ -124,7 +124,7 @@ describe('handing over', () => {
   it('passed danger cannot be put off', async () => {
     const { patientId } = at;
     await dangerOn(1);
-    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     await expect(
       at
         .clinician(2)

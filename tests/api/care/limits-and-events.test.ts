@@ -8,7 +8,7 @@ import {
   careSetting,
   firstDay,
   limitOn as limit,
-  mattersOf,
+  worklistItemsOf,
   kneeWish as wish,
 } from './setting.ts';
 
@@ -19,7 +19,7 @@ beforeEach(async () => {
 afterEach(() => at.store.close());
 
 const dayOf = (day: number) => addDays(firstDay, day);
-const kindsOn = async (day: number) => (await mattersOf(at, day)).map(({ kind }) => kind);
+const kindsOn = async (day: number) => (await worklistItemsOf(at, day)).map(({ kind }) => kind);
 
 describe('limits of others', () => {
   it('bound what is proposed, and say so in the working', async () => {
@@ -86,7 +86,7 @@ describe('the same limit from two people', () => {
     const first = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'surgeon' }) });
     const second = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'physician' }) });
     const ended = async () =>
-      (await mattersOf(at, 6))
+      (await worklistItemsOf(at, 6))
         .filter(({ kind }) => kind === 'limit-ended')
         .map(({ sentence }) => /\(([^)]*)\)/.exec(sentence)?.[1]);
     expect(await ended()).toEqual(['load-ceiling, physician and surgeon']);

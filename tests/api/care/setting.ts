@@ -104,9 +104,9 @@ export const limitOn = (over: object = {}) => ({
 });
 
 /** What the worklist shows of the patient. */
-export const mattersOf = async (at: CareSetting, day: number, time?: string) => {
+export const worklistItemsOf = async (at: CareSetting, day: number, time?: string) => {
   const { lines } = await at.clinician(day, time).staff.worklist.list();
   return lines
     .filter((line) => line.patientId === at.patientId)
-    .flatMap((line) => [line.matter, ...line.others]);
+    .flatMap((line) => [line.item, ...line.others]);
 };

@@ -4,7 +4,7 @@ import { minimumSet } from '#core/care/pre-visit.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { addPatient } from '#data/people.ts';
 import { screening } from '#data/schema/schema.ts';
-import { type CareSetting, careSetting, firstDay, mattersOf } from './setting.ts';
+import { type CareSetting, careSetting, firstDay, worklistItemsOf } from './setting.ts';
 
 let at: CareSetting;
 beforeEach(async () => {
@@ -12,7 +12,7 @@ beforeEach(async () => {
 });
 afterEach(() => at.store.close());
 
-const kindsOn = async (day: number) => (await mattersOf(at, day)).map(({ kind }) => kind);
+const kindsOn = async (day: number) => (await worklistItemsOf(at, day)).map(({ kind }) => kind);
 
 describe('an appointment at a distance', () => {
   const remote = {

@@ -9,14 +9,14 @@ import { recordConsent } from '#data/consents.ts';
 import { nameDeputy } from '#data/deputies.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
-import { handleMatter } from '#data/matters.ts';
+import { handleWorklistItem } from '#data/matters.ts';
 import { recordPreVisit } from '#data/pre-visits.ts';
 import { matter } from '#data/schema/schema.ts';
 import { recordScreening } from '#data/screenings.ts';
 import { addStaff } from '#data/staff.ts';
 import type { Store } from '#data/store/store.ts';
 import { takeSession } from '#data/take-entry.ts';
-import { rebuildWorklist, rebuiltMatters, worklistPage } from '#data/worklist.ts';
+import { rebuildWorklist, rebuiltWorklistItems, worklistPage } from '#data/worklist.ts';
 import { accessOf, sessionEntry, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 
@@ -111,7 +111,7 @@ const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
       }),
     ),
   takeOn: (access) =>
-    handleMatter(access, patientId, {
+    handleWorklistItem(access, patientId, {
       key: 'decision right-knee',
       act: 'assign',
       until: null,
@@ -143,7 +143,7 @@ describe('the worklist over the care around the dose', () => {
         }
         const stored = await store.read.select().from(matter);
         for (const row of stored) seen.add(row.kind);
-        const rebuilt = await rebuiltMatters(at(hours));
+        const rebuilt = await rebuiltWorklistItems(at(hours));
         expect(sorted(stored)).toEqual(sorted(rebuilt.map((row) => ({ snoozedUntil: null, ...row }))));
         const later = at(hours + 20 * 24);
         const shown = async () =>
@@ -159,7 +159,7 @@ describe('the worklist over the care around the dose', () => {
   }, 120_000);
 
   it('an untouched patient has no matter of care', async () => {
-    const rows = await rebuiltMatters(accessOf(store, 'a', 'clinician-a', start + dayMs));
+    const rows = await rebuiltWorklistItems(accessOf(store, 'a', 'clinician-a', start + dayMs));
     expect(rows.map(({ kind }) => kind)).not.toContain('event-review');
     expect(rows.map(({ kind }) => kind)).not.toContain('limit-ended');
   });

@@ -46,7 +46,7 @@ const list = (count: number, patients: number): WorklistAnswer =>
       patientId: `p${place}`,
       givenName: 'A',
       familyName: `B${place}`,
-      matter: {
+      item: {
         key: `k${place}`,
         kind: 'awaiting-signature',
         sentence: 'A prescription awaits a signature.',
@@ -92,8 +92,8 @@ describe('the worklist', () => {
     ['review-day', null, '/patients/p0/review#next-review'],
     ['pause', 'd1', '/patients/p0/review?joint=left-knee#decision-d1'],
   ] as const)('a matter “%s” leads to where it is dealt with', (kind, decisionId, href) => {
-    const { matter } = list(1, 1).lines[0]!;
-    expect(hrefOf('p0', { ...matter, kind, decisionId, joint: 'left-knee' })).toBe(href);
+    const { item } = list(1, 1).lines[0]!;
+    expect(hrefOf('p0', { ...item, kind, decisionId, joint: 'left-knee' })).toBe(href);
   });
 
   it.each([

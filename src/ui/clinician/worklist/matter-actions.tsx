@@ -15,14 +15,14 @@ const fields: readonly Field[] = [
   { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, about: 'Reason' },
 ];
 
-interface OneMatter {
+interface OneItem {
   readonly patientId: string;
   readonly matterKey: string;
   /** The matter in words, for those who hear the buttons. */
   readonly about: string;
 }
 
-const PutOff = ({ patientId, matterKey: key, about }: OneMatter) => {
+const PutOff = ({ patientId, matterKey: key, about }: OneItem) => {
   const router = useRouter();
   return (
     <Disclosure
@@ -52,7 +52,7 @@ const PutOff = ({ patientId, matterKey: key, about }: OneMatter) => {
   );
 };
 
-const HandOver = (props: OneMatter & { readonly colleagues: WorklistFilters['clinicians'] }) => {
+const HandOver = (props: OneItem & { readonly colleagues: WorklistFilters['clinicians'] }) => {
   const { patientId, matterKey: key, about, colleagues } = props;
   const router = useRouter();
   return (
@@ -80,12 +80,12 @@ const HandOver = (props: OneMatter & { readonly colleagues: WorklistFilters['cli
   );
 };
 
-interface ActionsProps extends OneMatter {
+interface ActionsProps extends OneItem {
   readonly canPutOff: boolean;
   readonly colleagues: WorklistFilters['clinicians'];
 }
 
-export const MatterActions = (props: ActionsProps) => {
+export const ItemActions = (props: ActionsProps) => {
   const { patientId, matterKey: key, about } = props;
   const router = useRouter();
   const id = `handle-${patientId}`;

@@ -1,5 +1,5 @@
 /** Filter and place of the worklist, from the address; what cannot be read is left out. */
-import { matterKinds } from '#core/worklist/matter.ts';
+import { worklistItemKinds } from '#core/worklist/matter.ts';
 import type { WorklistFilter } from './worklist-screen.tsx';
 
 export type WorklistQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
@@ -14,7 +14,7 @@ const idFrom = (value: unknown): string | null =>
   typeof value === 'string' && value !== '' && value.length <= 64 ? value : null;
 
 export const filterFrom = (query: WorklistQuery): WorklistFilter => ({
-  kind: matterKinds.find((kind) => kind === query.kind) ?? null,
+  kind: worklistItemKinds.find((kind) => kind === query.kind) ?? null,
   isMine: query.mine === '1',
   clinician: idFrom(query.clinician),
   site: idFrom(query.site),

@@ -3,12 +3,12 @@ import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/matter.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Matter, MatterKind, WorklistAnswer, WorklistFilters } from '../answers.ts';
+import type { WorklistItem, WorklistItemKind, WorklistAnswer, WorklistFilters } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
-import { matterStatusOf } from '../words.ts';
+import { itemStatusOf } from '../words.ts';
 import { ArrowLines } from './arrow-lines.tsx';
-import { MatterActions } from './matter-actions.tsx';
+import { ItemActions } from './matter-actions.tsx';
 import { WorklistFilterForm } from './worklist-filter-form.tsx';
 
 const checked =
@@ -29,7 +29,7 @@ const closedInWords = (closed: number): string =>
   `${counted(closed, 'record')} ${closed === 1 ? 'is' : 'are'} kept to teams you are not in; of ${closed === 1 ? 'it' : 'those'} only danger is listed.`;
 
 export interface WorklistFilter {
-  readonly kind: MatterKind | null;
+  readonly kind: WorklistItemKind | null;
   readonly isMine: boolean;
   /** Clinician who took it on or was given it. */
   readonly clinician: string | null;
@@ -48,13 +48,13 @@ const filteredInWords = (
   const { kind, isMine } = filter;
   const name = clinicians.find((one) => one.userId === filter.clinician)?.name;
   const place = sites.find((one) => one.id === filter.site)?.name;
-  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${matterStatusOf(kind).word}”` : 'any matter'}${
+  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${itemStatusOf(kind).word}”` : 'any matter'}${
     isMine ? ' that you took on' : name ? ` given to or taken on by ${name}` : ''
   }.`;
 };
 
 /** Where the matter is dealt with. */
-export const hrefOf = (patientId: string, { kind, decisionId, joint }: Matter): string => {
+export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistItem): string => {
   const record = `/patients/${patientId}`;
   if (decisionId) return `${record}/review?${joint ? `joint=${joint}` : ''}#decision-${decisionId}`;
   if (kind === 'awaiting-signature') return `${record}/prescriptions#unsigned`;
@@ -65,18 +65,18 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: Matter): 
   return `${record}/review`;
 };
 
-const MatterLine = ({ matter, ago }: { readonly matter: Matter; readonly ago?: string }) => {
-  const { word, shape, tone } = matterStatusOf(matter.kind);
+const ItemRow = ({ item, ago }: { readonly item: WorklistItem; readonly ago?: string }) => {
+  const { word, shape, tone } = itemStatusOf(item.kind);
   const handled = [
-    matter.acknowledgedBy ? `seen by ${matter.acknowledgedBy}` : '',
-    matter.assignedName ? `taken on by ${matter.assignedName}` : '',
+    item.acknowledgedBy ? `seen by ${item.acknowledgedBy}` : '',
+    item.assignedName ? `taken on by ${item.assignedName}` : '',
   ].filter(Boolean);
   return (
     <p className="matter">
       <StatusTag shape={shape} tone={tone}>
         {word}
       </StatusTag>{' '}
-      {matter.sentence} {ago ? <span className="soft">{ago}</span> : null}
+      {item.sentence} {ago ? <span className="soft">{ago}</span> : null}
       {handled.length > 0 ? <span className="soft"> · {handled.join(', ')}</span> : null}
     </p>
   );
@@ -91,30 +91,30 @@ const Line = (props: {
   return (
     <li className="worklist-line keep-together">
       <h2 className="worklist-name">
-        <a href={hrefOf(line.patientId, line.matter)} data-line>
+        <a href={hrefOf(line.patientId, line.item)} data-line>
           {fullName(line)}
         </a>
       </h2>
       <div className="stack-close">
-        <MatterLine matter={line.matter} />
+        <ItemRow item={line.item} />
         {line.others.length > 0 ? (
           <ul className="worklist-others" aria-label={`Further matters of ${fullName(line)}`}>
-            {line.others.map((matter) => (
-              <li key={matter.key}>
-                <MatterLine matter={matter} ago={agoInWords(matter.since, clock)} />
+            {line.others.map((item) => (
+              <li key={item.key}>
+                <ItemRow item={item} ago={agoInWords(item.since, clock)} />
               </li>
             ))}
           </ul>
         ) : null}
-        <MatterActions
+        <ItemActions
           patientId={line.patientId}
-          matterKey={line.matter.key}
-          about={`${matterStatusOf(line.matter.kind).word}, ${fullName(line)}`}
-          canPutOff={!dangers.includes(line.matter.kind)}
+          matterKey={line.item.key}
+          about={`${itemStatusOf(line.item.kind).word}, ${fullName(line)}`}
+          canPutOff={!dangers.includes(line.item.kind)}
           colleagues={props.colleagues}
         />
       </div>
-      <p className="worklist-ago">{agoInWords(line.matter.since, clock)}</p>
+      <p className="worklist-ago">{agoInWords(line.item.since, clock)}</p>
     </li>
   );
 };
