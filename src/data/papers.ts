@@ -31,7 +31,7 @@ import { baselinesOf } from './record.ts';
 import { screeningsOf } from './screenings.ts';
 import { standingOf } from './standing.ts';
 
-interface Stretch {
+interface Period {
   readonly from: Day;
   readonly to: Day;
   /** Instant at which the end was written down. */
@@ -74,7 +74,7 @@ const firstOf = (line: readonly Prescription[], from: Day, zone: string): Prescr
 const linesOf = (
   versions: readonly Prescription[],
   standing: readonly Standing[],
-  { from, endedAt, zone }: Stretch,
+  { from, endedAt, zone }: Period,
 ): readonly PaperLine[] => {
   const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
   return [...new Set(signed.map((row) => row.lineId))].flatMap((lineId) => {
@@ -98,7 +98,7 @@ const linesOf = (
 const decisionsIn = async (
   access: Access,
   patientId: string,
-  { from, to }: Stretch,
+  { from, to }: Period,
 ): Promise<readonly PaperDecision[]> => {
   const rows = (await decisionsOf(access, patientId, from)).filter((row) => row.day <= to);
   const responses = await responsesOf(access, patientId);
@@ -119,7 +119,7 @@ const decisionsIn = async (
   });
 };
 
-const checksIn = async (access: Access, patientId: string, { to }: Stretch): Promise<PaperChecks> => {
+const checksIn = async (access: Access, patientId: string, { to }: Period): Promise<PaperChecks> => {
   const screening = (await screeningsOf(access, patientId)).find((row) => row.day <= to);
   const measured = (await measurementsOf(access, patientId)).filter((row) => row.day <= to);
   const answered = (answer: string) =>
@@ -149,7 +149,7 @@ const checksIn = async (access: Access, patientId: string, { to }: Stretch): Pro
 const logIn = async (
   access: Access,
   patientId: string,
-  { from, to }: Stretch,
+  { from, to }: Period,
   episodes: readonly Episode[],
 ) => {
   const programmes = await programmesOf(access, patientId);
@@ -176,7 +176,7 @@ export const papersFor = async (
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!episode || !opened || !last || !clinic) return null;
   if (!closedStates.includes(last.to) || last.to === 'died') return null;
-  const stretch: Stretch = { from: opened.on, to: last.on, endedAt: last.recordedAt, zone: clinic.zone };
+  const period: Period = { from: opened.on, to: last.on, endedAt: last.recordedAt, zone: clinic.zone };
   // As it stood when care ended: printed months later, the sheet still says what rested then.
   const standing = [...(await standingOf({ ...access, day: last.on }, patient.id)).values()];
   const { state } = standingOn(episodes, access.day);
@@ -185,14 +185,14 @@ export const papersFor = async (
     clinic: { name, phone, emergencyNumber, coverHours },
     patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
     episode,
-    from: stretch.from,
+    from: period.from,
     end: { on: last.on, state: last.to, reason: last.reason, by: last.by },
     careGoesOn: state !== 'closed',
-    lines: linesOf(await prescriptionsOf(access, patient.id), standing, stretch),
-    log: await logIn(access, patient.id, stretch, episodes),
-    decisions: await decisionsIn(access, patient.id, stretch),
+    lines: linesOf(await prescriptionsOf(access, patient.id), standing, period),
+    log: await logIn(access, patient.id, period, episodes),
+    decisions: await decisionsIn(access, patient.id, period),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),
-    checks: await checksIn(access, patient.id, stretch),
+    checks: await checksIn(access, patient.id, period),
     baselines: (await baselinesOf(access, patient.id))
       .filter(({ frozenOn }) => frozenOn <= last.on)
       .toReversed(),

@@ -76,12 +76,12 @@ const loadSentences = ({ loads, measure, unit, today }: ReviewSeries): readonly 
 
 const gapSentence = ({ gaps, today }: ReviewSeries): readonly string[] => {
   if (gaps.length === 0) return [];
-  const stretches = gaps.map((gap) =>
+  const spans = gaps.map((gap) =>
     gap.to === today
       ? `${gap.days} days since ${dayInWords(gap.from, today)}`
       : `${gap.days} days from ${dayInWords(gap.from, today)} to ${dayInWords(gap.to, today)}`,
   );
-  return [`Gaps between sessions: ${listed(stretches, 3)}.`];
+  return [`Gaps between sessions: ${listed(spans, 3)}.`];
 };
 
 const given = (values: readonly Answered[]): readonly number[] =>

@@ -2,20 +2,20 @@
 import { addDays, type Day, daysBetween } from '../day.ts';
 import { type Picture, roundTop, ticksOf } from './picture.ts';
 
-export const shortestStretch = 14;
+export const shortestRange = 14;
 
-export interface Stretch {
+export interface DateRange {
   readonly from: Day;
   readonly to: Day;
 }
 
 /** Kept inside the picture and at least two weeks long; the end that was moved gives way. */
-export const stretchWithin = (
+export const rangeWithin = (
   picture: Pick<Picture, 'since' | 'today'>,
-  wanted: Stretch,
-  moved: keyof Stretch,
-): Stretch => {
-  const least = Math.min(shortestStretch, daysBetween(picture.since, picture.today));
+  wanted: DateRange,
+  moved: keyof DateRange,
+): DateRange => {
+  const least = Math.min(shortestRange, daysBetween(picture.since, picture.today));
   const clamp = (day: Day, low: Day, high: Day): Day => (day < low ? low : day > high ? high : day);
   if (moved === 'from') {
     const to = clamp(wanted.to, addDays(picture.since, least), picture.today);
@@ -25,7 +25,7 @@ export const stretchWithin = (
   return { from, to: clamp(wanted.to, addDays(from, least), picture.today) };
 };
 
-export const zoomed = (picture: Picture, { from, to }: Stretch): Picture => {
+export const zoomed = (picture: Picture, { from, to }: DateRange): Picture => {
   if (from <= picture.since && to >= picture.today) return picture;
   const isWithin = ({ day }: { readonly day: Day }): boolean => day >= from && day <= to;
   const loads = picture.loads.filter(isWithin);

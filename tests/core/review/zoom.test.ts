@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays, daysBetween } from '#core/day.ts';
 import { pictureOf } from '#core/review/picture.ts';
-import { stretchWithin, zoomed } from '#core/review/zoom.ts';
+import { rangeWithin, zoomed } from '#core/review/zoom.ts';
 import { baseline, decision, morning, series, session, since, today } from './builders.ts';
 
 const dayOf = (place: number) => addDays(since, place);
@@ -28,14 +28,14 @@ describe('the stretch', () => {
     [{ from: dayOf(-5), to: dayOf(24) }, 'from', { from: since, to: dayOf(24) }],
     [{ from: dayOf(0), to: dayOf(99) }, 'to', { from: since, to: today }],
   ] as const)('%j with %s moved is %j', (wanted, moved, kept) => {
-    expect(stretchWithin(picture, wanted, moved)).toEqual(kept);
+    expect(rangeWithin(picture, wanted, moved)).toEqual(kept);
   });
 
   it('is never shorter than two weeks nor outside the picture, wherever a handle is dragged', () => {
     const place = fc.integer({ min: -10, max: 60 });
     fc.assert(
       fc.property(place, place, fc.constantFrom('from' as const, 'to' as const), (a, b, moved) => {
-        const { from, to } = stretchWithin(picture, { from: dayOf(a), to: dayOf(b) }, moved);
+        const { from, to } = rangeWithin(picture, { from: dayOf(a), to: dayOf(b) }, moved);
         expect(daysBetween(from, to)).toBeGreaterThanOrEqual(14);
         expect([from >= picture.since, to <= picture.today]).toEqual([true, true]);
       }),
@@ -45,11 +45,11 @@ describe('the stretch', () => {
 });
 
 describe('what is drawn of a stretch', () => {
-  const stretch = { from: dayOf(14), to: dayOf(29) };
-  const shown = zoomed(picture, stretch);
+  const range = { from: dayOf(14), to: dayOf(29) };
+  const shown = zoomed(picture, range);
 
   it('is every mark inside it and none outside', () => {
-    const isInside = ({ day }: { readonly day: string }) => day >= stretch.from && day <= stretch.to;
+    const isInside = ({ day }: { readonly day: string }) => day >= range.from && day <= range.to;
     expect(shown.loads).toEqual(picture.loads.filter(isInside));
     expect(shown.pains).toEqual(picture.pains.filter(isInside));
     expect(shown.gates).toEqual(picture.gates.filter(isInside));
@@ -57,9 +57,8 @@ describe('what is drawn of a stretch', () => {
   });
 
   it('keeps thresholds and gaps to the stretch, as they stood', () => {
-    expect(shown.thresholds).toMatchObject([{ from: stretch.from, to: stretch.to, painCeiling: 5 }]);
-    for (const gap of shown.gaps)
-      expect([gap.from >= stretch.from, gap.to <= stretch.to]).toEqual([true, true]);
+    expect(shown.thresholds).toMatchObject([{ from: range.from, to: range.to, painCeiling: 5 }]);
+    for (const gap of shown.gaps) expect([gap.from >= range.from, gap.to <= range.to]).toEqual([true, true]);
   });
 
   it('is the picture itself when the stretch is the whole time', () => {

@@ -8,7 +8,7 @@ import type { Patient } from '#ui/clinician/answers.ts';
 import { LimbView } from '#ui/clinician/review/limb-view.tsx';
 import { PictureBrush } from '#ui/clinician/review/picture-brush.tsx';
 import { neighbourOf } from '#ui/clinician/review/picture-told.tsx';
-import { choiceFrom, stretchOf } from '#ui/clinician/review/review-choice.ts';
+import { choiceFrom, rangeOf } from '#ui/clinician/review/review-choice.ts';
 
 // Forms ask the framework for its router, which is not there outside a request.
 vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
@@ -41,7 +41,7 @@ describe('a stretch in the address', () => {
     ],
     [{}, { since: loaded.since, today: loaded.day }],
   ])('%j reads %j', (query, read) => {
-    expect(stretchOf(choiceFrom(query, patient, []), loaded)).toEqual(read);
+    expect(rangeOf(choiceFrom(query, patient, []), loaded)).toEqual(read);
   });
 });
 
@@ -61,12 +61,7 @@ describe('going from day to day', () => {
 describe('the strip', () => {
   const strip = (from: string, to: string) =>
     renderToStaticMarkup(
-      <PictureBrush
-        picture={picture}
-        stretch={{ from, to }}
-        onStretch={() => undefined}
-        address="/r?days=84"
-      />,
+      <PictureBrush picture={picture} range={{ from, to }} onRange={() => undefined} address="/r?days=84" />,
     );
 
   it('has two named handles that say their day, over the whole time', () => {

@@ -80,7 +80,12 @@ const Papers = ({
   );
 };
 
-const Stretch = ({ episode, course, patientId, day }: CourseProps & { readonly episode: EpisodeAnswer }) => {
+const EpisodeOfCare = ({
+  episode,
+  course,
+  patientId,
+  day,
+}: CourseProps & { readonly episode: EpisodeAnswer }) => {
   const state = episode.changes.at(-1)?.to ?? 'open';
   const { shape, tone } = stateStatus[state];
   const may = Object.entries(course.transitions[state])
@@ -118,7 +123,7 @@ export const CourseScreen = (props: CourseProps) => (
     </p>
     {props.course.episodes.length === 0 ? <p>No stretch of care is recorded yet.</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
-      <Stretch key={episode.id} {...props} episode={episode} />
+      <EpisodeOfCare key={episode.id} {...props} episode={episode} />
     ))}
     <div className="screen-only">
       <Disclosure

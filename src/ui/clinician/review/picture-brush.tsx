@@ -3,13 +3,13 @@
 import { addDays, type Day, daysBetween } from '#core/day.ts';
 import type { Picture } from '#core/review/picture.ts';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
-import { type Stretch, shortestStretch, stretchWithin } from '#core/review/zoom.ts';
+import { type DateRange, shortestRange, rangeWithin } from '#core/review/zoom.ts';
 import { Button } from '#ui/shared/button.tsx';
 
 interface PictureBrushProps {
   readonly picture: Picture;
-  readonly stretch: Stretch;
-  readonly onStretch: (stretch: Stretch) => void;
+  readonly range: DateRange;
+  readonly onRange: (range: DateRange) => void;
   readonly address: string;
 }
 
@@ -26,15 +26,15 @@ const stripPath = (picture: Picture, x: (day: Day) => number): string =>
     )
     .join('');
 
-const Strip = ({ picture, stretch }: Pick<PictureBrushProps, 'picture' | 'stretch'>) => {
+const Strip = ({ picture, range }: Pick<PictureBrushProps, 'picture' | 'range'>) => {
   const span = daysBetween(picture.since, picture.today);
   const x = (day: Day) => (daysBetween(picture.since, day) / span) * 100;
   return (
     <svg className="brush-strip" viewBox="0 0 100 24" preserveAspectRatio="none" aria-hidden="true">
       <rect
         className="brush-chosen"
-        x={x(stretch.from)}
-        width={x(stretch.to) - x(stretch.from)}
+        x={x(range.from)}
+        width={x(range.to) - x(range.from)}
         y={0}
         height={24}
       />
@@ -50,39 +50,39 @@ const Strip = ({ picture, stretch }: Pick<PictureBrushProps, 'picture' | 'stretc
 
 const ends = { from: 'First day shown', to: 'Last day shown' } as const;
 
-export const PictureBrush = ({ picture, stretch, onStretch, address }: PictureBrushProps) => {
+export const PictureBrush = ({ picture, range, onRange, address }: PictureBrushProps) => {
   const span = daysBetween(picture.since, picture.today);
-  if (span <= shortestStretch) return null;
-  const isWhole = stretch.from === picture.since && stretch.to === picture.today;
-  const words = `${dayInWords(stretch.from, picture.today)} to ${dayInWords(stretch.to, picture.today)}, ${counted(daysBetween(stretch.from, stretch.to), 'day')}`;
+  if (span <= shortestRange) return null;
+  const isWhole = range.from === picture.since && range.to === picture.today;
+  const words = `${dayInWords(range.from, picture.today)} to ${dayInWords(range.to, picture.today)}, ${counted(daysBetween(range.from, range.to), 'day')}`;
   return (
     <fieldset className="brush screen-only">
       <legend>Look closer: {words}</legend>
       <div className="brush-track">
-        <Strip picture={picture} stretch={stretch} />
+        <Strip picture={picture} range={range} />
         {(['from', 'to'] as const).map((end) => (
           <input
             key={end}
             type="range"
             className="brush-handle"
             aria-label={ends[end]}
-            aria-valuetext={dayInWords(stretch[end])}
+            aria-valuetext={dayInWords(range[end])}
             min={0}
             max={span}
-            value={daysBetween(picture.since, stretch[end])}
+            value={daysBetween(picture.since, range[end])}
             onChange={(event) => {
               const day = addDays(picture.since, Number(event.target.value));
-              onStretch(stretchWithin(picture, { ...stretch, [end]: day }, end));
+              onRange(rangeWithin(picture, { ...range, [end]: day }, end));
             }}
           />
         ))}
       </div>
       {isWhole ? null : (
         <div className="row">
-          <Button tone="quiet" onClick={() => onStretch({ from: picture.since, to: picture.today })}>
+          <Button tone="quiet" onClick={() => onRange({ from: picture.since, to: picture.today })}>
             Show the whole time
           </Button>
-          <a href={`${address}&from=${stretch.from}&to=${stretch.to}`}>Words and table of these days alone</a>
+          <a href={`${address}&from=${range.from}&to=${range.to}`}>Words and table of these days alone</a>
         </div>
       )}
     </fieldset>

@@ -3,7 +3,7 @@ import { type Day, daysBetween, isDay } from '#core/day.ts';
 import { type Joint, joints } from '#core/joints.ts';
 import { reviewWindows } from '#core/review/choices.ts';
 import { type LoadMeasure, measuresOf } from '#core/review/load-of-session.ts';
-import { shortestStretch } from '#core/review/zoom.ts';
+import { shortestRange } from '#core/review/zoom.ts';
 import type { Patient, Version } from '../answers.ts';
 
 export type ReviewQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
@@ -18,7 +18,7 @@ export interface ReviewChoice {
   readonly measures: readonly LoadMeasure[];
   readonly days: number;
   /** A stretch to read alone; null = the whole time. */
-  readonly stretch: { readonly from: Day; readonly to: Day } | null;
+  readonly range: { readonly from: Day; readonly to: Day } | null;
 }
 
 const one = (query: ReviewQuery, name: string): string | null => {
@@ -33,20 +33,20 @@ export const daysFrom = (query: ReviewQuery): number => {
   return reviewWindows.find((window) => window.days === asked)?.days ?? usualDays;
 };
 
-const stretchFrom = (query: ReviewQuery): ReviewChoice['stretch'] => {
+const rangeFrom = (query: ReviewQuery): ReviewChoice['range'] => {
   const [from, to] = [one(query, 'from'), one(query, 'to')];
-  return from && to && isDay(from) && isDay(to) && daysBetween(from, to) >= shortestStretch
+  return from && to && isDay(from) && isDay(to) && daysBetween(from, to) >= shortestRange
     ? { from, to }
     : null;
 };
 
 /** First and last day of what is read: the stretch chosen, within what was loaded. */
-export const stretchOf = (
-  { stretch }: Pick<ReviewChoice, 'stretch'>,
+export const rangeOf = (
+  { range }: Pick<ReviewChoice, 'range'>,
   loaded: { readonly since: Day; readonly day: Day },
 ): { readonly since: Day; readonly today: Day } =>
-  stretch && stretch.from >= loaded.since && stretch.to <= loaded.day
-    ? { since: stretch.from, today: stretch.to }
+  range && range.from >= loaded.since && range.to <= loaded.day
+    ? { since: range.from, today: range.to }
     : { since: loaded.since, today: loaded.day };
 
 /** The newest signed version of each line, those still in force first. */
@@ -81,7 +81,7 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
     measure,
     measures,
     days: daysFrom(query),
-    stretch: stretchFrom(query),
+    range: rangeFrom(query),
   };
 };
 

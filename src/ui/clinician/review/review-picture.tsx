@@ -5,7 +5,7 @@ import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { dayFromNumber, dayNumber } from '#core/day.ts';
 import type { DayDetail } from '#core/review/day-detail.ts';
 import type { GateMark, Picture } from '#core/review/picture.ts';
-import { type Stretch, zoomed } from '#core/review/zoom.ts';
+import { type DateRange, zoomed } from '#core/review/zoom.ts';
 import { PictureBrush } from './picture-brush.tsx';
 import { CursorDay } from './picture-cursor.tsx';
 import { gateName } from './picture-gates.tsx';
@@ -39,9 +39,9 @@ export interface ReviewPictureProps {
 
 export const ReviewPicture = ({ picture, address }: ReviewPictureProps) => {
   const [told, setTold] = useState<Told>(nothingTold);
-  const [stretch, setStretch] = useState<Stretch>({ from: picture.since, to: picture.today });
+  const [range, setRange] = useState<DateRange>({ from: picture.since, to: picture.today });
   // A handle moves at once; the drawing follows when there is time for it.
-  const drawn = useDeferredValue(stretch);
+  const drawn = useDeferredValue(range);
   const shown = useMemo(() => zoomed(picture, drawn), [picture, drawn]);
   const details = useMemo(() => new Map(shown.days.map((detail) => [detail.day, detail])), [shown]);
   const onGate = useCallback((gate: GateMark) => setTold(ofGate(gate, picture.today)), [picture]);
@@ -62,7 +62,7 @@ export const ReviewPicture = ({ picture, address }: ReviewPictureProps) => {
           <Chart picture={shown} onGate={onGate} onDay={onDay} />
         </CursorDay>
       </div>
-      <PictureBrush picture={picture} stretch={stretch} onStretch={setStretch} address={address} />
+      <PictureBrush picture={picture} range={range} onRange={setRange} address={address} />
       <PictureTold told={told} days={shown.days} onDay={(detail) => setTold(ofDay(detail))} />
     </figure>
   );

@@ -18,7 +18,7 @@ import { type DecisionContext, DecisionView, responseInWords } from './decision-
 import { FindingsView } from './findings-view.tsx';
 import { FreezeForm } from './freeze-form.tsx';
 import { LimbView } from './limb-view.tsx';
-import { hrefWith, type ReviewChoice, stretchOf } from './review-choice.ts';
+import { hrefWith, type ReviewChoice, rangeOf } from './review-choice.ts';
 import { SeriesView } from './series-view.tsx';
 
 export interface ReviewProps {
@@ -124,7 +124,7 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     joint,
     lineId: choice.version?.lineId ?? null,
     measure: choice.measure,
-    ...stretchOf(choice, review),
+    ...rangeOf(choice, review),
     choices: review.choices,
   });
 
