@@ -86,7 +86,7 @@ export const freezesBand = (
   reason,
 });
 
-export const agrees = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
+export const consentGiven = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
 
 export const signs: Act = { does: 'sign' };
 

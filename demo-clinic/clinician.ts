@@ -18,7 +18,7 @@ import { inForce, prescriptionsOf, unsigned } from '#data/prescriptions.ts';
 import { saveProgramme } from '#data/programmes.ts';
 import { bookReview } from '#data/review-bookings.ts';
 import { recordClearance, recordScreening } from '#data/screenings.ts';
-import { agree, lookAtCuff } from './cuff.ts';
+import { consentsTo, lookAtCuff } from './cuff.ts';
 import type { Act } from './story.ts';
 
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;
@@ -163,7 +163,7 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
       await recordEffusion(access, patientId, act.joint, act.grade);
       return;
     case 'agree':
-      return agree(access, patientId, act);
+      return consentsTo(access, patientId, act);
     case 'watch':
     case 'check-alone':
       return lookAtCuff(access, patientId, act);

@@ -1,6 +1,6 @@
 /** Occlusion closed at first, cleared with a reason, measured, watched twice, then done at home. */
 import {
-  agrees,
+  consentGiven,
   body,
   freezes,
   measures,
@@ -102,7 +102,7 @@ export const occlusionCleared: Story = {
         line: 'light',
         reason: 'Replaced by the same exercise with a cuff, watched at the clinic.',
       },
-      agrees('occlusion-supervised', 'remote-monitoring'),
+      consentGiven('occlusion-supervised', 'remote-monitoring'),
       prescribes('cuff', { ...cuffed, loadKg: 3, supervised: true }),
       { does: 'watch', ...leftLeg },
       plans({ cuff: 'Mon Thu' }),
@@ -111,7 +111,7 @@ export const occlusionCleared: Story = {
     on(
       14,
       { does: 'check-alone', ...leftLeg },
-      agrees('occlusion-unsupervised'),
+      consentGiven('occlusion-unsupervised'),
       freezes('left-knee', 2, 10, 'Fourteen mornings, 1 to 2.'),
       prescribes('cuff', { ...cuffed, loadKg: 3, supervised: false }),
       tells('From today with the cuff at home. If the phone stops, take the cuff off.'),

@@ -139,7 +139,7 @@ export const readWhyClosed = async (page: Page) => {
   await expectAccessible(page, 'methods, one closed');
 };
 
-export const agreeAndClear = async (page: Page) => {
+export const consentAndClear = async (page: Page) => {
   await open(page, 'Care');
   await press(page, /^Read out; the patient agrees.*with a clinician/);
   await expect(page.getByText('Agreed').first()).toBeVisible();

@@ -5,7 +5,7 @@
 import { expect, test } from '@playwright/test';
 import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
 import {
-  agreeAndClear,
+  consentAndClear,
   measure,
   openRecord,
   readWhyClosed,
@@ -38,7 +38,7 @@ test('from an empty record to a decision a clinician has answered', async ({ bro
   await screen(page);
   await measure(page);
   await readWhyClosed(page);
-  await agreeAndClear(page);
+  await consentAndClear(page);
   await prescribeAll(page, reviewer);
   await giveWeekdays(page);
 

@@ -1,6 +1,6 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
-import { asksNothing, takenBackLately } from '#core/care/holds.ts';
+import { asksNothing, withdrawnLately } from '#core/care/holds.ts';
 import { addDays, type Day } from '#core/day.ts';
 import { type Contact, contacts } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
@@ -109,7 +109,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     contact: mostUrgent(standing.map((one) => one.contact)),
     changes: [
       ...heldTexts(holds),
-      ...takenBackLately(care.consents, access.now),
+      ...withdrawnLately(care.consents, access.now),
       ...(await recentChanges(access, patient.id, versions)),
     ],
     messages: await newestMessages(access, patient.id),

@@ -61,7 +61,7 @@ export const holdOn = (care: CareAround, dose: Dose): Hold | null =>
 const dayMilliseconds = 86_400_000;
 
 /** What the patient is told in the week after taking an agreement back, where the exercise itself is gone. */
-export const takenBackLately = (consents: readonly ConsentRow[], now: number): readonly string[] =>
+export const withdrawnLately = (consents: readonly ConsentRow[], now: number): readonly string[] =>
   (['occlusion-supervised', 'occlusion-unsupervised'] as const).some((kind) => {
     const last = lastWord(consents, kind);
     return last?.act === 'withdrawn' && now - last.at < 7 * dayMilliseconds;

@@ -3,7 +3,7 @@ import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { HandOnForm, type HandOnFormProps } from './hand-on-form.tsx';
 
 export interface HandOnSectionProps extends HandOnFormProps {
-  readonly isAgreed: boolean;
+  readonly isConsented: boolean;
   readonly handedOn: readonly {
     readonly id: string;
     readonly at: number;
@@ -13,14 +13,14 @@ export interface HandOnSectionProps extends HandOnFormProps {
   readonly when: (instant: number) => string;
 }
 
-export const HandOnSection = ({ patientId, day, isAgreed, handedOn, when }: HandOnSectionProps) => (
+export const HandOnSection = ({ patientId, day, isConsented, handedOn, when }: HandOnSectionProps) => (
   <section className="stack screen-only">
     <h2>Record as a file</h2>
     <p>
       One JSON file with every row of the record: profile, screenings, measurements, prescriptions, what was
       logged, decisions and messages. Sign-ins, phones and unsent drafts are not in it.
     </p>
-    {isAgreed ? (
+    {isConsented ? (
       <HandOnForm patientId={patientId} day={day} />
     ) : (
       <p>

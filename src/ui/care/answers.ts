@@ -15,4 +15,4 @@ export type FirstVisitPage = Answer<Api['staff']['visits']['firstVisit']>;
 export type KeptVisit = Answer<Api['staff']['visits']['keepFirstVisit']>;
 export type QuestionsAnswer = Answer<Api['patient']['preVisit']['questions']>;
 export type MyMessages = Answer<Api['patient']['messages']['get']>;
-export type MyAgreements = Answer<Api['patient']['consents']['get']>;
+export type MyConsents = Answer<Api['patient']['consents']['get']>;

@@ -1,12 +1,12 @@
 /** Agreements, breaks and events: what each closes, and what rests under way. */
 import { describe, expect, it } from 'vitest';
 import { asksScreeningAgain, type CareAround, careReasons, withCare } from '#core/care/closings.ts';
-import { type ConsentKind, type ConsentRow, hangsOn, missingConsents, stands } from '#core/care/consent.ts';
+import { type ConsentKind, type ConsentRow, hangsOn, missingConsents, isGiven } from '#core/care/consent.ts';
 import { proposedWordings } from '#core/care/consent-wording.ts';
 import type { EpisodeChange } from '#core/care/episode.ts';
 import { standingOn } from '#core/care/episode-standing.ts';
 import type { RecordedEvent } from '#core/care/event-effects.ts';
-import { asksNothing, holdOn, takenBackLately } from '#core/care/holds.ts';
+import { asksNothing, holdOn, withdrawnLately } from '#core/care/holds.ts';
 import { methods } from '#core/methods.ts';
 import type { OcclusionDose } from '#core/model/dose.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
@@ -65,12 +65,12 @@ const happened = (kind: RecordedEvent['kind'], day: string): RecordedEvent => ({
 
 describe('agreement', () => {
   it('nobody asked is not agreed; given, taken back and given again: the last word counts', () => {
-    expect(stands([], 'occlusion-supervised')).toBe(false);
+    expect(isGiven([], 'occlusion-supervised')).toBe(false);
     const rows = [said('sharing', 'given', '2026-03-01'), said('sharing', 'withdrawn', '2026-03-03')];
-    expect(stands(rows.slice(0, 1), 'sharing')).toBe(true);
-    expect(stands(rows, 'sharing')).toBe(false);
-    expect(stands([...rows, said('sharing', 'given', '2026-03-05')], 'sharing')).toBe(true);
-    expect(stands(rows, 'export')).toBe(false);
+    expect(isGiven(rows.slice(0, 1), 'sharing')).toBe(true);
+    expect(isGiven(rows, 'sharing')).toBe(false);
+    expect(isGiven([...rows, said('sharing', 'given', '2026-03-05')], 'sharing')).toBe(true);
+    expect(isGiven(rows, 'export')).toBe(false);
   });
 
   it.each([
@@ -104,9 +104,9 @@ describe('agreement', () => {
 
   it('taken back within the last week is told on the phone; after seven days it is not', () => {
     const rows = [...bothGiven, said('occlusion-unsupervised', 'withdrawn', '2026-03-10')];
-    expect(takenBackLately(rows, at('2026-03-16'))).toHaveLength(1);
-    expect(takenBackLately(rows, at('2026-03-17'))).toEqual([]);
-    expect(takenBackLately(bothGiven, at('2026-03-02'))).toEqual([]);
+    expect(withdrawnLately(rows, at('2026-03-16'))).toHaveLength(1);
+    expect(withdrawnLately(rows, at('2026-03-17'))).toEqual([]);
+    expect(withdrawnLately(bothGiven, at('2026-03-02'))).toEqual([]);
   });
 });
 

@@ -4,7 +4,7 @@ import { proposedWordings } from '#core/care/consent-wording.ts';
 import { joints } from '#core/joints.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { limbChoices } from '#ui/care/patient/visit-answers.ts';
-import { agreementSentences } from '#ui/words/german/sentences/agreements.ts';
+import { consentSentences } from '#ui/words/german/sentences/agreements.ts';
 import { jointSentences } from '#ui/words/german/sentences/joints.ts';
 import { questionSentences } from '#ui/words/german/sentences/questions.ts';
 import { tellGerman } from '#ui/words/german.ts';
@@ -38,7 +38,7 @@ describe('before a visit', () => {
   });
 
   it('every proposed agreement says the same in German, and a clinic’s own words stay', () => {
-    expect(Object.keys(agreementSentences).sort()).toEqual(Object.values(proposedWordings).sort());
+    expect(Object.keys(consentSentences).sort()).toEqual(Object.values(proposedWordings).sort());
     expect(wrong(Object.values(proposedWordings))).toEqual([]);
     const own = 'The clinic in Ward Street may ring my sister about my knee.';
     expect(tellGerman(own)).toBe(own);
@@ -46,7 +46,7 @@ describe('before a visit', () => {
 
   it('has as many sentences in an agreement as in English', () => {
     const sentences = (text: string) => text.split(/(?<=\.)\s/).length;
-    for (const [text, word] of Object.entries(agreementSentences))
+    for (const [text, word] of Object.entries(consentSentences))
       expect(sentences(word)).toBe(sentences(text));
   });
 });

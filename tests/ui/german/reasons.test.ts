@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CareAround } from '#core/care/closings.ts';
-import { holdOn, takenBackLately } from '#core/care/holds.ts';
+import { holdOn, withdrawnLately } from '#core/care/holds.ts';
 import { decide } from '#core/engine/decide.ts';
 import { explainToPatient, patientSentences } from '#core/engine/explain.ts';
 import { factFields } from '#core/engine/fact-fields.ts';
@@ -21,11 +21,11 @@ const consent = (kind: 'occlusion-supervised' | 'occlusion-unsupervised', act: '
   by: 'u',
   reason: null,
 });
-const agreed = [consent('occlusion-supervised', 'given'), consent('occlusion-unsupervised', 'given')];
+const consented = [consent('occlusion-supervised', 'given'), consent('occlusion-unsupervised', 'given')];
 
 const around = (over: Partial<CareAround>): CareAround => ({
   standing: { state: 'in-care', change: null, returned: null },
-  consents: agreed,
+  consents: consented,
   events: [],
   screening: null,
   ...over,
@@ -54,7 +54,7 @@ const holds = [
 const everyReason = [
   ...patientSentences.map(({ text }) => text),
   ...holds.map((hold) => hold?.patientText ?? ''),
-  ...takenBackLately([consent('occlusion-supervised', 'withdrawn')], 0),
+  ...withdrawnLately([consent('occlusion-supervised', 'withdrawn')], 0),
 ];
 
 describe('why something was decided', () => {

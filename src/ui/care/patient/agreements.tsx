@@ -9,36 +9,36 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import '#ui/words/before-visit.ts';
 import { say, tell } from '#ui/words.ts';
-import type { MyAgreements } from '../answers.ts';
+import type { MyConsents } from '../answers.ts';
 import { callPatient } from './call.ts';
 
-type Agreement = MyAgreements['kinds'][number];
+type Consent = MyConsents['kinds'][number];
 
-const One = ({ agreement, onAct }: { readonly agreement: Agreement; readonly onAct: () => void }) => (
+const One = ({ consent, onAct }: { readonly consent: Consent; readonly onAct: () => void }) => (
   <section className="stack-close">
-    <h2>{say(`agree.${agreement.kind}`)}</h2>
+    <h2>{say(`agree.${consent.kind}`)}</h2>
     <p>
-      <StatusTag shape={agreement.stands ? 'done' : 'unknown'} tone={agreement.stands ? 'accent' : 'plain'}>
-        {say(agreement.stands ? 'agree.stands' : 'agree.none')}
+      <StatusTag shape={consent.isGiven ? 'done' : 'unknown'} tone={consent.isGiven ? 'accent' : 'plain'}>
+        {say(consent.isGiven ? 'agree.stands' : 'agree.none')}
       </StatusTag>
     </p>
-    <p>{tell(agreement.text)}</p>
-    {agreement.isProposal ? <p className="soft">{say('agree.proposal')}</p> : null}
-    <Button tone={agreement.stands ? 'stop' : 'plain'} onClick={onAct}>
-      {say(agreement.stands ? 'agree.withdraw' : 'agree.give')}
-      <span className="only-heard">: {say(`agree.${agreement.kind}`)}</span>
+    <p>{tell(consent.text)}</p>
+    {consent.isProposal ? <p className="soft">{say('agree.proposal')}</p> : null}
+    <Button tone={consent.isGiven ? 'stop' : 'plain'} onClick={onAct}>
+      {say(consent.isGiven ? 'agree.withdraw' : 'agree.give')}
+      <span className="only-heard">: {say(`agree.${consent.kind}`)}</span>
     </Button>
   </section>
 );
 
-export const Agreements = ({ mine }: { readonly mine: MyAgreements }) => {
+export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
   const router = useRouter();
   const [told, setTold] = useState<'ended' | 'failed' | null>(null);
-  const act = async (kind: ConsentKind, stands: boolean, wordingVersion: number) => {
-    const taken = stands
+  const act = async (kind: ConsentKind, isGiven: boolean, wordingVersion: number) => {
+    const taken = isGiven
       ? await callPatient('consents.withdraw', { kind })
       : await callPatient('consents.give', { kind, wordingVersion });
-    setTold(taken ? (stands ? 'ended' : null) : 'failed');
+    setTold(taken ? (isGiven ? 'ended' : null) : 'failed');
     router.refresh();
   };
   return (
@@ -64,11 +64,11 @@ export const Agreements = ({ mine }: { readonly mine: MyAgreements }) => {
           />
         )}
       </div>
-      {mine.kinds.map((agreement) => (
+      {mine.kinds.map((consent) => (
         <One
-          key={agreement.kind}
-          agreement={agreement}
-          onAct={() => void act(agreement.kind, agreement.stands, agreement.version)}
+          key={consent.kind}
+          consent={consent}
+          onAct={() => void act(consent.kind, consent.isGiven, consent.version)}
         />
       ))}
       <p className="seldom">

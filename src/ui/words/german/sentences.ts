@@ -4,7 +4,7 @@
  */
 import { readySentences } from '../ready.ts';
 import type { Sentences } from '../telling.ts';
-import { agreementSentences } from './sentences/agreements.ts';
+import { consentSentences } from './sentences/agreements.ts';
 import { alwaysSentences } from './sentences/cautions-always.ts';
 import { exerciseCautionSentences } from './sentences/cautions-exercise.ts';
 import { healthCautionSentences } from './sentences/cautions-health.ts';
@@ -36,7 +36,7 @@ export const sentenceFiles = {
   'cautions-joint': jointCautionSentences,
   'cautions-method': methodCautionSentences,
   'cautions-health': healthCautionSentences,
-  agreements: agreementSentences,
+  consents: consentSentences,
   changes: changeSentences,
   doses: doseSentences,
   questions: questionSentences,

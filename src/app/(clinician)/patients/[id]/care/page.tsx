@@ -16,7 +16,7 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
         <CareLinks patientId={patientId} />
         <CareScreen
           patientId={patientId}
-          agreements={await staff.consents.list({ patientId })}
+          consents={await staff.consents.list({ patientId })}
           gate={await staff.visits.homeGate({ patientId })}
           care={await staff.care.list({ patientId })}
           clock={clock}
