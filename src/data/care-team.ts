@@ -139,7 +139,7 @@ export const openWithReason = async (access: Access, patientId: string, reason: 
   return until;
 };
 
-export interface Opening {
+export interface Eligibility {
   readonly patientId: string;
   readonly givenName: string;
   readonly familyName: string;
@@ -148,7 +148,11 @@ export interface Opening {
   readonly openedAt: number;
 }
 
-const openingRows = (access: Access, since: number, patientId?: string): Promise<readonly Opening[]> =>
+const emergencyAccessRows = (
+  access: Access,
+  since: number,
+  patientId?: string,
+): Promise<readonly Eligibility[]> =>
   Promise.resolve(
     access.store.read
       .select({
@@ -171,11 +175,12 @@ const openingRows = (access: Access, since: number, patientId?: string): Promise
       .orderBy(desc(emergencyOpening.openedAt)),
   );
 
-export const openingsOf = (access: Access, patientId: string) => openingRows(access, 0, patientId);
+export const emergencyAccessesOf = (access: Access, patientId: string) =>
+  emergencyAccessRows(access, 0, patientId);
 
 /** Openings of the last two weeks in records the caller looks after, newest first. */
-export const openingsForMe = async (access: Access): Promise<readonly Opening[]> => {
-  const rows = await openingRows(access, access.now - 14 * 86_400_000);
+export const emergencyAccessesForMe = async (access: Access): Promise<readonly Eligibility[]> => {
+  const rows = await emergencyAccessRows(access, access.now - 14 * 86_400_000);
   if (rows.length === 0) return [];
   const closed = await closedToMe(access);
   return rows.filter((row) => !closed.has(row.patientId));

@@ -1,8 +1,8 @@
 /** The page for the colleague, read from the record. */
 import { and, asc, eq } from 'drizzle-orm';
 import { standingOn } from '#core/care/episode-standing.ts';
-import { closedLines, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
-import { closedAtHome } from '#core/care/home-gate.ts';
+import { ineligibleMethods, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
+import { ineligibleAtHome } from '#core/care/home-gate.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import { addDays, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
@@ -53,9 +53,9 @@ export const handoverFor = async (access: Access, patient: Patient) => {
     day,
     standing: standingOn(await episodesOf(access, patient.id), day),
     limits: limitsInForce(limits, joints, dayNumber(day)),
-    closed: closedLines(ground.outcomes),
+    closed: ineligibleMethods(ground.outcomes),
     cuffAtHome: limbs.flatMap((limb) =>
-      sides.map((side) => ({ limb, side, why: closedAtHome(ground.home, { limb, side }, false) })),
+      sides.map((side) => ({ limb, side, why: ineligibleAtHome(ground.home, { limb, side }, false) })),
     ),
     decisions: lastDecisions(decisions).map((row) => ({
       id: row.id,

@@ -184,10 +184,10 @@ describe('a clinic that keeps records to care teams', () => {
     expect(until).toBe(outside.now + 4 * 3_600_000);
     expect(await get({ ...outside, now: until - 1 })).toMatchObject({ id: patientId });
     await expect(get({ ...outside, now: until })).rejects.toMatchObject({ problem: 'care-team' });
-    expect(await asClinician(inside).staff.team.openings()).toMatchObject([
+    expect(await asClinician(inside).staff.team.emergencyAccesses()).toMatchObject([
       { patientId, userName: 'Outside Person', reason, openedAt: outside.now },
     ]);
-    expect(await asClinician(outside).staff.team.openings()).toEqual([]);
+    expect(await asClinician(outside).staff.team.emergencyAccesses()).toEqual([]);
     await flushReads(store);
     const { patient } = asPatient(accessOf(store, 'a', 'patient-user', until), patientId);
     const seen = (await patient.access.list()).lines.find((line) => line.name === 'outside');

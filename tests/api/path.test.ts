@@ -20,7 +20,7 @@ describe('from screening to a proposed dose', () => {
   it('opens nothing before screening, and names why', async () => {
     const { staff } = work.clinicianAt(start);
     const outcomes = await staff.screening.outcomes({ patientId });
-    expect(outcomes.every((outcome) => outcome.opening === 'closed')).toBe(true);
+    expect(outcomes.every((outcome) => outcome.eligibility === 'closed')).toBe(true);
     await staff.people.saveProfile({ patientId, profile });
     await work.measured();
     const wish = { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' };
@@ -95,11 +95,13 @@ describe('from screening to a proposed dose', () => {
     await staff.screening.record({ patientId, screening: allNo({ [pressureItem!.id]: 'yes' }) });
     await work.measured();
     const outcomes = await staff.screening.outcomes({ patientId });
-    const openingsOf = (method: string) => [
-      ...new Set(outcomes.filter((outcome) => outcome.method === method).map((outcome) => outcome.opening)),
+    const eligibilitiesOf = (method: string) => [
+      ...new Set(
+        outcomes.filter((outcome) => outcome.method === method).map((outcome) => outcome.eligibility),
+      ),
     ];
-    expect(openingsOf('occlusion').every((opening) => opening.startsWith('closed'))).toBe(true);
-    expect(openingsOf('low-load').every((opening) => opening.startsWith('open'))).toBe(true);
+    expect(eligibilitiesOf('occlusion').every((eligibility) => eligibility.startsWith('closed'))).toBe(true);
+    expect(eligibilitiesOf('low-load').every((eligibility) => eligibility.startsWith('open'))).toBe(true);
   });
 
   it('does not load a hot joint: low load for it is refused until cleared, the other side is not', async () => {

@@ -129,7 +129,7 @@ export const measure = async (page: Page) => {
 };
 
 /** Prescribing shows which methods are open and why not; then a clinician clears, with a reason. */
-export const readWhyClosed = async (page: Page) => {
+export const readWhyContraindicated = async (page: Page) => {
   await open(page, 'Prescribe');
   const occlusion = page.locator('.method', { has: page.getByRole('link', { name: 'Occlusion' }) });
   await expect(occlusion).toContainText('Closed');

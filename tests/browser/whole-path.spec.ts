@@ -8,7 +8,7 @@ import {
   consentAndClear,
   measure,
   openRecord,
-  readWhyClosed,
+  readWhyContraindicated,
   reviewer,
   screen,
   signInWithCode,
@@ -37,7 +37,7 @@ test('from an empty record to a decision a clinician has answered', async ({ bro
   await openRecord(page);
   await screen(page);
   await measure(page);
-  await readWhyClosed(page);
+  await readWhyContraindicated(page);
   await consentAndClear(page);
   await prescribeAll(page, reviewer);
   await giveWeekdays(page);

@@ -5,14 +5,14 @@ import type { LimbAnswer, SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { begin, next, opening, play } from './session-play.ts';
+import { begin, next, eligibility, play } from './session-play.ts';
 import { cuffDose, exercise, today } from './views.ts';
 
 const withPulse = { ...cuffDose, pulseShown: true };
 const released = (dose: typeof cuffDose, more: readonly (typeof cuffDose)[] = []): SessionDraft =>
   play(
     begin(today({ exercises: [dose, ...more].map((one, at) => exercise(`cuff-${at}`, one)) })),
-    ...opening,
+    ...eligibility,
     { type: 'load', line: 0, loadKg: 3 },
     next,
     { type: 'cuff-on', line: 0, now: 10_000 },

@@ -26,7 +26,7 @@ export const onlyWeight = today({ exercises: [exercise('weight', weightDose)] })
 export const onlyCuff = today({ exercises: [exercise('cuff', cuffDose)] });
 
 /** Questions before the first exercise, with nothing unusual. */
-export const opening: readonly SessionEvent[] = [
+export const eligibility: readonly SessionEvent[] = [
   none('before'),
   { type: 'score', key: 'before:right-knee', score: 2 },
   next,

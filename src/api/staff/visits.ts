@@ -1,6 +1,6 @@
 /** Appointments, watched sessions, the gate for a cuff at home, and a whole first visit in one go. */
 import { z } from 'zod';
-import { closedAtHome, homeConditionsOf } from '#core/care/home-gate.ts';
+import { ineligibleAtHome, homeConditionsOf } from '#core/care/home-gate.ts';
 import { firstOcclusionRemote, visitRefusals } from '#core/care/remote-visit.ts';
 import {
   firstVisitFields,
@@ -59,8 +59,8 @@ export const visitsRouter = router({
           limb,
           side,
           conditions: homeConditionsOf(facts, { limb, side }),
-          cuff: closedAtHome(facts, { limb, side }, false),
-          wrap: closedAtHome(facts, { limb, side }, true),
+          cuff: ineligibleAtHome(facts, { limb, side }, false),
+          wrap: ineligibleAtHome(facts, { limb, side }, true),
         })),
       ),
     };

@@ -21,7 +21,7 @@ export interface CareAround {
 const closed = (code: string, from: string, text: string): MethodReason => ({
   code,
   from,
-  opening: 'closed',
+  eligibility: 'closed',
   text,
   clearedBy: null,
   support: 'clinic',
@@ -75,7 +75,7 @@ const episodeReasons = ({ standing, screening }: CareAround): readonly MethodRea
 
 const eventReasons = (care: CareAround, method: Method): readonly MethodReason[] =>
   care.events
-    .filter((event) => eventEffects[event.kind].closesUntilAsked.includes(method))
+    .filter((event) => eventEffects[event.kind].contraindicatesUntilAsked.includes(method))
     .filter((event) => !isAskedAgain(event, care.screening))
     .map((event) =>
       closed(
@@ -103,7 +103,7 @@ export const asksScreeningAgain = (outcomes: readonly MethodOutcome[], method: M
     (outcome) =>
       outcome.method === method &&
       outcome.reasons.some(
-        ({ from, opening }) => opening === 'closed' && (from === 'care' || from === 'event'),
+        ({ from, eligibility }) => eligibility === 'closed' && (from === 'care' || from === 'event'),
       ),
   );
 
@@ -114,7 +114,7 @@ export const withCare = (outcomes: readonly MethodOutcome[], care: CareAround): 
     if (more.length === 0) return outcome;
     return {
       ...outcome,
-      opening: mostCautious([outcome.opening, ...more.map((reason) => reason.opening)]),
+      eligibility: mostCautious([outcome.eligibility, ...more.map((reason) => reason.eligibility)]),
       reasons: [...outcome.reasons, ...more],
     };
   });

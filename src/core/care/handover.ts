@@ -9,7 +9,7 @@ import type { Joint, Limb, Side } from '../joints.ts';
 import type { Method } from '../methods.ts';
 import type { MethodOutcome } from '../model/screening.ts';
 
-export interface ClosedLine {
+export interface IneligibleMethod {
   readonly method: Method;
   readonly text: string;
   readonly clearedBy: 'clinician' | 'physician' | null;
@@ -17,11 +17,11 @@ export interface ClosedLine {
 }
 
 /** Each reason that closes a method, once, with the limbs it closes. */
-export const closedLines = (outcomes: readonly MethodOutcome[]): readonly ClosedLine[] => {
-  const lines = new Map<string, ClosedLine>();
+export const ineligibleMethods = (outcomes: readonly MethodOutcome[]): readonly IneligibleMethod[] => {
+  const lines = new Map<string, IneligibleMethod>();
   for (const { method, limb, side, reasons } of outcomes) {
-    for (const { opening, text, clearedBy } of reasons) {
-      if (opening !== 'closed' && opening !== 'closed-until-cleared') continue;
+    for (const { eligibility, text, clearedBy } of reasons) {
+      if (eligibility !== 'closed' && eligibility !== 'closed-until-cleared') continue;
       const key = `${method} ${text}`;
       const limbs = [...(lines.get(key)?.limbs ?? []), { limb, side }];
       lines.set(key, { method, text, clearedBy, limbs });

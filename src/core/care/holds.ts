@@ -39,7 +39,8 @@ const breakHold = (care: CareAround, dose: Pick<Dose, 'method'>): Hold | null =>
 const eventHold = (care: CareAround, { method }: Pick<Dose, 'method'>): Hold | null =>
   care.events.some(
     (event) =>
-      eventEffects[event.kind].closesUntilAsked.includes(method) && !isAskedAgain(event, care.screening),
+      eventEffects[event.kind].contraindicatesUntilAsked.includes(method) &&
+      !isAskedAgain(event, care.screening),
   )
     ? hold(
         'after-event',

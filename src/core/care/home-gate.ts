@@ -71,5 +71,5 @@ export const homeConditionsOf = (facts: HomeFacts, site: OfLimb): HomeConditions
 };
 
 /** Why occlusion alone is closed on a limb; empty where every fact is on record. */
-export const closedAtHome = (facts: HomeFacts, site: OfLimb, wrap: boolean): readonly string[] =>
+export const ineligibleAtHome = (facts: HomeFacts, site: OfLimb, wrap: boolean): readonly string[] =>
   unmetHomeConditions(homeConditionsOf(facts, site), wrap).map(({ reason }) => reason);

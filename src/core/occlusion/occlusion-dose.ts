@@ -62,9 +62,9 @@ const screeningRefusals = (outcome: MethodOutcome | null, limb: Limb, side: Side
   if (outcome.method !== 'occlusion' || outcome.limb !== limb || outcome.side !== side) {
     return [refusal('outcome', 'inconsistent', 'The screening outcome is of another method, limb or side.')];
   }
-  if (outcome.opening === 'closed' || outcome.opening === 'closed-until-cleared') {
+  if (outcome.eligibility === 'closed' || outcome.eligibility === 'closed-until-cleared') {
     const why = outcome.reasons
-      .filter((reason) => reason.opening === 'closed' || reason.opening === 'closed-until-cleared')
+      .filter((reason) => reason.eligibility === 'closed' || reason.eligibility === 'closed-until-cleared')
       .map((reason) => reason.text);
     return [refusal('outcome', 'inconsistent', `Occlusion is closed on this limb: ${why.join(' ')}`)];
   }

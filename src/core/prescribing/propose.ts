@@ -8,13 +8,13 @@ import { exerciseCautions } from '../catalogue/cautions.ts';
 import type { Caution } from '../caution.ts';
 import { cautionsFor } from '../cautions/cautions-for.ts';
 import type { Joint } from '../joints.ts';
-import { openings } from '../methods.ts';
+import { eligibilities } from '../methods.ts';
 import type { Dose } from '../model/dose.ts';
 import type { LowLoadWish, OcclusionWishInput, VariationWish } from '../model/dose-wish.ts';
 import { unmetHomeConditions } from '../occlusion/home-conditions.ts';
 import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
-import { exerciseOpening } from '../screening/joint-blocks.ts';
+import { exerciseEligibility } from '../screening/joint-blocks.ts';
 import type { Dosed, Ground, Line } from './ground.ts';
 import { dosedLowLoad } from './low-load.ts';
 import { dosedOcclusion } from './occlusion.ts';
@@ -46,13 +46,13 @@ export const standingRefusals = (
     return notListed(`“${exercise.title}” is not offered for this method.`);
   const { method, side } = wanted;
   const joints = jointsLoaded(wanted.exerciseId, side);
-  const { opening, reasons } = exerciseOpening({
+  const { eligibility, reasons } = exerciseEligibility({
     ...ground,
     exercise: { method, limb: exercise.limb, side, joints },
   });
-  if (openings.indexOf(opening) < openings.indexOf('closed-until-cleared')) return [];
+  if (eligibilities.indexOf(eligibility) < eligibilities.indexOf('closed-until-cleared')) return [];
   const closed = reasons.filter(
-    (reason) => reason.opening === 'closed' || reason.opening === 'closed-until-cleared',
+    (reason) => reason.eligibility === 'closed' || reason.eligibility === 'closed-until-cleared',
   );
   const texts = [...new Set(closed.map((reason) => reason.text))];
   return [

@@ -8,7 +8,7 @@
 import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import { limbs, sides } from '../joints.ts';
-import { methods, type Opening, openings } from '../methods.ts';
+import { methods, type Eligibility, eligibilities } from '../methods.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
 import { screeningChoices } from './choices.ts';
@@ -27,16 +27,16 @@ export interface OutcomesInput {
 
 export const adultFromYears = 18;
 
-export const mostCautious = (all: readonly Opening[]): Opening =>
-  all.reduce<Opening>(
-    (worst, next) => (openings.indexOf(next) > openings.indexOf(worst) ? next : worst),
+export const mostCautious = (all: readonly Eligibility[]): Eligibility =>
+  all.reduce<Eligibility>(
+    (worst, next) => (eligibilities.indexOf(next) > eligibilities.indexOf(worst) ? next : worst),
     'open',
   );
 
 const closed = (code: string, from: string, text: string, since: Day): DatedReason => ({
   code,
   from,
-  opening: 'closed',
+  eligibility: 'closed',
   text,
   clearedBy: null,
   support: 'clinic',
@@ -89,7 +89,7 @@ const outcomeFor = (target: Target, input: OutcomesInput, choices: ChoiceValues)
   ].map((reason) => afterClearances(reason, target, input.clearances, input.today));
   return {
     ...target,
-    opening: mostCautious(found.map((reason) => reason.opening)),
+    eligibility: mostCautious(found.map((reason) => reason.eligibility)),
     reasons: found.map(({ since: _since, ...reason }) => reason),
   };
 };

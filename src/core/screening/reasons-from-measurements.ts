@@ -44,12 +44,12 @@ const pressureMayBeHigh = (screening: Screening | null): boolean =>
   screening.answers.some((answer) => answer.item === 'high-blood-pressure' && counts(answer));
 
 const notMeasured = (target: Target, screening: Screening | null, today: Day): DatedReason => {
-  const closes = target.method === 'occlusion' || pressureMayBeHigh(screening);
+  const contraindicates = target.method === 'occlusion' || pressureMayBeHigh(screening);
   return {
     code: 'blood-pressure-not-measured',
     from: 'blood-pressure',
-    opening: closes ? 'closed' : 'open-with-precautions',
-    text: closes
+    eligibility: contraindicates ? 'closed' : 'open-with-precautions',
+    text: contraindicates
       ? 'No current resting blood pressure: measure it before this method opens.'
       : 'No current resting blood pressure: it was not checked.',
     clearedBy: null,
@@ -79,7 +79,7 @@ const bloodPressureReasons = (
       {
         ...base,
         code: 'blood-pressure-hold-all',
-        opening: 'closed',
+        eligibility: 'closed',
         text: `Resting blood pressure ${systolic}/${diastolic} mmHg on ${first.day}: all resistance work is held until it reads lower.`,
         clearedBy: null,
       },
@@ -90,7 +90,7 @@ const bloodPressureReasons = (
     {
       ...base,
       code: 'blood-pressure-hold-occlusion',
-      opening: occlusion ? 'closed' : 'closed-until-cleared',
+      eligibility: occlusion ? 'closed' : 'closed-until-cleared',
       text: `Resting blood pressure ${systolic}/${diastolic} mmHg on ${first.day}: ${occlusion ? 'occlusion work is held until it reads lower' : 'other work only after a clinician has reviewed it'}.`,
       clearedBy: occlusion ? null : 'clinician',
     },
@@ -118,7 +118,7 @@ const ankleBrachialReasons = (
       {
         code: `ankle-brachial-${band}`,
         from: 'ankle-brachial-index',
-        opening: borderline ? 'closed-until-cleared' : 'closed',
+        eligibility: borderline ? 'closed-until-cleared' : 'closed',
         text: `Ankle-brachial index ${index.toFixed(2)} on ${reading.day} (${band}): ${borderline ? 'a clinician decides' : 'no occlusion on this leg; refer'}.`,
         clearedBy: borderline ? 'clinician' : null,
         support: 'ankle-brachial-bands',

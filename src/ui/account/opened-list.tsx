@@ -7,7 +7,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/account.ts';
 import { say } from '#ui/words.ts';
 
-export interface OpenedLine {
+export interface AccessLogLine {
   readonly day: Day;
   readonly name: string | null;
   readonly reads: number;
@@ -26,7 +26,7 @@ const dayWithYear = (day: Day, today: Day): string =>
   }).format(new Date(`${day}T12:00:00Z`));
 
 /** "Looked 3 times, wrote once". */
-const didInWords = ({ reads, writes }: OpenedLine): string => {
+const didInWords = ({ reads, writes }: AccessLogLine): string => {
   const looked =
     reads === 0 ? '' : reads === 1 ? say('opened.looked-one') : say('opened.looked-many', { count: reads });
   if (writes === 0) return looked;
@@ -35,7 +35,13 @@ const didInWords = ({ reads, writes }: OpenedLine): string => {
   return `${looked}, ${writes === 1 ? say('opened.wrote-one') : say('opened.wrote-many', { count: writes })}`;
 };
 
-export const OpenedList = ({ day, lines }: { readonly day: Day; readonly lines: readonly OpenedLine[] }) => (
+export const AccessLogList = ({
+  day,
+  lines,
+}: {
+  readonly day: Day;
+  readonly lines: readonly AccessLogLine[];
+}) => (
   <div className="stack">
     <PageHeading>{say('opened.title')}</PageHeading>
     <p>{say('opened.text')}</p>

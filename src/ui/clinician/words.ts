@@ -1,6 +1,6 @@
 /** Statuses of the clinic's screens: each a shape, a tone and a word. */
 import type { Contact, DecisionWord, Today } from '#core/engine/answers.ts';
-import type { Opening } from '#core/methods.ts';
+import type { Eligibility } from '#core/methods.ts';
 import type { Shape } from '#ui/shared/mark.tsx';
 import type { StatusTone } from '#ui/shared/status-tag.tsx';
 import type { WorklistItemKind } from './answers.ts';
@@ -32,7 +32,7 @@ export const contactInWords: Readonly<Record<Contact, string>> = {
   emergency: 'emergency contact',
 };
 
-export const openingStatus: Readonly<Record<Opening, Status>> = {
+export const eligibilityStatus: Readonly<Record<Eligibility, Status>> = {
   open: { word: 'Open', shape: 'done', tone: 'accent' },
   'open-with-precautions': { word: 'Open with precautions', shape: 'care', tone: 'care' },
   'closed-until-cleared': { word: 'Closed until cleared', shape: 'closed', tone: 'danger' },

@@ -39,7 +39,7 @@ const sign = (prescriptionId: string, day = 0) =>
 const agree = (kind: 'occlusion-supervised' | 'occlusion-unsupervised') =>
   at.patient().patient.consents.give({ kind, wordingVersion: 0 });
 const site = { limb: 'leg', side: 'right' };
-const gateOpened = async () => {
+const homeEligible = async () => {
   const { patientId } = at;
   const watch = (day: number) =>
     at.clinician(day).staff.visits.watch({
@@ -71,7 +71,7 @@ describe('agreement to occlusion', () => {
 
   it('to work with a clinician present is not agreement to work alone', async () => {
     await agree('occlusion-supervised');
-    await gateOpened();
+    await homeEligible();
     await expect(keep(false, 1)).rejects.toThrow(/occlusion work at home, alone/);
     await agree('occlusion-unsupervised');
     await expect(keep(false, 1)).resolves.toBeDefined();
@@ -143,7 +143,7 @@ describe('a cuff at home', () => {
     await agree('occlusion-supervised');
     await agree('occlusion-unsupervised');
     await expect(keep(false)).rejects.toThrow(/Record the conditions for work at home/);
-    await gateOpened();
+    await homeEligible();
     const gate = await at.clinician(1).staff.visits.homeGate({ patientId: at.patientId });
     const open = gate.limbs.filter((one) => one.wrap.length === 0);
     expect(open.map(({ limb, side }) => [limb, side])).toEqual([['leg', 'right']]);
@@ -153,7 +153,7 @@ describe('a cuff at home', () => {
   it('that was closed again after it was kept is not signed', async () => {
     await agree('occlusion-supervised');
     await agree('occlusion-unsupervised');
-    await gateOpened();
+    await homeEligible();
     const id = await keep(false, 1);
     const check = {
       ...site,

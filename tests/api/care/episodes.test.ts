@@ -134,7 +134,7 @@ describe('a break', () => {
     await at.clinician(1).staff.episodes.change({ patientId, change: onBreak(id, 1) });
     await at.clinician(9).staff.episodes.change({ patientId, change: change(id, 'active', dayOf(9)) });
     const outcomes = await at.clinician(9).staff.screening.outcomes({ patientId });
-    expect(outcomes.every(({ opening }) => opening === 'closed')).toBe(true);
+    expect(outcomes.every(({ eligibility }) => eligibility === 'closed')).toBe(true);
     const wish = {
       method: 'low-load',
       exerciseId: 'knee-extension-seated',
@@ -228,6 +228,6 @@ describe('the end of care', () => {
     await at.clinician(5).staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
     expect((await at.patient(5).patient.today.get()).exercises).toEqual([]);
     const outcomes = await at.clinician(5).staff.screening.outcomes({ patientId });
-    expect(outcomes.every(({ opening }) => opening === 'closed')).toBe(true);
+    expect(outcomes.every(({ eligibility }) => eligibility === 'closed')).toBe(true);
   });
 });

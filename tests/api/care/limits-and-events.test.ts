@@ -60,7 +60,7 @@ describe('limits of others', () => {
       .staff.care.addLimit({ patientId, limit: limit({ kind: 'weight-bearing', ceilingKg: null }) });
     const { limited } = await at.clinician().staff.prescriptions.catalogue({ patientId });
     const stand = limited.find((row) => row.exerciseId === 'sit-to-stand-chair');
-    expect(stand?.closing.join(' ')).toMatch(/puts weight on the joint/);
+    expect(stand?.contraindications.join(' ')).toMatch(/puts weight on the joint/);
   });
 
   it('past their last day ask again on the worklist and open nothing', async () => {

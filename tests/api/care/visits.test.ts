@@ -172,11 +172,11 @@ describe('a first visit', () => {
     const { inForce } = await staff.prescriptions.list({ patientId });
     expect(inForce).toHaveLength(1);
     const outcomes = await staff.screening.outcomes({ patientId });
-    const openings = (method: string) => [
-      ...new Set(outcomes.filter((one) => one.method === method).map(({ opening }) => opening)),
+    const eligibilities = (method: string) => [
+      ...new Set(outcomes.filter((one) => one.method === method).map(({ eligibility }) => eligibility)),
     ];
-    expect(openings('low-load')).toEqual(['open-with-precautions']);
-    expect(openings('occlusion')).toEqual(['closed']);
+    expect(eligibilities('low-load')).toEqual(['open-with-precautions']);
+    expect(eligibilities('occlusion')).toEqual(['closed']);
     const { episodes } = await staff.episodes.list({ patientId });
     expect(episodes.map((one) => [one.goals, one.changes.map(({ to }) => to)])).toEqual([
       [['Get up from the floor'], ['open', 'active']],

@@ -110,7 +110,7 @@ describe('agreement', () => {
   });
 });
 
-const closedMethods = (around: CareAround) =>
+const ineligibleMethods = (around: CareAround) =>
   methods.filter((method) => careReasons(around, method).length > 0);
 const restsFor = (around: CareAround) => ({
   lowLoad: holdOn(around, lowLoadDose)?.code ?? null,
@@ -175,8 +175,8 @@ describe('a break, the return, the end of care', () => {
       'care-closed',
       'care-closed',
     ],
-  ] as const)('%s', (_name, around, closes, lowLoad, cuff) => {
-    expect(closedMethods(around)).toEqual(closes);
+  ] as const)('%s', (_name, around, contraindicates, lowLoad, cuff) => {
+    expect(ineligibleMethods(around)).toEqual(contraindicates);
     expect(restsFor(around)).toEqual({ lowLoad, cuff });
   });
 
@@ -188,7 +188,7 @@ describe('a break, the return, the end of care', () => {
       standing: standingAfter(open, broken('illness'), active),
       screening: { day, recordedAt: at(day) },
     });
-    expect(closedMethods(around).length > 0).toBe(isClosed);
+    expect(ineligibleMethods(around).length > 0).toBe(isClosed);
     expect(restsFor(around).lowLoad).toBe(isClosed ? 'returned' : null);
   });
 
@@ -209,12 +209,12 @@ describe('something that happened', () => {
     ['surgery', ['variation', 'low-load', 'occlusion'], 'after-event', 'after-event'],
     ['fall', ['occlusion'], null, 'after-event'],
     ['illness', ['variation', 'low-load', 'occlusion'], 'after-event', 'after-event'],
-  ] as const)('%s closes %s until the screening is asked again', (kind, closes, lowLoad, cuff) => {
+  ] as const)('%s closes %s until the screening is asked again', (kind, contraindicates, lowLoad, cuff) => {
     const around = care({ events: [happened(kind, '2026-03-10')] });
-    expect(closedMethods(around)).toEqual(closes);
+    expect(ineligibleMethods(around)).toEqual(contraindicates);
     expect(restsFor(around)).toEqual({ lowLoad, cuff });
     const asked = { ...around, screening: { day: '2026-03-11', recordedAt: at('2026-03-11') } };
-    expect(closedMethods(asked)).toEqual([]);
+    expect(ineligibleMethods(asked)).toEqual([]);
     expect(restsFor(asked)).toEqual({ lowLoad: null, cuff: null });
   });
 
@@ -225,8 +225,8 @@ describe('something that happened', () => {
       screening: { day: '2026-03-10', recordedAt: event.recordedAt - 1 },
     });
     const after = care({ events: [event], screening: { day: '2026-03-10', recordedAt: event.recordedAt } });
-    expect(closedMethods(before)).toHaveLength(3);
-    expect(closedMethods(after)).toEqual([]);
+    expect(ineligibleMethods(before)).toHaveLength(3);
+    expect(ineligibleMethods(after)).toEqual([]);
   });
 });
 
@@ -238,7 +238,7 @@ describe('beside what screening leaves', () => {
     const after = withCare(outcomes, around);
     expect(after).toHaveLength(12);
     for (const outcome of after) {
-      expect(outcome.opening).toBe('closed');
+      expect(outcome.eligibility).toBe('closed');
       const codes = outcome.reasons.map(({ code }) => code);
       expect(codes).toContain('after-illness');
       expect(codes.includes('no-consent-occlusion-supervised')).toBe(outcome.method === 'occlusion');

@@ -1,6 +1,6 @@
 /** Answers before a visit, the minimum set, templates, and the page for the colleague. */
 import { describe, expect, it } from 'vitest';
-import { closedLines, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
+import { ineligibleMethods, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
 import {
   besideRecord,
   confirmed,
@@ -104,8 +104,8 @@ describe('the minimum for each method', () => {
     const screening = screeningWith([]);
     const answers = screening.answers.filter((answer) => asked.includes(answer.item));
     const outcomes = methodOutcomes(outcomesInput({ screening: { ...screening, answers } }));
-    for (const { method, opening, reasons } of outcomes) {
-      expect([method, opening]).toEqual([
+    for (const { method, eligibility, reasons } of outcomes) {
+      expect([method, eligibility]).toEqual([
         method,
         method === 'occlusion' ? 'closed' : 'open-with-precautions',
       ]);
@@ -120,7 +120,7 @@ describe('the minimum for each method', () => {
       const screening = screeningWith([]);
       const answers = screening.answers.filter((answer) => answer.item !== id);
       const outcomes = methodOutcomes(outcomesInput({ screening: { ...screening, answers } }));
-      expect([id, outcomes.every(({ opening }) => opening === 'closed')]).toEqual([id, true]);
+      expect([id, outcomes.every(({ eligibility }) => eligibility === 'closed')]).toEqual([id, true]);
     }
   });
 });
@@ -166,7 +166,7 @@ describe('handing over', () => {
     const outcomes = methodOutcomes(
       outcomesInput({ screening: screeningWith([yes('lymph', { limbs: [{ limb: 'arm', side: 'left' }] })]) }),
     );
-    const lines = closedLines(outcomes);
+    const lines = ineligibleMethods(outcomes);
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatchObject({ method: 'occlusion', limbs: [{ limb: 'arm', side: 'left' }] });
   });

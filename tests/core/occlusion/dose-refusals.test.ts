@@ -16,8 +16,8 @@ describe('what refuses a dose', () => {
     expect(refused({}, { outcome: { ...outcome, method: 'low-load' } })).toEqual([
       'input.outcome inconsistent',
     ]);
-    const at = (opening: MethodOutcome['opening']) =>
-      refused({}, { outcome: { ...outcome, opening } }).length;
+    const at = (eligibility: MethodOutcome['eligibility']) =>
+      refused({}, { outcome: { ...outcome, eligibility } }).length;
     expect([at('open'), at('open-with-precautions'), at('closed-until-cleared'), at('closed')]).toEqual([
       0, 0, 1, 1,
     ]);

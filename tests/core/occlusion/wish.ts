@@ -23,7 +23,7 @@ export const outcome: MethodOutcome = {
   method: 'occlusion',
   limb: 'leg',
   side: 'left',
-  opening: 'open',
+  eligibility: 'open',
   reasons: [],
 };
 export const wish: OcclusionWish = {

@@ -186,13 +186,13 @@ describe('the screening sheet', () => {
     const reason = {
       code: 'past-clot',
       from: 'past-clot',
-      opening: 'closed' as const,
+      eligibility: 'closed' as const,
       text: 'Past clot.',
       clearedBy: null,
       support: 'clinic',
     };
     const outcome = (side: 'left' | 'right') =>
-      ({ method: 'occlusion', limb: 'leg', side, opening: 'closed', reasons: [reason] }) as const;
+      ({ method: 'occlusion', limb: 'leg', side, eligibility: 'closed', reasons: [reason] }) as const;
     expect(groupedReasons([outcome('left'), outcome('right')]).map((row) => row.limbs)).toEqual([
       ['left leg', 'right leg'],
     ]);

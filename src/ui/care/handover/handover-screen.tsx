@@ -92,7 +92,7 @@ const clearedWords = {
   physician: 'Needs a physician’s word.',
 } as const;
 
-const Closed = ({ handover }: HandoverProps) => (
+const IneligibleMethods = ({ handover }: HandoverProps) => (
   <section className="stack-close wide">
     <h3>Closed, and why</h3>
     {handover.closed.length === 0 ? <Empty>No method is closed.</Empty> : null}
@@ -187,7 +187,7 @@ export const HandoverScreen = (props: HandoverProps) => (
       <Dangers {...props} />
       <Pauses {...props} />
       <Limits {...props} />
-      <Closed {...props} />
+      <IneligibleMethods {...props} />
       <Decisions {...props} />
       <Doses {...props} />
     </div>

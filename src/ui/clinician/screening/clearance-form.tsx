@@ -20,7 +20,7 @@ export const clearable = (outcomes: readonly MethodOutcome[]) =>
   outcomes.map((outcome) => ({
     ...outcome,
     reasons: outcome.reasons.filter(
-      (reason) => reason.opening === 'closed-until-cleared' && reason.clearedBy !== null,
+      (reason) => reason.eligibility === 'closed-until-cleared' && reason.clearedBy !== null,
     ),
   }));
 
