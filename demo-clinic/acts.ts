@@ -52,7 +52,7 @@ export const plans = (weekOf: Readonly<Record<string, string>>): Act => ({
 });
 
 /** Usual values with the band no wider than usual pain, the published behaviour. */
-export const freezes = (
+export const setsBaseline = (
   joint: Joint,
   usualPain: number,
   usualStiffnessMinutes: number,
@@ -69,7 +69,7 @@ export const freezes = (
 });
 
 /** The same with the band widened to `usualPainTop`. */
-export const freezesBand = (
+export const setsBaselineBand = (
   joint: Joint,
   usualPain: number,
   usualPainTop: number,

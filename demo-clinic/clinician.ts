@@ -3,7 +3,7 @@ import { addDays } from '#core/day.ts';
 import { proposePrescription, type Wish } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
-import { freezeBaseline } from '#data/baselines.ts';
+import { setBaseline } from '#data/baselines.ts';
 import { signPreApproval } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
 import { respond } from '#data/decision-responses.ts';
@@ -73,7 +73,7 @@ const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<
 
 const freeze = async (access: Access, patientId: string, act: Did<'freeze'>): Promise<void> => {
   const { does: _does, reason, ...values } = act;
-  await freezeBaseline(access, patientId, { ...values, painCeiling: 5, usualEffusion: 'zero' }, reason);
+  await setBaseline(access, patientId, { ...values, painCeiling: 5, usualEffusion: 'zero' }, reason);
 };
 
 const answer = async (

@@ -8,7 +8,7 @@ import { addDays, dayNumber } from '#core/day.ts';
 import type { Answers, Today } from '#core/engine/answers.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
 import { nextDoses } from '#core/engine/next-doses.ts';
-import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
+import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
 import { type Evaluation, evaluate } from '#core/engine/scope.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type {
@@ -81,7 +81,7 @@ export class Year {
 
   private latched(day: number, at: { instant: number; day: string }): PatientRecord {
     const record = this.record(day);
-    if (!mustLatchBaseline(record, this.story.joint, at)) return record;
+    if (!isBaselineDueForReview(record, this.story.joint, at)) return record;
     this.baselines.push({ ...this.baselines.at(-1)!, latched: true });
     return this.record(day);
   }

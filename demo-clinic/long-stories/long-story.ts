@@ -27,7 +27,7 @@ export interface YearSession {
   readonly reserveOpen?: boolean;
 }
 
-export interface Freeze {
+export interface BaselineToSet {
   readonly day: number;
   readonly usualPain: number;
   /** Left out = usual pain, the published behaviour. */
@@ -59,7 +59,7 @@ export interface LongStory {
   readonly dose: LowLoadDose;
   /** 0 = Monday. */
   readonly weekdays: readonly number[];
-  readonly freezes: readonly Freeze[];
+  readonly setsBaseline: readonly BaselineToSet[];
   /** Agreed breaks: not planned, first and last day. */
   readonly breaks?: readonly (readonly [number, number])[];
   /** Days on which a clinician reopens a pause, for the easier session first. */
@@ -93,7 +93,7 @@ export const quietSession = (level: number, day: number): YearSession => ({
 });
 
 /** New usual values every five weeks at one level. */
-export const everyFiveWeeks = (usualPain: number, from = 0, to = 364): readonly Freeze[] =>
+export const everyFiveWeeks = (usualPain: number, from = 0, to = 364): readonly BaselineToSet[] =>
   Array.from({ length: Math.floor((to - from) / 35) + 1 }, (_, place) => ({
     day: from + 35 * place,
     usualPain,

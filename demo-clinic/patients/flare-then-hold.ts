@@ -1,7 +1,7 @@
 /** A six-day flare eases the dose once, the way back is half-way, and later weeks hold without easing. */
 import {
   body,
-  freezes,
+  setsBaseline,
   measures,
   plans,
   prescribes,
@@ -40,10 +40,10 @@ export const flareThenHold: Story = {
         side: 'left',
         sessionsPerWeek: 3,
       }),
-      freezes('left-knee', 3, 25, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('left-knee', 3, 25, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ knee: 'Mon Wed Fri' }),
     ),
-    on(14, freezes('left-knee', 3, 25, 'Fourteen mornings, 2 to 3.')),
+    on(14, setsBaseline('left-knee', 3, 25, 'Fourteen mornings, 2 to 3.')),
     ...weekly(21, 35, signs),
     on(
       39,
@@ -53,7 +53,7 @@ export const flareThenHold: Story = {
       ),
     ),
     ...weekly(49, 56, signs),
-    on(57, freezes('left-knee', 3, 25, 'Back to the mornings of before the flare.')),
+    on(57, setsBaseline('left-knee', 3, 25, 'Back to the mornings of before the flare.')),
     on(63, signs),
     on(77, screens(), measures(pressure(130, 82))),
   ],

@@ -2,7 +2,7 @@
 import {
   consentGiven,
   body,
-  freezes,
+  setsBaseline,
   measures,
   plans,
   prescribes,
@@ -76,7 +76,7 @@ export const occlusionCleared: Story = {
         side: 'left',
         sessionsPerWeek: 2,
       }),
-      freezes('left-knee', 2, 10, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('left-knee', 2, 10, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ light: 'Mon Thu' }),
     ),
     on(
@@ -112,7 +112,7 @@ export const occlusionCleared: Story = {
       14,
       { does: 'check-alone', ...leftLeg },
       consentGiven('occlusion-unsupervised'),
-      freezes('left-knee', 2, 10, 'Fourteen mornings, 1 to 2.'),
+      setsBaseline('left-knee', 2, 10, 'Fourteen mornings, 1 to 2.'),
       prescribes('cuff', { ...cuffed, loadKg: 3, supervised: false }),
       tells('From today with the cuff at home. If the phone stops, take the cuff off.'),
     ),

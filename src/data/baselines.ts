@@ -9,9 +9,9 @@ import { touchWorklistItems } from './matters.ts';
 import { recordOf } from './record.ts';
 import { baseline } from './schema/schema.ts';
 
-export type FrozenValues = Omit<
+export type BaselineValues = Omit<
   Baseline,
-  'frozenOn' | 'frozenBy' | 'latched' | 'usualFatigue' | 'morningSpread'
+  'frozenOn' | 'setBy' | 'latched' | 'usualFatigue' | 'morningSpread'
 >;
 
 /** What the diary says beside the values a clinician freezes: usual tiredness and the scatter of the mornings. */
@@ -23,10 +23,10 @@ const fromDiary = async (access: Access, patientId: string, joint: Joint) => {
     : { usualFatigue: null, morningSpread: null };
 };
 
-export const freezeBaseline = (
+export const setBaseline = (
   access: Access,
   patientId: string,
-  values: FrozenValues,
+  values: BaselineValues,
   reason: string,
 ): Promise<string> =>
   access.store.write(async (tx) => {
@@ -56,17 +56,21 @@ export const freezeBaseline = (
   });
 
 /** Sets the latch on the newest frozen values; only a new freeze by a clinician clears it. */
-export const latchBaseline = (access: Access, patientId: string, standing: Baseline): Promise<string> =>
+export const flagBaselineForReview = (
+  access: Access,
+  patientId: string,
+  standing: Baseline,
+): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    const { frozenBy, ...values } = standing;
+    const { setBy, ...values } = standing;
     await tx.insert(baseline).values({
       id,
       clinicId: access.clinicId,
       patientId,
       ...values,
       latched: true,
-      byName: frozenBy,
+      byName: setBy,
       reason: 'The mornings lie well under the frozen usual pain.',
       recordedAt: access.now,
       recordedBy: access.actorId,

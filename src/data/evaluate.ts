@@ -9,14 +9,14 @@ import type { ChoiceValues } from '#core/clinic-choice.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
 import { addDays } from '#core/day.ts';
 import { engineChoices } from '#core/engine/choices.ts';
-import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
+import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
 import { engineVersion } from '#core/engine/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
 import { underStanding } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { latchBaseline } from './baselines.ts';
+import { flagBaselineForReview } from './baselines.ts';
 import { choicesOf } from './choices.ts';
 import { type Decision, type NewDecision, standingDecisions, storeDecision } from './decisions.ts';
 import { proposeDoses } from './next-doses.ts';
@@ -57,12 +57,19 @@ const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
   record.followedJoints.includes(one.joint) || one.sessionId !== null;
 
 /** The latch is frozen once set; it is set here, before the facts are gathered. */
-const latchStale = async (access: Access, record: PatientRecord, choices: ChoiceValues): Promise<boolean> => {
+const flagStaleBaseline = async (
+  access: Access,
+  record: PatientRecord,
+  choices: ChoiceValues,
+): Promise<boolean> => {
   let latched = false;
   for (const joint of record.followedJoints) {
     const standing = record.baselines.filter((row) => row.joint === joint).at(-1);
-    if (standing && mustLatchBaseline(record, joint, { instant: access.now, day: access.day }, choices)) {
-      await latchBaseline(access, record.patientId, standing);
+    if (
+      standing &&
+      isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, choices)
+    ) {
+      await flagBaselineForReview(access, record.patientId, standing);
       latched = true;
     }
   }
@@ -103,7 +110,8 @@ const storeDecisions = async (
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
   const choices = await engineValues(access);
   let record = await recordOf(access, patientId);
-  if (record && (await latchStale(access, record, choices))) record = await recordOf(access, patientId);
+  if (record && (await flagStaleBaseline(access, record, choices)))
+    record = await recordOf(access, patientId);
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, choices);
   const decisionIds = await storeDecisions(access, record, evaluation, cause, choices);

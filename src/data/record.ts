@@ -47,7 +47,7 @@ export const baselinesOf = async (access: Access, patientId: string): Promise<re
     usualFatigue: row.usualFatigue,
     morningSpread: row.morningSpread,
     frozenOn: row.frozenOn,
-    frozenBy: row.byName,
+    setBy: row.byName,
     latched: row.latched,
   }));
 };

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import type { Access } from '#data/access.ts';
-import { freezeBaseline } from '#data/baselines.ts';
+import { setBaseline } from '#data/baselines.ts';
 import { addLimit } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
 import { saveChoices } from '#data/choices.ts';
@@ -114,7 +114,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
   accept: (scene) => answered(scene, 'accept'),
   override: (scene) => answered(scene, 'override'),
   'frozen baseline': ({ access, patientId }) =>
-    freezeBaseline(
+    setBaseline(
       access,
       patientId,
       {

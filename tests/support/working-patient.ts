@@ -96,7 +96,7 @@ export const workingPatient = (store: Store, patientId: string) => {
       usualEffusion: 'zero',
       reason: 'Two weeks of mornings',
     };
-    await staff.review.freezeBaseline({ patientId, baseline });
+    await staff.review.setBaseline({ patientId, baseline });
     return prescriptionId;
   };
 

@@ -120,7 +120,7 @@ const baselineOf = (joint: Joint, day: number, random: Seeded): Baseline => {
     usualEffusion: 'zero',
     usualFatigue: 3,
     frozenOn: dayFromNumber(day),
-    frozenBy: 'clinician-1',
+    setBy: 'clinician-1',
     latched: random.chance(0.05),
     morningSpread: { standardDeviation: 0.8, values: 14 },
   };

@@ -11,7 +11,7 @@ import { nextDoses } from '#core/engine/next-doses.ts';
 import { evaluate } from '#core/engine/scope.ts';
 import type { Seeded } from '../engine-trials/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
-import { freeze } from './freeze-usual.ts';
+import { setBaseline } from './freeze-usual.ts';
 import { asScore, type DayOfJoint, jointCourse } from './joint-course.ts';
 import {
   dayMilliseconds,
@@ -100,7 +100,7 @@ export const simulatePatient = (type: DiaryType, settings: SimulationSettings, r
   jointCourse(type, days, random).forEach((course, place) => {
     const day = firstDay + place;
     writeMorning(run, day, course);
-    freeze(run, day);
+    setBaseline(run, day);
     if (run.sessions.at(-1)?.day === dayFromNumber(day - 1)) judge(run, day, course);
     if (isTrainingDay(day)) trainOn(run, day, course);
   });

@@ -71,7 +71,7 @@ const valuesOf = (baseline: Baseline): readonly string[] => [
       : `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}, up to ${figure(baseline.usualPainTop)}.`,
   `Your own ceiling for pain, 0 to 10: ${figure(baseline.painCeiling)}.`,
   `Your usual morning stiffness: ${figure(baseline.usualStiffnessMinutes)} minutes. Your usual swelling: ${baseline.usualSwelling}.`,
-  `Set by ${baseline.frozenBy} on ${dayInWords(baseline.frozenOn)}.`,
+  `Set by ${baseline.setBy} on ${dayInWords(baseline.frozenOn)}.`,
 ];
 
 const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {

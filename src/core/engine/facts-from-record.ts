@@ -15,7 +15,7 @@ import { completionFacts } from './completion-facts.ts';
 import type { Facts } from './facts.ts';
 import {
   effusionFacts,
-  frozenFacts,
+  baselineFacts,
   otherJointsFlared,
   painFacts,
   peakOf,
@@ -56,8 +56,8 @@ const extraPainRelief = ({ judged }: Look): boolean =>
 export const factsSeen = (look: Look): Facts => {
   const { index, judged, day, instant, choices } = look;
   const pain = painFacts(look);
-  const frozen = frozenFacts(look);
-  const diary = diaryFacts(look, frozen.usualPainTop ?? 0);
+  const baselineValues = baselineFacts(look);
+  const diary = diaryFacts(look, baselineValues.usualPainTop ?? 0);
   const state = stateFacts(look);
   const effusion = effusionFacts(look);
   const completion = completionFacts(index, look.joint, judged, instant, choices);
@@ -68,19 +68,19 @@ export const factsSeen = (look: Look): Facts => {
     painAfter: pain.painAfter,
     painTwoHours: pain.painTwoHours,
     painNextMorning: pain.painNextMorning,
-    usualPain: frozen.usualPain,
-    usualPainTop: frozen.usualPainTop,
-    painCeiling: frozen.painCeiling,
+    usualPain: baselineValues.usualPain,
+    usualPainTop: baselineValues.usualPainTop,
+    painCeiling: baselineValues.painCeiling,
     morningPainMean7: diary.morningPainMean7,
     previousMorningOverTop: diary.previousMorningOverTop,
     previousPeakEight: judged.previous !== null && peakOf(look, judged.previous) >= choices['severe-pain'],
     swelling: state.swelling,
-    usualSwelling: frozen.usualSwelling,
+    usualSwelling: baselineValues.usualSwelling,
     effusion: effusion.effusion,
     effusionRun: effusion.effusionRun,
-    usualEffusion: frozen.usualEffusion,
+    usualEffusion: baselineValues.usualEffusion,
     stiffnessMinutes: state.stiffnessMinutes,
-    usualStiffnessMinutes: frozen.usualStiffnessMinutes,
+    usualStiffnessMinutes: baselineValues.usualStiffnessMinutes,
     flareDays: diary.flareDays,
     inflammatoryArthritis: index.record.inflammatoryArthritis,
     otherJointsFlared: otherJointsFlared(look),
@@ -98,8 +98,8 @@ export const factsSeen = (look: Look): Facts => {
     treatmentChangeDays: treatmentChangeDaysAt(index, look.joint, day),
     overdone: completion.overdone,
     gaveWay: mayHaveGivenWay(judged),
-    baselineAgeDays: frozen.baselineAgeDays,
-    baselineLatched: frozen.baselineLatched,
+    baselineAgeDays: baselineValues.baselineAgeDays,
+    baselineLatched: baselineValues.baselineLatched,
     symptomSignal: diary.symptomSignal,
   };
 };

@@ -25,7 +25,7 @@ export const painFacts = ({
   };
 };
 
-type FrozenFacts = Pick<
+type BaselineFacts = Pick<
   Facts,
   | 'usualPain'
   | 'usualPainTop'
@@ -37,7 +37,7 @@ type FrozenFacts = Pick<
   | 'baselineLatched'
 >;
 
-export const frozenFacts = ({ baseline, day }: Look): FrozenFacts => {
+export const baselineFacts = ({ baseline, day }: Look): BaselineFacts => {
   const usualPain = baseline?.usualPain ?? null;
   const top = baseline?.usualPainTop ?? usualPain;
   return {
@@ -48,7 +48,7 @@ export const frozenFacts = ({ baseline, day }: Look): FrozenFacts => {
     usualSwelling: baseline?.usualSwelling ?? 'none',
     usualEffusion: baseline?.usualEffusion ?? 'zero',
     usualStiffnessMinutes: baseline?.usualStiffnessMinutes ?? 0,
-    baselineAgeDays: baseline ? day - baseline.frozenDay : 0,
+    baselineAgeDays: baseline ? day - baseline.setDay : 0,
     baselineLatched: baseline?.latched ?? false,
   };
 };

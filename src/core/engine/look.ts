@@ -15,7 +15,7 @@ export interface Look {
   readonly day: number;
   readonly choices: EngineChoiceValues;
   readonly judged: Judged;
-  readonly baseline: (Baseline & { readonly frozenDay: number }) | null;
+  readonly baseline: (Baseline & { readonly setDay: number }) | null;
 }
 
 export const lookAt = (
@@ -34,6 +34,6 @@ export const lookAt = (
     day,
     choices,
     judged: judgedSession(index, joint, at, choices),
-    baseline: baselines[countUpTo(baselines, day, (one) => one.frozenDay) - 1] ?? null,
+    baseline: baselines[countUpTo(baselines, day, (one) => one.setDay) - 1] ?? null,
   };
 };

@@ -90,7 +90,7 @@ export const proposeBaseline = (
  * it is stored with the baseline and only a clinician clears it. It is not read from the diary at
  * decision time, because there a worse morning would clear it.
  */
-export const mustLatchBaseline = (
+export const isBaselineDueForReview = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
@@ -100,7 +100,7 @@ export const mustLatchBaseline = (
   const index = indexRecord(record);
   const day = dayNumber(at.day);
   const baselines = index.baselinesOf.get(joint) ?? [];
-  const baseline = baselines[countUpTo(baselines, day, (one) => one.frozenDay) - 1];
+  const baseline = baselines[countUpTo(baselines, day, (one) => one.setDay) - 1];
   if (!baseline || baseline.latched || baseline.usualPain === null) return false;
   const mean = meanOfMornings(
     mornings(index, joint),

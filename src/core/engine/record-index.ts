@@ -52,7 +52,7 @@ export interface RecordIndex {
   readonly doubtfulMornings: readonly MorningRecord[];
   readonly sessionsOf: ReadonlyMap<Joint, readonly JointSession[]>;
   readonly morningsOf: ReadonlyMap<Joint, readonly JointMorning[]>;
-  readonly baselinesOf: ReadonlyMap<Joint, readonly (Baseline & { readonly frozenDay: number })[]>;
+  readonly baselinesOf: ReadonlyMap<Joint, readonly (Baseline & { readonly setDay: number })[]>;
   readonly effusionsOf: ReadonlyMap<Joint, readonly (EffusionRecord & { readonly number: number })[]>;
   /** Day numbers, sorted, each once. */
   readonly plannedDays: readonly number[];
@@ -115,14 +115,14 @@ const sortedMornings = (record: PatientRecord): IndexedMorning[] =>
 
 /** Of two baselines frozen on one day the narrower stands last and is used. */
 const indexedBaselines = (record: PatientRecord): RecordIndex['baselinesOf'] => {
-  const map = new Map<Joint, (Baseline & { frozenDay: number })[]>();
+  const map = new Map<Joint, (Baseline & { setDay: number })[]>();
   for (const baseline of record.baselines) {
-    add(map, baseline.joint, { ...baseline, frozenDay: dayNumber(baseline.frozenOn) });
+    add(map, baseline.joint, { ...baseline, setDay: dayNumber(baseline.frozenOn) });
   }
   for (const list of map.values()) {
     list.sort(
       (a, b) =>
-        a.frozenDay - b.frozenDay ||
+        a.setDay - b.setDay ||
         (b.usualPainTop ?? b.usualPain ?? -1) - (a.usualPainTop ?? a.usualPain ?? -1) ||
         b.painCeiling - a.painCeiling,
     );

@@ -15,7 +15,7 @@ const leastDeviation = 1;
 
 export const symptomSignal = (
   list: readonly JointMorning[],
-  baseline: Baseline & { readonly frozenDay: number },
+  baseline: Baseline & { readonly setDay: number },
   day: number,
   instant: number,
   choices: EngineChoiceValues,
@@ -28,7 +28,7 @@ export const symptomSignal = (
   let sum = 0;
   let counted = Number.NaN;
   for (
-    let place = morningsUpTo(list, baseline.frozenDay);
+    let place = morningsUpTo(list, baseline.setDay);
     place < list.length && list[place]!.day <= day;
     place++
   ) {

@@ -139,7 +139,7 @@ export interface Baseline {
   readonly usualEffusion: 'zero' | 'trace' | '1+';
   readonly usualFatigue: number | null;
   readonly frozenOn: Day;
-  readonly frozenBy: string;
+  readonly setBy: string;
   /** Set when the 14-day morning mean lay 1.5 or more under the usual pain; only a clinician clears it. */
   readonly latched: boolean;
   /**

@@ -72,7 +72,7 @@ const thresholdLine = (day: Day, spans: readonly ThresholdSpan[], today: Day): r
   const span = spans.findLast((one) => one.from <= day && day <= one.to);
   return span
     ? [
-        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not frozen'}, personal ceiling ${span.painCeiling}, frozen by ${span.frozenBy} on ${dayInWords(span.frozenOn, today)}.`,
+        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not frozen'}, personal ceiling ${span.painCeiling}, frozen by ${span.setBy} on ${dayInWords(span.frozenOn, today)}.`,
       ]
     : ['No usual values were frozen that day.'];
 };

@@ -34,7 +34,7 @@ export interface ThresholdSpan {
   /** null = usual pain was not frozen. */
   readonly usualPainTop: number | null;
   readonly painCeiling: number;
-  readonly frozenBy: string;
+  readonly setBy: string;
   readonly frozenOn: Day;
 }
 
@@ -106,8 +106,8 @@ const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today:
     const to = next ?? today;
     if (to < since || (next !== undefined && next <= from)) return [];
     const usualPainTop = row.usualPainTop ?? row.usualPain;
-    const { painCeiling, frozenBy, frozenOn } = row;
-    return [{ from, to, usualPainTop, painCeiling, frozenBy, frozenOn }];
+    const { painCeiling, setBy, frozenOn } = row;
+    return [{ from, to, usualPainTop, painCeiling, setBy, frozenOn }];
   });
 };
 

@@ -153,7 +153,7 @@ const thresholdSentence = ({ thresholds, joint }: ReviewSeries): string => {
     thresholds.length > 1
       ? `; changed ${thresholds.length === 2 ? 'once' : `${thresholds.length - 1} times`} in this window`
       : '';
-  return `Thresholds in force: ${top}, personal ceiling ${last.painCeiling}, frozen by ${last.frozenBy}${changes}.`;
+  return `Thresholds in force: ${top}, personal ceiling ${last.painCeiling}, frozen by ${last.setBy}${changes}.`;
 };
 
 const decisionSentence = ({ rows, today }: ReviewSeries): string => {

@@ -64,7 +64,7 @@ const baseline = {
   usualEffusion: 'zero',
   usualFatigue: null,
   frozenOn: '2026-03-10',
-  frozenBy: 'Freezer',
+  setBy: 'Freezer',
   latched: false,
 } as const;
 

@@ -145,9 +145,12 @@ describe('frozen values', () => {
 
   it('the slow-rise signal latches until usual values are frozen anew', () => {
     const spread = { standardDeviation: 0.6, values: 14 };
-    const of = (pain: number, frozen = baseline({ morningSpread: spread })) =>
+    const of = (pain: number, baselineValues = baseline({ morningSpread: spread })) =>
       kneeFacts(
-        record({ baselines: [frozen], mornings: record().mornings.map((one) => morning(one.day, { pain })) }),
+        record({
+          baselines: [baselineValues],
+          mornings: record().mornings.map((one) => morning(one.day, { pain })),
+        }),
       ).symptomSignal;
     expect([of(1), of(3)]).toEqual([false, true]);
     expect(of(3, baseline({ morningSpread: { ...spread, values: 13 } }))).toBe(false);

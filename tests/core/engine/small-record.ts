@@ -124,7 +124,7 @@ export const baseline = (changed: Partial<Baseline> = {}): Baseline => ({
   usualEffusion: 'zero',
   usualFatigue: null,
   frozenOn: firstMonday,
-  frozenBy: 'clinician-1',
+  setBy: 'clinician-1',
   latched: false,
   ...changed,
 });

@@ -3,7 +3,7 @@ import { addDays } from '#core/day.ts';
 import { decide } from '#core/engine/decide.ts';
 import { explainToClinician, explainToPatient, patientSentences } from '#core/engine/explain.ts';
 import { overridesByRule, standingDecision } from '#core/engine/override.ts';
-import { mustLatchBaseline, proposeBaseline } from '#core/engine/propose-baseline.ts';
+import { isBaselineDueForReview, proposeBaseline } from '#core/engine/propose-baseline.ts';
 import { engineRules } from '#core/engine/rules/table.ts';
 import { facts } from './base-facts.ts';
 import { baseline, firstMonday, judgedMorning, knee, morning, noonOf, record } from './small-record.ts';
@@ -117,9 +117,9 @@ describe('usual values proposed for a clinician to freeze', () => {
 
   it('the latch is asked for when 14 days lie 1.5 under usual pain, and not before', () => {
     const under = (usualPain: number) =>
-      mustLatchBaseline(record({ baselines: [baseline({ usualPain })] }), knee, noonOf(judgedMorning));
+      isBaselineDueForReview(record({ baselines: [baseline({ usualPain })] }), knee, noonOf(judgedMorning));
     expect([under(2), under(2.49), under(2.5), under(3)]).toEqual([false, false, true, true]);
     const latched = record({ baselines: [baseline({ usualPain: 4, latched: true })] });
-    expect(mustLatchBaseline(latched, knee, noonOf(judgedMorning))).toBe(false);
+    expect(isBaselineDueForReview(latched, knee, noonOf(judgedMorning))).toBe(false);
   });
 });

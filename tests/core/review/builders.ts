@@ -104,7 +104,7 @@ export const baseline: Baseline = {
   usualEffusion: 'zero',
   usualFatigue: null,
   frozenOn: '2026-02-25',
-  frozenBy: 'R. Clinician',
+  setBy: 'R. Clinician',
   latched: false,
 };
 

@@ -49,7 +49,7 @@ const baseline = fc.record({
   usualEffusion: fc.constant('zero' as const),
   usualFatigue: fc.constant(null),
   frozenOn: day,
-  frozenBy: fc.constant('Kemal Yıldız'),
+  setBy: fc.constant('Kemal Yıldız'),
   latched: fc.boolean(),
 });
 

@@ -161,9 +161,15 @@ const writePerson = (tables: Tables, plan: GroupPlan, patient: number, random: S
   const lines = [...setsOfLine.keys()].map((line) => ({ lineId: lineId(patient, line), weekdays }));
   tables.programme.add([...headOf('programme'), 1, dayOf(came), JSON.stringify(lines)]);
   for (const joint of joints) {
-    const frozen = daysAgo(5 + random.below(55));
-    const values = [2, 2, 5, 10, 'none', 'zero', null, dayOf(frozen), 0];
-    tables.baseline.add([...headOf(`baseline-${joint}`, frozen), joint, ...values, clinician, 'Settled in.']);
+    const baselineValues = daysAgo(5 + random.below(55));
+    const values = [2, 2, 5, 10, 'none', 'zero', null, dayOf(baselineValues), 0];
+    tables.baseline.add([
+      ...headOf(`baseline-${joint}`, baselineValues),
+      joint,
+      ...values,
+      clinician,
+      'Settled in.',
+    ]);
   }
   writePrescriptions(tables, plan, patient);
 };

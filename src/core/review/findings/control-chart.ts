@@ -67,8 +67,8 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceVal
   const mornings = painMornings(series)
     .filter((one) => one.day > baseline.frozenOn)
     .slice(0, mostMornings);
-  const frozen = `Frozen on ${dayInWords(baseline.frozenOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
-  if (mornings.length === 0) return titled([frozen, 'No morning since then has an answer.']);
+  const baselineValues = `Frozen on ${dayInWords(baseline.frozenOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
+  if (mornings.length === 0) return titled([baselineValues, 'No morning since then has an answer.']);
   const { working, outcome } = worked(cusumChartRow, {
     values: mornings.map((one) => one.pain),
     target: baseline.usualPain!,
@@ -86,7 +86,7 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceVal
       ? 'It has not signalled.'
       : `It first signalled on ${dayInWords(mornings[first - 1]!.day, series.today)}, and a signal stays until new values are frozen.`;
   const errs = falseAlarms(numbers['signal-interval'], spread.values, numbers['signal-inflation']);
-  return titled([frozen, `${stand} ${signal}`, ...errs.sentences], [working, ...errs.workings]);
+  return titled([baselineValues, `${stand} ${signal}`, ...errs.sentences], [working, ...errs.workings]);
 };
 
 export const controlChartFinding = (

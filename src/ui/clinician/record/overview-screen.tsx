@@ -93,7 +93,7 @@ const usualInWords = (row: Baseline | undefined, day: Day): string => {
     row.usualPain === null
       ? 'usual pain not frozen'
       : `usual pain ${row.usualPain}${row.usualPainTop === null ? '' : `, top ${row.usualPainTop}`}`;
-  return `${pain}, ceiling ${row.painCeiling}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; frozen ${dayInWords(row.frozenOn, day)} by ${row.frozenBy}${row.latched ? '. The mornings lie well under it: freeze it anew' : ''}.`;
+  return `${pain}, ceiling ${row.painCeiling}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; frozen ${dayInWords(row.frozenOn, day)} by ${row.setBy}${row.latched ? '. The mornings lie well under it: freeze it anew' : ''}.`;
 };
 
 const ProfileList = ({ patient, review, day }: Pick<OverviewProps, 'patient' | 'review' | 'day'>) => {

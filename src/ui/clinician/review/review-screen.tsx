@@ -16,7 +16,7 @@ import { ChoiceLinks } from './choice-links.tsx';
 import { Correspondence, NextReview } from './correspondence.tsx';
 import { type DecisionContext, DecisionView, responseInWords } from './decision-view.tsx';
 import { FindingsView } from './findings-view.tsx';
-import { FreezeForm } from './freeze-form.tsx';
+import { BaselineForm } from './freeze-form.tsx';
 import { LimbView } from './limb-view.tsx';
 import { hrefWith, type ReviewChoice, rangeOf } from './review-choice.ts';
 import { SeriesView } from './series-view.tsx';
@@ -95,7 +95,7 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
     <h2>Usual values, {jointInWords(joint)}</h2>
     <p>{proposalInWords(review, joint, day)}</p>
     <Disclosure summary="Freeze usual values">
-      <FreezeForm
+      <BaselineForm
         patientId={patient.id}
         joint={joint}
         known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
