@@ -4,7 +4,7 @@ import { desc } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { audit } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
-import { heldBy } from './store/held.ts';
+import { perStore } from './store/held.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofClinic, prepared } from './store/prepared.ts';
 import type { Store } from './store/store.ts';
@@ -81,7 +81,7 @@ interface Queue {
   timer: NodeJS.Timeout | null;
 }
 
-const queueOf = heldBy('audit-queue', (): Queue => ({ pending: [], timer: null }));
+const queueOf = perStore('audit-queue', (): Queue => ({ pending: [], timer: null }));
 
 /** Writes all queued read rows of a store in one transaction. */
 export const flushReads = async (store: Store): Promise<number> => {

@@ -6,7 +6,7 @@
 import { createHmac } from 'node:crypto';
 import { and, eq, lt } from 'drizzle-orm';
 import { signInTry } from './schema/schema.ts';
-import { heldBy } from './store/held.ts';
+import { perStore } from './store/held.ts';
 import type { Store } from './store/store.ts';
 
 export interface Count {
@@ -31,7 +31,7 @@ interface Change {
   readonly count: Count | null;
 }
 
-const changes = heldBy('kept-tries', () => new Map<string, Change>());
+const changes = perStore('kept-tries', () => new Map<string, Change>());
 
 /** Kept nowhere: for counting that a test looks at, or that may be forgotten. */
 export const keptNowhere: KeptTries = { sealOf: (key) => key, known: () => [], note: () => undefined };

@@ -36,7 +36,9 @@ interface Look {
 const isJudged = (evaluation: Evaluation, line: LineEvaluation): boolean =>
   line.decision === 'pause' ||
   line.decision === 'ease-back' ||
-  line.gatedBy.some((joint) => evaluation.joints.find((one) => one.joint === joint)?.state === 'complete');
+  line.limitingJoints.some(
+    (joint) => evaluation.joints.find((one) => one.joint === joint)?.state === 'complete',
+  );
 
 /**
  * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
@@ -56,12 +58,12 @@ const easeBacksBefore = (earlier: readonly Proposal[], lineId: string, sessionId
 /** The session a line's evaluation speaks of: the newest among its joints. */
 const judgedSessionOf = (evaluation: Evaluation, line: LineEvaluation): string | null =>
   evaluation.joints
-    .filter((one) => line.gatedBy.includes(one.joint))
+    .filter((one) => line.limitingJoints.includes(one.joint))
     .map((one) => one.sessionId)
     .find((id) => id !== null) ?? null;
 
 const decisionOf = (look: Look, line: LineEvaluation): string | null => {
-  const joints = [...line.reasons.map((reason) => reason.joint), ...line.gatedBy];
+  const joints = [...line.reasons.map((reason) => reason.joint), ...line.limitingJoints];
   return joints.map((joint) => look.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
 };
 

@@ -49,7 +49,7 @@ const versionOf = (row: Prescription, zone: string): PaperVersion => ({
   endedOn: row.endedAt === null ? null : dayAt(row.endedAt, zone),
 });
 
-const heldBy = (last: Prescription, standing: readonly Standing[]): PaperLine['held'] => {
+const suspendedBy = (last: Prescription, standing: readonly Standing[]): PaperLine['suspended'] => {
   const touching = standing.filter((one) => one.everywhere || last.joints.includes(one.joint));
   if (touching.some((one) => one.everywhere && one.today === 'none')) return 'everything-rests';
   if (touching.some((one) => one.today === 'none' || one.today === 'rest-this-joint')) return 'joint-rests';
@@ -89,7 +89,7 @@ const linesOf = (
         last: lastVersion,
         // The end of care ends what is prescribed in the same instant.
         atEnd: last.endedAt === null || last.endedAt >= endedAt,
-        held: heldBy(last, standing),
+        suspended: suspendedBy(last, standing),
       },
     ];
   });

@@ -7,7 +7,7 @@ import { createHash, randomBytes, randomUUID, timingSafeEqual } from 'node:crypt
 import { and, eq, gt, isNull, lt, sql } from 'drizzle-orm';
 import { sealed } from './audit.ts';
 import { codeSeal } from './invitations.ts';
-import { hashed, holds } from './passphrase.ts';
+import { hashed, matches } from './passphrase.ts';
 import { clinicIds, clinicOf } from './people.ts';
 import { authUser, device, invitation, patientIdentity } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
@@ -160,7 +160,7 @@ export const tryPin = async (ground: PhoneGround, phone: KnownPhone, pin: string
       .returning({ wrongTries: device.wrongTries }),
   );
   if (!counted || !pinHash) return { is: 'too-many-tries' };
-  const isRight = await holds(pinHash, `${phone.secret}:${pin}`);
+  const isRight = await matches(pinHash, `${phone.secret}:${pin}`);
   return ground.store.write(async (tx): Promise<PinAnswer> => {
     const left = pinTries - counted.wrongTries;
     const subject = isRight ? 'phone-opened' : 'wrong-pin';

@@ -6,7 +6,7 @@ import { parseCookies } from 'better-auth/cookies';
 import { accountByEmail, challengedUser } from '#data/auth-database.ts';
 import { flushTries, keptTries } from '#data/kept-tries.ts';
 import { requiresTwoFactor } from '#data/staff.ts';
-import { heldBy } from '#data/store/held.ts';
+import { perStore } from '#data/store/held.ts';
 import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { networkOf } from './network.ts';
@@ -41,7 +41,7 @@ const base = '/api/auth';
 const mostBytes = 4096;
 
 /** What was tried before, read from the file when it is asked for first. */
-const guards = heldBy('sign-in-guards', (store, key: Uint8Array) => {
+const guards = perStore('sign-in-guards', (store, key: Uint8Array) => {
   const keep = (kind: string) => keptTries(store, key, kind);
   return { signIns: guardSignIns(keep), codes: guardCodes(keep), used: rememberCodes(keep('used-code')) };
 });

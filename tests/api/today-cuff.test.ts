@@ -32,7 +32,7 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
     programmes,
     standing: [],
     record: null,
-    holds: new Map(),
+    suspensions: new Map(),
     isTold: false,
   })
     .filter(({ planned }) => planned)

@@ -1,7 +1,7 @@
 /** What takes work away in a session: news, the pain now, and the clock of a cuff. */
 import { describe, expect, it } from 'vitest';
 import type { Today } from '#core/engine/answers.ts';
-import type { GateTable } from '#core/prescribing/gate-table.ts';
+import type { PainLookup } from '#core/prescribing/gate-table.ts';
 import type { Score, SessionDraft } from '#ui/patient/session/draft.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { isTimeUp, restrictedSeconds } from '#ui/patient/session/restriction.ts';
@@ -24,7 +24,7 @@ describe('anything new since last time', () => {
 
 describe('what the answers about pain leave of today', () => {
   /** As it may come with the day: 5 eases, 8 rests the joint, 10 stops the day, not known eases. */
-  const table: GateTable = {
+  const table: PainLookup = {
     joint: 'right-knee',
     byPain: [
       ...Array<Today>(5).fill('as-planned'),
@@ -35,7 +35,7 @@ describe('what the answers about pain leave of today', () => {
     whenUnknown: 'bad-day',
   };
   const view = today({
-    gates: [table],
+    painLookups: [table],
     exercises: [exercise('knee', weightDose), exercise('arm', weightDose, { joints: ['right-elbow'] })],
   });
   const answered = (score: Score | null, isLighter = false) =>

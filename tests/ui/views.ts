@@ -85,7 +85,7 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
   asksStiffness: true,
   asksTwoHours: false,
   exercises: [exercise('weight', weightDose), exercise('chair', chairDose), exercise('cuff', cuffDose)],
-  gates: [],
+  painLookups: [],
   morning: { due: false, answered: false, yesterdayOpen: false, canBeLate: true },
   urineAskedUntil: null,
   oldPageDays: 3,

@@ -3,10 +3,10 @@ import { z } from 'zod';
 import { guessedFirst } from '#data/guessable-passphrase.ts';
 import { flushTries, keptTries } from '#data/kept-tries.ts';
 import { passkeysOf, removePasskey } from '#data/passkeys.ts';
-import { changePassphrase, passphraseHolds, passphraseLength } from '#data/passphrase.ts';
+import { changePassphrase, passphraseMatches, passphraseLength } from '#data/passphrase.ts';
 import { clinicOf } from '#data/people.ts';
 import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
-import { heldBy } from '#data/store/held.ts';
+import { perStore } from '#data/store/held.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import type { Person } from '../person.ts';
@@ -14,7 +14,7 @@ import { countTries } from '../tries.ts';
 import { personProcedure, router, withFreshSignIn } from '../trpc.ts';
 
 /** Somebody at an open desk must not try passphrases at leisure. The key is the session, not the account. */
-const proofsOf = heldBy('proofs', (store, key: Uint8Array) =>
+const proofsOf = perStore('proofs', (store, key: Uint8Array) =>
   countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 }, keptTries(store, key, 'proof')),
 );
 
@@ -31,7 +31,7 @@ const requireRight = async (
   // Counted first, so that many at once are still few.
   proofs.wrong(sessionId, now);
   await flushTries(access.store, now);
-  if (!(await passphraseHolds(access.store, access.actorId, typed))) {
+  if (!(await passphraseMatches(access.store, access.actorId, typed))) {
     const reason = 'That is not your passphrase. Check it and type it again.';
     throw new Problem('refused', reason, { refusals: [{ field, code: 'inconsistent', reason }] });
   }

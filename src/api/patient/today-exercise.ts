@@ -1,5 +1,5 @@
 /** One exercise as it stands today: planned or not, what the standing decisions and the holds leave of it. */
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import { type Today, todays } from '#core/engine/answers.ts';
@@ -53,8 +53,8 @@ const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: S
 };
 
 /** What rests for a reason outside the engine rests at least; the engine may ask for more. */
-const heldBack = (view: TodayExercise, hold: Hold | undefined): TodayExercise =>
-  hold ? { ...view, today: mostCareful([view.today, hold.today]) } : view;
+const withSuspension = (view: TodayExercise, suspension: Suspension | undefined): TodayExercise =>
+  suspension ? { ...view, today: mostCareful([view.today, suspension.today]) } : view;
 
 /** Something new was told today: the cuff stays off for the day, also where a second session is begun. */
 const withoutCuff = (view: TodayExercise, isTold: boolean): TodayExercise =>
@@ -67,19 +67,19 @@ export interface ExerciseGround {
   readonly programmes: readonly Programme[];
   readonly standing: readonly Standing[];
   readonly record: PatientRecord | null;
-  readonly holds: ReadonlyMap<string, Hold>;
+  readonly suspensions: ReadonlyMap<string, Suspension>;
   readonly isTold: boolean;
 }
 
 export const exercisesToday = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, standing, record, holds, isTold }: ExerciseGround,
+  { access, isQuiet, programmes, standing, record, suspensions, isTold }: ExerciseGround,
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {
     const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.lineId);
     const weekdays = written ?? cuffDays.get(row.lineId) ?? null;
     const stand = { day: access.day, weekdays, standing, isNewDose: isNewDose(row, record?.sessions ?? []) };
-    return withoutCuff(heldBack(exerciseView(row, stand), holds.get(row.id)), isTold);
+    return withoutCuff(withSuspension(exerciseView(row, stand), suspensions.get(row.id)), isTold);
   });
 };

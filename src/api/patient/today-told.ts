@@ -1,5 +1,5 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 import type { Access } from '#data/access.ts';
 import { proposalsOf } from '#data/decisions.ts';
 import { messagesOf } from '#data/messages.ts';
@@ -33,6 +33,6 @@ export const newestMessages = async (access: Access, patientId: string): Promise
   (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({ text, sentName, sentAt }));
 
 /** Why exercises are held from outside the engine, each said once. */
-export const heldTexts = (holds: ReadonlyMap<string, Hold>): readonly string[] => [
-  ...new Set([...holds.values()].map((hold) => hold.patientText)),
+export const suspensionTexts = (suspensions: ReadonlyMap<string, Suspension>): readonly string[] => [
+  ...new Set([...suspensions.values()].map((suspension) => suspension.patientText)),
 ];

@@ -4,11 +4,11 @@ import { asksNothing, withdrawnLately } from '#core/care/holds.ts';
 import { addDays, type Day } from '#core/day.ts';
 import { type Contact, contacts } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
-import { gateTable } from '#core/prescribing/gate-table.ts';
+import { painLookup } from '#core/prescribing/gate-table.ts';
 import { type ProgrammeChoiceId, programmeChoices } from '#core/programme/choices.ts';
 import { urineAskedUntil } from '#core/programme/urine-question.ts';
 import type { Access } from '#data/access.ts';
-import { holdsOf } from '#data/care-around.ts';
+import { suspensionsOf } from '#data/care-around.ts';
 import { choicesOf } from '#data/choices.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { clinicOf, type Patient } from '#data/people.ts';
@@ -19,7 +19,7 @@ import { standingOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { exercisesToday } from './today-exercise.ts';
-import { heldTexts, newestMessages, recentChanges } from './today-told.ts';
+import { suspensionTexts, newestMessages, recentChanges } from './today-told.ts';
 import type { TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>
@@ -72,7 +72,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
   const versions = inForce(written);
-  const { care, holds } = await holdsOf(access, patient.id, versions);
+  const { care, suspensions } = await suspensionsOf(access, patient.id, versions);
   const programmes = await programmesOf(access, patient.id);
   const choices = await dayChoices(access);
   const standing = [...(await standingOf(access, patient.id)).values()];
@@ -96,8 +96,16 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     asksNothing: isQuiet,
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    exercises: exercisesToday(versions, { access, isQuiet, programmes, standing, record, holds, isTold }),
-    gates: record ? followed.map((joint) => gateTable(record, joint, moment)) : [],
+    exercises: exercisesToday(versions, {
+      access,
+      isQuiet,
+      programmes,
+      standing,
+      record,
+      suspensions,
+      isTold,
+    }),
+    painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
     morning: morningView({
       access,
       mornings,
@@ -108,7 +116,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: mostUrgent(standing.map((one) => one.contact)),
     changes: [
-      ...heldTexts(holds),
+      ...suspensionTexts(suspensions),
       ...withdrawnLately(care.consents, access.now),
       ...(await recentChanges(access, patient.id, versions)),
     ],

@@ -50,7 +50,7 @@ export const visitsRouter = router({
   }),
 
   /** What is on record for a cuff at home, per limb, and why it is closed where it is. */
-  homeGate: recordProcedure.query(async ({ ctx }) => {
+  homeEligibility: recordProcedure.query(async ({ ctx }) => {
     const facts = await homeFactsOf(ctx.access, ctx.patient.id);
     return {
       ...facts,

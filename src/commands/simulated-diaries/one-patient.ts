@@ -4,7 +4,7 @@
  * proposed, sees a paused plan three days later and lets it go on. One joint, one low-load exercise.
  */
 import { dayFromNumber } from '#core/day.ts';
-import { beforeGate } from '#core/engine/before-gate.ts';
+import { preSessionCheck } from '#core/engine/before-gate.ts';
 import { shareOf } from '#core/engine/dose/volume.ts';
 import { factsFor } from '#core/engine/facts-from-record.ts';
 import { nextDoses } from '#core/engine/next-doses.ts';
@@ -68,13 +68,16 @@ const trainOn = (run: Run, day: number, course: DayOfJoint): void => {
   run.planned.push({ day: dayFromNumber(day) });
   const at = { instant: day * dayMilliseconds + 16 * 3_600_000, day: dayFromNumber(day) };
   const known = factsFor(recordOf(run), joint, at, run.settings.choices);
-  const gate = beforeGate({ ...known, painBefore: asScore(course.pain), redFlags: [] }, run.settings.choices);
-  if (gate.today === 'none' || gate.today === 'rest-this-joint') {
+  const check = preSessionCheck(
+    { ...known, painBefore: asScore(course.pain), redFlags: [] },
+    run.settings.choices,
+  );
+  if (check.today === 'none' || check.today === 'rest-this-joint') {
     run.planned.pop();
     run.counts.none++;
     return;
   }
-  const kind = gate.today === 'bad-day' ? 'bad-day' : 'full';
+  const kind = check.today === 'bad-day' ? 'bad-day' : 'full';
   run.counts[kind === 'full' ? 'full' : 'easier']++;
   writeSession(run, day, course, kind);
 };

@@ -29,7 +29,7 @@ export interface PaperLine {
   /** It was in force when care ended. */
   readonly atEnd: boolean;
   /** What stood against doing it as planned; null when nothing did. */
-  readonly held: 'everything-rests' | 'joint-rests' | 'easier-only' | null;
+  readonly suspended: 'everything-rests' | 'joint-rests' | 'easier-only' | null;
 }
 
 /** Of the days on which care went on: a break asks for nothing. */

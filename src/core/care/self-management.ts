@@ -21,7 +21,7 @@ export interface PatientWords {
   readonly flag: (flag: RedFlag) => string;
 }
 
-const heldWords: Readonly<Record<NonNullable<PaperLine['held']>, string>> = {
+const suspendedWords: Readonly<Record<NonNullable<PaperLine['suspended']>, string>> = {
   'everything-rests': 'Everything rested when your care ended.',
   'joint-rests': 'This joint rested when your care ended.',
   'easier-only': 'When your care ended, only the easier session was planned for this.',
@@ -29,16 +29,16 @@ const heldWords: Readonly<Record<NonNullable<PaperLine['held']>, string>> = {
 
 const ringFirst = 'Do not do this before you have rung the clinic.';
 
-const oneExercise = ({ last, held }: PaperLine, words: PatientWords): PaperPart => {
+const oneExercise = ({ last, suspended }: PaperLine, words: PatientWords): PaperPart => {
   const { dose, badDay } = last;
   const signed = `Signed by ${last.signedName} on ${dayInWords(last.signedOn)}.`;
-  if (held === 'everything-rests' || held === 'joint-rests')
-    return { title: words.title(dose), lines: [heldWords[held], signed], advice: [ringFirst] };
+  if (suspended === 'everything-rests' || suspended === 'joint-rests')
+    return { title: words.title(dose), lines: [suspendedWords[suspended], signed], advice: [ringFirst] };
   const easier = `The easier session, for a bad day: ${words.dose(badDay).join('; ')}.`;
   const often = `${dose.sessionsPerWeek} times a week.`;
   const plan =
-    held === 'easier-only'
-      ? [heldWords[held], easier, often]
+    suspended === 'easier-only'
+      ? [suspendedWords[suspended], easier, often]
       : [`${words.dose(dose).join('; ')}.`, often, easier];
   const cautions = last.cautions.map(({ patientText }) => sentence(patientText));
   return { title: words.title(dose), lines: [...plan, ...cautions, signed] };

@@ -11,7 +11,7 @@ import { mostCautious, reasonsFor, todayRank } from './decide.ts';
 import type { Facts } from './facts.ts';
 import type { RuleId } from './rules/table.ts';
 
-export const gateRules: ReadonlySet<string> = new Set<RuleId>([
+export const preSessionRules: ReadonlySet<string> = new Set<RuleId>([
   'R1',
   'P1',
   'P1x',
@@ -52,7 +52,7 @@ export type BeforeFacts = Pick<
   | 'redFlags'
 >;
 
-export interface BeforeGate {
+export interface PreSessionCheck {
   readonly today: Today;
   readonly contact: Contact;
   readonly reasons: readonly Reason[];
@@ -87,10 +87,10 @@ const untouched: Omit<Facts, keyof BeforeFacts> = {
   symptomSignal: false,
 };
 
-export const beforeGate = (before: BeforeFacts, choiceValues?: ChoiceValues): BeforeGate => {
+export const preSessionCheck = (before: BeforeFacts, choiceValues?: ChoiceValues): PreSessionCheck => {
   const choices = engineChoiceValues(choiceValues);
   // The untouched facts go last: a caller may hand over whole facts, and the last session must not speak here.
-  const reasons = reasonsFor({ ...before, ...untouched }, choices, (rule) => gateRules.has(rule.id));
+  const reasons = reasonsFor({ ...before, ...untouched }, choices, (rule) => preSessionRules.has(rule.id));
   const { today, contact } = mostCautious(reasons.map((reason) => reason.effect));
   const unanswered: ('redFlags' | 'painBefore')[] = [];
   if (before.redFlags === null) unanswered.push('redFlags');
@@ -99,7 +99,7 @@ export const beforeGate = (before: BeforeFacts, choiceValues?: ChoiceValues): Be
 };
 
 /** Without the red flag answers nothing starts; with pain unknown only the easier session does. */
-const boundedByUnknown = (today: Today, unanswered: BeforeGate['unanswered']): Today => {
+const boundedByUnknown = (today: Today, unanswered: PreSessionCheck['unanswered']): Today => {
   const bound: Today = unanswered.includes('redFlags')
     ? 'none'
     : unanswered.includes('painBefore')
@@ -127,16 +127,16 @@ const offerRank: Readonly<Record<Offer, number>> = { 'leave-out': 0, 'bad-day': 
 /** What is offered of each line, by the most cautious of its joints. A red flag leaves nothing. */
 export const offeredSession = (
   versions: readonly Pick<PrescriptionVersion, 'lineId' | 'joints'>[],
-  gates: ReadonlyMap<Joint, BeforeGate>,
+  checks: ReadonlyMap<Joint, PreSessionCheck>,
 ): readonly LineOffer[] => {
-  const stopped = [...gates.values()].some(
-    (gate) => gate.unanswered.includes('redFlags') || gate.reasons.some((reason) => reason.rule === 'R1'),
+  const stopped = [...checks.values()].some(
+    (check) => check.unanswered.includes('redFlags') || check.reasons.some((reason) => reason.rule === 'R1'),
   );
   return versions.map(({ lineId, joints }) => {
     let offer: Offer = stopped ? 'leave-out' : 'dose';
     for (const joint of joints) {
-      const gate = gates.get(joint);
-      if (gate && offerRank[offerOf[gate.today]] < offerRank[offer]) offer = offerOf[gate.today];
+      const check = checks.get(joint);
+      if (check && offerRank[offerOf[check.today]] < offerRank[offer]) offer = offerOf[check.today];
     }
     return { lineId, offer };
   });

@@ -18,8 +18,14 @@ export const nextDoses = (
   return new Map(
     evaluation.lines.map((line) => {
       const context = contextOf(line.lineId);
-      const tolerated = toleratedDoses(record, line.lineId, line.gatedBy, evaluation.at, context.choices);
-      const longest = Math.max(0, ...line.gatedBy.map((joint) => flareDays.get(joint) ?? 0));
+      const tolerated = toleratedDoses(
+        record,
+        line.lineId,
+        line.limitingJoints,
+        evaluation.at,
+        context.choices,
+      );
+      const longest = Math.max(0, ...line.limitingJoints.map((joint) => flareDays.get(joint) ?? 0));
       const question = { ...context, record, line, at: evaluation.at, flareDays: longest, tolerated };
       return [line.lineId, nextDose(question)] as const;
     }),

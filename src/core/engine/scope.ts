@@ -36,7 +36,7 @@ export interface LineEvaluation extends Omit<Answers, 'reasons'> {
   readonly lineId: string;
   readonly version: PrescriptionVersion;
   /** Joints whose answers gate the line. */
-  readonly gatedBy: readonly Joint[];
+  readonly limitingJoints: readonly Joint[];
   readonly reasons: readonly JointReason[];
 }
 
@@ -124,28 +124,28 @@ const reasonsOf = ({ joint, answers }: JointEvaluation): readonly JointReason[] 
     joint,
   }));
 
-type Gated = Omit<LineEvaluation, 'lineId' | 'version'>;
+type ByJoints = Omit<LineEvaluation, 'lineId' | 'version'>;
 
 const isSame = (a: readonly Joint[], b: readonly Joint[]): boolean =>
   a.length === b.length && a.every((joint, place) => joint === b[place]);
 
 /** What a set of gating joints answers together; most lines of a patient are gated by the same ones. */
-const gating = (joints: readonly JointEvaluation[]): ((gatedBy: readonly Joint[]) => Gated) => {
+const gating = (joints: readonly JointEvaluation[]): ((limitingJoints: readonly Joint[]) => ByJoints) => {
   const said = joints.map(reasonsOf);
-  const known: Gated[] = [];
-  return (gatedBy) => {
-    const before = known.find((one) => isSame(one.gatedBy, gatedBy));
+  const known: ByJoints[] = [];
+  return (limitingJoints) => {
+    const before = known.find((one) => isSame(one.limitingJoints, limitingJoints));
     if (before) return before;
     const heard = joints
       .map(({ joint }, place) =>
-        gatedBy.includes(joint) ? said[place]! : said[place]!.filter(({ rule }) => rule === stopsAll),
+        limitingJoints.includes(joint) ? said[place]! : said[place]!.filter(({ rule }) => rule === stopsAll),
       )
       .filter((reasons) => reasons.length > 0);
     // The reasons of one joint stand in the table's order already.
     const reasons = heard.length === 1 ? heard[0]! : heard.flat().sort(inTableOrder);
-    const gated = { gatedBy, ...mostCautious(reasons.map((reason) => reason.effect)), reasons };
-    known.push(gated);
-    return gated;
+    const limited = { limitingJoints, ...mostCautious(reasons.map((reason) => reason.effect)), reasons };
+    known.push(limited);
+    return limited;
   };
 };
 
@@ -156,13 +156,13 @@ export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: Choic
     (version) => [version, gatingJoints(version, isAsked)] as const,
   );
   const wanted = new Set<Joint>(record.followedJoints);
-  for (const [, gatedBy] of versions) for (const joint of gatedBy) wanted.add(joint);
+  for (const [, limitingJoints] of versions) for (const joint of limitingJoints) wanted.add(joint);
   const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, choices));
   const answerOf = gating(all);
-  const lines = versions.map(([version, gatedBy]) => ({
+  const lines = versions.map(([version, limitingJoints]) => ({
     lineId: version.lineId,
     version,
-    ...answerOf(gatedBy),
+    ...answerOf(limitingJoints),
   }));
   const contacts = all.map((one) => one.answers.contact);
   return {

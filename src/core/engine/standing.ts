@@ -135,7 +135,7 @@ const lineUnder = (
   standing: ReadonlyMap<Joint, Standing>,
 ): LineEvaluation => {
   const everywhere = [...standing.values()].filter((one) => one.everywhere && one.decision === 'pause');
-  const ofJoints = line.gatedBy.flatMap((joint) => {
+  const ofJoints = line.limitingJoints.flatMap((joint) => {
     const own = standing.get(joint) ?? evaluation.joints.find((one) => one.joint === joint)?.answers;
     return own ? [own] : [];
   });

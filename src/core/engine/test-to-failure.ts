@@ -6,7 +6,7 @@ import type { ChoiceValues } from '../clinic-choice.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
 import type { Today } from './answers.ts';
-import type { BeforeGate } from './before-gate.ts';
+import type { PreSessionCheck } from './before-gate.ts';
 import { engineChoiceValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import { indexRecord } from './record-index.ts';
@@ -25,7 +25,7 @@ const hour = 3_600_000;
 export const readyForTest = (
   record: PatientRecord,
   joints: readonly Joint[],
-  gates: ReadonlyMap<Joint, BeforeGate>,
+  checks: ReadonlyMap<Joint, PreSessionCheck>,
   instant: number,
   choices?: ChoiceValues,
 ): TestReadiness => {
@@ -40,7 +40,7 @@ export const readyForTest = (
   const hoursSince = last === null ? null : (instant - last) / hour;
   // A joint nobody asked about at the door is not known to be fit for a test.
   const heldBy = joints.flatMap((joint) => {
-    const today = gates.get(joint)?.today ?? 'none';
+    const today = checks.get(joint)?.today ?? 'none';
     return today === 'as-planned' ? [] : [{ joint, today }];
   });
   const isRested = hoursSince === null || hoursSince >= neededHours;

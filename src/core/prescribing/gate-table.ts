@@ -4,13 +4,13 @@
  */
 import type { ChoiceValues } from '../clinic-choice.ts';
 import type { Today } from '../engine/answers.ts';
-import { type BeforeFacts, beforeGate } from '../engine/before-gate.ts';
+import { type BeforeFacts, preSessionCheck } from '../engine/before-gate.ts';
 import { factsFor } from '../engine/facts-from-record.ts';
 import type { Moment } from '../engine/judged-session.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
 
-export interface GateTable {
+export interface PainLookup {
   readonly joint: Joint;
   /** Index 0 … 10: the answer given. */
   readonly byPain: readonly Today[];
@@ -18,13 +18,14 @@ export interface GateTable {
   readonly whenUnknown: Today;
 }
 
-export const gateTable = (
+export const painLookup = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
   choices?: ChoiceValues,
-): GateTable => {
+): PainLookup => {
   const facts: BeforeFacts = { ...factsFor(record, joint, at, choices), redFlags: [] };
-  const today = (painBefore: number | null): Today => beforeGate({ ...facts, painBefore }, choices).today;
+  const today = (painBefore: number | null): Today =>
+    preSessionCheck({ ...facts, painBefore }, choices).today;
   return { joint, byPain: Array.from({ length: 11 }, (_, pain) => today(pain)), whenUnknown: today(null) };
 };

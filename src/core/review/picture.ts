@@ -28,7 +28,7 @@ export interface PainMark {
   readonly amended: boolean;
 }
 
-export interface GateMark {
+export interface DecisionMarker {
   readonly id: string;
   readonly day: Day;
   readonly lastDay: Day;
@@ -50,7 +50,7 @@ export interface Picture {
   readonly stairs: readonly (readonly LoadMark[])[];
   readonly loads: readonly LoadMark[];
   readonly pains: readonly PainMark[];
-  readonly gates: readonly GateMark[];
+  readonly markers: readonly DecisionMarker[];
   readonly gaps: readonly LoadGap[];
   readonly thresholds: readonly ThresholdSpan[];
   readonly ticks: readonly { readonly day: Day; readonly label: string }[];
@@ -119,7 +119,7 @@ export const pictureOf = (series: ReviewSeries, names: PictureNames = {}): Pictu
     stairs: series.stairs.map((stair) => stair.map(loadMark)),
     loads: series.loads.map(loadMark),
     pains: series.rows.flatMap(painMarks),
-    gates: series.gates.map(({ first, last, count }) => ({
+    markers: series.markers.map(({ first, last, count }) => ({
       id: first.id,
       day: first.day,
       lastDay: last.day,

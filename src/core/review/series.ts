@@ -7,7 +7,7 @@ import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
 import { reviewChoiceOf } from './choices.ts';
-import { type GateRun, gateRuns, type ReviewDecision, settledDecisions } from './decision-gates.ts';
+import { type DecisionRun, decisionRuns, type ReviewDecision, settledDecisions } from './decision-gates.ts';
 import { type MorningAnswers, morningsByDay, type SessionPain, sessionPain } from './joint-answers.ts';
 import { type LoadMeasure, loadOfSession, measureTitles, type SessionLoad } from './load-of-session.ts';
 
@@ -50,7 +50,7 @@ export interface ReviewSeries<D extends ReviewDecision = ReviewDecision> {
   /** Stretches of known load that may be joined; a gap or an unknown figure ends one. */
   readonly stairs: readonly (readonly SessionLoad[])[];
   readonly gaps: readonly LoadGap[];
-  readonly gates: readonly GateRun<D>[];
+  readonly markers: readonly DecisionRun<D>[];
   readonly thresholds: readonly ThresholdSpan[];
 }
 
@@ -146,7 +146,7 @@ export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>):
     loads,
     stairs: stairsOf(loads, gaps),
     gaps,
-    gates: gateRuns(settled),
+    markers: decisionRuns(settled),
     thresholds: thresholdsOf(record.baselines, joint, since, today),
   };
 };

@@ -44,7 +44,7 @@ export const zoomed = (picture: Picture, { from, to }: DateRange): Picture => {
       return [first > 0 ? [{ ...stair[first - 1]!, day: from }, ...inside] : inside];
     }),
     pains: picture.pains.filter(isWithin),
-    gates: picture.gates.filter((gate) => gate.day >= from && gate.day <= to),
+    markers: picture.markers.filter((marker) => marker.day >= from && marker.day <= to),
     gaps: picture.gaps.flatMap((gap) =>
       gap.to < from || gap.from > to
         ? []

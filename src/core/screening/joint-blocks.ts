@@ -35,7 +35,7 @@ export const jointBlocks = (screening: Screening | null): readonly JointBlock[] 
     }));
   });
 
-export interface ExerciseToGate {
+export interface ExerciseToCheck {
   readonly method: Method;
   readonly limb: Limb | 'trunk';
   readonly side: Side | 'both';
@@ -61,8 +61,8 @@ const notJudged: MethodReason = {
   support: 'clinic',
 };
 
-export interface ExerciseGateInput {
-  readonly exercise: ExerciseToGate;
+export interface ExerciseEligibilityInput {
+  readonly exercise: ExerciseToCheck;
   /** What methodOutcomes returned. */
   readonly outcomes: readonly MethodOutcome[];
   readonly screening: Screening | null;
@@ -70,7 +70,7 @@ export interface ExerciseGateInput {
   readonly today: Day;
 }
 
-const isCleared = (block: JointBlock, input: ExerciseGateInput): boolean =>
+const isCleared = (block: JointBlock, input: ExerciseEligibilityInput): boolean =>
   input.clearances.some(
     (clearance) =>
       clearance.method === input.exercise.method &&
@@ -81,7 +81,7 @@ const isCleared = (block: JointBlock, input: ExerciseGateInput): boolean =>
       clearance.day <= input.today,
   );
 
-const reachesExercise = (outcome: MethodOutcome, exercise: ExerciseToGate): boolean => {
+const reachesExercise = (outcome: MethodOutcome, exercise: ExerciseToCheck): boolean => {
   if (outcome.method !== exercise.method) return false;
   if (exercise.limb === 'trunk') return true;
   return outcome.limb === exercise.limb && (exercise.side === 'both' || outcome.side === exercise.side);
@@ -89,7 +89,7 @@ const reachesExercise = (outcome: MethodOutcome, exercise: ExerciseToGate): bool
 
 /** What is left of one exercise: its limb (all limbs for the trunk), its sides, and the joints it loads. */
 export const exerciseEligibility = (
-  input: ExerciseGateInput,
+  input: ExerciseEligibilityInput,
 ): { readonly eligibility: Eligibility; readonly reasons: readonly MethodReason[] } => {
   const { exercise } = input;
   const judged = input.outcomes.filter((outcome) => reachesExercise(outcome, exercise));

@@ -4,7 +4,7 @@ import { type Day, daysBetween } from '../day.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Screening } from '../model/screening.ts';
 import { ankleBrachialBand } from './ankle-brachial-index.ts';
-import { startGate } from './exercise-start-gate.ts';
+import { bloodPressureResult } from './exercise-start-gate.ts';
 import { counts, type DatedReason, type Target } from './reasons-from-answers.ts';
 
 type BloodPressure = Extract<Measurement, { kind: 'blood-pressure' }>;
@@ -71,10 +71,10 @@ const bloodPressureReasons = (
   // Several readings of one day carry no order here, so the highest of each component decides.
   const systolic = Math.max(...readings.map((reading) => reading.systolicMmhg));
   const diastolic = Math.max(...readings.map((reading) => reading.diastolicMmhg));
-  const gate = startGate(systolic, diastolic, choices);
-  if (gate === 'start') return [];
+  const result = bloodPressureResult(systolic, diastolic, choices);
+  if (result === 'start') return [];
   const base = { from: 'blood-pressure', support: 'blood-pressure-exercise-2024', since: first.day };
-  if (gate === 'hold-all') {
+  if (result === 'hold-all') {
     return [
       {
         ...base,

@@ -6,7 +6,7 @@ import { isFresh } from '#api/fresh-sign-in.ts';
 import { noteRefused } from '#data/audit.ts';
 import { keptTries } from '#data/kept-tries.ts';
 import { addPasskey, notePasskeyUse, passkeyById } from '#data/passkeys.ts';
-import { heldBy } from '#data/store/held.ts';
+import { perStore } from '#data/store/held.ts';
 import type { Store } from '#data/store/store.ts';
 import { rememberCodes } from '../used-codes.ts';
 import { challengeMs, makeChallenge, takeChallenge } from './challenge.ts';
@@ -53,7 +53,7 @@ const refuse = (ctx: EndpointContext, problem: keyof typeof words) => {
   return ctx.json({ problem, message: words[problem] });
 };
 
-const usedChallenges = heldBy('passkey-challenges', (store, key: Uint8Array) =>
+const usedChallenges = perStore('passkey-challenges', (store, key: Uint8Array) =>
   rememberCodes(keptTries(store, key, 'passkey-challenge'), challengeMs),
 );
 

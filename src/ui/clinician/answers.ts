@@ -32,6 +32,6 @@ export type CourseAnswer = Answer<Staff['outcomes']['get']>;
 export type WorklistFilters = Answer<Staff['worklist']['filters']>;
 export type Consents = Answer<Staff['consents']['list']>;
 export type Consent = Consents['kinds'][number];
-export type HomeGate = Answer<Staff['visits']['homeGate']>;
+export type HomeEligibility = Answer<Staff['visits']['homeEligibility']>;
 export type CareAnswer = Answer<Staff['care']['list']>;
 export type CalculationRow = Answer<Staff['calculations']['list']>[number];

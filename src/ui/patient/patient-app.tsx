@@ -66,7 +66,7 @@ const Home = ({ at }: ScreenProps) => {
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       notice={
         <>
-          {at.holding.isHeld === false ? <Elsewhere onTakeOver={at.holding.takeOver} /> : null}
+          {at.tabLock.isLocked === false ? <Elsewhere onTakeOver={at.tabLock.takeOver} /> : null}
           <QuestionsWait isWaiting={view.questionsWait} />
         </>
       }

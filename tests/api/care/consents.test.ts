@@ -144,7 +144,7 @@ describe('a cuff at home', () => {
     await agree('occlusion-unsupervised');
     await expect(keep(false)).rejects.toThrow(/Record the conditions for work at home/);
     await homeEligible();
-    const gate = await at.clinician(1).staff.visits.homeGate({ patientId: at.patientId });
+    const gate = await at.clinician(1).staff.visits.homeEligibility({ patientId: at.patientId });
     const open = gate.limbs.filter((one) => one.wrap.length === 0);
     expect(open.map(({ limb, side }) => [limb, side])).toEqual([['leg', 'right']]);
     await expect(keep(false, 1)).resolves.toBeDefined();

@@ -6,7 +6,7 @@ import { proposedWordings } from '#core/care/consent-wording.ts';
 import type { EpisodeChange } from '#core/care/episode.ts';
 import { standingOn } from '#core/care/episode-standing.ts';
 import type { RecordedEvent } from '#core/care/event-effects.ts';
-import { asksNothing, holdOn, withdrawnLately } from '#core/care/holds.ts';
+import { asksNothing, suspensionOn, withdrawnLately } from '#core/care/holds.ts';
 import { methods } from '#core/methods.ts';
 import type { OcclusionDose } from '#core/model/dose.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
@@ -113,8 +113,8 @@ describe('agreement', () => {
 const ineligibleMethods = (around: CareAround) =>
   methods.filter((method) => careReasons(around, method).length > 0);
 const restsFor = (around: CareAround) => ({
-  lowLoad: holdOn(around, lowLoadDose)?.code ?? null,
-  cuff: holdOn(around, cuffDose(true))?.code ?? null,
+  lowLoad: suspensionOn(around, lowLoadDose)?.code ?? null,
+  cuff: suspensionOn(around, cuffDose(true))?.code ?? null,
 });
 const standingAfter = (...changes: readonly EpisodeChange[]) => standingOn([episode(...changes)], today);
 const open = change('open', '2026-03-01');

@@ -18,7 +18,7 @@ const version = {
   endedOn: '2026-04-30',
 } as const;
 
-const line: PaperLine = { lineId: 'l', first: version, last: version, atEnd: true, held: null };
+const line: PaperLine = { lineId: 'l', first: version, last: version, atEnd: true, suspended: null };
 
 const facts: PaperFacts = {
   clinic: { name: 'Clinic a', phone: '210 000 000', emergencyNumber: '112', coverHours: 'Weekdays 9 to 17' },
@@ -177,15 +177,15 @@ describe('the sheet for the patient', () => {
 
   it.each(['everything-rests', 'joint-rests'] as const)(
     'gives no dose of what rested at the end: %s',
-    (held) => {
-      const text = sheet({ lines: [{ ...line, held }] });
+    (suspended) => {
+      const text = sheet({ lines: [{ ...line, suspended }] });
       expect(text).not.toContain('sets');
       expect(text).toContain('Do not do this before you have rung the clinic.');
     },
   );
 
   it('leaves out the full dose where only the easier session stood', () => {
-    const text = sheet({ lines: [{ ...line, held: 'easier-only' }] });
+    const text = sheet({ lines: [{ ...line, suspended: 'easier-only' }] });
     expect(text).not.toContain('3 sets');
     expect(text).toContain('2 sets');
   });
@@ -218,7 +218,10 @@ describe('the sheet for the patient', () => {
   });
 
   it('keeps what no record says apart, as advice for a clinician to read first', () => {
-    const paper = selfManagementOf({ ...facts, lines: [{ ...line, held: 'joint-rests' }] }, patientWords);
+    const paper = selfManagementOf(
+      { ...facts, lines: [{ ...line, suspended: 'joint-rests' }] },
+      patientWords,
+    );
     expect(adviceOf(paper)).toEqual([
       'Do not do this before you have rung the clinic.',
       'Ask the clinic how to read it: 210 000 000.',

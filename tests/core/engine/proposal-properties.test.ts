@@ -116,7 +116,7 @@ describe('for every decision and every dose', () => {
         line: {
           lineId: 'knee',
           version: signed,
-          gatedBy: [knee],
+          limitingJoints: [knee],
           decision,
           largestStep: decision === 'progress' ? random.pick(steps) : null,
           today: 'as-planned',

@@ -60,7 +60,7 @@ export const propose = ({
     line: {
       lineId: current.lineId,
       version: current,
-      gatedBy: [knee],
+      limitingJoints: [knee],
       decision,
       largestStep: decision === 'progress' ? (largestStep ?? 'load') : null,
       today: 'as-planned',

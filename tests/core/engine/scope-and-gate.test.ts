@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { afterStop, type BeforeFacts, beforeGate, offeredSession } from '#core/engine/before-gate.ts';
+import { afterStop, type BeforeFacts, preSessionCheck, offeredSession } from '#core/engine/before-gate.ts';
 import { decide } from '#core/engine/decide.ts';
 import { evaluate, inForceUntilAcknowledged } from '#core/engine/scope.ts';
 import { baseFacts, facts } from './base-facts.ts';
@@ -65,7 +65,7 @@ describe('scope is the joint', () => {
   it('a joint loaded on the way and never asked about does not hold a line its followed joint frees', () => {
     const carried = version({ joints: [knee, 'left-hip'] });
     const of = record({ prescriptions: [carried, shoulderVersion] });
-    expect(linesOf(of).knee).toMatchObject({ decision: 'progress', gatedBy: [knee] });
+    expect(linesOf(of).knee).toMatchObject({ decision: 'progress', limitingJoints: [knee] });
   });
 
   it('a line none of whose joints is asked about is held: unknown never progresses', () => {
@@ -100,51 +100,54 @@ const atTheDoor = (changed: Partial<BeforeFacts> = {}): BeforeFacts => ({ ...bas
 
 describe('before a session', () => {
   it('pain before under 5, at 5 and over the ceiling: as planned, easier, easier', () => {
-    const todays = [4, 5, 6].map((painBefore) => beforeGate(atTheDoor({ painBefore })).today);
+    const todays = [4, 5, 6].map((painBefore) => preSessionCheck(atTheDoor({ painBefore })).today);
     expect(todays).toEqual(['as-planned', 'bad-day', 'bad-day']);
   });
 
   it('pain of 10, a red flag, clear swelling and a long flare leave less', () => {
-    expect(beforeGate(atTheDoor({ painBefore: 10 }))).toMatchObject({ today: 'none', contact: 'same-day' });
-    expect(beforeGate(atTheDoor({ redFlags: ['chest-pain'] }))).toMatchObject({
+    expect(preSessionCheck(atTheDoor({ painBefore: 10 }))).toMatchObject({
+      today: 'none',
+      contact: 'same-day',
+    });
+    expect(preSessionCheck(atTheDoor({ redFlags: ['chest-pain'] }))).toMatchObject({
       today: 'none',
       contact: 'emergency',
     });
-    expect(beforeGate(atTheDoor({ swelling: 'clear' })).today).toBe('rest-this-joint');
-    expect(beforeGate(atTheDoor({ flareDays: 2 })).today).toBe('bad-day');
-    expect(beforeGate(atTheDoor({ flareDays: 8 })).today).toBe('rest-this-joint');
+    expect(preSessionCheck(atTheDoor({ swelling: 'clear' })).today).toBe('rest-this-joint');
+    expect(preSessionCheck(atTheDoor({ flareDays: 2 })).today).toBe('bad-day');
+    expect(preSessionCheck(atTheDoor({ flareDays: 8 })).today).toBe('rest-this-joint');
   });
 
   it('the last session does not speak at the door, even when its facts are handed over', () => {
     const whole = { ...facts({ painDuring: 10, painNextMorning: 9, gapDays: 20 }), painBefore: 1 };
-    expect(beforeGate(whole)).toMatchObject({ today: 'as-planned', contact: 'none', reasons: [] });
+    expect(preSessionCheck(whole)).toMatchObject({ today: 'as-planned', contact: 'none', reasons: [] });
   });
 
   it('nothing starts before the red flag questions; with pain unknown only the easier session does', () => {
-    expect(beforeGate(atTheDoor({ redFlags: null }))).toMatchObject({
+    expect(preSessionCheck(atTheDoor({ redFlags: null }))).toMatchObject({
       today: 'none',
       unanswered: ['redFlags'],
     });
-    expect(beforeGate(atTheDoor({ painBefore: null }))).toMatchObject({
+    expect(preSessionCheck(atTheDoor({ painBefore: null }))).toMatchObject({
       today: 'bad-day',
       unanswered: ['painBefore'],
     });
   });
 
   it('a sore knee is offered the easier session and the arm its dose', () => {
-    const gates = new Map([
-      [knee, beforeGate(atTheDoor({ painBefore: 5 }))],
-      [shoulder, beforeGate(atTheDoor())],
+    const checks = new Map([
+      [knee, preSessionCheck(atTheDoor({ painBefore: 5 }))],
+      [shoulder, preSessionCheck(atTheDoor())],
     ]);
-    expect(offeredSession(both, gates)).toEqual([
+    expect(offeredSession(both, checks)).toEqual([
       { lineId: 'knee', offer: 'bad-day' },
       { lineId: 'arm', offer: 'dose' },
     ]);
   });
 
   it('a red flag at one joint offers nothing at all', () => {
-    const gates = new Map([[knee, beforeGate(atTheDoor({ redFlags: ['dark-urine'] }))]]);
-    expect(offeredSession(both, gates).map((one) => one.offer)).toEqual(['leave-out', 'leave-out']);
+    const checks = new Map([[knee, preSessionCheck(atTheDoor({ redFlags: ['dark-urine'] }))]]);
+    expect(offeredSession(both, checks).map((one) => one.offer)).toEqual(['leave-out', 'leave-out']);
   });
 
   it('a session stopped for the knee leaves only what does not load it; for a red flag nothing', () => {

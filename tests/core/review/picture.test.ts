@@ -55,9 +55,9 @@ describe('the marks', () => {
       effect: { decision: 'ease-back' as const },
     };
     const seen = series({}, { decisions: [{ ...decision('2026-03-10', 'ease-back'), reasons: [reason] }] });
-    const [gate] = pictureOf(seen).gates;
-    expect(gate?.word).toBe('ease-back');
-    expect(gate?.reasons[0]).toMatch(/^P2 .*Found: peak 6, pain ceiling 5.*Threshold: .*Support: .*2010/);
+    const [marker] = pictureOf(seen).markers;
+    expect(marker?.word).toBe('ease-back');
+    expect(marker?.reasons[0]).toMatch(/^P2 .*Found: peak 6, pain ceiling 5.*Threshold: .*Support: .*2010/);
   });
 
   it('says each day in words, with what is missing', () => {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import type { Dose } from '#core/model/dose.ts';
-import { gateRuns, settledDecisions } from '#core/review/decision-gates.ts';
+import { decisionRuns, settledDecisions } from '#core/review/decision-gates.ts';
 import { measuresOf } from '#core/review/load-of-session.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
@@ -145,7 +145,7 @@ describe('gates', () => {
 
   it('a gate stands where the answer changed, with how long it held', () => {
     const words = ['hold', 'hold', 'progress', 'hold'] as const;
-    const runs = gateRuns(words.map((word, place) => decision(addDays('2026-03-10', place), word)));
+    const runs = decisionRuns(words.map((word, place) => decision(addDays('2026-03-10', place), word)));
     expect(runs.map((run) => [run.first.day, run.first.decision, run.count])).toEqual([
       ['2026-03-10', 'hold', 2],
       ['2026-03-12', 'progress', 1],

@@ -52,7 +52,7 @@ describe('what is drawn of a stretch', () => {
     const isInside = ({ day }: { readonly day: string }) => day >= range.from && day <= range.to;
     expect(shown.loads).toEqual(picture.loads.filter(isInside));
     expect(shown.pains).toEqual(picture.pains.filter(isInside));
-    expect(shown.gates).toEqual(picture.gates.filter(isInside));
+    expect(shown.markers).toEqual(picture.markers.filter(isInside));
     expect(shown.loads).toHaveLength(3);
   });
 

@@ -5,7 +5,7 @@ import type { ScreeningItem } from '#core/screening/item.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
 import { askedFields, wishFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
-import { gatesWithRoom } from '#ui/clinician/review/picture-scale.ts';
+import { markersWithRoom } from '#ui/clinician/review/picture-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
 import { answerInWords, answersFrom, sheetGroups } from '#ui/clinician/screening/sheet-state.ts';
@@ -246,12 +246,12 @@ describe('the review’s choices', () => {
   it('where gates stand too close the more cautious keeps its sign', () => {
     const gate = (id: string, day: string, word: 'hold' | 'pause' | 'progress') =>
       ({ id, day, lastDay: day, word, count: 1, reasons: [], answered: null }) as const;
-    const gates = [
+    const markers = [
       gate('h', '2026-04-01', 'hold'),
       gate('p', '2026-04-02', 'pause'),
       gate('x', '2026-04-09', 'progress'),
     ];
-    const shown = gatesWithRoom(gates, (day) => Number(day.slice(-2)) * 10, 20);
+    const shown = markersWithRoom(markers, (day) => Number(day.slice(-2)) * 10, 20);
     expect([...shown].sort()).toEqual(['p', 'x']);
   });
 

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CareAround } from '#core/care/closings.ts';
-import { holdOn, withdrawnLately } from '#core/care/holds.ts';
+import { suspensionOn, withdrawnLately } from '#core/care/holds.ts';
 import { decide } from '#core/engine/decide.ts';
 import { explainToPatient, patientSentences } from '#core/engine/explain.ts';
 import { factFields } from '#core/engine/fact-fields.ts';
@@ -49,17 +49,17 @@ const holds = [
   }),
   around({ events: [operated] }),
   around({ consents: [] }),
-].map((care) => holdOn(care, occlusion));
+].map((care) => suspensionOn(care, occlusion));
 
 const everyReason = [
   ...patientSentences.map(({ text }) => text),
-  ...holds.map((hold) => hold?.patientText ?? ''),
+  ...holds.map((suspension) => suspension?.patientText ?? ''),
   ...withdrawnLately([consent('occlusion-supervised', 'withdrawn')], 0),
 ];
 
 describe('why something was decided', () => {
   it('every hold from outside the engine was asked for here', () => {
-    expect(holds.map((hold) => hold?.code)).toEqual([
+    expect(holds.map((suspension) => suspension?.code)).toEqual([
       'care-closed',
       'on-break',
       'returned',

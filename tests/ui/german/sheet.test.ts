@@ -22,10 +22,10 @@ const day = fc
   )
   .map(([year, month, date]) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
 
-const held = fc.constantFrom<PaperLine['held']>(null, 'everything-rests', 'joint-rests', 'easier-only');
+const held = fc.constantFrom<PaperLine['suspended']>(null, 'everything-rests', 'joint-rests', 'easier-only');
 
 const line: fc.Arbitrary<PaperLine> = fc
-  .record({ dose: anyDose, badDay: anyDose, signedOn: day, atEnd: fc.boolean(), held })
+  .record({ dose: anyDose, badDay: anyDose, signedOn: day, atEnd: fc.boolean(), suspended: held })
   .map(({ dose, badDay, signedOn, ...rest }) => {
     const last = {
       ...{ dose, badDay, signedOn },

@@ -4,7 +4,7 @@ import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Consents, CareAnswer, HomeGate } from '../answers.ts';
+import type { Consents, CareAnswer, HomeEligibility } from '../answers.ts';
 import { optionInWords } from '../forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ConsentForm } from './agreement-form.tsx';
@@ -13,7 +13,7 @@ import { CareForm, type CareFormName } from './care-forms.tsx';
 export interface CareProps {
   readonly patientId: string;
   readonly consents: Consents;
-  readonly gate: HomeGate;
+  readonly homeEligibility: HomeEligibility;
   readonly care: CareAnswer;
   readonly clock: ClinicClock;
   readonly day: Day;
@@ -48,7 +48,7 @@ const ConsentList = ({ patientId, consents, clock }: CareProps) => (
   </ul>
 );
 
-const GateTable = ({ gate }: Pick<CareProps, 'gate'>) => (
+const PainLookup = ({ homeEligibility }: Pick<CareProps, 'homeEligibility'>) => (
   <DataTable
     caption="A cuff at home, per limb"
     columns={[
@@ -56,7 +56,7 @@ const GateTable = ({ gate }: Pick<CareProps, 'gate'>) => (
       { key: 'cuff', title: 'Cuff with a gauge' },
       { key: 'wrap', title: 'Elastic wrap' },
     ]}
-    rows={gate.limbs.map((row) => ({
+    rows={homeEligibility.limbs.map((row) => ({
       key: `${row.side} ${row.limb}`,
       cells: [
         `${optionInWords(row.side)} ${row.limb}`,
@@ -130,7 +130,7 @@ export const CareScreen = (props: CareProps) => (
     </section>
     <section className="stack-close">
       <h2>Cuff at home</h2>
-      <GateTable {...props} />
+      <PainLookup {...props} />
       <Add {...props} summary="Record a session you watched" name="watch" />
       <Add {...props} summary="Record what the patient can do alone" name="check" />
     </section>

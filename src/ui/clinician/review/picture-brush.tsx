@@ -39,10 +39,10 @@ const Strip = ({ picture, range }: Pick<PictureBrushProps, 'picture' | 'range'>)
         height={24}
       />
       <path className="brush-stair" d={stripPath(picture, x)} />
-      {picture.gates
-        .filter((gate) => gate.word === 'pause' || gate.word === 'ease-back')
-        .map((gate) => (
-          <line key={gate.id} className="brush-gate" x1={x(gate.day)} x2={x(gate.day)} y1={0} y2={24} />
+      {picture.markers
+        .filter((marker) => marker.word === 'pause' || marker.word === 'ease-back')
+        .map((marker) => (
+          <line key={marker.id} className="brush-gate" x1={x(marker.day)} x2={x(marker.day)} y1={0} y2={24} />
         ))}
     </svg>
   );

@@ -3,9 +3,9 @@
 import { memo, type PointerEvent, useMemo } from 'react';
 import { ComposedChart, Line, ResponsiveContainer, usePlotArea, XAxis, YAxis } from 'recharts';
 import { dayNumber } from '#core/day.ts';
-import type { GateMark, Picture } from '#core/review/picture.ts';
+import type { DecisionMarker, Picture } from '#core/review/picture.ts';
 import { PictureCursor } from './picture-cursor.tsx';
-import { PictureGates } from './picture-gates.tsx';
+import { DecisionMarkers } from './picture-gates.tsx';
 import { PictureMarks } from './picture-marks.tsx';
 import { dayDomain, loadDomain, scaleFor } from './picture-scale.ts';
 
@@ -18,11 +18,11 @@ export const stairPoints = ({ stairs }: Pick<Picture, 'stairs'>) =>
 
 export interface PictureChartProps {
   readonly picture: Picture;
-  readonly onGate: (gate: GateMark) => void;
+  readonly onMarker: (marker: DecisionMarker) => void;
   readonly onDay: (dayNumber: number) => void;
 }
 
-const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
+const Layer = ({ picture, onMarker, onDay }: PictureChartProps) => {
   const area = usePlotArea();
   if (!area) return null;
   const scale = scaleFor(area, picture);
@@ -35,7 +35,7 @@ const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
       <rect className="pic-ground" {...area} onPointerMove={point} onPointerDown={point} />
       <PictureCursor picture={picture} scale={scale} area={area} />
       <PictureMarks picture={picture} scale={scale} area={area} />
-      <PictureGates picture={picture} scale={scale} onSelect={onGate} />
+      <DecisionMarkers picture={picture} scale={scale} onSelect={onMarker} />
     </>
   );
 };

@@ -39,7 +39,7 @@ export const PictureKey = ({ picture }: { readonly picture: Picture }) => (
       </span>
     ) : null}
     {decisions
-      .filter((word) => picture.gates.some((gate) => gate.word === word))
+      .filter((word) => picture.markers.some((marker) => marker.word === word))
       .map((word) => (
         <span key={word} className="key-gate">
           <Mark shape={decisionStatus[word].shape} /> {decisionStatus[word].word.toLowerCase()}

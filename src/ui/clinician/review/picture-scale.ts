@@ -53,15 +53,15 @@ const weight = { pause: 0, 'ease-back': 1, progress: 2, hold: 3 } as const;
  * Gates whose glyph has room: the most cautious first. A gate without room keeps its line and its
  * place in the order of the keyboard.
  */
-export const gatesWithRoom = (
-  gates: Picture['gates'],
+export const markersWithRoom = (
+  markers: Picture['markers'],
   x: (day: Day) => number,
   room: number,
 ): ReadonlySet<string> => {
   const placed: { id: string; at: number }[] = [];
-  for (const gate of [...gates].sort((a, b) => weight[a.word] - weight[b.word])) {
-    const at = x(gate.day);
-    if (placed.every((other) => Math.abs(other.at - at) >= room)) placed.push({ id: gate.id, at });
+  for (const marker of [...markers].sort((a, b) => weight[a.word] - weight[b.word])) {
+    const at = x(marker.day);
+    if (placed.every((other) => Math.abs(other.at - at) >= room)) placed.push({ id: marker.id, at });
   }
-  return new Set(placed.map((gate) => gate.id));
+  return new Set(placed.map((marker) => marker.id));
 };

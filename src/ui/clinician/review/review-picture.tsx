@@ -4,11 +4,11 @@ import dynamic from 'next/dynamic';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { dayFromNumber, dayNumber } from '#core/day.ts';
 import type { DayDetail } from '#core/review/day-detail.ts';
-import type { GateMark, Picture } from '#core/review/picture.ts';
+import type { DecisionMarker, Picture } from '#core/review/picture.ts';
 import { type DateRange, zoomed } from '#core/review/zoom.ts';
 import { PictureBrush } from './picture-brush.tsx';
 import { CursorDay } from './picture-cursor.tsx';
-import { gateName } from './picture-gates.tsx';
+import { markerName } from './picture-gates.tsx';
 import { PictureKey } from './picture-key.tsx';
 import { nothingTold, PictureTold, type Told } from './picture-told.tsx';
 
@@ -17,11 +17,11 @@ const Chart = dynamic(() => import('./picture-chart.tsx'), {
   loading: () => <p className="soft">Drawing the picture. The words and the table state the same.</p>,
 });
 
-const ofGate = (gate: GateMark, today: string): Told => ({
-  title: gateName(gate, today),
-  lines: [...gate.reasons, gate.answered ?? 'No clinician has answered it.'],
-  decisionId: gate.id,
-  day: gate.day,
+const ofMarker = (marker: DecisionMarker, today: string): Told => ({
+  title: markerName(marker, today),
+  lines: [...marker.reasons, marker.answered ?? 'No clinician has answered it.'],
+  decisionId: marker.id,
+  day: marker.day,
 });
 
 const ofDay = ({ text, lines, decisionId, day }: DayDetail): Told => ({
@@ -44,7 +44,10 @@ export const ReviewPicture = ({ picture, address }: ReviewPictureProps) => {
   const drawn = useDeferredValue(range);
   const shown = useMemo(() => zoomed(picture, drawn), [picture, drawn]);
   const details = useMemo(() => new Map(shown.days.map((detail) => [detail.day, detail])), [shown]);
-  const onGate = useCallback((gate: GateMark) => setTold(ofGate(gate, picture.today)), [picture]);
+  const onMarker = useCallback(
+    (marker: DecisionMarker) => setTold(ofMarker(marker, picture.today)),
+    [picture],
+  );
   const onDay = useCallback(
     (number: number) => {
       const detail = details.get(dayFromNumber(number));
@@ -59,7 +62,7 @@ export const ReviewPicture = ({ picture, address }: ReviewPictureProps) => {
       </figcaption>
       <div className="picture-box">
         <CursorDay value={told.day === null ? null : dayNumber(told.day)}>
-          <Chart picture={shown} onGate={onGate} onDay={onDay} />
+          <Chart picture={shown} onMarker={onMarker} onDay={onDay} />
         </CursorDay>
       </div>
       <PictureBrush picture={picture} range={range} onRange={setRange} address={address} />

@@ -49,12 +49,12 @@ const useAside = (ownerId: string) => {
 export const useMorning = (
   view: TodayView,
   { id: ownerId }: Owner,
-  isHeld: boolean,
+  isLocked: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
 ): MorningHandle => {
   const kept = useKeptReducer<MorningDraft, MorningEvent>(
-    { ownerId, key: morningDraftKey(ownerId), isHeld },
+    { ownerId, key: morningDraftKey(ownerId), isLocked },
     morningReducer,
     isReadable,
   );

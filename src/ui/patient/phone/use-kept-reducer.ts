@@ -49,7 +49,7 @@ const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) =
 
 /** `isHeld` false: another tab runs it, so it is neither read nor written here. */
 export const useKeptReducer = <S, E>(
-  { ownerId, key, isHeld }: { readonly ownerId: string; readonly key: string; readonly isHeld: boolean },
+  { ownerId, key, isLocked }: { readonly ownerId: string; readonly key: string; readonly isLocked: boolean },
   reducer: (state: S, event: E) => S,
   isReadable: (value: S) => boolean,
 ): KeptState<S, E> => {
@@ -60,7 +60,7 @@ export const useKeptReducer = <S, E>(
   const [write] = useState(() => writer(ownerId, key, setKept));
   useEffect(() => {
     let isOver = false;
-    if (!isHeld) {
+    if (!isLocked) {
       held.current = null;
       setState(undefined);
       return;
@@ -73,7 +73,7 @@ export const useKeptReducer = <S, E>(
     return () => {
       isOver = true;
     };
-  }, [ownerId, key, isHeld]);
+  }, [ownerId, key, isLocked]);
   const put = useCallback(
     (next: S) => {
       held.current = next;

@@ -60,7 +60,7 @@ export const beginSession = ({
     asksTwoHours: view.asksTwoHours,
     beganAt: now,
     joints: view.followedJoints,
-    gates: view.gates,
+    painLookups: view.painLookups,
     lines: doableToday(view).map((exercise) => lineOf(exercise, isLighter)),
     step: '',
     returnTo: null,

@@ -5,7 +5,7 @@ import type { Dose } from '#core/model/dose.ts';
 import { type Carer, type News, newsKinds } from '#core/model/entry-words.ts';
 import type { StopReason } from '#core/model/record.ts';
 import { type LimbSign, type SignAnswer, signsAsked } from '#core/occlusion/limb-check.ts';
-import type { GateTable } from '#core/prescribing/gate-table.ts';
+import type { PainLookup } from '#core/prescribing/gate-table.ts';
 
 /** A number, or said not to be known. */
 export type Score = number | 'unknown';
@@ -77,7 +77,7 @@ export interface SessionDraft {
   readonly beganAt: number;
   readonly joints: readonly Joint[];
   /** What each answer to "pain now" leaves of today, as it came with the day. */
-  readonly gates: readonly GateTable[];
+  readonly painLookups: readonly PainLookup[];
   readonly lines: readonly LineDraft[];
   readonly step: string;
   /** Where "I feel unwell" was pressed; back there when it was nothing on the list. */

@@ -12,7 +12,7 @@ const mostCautious = (all: readonly Today[]): Today =>
 /** What each joint's answer leaves, by its table. */
 const leftByJoint = (draft: SessionDraft): ReadonlyMap<string, Today> =>
   new Map(
-    draft.gates.map(({ joint, byPain, whenUnknown }) => {
+    draft.painLookups.map(({ joint, byPain, whenUnknown }) => {
       const score = draft.scores[scoreKey('before', joint)];
       return [joint, typeof score === 'number' ? (byPain[score] ?? whenUnknown) : whenUnknown];
     }),

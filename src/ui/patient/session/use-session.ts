@@ -25,12 +25,12 @@ export interface SessionHandle {
 export const useSession = (
   view: TodayView,
   { id: ownerId }: Owner,
-  isHeld: boolean,
+  isLocked: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
 ): SessionHandle => {
   const kept = useKeptReducer<SessionDraft, SessionEvent>(
-    { ownerId, key: draftKey(ownerId), isHeld },
+    { ownerId, key: draftKey(ownerId), isLocked },
     sessionReducer,
     isReadable,
   );

@@ -17,7 +17,7 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
         <CareScreen
           patientId={patientId}
           consents={await staff.consents.list({ patientId })}
-          gate={await staff.visits.homeGate({ patientId })}
+          homeEligibility={await staff.visits.homeEligibility({ patientId })}
           care={await staff.care.list({ patientId })}
           clock={clock}
           day={day}
