@@ -7,7 +7,7 @@ import { setBaseline } from '#data/baselines.ts';
 import { signPreApproval } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
 import { respond } from '#data/decision-responses.ts';
-import { decisionsOf, standingDecisions } from '#data/decisions.ts';
+import { decisionsOf, newestDecisions } from '#data/decisions.ts';
 import { recordGoalStep } from '#data/goals.ts';
 import { groundFor } from '#data/ground.ts';
 import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
@@ -66,9 +66,9 @@ const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<
   const lineId = lineIdOf(patientId, act.line);
   const versions = await prescriptionsOf(access, patientId);
   // What waits for a signature ends too, or signing it later would bring the exercise back.
-  const standing = [...inForce(versions), ...unsigned(versions)].filter((row) => row.lineId === lineId);
-  if (standing.length === 0) throw new RangeError(`${patientId}: ${act.line} is not in force`);
-  for (const row of standing) await endPrescription(access, patientId, row.id, act.reason);
+  const newest = [...inForce(versions), ...unsigned(versions)].filter((row) => row.lineId === lineId);
+  if (newest.length === 0) throw new RangeError(`${patientId}: ${act.line} is not in force`);
+  for (const row of newest) await endPrescription(access, patientId, row.id, act.reason);
 };
 
 const freeze = async (access: Access, patientId: string, act: Did<'freeze'>): Promise<void> => {
@@ -81,8 +81,8 @@ const answer = async (
   patientId: string,
   act: Did<'accept'> | Did<'override'>,
 ): Promise<void> => {
-  const standing = standingDecisions(await decisionsOf(access, patientId, addDays(access.day, -60)));
-  const decisionId = standing.get(act.joint)?.id;
+  const newest = newestDecisions(await decisionsOf(access, patientId, addDays(access.day, -60)));
+  const decisionId = newest.get(act.joint)?.id;
   if (!decisionId) throw new RangeError(`${patientId}: nothing decided yet for ${act.joint}`);
   const isOverride = act.does === 'override';
   await respond(access, patientId, {

@@ -59,11 +59,11 @@ export const setBaseline = (
 export const flagBaselineForReview = (
   access: Access,
   patientId: string,
-  standing: Baseline,
+  inForce: Baseline,
 ): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    const { setBy, ...values } = standing;
+    const { setBy, ...values } = inForce;
     await tx.insert(baseline).values({
       id,
       clinicId: access.clinicId,
@@ -81,7 +81,7 @@ export const flagBaselineForReview = (
       subject: 'baseline-latch',
       subjectId: id,
       patientId,
-      detail: { joint: standing.joint },
+      detail: { joint: inForce.joint },
     });
     return id;
   });

@@ -1,6 +1,6 @@
 /** The care around a patient's dose as the core asks for it. */
 import type { CareAround } from '#core/care/closings.ts';
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 import { type Suspension, suspensionOn } from '#core/care/holds.ts';
 import type { Access } from './access.ts';
 import { eventsOf } from './care-events.ts';
@@ -14,7 +14,7 @@ export const careAroundOf = async (
   patientId: string,
   screening: Pick<RecordedScreening, 'day' | 'recordedAt'> | null,
 ): Promise<CareAround> => ({
-  standing: standingOn(await episodesOf(access, patientId), access.day),
+  episodeStatus: episodeStatusOn(await episodesOf(access, patientId), access.day),
   consents: await consentsOf(access, patientId),
   events: await eventsOf(access, patientId),
   screening,

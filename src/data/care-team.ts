@@ -16,7 +16,7 @@ export interface TeamMember {
 }
 
 /** The newest row of each person that says they belong, by patient. */
-const standing = (rows: readonly (typeof careTeam.$inferSelect)[]): ReadonlyMap<string, Set<string>> => {
+const current = (rows: readonly (typeof careTeam.$inferSelect)[]): ReadonlyMap<string, Set<string>> => {
   const teams = new Map<string, Set<string>>();
   for (const row of rows) {
     const team = teams.get(row.patientId) ?? new Set<string>();
@@ -33,7 +33,7 @@ const teamIds = async (access: Access, patientId: string): Promise<readonly stri
     .from(careTeam)
     .where(and(eq(careTeam.clinicId, access.clinicId), eq(careTeam.patientId, patientId)))
     .orderBy(asc(careTeam.recordedAt));
-  return [...(standing(rows).get(patientId) ?? [])];
+  return [...(current(rows).get(patientId) ?? [])];
 };
 
 export const teamOf = async (access: Access, patientId: string): Promise<readonly TeamMember[]> => {
@@ -108,7 +108,7 @@ export const closedToMe = async (access: Access): Promise<ReadonlySet<string>> =
     .from(careTeam)
     .where(eq(careTeam.clinicId, access.clinicId))
     .orderBy(asc(careTeam.recordedAt));
-  const closed = [...standing(rows)].filter(([, team]) => team.size > 0 && !team.has(access.actorId));
+  const closed = [...current(rows)].filter(([, team]) => team.size > 0 && !team.has(access.actorId));
   return new Set(closed.map(([patientId]) => patientId));
 };
 

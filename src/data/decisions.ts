@@ -161,7 +161,7 @@ export const decisionById = async (
 };
 
 /** The newest decision of each joint. */
-export const standingDecisions = <D extends Pick<Decision, 'joint'>>(
+export const newestDecisions = <D extends Pick<Decision, 'joint'>>(
   decisions: readonly D[],
 ): ReadonlyMap<Joint, D> => new Map(decisions.map((row) => [row.joint, row]));
 

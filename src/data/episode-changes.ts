@@ -5,7 +5,7 @@
  */
 import { and, eq } from 'drizzle-orm';
 import { checkChange, closedStates, type Episode, type WantedChange } from '#core/care/episode.ts';
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 
 import { type Outcome, refuse } from '#core/outcome.ts';
 import { dangers } from '#core/worklist/matter.ts';
@@ -37,7 +37,7 @@ const endsCare = (
   const after = episodes.map((one) =>
     one.id === episodeId ? { ...one, changes: [...one.changes, changed] } : one,
   );
-  return standingOn(after, access.day).state === 'closed';
+  return episodeStatusOn(after, access.day).state === 'closed';
 };
 
 const endPrescribed = async (access: Access, patientId: string, reason: string): Promise<void> => {

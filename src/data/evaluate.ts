@@ -12,17 +12,17 @@ import { engineChoices } from '#core/engine/choices.ts';
 import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
 import { engineVersion } from '#core/engine/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
-import { underStanding } from '#core/engine/standing.ts';
+import { withDecisionsInForce } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { flagBaselineForReview } from './baselines.ts';
 import { choicesOf } from './choices.ts';
-import { type Decision, type NewDecision, standingDecisions, storeDecision } from './decisions.ts';
+import { type Decision, type NewDecision, newestDecisions, storeDecision } from './decisions.ts';
 import { proposeDoses } from './next-doses.ts';
 import { recordOf } from './record.ts';
-import { speakingDecisions } from './speaking-decisions.ts';
-import { standingOf } from './standing.ts';
+import { candidateDecisions } from './speaking-decisions.ts';
+import { decisionsInForceOf } from './standing.ts';
 
 export interface Cause {
   readonly cause: NewDecision['cause'];
@@ -64,12 +64,9 @@ const flagStaleBaseline = async (
 ): Promise<boolean> => {
   let latched = false;
   for (const joint of record.followedJoints) {
-    const standing = record.baselines.filter((row) => row.joint === joint).at(-1);
-    if (
-      standing &&
-      isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, choices)
-    ) {
-      await flagBaselineForReview(access, record.patientId, standing);
+    const newest = record.baselines.filter((row) => row.joint === joint).at(-1);
+    if (newest && isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, choices)) {
+      await flagBaselineForReview(access, record.patientId, newest);
       latched = true;
     }
   }
@@ -84,8 +81,8 @@ const storeDecisions = async (
   choices: ChoiceValues,
 ): Promise<ReadonlyMap<Joint, string>> => {
   const since = addDays(access.day, -60);
-  const standing = standingDecisions(
-    (await speakingDecisions(access, record.patientId)).filter((row) => row.day >= since),
+  const newest = newestDecisions(
+    (await candidateDecisions(access, record.patientId)).filter((row) => row.day >= since),
   );
   const ids = new Map<Joint, string>();
   for (const one of evaluation.joints.filter((joint) => isAsked(record, joint))) {
@@ -100,7 +97,7 @@ const storeDecisions = async (
       sessionId: one.sessionId,
       morningId: one.morningId,
     };
-    const before = standing.get(joint);
+    const before = newest.get(joint);
     const isSame = before !== undefined && trace(before) === trace({ ...row, ...answers });
     ids.set(joint, isSame ? before.id : await storeDecision(access, record.patientId, row));
   }
@@ -115,6 +112,6 @@ export const evaluateRecord = async (access: Access, patientId: string, cause: C
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, choices);
   const decisionIds = await storeDecisions(access, record, evaluation, cause, choices);
-  const standing = await standingOf(access, patientId);
-  await proposeDoses(access, record, underStanding(evaluation, standing), decisionIds, choices);
+  const newest = await decisionsInForceOf(access, patientId);
+  await proposeDoses(access, record, withDecisionsInForce(evaluation, newest), decisionIds, choices);
 };

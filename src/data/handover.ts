@@ -1,7 +1,7 @@
 /** The page for the colleague, read from the record. */
 import { and, asc, eq } from 'drizzle-orm';
-import { standingOn } from '#core/care/episode-standing.ts';
-import { ineligibleMethods, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
+import { ineligibleMethods, lastDecisions, pauseLines, overridesInForce } from '#core/care/handover.ts';
 import { ineligibleAtHome } from '#core/care/home-gate.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import { addDays, dayNumber } from '#core/day.ts';
@@ -11,7 +11,7 @@ import { dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { responsesOf } from './decision-responses.ts';
-import { decisionsOf, standingDecisions } from './decisions.ts';
+import { decisionsOf, newestDecisions } from './decisions.ts';
 import { deputyOf, pauseOwnersOf } from './deputies.ts';
 import { episodesOf } from './episodes.ts';
 import { groundFor } from './ground.ts';
@@ -46,12 +46,12 @@ export const handoverFor = async (access: Access, patient: Patient) => {
   const ground = await groundFor(access, patient);
   const decisions = await decisionsOf(access, patient.id, addDays(day, -decisionDays));
   const responses = await responsesOf(access, patient.id);
-  const standing = [...standingDecisions(decisions).values()];
+  const newest = [...newestDecisions(decisions).values()];
   const versions = await prescriptionsOf(access, patient.id);
   const limits = await limitsOf(access, patient.id);
   return {
     day,
-    standing: standingOn(await episodesOf(access, patient.id), day),
+    episodeStatus: episodeStatusOn(await episodesOf(access, patient.id), day),
     limits: limitsInForce(limits, joints, dayNumber(day)),
     closed: ineligibleMethods(ground.outcomes),
     cuffAtHome: limbs.flatMap((limb) =>
@@ -66,10 +66,10 @@ export const handoverFor = async (access: Access, patient: Patient) => {
       reasons: row.reasons,
       answer: responses.find((response) => response.decisionId === row.id) ?? null,
     })),
-    overrides: standingOverrides(decisions, responses, day),
+    overrides: overridesInForce(decisions, responses, day),
     inForce: inForce(versions).map(namedDose),
     unsigned: unsigned(versions).map(namedDose),
-    pauses: pauseLines(standing, responses, await pauseOwnersOf(access, patient.id), day),
+    pauses: pauseLines(newest, responses, await pauseOwnersOf(access, patient.id), day),
     dangers: await openDangers(access, patient.id),
     deputy: await deputyOf(access),
   };

@@ -92,7 +92,7 @@ const itemActionRows = patientQuery((db) =>
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
   Promise.resolve(itemActionRows(access, patientId));
 
-const standingRows = patientQuery((db) => db.select().from(matter).where(ofPatient(matter)));
+const currentRows = patientQuery((db) => db.select().from(matter).where(ofPatient(matter)));
 
 /** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
 const isSame = (before: readonly WorklistItemRow[], after: readonly WorklistItemRow[]): boolean => {
@@ -112,7 +112,7 @@ export const refreshWorklistItems = (access: Access, patientId: string): Promise
       worklistItems,
       await actionsOf(access, patientId),
     );
-    if (isSame(await standingRows(access, patientId), rows)) return;
+    if (isSame(await currentRows(access, patientId), rows)) return;
     await tx.delete(matter).where(and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId)));
     insertRows(tx, matter, rows);
   });

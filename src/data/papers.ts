@@ -1,6 +1,6 @@
 /** What the papers at the end of a stretch of care are put together from, read from the record. */
 import { closedStates, type Episode } from '#core/care/episode.ts';
-import { daysOff, standingOn } from '#core/care/episode-standing.ts';
+import { daysOff, episodeStatusOn } from '#core/care/episode-standing.ts';
 import {
   countLog,
   type PaperChecks,
@@ -11,7 +11,7 @@ import {
 } from '#core/care/paper-facts.ts';
 import { type Day, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
-import type { Standing } from '#core/engine/standing.ts';
+import type { DecisionInForce } from '#core/engine/standing.ts';
 import { joints } from '#core/joints.ts';
 import { measurementForms } from '#core/model/measurement-fields.ts';
 import { plannedSessions } from '#core/programme/planned-sessions.ts';
@@ -20,7 +20,7 @@ import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { dayAt } from './civil-time.ts';
 import { responsesOf } from './decision-responses.ts';
-import { decisionsOf, standingDecisions } from './decisions.ts';
+import { decisionsOf, newestDecisions } from './decisions.ts';
 import { episodesOf } from './episodes.ts';
 import { morningsOf, sessionsOf } from './logs.ts';
 import { measurementsOf } from './measurements.ts';
@@ -29,7 +29,7 @@ import { type Prescription, prescriptionsOf } from './prescriptions.ts';
 import { programmesOf } from './programmes.ts';
 import { baselinesOf } from './record.ts';
 import { screeningsOf } from './screenings.ts';
-import { standingOf } from './standing.ts';
+import { decisionsInForceOf } from './standing.ts';
 
 interface Period {
   readonly from: Day;
@@ -49,8 +49,11 @@ const versionOf = (row: Prescription, zone: string): PaperVersion => ({
   endedOn: row.endedAt === null ? null : dayAt(row.endedAt, zone),
 });
 
-const suspendedBy = (last: Prescription, standing: readonly Standing[]): PaperLine['suspended'] => {
-  const touching = standing.filter((one) => one.everywhere || last.joints.includes(one.joint));
+const suspendedBy = (
+  last: Prescription,
+  decisionsInForce: readonly DecisionInForce[],
+): PaperLine['suspended'] => {
+  const touching = decisionsInForce.filter((one) => one.everywhere || last.joints.includes(one.joint));
   if (touching.some((one) => one.everywhere && one.today === 'none')) return 'everything-rests';
   if (touching.some((one) => one.today === 'none' || one.today === 'rest-this-joint')) return 'joint-rests';
   return touching.some((one) => one.today === 'bad-day') ? 'easier-only' : null;
@@ -73,7 +76,7 @@ const firstOf = (line: readonly Prescription[], from: Day, zone: string): Prescr
 /** Lines signed before the end was written down and not ended before the stretch began. */
 const linesOf = (
   versions: readonly Prescription[],
-  standing: readonly Standing[],
+  decisionsInForce: readonly DecisionInForce[],
   { from, endedAt, zone }: Period,
 ): readonly PaperLine[] => {
   const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
@@ -89,7 +92,7 @@ const linesOf = (
         last: lastVersion,
         // The end of care ends what is prescribed in the same instant.
         atEnd: last.endedAt === null || last.endedAt >= endedAt,
-        suspended: suspendedBy(last, standing),
+        suspended: suspendedBy(last, decisionsInForce),
       },
     ];
   });
@@ -102,7 +105,7 @@ const decisionsIn = async (
 ): Promise<readonly PaperDecision[]> => {
   const rows = (await decisionsOf(access, patientId, from)).filter((row) => row.day <= to);
   const responses = await responsesOf(access, patientId);
-  return [...standingDecisions(rows).values()].map((row) => {
+  return [...newestDecisions(rows).values()].map((row) => {
     const last = responses
       .filter((one) => one.decisionId === row.id)
       .sort((a, b) => a.answeredAt - b.answeredAt)
@@ -178,8 +181,8 @@ export const papersFor = async (
   if (!closedStates.includes(last.to) || last.to === 'died') return null;
   const period: Period = { from: opened.on, to: last.on, endedAt: last.recordedAt, zone: clinic.zone };
   // As it stood when care ended: printed months later, the sheet still says what rested then.
-  const standing = [...(await standingOf({ ...access, day: last.on }, patient.id)).values()];
-  const { state } = standingOn(episodes, access.day);
+  const decisionsInForce = [...(await decisionsInForceOf({ ...access, day: last.on }, patient.id)).values()];
+  const { state } = episodeStatusOn(episodes, access.day);
   const { name, phone, emergencyNumber, coverHours } = clinic;
   return {
     clinic: { name, phone, emergencyNumber, coverHours },
@@ -188,7 +191,7 @@ export const papersFor = async (
     from: period.from,
     end: { on: last.on, state: last.to, reason: last.reason, by: last.by },
     careGoesOn: state !== 'closed',
-    lines: linesOf(await prescriptionsOf(access, patient.id), standing, period),
+    lines: linesOf(await prescriptionsOf(access, patient.id), decisionsInForce, period),
     log: await logIn(access, patient.id, period, episodes),
     decisions: await decisionsIn(access, patient.id, period),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),

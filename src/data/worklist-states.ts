@@ -6,10 +6,10 @@ import { and, asc, eq, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PatientState, StandingProposal } from '#core/worklist/matter.ts';
+import type { PatientState, WorklistProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { careStatesOf } from './care-state.ts';
-import { newestResponses, speaking } from './patient-state.ts';
+import { newestResponses, openDecisions } from './patient-state.ts';
 import {
   clinic,
   decision,
@@ -75,7 +75,7 @@ const proposalRows = (access: Access) => {
 const proposalsFrom = (
   rows: readonly Awaited<ReturnType<typeof proposalRows>>[number][],
   responses: Responses,
-): readonly StandingProposal[] =>
+): readonly WorklistProposal[] =>
   rows.map((row) => ({
     lineId: row.lineId,
     exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
@@ -153,9 +153,9 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const care = await careStatesOf(access, zone);
   return new Map(
     people.map(({ id }): [string, PatientState] => {
-      const standing = speaking(decisions.get(id) ?? [], responses);
+      const inForce = openDecisions(decisions.get(id) ?? [], responses);
       const state: PatientState = {
-        decisions: standing,
+        decisions: inForce,
         proposals: proposalsFrom(proposals.get(id) ?? [], responses),
         ...prescriptionState(prescriptions.get(id) ?? [], zone),
         conflictSince: conflicts.get(id) ?? null,
@@ -169,7 +169,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
           joint: row.joint as Joint,
           frozenOn: row.frozenOn as Day,
         })),
-        care: care(id, standing),
+        care: care(id, inForce),
       };
       return [id, state];
     }),

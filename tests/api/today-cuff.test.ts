@@ -30,7 +30,7 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
     access: { day } as Access,
     isQuiet: false,
     programmes,
-    standing: [],
+    decisionsInForce: [],
     record: null,
     suspensions: new Map(),
     isTold: false,

@@ -26,12 +26,12 @@ const askTwoHours = async (browser: Browser, baseURL: string) => {
   const context = await browser.newContext({ baseURL });
   await signedIn(context, baseURL, 'admin');
   const listed = (await (await context.request.get('/api/trpc/admin.choices.list')).json()) as Listed;
-  const standing = listed.result.data.areas.flatMap((area) =>
+  const current = listed.result.data.areas.flatMap((area) =>
     area.choices.map(({ id, value }) => [id, value]),
   );
   const saved = await context.request.post('/api/trpc/admin.choices.save', {
     data: {
-      values: { ...(Object.fromEntries(standing) as object), 'ask-two-hours': 1 },
+      values: { ...(Object.fromEntries(current) as object), 'ask-two-hours': 1 },
       reason: 'Pain two hours later is wanted.',
     },
     headers: { origin: baseURL },

@@ -32,7 +32,7 @@ import {
   inForceAt,
   middayOf,
   placeOf,
-  standingAt,
+  decisionsInForceAt,
   type Told,
   target,
   toldOf,
@@ -65,7 +65,7 @@ const claimsOf = ({ joint, decision, inForce, waits }: Expected): readonly Claim
 const productSays = (story: Story, { on, of }: Claim, day: number): string | null => {
   const known = told.get(story.id)!;
   const midday = middayOf(story, day);
-  if (on === 'decision') return standingAt(known, of, midday)?.decision ?? null;
+  if (on === 'decision') return decisionsInForceAt(known, of, midday)?.decision ?? null;
   return on === 'in force' ? inForceAt(known, story, of, midday) : waitsAt(known, story, of, midday);
 };
 
@@ -84,7 +84,9 @@ describe.each(everyStory.map((story) => [story.id, story] as const))('%s', (_, s
         );
       }
       if (one.contact) {
-        expect(standingAt(told.get(story.id)!, joint, middayOf(story, day))?.contact).toBe(one.contact);
+        expect(decisionsInForceAt(told.get(story.id)!, joint, middayOf(story, day))?.contact).toBe(
+          one.contact,
+        );
       }
     },
   );

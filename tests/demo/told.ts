@@ -49,7 +49,7 @@ export const toldOf = async (store: Store, story: Story): Promise<Told> => {
   };
 };
 
-export const standingAt = (told: Told, joint: string, instant: number): Decision | null =>
+export const decisionsInForceAt = (told: Told, joint: string, instant: number): Decision | null =>
   told.decisions.filter((row) => row.joint === joint && row.evaluatedAt <= instant).at(-1) ?? null;
 
 export const inWords = (dose: Dose): string => {

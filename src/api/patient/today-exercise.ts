@@ -3,7 +3,7 @@ import type { Suspension } from '#core/care/holds.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import { type Today, todays } from '#core/engine/answers.ts';
-import type { Standing } from '#core/engine/standing.ts';
+import type { DecisionInForce } from '#core/engine/standing.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
 import { plannedExercise } from '#core/programme/planned-exercise.ts';
@@ -20,20 +20,25 @@ const mostCareful = (all: readonly Today[]): Today =>
   );
 
 /** What stands for the joints an exercise loads; a pause everywhere reaches every exercise. */
-const todayOf = (row: Prescription, standing: readonly Standing[]): Today =>
+const todayOf = (row: Prescription, decisionsInForce: readonly DecisionInForce[]): Today =>
   mostCareful(
-    standing.filter((one) => one.everywhere || row.joints.includes(one.joint)).map((one) => one.today),
+    decisionsInForce
+      .filter((one) => one.everywhere || row.joints.includes(one.joint))
+      .map((one) => one.today),
   );
 
-interface Stand {
+interface ExerciseState {
   readonly day: Day;
   /** null: every day. */
   readonly weekdays: readonly Weekday[] | null;
-  readonly standing: readonly Standing[];
+  readonly decisionsInForce: readonly DecisionInForce[];
   readonly isNewDose: boolean;
 }
 
-const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: Stand): TodayExercise => {
+const exerciseView = (
+  row: Prescription,
+  { day, weekdays, decisionsInForce, ...rest }: ExerciseState,
+): TodayExercise => {
   const exercise = exerciseById(row.dose.exerciseId);
   return {
     prescriptionId: row.id,
@@ -47,7 +52,7 @@ const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: S
     planned: weekdays === null || weekdays.includes(weekdayOf(day)),
     weekdays,
     ...rest,
-    today: todayOf(row, standing),
+    today: todayOf(row, decisionsInForce),
     signedName: row.signedName ?? '',
   };
 };
@@ -65,7 +70,7 @@ export interface ExerciseGround {
   /** Care is on a break or over: nothing is planned. */
   readonly isQuiet: boolean;
   readonly programmes: readonly Programme[];
-  readonly standing: readonly Standing[];
+  readonly decisionsInForce: readonly DecisionInForce[];
   readonly record: PatientRecord | null;
   readonly suspensions: ReadonlyMap<string, Suspension>;
   readonly isTold: boolean;
@@ -73,13 +78,18 @@ export interface ExerciseGround {
 
 export const exercisesToday = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, standing, record, suspensions, isTold }: ExerciseGround,
+  { access, isQuiet, programmes, decisionsInForce, record, suspensions, isTold }: ExerciseGround,
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {
     const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.lineId);
     const weekdays = written ?? cuffDays.get(row.lineId) ?? null;
-    const stand = { day: access.day, weekdays, standing, isNewDose: isNewDose(row, record?.sessions ?? []) };
-    return withoutCuff(withSuspension(exerciseView(row, stand), suspensions.get(row.id)), isTold);
+    const state = {
+      day: access.day,
+      weekdays,
+      decisionsInForce,
+      isNewDose: isNewDose(row, record?.sessions ?? []),
+    };
+    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), isTold);
   });
 };

@@ -19,12 +19,12 @@ export const recentChanges = async (
   const recent = (await proposalsOf(access, patientId)).filter(
     (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
   );
-  const madeInForce = recent.filter(
+  const signedInForce = recent.filter(
     ({ effect, lineId, decisionId }) =>
       effect === 'acts-at-once' &&
       versions.some((row) => row.lineId === lineId && row.decisionId === decisionId),
   );
-  for (const { lineId, patientText } of [...madeInForce, ...recent])
+  for (const { lineId, patientText } of [...signedInForce, ...recent])
     if (!told.has(lineId)) told.set(lineId, patientText);
   return [...new Set(told.values())];
 };

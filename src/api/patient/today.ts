@@ -15,7 +15,7 @@ import { clinicOf, type Patient } from '#data/people.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';
 import { recordOf } from '#data/record.ts';
-import { standingOf } from '#data/standing.ts';
+import { decisionsInForceOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { exercisesToday } from './today-exercise.ts';
@@ -44,13 +44,13 @@ interface MorningGround {
 }
 
 /** A check is late only where the dose has stood since before yesterday. */
-const stoodMs = 36 * 3_600_000;
+const settledMs = 36 * 3_600_000;
 
 const morningView = (at: MorningGround): TodayView['morning'] => {
   const { access, mornings, isAsked } = at;
   const isAnswered = (day: Day) => mornings.some((morning) => morning.day === day);
   const canBeLate = at.lateDays > 0 && isAsked;
-  const hasBegun = at.versions.some((row) => access.now - (row.signedAt ?? access.now) > stoodMs);
+  const hasBegun = at.versions.some((row) => access.now - (row.signedAt ?? access.now) > settledMs);
   return {
     due: isAsked && !isAnswered(access.day),
     answered: isAnswered(access.day),
@@ -75,7 +75,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const { care, suspensions } = await suspensionsOf(access, patient.id, versions);
   const programmes = await programmesOf(access, patient.id);
   const choices = await dayChoices(access);
-  const standing = [...(await standingOf(access, patient.id)).values()];
+  const decisionsInForce = [...(await decisionsInForceOf(access, patient.id)).values()];
   const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
@@ -100,7 +100,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
       access,
       isQuiet,
       programmes,
-      standing,
+      decisionsInForce,
       record,
       suspensions,
       isTold,
@@ -114,7 +114,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
       versions,
     }),
     sessionSent: sessions.some((session) => session.day === access.day),
-    contact: mostUrgent(standing.map((one) => one.contact)),
+    contact: mostUrgent(decisionsInForce.map((one) => one.contact)),
     changes: [
       ...suspensionTexts(suspensions),
       ...withdrawnLately(care.consents, access.now),

@@ -64,8 +64,8 @@ export const careRouter = router({
     .input(z.object({ preApproval: z.unknown() }))
     .mutation(async ({ ctx, input }) => {
       const { lineId, steps, days } = checked(preApprovalFields, input.preApproval);
-      const standing = inForce(await prescriptionsOf(ctx.access, ctx.patient.id));
-      if (!standing.some((row) => row.lineId === lineId)) {
+      const current = inForce(await prescriptionsOf(ctx.access, ctx.patient.id));
+      if (!current.some((row) => row.lineId === lineId)) {
         throw new Problem('refused', 'Only an exercise in force can have steps approved ahead.');
       }
       return signPreApproval(ctx.access, ctx.patient.id, lineId, steps, days);

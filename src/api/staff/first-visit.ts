@@ -2,7 +2,7 @@
  * A first visit in one transaction: profile, the minimum of the screening, what was measured, and one
  * proposed exercise kept unsigned. Either all of it is kept or nothing. Signing is an act of its own.
  */
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 import { minimumSet } from '#core/care/pre-visit.ts';
 import { prescriptionTemplates } from '#core/care/templates.ts';
 import type { firstVisitFields } from '#core/care/visit-fields.ts';
@@ -87,7 +87,7 @@ const keepMeasured = async (
 /** Opens a stretch of care where none goes on, and begins it. */
 const begun = async (access: Access, patientId: string, visit: FirstVisit): Promise<void> => {
   const episodes = await episodesOf(access, patientId);
-  if (standingOn(episodes, access.day).state === 'in-care') return;
+  if (episodeStatusOn(episodes, access.day).state === 'in-care') return;
   const joints = visit.profile.followedJoints as readonly Joint[];
   const episodeId = await openEpisode(
     access,

@@ -6,7 +6,7 @@ import {
   careRefusals,
   type ProposedPrescription,
   proposePrescription,
-  standingRefusals,
+  eligibilityRefusals,
   type Wish,
 } from '#core/prescribing/propose.ts';
 import type { Access } from '#data/access.ts';
@@ -41,6 +41,6 @@ export const propose = async (
 /** Throws refusals when the method is closed for this exercise now, or a limit or agreement stands in the way of the dose. */
 export const requireOpen = async (access: Access, patient: Patient, dose: Dose): Promise<void> => {
   const ground = await groundFor(access, patient);
-  const refused = [...standingRefusals(ground, dose), ...careRefusals(ground, dose)];
+  const refused = [...eligibilityRefusals(ground, dose), ...careRefusals(ground, dose)];
   if (refused.length > 0) throw refusedWith(refused);
 };

@@ -62,7 +62,7 @@ export const reviewRouter = router({
       const decision = await decisionById(access, patient.id, row.decisionId);
       if (!decision) throw new Problem('not-found', 'There is no such decision for this patient.');
       if (row.kind === 'override' && decision.decision === 'pause') requireFresh(ctx.person);
-      const standing = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
+      const response = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
       return access.store.write(async () => {
         const newest = (await responsesOf(access, patient.id)).find(
           (one) => one.decisionId === row.decisionId,
@@ -73,7 +73,7 @@ export const reviewRouter = router({
             `${newest?.answeredName ?? 'A colleague'} has answered this decision meanwhile. Nothing of yours was written; open the page again.`,
           );
         }
-        const id = await respond(access, patient.id, standing);
+        const id = await respond(access, patient.id, response);
         if (row.kind === 'override') {
           await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
         }

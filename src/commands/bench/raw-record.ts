@@ -24,7 +24,7 @@ const logs = [
    j.flare FROM morning t JOIN morning_joint j ON j.patient_id = t.patient_id AND j.morning_id = t.id WHERE ${window}`,
 ];
 
-const standing = [
+const current = [
   `SELECT given_name, family_name, birth_day, phone FROM patient_identity WHERE ${mine}`,
   `SELECT version, diagnosis, inflammatory_arthritis, followed_joints, owned_loads_kg, owned_equipment, formula_sex
    FROM care_profile WHERE ${mine} ORDER BY version DESC LIMIT 1`,
@@ -47,7 +47,7 @@ const review = [
    largest_step, today, contact, reasons FROM decision WHERE ${mine} AND day >= ? ORDER BY evaluated_at`,
 ];
 
-const reviewStanding = [
+const reviewCurrent = [
   `SELECT id, decision_id, kind, decision, reason, until, answered_at, answered_name
    FROM decision_response WHERE ${mine} ORDER BY answered_at DESC`,
   `SELECT id, line_id, prescription_id, decision_id, made_at, session_id, word, kind, effect, contact, worklist,
@@ -75,7 +75,7 @@ const reader = (client: Client, dated: readonly string[], undated: readonly stri
   };
 };
 
-export const rawRecord = (client: Client): RawReader => reader(client, logs, standing);
+export const rawRecord = (client: Client): RawReader => reader(client, logs, current);
 
 export const rawReview = (client: Client): RawReader =>
-  reader(client, [...logs, ...review], [...standing, ...reviewStanding]);
+  reader(client, [...logs, ...review], [...current, ...reviewCurrent]);

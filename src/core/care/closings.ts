@@ -8,11 +8,11 @@ import type { Method } from '../methods.ts';
 import type { MethodOutcome, MethodReason } from '../model/screening.ts';
 import { mostCautious } from '../screening/outcomes.ts';
 import { type ConsentRow, missingConsents } from './consent.ts';
-import type { CareStanding } from './episode-standing.ts';
+import type { EpisodeStatus } from './episode-standing.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from './event-effects.ts';
 
 export interface CareAround {
-  readonly standing: CareStanding;
+  readonly episodeStatus: EpisodeStatus;
   readonly consents: readonly ConsentRow[];
   readonly events: readonly RecordedEvent[];
   readonly screening: { readonly day: Day; readonly recordedAt: number } | null;
@@ -40,8 +40,8 @@ const returnWords = {
   'end-of-care': 'after care had ended',
 } as const;
 
-const episodeReasons = ({ standing, screening }: CareAround): readonly MethodReason[] => {
-  const { state, change, returned } = standing;
+const episodeReasons = ({ episodeStatus, screening }: CareAround): readonly MethodReason[] => {
+  const { state, change, returned } = episodeStatus;
   if (state === 'closed') {
     const words = stateWords[change?.to as keyof typeof stateWords] ?? 'is no longer in care';
     return [

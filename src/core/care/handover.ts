@@ -58,7 +58,7 @@ export interface OverrideLine {
 }
 
 /** Overrides that still hold; of several answers to one decision the newest counts. */
-export const standingOverrides = (
+export const overridesInForce = (
   decisions: readonly Decided[],
   responses: readonly Answered[],
   today: Day,
@@ -101,13 +101,13 @@ export interface PauseLine {
 
 /** Pauses that stand, each with who looks after it; owners come newest first. */
 export const pauseLines = (
-  standing: readonly Decided[],
+  newest: readonly Decided[],
   responses: readonly Answered[],
   owners: readonly { readonly decisionId: string; readonly ownerName: string; readonly until: Day }[],
   today: Day,
 ): readonly PauseLine[] => {
-  const overruled = new Set(standingOverrides(standing, responses, today).map((row) => row.joint));
-  return standing
+  const overruled = new Set(overridesInForce(newest, responses, today).map((row) => row.joint));
+  return newest
     .filter(({ decision, joint }) => decision === 'pause' && !overruled.has(joint))
     .map(({ id, joint, evaluatedAt }) => {
       const owner = owners.find((row) => row.decisionId === id);

@@ -21,7 +21,7 @@ const suspension = (code: Suspension['code'], patientText: string): Suspension =
 });
 
 const breakSuspension = (care: CareAround, dose: Pick<Dose, 'method'>): Suspension | null => {
-  const { state, returned } = care.standing;
+  const { state, returned } = care.episodeStatus;
   if (state === 'closed') {
     return suspension('care-closed', 'Your time with us has ended. You can still read everything here.');
   }
@@ -74,5 +74,5 @@ export const withdrawnLately = (consents: readonly ConsentRow[], now: number): r
     : [];
 
 /** Nothing is asked for on the day: no reminder, no session, no morning. */
-export const asksNothing = (care: Pick<CareAround, 'standing'>): boolean =>
-  care.standing.state === 'on-break' || care.standing.state === 'closed';
+export const asksNothing = (care: Pick<CareAround, 'episodeStatus'>): boolean =>
+  care.episodeStatus.state === 'on-break' || care.episodeStatus.state === 'closed';

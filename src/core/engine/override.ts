@@ -17,7 +17,7 @@ export interface Override {
   readonly overruled: readonly Pick<Reason, 'rule'>[];
 }
 
-export interface StandingDecision {
+export interface OverriddenDecision {
   readonly decision: DecisionWord;
   readonly from: 'engine' | 'clinician';
   /** The clinician's word that a new danger stands before; shown beside it, never dropped. */
@@ -28,11 +28,11 @@ export interface StandingDecision {
  * What stands on a day: the clinician's word while it lasts, then the engine's again, openly. A pause for
  * a rule the clinician has not seen when overruling is a new danger: it stops the plan and shows both.
  */
-export const standingDecision = (
+export const overriddenDecision = (
   engine: Pick<Answers, 'decision' | 'reasons'>,
   overrides: readonly Override[],
   day: Day,
-): StandingDecision => {
+): OverriddenDecision => {
   const on = dayNumber(day);
   const current = overrides
     .filter((one) => dayNumber(one.day) <= on && dayNumber(one.until) >= on)

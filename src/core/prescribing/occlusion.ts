@@ -27,7 +27,7 @@ export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedO
   if (!cuff.ok) return cuff;
   const { limb, side, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
   const { supervised, pulseShown, secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
-  const standing = ground.outcomes.find(
+  const newest = ground.outcomes.find(
     (row) => row.method === 'occlusion' && row.limb === limb && row.side === side,
   );
   const outcome = proposeOcclusionDose({
@@ -46,7 +46,7 @@ export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedO
       ...(pulseShown === undefined ? {} : { pulseShown }),
       home: limb === 'trunk' || side === 'both' ? null : homeConditionsOf(ground.home, { limb, side }),
     },
-    outcome: standing ?? null,
+    outcome: newest ?? null,
     measurements: ground.measurements,
     today: ground.today,
     choices: ground.choices,

@@ -36,7 +36,7 @@ const notListed = (reason: string): readonly Refusal[] => [
 ];
 
 /** Refusals that stand in the way of this exercise by this method on this side, whatever the dose. */
-export const standingRefusals = (
+export const eligibilityRefusals = (
   ground: Pick<Ground, 'outcomes' | 'screening' | 'clearances' | 'today'>,
   wanted: Pick<Dose, 'exerciseId' | 'method'> & { readonly side: 'left' | 'right' | 'both' },
 ): readonly Refusal[] => {
@@ -121,7 +121,7 @@ const siteRefusals = (wish: Wish): readonly Refusal[] => {
 
 export const proposePrescription = (ground: Ground, wish: Wish): Outcome<ProposedPrescription> => {
   const site = siteRefusals(wish);
-  const refused = site.length > 0 ? site : standingRefusals(ground, wish);
+  const refused = site.length > 0 ? site : eligibilityRefusals(ground, wish);
   if (refused.length > 0) return { ok: false, refused };
   const outcome = dosed(ground, wish);
   if (!outcome.ok) return outcome;

@@ -43,7 +43,7 @@ const closed = (code: string, from: string, text: string, since: Day): DatedReas
   since,
 });
 
-const standingReasons = (input: OutcomesInput, choices: ChoiceValues): readonly DatedReason[] => {
+const reasonsInForce = (input: OutcomesInput, choices: ChoiceValues): readonly DatedReason[] => {
   const { screening, today, ageYears } = input;
   const reasons: DatedReason[] = [];
   if (!(ageYears >= adultFromYears)) {
@@ -83,7 +83,7 @@ const standingReasons = (input: OutcomesInput, choices: ChoiceValues): readonly 
 
 const outcomeFor = (target: Target, input: OutcomesInput, choices: ChoiceValues): MethodOutcome => {
   const found = [
-    ...standingReasons(input, choices),
+    ...reasonsInForce(input, choices),
     ...(input.screening ? reasonsFromAnswers(input.screening, target) : []),
     ...reasonsFromMeasurements(target, input.measurements, input.screening, input.today, choices),
   ].map((reason) => afterClearances(reason, target, input.clearances, input.today));

@@ -39,8 +39,8 @@ const eventReviews = ({ events }: CareState): readonly DueItem[] =>
     facts: { event: event.kind, day: event.day },
   }));
 
-const breakOver = ({ standing }: CareState): readonly DueItem[] => {
-  const back = standing.state === 'on-break' ? standing.change?.expectedBack : null;
+const breakOver = ({ episodeStatus }: CareState): readonly DueItem[] => {
+  const back = episodeStatus.state === 'on-break' ? episodeStatus.change?.expectedBack : null;
   return back
     ? [
         {
@@ -108,6 +108,6 @@ export const afterCare = (worklistItems: readonly DueItem[], care: CareState): r
   const { closedAt } = care;
   if (closedAt !== null)
     return worklistItems.filter((item) => !remindedBy.includes(item.kind) && item.since > closedAt);
-  if (care.standing.state !== 'on-break') return worklistItems;
+  if (care.episodeStatus.state !== 'on-break') return worklistItems;
   return worklistItems.filter((item) => dangers.includes(item.kind) || item.kind !== 'missing-answers');
 };

@@ -12,11 +12,11 @@ import {
   type WorklistItemKind,
   worklistItemKinds,
   type PatientState,
-  type StandingDecision,
+  type WorklistDecision,
 } from './matter.ts';
 
 export const kindOf = (
-  row: Pick<StandingDecision, 'reasons' | 'decision' | 'contact'>,
+  row: Pick<WorklistDecision, 'reasons' | 'decision' | 'contact'>,
 ): WorklistItemKind | null => {
   if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
   if (row.decision === 'pause') return 'pause';
@@ -25,7 +25,7 @@ export const kindOf = (
   return row.contact === 'routine' ? 'routine-contact' : null;
 };
 
-const decisionItem = (row: StandingDecision): DueItem | null => {
+const decisionItem = (row: WorklistDecision): DueItem | null => {
   const kind = kindOf(row);
   if (!kind || row.settled === 'for-good') return null;
   const [reason] = row.reasons;
@@ -98,7 +98,7 @@ const missing = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   if (state.startedOn === null) return [];
   const known = state.lastMorning ?? state.startedOn;
   // A break is no silence: the days are counted from the return.
-  const from = [known, state.care.standing.returned?.on ?? known].toSorted().at(-1)!;
+  const from = [known, state.care.episodeStatus.returned?.on ?? known].toSorted().at(-1)!;
   return overdue('missing-answers', from, due.missingMornings - 1);
 };
 

@@ -1,5 +1,5 @@
 /** What the worklist knows of a patient, and the matters it may name. */
-import type { CareStanding } from '../care/episode-standing.ts';
+import type { EpisodeStatus } from '../care/episode-standing.ts';
 import type { Day } from '../day.ts';
 import type { Contact, DecisionWord, Reason } from '../engine/answers.ts';
 import type { WorklistReason } from '../engine/dose/proposal.ts';
@@ -75,7 +75,7 @@ export interface ItemHandling {
   readonly snoozedUntil: Day | null;
 }
 
-export interface StandingDecision {
+export interface WorklistDecision {
   readonly id: string;
   readonly joint: Joint;
   readonly decision: DecisionWord;
@@ -87,7 +87,7 @@ export interface StandingDecision {
 }
 
 /** What the newest proposal of a prescribed exercise says to the worklist. */
-export interface StandingProposal {
+export interface WorklistProposal {
   readonly lineId: string;
   readonly exercise: string;
   readonly decisionId: string;
@@ -104,8 +104,8 @@ export interface ToldNew {
 }
 
 export interface PatientState {
-  readonly decisions: readonly StandingDecision[];
-  readonly proposals: readonly StandingProposal[];
+  readonly decisions: readonly WorklistDecision[];
+  readonly proposals: readonly WorklistProposal[];
   readonly unsignedSince: number | null;
   readonly conflictSince: number | null;
   readonly clockDoubtfulSince: number | null;
@@ -128,7 +128,7 @@ export interface PatientState {
 
 /** What the care around the dose tells the worklist. */
 export interface CareState {
-  readonly standing: CareStanding;
+  readonly episodeStatus: EpisodeStatus;
   /** Instant from which care is closed; null while it is not. */
   readonly closedAt: number | null;
   /** Limits with a last day, in force or past it, that nobody has lifted or replaced. */

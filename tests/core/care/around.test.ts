@@ -4,7 +4,7 @@ import { asksScreeningAgain, type CareAround, careReasons, withCare } from '#cor
 import { type ConsentKind, type ConsentRow, hangsOn, missingConsents, isGiven } from '#core/care/consent.ts';
 import { proposedWordings } from '#core/care/consent-wording.ts';
 import type { EpisodeChange } from '#core/care/episode.ts';
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 import type { RecordedEvent } from '#core/care/event-effects.ts';
 import { asksNothing, suspensionOn, withdrawnLately } from '#core/care/holds.ts';
 import { methods } from '#core/methods.ts';
@@ -46,7 +46,10 @@ const cuffDose = (supervised: boolean): OcclusionDose => ({
 });
 
 const care = (over: Partial<CareAround> = {}): CareAround => ({
-  standing: standingOn([episode(change('open', '2026-03-01'), change('active', '2026-03-02'))], today),
+  episodeStatus: episodeStatusOn(
+    [episode(change('open', '2026-03-01'), change('active', '2026-03-02'))],
+    today,
+  ),
   consents: bothGiven,
   events: [],
   screening: { day: '2026-03-02', recordedAt: at('2026-03-02') },
@@ -116,7 +119,7 @@ const restsFor = (around: CareAround) => ({
   lowLoad: suspensionOn(around, lowLoadDose)?.code ?? null,
   cuff: suspensionOn(around, cuffDose(true))?.code ?? null,
 });
-const standingAfter = (...changes: readonly EpisodeChange[]) => standingOn([episode(...changes)], today);
+const statusAfter = (...changes: readonly EpisodeChange[]) => episodeStatusOn([episode(...changes)], today);
 const open = change('open', '2026-03-01');
 const broken = (breakKind: 'holiday' | 'illness' | 'hospital') =>
   change('on-break', '2026-03-10', { breakKind });
@@ -125,52 +128,52 @@ const active = change('active', '2026-03-15');
 describe('a break, the return, the end of care', () => {
   it.each([
     ['in care', care(), [], null, null],
-    ['never recorded', care({ standing: standingOn([], today) }), [], null, null],
+    ['never recorded', care({ episodeStatus: episodeStatusOn([], today) }), [], null, null],
     [
       'on a break',
-      care({ standing: standingAfter(open, broken('holiday')) }),
+      care({ episodeStatus: statusAfter(open, broken('holiday')) }),
       methods,
       'on-break',
       'on-break',
     ],
     [
       'back from a holiday',
-      care({ standing: standingAfter(open, broken('holiday'), active) }),
+      care({ episodeStatus: statusAfter(open, broken('holiday'), active) }),
       methods,
       null,
       'returned',
     ],
     [
       'back from an illness',
-      care({ standing: standingAfter(open, broken('illness'), active) }),
+      care({ episodeStatus: statusAfter(open, broken('illness'), active) }),
       methods,
       'returned',
       'returned',
     ],
     [
       'back from hospital',
-      care({ standing: standingAfter(open, broken('hospital'), active) }),
+      care({ episodeStatus: statusAfter(open, broken('hospital'), active) }),
       methods,
       'returned',
       'returned',
     ],
     [
       'discharged',
-      care({ standing: standingAfter(open, change('discharged', '2026-03-10')) }),
+      care({ episodeStatus: statusAfter(open, change('discharged', '2026-03-10')) }),
       methods,
       'care-closed',
       'care-closed',
     ],
     [
       'transferred',
-      care({ standing: standingAfter(open, change('transferred', '2026-03-10')) }),
+      care({ episodeStatus: statusAfter(open, change('transferred', '2026-03-10')) }),
       methods,
       'care-closed',
       'care-closed',
     ],
     [
       'died',
-      care({ standing: standingAfter(open, change('died', '2026-03-10')) }),
+      care({ episodeStatus: statusAfter(open, change('died', '2026-03-10')) }),
       methods,
       'care-closed',
       'care-closed',
@@ -185,7 +188,7 @@ describe('a break, the return, the end of care', () => {
     ['the day of the return', '2026-03-15', false],
   ])('screened on %s', (_name, day, isClosed) => {
     const around = care({
-      standing: standingAfter(open, broken('illness'), active),
+      episodeStatus: statusAfter(open, broken('illness'), active),
       screening: { day, recordedAt: at(day) },
     });
     expect(ineligibleMethods(around).length > 0).toBe(isClosed);
@@ -193,12 +196,12 @@ describe('a break, the return, the end of care', () => {
   });
 
   it('asks for nothing on a break and after the end, and goes on asking otherwise', () => {
-    expect(asksNothing(care({ standing: standingAfter(open, broken('holiday')) }))).toBe(true);
-    expect(asksNothing(care({ standing: standingAfter(open, change('discharged', '2026-03-10')) }))).toBe(
+    expect(asksNothing(care({ episodeStatus: statusAfter(open, broken('holiday')) }))).toBe(true);
+    expect(asksNothing(care({ episodeStatus: statusAfter(open, change('discharged', '2026-03-10')) }))).toBe(
       true,
     );
     expect(asksNothing(care())).toBe(false);
-    expect(asksNothing(care({ standing: standingOn([], today) }))).toBe(false);
+    expect(asksNothing(care({ episodeStatus: episodeStatusOn([], today) }))).toBe(false);
   });
 });
 
@@ -253,7 +256,7 @@ describe('beside what screening leaves', () => {
   it.each([
     ['an illness', care({ events: [happened('illness', '2026-03-10')] }), true, true],
     ['a fall', care({ events: [happened('fall', '2026-03-10')] }), false, true],
-    ['a return', care({ standing: standingAfter(open, broken('holiday'), active) }), true, true],
+    ['a return', care({ episodeStatus: statusAfter(open, broken('holiday'), active) }), true, true],
     ['an agreement that is missing', care({ consents: [] }), false, false],
     ['nothing', care(), false, false],
   ])('after %s no step approved ahead acts by itself until asked again', (_name, around, light, cuff) => {

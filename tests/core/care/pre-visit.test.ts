@@ -1,11 +1,11 @@
 /** Answers before a visit, the minimum set, templates, and the page for the colleague. */
 import { describe, expect, it } from 'vitest';
-import { ineligibleMethods, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
+import { ineligibleMethods, lastDecisions, pauseLines, overridesInForce } from '#core/care/handover.ts';
 import {
   besideRecord,
   confirmed,
   minimumSet,
-  standingSince,
+  answeredSince,
   stillToAsk,
   toLookAt,
 } from '#core/care/pre-visit.ts';
@@ -73,9 +73,9 @@ describe('still true since', () => {
       day('2026-01-01', []),
       day('2025-12-01', [yes('diabetes')]),
     ];
-    expect(standingSince(records, 'diabetes')).toBe('2026-02-01');
-    expect(standingSince(records.slice(3), 'diabetes')).toBe('2025-12-01');
-    expect(standingSince([], 'diabetes')).toBeNull();
+    expect(answeredSince(records, 'diabetes')).toBe('2026-02-01');
+    expect(answeredSince(records.slice(3), 'diabetes')).toBe('2025-12-01');
+    expect(answeredSince([], 'diabetes')).toBeNull();
   });
 });
 
@@ -180,14 +180,14 @@ describe('handing over', () => {
     ['its last day', today, 1],
     ['the day after', '2026-03-19', 0],
   ])('an override is told until %s', (_name, until, told) => {
-    expect(standingOverrides([decided('d', 1)], [overruled('d', until)], today)).toHaveLength(told);
+    expect(overridesInForce([decided('d', 1)], [overruled('d', until)], today)).toHaveLength(told);
   });
 
   it('of two answers to a decision the newest counts, whatever their order', () => {
     const accepted = { ...overruled('d', today, 2), kind: 'accept' as const, decision: null, until: null };
     const rows = [overruled('d', today, 1), accepted];
-    expect(standingOverrides([decided('d', 1)], rows, today)).toEqual([]);
-    expect(standingOverrides([decided('d', 1)], rows.toReversed(), today)).toEqual([]);
+    expect(overridesInForce([decided('d', 1)], rows, today)).toEqual([]);
+    expect(overridesInForce([decided('d', 1)], rows.toReversed(), today)).toEqual([]);
   });
 
   it.each([

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import { decide } from '#core/engine/decide.ts';
 import { explainToClinician, explainToPatient, patientSentences } from '#core/engine/explain.ts';
-import { overridesByRule, standingDecision } from '#core/engine/override.ts';
+import { overridesByRule, overriddenDecision } from '#core/engine/override.ts';
 import { isBaselineDueForReview, proposeBaseline } from '#core/engine/propose-baseline.ts';
 import { engineRules } from '#core/engine/rules/table.ts';
 import { facts } from './base-facts.ts';
@@ -63,7 +63,7 @@ describe('a clinician’s own decision', () => {
   const sore = decide(facts({ painDuring: 6 }));
 
   it('stands while it lasts, then the engine’s does again', () => {
-    const on = (day: string) => standingDecision(sore, [override], day).from;
+    const on = (day: string) => overriddenDecision(sore, [override], day).from;
     expect(['2026-02-09', '2026-02-10', '2026-02-17', '2026-02-18'].map(on)).toEqual([
       'engine',
       'clinician',
@@ -74,7 +74,7 @@ describe('a clinician’s own decision', () => {
 
   it('does not stand before a danger the clinician has not seen, and both are shown', () => {
     const danger = decide(facts({ painDuring: 6, redFlags: ['dark-urine'] }));
-    expect(standingDecision(danger, [override], '2026-02-12')).toEqual({
+    expect(overriddenDecision(danger, [override], '2026-02-12')).toEqual({
       decision: 'pause',
       from: 'engine',
       setAside: override,

@@ -24,7 +24,7 @@ const consent = (kind: 'occlusion-supervised' | 'occlusion-unsupervised', act: '
 const consented = [consent('occlusion-supervised', 'given'), consent('occlusion-unsupervised', 'given')];
 
 const around = (over: Partial<CareAround>): CareAround => ({
-  standing: { state: 'in-care', change: null, returned: null },
+  episodeStatus: { state: 'in-care', change: null, returned: null },
   consents: consented,
   events: [],
   screening: null,
@@ -42,10 +42,10 @@ const operated = {
 } as const;
 
 const holds = [
-  around({ standing: { state: 'closed', change: null, returned: null } }),
-  around({ standing: { state: 'on-break', change: null, returned: null } }),
+  around({ episodeStatus: { state: 'closed', change: null, returned: null } }),
+  around({ episodeStatus: { state: 'on-break', change: null, returned: null } }),
   around({
-    standing: { state: 'in-care', change: null, returned: { on: '2026-03-01', from: 'hospital' } },
+    episodeStatus: { state: 'in-care', change: null, returned: { on: '2026-03-01', from: 'hospital' } },
   }),
   around({ events: [operated] }),
   around({ consents: [] }),

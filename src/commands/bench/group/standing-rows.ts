@@ -174,7 +174,7 @@ const writePerson = (tables: Tables, plan: GroupPlan, patient: number, random: S
   writePrescriptions(tables, plan, patient);
 };
 
-export const writeStandingRows = (client: Client, plan: GroupPlan, random: Seeded): void => {
+export const writeRowsInForce = (client: Client, plan: GroupPlan, random: Seeded): void => {
   const tables = tablesOf(client);
   for (let patient = 0; patient < plan.patients; patient++) writePerson(tables, plan, patient, random);
   for (const table of Object.values(tables)) table.flush();

@@ -175,14 +175,14 @@ const Doses = ({ handover }: HandoverProps) => (
   </section>
 );
 
-const careWords = ({ state, change }: HandoverAnswer['standing'], day: Day): string =>
+const careWords = ({ state, change }: HandoverAnswer['episodeStatus'], day: Day): string =>
   state === 'not-recorded' || !change
     ? 'No stretch of care is recorded.'
     : `${stateInWords[change.to]} since ${dayInWords(change.on, day)}: ${change.reason}`;
 
 export const HandoverScreen = (props: HandoverProps) => (
   <div className="stack-wide">
-    <p className="lead">{careWords(props.handover.standing, props.day)}</p>
+    <p className="lead">{careWords(props.handover.episodeStatus, props.day)}</p>
     <div className="handover">
       <Dangers {...props} />
       <Pauses {...props} />

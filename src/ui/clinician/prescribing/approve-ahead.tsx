@@ -21,7 +21,7 @@ export interface ApproveAheadProps {
 
 export const ApproveAhead = ({ patientId, lineId, approvals, signedOn }: ApproveAheadProps) => {
   const router = useRouter();
-  const standing = approvals.filter((row) => row.withdrawnAt === null).at(-1);
+  const inForce = approvals.filter((row) => row.withdrawnAt === null).at(-1);
   return (
     <div className="stack">
       <p>
@@ -29,16 +29,16 @@ export const ApproveAhead = ({ patientId, lineId, approvals, signedOn }: Approve
         old, and never covers occlusion pressure, a step over 10 %, one of unknown size, one that loads
         further joints, or a return.
       </p>
-      {standing ? (
+      {inForce ? (
         <div className="stack-close">
           <p>
-            Signed by {standing.signedBy}, {signedOn[standing.id]}: {standing.steps}{' '}
-            {standing.steps === 1 ? 'step' : 'steps'} within {standing.days} days.
+            Signed by {inForce.signedBy}, {signedOn[inForce.id]}: {inForce.steps}{' '}
+            {inForce.steps === 1 ? 'step' : 'steps'} within {inForce.days} days.
           </p>
           <Button
             tone="plain"
             onClick={async () => {
-              await client.staff.care.withdrawPreApproval.mutate({ patientId, preApprovalId: standing.id });
+              await client.staff.care.withdrawPreApproval.mutate({ patientId, preApprovalId: inForce.id });
               router.refresh();
             }}
           >
@@ -49,7 +49,7 @@ export const ApproveAhead = ({ patientId, lineId, approvals, signedOn }: Approve
       <FormFrame
         prefix={`ahead-${lineId}-`}
         fields={fields}
-        label={standing ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
+        label={inForce ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
         taken="Signed."
         send={async (value) => {
           await client.staff.care.preApprove.mutate({ patientId, preApproval: { ...value, lineId } });

@@ -52,12 +52,16 @@ const NeedsAttention = ({
   );
 
 /** The newest decision of each joint in the window, by joint. */
-const standing = (decisions: readonly Decision[]): readonly Decision[] => [
+const inForce = (decisions: readonly Decision[]): readonly Decision[] => [
   ...new Map(decisions.map((row) => [row.joint, row])).values(),
 ];
 
-const Standing = ({ review, patient, clock }: Pick<OverviewProps, 'review' | 'patient' | 'clock'>) => {
-  const rows = standing(review.decisions);
+const DecisionsInForce = ({
+  review,
+  patient,
+  clock,
+}: Pick<OverviewProps, 'review' | 'patient' | 'clock'>) => {
+  const rows = inForce(review.decisions);
   if (rows.length === 0) return <p className="soft">No decision in the last 28 days.</p>;
   return (
     <ul className="plain-list stack-close">
@@ -161,7 +165,7 @@ export const OverviewScreen = (props: OverviewProps) => (
     </section>
     <section className="stack-close">
       <h2>Standing decisions</h2>
-      <Standing {...props} />
+      <DecisionsInForce {...props} />
     </section>
     <section className="stack-close">
       <h2>In force</h2>
