@@ -38,14 +38,14 @@ export const toFailure = (
   repetitions: number,
 ): Taken => ({ kind: 'repetitions-to-failure', exerciseId, side, loadKg, repetitions });
 
-export const prescribes = (line: string, wish: Wish): Act => ({ does: 'prescribe', line, wish });
+export const prescribes = (item: string, wish: Wish): Act => ({ does: 'prescribe', item, wish });
 
 /** `plans({ knee: 'Mon Wed Fri' })` */
 export const plans = (weekOf: Readonly<Record<string, string>>): Act => ({
   does: 'plan',
   week: Object.fromEntries(
-    Object.entries(weekOf).map(([line, days]) => [
-      line,
+    Object.entries(weekOf).map(([item, days]) => [
+      item,
       days.split(' ').map((name) => ((weekdayNames as readonly string[]).indexOf(name) + 1) as Weekday),
     ]),
   ),

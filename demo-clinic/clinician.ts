@@ -24,7 +24,7 @@ import type { Act } from './story.ts';
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;
 
 /** Lines keep their name in the story, so that a diary can speak of them. */
-export const lineIdOf = (patientId: string, line: string): string => `${patientId}-${line}`;
+export const itemIdOf = (patientId: string, item: string): string => `${patientId}-${item}`;
 
 const proposedFor = async (access: Access, patientId: string, wish: Wish) => {
   const patient = await patientOf(access, patientId);
@@ -37,12 +37,12 @@ const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'
   if (!outcome.ok) throw new Error(`${patientId}: ${outcome.refused.map((one) => one.reason).join(' ')}`);
   const { dose, badDay, joints, cautions, working } = outcome.result;
   const id = await addVersion(access, patientId, {
-    lineId: lineIdOf(patientId, act.line),
+    lineId: itemIdOf(patientId, act.item),
     dose,
     badDay,
     joints,
     cautions,
-    working: working.map((line) => line.text),
+    working: working.map((item) => item.text),
     origin: 'clinician',
   });
   await signPrescription(access, patientId, id);
@@ -63,11 +63,11 @@ const signWaiting = async (access: Access, patientId: string): Promise<void> => 
 };
 
 const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<void> => {
-  const lineId = lineIdOf(patientId, act.line);
+  const lineId = itemIdOf(patientId, act.item);
   const versions = await prescriptionsOf(access, patientId);
   // What waits for a signature ends too, or signing it later would bring the exercise back.
   const newest = [...inForce(versions), ...unsigned(versions)].filter((row) => row.lineId === lineId);
-  if (newest.length === 0) throw new RangeError(`${patientId}: ${act.line} is not in force`);
+  if (newest.length === 0) throw new RangeError(`${patientId}: ${act.item} is not in force`);
   for (const row of newest) await endPrescription(access, patientId, row.id, act.reason);
 };
 
@@ -100,8 +100,8 @@ const measure = async (access: Access, patientId: string, act: Did<'measure'>): 
 };
 
 const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promise<void> => {
-  const lines = Object.entries(act.week).map(([line, weekdays]) => ({
-    lineId: lineIdOf(patientId, line),
+  const lines = Object.entries(act.week).map(([item, weekdays]) => ({
+    lineId: itemIdOf(patientId, item),
     weekdays,
   }));
   await saveProgramme(access, patientId, lines);
@@ -157,7 +157,7 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'book-review':
       return talk(access, patientId, act);
     case 'pre-approve':
-      await signPreApproval(access, patientId, lineIdOf(patientId, act.line), act.steps, act.days);
+      await signPreApproval(access, patientId, itemIdOf(patientId, act.item), act.steps, act.days);
       return;
     case 'test-effusion':
       await recordEffusion(access, patientId, act.joint, act.grade);

@@ -108,8 +108,8 @@ export class Year {
     sessionId: string | null,
     isComplete: boolean,
   ): void {
-    const line = evaluation.lines[0]!;
-    if (!isComplete && line.decision !== 'pause' && line.decision !== 'ease-back') return;
+    const item = evaluation.items[0]!;
+    if (!isComplete && item.decision !== 'pause' && item.decision !== 'ease-back') return;
     const before = [...this.words].filter(([id]) => id !== sessionId).map(([, word]) => word);
     const lastOther = before.findLastIndex((word) => word !== 'ease-back');
     const home = { equipment: householdEquipment, loadsKg: this.story.ownedLoadsKg };

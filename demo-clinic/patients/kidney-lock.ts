@@ -43,7 +43,7 @@ export const kidneyLock: Story = {
       plans({ hip: 'Tue Fri' }),
     ),
     on(14, setsBaseline('right-hip', 2, 20, 'Fourteen mornings, 1 to 2.')),
-    on(21, signs, { does: 'pre-approve', line: 'hip', steps: 3, days: 28 }),
+    on(21, signs, { does: 'pre-approve', item: 'hip', steps: 3, days: 28 }),
     on(35, measures(pressure(124, 80))),
   ],
   weeks: [

@@ -99,7 +99,7 @@ export const occlusionCleared: Story = {
       }),
       {
         does: 'end',
-        line: 'light',
+        item: 'light',
         reason: 'Replaced by the same exercise with a cuff, watched at the clinic.',
       },
       consentGiven('occlusion-supervised', 'remote-monitoring'),

@@ -49,7 +49,7 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
 });
 
 /** Of some prescriptions those that are this patient's, with their line. */
-const ownLines = patientQuery((db) =>
+const ownItems = patientQuery((db) =>
   db
     .select({ id: prescription.id, lineId: prescription.lineId })
     .from(prescription)
@@ -69,7 +69,7 @@ const foreignPrescription = async (
 ): Promise<string | null> => {
   const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.lineId]));
   if (named.size === 0) return null;
-  const rows = await ownLines(access, patientId, { ids: JSON.stringify([...named.keys()]) });
+  const rows = await ownItems(access, patientId, { ids: JSON.stringify([...named.keys()]) });
   const own = new Map(rows.map(({ id, lineId }) => [id, lineId]));
   for (const [prescriptionId, lineId] of named) if (own.get(prescriptionId) !== lineId) return prescriptionId;
   return null;

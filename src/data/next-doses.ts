@@ -4,8 +4,8 @@ import { screenedUntil } from '#core/care/screened-until.ts';
 import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
 import type { ChoiceValues } from '#core/clinic-choice.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { type LineContext, nextDoses } from '#core/engine/next-doses.ts';
-import type { Evaluation, LineEvaluation } from '#core/engine/scope.ts';
+import { type ItemContext, nextDoses } from '#core/engine/next-doses.ts';
+import type { Evaluation, ItemEvaluation } from '#core/engine/scope.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { PatientRecord } from '#core/model/record.ts';
@@ -33,10 +33,10 @@ interface Look {
 }
 
 /** Whether a line's joints have all they need to be judged, or something stops it now. */
-const isJudged = (evaluation: Evaluation, line: LineEvaluation): boolean =>
-  line.decision === 'pause' ||
-  line.decision === 'ease-back' ||
-  line.limitingJoints.some(
+const isJudged = (evaluation: Evaluation, item: ItemEvaluation): boolean =>
+  item.decision === 'pause' ||
+  item.decision === 'ease-back' ||
+  item.limitingJoints.some(
     (joint) => evaluation.joints.find((one) => one.joint === joint)?.state === 'complete',
   );
 
@@ -56,24 +56,24 @@ const easeBacksBefore = (earlier: readonly Proposal[], lineId: string, sessionId
 };
 
 /** The session a line's evaluation speaks of: the newest among its joints. */
-const judgedSessionOf = (evaluation: Evaluation, line: LineEvaluation): string | null =>
+const judgedSessionOf = (evaluation: Evaluation, item: ItemEvaluation): string | null =>
   evaluation.joints
-    .filter((one) => line.limitingJoints.includes(one.joint))
+    .filter((one) => item.limitingJoints.includes(one.joint))
     .map((one) => one.sessionId)
     .find((id) => id !== null) ?? null;
 
-const decisionOf = (look: Look, line: LineEvaluation): string | null => {
-  const joints = [...line.reasons.map((reason) => reason.joint), ...line.limitingJoints];
+const decisionOf = (look: Look, item: ItemEvaluation): string | null => {
+  const joints = [...item.reasons.map((reason) => reason.joint), ...item.limitingJoints];
   return joints.map((joint) => look.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
 };
 
 /** The same was said already of the same session: word, version, dose and what it tells the worklist. */
-const isKnown = (look: Look, line: LineEvaluation, proposal: DoseProposal): boolean => {
-  const newest = look.earlier.find((row) => row.lineId === line.lineId);
+const isKnown = (look: Look, item: ItemEvaluation, proposal: DoseProposal): boolean => {
+  const newest = look.earlier.find((row) => row.lineId === item.lineId);
   return (
     newest !== undefined &&
-    newest.prescriptionId === line.version.id &&
-    newest.sessionId === judgedSessionOf(look.evaluation, line) &&
+    newest.prescriptionId === item.version.id &&
+    newest.sessionId === judgedSessionOf(look.evaluation, item) &&
     newest.word === proposal.word &&
     JSON.stringify([newest.dose, newest.worklist]) === JSON.stringify([proposal.dose, proposal.worklist])
   );
@@ -111,20 +111,20 @@ const jointsOf = (present: readonly Joint[], dose: Dose): readonly Joint[] => [
 
 const becomes = async (
   look: Look,
-  line: LineEvaluation,
+  item: ItemEvaluation,
   proposal: DoseProposal,
   decisionId: string,
 ): Promise<string | null> => {
   const { access, record, ground } = look;
-  const waiting = await alreadyWaiting(look, line.lineId, proposal);
+  const waiting = await alreadyWaiting(look, item.lineId, proposal);
   if (waiting) return waiting;
-  await withdrawWaiting(look, line.lineId);
+  await withdrawWaiting(look, item.lineId);
   if (proposal.effect === 'repeat') return null;
-  const { version } = line;
+  const { version } = item;
   const origin =
     proposal.kind === 'return' ? 'return' : proposal.kind === 'ease-back' ? 'ease-back' : 'progress';
   const id = await addVersion(access, record.patientId, {
-    lineId: line.lineId,
+    lineId: item.lineId,
     dose: proposal.dose,
     badDay: proposal.badDay,
     joints: jointsOf(version.joints, proposal.dose),
@@ -140,16 +140,16 @@ const becomes = async (
   return id;
 };
 
-const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposal): Promise<void> => {
-  const decisionId = decisionOf(look, line);
-  if (!decisionId || !isJudged(look.evaluation, line) || isKnown(look, line, proposal)) return;
-  const title = exerciseById(line.version.dose.exerciseId)?.title ?? line.version.dose.exerciseId;
-  const becameId = await becomes(look, line, proposal, decisionId);
+const storeItem = async (look: Look, item: ItemEvaluation, proposal: DoseProposal): Promise<void> => {
+  const decisionId = decisionOf(look, item);
+  if (!decisionId || !isJudged(look.evaluation, item) || isKnown(look, item, proposal)) return;
+  const title = exerciseById(item.version.dose.exerciseId)?.title ?? item.version.dose.exerciseId;
+  const becameId = await becomes(look, item, proposal, decisionId);
   await storeProposal(look.access, look.record.patientId, {
-    lineId: line.lineId,
-    prescriptionId: line.version.id,
+    lineId: item.lineId,
+    prescriptionId: item.version.id,
     decisionId,
-    sessionId: judgedSessionOf(look.evaluation, line),
+    sessionId: judgedSessionOf(look.evaluation, item),
     word: proposal.word,
     kind: proposal.kind,
     effect: proposal.effect,
@@ -159,7 +159,7 @@ const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposa
     becameId,
     dose: proposal.dose,
     badDay: proposal.badDay,
-    cautions: cautionsOfDose(look.ground, proposal.dose, jointsOf(line.version.joints, proposal.dose)),
+    cautions: cautionsOfDose(look.ground, proposal.dose, jointsOf(item.version.joints, proposal.dose)),
     changes: changesForClinician(proposal),
     patientText: changesForPatient(proposal, title),
   });
@@ -173,14 +173,14 @@ export const proposeDoses = async (
   choices: ChoiceValues,
 ): Promise<void> => {
   const patient = await patientOf(access, record.patientId);
-  if (!patient || evaluation.lines.length === 0) return;
+  if (!patient || evaluation.items.length === 0) return;
   const ground = await groundFor(access, patient);
   const earlier = await proposalsOf(access, record.patientId);
   const approvals = await preApprovalsOf(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
   const ladder = ladderAtHome(anthropometryOf(ground), home);
-  const contextOf = (lineId: string): LineContext => {
-    const line = evaluation.lines.find((one) => one.lineId === lineId);
+  const contextOf = (lineId: string): ItemContext => {
+    const item = evaluation.items.find((one) => one.lineId === lineId);
     const preApproval = approvals.filter((row) => row.lineId === lineId).at(-1) ?? null;
     const since = preApproval
       ? earlier.filter((row) => row.lineId === lineId && row.madeAt >= preApproval.signedAt)
@@ -188,13 +188,13 @@ export const proposeDoses = async (
     return {
       ladder,
       choices,
-      easeBacksBefore: easeBacksBefore(earlier, lineId, line ? judgedSessionOf(evaluation, line) : null),
+      easeBacksBefore: easeBacksBefore(earlier, lineId, item ? judgedSessionOf(evaluation, item) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.word),
-      screeningUntil: line ? screenedUntil(ground, line.version.dose.method) : null,
+      screeningUntil: item ? screenedUntil(ground, item.version.dose.method) : null,
     };
   };
   const proposals = nextDoses(record, evaluation, contextOf);
   const look: Look = { access, record, evaluation, decisionIds, ground, earlier };
-  for (const line of evaluation.lines) await storeLine(look, line, proposals.get(line.lineId)!);
+  for (const item of evaluation.items) await storeItem(look, item, proposals.get(item.lineId)!);
 };

@@ -6,7 +6,7 @@ import {
   type PaperChecks,
   type PaperDecision,
   type PaperFacts,
-  type PaperLine,
+  type DocumentItem,
   type PaperVersion,
 } from '#core/care/paper-facts.ts';
 import { type Day, dayNumber } from '#core/day.ts';
@@ -52,7 +52,7 @@ const versionOf = (row: Prescription, zone: string): PaperVersion => ({
 const suspendedBy = (
   last: Prescription,
   decisionsInForce: readonly DecisionInForce[],
-): PaperLine['suspended'] => {
+): DocumentItem['suspended'] => {
   const touching = decisionsInForce.filter((one) => one.everywhere || last.joints.includes(one.joint));
   if (touching.some((one) => one.everywhere && one.today === 'none')) return 'everything-rests';
   if (touching.some((one) => one.today === 'none' || one.today === 'rest-this-joint')) return 'joint-rests';
@@ -63,28 +63,28 @@ const suspendedBy = (
  * The dose followed when the stretch began, or else the first one signed in it. A line that had ended
  * with an earlier stretch and was taken up again begins with what was signed anew.
  */
-const firstOf = (line: readonly Prescription[], from: Day, zone: string): Prescription => {
+const firstOf = (item: readonly Prescription[], from: Day, zone: string): Prescription => {
   const signedOn = (row: Prescription) => dayAt(row.signedAt!, zone);
   const wentOn = (row: Prescription) => row.endedAt === null || dayAt(row.endedAt, zone) > from;
   return (
-    line.findLast((row) => signedOn(row) <= from && wentOn(row)) ??
-    line.find((row) => signedOn(row) >= from) ??
-    line[0]!
+    item.findLast((row) => signedOn(row) <= from && wentOn(row)) ??
+    item.find((row) => signedOn(row) >= from) ??
+    item[0]!
   );
 };
 
 /** Lines signed before the end was written down and not ended before the stretch began. */
-const linesOf = (
+const itemsOf = (
   versions: readonly Prescription[],
   decisionsInForce: readonly DecisionInForce[],
   { from, endedAt, zone }: Period,
-): readonly PaperLine[] => {
+): readonly DocumentItem[] => {
   const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
   return [...new Set(signed.map((row) => row.lineId))].flatMap((lineId) => {
-    const line = signed.filter((row) => row.lineId === lineId).sort((a, b) => a.version - b.version);
-    const last = line.at(-1)!;
+    const item = signed.filter((row) => row.lineId === lineId).sort((a, b) => a.version - b.version);
+    const last = item.at(-1)!;
     if (last.endedAt !== null && dayAt(last.endedAt, zone) < from) return [];
-    const [first, lastVersion] = [firstOf(line, from, zone), versionOf(last, zone)];
+    const [first, lastVersion] = [firstOf(item, from, zone), versionOf(last, zone)];
     return [
       {
         lineId,
@@ -191,7 +191,7 @@ export const papersFor = async (
     from: period.from,
     end: { on: last.on, state: last.to, reason: last.reason, by: last.by },
     careGoesOn: state !== 'closed',
-    lines: linesOf(await prescriptionsOf(access, patient.id), decisionsInForce, period),
+    lines: itemsOf(await prescriptionsOf(access, patient.id), decisionsInForce, period),
     log: await logIn(access, patient.id, period, episodes),
     decisions: await decisionsIn(access, patient.id, period),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),

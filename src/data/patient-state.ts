@@ -74,7 +74,7 @@ export const openDecisions = (
 /** The newest proposal of each prescribed exercise. */
 const proposalRows = patientQuery((db) => {
   const older = alias(proposal, 'older') as unknown as typeof proposal;
-  const lastOfLine = db
+  const lastOfItem = db
     .select({ lineId: older.lineId, at: max(older.madeAt) })
     .from(older)
     .where(ofPatient(older))
@@ -88,7 +88,7 @@ const proposalRows = patientQuery((db) => {
       worklist: proposal.worklist,
     })
     .from(proposal)
-    .where(and(ofPatient(proposal), sql`(${proposal.lineId}, ${proposal.madeAt}) IN ${lastOfLine}`))
+    .where(and(ofPatient(proposal), sql`(${proposal.lineId}, ${proposal.madeAt}) IN ${lastOfItem}`))
     .orderBy(asc(proposal.madeAt), asc(proposal.id));
 });
 

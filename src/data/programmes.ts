@@ -1,7 +1,7 @@
 /** Weekly programmes, as versions. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, max } from 'drizzle-orm';
-import type { Programme, ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { Programme, ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
 import { programme } from './schema/schema.ts';
@@ -23,7 +23,7 @@ export const programmesOf = async (access: Access, patientId: string): Promise<r
 export const saveProgramme = (
   access: Access,
   patientId: string,
-  lines: readonly ProgrammeLine[],
+  items: readonly ProgrammeItem[],
 ): Promise<number> =>
   access.store.write(async (tx) => {
     const [last] = await tx
@@ -38,7 +38,7 @@ export const saveProgramme = (
       patientId,
       version,
       fromDay: access.day,
-      lines,
+      lines: items,
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
@@ -47,7 +47,7 @@ export const saveProgramme = (
       subject: 'programme',
       subjectId: id,
       patientId,
-      detail: { version, lines: lines.length },
+      detail: { version, lines: items.length },
     });
     return version;
   });

@@ -26,7 +26,7 @@ import {
   start,
   twoClinics,
 } from '#tests/support/clinic.ts';
-import { type Line, sendMorning, sendSession } from '#tests/support/sore-knee.ts';
+import { type PrescriptionItem, sendMorning, sendSession } from '#tests/support/sore-knee.ts';
 import { freshStore } from '#tests/support/store.ts';
 
 const hourMs = 3_600_000;
@@ -35,14 +35,14 @@ interface Scene {
   readonly store: Store;
   readonly access: Access;
   readonly patientId: string;
-  readonly line: Line;
+  readonly item: PrescriptionItem;
 }
 
 const sessions = ({ store }: Scene) =>
   store.read.select().from(trainingSession).orderBy(trainingSession.arrivedAt);
 
-const send = ({ access, patientId, line }: Scene, painAfter: number, over: object = {}) =>
-  sendSession(access, patientId, line, painAfter, over);
+const send = ({ access, patientId, item }: Scene, painAfter: number, over: object = {}) =>
+  sendSession(access, patientId, item, painAfter, over);
 
 const answered = async ({ access, patientId }: Scene, answer: 'accept' | 'override'): Promise<void> => {
   const decision = (await decisionsOf(access, patientId, '2026-01-01')).at(-1);
@@ -128,9 +128,9 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       },
       'Diary',
     ),
-  'unsigned version': ({ access, patientId, line }) =>
+  'unsigned version': ({ access, patientId, item }) =>
     addVersion(access, patientId, {
-      lineId: line.lineId,
+      lineId: item.lineId,
       dose: lowLoadDose,
       badDay: lowLoadDose,
       joints: ['right-knee'],
@@ -207,12 +207,12 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
     const property = fc.asyncProperty(history, async (events) => {
       const store = freshStore();
       const { clinician, patientId } = await twoClinics(store);
-      const line = await signedExercise(clinician, patientId);
+      const item = await signedExercise(clinician, patientId);
       let hours = 0;
       const at = () => accessOf(store, 'a', 'clinician-a', start + hours * hourMs);
       for (const event of events) {
         hours += event.hours;
-        await acts[event.act]!({ store, access: at(), patientId, line });
+        await acts[event.act]!({ store, access: at(), patientId, item });
       }
       hours += 1;
       const kept = await store.read.select().from(matter);

@@ -201,8 +201,8 @@ const answers: readonly SessionEvent[] = [
   { type: 'flags', when: 'during', flags: ['chest-pain'], now: start },
   { type: 'score', key: 'before:right-knee', score: 3 },
   { type: 'score', key: 'after:right-knee', score: 4 },
-  { type: 'count', line: 0, set: 1, repetitions: 15 },
-  { type: 'set-done', line: 0, set: 1, lostCount: false, now: start },
+  { type: 'count', item: 0, set: 1, repetitions: 15 },
+  { type: 'set-done', item: 0, set: 1, lostCount: false, now: start },
 ];
 
 const moves = {

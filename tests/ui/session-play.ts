@@ -39,11 +39,11 @@ export const eligibility: readonly SessionEvent[] = [
 ];
 
 export const oneSet = (
-  line: number,
+  item: number,
   set: number,
   repetitions: number,
   now: number,
 ): readonly SessionEvent[] => [
-  { type: 'count', line, set, repetitions },
-  { type: 'set-done', line, set, lostCount: false, now },
+  { type: 'count', item, set, repetitions },
+  { type: 'set-done', item, set, lostCount: false, now },
 ];

@@ -46,14 +46,14 @@ describe('a session that begins', () => {
         exercise('d', weightDose, { today: 'bad-day' }),
       ],
     });
-    const { lines } = begin(view);
-    expect(lines.map((line) => line.lineId)).toEqual(['d']);
-    expect(lines[0]?.dose.sets).toBe(2);
+    const { items } = begin(view);
+    expect(items.map((item) => item.lineId)).toEqual(['d']);
+    expect(items[0]?.dose.sets).toBe(2);
   });
 
   it('on a lighter day follows the signed lighter doses and says so in the record', () => {
     const draft = begin(today(), true);
-    expect(draft.lines.every((line) => line.dose.sets === 2)).toBe(true);
+    expect(draft.items.every((item) => item.dose.sets === 2)).toBe(true);
     expect(sessionEntryOf(draft, began).kind).toBe('bad-day');
   });
 });
@@ -136,11 +136,11 @@ describe('answers', () => {
 });
 
 describe('a set', () => {
-  const atSet = play(begin(onlyWeight), ...eligibility, { type: 'load', line: 0, loadKg: 4 }, next);
+  const atSet = play(begin(onlyWeight), ...eligibility, { type: 'load', item: 0, loadKg: 4 }, next);
 
   it('starts without a count; the first press on plus gives the target and on minus one less', () => {
     expect(atSet.step).toBe('set:0:1');
-    expect(atSet.lines[0]?.sets).toEqual([]);
+    expect(atSet.items[0]?.sets).toEqual([]);
     expect(pressed(null, 15, 1)).toBe(15);
     expect(pressed(null, 15, -1)).toBe(14);
     expect(pressed(15, 15, 1)).toBe(16);
@@ -165,14 +165,14 @@ describe('a set', () => {
   });
 
   it('whose count was lost is sent as reached and not counted', () => {
-    const draft = play(atSet, { type: 'set-done', line: 0, set: 1, lostCount: true, now: began });
+    const draft = play(atSet, { type: 'set-done', item: 0, set: 1, lostCount: true, now: began });
     expect(sessionEntryOf(draft, began).sets[0]).toMatchObject({ repetitions: null, stopReason: 'unknown' });
   });
 
   it('keeps the start of its rest when it is gone back to and said to be done again', () => {
     const once = play(atSet, ...oneSet(0, 1, 15, 5_000));
     const twice = play(once, { type: 'go', step: 'set:0:1' }, ...oneSet(0, 1, 16, 60_000));
-    expect(twice.lines[0]?.sets[0]).toMatchObject({ repetitions: 16, finishedAt: 5_000 });
+    expect(twice.items[0]?.sets[0]).toMatchObject({ repetitions: 16, finishedAt: 5_000 });
   });
 
   it('that was not reached is not sent', () => {
@@ -180,10 +180,10 @@ describe('a set', () => {
       atSet,
       ...oneSet(0, 1, 15, began),
       next,
-      { type: 'count', line: 0, set: 2, repetitions: 4 },
-      { type: 'set-stopped', line: 0, set: 2, now: began },
-      { type: 'stop-reason', line: 0, set: 2, reason: 'joint-pain' },
-      { type: 'stop-done', line: 0, set: 2, isLeft: true },
+      { type: 'count', item: 0, set: 2, repetitions: 4 },
+      { type: 'set-stopped', item: 0, set: 2, now: began },
+      { type: 'stop-reason', item: 0, set: 2, reason: 'joint-pain' },
+      { type: 'stop-done', item: 0, set: 2, isLeft: true },
     );
     expect(stopped.step).toBe('flags-during');
     expect(sessionEntryOf(stopped, began).sets).toEqual([

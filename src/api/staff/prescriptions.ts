@@ -4,7 +4,7 @@ import { limitedExercises } from '#core/care/limit-bounds.ts';
 import { exercises } from '#core/catalogue/catalogue.ts';
 import { programmeFields } from '#core/model/staff-fields.ts';
 import { occlusionSchemes } from '#core/occlusion/schemes.ts';
-import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import { noteRead } from '#data/audit.ts';
 import { limitsOf } from '#data/care.ts';
 import { addVersion, endPrescription, signPrescription } from '#data/prescribing.ts';
@@ -102,6 +102,6 @@ export const prescriptionsRouter = router({
 
   saveProgramme: recordProcedure.input(z.object({ programme: z.unknown() })).mutation(({ ctx, input }) => {
     const { lines } = checked(programmeFields, input.programme);
-    return saveWeek(ctx.access, ctx.patient.id, lines as readonly ProgrammeLine[]);
+    return saveWeek(ctx.access, ctx.patient.id, lines as readonly ProgrammeItem[]);
   }),
 });

@@ -31,19 +31,19 @@ const judge = (run: Run, day: number, course: DayOfJoint): void => {
   const at = { instant: day * dayMilliseconds + 12 * 3_600_000, day: dayFromNumber(day) };
   const { choices } = run.settings;
   const evaluation = evaluate(record, at, choices);
-  const line = evaluation.lines[0]!;
-  const rules = line.reasons
-    .filter((reason) => reason.effect.decision === line.decision)
+  const item = evaluation.items[0]!;
+  const rules = item.reasons
+    .filter((reason) => reason.effect.decision === item.decision)
     .map((reason) => reason.rule);
-  run.decisions.push({ word: line.decision, isFlare: course.isFlare, rules });
+  run.decisions.push({ word: item.decision, isFlare: course.isFlare, rules });
   const ladder = { harder: () => null, easier: () => null };
   const proposal = nextDoses(record, evaluation, () => ({
     ladder,
     choices,
     easeBacksBefore: run.easeBacks,
   })).get('line')!;
-  run.easeBacks = line.decision === 'ease-back' ? run.easeBacks + 1 : 0;
-  if (line.decision === 'pause') run.pausedUntil = day + run.settings.pauseDays;
+  run.easeBacks = item.decision === 'ease-back' ? run.easeBacks + 1 : 0;
+  if (item.decision === 'pause') run.pausedUntil = day + run.settings.pauseDays;
   if (proposal.effect === 'repeat') return;
   const current = run.prescriptions.at(-1)!;
   const origin = proposal.kind === 'step' ? 'progress' : proposal.kind === 'return' ? 'return' : 'ease-back';

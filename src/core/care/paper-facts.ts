@@ -22,7 +22,7 @@ export interface PaperVersion {
 }
 
 /** One prescribed exercise over the stretch. */
-export interface PaperLine {
+export interface DocumentItem {
   readonly lineId: string;
   readonly first: PaperVersion;
   readonly last: PaperVersion;
@@ -90,7 +90,7 @@ export interface PaperFacts {
   };
   /** Another stretch of care of the same person goes on. */
   readonly careGoesOn: boolean;
-  readonly lines: readonly PaperLine[];
+  readonly lines: readonly DocumentItem[];
   readonly log: PaperLog;
   readonly decisions: readonly PaperDecision[];
   readonly limits: readonly LimitInForce[];

@@ -5,7 +5,7 @@
  */
 import { type Day, daysBetween } from '../day.ts';
 import { counted, dayInWords, jointInWords } from '../review/plain-words.ts';
-import type { PaperDecision, PaperFacts, PaperLine } from './paper-facts.ts';
+import type { PaperDecision, PaperFacts, DocumentItem } from './paper-facts.ts';
 import {
   all,
   type DoseWords,
@@ -35,7 +35,7 @@ const personPart = ({ episode, from, end }: PaperFacts): PaperPart => ({
   ],
 });
 
-const lineWords = ({ first, last, atEnd }: PaperLine, words: DoseWords): readonly string[] => {
+const itemWords = ({ first, last, atEnd }: DocumentItem, words: DoseWords): readonly string[] => {
   const name = `${words.title(first.dose)} (${methodWords[first.dose.method]})`;
   const stop = atEnd
     ? 'In force when care ended.'
@@ -56,7 +56,7 @@ const workPart = ({ lines }: PaperFacts, words: DoseWords): PaperPart => ({
   lines:
     lines.length === 0
       ? ['No exercise was signed in this period.']
-      : lines.flatMap((line) => lineWords(line, words)),
+      : lines.flatMap((item) => itemWords(item, words)),
 });
 
 const logPart = ({ log }: PaperFacts): PaperPart => {

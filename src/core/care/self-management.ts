@@ -11,7 +11,7 @@ import type { Joint } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import type { Baseline } from '../model/record.ts';
 import { dayInWords, figure, jointInWords } from '../review/plain-words.ts';
-import type { PaperFacts, PaperLine } from './paper-facts.ts';
+import type { PaperFacts, DocumentItem } from './paper-facts.ts';
 import { headOf, type Paper, type PaperPart, sentence } from './paper-words.ts';
 
 export interface PatientWords {
@@ -21,7 +21,7 @@ export interface PatientWords {
   readonly flag: (flag: RedFlag) => string;
 }
 
-const suspendedWords: Readonly<Record<NonNullable<PaperLine['suspended']>, string>> = {
+const suspendedWords: Readonly<Record<NonNullable<DocumentItem['suspended']>, string>> = {
   'everything-rests': 'Everything rested when your care ended.',
   'joint-rests': 'This joint rested when your care ended.',
   'easier-only': 'When your care ended, only the easier session was planned for this.',
@@ -29,7 +29,7 @@ const suspendedWords: Readonly<Record<NonNullable<PaperLine['suspended']>, strin
 
 const ringFirst = 'Do not do this before you have rung the clinic.';
 
-const oneExercise = ({ last, suspended }: PaperLine, words: PatientWords): PaperPart => {
+const oneExercise = ({ last, suspended }: DocumentItem, words: PatientWords): PaperPart => {
   const { dose, badDay } = last;
   const signed = `Signed by ${last.signedName} on ${dayInWords(last.signedOn)}.`;
   if (suspended === 'everything-rests' || suspended === 'joint-rests')
@@ -50,7 +50,7 @@ const exerciseParts = ({ lines }: PaperFacts, words: PatientWords): readonly Pap
   const title = 'Your exercises on the last day of care';
   return [
     ...(doable.length === 0 ? [{ title, lines: ['No exercise to do without the cuff was in force.'] }] : []),
-    ...doable.map((line) => oneExercise(line, words)),
+    ...doable.map((item) => oneExercise(item, words)),
     ...(doable.length < inForce.length
       ? [
           {

@@ -110,7 +110,7 @@ const boundedByUnknown = (today: Today, unanswered: PreSessionCheck['unanswered'
 
 export type Offer = 'dose' | 'bad-day' | 'leave-out';
 
-export interface LineOffer {
+export interface ItemOffer {
   readonly lineId: string;
   readonly offer: Offer;
 }
@@ -128,7 +128,7 @@ const offerRank: Readonly<Record<Offer, number>> = { 'leave-out': 0, 'bad-day': 
 export const offeredSession = (
   versions: readonly Pick<PrescriptionVersion, 'lineId' | 'joints'>[],
   checks: ReadonlyMap<Joint, PreSessionCheck>,
-): readonly LineOffer[] => {
+): readonly ItemOffer[] => {
   const stopped = [...checks.values()].some(
     (check) => check.unanswered.includes('redFlags') || check.reasons.some((reason) => reason.rule === 'R1'),
   );
@@ -147,10 +147,10 @@ export const offeredSession = (
  * lines that do not load it, as they were offered; the stopped one is not taken up again that day.
  */
 export const afterStop = (
-  offers: readonly LineOffer[],
+  offers: readonly ItemOffer[],
   versions: readonly Pick<PrescriptionVersion, 'lineId' | 'joints'>[],
   stop: { readonly because: 'red-flag' } | { readonly because: 'joint'; readonly joints: readonly Joint[] },
-): readonly LineOffer[] => {
+): readonly ItemOffer[] => {
   if (stop.because === 'red-flag') return offers.map(({ lineId }) => ({ lineId, offer: 'leave-out' }));
   const loads = new Map(versions.map(({ lineId, joints }) => [lineId, joints]));
   return offers.map((one) =>

@@ -5,7 +5,7 @@ import type { EngineChoiceValues } from './choices.ts';
 import { prescribedLoadKg } from './dose/volume.ts';
 import type { Facts } from './facts.ts';
 import type { Judged } from './judged-session.ts';
-import { type LineWork, workOf } from './line-work.ts';
+import { type ItemWork, workOf } from './line-work.ts';
 import type { JointSession, RecordIndex } from './record-index.ts';
 
 export { prescribedLoadKg };
@@ -21,7 +21,7 @@ const stopOrder: readonly StopReason[] = [
   'none',
 ];
 
-const worstStop = (work: readonly LineWork[]): StopReason => {
+const worstStop = (work: readonly ItemWork[]): StopReason => {
   let worst = stopOrder.length - 1;
   for (const { sets } of work) {
     for (const set of sets) worst = Math.min(worst, stopOrder.indexOf(set.stopReason));
@@ -29,7 +29,7 @@ const worstStop = (work: readonly LineWork[]): StopReason => {
   return stopOrder[worst]!;
 };
 
-const reserveOf = (work: readonly LineWork[]): Pick<Facts, 'reserveShortfall' | 'prescribedReserve'> => {
+const reserveOf = (work: readonly ItemWork[]): Pick<Facts, 'reserveShortfall' | 'prescribedReserve'> => {
   let reserveShortfall = 0;
   let prescribedReserve = 0;
   for (const { dose, sets } of work) {
@@ -45,7 +45,7 @@ const reserveOf = (work: readonly LineWork[]): Pick<Facts, 'reserveShortfall' | 
 
 const loadTolerance = 1e-9;
 
-const isOverdone = ({ dose, sets }: LineWork, choices: EngineChoiceValues): boolean => {
+const isOverdone = ({ dose, sets }: ItemWork, choices: EngineChoiceValues): boolean => {
   const limit = prescribedLoadKg(dose) * (1 + choices['overdone-percent'] / 100) + loadTolerance;
   return sets.length > dose.sets || sets.some((set) => set.loadKg !== null && set.loadKg > limit);
 };
@@ -66,7 +66,7 @@ const runOnTarget = (
     const { session } = list[place]!;
     if (session.recordedAt > instant || !session.sets.some((set) => set.lineId === version.lineId)) continue;
     if (session.kind !== 'full' || session.clockDoubtful) break;
-    const work = workOf(list[place]!, joint, index.versions).find((line) => line.version.id === version.id);
+    const work = workOf(list[place]!, joint, index.versions).find((item) => item.version.id === version.id);
     // The easier session, done in full, is no session on target of the full dose.
     if (work?.donePercent !== 100 || work.isEasier) break;
     run++;
@@ -93,10 +93,10 @@ const nothingDone: CompletionFacts = {
   overdone: false,
 };
 
-const leastShare = (work: readonly LineWork[]): number | null => {
+const leastShare = (work: readonly ItemWork[]): number | null => {
   let least: number | null = 100;
-  for (const line of work) {
-    const share = line.donePercent;
+  for (const item of work) {
+    const share = item.donePercent;
     if (share !== null && share < 100) least = Math.min(least ?? 100, share);
     else if (share === null && least === 100) least = null;
   }
@@ -134,6 +134,6 @@ export const completionFacts = (
     stopReason: worstStop(work),
     ...reserveOf(work),
     sessionsOnTarget,
-    overdone: mayHaveDoneExtra(session) || twiceADay || work.some((line) => isOverdone(line, choices)),
+    overdone: mayHaveDoneExtra(session) || twiceADay || work.some((item) => isOverdone(item, choices)),
   };
 };

@@ -5,7 +5,7 @@ import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/rec
 import { prescribedLoadKg } from './dose/volume.ts';
 import type { JointSession } from './record-index.ts';
 
-export interface LineWork {
+export interface ItemWork {
   readonly version: PrescriptionVersion;
   /** The dose meant for that day: the prescribed one or the signed easier session. */
   readonly dose: Dose;
@@ -54,17 +54,17 @@ export const wasEasier = (
     : session.kind === 'bad-day';
 
 /** Work of a session by prescription version. */
-const lineWork = (
+const itemWork = (
   session: SessionRecord,
   versions: ReadonlyMap<string, PrescriptionVersion>,
-): readonly LineWork[] => {
+): readonly ItemWork[] => {
   const byVersion = new Map<string, SetRecord[]>();
   for (const set of session.sets) {
     const list = byVersion.get(set.prescriptionId);
     if (list) list.push(set);
     else byVersion.set(set.prescriptionId, [set]);
   }
-  const found: LineWork[] = [];
+  const found: ItemWork[] = [];
   for (const [id, sets] of byVersion) {
     const version = versions.get(id);
     if (!version) continue;
@@ -80,8 +80,8 @@ export const workOf = (
   one: JointSession,
   joint: Joint,
   versions: ReadonlyMap<string, PrescriptionVersion>,
-): readonly LineWork[] => {
-  one.whole.work ??= lineWork(one.session, versions);
+): readonly ItemWork[] => {
+  one.whole.work ??= itemWork(one.session, versions);
   one.work ??= one.whole.work.filter(({ version }) => version.joints.includes(joint));
   return one.work;
 };

@@ -18,11 +18,11 @@ import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './d
 import { changesBetween, easierSession } from './dose/volume.ts';
 import { returnStep, type ToleratedDose } from './dose/way-back.ts';
 import type { Moment } from './judged-session.ts';
-import type { LineEvaluation } from './scope.ts';
+import type { ItemEvaluation } from './scope.ts';
 
 export interface DoseQuestion {
   readonly record: PatientRecord;
-  readonly line: LineEvaluation;
+  readonly item: ItemEvaluation;
   readonly at: Moment;
   /** Longest flare among the joints that gate the line. */
   readonly flareDays: number;
@@ -49,11 +49,11 @@ const signedDose = (history: readonly PrescriptionVersion[], version: Prescripti
   history.filter((one) => one.origin === 'clinician').at(-1)?.dose ?? version.dose;
 
 const stepUp = (question: DoseQuestion, limits: readonly LimitInForce[], signed: Dose): Candidate => {
-  const { line, record, ladder } = question;
+  const { item, record, ladder } = question;
   const choices = engineChoiceValues(question.choices);
-  const dose = line.version.dose;
+  const dose = item.version.dose;
   const context: StepContext = {
-    largestStep: line.largestStep ?? 'repetitions',
+    largestStep: item.largestStep ?? 'repetitions',
     choices,
     ownedLoadsKg: record.ownedLoadsKg,
     limits,
@@ -80,13 +80,13 @@ const candidateFor = (
   history: readonly PrescriptionVersion[],
   limits: readonly LimitInForce[],
 ): Candidate => {
-  const { line, record, at } = question;
-  const { version } = line;
+  const { item, record, at } = question;
+  const { version } = item;
   const choices = engineChoiceValues(question.choices);
   const signed = signedDose(history, version);
-  if (line.decision === 'pause') return { kind: 'stop', dose: version.dose };
-  if (line.decision === 'hold') return { kind: 'same', dose: version.dose };
-  if (line.decision === 'ease-back') {
+  if (item.decision === 'pause') return { kind: 'stop', dose: version.dose };
+  if (item.decision === 'hold') return { kind: 'same', dose: version.dose };
+  if (item.decision === 'ease-back') {
     const latest = [...question.tolerated].sort((a, b) => b.day - a.day)[0];
     return easeBack({
       version,
@@ -145,8 +145,8 @@ const effectOf = (
 };
 
 export const nextDose = (question: DoseQuestion): DoseProposal => {
-  const { line, record, at } = question;
-  const { version } = line;
+  const { item, record, at } = question;
+  const { version } = item;
   const day = dayNumber(at.day);
   const history = historyOf(record, version);
   const limits = limitsInForce(record.limits, version.joints, day);
@@ -169,7 +169,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   ];
   const needsContact = worklist.includes('floor-reached') || worklist.includes('no-dose-within-limit');
   return {
-    word: line.decision,
+    word: item.decision,
     kind: candidate.kind,
     effect: effectOf(candidate, history, isApproved),
     dose: candidate.dose,
@@ -177,7 +177,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     changes: changesBetween(version.dose, candidate.dose),
     named: candidate.named ?? [],
     withheld: candidate.withheld ?? null,
-    contact: needsContact ? moreUrgent(line.contact, 'routine') : line.contact,
+    contact: needsContact ? moreUrgent(item.contact, 'routine') : item.contact,
     worklist,
     limits,
     preApprovalId: isApproved ? (approval?.id ?? null) : null,

@@ -6,28 +6,28 @@ import { type DoseQuestion, nextDose } from './next-dose.ts';
 import type { Evaluation } from './scope.ts';
 
 /** What the caller knows of a line beside the record. */
-export type LineContext = Omit<DoseQuestion, 'record' | 'line' | 'at' | 'flareDays' | 'tolerated'>;
+export type ItemContext = Omit<DoseQuestion, 'record' | 'item' | 'at' | 'flareDays' | 'tolerated'>;
 
 /** Proposals for every line of an evaluation. */
 export const nextDoses = (
   record: PatientRecord,
   evaluation: Evaluation,
-  contextOf: (lineId: string) => LineContext,
+  contextOf: (lineId: string) => ItemContext,
 ): ReadonlyMap<string, DoseProposal> => {
   const flareDays = new Map(evaluation.joints.map((one) => [one.joint, one.facts.flareDays]));
   return new Map(
-    evaluation.lines.map((line) => {
-      const context = contextOf(line.lineId);
+    evaluation.items.map((item) => {
+      const context = contextOf(item.lineId);
       const tolerated = toleratedDoses(
         record,
-        line.lineId,
-        line.limitingJoints,
+        item.lineId,
+        item.limitingJoints,
         evaluation.at,
         context.choices,
       );
-      const longest = Math.max(0, ...line.limitingJoints.map((joint) => flareDays.get(joint) ?? 0));
-      const question = { ...context, record, line, at: evaluation.at, flareDays: longest, tolerated };
-      return [line.lineId, nextDose(question)] as const;
+      const longest = Math.max(0, ...item.limitingJoints.map((joint) => flareDays.get(joint) ?? 0));
+      const question = { ...context, record, item, at: evaluation.at, flareDays: longest, tolerated };
+      return [item.lineId, nextDose(question)] as const;
     }),
   );
 };

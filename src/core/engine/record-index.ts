@@ -15,7 +15,7 @@ import {
   type PrescriptionVersion,
   type SessionRecord,
 } from '../model/record.ts';
-import type { LineWork } from './line-work.ts';
+import type { ItemWork } from './line-work.ts';
 
 export interface IndexedSession {
   readonly session: SessionRecord;
@@ -23,7 +23,7 @@ export interface IndexedSession {
   readonly began: number;
   readonly day: number;
   /** Of every line; filled when first asked for. */
-  work: readonly LineWork[] | null;
+  work: readonly ItemWork[] | null;
 }
 
 export interface JointSession extends Omit<IndexedSession, 'work'> {
@@ -31,7 +31,7 @@ export interface JointSession extends Omit<IndexedSession, 'work'> {
   /** null when the joint was loaded and not asked about. */
   readonly answers: JointSessionAnswers | null;
   /** Of the lines that load the joint; filled when first asked for. */
-  work: readonly LineWork[] | null;
+  work: readonly ItemWork[] | null;
 }
 
 export interface IndexedMorning {

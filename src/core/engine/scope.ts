@@ -32,7 +32,7 @@ export interface JointEvaluation {
   readonly answers: Answers;
 }
 
-export interface LineEvaluation extends Omit<Answers, 'reasons'> {
+export interface ItemEvaluation extends Omit<Answers, 'reasons'> {
   readonly lineId: string;
   readonly version: PrescriptionVersion;
   /** Joints whose answers gate the line. */
@@ -43,7 +43,7 @@ export interface LineEvaluation extends Omit<Answers, 'reasons'> {
 export interface Evaluation {
   readonly at: Moment;
   readonly joints: readonly JointEvaluation[];
-  readonly lines: readonly LineEvaluation[];
+  readonly items: readonly ItemEvaluation[];
   /** A red flag was told: nothing is offered, care advice is shown at once. */
   readonly redFlag: boolean;
   /** Most urgent over all joints. */
@@ -52,13 +52,13 @@ export interface Evaluation {
 
 /** The version of each line in force at an instant, in the order of their ids. */
 export const versionsInForce = (record: PatientRecord, instant: number): readonly PrescriptionVersion[] => {
-  const byLine = new Map<string, PrescriptionVersion>();
+  const byItem = new Map<string, PrescriptionVersion>();
   for (const version of record.prescriptions) {
     if (version.signedAt > instant || (version.endedAt !== null && version.endedAt <= instant)) continue;
-    const known = byLine.get(version.lineId);
-    if (!known || version.version > known.version) byLine.set(version.lineId, version);
+    const known = byItem.get(version.lineId);
+    if (!known || version.version > known.version) byItem.set(version.lineId, version);
   }
-  return [...byLine.values()].sort((a, b) => (a.lineId < b.lineId ? -1 : 1));
+  return [...byItem.values()].sort((a, b) => (a.lineId < b.lineId ? -1 : 1));
 };
 
 const began = (one: { readonly began: number }): number => one.began;
@@ -124,7 +124,7 @@ const reasonsOf = ({ joint, answers }: JointEvaluation): readonly JointReason[] 
     joint,
   }));
 
-type ByJoints = Omit<LineEvaluation, 'lineId' | 'version'>;
+type ByJoints = Omit<ItemEvaluation, 'lineId' | 'version'>;
 
 const isSame = (a: readonly Joint[], b: readonly Joint[]): boolean =>
   a.length === b.length && a.every((joint, place) => joint === b[place]);
@@ -159,7 +159,7 @@ export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: Choic
   for (const [, limitingJoints] of versions) for (const joint of limitingJoints) wanted.add(joint);
   const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, choices));
   const answerOf = gating(all);
-  const lines = versions.map(([version, limitingJoints]) => ({
+  const items = versions.map(([version, limitingJoints]) => ({
     lineId: version.lineId,
     version,
     ...answerOf(limitingJoints),
@@ -168,7 +168,7 @@ export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: Choic
   return {
     at,
     joints: all,
-    lines,
+    items,
     redFlag: all.some((one) => one.answers.reasons.some((reason) => reason.rule === stopsAll)),
     contact: contacts.reduce<Contact>((a, b) => (contactRank[b] < contactRank[a] ? b : a), 'none'),
   };

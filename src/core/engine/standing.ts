@@ -9,7 +9,7 @@ import { type Day, daysBetween } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Answers, DecisionWord, Today } from './answers.ts';
 import { mostCautious } from './decide.ts';
-import type { Evaluation, LineEvaluation } from './scope.ts';
+import type { Evaluation, ItemEvaluation } from './scope.ts';
 
 export interface MadeDecision extends Answers {
   readonly id: string;
@@ -130,14 +130,14 @@ export const decisionsInForce = (
 };
 
 const itemUnder = (
-  line: LineEvaluation,
+  item: ItemEvaluation,
   evaluation: Evaluation,
   decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
-): LineEvaluation => {
+): ItemEvaluation => {
   const everywhere = [...decisionsInForce.values()].filter(
     (one) => one.everywhere && one.decision === 'pause',
   );
-  const ofJoints = line.limitingJoints.flatMap((joint) => {
+  const ofJoints = item.limitingJoints.flatMap((joint) => {
     const own = decisionsInForce.get(joint) ?? evaluation.joints.find((one) => one.joint === joint)?.answers;
     return own ? [own] : [];
   });
@@ -147,7 +147,7 @@ const itemUnder = (
     today,
     contact,
   }));
-  return { ...line, ...mostCautious(effects) };
+  return { ...item, ...mostCautious(effects) };
 };
 
 /** An evaluation with what stands put in place of the engine's newest word, line by line. */
@@ -156,5 +156,5 @@ export const withDecisionsInForce = (
   decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
 ): Evaluation => ({
   ...evaluation,
-  lines: evaluation.lines.map((line) => itemUnder(line, evaluation, decisionsInForce)),
+  items: evaluation.items.map((item) => itemUnder(item, evaluation, decisionsInForce)),
 });

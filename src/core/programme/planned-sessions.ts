@@ -5,7 +5,7 @@ import type { PlannedSession } from '../model/record.ts';
 /** 1 = Monday … 7 = Sunday, as in ISO 8601. */
 export type Weekday = 1 | 2 | 3 | 4 | 5 | 6 | 7;
 
-export interface ProgrammeLine {
+export interface ProgrammeItem {
   readonly lineId: string;
   readonly weekdays: readonly Weekday[];
 }
@@ -14,7 +14,7 @@ export interface Programme {
   readonly version: number;
   /** First day it holds; it holds until a newer version begins. */
   readonly fromDay: Day;
-  readonly lines: readonly ProgrammeLine[];
+  readonly lines: readonly ProgrammeItem[];
 }
 
 /** 1970-01-01, day number 0, was a Thursday. */
@@ -33,7 +33,7 @@ export const programmeOn = (programmes: readonly Programme[], day: Day): Program
 export const linesOn = (programmes: readonly Programme[], day: Day): readonly string[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines.filter((line) => line.weekdays.includes(weekdayOf(day))).map((line) => line.lineId);
+  return programme.lines.filter((item) => item.weekdays.includes(weekdayOf(day))).map((item) => item.lineId);
 };
 
 /** Weekdays of a line under the programme that holds; null when none has begun, which means every day. */
@@ -44,7 +44,7 @@ export const weekdaysOf = (
 ): readonly Weekday[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
+  return programme.lines.find((item) => item.lineId === lineId)?.weekdays ?? [];
 };
 
 /** The days on which a newer programme begins to hold, in order of time. */
@@ -66,7 +66,7 @@ export const plannedSessions = (
   const planned: PlannedSession[] = [];
   const starts = turns(programmes, from, to);
   for (const [place, start] of starts.entries()) {
-    const weekdays = new Set(programmeOn(programmes, start)?.lines.flatMap((line) => line.weekdays));
+    const weekdays = new Set(programmeOn(programmes, start)?.lines.flatMap((item) => item.weekdays));
     const next = starts[place + 1];
     const end = next === undefined ? dayNumber(to) + 1 : dayNumber(next);
     for (let number = dayNumber(start); number < end; number++) {

@@ -2,7 +2,7 @@
  * Weeks to begin from, our own. A template lays the prescribed exercises over the week by their frequency;
  * the clinician moves what does not fit. Exercises with a cuff on one limb go to different days.
  */
-import type { ProgrammeLine, Weekday } from './planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from './planned-sessions.ts';
 import { type PlannedExercise, weekdays } from './week-plan.ts';
 
 export interface WeekTemplate {
@@ -50,7 +50,7 @@ const cuffLimb = ({ dose }: PlannedExercise): string | null =>
 export const laidOut = (
   template: WeekTemplate,
   exercises: readonly PlannedExercise[],
-): readonly ProgrammeLine[] => {
+): readonly ProgrammeItem[] => {
   const taken = new Map<string, Set<Weekday>>();
   return exercises.map((exercise, place) => {
     const limb = cuffLimb(exercise);

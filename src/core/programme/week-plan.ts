@@ -10,7 +10,7 @@ import type { Muscle } from '../catalogue/exercise.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import { fractionalSets } from '../strength/fractional-sets.ts';
-import type { ProgrammeLine, Weekday } from './planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from './planned-sessions.ts';
 import { type ProgrammeValues, programmeDefaults, sessionMinutes } from './session-length.ts';
 
 export const weekdays: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];
@@ -54,7 +54,7 @@ export interface MuscleWeek {
 
 export interface DayPlan {
   readonly day: Weekday;
-  readonly lineIds: readonly string[];
+  readonly itemIds: readonly string[];
   readonly minutes: number;
 }
 
@@ -66,9 +66,9 @@ export interface WeekPlan {
 
 type DaysOf = (exercise: PlannedExercise) => readonly Weekday[];
 
-const daysFrom = (lines: readonly ProgrammeLine[]): DaysOf => {
-  const byLine = new Map(lines.map((line) => [line.lineId, line.weekdays]));
-  return ({ lineId }) => byLine.get(lineId) ?? [];
+const daysFrom = (items: readonly ProgrammeItem[]): DaysOf => {
+  const byItem = new Map(items.map((item) => [item.lineId, item.weekdays]));
+  return ({ lineId }) => byItem.get(lineId) ?? [];
 };
 
 const musclesOf = (exercises: readonly PlannedExercise[], daysOf: DaysOf): readonly MuscleWeek[] => {
@@ -143,17 +143,17 @@ const daysDiffer = (exercises: readonly PlannedExercise[], daysOf: DaysOf): read
 
 export const weekPlan = (
   exercises: readonly PlannedExercise[],
-  lines: readonly ProgrammeLine[],
+  items: readonly ProgrammeItem[],
   values: ProgrammeValues = programmeDefaults,
 ): WeekPlan => {
-  const daysOf = daysFrom(lines);
+  const daysOf = daysFrom(items);
   const days = weekdays.map((day): DayPlan => {
     const mine = exercises.filter((one) => daysOf(one).includes(day));
     const minutes = sessionMinutes(
       mine.map((one) => one.dose),
       values,
     );
-    return { day, lineIds: mine.map((one) => one.lineId), minutes };
+    return { day, itemIds: mine.map((one) => one.lineId), minutes };
   });
   const muscles = musclesOf(exercises, daysOf);
   const long = days.filter(({ minutes }) => minutes > values['longest-session-minutes']);

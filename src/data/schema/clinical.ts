@@ -6,7 +6,7 @@ import type { Dose } from '#core/model/dose.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import { effusions } from '#core/model/record.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
-import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
@@ -196,7 +196,7 @@ export const programme = kit.table(
     ...owned(),
     version: kit.whole('version'),
     fromDay: kit.day('from_day'),
-    lines: kit.json<readonly ProgrammeLine[]>('lines'),
+    lines: kit.json<readonly ProgrammeItem[]>('lines'),
   },
   (t) => [
     kit.unique('programme_version').on(t.patientId, t.version),

@@ -33,7 +33,7 @@ const useSteps = (
 };
 
 const isCuffRunning = (session: SessionDraft | null | undefined): session is SessionDraft =>
-  session?.endedAt === null && session.lines.some(isCuffOn);
+  session?.endedAt === null && session.items.some(isCuffOn);
 
 /** After a reload the page goes on where it stood; a cuff that is on is never left waiting behind today. */
 const useReturn = (

@@ -2,7 +2,7 @@
 /** The week of the exercises in force: weekdays ticked, a template to begin from, and what it comes to as it is ticked. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useMemo, useState } from 'react';
-import type { ProgrammeLine, Weekday } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from '#core/programme/planned-sessions.ts';
 import type { ProgrammeValues } from '#core/programme/session-length.ts';
 import { laidOut, weekTemplates } from '#core/programme/templates.ts';
 import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-plan.ts';
@@ -95,23 +95,23 @@ const Grid = (props: {
 export interface PlannerFormProps {
   readonly patientId: string;
   readonly exercises: readonly PlannedExercise[];
-  readonly lines: readonly ProgrammeLine[];
+  readonly lines: readonly ProgrammeItem[];
   readonly values: ProgrammeValues;
 }
 
 /** The week on the page, and how it changes. */
 const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'patientId'>) => {
-  const [lines, setLines] = useState(given);
-  const plan = useMemo(() => weekPlan(exercises, lines, values), [exercises, lines, values]);
-  const daysOf = (lineId: string) => lines.find((line) => line.lineId === lineId)?.weekdays ?? [];
+  const [items, setItems] = useState(given);
+  const plan = useMemo(() => weekPlan(exercises, items, values), [exercises, items, values]);
+  const daysOf = (lineId: string) => items.find((item) => item.lineId === lineId)?.weekdays ?? [];
   const change = (lineId: string, day: Weekday) => {
     const known = daysOf(lineId);
     const next = known.includes(day) ? known.filter((one) => one !== day) : [...known, day].sort();
-    setLines([...lines.filter((line) => line.lineId !== lineId), { lineId, weekdays: next }]);
+    setItems([...items.filter((item) => item.lineId !== lineId), { lineId, weekdays: next }]);
   };
   const take = (id: string) => {
     const template = weekTemplates.find((one) => one.id === id);
-    if (template) setLines(laidOut(template, exercises));
+    if (template) setItems(laidOut(template, exercises));
   };
   /** A line for each exercise in force; one that ended is not carried on. */
   const wanted = () => exercises.map(({ lineId }) => ({ lineId, weekdays: daysOf(lineId) }));

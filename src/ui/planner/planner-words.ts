@@ -41,10 +41,10 @@ export const conflictsInWords = (
   titleOf: (lineId: string) => string,
 ): readonly string[] => {
   const crowded = new Map<string, string[]>();
-  const lines: (() => string)[] = [];
+  const items: (() => string)[] = [];
   for (const conflict of conflicts) {
     if (conflict.kind !== 'muscle-crowded') {
-      lines.push(() => conflictInWords(conflict, titleOf));
+      items.push(() => conflictInWords(conflict, titleOf));
       continue;
     }
     const known = crowded.get(conflict.muscle);
@@ -53,10 +53,10 @@ export const conflictsInWords = (
     else {
       const pairs = [pair];
       crowded.set(conflict.muscle, pairs);
-      lines.push(() => `${muscleName(conflict.muscle)}: ${pairs.join('; ')}.`);
+      items.push(() => `${muscleName(conflict.muscle)}: ${pairs.join('; ')}.`);
     }
   }
-  return lines.map((line) => line());
+  return items.map((item) => item());
 };
 
 export const conflictInWords = (conflict: Conflict, titleOf: (lineId: string) => string): string => {

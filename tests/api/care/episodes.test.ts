@@ -19,8 +19,8 @@ const onBreak = (episodeId: string, day: number, more: object = {}) =>
 const kindsOn = async (day: number) => {
   const { lines } = await at.clinician(day).staff.worklist.list();
   return lines
-    .filter((line) => line.patientId === at.patientId)
-    .flatMap((line) => [line.item.kind, ...line.others.map((other) => other.kind)])
+    .filter((item) => item.patientId === at.patientId)
+    .flatMap((item) => [item.item.kind, ...item.others.map((other) => other.kind)])
     .sort();
 };
 const screenedOn = (day: number) =>
@@ -39,7 +39,7 @@ const session = (day: number, over: object = {}) => {
     endedAt: access.now - 600_000,
     sentAt: access.now,
     day: access.day,
-    sets: [{ ...at.line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
+    sets: [{ ...at.item, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
     ...over,
   });
 };
@@ -95,7 +95,7 @@ describe('a break', () => {
     const { patientId } = at;
     const id = await inCare(at);
     await saveProgramme(at.accessOn(0), patientId, [
-      { lineId: at.line.lineId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
+      { lineId: at.item.lineId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
     ]);
     expect(await kindsOn(6)).toContain('missing-answers');
     await at.clinician(6).staff.episodes.change({ patientId, change: onBreak(id, 6) });

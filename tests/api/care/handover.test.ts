@@ -33,7 +33,7 @@ describe('handing over', () => {
       sentAt: access.now,
       day: access.day,
       redFlags: ['chest-pain'],
-      sets: [{ ...at.line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
+      sets: [{ ...at.item, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
     });
     await at.patient(day, '10:00').patient.entries.send({ kind: 'session', entry });
   };

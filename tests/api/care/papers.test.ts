@@ -30,7 +30,7 @@ describe('the papers at the end of care', () => {
       from: '2026-03-02',
       end: { on: '2026-03-12', state: 'discharged', by: 'clinician-a' },
       careGoesOn: false,
-      lines: [{ lineId: at.line.lineId, atEnd: true, last: { signedName: 'clinician-a' } }],
+      lines: [{ lineId: at.item.lineId, atEnd: true, last: { signedName: 'clinician-a' } }],
       log: { sessions: 0, plannedDays: null, mornings: 0, daysWithoutMorning: 10 },
     });
   });
@@ -38,7 +38,7 @@ describe('the papers at the end of care', () => {
   it('show an exercise that ended before the discharge as ended', async () => {
     const { patientId } = at;
     const episodeId = await inCare(at);
-    const { prescriptionId } = at.line;
+    const { prescriptionId } = at.item;
     await at.clinician(5).staff.prescriptions.end({ patientId, prescriptionId, reason: 'Done with it.' });
     await at
       .clinician(10)
@@ -57,7 +57,7 @@ describe('the papers at the end of care', () => {
     const secondId = await staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
     await staff.episodes.change({ patientId, change: change(secondId, 'active', '2026-03-22') });
     await staff.screening.record({ patientId, screening: allNo() });
-    const { lineId } = at.line;
+    const { lineId } = at.item;
     const prescriptionId = await staff.prescriptions.keep({
       patientId,
       wish: { ...kneeWish, percent: 30 },

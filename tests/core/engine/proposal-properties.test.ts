@@ -113,7 +113,7 @@ describe('for every decision and every dose', () => {
       const signed = version({ dose, badDay: dose, signedAt: instantOn('2026-01-01', 12) });
       const proposal = nextDose({
         record: record({ prescriptions: [signed], ownedLoadsKg: owned }),
-        line: {
+        item: {
           lineId: 'knee',
           version: signed,
           limitingJoints: [knee],
@@ -151,7 +151,7 @@ describe('for every decision and every dose', () => {
         ladder: ladder(random),
         easeBacksBefore: 0,
       }))) {
-        const present = evaluation.lines.find((line) => line.lineId === lineId)!.version.dose;
+        const present = evaluation.items.find((item) => item.lineId === lineId)!.version.dose;
         proposals++;
         expect(proposal.changes).toEqual(changesBetween(present, proposal.dose));
         if (proposal.word !== 'progress') expect(isNotHeavier(present, proposal.dose)).toBe(true);

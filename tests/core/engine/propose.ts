@@ -57,7 +57,7 @@ export const propose = ({
       ownedLoadsKg: owned ?? [8, 9, 10, 11, 12.5],
       limits: limits ?? [],
     }),
-    line: {
+    item: {
       lineId: current.lineId,
       version: current,
       limitingJoints: [knee],

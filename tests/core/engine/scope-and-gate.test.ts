@@ -20,13 +20,13 @@ import {
 
 const both = [version(), shoulderVersion];
 const linesOf = (of: ReturnType<typeof record>) =>
-  Object.fromEntries(evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.lineId, line]));
+  Object.fromEntries(evaluate(of, noonOf(judgedMorning)).items.map((item) => [item.lineId, item]));
 
 describe('scope is the joint', () => {
   it('a sore knee does not hold an arm', () => {
-    const lines = linesOf(withSession(record(), session(lastSession, {}, { painDuring: 7 }, both)));
-    expect([lines.knee?.decision, lines.arm?.decision]).toEqual(['ease-back', 'progress']);
-    expect(lines.knee?.reasons.map((one) => [one.joint, one.rule])).toContainEqual([knee, 'P2']);
+    const items = linesOf(withSession(record(), session(lastSession, {}, { painDuring: 7 }, both)));
+    expect([items.knee?.decision, items.arm?.decision]).toEqual(['ease-back', 'progress']);
+    expect(items.knee?.reasons.map((one) => [one.joint, one.rule])).toContainEqual([knee, 'P2']);
   });
 
   it('two sore joints under one exercise give the lower decision, with the reasons of both', () => {
@@ -34,9 +34,9 @@ describe('scope is the joint', () => {
     const sore = withMorning(record({ prescriptions: [shared] }), morning(judgedMorning, { pain: 2 }));
     const last = session(lastSession, {}, {}, [shared]);
     const joints = last.joints.map((one) => (one.joint === shoulder ? { ...one, painDuring: 6 } : one));
-    const { knee: line } = linesOf(withSession(sore, { ...last, joints }));
-    expect(line?.decision).toBe('ease-back');
-    expect(line?.reasons.map((one) => `${one.joint} ${one.rule}`)).toEqual([
+    const { knee: item } = linesOf(withSession(sore, { ...last, joints }));
+    expect(item?.decision).toBe('ease-back');
+    expect(item?.reasons.map((one) => `${one.joint} ${one.rule}`)).toEqual([
       'right-shoulder P2',
       'right-shoulder P4',
       'left-knee P5h',
@@ -47,7 +47,7 @@ describe('scope is the joint', () => {
     const flagged = withMorning(record(), morning(judgedMorning, {}, { redFlags: ['fainting'] }));
     const evaluation = evaluate(flagged, noonOf(judgedMorning));
     expect([evaluation.redFlag, evaluation.contact]).toEqual([true, 'emergency']);
-    expect(evaluation.lines.map((line) => [line.decision, line.today])).toEqual([
+    expect(evaluation.items.map((item) => [item.decision, item.today])).toEqual([
       ['pause', 'none'],
       ['pause', 'none'],
     ]);
@@ -58,8 +58,8 @@ describe('scope is the joint', () => {
     const sessions = flagged.sessions.map((one) =>
       one.day === lastSession ? session(lastSession, {}, {}, [shoulderVersion]) : one,
     );
-    const lines = linesOf({ ...flagged, sessions });
-    expect([lines.knee?.decision, lines.arm?.decision, lines.arm?.today]).toEqual(['pause', 'pause', 'none']);
+    const items = linesOf({ ...flagged, sessions });
+    expect([items.knee?.decision, items.arm?.decision, items.arm?.today]).toEqual(['pause', 'pause', 'none']);
   });
 
   it('a joint loaded on the way and never asked about does not hold a line its followed joint frees', () => {

@@ -35,12 +35,12 @@ describe('a decision in words', () => {
 
   it('the clinician reads what was found, the threshold, the source and how it was seen', () => {
     const [reason] = decide(facts({ painNextMorning: 3 })).reasons;
-    const line = explainToClinician(reason!);
-    expect(line).toContain('pain next morning 3');
-    expect(line).toContain('2 over the top of usual pain');
-    expect(line).toContain('Silbernagel');
-    expect(line).toContain('from memory, not seen');
-    expect(line).toContain('decision at most ease-back');
+    const item = explainToClinician(reason!);
+    expect(item).toContain('pain next morning 3');
+    expect(item).toContain('2 over the top of usual pain');
+    expect(item).toContain('Silbernagel');
+    expect(item).toContain('from memory, not seen');
+    expect(item).toContain('decision at most ease-back');
   });
 
   it('a rule that rests on a choice says so, also where a source stands near it', () => {

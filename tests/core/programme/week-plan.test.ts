@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Dose, LowLoadDose, OcclusionDose } from '#core/model/dose.ts';
 import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
-import type { ProgrammeLine, Weekday } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from '#core/programme/planned-sessions.ts';
 import { exerciseSeconds, programmeDefaults, sessionMinutes } from '#core/programme/session-length.ts';
 import { laidOut, weekTemplates } from '#core/programme/templates.ts';
 import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-plan.ts';
@@ -47,9 +47,9 @@ const exercise = (lineId: string, dose: Dose, more: Partial<PlannedExercise> = {
   limb: 'leg',
   ...more,
 });
-const on = (lineId: string, ...weekdays: Weekday[]): ProgrammeLine => ({ lineId, weekdays });
-const kinds = (exercises: readonly PlannedExercise[], lines: readonly ProgrammeLine[]) =>
-  weekPlan(exercises, lines).conflicts.map((one) => one.kind);
+const on = (lineId: string, ...weekdays: Weekday[]): ProgrammeItem => ({ lineId, weekdays });
+const kinds = (exercises: readonly PlannedExercise[], items: readonly ProgrammeItem[]) =>
+  weekPlan(exercises, items).conflicts.map((one) => one.kind);
 
 describe('weekly sets', () => {
   it('count direct sets whole and indirect sets at half', () => {
@@ -143,11 +143,11 @@ describe('templates', () => {
   it.each(weekTemplates.map((template) => [template.title, template] as const))(
     '“%s” can be saved as it is, and plans no exercise more often than prescribed',
     (_, template) => {
-      const lines = laidOut(template, many);
-      expect(refusedIn(weekPlan(many, lines))).toEqual([]);
-      for (const line of lines) {
-        const prescribed = many.find((one) => one.lineId === line.lineId)!.dose.sessionsPerWeek;
-        expect(line.weekdays.length).toBeLessThanOrEqual(prescribed);
+      const items = laidOut(template, many);
+      expect(refusedIn(weekPlan(many, items))).toEqual([]);
+      for (const item of items) {
+        const prescribed = many.find((one) => one.lineId === item.lineId)!.dose.sessionsPerWeek;
+        expect(item.weekdays.length).toBeLessThanOrEqual(prescribed);
       }
     },
   );

@@ -1,7 +1,7 @@
 /** The sheet for the time after care is told in German line by line, with the same figures and signs. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PaperFacts, PaperLine } from '#core/care/paper-facts.ts';
+import type { PaperFacts, DocumentItem } from '#core/care/paper-facts.ts';
 import type { Paper } from '#core/care/paper-words.ts';
 import { alwaysCautions } from '#core/cautions/always.ts';
 import { redFlags } from '#core/engine/facts.ts';
@@ -22,9 +22,14 @@ const day = fc
   )
   .map(([year, month, date]) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
 
-const held = fc.constantFrom<PaperLine['suspended']>(null, 'everything-rests', 'joint-rests', 'easier-only');
+const held = fc.constantFrom<DocumentItem['suspended']>(
+  null,
+  'everything-rests',
+  'joint-rests',
+  'easier-only',
+);
 
-const line: fc.Arbitrary<PaperLine> = fc
+const line: fc.Arbitrary<DocumentItem> = fc
   .record({ dose: anyDose, badDay: anyDose, signedOn: day, atEnd: fc.boolean(), suspended: held })
   .map(({ dose, badDay, signedOn, ...rest }) => {
     const last = {

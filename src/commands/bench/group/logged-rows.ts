@@ -15,7 +15,7 @@ import {
   patientId,
   prescriptionId,
   sessionStart,
-  setsOfLine,
+  setsOfItem,
   versionAt,
   zone,
 } from './plan.ts';
@@ -142,9 +142,9 @@ const writeSession = (
   const owner = [clinicId, patientId(patient)];
   const version = versionAt(plan, place);
   let number = (place * plan.patients + patient) * 8;
-  for (const [line, sets] of setsOfLine.entries()) {
-    const { loadKg } = doseOf(patient, line, version) as { readonly loadKg: number };
-    const said = [id, prescriptionId(patient, line, version), lineId(patient, line)];
+  for (const [item, sets] of setsOfItem.entries()) {
+    const { loadKg } = doseOf(patient, item, version) as { readonly loadKg: number };
+    const said = [id, prescriptionId(patient, item, version), lineId(patient, item)];
     for (let at = 1; at <= sets; at++) {
       const repetitions = random.chance(0.05) ? 12 : 15 + random.below(11);
       const done = [at, repetitions, loadKg, 2, 'none'];

@@ -1,7 +1,7 @@
 /** The draft a session starts from: the doses of today, and not one answer. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/model/entry-words.ts';
-import type { LineDraft, SessionDraft } from './draft.ts';
+import type { ItemDraft, SessionDraft } from './draft.ts';
 import { stepsOf } from './steps.ts';
 
 export interface Beginning {
@@ -18,7 +18,7 @@ export interface Beginning {
 export const doableToday = (view: TodayView): readonly TodayExercise[] =>
   view.exercises.filter((one) => one.planned && (one.today === 'as-planned' || one.today === 'bad-day'));
 
-const lineOf = (exercise: TodayExercise, isLighterDay: boolean): LineDraft => {
+const itemOf = (exercise: TodayExercise, isLighterDay: boolean): ItemDraft => {
   const isLighter = isLighterDay || exercise.today === 'bad-day';
   const dose = isLighter ? exercise.badDay : exercise.dose;
   return {
@@ -61,7 +61,7 @@ export const beginSession = ({
     beganAt: now,
     joints: view.followedJoints,
     painLookups: view.painLookups,
-    lines: doableToday(view).map((exercise) => lineOf(exercise, isLighter)),
+    items: doableToday(view).map((exercise) => itemOf(exercise, isLighter)),
     step: '',
     returnTo: null,
     lookedAt: [],

@@ -7,7 +7,7 @@ import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
 import {
   type LimbAnswer,
-  type LineDraft,
+  type ItemDraft,
   type News,
   type Score,
   type SessionDraft,
@@ -22,7 +22,7 @@ export interface CheckRow {
   readonly value: string;
 }
 
-export const limbQuestion = ({ dose }: LineDraft, sign: LimbSign): string =>
+export const limbQuestion = ({ dose }: ItemDraft, sign: LimbSign): string =>
   say(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
 
 const missing = () => say('ask.not-answered');
@@ -55,17 +55,17 @@ const newsText = (list: readonly News[] | null): string =>
       ? say('flags.none')
       : list.map((one) => say(`news.${one}`)).join('. ');
 
-const lineText = (line: LineDraft): string => {
-  const sets = Array.from({ length: reachedSets(line) }, (_, index) => {
-    const { repetitions } = setOf(line, index + 1);
+const lineText = (item: ItemDraft): string => {
+  const sets = Array.from({ length: reachedSets(item) }, (_, index) => {
+    const { repetitions } = setOf(item, index + 1);
     return repetitions === null
       ? say('check.set-unknown', { set: index + 1 })
       : say('check.set', { set: index + 1, repetitions });
   });
   if (sets.length === 0) return say('check.no-sets');
-  const load = !asksLoad(line)
+  const load = !asksLoad(item)
     ? []
-    : [line.loadKg === null ? missing() : say('check.load', { weight: weightText(line.loadKg) })];
+    : [item.loadKg === null ? missing() : say('check.load', { weight: weightText(item.loadKg) })];
   return [...sets, ...load].join('. ');
 };
 
@@ -76,11 +76,11 @@ export const limbText = (answer: LimbAnswer | undefined): string =>
       ? say('ask.unknown')
       : say(answer === 'usual' ? 'ask.yes' : answer === 'not-usual' ? 'ask.no' : 'limb.not-shown');
 
-const limbRow = (line: LineDraft, step: string): CheckRow => {
+const limbRow = (item: ItemDraft, step: string): CheckRow => {
   const { name, set } = partsOf(step);
   const sign = signOf({ set });
-  const answers = (name === 'limb' ? line.signs : line.signsLater) ?? {};
-  const question = limbQuestion(line, sign);
+  const answers = (name === 'limb' ? item.signs : item.signsLater) ?? {};
+  const question = limbQuestion(item, sign);
   return {
     step,
     name: name === 'limb' ? question : say('limb.second-time', { question }),
@@ -103,7 +103,7 @@ const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => 
 };
 
 const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
-  const { name, joint, line } = partsOf(step);
+  const { name, joint, item } = partsOf(step);
   if (joint !== '') return jointRow(draft, step, joint as Joint);
   switch (name) {
     case 'flags-before':
@@ -117,10 +117,10 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
     case 'news':
       return { step, name: say('before.news'), value: newsText(draft.news) };
     case 'line':
-      return { step, name: tell(draft.lines[line]!.title), value: lineText(draft.lines[line]!) };
+      return { step, name: tell(draft.items[item]!.title), value: lineText(draft.items[item]!) };
     case 'limb':
     case 'limb-later':
-      return limbRow(draft.lines[line]!, step);
+      return limbRow(draft.items[item]!, step);
     case 'burn':
       return { step, name: say('after.burn'), value: scoreText(draft.scores.burn) };
     case 'cuff':
@@ -138,10 +138,10 @@ export const checkRows = (draft: SessionDraft): readonly CheckRow[] =>
 
 /** A look at fingers or toes that was not given although a cuff was on. */
 const isOpenLimb = (draft: SessionDraft, step: string): boolean => {
-  const { name, line: index, set } = partsOf(step);
-  const line = draft.lines[index];
-  if (!line?.restrictions.length || !name.startsWith('limb')) return false;
-  return (name === 'limb' ? line.signs : line.signsLater)?.[signOf({ set })] === undefined;
+  const { name, item: index, set } = partsOf(step);
+  const item = draft.items[index];
+  if (!item?.restrictions.length || !name.startsWith('limb')) return false;
+  return (name === 'limb' ? item.signs : item.signsLater)?.[signOf({ set })] === undefined;
 };
 
 /** What is never left open: the warning signs, and the limb after a cuff. Asked before anything is sent. */

@@ -36,7 +36,7 @@ export interface Restriction {
 export type LimbAnswer = SignAnswer | 'unknown' | 'not-shown';
 export type LimbAnswers = Readonly<Partial<Record<LimbSign, LimbAnswer>>>;
 
-export interface LineDraft {
+export interface ItemDraft {
   readonly lineId: string;
   readonly prescriptionId: string;
   readonly title: string;
@@ -78,7 +78,7 @@ export interface SessionDraft {
   readonly joints: readonly Joint[];
   /** What each answer to "pain now" leaves of today, as it came with the day. */
   readonly painLookups: readonly PainLookup[];
-  readonly lines: readonly LineDraft[];
+  readonly items: readonly ItemDraft[];
   readonly step: string;
   /** Where "I feel unwell" was pressed; back there when it was nothing on the list. */
   readonly returnTo: string | null;
@@ -126,12 +126,12 @@ export const targetOf = (dose: Dose, set: number): { readonly low: number; reado
 export const plannedLoadKg = (dose: Dose): number =>
   dose.method === 'variation' ? dose.addedKg : dose.loadKg;
 
-export const setOf = (line: LineDraft, set: number): SetDraft => line.sets[set - 1] ?? emptySet;
+export const setOf = (item: ItemDraft, set: number): SetDraft => item.sets[set - 1] ?? emptySet;
 
 /** A set that fell short, was stopped, or was not counted: the reason is asked. */
-export const asksReason = (line: LineDraft, set: number): boolean => {
-  const { repetitions, isStopped } = setOf(line, set);
-  return isStopped || (repetitions !== null && repetitions < targetOf(line.dose, set).low);
+export const asksReason = (item: ItemDraft, set: number): boolean => {
+  const { repetitions, isStopped } = setOf(item, set);
+  return isStopped || (repetitions !== null && repetitions < targetOf(item.dose, set).low);
 };
 
 export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
@@ -139,13 +139,13 @@ export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
 ];
 
 /** The signs a line asks about; a pulse the patient was not shown is not asked about again. */
-export const signsOf = ({ dose, signs }: LineDraft, isLater: boolean): readonly LimbSign[] =>
+export const signsOf = ({ dose, signs }: ItemDraft, isLater: boolean): readonly LimbSign[] =>
   dose.method === 'occlusion'
     ? signsAsked(dose).filter((sign) => !(isLater && signs?.[sign] === 'not-shown'))
     : [];
 
 /** Something about the limb was not as usual, or not known, once the cuff was off. */
-export const isLimbChanged = ({ signs = {}, limb }: LineDraft): boolean =>
+export const isLimbChanged = ({ signs = {}, limb }: ItemDraft): boolean =>
   (limb ?? 'usual') !== 'usual' ||
   Object.values(signs).some((answer) => answer === 'not-usual' || answer === 'unknown');
 
@@ -157,8 +157,8 @@ export const toldNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): 
  * Anything new, or a limb that was not as usual after the cuff, leaves the cuff off today; an exercise
  * already begun, or a cuff that was on, stays.
  */
-export const isOut = (draft: SessionDraft, line: LineDraft): boolean =>
-  line.sets.length === 0 &&
-  line.restrictions.length === 0 &&
-  (line.leftOut !== null ||
-    (line.dose.method === 'occlusion' && (toldNew(draft) || draft.lines.some(isLimbChanged))));
+export const isOut = (draft: SessionDraft, item: ItemDraft): boolean =>
+  item.sets.length === 0 &&
+  item.restrictions.length === 0 &&
+  (item.leftOut !== null ||
+    (item.dose.method === 'occlusion' && (toldNew(draft) || draft.items.some(isLimbChanged))));

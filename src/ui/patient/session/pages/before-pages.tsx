@@ -95,7 +95,7 @@ export const OtherJointPage = ({ draft, send }: PageProps) => (
   />
 );
 
-const hasCuffWork = (draft: SessionDraft) => draft.lines.some((line) => line.dose.method === 'occlusion');
+const hasCuffWork = (draft: SessionDraft) => draft.items.some((item) => item.dose.method === 'occlusion');
 
 export const NewsPage = ({ draft, send }: PageProps) => (
   <TickList<News>
@@ -112,8 +112,8 @@ export const NewsPage = ({ draft, send }: PageProps) => (
   />
 );
 
-const titlesOf = (lines: readonly { readonly title: string }[]) =>
-  lines.map((line) => tell(line.title)).join('; ');
+const titlesOf = (items: readonly { readonly title: string }[]) =>
+  items.map((item) => tell(item.title)).join('; ');
 
 const NewsTold = ({ draft, clinic }: PageProps) => (
   <div className="stack-close">
@@ -128,11 +128,11 @@ const NewsTold = ({ draft, clinic }: PageProps) => (
 /** Never reached when today's answers change nothing. */
 export const OfferPage = (props: PageProps) => {
   const { draft, send } = props;
-  const out = draft.lines.filter((line) => line.leftOut === 'offer');
-  const eased = draft.lines.filter(
-    (line) => !isOut(draft, line) && line.isLighter && !line.planned.isLighter,
+  const out = draft.items.filter((item) => item.leftOut === 'offer');
+  const eased = draft.items.filter(
+    (item) => !isOut(draft, item) && item.isLighter && !item.planned.isLighter,
   );
-  const isRest = draft.lines.every((line) => isOut(draft, line));
+  const isRest = draft.items.every((item) => isOut(draft, item));
   const isForPain = out.length > 0 || eased.length > 0;
   const hasNews = toldNew(draft);
   return (

@@ -8,15 +8,15 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { say, tell } from '#ui/words.ts';
 import { clockText, lengthText, timeText } from '../../phone/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
-import type { LineDraft } from '../draft.ts';
+import type { ItemDraft } from '../draft.ts';
 import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
 
 /** Common practice: two minutes seated after release. */
 export const seatedSeconds = 120;
 
-const occlusionOf = (line: LineDraft): OcclusionDose | null =>
-  line.dose.method === 'occlusion' ? line.dose : null;
+const occlusionOf = (item: ItemDraft): OcclusionDose | null =>
+  item.dose.method === 'occlusion' ? item.dose : null;
 
 /** Signed only for work under a clinician's eyes: asked each time, and not gone on with alone. */
 const BesidePage = (props: {
@@ -38,23 +38,23 @@ const BesidePage = (props: {
   </div>
 );
 
-export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
-  const line = draft.lines[index]!;
-  const dose = occlusionOf(line);
+export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
+  const dose = occlusionOf(item);
   const [isBeside, setBeside] = useState(false);
   if (!dose) return null;
-  const leaveOut = () => send({ type: 'leave-out', line: index });
-  const isBegun = isCuffOn(line) || line.sets.length > 0;
+  const leaveOut = () => send({ type: 'leave-out', item: index });
+  const isBegun = isCuffOn(item) || item.sets.length > 0;
   if (dose.supervised && !isBeside && !isBegun)
-    return <BesidePage title={tell(line.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
+    return <BesidePage title={tell(item.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
   const { cuff, limb, side } = dose;
   const start = () => {
-    send({ type: 'cuff-on', line: index, now: clock() });
+    send({ type: 'cuff-on', item: index, now: clock() });
     send({ type: 'next' });
   };
   return (
     <div className="stack">
-      <PageHeading caption={tell(line.title)}>
+      <PageHeading caption={tell(item.title)}>
         {say(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
       </PageHeading>
       <ul>
@@ -69,8 +69,8 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
         {dose.pulseShown ? <li>{say('cuff.pulse')}</li> : null}
       </ul>
       <Notice tone="care" title={say('cuff.alone')} />
-      <Button isLarge isWide onClick={isCuffOn(line) ? () => send({ type: 'next' }) : start}>
-        {say(isCuffOn(line) ? 'ask.continue' : 'cuff.on')}
+      <Button isLarge isWide onClick={isCuffOn(item) ? () => send({ type: 'next' }) : start}>
+        {say(isCuffOn(item) ? 'ask.continue' : 'cuff.on')}
       </Button>
       {isBegun ? null : (
         <Button tone="quiet" onClick={leaveOut}>
@@ -82,22 +82,22 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
 };
 
 /** Also shown over any other page once the time is up. */
-export const CuffOffPage = ({ draft, line: index, send, clock }: PageProps) => {
-  const line = draft.lines[index]!;
+export const CuffOffPage = ({ draft, item: index, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
   const now = useNow(clock);
-  const isUp = isTimeUp(line, now);
+  const isUp = isTimeUp(item, now);
   useBuzz(isUp);
-  const isEarly = line.leftAt !== null;
+  const isEarly = item.leftAt !== null;
   const text = isUp ? 'cuff.off-time-up' : isEarly ? 'cuff.off-early' : 'cuff.off-finished';
   return (
     <div className="stack" role={isUp ? 'alert' : undefined}>
-      <PageHeading caption={tell(line.title)}>{say('cuff.off-title')}</PageHeading>
+      <PageHeading caption={tell(item.title)}>{say('cuff.off-title')}</PageHeading>
       <p className="large">{say(text)}</p>
       <Button
-        tone={isCuffOn(line) ? 'stop' : 'primary'}
+        tone={isCuffOn(item) ? 'stop' : 'primary'}
         isLarge
         isWide
-        onClick={() => send({ type: 'cuff-off', line: index, now: clock() })}
+        onClick={() => send({ type: 'cuff-off', item: index, now: clock() })}
       >
         {say('cuff.off')}
       </Button>
@@ -105,15 +105,15 @@ export const CuffOffPage = ({ draft, line: index, send, clock }: PageProps) => {
   );
 };
 
-export const SeatedPage = ({ draft, line: index, send, clock }: PageProps) => {
-  const line = draft.lines[index]!;
+export const SeatedPage = ({ draft, item: index, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
   const now = useNow(clock);
-  const endsAt = (releasedAt(line) ?? now) + seatedSeconds * 1000;
+  const endsAt = (releasedAt(item) ?? now) + seatedSeconds * 1000;
   const isOver = now >= endsAt;
   useBuzz(isOver);
   return (
     <div className="stack">
-      <PageHeading caption={tell(line.title)}>{say('cuff.seated-title')}</PageHeading>
+      <PageHeading caption={tell(item.title)}>{say('cuff.seated-title')}</PageHeading>
       <div className="clock">
         <p className="clock-figure figure" role="timer">
           {clockText((endsAt - now) / 1000)}

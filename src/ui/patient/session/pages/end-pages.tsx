@@ -33,7 +33,7 @@ export interface EndProps {
   readonly children?: ReactNode;
 }
 
-const usedCuff = (draft: SessionDraft) => draft.lines.some((line) => line.restrictions.length > 0);
+const usedCuff = (draft: SessionDraft) => draft.items.some((item) => item.restrictions.length > 0);
 
 export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
   <div className="stack">
@@ -113,7 +113,7 @@ export const CarePage = ({ draft, ...rest }: EndProps) => (
   <CareAdvice
     flags={allFlags(draft)}
     clinic={rest.clinic}
-    isCuffOn={draft.lines.some(isCuffOn)}
+    isCuffOn={draft.items.some(isCuffOn)}
     hasArrived={rest.hasArrived}
     onHome={rest.onHome}
   />

@@ -9,7 +9,7 @@ import { clockText, timeText } from '../../phone/text-of-time.ts';
 import { useNow } from '../../phone/use-now.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { limbQuestion } from '../check-rows.ts';
-import type { LimbAnswer, LineDraft } from '../draft.ts';
+import type { LimbAnswer, ItemDraft } from '../draft.ts';
 import { releasedAt } from '../restriction.ts';
 import { signOf } from '../steps.ts';
 import { telephone } from './end-pages.tsx';
@@ -18,8 +18,8 @@ import type { PageProps } from './page-props.ts';
 /** A change that is still there this long after release is a warning sign of the engine's table. */
 export const limbSettlesSeconds = 600;
 
-const settlesAt = (line: LineDraft, now: number): number =>
-  (releasedAt(line) ?? now) + limbSettlesSeconds * 1000;
+const settlesAt = (item: ItemDraft, now: number): number =>
+  (releasedAt(item) ?? now) + limbSettlesSeconds * 1000;
 
 /** Of a pulse only "I was not shown how" is a way out, and only the first time. */
 const apart = (isPulse: boolean, isLater: boolean) =>
@@ -30,15 +30,15 @@ const apart = (isPulse: boolean, isLater: boolean) =>
     : [{ value: 'unknown' as const, label: say('ask.unknown'), isApart: true }];
 
 const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
-  const { draft, line: index, send, clock, isLater } = props;
-  const line = draft.lines[index]!;
+  const { draft, item: index, send, clock, isLater } = props;
+  const item = draft.items[index]!;
   const sign = signOf(props);
-  const chosen = (isLater ? line.signsLater : line.signs)?.[sign] ?? null;
+  const chosen = (isLater ? item.signsLater : item.signs)?.[sign] ?? null;
   const name = `${isLater ? 'limb-later' : 'limb'}-${sign}`;
   const goOn = () => {
     const now = clock();
     if (!isLater || chosen === 'usual') return send({ type: 'next' });
-    if (now < settlesAt(line, now)) return send({ type: 'limb-wait', line: index });
+    if (now < settlesAt(item, now)) return send({ type: 'limb-wait', item: index });
     // Not as usual ten minutes on is itself a warning sign; not known opens the list of them.
     if (chosen === 'not-usual')
       return send({ type: 'flags', when: 'now', flags: ['persistent-limb-change-after-release'], now });
@@ -54,7 +54,7 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
       {(error) => (
         <RadioGroup<LimbAnswer>
           name={name}
-          legend={limbQuestion(line, sign)}
+          legend={limbQuestion(item, sign)}
           legendIsHeading
           hint={say(`limb.${sign}-hint`)}
           error={error}
@@ -64,7 +64,7 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
             ...apart(sign === 'pulse', isLater),
           ]}
           chosen={chosen}
-          onChoose={(answer) => send({ type: 'limb', line: index, isLater, sign, answer })}
+          onChoose={(answer) => send({ type: 'limb', item: index, isLater, sign, answer })}
         />
       )}
     </QuestionPage>
@@ -74,11 +74,11 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
 export const LimbPage = (props: PageProps) => <LimbQuestion {...props} isLater={false} />;
 
 export const LimbLaterPage = (props: PageProps) => {
-  const { draft, line: index, clinic, clock, send } = props;
-  const line = draft.lines[index]!;
+  const { draft, item: index, clinic, clock, send } = props;
+  const item = draft.items[index]!;
   const now = useNow(clock);
-  const asksAt = settlesAt(line, now);
-  if (now >= asksAt || line.signsLater) return <LimbQuestion {...props} isLater />;
+  const asksAt = settlesAt(item, now);
+  if (now >= asksAt || item.signsLater) return <LimbQuestion {...props} isLater />;
   return (
     <div className="stack">
       <PageHeading>{say('cuff.wait-title')}</PageHeading>
@@ -94,7 +94,7 @@ export const LimbLaterPage = (props: PageProps) => {
         {say('care.call-clinic', { clinic: clinic.name, phone: clinic.phone })}
       </LinkButton>
       <p>{say('cuff.no-more')}</p>
-      <Button tone="plain" isLarge isWide onClick={() => send({ type: 'limb-again', line: index })}>
+      <Button tone="plain" isLarge isWide onClick={() => send({ type: 'limb-again', item: index })}>
         {say('limb.again')}
       </Button>
     </div>

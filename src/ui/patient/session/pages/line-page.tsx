@@ -14,7 +14,7 @@ import { HowTo } from '../../figures/how-to.tsx';
 import { numberText } from '../../phone/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '../../preferences/weight-text.ts';
 import { doseLines, doseTitle } from '../../today/dose-text.ts';
-import { type LineDraft, plannedLoadKg } from '../draft.ts';
+import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import { asksLoad } from '../steps.ts';
 import type { PageProps } from './page-props.ts';
@@ -40,9 +40,9 @@ const loadProblem = (pick: Pick | null, typed: string): Problem | null => {
 };
 
 /** What is on the page about the weight, kept apart from what has been taken as the answer. */
-const useLoad = (line: LineDraft) => {
-  const plannedKg = plannedLoadKg(line.dose);
-  const given = line.loadKg;
+const useLoad = (item: ItemDraft) => {
+  const plannedKg = plannedLoadKg(item.dose);
+  const given = item.loadKg;
   const [pick, setPick] = useState<Pick | null>(
     given === null ? null : given === plannedKg ? 'planned' : 'other',
   );
@@ -83,22 +83,22 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
   );
 };
 
-const About = ({ line }: { readonly line: LineDraft }) => (
+const About = ({ item }: { readonly item: ItemDraft }) => (
   <>
-    <p className="dose figure">{doseTitle(line.dose)}</p>
+    <p className="dose figure">{doseTitle(item.dose)}</p>
     <ul className="dose-lines">
-      {doseLines(line.dose).map((text) => (
+      {doseLines(item.dose).map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>
     <section className="stack-close">
       <h2>{say('line.how')}</h2>
-      <HowTo exerciseId={line.dose.exerciseId} instructions={line.instructions} />
+      <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
     </section>
-    {line.cautions.length > 0 ? (
+    {item.cautions.length > 0 ? (
       <Disclosure summary={say('today.cautions')}>
         <ul>
-          {line.cautions.map((text) => (
+          {item.cautions.map((text) => (
             <li key={text}>{tell(text)}</li>
           ))}
         </ul>
@@ -107,15 +107,15 @@ const About = ({ line }: { readonly line: LineDraft }) => (
   </>
 );
 
-const Leaving = ({ line, index, send }: { line: LineDraft; index: number; send: PageProps['send'] }) =>
-  line.sets.length > 0 || isCuffOn(line) ? null : (
+const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: PageProps['send'] }) =>
+  item.sets.length > 0 || isCuffOn(item) ? null : (
     <div className="actions-quiet">
-      {line.isLighter ? null : (
+      {item.isLighter ? null : (
         <Button tone="quiet" onClick={() => send({ type: 'lighter' })}>
           {say('today.lighter')}
         </Button>
       )}
-      <Button tone="quiet" onClick={() => send({ type: 'leave-out', line: index })}>
+      <Button tone="quiet" onClick={() => send({ type: 'leave-out', item: index })}>
         {say('line.skip')}
       </Button>
       <Button tone="quiet" onClick={() => send({ type: 'finish-here' })}>
@@ -124,34 +124,34 @@ const Leaving = ({ line, index, send }: { line: LineDraft; index: number; send: 
     </div>
   );
 
-export const LinePage = ({ draft, line: index, send }: PageProps) => {
-  const line = draft.lines[index]!;
-  const load = useLoad(line);
+export const ItemPage = ({ draft, item: index, send }: PageProps) => {
+  const item = draft.items[index]!;
+  const load = useLoad(item);
   const take = (loadKg: number | null) => {
-    if (loadKg !== null) send({ type: 'load', line: index, loadKg });
+    if (loadKg !== null) send({ type: 'load', item: index, loadKg });
     send({ type: 'next' });
   };
   const goOn = () => {
-    if (!asksLoad(line)) return take(null);
+    if (!asksLoad(item)) return take(null);
     const problem = loadProblem(load.pick, load.typed);
     load.setProblem(problem);
     if (problem) return;
     const loadKg = load.pick === 'planned' ? load.plannedKg : kilogramsOf(readNumber(load.typed) ?? 0);
-    if (isFarOver(loadKg, load.plannedKg) && loadKg !== line.loadKg) load.setSure(loadKg);
+    if (isFarOver(loadKg, load.plannedKg) && loadKg !== item.loadKg) load.setSure(loadKg);
     else take(loadKg);
   };
-  const number = draft.lines.indexOf(line) + 1;
+  const number = draft.items.indexOf(item) + 1;
   return (
     <div className="stack">
       <ErrorSummary problems={load.problem ? [load.problem] : []} />
-      <PageHeading caption={say('session.caption', { number, of: draft.lines.length })}>
-        {tell(line.title)}
+      <PageHeading caption={say('session.caption', { number, of: draft.items.length })}>
+        {tell(item.title)}
       </PageHeading>
-      <About line={line} />
-      {asksLoad(line) ? <LoadQuestion load={load} /> : null}
+      <About item={item} />
+      {asksLoad(item) ? <LoadQuestion load={load} /> : null}
       {load.sure === null ? (
         <Button isLarge isWide onClick={goOn}>
-          {say(line.dose.method === 'occlusion' ? 'ask.continue' : 'line.start')}
+          {say(item.dose.method === 'occlusion' ? 'ask.continue' : 'line.start')}
         </Button>
       ) : (
         <ConfirmQuestion
@@ -164,7 +164,7 @@ export const LinePage = ({ draft, line: index, send }: PageProps) => {
           <p>{say('line.load-sure-note')}</p>
         </ConfirmQuestion>
       )}
-      <Leaving line={line} index={index} send={send} />
+      <Leaving item={item} index={index} send={send} />
     </div>
   );
 };

@@ -12,8 +12,8 @@ import type { PageProps } from './page-props.ts';
 
 const reserves = ['0', '1', '2', '3', '4', '5'] as const;
 
-const ReserveQuestion = ({ draft, line, set, send }: PageProps) => {
-  const chosen = setOf(draft.lines[line]!, set).reserve;
+const ReserveQuestion = ({ draft, item, set, send }: PageProps) => {
+  const chosen = setOf(draft.items[item]!, set).reserve;
   return (
     <RadioGroup<string>
       name="reserve"
@@ -26,7 +26,7 @@ const ReserveQuestion = ({ draft, line, set, send }: PageProps) => {
       chosen={chosen === null ? null : String(chosen)}
       onChoose={(value) => {
         const reserve: Score = value === 'unknown' ? value : Number(value);
-        send({ type: 'reserve', line, set, reserve });
+        send({ type: 'reserve', item, set, reserve });
       }}
     />
   );
@@ -54,26 +54,26 @@ const RestClock = ({ endsAt, clock }: RestClockProps) => {
 };
 
 export const RestPage = (props: PageProps) => {
-  const { draft, line: index, set, send, clock } = props;
-  const line = draft.lines[index]!;
-  const isLast = set >= line.dose.sets;
-  const isCuff = line.dose.method === 'occlusion';
-  const { finishedAt } = setOf(line, set);
-  const letsDown = line.dose.method === 'occlusion' && line.dose.inflation === 'intermittent';
+  const { draft, item: index, set, send, clock } = props;
+  const item = draft.items[index]!;
+  const isLast = set >= item.dose.sets;
+  const isCuff = item.dose.method === 'occlusion';
+  const { finishedAt } = setOf(item, set);
+  const letsDown = item.dose.method === 'occlusion' && item.dose.inflation === 'intermittent';
   return (
     <div className="stack">
-      <PageHeading caption={tell(line.title)}>
-        {say(isLast ? 'set.caption' : 'rest.title', { set, of: line.dose.sets })}
+      <PageHeading caption={tell(item.title)}>
+        {say(isLast ? 'set.caption' : 'rest.title', { set, of: item.dose.sets })}
       </PageHeading>
       {isLast || finishedAt === null ? null : (
-        <RestClock endsAt={finishedAt + line.dose.restSeconds * 1000} clock={clock} />
+        <RestClock endsAt={finishedAt + item.dose.restSeconds * 1000} clock={clock} />
       )}
-      {letsDown && isCuffOn(line) ? (
-        <Button isLarge isWide onClick={() => send({ type: 'cuff-down', line: index, now: clock() })}>
+      {letsDown && isCuffOn(item) ? (
+        <Button isLarge isWide onClick={() => send({ type: 'cuff-down', item: index, now: clock() })}>
           {say('cuff.down')}
         </Button>
       ) : null}
-      {line.dose.method === 'occlusion' && line.dose.pulseShown && isCuffOn(line) ? (
+      {item.dose.method === 'occlusion' && item.dose.pulseShown && isCuffOn(item) ? (
         <p>{say('cuff.pulse-rest')}</p>
       ) : null}
       {isCuff ? null : <ReserveQuestion {...props} />}
