@@ -1,7 +1,7 @@
 /** Every procedure, by whom it serves. */
 import { accountRouter } from './account/account.ts';
 import { adminCareRouter } from './admin/care.ts';
-import { choicesRouter } from './admin/choices.ts';
+import { clinicSettingsRouter } from './admin/choices.ts';
 import { sitesRouter } from './admin/sites.ts';
 import { adminStaffRouter } from './admin/staff.ts';
 import { accessRouter } from './patient/access.ts';
@@ -66,7 +66,7 @@ export const appRouter = router({
   admin: router({
     staff: adminStaffRouter,
     sites: sitesRouter,
-    choices: choicesRouter,
+    clinicSettings: clinicSettingsRouter,
     care: adminCareRouter,
   }),
   patient: router({

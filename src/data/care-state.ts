@@ -10,13 +10,13 @@ import { type Day, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
 import { joints } from '#core/joints.ts';
 import type { Limit } from '#core/model/record.ts';
-import { worklistChoices } from '#core/worklist/choices.ts';
+import { worklistSettings } from '#core/worklist/choices.ts';
 import { kindOf } from '#core/worklist/due-matters.ts';
 import { type CareState, dangers, type WorklistDecision } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { eventsOf } from './care-events.ts';
-import { choiceValue } from './choices.ts';
+import { settingValue } from './choices.ts';
 import { dayAt } from './civil-time.ts';
 import { type Deputy, deputyOf } from './deputies.ts';
 import { episodesFrom, episodesOf } from './episodes.ts';
@@ -49,7 +49,7 @@ interface Parts {
 
 const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
   zone,
-  afterMilliseconds: (await choiceValue(access, worklistChoices, 'deputy-after-hours')) * 3_600_000,
+  afterMilliseconds: (await settingValue(access, worklistSettings, 'deputy-after-hours')) * 3_600_000,
   deputy: await deputyOf(access),
 });
 

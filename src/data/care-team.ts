@@ -4,10 +4,10 @@
  */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, gt, gte, inArray } from 'drizzle-orm';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { choiceValue } from './choices.ts';
+import { settingValue } from './choices.ts';
 import { authUser, careTeam, emergencyOpening, patientIdentity } from './schema/schema.ts';
 
 export interface TeamMember {
@@ -75,7 +75,7 @@ export const setTeamMember = (
   });
 
 const isRestricted = async (access: Access): Promise<boolean> =>
-  (await choiceValue(access, recordKeepingChoices, 'care-team-restriction')) === 1;
+  (await settingValue(access, recordKeepingSettings, 'care-team-restriction')) === 1;
 
 const openNow = async (access: Access, patientId: string): Promise<boolean> => {
   const [row] = await access.store.read
@@ -114,7 +114,7 @@ export const closedToMe = async (access: Access): Promise<ReadonlySet<string>> =
 
 /** Opens a record from outside its team for some hours. The team is told. */
 export const openWithReason = async (access: Access, patientId: string, reason: string): Promise<number> => {
-  const hours = await choiceValue(access, recordKeepingChoices, 'emergency-opening-hours');
+  const hours = await settingValue(access, recordKeepingSettings, 'emergency-opening-hours');
   const until = access.now + hours * 3_600_000;
   await access.store.write(async (tx) => {
     const id = randomUUID();

@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, getTableColumns, gte, sql } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import type { Day } from '#core/day.ts';
 import type { Answers, Contact, DecisionWord } from '#core/engine/answers.ts';
 import type { WorklistReason } from '#core/engine/dose/proposal.ts';
@@ -22,7 +22,7 @@ export interface NewDecision {
   readonly morningId: string | null;
   readonly cause: 'session' | 'morning' | 'amendment' | 'clinician';
   readonly facts: Facts;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
   readonly engineVersion: string;
   readonly answers: Answers;
 }
@@ -42,7 +42,7 @@ export interface Decision extends Answers {
 /** With all that is needed to take it again. */
 export interface ReplayableDecision extends Decision {
   readonly facts: Facts;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 export interface NewProposal {
@@ -73,9 +73,9 @@ export interface Proposal extends NewProposal {
 export const storeDecision = (access: Access, patientId: string, row: NewDecision): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    const { answers, ...rest } = row;
+    const { answers, settings, ...rest } = row;
     const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
-    insertRows(tx, decision, [{ ...own, ...rest, ...answers }]);
+    insertRows(tx, decision, [{ ...own, ...rest, choices: settings, ...answers }]);
     touchWorklistItems(access, patientId);
     await sealed(tx, access, {
       act: 'write',
@@ -117,7 +117,7 @@ const told = {
   contact: decision.contact,
   reasons: decision.reasons,
 };
-const replayable = { ...told, facts: decision.facts, choices: decision.choices };
+const replayable = { ...told, facts: decision.facts, settings: decision.choices };
 
 const since = and(ofPatient(decision), gte(decision.day, sql.placeholder('since')));
 

@@ -5,10 +5,10 @@
  * kept as an unsigned version and waits.
  */
 
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
 import { addDays } from '#core/day.ts';
-import { engineChoices } from '#core/engine/choices.ts';
+import { engineSettings } from '#core/engine/choices.ts';
 import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
 import { engineVersion } from '#core/engine/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
@@ -17,7 +17,7 @@ import type { Joint } from '#core/joints.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from './access.ts';
 import { flagBaselineForReview } from './baselines.ts';
-import { choicesOf } from './choices.ts';
+import { settingsOf } from './choices.ts';
 import { type Decision, type NewDecision, newestDecisions, storeDecision } from './decisions.ts';
 import { proposeDoses } from './next-doses.ts';
 import { recordOf } from './record.ts';
@@ -30,9 +30,9 @@ export interface Cause {
   readonly morningId: string | null;
 }
 
-const engineValues = async (access: Access): Promise<ChoiceValues> => {
-  const own = await choicesOf(access);
-  const defaults = defaultsOf(engineChoices);
+const engineValues = async (access: Access): Promise<SettingValues> => {
+  const own = await settingsOf(access);
+  const defaults = defaultsOf(engineSettings);
   return Object.fromEntries(Object.keys(defaults).map((id) => [id, own[id] ?? defaults[id]!]));
 };
 
@@ -60,12 +60,12 @@ const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
 const flagStaleBaseline = async (
   access: Access,
   record: PatientRecord,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Promise<boolean> => {
   let latched = false;
   for (const joint of record.followedJoints) {
     const newest = record.baselines.filter((row) => row.joint === joint).at(-1);
-    if (newest && isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, choices)) {
+    if (newest && isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, settings)) {
       await flagBaselineForReview(access, record.patientId, newest);
       latched = true;
     }
@@ -78,7 +78,7 @@ const storeDecisions = async (
   record: PatientRecord,
   evaluation: Evaluation,
   cause: Cause,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Promise<ReadonlyMap<Joint, string>> => {
   const since = addDays(access.day, -60);
   const newest = newestDecisions(
@@ -91,7 +91,7 @@ const storeDecisions = async (
       joint,
       facts,
       answers,
-      choices,
+      settings,
       engineVersion,
       cause: cause.cause,
       sessionId: one.sessionId,
@@ -105,13 +105,13 @@ const storeDecisions = async (
 };
 
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
-  const choices = await engineValues(access);
+  const settings = await engineValues(access);
   let record = await recordOf(access, patientId);
-  if (record && (await flagStaleBaseline(access, record, choices)))
+  if (record && (await flagStaleBaseline(access, record, settings)))
     record = await recordOf(access, patientId);
   if (!record) return;
-  const evaluation = evaluate(record, { instant: access.now, day: access.day }, choices);
-  const decisionIds = await storeDecisions(access, record, evaluation, cause, choices);
+  const evaluation = evaluate(record, { instant: access.now, day: access.day }, settings);
+  const decisionIds = await storeDecisions(access, record, evaluation, cause, settings);
   const newest = await decisionsInForceOf(access, patientId);
-  await proposeDoses(access, record, withDecisionsInForce(evaluation, newest), decisionIds, choices);
+  await proposeDoses(access, record, withDecisionsInForce(evaluation, newest), decisionIds, settings);
 };

@@ -7,14 +7,14 @@ import { methodOutcomes } from '#core/screening/outcomes.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { careAroundOf } from './care-around.ts';
-import { choicesOf } from './choices.ts';
+import { settingsOf } from './choices.ts';
 import { homeFactsOf } from './home-gate.ts';
 import { measurementsOf } from './measurements.ts';
 import type { Patient } from './people.ts';
 import { clearancesOf, newestScreening } from './screenings.ts';
 
 export const groundFor = async (access: Access, patient: Patient): Promise<Ground> => {
-  const own = await choicesOf(access);
+  const own = await settingsOf(access);
   const screening = await newestScreening(access, patient.id);
   const clearances = await clearancesOf(access, patient.id);
   const measurements = await measurementsOf(access, patient.id);
@@ -26,7 +26,7 @@ export const groundFor = async (access: Access, patient: Patient): Promise<Groun
     measurements,
     today: access.day,
     ageYears: age,
-    choices: own,
+    settings: own,
   });
   return {
     today: access.day,
@@ -37,7 +37,7 @@ export const groundFor = async (access: Access, patient: Patient): Promise<Groun
     measurements,
     clearances,
     outcomes: withCare(outcomes, care),
-    choices: withDefaults(own),
+    settings: withDefaults(own),
     limits: await limitsOf(access, patient.id),
     consents: care.consents,
     home: await homeFactsOf(access, patient.id),

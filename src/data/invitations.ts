@@ -4,10 +4,10 @@
  */
 import { createHmac, randomUUID } from 'node:crypto';
 import { and, desc, eq, gt, isNull } from 'drizzle-orm';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { choiceValue } from './choices.ts';
+import { settingValue } from './choices.ts';
 import { randomCode } from './passphrase.ts';
 import { authSession, device, invitation } from './schema/schema.ts';
 
@@ -32,7 +32,7 @@ export const invite = async (
   access: Access,
   patientId: string,
 ): Promise<{ readonly code: string; readonly expiresAt: number }> => {
-  const days = await choiceValue(access, recordKeepingChoices, 'invitation-days');
+  const days = await settingValue(access, recordKeepingSettings, 'invitation-days');
   const code = randomCode(2);
   const madeAt = Date.now();
   const expiresAt = madeAt + days * 86_400_000;

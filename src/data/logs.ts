@@ -2,9 +2,9 @@
 import { and, gte, sql } from 'drizzle-orm';
 import { type Day, daysBetween } from '#core/day.ts';
 import type { MorningRecord, SessionRecord } from '#core/model/record.ts';
-import { programmeChoices } from '#core/programme/choices.ts';
+import { programmeSettings } from '#core/programme/choices.ts';
 import type { Access } from './access.ts';
-import { choiceValue } from './choices.ts';
+import { settingValue } from './choices.ts';
 import { dayAt, minuteOfDay } from './civil-time.ts';
 import { type MorningRow, morningColumns, morningIn } from './morning-rows.ts';
 import { morning, trainingSession } from './schema/schema.ts';
@@ -74,7 +74,7 @@ export const morningsOf = async (
   const [found] = await morningRows(access, patientId, { since });
   const rows = current(found?.rows ?? []);
   const lateDays = rows.some((row) => row.late)
-    ? await choiceValue(access, programmeChoices, 'late-morning-days')
+    ? await settingValue(access, programmeSettings, 'late-morning-days')
     : 0;
   return rows.map((row) => ({ ...row.record, ...minuteOf(row, lateDays) })).sort(byDayThenArrival);
 };

@@ -4,25 +4,25 @@
  */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq } from 'drizzle-orm';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
-import { engineChoices } from '#core/engine/choices.ts';
-import { occlusionChoices } from '#core/occlusion/choices.ts';
-import { screeningChoices } from '#core/screening/choices.ts';
-import { worklistChoices } from '#core/worklist/choices.ts';
+import { engineSettings } from '#core/engine/choices.ts';
+import { occlusionSettings } from '#core/occlusion/choices.ts';
+import { screeningSettings } from '#core/screening/choices.ts';
+import { worklistSettings } from '#core/worklist/choices.ts';
 import { dueItems, rankOf } from '#core/worklist/due-matters.ts';
 import { type DueAfter, type DueItem, dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { choicesOf } from './choices.ts';
+import { settingsOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';
 import { matter, matterAction } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
-export const dueAfter = (own: ChoiceValues): DueAfter => {
-  const lists = [engineChoices, screeningChoices, occlusionChoices, worklistChoices];
-  const values: ChoiceValues = Object.assign({}, ...lists.map(defaultsOf), own);
+export const dueAfter = (own: SettingValues): DueAfter => {
+  const lists = [engineSettings, screeningSettings, occlusionSettings, worklistSettings];
+  const values: SettingValues = Object.assign({}, ...lists.map(defaultsOf), own);
   return {
     missingMornings: values['worklist-missing-mornings']!,
     screeningDays: values['screening-valid-days']!,
@@ -105,7 +105,7 @@ const isSame = (before: readonly WorklistItemRow[], after: readonly WorklistItem
 export const refreshWorklistItems = (access: Access, patientId: string): Promise<void> =>
   access.store.write(async (tx) => {
     const state = await patientStateOf(access, patientId);
-    const worklistItems = dueItems(state, dueAfter(await choicesOf(access)));
+    const worklistItems = dueItems(state, dueAfter(await settingsOf(access)));
     const rows = worklistItemRows(
       access.clinicId,
       patientId,

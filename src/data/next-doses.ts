@@ -2,7 +2,7 @@
 
 import { screenedUntil } from '#core/care/screened-until.ts';
 import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
 import { type ItemContext, nextDoses } from '#core/engine/next-doses.ts';
 import type { Evaluation, ItemEvaluation } from '#core/engine/scope.ts';
@@ -170,7 +170,7 @@ export const proposeDoses = async (
   record: PatientRecord,
   evaluation: Evaluation,
   decisionIds: ReadonlyMap<Joint, string>,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Promise<void> => {
   const patient = await patientOf(access, record.patientId);
   if (!patient || evaluation.items.length === 0) return;
@@ -187,7 +187,7 @@ export const proposeDoses = async (
       : [];
     return {
       ladder,
-      choices,
+      settings,
       easeBacksBefore: easeBacksBefore(earlier, lineId, item ? judgedSessionOf(evaluation, item) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.word),

@@ -47,7 +47,7 @@ const candidateRows = patientQuery((db) => {
     .orderBy(asc(decision.evaluatedAt), asc(decision.id));
 });
 
-export type CandidateDecision = Omit<Decision, 'cause' | 'facts' | 'choices' | 'engineVersion'>;
+export type CandidateDecision = Omit<Decision, 'cause' | 'facts' | 'settings' | 'engineVersion'>;
 
 /** Oldest first, without what is only needed to replay them. */
 export const candidateDecisions = async (

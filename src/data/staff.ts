@@ -1,10 +1,10 @@
 /** The clinic's own people: who signs in, with which powers. An account is never removed, only deactivated. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, isNull, ne } from 'drizzle-orm';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
 import { sealed } from './audit.ts';
-import { choiceValue } from './choices.ts';
+import { settingValue } from './choices.ts';
 import { hashed, startingDays, startingPassphrase } from './passphrase.ts';
 import { authAccount, authSession, authTwoFactor, authUser, passkey } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
@@ -12,7 +12,7 @@ import type { Store } from './store/store.ts';
 
 /** Whether the clinic asks its staff for a second factor. */
 export const requiresTwoFactor = async (store: Store, clinicId: string): Promise<boolean> =>
-  (await choiceValue({ store, clinicId }, recordKeepingChoices, 'staff-two-factor')) === 1;
+  (await settingValue({ store, clinicId }, recordKeepingSettings, 'staff-two-factor')) === 1;
 
 export interface StaffRoles {
   readonly role: 'clinician' | 'administrator';

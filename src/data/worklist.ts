@@ -4,7 +4,7 @@ import { alias } from 'drizzle-orm/sqlite-core';
 import { dueItems } from '#core/worklist/due-matters.ts';
 import { dangers, type WorklistItemKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { choicesOf } from './choices.ts';
+import { settingsOf } from './choices.ts';
 import { dueAfter, type WorklistItemRow, worklistItemRows } from './matters.ts';
 import { patientsOfSite } from './patient-sites.ts';
 import { matter, matterAction, patient, patientIdentity } from './schema/schema.ts';
@@ -156,7 +156,7 @@ export const worklistCounts = async (access: Access, query: Filter) => {
 
 /** Every matter of the clinic worked out from the record, as it should stand. */
 export const rebuiltWorklistItems = async (access: Access): Promise<readonly WorklistItemRow[]> => {
-  const after = dueAfter(await choicesOf(access));
+  const after = dueAfter(await settingsOf(access));
   const actions = await access.store.read
     .select()
     .from(matterAction)

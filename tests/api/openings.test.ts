@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
 import { flushReads } from '#data/audit.ts';
 import { setTeamMember } from '#data/care-team.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { addStaff } from '#data/staff.ts';
 import type { Store } from '#data/store/store.ts';
 import { asAdministrator, asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
@@ -153,7 +153,7 @@ describe('the patient sees who opened the record', () => {
   it('not beyond the years the clinic keeps it visible', async () => {
     const store = freshStore();
     const { clinician, patientId } = await twoClinics(store);
-    await saveChoices(clinician, { 'audit-retention-years': 1 }, 'Local rule');
+    await saveSettings(clinician, { 'audit-retention-years': 1 }, 'Local rule');
     const daysOn = (days: number) =>
       asPatient(accessOf(store, 'a', 'patient-user', clinician.now + days * 86_400_000), patientId).patient;
     expect((await daysOn(365).access.list()).lines).toHaveLength(1);
@@ -166,7 +166,7 @@ describe('a clinic that keeps records to care teams', () => {
   const setUp = async () => {
     const store = freshStore();
     const { clinician, patientId } = await twoClinics(store);
-    await saveChoices(clinician, { 'care-team-restriction': 1 }, 'Large clinic');
+    await saveSettings(clinician, { 'care-team-restriction': 1 }, 'Large clinic');
     const add = (name: string) =>
       addStaff(clinician, { name, email: `${name}@test.invalid`, role: 'clinician', administers: false });
     const inside = accessOf(store, 'a', (await add('inside'))!.userId);

@@ -11,7 +11,7 @@ import { freshStore } from '#tests/support/store.ts';
 /** Procedures that change nothing of the record, each with its reason. */
 const unwritten: Readonly<Record<string, string>> = {
   'account.endEverywhere': 'nothing is open here that it could end; its row is looked at in account.test.ts',
-  'admin.choices.preview': 'works out and keeps nothing; with names shown it is a read',
+  'admin.clinicSettings.preview': 'works out and keeps nothing; with names shown it is a read',
   'staff.calculations.tryOne': 'works out and keeps nothing',
   'staff.drafts.drop': 'typed and not recorded yet; opening a draft is audited as an opening of the record',
   'staff.drafts.save': 'typed and not recorded yet',
@@ -76,7 +76,7 @@ const fitting: Readonly<Record<string, object>> = {
   'staff.visits.begin': {
     visit: { place: 'clinic', whereabouts: null, callBackPhone: null, present: null },
   },
-  'admin.choices.save': { values: { 'invitation-days': 3 }, reason: 'Local rule' },
+  'admin.clinicSettings.save': { values: { 'invitation-days': 3 }, reason: 'Local rule' },
 };
 
 describe('whatever is written leaves a row of the audit', () => {

@@ -4,7 +4,7 @@ import type { Access } from '#data/access.ts';
 import { sealed } from '#data/audit.ts';
 import { archiveBefore, archiveFileOf, auditKeptSince, type Segment } from '#data/audit-archive.ts';
 import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import type { Store } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';
 import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
@@ -25,7 +25,7 @@ describe('audit rows older than the clinic’s years', () => {
     clinician = setting.clinician;
     await signedExercise(clinician, setting.patientId);
     later = { ...clinician, now: clinician.now + year + 86_400_000 };
-    await saveChoices(later, { 'audit-retention-years': 1 }, 'Local rule');
+    await saveSettings(later, { 'audit-retention-years': 1 }, 'Local rule');
     for (const subject of ['one', 'two'])
       await store.write((tx) => sealed(tx, later, { act: 'write', subject }));
   });

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import type { Access } from '#data/access.ts';
 import { setTeamMember } from '#data/care-team.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { handleWorklistItem } from '#data/matters.ts';
 import { sendMessage } from '#data/messages.ts';
 import { sendPatientMessage } from '#data/patient-messages.ts';
@@ -40,7 +40,7 @@ const clinicianNamed = async (name: string) => {
 
 describe('records kept to a team', () => {
   const restricted = async () => {
-    await saveChoices(at(0), { 'care-team-restriction': 1 }, 'Large clinic');
+    await saveSettings(at(0), { 'care-team-restriction': 1 }, 'Large clinic');
     const inside = await clinicianNamed('inside');
     const outside = await clinicianNamed('outside');
     await setTeamMember(at(0), setting.patientId, inside, true);

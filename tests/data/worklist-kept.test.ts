@@ -5,7 +5,7 @@ import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/baselines.ts';
 import { addLimit } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';
 import { respond } from '#data/decision-responses.ts';
 import { decisionsOf } from '#data/decisions.ts';
@@ -154,7 +154,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       assignee: null,
       reason: '',
     }),
-  choices: ({ access }) => saveChoices(access, { 'worklist-missing-mornings': 2 }, 'Sooner'),
+  settings: ({ access }) => saveSettings(access, { 'worklist-missing-mornings': 2 }, 'Sooner'),
   screening: ({ access, patientId }) => screenedClear(access, patientId),
   fall: ({ access, patientId }) =>
     addEvent(access, patientId, { day: access.day, kind: 'fall', joint: null, remark: null }),

@@ -36,10 +36,10 @@ const plainKeywords = (field: Field): JsonSchema => {
 
 /** One field; its absence is told by the record that holds it. */
 export const fieldJsonSchema = (field: Field): JsonSchema => {
-  const choices: JsonSchema[] = [plainKeywords(field)];
-  if (field.also?.length) choices.push({ enum: field.also });
-  if (field.nullable) choices.push({ type: 'null' });
-  const schema = choices.length === 1 ? choices[0] : { anyOf: choices };
+  const settings: JsonSchema[] = [plainKeywords(field)];
+  if (field.also?.length) settings.push({ enum: field.also });
+  if (field.nullable) settings.push({ type: 'null' });
+  const schema = settings.length === 1 ? settings[0] : { anyOf: settings };
   return field.about ? { ...schema, description: field.about } : { ...schema };
 };
 

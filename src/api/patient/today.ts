@@ -5,11 +5,11 @@ import { addDays, type Day } from '#core/day.ts';
 import { type Contact, contacts } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
 import { painLookup } from '#core/prescribing/gate-table.ts';
-import { type ProgrammeChoiceId, programmeChoices } from '#core/programme/choices.ts';
+import { type ProgrammeSettingId, programmeSettings } from '#core/programme/choices.ts';
 import { urineAskedUntil } from '#core/programme/urine-question.ts';
 import type { Access } from '#data/access.ts';
 import { suspensionsOf } from '#data/care-around.ts';
-import { choicesOf } from '#data/choices.ts';
+import { settingsOf } from '#data/choices.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { clinicOf, type Patient } from '#data/people.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
@@ -28,9 +28,9 @@ const mostUrgent = (all: readonly Contact[]): Contact =>
     'none' as Contact,
   );
 
-const dayChoices = async (access: Access): Promise<Readonly<Record<ProgrammeChoiceId, number>>> => {
-  const own = await choicesOf(access);
-  const values = programmeChoices.map((choice) => [choice.id, own[choice.id] ?? choice.default]);
+const daySettings = async (access: Access): Promise<Readonly<Record<ProgrammeSettingId, number>>> => {
+  const own = await settingsOf(access);
+  const values = programmeSettings.map((choice) => [choice.id, own[choice.id] ?? choice.default]);
   return Object.fromEntries(values);
 };
 
@@ -74,7 +74,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const versions = inForce(written);
   const { care, suspensions } = await suspensionsOf(access, patient.id, versions);
   const programmes = await programmesOf(access, patient.id);
-  const choices = await dayChoices(access);
+  const settings = await daySettings(access);
   const decisionsInForce = [...(await decisionsInForceOf(access, patient.id)).values()];
   const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
@@ -91,8 +91,8 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     followedJoints: followed,
     asksSwelling: true,
     asksStiffness: true,
-    asksTwoHours: choices['ask-two-hours'] === 1,
-    oldPageDays: choices['old-page-days'],
+    asksTwoHours: settings['ask-two-hours'] === 1,
+    oldPageDays: settings['old-page-days'],
     asksNothing: isQuiet,
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
@@ -110,7 +110,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
       access,
       mornings,
       isAsked: followed.length > 0 && !isQuiet,
-      lateDays: choices['late-morning-days'],
+      lateDays: settings['late-morning-days'],
       versions,
     }),
     sessionSent: sessions.some((session) => session.day === access.day),

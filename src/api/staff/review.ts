@@ -9,7 +9,7 @@ import {
   responseFields,
 } from '#core/model/staff-fields.ts';
 import { setBaseline } from '#data/baselines.ts';
-import { choicesOf } from '#data/choices.ts';
+import { settingsOf } from '#data/choices.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';
 import { respond, responsesOf } from '#data/decision-responses.ts';
 import { decisionById, decisionsOf, proposalsOf } from '#data/decisions.ts';
@@ -46,7 +46,7 @@ export const reviewRouter = router({
         messages: await messagesOf(access, patient.id),
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),
-        choices: await choicesOf(access),
+        settings: await settingsOf(access),
       };
     }),
 

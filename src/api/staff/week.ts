@@ -4,13 +4,13 @@ import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import { type ProgrammeValues, programmeDefaults } from '#core/programme/session-length.ts';
 import { refusedIn, weekPlan } from '#core/programme/week-plan.ts';
 import type { Access } from '#data/access.ts';
-import { choicesOf } from '#data/choices.ts';
+import { settingsOf } from '#data/choices.ts';
 import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
 import { saveProgramme } from '#data/programmes.ts';
 import { Problem } from '../errors.ts';
 
 export const planningValues = async (access: Access): Promise<ProgrammeValues> => {
-  const own = await choicesOf(access);
+  const own = await settingsOf(access);
   const values = Object.entries(programmeDefaults).map(([id, fallback]) => [id, own[id] ?? fallback]);
   return Object.fromEntries(values);
 };

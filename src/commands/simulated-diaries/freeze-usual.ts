@@ -10,9 +10,9 @@ export const setBaseline = (run: Run, day: number): void => {
   const current = run.baselines.at(-1);
   const at = { instant: day * dayMilliseconds + 9 * 3_600_000, day: dayFromNumber(day) };
   const age = current ? day - firstDay - Number(current.setBy.slice(3)) : Number.POSITIVE_INFINITY;
-  const isStale = current !== undefined && isBaselineDueForReview(record, joint, at, run.settings.choices);
-  if (age < run.settings.choices['baseline-expiry'] && !isStale) return;
-  const proposed = proposeBaseline(record, joint, at.day, run.settings.choices);
+  const isStale = current !== undefined && isBaselineDueForReview(record, joint, at, run.settings.settings);
+  if (age < run.settings.settings['baseline-expiry'] && !isStale) return;
+  const proposed = proposeBaseline(record, joint, at.day, run.settings.settings);
   if (!proposed.ready) return;
   const { usualPain, widestUsualPainTop, morningSpread } = proposed.proposal;
   run.baselines.push({

@@ -29,8 +29,8 @@ import { writeMorning, writeSession } from './write-diary.ts';
 const judge = (run: Run, day: number, course: DayOfJoint): void => {
   const record = recordOf(run);
   const at = { instant: day * dayMilliseconds + 12 * 3_600_000, day: dayFromNumber(day) };
-  const { choices } = run.settings;
-  const evaluation = evaluate(record, at, choices);
+  const { settings } = run.settings;
+  const evaluation = evaluate(record, at, settings);
   const item = evaluation.items[0]!;
   const rules = item.reasons
     .filter((reason) => reason.effect.decision === item.decision)
@@ -39,7 +39,7 @@ const judge = (run: Run, day: number, course: DayOfJoint): void => {
   const ladder = { harder: () => null, easier: () => null };
   const proposal = nextDoses(record, evaluation, () => ({
     ladder,
-    choices,
+    settings,
     easeBacksBefore: run.easeBacks,
   })).get('line')!;
   run.easeBacks = item.decision === 'ease-back' ? run.easeBacks + 1 : 0;
@@ -67,10 +67,10 @@ const trainOn = (run: Run, day: number, course: DayOfJoint): void => {
   }
   run.planned.push({ day: dayFromNumber(day) });
   const at = { instant: day * dayMilliseconds + 16 * 3_600_000, day: dayFromNumber(day) };
-  const known = factsFor(recordOf(run), joint, at, run.settings.choices);
+  const known = factsFor(recordOf(run), joint, at, run.settings.settings);
   const check = preSessionCheck(
     { ...known, painBefore: asScore(course.pain), redFlags: [] },
-    run.settings.choices,
+    run.settings.settings,
   );
   if (check.today === 'none' || check.today === 'rest-this-joint') {
     run.planned.pop();

@@ -2,11 +2,11 @@
  * Before a session: what the answers given now, together with the morning's, leave of today. Only the
  * rules that speak of the state of the joint are read; nothing here changes the prescription.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Joint } from '../joints.ts';
 import type { PrescriptionVersion } from '../model/record.ts';
 import type { Contact, Reason, Today } from './answers.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { mostCautious, reasonsFor, todayRank } from './decide.ts';
 import type { Facts } from './facts.ts';
 import type { RuleId } from './rules/table.ts';
@@ -87,10 +87,10 @@ const untouched: Omit<Facts, keyof BeforeFacts> = {
   symptomSignal: false,
 };
 
-export const preSessionCheck = (before: BeforeFacts, choiceValues?: ChoiceValues): PreSessionCheck => {
-  const choices = engineChoiceValues(choiceValues);
+export const preSessionCheck = (before: BeforeFacts, settingValues?: SettingValues): PreSessionCheck => {
+  const settings = engineSettingValues(settingValues);
   // The untouched facts go last: a caller may hand over whole facts, and the last session must not speak here.
-  const reasons = reasonsFor({ ...before, ...untouched }, choices, (rule) => preSessionRules.has(rule.id));
+  const reasons = reasonsFor({ ...before, ...untouched }, settings, (rule) => preSessionRules.has(rule.id));
   const { today, contact } = mostCautious(reasons.map((reason) => reason.effect));
   const unanswered: ('redFlags' | 'painBefore')[] = [];
   if (before.redFlags === null) unanswered.push('redFlags');

@@ -1,7 +1,7 @@
 /** What was done of what the recorded prescription version asked, for the lines that load a joint. */
 import type { Joint } from '../joints.ts';
 import type { PrescriptionVersion, SessionRecord, StopReason } from '../model/record.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import { prescribedLoadKg } from './dose/volume.ts';
 import type { Facts } from './facts.ts';
 import type { Judged } from './judged-session.ts';
@@ -45,8 +45,8 @@ const reserveOf = (work: readonly ItemWork[]): Pick<Facts, 'reserveShortfall' | 
 
 const loadTolerance = 1e-9;
 
-const isOverdone = ({ dose, sets }: ItemWork, choices: EngineChoiceValues): boolean => {
-  const limit = prescribedLoadKg(dose) * (1 + choices['overdone-percent'] / 100) + loadTolerance;
+const isOverdone = ({ dose, sets }: ItemWork, settings: EngineSettingValues): boolean => {
+  const limit = prescribedLoadKg(dose) * (1 + settings['overdone-percent'] / 100) + loadTolerance;
   return sets.length > dose.sets || sets.some((set) => set.loadKg !== null && set.loadKg > limit);
 };
 
@@ -112,7 +112,7 @@ export const completionFacts = (
   joint: Joint,
   judged: Judged,
   instant: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): CompletionFacts => {
   if (!judged.session) return nothingDone;
   const { session, day } = judged.session;
@@ -134,6 +134,6 @@ export const completionFacts = (
     stopReason: worstStop(work),
     ...reserveOf(work),
     sessionsOnTarget,
-    overdone: mayHaveDoneExtra(session) || twiceADay || work.some((item) => isOverdone(item, choices)),
+    overdone: mayHaveDoneExtra(session) || twiceADay || work.some((item) => isOverdone(item, settings)),
   };
 };

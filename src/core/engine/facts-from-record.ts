@@ -7,10 +7,10 @@
  * taken; the flare question left open counts with the red flag questions as one set not answered;
  * repetitions in reserve not said count as none left.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { completionFacts } from './completion-facts.ts';
 import type { Facts } from './facts.ts';
 import {
@@ -35,14 +35,14 @@ import {
 import { symptomSignal } from './symptom-signal.ts';
 
 const diaryFacts = (look: Look, top: number) => {
-  const { index, joint, instant, day, choices, judged, baseline } = look;
+  const { index, joint, instant, day, settings, judged, baseline } = look;
   const list = mornings(index, joint);
-  const before = previousMorningPain(list, (judged.session?.day ?? day) + 1, instant, choices);
+  const before = previousMorningPain(list, (judged.session?.day ?? day) + 1, instant, settings);
   return {
-    morningPainMean7: morningPainMean7(list, day, instant, choices),
+    morningPainMean7: morningPainMean7(list, day, instant, settings),
     previousMorningOverTop: before !== null && before >= top + 1,
     flareDays: flareDaysAt(list, day, instant),
-    symptomSignal: baseline !== null && symptomSignal(list, baseline, day, instant, choices),
+    symptomSignal: baseline !== null && symptomSignal(list, baseline, day, instant, settings),
   };
 };
 
@@ -54,13 +54,13 @@ const extraPainRelief = ({ judged }: Look): boolean =>
 
 /** Written out field by field: spreading eight objects into one cost more than all the rules together. */
 export const factsSeen = (look: Look): Facts => {
-  const { index, judged, day, instant, choices } = look;
+  const { index, judged, day, instant, settings } = look;
   const pain = painFacts(look);
   const baselineValues = baselineFacts(look);
   const diary = diaryFacts(look, baselineValues.usualPainTop ?? 0);
   const state = stateFacts(look);
   const effusion = effusionFacts(look);
-  const completion = completionFacts(index, look.joint, judged, instant, choices);
+  const completion = completionFacts(index, look.joint, judged, instant, settings);
   const adherence = adherenceFacts(index, day);
   return {
     painBefore: pain.painBefore,
@@ -73,7 +73,7 @@ export const factsSeen = (look: Look): Facts => {
     painCeiling: baselineValues.painCeiling,
     morningPainMean7: diary.morningPainMean7,
     previousMorningOverTop: diary.previousMorningOverTop,
-    previousPeakEight: judged.previous !== null && peakOf(look, judged.previous) >= choices['severe-pain'],
+    previousPeakEight: judged.previous !== null && peakOf(look, judged.previous) >= settings['severe-pain'],
     swelling: state.swelling,
     usualSwelling: baselineValues.usualSwelling,
     effusion: effusion.effusion,
@@ -108,5 +108,5 @@ export const factsFor = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choiceValues?: ChoiceValues,
-): Facts => factsSeen(lookAt(record, joint, at, engineChoiceValues(choiceValues)));
+  settingValues?: SettingValues,
+): Facts => factsSeen(lookAt(record, joint, at, engineSettingValues(settingValues)));

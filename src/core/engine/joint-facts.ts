@@ -55,7 +55,7 @@ export const baselineFacts = ({ baseline, day }: Look): BaselineFacts => {
 
 export const peakOf = (look: Look, session: JointSession): number => {
   const { answers } = session;
-  const next = morningScoreOn(mornings(look.index, look.joint), session.day + 1, look.instant, look.choices)
+  const next = morningScoreOn(mornings(look.index, look.joint), session.day + 1, look.instant, look.settings)
     ?.answers.pain;
   if (!answers || session.session.clockDoubtful) return next ?? -1;
   const twoHours = typeof answers.painTwoHours === 'number' ? answers.painTwoHours : null;

@@ -3,7 +3,7 @@
 import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import { type Judged, judgedSession, type Moment } from './judged-session.ts';
 import { indexRecord, type RecordIndex } from './record-index.ts';
@@ -13,7 +13,7 @@ export interface Look {
   readonly joint: Joint;
   readonly instant: number;
   readonly day: number;
-  readonly choices: EngineChoiceValues;
+  readonly settings: EngineSettingValues;
   readonly judged: Judged;
   readonly baseline: (Baseline & { readonly setDay: number }) | null;
 }
@@ -22,7 +22,7 @@ export const lookAt = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): Look => {
   const index = indexRecord(record);
   const day = dayNumber(at.day);
@@ -32,8 +32,8 @@ export const lookAt = (
     joint,
     instant: at.instant,
     day,
-    choices,
-    judged: judgedSession(index, joint, at, choices),
+    settings,
+    judged: judgedSession(index, joint, at, settings),
     baseline: baselines[countUpTo(baselines, day, (one) => one.setDay) - 1] ?? null,
   };
 };

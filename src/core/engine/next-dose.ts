@@ -3,12 +3,12 @@
  * once, an increase waits for a signature or leans on a signed pre-approval, and unsigned means the last
  * dose again. Cautions are generated anew for the proposed dose by whoever stores it.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { dayNumber } from '../day.ts';
 import type { Dose } from '../model/dose.ts';
 import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
 import type { Contact, DecisionWord } from './answers.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { contactRank } from './decide.ts';
 import { easeBack } from './dose/ease-back.ts';
 import { type LimitInForce, limitsInForce, loadCeilingKg, withinCeiling } from './dose/limits.ts';
@@ -36,7 +36,7 @@ export interface DoseQuestion {
   readonly decisionsSinceApproval?: readonly DecisionWord[];
   /** Last day number on which the screening is current. */
   readonly screeningUntil?: number | null;
-  readonly choices?: ChoiceValues;
+  readonly settings?: SettingValues;
 }
 
 const historyOf = (record: PatientRecord, version: PrescriptionVersion): readonly PrescriptionVersion[] =>
@@ -50,11 +50,11 @@ const signedDose = (history: readonly PrescriptionVersion[], version: Prescripti
 
 const stepUp = (question: DoseQuestion, limits: readonly LimitInForce[], signed: Dose): Candidate => {
   const { item, record, ladder } = question;
-  const choices = engineChoiceValues(question.choices);
+  const settings = engineSettingValues(question.settings);
   const dose = item.version.dose;
   const context: StepContext = {
     largestStep: item.largestStep ?? 'repetitions',
-    choices,
+    settings,
     ownedLoadsKg: record.ownedLoadsKg,
     limits,
     ladder,
@@ -82,7 +82,7 @@ const candidateFor = (
 ): Candidate => {
   const { item, record, at } = question;
   const { version } = item;
-  const choices = engineChoiceValues(question.choices);
+  const settings = engineSettingValues(question.settings);
   const signed = signedDose(history, version);
   if (item.decision === 'pause') return { kind: 'stop', dose: version.dose };
   if (item.decision === 'hold') return { kind: 'same', dose: version.dose };
@@ -97,13 +97,13 @@ const candidateFor = (
       easeBacksBefore: question.easeBacksBefore,
       ownedLoadsKg: record.ownedLoadsKg,
       ladder: question.ladder,
-      choices,
+      settings,
     });
   }
   const day = dayNumber(at.day);
   if (!isTried(record, version)) return { kind: 'same', dose: version.dose };
   return (
-    returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, choices) ??
+    returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, settings) ??
     stepUp(question, limits, signed)
   );
 };
@@ -159,7 +159,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     decisionsSince: question.decisionsSinceApproval ?? [],
     limits,
     screeningUntil: question.screeningUntil ?? null,
-    choices: engineChoiceValues(question.choices),
+    settings: engineSettingValues(question.settings),
   };
   const isApproved =
     approval !== null && approvalEnd(approval, candidate, version.lineId, approvalContext) === null;

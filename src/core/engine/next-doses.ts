@@ -23,7 +23,7 @@ export const nextDoses = (
         item.lineId,
         item.limitingJoints,
         evaluation.at,
-        context.choices,
+        context.settings,
       );
       const longest = Math.max(0, ...item.limitingJoints.map((joint) => flareDays.get(joint) ?? 0));
       const question = { ...context, record, item, at: evaluation.at, flareDays: longest, tolerated };

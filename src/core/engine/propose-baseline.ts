@@ -2,11 +2,11 @@
  * Usual values proposed from the diary for a clinician to freeze. Nothing here takes effect by itself:
  * the top of the band is shown and used only when a clinician widens it.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { type Day, dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import { isMorningScore, type Moment, mornings, morningsUpTo } from './judged-session.ts';
 import { meanOfMornings } from './morning-facts.ts';
@@ -54,18 +54,18 @@ export const proposeBaseline = (
   record: PatientRecord,
   joint: Joint,
   day: Day,
-  choiceValues?: ChoiceValues,
+  settingValues?: SettingValues,
 ): BaselineAnswer => {
-  const choices = engineChoiceValues(choiceValues);
+  const settings = engineSettingValues(settingValues);
   const all = mornings(indexRecord(record), joint);
   const today = dayNumber(day);
   const perDay = new Map<number, JointMorning>();
   for (const one of all.slice(morningsUpTo(all, today - spreadWindow), morningsUpTo(all, today))) {
-    if (!perDay.has(one.day) && isQuiet(one) && isMorningScore(one, choices)) perDay.set(one.day, one);
+    if (!perDay.has(one.day) && isQuiet(one) && isMorningScore(one, settings)) perDay.set(one.day, one);
   }
   const quiet = [...perDay.values()];
   const recent = quiet.filter((one) => one.day > today - window);
-  const needed = choices['baseline-mornings'];
+  const needed = settings['baseline-mornings'];
   const pains = numbers(recent.map((one) => one.answers.pain));
   const usualPain = lowerMedian(pains);
   if (recent.length < needed || usualPain === null) return { ready: false, mornings: recent.length, needed };
@@ -94,9 +94,9 @@ export const isBaselineDueForReview = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choiceValues?: ChoiceValues,
+  settingValues?: SettingValues,
 ): boolean => {
-  const choices = engineChoiceValues(choiceValues);
+  const settings = engineSettingValues(settingValues);
   const index = indexRecord(record);
   const day = dayNumber(at.day);
   const baselines = index.baselinesOf.get(joint) ?? [];
@@ -106,9 +106,9 @@ export const isBaselineDueForReview = (
     mornings(index, joint),
     day,
     window,
-    choices['baseline-mornings'],
+    settings['baseline-mornings'],
     at.instant,
-    choices,
+    settings,
   );
-  return mean !== null && baseline.usualPain - mean >= choices['stale-baseline-fall'];
+  return mean !== null && baseline.usualPain - mean >= settings['stale-baseline-fall'];
 };

@@ -4,12 +4,12 @@
  * give the lower answer, and a red flag anywhere stops everything.
  */
 
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
 import type { Answers, Contact, Reason } from './answers.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import { contactRank, decide, mostCautious } from './decide.ts';
 import type { Facts } from './facts.ts';
@@ -93,9 +93,9 @@ const evaluateJoint = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): JointEvaluation => {
-  const look = lookAt(record, joint, at, engineChoiceValues(choices));
+  const look = lookAt(record, joint, at, engineSettingValues(settings));
   const { judged } = look;
   const facts = factsSeen(look);
   return {
@@ -104,7 +104,7 @@ const evaluateJoint = (
     sessionId: judged.session?.session.id ?? null,
     morningId: judged.nextMorning?.morning.id ?? null,
     facts,
-    answers: decide(facts, choices),
+    answers: decide(facts, settings),
   };
 };
 
@@ -149,15 +149,15 @@ const gating = (joints: readonly JointEvaluation[]): ((limitingJoints: readonly 
   };
 };
 
-export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: ChoiceValues): Evaluation => {
-  const choices = engineChoiceValues(choiceValues);
+export const evaluate = (record: PatientRecord, at: Moment, settingValues?: SettingValues): Evaluation => {
+  const settings = engineSettingValues(settingValues);
   const isAsked = askedAt(indexRecord(record), at);
   const versions = versionsInForce(record, at.instant).map(
     (version) => [version, gatingJoints(version, isAsked)] as const,
   );
   const wanted = new Set<Joint>(record.followedJoints);
   for (const [, limitingJoints] of versions) for (const joint of limitingJoints) wanted.add(joint);
-  const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, choices));
+  const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, settings));
   const answerOf = gating(all);
   const items = versions.map(([version, limitingJoints]) => ({
     lineId: version.lineId,

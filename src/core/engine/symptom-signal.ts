@@ -4,7 +4,7 @@
  * with them; read again from later mornings, a worsening would widen it and silence the chart.
  */
 import type { Baseline } from '../model/record.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';
 import type { JointMorning } from './record-index.ts';
 
@@ -18,12 +18,12 @@ export const symptomSignal = (
   baseline: Baseline & { readonly setDay: number },
   day: number,
   instant: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): boolean => {
   const spread = baseline.morningSpread;
-  if (!spread || baseline.usualPain === null || spread.values < choices['signal-least-values']) return false;
-  const sigma = Math.max(leastDeviation, spread.standardDeviation) * choices['signal-inflation'];
-  const height = choices['signal-interval'] * sigma;
+  if (!spread || baseline.usualPain === null || spread.values < settings['signal-least-values']) return false;
+  const sigma = Math.max(leastDeviation, spread.standardDeviation) * settings['signal-inflation'];
+  const height = settings['signal-interval'] * sigma;
   const target = baseline.usualPain + allowance * sigma;
   let sum = 0;
   let counted = Number.NaN;
@@ -34,7 +34,7 @@ export const symptomSignal = (
   ) {
     const one = list[place]!;
     if (one.day === counted || one.answers.pain === null) continue;
-    if (one.morning.recordedAt > instant || !isMorningScore(one, choices)) continue;
+    if (one.morning.recordedAt > instant || !isMorningScore(one, settings)) continue;
     counted = one.day;
     sum = Math.max(0, sum + one.answers.pain - target);
     if (sum > height) return true;

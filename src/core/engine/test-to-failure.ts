@@ -2,12 +2,12 @@
  * Tests to failure are sessions: the same gate before, a check the morning after, and enough hours since
  * the last session that loaded the joints. The hours are a clinic choice.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
 import type { Today } from './answers.ts';
 import type { PreSessionCheck } from './before-gate.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import { indexRecord } from './record-index.ts';
 
@@ -27,9 +27,9 @@ export const readyForTest = (
   joints: readonly Joint[],
   checks: ReadonlyMap<Joint, PreSessionCheck>,
   instant: number,
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): TestReadiness => {
-  const neededHours = engineChoiceValues(choices)['rest-before-test-hours'];
+  const neededHours = engineSettingValues(settings)['rest-before-test-hours'];
   const index = indexRecord(record);
   let last: number | null = null;
   for (const joint of joints) {

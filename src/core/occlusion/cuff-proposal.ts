@@ -1,5 +1,5 @@
 /** The cuff of a dose: a pressure from a measurement of this limb, or a wrap with a tightness and no pressure. */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Cuff } from '../model/dose.ts';
@@ -23,7 +23,7 @@ const pneumatic = (
   site: { readonly limb: Limb; readonly side: Side },
   measurements: readonly Measurement[],
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Outcome<CuffProposal> => {
   const { low, high } = percentOfOcclusionPressure.value;
   if (!(wish.percent >= low)) {
@@ -41,7 +41,7 @@ const pneumatic = (
     );
   }
   const plan = { ...site, cuffWidthCm: wish.widthCm, position: wish.position };
-  const measured = measuredPressureFor(measurements, plan, today, choices);
+  const measured = measuredPressureFor(measurements, plan, today, settings);
   if (!measured.ok) return measured;
   const { pressureMmhg: limbOcclusionPressureMmhg, measurement } = measured.result;
   const pressureMmhg = wholeTargetMmhg(limbOcclusionPressureMmhg, wish.percent);
@@ -70,9 +70,9 @@ export const proposeCuff = (
   site: { readonly limb: Limb; readonly side: Side },
   measurements: readonly Measurement[],
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Outcome<CuffProposal> => {
-  if (wish.kind === 'pneumatic') return pneumatic(wish, site, measurements, today, choices);
+  if (wish.kind === 'pneumatic') return pneumatic(wish, site, measurements, today, settings);
   const checked = checkTightness(wish.tightness);
   if (!checked.ok) {
     return {
@@ -80,7 +80,7 @@ export const proposeCuff = (
       refused: checked.refused.map((one) => ({ ...one, field: 'input.wish.cuff.tightness' })),
     };
   }
-  const target = choices['wrap-tightness-target']!;
+  const target = settings['wrap-tightness-target']!;
   const aboveTarget: Note = {
     code: 'tightness-above-clinic-target',
     text: `Above the clinic's target of ${target}.`,

@@ -5,7 +5,7 @@
  * position, never from an estimate; an elastic wrap gets a tightness and no pressure. One limb at a
  * time, arms and legs only. It is a proposal: a licensed clinician and local rules decide.
  */
-import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { type SettingValues, defaultsOf } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Cuff, OcclusionDose } from '../model/dose.ts';
@@ -13,7 +13,7 @@ import type { Measurement } from '../model/measurement.ts';
 import type { MethodOutcome } from '../model/screening.ts';
 import { answer, type Note, type Outcome, type Refusal, refuse } from '../outcome.ts';
 import { badDayOf } from './bad-day.ts';
-import { occlusionChoices } from './choices.ts';
+import { occlusionSettings } from './choices.ts';
 import { type CuffProposal, proposeCuff } from './cuff-proposal.ts';
 import { unmetHomeConditions } from './home-conditions.ts';
 import { exerciseCapSeconds, sessionsPerWeek } from './limits.ts';
@@ -30,7 +30,7 @@ export interface OcclusionDoseInput {
   readonly outcome: MethodOutcome | null;
   readonly measurements: readonly Measurement[];
   readonly today: Day;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 export interface ProposedOcclusion {
@@ -131,12 +131,12 @@ const workingOf = (
 
 export const proposeOcclusionDose = (input: OcclusionDoseInput): Outcome<ProposedOcclusion> => {
   const { wish } = input;
-  const choices = { ...defaultsOf(occlusionChoices), ...input.choices };
+  const settings = { ...defaultsOf(occlusionSettings), ...input.settings };
   const site = occlusionSite(wish.limb, wish.side);
   if (!site.ok) return site;
   const scheme = occlusionScheme(wish.schemeId);
   if (!scheme) return refuse('wish.schemeId', 'not-listed', 'Choose one of the listed schemes.');
-  const cuff = proposeCuff(wish.cuff, site.result, input.measurements, input.today, choices);
+  const cuff = proposeCuff(wish.cuff, site.result, input.measurements, input.today, settings);
   const load = loadWithinShare(wish.loadKg, wish.oneRepMaxKg);
   const timing = checkTiming(wish, scheme);
   const home = wish.supervised ? [] : unmetHomeConditions(wish.home, wish.cuff.kind === 'elastic-wrap');

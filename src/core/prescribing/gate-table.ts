@@ -2,7 +2,7 @@
  * What each answer to "pain now" would leave of today's session, worked out ahead, so that a phone
  * with no signal can say it at once without carrying the rules.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Today } from '../engine/answers.ts';
 import { type BeforeFacts, preSessionCheck } from '../engine/before-gate.ts';
 import { factsFor } from '../engine/facts-from-record.ts';
@@ -22,10 +22,10 @@ export const painLookup = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): PainLookup => {
-  const facts: BeforeFacts = { ...factsFor(record, joint, at, choices), redFlags: [] };
+  const facts: BeforeFacts = { ...factsFor(record, joint, at, settings), redFlags: [] };
   const today = (painBefore: number | null): Today =>
-    preSessionCheck({ ...facts, painBefore }, choices).today;
+    preSessionCheck({ ...facts, painBefore }, settings).today;
   return { joint, byPain: Array.from({ length: 11 }, (_, pain) => today(pain)), whenUnknown: today(null) };
 };

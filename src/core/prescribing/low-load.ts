@@ -37,7 +37,7 @@ export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<Lo
       ? { test: { loadKg: test!.loadKg, repetitions: test!.repetitions } }
       : { knownOneRepMaxKg };
   const input = { ...rest, ...from, availableKg: allowedKg, ageYears: ground.ageYears };
-  const outcome = proposeLowLoadDose({ exerciseId, side }, input, ground.choices);
+  const outcome = proposeLowLoadDose({ exerciseId, side }, input, ground.settings);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, warnings } = outcome.result;
   const notes = [...warnings, ...outcome.notes];

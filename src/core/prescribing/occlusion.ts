@@ -49,7 +49,7 @@ export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedO
     outcome: newest ?? null,
     measurements: ground.measurements,
     today: ground.today,
-    choices: ground.choices,
+    settings: ground.settings,
   });
   if (!outcome.ok) return outcome;
   return answer({ ...outcome.result, notes: outcome.notes }, outcome.notes);

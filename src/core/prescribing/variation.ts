@@ -28,7 +28,7 @@ export const dosedVariation = (ground: Ground, wish: VariationWish): DosedOutcom
   }
   const test = newestTest(ground, wish);
   const tested = test && { repetitions: test.repetitions, reserve: 0 };
-  const outcome = proposeVariationDose({ ...rest, person, tested }, ground.choices);
+  const outcome = proposeVariationDose({ ...rest, person, tested }, ground.settings);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working } = outcome.result;
   return answer({ dose, badDay, working, notes: outcome.notes }, outcome.notes);

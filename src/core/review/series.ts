@@ -2,11 +2,11 @@
  * The review of one joint against one prescribed exercise, day by day: what the picture draws, what
  * the words state and what the table lists are all read from the rows made here.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
-import { reviewChoiceOf } from './choices.ts';
+import { reviewSettingOf } from './choices.ts';
 import { type DecisionRun, decisionRuns, type ReviewDecision, settledDecisions } from './decision-gates.ts';
 import { type MorningAnswers, morningsByDay, type SessionPain, sessionPain } from './joint-answers.ts';
 import { type LoadMeasure, loadOfSession, measureTitles, type SessionLoad } from './load-of-session.ts';
@@ -65,7 +65,7 @@ export interface ReviewWanted<D extends ReviewDecision> {
   readonly today: Day;
   readonly gapDays?: number;
   /** The clinic’s own numbers; left out, the defaults. */
-  readonly choices?: ChoiceValues;
+  readonly settings?: SettingValues;
 }
 
 const gapsOf = (loads: readonly SessionLoad[], today: Day, gapDays: number): readonly LoadGap[] => {
@@ -113,7 +113,7 @@ const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today:
 
 export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>): ReviewSeries<D> => {
   const { record, joint, lineId, measure, since, today } = wanted;
-  const gapDays = wanted.gapDays ?? reviewChoiceOf(wanted.choices, 'review-gap-days');
+  const gapDays = wanted.gapDays ?? reviewSettingOf(wanted.settings, 'review-gap-days');
   const sessions = record.sessions.filter((session) => session.day >= since && session.day <= today);
   const versions = new Map(record.prescriptions.map((version) => [version.id, version]));
   const loads = sessions.flatMap((session) =>

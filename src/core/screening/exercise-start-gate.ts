@@ -7,10 +7,10 @@
  * It says nothing about readings during exercise, and a reading under it clears nothing.
  */
 import { calculation } from '../calculation.ts';
-import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { type SettingValues, defaultsOf } from '../clinic-choice.ts';
 import { answer, type Note } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from './blood-pressure-fields.ts';
-import { screeningChoices } from './choices.ts';
+import { screeningSettings } from './choices.ts';
 
 export const bloodPressureResults = ['start', 'hold-occlusion', 'hold-all'] as const;
 export type BloodPressureResult = (typeof bloodPressureResults)[number];
@@ -18,9 +18,9 @@ export type BloodPressureResult = (typeof bloodPressureResults)[number];
 export const bloodPressureResult = (
   systolicMmhg: number,
   diastolicMmhg: number,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): BloodPressureResult => {
-  const limits = { ...defaultsOf(screeningChoices), ...choices };
+  const limits = { ...defaultsOf(screeningSettings), ...settings };
   if (systolicMmhg >= limits['hold-all-systolic']! || diastolicMmhg >= limits['hold-all-diastolic']!) {
     return 'hold-all';
   }

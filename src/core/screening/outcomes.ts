@@ -5,13 +5,13 @@
  * screening past its age closes everything. Occlusion is for arms and legs only: a limb is part of
  * each outcome, so work of the trunk has none.
  */
-import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { type SettingValues, defaultsOf } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import { limbs, sides } from '../joints.ts';
 import { methods, type Eligibility, eligibilities } from '../methods.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
-import { screeningChoices } from './choices.ts';
+import { screeningSettings } from './choices.ts';
 import { afterClearances } from './clearances.ts';
 import { type DatedReason, reasonsFromAnswers, type Target } from './reasons-from-answers.ts';
 import { reasonsFromMeasurements } from './reasons-from-measurements.ts';
@@ -22,7 +22,7 @@ export interface OutcomesInput {
   readonly measurements: readonly Measurement[];
   readonly today: Day;
   readonly ageYears: number;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 export const adultFromYears = 18;
@@ -43,7 +43,7 @@ const closed = (code: string, from: string, text: string, since: Day): DatedReas
   since,
 });
 
-const reasonsInForce = (input: OutcomesInput, choices: ChoiceValues): readonly DatedReason[] => {
+const reasonsInForce = (input: OutcomesInput, settings: SettingValues): readonly DatedReason[] => {
   const { screening, today, ageYears } = input;
   const reasons: DatedReason[] = [];
   if (!(ageYears >= adultFromYears)) {
@@ -68,12 +68,12 @@ const reasonsInForce = (input: OutcomesInput, choices: ChoiceValues): readonly D
       ),
     );
   }
-  if (age > choices['screening-valid-days']!) {
+  if (age > settings['screening-valid-days']!) {
     reasons.push(
       closed(
         'screening-expired',
         'screening',
-        `The screening is ${age} days old; it is asked again after ${choices['screening-valid-days']}.`,
+        `The screening is ${age} days old; it is asked again after ${settings['screening-valid-days']}.`,
         today,
       ),
     );
@@ -81,11 +81,11 @@ const reasonsInForce = (input: OutcomesInput, choices: ChoiceValues): readonly D
   return reasons;
 };
 
-const outcomeFor = (target: Target, input: OutcomesInput, choices: ChoiceValues): MethodOutcome => {
+const outcomeFor = (target: Target, input: OutcomesInput, settings: SettingValues): MethodOutcome => {
   const found = [
-    ...reasonsInForce(input, choices),
+    ...reasonsInForce(input, settings),
     ...(input.screening ? reasonsFromAnswers(input.screening, target) : []),
-    ...reasonsFromMeasurements(target, input.measurements, input.screening, input.today, choices),
+    ...reasonsFromMeasurements(target, input.measurements, input.screening, input.today, settings),
   ].map((reason) => afterClearances(reason, target, input.clearances, input.today));
   return {
     ...target,
@@ -96,8 +96,8 @@ const outcomeFor = (target: Target, input: OutcomesInput, choices: ChoiceValues)
 
 /** One outcome per method, limb and side: twelve in all, in a fixed order. */
 export const methodOutcomes = (input: OutcomesInput): readonly MethodOutcome[] => {
-  const choices = { ...defaultsOf(screeningChoices), ...input.choices };
+  const settings = { ...defaultsOf(screeningSettings), ...input.settings };
   return methods.flatMap((method) =>
-    limbs.flatMap((limb) => sides.map((side) => outcomeFor({ method, limb, side }, input, choices))),
+    limbs.flatMap((limb) => sides.map((side) => outcomeFor({ method, limb, side }, input, settings))),
   );
 };

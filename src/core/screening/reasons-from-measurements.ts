@@ -1,5 +1,5 @@
 /** What blood pressure and ankle-brachial index close. A reading that is missing or too old is not a normal reading. */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Screening } from '../model/screening.ts';
@@ -63,15 +63,15 @@ const bloodPressureReasons = (
   measurements: readonly Measurement[],
   screening: Screening | null,
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): readonly DatedReason[] => {
-  const readings = currentBloodPressures(measurements, today, choices['blood-pressure-valid-days']!);
+  const readings = currentBloodPressures(measurements, today, settings['blood-pressure-valid-days']!);
   const first = readings[0];
   if (!first) return [notMeasured(target, screening, today)];
   // Several readings of one day carry no order here, so the highest of each component decides.
   const systolic = Math.max(...readings.map((reading) => reading.systolicMmhg));
   const diastolic = Math.max(...readings.map((reading) => reading.diastolicMmhg));
-  const result = bloodPressureResult(systolic, diastolic, choices);
+  const result = bloodPressureResult(systolic, diastolic, settings);
   if (result === 'start') return [];
   const base = { from: 'blood-pressure', support: 'blood-pressure-exercise-2024', since: first.day };
   if (result === 'hold-all') {
@@ -133,8 +133,8 @@ export const reasonsFromMeasurements = (
   measurements: readonly Measurement[],
   screening: Screening | null,
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): readonly DatedReason[] => [
-  ...bloodPressureReasons(target, measurements, screening, today, choices),
+  ...bloodPressureReasons(target, measurements, screening, today, settings),
   ...ankleBrachialReasons(target, measurements, today),
 ];

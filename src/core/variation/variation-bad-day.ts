@@ -5,7 +5,7 @@
  */
 import { exerciseById } from '../catalogue/catalogue.ts';
 import type { Anthropometry } from '../catalogue/exercise.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { addedDemands, type OnSide } from './added-demands.ts';
 import { stepBetween } from './ladder.ts';
@@ -31,15 +31,15 @@ const easierRung = (dose: VariationDose, person: Anthropometry) => {
 export const variationBadDay = (
   dose: VariationDose,
   person: Anthropometry,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): VariationDose => {
   const gentler = {
     ...dose,
     repetitions: { low: dose.repetitions.low, high: dose.repetitions.low },
-    reserve: Math.max(dose.reserve, choices['variation-bad-day-reserve'] ?? dose.reserve),
+    reserve: Math.max(dose.reserve, settings['variation-bad-day-reserve'] ?? dose.reserve),
   };
   const easier = easierRung(dose, person);
   if (!easier)
-    return { ...gentler, sets: Math.min(dose.sets, choices['variation-bad-day-sets'] ?? dose.sets) };
+    return { ...gentler, sets: Math.min(dose.sets, settings['variation-bad-day-sets'] ?? dose.sets) };
   return { ...gentler, ...easier.start, effectiveLoadKg: easier.rung.effectiveLoadKg, addedKg: 0 };
 };

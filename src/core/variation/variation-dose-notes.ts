@@ -1,7 +1,7 @@
 /** What a clinician must be told with a proposed variation: size of the next step, fit of the start, limits. */
 import { exerciseById } from '../catalogue/catalogue.ts';
 import type { Rung } from '../catalogue/exercise.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import type { Note } from '../outcome.ts';
 import type { NeighbouringRung } from './ladder.ts';
@@ -14,7 +14,7 @@ interface NoteGround {
   readonly next: NeighbouringRung | null;
   readonly fit: StartFit;
   readonly movedDown: boolean;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 const titleOf = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
@@ -73,10 +73,10 @@ const fitNotes = ({ fit, movedDown }: NoteGround): readonly Note[] => {
 };
 
 export const variationDoseNotes = (ground: NoteGround): readonly Note[] => {
-  const { dose, badDay, rung, next, choices } = ground;
+  const { dose, badDay, rung, next, settings } = ground;
   const notes: Note[] = [
     ...fitNotes(ground),
-    stepNote(next, choices['variation-largest-step-percent'] ?? 0),
+    stepNote(next, settings['variation-largest-step-percent'] ?? 0),
     { code: 'rung', text: rung.remark },
   ];
   if (dose.repetitions.high > 12) {

@@ -5,11 +5,11 @@
  */
 import { exerciseById, exercises } from '../catalogue/catalogue.ts';
 import type { Anthropometry, Exercise, Rung, WorkedSide } from '../catalogue/exercise.ts';
-import { type ChoiceValues, checkChoices } from '../clinic-choice.ts';
+import { type SettingValues, checkSettings } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import type { OnSide } from './added-demands.ts';
-import { variationChoices } from './choices.ts';
+import { variationSettings } from './choices.ts';
 import { type NeighbouringRung, nextRung } from './ladder.ts';
 import { rungOf } from './rung.ts';
 import { easierStart, type StartFit, startFit, type TestedSet } from './start-rung.ts';
@@ -42,8 +42,8 @@ export interface VariationProposal {
 }
 
 /** Only this area's choices, so that a clinic's whole list may be handed in. */
-const ownChoices = (choices: ChoiceValues): ChoiceValues =>
-  Object.fromEntries(variationChoices.map(({ id }) => [id, choices[id] ?? Number.NaN]));
+const ownSettings = (settings: SettingValues): SettingValues =>
+  Object.fromEntries(variationSettings.map(({ id }) => [id, settings[id] ?? Number.NaN]));
 
 const refusal = (field: string, code: Refusal['code'], reason: string): Refusal => ({
   field: `input.${field}`,
@@ -66,21 +66,21 @@ const exerciseRefusals = (exercise: Exercise | undefined, side: WorkedSide): rea
   return [];
 };
 
-const doseOn = (start: OnSide, input: VariationDoseInput, choices: ChoiceValues): VariationDose => {
-  const choice = (id: string): number => choices[`variation-${id}`] ?? Number.NaN;
+const doseOn = (start: OnSide, input: VariationDoseInput, settings: SettingValues): VariationDose => {
+  const setting = (id: string): number => settings[`variation-${id}`] ?? Number.NaN;
   return {
     method: 'variation',
     exerciseId: start.exerciseId,
     side: start.side,
-    sets: input.sets ?? choice('sets'),
+    sets: input.sets ?? setting('sets'),
     repetitions: {
-      low: input.repetitionsLow ?? choice('repetitions-low'),
-      high: input.repetitionsHigh ?? choice('repetitions-high'),
+      low: input.repetitionsLow ?? setting('repetitions-low'),
+      high: input.repetitionsHigh ?? setting('repetitions-high'),
     },
-    reserve: input.reserve ?? choice('reserve'),
-    restSeconds: input.restSeconds ?? choice('rest-seconds'),
-    secondsPerRepetition: input.secondsPerRepetition ?? choice('seconds-per-repetition'),
-    sessionsPerWeek: input.sessionsPerWeek ?? choice('sessions-per-week'),
+    reserve: input.reserve ?? setting('reserve'),
+    restSeconds: input.restSeconds ?? setting('rest-seconds'),
+    secondsPerRepetition: input.secondsPerRepetition ?? setting('seconds-per-repetition'),
+    sessionsPerWeek: input.sessionsPerWeek ?? setting('sessions-per-week'),
     effectiveLoadKg: null,
     addedKg: 0,
   };
@@ -93,12 +93,12 @@ const bandRefusals = ({ repetitions }: VariationDose): readonly Refusal[] =>
 
 export const proposeVariationDose = (
   input: VariationDoseInput,
-  clinicChoices: ChoiceValues,
+  clinicSettings: SettingValues,
 ): Outcome<VariationProposal> => {
-  const choices = ownChoices(clinicChoices);
-  const wished = doseOn(input, input, choices);
+  const settings = ownSettings(clinicSettings);
+  const wished = doseOn(input, input, settings);
   const refused = [
-    ...checkChoices(variationChoices, choices),
+    ...checkSettings(variationSettings, settings),
     ...exerciseRefusals(exerciseById(input.exerciseId), input.side),
     ...bandRefusals(wished),
   ];
@@ -110,7 +110,7 @@ export const proposeVariationDose = (
   if (!exercise) throw new RangeError(`The ladder led to an unknown exercise, ${start.exerciseId}.`);
   const rung = rungOf(exercise, input.person);
   const dose = { ...wished, ...start, effectiveLoadKg: rung.effectiveLoadKg };
-  const badDay = variationBadDay(dose, input.person, choices);
+  const badDay = variationBadDay(dose, input.person, settings);
   const next = nextRung(start.exerciseId, input.person);
   const notes: readonly Note[] = variationDoseNotes({
     dose,
@@ -119,7 +119,7 @@ export const proposeVariationDose = (
     next,
     fit,
     movedDown: easier !== null,
-    choices,
+    settings,
   });
   const working = variationWorking({ input, dose, badDay, exercise, rung, next, fit });
   return answer({ dose, badDay, rung, next, start: fit, working }, notes);

@@ -1,7 +1,7 @@
 /** Decisions of the engine, proposals that follow, what clinicians answered, messages. */
 import { sql } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import { contacts, decisions as decisionWords, type Reason, steps, todays } from '#core/engine/answers.ts';
 import type { WorklistReason } from '#core/engine/dose/proposal.ts';
 import type { Facts } from '#core/engine/facts.ts';
@@ -26,7 +26,7 @@ export const decision = kit.table(
     evaluatedAt: kit.instant('evaluated_at'),
     day: kit.day('day'),
     facts: kit.json<Facts>('facts'),
-    choices: kit.sharedJson<ChoiceValues>('choices'),
+    choices: kit.sharedJson<SettingValues>('choices'),
     engineVersion: kit.text('engine_version'),
     decision: kit.word('decision', decisionWords),
     largestStep: kit.wordOrNull('largest_step', steps),
@@ -147,7 +147,7 @@ export const choiceVersion = kit.table(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     version: kit.whole('version'),
-    choices: kit.json<ChoiceValues>('choices'),
+    choices: kit.json<SettingValues>('choices'),
     changedAt: kit.instant('changed_at'),
     changedBy: kit.id('changed_by'),
     reason: kit.text('reason'),

@@ -1,7 +1,7 @@
 /** The page for the colleague, who looks after a pause, and who takes over unacknowledged danger. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { sessionEntry } from '#tests/support/clinic.ts';
 import {
   type CareSetting,
@@ -76,7 +76,7 @@ describe('handing over', () => {
     const { patientId } = at;
     const deputyId = await colleague(at, 'Deputy');
     await at.administrator().admin.care.nameDeputy({ userId: deputyId });
-    await saveChoices(at.accessOn(0), { 'deputy-after-hours': 20 }, 'A day to look');
+    await saveSettings(at.accessOn(0), { 'deputy-after-hours': 20 }, 'A day to look');
     await dangerOn(1);
     // Sent at ten; twenty hours later is six in the morning of the next day.
     expect(await kindsOn(1, '23:00')).not.toContain('danger-passed');
@@ -107,7 +107,7 @@ describe('handing over', () => {
     ['06:00', true],
     ['06:01', true],
   ])('over midnight, twenty hours after ten in the morning, at %s: passed %s', async (time, hasPassed) => {
-    await saveChoices(at.accessOn(0), { 'deputy-after-hours': 20 }, 'A day to look');
+    await saveSettings(at.accessOn(0), { 'deputy-after-hours': 20 }, 'A day to look');
     await dangerOn(1);
     expect((await kindsOn(2, time)).includes('danger-passed')).toBe(hasPassed);
   });

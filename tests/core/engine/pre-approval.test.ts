@@ -30,7 +30,7 @@ describe('steps a clinician signed for ahead', () => {
     decisionsSince: ['hold', 'progress'],
     limits: [],
     screeningUntil: dayToday,
-    choices: engineDefaults,
+    settings: engineDefaults,
     ...changed,
   });
   const progressed = (count: number): readonly PrescriptionVersion[] =>

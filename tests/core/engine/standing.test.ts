@@ -127,9 +127,9 @@ describe('what stands for a joint', () => {
       [],
       '2026-03-10',
     );
-    expect([
-      answers.get('left-knee')?.everywhere,
-      answers.get('right-elbow')?.decision,
-    ]).toEqual([true, 'hold']);
+    expect([answers.get('left-knee')?.everywhere, answers.get('right-elbow')?.decision]).toEqual([
+      true,
+      'hold',
+    ]);
   });
 });

@@ -46,7 +46,7 @@ export const propose = (changed: Partial<OcclusionWish> = {}, around: Partial<Oc
     outcome,
     measurements: [measured],
     today: '2026-03-02',
-    choices: {},
+    settings: {},
     ...around,
   });
 export const proposed = (...args: Parameters<typeof propose>) => {

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays, dayNumber } from '#core/day.ts';
-import { engineChoiceValues } from '#core/engine/choices.ts';
+import { engineSettingValues } from '#core/engine/choices.ts';
 import { symptomSignal } from '#core/engine/symptom-signal.ts';
 import type { Baseline, PatientRecord } from '#core/model/record.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
@@ -178,7 +178,7 @@ describe('control chart on the frozen usual pain', () => {
           { ...baselineValues, setDay: dayNumber(baselineValues.frozenOn) },
           dayNumber(dayOf(27)),
           Number.MAX_SAFE_INTEGER,
-          engineChoiceValues(),
+          engineSettingValues(),
         );
         const said = told({ mornings, baselines: [baselineValues] }, fourWeeks)['control-chart']!.join(' ');
         expect(said.includes('It first signalled')).toBe(engine);

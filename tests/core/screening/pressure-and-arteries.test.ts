@@ -63,7 +63,7 @@ describe('blood pressure', () => {
   });
 
   it('a clinic may tighten its gate', () => {
-    const changed = { measurements: [bloodPressure(150, 80)], choices: { 'hold-occlusion-systolic': 150 } };
+    const changed = { measurements: [bloodPressure(150, 80)], settings: { 'hold-occlusion-systolic': 150 } };
     expect(outcomeOf('occlusion', 'leg', 'left', changed).eligibility).toBe('closed');
   });
 });

@@ -6,7 +6,7 @@
 import { dayNumber } from '../../day.ts';
 import type { Limit, PrescriptionVersion } from '../../model/record.ts';
 import type { DecisionWord } from '../answers.ts';
-import type { EngineChoiceValues } from '../choices.ts';
+import type { EngineSettingValues } from '../choices.ts';
 import type { Candidate } from './proposal.ts';
 
 export interface PreApproval {
@@ -28,7 +28,7 @@ export interface ApprovalContext {
   readonly limits: readonly Limit[];
   /** Last day on which the screening is current; null = not screened, which covers nothing. */
   readonly screeningUntil: number | null;
-  readonly choices: EngineChoiceValues;
+  readonly settings: EngineSettingValues;
 }
 
 export type ApprovalEnd =
@@ -50,7 +50,7 @@ export const approvalEnd = (
   lineId: string,
   context: ApprovalContext,
 ): ApprovalEnd | null => {
-  const { choices, instant, day } = context;
+  const { settings, instant, day } = context;
   if (approval.withdrawnAt !== null && approval.withdrawnAt <= instant) return 'withdrawn';
   if (approval.lineId !== lineId) return 'other-line';
   const since = context.history.filter((version) => version.signedAt > approval.signedAt);
@@ -59,8 +59,8 @@ export const approvalEnd = (
     return 'eased-back-or-paused';
   }
   const taken = since.filter((version) => version.origin === 'progress').length;
-  if (taken >= Math.min(approval.steps, choices['pre-approval-steps'])) return 'steps-used';
-  const days = Math.min(approval.days, choices['pre-approval-days']);
+  if (taken >= Math.min(approval.steps, settings['pre-approval-steps'])) return 'steps-used';
+  const days = Math.min(approval.days, settings['pre-approval-days']);
   if (instant - approval.signedAt > days * dayMilliseconds) return 'days-over';
   const signedDay = Math.floor(approval.signedAt / dayMilliseconds);
   if (context.limits.some((limit) => limit.kind !== 'none' && limitBeganAfter(limit, signedDay))) {

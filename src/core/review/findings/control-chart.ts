@@ -2,8 +2,8 @@
  * The engine's sum chart over the frozen usual pain, told with how often such a chart errs. The same
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
-import type { ChoiceValues } from '../../clinic-choice.ts';
-import { engineChoiceValues } from '../../engine/choices.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
+import { engineSettingValues } from '../../engine/choices.ts';
 import type { Baseline } from '../../model/record.ts';
 import { cusumChartRow } from '../../series/cusum-chart.ts';
 import { diaryFalseAlarmsRow } from '../../series/diary-false-alarms.ts';
@@ -60,8 +60,8 @@ const falseAlarms = (
   };
 };
 
-const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceValues): Finding => {
-  const numbers = engineChoiceValues(choices);
+const chartOver = (series: ReviewSeries, baseline: Baseline, settings?: SettingValues): Finding => {
+  const numbers = engineSettingValues(settings);
   const spread = baseline.morningSpread!;
   const sigma = Math.max(leastDeviation, spread.standardDeviation) * numbers['signal-inflation'];
   const mornings = painMornings(series)
@@ -92,13 +92,13 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceVal
 export const controlChartFinding = (
   series: ReviewSeries,
   baselines: readonly Baseline[],
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): Finding => {
   const joint = jointInWords(series.joint);
   const baseline = baselines.findLast((row) => row.joint === series.joint && row.frozenOn <= series.today);
   if (!baseline || baseline.usualPain === null)
     return titled([`Not drawn: no usual pain is frozen for the ${joint}.`]);
-  const least = engineChoiceValues(choices)['signal-least-values'];
+  const least = engineSettingValues(settings)['signal-least-values'];
   const values = baseline.morningSpread?.values ?? 0;
   if (values < least)
     return titled([
@@ -108,5 +108,5 @@ export const controlChartFinding = (
     return titled([
       `Not drawn: the usual pain was frozen on ${dayInWords(baseline.frozenOn, series.today)}, before the time shown. Choose a longer time.`,
     ]);
-  return chartOver(series, baseline, choices);
+  return chartOver(series, baseline, settings);
 };

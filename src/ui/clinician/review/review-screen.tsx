@@ -125,7 +125,7 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     lineId: choice.version?.lineId ?? null,
     measure: choice.measure,
     ...rangeOf(choice, review),
-    choices: review.choices,
+    settings: review.settings,
   });
 
 export const ReviewScreen = (props: ReviewProps) => {
@@ -153,7 +153,7 @@ export const ReviewScreen = (props: ReviewProps) => {
         prescriptions={props.review.prescriptions}
         clock={props.clock}
       />
-      <FindingsView findings={findingsOf(series, props.review.record, props.review.choices)} />
+      <FindingsView findings={findingsOf(series, props.review.record, props.review.settings)} />
       <Decisions
         decisions={props.review.decisions}
         joint={choice.joint}

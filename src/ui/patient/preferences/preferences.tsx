@@ -15,12 +15,12 @@ import {
   sounds,
 } from './chosen.ts';
 
-interface Choices extends Chosen {
+interface Preferences extends Chosen {
   readonly sound: Sound;
 }
 
 export const Preferences = () => {
-  const [now, setNow] = useState<Choices | null>(null);
+  const [now, setNow] = useState<Preferences | null>(null);
   useEffect(() => setNow({ ...chosenFrom(cookie), sound: chosenSound() }), []);
   const take = (name: 'language' | 'unit', value: string) => {
     choose(name, value);
