@@ -9,7 +9,7 @@ import { addEvent } from '#data/care-events.ts';
 import { respond } from '#data/decision-responses.ts';
 import { decisionsOf, newestDecisions } from '#data/decisions.ts';
 import { recordGoalStep } from '#data/goals.ts';
-import { groundFor } from '#data/ground.ts';
+import { prescribingContextFor } from '#data/ground.ts';
 import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { sendMessage } from '#data/messages.ts';
 import { patientOf } from '#data/people.ts';
@@ -29,7 +29,7 @@ export const itemIdOf = (patientId: string, item: string): string => `${patientI
 const proposedFor = async (access: Access, patientId: string, wish: Wish) => {
   const patient = await patientOf(access, patientId);
   if (!patient) throw new RangeError(`No such patient: ${patientId}`);
-  return proposePrescription(await groundFor(access, patient), wish);
+  return proposePrescription(await prescribingContextFor(access, patient), wish);
 };
 
 const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'>): Promise<void> => {

@@ -10,7 +10,7 @@ import path from 'node:path';
 import { and, asc, eq, gte, lt, lte, max, min } from 'drizzle-orm';
 import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { type Acting, type AuditRow, sealed } from './audit.ts';
+import { type Acting, type AuditRow, appendAudit } from './audit.ts';
 import { settingValue } from './choices.ts';
 import { audit, auditSegment } from './schema/schema.ts';
 import type { Store } from './store/store.ts';
@@ -131,7 +131,7 @@ export const archiveBefore = async (
   writeOut(archiveFileOf(store.file, segment), rows);
   await store.write(async (tx) => {
     await tx.insert(auditSegment).values(segment);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'audit-archive',
       detail: { lastSequence: last.sequence, rows: rows.length },

@@ -54,7 +54,7 @@ const lastOfChain = prepared((db) =>
 );
 
 /** Adds a sealed row inside the caller's transaction. */
-export const sealed = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
+export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
   const [last] = await lastOfChain(tx, { clinicId: access.clinicId });
   const row: Omit<AuditRow, 'seal'> = {
     clinicId: access.clinicId,
@@ -91,7 +91,7 @@ export const flushReads = async (store: Store): Promise<number> => {
   const batch = queue.pending.splice(0);
   if (batch.length === 0) return 0;
   await store.write(async (tx) => {
-    for (const { access, entry } of batch) await sealed(tx, access, entry);
+    for (const { access, entry } of batch) await appendAudit(tx, access, entry);
   });
   return batch.length;
 };

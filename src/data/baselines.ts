@@ -4,7 +4,7 @@ import { proposeBaseline } from '#core/engine/propose-baseline.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Baseline } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { touchWorklistItems } from './matters.ts';
 import { recordOf } from './record.ts';
 import { baseline } from './schema/schema.ts';
@@ -45,7 +45,7 @@ export const setBaseline = (
       recordedBy: access.actorId,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'baseline',
       subjectId: id,
@@ -76,7 +76,7 @@ export const flagBaselineForReview = (
       recordedBy: access.actorId,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'baseline-latch',
       subjectId: id,

@@ -6,7 +6,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, gt, gte, inArray } from 'drizzle-orm';
 import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { settingValue } from './choices.ts';
 import { authUser, careTeam, emergencyOpening, patientIdentity } from './schema/schema.ts';
 
@@ -64,7 +64,7 @@ export const setTeamMember = (
     const id = randomUUID();
     const { clinicId, now: recordedAt, actorId: recordedBy } = access;
     await tx.insert(careTeam).values({ id, clinicId, patientId, userId, belongs, recordedAt, recordedBy });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'care-team',
       subjectId: userId,
@@ -128,7 +128,7 @@ export const openWithReason = async (access: Access, patientId: string, reason: 
       openedAt: access.now,
       until,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'read',
       subject: 'emergency-opening',
       subjectId: id,

@@ -5,7 +5,7 @@ import type { PreApproval } from '#core/engine/dose/pre-approval.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Limit } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { touchWorklistItems } from './matters.ts';
 import { careLimit, careLimitLift, preApproval, preApprovalEnd } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -55,7 +55,7 @@ export const addLimit = (
       recordedBy: access.actorId,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'limit',
       subjectId: id,
@@ -94,7 +94,7 @@ export const liftLimit = (
       reason,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
     return true;
   });
 
@@ -141,7 +141,7 @@ export const signPreApproval = (
       signedBy: access.actorId,
       signedName: access.actorName,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'pre-approval',
       subjectId: id,
@@ -162,6 +162,6 @@ export const withdrawPreApproval = (access: Access, patientId: string, id: strin
       endedAt: access.now,
       endedBy: access.actorId,
     });
-    await sealed(tx, access, { act: 'write', subject: 'pre-approval-end', subjectId: id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'pre-approval-end', subjectId: id, patientId });
     return true;
   });

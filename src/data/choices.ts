@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { desc, eq } from 'drizzle-orm';
 import type { SettingValues, ClinicSetting } from '#core/clinic-choice.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { choiceVersion } from './schema/schema.ts';
 import { ofClinic, prepared } from './store/prepared.ts';
 
@@ -79,7 +79,7 @@ export const saveSettings = (access: Access, settings: SettingValues, reason: st
       const { rebuildWorklist } = await import('./worklist.ts');
       await rebuildWorklist(access);
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'clinic-choices',
       subjectId: id,

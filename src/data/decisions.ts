@@ -10,7 +10,7 @@ import type { Facts } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { touchWorklistItems } from './matters.ts';
 import { decision, proposal } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
@@ -77,7 +77,7 @@ export const storeDecision = (access: Access, patientId: string, row: NewDecisio
     const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
     insertRows(tx, decision, [{ ...own, ...rest, choices: settings, ...answers }]);
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'decision',
       subjectId: id,
@@ -92,7 +92,7 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
     const id = randomUUID();
     insertRows(tx, proposal, [{ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row }]);
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'proposal',
       subjectId: id,

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, desc, eq, isNull } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { touchWorklistItems } from './matters.ts';
 import { authUser, deputy, pauseOwner } from './schema/schema.ts';
@@ -58,7 +58,7 @@ export const nameDeputy = (access: Access, userId: string | null): Promise<boole
       const { rebuildWorklist } = await import('./worklist.ts');
       await rebuildWorklist(access);
     });
-    await sealed(tx, access, { act: 'write', subject: 'deputy', subjectId: id });
+    await appendAudit(tx, access, { act: 'write', subject: 'deputy', subjectId: id });
     return true;
   });
 
@@ -102,7 +102,7 @@ export const ownPause = (
     const { owner, ...rest } = row;
     await tx.insert(pauseOwner).values({ ...now, ...rest, ownerId: owner.id, ownerName: owner.name });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'pause-owner',
       subjectId: now.id,

@@ -7,7 +7,7 @@ import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import { flagsWithLimb } from '#core/occlusion/limb-check.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
 import { touchWorklistItems } from './matters.ts';
 import {
@@ -122,7 +122,7 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
     );
     // Of a session itself the worklist shows only these; what is decided about it says so on its own.
     if (clockDoubtful || row.amends !== null || answered.toldNew) touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'session',
       subjectId: row.id,
@@ -152,7 +152,7 @@ export const storeMorning = (
       entry.joints.map((joint) => ({ ...owner, ...joint })),
     );
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'morning',
       subjectId: row.id,
@@ -180,6 +180,6 @@ export const storeTwoHours = (access: Access, patientId: string, entry: TwoHours
     const clockDoubtful = isDoubtful(access, entry, entry.sentAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     insertRows(tx, twoHours, [{ ...row, sessionId: session.id, joint: entry.joint, pain: entry.pain }]);
-    await sealed(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
     return { kind: 'stored', id: row.id, clockDoubtful };
   });

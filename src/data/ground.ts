@@ -1,7 +1,7 @@
 /** What a dose is proposed on, read from the record. */
 import { withCare } from '#core/care/closings.ts';
 import { ageYears } from '#core/day.ts';
-import type { Ground } from '#core/prescribing/ground.ts';
+import type { PrescribingContext } from '#core/prescribing/ground.ts';
 import { withDefaults } from '#core/prescribing/ground.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
 import type { Access } from './access.ts';
@@ -13,7 +13,10 @@ import { measurementsOf } from './measurements.ts';
 import type { Patient } from './people.ts';
 import { clearancesOf, newestScreening } from './screenings.ts';
 
-export const groundFor = async (access: Access, patient: Patient): Promise<Ground> => {
+export const prescribingContextFor = async (
+  access: Access,
+  patient: Patient,
+): Promise<PrescribingContext> => {
   const own = await settingsOf(access);
   const screening = await newestScreening(access, patient.id);
   const clearances = await clearancesOf(access, patient.id);

@@ -14,7 +14,7 @@ import { responsesOf } from './decision-responses.ts';
 import { decisionsOf, newestDecisions } from './decisions.ts';
 import { deputyOf, pauseOwnersOf } from './deputies.ts';
 import { episodesOf } from './episodes.ts';
-import { groundFor } from './ground.ts';
+import { prescribingContextFor } from './ground.ts';
 import type { Patient } from './people.ts';
 import { inForce, type Prescription, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { matter } from './schema/schema.ts';
@@ -43,7 +43,7 @@ const openDangers = async (access: Access, patientId: string) => {
 
 export const handoverFor = async (access: Access, patient: Patient) => {
   const { day } = access;
-  const ground = await groundFor(access, patient);
+  const context = await prescribingContextFor(access, patient);
   const decisions = await decisionsOf(access, patient.id, addDays(day, -decisionDays));
   const responses = await responsesOf(access, patient.id);
   const newest = [...newestDecisions(decisions).values()];
@@ -53,9 +53,9 @@ export const handoverFor = async (access: Access, patient: Patient) => {
     day,
     episodeStatus: episodeStatusOn(await episodesOf(access, patient.id), day),
     limits: limitsInForce(limits, joints, dayNumber(day)),
-    closed: ineligibleMethods(ground.outcomes),
+    closed: ineligibleMethods(context.outcomes),
     cuffAtHome: limbs.flatMap((limb) =>
-      sides.map((side) => ({ limb, side, why: ineligibleAtHome(ground.home, { limb, side }, false) })),
+      sides.map((side) => ({ limb, side, why: ineligibleAtHome(context.home, { limb, side }, false) })),
     ),
     decisions: lastDecisions(decisions).map((row) => ({
       id: row.id,

@@ -2,7 +2,7 @@
 import { asc } from 'drizzle-orm';
 import type { HomeCheck, HomeFacts, ObservedSession } from '#core/care/home-gate.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { homeCheck, observedSession } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -51,7 +51,7 @@ export const recordObservedSession = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(observedSession).values({ ...now, ...row });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'observed-session',
       subjectId: now.id,
@@ -69,7 +69,7 @@ export const recordHomeCheck = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(homeCheck).values({ ...now, ...row, day: access.day });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'home-check',
       subjectId: now.id,

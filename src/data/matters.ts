@@ -13,7 +13,7 @@ import { worklistSettings } from '#core/worklist/choices.ts';
 import { dueItems, rankOf } from '#core/worklist/due-matters.ts';
 import { type DueAfter, type DueItem, dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { settingsOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';
 import { matter, matterAction } from './schema/schema.ts';
@@ -158,7 +158,7 @@ export const handleWorklistItem = (access: Access, patientId: string, wish: Hand
       doneBy: access.actorId,
       doneName: access.actorName,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'matter-action',
       subjectId: id,

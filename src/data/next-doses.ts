@@ -10,24 +10,24 @@ import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import { changesForClinician, changesForPatient } from '#core/prescribing/changes-in-words.ts';
-import type { Ground } from '#core/prescribing/ground.ts';
+import type { PrescribingContext } from '#core/prescribing/ground.ts';
 import { ladderAtHome } from '#core/prescribing/ladder-at-home.ts';
 import { cautionsOfDose } from '#core/prescribing/propose.ts';
 import { anthropometryOf } from '#core/prescribing/variation.ts';
 import type { Access } from './access.ts';
 import { preApprovalsOf } from './care.ts';
 import { type Proposal, proposalsOf, storeProposal } from './decisions.ts';
-import { groundFor } from './ground.ts';
+import { prescribingContextFor } from './ground.ts';
 import { patientOf } from './people.ts';
 import { addVersion, carrySignature, endPrescription } from './prescribing.ts';
 import { prescriptionsOf, unsigned } from './prescriptions.ts';
 
-interface Look {
+interface ProposalContext {
   readonly access: Access;
   readonly record: PatientRecord;
   readonly evaluation: Evaluation;
   readonly decisionIds: ReadonlyMap<Joint, string>;
-  readonly ground: Ground;
+  readonly prescribingContext: PrescribingContext;
   /** Newest first. */
   readonly earlier: readonly Proposal[];
 }
@@ -62,40 +62,44 @@ const judgedSessionOf = (evaluation: Evaluation, item: ItemEvaluation): string |
     .map((one) => one.sessionId)
     .find((id) => id !== null) ?? null;
 
-const decisionOf = (look: Look, item: ItemEvaluation): string | null => {
+const decisionOf = (context: ProposalContext, item: ItemEvaluation): string | null => {
   const joints = [...item.reasons.map((reason) => reason.joint), ...item.limitingJoints];
-  return joints.map((joint) => look.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
+  return joints.map((joint) => context.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
 };
 
 /** The same was said already of the same session: word, version, dose and what it tells the worklist. */
-const isKnown = (look: Look, item: ItemEvaluation, proposal: DoseProposal): boolean => {
-  const newest = look.earlier.find((row) => row.lineId === item.lineId);
+const isKnown = (context: ProposalContext, item: ItemEvaluation, proposal: DoseProposal): boolean => {
+  const newest = context.earlier.find((row) => row.lineId === item.lineId);
   return (
     newest !== undefined &&
     newest.prescriptionId === item.version.id &&
-    newest.sessionId === judgedSessionOf(look.evaluation, item) &&
+    newest.sessionId === judgedSessionOf(context.evaluation, item) &&
     newest.word === proposal.word &&
     JSON.stringify([newest.dose, newest.worklist]) === JSON.stringify([proposal.dose, proposal.worklist])
   );
 };
 
-const waitingFor = async (look: Look, lineId: string) =>
-  unsigned(await prescriptionsOf(look.access, look.record.patientId)).filter(
+const waitingFor = async (context: ProposalContext, lineId: string) =>
+  unsigned(await prescriptionsOf(context.access, context.record.patientId)).filter(
     (row) => row.lineId === lineId && row.origin !== 'clinician',
   );
 
 /** An increase nobody has signed falls away when a later answer no longer carries it. */
-const withdrawWaiting = async (look: Look, lineId: string): Promise<void> => {
-  for (const row of await waitingFor(look, lineId)) {
+const withdrawWaiting = async (context: ProposalContext, lineId: string): Promise<void> => {
+  for (const row of await waitingFor(context, lineId)) {
     const reason = 'A later answer no longer carries this change.';
-    await endPrescription(look.access, look.record.patientId, row.id, reason);
+    await endPrescription(context.access, context.record.patientId, row.id, reason);
   }
 };
 
 /** The same increase, already waiting for its signature, goes on waiting. */
-const alreadyWaiting = async (look: Look, lineId: string, proposal: DoseProposal): Promise<string | null> => {
+const alreadyWaiting = async (
+  context: ProposalContext,
+  lineId: string,
+  proposal: DoseProposal,
+): Promise<string | null> => {
   if (proposal.effect !== 'awaits-signature') return null;
-  const same = (await waitingFor(look, lineId)).find(
+  const same = (await waitingFor(context, lineId)).find(
     (row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose),
   );
   return same?.id ?? null;
@@ -110,15 +114,15 @@ const jointsOf = (present: readonly Joint[], dose: Dose): readonly Joint[] => [
 ];
 
 const becomes = async (
-  look: Look,
+  context: ProposalContext,
   item: ItemEvaluation,
   proposal: DoseProposal,
   decisionId: string,
 ): Promise<string | null> => {
-  const { access, record, ground } = look;
-  const waiting = await alreadyWaiting(look, item.lineId, proposal);
+  const { access, record, prescribingContext } = context;
+  const waiting = await alreadyWaiting(context, item.lineId, proposal);
   if (waiting) return waiting;
-  await withdrawWaiting(look, item.lineId);
+  await withdrawWaiting(context, item.lineId);
   if (proposal.effect === 'repeat') return null;
   const { version } = item;
   const origin =
@@ -128,7 +132,7 @@ const becomes = async (
     dose: proposal.dose,
     badDay: proposal.badDay,
     joints: jointsOf(version.joints, proposal.dose),
-    cautions: cautionsOfDose(ground, proposal.dose, jointsOf(version.joints, proposal.dose)),
+    cautions: cautionsOfDose(prescribingContext, proposal.dose, jointsOf(version.joints, proposal.dose)),
     working: changesForClinician(proposal),
     origin,
     decisionId,
@@ -140,16 +144,20 @@ const becomes = async (
   return id;
 };
 
-const storeItem = async (look: Look, item: ItemEvaluation, proposal: DoseProposal): Promise<void> => {
-  const decisionId = decisionOf(look, item);
-  if (!decisionId || !isJudged(look.evaluation, item) || isKnown(look, item, proposal)) return;
+const storeItem = async (
+  context: ProposalContext,
+  item: ItemEvaluation,
+  proposal: DoseProposal,
+): Promise<void> => {
+  const decisionId = decisionOf(context, item);
+  if (!decisionId || !isJudged(context.evaluation, item) || isKnown(context, item, proposal)) return;
   const title = exerciseById(item.version.dose.exerciseId)?.title ?? item.version.dose.exerciseId;
-  const becameId = await becomes(look, item, proposal, decisionId);
-  await storeProposal(look.access, look.record.patientId, {
+  const becameId = await becomes(context, item, proposal, decisionId);
+  await storeProposal(context.access, context.record.patientId, {
     lineId: item.lineId,
     prescriptionId: item.version.id,
     decisionId,
-    sessionId: judgedSessionOf(look.evaluation, item),
+    sessionId: judgedSessionOf(context.evaluation, item),
     word: proposal.word,
     kind: proposal.kind,
     effect: proposal.effect,
@@ -159,7 +167,11 @@ const storeItem = async (look: Look, item: ItemEvaluation, proposal: DoseProposa
     becameId,
     dose: proposal.dose,
     badDay: proposal.badDay,
-    cautions: cautionsOfDose(look.ground, proposal.dose, jointsOf(item.version.joints, proposal.dose)),
+    cautions: cautionsOfDose(
+      context.prescribingContext,
+      proposal.dose,
+      jointsOf(item.version.joints, proposal.dose),
+    ),
     changes: changesForClinician(proposal),
     patientText: changesForPatient(proposal, title),
   });
@@ -174,11 +186,11 @@ export const proposeDoses = async (
 ): Promise<void> => {
   const patient = await patientOf(access, record.patientId);
   if (!patient || evaluation.items.length === 0) return;
-  const ground = await groundFor(access, patient);
+  const prescribingContext = await prescribingContextFor(access, patient);
   const earlier = await proposalsOf(access, record.patientId);
   const approvals = await preApprovalsOf(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
-  const ladder = ladderAtHome(anthropometryOf(ground), home);
+  const ladder = ladderAtHome(anthropometryOf(prescribingContext), home);
   const contextOf = (lineId: string): ItemContext => {
     const item = evaluation.items.find((one) => one.lineId === lineId);
     const preApproval = approvals.filter((row) => row.lineId === lineId).at(-1) ?? null;
@@ -191,10 +203,10 @@ export const proposeDoses = async (
       easeBacksBefore: easeBacksBefore(earlier, lineId, item ? judgedSessionOf(evaluation, item) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.word),
-      screeningUntil: item ? screenedUntil(ground, item.version.dose.method) : null,
+      screeningUntil: item ? screenedUntil(prescribingContext, item.version.dose.method) : null,
     };
   };
   const proposals = nextDoses(record, evaluation, contextOf);
-  const look: Look = { access, record, evaluation, decisionIds, ground, earlier };
-  for (const item of evaluation.items) await storeItem(look, item, proposals.get(item.lineId)!);
+  const context: ProposalContext = { access, record, evaluation, decisionIds, prescribingContext, earlier };
+  for (const item of evaluation.items) await storeItem(context, item, proposals.get(item.lineId)!);
 };

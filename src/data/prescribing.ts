@@ -6,7 +6,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { PrescriptionVersion } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { touchWorklistItems } from './matters.ts';
 import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
 
@@ -50,7 +50,7 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       recordedBy: access.actorId,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'prescription',
       subjectId: id,
@@ -77,7 +77,7 @@ export const carrySignature = (
       signedName,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'signature',
       subjectId: prescriptionId,
@@ -123,7 +123,12 @@ export const signPrescription = (
       signedName: access.actorName,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, { act: 'write', subject: 'signature', subjectId: prescriptionId, patientId });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'signature',
+      subjectId: prescriptionId,
+      patientId,
+    });
     return 'signed';
   });
 
@@ -158,7 +163,7 @@ export const endPrescription = (
       reason,
     });
     touchWorklistItems(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'prescription-end',
       subjectId: prescriptionId,

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, eq, max } from 'drizzle-orm';
 import type { Programme, ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { programme } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -42,7 +42,7 @@ export const saveProgramme = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'programme',
       subjectId: id,

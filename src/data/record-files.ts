@@ -6,7 +6,7 @@ import { createHash } from 'node:crypto';
 import { and, desc, eq, getTableColumns, getTableName, is } from 'drizzle-orm';
 import { type SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { clinicOf } from './people.ts';
 import * as schema from './schema/schema.ts';
@@ -93,7 +93,13 @@ export const handOn = (
     const now = writtenNow(access, patientId);
     await tx.insert(schema.recordFile).values({ ...now, handedTo, rows, digest });
     const detail = { rows, digest };
-    await sealed(tx, access, { act: 'read', subject: 'record-file', subjectId: now.id, patientId, detail });
+    await appendAudit(tx, access, {
+      act: 'read',
+      subject: 'record-file',
+      subjectId: now.id,
+      patientId,
+      detail,
+    });
     return { text, digest };
   });
 

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, eq, isNull, ne } from 'drizzle-orm';
 import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { settingValue } from './choices.ts';
 import { hashed, startingDays, startingPassphrase } from './passphrase.ts';
 import { authAccount, authSession, authTwoFactor, authUser, passkey } from './schema/schema.ts';
@@ -88,7 +88,7 @@ export const addStaff = async (access: Access, row: NewStaff): Promise<Handed | 
     });
     const account = { id: randomUUID(), accountId: id, providerId: 'credential', userId: id };
     await tx.insert(authAccount).values({ ...account, password, ...dates });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'staff-member',
       subjectId: id,
@@ -119,7 +119,7 @@ export const setRoles = (access: Access, userId: string, roles: StaffRoles): Pro
       .update(authUser)
       .set({ ...roles, updatedAt: new Date() })
       .where(eq(authUser.id, userId));
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'staff-roles',
       subjectId: userId,
@@ -139,7 +139,7 @@ export const setActive = (access: Access, userId: string, isActive: boolean): Pr
       .where(eq(authUser.id, userId));
     await tx.delete(authSession).where(eq(authSession.userId, userId));
     const subject = isActive ? 'staff-reactivated' : 'staff-deactivated';
-    await sealed(tx, access, { act: 'write', subject, subjectId: userId });
+    await appendAudit(tx, access, { act: 'write', subject, subjectId: userId });
     return 'changed';
   });
 
@@ -161,7 +161,7 @@ export const resetStaff = async (access: Access, userId: string): Promise<Handed
     await tx.delete(authTwoFactor).where(eq(authTwoFactor.userId, userId));
     await tx.delete(passkey).where(eq(passkey.userId, userId));
     await tx.delete(authSession).where(eq(authSession.userId, userId));
-    await sealed(tx, access, { act: 'write', subject: 'staff-reset', subjectId: userId });
+    await appendAudit(tx, access, { act: 'write', subject: 'staff-reset', subjectId: userId });
     return { userId, passphrase };
   });
 };

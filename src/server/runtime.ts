@@ -39,7 +39,7 @@ export const openRuntime = (settings: ReturnType<typeof readEnvironment>): Runti
   const auth = makeAuth(store, {
     secret: keys.signIn,
     origin: settings.PUBLIC_ORIGIN,
-    ground: () => ({ store, auditKey: keys.audit, now: clock.now() }),
+    context: () => ({ store, auditKey: keys.audit, now: clock.now() }),
   });
   return { settings, store, keys, clock, auth };
 };

@@ -1,7 +1,7 @@
 import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Access } from '#data/access.ts';
-import { sealed } from '#data/audit.ts';
+import { appendAudit } from '#data/audit.ts';
 import { archiveBefore, archiveFileOf, auditKeptSince, type Segment } from '#data/audit-archive.ts';
 import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
 import { saveSettings } from '#data/choices.ts';
@@ -27,7 +27,7 @@ describe('audit rows older than the clinic’s years', () => {
     later = { ...clinician, now: clinician.now + year + 86_400_000 };
     await saveSettings(later, { 'audit-retention-years': 1 }, 'Local rule');
     for (const subject of ['one', 'two'])
-      await store.write((tx) => sealed(tx, later, { act: 'write', subject }));
+      await store.write((tx) => appendAudit(tx, later, { act: 'write', subject }));
   });
   afterEach(() => store.close());
 

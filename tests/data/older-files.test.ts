@@ -3,7 +3,7 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { sealed } from '#data/audit.ts';
+import { appendAudit } from '#data/audit.ts';
 import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
 import { migrateStore } from '#data/store/migrate.ts';
 import { openStore } from '#data/store/store.ts';
@@ -36,7 +36,7 @@ const olderFile = async (count: number) => {
   await clinicNamed(store, 'a');
   const access = accessOf(store, 'a', 'clinician-a');
   for (const subject of ['one', 'two']) {
-    await store.write((tx) => sealed(tx, access, { act: 'write', subject }));
+    await store.write((tx) => appendAudit(tx, access, { act: 'write', subject }));
   }
   await keepHeads(store, auditKey, ['a'], 1);
   return store;

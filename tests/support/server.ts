@@ -18,8 +18,8 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
   const settings = readEnvironment({ DATABASE_FILE: store.file, PUBLIC_ORIGIN: testOrigin, ...env });
   const clock = clinicalClock(start);
   const signIn = 's'.repeat(64);
-  const ground = () => ({ store, auditKey, now: clock.now() });
-  const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, ground });
+  const context = () => ({ store, auditKey, now: clock.now() });
+  const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, context });
   const at: Runtime = {
     settings,
     store,

@@ -157,7 +157,7 @@ describe('the day as this phone knows it', () => {
     ownerId: 'p',
     kind: 'session',
     entry: null,
-    sealed: null,
+    encrypted: null,
     day: '2026-03-09',
     savedAt: 0,
     isUrgent: false,

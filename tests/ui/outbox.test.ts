@@ -16,7 +16,7 @@ const kept = (id: string, savedAt: number, isUrgent = false): Kept => ({
   ownerId: 'p',
   kind: 'session',
   entry: { entryId: id } as Kept['entry'],
-  sealed: null,
+  encrypted: null,
   day: '2026-03-09',
   savedAt,
   isUrgent,

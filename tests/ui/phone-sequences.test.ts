@@ -112,7 +112,7 @@ const phone = (name: string, { view, send }: Person) => {
         ownerId: 'p',
         kind: 'session',
         entry,
-        sealed: null,
+        encrypted: null,
         day,
         savedAt: now,
         isUrgent: (entry.redFlags?.length ?? 0) > 0,

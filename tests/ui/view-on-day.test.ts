@@ -12,7 +12,7 @@ const kept = (more: Partial<Kept>): Kept => ({
   ownerId: 'p',
   kind: 'session',
   entry: null,
-  sealed: null,
+  encrypted: null,
   day: monday,
   savedAt: 0,
   isUrgent: false,

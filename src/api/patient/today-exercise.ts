@@ -65,7 +65,7 @@ const withSuspension = (view: TodayExercise, suspension: Suspension | undefined)
 const withoutCuff = (view: TodayExercise, isTold: boolean): TodayExercise =>
   isTold && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
 
-export interface ExerciseGround {
+export interface ExerciseContext {
   readonly access: Access;
   /** Care is on a break or over: nothing is planned. */
   readonly isQuiet: boolean;
@@ -78,7 +78,7 @@ export interface ExerciseGround {
 
 export const exercisesToday = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, decisionsInForce, record, suspensions, isTold }: ExerciseGround,
+  { access, isQuiet, programmes, decisionsInForce, record, suspensions, isTold }: ExerciseContext,
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {

@@ -34,7 +34,7 @@ const daySettings = async (access: Access): Promise<Readonly<Record<ProgrammeSet
   return Object.fromEntries(values);
 };
 
-interface MorningGround {
+interface MorningContext {
   readonly access: Access;
   readonly mornings: readonly { readonly day: Day }[];
   /** Somebody is asked about a joint each morning, and care is not on a break. */
@@ -46,7 +46,7 @@ interface MorningGround {
 /** A check is late only where the dose has stood since before yesterday. */
 const settledMs = 36 * 3_600_000;
 
-const morningView = (at: MorningGround): TodayView['morning'] => {
+const morningView = (at: MorningContext): TodayView['morning'] => {
   const { access, mornings, isAsked } = at;
   const isAnswered = (day: Day) => mornings.some((morning) => morning.day === day);
   const canBeLate = at.lateDays > 0 && isAsked;

@@ -10,7 +10,7 @@ import {
   type Wish,
 } from '#core/prescribing/propose.ts';
 import type { Access } from '#data/access.ts';
-import { groundFor } from '#data/ground.ts';
+import { prescribingContextFor } from '#data/ground.ts';
 import type { Patient } from '#data/people.ts';
 import { Problem, refusedWith } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
@@ -33,14 +33,14 @@ export const propose = async (
   patient: Patient,
   wish: unknown,
 ): Promise<ProposedPrescription> => {
-  const outcome = proposePrescription(await groundFor(access, patient), checkedWish(wish));
+  const outcome = proposePrescription(await prescribingContextFor(access, patient), checkedWish(wish));
   if (!outcome.ok) throw refusedWith(outcome.refused);
   return outcome.result;
 };
 
 /** Throws refusals when the method is closed for this exercise now, or a limit or agreement stands in the way of the dose. */
 export const requireOpen = async (access: Access, patient: Patient, dose: Dose): Promise<void> => {
-  const ground = await groundFor(access, patient);
-  const refused = [...eligibilityRefusals(ground, dose), ...careRefusals(ground, dose)];
+  const context = await prescribingContextFor(access, patient);
+  const refused = [...eligibilityRefusals(context, dose), ...careRefusals(context, dose)];
   if (refused.length > 0) throw refusedWith(refused);
 };

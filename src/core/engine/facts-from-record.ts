@@ -22,7 +22,7 @@ import {
   stateFacts,
 } from './joint-facts.ts';
 import { type Moment, mornings } from './judged-session.ts';
-import { type Look, lookAt } from './look.ts';
+import { type EvaluationContext, evaluationContext } from './look.ts';
 import { flareDaysAt, morningPainMean7, previousMorningPain } from './morning-facts.ts';
 import {
   adherenceFacts,
@@ -34,8 +34,8 @@ import {
 } from './patient-facts.ts';
 import { symptomSignal } from './symptom-signal.ts';
 
-const diaryFacts = (look: Look, top: number) => {
-  const { index, joint, instant, day, settings, judged, baseline } = look;
+const diaryFacts = (context: EvaluationContext, top: number) => {
+  const { index, joint, instant, day, settings, judged, baseline } = context;
   const list = mornings(index, joint);
   const before = previousMorningPain(list, (judged.session?.day ?? day) + 1, instant, settings);
   return {
@@ -47,20 +47,20 @@ const diaryFacts = (look: Look, top: number) => {
 };
 
 /** Taken, or not said, at the session or the morning after it. */
-const extraPainRelief = ({ judged }: Look): boolean =>
+const extraPainRelief = ({ judged }: EvaluationContext): boolean =>
   judged.session !== null &&
   (judged.session.session.extraPainRelief !== false ||
     (judged.nextMorning !== null && judged.nextMorning.morning.extraPainRelief !== false));
 
 /** Written out field by field: spreading eight objects into one cost more than all the rules together. */
-export const factsSeen = (look: Look): Facts => {
-  const { index, judged, day, instant, settings } = look;
-  const pain = painFacts(look);
-  const baselineValues = baselineFacts(look);
-  const diary = diaryFacts(look, baselineValues.usualPainTop ?? 0);
-  const state = stateFacts(look);
-  const effusion = effusionFacts(look);
-  const completion = completionFacts(index, look.joint, judged, instant, settings);
+export const factsSeen = (context: EvaluationContext): Facts => {
+  const { index, judged, day, instant, settings } = context;
+  const pain = painFacts(context);
+  const baselineValues = baselineFacts(context);
+  const diary = diaryFacts(context, baselineValues.usualPainTop ?? 0);
+  const state = stateFacts(context);
+  const effusion = effusionFacts(context);
+  const completion = completionFacts(index, context.joint, judged, instant, settings);
   const adherence = adherenceFacts(index, day);
   return {
     painBefore: pain.painBefore,
@@ -73,7 +73,8 @@ export const factsSeen = (look: Look): Facts => {
     painCeiling: baselineValues.painCeiling,
     morningPainMean7: diary.morningPainMean7,
     previousMorningOverTop: diary.previousMorningOverTop,
-    previousPeakEight: judged.previous !== null && peakOf(look, judged.previous) >= settings['severe-pain'],
+    previousPeakEight:
+      judged.previous !== null && peakOf(context, judged.previous) >= settings['severe-pain'],
     swelling: state.swelling,
     usualSwelling: baselineValues.usualSwelling,
     effusion: effusion.effusion,
@@ -83,8 +84,8 @@ export const factsSeen = (look: Look): Facts => {
     usualStiffnessMinutes: baselineValues.usualStiffnessMinutes,
     flareDays: diary.flareDays,
     inflammatoryArthritis: index.record.inflammatoryArthritis,
-    otherJointsFlared: otherJointsFlared(look),
-    fatigueRise: fatigueRiseAt(index, look.baseline?.usualFatigue ?? null, day, instant),
+    otherJointsFlared: otherJointsFlared(context),
+    fatigueRise: fatigueRiseAt(index, context.baseline?.usualFatigue ?? null, day, instant),
     redFlags: redFlagsAt(index, judged, state.flareOpen, day, instant),
     repetitionsDonePercent: completion.repetitionsDonePercent,
     stopReason: completion.stopReason,
@@ -94,8 +95,8 @@ export const factsSeen = (look: Look): Facts => {
     missedSessions14: adherence.missedSessions14,
     plannedSessions14: adherence.plannedSessions14,
     gapDays: gapDaysAt(index, judged, day),
-    extraPainRelief: extraPainRelief(look),
-    treatmentChangeDays: treatmentChangeDaysAt(index, look.joint, day),
+    extraPainRelief: extraPainRelief(context),
+    treatmentChangeDays: treatmentChangeDaysAt(index, context.joint, day),
     overdone: completion.overdone,
     gaveWay: mayHaveGivenWay(judged),
     baselineAgeDays: baselineValues.baselineAgeDays,
@@ -109,4 +110,4 @@ export const factsFor = (
   joint: Joint,
   at: Moment,
   settingValues?: SettingValues,
-): Facts => factsSeen(lookAt(record, joint, at, engineSettingValues(settingValues)));
+): Facts => factsSeen(evaluationContext(record, joint, at, engineSettingValues(settingValues)));

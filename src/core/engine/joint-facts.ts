@@ -3,13 +3,16 @@
 import { countUpTo } from './count-up-to.ts';
 import type { Facts } from './facts.ts';
 import { morningScoreOn, mornings } from './judged-session.ts';
-import type { Look } from './look.ts';
+import type { EvaluationContext } from './look.ts';
 import { flareDaysAt, jointStateAt } from './morning-facts.ts';
 import type { JointSession } from './record-index.ts';
 
 export const painFacts = ({
   judged,
-}: Look): Pick<Facts, 'painBefore' | 'painDuring' | 'painAfter' | 'painTwoHours' | 'painNextMorning'> => {
+}: EvaluationContext): Pick<
+  Facts,
+  'painBefore' | 'painDuring' | 'painAfter' | 'painTwoHours' | 'painNextMorning'
+> => {
   const session = judged.session;
   const answers = session && !session.session.clockDoubtful ? session.answers : null;
   return {
@@ -37,7 +40,7 @@ type BaselineFacts = Pick<
   | 'baselineLatched'
 >;
 
-export const baselineFacts = ({ baseline, day }: Look): BaselineFacts => {
+export const baselineFacts = ({ baseline, day }: EvaluationContext): BaselineFacts => {
   const usualPain = baseline?.usualPain ?? null;
   const top = baseline?.usualPainTop ?? usualPain;
   return {
@@ -53,10 +56,14 @@ export const baselineFacts = ({ baseline, day }: Look): BaselineFacts => {
   };
 };
 
-export const peakOf = (look: Look, session: JointSession): number => {
+export const peakOf = (context: EvaluationContext, session: JointSession): number => {
   const { answers } = session;
-  const next = morningScoreOn(mornings(look.index, look.joint), session.day + 1, look.instant, look.settings)
-    ?.answers.pain;
+  const next = morningScoreOn(
+    mornings(context.index, context.joint),
+    session.day + 1,
+    context.instant,
+    context.settings,
+  )?.answers.pain;
   if (!answers || session.session.clockDoubtful) return next ?? -1;
   const twoHours = typeof answers.painTwoHours === 'number' ? answers.painTwoHours : null;
   return Math.max(
@@ -70,11 +77,11 @@ export const peakOf = (look: Look, session: JointSession): number => {
 
 /** Swelling and stiffness as last told; told before the judged session they speak only where they warn. */
 export const stateFacts = (
-  look: Look,
+  context: EvaluationContext,
 ): Pick<Facts, 'swelling' | 'stiffnessMinutes'> & { flareOpen: boolean } => {
-  const state = jointStateAt(mornings(look.index, look.joint), look.day, look.instant);
+  const state = jointStateAt(mornings(context.index, context.joint), context.day, context.instant);
   if (!state) return { swelling: null, stiffnessMinutes: null, flareOpen: false };
-  const isAfter = look.judged.session === null || state.day > look.judged.session.day;
+  const isAfter = context.judged.session === null || state.day > context.judged.session.day;
   if (isAfter) {
     return {
       swelling: state.swelling,
@@ -91,7 +98,11 @@ export const stateFacts = (
   };
 };
 
-export const effusionFacts = ({ index, joint, day }: Look): Pick<Facts, 'effusion' | 'effusionRun'> => {
+export const effusionFacts = ({
+  index,
+  joint,
+  day,
+}: EvaluationContext): Pick<Facts, 'effusion' | 'effusionRun'> => {
   const list = index.effusionsOf.get(joint) ?? [];
   const last = countUpTo(list, day, (one) => one.number) - 1;
   let effusionRun = 0;
@@ -99,7 +110,7 @@ export const effusionFacts = ({ index, joint, day }: Look): Pick<Facts, 'effusio
   return { effusion: list[last]?.grade ?? 'not-applicable', effusionRun };
 };
 
-export const otherJointsFlared = ({ index, joint, day, instant }: Look): number => {
+export const otherJointsFlared = ({ index, joint, day, instant }: EvaluationContext): number => {
   let flared = 0;
   for (const [other, list] of index.morningsOf) {
     if (other !== joint && flareDaysAt(list, day, instant) > 0) flared++;

@@ -8,7 +8,7 @@ import { countUpTo } from './count-up-to.ts';
 import { type Judged, judgedSession, type Moment } from './judged-session.ts';
 import { indexRecord, type RecordIndex } from './record-index.ts';
 
-export interface Look {
+export interface EvaluationContext {
   readonly index: RecordIndex;
   readonly joint: Joint;
   readonly instant: number;
@@ -18,12 +18,12 @@ export interface Look {
   readonly baseline: (Baseline & { readonly setDay: number }) | null;
 }
 
-export const lookAt = (
+export const evaluationContext = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
   settings: EngineSettingValues,
-): Look => {
+): EvaluationContext => {
   const index = indexRecord(record);
   const day = dayNumber(at.day);
   const baselines = index.baselinesOf.get(joint) ?? [];

@@ -15,7 +15,7 @@ import { contactRank, decide, mostCautious } from './decide.ts';
 import type { Facts } from './facts.ts';
 import { factsSeen } from './facts-from-record.ts';
 import type { Judged, Moment } from './judged-session.ts';
-import { lookAt } from './look.ts';
+import { evaluationContext } from './look.ts';
 import { indexRecord, type RecordIndex } from './record-index.ts';
 import { ruleById } from './rules/table.ts';
 
@@ -95,9 +95,9 @@ const evaluateJoint = (
   at: Moment,
   settings: SettingValues,
 ): JointEvaluation => {
-  const look = lookAt(record, joint, at, engineSettingValues(settings));
-  const { judged } = look;
-  const facts = factsSeen(look);
+  const context = evaluationContext(record, joint, at, engineSettingValues(settings));
+  const { judged } = context;
+  const facts = factsSeen(context);
   return {
     joint,
     state: judged.state,

@@ -14,7 +14,7 @@ import { screeningSettings } from '../screening/choices.ts';
 import { strengthSettings } from '../strength/choices.ts';
 import { variationSettings } from '../variation/choices.ts';
 
-export interface Ground {
+export interface PrescribingContext {
   readonly today: Day;
   readonly ageYears: number;
   readonly formulaSex: 'female' | 'male' | null;
@@ -62,8 +62,8 @@ export const withDefaults = (own: SettingValues): SettingValues => ({
 });
 
 /** The newest repetitions to failure of an exercise and side. */
-export const newestTest = (ground: Ground, wish: Pick<LowLoadWish, 'exerciseId' | 'side'>) =>
-  ground.measurements
+export const newestTest = (context: PrescribingContext, wish: Pick<LowLoadWish, 'exerciseId' | 'side'>) =>
+  context.measurements
     .filter((row) => row.kind === 'repetitions-to-failure')
     .filter((row) => row.exerciseId === wish.exerciseId && row.side === wish.side)
     .at(-1);

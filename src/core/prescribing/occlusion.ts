@@ -4,7 +4,7 @@ import type { OcclusionDose } from '../model/dose.ts';
 import type { OcclusionWishInput } from '../model/dose-wish.ts';
 import { type CuffWish, proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
-import type { DosedOutcome, Ground } from './ground.ts';
+import type { DosedOutcome, PrescribingContext } from './ground.ts';
 
 const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
   if (wish.cuffKind === 'elastic-wrap') {
@@ -22,12 +22,15 @@ const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
   return answer({ kind: 'pneumatic', widthCm: cuffWidthCm, position, percent });
 };
 
-export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedOutcome<OcclusionDose> => {
+export const dosedOcclusion = (
+  context: PrescribingContext,
+  wish: OcclusionWishInput,
+): DosedOutcome<OcclusionDose> => {
   const cuff = cuffOf(wish);
   if (!cuff.ok) return cuff;
   const { limb, side, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
   const { supervised, pulseShown, secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
-  const newest = ground.outcomes.find(
+  const newest = context.outcomes.find(
     (row) => row.method === 'occlusion' && row.limb === limb && row.side === side,
   );
   const outcome = proposeOcclusionDose({
@@ -44,12 +47,12 @@ export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedO
       cuff: cuff.result,
       supervised,
       ...(pulseShown === undefined ? {} : { pulseShown }),
-      home: limb === 'trunk' || side === 'both' ? null : homeConditionsOf(ground.home, { limb, side }),
+      home: limb === 'trunk' || side === 'both' ? null : homeConditionsOf(context.home, { limb, side }),
     },
     outcome: newest ?? null,
-    measurements: ground.measurements,
-    today: ground.today,
-    settings: ground.settings,
+    measurements: context.measurements,
+    today: context.today,
+    settings: context.settings,
   });
   if (!outcome.ok) return outcome;
   return answer({ ...outcome.result, notes: outcome.notes }, outcome.notes);

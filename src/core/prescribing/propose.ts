@@ -15,7 +15,7 @@ import { unmetHomeConditions } from '../occlusion/home-conditions.ts';
 import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import { exerciseEligibility } from '../screening/joint-blocks.ts';
-import type { Dosed, Ground, Line } from './ground.ts';
+import type { Dosed, PrescribingContext, Line } from './ground.ts';
 import { dosedLowLoad } from './low-load.ts';
 import { dosedOcclusion } from './occlusion.ts';
 import { dosedVariation } from './variation.ts';
@@ -37,7 +37,7 @@ const notListed = (reason: string): readonly Refusal[] => [
 
 /** Refusals that stand in the way of this exercise by this method on this side, whatever the dose. */
 export const eligibilityRefusals = (
-  ground: Pick<Ground, 'outcomes' | 'screening' | 'clearances' | 'today'>,
+  context: Pick<PrescribingContext, 'outcomes' | 'screening' | 'clearances' | 'today'>,
   wanted: Pick<Dose, 'exerciseId' | 'method'> & { readonly side: 'left' | 'right' | 'both' },
 ): readonly Refusal[] => {
   const exercise = exerciseById(wanted.exerciseId);
@@ -47,7 +47,7 @@ export const eligibilityRefusals = (
   const { method, side } = wanted;
   const joints = jointsLoaded(wanted.exerciseId, side);
   const { eligibility, reasons } = exerciseEligibility({
-    ...ground,
+    ...context,
     exercise: { method, limb: exercise.limb, side, joints },
   });
   if (eligibilities.indexOf(eligibility) < eligibilities.indexOf('closed-until-cleared')) return [];
@@ -62,44 +62,44 @@ export const eligibilityRefusals = (
 
 /** What stands in the way of this very dose: limits, agreements, and for a cuff at home what is on record. */
 export const careRefusals = (
-  ground: Pick<Ground, 'limits' | 'consents' | 'home' | 'today'>,
+  context: Pick<PrescribingContext, 'limits' | 'consents' | 'home' | 'today'>,
   dose: Dose,
 ): readonly Refusal[] => {
-  const consents = missingConsents(ground.consents, dose).map(
+  const consents = missingConsents(context.consents, dose).map(
     ({ text }): Refusal => ({ field: 'input.supervised', code: 'missing', reason: text }),
   );
   const isAlone = dose.method === 'occlusion' && !dose.supervised;
   const home = isAlone
-    ? unmetHomeConditions(homeConditionsOf(ground.home, dose), dose.cuff.kind === 'elastic-wrap')
+    ? unmetHomeConditions(homeConditionsOf(context.home, dose), dose.cuff.kind === 'elastic-wrap')
     : [];
-  return [...limitRefusals(ground.limits, dose, ground.today), ...consents, ...home];
+  return [...limitRefusals(context.limits, dose, context.today), ...consents, ...home];
 };
 
 /** The cautions of a dose for this patient as things stand. */
 export const cautionsOfDose = (
-  ground: Pick<Ground, 'screening' | 'measurements' | 'limits' | 'today'>,
+  context: Pick<PrescribingContext, 'screening' | 'measurements' | 'limits' | 'today'>,
   dose: Dose,
   joints: readonly Joint[],
 ): readonly Caution[] => {
   const own = exerciseById(dose.exerciseId)?.cautions ?? [];
   const general = cautionsFor({
     dose,
-    screening: ground.screening,
-    measurements: ground.measurements,
+    screening: context.screening,
+    measurements: context.measurements,
     joints,
     exerciseCautions: exerciseCautions.filter((caution) => own.includes(caution.id)),
   });
-  return [...general, ...limitCautions(ground.limits, dose, ground.today)];
+  return [...general, ...limitCautions(context.limits, dose, context.today)];
 };
 
-const dosed = (ground: Ground, wish: Wish): Outcome<Dosed<Dose>> => {
+const dosed = (context: PrescribingContext, wish: Wish): Outcome<Dosed<Dose>> => {
   switch (wish.method) {
     case 'low-load':
-      return dosedLowLoad(ground, wish);
+      return dosedLowLoad(context, wish);
     case 'variation':
-      return dosedVariation(ground, wish);
+      return dosedVariation(context, wish);
     case 'occlusion':
-      return dosedOcclusion(ground, wish);
+      return dosedOcclusion(context, wish);
   }
 };
 
@@ -119,18 +119,21 @@ const siteRefusals = (wish: Wish): readonly Refusal[] => {
   ];
 };
 
-export const proposePrescription = (ground: Ground, wish: Wish): Outcome<ProposedPrescription> => {
+export const proposePrescription = (
+  context: PrescribingContext,
+  wish: Wish,
+): Outcome<ProposedPrescription> => {
   const site = siteRefusals(wish);
-  const refused = site.length > 0 ? site : eligibilityRefusals(ground, wish);
+  const refused = site.length > 0 ? site : eligibilityRefusals(context, wish);
   if (refused.length > 0) return { ok: false, refused };
-  const outcome = dosed(ground, wish);
+  const outcome = dosed(context, wish);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, notes } = outcome.result;
-  const bounded = careRefusals(ground, dose);
+  const bounded = careRefusals(context, dose);
   if (bounded.length > 0) return { ok: false, refused: bounded };
   const joints = jointsLoaded(dose.exerciseId, dose.side);
   return answer(
-    { dose, badDay, joints, cautions: cautionsOfDose(ground, dose, joints), working, notes },
+    { dose, badDay, joints, cautions: cautionsOfDose(context, dose, joints), working, notes },
     notes,
   );
 };

@@ -7,7 +7,7 @@ import type { Note } from '../outcome.ts';
 import type { NeighbouringRung } from './ladder.ts';
 import type { StartFit } from './start-rung.ts';
 
-interface NoteGround {
+interface NoteContext {
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
   readonly rung: Rung;
@@ -42,7 +42,7 @@ const stepNote = (next: NeighbouringRung | null, largestPercent: number): Note =
     : { code: 'step-within-window', text: `The step to “${title}” is ${size}.` };
 };
 
-const fitNotes = ({ fit, movedDown }: NoteGround): readonly Note[] => {
+const fitNotes = ({ fit, movedDown }: NoteContext): readonly Note[] => {
   switch (fit) {
     case 'not-tested':
       return [
@@ -72,10 +72,10 @@ const fitNotes = ({ fit, movedDown }: NoteGround): readonly Note[] => {
   }
 };
 
-export const variationDoseNotes = (ground: NoteGround): readonly Note[] => {
-  const { dose, badDay, rung, next, settings } = ground;
+export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
+  const { dose, badDay, rung, next, settings } = context;
   const notes: Note[] = [
-    ...fitNotes(ground),
+    ...fitNotes(context),
     stepNote(next, settings['variation-largest-step-percent'] ?? 0),
     { code: 'rung', text: rung.remark },
   ];

@@ -13,7 +13,7 @@ export interface VariationWorkingLine {
   readonly support: string;
 }
 
-export interface WorkingGround {
+export interface WorkingContext {
   readonly input: VariationDoseInput;
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
@@ -40,7 +40,7 @@ const figureSource = (exercise: Exercise, rung: Rung): string => {
   return modelSource[exercise.setting.kind];
 };
 
-const figureLines = ({ exercise, rung, input }: WorkingGround): readonly VariationWorkingLine[] => {
+const figureLines = ({ exercise, rung, input }: WorkingContext): readonly VariationWorkingLine[] => {
   const support = figureSource(exercise, rung);
   const lines: VariationWorkingLine[] = [];
   if (rung.shareOfBodyMass !== null && rung.effectiveLoadKg !== null) {
@@ -65,7 +65,7 @@ const figureLines = ({ exercise, rung, input }: WorkingGround): readonly Variati
 /** A figure the clinician gave is theirs; the rest is the clinic's choice. */
 const behind = (given: number | undefined): string => (given === undefined ? 'clinic-choice' : 'clinician');
 
-const workLines = ({ input, dose }: WorkingGround): readonly VariationWorkingLine[] => [
+const workLines = ({ input, dose }: WorkingContext): readonly VariationWorkingLine[] => [
   { text: `Sets: ${dose.sets}.`, support: behind(input.sets) },
   {
     text: `Repetitions: ${dose.repetitions.low} to ${dose.repetitions.high}.`,
@@ -80,7 +80,7 @@ const workLines = ({ input, dose }: WorkingGround): readonly VariationWorkingLin
   { text: `Sessions a week: ${dose.sessionsPerWeek}.`, support: behind(input.sessionsPerWeek) },
 ];
 
-const startLine = ({ input, dose, fit }: WorkingGround): VariationWorkingLine => {
+const startLine = ({ input, dose, fit }: WorkingContext): VariationWorkingLine => {
   const { tested } = input;
   if (!tested) return { text: 'Start: not tried yet.', support: 'common-practice' };
   const { low, high } = dose.repetitions;
@@ -92,15 +92,15 @@ const startLine = ({ input, dose, fit }: WorkingGround): VariationWorkingLine =>
   };
 };
 
-export const variationWorking = (ground: WorkingGround): readonly VariationWorkingLine[] => [
-  startLine(ground),
-  ...figureLines(ground),
-  ...workLines(ground),
+export const variationWorking = (context: WorkingContext): readonly VariationWorkingLine[] => [
+  startLine(context),
+  ...figureLines(context),
+  ...workLines(context),
   {
     text:
-      ground.badDay.exerciseId === ground.dose.exerciseId
-        ? `Bad day: ${ground.badDay.sets} set(s) of the same, to ${ground.badDay.repetitions.high}.`
-        : `Bad day: the rung below, to ${ground.badDay.repetitions.high}.`,
+      context.badDay.exerciseId === context.dose.exerciseId
+        ? `Bad day: ${context.badDay.sets} set(s) of the same, to ${context.badDay.repetitions.high}.`
+        : `Bad day: the rung below, to ${context.badDay.repetitions.high}.`,
     support: 'clinic-choice',
   },
 ];

@@ -4,7 +4,7 @@
  * its id was made here and the server keeps one record of it.
  */
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
-import type { Sealed } from '../phone/seal-entry.ts';
+import type { Encrypted } from '../phone/seal-entry.ts';
 
 export type Entry = SessionEntry | MorningEntry | TwoHoursEntry;
 export type EntryKind = 'session' | 'morning' | 'two-hours';
@@ -17,7 +17,7 @@ export interface Kept {
    * Sealed to the clinic: this phone cannot open it again. Dropped once the clinic has it: the phone
    * keeps no more than it needs.
    */
-  readonly sealed: Sealed | null;
+  readonly encrypted: Encrypted | null;
   /** Only where the browser can seal nothing. */
   readonly entry: Entry | null;
   /** Civil day it belongs to. */
@@ -141,7 +141,7 @@ const afterAnswer = (state: Outbox, event: Extract<OutboxEvent, { type: 'answere
     ...kept,
     status: isAside ? 'aside' : 'stored',
     entry: isAside ? kept.entry : null,
-    sealed: isAside ? kept.sealed : null,
+    encrypted: isAside ? kept.encrypted : null,
     clockDoubtful: event.clockDoubtful,
   };
   return tidied(

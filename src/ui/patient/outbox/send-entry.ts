@@ -17,8 +17,8 @@ const whyOf = (status: number) =>
 /** A connection that says nothing for so long is given up: what comes behind it may be a warning sign. */
 const patienceMs = 20_000;
 
-const bodyOf = ({ kind, entryId, entry, sealed }: Kept, sentAt: number) =>
-  sealed ? { kind, entryId, sentAt, sealed } : { kind, entry: { ...entry, sentAt } };
+const bodyOf = ({ kind, entryId, entry, encrypted }: Kept, sentAt: number) =>
+  encrypted ? { kind, entryId, sentAt, encrypted } : { kind, entry: { ...entry, sentAt } };
 
 export const sendEntry = async (
   kept: Kept,

@@ -2,7 +2,7 @@
 /** Runs the outbox in the page: seals, keeps, sends, wakes. One sender at a time over all tabs. */
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { entriesUnder, entryKey, phoneStore } from '../phone/phone-store.ts';
-import { canSeal, sealEntry } from '../phone/seal-entry.ts';
+import { canEncrypt, encryptEntry } from '../phone/seal-entry.ts';
 import {
   type Effect,
   type Entry,
@@ -100,13 +100,13 @@ const useWaking = (ownerId: string, clock: () => number, dispatch: Dispatch, kep
   }, [ownerId, clock, dispatch, kept]);
 
 const keptOf = async (owner: Owner, kind: EntryKind, entry: Entry, savedAt: number): Promise<Kept> => {
-  const isSealing = canSeal();
+  const isSealing = canEncrypt();
   return {
     entryId: entry.entryId,
     ownerId: owner.id,
     kind,
     entry: isSealing ? null : entry,
-    sealed: isSealing ? await sealEntry(owner.clinicKey, owner.id, entry) : null,
+    encrypted: isSealing ? await encryptEntry(owner.clinicKey, owner.id, entry) : null,
     day: entry.day,
     savedAt,
     isUrgent: (entry.redFlags?.length ?? 0) > 0,
