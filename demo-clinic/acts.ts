@@ -3,7 +3,7 @@ import type { ConsentKind } from '#core/care/consent.ts';
 import type { GoalState } from '#core/care/goals.ts';
 import type { Joint } from '#core/joints.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
-import type { Wish } from '#core/prescribing/propose.ts';
+import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
 import type { Weekday } from '#core/programme/planned-sessions.ts';
 import { type ScreeningItemId, screeningItems } from '#core/screening/items.ts';
 import { weekdayNames } from './diary.ts';
@@ -38,7 +38,11 @@ export const toFailure = (
   repetitions: number,
 ): Taken => ({ kind: 'repetitions-to-failure', exerciseId, side, loadKg, repetitions });
 
-export const prescribes = (item: string, wish: Wish): Act => ({ does: 'prescribe', item, wish });
+export const prescribes = (item: string, request: PrescriptionRequest): Act => ({
+  does: 'prescribe',
+  item,
+  request,
+});
 
 /** `plans({ knee: 'Mon Wed Fri' })` */
 export const plans = (weekOf: Readonly<Record<string, string>>): Act => ({

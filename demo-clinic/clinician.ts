@@ -1,6 +1,6 @@
 /** What a clinician does at a visit, through the functions the desk uses. */
 import { addDays } from '#core/day.ts';
-import { proposePrescription, type Wish } from '#core/prescribing/propose.ts';
+import { proposePrescription, type PrescriptionRequest } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/baselines.ts';
@@ -26,14 +26,14 @@ type Did<D extends Act['does']> = Extract<Act, { does: D }>;
 /** Lines keep their name in the story, so that a diary can speak of them. */
 export const itemIdOf = (patientId: string, item: string): string => `${patientId}-${item}`;
 
-const proposedFor = async (access: Access, patientId: string, wish: Wish) => {
+const proposedFor = async (access: Access, patientId: string, request: PrescriptionRequest) => {
   const patient = await patientOf(access, patientId);
   if (!patient) throw new RangeError(`No such patient: ${patientId}`);
-  return proposePrescription(await prescribingContextFor(access, patient), wish);
+  return proposePrescription(await prescribingContextFor(access, patient), request);
 };
 
 const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'>): Promise<void> => {
-  const outcome = await proposedFor(access, patientId, act.wish);
+  const outcome = await proposedFor(access, patientId, act.request);
   if (!outcome.ok) throw new Error(`${patientId}: ${outcome.refused.map((one) => one.reason).join(' ')}`);
   const { dose, badDay, joints, cautions, working } = outcome.result;
   const id = await addVersion(access, patientId, {
@@ -50,7 +50,7 @@ const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'
 
 /** A story that says a wish is turned down does not load when it is not. */
 const tryInVain = async (access: Access, patientId: string, act: Did<'try'>): Promise<void> => {
-  const outcome = await proposedFor(access, patientId, act.wish);
+  const outcome = await proposedFor(access, patientId, act.request);
   const reasons = outcome.ok ? [] : outcome.refused.map((one) => one.reason);
   if (!reasons.some((reason) => reason.includes(act.refusedFor))) {
     throw new Error(`${patientId}: expected a refusal for “${act.refusedFor}”, got: ${reasons.join(' ')}`);

@@ -12,7 +12,7 @@ import type { Method } from '#core/methods.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import type { CareEvent, Effusion, Swelling } from '#core/model/record.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
-import type { Wish } from '#core/prescribing/propose.ts';
+import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
 import type { Weekday } from '#core/programme/planned-sessions.ts';
 import type { CareProfile, NewPatient } from '#data/people.ts';
 
@@ -32,9 +32,9 @@ export type Act =
       readonly closings: readonly string[];
       readonly reason: string;
     }
-  | { readonly does: 'prescribe'; readonly item: string; readonly wish: Wish }
+  | { readonly does: 'prescribe'; readonly item: string; readonly request: PrescriptionRequest }
   /** The wish is turned down; part of the reason that must be given. */
-  | { readonly does: 'try'; readonly wish: Wish; readonly refusedFor: string }
+  | { readonly does: 'try'; readonly request: PrescriptionRequest; readonly refusedFor: string }
   | { readonly does: 'plan'; readonly week: Readonly<Record<string, readonly Weekday[]>> }
   | {
       readonly does: 'freeze';

@@ -67,7 +67,7 @@ export const occlusionCleared: Story = {
       measures(...body(68, 170), pressure(118, 74), toFailure('knee-extension-seated', 'left', 8, 12)),
       {
         does: 'try',
-        wish: { ...cuffed, loadKg: 3, supervised: true },
+        request: { ...cuffed, loadKg: 3, supervised: true },
         refusedFor: 'Clotting or bleeding disorder in the family',
       },
       prescribes('light', {

@@ -44,7 +44,7 @@ export const occlusionNotCleared: Story = {
       measures(...body(79, 174), pressure(136, 82), toFailure('knee-extension-seated', 'right', 7, 12)),
       {
         does: 'try',
-        wish: {
+        request: {
           method: 'occlusion',
           exerciseId: 'knee-extension-seated',
           limb: 'leg',

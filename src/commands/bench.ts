@@ -12,7 +12,7 @@ import { growthOf, type Options, planOf, readOptions, usage } from './bench/opti
 import type { Measured, Part } from './bench/part.ts';
 import { isMissed } from './bench/part.ts';
 import { clientsPart } from './bench/parts/clients.ts';
-import { deskPart } from './bench/parts/desk.ts';
+import { batchCommandPart } from './bench/parts/desk.ts';
 import { firstPaintPart } from './bench/parts/first-paint.ts';
 import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
@@ -36,7 +36,7 @@ const parts: readonly Part[] = [
   clientsPart,
   growthPart,
   replayPart,
-  deskPart,
+  batchCommandPart,
   pageWeightPart,
   firstPaintPart,
   tapPart,

@@ -132,28 +132,32 @@ interface Handling {
 }
 
 /** Acknowledges, assigns or puts off a matter. Danger cannot be put off. */
-export const handleWorklistItem = (access: Access, patientId: string, wish: Handling): Promise<Handled> =>
+export const handleWorklistItem = (access: Access, patientId: string, request: Handling): Promise<Handled> =>
   access.store.write(async (tx) => {
     const [row] = await tx
       .select()
       .from(matter)
       .where(
-        and(eq(matter.clinicId, access.clinicId), eq(matter.patientId, patientId), eq(matter.key, wish.key)),
+        and(
+          eq(matter.clinicId, access.clinicId),
+          eq(matter.patientId, patientId),
+          eq(matter.key, request.key),
+        ),
       );
     if (!row) return 'no-such-matter';
-    if (wish.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
+    if (request.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
     const id = randomUUID();
     await tx.insert(matterAction).values({
       id,
       clinicId: access.clinicId,
       patientId,
-      matterKey: wish.key,
+      matterKey: request.key,
       matterSince: row.since,
-      act: wish.act,
-      until: wish.until,
-      assignee: wish.assignee?.id ?? null,
-      assigneeName: wish.assignee?.name ?? null,
-      reason: wish.reason,
+      act: request.act,
+      until: request.until,
+      assignee: request.assignee?.id ?? null,
+      assigneeName: request.assignee?.name ?? null,
+      reason: request.reason,
       doneAt: access.now,
       doneBy: access.actorId,
       doneName: access.actorName,
@@ -163,7 +167,7 @@ export const handleWorklistItem = (access: Access, patientId: string, wish: Hand
       subject: 'matter-action',
       subjectId: id,
       patientId,
-      detail: { key: wish.key, act: wish.act },
+      detail: { key: request.key, act: request.act },
     });
     touchWorklistItems(access, patientId);
     return 'done';

@@ -19,7 +19,7 @@ import {
 import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
 import { candidateDecisions } from './speaking-decisions.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
-import { toldNewOf } from './told-new.ts';
+import { reportedNewsOf } from './told-new.ts';
 import { prescriptionState } from './worklist-prescriptions.ts';
 
 type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 'kind' | 'until'>>;
@@ -156,7 +156,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
     messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
     reviewOn: facts?.reviewOn ?? null,
-    toldNew: await toldNewOf(access, patientId),
+    toldNew: await reportedNewsOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
     care: await careStateOf(access, patientId, decisions, zone),
   };

@@ -28,7 +28,7 @@ interface Told {
   readonly patientId: SQLiteColumn;
 }
 
-export const toldTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
+export const exportedTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
   if (!is(table, SQLiteTable)) return [];
   const { clinicId, patientId } = getTableColumns(table) as Record<string, SQLiteColumn>;
   const name = getTableName(table);
@@ -60,7 +60,7 @@ const rowsIn = async (access: Access, patientId: string, told: Told): Promise<re
 const documentOf = async (access: Access, patientId: string): Promise<RecordDocument> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   const tables: Record<string, readonly Row[]> = {};
-  for (const told of toldTables) tables[told.name] = await rowsIn(access, patientId, told);
+  for (const told of exportedTables) tables[told.name] = await rowsIn(access, patientId, told);
   return {
     format: 'loadgate-record',
     version: 1,

@@ -20,7 +20,7 @@ import {
   trainingSession,
 } from './schema/schema.ts';
 import { unansweredSince } from './single-facts.ts';
-import { toldNewOfAll } from './told-new.ts';
+import { reportedNewsOfAll } from './told-new.ts';
 import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
 
@@ -147,7 +147,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const prescriptions = byPatient(await prescriptionRows(access));
   const { baselines, mornings, screened, conflicts } = await newestOf(access);
   const doubts = await doubtful(access);
-  const told = await toldNewOfAll(access);
+  const told = await reportedNewsOfAll(access);
   const { written, writtenBack, booked } = await correspondenceOf(access);
   const zone = own?.zone ?? 'UTC';
   const care = await careStatesOf(access, zone);

@@ -44,7 +44,7 @@ const opened = (at: Runtime, person: Person | null, body: unknown): unknown =>
     ? decrypted(at.keys, person.clinicId, person.patientId, body)
     : (body ?? null);
 
-export const entriesDoor = (at: Runtime, request: Request): Promise<Response> =>
+export const entriesHandler = (at: Runtime, request: Request): Promise<Response> =>
   answered('entries', async (requestId) => {
     if (!isOwnOrigin(request.headers, at.settings.PUBLIC_ORIGIN)) {
       return refusal(403, 'foreign-origin', 'This did not come from our own page.');

@@ -3,7 +3,7 @@ import { flushReads } from '#data/audit.ts';
 import { keepHeads } from '#data/audit-heads.ts';
 import { clinicIds } from '#data/people.ts';
 import type { Runtime } from './runtime.ts';
-import { faultOf, watch } from './watch.ts';
+import { faultOf, telemetry } from './watch.ts';
 
 const hour = 3_600_000;
 
@@ -13,7 +13,7 @@ export const keepHeadsNow = async (at: Runtime): Promise<number> => {
 };
 
 const keepOrSay = (at: Runtime): Promise<unknown> =>
-  keepHeadsNow(at).catch((error: unknown) => watch().log.error({ fault: faultOf(error) }, 'audit-heads'));
+  keepHeadsNow(at).catch((error: unknown) => telemetry().log.error({ fault: faultOf(error) }, 'audit-heads'));
 
 /**
  * The page framework prints a fault with its text, which may quote a record. What it hands over is
@@ -23,10 +23,10 @@ const keepOrSay = (at: Runtime): Promise<unknown> =>
 export const keepWordsOut = (): void => {
   console.error = (...parts: unknown[]) => {
     const fault = parts.find((part) => part instanceof Error) ?? parts[0];
-    watch().log.error({ fault: faultOf(fault) }, 'page');
+    telemetry().log.error({ fault: faultOf(fault) }, 'page');
   };
   console.warn = (...parts: unknown[]) => {
-    watch().log.warn({ parts: parts.length }, 'page-warning');
+    telemetry().log.warn({ parts: parts.length }, 'page-warning');
   };
 };
 

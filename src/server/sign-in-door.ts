@@ -30,9 +30,9 @@ const endpoints: Readonly<Record<string, readonly string[]>> = {
   '/phone/choose-pin': ['pin'],
   '/phone/sign-in': ['pin'],
   '/passkey/begin': [],
-  '/passkey/add': ['name', 'clientData', 'deviceData', 'publicKey'],
+  '/passkey/add': ['name', 'clientData', 'authenticatorData', 'publicKey'],
   '/passkey/ask': [],
-  '/passkey/sign-in': ['id', 'clientData', 'deviceData', 'signature'],
+  '/passkey/sign-in': ['id', 'clientData', 'authenticatorData', 'signature'],
 };
 
 export const openEndpoints: readonly string[] = Object.keys(endpoints);
@@ -153,7 +153,7 @@ const verifyCode = async (
   const userId = signedIn ?? (await challengedUser(at.store, identifier));
   const { used } = guardsOf(at);
   const now = Date.now();
-  if (userId && !used.take(userId, code, now)) return codeRefused();
+  if (userId && !used.consume(userId, code, now)) return codeRefused();
   await flushTries(at.store, now);
   const answer = await ask(at, request, { code });
   if (userId && !answer.ok) {
@@ -164,7 +164,7 @@ const verifyCode = async (
 };
 
 /** Every request to /api/auth. */
-export const signInDoor = async (at: Runtime, request: Request): Promise<Response> => {
+export const signInHandler = async (at: Runtime, request: Request): Promise<Response> => {
   const path = new URL(request.url).pathname.slice(base.length);
   const names = Object.hasOwn(endpoints, path) ? endpoints[path] : undefined;
   if (!names || request.method !== 'POST') return refusal(404, 'not-found', 'There is nothing here.');

@@ -9,7 +9,7 @@ const codeLivesFor = 90_000;
 
 export interface UsedCodes {
   /** False when the account has used this code a moment ago; the answer and the note are one step. */
-  readonly take: (userId: string, code: string, now: number) => boolean;
+  readonly consume: (userId: string, code: string, now: number) => boolean;
   /** The code was not right after all: it may be typed again. */
   readonly giveBack: (userId: string, code: string) => void;
 }
@@ -21,7 +21,7 @@ export const rememberCodes = (kept: KeptTries = keptNowhere, livesFor = codeLive
     if (used.delete(seal)) kept.note(seal, null);
   };
   return {
-    take: (userId, code, now) => {
+    consume: (userId, code, now) => {
       for (const [seal, { lastAt }] of used) if (now - lastAt >= livesFor) forget(seal);
       const seal = sealOf(userId, code);
       if (used.has(seal)) return false;

@@ -6,7 +6,7 @@ import type { Store } from '#data/store/store.ts';
 import { typedSecret } from '#server/auth.ts';
 import { keepHeadsNow, keepWordsOut } from '#server/keeping.ts';
 import { personOf } from '#server/person.ts';
-import { makeWatch } from '#server/watch.ts';
+import { makeTelemetry } from '#server/watch.ts';
 import { accessOf, auditKey, twoClinics } from '#tests/support/clinic.ts';
 import { account, browser, logLines, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
@@ -54,7 +54,7 @@ describe('a running server', () => {
 
   it('cuts out what would carry words of people even when somebody logs it by mistake', () => {
     const lines: string[] = [];
-    const { log } = makeWatch({ write: (line) => lines.push(line) });
+    const { log } = makeTelemetry({ write: (line) => lines.push(line) });
     log.info(
       { email: 'secret-1', input: { text: 'secret-2' }, user: { email: 'secret-3', pin: 'secret-4' } },
       'x',

@@ -77,7 +77,7 @@ describe('every opening of a record is audited', () => {
 
   it('a proposal computed from the record is an opening, though nothing is kept of it', async () => {
     const propose = asClinician(setting.clinician).staff.prescriptions.propose;
-    await expect(propose({ patientId: setting.patientId, wish: {} })).rejects.toThrow(/Choose a method/);
+    await expect(propose({ patientId: setting.patientId, request: {} })).rejects.toThrow(/Choose a method/);
     expect((await linesOf(store)).at(-1)).toMatchObject({
       act: 'read',
       subject: 'staff.prescriptions.propose',

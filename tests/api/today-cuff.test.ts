@@ -33,7 +33,7 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
     decisionsInForce: [],
     record: null,
     suspensions: new Map(),
-    isTold: false,
+    hasReportedNews: false,
   })
     .filter(({ planned }) => planned)
     .map(({ lineId }) => lineId);

@@ -4,7 +4,7 @@ import type { Store } from '#data/store/store.ts';
 import { makeAuth, type NewAccount, openAccount } from '#server/auth.ts';
 import { clinicalClock } from '#server/clock.ts';
 import type { Runtime } from '#server/runtime.ts';
-import { makeWatch, type Watch } from '#server/watch.ts';
+import { makeTelemetry, type Telemetry } from '#server/watch.ts';
 import { auditKey, start } from './clinic.ts';
 
 export const testOrigin = 'http://127.0.0.1:3000';
@@ -27,10 +27,10 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
     clock,
     auth,
   };
-  const held = globalThis as { loadgateRuntime?: Runtime; loadgateWatch?: Watch };
+  const held = globalThis as { loadgateRuntime?: Runtime; loadgateTelemetry?: Telemetry };
   held.loadgateRuntime = at;
   logLines.length = 0;
-  held.loadgateWatch = makeWatch({ write: (line) => logLines.push(line) });
+  held.loadgateTelemetry = makeTelemetry({ write: (line) => logLines.push(line) });
   return at;
 };
 

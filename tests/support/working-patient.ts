@@ -69,7 +69,7 @@ export const workingPatient = (store: Store, patientId: string) => {
     await staff.people.saveProfile({ patientId, profile });
     await staff.screening.record({ patientId, screening: allNo() });
     await measured();
-    const wish = {
+    const request = {
       method: 'low-load',
       exerciseId: 'knee-extension-seated',
       side: 'right',
@@ -78,7 +78,7 @@ export const workingPatient = (store: Store, patientId: string) => {
       repetitionsHigh: 20,
       reserve: 2,
     };
-    return staff.prescriptions.keep({ patientId, wish });
+    return staff.prescriptions.keep({ patientId, request });
   };
 
   /** The same, signed, with usual values frozen. */

@@ -136,7 +136,7 @@ describe('today', () => {
       todayHtml({ view: viewOnDay(today({ exercises: [] }), '2026-03-09') }),
       todayHtml({ state: { ...open, session: 'sent' } }),
       todayHtml({ state: { ...open, session: 'kept-here' } }),
-      todayHtml({ state: { ...open, hasToldFlag: true } }),
+      todayHtml({ state: { ...open, hasReportedFlag: true } }),
     ]) {
       expect(html).not.toContain('Start the session');
     }
@@ -175,8 +175,8 @@ describe('the day as this phone knows it', () => {
   });
 
   it('remembers a warning sign told today, also with no signal', () => {
-    expect(dayState(today(), [kept({ kind: 'morning', isUrgent: true })], 0).hasToldFlag).toBe(true);
-    expect(dayState(today(), [kept({ isUrgent: true, day: '2026-03-08' })], 0).hasToldFlag).toBe(false);
+    expect(dayState(today(), [kept({ kind: 'morning', isUrgent: true })], 0).hasReportedFlag).toBe(true);
+    expect(dayState(today(), [kept({ isUrgent: true, day: '2026-03-08' })], 0).hasReportedFlag).toBe(false);
   });
 
   it.each([

@@ -97,7 +97,7 @@ const phone = (name: string, { view, send }: Person) => {
       if (effect.type === 'send') flying = effect.kept;
     }
   };
-  const tell = (event: OutboxEvent) => {
+  const translate = (event: OutboxEvent) => {
     const next = outboxReducer(outbox, event);
     outbox = next.state;
     take(next.effects);
@@ -105,7 +105,7 @@ const phone = (name: string, { view, send }: Person) => {
   const finish = (draft: SessionDraft) => {
     const entry = sessionEntryOf(draft, now);
     if (!finished.includes(draft.entryId)) finished.push(draft.entryId);
-    tell({
+    translate({
       type: 'saved',
       kept: {
         entryId: draft.entryId,
@@ -133,7 +133,7 @@ const phone = (name: string, { view, send }: Person) => {
     isOpen = true;
     outbox = emptyOutbox;
     flying = null;
-    tell({ type: 'restored', entries: [...disk.entries.values()], now });
+    translate({ type: 'restored', entries: [...disk.entries.values()], now });
   };
   return {
     finished,
@@ -171,23 +171,25 @@ const phone = (name: string, { view, send }: Person) => {
     },
     connect: (is: boolean) => {
       isConnected = is;
-      if (isOpen) tell({ type: is ? 'online' : 'offline', now });
+      if (isOpen) translate({ type: is ? 'online' : 'offline', now });
     },
     resend: () => {
-      if (isOpen) tell({ type: 'asked', now });
+      if (isOpen) translate({ type: 'asked', now });
     },
     wait: (ms: number) => {
       now += ms;
-      if (isOpen) tell({ type: 'woke', now });
+      if (isOpen) translate({ type: 'woke', now });
     },
     /** What is on its way arrives; the reply may be lost. */
     deliver: async (isReplyLost: boolean) => {
       if (!isOpen || flying === null) return;
       const kept: Kept = flying;
       flying = null;
-      if (!isConnected) return tell({ type: 'failed', entryId: kept.entryId, why: 'trouble', now });
+      if (!isConnected) return translate({ type: 'failed', entryId: kept.entryId, why: 'trouble', now });
       const answer = await send(kept);
-      tell(isReplyLost ? { type: 'failed', entryId: kept.entryId, why: 'trouble', now } : { ...answer, now });
+      translate(
+        isReplyLost ? { type: 'failed', entryId: kept.entryId, why: 'trouble', now } : { ...answer, now },
+      );
     },
   };
 };

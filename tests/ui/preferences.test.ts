@@ -3,18 +3,18 @@ import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { redFlags } from '#core/engine/facts.ts';
 import { allFiles } from '#tests/house/repository.ts';
-import { dayText, lengthText, speakDaysOf, weekdayText } from '#ui/patient/phone/text-of-time.ts';
+import { dayText, lengthText, setDayLocale, weekdayText } from '#ui/patient/phone/text-of-time.ts';
 import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/patient/preferences/weight-text.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { jointText } from '#ui/patient/questions/joint-text.ts';
 import { words } from '#ui/words/every-word.ts';
 import { german } from '#ui/words/german.ts';
-import { say, speak } from '#ui/words.ts';
+import { t, setLanguage } from '#ui/words.ts';
 
 afterEach(() => {
   weighIn('kg');
-  speak({});
-  speakDaysOf('en-GB');
+  setLanguage({});
+  setDayLocale('en-GB');
 });
 
 const english: Readonly<Record<string, string>> = Object.fromEntries(
@@ -50,9 +50,9 @@ describe('the second language', () => {
   });
 
   it('speaks from then on, days and joints included', () => {
-    speak(german);
-    speakDaysOf('de-DE');
-    expect(say('ask.yes')).toBe('Ja');
+    setLanguage(german);
+    setDayLocale('de-DE');
+    expect(t('ask.yes')).toBe('Ja');
     expect(jointText('left-knee')).toBe('Knie links');
     expect(dayText('2026-03-09')).toBe('Montag, 9. März');
     expect(lengthText(390)).toBe('6\u00a0Minuten 30\u00a0Sekunden');
@@ -61,7 +61,7 @@ describe('the second language', () => {
   });
 
   it('reaches the warning signs, though their list was read before the language was known', () => {
-    speak(german);
+    setLanguage(german);
     expect(flagOptions().map(({ label }) => label)).toEqual(
       redFlags.map((flag) => translated[`flag.${flag}`]),
     );

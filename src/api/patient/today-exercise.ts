@@ -62,8 +62,8 @@ const withSuspension = (view: TodayExercise, suspension: Suspension | undefined)
   suspension ? { ...view, today: mostCareful([view.today, suspension.today]) } : view;
 
 /** Something new was told today: the cuff stays off for the day, also where a second session is begun. */
-const withoutCuff = (view: TodayExercise, isTold: boolean): TodayExercise =>
-  isTold && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
+const withoutCuff = (view: TodayExercise, hasReportedNews: boolean): TodayExercise =>
+  hasReportedNews && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
 
 export interface ExerciseContext {
   readonly access: Access;
@@ -73,12 +73,12 @@ export interface ExerciseContext {
   readonly decisionsInForce: readonly DecisionInForce[];
   readonly record: PatientRecord | null;
   readonly suspensions: ReadonlyMap<string, Suspension>;
-  readonly isTold: boolean;
+  readonly hasReportedNews: boolean;
 }
 
 export const exercisesToday = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, decisionsInForce, record, suspensions, isTold }: ExerciseContext,
+  { access, isQuiet, programmes, decisionsInForce, record, suspensions, hasReportedNews }: ExerciseContext,
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {
@@ -90,6 +90,6 @@ export const exercisesToday = (
       decisionsInForce,
       isNewDose: isNewDose(row, record?.sessions ?? []),
     };
-    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), isTold);
+    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), hasReportedNews);
   });
 };

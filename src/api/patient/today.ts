@@ -82,7 +82,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
   const moment = { instant: access.now, day: access.day };
-  const isTold = sessions.some((session) => session.day === access.day && session.toldNew);
+  const hasReportedNews = sessions.some((session) => session.day === access.day && session.toldNew);
   return {
     day: access.day,
     clockOffset,
@@ -103,7 +103,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
       decisionsInForce,
       record,
       suspensions,
-      isTold,
+      hasReportedNews,
     }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
     morning: morningView({

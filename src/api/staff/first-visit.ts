@@ -40,8 +40,8 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   })),
   templates: prescriptionTemplates.map((template) => ({
     ...template,
-    exercise: exerciseById(template.wish.exerciseId)?.title ?? template.wish.exerciseId,
-    limbsAtOnce: exerciseById(template.wish.exerciseId)?.limbsAtOnce ?? 'one',
+    exercise: exerciseById(template.request.exerciseId)?.title ?? template.request.exerciseId,
+    limbsAtOnce: exerciseById(template.request.exerciseId)?.limbsAtOnce ?? 'one',
   })),
   profile: patient.profile,
   screening: await newestScreening(access, patient.id),
@@ -52,7 +52,7 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   draft: await draftOf(access, patient.id, 'first-visit'),
 });
 
-const measured = ({ pressure, test, wish }: FirstVisit, access: Access): readonly Measurement[] => [
+const measured = ({ pressure, test, request }: FirstVisit, access: Access): readonly Measurement[] => [
   ...(pressure
     ? [{ kind: 'blood-pressure' as const, day: access.day, ...pressure, position: 'seated' as const }]
     : []),
@@ -61,8 +61,8 @@ const measured = ({ pressure, test, wish }: FirstVisit, access: Access): readonl
         {
           kind: 'repetitions-to-failure' as const,
           day: access.day,
-          exerciseId: wish.exerciseId,
-          side: wish.side,
+          exerciseId: request.exerciseId,
+          side: request.side,
           ...test,
         },
       ]
@@ -159,7 +159,7 @@ export const keepFirstVisit = (
     await keepMeasured(access, patient.id, rows, confirmed);
     await endReplaced(access, patient.id, replaces);
     const now = (await patientOf(access, patient.id)) ?? patient;
-    const proposed = await propose(access, now, visit.wish);
+    const proposed = await propose(access, now, visit.request);
     const prescriptionId = await addVersion(access, patient.id, {
       ...proposed,
       working: [...proposed.working, ...proposed.notes].map((line) => line.text),

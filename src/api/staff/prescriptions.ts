@@ -33,17 +33,17 @@ export const prescriptionsRouter = router({
     return { versions, inForce: inForce(versions), unsigned: unsigned(versions) };
   }),
 
-  propose: recordProcedure.input(z.object({ wish: z.unknown() })).mutation(({ ctx, input, path }) => {
+  propose: recordProcedure.input(z.object({ request: z.unknown() })).mutation(({ ctx, input, path }) => {
     // Computes from the record and writes nothing, so it is an opening of the record like a query.
     noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
-    return propose(ctx.access, ctx.patient, input.wish);
+    return propose(ctx.access, ctx.patient, input.request);
   }),
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   keep: recordProcedure
-    .input(z.object({ wish: z.unknown(), lineId: z.string().max(64).optional() }))
+    .input(z.object({ request: z.unknown(), lineId: z.string().max(64).optional() }))
     .mutation(async ({ ctx, input }) => {
-      const proposed = await propose(ctx.access, ctx.patient, input.wish);
+      const proposed = await propose(ctx.access, ctx.patient, input.request);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
       if (input.lineId && !known.some((row) => row.lineId === input.lineId)) {
         throw new Problem('not-found', 'There is no such prescribed exercise for this patient.');

@@ -6,7 +6,7 @@ import { type Chosen, chosenFrom } from '#ui/patient/preferences/chosen.ts';
 // A title may stand among the words that only its page carries.
 import '#ui/words/every-word.ts';
 import { wordsIn } from '#ui/words/in-language.ts';
-import { say, type WordKey } from '#ui/words.ts';
+import { t, type WordKey } from '#ui/words.ts';
 
 export const chosenOnPhone = async (): Promise<Chosen> => {
   const kept = await cookies();
@@ -17,5 +17,5 @@ export const chosenOnPhone = async (): Promise<Chosen> => {
 export const titled = (key: WordKey) => async (): Promise<Metadata> => {
   const { language } = await chosenOnPhone();
   // Looked up and never spoken: this process speaks to many people.
-  return { title: (await wordsIn(language)).words[key] ?? say(key) };
+  return { title: (await wordsIn(language)).words[key] ?? t(key) };
 };

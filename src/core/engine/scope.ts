@@ -136,13 +136,13 @@ const gating = (joints: readonly JointEvaluation[]): ((limitingJoints: readonly 
   return (limitingJoints) => {
     const before = known.find((one) => isSame(one.limitingJoints, limitingJoints));
     if (before) return before;
-    const heard = joints
+    const answered = joints
       .map(({ joint }, place) =>
         limitingJoints.includes(joint) ? said[place]! : said[place]!.filter(({ rule }) => rule === stopsAll),
       )
       .filter((reasons) => reasons.length > 0);
     // The reasons of one joint stand in the table's order already.
-    const reasons = heard.length === 1 ? heard[0]! : heard.flat().sort(inTableOrder);
+    const reasons = answered.length === 1 ? answered[0]! : answered.flat().sort(inTableOrder);
     const limited = { limitingJoints, ...mostCautious(reasons.map((reason) => reason.effect)), reasons };
     known.push(limited);
     return limited;

@@ -18,14 +18,14 @@ import { type CuffProposal, proposeCuff } from './cuff-proposal.ts';
 import { unmetHomeConditions } from './home-conditions.ts';
 import { exerciseCapSeconds, sessionsPerWeek } from './limits.ts';
 import { loadWithinShare } from './occlusion-load.ts';
-import type { OcclusionWish, WorkingLine } from './occlusion-wish.ts';
+import type { OcclusionRequest, WorkingLine } from './occlusion-wish.ts';
 import { type OcclusionScheme, occlusionScheme } from './schemes.ts';
 import { checkTiming, timingLine } from './timing.ts';
 
-export type { CuffWish, OcclusionWish, WorkingLine } from './occlusion-wish.ts';
+export type { CuffRequest, OcclusionRequest, WorkingLine } from './occlusion-wish.ts';
 
 export interface OcclusionDoseInput {
-  readonly wish: OcclusionWish;
+  readonly request: OcclusionRequest;
   /** What screening leaves of occlusion on this limb and side; null when nobody has judged it. */
   readonly outcome: MethodOutcome | null;
   readonly measurements: readonly Measurement[];
@@ -50,9 +50,10 @@ export const occlusionSite = (
   limb: Limb | 'trunk',
   side: Side | 'both',
 ): Outcome<{ readonly limb: Limb; readonly side: Side }> => {
-  if (limb === 'trunk') return refuse('wish.limb', 'not-listed', 'Occlusion work is for arms and legs only.');
+  if (limb === 'trunk')
+    return refuse('request.limb', 'not-listed', 'Occlusion work is for arms and legs only.');
   if (side === 'both') {
-    return refuse('wish.side', 'not-listed', 'One limb at a time: choose left or right.');
+    return refuse('request.side', 'not-listed', 'One limb at a time: choose left or right.');
   }
   return answer({ limb, side });
 };
@@ -74,12 +75,12 @@ const screeningRefusals = (outcome: MethodOutcome | null, limb: Limb, side: Side
 const weekRefusals = (perWeek: number): readonly Refusal[] => {
   const { low, high } = sessionsPerWeek.value;
   if (!Number.isInteger(perWeek)) {
-    return [refusal('wish.sessionsPerWeek', 'wrong-type', 'Sessions a week is a whole number.')];
+    return [refusal('request.sessionsPerWeek', 'wrong-type', 'Sessions a week is a whole number.')];
   }
   if (perWeek < low)
-    return [refusal('wish.sessionsPerWeek', 'too-low', `${low} to ${high} sessions a week.`)];
+    return [refusal('request.sessionsPerWeek', 'too-low', `${low} to ${high} sessions a week.`)];
   if (perWeek > high)
-    return [refusal('wish.sessionsPerWeek', 'too-high', `${low} to ${high} sessions a week.`)];
+    return [refusal('request.sessionsPerWeek', 'too-high', `${low} to ${high} sessions a week.`)];
   return [];
 };
 
@@ -87,31 +88,31 @@ const refusalsOf = (outcome: Outcome<unknown>): readonly Refusal[] => (outcome.o
 const notesOf = (outcome: Outcome<unknown>): readonly Note[] => (outcome.ok ? outcome.notes : []);
 
 const build = (
-  wish: OcclusionWish,
+  request: OcclusionRequest,
   site: { readonly limb: Limb; readonly side: Side },
   scheme: OcclusionScheme,
   cuff: Cuff,
 ): OcclusionDose => ({
   method: 'occlusion',
-  exerciseId: wish.exerciseId,
+  exerciseId: request.exerciseId,
   limb: site.limb,
   side: site.side,
   sets: scheme.repetitions.length,
   scheme: [...scheme.repetitions],
-  restSeconds: wish.restSeconds,
-  secondsPerRepetition: wish.secondsPerRepetition,
-  sessionsPerWeek: wish.sessionsPerWeek,
-  loadKg: wish.loadKg,
-  oneRepMaxKg: wish.oneRepMaxKg,
+  restSeconds: request.restSeconds,
+  secondsPerRepetition: request.secondsPerRepetition,
+  sessionsPerWeek: request.sessionsPerWeek,
+  loadKg: request.loadKg,
+  oneRepMaxKg: request.oneRepMaxKg,
   cuff,
-  inflation: wish.inflation ?? scheme.inflation,
+  inflation: request.inflation ?? scheme.inflation,
   capSeconds: exerciseCapSeconds.value,
-  supervised: wish.supervised,
-  ...(wish.pulseShown === undefined ? {} : { pulseShown: wish.pulseShown }),
+  supervised: request.supervised,
+  ...(request.pulseShown === undefined ? {} : { pulseShown: request.pulseShown }),
 });
 
 const workingOf = (
-  wish: OcclusionWish,
+  request: OcclusionRequest,
   scheme: OcclusionScheme,
   proposal: CuffProposal,
   loadLine: WorkingLine,
@@ -122,36 +123,38 @@ const workingOf = (
     text: `Scheme ${scheme.repetitions.join('/')} (${scheme.citation.mark}).`,
     support: scheme.citation.mark === 'common-practice' ? 'common-practice' : scheme.citation.source,
   },
-  timingLine(wish, scheme),
+  timingLine(request, scheme),
   {
-    text: `${wish.sessionsPerWeek} sessions a week, within ${sessionsPerWeek.value.low} to ${sessionsPerWeek.value.high}.`,
+    text: `${request.sessionsPerWeek} sessions a week, within ${sessionsPerWeek.value.low} to ${sessionsPerWeek.value.high}.`,
     support: sessionsPerWeek.citation.source,
   },
 ];
 
 export const proposeOcclusionDose = (input: OcclusionDoseInput): Outcome<ProposedOcclusion> => {
-  const { wish } = input;
+  const { request } = input;
   const settings = { ...defaultsOf(occlusionSettings), ...input.settings };
-  const site = occlusionSite(wish.limb, wish.side);
+  const site = occlusionSite(request.limb, request.side);
   if (!site.ok) return site;
-  const scheme = occlusionScheme(wish.schemeId);
-  if (!scheme) return refuse('wish.schemeId', 'not-listed', 'Choose one of the listed schemes.');
-  const cuff = proposeCuff(wish.cuff, site.result, input.measurements, input.today, settings);
-  const load = loadWithinShare(wish.loadKg, wish.oneRepMaxKg);
-  const timing = checkTiming(wish, scheme);
-  const home = wish.supervised ? [] : unmetHomeConditions(wish.home, wish.cuff.kind === 'elastic-wrap');
+  const scheme = occlusionScheme(request.schemeId);
+  if (!scheme) return refuse('request.schemeId', 'not-listed', 'Choose one of the listed schemes.');
+  const cuff = proposeCuff(request.cuff, site.result, input.measurements, input.today, settings);
+  const load = loadWithinShare(request.loadKg, request.oneRepMaxKg);
+  const timing = checkTiming(request, scheme);
+  const home = request.supervised
+    ? []
+    : unmetHomeConditions(request.home, request.cuff.kind === 'elastic-wrap');
   const refused = [
     ...screeningRefusals(input.outcome, site.result.limb, site.result.side),
     ...refusalsOf(cuff),
     ...refusalsOf(load),
     ...refusalsOf(timing),
-    ...weekRefusals(wish.sessionsPerWeek),
+    ...weekRefusals(request.sessionsPerWeek),
     ...home,
   ];
   if (refused.length > 0 || !cuff.ok || !load.ok) return { ok: false, refused };
-  const dose = build(wish, site.result, scheme, cuff.result.cuff);
+  const dose = build(request, site.result, scheme, cuff.result.cuff);
   return answer(
-    { dose, badDay: badDayOf(dose), working: workingOf(wish, scheme, cuff.result, load.result) },
+    { dose, badDay: badDayOf(dose), working: workingOf(request, scheme, cuff.result, load.result) },
     [...notesOf(cuff), ...notesOf(load), ...notesOf(timing)],
   );
 };

@@ -4,7 +4,7 @@ import type { HomeFacts } from '../care/home-gate.ts';
 import type { SettingValues, ClinicSetting } from '../clinic-choice.ts';
 import { defaultsOf } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
-import type { LowLoadWish } from '../model/dose-wish.ts';
+import type { LowLoadRequest } from '../model/dose-wish.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Limit } from '../model/record.ts';
 import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
@@ -62,8 +62,11 @@ export const withDefaults = (own: SettingValues): SettingValues => ({
 });
 
 /** The newest repetitions to failure of an exercise and side. */
-export const newestTest = (context: PrescribingContext, wish: Pick<LowLoadWish, 'exerciseId' | 'side'>) =>
+export const newestTest = (
+  context: PrescribingContext,
+  request: Pick<LowLoadRequest, 'exerciseId' | 'side'>,
+) =>
   context.measurements
     .filter((row) => row.kind === 'repetitions-to-failure')
-    .filter((row) => row.exerciseId === wish.exerciseId && row.side === wish.side)
+    .filter((row) => row.exerciseId === request.exerciseId && row.side === request.side)
     .at(-1);

@@ -1,14 +1,17 @@
 /** A low-load dose for this patient, from their own test and what they own. */
 import { limitsFor, loadsWithin } from '../care/limit-bounds.ts';
 import type { LowLoadDose } from '../model/dose.ts';
-import type { LowLoadWish } from '../model/dose-wish.ts';
+import type { LowLoadRequest } from '../model/dose-wish.ts';
 import { answer, refuse } from '../outcome.ts';
 import { proposeLowLoadDose } from '../strength/low-load-dose.ts';
 import { type DosedOutcome, type PrescribingContext, newestTest } from './ground.ts';
 
-export const dosedLowLoad = (context: PrescribingContext, wish: LowLoadWish): DosedOutcome<LowLoadDose> => {
-  const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = wish;
-  const test = newestTest(context, wish);
+export const dosedLowLoad = (
+  context: PrescribingContext,
+  request: LowLoadRequest,
+): DosedOutcome<LowLoadDose> => {
+  const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = request;
+  const test = newestTest(context, request);
   if (knownOneRepMaxKg === undefined && !test) {
     return refuse(
       'exerciseId',

@@ -1,18 +1,18 @@
 /** An occlusion dose for this patient, from the measured pressure of the very limb. */
 import { homeConditionsOf } from '../care/home-gate.ts';
 import type { OcclusionDose } from '../model/dose.ts';
-import type { OcclusionWishInput } from '../model/dose-wish.ts';
-import { type CuffWish, proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
+import type { OcclusionRequestInput } from '../model/dose-wish.ts';
+import { type CuffRequest, proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
 import type { DosedOutcome, PrescribingContext } from './ground.ts';
 
-const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
-  if (wish.cuffKind === 'elastic-wrap') {
-    return wish.tightness === undefined
+const cuffOf = (request: OcclusionRequestInput): Outcome<CuffRequest> => {
+  if (request.cuffKind === 'elastic-wrap') {
+    return request.tightness === undefined
       ? refuse('tightness', 'missing', 'Give the tightness of the wrap, 0 to 10. A wrap has no pressure.')
-      : answer({ kind: 'elastic-wrap', tightness: wish.tightness });
+      : answer({ kind: 'elastic-wrap', tightness: request.tightness });
   }
-  const { cuffWidthCm, position, percent } = wish;
+  const { cuffWidthCm, position, percent } = request;
   if (cuffWidthCm === undefined)
     return refuse('cuffWidthCm', 'missing', 'Give the width of the cuff in centimetres.');
   if (position === undefined)
@@ -24,17 +24,17 @@ const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
 
 export const dosedOcclusion = (
   context: PrescribingContext,
-  wish: OcclusionWishInput,
+  request: OcclusionRequestInput,
 ): DosedOutcome<OcclusionDose> => {
-  const cuff = cuffOf(wish);
+  const cuff = cuffOf(request);
   if (!cuff.ok) return cuff;
-  const { limb, side, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
-  const { supervised, pulseShown, secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
+  const { limb, side, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = request;
+  const { supervised, pulseShown, secondsPerRepetition, restSeconds, sessionsPerWeek } = request;
   const newest = context.outcomes.find(
     (row) => row.method === 'occlusion' && row.limb === limb && row.side === side,
   );
   const outcome = proposeOcclusionDose({
-    wish: {
+    request: {
       exerciseId,
       limb,
       side,

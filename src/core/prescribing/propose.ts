@@ -10,7 +10,7 @@ import { cautionsFor } from '../cautions/cautions-for.ts';
 import type { Joint } from '../joints.ts';
 import { eligibilities } from '../methods.ts';
 import type { Dose } from '../model/dose.ts';
-import type { LowLoadWish, OcclusionWishInput, VariationWish } from '../model/dose-wish.ts';
+import type { LowLoadRequest, OcclusionRequestInput, VariationRequest } from '../model/dose-wish.ts';
 import { unmetHomeConditions } from '../occlusion/home-conditions.ts';
 import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
@@ -20,7 +20,7 @@ import { dosedLowLoad } from './low-load.ts';
 import { dosedOcclusion } from './occlusion.ts';
 import { dosedVariation } from './variation.ts';
 
-export type Wish = LowLoadWish | VariationWish | OcclusionWishInput;
+export type PrescriptionRequest = LowLoadRequest | VariationRequest | OcclusionRequestInput;
 
 export interface ProposedPrescription {
   readonly dose: Dose;
@@ -92,41 +92,41 @@ export const cautionsOfDose = (
   return [...general, ...limitCautions(context.limits, dose, context.today)];
 };
 
-const dosed = (context: PrescribingContext, wish: Wish): Outcome<Dosed<Dose>> => {
-  switch (wish.method) {
+const dosed = (context: PrescribingContext, request: PrescriptionRequest): Outcome<Dosed<Dose>> => {
+  switch (request.method) {
     case 'low-load':
-      return dosedLowLoad(context, wish);
+      return dosedLowLoad(context, request);
     case 'variation':
-      return dosedVariation(context, wish);
+      return dosedVariation(context, request);
     case 'occlusion':
-      return dosedOcclusion(context, wish);
+      return dosedOcclusion(context, request);
   }
 };
 
 /** Where the cuff would sit: arms and legs only, one at a time, and on the limb that the exercise works. */
-const siteRefusals = (wish: Wish): readonly Refusal[] => {
-  if (wish.method !== 'occlusion') return [];
-  const site = occlusionSite(wish.limb, wish.side);
+const siteRefusals = (request: PrescriptionRequest): readonly Refusal[] => {
+  if (request.method !== 'occlusion') return [];
+  const site = occlusionSite(request.limb, request.side);
   if (!site.ok) return site.refused;
-  const exercise = exerciseById(wish.exerciseId);
-  if (!exercise || exercise.limb === wish.limb) return [];
+  const exercise = exerciseById(request.exerciseId);
+  if (!exercise || exercise.limb === request.limb) return [];
   return [
     {
       field: 'input.limb',
       code: 'inconsistent',
-      reason: `“${exercise.title}” does not work the ${wish.limb}.`,
+      reason: `“${exercise.title}” does not work the ${request.limb}.`,
     },
   ];
 };
 
 export const proposePrescription = (
   context: PrescribingContext,
-  wish: Wish,
+  request: PrescriptionRequest,
 ): Outcome<ProposedPrescription> => {
-  const site = siteRefusals(wish);
-  const refused = site.length > 0 ? site : eligibilityRefusals(context, wish);
+  const site = siteRefusals(request);
+  const refused = site.length > 0 ? site : eligibilityRefusals(context, request);
   if (refused.length > 0) return { ok: false, refused };
-  const outcome = dosed(context, wish);
+  const outcome = dosed(context, request);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, notes } = outcome.result;
   const bounded = careRefusals(context, dose);

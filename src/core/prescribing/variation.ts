@@ -1,7 +1,7 @@
 /** A variation for this patient, placed on its ladder by their own body. */
 import type { Anthropometry } from '../catalogue/exercise.ts';
 import type { VariationDose } from '../model/dose.ts';
-import type { VariationWish } from '../model/dose-wish.ts';
+import type { VariationRequest } from '../model/dose-wish.ts';
 import { answer, refuse } from '../outcome.ts';
 import { proposeVariationDose } from '../variation/variation-dose.ts';
 import { type DosedOutcome, type PrescribingContext, newestTest } from './ground.ts';
@@ -18,9 +18,9 @@ export const anthropometryOf = (
 
 export const dosedVariation = (
   context: PrescribingContext,
-  wish: VariationWish,
+  request: VariationRequest,
 ): DosedOutcome<VariationDose> => {
-  const { method: _method, ...rest } = wish;
+  const { method: _method, ...rest } = request;
   const person = anthropometryOf(context);
   if (!person) {
     return refuse(
@@ -29,7 +29,7 @@ export const dosedVariation = (
       'Record body mass, stature and which coefficients to use first; the variation is ordered by them.',
     );
   }
-  const test = newestTest(context, wish);
+  const test = newestTest(context, request);
   const tested = test && { repetitions: test.repetitions, reserve: 0 };
   const outcome = proposeVariationDose({ ...rest, person, tested }, context.settings);
   if (!outcome.ok) return outcome;

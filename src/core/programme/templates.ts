@@ -56,8 +56,8 @@ export const laidOut = (
     const limb = cuffLimb(exercise);
     const used = limb === null ? new Set<Weekday>() : (taken.get(limb) ?? new Set<Weekday>());
     // With its own days taken by another cuff exercise of the limb, any free day is as good.
-    const wished = template.daysFor(exercise, place);
-    const free = [...wished, ...(limb === null ? [] : weekdays)].filter((day) => !used.has(day));
+    const requested = template.daysFor(exercise, place);
+    const free = [...requested, ...(limb === null ? [] : weekdays)].filter((day) => !used.has(day));
     const room = limb === null ? 7 : Math.max(0, 3 - used.size);
     const days = [...new Set(free)].slice(0, Math.min(exercise.dose.sessionsPerWeek, room));
     if (limb !== null) taken.set(limb, new Set([...used, ...days]));

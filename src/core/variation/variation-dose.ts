@@ -96,20 +96,20 @@ export const proposeVariationDose = (
   clinicSettings: SettingValues,
 ): Outcome<VariationProposal> => {
   const settings = ownSettings(clinicSettings);
-  const wished = doseOn(input, input, settings);
+  const requested = doseOn(input, input, settings);
   const refused = [
     ...checkSettings(variationSettings, settings),
     ...exerciseRefusals(exerciseById(input.exerciseId), input.side),
-    ...bandRefusals(wished),
+    ...bandRefusals(requested),
   ];
   if (refused.length > 0) return { ok: false, refused };
-  const fit = startFit(input.tested, wished.repetitions, wished.reserve);
+  const fit = startFit(input.tested, requested.repetitions, requested.reserve);
   const easier = fit === 'too-hard' ? easierStart(input, input.person) : null;
   const start = easier ?? { exerciseId: input.exerciseId, side: input.side };
   const exercise = exerciseById(start.exerciseId);
   if (!exercise) throw new RangeError(`The ladder led to an unknown exercise, ${start.exerciseId}.`);
   const rung = rungOf(exercise, input.person);
-  const dose = { ...wished, ...start, effectiveLoadKg: rung.effectiveLoadKg };
+  const dose = { ...requested, ...start, effectiveLoadKg: rung.effectiveLoadKg };
   const badDay = variationBadDay(dose, input.person, settings);
   const next = nextRung(start.exerciseId, input.person);
   const notes: readonly Note[] = variationDoseNotes({

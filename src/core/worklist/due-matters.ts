@@ -112,7 +112,7 @@ const baselines = (state: PatientState, due: DueAfter): readonly DueItem[] =>
   );
 
 /** What a patient said was new: looked at by a clinician, whatever the engine decided. */
-const toldNew = ({ toldNew: told }: PatientState): readonly DueItem[] =>
+const reportedNews = ({ toldNew: told }: PatientState): readonly DueItem[] =>
   told === null
     ? []
     : recorded('told-new', told.at).map((item) => ({
@@ -141,7 +141,7 @@ export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[]
     ...recorded('awaiting-signature', state.unsignedSince),
     ...recorded('entry-conflict', state.conflictSince),
     ...recorded('clock-doubtful', state.clockDoubtfulSince),
-    ...toldNew(state),
+    ...reportedNews(state),
     ...messages(state),
     ...reviewDay(state),
     ...missing(state, due),

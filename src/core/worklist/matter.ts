@@ -96,7 +96,7 @@ export interface WorklistProposal {
   readonly answered: boolean;
 }
 
-export interface ToldNew {
+export interface ReportedNews {
   readonly at: number;
   /** What is new, in the words of the entry. */
   readonly news: readonly string[];
@@ -110,7 +110,7 @@ export interface PatientState {
   readonly conflictSince: number | null;
   readonly clockDoubtfulSince: number | null;
   /** The newest session before which something new was told, unless the screening was asked again since. */
-  readonly toldNew: ToldNew | null;
+  readonly toldNew: ReportedNews | null;
   /** When the newest message of the patient came to which nobody has written back since. */
   readonly messageSince: number | null;
   /** Day of the next review as booked. */

@@ -9,12 +9,12 @@ import { addPasskey, notePasskeyUse, passkeyById } from '#data/passkeys.ts';
 import { perStore } from '#data/store/held.ts';
 import type { Store } from '#data/store/store.ts';
 import { rememberCodes } from '../used-codes.ts';
-import { challengeMs, makeChallenge, takeChallenge } from './challenge.ts';
+import { challengeMs, makeChallenge, consumeChallenge } from './challenge.ts';
 import {
   answeredChallenge,
-  deviceData,
+  authenticatorData,
   isSigned,
-  keyKinds,
+  algorithms,
   type PasskeyPlace,
   publicKeyFrom,
 } from './signed.ts';
@@ -75,7 +75,7 @@ const maker = async (ctx: EndpointContext) => {
 const isTaken = (context: PasskeyContext, purpose: string, challenge: string | null): boolean => {
   if (challenge === null) return false;
   const used = usedChallenges(context.store, context.auditKey);
-  return takeChallenge(context.auditKey, purpose, challenge, Date.now(), used);
+  return consumeChallenge(context.auditKey, purpose, challenge, Date.now(), used);
 };
 
 const text = z.string().max(2000);
@@ -85,7 +85,7 @@ const making = (context: () => PasskeyContext, place: PasskeyPlace) => ({
     const user = await maker(ctx);
     if (typeof user === 'string') return refuse(ctx, user);
     const challenge = makeChallenge(context().auditKey, `make ${user.id}`, Date.now());
-    return ctx.json({ challenge, host: place.host, keyKinds, userId: user.id });
+    return ctx.json({ challenge, host: place.host, algorithms, userId: user.id });
   }),
   passkeyAdd: createAuthEndpoint(
     '/passkey/add',
@@ -94,16 +94,16 @@ const making = (context: () => PasskeyContext, place: PasskeyPlace) => ({
       body: z.object({
         name: z.string().trim().min(1).max(60),
         clientData: text,
-        deviceData: text,
+        authenticatorData: text,
         publicKey: text,
       }),
     },
     async (ctx) => {
       const user = await maker(ctx);
       if (typeof user === 'string') return refuse(ctx, user);
-      const { name, clientData, publicKey, deviceData: device } = ctx.body;
+      const { name, clientData, publicKey, authenticatorData: device } = ctx.body;
       const challenge = answeredChallenge(bytes(clientData), 'webauthn.create', place);
-      const said = deviceData(bytes(device), place);
+      const said = authenticatorData(bytes(device), place);
       const isOurs = isTaken(context(), `make ${user.id}`, challenge);
       if (!isOurs || !said?.passkeyId || !publicKeyFrom(publicKey)) return refuse(ctx, 'unread');
       const acting = { ...context(), clinicId: user.clinicId, actorId: user.id };
@@ -116,7 +116,7 @@ const making = (context: () => PasskeyContext, place: PasskeyPlace) => ({
 interface Answered {
   readonly id: string;
   readonly clientData: string;
-  readonly deviceData: string;
+  readonly authenticatorData: string;
   readonly signature: string;
 }
 
@@ -129,8 +129,8 @@ const isAnswerOf = async (
   place: PasskeyPlace,
   sent: Answered,
 ): Promise<boolean> => {
-  const [client, device] = [bytes(sent.clientData), bytes(sent.deviceData)];
-  const said = deviceData(device, place);
+  const [client, device] = [bytes(sent.clientData), bytes(sent.authenticatorData)];
+  const said = authenticatorData(device, place);
   if (!isTaken(context, 'sign in', answeredChallenge(client, 'webauthn.get', place))) return false;
   if (!said || !isSigned(row.publicKey, device, client, bytes(sent.signature))) return false;
   return notePasskeyUse(context.store, row.id, said.counter, Date.now());
@@ -151,7 +151,10 @@ const signingIn = (context: () => PasskeyContext, place: PasskeyPlace) => ({
   ),
   passkeySignIn: createAuthEndpoint(
     '/passkey/sign-in',
-    { method: 'POST', body: z.object({ id: text, clientData: text, deviceData: text, signature: text }) },
+    {
+      method: 'POST',
+      body: z.object({ id: text, clientData: text, authenticatorData: text, signature: text }),
+    },
     async (ctx) => {
       const row = await passkeyById(context().store, ctx.body.id);
       if (!row || !(await isAnswerOf(row, context(), place, ctx.body)))

@@ -146,7 +146,7 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
   const look = (event: FormEvent) => {
     event.preventDefault();
     const { values, problems } = readAll(typed);
-    if (problems.length > 0) return asking.say(problems);
+    if (problems.length > 0) return asking.t(problems);
     void asking.ask(() => change<Preview>('admin.clinicSettings.preview', { values }), setPreview);
   };
   const kept = () => {
@@ -157,7 +157,7 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
   };
   const keep = () => {
     const missing = [{ field: 'reason', text: 'Write why the numbers change.' }];
-    if (reason.trim().length < 3) return asking.say(missing);
+    if (reason.trim().length < 3) return asking.t(missing);
     void asking.ask(
       () => change('admin.clinicSettings.save', { values: readAll(typed).values, reason }),
       kept,

@@ -32,9 +32,7 @@ export const HandOnForm = ({ patientId, day }: HandOnFormProps) => {
   const make = (event: FormEvent) => {
     event.preventDefault();
     if (handedTo.trim().length < 2) {
-      return asking.say([
-        { field: 'handed-to', text: 'Write who gets the file, as the patient named them.' },
-      ]);
+      return asking.t([{ field: 'handed-to', text: 'Write who gets the file, as the patient named them.' }]);
     }
     void asking.ask(
       () => change<{ text: string }>('staff.recordFile.make', { patientId, handedTo }),

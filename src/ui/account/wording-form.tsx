@@ -27,9 +27,7 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
     event.preventDefault();
     const length = text.trim().length;
     if (length < shortest || length > longest)
-      return asking.say([
-        { field, text: `Write ${shortest} to ${longest} characters; there are ${length}.` },
-      ]);
+      return asking.t([{ field, text: `Write ${shortest} to ${longest} characters; there are ${length}.` }]);
     void asking.ask(
       () => change('admin.care.writeWording', { kind, text }),
       () => router.refresh(),

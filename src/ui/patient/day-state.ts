@@ -11,7 +11,7 @@ const askedForMs = 6 * 60 * 60 * 1000;
 export interface DayState {
   readonly session: 'open' | 'kept-here' | 'sent';
   /** A warning sign was told from this phone today: nothing is begun after it. */
-  readonly hasToldFlag: boolean;
+  readonly hasReportedFlag: boolean;
   readonly isMorningDue: boolean;
   readonly isMorningAnswered: boolean;
   /** The day before, while its check may still be given. */
@@ -59,7 +59,7 @@ export const dayState = (view: Asked, entries: readonly Kept[], now: number): Da
   const yesterday = addDays(view.day, -1);
   return {
     session: isSent ? 'sent' : sessions.length > 0 ? 'kept-here' : 'open',
-    hasToldFlag: entries.some((kept) => kept.day === view.day && kept.isUrgent),
+    hasReportedFlag: entries.some((kept) => kept.day === view.day && kept.isUrgent),
     isMorningDue: view.morning.due && !isMorningAnswered,
     isMorningAnswered,
     lateMorning: view.morning.yesterdayOpen && !wasAnswered(yesterday) ? yesterday : null,

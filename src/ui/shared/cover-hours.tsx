@@ -1,7 +1,7 @@
 'use client';
 /** Who looks at what a patient sends, when, and that nobody does at other times. */
 import type { ReactNode } from 'react';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export interface CoverHoursProps {
   readonly clinic: {
@@ -19,12 +19,12 @@ export const CoverHours = ({ clinic, children }: CoverHoursProps) => {
   const { name, phone, emergencyNumber, coverHours } = clinic;
   return (
     <section className="cover stack-close">
-      <h2>{say('today.cover-title')}</h2>
-      <p>{say('today.cover', { clinic: name })}</p>
+      <h2>{t('today.cover-title')}</h2>
+      <p>{t('today.cover', { clinic: name })}</p>
       <p>{coverHours}</p>
       {children}
-      <p>{say('today.cover-else', { emergency: emergencyNumber })}</p>
-      <p>{say('today.cover-phone', { phone })}</p>
+      <p>{t('today.cover-else', { emergency: emergencyNumber })}</p>
+      <p>{t('today.cover-phone', { phone })}</p>
     </section>
   );
 };

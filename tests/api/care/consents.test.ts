@@ -33,7 +33,7 @@ const wrap = (supervised: boolean) => ({
   supervised,
 });
 const keep = (supervised: boolean, day = 0) =>
-  at.clinician(day).staff.prescriptions.keep({ patientId: at.patientId, wish: wrap(supervised) });
+  at.clinician(day).staff.prescriptions.keep({ patientId: at.patientId, request: wrap(supervised) });
 const sign = (prescriptionId: string, day = 0) =>
   at.clinician(day).staff.prescriptions.sign({ patientId: at.patientId, prescriptionId });
 const agree = (kind: 'occlusion-supervised' | 'occlusion-unsupervised') =>
@@ -173,7 +173,7 @@ describe('a cuff at home', () => {
     await expect(
       at.clinician().staff.prescriptions.propose({
         patientId: at.patientId,
-        wish: { ...wrap(false), home: { observedSessions: 9 } },
+        request: { ...wrap(false), home: { observedSessions: 9 } },
       }),
     ).rejects.toThrow(/not known here/);
   });

@@ -135,20 +135,20 @@ describe('a break', () => {
     await at.clinician(9).staff.episodes.change({ patientId, change: change(id, 'active', dayOf(9)) });
     const outcomes = await at.clinician(9).staff.screening.outcomes({ patientId });
     expect(outcomes.every(({ eligibility }) => eligibility === 'closed')).toBe(true);
-    const wish = {
+    const request = {
       method: 'low-load',
       exerciseId: 'knee-extension-seated',
       side: 'right',
       knownOneRepMaxKg: 10,
     };
-    await expect(at.clinician(9).staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(
+    await expect(at.clinician(9).staff.prescriptions.propose({ patientId, request })).rejects.toThrow(
       /Came back on .*the screening is asked again first/,
     );
     expect((await at.patient(9).patient.today.get()).exercises[0]!.today).toBe('rest-this-joint');
     expect(await kindsOn(10)).not.toContain('missing-answers');
     await screenedOn(10);
     expect((await at.patient(10).patient.today.get()).exercises[0]!.today).toBe('as-planned');
-    await expect(at.clinician(10).staff.prescriptions.propose({ patientId, wish })).resolves.toBeDefined();
+    await expect(at.clinician(10).staff.prescriptions.propose({ patientId, request })).resolves.toBeDefined();
     expect(await kindsOn(12)).toContain('missing-answers');
   });
 });

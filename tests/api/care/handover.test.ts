@@ -10,7 +10,7 @@ import {
   firstDay,
   limitOn as limit,
   worklistItemsOf,
-  kneeWish as wish,
+  kneeRequest as request,
 } from './setting.ts';
 
 let at: CareSetting;
@@ -43,7 +43,7 @@ describe('handing over', () => {
     const { staff } = at.clinician(1, '12:00');
     await dangerOn(1);
     await staff.care.addLimit({ patientId, limit: limit() });
-    await staff.prescriptions.keep({ patientId, wish });
+    await staff.prescriptions.keep({ patientId, request });
     const before = await staff.handover.get({ patientId });
     expect(before.limits.map(({ author }) => author)).toEqual(['Dr Surgeon']);
     expect(before.closed.find((line) => line.method === 'occlusion')?.text).toBeTruthy();

@@ -1,7 +1,7 @@
 /** The papers at the end of care, from the record through the procedures. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { allNo } from '#tests/support/working-patient.ts';
-import { type CareSetting, careSetting, change, episode, inCare, kneeWish } from './setting.ts';
+import { type CareSetting, careSetting, change, episode, inCare, kneeRequest } from './setting.ts';
 
 describe('the papers at the end of care', () => {
   let at: CareSetting;
@@ -60,7 +60,7 @@ describe('the papers at the end of care', () => {
     const { lineId } = at.item;
     const prescriptionId = await staff.prescriptions.keep({
       patientId,
-      wish: { ...kneeWish, percent: 30 },
+      request: { ...kneeRequest, percent: 30 },
       lineId,
     });
     await at.clinician(21).staff.prescriptions.sign({ patientId, prescriptionId });

@@ -85,7 +85,7 @@ export const inCare = async (at: CareSetting): Promise<string> => {
   return id;
 };
 
-export const kneeWish = {
+export const kneeRequest = {
   method: 'low-load',
   exerciseId: 'knee-extension-seated',
   side: 'right',

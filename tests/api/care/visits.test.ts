@@ -153,7 +153,7 @@ describe('a first visit', () => {
     },
     pressure: { systolicMmhg: 128, diastolicMmhg: 78 },
     test: { loadKg: 8, repetitions: 10 },
-    wish: { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' },
+    request: { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' },
     goal: 'Get up from the floor',
     ...over,
   });
@@ -211,11 +211,11 @@ describe('a first visit', () => {
   it('takes a maximum already known instead of a test, and a second visit opens no second stretch of care', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
-    const known = { ...visit().wish, knownOneRepMaxKg: 10 };
-    await staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, wish: known }) });
+    const known = { ...visit().request, knownOneRepMaxKg: 10 };
+    await staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     await at
       .clinician(7)
-      .staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, wish: known }) });
+      .staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     expect((await staff.episodes.list({ patientId })).episodes).toHaveLength(1);
   });
 

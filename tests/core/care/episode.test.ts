@@ -162,11 +162,11 @@ describe('over random histories', () => {
     );
     let closedSeen = 0;
     fc.assert(
-      fc.property(steps, (wishes) => {
+      fc.property(steps, (requests) => {
         let day = 1;
         let known = episode(change('open', '2026-01-01'));
         let isClosed = false;
-        for (const { to, days } of wishes) {
+        for (const { to, days } of requests) {
           day += days;
           const on = `2026-0${1 + Math.floor(day / 28)}-${String(1 + (day % 28)).padStart(2, '0')}`;
           const outcome = checkChange(known, wanted(to, on), '2026-12-31');

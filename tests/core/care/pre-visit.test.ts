@@ -128,11 +128,11 @@ describe('the minimum for each method', () => {
 describe('templates', () => {
   it.each(prescriptionTemplates.map((template) => [template.id, template] as const))(
     '%s names an exercise of the catalogue that is offered for low load and loads its joint',
-    (_id, { wish, joint }) => {
-      const exercise = exerciseById(wish.exerciseId);
+    (_id, { request, joint }) => {
+      const exercise = exerciseById(request.exerciseId);
       expect(exercise?.methods).toContain('low-load');
       const side = exercise?.limbsAtOnce === 'both' ? 'both' : 'right';
-      expect(jointsLoaded(wish.exerciseId, side).some((one) => one.endsWith(joint))).toBe(true);
+      expect(jointsLoaded(request.exerciseId, side).some((one) => one.endsWith(joint))).toBe(true);
     },
   );
 

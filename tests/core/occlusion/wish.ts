@@ -4,7 +4,7 @@ import type { HomeConditions } from '#core/occlusion/home-conditions.ts';
 import type { OcclusionPressureMeasurement } from '#core/occlusion/measured-pressure.ts';
 import {
   type OcclusionDoseInput,
-  type OcclusionWish,
+  type OcclusionRequest,
   proposeOcclusionDose,
 } from '#core/occlusion/occlusion-dose.ts';
 
@@ -26,7 +26,7 @@ export const outcome: MethodOutcome = {
   eligibility: 'open',
   reasons: [],
 };
-export const wish: OcclusionWish = {
+export const request: OcclusionRequest = {
   exerciseId: 'knee-extension-cuff-weight',
   limb: 'leg',
   side: 'left',
@@ -40,9 +40,9 @@ export const wish: OcclusionWish = {
   supervised: true,
   home: null,
 };
-export const propose = (changed: Partial<OcclusionWish> = {}, around: Partial<OcclusionDoseInput> = {}) =>
+export const propose = (changed: Partial<OcclusionRequest> = {}, around: Partial<OcclusionDoseInput> = {}) =>
   proposeOcclusionDose({
-    wish: { ...wish, ...changed },
+    request: { ...request, ...changed },
     outcome,
     measurements: [measured],
     today: '2026-03-02',

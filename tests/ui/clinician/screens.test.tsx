@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { ScreeningItem } from '#core/screening/item.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
-import { askedFields, wishFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
+import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
 import { markersWithRoom } from '#ui/clinician/review/picture-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
@@ -217,7 +217,7 @@ describe('asking for an occlusion dose', () => {
 
   it('the limb is the exercise’s own and is not asked', () => {
     expect(names({})).not.toContain('limb');
-    expect(wishFrom('occlusion', { exerciseId: 'knee-extension-seated' }).limb).toBe('leg');
+    expect(requestFrom('occlusion', { exerciseId: 'knee-extension-seated' }).limb).toBe('leg');
   });
 
   it('a scheme fills in its usual rest, and never over what was typed', () => {

@@ -7,18 +7,18 @@ import { AccountScreen } from '#ui/account/account-screen.tsx';
 import { AccessLogList } from '#ui/account/opened-list.tsx';
 import { notGiven } from '#ui/care/patient/visit-answers.ts';
 import { VisitQuestion } from '#ui/care/patient/visit-question.tsx';
-import { speakDaysOf } from '#ui/patient/phone/text-of-time.ts';
-import { german, tellGerman } from '#ui/words/german.ts';
-import { speak } from '#ui/words.ts';
+import { setDayLocale } from '#ui/patient/phone/text-of-time.ts';
+import { german, translateToGerman } from '#ui/words/german.ts';
+import { setLanguage } from '#ui/words.ts';
 import { leftInEnglish } from './left-in-english.ts';
 
 beforeAll(() => {
-  speak(german, tellGerman);
-  speakDaysOf('de-DE');
+  setLanguage(german, translateToGerman);
+  setDayLocale('de-DE');
 });
 afterAll(() => {
-  speak({});
-  speakDaysOf('en-GB');
+  setLanguage({});
+  setDayLocale('en-GB');
 });
 
 const textOf = (page: ReactElement): string =>

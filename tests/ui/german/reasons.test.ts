@@ -10,7 +10,7 @@ import type { Facts } from '#core/engine/facts.ts';
 import { occlusion } from '#tests/core/engine/propose.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 import { reasonSentences } from '#ui/words/german/sentences/reasons.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { wrongWith } from './left-in-english.ts';
 
 const consent = (kind: 'occlusion-supervised' | 'occlusion-unsupervised', act: 'given' | 'withdrawn') => ({
@@ -69,7 +69,7 @@ describe('why something was decided', () => {
   });
 
   it('is told in German for every rule, answer and hold, and nothing else stands in the file', () => {
-    expect(everyReason.map((text) => wrongWith(text, tellGerman(text))).filter(Boolean)).toEqual([]);
+    expect(everyReason.map((text) => wrongWith(text, translateToGerman(text))).filter(Boolean)).toEqual([]);
     expect(Object.keys(reasonSentences).sort()).toEqual([...new Set(everyReason)].sort());
   });
 
@@ -79,7 +79,7 @@ describe('why something was decided', () => {
       fc.property(facts, (drawn) => {
         const told = explainToPatient(decide(drawn as unknown as Facts));
         for (const text of [told.decision, told.today, ...told.because])
-          expect(wrongWith(text, tellGerman(text))).toBeNull();
+          expect(wrongWith(text, translateToGerman(text))).toBeNull();
         expect(told.because.length).toBeLessThanOrEqual(3);
       }),
       { seed: 20260131, numRuns: 500 },
@@ -87,7 +87,7 @@ describe('why something was decided', () => {
   });
 
   it('says a pause, a sign and a rest as strictly as in English', () => {
-    expect(tellGerman('Stop your exercises until we have spoken with you.')).toBe(
+    expect(translateToGerman('Stop your exercises until we have spoken with you.')).toBe(
       'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
     );
     for (const [text, word] of Object.entries(reasonSentences)) {

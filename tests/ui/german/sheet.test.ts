@@ -9,7 +9,7 @@ import { joints } from '#core/joints.ts';
 import { sheetInWords } from '#ui/care/papers/paper-in-words.ts';
 import { careGerman } from '#ui/words/german/care.ts';
 import { sheetSentences } from '#ui/words/german/sentences/self-management.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { says } from '../german-sentences.ts';
 import { anyDose } from './any-dose.ts';
 import { wrongWith } from './left-in-english.ts';
@@ -114,7 +114,10 @@ describe('the sheet after care in German', () => {
     const said = new Set(around);
     fc.assert(
       fc.property(facts, (drawn) => {
-        const [english, german] = [linesOf(sheetInWords(drawn)), linesOf(sheetInWords(drawn, tellGerman))];
+        const [english, german] = [
+          linesOf(sheetInWords(drawn)),
+          linesOf(sheetInWords(drawn, translateToGerman)),
+        ];
         expect(german).toHaveLength(english.length);
         for (const [place, text] of english.entries()) {
           said.add(text);
@@ -132,7 +135,7 @@ describe('the sheet after care in German', () => {
 
   it('lists every warning sign, each under the same call as in English', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    const paper = sheetInWords(drawn!, tellGerman);
+    const paper = sheetInWords(drawn!, translateToGerman);
     const signs = (paper?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
     expect(signs.map(({ title }) => title)).toEqual([
       'Hören Sie auf und rufen Sie sofort 112 an',
@@ -146,6 +149,8 @@ describe('the sheet after care in German', () => {
 
   it('is written for nobody who was handed to others', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    expect(sheetInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, tellGerman)).toBeNull();
+    expect(
+      sheetInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, translateToGerman),
+    ).toBeNull();
   });
 });

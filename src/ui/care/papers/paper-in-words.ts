@@ -6,34 +6,37 @@ import { selfManagementOf } from '#core/care/self-management.ts';
 import type { Day } from '#core/day.ts';
 import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
 import { doseTitle as countInWords, doseLines } from '#ui/patient/today/dose-text.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export const letterInWords = (facts: PaperFacts | null, day: Day): Paper | null =>
   facts === null ? null : letterOf(facts, day, { title: doseTitle, dose: doseInWords });
 
-type Tell = (text: string) => string;
+type Translate = (text: string) => string;
 
 /** A paper in another language, line by line. What somebody typed stays as typed; nothing is spoken here. */
-const told = (paper: Paper, tell: Tell): Paper => ({
-  from: paper.from.map(tell),
-  about: tell(paper.about),
-  title: tell(paper.title),
+const told = (paper: Paper, translate: Translate): Paper => ({
+  from: paper.from.map(translate),
+  about: translate(paper.about),
+  title: translate(paper.title),
   parts: paper.parts.map(({ title, lines, advice }) => ({
-    title: tell(title),
-    lines: lines.map(tell),
-    advice: advice?.map(tell),
+    title: translate(title),
+    lines: lines.map(translate),
+    advice: advice?.map(translate),
   })),
 });
 
 /** For those who were discharged; who is handed to others gets the new clinic's word. */
-export const sheetInWords = (facts: PaperFacts | null, tell: Tell = (text) => text): Paper | null =>
+export const sheetInWords = (
+  facts: PaperFacts | null,
+  translate: Translate = (text) => text,
+): Paper | null =>
   facts?.end.state === 'discharged'
     ? told(
         selfManagementOf(facts, {
           title: (dose) => exerciseTitle(dose.exerciseId),
           dose: (dose) => [countInWords(dose), ...doseLines(dose)],
-          flag: (flag) => say(`flag.${flag}`),
+          flag: (flag) => t(`flag.${flag}`),
         }),
-        tell,
+        translate,
       )
     : null;

@@ -15,10 +15,10 @@ export interface PaperViewProps {
 
 export interface PaperLanguage {
   readonly tag: 'en' | 'de';
-  readonly tell: (text: string) => string;
+  readonly translate: (text: string) => string;
 }
 
-const asWritten: PaperLanguage = { tag: 'en', tell: (text) => text };
+const asWritten: PaperLanguage = { tag: 'en', translate: (text) => text };
 
 const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
   <ul>
@@ -28,13 +28,13 @@ const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
   </ul>
 );
 
-const Part = ({ title, lines, advice = [], tell }: PaperPart & Pick<PaperLanguage, 'tell'>) => (
+const Part = ({ title, lines, advice = [], translate }: PaperPart & Pick<PaperLanguage, 'translate'>) => (
   <section className="stack-close keep-together">
     <h3>{title}</h3>
     {lines.length > 0 ? <Lines lines={lines} /> : null}
     {advice.length > 0 ? (
       <div className="paper-advice">
-        <p className="paper-advice-title">{tell('Advice of the clinic')}</p>
+        <p className="paper-advice-title">{translate('Advice of the clinic')}</p>
         <Lines lines={advice} />
       </div>
     ) : null}
@@ -61,10 +61,10 @@ export const PaperView = ({ paper, patientId, language = asWritten, children }: 
           <h2>{paper.title}</h2>
           <p className="print-only">{paper.about}</p>
           {paper.parts.map((part) => (
-            <Part key={part.title} {...part} tell={language.tell} />
+            <Part key={part.title} {...part} translate={language.translate} />
           ))}
           <p className="paper-sign print-only">
-            {language.tell('Read and signed by the clinician, with name and date:')}
+            {language.translate('Read and signed by the clinician, with name and date:')}
           </p>
         </div>
       </>

@@ -8,7 +8,7 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import '#ui/words/before-visit.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import type { MyConsents } from '../answers.ts';
 import { callPatient } from './call.ts';
 
@@ -16,51 +16,51 @@ type Consent = MyConsents['kinds'][number];
 
 const One = ({ consent, onAct }: { readonly consent: Consent; readonly onAct: () => void }) => (
   <section className="stack-close">
-    <h2>{say(`agree.${consent.kind}`)}</h2>
+    <h2>{t(`agree.${consent.kind}`)}</h2>
     <p>
       <StatusTag shape={consent.isGiven ? 'done' : 'unknown'} tone={consent.isGiven ? 'accent' : 'plain'}>
-        {say(consent.isGiven ? 'agree.stands' : 'agree.none')}
+        {t(consent.isGiven ? 'agree.stands' : 'agree.none')}
       </StatusTag>
     </p>
-    <p>{tell(consent.text)}</p>
-    {consent.isProposal ? <p className="soft">{say('agree.proposal')}</p> : null}
+    <p>{translate(consent.text)}</p>
+    {consent.isProposal ? <p className="soft">{t('agree.proposal')}</p> : null}
     <Button tone={consent.isGiven ? 'stop' : 'plain'} onClick={onAct}>
-      {say(consent.isGiven ? 'agree.withdraw' : 'agree.give')}
-      <span className="only-heard">: {say(`agree.${consent.kind}`)}</span>
+      {t(consent.isGiven ? 'agree.withdraw' : 'agree.give')}
+      <span className="only-heard">: {t(`agree.${consent.kind}`)}</span>
     </Button>
   </section>
 );
 
 export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
   const router = useRouter();
-  const [told, setTold] = useState<'ended' | 'failed' | null>(null);
+  const [sent, setSent] = useState<'ended' | 'failed' | null>(null);
   const act = async (kind: ConsentKind, isGiven: boolean, wordingVersion: number) => {
     const taken = isGiven
       ? await callPatient('consents.withdraw', { kind })
       : await callPatient('consents.give', { kind, wordingVersion });
-    setTold(taken ? (isGiven ? 'ended' : null) : 'failed');
+    setSent(taken ? (isGiven ? 'ended' : null) : 'failed');
     router.refresh();
   };
   return (
     <div className="stack-wide">
       <div className="stack">
-        <PageHeading>{say('agree.title')}</PageHeading>
-        <p>{say('agree.lead')}</p>
+        <PageHeading>{t('agree.title')}</PageHeading>
+        <p>{t('agree.lead')}</p>
         <Notice
           tone={mine.isWatched ? 'plain' : 'care'}
           title={
             mine.isWatched
-              ? say('agree.watched', { hours: mine.coverHours.replace(/\.$/, '') })
-              : say('agree.not-watched')
+              ? t('agree.watched', { hours: mine.coverHours.replace(/\.$/, '') })
+              : t('agree.not-watched')
           }
         >
-          <p>{say('agree.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
+          <p>{t('agree.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
         </Notice>
-        {told === null ? null : (
+        {sent === null ? null : (
           <Notice
             isAnnounced
-            tone={told === 'failed' ? 'care' : 'plain'}
-            title={say(told === 'failed' ? 'visit.not-sent' : 'agree.ended')}
+            tone={sent === 'failed' ? 'care' : 'plain'}
+            title={t(sent === 'failed' ? 'visit.not-sent' : 'agree.ended')}
           />
         )}
       </div>
@@ -72,7 +72,7 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
         />
       ))}
       <p className="seldom">
-        <a href="/today">{say('visit.home')}</a>
+        <a href="/today">{t('visit.home')}</a>
       </p>
     </div>
   );

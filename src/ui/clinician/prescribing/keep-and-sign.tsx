@@ -9,12 +9,12 @@ import { useSubmit } from '../forms/use-submit.ts';
 
 export interface KeepAndSignProps {
   readonly patientId: string;
-  readonly wish: Readonly<Record<string, unknown>>;
+  readonly request: Readonly<Record<string, unknown>>;
   readonly lineId: string | null;
   readonly signer: string;
 }
 
-export const KeepAndSign = ({ patientId, wish, lineId, signer }: KeepAndSignProps) => {
+export const KeepAndSign = ({ patientId, request, lineId, signer }: KeepAndSignProps) => {
   const router = useRouter();
   const [keptId, setKeptId] = useState<string | null>(null);
   const [signedBy, setSignedBy] = useState<string | null>(null);
@@ -23,7 +23,7 @@ export const KeepAndSign = ({ patientId, wish, lineId, signer }: KeepAndSignProp
     submit.send([], async () => {
       const kept = await client.staff.prescriptions.keep.mutate({
         patientId,
-        wish,
+        request,
         ...(lineId ? { lineId } : {}),
       });
       setKeptId(kept);

@@ -15,7 +15,7 @@ import { KeepAndSign } from './keep-and-sign.tsx';
 import type { LadderRow } from './ladder-rows.ts';
 import { LadderTable } from './ladder-table.tsx';
 import { ProposalView } from './proposal-view.tsx';
-import { askedFields, exerciseChoices, schemeChoices, wishFrom, withScheme } from './wish-fields.ts';
+import { askedFields, exerciseChoices, schemeChoices, requestFrom, withScheme } from './wish-fields.ts';
 
 export interface PrescribeFormProps {
   readonly patientId: string;
@@ -27,7 +27,7 @@ export interface PrescribeFormProps {
 }
 
 interface Shown {
-  readonly wish: Readonly<Record<string, unknown>>;
+  readonly request: Readonly<Record<string, unknown>>;
   readonly proposed: Proposed;
 }
 
@@ -47,7 +47,7 @@ const ShownProposal = ({ shown, of }: { readonly shown: Shown; readonly of: Pres
     <ProposalView proposed={shown.proposed} />
     <KeepAndSign
       patientId={of.patientId}
-      wish={shown.wish}
+      request={shown.request}
       lineId={of.line?.lineId ?? null}
       signer={of.signer}
     />
@@ -69,10 +69,10 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   const propose = async (event: FormEvent) => {
     event.preventDefault();
     const { value, problems } = readTyped([...asked.first, ...asked.usual], typed);
-    const wish = wishFrom(method, value);
+    const request = requestFrom(method, value);
     await submit.send(problems, async () => {
-      const proposed = await client.staff.prescriptions.propose.mutate({ patientId, wish });
-      setShown({ wish, proposed: proposed as Proposed });
+      const proposed = await client.staff.prescriptions.propose.mutate({ patientId, request });
+      setShown({ request, proposed: proposed as Proposed });
     });
   };
   const shared = { typed, onType: type, errorOf: submit.errorOf, hints };

@@ -4,7 +4,7 @@ import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { timeText } from '../phone/text-of-time.ts';
 import { type Kept, type Outbox, waiting } from './outbox.ts';
 
@@ -29,10 +29,10 @@ const Entries = ({ entries }: { readonly entries: readonly Kept[] }) => (
         const tag = tags[kept.status];
         return {
           key: kept.entryId,
-          name: say('entry.at', { kind: say(`entry.${kept.kind}`), time: timeText(kept.savedAt) }),
+          name: t('entry.at', { kind: t(`entry.${kept.kind}`), time: timeText(kept.savedAt) }),
           value: (
             <StatusTag shape={tag.shape} tone={tag.tone}>
-              {say(tag.text)}
+              {t(tag.text)}
             </StatusTag>
           ),
         };
@@ -42,15 +42,15 @@ const Entries = ({ entries }: { readonly entries: readonly Kept[] }) => (
 
 const stateText = (state: Outbox): string => {
   const count = waiting(state).length;
-  if (count === 0) return say('saved.all-sent');
-  if (state.isSignedOut) return say('saved.signed-out');
-  if (!state.isOnline) return say('saved.no-signal');
-  if (state.sendingId !== null) return say('saved.sending');
-  return count === 1 ? say('saved.waiting-one') : say('saved.waiting-many', { count });
+  if (count === 0) return t('saved.all-sent');
+  if (state.isSignedOut) return t('saved.signed-out');
+  if (!state.isOnline) return t('saved.no-signal');
+  if (state.sendingId !== null) return t('saved.sending');
+  return count === 1 ? t('saved.waiting-one') : t('saved.waiting-many', { count });
 };
 
 /** Said before anything is lost by it: in the middle of a session as well. */
-export const NotKept = () => <Notice tone="care" title={say('saved.not-kept')} />;
+export const NotKept = () => <Notice tone="care" title={t('saved.not-kept')} />;
 
 export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) => {
   const isAside = state.entries.some((kept) => kept.status === 'aside');
@@ -59,19 +59,19 @@ export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) =
   return (
     <>
       {isLasting ? null : <NotKept />}
-      {isAside ? <Notice tone="danger" title={say('saved.kept-aside', { phone })} /> : null}
-      {isClockDoubtful ? <Notice tone="care" title={say('saved.clock')} /> : null}
+      {isAside ? <Notice tone="danger" title={t('saved.kept-aside', { phone })} /> : null}
+      {isClockDoubtful ? <Notice tone="care" title={t('saved.clock')} /> : null}
       {state.entries.length === 0 ? null : (
         <section className="saved stack-close">
           <p aria-live="polite">{stateText(state)}</p>
           {isWaiting && state.isSignedOut ? (
-            <LinkButton href="/sign-in">{say('saved.sign-in')}</LinkButton>
+            <LinkButton href="/sign-in">{t('saved.sign-in')}</LinkButton>
           ) : isWaiting && state.sendingId === null ? (
             <Button tone="plain" onClick={onSend}>
-              {say('saved.try-now')}
+              {t('saved.try-now')}
             </Button>
           ) : null}
-          <Disclosure summary={say('saved.title')}>
+          <Disclosure summary={t('saved.title')}>
             <Entries entries={state.entries} />
           </Disclosure>
         </section>

@@ -122,12 +122,12 @@ export const useOutbox = (owner: Owner, clock: () => number): OutboxHandle => {
   const [state, setState] = useState<Outbox>(emptyOutbox);
   const [isLasting, setLasting] = useState(true);
   const dispatch = useCallback(
-    function tell(event: OutboxEvent) {
+    function translate(event: OutboxEvent) {
       const step = outboxReducer(held.current, event);
       held.current = step.state;
       setState(step.state);
       const onNoRoom = () => setLasting(false);
-      for (const effect of step.effects) void run(effect, { ownerId, clock, dispatch: tell, onNoRoom });
+      for (const effect of step.effects) void run(effect, { ownerId, clock, dispatch: translate, onNoRoom });
     },
     [ownerId, clock],
   );

@@ -21,7 +21,7 @@ const mark = (draft: 'writing' | 'written'): void => {
 };
 
 /** Writes one after the other and always the latest: sealing takes its time, and an older state must not land on a newer. */
-const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) => {
+const writer = (ownerId: string, key: string, translate: (isKept: boolean) => void) => {
   let last: Promise<void> = Promise.resolve();
   let newest = 0;
   const queue = (work: () => Promise<void>, isStale: () => boolean) => {
@@ -30,10 +30,10 @@ const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) =
       .then(() => (isStale() ? undefined : work()))
       .then(
         () => {
-          tell(true);
+          translate(true);
           if (!isStale()) mark('written');
         },
-        () => tell(false),
+        () => translate(false),
       );
   };
   return (value: unknown) => {

@@ -6,8 +6,8 @@
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { wordsIn } from '#ui/words/in-language.ts';
-import { speak } from '#ui/words.ts';
-import { speakDaysOf } from '../phone/text-of-time.ts';
+import { setLanguage } from '#ui/words.ts';
+import { setDayLocale } from '../phone/text-of-time.ts';
 import { type Chosen, chosenFrom, cookie, languages } from './chosen.ts';
 import { weighIn } from './weight-text.ts';
 
@@ -17,8 +17,8 @@ const put = async ({ language, unit }: Chosen): Promise<void> => {
   const { tag, locale, direction } = languages.find((one) => one.tag === language) ?? languages[0];
   // Words that cannot be had leave the page in English, and the language mark with it.
   const found = await wordsIn(tag).catch(() => null);
-  speak(found?.words ?? {}, found?.tell);
-  speakDaysOf(found === null ? languages[0].locale : locale);
+  setLanguage(found?.words ?? {}, found?.translate);
+  setDayLocale(found === null ? languages[0].locale : locale);
   document.documentElement.lang = found === null ? 'en' : tag;
   document.documentElement.dir = direction;
   weighIn(unit);

@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'react';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import {
   type Chosen,
   choose,
@@ -32,26 +32,26 @@ export const Preferences = () => {
     setNow((before) => (before ? { ...before, sound } : before));
   };
   return (
-    <Disclosure summary={say('preferences.title')}>
+    <Disclosure summary={t('preferences.title')}>
       <RadioGroup
         name="language"
-        legend={say('preferences.language')}
-        hint={now?.language === 'en' ? undefined : say('preferences.clinic-words')}
+        legend={t('preferences.language')}
+        hint={now?.language === 'en' ? undefined : t('preferences.clinic-words')}
         options={languages.map(({ tag, name }) => ({ value: tag, label: <span lang={tag}>{name}</span> }))}
         chosen={now?.language ?? null}
         onChoose={(value) => take('language', value)}
       />
       <RadioGroup
         name="unit"
-        legend={say('preferences.unit')}
-        options={(['kg', 'lb'] as const).map((value) => ({ value, label: say(`preferences.${value}`) }))}
+        legend={t('preferences.unit')}
+        options={(['kg', 'lb'] as const).map((value) => ({ value, label: t(`preferences.${value}`) }))}
         chosen={now?.unit ?? null}
         onChoose={(value) => take('unit', value)}
       />
       <RadioGroup<Sound>
         name="sound"
-        legend={say('preferences.sound')}
-        options={sounds.map((value) => ({ value, label: say(`preferences.sound-${value}`) }))}
+        legend={t('preferences.sound')}
+        options={sounds.map((value) => ({ value, label: t(`preferences.sound-${value}`) }))}
         chosen={now?.sound ?? null}
         onChoose={takeSound}
       />

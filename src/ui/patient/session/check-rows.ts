@@ -2,7 +2,7 @@
 import type { RedFlag } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { LimbSign } from '#core/occlusion/limb-check.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
 import {
@@ -23,49 +23,49 @@ export interface CheckRow {
 }
 
 export const limbQuestion = ({ dose }: ItemDraft, sign: LimbSign): string =>
-  say(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
+  t(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
 
-const missing = () => say('ask.not-answered');
+const missing = () => t('ask.not-answered');
 
 export const scoreText = (score: Score | null | undefined): string =>
   score === null || score === undefined
     ? missing()
     : score === 'unknown'
-      ? say('ask.unknown')
-      : say('history.score', { score });
+      ? t('ask.unknown')
+      : t('history.score', { score });
 
 export const yesNoText = (answer: YesNo | null | undefined): string =>
   answer === null || answer === undefined
     ? missing()
     : answer === 'unknown'
-      ? say('ask.unknown')
-      : say(answer ? 'ask.yes' : 'ask.no');
+      ? t('ask.unknown')
+      : t(answer ? 'ask.yes' : 'ask.no');
 
 export const flagsText = (flags: readonly RedFlag[] | null): string =>
   flags === null
     ? missing()
     : flags.length === 0
-      ? say('flags.none')
-      : flags.map((flag) => say(`flag.${flag}`)).join('. ');
+      ? t('flags.none')
+      : flags.map((flag) => t(`flag.${flag}`)).join('. ');
 
 const newsText = (list: readonly News[] | null): string =>
   list === null
     ? missing()
     : list.length === 0
-      ? say('flags.none')
-      : list.map((one) => say(`news.${one}`)).join('. ');
+      ? t('flags.none')
+      : list.map((one) => t(`news.${one}`)).join('. ');
 
 const lineText = (item: ItemDraft): string => {
   const sets = Array.from({ length: reachedSets(item) }, (_, index) => {
     const { repetitions } = setOf(item, index + 1);
     return repetitions === null
-      ? say('check.set-unknown', { set: index + 1 })
-      : say('check.set', { set: index + 1, repetitions });
+      ? t('check.set-unknown', { set: index + 1 })
+      : t('check.set', { set: index + 1, repetitions });
   });
-  if (sets.length === 0) return say('check.no-sets');
+  if (sets.length === 0) return t('check.no-sets');
   const load = !asksLoad(item)
     ? []
-    : [item.loadKg === null ? missing() : say('check.load', { weight: weightText(item.loadKg) })];
+    : [item.loadKg === null ? missing() : t('check.load', { weight: weightText(item.loadKg) })];
   return [...sets, ...load].join('. ');
 };
 
@@ -73,8 +73,8 @@ export const limbText = (answer: LimbAnswer | undefined): string =>
   answer === undefined
     ? missing()
     : answer === 'unknown'
-      ? say('ask.unknown')
-      : say(answer === 'usual' ? 'ask.yes' : answer === 'not-usual' ? 'ask.no' : 'limb.not-shown');
+      ? t('ask.unknown')
+      : t(answer === 'usual' ? 'ask.yes' : answer === 'not-usual' ? 'ask.no' : 'limb.not-shown');
 
 const limbRow = (item: ItemDraft, step: string): CheckRow => {
   const { name, set } = partsOf(step);
@@ -83,7 +83,7 @@ const limbRow = (item: ItemDraft, step: string): CheckRow => {
   const question = limbQuestion(item, sign);
   return {
     step,
-    name: name === 'limb' ? question : say('limb.second-time', { question }),
+    name: name === 'limb' ? question : t('limb.second-time', { question }),
     value: limbText(answers[sign]),
   };
 };
@@ -92,13 +92,13 @@ const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => 
   const named = { joint: jointText(joint) };
   switch (partsOf(step).name) {
     case 'before':
-      return { step, name: say('before.pain', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('before.pain', named), value: scoreText(draft.scores[step]) };
     case 'during':
-      return { step, name: say('after.during', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('after.during', named), value: scoreText(draft.scores[step]) };
     case 'after':
-      return { step, name: say('after.after', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('after.after', named), value: scoreText(draft.scores[step]) };
     default:
-      return { step, name: say('after.gave-way', named), value: yesNoText(draft.gaveWay[joint]) };
+      return { step, name: t('after.gave-way', named), value: yesNoText(draft.gaveWay[joint]) };
   }
 };
 
@@ -107,26 +107,26 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
   if (joint !== '') return jointRow(draft, step, joint as Joint);
   switch (name) {
     case 'flags-before':
-      return { step, name: say('flags.before'), value: flagsText(draft.flagsBefore) };
+      return { step, name: t('flags.before'), value: flagsText(draft.flagsBefore) };
     case 'flags-during':
-      return { step, name: say('flags.during'), value: flagsText(draft.flagsDuring) };
+      return { step, name: t('flags.during'), value: flagsText(draft.flagsDuring) };
     case 'other-joint':
-      return { step, name: say('before.other-joint'), value: yesNoText(draft.otherJointWorse) };
+      return { step, name: t('before.other-joint'), value: yesNoText(draft.otherJointWorse) };
     case 'relief':
-      return { step, name: say('before.relief'), value: yesNoText(draft.relief) };
+      return { step, name: t('before.relief'), value: yesNoText(draft.relief) };
     case 'news':
-      return { step, name: say('before.news'), value: newsText(draft.news) };
+      return { step, name: t('before.news'), value: newsText(draft.news) };
     case 'line':
-      return { step, name: tell(draft.items[item]!.title), value: lineText(draft.items[item]!) };
+      return { step, name: translate(draft.items[item]!.title), value: lineText(draft.items[item]!) };
     case 'limb':
     case 'limb-later':
       return limbRow(draft.items[item]!, step);
     case 'burn':
-      return { step, name: say('after.burn'), value: scoreText(draft.scores.burn) };
+      return { step, name: t('after.burn'), value: scoreText(draft.scores.burn) };
     case 'cuff':
-      return { step, name: say('after.cuff'), value: scoreText(draft.scores.cuff) };
+      return { step, name: t('after.cuff'), value: scoreText(draft.scores.cuff) };
     case 'extra':
-      return { step, name: say('after.extra'), value: yesNoText(draft.didExtra) };
+      return { step, name: t('after.extra'), value: yesNoText(draft.didExtra) };
     default:
       return null;
   }

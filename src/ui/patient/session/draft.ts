@@ -150,7 +150,7 @@ export const isLimbChanged = ({ signs = {}, limb }: ItemDraft): boolean =>
   Object.values(signs).some((answer) => answer === 'not-usual' || answer === 'unknown');
 
 /** Something new, or another joint worse: both leave the cuff off and are looked at by the clinic. */
-export const toldNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): boolean =>
+export const reportedNews = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'>): boolean =>
   (draft.news?.length ?? 0) > 0 || draft.otherJointWorse === true;
 
 /**
@@ -161,4 +161,4 @@ export const isOut = (draft: SessionDraft, item: ItemDraft): boolean =>
   item.sets.length === 0 &&
   item.restrictions.length === 0 &&
   (item.leftOut !== null ||
-    (item.dose.method === 'occlusion' && (toldNew(draft) || draft.items.some(isLimbChanged))));
+    (item.dose.method === 'occlusion' && (reportedNews(draft) || draft.items.some(isLimbChanged))));

@@ -3,7 +3,7 @@
 import type { ComponentType } from 'react';
 import type { Joint } from '#core/joints.ts';
 import { Button } from '#ui/shared/button.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { clockText, timeText } from '../phone/text-of-time.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
@@ -98,13 +98,13 @@ const CuffBar = ({
       set: at === index && set > 0 ? set : Math.max(1, reachedSets(item)),
     });
   return (
-    <section ref={bar} className="cuff-bar" aria-label={say('cuff.clock')}>
+    <section ref={bar} className="cuff-bar" aria-label={t('cuff.clock')}>
       <p className="cuff-bar-time">
         <span className="figure cuff-bar-figure">{clockText(left)}</span>
-        <span className="cuff-bar-by">{say('cuff.off-by', { time: timeText(wall() + left * 1000) })}</span>
+        <span className="cuff-bar-by">{t('cuff.off-by', { time: timeText(wall() + left * 1000) })}</span>
       </p>
       <Button tone="stop" isLarge onClick={stop}>
-        {say('cuff.stop')}
+        {t('cuff.stop')}
       </Button>
     </section>
   );
@@ -130,12 +130,12 @@ export const SessionScreen = (props: SessionScreenProps) => {
       <div className="session-foot">
         {work.includes(name) ? (
           <Button tone="plain" isWide onClick={() => send({ type: 'unwell' })}>
-            {say('wrong.button')}
+            {t('wrong.button')}
           </Button>
         ) : null}
         {cuffIndex >= 0 ? null : (
           <Button tone="quiet" onClick={props.onHome}>
-            {say('session.pause')}
+            {t('session.pause')}
           </Button>
         )}
       </div>

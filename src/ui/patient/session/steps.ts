@@ -12,7 +12,7 @@ import {
   type SessionDraft,
   setOf,
   signsOf,
-  toldNew,
+  reportedNews,
 } from './draft.ts';
 
 export interface StepParts {
@@ -86,8 +86,8 @@ export const didWork = (draft: SessionDraft): boolean => draft.items.some((item)
 const isEased = (item: ItemDraft): boolean => item.isLighter && !item.planned.isLighter;
 
 /** Something is told between the questions and the exercises: news, less work, or none. */
-const tellsOffer = (draft: SessionDraft): boolean =>
-  toldNew(draft) ||
+const showsOffer = (draft: SessionDraft): boolean =>
+  reportedNews(draft) ||
   draft.items.some((item) => item.leftOut === 'offer' || isEased(item)) ||
   draft.items.every((item) => isOut(draft, item));
 
@@ -111,7 +111,7 @@ export const stepsOf = (draft: SessionDraft): readonly string[] => [
   'other-joint',
   'relief',
   'news',
-  ...(tellsOffer(draft) ? ['offer'] : []),
+  ...(showsOffer(draft) ? ['offer'] : []),
   ...draft.items.flatMap((item, index) => itemSteps(draft, item, index)),
   ...afterSteps(draft),
   'check',

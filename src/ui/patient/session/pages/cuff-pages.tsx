@@ -5,7 +5,7 @@ import type { OcclusionDose } from '#core/model/dose.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { clockText, lengthText, timeText } from '../../phone/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import type { ItemDraft } from '../draft.ts';
@@ -25,14 +25,14 @@ const BesidePage = (props: {
   readonly onNo: () => void;
 }) => (
   <div className="stack">
-    <PageHeading caption={props.title}>{say('cuff.beside')}</PageHeading>
-    <p>{say('cuff.beside-hint')}</p>
+    <PageHeading caption={props.title}>{t('cuff.beside')}</PageHeading>
+    <p>{t('cuff.beside-hint')}</p>
     <div className="actions">
       <Button tone="plain" isLarge isWide onClick={props.onYes}>
-        {say('cuff.beside-yes')}
+        {t('cuff.beside-yes')}
       </Button>
       <Button tone="plain" isLarge isWide onClick={props.onNo}>
-        {say('cuff.beside-no')}
+        {t('cuff.beside-no')}
       </Button>
     </div>
   </div>
@@ -46,7 +46,7 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
   const leaveOut = () => send({ type: 'leave-out', item: index });
   const isBegun = isCuffOn(item) || item.sets.length > 0;
   if (dose.supervised && !isBeside && !isBegun)
-    return <BesidePage title={tell(item.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
+    return <BesidePage title={translate(item.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
   const { cuff, limb, side } = dose;
   const start = () => {
     send({ type: 'cuff-on', item: index, now: clock() });
@@ -54,27 +54,27 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
   };
   return (
     <div className="stack">
-      <PageHeading caption={tell(item.title)}>
-        {say(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
+      <PageHeading caption={translate(item.title)}>
+        {t(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
       </PageHeading>
       <ul>
-        <li>{say(`cuff.where-${limb}`, { side: say(`side.${side}`) })}</li>
+        <li>{t(`cuff.where-${limb}`, { side: t(`side.${side}`) })}</li>
         <li>
           {cuff.kind === 'pneumatic'
-            ? say('cuff.pressure', { mmhg: cuff.pressureMmhg })
-            : say('cuff.tightness', { tightness: cuff.tightness })}
+            ? t('cuff.pressure', { mmhg: cuff.pressureMmhg })
+            : t('cuff.tightness', { tightness: cuff.tightness })}
         </li>
-        <li>{say('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
-        <li>{say('cuff.colour')}</li>
-        {dose.pulseShown ? <li>{say('cuff.pulse')}</li> : null}
+        <li>{t('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
+        <li>{t('cuff.colour')}</li>
+        {dose.pulseShown ? <li>{t('cuff.pulse')}</li> : null}
       </ul>
-      <Notice tone="care" title={say('cuff.alone')} />
+      <Notice tone="care" title={t('cuff.alone')} />
       <Button isLarge isWide onClick={isCuffOn(item) ? () => send({ type: 'next' }) : start}>
-        {say(isCuffOn(item) ? 'ask.continue' : 'cuff.on')}
+        {t(isCuffOn(item) ? 'ask.continue' : 'cuff.on')}
       </Button>
       {isBegun ? null : (
         <Button tone="quiet" onClick={leaveOut}>
-          {say('cuff.not-now')}
+          {t('cuff.not-now')}
         </Button>
       )}
     </div>
@@ -91,15 +91,15 @@ export const CuffOffPage = ({ draft, item: index, send, clock }: PageProps) => {
   const text = isUp ? 'cuff.off-time-up' : isEarly ? 'cuff.off-early' : 'cuff.off-finished';
   return (
     <div className="stack" role={isUp ? 'alert' : undefined}>
-      <PageHeading caption={tell(item.title)}>{say('cuff.off-title')}</PageHeading>
-      <p className="large">{say(text)}</p>
+      <PageHeading caption={translate(item.title)}>{t('cuff.off-title')}</PageHeading>
+      <p className="large">{t(text)}</p>
       <Button
         tone={isCuffOn(item) ? 'stop' : 'primary'}
         isLarge
         isWide
         onClick={() => send({ type: 'cuff-off', item: index, now: clock() })}
       >
-        {say('cuff.off')}
+        {t('cuff.off')}
       </Button>
     </div>
   );
@@ -113,17 +113,17 @@ export const SeatedPage = ({ draft, item: index, send, clock }: PageProps) => {
   useBuzz(isOver);
   return (
     <div className="stack">
-      <PageHeading caption={tell(item.title)}>{say('cuff.seated-title')}</PageHeading>
+      <PageHeading caption={translate(item.title)}>{t('cuff.seated-title')}</PageHeading>
       <div className="clock">
         <p className="clock-figure figure" role="timer">
           {clockText((endsAt - now) / 1000)}
         </p>
-        <p className="soft">{say('rest.until', { time: timeText(endsAt) })}</p>
+        <p className="soft">{t('rest.until', { time: timeText(endsAt) })}</p>
       </div>
-      <p>{say('cuff.seated')}</p>
+      <p>{t('cuff.seated')}</p>
       {/* Nobody is held here by a phone; until the time is over, going on is not what the page proposes. */}
       <Button tone={isOver ? 'primary' : 'plain'} isLarge isWide onClick={() => send({ type: 'next' })}>
-        {say('cuff.seated-next')}
+        {t('cuff.seated-next')}
       </Button>
     </div>
   );

@@ -4,7 +4,7 @@ import { Button, LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { clockText, timeText } from '../../phone/text-of-time.ts';
 import { useNow } from '../../phone/use-now.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
@@ -26,8 +26,8 @@ const apart = (isPulse: boolean, isLater: boolean) =>
   isPulse
     ? isLater
       ? []
-      : [{ value: 'not-shown' as const, label: say('limb.not-shown'), isApart: true }]
-    : [{ value: 'unknown' as const, label: say('ask.unknown'), isApart: true }];
+      : [{ value: 'not-shown' as const, label: t('limb.not-shown'), isApart: true }]
+    : [{ value: 'unknown' as const, label: t('ask.unknown'), isApart: true }];
 
 const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
   const { draft, item: index, send, clock, isLater } = props;
@@ -48,7 +48,7 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
     <QuestionPage
       field={name}
       isAnswered={chosen !== null}
-      whenEmpty={say('ask.choose-must')}
+      whenEmpty={t('ask.choose-must')}
       onContinue={goOn}
     >
       {(error) => (
@@ -56,11 +56,11 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
           name={name}
           legend={limbQuestion(item, sign)}
           legendIsHeading
-          hint={say(`limb.${sign}-hint`)}
+          hint={t(`limb.${sign}-hint`)}
           error={error}
           options={[
-            { value: 'usual', label: say('limb.usual') },
-            { value: 'not-usual', label: say('limb.not-usual') },
+            { value: 'usual', label: t('limb.usual') },
+            { value: 'not-usual', label: t('limb.not-usual') },
             ...apart(sign === 'pulse', isLater),
           ]}
           chosen={chosen}
@@ -81,21 +81,21 @@ export const LimbLaterPage = (props: PageProps) => {
   if (now >= asksAt || item.signsLater) return <LimbQuestion {...props} isLater />;
   return (
     <div className="stack">
-      <PageHeading>{say('cuff.wait-title')}</PageHeading>
+      <PageHeading>{t('cuff.wait-title')}</PageHeading>
       <div className="clock">
         <p className="clock-figure figure" role="timer">
           {clockText((asksAt - now) / 1000)}
         </p>
-        <p className="soft">{say('rest.until', { time: timeText(asksAt) })}</p>
+        <p className="soft">{t('rest.until', { time: timeText(asksAt) })}</p>
       </div>
-      <p>{say('cuff.wait')}</p>
-      <Notice tone="care" title={say('cuff.wait-ring')} />
+      <p>{t('cuff.wait')}</p>
+      <Notice tone="care" title={t('cuff.wait-ring')} />
       <LinkButton href={telephone(clinic.phone)} tone="plain" isLarge isWide>
-        {say('care.call-clinic', { clinic: clinic.name, phone: clinic.phone })}
+        {t('care.call-clinic', { clinic: clinic.name, phone: clinic.phone })}
       </LinkButton>
-      <p>{say('cuff.no-more')}</p>
+      <p>{t('cuff.no-more')}</p>
       <Button tone="plain" isLarge isWide onClick={() => send({ type: 'limb-again', item: index })}>
-        {say('limb.again')}
+        {t('limb.again')}
       </Button>
     </div>
   );

@@ -9,7 +9,7 @@ import { NumberField } from '#ui/shared/number-field.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { HowTo } from '../../figures/how-to.tsx';
 import { numberText } from '../../phone/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '../../preferences/weight-text.ts';
@@ -28,13 +28,13 @@ const mostKg = 500;
 const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
 
 const loadProblem = (pick: Pick | null, typed: string): Problem | null => {
-  if (pick === null) return { field: 'load', text: say('line.load-missing') };
+  if (pick === null) return { field: 'load', text: t('line.load-missing') };
   if (pick === 'planned') return null;
   const read = readNumber(typed);
-  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: say('line.load-number') };
+  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('line.load-number') };
   const loadKg = kilogramsOf(read);
   if (loadKg < 0 || loadKg > mostKg) {
-    return { field: 'load-kg', text: say('line.load-range', { weight: weightText(mostKg) }) };
+    return { field: 'load-kg', text: t('line.load-range', { weight: weightText(mostKg) }) };
   }
   return null;
 };
@@ -60,11 +60,11 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
     <>
       <RadioGroup<Pick>
         name="load"
-        legend={say('line.load')}
+        legend={t('line.load')}
         error={errorAt('load')}
         options={[
-          { value: 'planned', label: say('line.load-planned', { weight: weightText(load.plannedKg) }) },
-          { value: 'other', label: say('line.load-other') },
+          { value: 'planned', label: t('line.load-planned', { weight: weightText(load.plannedKg) }) },
+          { value: 'other', label: t('line.load-other') },
         ]}
         chosen={load.pick}
         onChoose={load.setPick}
@@ -72,7 +72,7 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
       {load.pick === 'other' ? (
         <NumberField
           name="load-kg"
-          label={say('line.load-other-label')}
+          label={t('line.load-other-label')}
           unit={weightUnit()}
           error={errorAt('load-kg')}
           value={load.typed}
@@ -92,14 +92,14 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
       ))}
     </ul>
     <section className="stack-close">
-      <h2>{say('line.how')}</h2>
+      <h2>{t('line.how')}</h2>
       <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
     </section>
     {item.cautions.length > 0 ? (
-      <Disclosure summary={say('today.cautions')}>
+      <Disclosure summary={t('today.cautions')}>
         <ul>
           {item.cautions.map((text) => (
-            <li key={text}>{tell(text)}</li>
+            <li key={text}>{translate(text)}</li>
           ))}
         </ul>
       </Disclosure>
@@ -112,14 +112,14 @@ const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: 
     <div className="actions-quiet">
       {item.isLighter ? null : (
         <Button tone="quiet" onClick={() => send({ type: 'lighter' })}>
-          {say('today.lighter')}
+          {t('today.lighter')}
         </Button>
       )}
       <Button tone="quiet" onClick={() => send({ type: 'leave-out', item: index })}>
-        {say('line.skip')}
+        {t('line.skip')}
       </Button>
       <Button tone="quiet" onClick={() => send({ type: 'finish-here' })}>
-        {say('line.finish')}
+        {t('line.finish')}
       </Button>
     </div>
   );
@@ -144,24 +144,24 @@ export const ItemPage = ({ draft, item: index, send }: PageProps) => {
   return (
     <div className="stack">
       <ErrorSummary problems={load.problem ? [load.problem] : []} />
-      <PageHeading caption={say('session.caption', { number, of: draft.items.length })}>
-        {tell(item.title)}
+      <PageHeading caption={t('session.caption', { number, of: draft.items.length })}>
+        {translate(item.title)}
       </PageHeading>
       <About item={item} />
       {asksLoad(item) ? <LoadQuestion load={load} /> : null}
       {load.sure === null ? (
         <Button isLarge isWide onClick={goOn}>
-          {say(item.dose.method === 'occlusion' ? 'ask.continue' : 'line.start')}
+          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'line.start')}
         </Button>
       ) : (
         <ConfirmQuestion
-          question={say('line.load-sure', { weight: weightText(load.sure) })}
-          yes={say('line.load-sure-yes', { weight: weightText(load.sure) })}
-          no={say('line.load-sure-no')}
+          question={t('line.load-sure', { weight: weightText(load.sure) })}
+          yes={t('line.load-sure-yes', { weight: weightText(load.sure) })}
+          no={t('line.load-sure-no')}
           onYes={() => take(load.sure)}
           onNo={() => load.setSure(null)}
         >
-          <p>{say('line.load-sure-note')}</p>
+          <p>{t('line.load-sure-note')}</p>
         </ConfirmQuestion>
       )}
       <Leaving item={item} index={index} send={send} />

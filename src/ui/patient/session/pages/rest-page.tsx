@@ -3,7 +3,7 @@
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say, tell, type WordKey } from '#ui/words.ts';
+import { t, translate, type WordKey } from '#ui/words.ts';
 import { clockText, timeText } from '../../phone/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { type Score, setOf } from '../draft.ts';
@@ -17,11 +17,11 @@ const ReserveQuestion = ({ draft, item, set, send }: PageProps) => {
   return (
     <RadioGroup<string>
       name="reserve"
-      legend={say('rest.reserve')}
-      hint={say('rest.reserve-hint')}
+      legend={t('rest.reserve')}
+      hint={t('rest.reserve-hint')}
       options={[
-        ...reserves.map((value) => ({ value, label: say(`rest.reserve-${value}` as WordKey) })),
-        { value: 'unknown', label: say('ask.unknown'), isApart: true },
+        ...reserves.map((value) => ({ value, label: t(`rest.reserve-${value}` as WordKey) })),
+        { value: 'unknown', label: t('ask.unknown'), isApart: true },
       ]}
       chosen={chosen === null ? null : String(chosen)}
       onChoose={(value) => {
@@ -47,7 +47,7 @@ const RestClock = ({ endsAt, clock }: RestClockProps) => {
         {clockText(left)}
       </p>
       <p className="soft" aria-live="polite">
-        {left > 0 ? say('rest.until', { time: timeText(endsAt) }) : say('rest.over')}
+        {left > 0 ? t('rest.until', { time: timeText(endsAt) }) : t('rest.over')}
       </p>
     </div>
   );
@@ -62,23 +62,23 @@ export const RestPage = (props: PageProps) => {
   const letsDown = item.dose.method === 'occlusion' && item.dose.inflation === 'intermittent';
   return (
     <div className="stack">
-      <PageHeading caption={tell(item.title)}>
-        {say(isLast ? 'set.caption' : 'rest.title', { set, of: item.dose.sets })}
+      <PageHeading caption={translate(item.title)}>
+        {t(isLast ? 'set.caption' : 'rest.title', { set, of: item.dose.sets })}
       </PageHeading>
       {isLast || finishedAt === null ? null : (
         <RestClock endsAt={finishedAt + item.dose.restSeconds * 1000} clock={clock} />
       )}
       {letsDown && isCuffOn(item) ? (
         <Button isLarge isWide onClick={() => send({ type: 'cuff-down', item: index, now: clock() })}>
-          {say('cuff.down')}
+          {t('cuff.down')}
         </Button>
       ) : null}
       {item.dose.method === 'occlusion' && item.dose.pulseShown && isCuffOn(item) ? (
-        <p>{say('cuff.pulse-rest')}</p>
+        <p>{t('cuff.pulse-rest')}</p>
       ) : null}
       {isCuff ? null : <ReserveQuestion {...props} />}
       <Button isLarge isWide onClick={() => send({ type: 'next' })}>
-        {isLast ? say('rest.go-on') : say('rest.next', { set: set + 1 })}
+        {isLast ? t('rest.go-on') : t('rest.next', { set: set + 1 })}
       </Button>
     </div>
   );

@@ -6,7 +6,7 @@ import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { HowTo } from '../../figures/how-to.tsx';
 import { Counter } from '../counter.tsx';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';
@@ -15,14 +15,14 @@ import type { PageProps } from './page-props.ts';
 
 export const targetText = (item: ItemDraft, set: number): string => {
   const { low, high } = targetOf(item.dose, set);
-  return low === high ? say('set.target-same', { low }) : say('set.target', { low, high });
+  return low === high ? t('set.target-same', { low }) : t('set.target', { low, high });
 };
 
 /** How near to the end of one's strength the set is meant to go. */
 const effortText = (item: ItemDraft): string | null => {
   if (item.dose.method === 'occlusion') return null;
   const { reserve } = item.dose;
-  return reserve === 0 || reserve === 1 ? say(`set.effort-${reserve}`) : say('set.effort', { reserve });
+  return reserve === 0 || reserve === 1 ? t(`set.effort-${reserve}`) : t('set.effort', { reserve });
 };
 
 /** A count past this is asked about once: a slip of the thumb is likelier than twice the plan. */
@@ -38,20 +38,20 @@ const needsCuffUp = (item: ItemDraft, set: number): boolean =>
   !isCuffOn(item);
 
 const How = ({ item }: { readonly item: ItemDraft }) => (
-  <Disclosure summary={say('line.how')}>
+  <Disclosure summary={t('line.how')}>
     <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
   </Disclosure>
 );
 
 const Heading = ({ item, set }: { readonly item: ItemDraft; readonly set: number }) => (
-  <PageHeading caption={tell(item.title)}>{say('set.caption', { set, of: item.dose.sets })}</PageHeading>
+  <PageHeading caption={translate(item.title)}>{t('set.caption', { set, of: item.dose.sets })}</PageHeading>
 );
 
 const CuffUpPage = ({ draft, item: index, set, send, clock }: PageProps) => (
   <div className="stack">
     <Heading item={draft.items[index]!} set={set} />
     <Button isLarge isWide onClick={() => send({ type: 'cuff-on', item: index, now: clock() })}>
-      {say('cuff.up')}
+      {t('cuff.up')}
     </Button>
   </div>
 );
@@ -62,11 +62,11 @@ const Ways = ({ draft, item: index, set, send, clock }: PageProps) => (
       tone="quiet"
       onClick={() => send({ type: 'set-done', item: index, set, lostCount: true, now: clock() })}
     >
-      {say('set.lost')}
+      {t('set.lost')}
     </Button>
     {draft.items[index]?.dose.method === 'occlusion' ? null : (
       <Button tone="quiet" onClick={() => send({ type: 'set-stopped', item: index, set, now: clock() })}>
-        {say('set.stop')}
+        {t('set.stop')}
       </Button>
     )}
   </div>
@@ -80,7 +80,7 @@ const CountPage = (props: PageProps) => {
   const [isAsking, setAsking] = useState(false);
   const finish = () => send({ type: 'set-done', item: index, set, lostCount: false, now: clock() });
   const done = () => {
-    if (repetitions === null) setProblem(say('set.count-missing'));
+    if (repetitions === null) setProblem(t('set.count-missing'));
     else if (isFarOver(item, set, repetitions)) setAsking(true);
     else finish();
   };
@@ -93,7 +93,7 @@ const CountPage = (props: PageProps) => {
       <Counter
         repetitions={repetitions}
         startsAt={targetOf(item.dose, set).low}
-        label={say('set.count')}
+        label={t('set.count')}
         target={targetText(item, set)}
         error={problem ?? undefined}
         onCount={(count) => {
@@ -104,15 +104,15 @@ const CountPage = (props: PageProps) => {
       />
       {isAsking && repetitions !== null ? (
         <ConfirmQuestion
-          question={say('set.count-sure', { repetitions })}
-          yes={say('set.count-sure-yes', { repetitions })}
-          no={say('set.count-sure-no')}
+          question={t('set.count-sure', { repetitions })}
+          yes={t('set.count-sure-yes', { repetitions })}
+          no={t('set.count-sure-no')}
           onYes={finish}
           onNo={() => setAsking(false)}
         />
       ) : (
         <Button isLarge isWide onClick={done}>
-          {say('set.done')}
+          {t('set.done')}
         </Button>
       )}
       <Ways {...props} />

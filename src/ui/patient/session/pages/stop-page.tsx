@@ -6,7 +6,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { Counter } from '../counter.tsx';
 import { setOf } from '../draft.ts';
 import type { PageProps } from './page-props.ts';
@@ -15,7 +15,7 @@ type Asked = Exclude<StopReason, 'none'>;
 const asked = stopReasons.filter((reason): reason is Asked => reason !== 'none');
 
 const labelOf = (reason: Asked, isCuff: boolean): string =>
-  reason === 'time' && isCuff ? say('stop.time-up') : say(`stop.${reason}`);
+  reason === 'time' && isCuff ? t('stop.time-up') : t(`stop.${reason}`);
 
 const ReasonQuestion = ({ draft, item: index, set, send, error }: PageProps & { error?: string }) => {
   const item = draft.items[index]!;
@@ -23,7 +23,7 @@ const ReasonQuestion = ({ draft, item: index, set, send, error }: PageProps & { 
   return (
     <RadioGroup<Asked>
       name="stop-reason"
-      legend={say('stop.title')}
+      legend={t('stop.title')}
       error={error}
       options={asked.map((value) => ({
         value,
@@ -45,29 +45,31 @@ export const StopPage = (props: PageProps) => {
   // The last set, and work with the cuff off again, leave nothing to go on with.
   const isOver = set >= item.dose.sets || item.dose.method === 'occlusion';
   const take = (isLeft: boolean) => {
-    if (stopReason === null) return setError(say('ask.choose-must'));
+    if (stopReason === null) return setError(t('ask.choose-must'));
     // Feeling unwell is looked at more closely at once.
     if (stopReason === 'symptom' && !draft.lookedAt.includes(draft.step)) return send({ type: 'unwell' });
     send({ type: 'stop-done', item: index, set, isLeft });
   };
   const [first, second] = stopReason === 'joint-pain' ? [true, false] : [false, true];
-  const text = (isLeft: boolean) => say(isLeft ? 'stop.leave' : 'stop.next-set');
+  const text = (isLeft: boolean) => t(isLeft ? 'stop.leave' : 'stop.next-set');
   return (
     <div className="stack">
       <ErrorSummary problems={error && stopReason === null ? [{ field: 'stop-reason', text: error }] : []} />
-      <PageHeading caption={tell(item.title)}>{say('set.caption', { set, of: item.dose.sets })}</PageHeading>
+      <PageHeading caption={translate(item.title)}>
+        {t('set.caption', { set, of: item.dose.sets })}
+      </PageHeading>
       {asksCount ? (
         <Counter
           repetitions={repetitions}
           startsAt={1}
-          label={say('stop.count')}
+          label={t('stop.count')}
           onCount={(count) => send({ type: 'count', item: index, set, repetitions: count })}
         />
       ) : null}
       <ReasonQuestion {...props} error={stopReason === null ? error : undefined} />
       {isOver ? (
         <Button isLarge isWide onClick={() => take(true)}>
-          {say('ask.continue')}
+          {t('ask.continue')}
         </Button>
       ) : (
         <div className="actions">

@@ -12,14 +12,14 @@ const SelfManagementPage = async ({ params, searchParams }: PaperPageProps) => {
   const facts = await paperFacts(at, searchParams);
   const { language: asked } = await searchParams;
   const tag = asked === 'de' ? 'de' : 'en';
-  const { tell } = await wordsIn(tag);
-  const language: PaperLanguage | undefined = tell && { tag, tell };
+  const { translate } = await wordsIn(tag);
+  const language: PaperLanguage | undefined = translate && { tag, translate };
   const other = new URLSearchParams({
     episode: facts?.episode.id ?? '',
     language: language ? 'en' : 'de',
   });
   return (
-    <PaperFrame at={at} paper={sheetInWords(facts, tell)} language={language}>
+    <PaperFrame at={at} paper={sheetInWords(facts, translate)} language={language}>
       <p className="screen-only">
         <a href={`/patients/${at.patient.id}/self-management?${other}`}>
           {language ? 'The sheet in English' : 'The sheet in German, read by nobody yet'}
