@@ -51,7 +51,7 @@ const followedToday = async (
     .map((version) => ({
       prescriptionId: version.id,
       lineId: version.lineId,
-      dose: said.isEasier ? version.badDay : version.dose,
+      dose: said.isEasierSession ? version.badDay : version.dose,
     }));
 };
 
@@ -69,7 +69,7 @@ const sessionEntry = (
   sentAt: access.now,
   redFlags: [],
   extraPainRelief: said.relief,
-  kind: said.isEasier ? 'bad-day' : 'full',
+  kind: said.isEasierSession ? 'bad-day' : 'full',
   beganAt: access.now - sessionMinutes * 60_000,
   endedAt: access.now,
   didExtra: said.extra,

@@ -145,8 +145,8 @@ export class Year {
   private offeredOn(day: number): Today {
     const today = this.looks.at(-1)?.answers.today ?? 'as-planned';
     const paused = this.looks.findLast((look) => look.answers.decision !== 'pause')?.day ?? 0;
-    const isReopened = (this.story.reopens ?? []).some((one) => one > paused && one <= day);
-    return today === 'none' && isReopened ? 'bad-day' : today;
+    const isResumed = (this.story.resumes ?? []).some((one) => one > paused && one <= day);
+    return today === 'none' && isResumed ? 'bad-day' : today;
   }
 
   private evening(day: number): void {
@@ -159,9 +159,9 @@ export class Year {
     const said = story.session(day);
     if (!said) return;
     const instant = this.instant(day, times.session);
-    const isEasier = today === 'bad-day';
+    const isEasierSession = today === 'bad-day';
     this.sessions.push(
-      sessionRecord(story.joint, this.present, said, isEasier, addDays(firstDay, day), instant),
+      sessionRecord(story.joint, this.present, said, isEasierSession, addDays(firstDay, day), instant),
     );
     this.look(day, 'session');
   }

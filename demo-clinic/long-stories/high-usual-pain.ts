@@ -51,6 +51,6 @@ export const highUsualPain: LongStory = {
       why: 'The same pause stands until a clinician reopens it, which this one does on day 207.',
     },
   ],
-  reopens: [207],
+  resumes: [207],
   endsAt: 'above',
 };

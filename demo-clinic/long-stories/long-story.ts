@@ -63,7 +63,7 @@ export interface LongStory {
   /** Agreed breaks: not planned, first and last day. */
   readonly breaks?: readonly (readonly [number, number])[];
   /** Days on which a clinician reopens a pause, for the easier session first. */
-  readonly reopens?: readonly number[];
+  readonly resumes?: readonly number[];
   readonly events?: readonly { readonly day: number; readonly kind: CareEvent['kind'] }[];
   readonly morning: (day: number) => YearMorning | null;
   /** Asked on the days the plan and the product leave a session for. */

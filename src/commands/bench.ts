@@ -16,7 +16,7 @@ import { batchCommandPart } from './bench/parts/desk.ts';
 import { firstPaintPart } from './bench/parts/first-paint.ts';
 import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
-import { picturePart } from './bench/parts/picture.ts';
+import { chartPart } from './bench/parts/picture.ts';
 import { recordPart, reviewPart } from './bench/parts/record.ts';
 import { replayPart } from './bench/parts/replay.ts';
 import { savedAndDecidedPart, savePart } from './bench/parts/save.ts';
@@ -30,7 +30,7 @@ const parts: readonly Part[] = [
   worklistPart,
   recordPart,
   reviewPart,
-  picturePart,
+  chartPart,
   savePart,
   savedAndDecidedPart,
   clientsPart,

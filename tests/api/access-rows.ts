@@ -172,5 +172,5 @@ export const expected: Readonly<Record<string, Row>> = {
   'staff.worklist.filters': ofClinic,
   'staff.worklist.list': ofClinic,
   'staff.worklist.snooze': ofRecord,
-  'staff.worklist.takeOn': ofRecord,
+  'staff.worklist.take': ofRecord,
 };

@@ -10,7 +10,7 @@ import { shapes } from '#ui/shared/mark.tsx';
 
 const read = (file: string) => readFileSync(new URL(`../../src/ui/${file}`, import.meta.url), 'utf8');
 const tokensCss = read('shared/styles/tokens.css');
-const pictureCss = read('clinician/styles/picture.css');
+const chartCss = read('clinician/styles/picture.css');
 
 const tokensIn = (text: string): ReadonlyMap<string, string> =>
   new Map([...text.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6})/g)].map(([, name, value]) => [name!, value!]));
@@ -109,7 +109,7 @@ const marks = [
 /** The token that colours a class: its stroke, or its fill where it has none. */
 const tokenOf = (selector: string): string => {
   const escaped = selector.replace(/[.]/g, '\\.');
-  const rule = new RegExp(`${escaped}\\s*(?:,[^{]*)?\\{([^}]*)\\}`).exec(pictureCss)?.[1] ?? '';
+  const rule = new RegExp(`${escaped}\\s*(?:,[^{]*)?\\{([^}]*)\\}`).exec(chartCss)?.[1] ?? '';
   const colour = /stroke:\s*var\(--([a-z-]+)\)/.exec(rule) ?? /fill:\s*var\(--([a-z-]+)\)/.exec(rule);
   if (!colour) throw new TypeError(`No colour of ${selector} in the style sheet`);
   return colour[1]!;
@@ -143,7 +143,7 @@ it('the four answers have four different shapes, and dashes differ between the t
   const drawn = Object.values(decisionStatus).map(({ shape }) => shapes[shape]);
   expect(new Set(drawn).size).toBe(4);
   const dashes = ['pic-usual', 'pic-ceiling', 'pic-gate', 'pic-gap'].map(
-    (name) => new RegExp(`\\.${name} \\{[^}]*stroke-dasharray: ([\\d ]+);`).exec(pictureCss)?.[1],
+    (name) => new RegExp(`\\.${name} \\{[^}]*stroke-dasharray: ([\\d ]+);`).exec(chartCss)?.[1],
   );
   expect(new Set(dashes).size).toBe(4);
   expect(dashes).not.toContain(undefined);

@@ -147,7 +147,7 @@ const phone = (name: string, { view, send }: Person) => {
         entryId: `${name}-${count}`,
         zone,
         now,
-        isLighter: false,
+        isEasierSession: false,
       });
     },
     answer: (event: SessionEvent) => step(event),

@@ -38,9 +38,9 @@ describe('what the answers about pain leave of today', () => {
     painLookups: [table],
     exercises: [exercise('knee', weightDose), exercise('arm', weightDose, { joints: ['right-elbow'] })],
   });
-  const answered = (score: Score | null, isLighter = false) =>
+  const answered = (score: Score | null, isEasierSession = false) =>
     play(
-      begin(view, isLighter),
+      begin(view, isEasierSession),
       none('before'),
       ...(score === null ? [] : [{ type: 'score' as const, key: 'before:right-knee', score }]),
       next,

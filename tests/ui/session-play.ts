@@ -7,8 +7,15 @@ import { cuffDose, exercise, today, weightDose } from './views.ts';
 
 export const began = 1_000_000;
 
-export const begin = (view = today(), isLighter = false): SessionDraft =>
-  beginSession({ view, ownerId: 'p', entryId: 'entry-1', zone: 'Europe/Dublin', now: began, isLighter });
+export const begin = (view = today(), isEasierSession = false): SessionDraft =>
+  beginSession({
+    view,
+    ownerId: 'p',
+    entryId: 'entry-1',
+    zone: 'Europe/Dublin',
+    now: began,
+    isEasierSession,
+  });
 
 export const play = (draft: SessionDraft, ...events: readonly SessionEvent[]): SessionDraft =>
   events.reduce(sessionReducer, draft);

@@ -118,8 +118,8 @@ describe('answers', () => {
   });
 
   it('each set says whether it was the easier session', () => {
-    const done = (isLighter: boolean) =>
-      play(begin(onlyWeight, isLighter), ...eligibility, next, ...oneSet(0, 1, 15, began));
+    const done = (isEasierSession: boolean) =>
+      play(begin(onlyWeight, isEasierSession), ...eligibility, next, ...oneSet(0, 1, 15, began));
     expect(sessionEntryOf(done(true), began).sets.map((set) => set.easier)).toEqual([true]);
     expect(sessionEntryOf(done(false), began).sets.map((set) => set.easier)).toEqual([false]);
   });

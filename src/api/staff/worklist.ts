@@ -78,7 +78,7 @@ export const worklistRouter = router({
     ),
 
   /** Takes a matter on; one clinician at a time. */
-  takeOn: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
+  take: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
     handled(ctx.access, ctx.patient.id, {
       key: input.key,
       act: 'assign',

@@ -18,7 +18,7 @@ import {
   baselineFacts,
   otherJointsFlared,
   painFacts,
-  peakOf,
+  highestPainOf,
   stateFacts,
 } from './joint-facts.ts';
 import { type Moment, mornings } from './judged-session.ts';
@@ -74,7 +74,7 @@ export const factsSeen = (context: EvaluationContext): Facts => {
     morningPainMean7: diary.morningPainMean7,
     previousMorningOverTop: diary.previousMorningOverTop,
     previousPeakEight:
-      judged.previous !== null && peakOf(context, judged.previous) >= settings['severe-pain'],
+      judged.previous !== null && highestPainOf(context, judged.previous) >= settings['severe-pain'],
     swelling: state.swelling,
     usualSwelling: baselineValues.usualSwelling,
     effusion: effusion.effusion,

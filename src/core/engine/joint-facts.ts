@@ -56,7 +56,7 @@ export const baselineFacts = ({ baseline, day }: EvaluationContext): BaselineFac
   };
 };
 
-export const peakOf = (context: EvaluationContext, session: JointSession): number => {
+export const highestPainOf = (context: EvaluationContext, session: JointSession): number => {
   const { answers } = session;
   const next = morningScoreOn(
     mornings(context.index, context.joint),

@@ -11,7 +11,7 @@ import type { Contact, DecisionWord } from './answers.ts';
 import { engineSettingValues } from './choices.ts';
 import { contactRank } from './decide.ts';
 import { easeBack } from './dose/ease-back.ts';
-import { type LimitInForce, limitsInForce, loadCeilingKg, withinCeiling } from './dose/limits.ts';
+import { type LimitInForce, limitsInForce, loadCeilingKg, withinLoadLimit } from './dose/limits.ts';
 import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
 import type { Candidate, DoseProposal, Ladder, WorklistReason } from './dose/proposal.ts';
 import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
@@ -115,7 +115,7 @@ const bound = (
   limits: readonly LimitInForce[],
   owned: readonly number[],
 ): Candidate => {
-  const dose = withinCeiling(candidate.dose, loadCeilingKg(limits), owned);
+  const dose = withinLoadLimit(candidate.dose, loadCeilingKg(limits), owned);
   if (dose === candidate.dose) return candidate;
   const worklist: readonly WorklistReason[] = [...(candidate.worklist ?? [])];
   if (!dose)

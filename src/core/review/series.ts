@@ -48,7 +48,7 @@ export interface ReviewSeries<D extends ReviewDecision = ReviewDecision> {
   readonly rows: readonly ReviewRow<D>[];
   readonly loads: readonly SessionLoad[];
   /** Stretches of known load that may be joined; a gap or an unknown figure ends one. */
-  readonly stairs: readonly (readonly SessionLoad[])[];
+  readonly loadLine: readonly (readonly SessionLoad[])[];
   readonly gaps: readonly LoadGap[];
   readonly markers: readonly DecisionRun<D>[];
   readonly thresholds: readonly ThresholdSpan[];
@@ -77,11 +77,11 @@ const gapsOf = (loads: readonly SessionLoad[], today: Day, gapDays: number): rea
   });
 };
 
-const stairsOf = (
+const loadLineOf = (
   loads: readonly SessionLoad[],
   gaps: readonly LoadGap[],
 ): readonly (readonly SessionLoad[])[] => {
-  const stairs: SessionLoad[][] = [];
+  const loadLine: SessionLoad[][] = [];
   let open: SessionLoad[] | null = null;
   for (const load of loads) {
     if (load.value === null) {
@@ -91,10 +91,10 @@ const stairsOf = (
     if (open && !gaps.some((gap) => gap.to === load.day)) open.push(load);
     else {
       open = [load];
-      stairs.push(open);
+      loadLine.push(open);
     }
   }
-  return stairs;
+  return loadLine;
 };
 
 /** Frozen values of the joint as they stood over the window. */
@@ -144,7 +144,7 @@ export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>):
     unit: measureTitles[measure].unit,
     rows,
     loads,
-    stairs: stairsOf(loads, gaps),
+    loadLine: loadLineOf(loads, gaps),
     gaps,
     markers: decisionRuns(settled),
     thresholds: thresholdsOf(record.baselines, joint, since, today),

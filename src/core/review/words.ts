@@ -120,14 +120,14 @@ const morningSentences = (series: ReviewSeries): readonly string[] => {
 const sessionPainSentences = (series: ReviewSeries): readonly string[] => {
   const rows = series.rows.flatMap(({ day, pains }) => pains.map((pain) => ({ day, pain })));
   if (rows.length === 0) return [];
-  const peaks = rows.flatMap(({ day, pain }) => {
+  const highestPains = rows.flatMap(({ day, pain }) => {
     const value = highestPain(pain);
     return value === null ? [] : [{ day, value }];
   });
   const open = rows.filter(({ pain }) => hasMissing(pain));
   const sentences: string[] = [];
-  if (peaks.length > 0) {
-    const over = peaks.filter(({ day, value }) => value > (topOn(series, day)?.painCeiling ?? 10));
+  if (highestPains.length > 0) {
+    const over = highestPains.filter(({ day, value }) => value > (topOn(series, day)?.painCeiling ?? 10));
     const tail =
       over.length > 0
         ? `; over the personal ceiling in ${over.length} (${daysOf(
@@ -136,7 +136,7 @@ const sessionPainSentences = (series: ReviewSeries): readonly string[] => {
           )})`
         : '';
     sentences.push(
-      `Highest pain given in a session was ${range(peaks.map((peak) => peak.value))} over ${counted(peaks.length, 'session')}${tail}.`,
+      `Highest pain given in a session was ${range(highestPains.map((peak) => peak.value))} over ${counted(highestPains.length, 'session')}${tail}.`,
     );
   }
   if (open.length > 0) {

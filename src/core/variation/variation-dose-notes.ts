@@ -1,17 +1,17 @@
 /** What a clinician must be told with a proposed variation: size of the next step, fit of the start, limits. */
 import { exerciseById } from '../catalogue/catalogue.ts';
-import type { Rung } from '../catalogue/exercise.ts';
+import type { Level } from '../catalogue/exercise.ts';
 import type { SettingValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import type { Note } from '../outcome.ts';
-import type { NeighbouringRung } from './ladder.ts';
+import type { NeighbouringLevel } from './ladder.ts';
 import type { StartFit } from './start-rung.ts';
 
 interface NoteContext {
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
-  readonly rung: Rung;
-  readonly next: NeighbouringRung | null;
+  readonly level: Level;
+  readonly next: NeighbouringLevel | null;
   readonly fit: StartFit;
   readonly movedDown: boolean;
   readonly settings: SettingValues;
@@ -22,11 +22,11 @@ const titleOf = (exerciseId: string): string => exerciseById(exerciseId)?.title 
 /** Doubles leave a step of exactly ten percent a hair above it. */
 const hair = 1e-9;
 
-const stepNote = (next: NeighbouringRung | null, largestPercent: number): Note => {
+const stepNote = (next: NeighbouringLevel | null, largestPercent: number): Note => {
   if (!next) {
     return { code: 'no-next-rung', text: 'No harder rung is known in this family for this person.' };
   }
-  const title = titleOf(next.rung.exerciseId);
+  const title = titleOf(next.level.exerciseId);
   if (next.stepPercent === null) {
     return {
       code: 'step-unknown',
@@ -73,11 +73,11 @@ const fitNotes = ({ fit, movedDown }: NoteContext): readonly Note[] => {
 };
 
 export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
-  const { dose, badDay, rung, next, settings } = context;
+  const { dose, badDay, level, next, settings } = context;
   const notes: Note[] = [
     ...fitNotes(context),
     stepNote(next, settings['variation-largest-step-percent'] ?? 0),
-    { code: 'rung', text: rung.remark },
+    { code: 'rung', text: level.remark },
   ];
   if (dose.repetitions.high > 12) {
     notes.push({

@@ -4,14 +4,14 @@
  * computes; it has not asked the joint, and a clinician signs.
  */
 import { exerciseById, exercises } from '../catalogue/catalogue.ts';
-import type { Anthropometry, Exercise, Rung, WorkedSide } from '../catalogue/exercise.ts';
+import type { Anthropometry, Exercise, Level, WorkedSide } from '../catalogue/exercise.ts';
 import { type SettingValues, checkSettings } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import type { OnSide } from './added-demands.ts';
 import { variationSettings } from './choices.ts';
-import { type NeighbouringRung, nextRung } from './ladder.ts';
-import { rungOf } from './rung.ts';
+import { type NeighbouringLevel, nextLevel } from './ladder.ts';
+import { levelOf } from './rung.ts';
 import { easierStart, type StartFit, startFit, type TestedSet } from './start-rung.ts';
 import { variationBadDay } from './variation-bad-day.ts';
 import { variationDoseNotes } from './variation-dose-notes.ts';
@@ -35,8 +35,8 @@ export interface VariationDoseInput {
 export interface VariationProposal {
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
-  readonly rung: Rung;
-  readonly next: NeighbouringRung | null;
+  readonly level: Level;
+  readonly next: NeighbouringLevel | null;
   readonly start: StartFit;
   readonly working: readonly VariationWorkingLine[];
 }
@@ -108,21 +108,21 @@ export const proposeVariationDose = (
   const start = easier ?? { exerciseId: input.exerciseId, side: input.side };
   const exercise = exerciseById(start.exerciseId);
   if (!exercise) throw new RangeError(`The ladder led to an unknown exercise, ${start.exerciseId}.`);
-  const rung = rungOf(exercise, input.person);
-  const dose = { ...requested, ...start, effectiveLoadKg: rung.effectiveLoadKg };
+  const level = levelOf(exercise, input.person);
+  const dose = { ...requested, ...start, effectiveLoadKg: level.effectiveLoadKg };
   const badDay = variationBadDay(dose, input.person, settings);
-  const next = nextRung(start.exerciseId, input.person);
+  const next = nextLevel(start.exerciseId, input.person);
   const notes: readonly Note[] = variationDoseNotes({
     dose,
     badDay,
-    rung,
+    level,
     next,
     fit,
     movedDown: easier !== null,
     settings,
   });
-  const working = variationWorking({ input, dose, badDay, exercise, rung, next, fit });
-  return answer({ dose, badDay, rung, next, start: fit, working }, notes);
+  const working = variationWorking({ input, dose, badDay, exercise, level, next, fit });
+  return answer({ dose, badDay, level, next, start: fit, working }, notes);
 };
 
 /** Ids that may be dosed as variations, for forms and the desk. */

@@ -11,7 +11,7 @@ import { t } from '#ui/words.ts';
 import { postForm } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
-const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
+const CodeStep = ({ onEnrolled }: { readonly onEnrolled: () => void }) => {
   const asking = useAsking('code');
   const [code, setCode] = useState('');
   useEffect(() => {
@@ -24,7 +24,7 @@ const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
   const send = (event: FormEvent) => {
     event.preventDefault();
     if (code.trim().length < 8) return asking.t([{ field: 'code', text: t('join.no-code') }]);
-    void asking.ask(() => postForm('phone/accept', { code }), onTaken);
+    void asking.ask(() => postForm('phone/accept', { code }), onEnrolled);
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={send}>
@@ -94,5 +94,5 @@ const PinStep = () => {
 
 export const JoinForm = ({ startsAtPin }: { readonly startsAtPin: boolean }) => {
   const [isEnrolled, setEnrolled] = useState(startsAtPin);
-  return isEnrolled ? <PinStep /> : <CodeStep onTaken={() => setEnrolled(true)} />;
+  return isEnrolled ? <PinStep /> : <CodeStep onEnrolled={() => setEnrolled(true)} />;
 };

@@ -59,7 +59,9 @@ const Home = ({ at }: ScreenProps) => {
       runningSince={running?.beganAt ?? null}
       state={state}
       isReady={session.draft !== undefined && morning.draft !== undefined}
-      onStart={(isLighter) => go({ screen: 'session', step: session.begin(isLighter, at.enteredAs).step })}
+      onStart={(isEasierSession) =>
+        go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })
+      }
       onResume={() => running && go({ screen: 'session', step: running.step })}
       onDiscard={running && didWork(running) ? undefined : session.drop}
       onMorning={beginMorning}

@@ -84,12 +84,12 @@ describe('the staircase is broken where nothing is known', () => {
     [9, 2],
   ])('%d days between two sessions give %d stretches (limit 8)', (days, rangeCount) => {
     const sessions = [session('2026-03-10'), session(addDays('2026-03-10', days))];
-    expect(series({ sessions }).stairs).toHaveLength(rangeCount);
+    expect(series({ sessions }).loadLine).toHaveLength(rangeCount);
   });
 
   it('a session of unknown load ends a stretch', () => {
     const sessions = [session('2026-03-10'), session('2026-03-12', { kg: null }), session('2026-03-14')];
-    const days = series({ sessions }).stairs.map((stair) => stair.map((load) => load.day));
+    const days = series({ sessions }).loadLine.map((segment) => segment.map((load) => load.day));
     expect(days).toEqual([['2026-03-10'], ['2026-03-14']]);
   });
 
@@ -232,7 +232,7 @@ describe('picture, words and table state the same facts', () => {
   it('no step of the staircase stands on a session of unknown load', () => {
     fc.assert(
       fc.property(histories, (seen) => {
-        const drawn = seen.stairs.flat();
+        const drawn = seen.loadLine.flat();
         expect(drawn.every((load) => load.value !== null)).toBe(true);
         expect(drawn.length).toBe(seen.loads.filter((load) => load.value !== null).length);
       }),

@@ -110,7 +110,7 @@ const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
         joints: [],
       }),
     ),
-  takeOn: (access) =>
+  take: (access) =>
     handleWorklistItem(access, patientId, {
       key: 'decision right-knee',
       act: 'assign',

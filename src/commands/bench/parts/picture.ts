@@ -137,7 +137,7 @@ const interactions = async (browser: Browser, { address, signIn }: Pages): Promi
   return measured;
 };
 
-export const picturePart: Part = {
+export const chartPart: Part = {
   name: 'picture',
   about: 'review picture of three years: data ÷ raw rows, and what is done to it ÷ 100 ms',
   run: (settings): Promise<readonly Measured[]> =>

@@ -48,7 +48,7 @@ export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean
   limits.some((limit) => limit.kind !== 'load-ceiling' || limit.ceilingKg === null);
 
 /** The dose within the ceiling, on a load the patient owns; null where no such load exists. */
-export const withinCeiling = (
+export const withinLoadLimit = (
   dose: Dose,
   ceilingKg: number,
   ownedLoadsKg: readonly number[],

@@ -1,9 +1,9 @@
 /** The two axes of the picture: days between the panels, pain downwards. */
-import type { Picture } from '#core/review/picture.ts';
+import type { ReviewChart } from '#core/review/picture.ts';
 import type { Area, Scale } from './picture-scale.ts';
 
 export interface Drawn {
-  readonly picture: Picture;
+  readonly chart: ReviewChart;
   readonly scale: Scale;
   readonly area: Area;
 }
@@ -34,12 +34,12 @@ export const PainAxis = ({ scale, area }: Drawn) => (
 /** The last label ends at the edge; one that would run into it is left out. */
 const roomBeforeLast = 72;
 
-export const DayAxis = ({ picture, scale, area }: Drawn) => (
+export const DayAxis = ({ chart, scale, area }: Drawn) => (
   <g>
     <Level className="pic-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
-    {picture.ticks.map((tick) => {
+    {chart.ticks.map((tick) => {
       const x = scale.x(tick.day);
-      const isLast = tick.day === picture.today;
+      const isLast = tick.day === chart.today;
       return (
         <g key={tick.day}>
           <line className="pic-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />

@@ -1,7 +1,7 @@
 'use client';
 /** Decisions as gates between load and pain. One stop for Tab; arrow keys go from gate to gate. */
 import { type KeyboardEvent, useRef, useState } from 'react';
-import type { DecisionMarker, Picture } from '#core/review/picture.ts';
+import type { DecisionMarker, ReviewChart } from '#core/review/picture.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { shapes } from '#ui/shared/mark.tsx';
 import { decisionStatus } from '../words.ts';
@@ -65,11 +65,11 @@ const MarkerShape = ({
 };
 
 export const DecisionMarkers = (props: {
-  readonly picture: Picture;
+  readonly chart: ReviewChart;
   readonly scale: Scale;
   readonly onSelect: (marker: DecisionMarker) => void;
 }) => {
-  const { markers, today } = props.picture;
+  const { markers, today } = props.chart;
   const [at, setAt] = useState(Math.max(0, markers.length - 1));
   const group = useRef<SVGGElement>(null);
   const roomy = markersWithRoom(markers, props.scale.x, glyph + 2);

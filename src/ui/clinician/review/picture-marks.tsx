@@ -5,12 +5,12 @@ import { DayAxis, type Drawn, Level, PainAxis } from './picture-axes.tsx';
 import type { Scale } from './picture-scale.ts';
 
 /** As they stood at the time: a newer freeze moves the line on its day. */
-const Thresholds = ({ picture, scale, area }: Drawn) => {
-  const last = picture.thresholds.at(-1);
+const Thresholds = ({ chart, scale, area }: Drawn) => {
+  const last = chart.thresholds.at(-1);
   const end = area.x + area.width + 6;
   return (
     <g>
-      {picture.thresholds.map((span) => {
+      {chart.thresholds.map((span) => {
         const [from, to] = [scale.x(span.from), scale.x(span.to)];
         return (
           <g key={span.from}>
@@ -37,9 +37,9 @@ const Thresholds = ({ picture, scale, area }: Drawn) => {
 
 const roomForWords = 100;
 
-const Gaps = ({ picture, scale }: Drawn) => (
+const Gaps = ({ chart, scale }: Drawn) => (
   <g>
-    {picture.gaps.map((gap) => {
+    {chart.gaps.map((gap) => {
       const [from, to] = [scale.x(gap.from) + 6, scale.x(gap.to) - 6];
       if (to <= from) return null;
       return (
@@ -97,12 +97,12 @@ const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: S
 const roomForFigure = 30;
 
 /** The figure at each step of the staircase, where it has room. */
-const StepFigures = ({ picture, scale }: Drawn) => {
+const StepFigures = ({ chart, scale }: Drawn) => {
   let lastAt = Number.NEGATIVE_INFINITY;
   let lastValue: number | null = null;
   return (
     <g>
-      {picture.loads.map((mark) => {
+      {chart.loads.map((mark) => {
         if (mark.value === null || mark.kind !== 'full' || mark.value === lastValue) return null;
         const x = scale.x(mark.day);
         lastValue = mark.value;
@@ -153,23 +153,23 @@ const PainShape = ({ mark, scale }: { readonly mark: PainMark; readonly scale: S
   );
 };
 
-export const PictureMarks = (props: Drawn) => {
-  const { picture, scale, area } = props;
+export const ChartMarks = (props: Drawn) => {
+  const { chart, scale, area } = props;
   return (
     <>
       <text className="pic-title" x={area.x + 4} y={area.y - 12}>
-        {picture.title}
-        {picture.unit ? `, ${picture.unit}` : ''}
+        {chart.title}
+        {chart.unit ? `, ${chart.unit}` : ''}
       </text>
       <Thresholds {...props} />
       <Gaps {...props} />
       <DayAxis {...props} />
       <PainAxis {...props} />
-      {picture.loads.map((mark) => (
+      {chart.loads.map((mark) => (
         <LoadShape key={`${mark.day} ${mark.kind} ${mark.value}`} mark={mark} scale={scale} />
       ))}
       <StepFigures {...props} />
-      {picture.pains.map((mark) => (
+      {chart.pains.map((mark) => (
         <PainShape key={`${mark.day} ${mark.of} ${mark.value}`} mark={mark} scale={scale} />
       ))}
     </>

@@ -3,7 +3,7 @@
 import type { Day } from '#core/day.ts';
 import { proposeBaseline } from '#core/engine/propose-baseline.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PictureNames } from '#core/review/day-detail.ts';
+import type { ChartNames } from '#core/review/day-detail.ts';
 import { settledDecisions } from '#core/review/decision-gates.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
@@ -106,7 +106,7 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
 );
 
 /** Who signed the versions shown, and who answered which decision. */
-const namesFor = ({ review, choice, clock }: ReviewProps): PictureNames => ({
+const namesFor = ({ review, choice, clock }: ReviewProps): ChartNames => ({
   signers: new Map(
     review.prescriptions.flatMap((row) =>
       row.lineId === choice.version?.lineId && row.signedName ? [[row.version, row.signedName] as const] : [],

@@ -22,7 +22,7 @@ interface OneItem {
   readonly about: string;
 }
 
-const PutOff = ({ patientId, matterKey: key, about }: OneItem) => {
+const Snooze = ({ patientId, matterKey: key, about }: OneItem) => {
   const router = useRouter();
   return (
     <Disclosure
@@ -52,7 +52,7 @@ const PutOff = ({ patientId, matterKey: key, about }: OneItem) => {
   );
 };
 
-const HandOver = (props: OneItem & { readonly colleagues: WorklistFilters['clinicians'] }) => {
+const Assign = (props: OneItem & { readonly colleagues: WorklistFilters['clinicians'] }) => {
   const { patientId, matterKey: key, about, colleagues } = props;
   const router = useRouter();
   return (
@@ -81,7 +81,7 @@ const HandOver = (props: OneItem & { readonly colleagues: WorklistFilters['clini
 };
 
 interface ActionsProps extends OneItem {
-  readonly canPutOff: boolean;
+  readonly canSnooze: boolean;
   readonly colleagues: WorklistFilters['clinicians'];
 }
 
@@ -108,12 +108,12 @@ export const ItemActions = (props: ActionsProps) => {
         </Button>
         <Button
           tone="quiet"
-          onClick={() => void act(() => client.staff.worklist.takeOn.mutate({ patientId, key }))}
+          onClick={() => void act(() => client.staff.worklist.take.mutate({ patientId, key }))}
         >
           Take on<span className="only-heard">: {about}</span>
         </Button>
-        {props.colleagues.length > 1 ? <HandOver {...props} /> : null}
-        {props.canPutOff ? <PutOff patientId={patientId} matterKey={key} about={about} /> : null}
+        {props.colleagues.length > 1 ? <Assign {...props} /> : null}
+        {props.canSnooze ? <Snooze patientId={patientId} matterKey={key} about={about} /> : null}
       </div>
     </div>
   );

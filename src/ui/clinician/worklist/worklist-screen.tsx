@@ -110,7 +110,7 @@ const Line = (props: {
           patientId={line.patientId}
           matterKey={line.item.key}
           about={`${itemStatusOf(line.item.kind).word}, ${fullName(line)}`}
-          canPutOff={!dangers.includes(line.item.kind)}
+          canSnooze={!dangers.includes(line.item.kind)}
           colleagues={props.colleagues}
         />
       </div>

@@ -80,7 +80,7 @@ const PainDots = ({ course, x }: { readonly course: OwnCourse; readonly x: (day:
   </>
 );
 
-export const CoursePicture = ({ course, today }: { readonly course: OwnCourse; readonly today: string }) => {
+export const CourseChart = ({ course, today }: { readonly course: OwnCourse; readonly today: string }) => {
   const x = across(course, today);
   const { work } = course;
   return (

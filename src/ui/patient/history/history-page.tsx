@@ -10,7 +10,7 @@ import { dayText } from '../phone/text-of-time.ts';
 import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
 import { scoreText, yesNoText } from '../session/check-rows.ts';
-import { CoursePicture } from './course-picture.tsx';
+import { CourseChart } from './course-picture.tsx';
 import { ownCourse } from './own-course.ts';
 
 type Session = HistoryDay['sessions'][number];
@@ -94,7 +94,7 @@ const numbered = <T,>(parts: readonly T[]) => parts.map((part, index) => ({ part
 
 const Course = ({ view }: { readonly view: HistoryView }) => {
   const course = ownCourse(view);
-  return course ? <CoursePicture course={course} today={view.today} /> : null;
+  return course ? <CourseChart course={course} today={view.today} /> : null;
 };
 
 const DayPart = ({ day }: { readonly day: HistoryDay }) => (

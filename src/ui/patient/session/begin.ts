@@ -10,7 +10,7 @@ export interface Beginning {
   readonly entryId: string;
   readonly zone: string;
   readonly now: number;
-  readonly isLighter: boolean;
+  readonly isEasierSession: boolean;
   readonly enteredAs?: Carer | null;
 }
 
@@ -18,9 +18,9 @@ export interface Beginning {
 export const doableToday = (view: TodayView): readonly TodayExercise[] =>
   view.exercises.filter((one) => one.planned && (one.today === 'as-planned' || one.today === 'bad-day'));
 
-const itemOf = (exercise: TodayExercise, isLighterDay: boolean): ItemDraft => {
-  const isLighter = isLighterDay || exercise.today === 'bad-day';
-  const dose = isLighter ? exercise.badDay : exercise.dose;
+const itemOf = (exercise: TodayExercise, isEasierDay: boolean): ItemDraft => {
+  const isEasierSession = isEasierDay || exercise.today === 'bad-day';
+  const dose = isEasierSession ? exercise.badDay : exercise.dose;
   return {
     lineId: exercise.lineId,
     prescriptionId: exercise.prescriptionId,
@@ -30,8 +30,8 @@ const itemOf = (exercise: TodayExercise, isLighterDay: boolean): ItemDraft => {
     cautions: exercise.cautions.map((caution) => caution.text),
     dose,
     badDay: exercise.badDay,
-    isLighter,
-    planned: { dose, isLighter },
+    isEasierSession,
+    planned: { dose, isEasierSession },
     leftOut: null,
     loadKg: null,
     sets: [],
@@ -47,7 +47,7 @@ export const beginSession = ({
   entryId,
   zone,
   now,
-  isLighter,
+  isEasierSession,
   enteredAs,
 }: Beginning): SessionDraft => {
   const draft: SessionDraft = {
@@ -56,12 +56,12 @@ export const beginSession = ({
     ownerId,
     day: view.day,
     zone,
-    kind: isLighter ? 'bad-day' : 'full',
+    kind: isEasierSession ? 'bad-day' : 'full',
     asksTwoHours: view.asksTwoHours,
     beganAt: now,
     joints: view.followedJoints,
     painLookups: view.painLookups,
-    items: doableToday(view).map((exercise) => itemOf(exercise, isLighter)),
+    items: doableToday(view).map((exercise) => itemOf(exercise, isEasierSession)),
     step: '',
     returnTo: null,
     lookedAt: [],

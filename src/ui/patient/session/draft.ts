@@ -46,9 +46,9 @@ export interface ItemDraft {
   /** The dose followed today: the prescribed one or the lighter one signed with it. */
   readonly dose: Dose;
   readonly badDay: Dose;
-  readonly isLighter: boolean;
+  readonly isEasierSession: boolean;
   /** What the session began with, before the answers of today were known. */
-  readonly planned: { readonly dose: Dose; readonly isLighter: boolean };
+  readonly planned: { readonly dose: Dose; readonly isEasierSession: boolean };
   /** Not done today: because of today's answers, or because the patient said so. */
   readonly leftOut: 'offer' | 'patient' | null;
   readonly loadKg: number | null;

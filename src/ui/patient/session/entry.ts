@@ -32,7 +32,7 @@ const setsOf = (item: ItemDraft): SessionEntry['sets'] =>
       loadKg: asksLoad(item) ? item.loadKg : plannedLoadKg(item.dose),
       reserve: known(set.reserve),
       stopReason: set.stopReason ?? (asksReason(item, index + 1) || set.lostCount ? 'unknown' : 'none'),
-      easier: item.isLighter,
+      easier: item.isEasierSession,
     };
   });
 
@@ -46,7 +46,7 @@ const redFlagsOf = (draft: SessionDraft): SessionEntry['redFlags'] => {
 /** Lighter as a whole: chosen so, or every exercise done was the lighter one. */
 const kindOf = (draft: SessionDraft): SessionEntry['kind'] => {
   const done = draft.items.filter((item) => reachedSets(item) > 0);
-  return draft.kind === 'bad-day' || (done.length > 0 && done.every((item) => item.isLighter))
+  return draft.kind === 'bad-day' || (done.length > 0 && done.every((item) => item.isEasierSession))
     ? 'bad-day'
     : 'full';
 };

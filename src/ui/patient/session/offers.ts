@@ -34,7 +34,7 @@ const withLeft = (item: ItemDraft, today: Today): ItemDraft => {
         ? null
         : item.leftOut;
   return today === 'bad-day'
-    ? { ...item, leftOut, dose: item.badDay, isLighter: true }
+    ? { ...item, leftOut, dose: item.badDay, isEasierSession: true }
     : { ...item, leftOut, ...item.planned };
 };
 

@@ -60,7 +60,7 @@ const lighter = (draft: SessionDraft): SessionDraft => ({
   kind: didWork(draft) ? draft.kind : 'bad-day',
   items: draft.items.map((item) => {
     if (item.sets.length > 0 || item.restrictions.length > 0) return item;
-    const eased = { dose: item.badDay, isLighter: true };
+    const eased = { dose: item.badDay, isEasierSession: true };
     return { ...item, ...eased, planned: eased };
   }),
 });

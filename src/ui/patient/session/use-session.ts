@@ -17,7 +17,7 @@ const isReadable = (draft: SessionDraft): boolean => draft.shape === 1;
 export interface SessionHandle {
   readonly draft: SessionDraft | null | undefined;
   readonly send: (event: SessionEvent) => void;
-  readonly begin: (isLighter: boolean, enteredAs: Carer | null) => SessionDraft;
+  readonly begin: (isEasierSession: boolean, enteredAs: Carer | null) => SessionDraft;
   readonly isKept: boolean;
   readonly drop: () => void;
 }
@@ -42,14 +42,14 @@ export const useSession = (
     void save('session', sessionEntryOf(draft, clock())).then((isStored) => isStored && release());
   }, [draft, save, release, clock]);
   const begin = useCallback(
-    (isLighter: boolean, enteredAs: Carer | null) => {
+    (isEasierSession: boolean, enteredAs: Carer | null) => {
       const begun = beginSession({
         view,
         ownerId,
         entryId: crypto.randomUUID(),
         zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
         now: Math.round(clock()),
-        isLighter,
+        isEasierSession,
         enteredAs,
       });
       put(begun);

@@ -7,8 +7,8 @@ import { doseLines, doseTitle } from './dose-text.ts';
 
 const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
   const isResting = exercise.today === 'none' || exercise.today === 'rest-this-joint';
-  const isLighter = exercise.today === 'bad-day';
-  const dose = isLighter ? exercise.badDay : exercise.dose;
+  const isEasierSession = exercise.today === 'bad-day';
+  const dose = isEasierSession ? exercise.badDay : exercise.dose;
   return (
     <li className="exercise keep-together">
       <h3>{translate(exercise.title)}</h3>
@@ -23,7 +23,7 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
       {exercise.weekdays === null ? (
         <p className="dose-line">{t('dose.weekly', { count: dose.sessionsPerWeek })}</p>
       ) : null}
-      {isLighter ? <p className="soft">{t('today.lighter-set')}</p> : null}
+      {isEasierSession ? <p className="soft">{t('today.lighter-set')}</p> : null}
       <Disclosure summary={t('line.how')}>
         <ol>
           {exercise.instructions.map((text) => (

@@ -20,7 +20,7 @@ export interface TodayPageProps {
   readonly state: DayState;
   /** The phone has been read; before that nothing can be begun. */
   readonly isReady: boolean;
-  readonly onStart: (isLighter: boolean) => void;
+  readonly onStart: (isEasierSession: boolean) => void;
   readonly onResume: () => void;
   /** Left out once work was done: what was done is never dropped by one tap. */
   readonly onDiscard?: () => void;

@@ -130,7 +130,7 @@ export const OfferPage = (props: PageProps) => {
   const { draft, send } = props;
   const out = draft.items.filter((item) => item.leftOut === 'offer');
   const eased = draft.items.filter(
-    (item) => !isOut(draft, item) && item.isLighter && !item.planned.isLighter,
+    (item) => !isOut(draft, item) && item.isEasierSession && !item.planned.isEasierSession,
   );
   const isRest = draft.items.every((item) => isOut(draft, item));
   const isForPain = out.length > 0 || eased.length > 0;

@@ -110,7 +110,7 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
 const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: PageProps['send'] }) =>
   item.sets.length > 0 || isCuffOn(item) ? null : (
     <div className="actions-quiet">
-      {item.isLighter ? null : (
+      {item.isEasierSession ? null : (
         <Button tone="quiet" onClick={() => send({ type: 'lighter' })}>
           {t('today.lighter')}
         </Button>
