@@ -21,7 +21,7 @@ import { episodesRouter } from './staff/episodes.ts';
 import { handoverRouter } from './staff/handover.ts';
 import { measurementsRouter } from './staff/measurements.ts';
 import { outcomesRouter } from './staff/outcomes.ts';
-import { papersRouter } from './staff/papers.ts';
+import { documentsRouter } from './staff/papers.ts';
 import { peopleRouter } from './staff/people.ts';
 import { phonesRouter } from './staff/phones.ts';
 import { preVisitsRouter } from './staff/pre-visits.ts';
@@ -55,7 +55,7 @@ export const appRouter = router({
     preVisits: preVisitsRouter,
     visits: visitsRouter,
     handover: handoverRouter,
-    papers: papersRouter,
+    documents: documentsRouter,
     recordFile: recordFileRouter,
     drafts: draftsRouter,
     templates: templatesRouter,

@@ -18,7 +18,9 @@ import type { Store } from './store/store.ts';
 export type Segment = typeof auditSegment.$inferSelect;
 
 /** From when on a clinic keeps its audit at hand, by the years it has set. */
-export const auditKeptSince = async (access: Pick<Access, 'store' | 'clinicId' | 'now'>): Promise<number> => {
+export const auditStoredSince = async (
+  access: Pick<Access, 'store' | 'clinicId' | 'now'>,
+): Promise<number> => {
   const years = await settingValue(access, recordKeepingSettings, 'audit-retention-years');
   return access.now - years * 365.25 * 86_400_000;
 };

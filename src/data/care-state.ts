@@ -18,7 +18,7 @@ import { limitsOf } from './care.ts';
 import { eventsOf } from './care-events.ts';
 import { settingValue } from './choices.ts';
 import { dayAt } from './civil-time.ts';
-import { type Deputy, deputyOf } from './deputies.ts';
+import { type CoveringClinician, coveringClinicianOf } from './deputies.ts';
 import { episodesFrom, episodesOf } from './episodes.ts';
 import { newestPreVisit } from './pre-visits.ts';
 import {
@@ -36,7 +36,7 @@ import { newestScreening } from './screenings.ts';
 interface Passing {
   readonly zone: string;
   readonly afterMilliseconds: number;
-  readonly deputy: Deputy | null;
+  readonly coveringClinician: CoveringClinician | null;
 }
 
 interface Parts {
@@ -50,7 +50,7 @@ interface Parts {
 const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
   zone,
   afterMilliseconds: (await settingValue(access, worklistSettings, 'deputy-after-hours')) * 3_600_000,
-  deputy: await deputyOf(access),
+  coveringClinician: await coveringClinicianOf(access),
 });
 
 const stateFrom = (
@@ -80,7 +80,7 @@ const stateFrom = (
       })
       .map((row) => {
         const at = row.evaluatedAt + passing.afterMilliseconds;
-        return { decisionId: row.id, at, on: dayAt(at, passing.zone), to: passing.deputy };
+        return { decisionId: row.id, at, on: dayAt(at, passing.zone), to: passing.coveringClinician };
       }),
   };
 };

@@ -9,22 +9,24 @@ import { touchWorklistItems } from './matters.ts';
 import { authUser, deputy, pauseOwner } from './schema/schema.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from './store/prepared.ts';
 
-export interface Deputy {
+export interface CoveringClinician {
   readonly id: string;
   readonly name: string;
 }
 
-const newestDeputy = prepared((db) =>
+const newestCoveringClinician = prepared((db) =>
   db.select().from(deputy).where(ofClinic(deputy)).orderBy(desc(deputy.recordedAt), desc(deputy.id)).limit(1),
 );
 
-export const deputyOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<Deputy | null> => {
-  const [row] = await newestDeputy(access.store.read, { clinicId: access.clinicId });
+export const coveringClinicianOf = async (
+  access: Pick<Access, 'store' | 'clinicId'>,
+): Promise<CoveringClinician | null> => {
+  const [row] = await newestCoveringClinician(access.store.read, { clinicId: access.clinicId });
   return row?.userId && row.userName ? { id: row.userId, name: row.userName } : null;
 };
 
 /** Clinicians of the clinic who may be asked to stand in. */
-export const cliniciansOf = (access: Access): Promise<readonly Deputy[]> =>
+export const cliniciansOf = (access: Access): Promise<readonly CoveringClinician[]> =>
   Promise.resolve(
     access.store.read
       .select({ id: authUser.id, name: authUser.name })
@@ -40,7 +42,7 @@ export const cliniciansOf = (access: Access): Promise<readonly Deputy[]> =>
   );
 
 /** Names a clinician of the clinic, or nobody; false when there is no such clinician. */
-export const nameDeputy = (access: Access, userId: string | null): Promise<boolean> =>
+export const nameCoveringClinician = (access: Access, userId: string | null): Promise<boolean> =>
   access.store.write(async (tx) => {
     const found = (await cliniciansOf(access)).find((one) => one.id === userId);
     if (userId !== null && !found) return false;
@@ -94,7 +96,7 @@ export const ownPause = (
     readonly decisionId: string;
     readonly until: Day;
     readonly remark: string | null;
-    readonly owner: Deputy;
+    readonly owner: CoveringClinician;
   },
 ): Promise<string> =>
   access.store.write(async (tx) => {

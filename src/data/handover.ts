@@ -12,7 +12,7 @@ import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { responsesOf } from './decision-responses.ts';
 import { decisionsOf, newestDecisions } from './decisions.ts';
-import { deputyOf, pauseOwnersOf } from './deputies.ts';
+import { coveringClinicianOf, pauseOwnersOf } from './deputies.ts';
 import { episodesOf } from './episodes.ts';
 import { prescribingContextFor } from './ground.ts';
 import type { Patient } from './people.ts';
@@ -71,6 +71,6 @@ export const handoverFor = async (access: Access, patient: Patient) => {
     unsigned: unsigned(versions).map(namedDose),
     pauses: pauseLines(newest, responses, await pauseOwnersOf(access, patient.id), day),
     dangers: await openDangers(access, patient.id),
-    deputy: await deputyOf(access),
+    deputy: await coveringClinicianOf(access),
   };
 };

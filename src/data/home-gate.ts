@@ -1,6 +1,6 @@
 /** Watched occlusion sessions and checks of what a patient can do with a cuff alone. */
 import { asc } from 'drizzle-orm';
-import type { HomeCheck, HomeFacts, ObservedSession } from '#core/care/home-gate.ts';
+import type { HomeCheck, HomeFacts, SupervisedSession } from '#core/care/home-gate.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
@@ -43,7 +43,7 @@ export const homeFactsOf = async (access: Access, patientId: string): Promise<Ho
 export const recordObservedSession = (
   access: Access,
   patientId: string,
-  row: Pick<ObservedSession, 'limb' | 'side' | 'day' | 'watchedWhole'> & {
+  row: Pick<SupervisedSession, 'limb' | 'side' | 'day' | 'watchedWhole'> & {
     readonly remoteReason: string | null;
     readonly remark: string | null;
   },

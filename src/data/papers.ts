@@ -3,11 +3,11 @@ import { closedStates, type Episode } from '#core/care/episode.ts';
 import { daysOff, episodeStatusOn } from '#core/care/episode-standing.ts';
 import {
   countLog,
-  type PaperChecks,
-  type PaperDecision,
-  type PaperFacts,
+  type DocumentChecks,
+  type DocumentDecision,
+  type DocumentFacts,
   type DocumentItem,
-  type PaperVersion,
+  type DocumentVersion,
 } from '#core/care/paper-facts.ts';
 import { type Day, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
@@ -39,7 +39,7 @@ interface Period {
   readonly zone: string;
 }
 
-const versionOf = (row: Prescription, zone: string): PaperVersion => ({
+const versionOf = (row: Prescription, zone: string): DocumentVersion => ({
   dose: row.dose,
   badDay: row.badDay,
   joints: row.joints,
@@ -102,7 +102,7 @@ const decisionsIn = async (
   access: Access,
   patientId: string,
   { from, to }: Period,
-): Promise<readonly PaperDecision[]> => {
+): Promise<readonly DocumentDecision[]> => {
   const rows = (await decisionsOf(access, patientId, from)).filter((row) => row.day <= to);
   const responses = await responsesOf(access, patientId);
   return [...newestDecisions(rows).values()].map((row) => {
@@ -122,7 +122,7 @@ const decisionsIn = async (
   });
 };
 
-const checksIn = async (access: Access, patientId: string, { to }: Period): Promise<PaperChecks> => {
+const checksIn = async (access: Access, patientId: string, { to }: Period): Promise<DocumentChecks> => {
   const screening = (await screeningsOf(access, patientId)).find((row) => row.day <= to);
   const measured = (await measurementsOf(access, patientId)).filter((row) => row.day <= to);
   const answered = (answer: string) =>
@@ -168,11 +168,11 @@ const logIn = async (
 };
 
 /** Null where there is no such stretch, or where it has not been closed by a discharge or a handing over. */
-export const papersFor = async (
+export const documentFactsFor = async (
   access: Access,
   patient: Patient,
   episodeId: string,
-): Promise<PaperFacts | null> => {
+): Promise<DocumentFacts | null> => {
   const episodes = await episodesOf(access, patient.id);
   const episode = episodes.find((one) => one.id === episodeId);
   const [opened, last] = [episode?.changes[0], episode?.changes.at(-1)];

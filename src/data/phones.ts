@@ -14,7 +14,7 @@ import type { Db } from './store/connection.ts';
 import type { Store } from './store/store.ts';
 
 /** Wrong tries after which only a new invitation helps. */
-export const pinTries = 5;
+export const pinAttempts = 5;
 
 export const pinDigits = 6;
 
@@ -161,13 +161,13 @@ export const tryPin = async (context: PhoneContext, phone: KnownPhone, pin: stri
     tx
       .update(device)
       .set({ wrongTries: sql`${device.wrongTries} + 1` })
-      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongTries, pinTries)))
+      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongTries, pinAttempts)))
       .returning({ wrongTries: device.wrongTries }),
   );
   if (!counted || !pinHash) return { is: 'too-many-tries' };
   const isRight = await matches(pinHash, `${phone.secret}:${pin}`);
   return context.store.write(async (tx): Promise<PinAnswer> => {
-    const left = pinTries - counted.wrongTries;
+    const left = pinAttempts - counted.wrongTries;
     const subject = isRight ? 'phone-opened' : 'wrong-pin';
     const act = isRight ? 'sign-in' : 'refused';
     await appendAudit(tx, acting, {

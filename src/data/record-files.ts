@@ -80,7 +80,7 @@ export interface HandedOn {
 }
 
 /** The file's text, with a note of it in the record and in the audit before anybody has it. */
-export const handOn = (
+export const giveRecordFile = (
   access: Access,
   patientId: string,
   handedTo: string,

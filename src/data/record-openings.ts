@@ -2,7 +2,7 @@
 import { and, desc, eq, gte, inArray, ne } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
-import { auditKeptSince } from './audit-archive.ts';
+import { auditStoredSince } from './audit-archive.ts';
 import { dayAt } from './civil-time.ts';
 import { handedOn } from './record-files.ts';
 import { audit, authUser, clinic, emergencyOpening } from './schema/schema.ts';
@@ -102,7 +102,7 @@ export const accessLog = async (
   patientId: string,
   ownId: string,
 ): Promise<readonly AccessLogRow[]> => {
-  const since = await auditKeptSince(access);
+  const since = await auditStoredSince(access);
   const rows = await access.store.read
     .select({
       at: audit.at,

@@ -42,7 +42,7 @@ const ownCookie = (ctx: EndpointContext) =>
 const phoneIn = async (ctx: EndpointContext, context: PhoneContext): Promise<KnownPhone | null> =>
   phoneOf(context.store, ctx.getCookie(ownCookie(ctx).name) ?? null);
 
-const keepPhone = (ctx: EndpointContext, deviceId: string, secret: string): void => {
+const savePhone = (ctx: EndpointContext, deviceId: string, secret: string): void => {
   const { name, attributes } = ownCookie(ctx);
   ctx.setCookie(name, `${deviceId}.${secret}`, attributes);
 };
@@ -54,7 +54,7 @@ const openSession = async (ctx: EndpointContext, phone: KnownPhone) => {
     deviceId: phone.id,
   });
   await setSessionCookie(ctx, { session, user });
-  keepPhone(ctx, phone.id, phone.secret);
+  savePhone(ctx, phone.id, phone.secret);
   return ctx.json({ signedIn: true });
 };
 
@@ -68,7 +68,7 @@ export const phoneSignIn = (context: () => PhoneContext) =>
         async (ctx) => {
           const enrolled = await enrolPhone(context(), ctx.body.code);
           if (!enrolled) return refuse(ctx, 403, 'no-invitation');
-          keepPhone(ctx, enrolled.deviceId, enrolled.secret);
+          savePhone(ctx, enrolled.deviceId, enrolled.secret);
           return ctx.json({ enrolled: true });
         },
       ),

@@ -4,7 +4,7 @@
  */
 import { parseCookies } from 'better-auth/cookies';
 import { accountByEmail, challengedUser } from '#data/auth-database.ts';
-import { flushTries, keptTries } from '#data/kept-tries.ts';
+import { flushAttempts, storedAttempts } from '#data/kept-tries.ts';
 import { requiresTwoFactor } from '#data/staff.ts';
 import { perStore } from '#data/store/held.ts';
 import { cookiePrefix } from './auth.ts';
@@ -42,7 +42,7 @@ const mostBytes = 4096;
 
 /** What was tried before, read from the file when it is asked for first. */
 const guards = perStore('sign-in-guards', (store, key: Uint8Array) => {
-  const keep = (kind: string) => keptTries(store, key, kind);
+  const keep = (kind: string) => storedAttempts(store, key, kind);
   return { signIns: guardSignIns(keep), codes: guardCodes(keep), used: rememberCodes(keep('used-code')) };
 });
 
@@ -102,7 +102,7 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
   const wait = signIns.wait(attempt, now);
   if (wait > 0) return tooOften(wait);
   signIns.wrong(attempt, now);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   const answer = await ask(at, request, fields);
   if (!answer.ok) {
     const account = await accountByEmail(at.store, email);
@@ -111,7 +111,7 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
     return refusal(401, 'wrong', 'That address and passphrase do not belong together.');
   }
   signIns.right(attempt);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   const headers = new Headers(answer.headers);
   headers.append('set-cookie', `${name}=${withKnown(at.keys.signIn, cookie, email)}; ${attributes}`);
   await auditAnswer(at, '/sign-in/email', answer, await accountByEmail(at.store, email));
@@ -126,11 +126,11 @@ const heldBack = async (at: Runtime, request: Request, path: string, fields: Rec
   const wait = codes.wait(network, now);
   if (wait > 0) return tooOften(wait);
   codes.wrong(network, now);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   const answer = await ask(at, request, fields);
   if (!answer.ok) return answer;
   codes.right(network);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   return answer;
 };
 
@@ -154,11 +154,11 @@ const verifyCode = async (
   const { used } = guardsOf(at);
   const now = Date.now();
   if (userId && !used.consume(userId, code, now)) return codeRefused();
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   const answer = await ask(at, request, { code });
   if (userId && !answer.ok) {
     used.giveBack(userId, code);
-    await flushTries(at.store, now);
+    await flushAttempts(at.store, now);
   }
   return answer;
 };

@@ -2,7 +2,7 @@
  * One-time codes already taken: a code looked at over a shoulder opens nothing within its own minute,
  * nor after a restart within it.
  */
-import { type Count, type KeptTries, keptNowhere } from '#data/kept-tries.ts';
+import { type Count, type StoredAttempts, storedNowhere } from '#data/kept-tries.ts';
 
 /** A code is taken one step early and one late, so it lives for three steps of 30 seconds. */
 const codeLivesFor = 90_000;
@@ -14,7 +14,7 @@ export interface UsedCodes {
   readonly giveBack: (userId: string, code: string) => void;
 }
 
-export const rememberCodes = (kept: KeptTries = keptNowhere, livesFor = codeLivesFor): UsedCodes => {
+export const rememberCodes = (kept: StoredAttempts = storedNowhere, livesFor = codeLivesFor): UsedCodes => {
   const used = new Map<string, Count>(kept.known());
   const sealOf = (userId: string, code: string) => kept.sealOf(`${userId} ${code}`);
   const forget = (seal: string) => {

@@ -4,7 +4,7 @@ import { noteRead } from '#data/audit.ts';
 import { headsFileOf, readHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
 import { typedSecret } from '#server/auth.ts';
-import { keepHeadsNow, keepWordsOut } from '#server/keeping.ts';
+import { storeHeadsNow, keepWordsOut } from '#server/keeping.ts';
 import { personOf } from '#server/person.ts';
 import { makeTelemetry } from '#server/watch.ts';
 import { accessOf, auditKey, twoClinics } from '#tests/support/clinic.ts';
@@ -23,7 +23,7 @@ describe('a running server', () => {
   it('writes the openings that wait before it keeps a head, so that the head covers them', async () => {
     const at = testRuntime(store);
     noteRead(accessOf(store, 'a', 'clinician-a'), { subject: 'worklist' });
-    expect(await keepHeadsNow(at)).toBe(2);
+    expect(await storeHeadsNow(at)).toBe(2);
     const heads = readHeads(headsFileOf(store.file), auditKey);
     expect(heads).toMatchObject({
       ok: true,
@@ -32,7 +32,7 @@ describe('a running server', () => {
         { clinicId: 'b', sequence: 1 },
       ],
     });
-    expect(await keepHeadsNow(at)).toBe(0);
+    expect(await storeHeadsNow(at)).toBe(0);
   });
 
   it('prints a fault of a page by kind and place, never by its words', () => {

@@ -38,7 +38,7 @@ const ofPatient = procedureLines().filter((line) => line.kind === 'query' && lin
 /** What a query asks for beside the patient. */
 const more: Readonly<Record<string, object>> = {
   'staff.drafts.get': { form: 'first-visit' },
-  'staff.papers.get': { episodeId: 'none' },
+  'staff.documents.get': { episodeId: 'none' },
 };
 
 describe('every opening of a record is audited', () => {

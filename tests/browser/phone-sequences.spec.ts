@@ -6,7 +6,7 @@ import {
   openWithWorker,
   phoneOf,
   playSequence,
-  untilKept,
+  untilSaved,
   untilReady,
 } from '#commands/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
@@ -52,7 +52,7 @@ test.describe('on a server that goes and comes back', () => {
     await answerOne(page);
     await answerOne(page);
     await server.stop();
-    await untilKept(page);
+    await untilSaved(page);
     await page.reload();
     await untilReady(page);
     await answerAll(page);

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { appendAudit } from '#data/audit.ts';
-import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
+import { headsFileOf, storeHeads, readHeads } from '#data/audit-heads.ts';
 import { migrateStore } from '#data/store/migrate.ts';
 import { openStore } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';
@@ -38,7 +38,7 @@ const olderFile = async (count: number) => {
   for (const subject of ['one', 'two']) {
     await store.write((tx) => appendAudit(tx, access, { act: 'write', subject }));
   }
-  await keepHeads(store, auditKey, ['a'], 1);
+  await storeHeads(store, auditKey, ['a'], 1);
   return store;
 };
 

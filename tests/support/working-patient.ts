@@ -78,7 +78,7 @@ export const workingPatient = (store: Store, patientId: string) => {
       repetitionsHigh: 20,
       reserve: 2,
     };
-    return staff.prescriptions.keep({ patientId, request });
+    return staff.prescriptions.saveDraft({ patientId, request });
   };
 
   /** The same, signed, with usual values frozen. */

@@ -14,7 +14,7 @@ import { freshStore } from '#tests/support/store.ts';
 import {
   type Effect,
   emptyOutbox,
-  type Kept,
+  type Saved,
   type Outbox,
   type OutboxEvent,
   outboxReducer,
@@ -40,7 +40,7 @@ let rows: ReturnType<Store['writer']['client']['prepare']>;
 interface Person {
   readonly patientId: string;
   readonly view: ReturnType<typeof today>;
-  readonly send: (kept: Kept) => Promise<OutboxEvent>;
+  readonly send: (saved: Saved) => Promise<OutboxEvent>;
 }
 
 beforeAll(async () => {
@@ -78,7 +78,7 @@ afterAll(() => store.close());
 /** Everything a phone keeps when its page is closed. */
 interface Disk {
   draft: SessionDraft | null;
-  readonly entries: Map<string, Kept>;
+  readonly entries: Map<string, Saved>;
 }
 
 const phone = (name: string, { view, send }: Person) => {
@@ -87,14 +87,14 @@ const phone = (name: string, { view, send }: Person) => {
   let outbox: Outbox = emptyOutbox;
   let isConnected = true;
   let isOpen = true;
-  let flying: Kept | null = null;
+  let flying: Saved | null = null;
   let count = 0;
   let now = start;
   const take = (effects: readonly Effect[]) => {
     for (const effect of effects) {
-      if (effect.type === 'keep') disk.entries.set(effect.kept.entryId, effect.kept);
+      if (effect.type === 'keep') disk.entries.set(effect.saved.entryId, effect.saved);
       if (effect.type === 'forget') disk.entries.delete(effect.entryId);
-      if (effect.type === 'send') flying = effect.kept;
+      if (effect.type === 'send') flying = effect.saved;
     }
   };
   const translate = (event: OutboxEvent) => {
@@ -107,7 +107,7 @@ const phone = (name: string, { view, send }: Person) => {
     if (!finished.includes(draft.entryId)) finished.push(draft.entryId);
     translate({
       type: 'saved',
-      kept: {
+      saved: {
         entryId: draft.entryId,
         ownerId: 'p',
         kind: 'session',
@@ -183,12 +183,12 @@ const phone = (name: string, { view, send }: Person) => {
     /** What is on its way arrives; the reply may be lost. */
     deliver: async (isReplyLost: boolean) => {
       if (!isOpen || flying === null) return;
-      const kept: Kept = flying;
+      const saved: Saved = flying;
       flying = null;
-      if (!isConnected) return translate({ type: 'failed', entryId: kept.entryId, why: 'trouble', now });
-      const answer = await send(kept);
+      if (!isConnected) return translate({ type: 'failed', entryId: saved.entryId, why: 'trouble', now });
+      const answer = await send(saved);
       translate(
-        isReplyLost ? { type: 'failed', entryId: kept.entryId, why: 'trouble', now } : { ...answer, now },
+        isReplyLost ? { type: 'failed', entryId: saved.entryId, why: 'trouble', now } : { ...answer, now },
       );
     },
   };

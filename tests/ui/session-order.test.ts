@@ -84,8 +84,8 @@ describe('whatever is pressed, in any order', () => {
   it('a reload in between changes nothing: what was kept goes on as if it had never stopped', () => {
     fc.assert(
       fc.property(fc.array(anyEvent, { maxLength: 40 }), fc.nat(40), (events, cut) => {
-        const kept = play(begin(), ...events.slice(0, cut));
-        const restored = JSON.parse(JSON.stringify(kept)) as SessionDraft;
+        const saved = play(begin(), ...events.slice(0, cut));
+        const restored = JSON.parse(JSON.stringify(saved)) as SessionDraft;
         expect(play(restored, ...events.slice(cut))).toEqual(play(begin(), ...events));
       }),
       { seed: 20260131, numRuns: 1000 },

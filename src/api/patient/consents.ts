@@ -19,7 +19,7 @@ export const patientConsentsRouter = router({
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
       coverHours: clinic?.coverHours ?? '',
-      isWatched: isGiven(rows, 'remote-monitoring'),
+      isMonitored: isGiven(rows, 'remote-monitoring'),
       kinds: (await wordingsOf(ctx.access)).map((wording) => ({
         ...wording,
         isGiven: isGiven(rows, wording.kind),

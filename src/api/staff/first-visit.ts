@@ -69,7 +69,7 @@ const measured = ({ pressure, test, request }: FirstVisit, access: Access): read
     : []),
 ];
 
-const keepMeasured = async (
+const saveMeasured = async (
   access: Access,
   patientId: string,
   rows: readonly Measurement[],
@@ -125,7 +125,7 @@ const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Acc
   ...rows.flatMap((row) => measurementConsistent(row, access.day)),
 ];
 
-export interface KeepOptions {
+export interface SaveOptions {
   /** Unlikely values were confirmed. */
   readonly confirmed: boolean;
   /** The unsigned version this one takes the place of, when something was changed and proposed again. */
@@ -139,11 +139,11 @@ const endReplaced = async (access: Access, patientId: string, replaces: string |
     await endPrescription(access, patientId, waiting.id, 'Changed and proposed anew before signing.');
 };
 
-export const keepFirstVisit = (
+export const saveFirstVisit = (
   access: Access,
   patient: Patient,
   visit: FirstVisit,
-  { confirmed, replaces }: KeepOptions,
+  { confirmed, replaces }: SaveOptions,
 ) =>
   access.store.write(async () => {
     const rows = measured(visit, access);
@@ -156,7 +156,7 @@ export const keepFirstVisit = (
       ownedEquipment: visit.profile.ownedEquipment ?? patient.profile?.ownedEquipment ?? householdEquipment,
     });
     await recordScreening(access, patient.id, visit.screening);
-    await keepMeasured(access, patient.id, rows, confirmed);
+    await saveMeasured(access, patient.id, rows, confirmed);
     await endReplaced(access, patient.id, replaces);
     const now = (await patientOf(access, patient.id)) ?? patient;
     const proposed = await propose(access, now, visit.request);

@@ -40,7 +40,7 @@ export const prescriptionsRouter = router({
   }),
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
-  keep: recordProcedure
+  saveDraft: recordProcedure
     .input(z.object({ request: z.unknown(), lineId: z.string().max(64).optional() }))
     .mutation(async ({ ctx, input }) => {
       const proposed = await propose(ctx.access, ctx.patient, input.request);

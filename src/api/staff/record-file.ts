@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { isGiven } from '#core/care/consent.ts';
 import { consentsOf } from '#data/consents.ts';
-import { handedOn, handOn } from '#data/record-files.ts';
+import { handedOn, giveRecordFile } from '#data/record-files.ts';
 import { Problem } from '../errors.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
 
@@ -21,6 +21,6 @@ export const recordFileRouter = router({
           'The patient has not agreed that the record is handed on as a file. Ask, and write the answer down under Care.',
         );
       }
-      return handOn(access, patient.id, input.handedTo);
+      return giveRecordFile(access, patient.id, input.handedTo);
     }),
 });

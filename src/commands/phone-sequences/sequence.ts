@@ -28,7 +28,7 @@ export const phoneOf = async (browser: Browser, baseURL: string, who: string): P
 };
 
 /** The newest answer stands on the phone: sealing and keeping it take a moment after the tap. */
-export const untilKept = (page: Page): Promise<unknown> =>
+export const untilSaved = (page: Page): Promise<unknown> =>
   page.waitForSelector('html[data-draft="written"]', { state: 'attached' });
 
 /** The page is opened once with signal, so that the worker holds it. */

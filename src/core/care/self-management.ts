@@ -11,8 +11,8 @@ import type { Joint } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import type { Baseline } from '../model/record.ts';
 import { dayInWords, figure, jointInWords } from '../review/plain-words.ts';
-import type { PaperFacts, DocumentItem } from './paper-facts.ts';
-import { headOf, type Paper, type PaperPart, sentence } from './paper-words.ts';
+import type { DocumentFacts, DocumentItem } from './paper-facts.ts';
+import { headOf, type CareDocument, type DocumentPart, sentence } from './paper-words.ts';
 
 export interface PatientWords {
   readonly title: (dose: Dose) => string;
@@ -29,7 +29,7 @@ const suspendedWords: Readonly<Record<NonNullable<DocumentItem['suspended']>, st
 
 const ringFirst = 'Do not do this before you have rung the clinic.';
 
-const oneExercise = ({ last, suspended }: DocumentItem, words: PatientWords): PaperPart => {
+const oneExercise = ({ last, suspended }: DocumentItem, words: PatientWords): DocumentPart => {
   const { dose, badDay } = last;
   const signed = `Signed by ${last.signedName} on ${dayInWords(last.signedOn)}.`;
   if (suspended === 'everything-rests' || suspended === 'joint-rests')
@@ -44,7 +44,7 @@ const oneExercise = ({ last, suspended }: DocumentItem, words: PatientWords): Pa
   return { title: words.title(dose), lines: [...plan, ...cautions, signed] };
 };
 
-const exerciseParts = ({ lines }: PaperFacts, words: PatientWords): readonly PaperPart[] => {
+const exerciseParts = ({ lines }: DocumentFacts, words: PatientWords): readonly DocumentPart[] => {
   const inForce = lines.filter(({ atEnd }) => atEnd);
   const doable = inForce.filter(({ last }) => last.dose.method !== 'occlusion');
   const title = 'Your exercises on the last day of care';
@@ -74,7 +74,7 @@ const valuesOf = (baseline: Baseline): readonly string[] => [
   `Set by ${baseline.setBy} on ${dayInWords(baseline.frozenOn)}.`,
 ];
 
-const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
+const jointPart = (joint: Joint, facts: DocumentFacts): DocumentPart => {
   const baseline = facts.baselines.find((row) => row.joint === joint);
   const title = `Your ${jointInWords(joint)}`;
   if (!baseline)
@@ -97,7 +97,7 @@ const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
   };
 };
 
-const signParts = ({ clinic }: PaperFacts, words: PatientWords): readonly PaperPart[] => {
+const signParts = ({ clinic }: DocumentFacts, words: PatientWords): readonly DocumentPart[] => {
   const list = (flags: readonly RedFlag[]) => flags.map((flag) => sentence(words.flag(flag)));
   return [
     { title: `Stop and ring ${clinic.emergencyNumber} at once`, lines: list(redFlagClasses.emergency) },
@@ -110,7 +110,7 @@ const signParts = ({ clinic }: PaperFacts, words: PatientWords): readonly PaperP
   ];
 };
 
-const watchPart = ({ clinic, end, careGoesOn }: PaperFacts): PaperPart => ({
+const supervisedPart = ({ clinic, end, careGoesOn }: DocumentFacts): DocumentPart => ({
   title: 'Who is there for you',
   lines: [
     `This care ended on ${dayInWords(end.on)}.`,
@@ -126,13 +126,13 @@ const watchPart = ({ clinic, end, careGoesOn }: PaperFacts): PaperPart => ({
   ],
 });
 
-export const selfManagementOf = (facts: PaperFacts, words: PatientWords): Paper => ({
+export const selfManagementOf = (facts: DocumentFacts, words: PatientWords): CareDocument => ({
   ...headOf(facts),
   title: 'What to do on your own',
   parts: [
     ...exerciseParts(facts, words),
     ...facts.episode.followedJoints.map((joint) => jointPart(joint, facts)),
     ...signParts(facts, words),
-    watchPart(facts),
+    supervisedPart(facts),
   ],
 });

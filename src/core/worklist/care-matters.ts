@@ -68,7 +68,7 @@ const passed = (state: PatientState): readonly DueItem[] =>
         showsAt: at,
         joint: row.joint,
         decisionId,
-        facts: { at, deputy: to?.name ?? '' },
+        facts: { at, coveringClinician: to?.name ?? '' },
         unlessHandled: `decision ${row.joint}`,
         passesTo: to,
       },

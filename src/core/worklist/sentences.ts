@@ -49,8 +49,8 @@ const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => st
   'screening-due': (item, today) => `Screening is ${days(item.facts.from, today)} old; ask it again.`,
   'pressure-due': (item, today) => `The measured occlusion pressure is ${days(item.facts.from, today)} old.`,
   'danger-passed': (item) =>
-    item.facts.deputy
-      ? `Nobody has acknowledged the danger of the ${joint(item)} in time; it passes to ${item.facts.deputy}.`
+    item.facts.coveringClinician
+      ? `Nobody has acknowledged the danger of the ${joint(item)} in time; it passes to ${item.facts.coveringClinician}.`
       : `Nobody has acknowledged the danger of the ${joint(item)} in time, and no deputy is named.`,
   'event-review': (item) =>
     `${aboutEvent[String(item.facts.event)] ?? 'Something happened'} on ${item.facts.day}; the screening has not been asked again.`,

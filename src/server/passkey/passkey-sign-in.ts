@@ -4,7 +4,7 @@ import { setSessionCookie } from 'better-auth/cookies';
 import { z } from 'zod';
 import { isFresh } from '#api/fresh-sign-in.ts';
 import { noteRefused } from '#data/audit.ts';
-import { keptTries } from '#data/kept-tries.ts';
+import { storedAttempts } from '#data/kept-tries.ts';
 import { addPasskey, notePasskeyUse, passkeyById } from '#data/passkeys.ts';
 import { perStore } from '#data/store/held.ts';
 import type { Store } from '#data/store/store.ts';
@@ -54,7 +54,7 @@ const refuse = (ctx: EndpointContext, problem: keyof typeof words) => {
 };
 
 const usedChallenges = perStore('passkey-challenges', (store, key: Uint8Array) =>
-  rememberCodes(keptTries(store, key, 'passkey-challenge'), challengeMs),
+  rememberCodes(storedAttempts(store, key, 'passkey-challenge'), challengeMs),
 );
 
 const bytes = (text: string): Buffer => Buffer.from(text, 'base64url');

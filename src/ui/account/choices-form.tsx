@@ -99,15 +99,15 @@ const SettingAreas = ({ areas, mayChange, typed, errorOf, onType }: AreasProps) 
   </>
 );
 
-interface KeepProps {
+interface SaveProps {
   readonly preview: Preview;
   readonly reason: string;
   readonly error: string | undefined;
   readonly onReason: (text: string) => void;
-  readonly onKeep: () => void;
+  readonly onSave: () => void;
 }
 
-const Keep = ({ preview, reason, error, onReason, onKeep }: KeepProps) => (
+const SavePart = ({ preview, reason, error, onReason, onSave }: SaveProps) => (
   <section className="stack">
     <SettingPreview preview={preview} />
     <LongTextField
@@ -118,7 +118,7 @@ const Keep = ({ preview, reason, error, onReason, onKeep }: KeepProps) => (
       error={error}
       onChange={(event) => onReason(event.target.value)}
     />
-    <Button onClick={onKeep}>Keep these numbers</Button>
+    <Button onClick={onSave}>Keep these numbers</Button>
   </section>
 );
 
@@ -137,10 +137,10 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
   const [typed, setTyped] = useState(startOf(areas));
   const [reason, setReason] = useState('');
   const [preview, setPreview] = useState<Preview | null>(null);
-  const [isKept, setKept] = useState(false);
+  const [isSaved, setSaved] = useState(false);
   const type = (id: string, text: string) => {
     setPreview(null);
-    setKept(false);
+    setSaved(false);
     setTyped({ ...typed, [id]: text });
   };
   const look = (event: FormEvent) => {
@@ -149,18 +149,18 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
     if (problems.length > 0) return asking.t(problems);
     void asking.ask(() => change<Preview>('admin.clinicSettings.preview', { values }), setPreview);
   };
-  const kept = () => {
+  const saved = () => {
     setPreview(null);
     setReason('');
-    setKept(true);
+    setSaved(true);
     router.refresh();
   };
-  const keep = () => {
+  const save = () => {
     const missing = [{ field: 'reason', text: 'Write why the numbers change.' }];
     if (reason.trim().length < 3) return asking.t(missing);
     void asking.ask(
       () => change('admin.clinicSettings.save', { values: readAll(typed).values, reason }),
-      kept,
+      saved,
     );
   };
   const error = asking.errorOf('reason');
@@ -174,9 +174,9 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
         errorOf={asking.errorOf}
         onType={type}
       />
-      {preview ? <Keep {...{ preview, reason, error }} onReason={setReason} onKeep={keep} /> : null}
+      {preview ? <SavePart {...{ preview, reason, error }} onReason={setReason} onSave={save} /> : null}
       {mayChange && !preview ? <Button type="submit">See what would change</Button> : null}
-      <span role="status">{isKept ? 'Kept. They count from the next decision on.' : ''}</span>
+      <span role="status">{isSaved ? 'Kept. They count from the next decision on.' : ''}</span>
     </form>
   );
 };

@@ -18,13 +18,13 @@ const saveAs = (name: string, text: string): void => {
   URL.revokeObjectURL(address);
 };
 
-export interface HandOnFormProps {
+export interface RecordFileFormProps {
   readonly patientId: string;
   /** Civil day of the clinic, for the file's name. */
   readonly day: string;
 }
 
-export const HandOnForm = ({ patientId, day }: HandOnFormProps) => {
+export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
   const router = useRouter();
   const asking = useAsking('handed-to');
   const [handedTo, setHandedTo] = useState('');

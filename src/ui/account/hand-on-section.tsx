@@ -1,8 +1,8 @@
 /** Handing the record on as a file: whether the patient agreed, the form, and what was handed on before. */
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
-import { HandOnForm, type HandOnFormProps } from './hand-on-form.tsx';
+import { RecordFileForm, type RecordFileFormProps } from './hand-on-form.tsx';
 
-export interface HandOnSectionProps extends HandOnFormProps {
+export interface RecordFileSectionProps extends RecordFileFormProps {
   readonly isConsented: boolean;
   readonly handedOn: readonly {
     readonly id: string;
@@ -13,7 +13,13 @@ export interface HandOnSectionProps extends HandOnFormProps {
   readonly when: (instant: number) => string;
 }
 
-export const HandOnSection = ({ patientId, day, isConsented, handedOn, when }: HandOnSectionProps) => (
+export const RecordFileSection = ({
+  patientId,
+  day,
+  isConsented,
+  handedOn,
+  when,
+}: RecordFileSectionProps) => (
   <section className="stack screen-only">
     <h2>Record as a file</h2>
     <p>
@@ -21,7 +27,7 @@ export const HandOnSection = ({ patientId, day, isConsented, handedOn, when }: H
       logged, decisions and messages. Sign-ins, phones and unsent drafts are not in it.
     </p>
     {isConsented ? (
-      <HandOnForm patientId={patientId} day={day} />
+      <RecordFileForm patientId={patientId} day={day} />
     ) : (
       <p>
         The patient has not agreed to this. Ask, and write the answer down under{' '}

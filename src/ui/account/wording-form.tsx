@@ -23,7 +23,7 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
   const field = `wording-${kind}`;
   const asking = useAsking(field);
   const [text, setText] = useState(before);
-  const keep = (event: FormEvent) => {
+  const save = (event: FormEvent) => {
     event.preventDefault();
     const length = text.trim().length;
     if (length < shortest || length > longest)
@@ -34,7 +34,7 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={keep}>
+    <form method="post" className="stack" noValidate onSubmit={save}>
       <Asked asking={asking} />
       <LongTextField
         name={field}

@@ -3,7 +3,7 @@
 import type { ReactNode } from 'react';
 import { t } from '#ui/words.ts';
 
-export interface CoverHoursProps {
+export interface MonitoringHoursProps {
   readonly clinic: {
     readonly name: string;
     readonly phone: string;
@@ -15,7 +15,7 @@ export interface CoverHoursProps {
   readonly children?: ReactNode;
 }
 
-export const CoverHours = ({ clinic, children }: CoverHoursProps) => {
+export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
   const { name, phone, emergencyNumber, coverHours } = clinic;
   return (
     <section className="cover stack-close">

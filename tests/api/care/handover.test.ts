@@ -43,7 +43,7 @@ describe('handing over', () => {
     const { staff } = at.clinician(1, '12:00');
     await dangerOn(1);
     await staff.care.addLimit({ patientId, limit: limit() });
-    await staff.prescriptions.keep({ patientId, request });
+    await staff.prescriptions.saveDraft({ patientId, request });
     const before = await staff.handover.get({ patientId });
     expect(before.limits.map(({ author }) => author)).toEqual(['Dr Surgeon']);
     expect(before.closed.find((line) => line.method === 'occlusion')?.text).toBeTruthy();
@@ -74,14 +74,14 @@ describe('handing over', () => {
 
   it('danger nobody acknowledged passes to the named deputy on its due day, and not once it was acknowledged', async () => {
     const { patientId } = at;
-    const deputyId = await colleague(at, 'Deputy');
-    await at.administrator().admin.care.nameDeputy({ userId: deputyId });
+    const coveringId = await colleague(at, 'Deputy');
+    await at.administrator().admin.care.nameCoveringClinician({ userId: coveringId });
     await saveSettings(at.accessOn(0), { 'deputy-after-hours': 20 }, 'A day to look');
     await dangerOn(1);
     // Sent at ten; twenty hours later is six in the morning of the next day.
     expect(await kindsOn(1, '23:00')).not.toContain('danger-passed');
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
-    expect(passed).toMatchObject({ assignedTo: deputyId, assignedName: 'Deputy' });
+    expect(passed).toMatchObject({ assignedTo: coveringId, assignedName: 'Deputy' });
     expect(passed!.sentence).toMatch(/Nobody has acknowledged .* passes to Deputy/);
     const danger = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'red-flag');
     await at.clinician(2).staff.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
@@ -116,7 +116,7 @@ describe('handing over', () => {
     await dangerOn(1);
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     expect(passed!.sentence).toMatch(/no deputy is named/);
-    await expect(at.administrator().admin.care.nameDeputy({ userId: 'somebody' })).rejects.toThrow(
+    await expect(at.administrator().admin.care.nameCoveringClinician({ userId: 'somebody' })).rejects.toThrow(
       /no such clinician/,
     );
   });

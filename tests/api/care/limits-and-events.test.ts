@@ -36,7 +36,7 @@ describe('limits of others', () => {
   it('bound what is signed, also when they came after it was kept', async () => {
     const { patientId } = at;
     const { staff } = at.clinician();
-    const prescriptionId = await staff.prescriptions.keep({ patientId, request });
+    const prescriptionId = await staff.prescriptions.saveDraft({ patientId, request });
     const limitId = await staff.care.addLimit({ patientId, limit: limit() });
     await expect(staff.prescriptions.sign({ patientId, prescriptionId })).rejects.toThrow(
       /4 kg is over the limit of 3 kg/,

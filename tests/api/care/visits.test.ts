@@ -166,7 +166,7 @@ describe('a first visit', () => {
   it('goes from an empty patient to a signed low-load exercise, with occlusion still closed', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
-    const kept = await staff.visits.keepFirstVisit({ patientId, visit: visit() });
+    const kept = await staff.visits.saveFirstVisit({ patientId, visit: visit() });
     expect(kept.dose).toMatchObject({ method: 'low-load', loadKg: 3 });
     await staff.prescriptions.sign({ patientId, prescriptionId: kept.prescriptionId });
     const { inForce } = await staff.prescriptions.list({ patientId });
@@ -188,7 +188,7 @@ describe('a first visit', () => {
     const patientId = empty;
     const answers = visit().screening.answers.slice(1);
     await expect(
-      staff.visits.keepFirstVisit({
+      staff.visits.saveFirstVisit({
         patientId,
         visit: visit({ screening: { ...visit().screening, answers } }),
       }),
@@ -204,7 +204,7 @@ describe('a first visit', () => {
     ['diastolic above systolic', { systolicMmhg: 100, diastolicMmhg: 110 }, /diastolic|systolic/i],
   ])('refuses with %s', async (_name, pressure, reason) => {
     await expect(
-      at.clinician().staff.visits.keepFirstVisit({ patientId: empty, visit: visit({ pressure }) }),
+      at.clinician().staff.visits.saveFirstVisit({ patientId: empty, visit: visit({ pressure }) }),
     ).rejects.toThrow(reason);
   });
 
@@ -212,17 +212,17 @@ describe('a first visit', () => {
     const { staff } = at.clinician();
     const patientId = empty;
     const known = { ...visit().request, knownOneRepMaxKg: 10 };
-    await staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
+    await staff.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     await at
       .clinician(7)
-      .staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
+      .staff.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     expect((await staff.episodes.list({ patientId })).episodes).toHaveLength(1);
   });
 
   it('shows previous values and the draft beside the fields', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
-    await staff.visits.keepFirstVisit({ patientId, visit: visit() });
+    await staff.visits.saveFirstVisit({ patientId, visit: visit() });
     await staff.drafts.save({ patientId, form: 'first-visit', typed: { loads: '1 2' } });
     const page = await staff.visits.firstVisit({ patientId });
     expect(page.profile?.diagnosis).toBe('Knee osteoarthritis');

@@ -4,7 +4,7 @@ import {
   ineligibleAtHome,
   type HomeCheck,
   homeConditionsOf,
-  type ObservedSession,
+  type SupervisedSession,
 } from '#core/care/home-gate.ts';
 import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/care/limit-bounds.ts';
 import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/care/remote-visit.ts';
@@ -96,7 +96,7 @@ describe('a limit on range', () => {
   });
 });
 
-const watched = (day: string, over: Partial<ObservedSession> = {}): ObservedSession => ({
+const watched = (day: string, over: Partial<SupervisedSession> = {}): SupervisedSession => ({
   limb: 'leg',
   side: 'right',
   day,

@@ -1,6 +1,6 @@
 /** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
 import { describe, expect, it } from 'vitest';
-import type { PaperFacts, DocumentItem } from '#core/care/paper-facts.ts';
+import type { DocumentFacts, DocumentItem } from '#core/care/paper-facts.ts';
 import { adviceOf } from '#core/care/paper-words.ts';
 import { letterOf } from '#core/care/papers.ts';
 import { selfManagementOf } from '#core/care/self-management.ts';
@@ -20,7 +20,7 @@ const version = {
 
 const item: DocumentItem = { lineId: 'l', first: version, last: version, atEnd: true, suspended: null };
 
-const facts: PaperFacts = {
+const facts: DocumentFacts = {
   clinic: { name: 'Clinic a', phone: '210 000 000', emergencyNumber: '112', coverHours: 'Weekdays 9 to 17' },
   patient: { name: 'Test Person', birthDay: '1958-06-01' },
   episode: {
@@ -77,11 +77,11 @@ const patientWords = {
   dose: (dose: { sets: number }) => [`${dose.sets} sets`],
   flag: (flag: string) => `Sign ${flag}`,
 };
-const textOf = (paper: ReturnType<typeof letterOf>) =>
-  paper.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');
-const letter = (over: Partial<PaperFacts> = {}) =>
+const textOf = (document: ReturnType<typeof letterOf>) =>
+  document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');
+const letter = (over: Partial<DocumentFacts> = {}) =>
   textOf(letterOf({ ...facts, ...over }, '2026-05-02', clinicWords));
-const sheet = (over: Partial<PaperFacts> = {}) =>
+const sheet = (over: Partial<DocumentFacts> = {}) =>
   textOf(selfManagementOf({ ...facts, ...over }, patientWords));
 
 describe('the letter', () => {
@@ -218,16 +218,16 @@ describe('the sheet for the patient', () => {
   });
 
   it('keeps what no record says apart, as advice for a clinician to read first', () => {
-    const paper = selfManagementOf(
+    const document = selfManagementOf(
       { ...facts, lines: [{ ...item, suspended: 'joint-rests' }] },
       patientWords,
     );
-    expect(adviceOf(paper)).toEqual([
+    expect(adviceOf(document)).toEqual([
       'Do not do this before you have rung the clinic.',
       'Ask the clinic how to read it: 210 000 000.',
       'If you reach nobody there, do not wait: ring 112.',
     ]);
-    const recorded = paper.parts.flatMap(({ lines }) => lines).join('\n');
+    const recorded = document.parts.flatMap(({ lines }) => lines).join('\n');
     expect(recorded).not.toMatch(/\b(do not|ring|ask the clinic)\b/i);
     expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
   });

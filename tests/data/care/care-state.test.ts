@@ -6,7 +6,7 @@ import type { Access } from '#data/access.ts';
 import { addLimit, liftLimit, limitsOf } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
 import { recordConsent } from '#data/consents.ts';
-import { nameDeputy } from '#data/deputies.ts';
+import { nameCoveringClinician } from '#data/deputies.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
 import { handleWorklistItem } from '#data/matters.ts';
@@ -22,7 +22,7 @@ import { freshStore } from '#tests/support/store.ts';
 
 let store: Store;
 let patientId: string;
-let deputyId: string;
+let coveringId: string;
 const dayMs = 86_400_000;
 const at = (hours: number): Access => accessOf(store, 'a', 'clinician-a', start + hours * 3_600_000);
 
@@ -37,7 +37,7 @@ const begin = async () => {
     role: 'clinician',
     administers: false,
   });
-  deputyId = added!.userId;
+  coveringId = added!.userId;
 };
 beforeEach(begin);
 afterEach(() => store.close());
@@ -118,8 +118,8 @@ const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
       assignee: { id: 'clinician-a', name: 'A' },
       reason: '',
     }),
-  name: (access) => nameDeputy(access, deputyId),
-  nobody: (access) => nameDeputy(access, null),
+  name: (access) => nameCoveringClinician(access, coveringId),
+  nobody: (access) => nameCoveringClinician(access, null),
 };
 
 const sorted = <R extends { readonly key: string }>(rows: readonly R[]) =>

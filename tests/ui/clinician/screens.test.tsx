@@ -8,7 +8,7 @@ import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/
 import { markersWithRoom } from '#ui/clinician/review/picture-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
-import { answerInWords, answersFrom, sheetGroups } from '#ui/clinician/screening/sheet-state.ts';
+import { answerInWords, answersFrom, itemGroups } from '#ui/clinician/screening/sheet-state.ts';
 import { agoInWords, momentInWords } from '#ui/clinician/when.ts';
 import { inputFrom } from '#ui/clinician/worklist/worklist-query.ts';
 import { countInWords, hrefOf, WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
@@ -175,11 +175,7 @@ describe('the screening sheet', () => {
   });
 
   it('puts every question into one group, those that open everything first', () => {
-    expect(sheetGroups(items).map((group) => group.items.map((one) => one.id))).toEqual([
-      ['b'],
-      ['a'],
-      ['c'],
-    ]);
+    expect(itemGroups(items).map((group) => group.items.map((one) => one.id))).toEqual([['b'], ['a'], ['c']]);
   });
 
   it('says one reason once with all the limbs it reaches', () => {

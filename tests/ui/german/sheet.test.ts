@@ -1,14 +1,14 @@
 /** The sheet for the time after care is told in German line by line, with the same figures and signs. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PaperFacts, DocumentItem } from '#core/care/paper-facts.ts';
-import type { Paper } from '#core/care/paper-words.ts';
+import type { DocumentFacts, DocumentItem } from '#core/care/paper-facts.ts';
+import type { CareDocument } from '#core/care/paper-words.ts';
 import { alwaysCautions } from '#core/cautions/always.ts';
 import { redFlags } from '#core/engine/facts.ts';
 import { joints } from '#core/joints.ts';
-import { sheetInWords } from '#ui/care/papers/paper-in-words.ts';
+import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
 import { careGerman } from '#ui/words/german/care.ts';
-import { sheetSentences } from '#ui/words/german/sentences/self-management.ts';
+import { summarySentences } from '#ui/words/german/sentences/self-management.ts';
 import { translateToGerman } from '#ui/words/german.ts';
 import { says } from '../german-sentences.ts';
 import { anyDose } from './any-dose.ts';
@@ -58,7 +58,7 @@ const baseline = fc.record({
   latched: fc.boolean(),
 });
 
-const facts: fc.Arbitrary<PaperFacts> = fc
+const facts: fc.Arbitrary<DocumentFacts> = fc
   .record({
     birthDay: day,
     endedOn: day,
@@ -88,20 +88,20 @@ const facts: fc.Arbitrary<PaperFacts> = fc
     },
     from: '2024-01-01',
     end: { on: endedOn, state: 'discharged', reason: 'so', by: 'Closer' },
-    log: {} as PaperFacts['log'],
+    log: {} as DocumentFacts['log'],
     decisions: [],
     limits: [],
-    checks: {} as PaperFacts['checks'],
+    checks: {} as DocumentFacts['checks'],
   }));
 
-const linesOf = (paper: Paper | null): readonly string[] =>
-  paper === null
+const linesOf = (document: CareDocument | null): readonly string[] =>
+  document === null
     ? []
     : [
-        ...paper.from.slice(1),
-        paper.about,
-        paper.title,
-        ...paper.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]),
+        ...document.from.slice(1),
+        document.about,
+        document.title,
+        ...document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]),
       ];
 
 /** What is of the clinic's own making stands in both languages alike. */
@@ -115,8 +115,8 @@ describe('the sheet after care in German', () => {
     fc.assert(
       fc.property(facts, (drawn) => {
         const [english, german] = [
-          linesOf(sheetInWords(drawn)),
-          linesOf(sheetInWords(drawn, translateToGerman)),
+          linesOf(summaryInWords(drawn)),
+          linesOf(summaryInWords(drawn, translateToGerman)),
         ];
         expect(german).toHaveLength(english.length);
         for (const [place, text] of english.entries()) {
@@ -130,13 +130,13 @@ describe('the sheet after care in German', () => {
       text,
       ...text.split(/(?:born|on|swelling:) (?=\S)/).map((part) => part.replace(/\.$/, '')),
     ]);
-    expect(Object.keys(sheetSentences).filter((one) => !parts.some((text) => says(one, text)))).toEqual([]);
+    expect(Object.keys(summarySentences).filter((one) => !parts.some((text) => says(one, text)))).toEqual([]);
   });
 
   it('lists every warning sign, each under the same call as in English', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    const paper = sheetInWords(drawn!, translateToGerman);
-    const signs = (paper?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
+    const document = summaryInWords(drawn!, translateToGerman);
+    const signs = (document?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
     expect(signs.map(({ title }) => title)).toEqual([
       'Hören Sie auf und rufen Sie sofort 112 an',
       'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachperson: 0711 55',
@@ -150,7 +150,7 @@ describe('the sheet after care in German', () => {
   it('is written for nobody who was handed to others', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
     expect(
-      sheetInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, translateToGerman),
+      summaryInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, translateToGerman),
     ).toBeNull();
   });
 });

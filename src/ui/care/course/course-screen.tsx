@@ -59,7 +59,7 @@ const Changes = ({ episode, day }: { readonly episode: EpisodeAnswer; readonly d
 );
 
 /** What is proposed at the end: who is handed to others gets the exercises from there. */
-const Papers = ({
+const Documents = ({
   patientId,
   episode,
   state,
@@ -101,7 +101,7 @@ const EpisodeOfCare = ({
       </h3>
       <Facts episode={episode} />
       <Changes episode={episode} day={day} />
-      <Papers patientId={patientId} episode={episode} state={state} />
+      <Documents patientId={patientId} episode={episode} state={state} />
       {may.length > 0 ? (
         <div className="screen-only">
           <Disclosure summary="Record a change">

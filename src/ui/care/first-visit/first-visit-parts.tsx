@@ -4,7 +4,7 @@ import { joints } from '#core/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { ScreeningItem } from '#core/screening/item.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
-import { SheetItem } from '#ui/clinician/screening/sheet-item.tsx';
+import { ScreeningItemField } from '#ui/clinician/screening/sheet-item.tsx';
 import { answerInWords, type ItemState } from '#ui/clinician/screening/sheet-state.ts';
 import { boundField } from '#ui/shared/bound-field.ts';
 import { Button } from '#ui/shared/button.tsx';
@@ -81,7 +81,7 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
         </Button>
       ) : null}
       {items.map((item) => (
-        <SheetItem
+        <ScreeningItemField
           key={item.id}
           item={item}
           state={stateOf(typed, item.id)}

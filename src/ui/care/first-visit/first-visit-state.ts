@@ -8,7 +8,7 @@ import { screeningSheetVersion } from '#core/screening/items.ts';
 import {
   answersFrom,
   type ItemState,
-  type SheetState,
+  type ScreeningFormState,
   unanswered,
 } from '#ui/clinician/screening/sheet-state.ts';
 import type { Problem } from '#ui/shared/error-summary.tsx';
@@ -29,11 +29,11 @@ export const withItem = (typed: Typed, id: string, state: ItemState): Typed => (
   [itemKey(id)]: JSON.stringify(state),
 });
 
-const sheetOf = (typed: Typed, items: readonly ScreeningItem[]): SheetState =>
+const screeningOf = (typed: Typed, items: readonly ScreeningItem[]): ScreeningFormState =>
   Object.fromEntries(items.map((item) => [item.id, stateOf(typed, item.id)]));
 
 export const answered = (typed: Typed, items: readonly ScreeningItem[]): readonly ScreeningItemAnswer[] =>
-  answersFrom(items, sheetOf(typed, items));
+  answersFrom(items, screeningOf(typed, items));
 
 /** Said by the clinician in one act: all others were asked and answered no. */
 export const restNo = (typed: Typed, items: readonly ScreeningItem[]): Typed =>

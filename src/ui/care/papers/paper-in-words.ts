@@ -1,6 +1,6 @@
 /** Both papers with the words of the screens: the clinic's for the letter, the patient's for the sheet. */
-import type { PaperFacts } from '#core/care/paper-facts.ts';
-import type { Paper } from '#core/care/paper-words.ts';
+import type { DocumentFacts } from '#core/care/paper-facts.ts';
+import type { CareDocument } from '#core/care/paper-words.ts';
 import { letterOf } from '#core/care/papers.ts';
 import { selfManagementOf } from '#core/care/self-management.ts';
 import type { Day } from '#core/day.ts';
@@ -8,17 +8,17 @@ import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.
 import { doseTitle as countInWords, doseLines } from '#ui/patient/today/dose-text.ts';
 import { t } from '#ui/words.ts';
 
-export const letterInWords = (facts: PaperFacts | null, day: Day): Paper | null =>
+export const letterInWords = (facts: DocumentFacts | null, day: Day): CareDocument | null =>
   facts === null ? null : letterOf(facts, day, { title: doseTitle, dose: doseInWords });
 
 type Translate = (text: string) => string;
 
 /** A paper in another language, line by line. What somebody typed stays as typed; nothing is spoken here. */
-const told = (paper: Paper, translate: Translate): Paper => ({
-  from: paper.from.map(translate),
-  about: translate(paper.about),
-  title: translate(paper.title),
-  parts: paper.parts.map(({ title, lines, advice }) => ({
+const told = (document: CareDocument, translate: Translate): CareDocument => ({
+  from: document.from.map(translate),
+  about: translate(document.about),
+  title: translate(document.title),
+  parts: document.parts.map(({ title, lines, advice }) => ({
     title: translate(title),
     lines: lines.map(translate),
     advice: advice?.map(translate),
@@ -26,10 +26,10 @@ const told = (paper: Paper, translate: Translate): Paper => ({
 });
 
 /** For those who were discharged; who is handed to others gets the new clinic's word. */
-export const sheetInWords = (
-  facts: PaperFacts | null,
+export const summaryInWords = (
+  facts: DocumentFacts | null,
   translate: Translate = (text) => text,
-): Paper | null =>
+): CareDocument | null =>
   facts?.end.state === 'discharged'
     ? told(
         selfManagementOf(facts, {

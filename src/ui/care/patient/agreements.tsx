@@ -47,9 +47,9 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
         <PageHeading>{t('agree.title')}</PageHeading>
         <p>{t('agree.lead')}</p>
         <Notice
-          tone={mine.isWatched ? 'plain' : 'care'}
+          tone={mine.isMonitored ? 'plain' : 'care'}
           title={
-            mine.isWatched
+            mine.isMonitored
               ? t('agree.watched', { hours: mine.coverHours.replace(/\.$/, '') })
               : t('agree.not-watched')
           }

@@ -9,7 +9,7 @@ import '#ui/words/before-visit.ts';
 import { t, translate } from '#ui/words.ts';
 import type { QuestionsAnswer } from '../answers.ts';
 import { callPatient } from './call.ts';
-import { useKeptAnswers } from './use-kept-answers.ts';
+import { useSavedAnswers } from './use-kept-answers.ts';
 import { answersToSend, type GivenById, notGiven, type Question } from './visit-answers.ts';
 import { VisitQuestion } from './visit-question.tsx';
 
@@ -97,7 +97,7 @@ export const VisitApp = ({
   readonly ownerId: string;
 }) => {
   const { questions } = answer;
-  const { state, change, drop } = useKeptAnswers(ownerId);
+  const { state, change, drop } = useSavedAnswers(ownerId);
   const [isSent, setSent] = useState(false);
   const { place, given } = state;
   const go = (to: number) => change({ place: to, given });

@@ -11,7 +11,7 @@ import { client } from '../client.ts';
 import { DescriptorFields } from '../forms/descriptor-fields.tsx';
 import { readTyped, type Typed } from '../forms/typed.ts';
 import { useSubmit } from '../forms/use-submit.ts';
-import { KeepAndSign } from './keep-and-sign.tsx';
+import { SaveAndSign } from './keep-and-sign.tsx';
 import type { LadderRow } from './ladder-rows.ts';
 import { LadderTable } from './ladder-table.tsx';
 import { ProposalView } from './proposal-view.tsx';
@@ -45,7 +45,7 @@ const ShownProposal = ({ shown, of }: { readonly shown: Shown; readonly of: Pres
   <section className="stack proposal" aria-label="Proposed dose">
     <h2>Proposed dose</h2>
     <ProposalView proposed={shown.proposed} />
-    <KeepAndSign
+    <SaveAndSign
       patientId={of.patientId}
       request={shown.request}
       lineId={of.line?.lineId ?? null}

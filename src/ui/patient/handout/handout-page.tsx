@@ -2,7 +2,7 @@
 /** The whole plan on one page, to read through or to print: every exercise in force, cautions, whom to call. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Button } from '#ui/shared/button.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/handout.ts';
@@ -95,6 +95,6 @@ export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
     )}
     <Cautions exercises={view.exercises} />
     <Signs clinic={view.clinic} />
-    <CoverHours clinic={view.clinic} />
+    <MonitoringHours clinic={view.clinic} />
   </div>
 );

@@ -6,7 +6,7 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { t } from '#ui/words.ts';
 import { timeText } from '../phone/text-of-time.ts';
-import { type Kept, type Outbox, waiting } from './outbox.ts';
+import { type Saved, type Outbox, waiting } from './outbox.ts';
 
 export interface SavedHereProps {
   readonly state: Outbox;
@@ -21,15 +21,15 @@ const tags = {
   aside: { shape: 'care', tone: 'danger', text: 'entry.aside' },
 } as const;
 
-const Entries = ({ entries }: { readonly entries: readonly Kept[] }) => (
+const Entries = ({ entries }: { readonly entries: readonly Saved[] }) => (
   <DefinitionList
     rows={[...entries]
       .sort((a, b) => b.savedAt - a.savedAt)
-      .map((kept) => {
-        const tag = tags[kept.status];
+      .map((saved) => {
+        const tag = tags[saved.status];
         return {
-          key: kept.entryId,
-          name: t('entry.at', { kind: t(`entry.${kept.kind}`), time: timeText(kept.savedAt) }),
+          key: saved.entryId,
+          name: t('entry.at', { kind: t(`entry.${saved.kind}`), time: timeText(saved.savedAt) }),
           value: (
             <StatusTag shape={tag.shape} tone={tag.tone}>
               {t(tag.text)}
@@ -50,15 +50,15 @@ const stateText = (state: Outbox): string => {
 };
 
 /** Said before anything is lost by it: in the middle of a session as well. */
-export const NotKept = () => <Notice tone="care" title={t('saved.not-kept')} />;
+export const NotSaved = () => <Notice tone="care" title={t('saved.not-kept')} />;
 
 export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) => {
-  const isAside = state.entries.some((kept) => kept.status === 'aside');
-  const isClockDoubtful = state.entries.some((kept) => kept.clockDoubtful);
+  const isAside = state.entries.some((saved) => saved.status === 'aside');
+  const isClockDoubtful = state.entries.some((saved) => saved.clockDoubtful);
   const isWaiting = waiting(state).length > 0;
   return (
     <>
-      {isLasting ? null : <NotKept />}
+      {isLasting ? null : <NotSaved />}
       {isAside ? <Notice tone="danger" title={t('saved.kept-aside', { phone })} /> : null}
       {isClockDoubtful ? <Notice tone="care" title={t('saved.clock')} /> : null}
       {state.entries.length === 0 ? null : (

@@ -3,13 +3,13 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { readOwn, removeOwn, writeOwn } from './own-store.ts';
 
-export interface KeptState<S, E> {
+export interface SavedState<S, E> {
   /** undefined while the phone is being read; null when nothing is running. */
   readonly state: S | null | undefined;
   readonly dispatch: (event: E) => void;
   readonly begin: (state: S) => void;
   /** False once the phone had no room for the newest state: a reload would go back behind it. */
-  readonly isKept: boolean;
+  readonly isSaved: boolean;
   /** Forgets the copy on the phone; the page may still show the state. */
   readonly release: () => void;
   readonly drop: () => void;
@@ -21,7 +21,7 @@ const mark = (draft: 'writing' | 'written'): void => {
 };
 
 /** Writes one after the other and always the latest: sealing takes its time, and an older state must not land on a newer. */
-const writer = (ownerId: string, key: string, translate: (isKept: boolean) => void) => {
+const writer = (ownerId: string, key: string, translate: (isSaved: boolean) => void) => {
   let last: Promise<void> = Promise.resolve();
   let newest = 0;
   const queue = (work: () => Promise<void>, isStale: () => boolean) => {
@@ -48,16 +48,16 @@ const writer = (ownerId: string, key: string, translate: (isKept: boolean) => vo
 };
 
 /** `isHeld` false: another tab runs it, so it is neither read nor written here. */
-export const useKeptReducer = <S, E>(
+export const useSavedReducer = <S, E>(
   { ownerId, key, isLocked }: { readonly ownerId: string; readonly key: string; readonly isLocked: boolean },
   reducer: (state: S, event: E) => S,
   isReadable: (value: S) => boolean,
-): KeptState<S, E> => {
+): SavedState<S, E> => {
   const [state, setState] = useState<S | null | undefined>(undefined);
   const held = useRef<S | null>(null);
   const readable = useRef(isReadable);
-  const [isKept, setKept] = useState(true);
-  const [write] = useState(() => writer(ownerId, key, setKept));
+  const [isSaved, setSaved] = useState(true);
+  const [write] = useState(() => writer(ownerId, key, setSaved));
   useEffect(() => {
     let isOver = false;
     if (!isLocked) {
@@ -94,5 +94,5 @@ export const useKeptReducer = <S, E>(
     setState(null);
     release();
   }, [release]);
-  return { state, dispatch, begin: put, isKept, release, drop };
+  return { state, dispatch, begin: put, isSaved, release, drop };
 };

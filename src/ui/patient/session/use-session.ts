@@ -5,7 +5,7 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/model/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
-import { useKeptReducer } from '../phone/use-kept-reducer.ts';
+import { useSavedReducer } from '../phone/use-kept-reducer.ts';
 import { beginSession } from './begin.ts';
 import type { SessionDraft } from './draft.ts';
 import { sessionEntryOf } from './entry.ts';
@@ -18,7 +18,7 @@ export interface SessionHandle {
   readonly draft: SessionDraft | null | undefined;
   readonly send: (event: SessionEvent) => void;
   readonly begin: (isEasierSession: boolean, enteredAs: Carer | null) => SessionDraft;
-  readonly isKept: boolean;
+  readonly isSaved: boolean;
   readonly drop: () => void;
 }
 
@@ -29,12 +29,12 @@ export const useSession = (
   clock: () => number,
   save: OutboxHandle['save'],
 ): SessionHandle => {
-  const kept = useKeptReducer<SessionDraft, SessionEvent>(
+  const saved = useSavedReducer<SessionDraft, SessionEvent>(
     { ownerId, key: draftKey(ownerId), isLocked },
     sessionReducer,
     isReadable,
   );
-  const { state: draft, dispatch, begin: put, isKept, release, drop } = kept;
+  const { state: draft, dispatch, begin: put, isSaved, release, drop } = saved;
   useEffect(() => {
     // Also after a crash between the end and the keeping: the entry has one id, so it is kept once.
     if (!draft || draft.endedAt === null) return;
@@ -57,5 +57,5 @@ export const useSession = (
     },
     [view, ownerId, clock, put],
   );
-  return { draft, send: dispatch, begin, isKept, drop };
+  return { draft, send: dispatch, begin, isSaved, drop };
 };

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { Button } from '#ui/shared/button.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { t } from '#ui/words.ts';
@@ -164,11 +164,11 @@ export const TodayPage = (props: TodayPageProps) => {
       <ExerciseList view={view} />
       <Told view={view} />
       <CautionList view={view} />
-      <CoverHours clinic={view.clinic}>
+      <MonitoringHours clinic={view.clinic}>
         <p className="seldom">
           <a href="/write">{t('write.link')}</a>
         </p>
-      </CoverHours>
+      </MonitoringHours>
       {props.foot}
     </div>
   );

@@ -21,7 +21,7 @@ import { jointSentences } from './sentences/joints.ts';
 import { questionSentences } from './sentences/questions.ts';
 import { reasonSentences } from './sentences/reasons.ts';
 import { refusalSentences } from './sentences/refusals.ts';
-import { sheetSentences } from './sentences/self-management.ts';
+import { summarySentences } from './sentences/self-management.ts';
 
 /** File by file, so that a test can name what stands twice or has nothing left to translate. */
 export const sentenceFiles = {
@@ -42,7 +42,7 @@ export const sentenceFiles = {
   questions: questionSentences,
   reasons: reasonSentences,
   refusals: refusalSentences,
-  'self-management': sheetSentences,
+  'self-management': summarySentences,
   ready: Object.fromEntries(readySentences.map(({ en, de }) => [en, de])),
 } as const satisfies Readonly<Record<string, Sentences>>;
 

@@ -2,7 +2,7 @@
 /** Check your answers; sent; or stopped with what to do. */
 import type { ReactNode } from 'react';
 import { Button, LinkButton } from '#ui/shared/button.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { t } from '#ui/words.ts';
@@ -48,7 +48,7 @@ export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
     <Button isLarge isWide onClick={onHome}>
       {t('done.home')}
     </Button>
-    <CoverHours clinic={clinic} />
+    <MonitoringHours clinic={clinic} />
   </div>
 );
 
