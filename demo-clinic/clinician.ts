@@ -1,6 +1,6 @@
 /** What a clinician does at a visit, through the functions the desk uses. */
 import { addDays } from '#core/day.ts';
-import { proposePrescription, type PrescriptionRequest } from '#core/prescribing/propose.ts';
+import { type PrescriptionRequest, proposePrescription } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/baselines.ts';

@@ -1,5 +1,5 @@
 /** She owns 1, 2 and 3 kg: a set first, then a step far over 10 % that says so, then nothing is left to step. */
-import { body, setsBaseline, measures, plans, prescribes, pressure, screens, signs, tells } from '../acts.ts';
+import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs, tells } from '../acts.ts';
 import { atHome } from '../home.ts';
 import { on, type Story, week, weekly } from '../story.ts';
 

@@ -1,12 +1,12 @@
 /** A six-day flare eases the dose once, the way back is half-way, and later weeks hold without easing. */
 import {
   body,
-  setsBaseline,
   measures,
   plans,
   prescribes,
   pressure,
   screens,
+  setsBaseline,
   signs,
   tells,
   toFailure,

@@ -1,12 +1,12 @@
 /** Kidney disease told in the screening: nutrition refers, occlusion waits, the hip goes on with pre-approved steps. */
 import {
   body,
-  setsBaseline,
   measures,
   plans,
   prescribes,
   pressure,
   screens,
+  setsBaseline,
   signs,
   toFailure,
 } from '../acts.ts';

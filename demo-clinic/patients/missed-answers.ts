@@ -1,12 +1,12 @@
 /** Answers go missing, sessions are left out, then nothing comes: unknown never moves the dose on. */
 import {
   body,
-  setsBaseline,
   measures,
   plans,
   prescribes,
   pressure,
   screens,
+  setsBaseline,
   signs,
   toFailure,
 } from '../acts.ts';

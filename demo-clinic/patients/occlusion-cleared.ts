@@ -1,13 +1,13 @@
 /** Occlusion closed at first, cleared with a reason, measured, watched twice, then done at home. */
 import {
-  consentGiven,
   body,
-  setsBaseline,
+  consentGiven,
   measures,
   plans,
   prescribes,
   pressure,
   screens,
+  setsBaseline,
   signs,
   tells,
   toFailure,

@@ -1,12 +1,12 @@
 /** Diagnosed high blood pressure keeps occlusion closed although the reading is in range; low load instead. */
 import {
   body,
-  setsBaseline,
   measures,
   plans,
   prescribes,
   pressure,
   screens,
+  setsBaseline,
   signs,
   tells,
   toFailure,

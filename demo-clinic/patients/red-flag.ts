@@ -1,5 +1,5 @@
 /** This morning she ticks calf pain and swelling: everything stops and she is first on the list. */
-import { body, setsBaseline, measures, plans, prescribes, pressure, screens, signs } from '../acts.ts';
+import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs } from '../acts.ts';
 import { atHome } from '../home.ts';
 import { morningOf, on, type Story, week } from '../story.ts';
 

@@ -1,5 +1,5 @@
 /** Rheumatoid arthritis: two joints flare together and stay so; the clinic is told on the third day. */
-import { body, setsBaseline, measures, plans, prescribes, pressure, screens, signs, tells } from '../acts.ts';
+import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs, tells } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { morningsOf, on, type Story, week } from '../story.ts';
 

@@ -5,7 +5,7 @@
  */
 import { checkSettings } from '#core/clinic-choice.ts';
 import { decisions } from '#core/engine/answers.ts';
-import { type EngineSettingValues, engineSettings, engineDefaults } from '#core/engine/choices.ts';
+import { type EngineSettingValues, engineDefaults, engineSettings } from '#core/engine/choices.ts';
 import { readNumbers } from './prove.ts';
 import { diaryTypes } from './simulated-diaries/diary-types.ts';
 import { summarise, type TypeSummary } from './simulated-diaries/summary.ts';

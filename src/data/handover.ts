@@ -1,7 +1,7 @@
 /** The page for the colleague, read from the record. */
 import { and, asc, eq } from 'drizzle-orm';
 import { episodeStatusOn } from '#core/care/episode-standing.ts';
-import { ineligibleMethods, lastDecisions, pauseLines, overridesInForce } from '#core/care/handover.ts';
+import { ineligibleMethods, lastDecisions, overridesInForce, pauseLines } from '#core/care/handover.ts';
 import { ineligibleAtHome } from '#core/care/home-gate.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import { addDays, dayNumber } from '#core/day.ts';

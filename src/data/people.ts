@@ -4,7 +4,7 @@ import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
-import { digestOfIds, noteRead, appendAudit } from './audit.ts';
+import { appendAudit, digestOfIds, noteRead } from './audit.ts';
 import { careProfile, clinic, patient, patientIdentity } from './schema/schema.ts';
 import { ofPatient, patientQuery, prepared } from './store/prepared.ts';
 import type { Store } from './store/store.ts';

@@ -6,7 +6,7 @@ import { createCaller } from '#api/root.ts';
 import { contextFor } from './context.ts';
 import { networkOf } from './network.ts';
 import { isOwnOrigin, jsonBody } from './origin.ts';
-import { isEncrypted, decrypted } from './phone-entries.ts';
+import { decrypted, isEncrypted } from './phone-entries.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
 import type { Runtime } from './runtime.ts';

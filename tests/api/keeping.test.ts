@@ -4,7 +4,7 @@ import { noteRead } from '#data/audit.ts';
 import { headsFileOf, readHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
 import { typedSecret } from '#server/auth.ts';
-import { storeHeadsNow, keepWordsOut } from '#server/keeping.ts';
+import { keepWordsOut, storeHeadsNow } from '#server/keeping.ts';
 import { personOf } from '#server/person.ts';
 import { makeTelemetry } from '#server/watch.ts';
 import { accessOf, auditKey, twoClinics } from '#tests/support/clinic.ts';

@@ -48,7 +48,7 @@ export const openRecord = async (page: Page) => {
 export const screen = async (page: Page) => {
   await open(page, 'Screening');
   await expect(page.getByText('No screening is recorded; every method stays closed.')).toBeVisible();
-  for (const item of await page.locator('.sheet-item').all())
+  for (const item of await page.locator('.screening-item').all())
     await item.getByRole('radio', { name: 'No', exact: true }).check();
   await radio(page, /high blood pressure/, 'Yes').check();
   await radio(page, /vasculitis/, 'Not known').check();

@@ -6,8 +6,8 @@ import {
   openWithWorker,
   phoneOf,
   playSequence,
-  untilSaved,
   untilReady,
+  untilSaved,
 } from '#commands/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';

@@ -4,7 +4,7 @@
  */
 import path from 'node:path';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf, untilSaved, untilReady } from '#commands/phone-sequences/sequence.ts';
+import { openWithWorker, phoneOf, untilReady, untilSaved } from '#commands/phone-sequences/sequence.ts';
 import { morningsOf, sessionsOf } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
 import { signedIn, signIn } from './support.ts';

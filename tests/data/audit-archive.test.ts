@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Access } from '#data/access.ts';
 import { appendAudit } from '#data/audit.ts';
 import { archiveBefore, archiveFileOf, auditStoredSince, type Segment } from '#data/audit-archive.ts';
-import { headsFileOf, storeHeads, readHeads } from '#data/audit-heads.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
 import { saveSettings } from '#data/choices.ts';
 import type { Store } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';

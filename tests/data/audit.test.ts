@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { flushReads, noteRead } from '#data/audit.ts';
-import { headsFileOf, storeHeads, readHeads } from '#data/audit-heads.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';
 import { accessOf, auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';

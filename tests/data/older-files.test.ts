@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { appendAudit } from '#data/audit.ts';
-import { headsFileOf, storeHeads, readHeads } from '#data/audit-heads.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
 import { migrateStore } from '#data/store/migrate.ts';
 import { openStore } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';

@@ -29,10 +29,10 @@ import { freshStore } from '#tests/support/store.ts';
 import {
   accessTo,
   auditKey,
+  decisionsInForceAt,
   inForceAt,
   middayOf,
   placeOf,
-  decisionsInForceAt,
   type Told,
   target,
   toldOf,

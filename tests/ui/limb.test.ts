@@ -5,7 +5,7 @@ import type { LimbAnswer, SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { begin, next, eligibility, play } from './session-play.ts';
+import { begin, eligibility, next, play } from './session-play.ts';
 import { cuffDose, exercise, today } from './views.ts';
 
 const withPulse = { ...cuffDose, pulseShown: true };

@@ -4,10 +4,10 @@ import { describe, expect, it } from 'vitest';
 import {
   type Effect,
   emptyOutbox,
-  type Saved,
   type Outbox,
   type OutboxEvent,
   outboxReducer,
+  type Saved,
   waiting,
 } from '#ui/patient/outbox/outbox.ts';
 

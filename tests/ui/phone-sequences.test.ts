@@ -14,10 +14,10 @@ import { freshStore } from '#tests/support/store.ts';
 import {
   type Effect,
   emptyOutbox,
-  type Saved,
   type Outbox,
   type OutboxEvent,
   outboxReducer,
+  type Saved,
   waiting,
 } from '#ui/patient/outbox/outbox.ts';
 import { beginSession } from '#ui/patient/session/begin.ts';

@@ -9,7 +9,7 @@ import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { jointText } from '#ui/patient/questions/joint-text.ts';
 import { words } from '#ui/words/every-word.ts';
 import { german } from '#ui/words/german.ts';
-import { t, setLanguage } from '#ui/words.ts';
+import { setLanguage, t } from '#ui/words.ts';
 
 afterEach(() => {
   weighIn('kg');

@@ -6,7 +6,7 @@ import type { Score, SessionDraft } from '#ui/patient/session/draft.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { isTimeUp, restrictedSeconds } from '#ui/patient/session/restriction.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { begin, next, none, oneSet, onlyCuff, eligibility, play } from './session-play.ts';
+import { begin, eligibility, next, none, oneSet, onlyCuff, play } from './session-play.ts';
 import { cuffDose, exercise, today, weightDose } from './views.ts';
 
 describe('anything new since last time', () => {

@@ -5,7 +5,7 @@ import { pressed } from '#ui/patient/session/counter.tsx';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { began, begin, next, none, oneSet, onlyCuff, onlyWeight, eligibility, play } from './session-play.ts';
+import { began, begin, eligibility, next, none, oneSet, onlyCuff, onlyWeight, play } from './session-play.ts';
 import { chairDose, exercise, today, weightDose } from './views.ts';
 
 describe('a session that begins', () => {

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { guessedFirst } from '#data/guessable-passphrase.ts';
 import { flushAttempts, storedAttempts } from '#data/kept-tries.ts';
 import { passkeysOf, removePasskey } from '#data/passkeys.ts';
-import { changePassphrase, passphraseMatches, passphraseLength } from '#data/passphrase.ts';
+import { changePassphrase, passphraseLength, passphraseMatches } from '#data/passphrase.ts';
 import { clinicOf } from '#data/people.ts';
 import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
 import { perStore } from '#data/store/held.ts';

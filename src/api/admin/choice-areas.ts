@@ -1,5 +1,5 @@
 /** Every number a clinic may set, by what it is about. */
-import { type SettingValues, type ClinicSetting, checkSettings, defaultsOf } from '#core/clinic-choice.ts';
+import { type ClinicSetting, checkSettings, defaultsOf, type SettingValues } from '#core/clinic-choice.ts';
 import { engineSettings } from '#core/engine/choices.ts';
 import { nutritionSettings } from '#core/nutrition/choices.ts';
 import { occlusionSettings } from '#core/occlusion/choices.ts';

@@ -2,10 +2,10 @@
 import { z } from 'zod';
 import { digestOfIds, noteRead } from '#data/audit.ts';
 import { namesOf, previewSettings } from '#data/choice-preview.ts';
-import { settingChanges, settingsOf, saveSettings } from '#data/choices.ts';
+import { saveSettings, settingChanges, settingsOf } from '#data/choices.ts';
 import { refusedWith } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
-import { settingAreas, effectiveSettings, ownSettings, refusedSettings } from './choice-areas.ts';
+import { effectiveSettings, ownSettings, refusedSettings, settingAreas } from './choice-areas.ts';
 
 const values = z.record(z.string().max(80), z.number());
 

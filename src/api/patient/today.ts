@@ -19,7 +19,7 @@ import { decisionsInForceOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { exercisesToday } from './today-exercise.ts';
-import { suspensionTexts, newestMessages, recentChanges } from './today-told.ts';
+import { newestMessages, recentChanges, suspensionTexts } from './today-told.ts';
 import type { TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>

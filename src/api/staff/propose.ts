@@ -8,10 +8,10 @@ import {
 } from '#core/model/dose-wish.ts';
 import {
   careRefusals,
-  type ProposedPrescription,
-  proposePrescription,
   eligibilityRefusals,
   type PrescriptionRequest,
+  type ProposedPrescription,
+  proposePrescription,
 } from '#core/prescribing/propose.ts';
 import type { Access } from '#data/access.ts';
 import { prescribingContextFor } from '#data/ground.ts';

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { isGiven } from '#core/care/consent.ts';
 import { consentsOf } from '#data/consents.ts';
-import { handedOn, giveRecordFile } from '#data/record-files.ts';
+import { giveRecordFile, handedOn } from '#data/record-files.ts';
 import { Problem } from '../errors.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
 

@@ -1,6 +1,6 @@
 /** Appointments, watched sessions, the gate for a cuff at home, and a whole first visit in one go. */
 import { z } from 'zod';
-import { ineligibleAtHome, homeConditionsOf } from '#core/care/home-gate.ts';
+import { homeConditionsOf, ineligibleAtHome } from '#core/care/home-gate.ts';
 import { firstOcclusionRemote, visitRefusals } from '#core/care/remote-visit.ts';
 import {
   firstVisitFields,

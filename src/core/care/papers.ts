@@ -8,6 +8,8 @@ import { counted, dayInWords, jointInWords } from '../review/plain-words.ts';
 import type { DocumentDecision, DocumentFacts, DocumentItem } from './paper-facts.ts';
 import {
   all,
+  type CareDocument,
+  type DocumentPart,
   type DoseWords,
   decisionWords,
   endWords,
@@ -15,8 +17,6 @@ import {
   jointsInWords,
   limitWords,
   methodWords,
-  type CareDocument,
-  type DocumentPart,
   sentence,
 } from './paper-words.ts';
 

@@ -12,7 +12,7 @@ import type { Dose } from '../model/dose.ts';
 import type { Baseline } from '../model/record.ts';
 import { dayInWords, figure, jointInWords } from '../review/plain-words.ts';
 import type { DocumentFacts, DocumentItem } from './paper-facts.ts';
-import { headOf, type CareDocument, type DocumentPart, sentence } from './paper-words.ts';
+import { type CareDocument, type DocumentPart, headOf, sentence } from './paper-words.ts';
 
 export interface PatientWords {
   readonly title: (dose: Dose) => string;

@@ -2,7 +2,7 @@
  * Every number of the decision rules that no source fixes. Each needs a physiotherapist's sign-off.
  * The values in force are stored with each decision, so that an old decision replays to the same answer.
  */
-import type { SettingValues, ClinicSetting } from '../clinic-choice.ts';
+import type { ClinicSetting, SettingValues } from '../clinic-choice.ts';
 import { doseSettings } from './dose-choices.ts';
 import { ruleSettings } from './rule-choices.ts';
 

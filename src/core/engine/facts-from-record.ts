@@ -14,11 +14,11 @@ import { engineSettingValues } from './choices.ts';
 import { completionFacts } from './completion-facts.ts';
 import type { Facts } from './facts.ts';
 import {
-  effusionFacts,
   baselineFacts,
+  effusionFacts,
+  highestPainOf,
   otherJointsFlared,
   painFacts,
-  highestPainOf,
   stateFacts,
 } from './joint-facts.ts';
 import { type Moment, mornings } from './judged-session.ts';

@@ -1,7 +1,7 @@
 /** A screening as recorded: one version, dated, never edited. */
 import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
-import type { Method, Eligibility } from '../methods.ts';
+import type { Eligibility, Method } from '../methods.ts';
 
 export const screeningAnswers = ['yes', 'no', 'not-known'] as const;
 export type ScreeningAnswer = (typeof screeningAnswers)[number];

@@ -1,5 +1,5 @@
 /** Nutrition numbers that no source fixes. A clinic may move them inside the bounds. */
-import { type SettingValues, type ClinicSetting, defaultsOf } from '../clinic-choice.ts';
+import { type ClinicSetting, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 
 export const nutritionSettings: readonly ClinicSetting[] = [
   {

@@ -13,7 +13,7 @@ import { answer, type Note } from '../outcome.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg, statureCm } from './body-fields.ts';
 import { bodyMassIndex } from './body-mass-index.ts';
-import { settingOf, nutritionDefaults } from './choices.ts';
+import { nutritionDefaults, settingOf } from './choices.ts';
 import { kidneyLockReasons } from './kidney-lock.ts';
 import { egfrField, lockQuestions } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';

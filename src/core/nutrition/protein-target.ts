@@ -12,7 +12,7 @@ import { needed } from '../needed-inputs.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { ageYears, leanMassKg, massKg, statureCm } from './body-fields.ts';
 import { bodyMassBand, bodyMassIndex } from './body-mass-index.ts';
-import { settingOf, nutritionDefaults } from './choices.ts';
+import { nutritionDefaults, settingOf } from './choices.ts';
 import { kidneyFigures, kidneyLockReasons, kidneyNotes } from './kidney-lock.ts';
 import { egfrField, lockQuestions, locks } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';

@@ -6,7 +6,7 @@
  * choice of this project: it gives the lower dose). An estimate never stands in for a measurement.
  */
 import type { Citation } from '../citation.ts';
-import { type SettingValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Position } from '../model/dose.ts';

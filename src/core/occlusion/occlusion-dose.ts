@@ -5,7 +5,7 @@
  * position, never from an estimate; an elastic wrap gets a tightness and no pressure. One limb at a
  * time, arms and legs only. It is a proposal: a licensed clinician and local rules decide.
  */
-import { type SettingValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Cuff, OcclusionDose } from '../model/dose.ts';

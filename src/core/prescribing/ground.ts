@@ -1,7 +1,7 @@
 /** What a dose is proposed on: the patient as measured and screened, and the clinic's numbers. */
 import type { ConsentRow } from '../care/consent.ts';
 import type { HomeFacts } from '../care/home-gate.ts';
-import type { SettingValues, ClinicSetting } from '../clinic-choice.ts';
+import type { ClinicSetting, SettingValues } from '../clinic-choice.ts';
 import { defaultsOf } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { LowLoadRequest } from '../model/dose-wish.ts';

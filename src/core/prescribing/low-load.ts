@@ -4,7 +4,7 @@ import type { LowLoadDose } from '../model/dose.ts';
 import type { LowLoadRequest } from '../model/dose-wish.ts';
 import { answer, refuse } from '../outcome.ts';
 import { proposeLowLoadDose } from '../strength/low-load-dose.ts';
-import { type DosedOutcome, type PrescribingContext, newestTest } from './ground.ts';
+import { type DosedOutcome, newestTest, type PrescribingContext } from './ground.ts';
 
 export const dosedLowLoad = (
   context: PrescribingContext,

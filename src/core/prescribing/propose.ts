@@ -15,7 +15,7 @@ import { unmetHomeConditions } from '../occlusion/home-conditions.ts';
 import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import { exerciseEligibility } from '../screening/joint-blocks.ts';
-import type { Dosed, PrescribingContext, Line } from './ground.ts';
+import type { Dosed, Line, PrescribingContext } from './ground.ts';
 import { dosedLowLoad } from './low-load.ts';
 import { dosedOcclusion } from './occlusion.ts';
 import { dosedVariation } from './variation.ts';

@@ -4,7 +4,7 @@ import type { VariationDose } from '../model/dose.ts';
 import type { VariationRequest } from '../model/dose-wish.ts';
 import { answer, refuse } from '../outcome.ts';
 import { proposeVariationDose } from '../variation/variation-dose.ts';
-import { type DosedOutcome, type PrescribingContext, newestTest } from './ground.ts';
+import { type DosedOutcome, newestTest, type PrescribingContext } from './ground.ts';
 
 /** Body mass, stature and coefficients as last recorded; null while one of them is missing. */
 export const anthropometryOf = (

@@ -1,5 +1,5 @@
 /** What no source fixes in the review. Nothing here is read by the engine. */
-import { type SettingValues, type ClinicSetting, defaultsOf } from '../clinic-choice.ts';
+import { type ClinicSetting, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 
 export const reviewSettings = [
   {

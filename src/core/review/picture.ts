@@ -5,7 +5,7 @@
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { DecisionWord } from '../engine/answers.ts';
 import { explainToClinician } from '../engine/explain.ts';
-import { type DayDetail, dayDetail, type ChartNames } from './day-detail.ts';
+import { type ChartNames, type DayDetail, dayDetail } from './day-detail.ts';
 import { hasMissing, highestPain } from './joint-answers.ts';
 import { measureTitles, type SessionLoad } from './load-of-session.ts';
 import { dayInWords } from './plain-words.ts';

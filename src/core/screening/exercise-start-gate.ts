@@ -7,7 +7,7 @@
  * It says nothing about readings during exercise, and a reading under it clears nothing.
  */
 import { calculation } from '../calculation.ts';
-import { type SettingValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import { answer, type Note } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from './blood-pressure-fields.ts';
 import { screeningSettings } from './choices.ts';

@@ -6,7 +6,7 @@
  */
 import type { Mark } from '../citation.ts';
 import type { JointName, Limb } from '../joints.ts';
-import type { Method, Eligibility } from '../methods.ts';
+import type { Eligibility, Method } from '../methods.ts';
 
 export interface ScreeningDetail {
   readonly id: string;

@@ -1,7 +1,7 @@
 /** Joints that screening forbids to load, and what that leaves of one exercise. Callers gate by exercise, not by limb alone. */
 import type { Day } from '../day.ts';
 import { joints as everyJoint, type Joint, jointNameOf, type Limb, type Side } from '../joints.ts';
-import type { Method, Eligibility } from '../methods.ts';
+import type { Eligibility, Method } from '../methods.ts';
 import type { Clearance, MethodOutcome, MethodReason, Screening } from '../model/screening.ts';
 import { screeningItem } from './items.ts';
 import { mostCautious } from './outcomes.ts';

@@ -5,10 +5,10 @@
  * screening past its age closes everything. Occlusion is for arms and legs only: a limb is part of
  * each outcome, so work of the trunk has none.
  */
-import { type SettingValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import { limbs, sides } from '../joints.ts';
-import { methods, type Eligibility, eligibilities } from '../methods.ts';
+import { type Eligibility, eligibilities, methods } from '../methods.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
 import { screeningSettings } from './choices.ts';

@@ -1,5 +1,5 @@
 /** Numbers of the symptom charts that no source fixes for a person's own diary. A clinic may move them inside the bounds. */
-import { type SettingValues, type ClinicSetting, defaultsOf } from '../clinic-choice.ts';
+import { type ClinicSetting, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 
 export const seriesSettings: readonly ClinicSetting[] = [
   {

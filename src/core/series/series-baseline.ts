@@ -9,7 +9,7 @@ import type { Citation } from '../citation.ts';
 import type { SettingValues } from '../clinic-choice.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
 import type { SymptomSource } from '../sources/symptoms.ts';
-import { seriesSettingOf, seriesDefaults } from './choices.ts';
+import { seriesDefaults, seriesSettingOf } from './choices.ts';
 import { meanOf, sampleDeviation } from './moments.ts';
 import { daily } from './series-fields.ts';
 

@@ -4,7 +4,7 @@
  * computes; it has not asked the joint, and a clinician signs.
  */
 import { calculation } from '../calculation.ts';
-import { type SettingValues, checkSettings, defaultsOf } from '../clinic-choice.ts';
+import { checkSettings, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import type { LowLoadDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { badDayDose, badDayWarnings, type LowLoadWork } from './bad-day-dose.ts';

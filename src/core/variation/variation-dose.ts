@@ -5,7 +5,7 @@
  */
 import { exerciseById, exercises } from '../catalogue/catalogue.ts';
 import type { Anthropometry, Exercise, Level, WorkedSide } from '../catalogue/exercise.ts';
-import { type SettingValues, checkSettings } from '../clinic-choice.ts';
+import { checkSettings, type SettingValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import type { OnSide } from './added-demands.ts';

@@ -9,10 +9,10 @@ import {
   always,
   type DueAfter,
   type DueItem,
-  type WorklistItemKind,
-  worklistItemKinds,
   type PatientState,
   type WorklistDecision,
+  type WorklistItemKind,
+  worklistItemKinds,
 } from './matter.ts';
 
 export const kindOf = (

@@ -9,12 +9,12 @@ import { addPasskey, notePasskeyUse, passkeyById } from '#data/passkeys.ts';
 import { perStore } from '#data/store/held.ts';
 import type { Store } from '#data/store/store.ts';
 import { rememberCodes } from '../used-codes.ts';
-import { challengeMs, makeChallenge, consumeChallenge } from './challenge.ts';
+import { challengeMs, consumeChallenge, makeChallenge } from './challenge.ts';
 import {
+  algorithms,
   answeredChallenge,
   authenticatorData,
   isSigned,
-  algorithms,
   type PasskeyPlace,
   publicKeyFrom,
 } from './signed.ts';

@@ -11,7 +11,7 @@ import { readNumber } from '#ui/shared/read-number.ts';
 import { LongTextField } from '#ui/shared/text-field.tsx';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
-import { SettingPreview, type Preview } from './choice-preview.tsx';
+import { type Preview, SettingPreview } from './choice-preview.tsx';
 import { useAsking } from './use-asking.ts';
 
 export interface ClinicSettingsFormProps {

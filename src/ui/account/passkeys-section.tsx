@@ -95,7 +95,7 @@ export const PasskeysSection = (props: PasskeysSectionProps) => {
           value: `Made ${one.made}, ${one.lastUsed ? `last used ${one.lastUsed}` : 'not used yet'}`,
           action: (
             <Button tone="quiet" onClick={() => void remove(one.id)}>
-              Take away<span className="only-heard"> {one.name}</span>
+              Take away<span className="visually-hidden"> {one.name}</span>
             </Button>
           ),
         }))}

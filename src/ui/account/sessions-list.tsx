@@ -62,7 +62,7 @@ export const SessionsList = ({ sessions, sessionId, zone }: SessionsListProps) =
               action: isThis ? null : (
                 <Button tone="quiet" onClick={() => void end(session.id)}>
                   {t('account.end')}
-                  <span className="only-heard"> {where}</span>
+                  <span className="visually-hidden"> {where}</span>
                 </Button>
               ),
             };

@@ -18,7 +18,7 @@ export interface MonitoringHoursProps {
 export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
   const { name, phone, emergencyNumber, coverHours } = clinic;
   return (
-    <section className="cover stack-close">
+    <section className="monitoring-hours stack-close">
       <h2>{t('today.cover-title')}</h2>
       <p>{t('today.cover', { clinic: name })}</p>
       <p>{coverHours}</p>

@@ -11,7 +11,7 @@ export const ErrorMessage = ({ id, children }: ErrorMessageProps) => (
   <p className="error-message" id={id}>
     <Mark shape="care" />
     <span>
-      <span className="only-heard">{t('ask.error')} </span>
+      <span className="visually-hidden">{t('ask.error')} </span>
       {children}
     </span>
   </p>

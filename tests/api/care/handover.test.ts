@@ -9,8 +9,8 @@ import {
   colleague,
   firstDay,
   limitOn as limit,
-  worklistItemsOf,
   kneeRequest as request,
+  worklistItemsOf,
 } from './setting.ts';
 
 let at: CareSetting;

@@ -8,8 +8,8 @@ import {
   careSetting,
   firstDay,
   limitOn as limit,
-  worklistItemsOf,
   kneeRequest as request,
+  worklistItemsOf,
 } from './setting.ts';
 
 let at: CareSetting;

@@ -1,7 +1,7 @@
 /** Agreements, breaks and events: what each closes, and what rests under way. */
 import { describe, expect, it } from 'vitest';
 import { asksScreeningAgain, type CareAround, careReasons, withCare } from '#core/care/closings.ts';
-import { type ConsentKind, type ConsentRow, hangsOn, missingConsents, isGiven } from '#core/care/consent.ts';
+import { type ConsentKind, type ConsentRow, hangsOn, isGiven, missingConsents } from '#core/care/consent.ts';
 import { proposedWordings } from '#core/care/consent-wording.ts';
 import type { EpisodeChange } from '#core/care/episode.ts';
 import { episodeStatusOn } from '#core/care/episode-standing.ts';

@@ -1,9 +1,9 @@
 /** Limits of others on an exercise and a dose, the gate for a cuff at home, appointments at a distance. */
 import { describe, expect, it } from 'vitest';
 import {
-  ineligibleAtHome,
   type HomeCheck,
   homeConditionsOf,
+  ineligibleAtHome,
   type SupervisedSession,
 } from '#core/care/home-gate.ts';
 import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/care/limit-bounds.ts';

@@ -1,11 +1,11 @@
 /** Answers before a visit, the minimum set, templates, and the page for the colleague. */
 import { describe, expect, it } from 'vitest';
-import { ineligibleMethods, lastDecisions, pauseLines, overridesInForce } from '#core/care/handover.ts';
+import { ineligibleMethods, lastDecisions, overridesInForce, pauseLines } from '#core/care/handover.ts';
 import {
+  answeredSince,
   besideRecord,
   confirmed,
   minimumSet,
-  answeredSince,
   stillToAsk,
   toLookAt,
 } from '#core/care/pre-visit.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkSettings } from '#core/clinic-choice.ts';
-import { engineSettings, engineDefaults } from '#core/engine/choices.ts';
+import { engineDefaults, engineSettings } from '#core/engine/choices.ts';
 import { decide } from '#core/engine/decide.ts';
 import { redFlags } from '#core/engine/facts.ts';
 import { engineRules } from '#core/engine/rules/table.ts';

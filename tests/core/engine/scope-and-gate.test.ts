@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { afterStop, type BeforeFacts, preSessionCheck, offeredSession } from '#core/engine/before-gate.ts';
+import { afterStop, type BeforeFacts, offeredSession, preSessionCheck } from '#core/engine/before-gate.ts';
 import { decide } from '#core/engine/decide.ts';
 import { evaluate, inForceUntilAcknowledged } from '#core/engine/scope.ts';
 import { baseFacts, facts } from './base-facts.ts';

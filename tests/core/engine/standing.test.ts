@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DecisionWord, Reason } from '#core/engine/answers.ts';
-import { type ClinicianAnswer, type MadeDecision, decisionsInForce } from '#core/engine/standing.ts';
+import { type ClinicianAnswer, decisionsInForce, type MadeDecision } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 
 const reason = (rule: string, decision: DecisionWord): Reason => ({

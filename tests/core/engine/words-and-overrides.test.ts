@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import { decide } from '#core/engine/decide.ts';
 import { explainToClinician, explainToPatient, patientSentences } from '#core/engine/explain.ts';
-import { overridesByRule, overriddenDecision } from '#core/engine/override.ts';
+import { overriddenDecision, overridesByRule } from '#core/engine/override.ts';
 import { isBaselineDueForReview, proposeBaseline } from '#core/engine/propose-baseline.ts';
 import { engineRules } from '#core/engine/rules/table.ts';
 import { facts } from './base-facts.ts';

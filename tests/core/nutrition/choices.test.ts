@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkSettings } from '#core/clinic-choice.ts';
-import { nutritionSettings, nutritionDefaults } from '#core/nutrition/choices.ts';
+import { nutritionDefaults, nutritionSettings } from '#core/nutrition/choices.ts';
 import { energySurplus } from '#core/nutrition/energy-surplus.ts';
 import { proteinTarget } from '#core/nutrition/protein-target.ts';
 import { resultOf } from '#tests/core/strength/result-of.ts';

@@ -1,6 +1,6 @@
 /** Every combination of one and two answers, by method, limb and side. */
 import { describe, expect, it } from 'vitest';
-import { methods, eligibilities } from '#core/methods.ts';
+import { eligibilities, methods } from '#core/methods.ts';
 import type { MethodOutcome, ScreeningItemAnswer } from '#core/model/screening.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';

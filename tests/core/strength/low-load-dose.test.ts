@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { checkSettings } from '#core/clinic-choice.ts';
 import { strengthSettings } from '#core/strength/choices.ts';
 import { proposeLowLoadDose } from '#core/strength/low-load-dose.ts';
-import { settings, knownTen, proposal, propose, warned } from './low-load-proposal.ts';
+import { knownTen, proposal, propose, settings, warned } from './low-load-proposal.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 describe('a low-load dose', () => {

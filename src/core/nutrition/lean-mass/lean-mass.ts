@@ -14,7 +14,7 @@ import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
 import type { NutritionSource } from '../../sources/nutrition.ts';
 import { ageYears, massKg, type Sex, sex, statureCm } from '../body-fields.ts';
 import { bodyMassIndex } from '../body-mass-index.ts';
-import { settingOf, nutritionDefaults } from '../choices.ts';
+import { nutritionDefaults, settingOf } from '../choices.ts';
 import { boer } from './boer.ts';
 import type { LeanMassFormula } from './formula.ts';
 import { fromBodyFatCitation, leanMassFromBodyFatKg } from './from-body-fat.ts';

@@ -83,7 +83,7 @@ export const ConfirmForm = (props: {
           onChange={change}
         />
       ))}
-      <div className="row sheet-foot">
+      <div className="row screening-foot">
         <Button type="submit" id="confirm-answers" aria-disabled={submit.isBusy || undefined}>
           Confirm as a new screening
         </Button>

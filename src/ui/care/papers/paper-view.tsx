@@ -38,8 +38,8 @@ const Part = ({
     <h3>{title}</h3>
     {lines.length > 0 ? <Lines lines={lines} /> : null}
     {advice.length > 0 ? (
-      <div className="paper-advice">
-        <p className="paper-advice-title">{translate('Advice of the clinic')}</p>
+      <div className="document-advice">
+        <p className="document-advice-title">{translate('Advice of the clinic')}</p>
         <Lines lines={advice} />
       </div>
     ) : null}
@@ -47,7 +47,7 @@ const Part = ({
 );
 
 export const DocumentView = ({ document, patientId, language = asWritten, children }: DocumentViewProps) => (
-  <article className="paper stack-wide">
+  <article className="document stack-wide">
     <p className="screen-only">
       <a href={`/patients/${patientId}/care/course`}>Back to the course of care</a>
     </p>
@@ -58,7 +58,7 @@ export const DocumentView = ({ document, patientId, language = asWritten, childr
         {children}
         <ReadFirst advice={adviceOf(document)} language={language.tag} />
         <div lang={language.tag} className="stack-wide">
-          <p className="paper-from print-only">
+          <p className="document-from print-only">
             {document.from.map((line) => (
               <span key={line}>{line}</span>
             ))}
@@ -68,7 +68,7 @@ export const DocumentView = ({ document, patientId, language = asWritten, childr
           {document.parts.map((part) => (
             <Part key={part.title} {...part} translate={language.translate} />
           ))}
-          <p className="paper-sign print-only">
+          <p className="document-sign print-only">
             {language.translate('Read and signed by the clinician, with name and date:')}
           </p>
         </div>

@@ -26,7 +26,7 @@ const One = ({ consent, onAct }: { readonly consent: Consent; readonly onAct: ()
     {consent.isProposal ? <p className="soft">{t('agree.proposal')}</p> : null}
     <Button tone={consent.isGiven ? 'stop' : 'plain'} onClick={onAct}>
       {t(consent.isGiven ? 'agree.withdraw' : 'agree.give')}
-      <span className="only-heard">: {t(`agree.${consent.kind}`)}</span>
+      <span className="visually-hidden">: {t(`agree.${consent.kind}`)}</span>
     </Button>
   </section>
 );

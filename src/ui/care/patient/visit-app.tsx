@@ -56,7 +56,7 @@ const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
           action: (
             <Button tone="quiet" onClick={() => onChange(place)}>
               {t('ask.change')}
-              <span className="only-heard">: {translate(question.question)}</span>
+              <span className="visually-hidden">: {translate(question.question)}</span>
             </Button>
           ),
         }))}

@@ -49,7 +49,7 @@ export const ConsentForm = ({
         ) : null}
         <Button tone="plain" id={`${prefix}send`} onClick={() => void record()}>
           {consent.isGiven ? 'The patient takes it back' : 'Read out; the patient agrees'}
-          <span className="only-heard">: {consent.title}</span>
+          <span className="visually-hidden">: {consent.title}</span>
         </Button>
       </div>
     </div>

@@ -4,7 +4,7 @@ import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Consents, CareAnswer, HomeEligibility } from '../answers.ts';
+import type { CareAnswer, Consents, HomeEligibility } from '../answers.ts';
 import { optionInWords } from '../forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ConsentForm } from './agreement-form.tsx';
@@ -24,7 +24,7 @@ const ConsentList = ({ patientId, consents, clock }: CareProps) => (
     {consents.kinds.map((consent) => {
       const last = consents.rows.findLast((row) => row.kind === consent.kind);
       return (
-        <li key={consent.kind} className="agreement stack-close">
+        <li key={consent.kind} className="consent stack-close">
           <h3>
             {consent.title}{' '}
             <StatusTag

@@ -39,7 +39,7 @@ const GoalView = (props: OutcomesProps & { readonly goal: Goal; readonly place: 
       <Disclosure
         summary={
           <>
-            Say how it stands<span className="only-heard">: {goal.goal}</span>
+            Say how it stands<span className="visually-hidden">: {goal.goal}</span>
           </>
         }
       >
@@ -99,7 +99,7 @@ const Line = ({
       ) : null}
       <div className="row screen-only">
         <a href={`/patients/${patientId}/measurements?kind=${line.kind}`}>
-          Measure again<span className="only-heard">: {line.title}</span>
+          Measure again<span className="visually-hidden">: {line.title}</span>
         </a>
       </div>
       {workings.length > 0 ? (

@@ -18,7 +18,7 @@ export const SaveAndSign = ({ patientId, request, lineId, signer }: SaveAndSignP
   const router = useRouter();
   const [savedId, setSavedId] = useState<string | null>(null);
   const [signedBy, setSignedBy] = useState<string | null>(null);
-  const submit = useSubmit('', 'keep-or-sign');
+  const submit = useSubmit('', 'save-or-sign');
   const save = () =>
     submit.send([], async () => {
       const saved = await client.staff.prescriptions.saveDraft.mutate({
@@ -38,7 +38,7 @@ export const SaveAndSign = ({ patientId, request, lineId, signer }: SaveAndSignP
   return (
     <div className="stack">
       <ErrorSummary problems={submit.problems} />
-      <p role="status" id="keep-or-sign" tabIndex={-1}>
+      <p role="status" id="save-or-sign" tabIndex={-1}>
         {signedBy
           ? `Signed by ${signedBy}. The patient sees it on the days the programme gives it.`
           : savedId

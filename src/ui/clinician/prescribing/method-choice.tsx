@@ -1,10 +1,10 @@
 /** The three methods with what screening leaves of each; a closed one says why and stays readable. */
-import { type Method, methods, type Eligibility } from '#core/methods.ts';
+import { type Eligibility, type Method, methods } from '#core/methods.ts';
 import type { MethodOutcome } from '#core/model/screening.ts';
 import { listed } from '#core/review/plain-words.ts';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { groupedReasons } from '../screening/outcome-table.tsx';
-import { methodInWords, eligibilityStatus } from '../words.ts';
+import { eligibilityStatus, methodInWords } from '../words.ts';
 
 const about: Readonly<Record<Method, string>> = {
   variation: 'A harder or easier form of the exercise, ordered by what this body puts on the joint.',

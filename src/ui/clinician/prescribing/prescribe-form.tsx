@@ -15,7 +15,7 @@ import { SaveAndSign } from './keep-and-sign.tsx';
 import type { LadderRow } from './ladder-rows.ts';
 import { LadderTable } from './ladder-table.tsx';
 import { ProposalView } from './proposal-view.tsx';
-import { askedFields, exerciseChoices, schemeChoices, requestFrom, withScheme } from './wish-fields.ts';
+import { askedFields, exerciseChoices, requestFrom, schemeChoices, withScheme } from './wish-fields.ts';
 
 export interface PrescribeFormProps {
   readonly patientId: string;

@@ -7,7 +7,7 @@ import { DataTable } from '#ui/shared/data-table.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Decision, WorklistItem, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
+import type { Decision, Patient, Prescriptions, ReviewAnswer, WorklistItem } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { agoInWords, type ClinicClock, momentInWords } from '../when.ts';
 import { contactInWords, decisionStatus, itemStatusOf, methodInWords, todayInWords } from '../words.ts';
@@ -40,7 +40,7 @@ const NeedsAttention = ({
       {worklistItems.map((item) => {
         const { word, shape, tone } = itemStatusOf(item.kind);
         return (
-          <li key={item.key} className="matter">
+          <li key={item.key} className="worklist-item">
             <StatusTag shape={shape} tone={tone}>
               {word}
             </StatusTag>{' '}

@@ -47,7 +47,7 @@ export const ChoiceLinks = ({
     href: hrefWith(patientId, choice, more),
   });
   return (
-    <nav aria-label="What the picture shows" className="choices-of-review screen-only">
+    <nav aria-label="What the picture shows" className="chart-options screen-only">
       <Options
         name="Joint"
         options={choice.joints.map((joint) =>

@@ -35,7 +35,7 @@ export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProp
   const router = useRouter();
   return (
     <FormFrame
-      prefix="freeze-"
+      prefix="baseline-"
       fields={fields}
       start={startFrom(known)}
       label="Freeze these values"

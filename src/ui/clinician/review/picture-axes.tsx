@@ -19,13 +19,13 @@ const painLevels = [0, 5, 10];
 
 export const PainAxis = ({ scale, area }: Drawn) => (
   <g>
-    <Level className="pic-axis-soft" from={area.x} to={area.x + area.width} y={scale.painHead} />
+    <Level className="chart-axis-soft" from={area.x} to={area.x + area.width} y={scale.painHead} />
     {painLevels.map((level) => (
-      <text key={level} className="pic-last" x={area.x - 8} y={scale.pain(level) + 4}>
+      <text key={level} className="chart-last" x={area.x - 8} y={scale.pain(level) + 4}>
         {level}
       </text>
     ))}
-    <text className="pic-title" x={area.x + 4} y={scale.foot - 4}>
+    <text className="chart-title" x={area.x + 4} y={scale.foot - 4}>
       Pain, 0 to 10 downwards
     </text>
   </g>
@@ -36,16 +36,16 @@ const roomBeforeLast = 72;
 
 export const DayAxis = ({ chart, scale, area }: Drawn) => (
   <g>
-    <Level className="pic-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
+    <Level className="chart-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
     {chart.ticks.map((tick) => {
       const x = scale.x(tick.day);
       const isLast = tick.day === chart.today;
       return (
         <g key={tick.day}>
-          <line className="pic-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
+          <line className="chart-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
           {isLast || area.x + area.width - x > roomBeforeLast ? (
             <text
-              className={isLast ? 'pic-last' : 'pic-middle'}
+              className={isLast ? 'chart-last' : 'chart-middle'}
               x={isLast ? area.x + area.width : x}
               y={scale.loadFoot + 19}
             >

@@ -3,7 +3,7 @@
 import { addDays, type Day, daysBetween } from '#core/day.ts';
 import type { ReviewChart } from '#core/review/picture.ts';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
-import { type DateRange, shortestRange, rangeWithin } from '#core/review/zoom.ts';
+import { type DateRange, rangeWithin, shortestRange } from '#core/review/zoom.ts';
 import { Button } from '#ui/shared/button.tsx';
 
 interface RangeSelectorProps {
@@ -30,19 +30,26 @@ const Strip = ({ chart, range }: Pick<RangeSelectorProps, 'chart' | 'range'>) =>
   const span = daysBetween(chart.since, chart.today);
   const x = (day: Day) => (daysBetween(chart.since, day) / span) * 100;
   return (
-    <svg className="brush-strip" viewBox="0 0 100 24" preserveAspectRatio="none" aria-hidden="true">
+    <svg className="range-strip" viewBox="0 0 100 24" preserveAspectRatio="none" aria-hidden="true">
       <rect
-        className="brush-chosen"
+        className="range-chosen"
         x={x(range.from)}
         width={x(range.to) - x(range.from)}
         y={0}
         height={24}
       />
-      <path className="brush-stair" d={stripPath(chart, x)} />
+      <path className="range-load" d={stripPath(chart, x)} />
       {chart.markers
         .filter((marker) => marker.word === 'pause' || marker.word === 'ease-back')
         .map((marker) => (
-          <line key={marker.id} className="brush-gate" x1={x(marker.day)} x2={x(marker.day)} y1={0} y2={24} />
+          <line
+            key={marker.id}
+            className="range-marker"
+            x1={x(marker.day)}
+            x2={x(marker.day)}
+            y1={0}
+            y2={24}
+          />
         ))}
     </svg>
   );
@@ -56,15 +63,15 @@ export const RangeSelector = ({ chart, range, onRange, address }: RangeSelectorP
   const isWhole = range.from === chart.since && range.to === chart.today;
   const words = `${dayInWords(range.from, chart.today)} to ${dayInWords(range.to, chart.today)}, ${counted(daysBetween(range.from, range.to), 'day')}`;
   return (
-    <fieldset className="brush screen-only">
+    <fieldset className="range-selector screen-only">
       <legend>Look closer: {words}</legend>
-      <div className="brush-track">
+      <div className="range-track">
         <Strip chart={chart} range={range} />
         {(['from', 'to'] as const).map((end) => (
           <input
             key={end}
             type="range"
-            className="brush-handle"
+            className="range-handle"
             aria-label={ends[end]}
             aria-valuetext={dayInWords(range[end])}
             min={0}

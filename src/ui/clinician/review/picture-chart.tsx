@@ -32,7 +32,7 @@ const Layer = ({ chart, onMarker, onDay }: ReviewPlotProps) => {
   };
   return (
     <>
-      <rect className="pic-ground" {...area} onPointerMove={point} onPointerDown={point} />
+      <rect className="chart-background" {...area} onPointerMove={point} onPointerDown={point} />
       <ChartCursor chart={chart} scale={scale} area={area} />
       <ChartMarks chart={chart} scale={scale} area={area} />
       <DecisionMarkers chart={chart} scale={scale} onSelect={onMarker} />
@@ -65,7 +65,7 @@ export const ReviewPlot = (props: ReviewPlotProps) => {
           yAxisId="load"
           dataKey="load"
           type="stepAfter"
-          className="pic-stair"
+          className="chart-load-line"
           dot={false}
           activeDot={false}
           connectNulls={false}

@@ -36,7 +36,7 @@ const MarkerShape = ({
 }) => {
   const x = scale.x(marker.day);
   const middle = scale.loadFoot + 42;
-  const className = `pic-gate pic-gate-${marker.word}`;
+  const className = `chart-marker chart-gate-${marker.word}`;
   const belowLabels = scale.loadFoot + 25;
   const isQuiet = marker.word === 'hold';
   return (
@@ -46,15 +46,15 @@ const MarkerShape = ({
       <line className={className} x1={x} x2={x} y1={belowLabels} y2={isQuiet ? scale.painHead : scale.foot} />
       {hasRoom ? (
         <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2}) scale(${glyph / 24})`}>
-          <circle className="pic-gate-ground" cx="12" cy="12" r="15" />
+          <circle className="chart-marker-background" cx="12" cy="12" r="15" />
           <path
-            className={`pic-glyph pic-glyph-${marker.word}`}
+            className={`chart-glyph chart-glyph-${marker.word}`}
             d={shapes[decisionStatus[marker.word].shape]}
           />
         </g>
       ) : null}
       <rect
-        className="pic-gate-target"
+        className="chart-marker-target"
         x={x - 9}
         y={scale.loadFoot}
         width={18}
@@ -85,7 +85,7 @@ export const DecisionMarkers = (props: {
       {markers.map((marker, place) => (
         <a
           key={marker.id}
-          className="pic-gate-link"
+          className="chart-marker-link"
           href={`#decision-${marker.id}`}
           tabIndex={place === Math.min(at, markers.length - 1) ? 0 : -1}
           aria-label={`${markerName(marker, today)}. ${marker.reasons.join(' ')}`}

@@ -5,9 +5,9 @@ import { Mark } from '#ui/shared/mark.tsx';
 import { decisionStatus } from '../words.ts';
 
 export const ChartLegend = ({ chart }: { readonly chart: ReviewChart }) => (
-  <p className="pic-key">
+  <p className="chart-key">
     <span>
-      <span className="key-mark key-stair" aria-hidden="true" /> {chart.title.toLowerCase()}
+      <span className="key-mark key-load" aria-hidden="true" /> {chart.title.toLowerCase()}
       {chart.unit ? `, ${chart.unit}` : ''}
     </span>
     <span>
@@ -41,7 +41,7 @@ export const ChartLegend = ({ chart }: { readonly chart: ReviewChart }) => (
     {decisions
       .filter((word) => chart.markers.some((marker) => marker.word === word))
       .map((word) => (
-        <span key={word} className="key-gate">
+        <span key={word} className="key-decision">
           <Mark shape={decisionStatus[word].shape} /> {decisionStatus[word].word.toLowerCase()}
         </span>
       ))}

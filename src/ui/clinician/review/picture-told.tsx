@@ -37,7 +37,7 @@ export const ChartDetail = ({ detail, days, onDay }: ChartDetailProps) => {
     if (next) onDay(next);
   };
   return (
-    <div className="picture-told screen-only stack-close">
+    <div className="chart-detail screen-only stack-close">
       <div className="row">
         <Button tone="quiet" onClick={() => go(-1)}>
           Day before

@@ -10,7 +10,7 @@ import { RangeSelector } from './picture-brush.tsx';
 import { CursorDay } from './picture-cursor.tsx';
 import { markerName } from './picture-gates.tsx';
 import { ChartLegend } from './picture-key.tsx';
-import { noDetail, ChartDetail, type Detail } from './picture-told.tsx';
+import { ChartDetail, type Detail, noDetail } from './picture-told.tsx';
 
 const Chart = dynamic(() => import('./picture-chart.tsx'), {
   ssr: false,
@@ -53,11 +53,11 @@ export const ReviewChartView = ({ chart, address }: ReviewChartViewProps) => {
     [details],
   );
   return (
-    <figure className="picture stack-close">
+    <figure className="review-chart stack-close">
       <figcaption>
         <ChartLegend chart={shown} />
       </figcaption>
-      <div className="picture-box">
+      <div className="chart-box">
         <CursorDay value={detail.day === null ? null : dayNumber(detail.day)}>
           <Chart chart={shown} onMarker={onMarker} onDay={onDay} />
         </CursorDay>

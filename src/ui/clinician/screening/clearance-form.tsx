@@ -66,7 +66,7 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
     />
     {typed.method ? (
       <CheckboxGroup
-        name="clear-closings"
+        name="cleared-findings"
         legend="What is cleared"
         error={errorOf('closings')}
         options={reasons.map((reason) => ({

@@ -4,7 +4,7 @@ import { listed } from '#core/review/plain-words.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { supportInWords } from '../support-note.tsx';
-import { methodInWords, eligibilityStatus } from '../words.ts';
+import { eligibilityStatus, methodInWords } from '../words.ts';
 
 const limbColumns = [
   { key: 'left arm', title: 'Left arm' },

@@ -13,8 +13,8 @@ import {
   answerInWords,
   answersFrom,
   type ItemState,
-  type ScreeningFormState,
   itemGroups,
+  type ScreeningFormState,
   unanswered,
 } from './sheet-state.ts';
 
@@ -67,7 +67,7 @@ export const ScreeningForm = ({
   const router = useRouter();
   const [state, setState] = useState<ScreeningFormState>({});
   const [taken, setTaken] = useState('');
-  const submit = useSubmit('', 'record-sheet');
+  const submit = useSubmit('', 'record-screening');
   const change = useCallback(
     (id: string, item: ItemState) => setState((known) => ({ ...known, [id]: item })),
     [],
@@ -96,8 +96,8 @@ export const ScreeningForm = ({
         </p>
       ) : null}
       <ItemGroups screening={screening} state={state} onChange={change} />
-      <div className="row sheet-foot">
-        <Button type="submit" id="record-sheet" aria-disabled={submit.isBusy || undefined}>
+      <div className="row screening-foot">
+        <Button type="submit" id="record-screening" aria-disabled={submit.isBusy || undefined}>
           {submit.isBusy ? 'Recording…' : 'Record this sheet'}
         </Button>
         <span role="status">{progressInWords(answers.length, screening.items.length, taken)}</span>

@@ -28,7 +28,7 @@ const jointChoices = joints.map((value) => ({ value, label: optionInWords(value)
 const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous'>) => {
   const change = (more: Partial<ItemState>) => onChange(item.id, { ...state, ...more });
   return (
-    <div className="sheet-more stack-close">
+    <div className="screening-more stack-close">
       {item.asks.details ? (
         <CheckboxGroup
           name={`${item.id}-details`}
@@ -67,7 +67,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
 
 /** Drawn again only when its own answer changes: the sheet is long. */
 export const ScreeningItemField = memo(({ item, state, previous, onChange }: ScreeningItemFieldProps) => (
-  <div className="sheet-item">
+  <div className="screening-item">
     <RadioGroup
       name={item.id}
       legend={item.question}

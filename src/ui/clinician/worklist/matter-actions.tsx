@@ -28,7 +28,7 @@ const Snooze = ({ patientId, matterKey: key, about }: OneItem) => {
     <Disclosure
       summary={
         <>
-          Put off<span className="only-heard">: {about}</span>
+          Put off<span className="visually-hidden">: {about}</span>
         </>
       }
     >
@@ -59,7 +59,7 @@ const Assign = (props: OneItem & { readonly colleagues: WorklistFilters['clinici
     <Disclosure
       summary={
         <>
-          Give to<span className="only-heard">: {about}</span>
+          Give to<span className="visually-hidden">: {about}</span>
         </>
       }
     >
@@ -96,7 +96,7 @@ export const ItemActions = (props: ActionsProps) => {
       router.refresh();
     });
   return (
-    <div className="screen-only matter-actions">
+    <div className="screen-only worklist-actions">
       <ErrorSummary problems={submit.problems} />
       <div className="row">
         <Button
@@ -104,13 +104,13 @@ export const ItemActions = (props: ActionsProps) => {
           id={id}
           onClick={() => void act(() => client.staff.worklist.acknowledge.mutate({ patientId, key }))}
         >
-          Mark as seen<span className="only-heard">: {about}</span>
+          Mark as seen<span className="visually-hidden">: {about}</span>
         </Button>
         <Button
           tone="quiet"
           onClick={() => void act(() => client.staff.worklist.take.mutate({ patientId, key }))}
         >
-          Take on<span className="only-heard">: {about}</span>
+          Take on<span className="visually-hidden">: {about}</span>
         </Button>
         {props.colleagues.length > 1 ? <Assign {...props} /> : null}
         {props.canSnooze ? <Snooze patientId={patientId} matterKey={key} about={about} /> : null}

@@ -3,7 +3,7 @@ import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/matter.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { WorklistItem, WorklistItemKind, WorklistAnswer, WorklistFilters } from '../answers.ts';
+import type { WorklistAnswer, WorklistFilters, WorklistItem, WorklistItemKind } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
 import { itemStatusOf } from '../words.ts';
@@ -72,7 +72,7 @@ const ItemRow = ({ item, ago }: { readonly item: WorklistItem; readonly ago?: st
     item.assignedName ? `taken on by ${item.assignedName}` : '',
   ].filter(Boolean);
   return (
-    <p className="matter">
+    <p className="worklist-item">
       <StatusTag shape={shape} tone={tone}>
         {word}
       </StatusTag>{' '}
@@ -89,9 +89,9 @@ const Line = (props: {
 }) => {
   const { line, clock } = props;
   return (
-    <li className="worklist-line keep-together">
+    <li className="worklist-row keep-together">
       <h2 className="worklist-name">
-        <a href={hrefOf(line.patientId, line.item)} data-line>
+        <a href={hrefOf(line.patientId, line.item)} data-item>
           {fullName(line)}
         </a>
       </h2>

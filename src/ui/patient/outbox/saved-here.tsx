@@ -6,7 +6,7 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { t } from '#ui/words.ts';
 import { timeText } from '../phone/text-of-time.ts';
-import { type Saved, type Outbox, waiting } from './outbox.ts';
+import { type Outbox, type Saved, waiting } from './outbox.ts';
 
 export interface SavedHereProps {
   readonly state: Outbox;

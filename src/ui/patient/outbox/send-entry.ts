@@ -1,5 +1,5 @@
 /** One entry to the clinic's door for phones; the answer as an event of the outbox. */
-import type { Answer, Saved, OutboxEvent } from './outbox.ts';
+import type { Answer, OutboxEvent, Saved } from './outbox.ts';
 
 const answers: readonly string[] = ['stored', 'known', 'conflict', 'no-session', 'unknown-prescription'];
 

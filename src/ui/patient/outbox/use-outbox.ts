@@ -8,10 +8,10 @@ import {
   type Entry,
   type EntryKind,
   emptyOutbox,
-  type Saved,
   type Outbox,
   type OutboxEvent,
   outboxReducer,
+  type Saved,
 } from './outbox.ts';
 import { sendEntry } from './send-entry.ts';
 

@@ -24,7 +24,7 @@ export const CheckList = ({ rows, onChange, onSend }: CheckListProps) => (
         action: (
           <Button tone="quiet" onClick={() => onChange(step)}>
             {t('ask.change')}
-            <span className="only-heard"> {name}</span>
+            <span className="visually-hidden"> {name}</span>
           </Button>
         ),
       }))}

@@ -6,8 +6,8 @@ import { t, translate } from '#ui/words.ts';
 import { weightText } from '../preferences/weight-text.ts';
 import { jointText } from '../questions/joint-text.ts';
 import {
-  type LimbAnswer,
   type ItemDraft,
+  type LimbAnswer,
   type News,
   type Score,
   type SessionDraft,

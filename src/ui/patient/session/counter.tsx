@@ -47,7 +47,7 @@ export const Counter = ({ repetitions, startsAt, label, target, error, onCount }
       <div className="counter">
         <button
           type="button"
-          className="button button-plain counter-press"
+          className="button button-plain counter-button"
           aria-label={t('set.fewer')}
           onClick={() => onCount(pressed(repetitions, startsAt, -1))}
         >
@@ -68,14 +68,14 @@ export const Counter = ({ repetitions, startsAt, label, target, error, onCount }
         />
         <button
           type="button"
-          className="button button-plain counter-press"
+          className="button button-plain counter-button"
           aria-label={t('set.more')}
           onClick={() => onCount(pressed(repetitions, startsAt, 1))}
         >
           <span aria-hidden="true">{t('set.more-sign')}</span>
         </button>
       </div>
-      <p className="only-heard" aria-live="polite">
+      <p className="visually-hidden" aria-live="polite">
         {repetitions ?? ''}
       </p>
     </div>

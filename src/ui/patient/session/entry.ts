@@ -5,9 +5,9 @@ import type { LimbCheck, SignAnswer } from '#core/occlusion/limb-check.ts';
 import {
   allFlags,
   asksReason,
+  type ItemDraft,
   type LimbAnswer,
   type LimbAnswers,
-  type ItemDraft,
   plannedLoadKg,
   type Score,
   type SessionDraft,

@@ -5,14 +5,14 @@
 import { type LimbSign, limbSigns } from '#core/occlusion/limb-check.ts';
 import {
   asksReason,
+  type ItemDraft,
   isLimbChanged,
   isOut,
-  type ItemDraft,
   plannedLoadKg,
+  reportedNews,
   type SessionDraft,
   setOf,
   signsOf,
-  reportedNews,
 } from './draft.ts';
 
 export interface StepParts {

@@ -44,7 +44,7 @@ const DemoPeople = ({
           </span>
           <Button tone="quiet" onClick={() => onUse(person.email)}>
             {t('sign-in.demo-use')}
-            <span className="only-heard"> {person.email}</span>
+            <span className="visually-hidden"> {person.email}</span>
           </Button>
         </li>
       ))}

@@ -9,7 +9,7 @@ import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';
 import { TickList } from '../../questions/tick-list.tsx';
 import { YesNoQuestion } from '../../questions/yes-no-question.tsx';
-import { isOut, type News, news, type SessionDraft, scoreKey, reportedNews } from '../draft.ts';
+import { isOut, type News, news, reportedNews, type SessionDraft, scoreKey } from '../draft.ts';
 import type { FlagsWhen } from '../events.ts';
 import type { PageProps } from './page-props.ts';
 

@@ -9,7 +9,7 @@ import { clockText, timeText } from '../../phone/text-of-time.ts';
 import { useNow } from '../../phone/use-now.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { limbQuestion } from '../check-rows.ts';
-import type { LimbAnswer, ItemDraft } from '../draft.ts';
+import type { ItemDraft, LimbAnswer } from '../draft.ts';
 import { releasedAt } from '../restriction.ts';
 import { signOf } from '../steps.ts';
 import { telephone } from './end-pages.tsx';
