@@ -22,12 +22,12 @@ import { patientOf } from './people.ts';
 import { addVersion, carrySignature, endPrescription } from './prescribing.ts';
 import { prescriptionsOf, unsigned } from './prescriptions.ts';
 
-interface ProposalContext {
+interface Context {
   readonly access: Access;
   readonly record: PatientRecord;
   readonly evaluation: Evaluation;
   readonly decisionIds: ReadonlyMap<Joint, string>;
-  readonly prescribingContext: PrescribingContext;
+  readonly prescribing: PrescribingContext;
   /** Newest first. */
   readonly earlier: readonly Proposal[];
 }
@@ -36,9 +36,7 @@ interface ProposalContext {
 const isJudged = (evaluation: Evaluation, item: ItemEvaluation): boolean =>
   item.decision === 'pause' ||
   item.decision === 'ease-back' ||
-  item.limitingJoints.some(
-    (joint) => evaluation.joints.find((one) => one.joint === joint)?.state === 'complete',
-  );
+  item.limitingJoints.some((id) => evaluation.joints.find((one) => one.joint === id)?.state === 'complete');
 
 /**
  * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
@@ -62,44 +60,40 @@ const judgedSessionOf = (evaluation: Evaluation, item: ItemEvaluation): string |
     .map((one) => one.sessionId)
     .find((id) => id !== null) ?? null;
 
-const decisionOf = (context: ProposalContext, item: ItemEvaluation): string | null => {
+const decisionOf = (at: Context, item: ItemEvaluation): string | null => {
   const joints = [...item.reasons.map((reason) => reason.joint), ...item.limitingJoints];
-  return joints.map((joint) => context.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
+  return joints.map((joint) => at.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
 };
 
 /** The same was said already of the same session: word, version, dose and what it tells the worklist. */
-const isKnown = (context: ProposalContext, item: ItemEvaluation, proposal: DoseProposal): boolean => {
-  const newest = context.earlier.find((row) => row.lineId === item.lineId);
+const isKnown = (at: Context, item: ItemEvaluation, proposal: DoseProposal): boolean => {
+  const newest = at.earlier.find((row) => row.lineId === item.lineId);
   return (
     newest !== undefined &&
     newest.prescriptionId === item.version.id &&
-    newest.sessionId === judgedSessionOf(context.evaluation, item) &&
+    newest.sessionId === judgedSessionOf(at.evaluation, item) &&
     newest.word === proposal.word &&
     JSON.stringify([newest.dose, newest.worklist]) === JSON.stringify([proposal.dose, proposal.worklist])
   );
 };
 
-const waitingFor = async (context: ProposalContext, lineId: string) =>
-  unsigned(await prescriptionsOf(context.access, context.record.patientId)).filter(
+const waitingFor = async (at: Context, lineId: string) =>
+  unsigned(await prescriptionsOf(at.access, at.record.patientId)).filter(
     (row) => row.lineId === lineId && row.origin !== 'clinician',
   );
 
 /** An increase nobody has signed falls away when a later answer no longer carries it. */
-const withdrawWaiting = async (context: ProposalContext, lineId: string): Promise<void> => {
-  for (const row of await waitingFor(context, lineId)) {
+const withdrawWaiting = async (at: Context, lineId: string): Promise<void> => {
+  for (const row of await waitingFor(at, lineId)) {
     const reason = 'A later answer no longer carries this change.';
-    await endPrescription(context.access, context.record.patientId, row.id, reason);
+    await endPrescription(at.access, at.record.patientId, row.id, reason);
   }
 };
 
 /** The same increase, already waiting for its signature, goes on waiting. */
-const alreadyWaiting = async (
-  context: ProposalContext,
-  lineId: string,
-  proposal: DoseProposal,
-): Promise<string | null> => {
+const sameWaiting = async (at: Context, lineId: string, proposal: DoseProposal): Promise<string | null> => {
   if (proposal.effect !== 'awaits-signature') return null;
-  const same = (await waitingFor(context, lineId)).find(
+  const same = (await waitingFor(at, lineId)).find(
     (row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose),
   );
   return same?.id ?? null;
@@ -114,15 +108,15 @@ const jointsOf = (present: readonly Joint[], dose: Dose): readonly Joint[] => [
 ];
 
 const becomes = async (
-  context: ProposalContext,
+  at: Context,
   item: ItemEvaluation,
   proposal: DoseProposal,
   decisionId: string,
 ): Promise<string | null> => {
-  const { access, record, prescribingContext } = context;
-  const waiting = await alreadyWaiting(context, item.lineId, proposal);
+  const { access, record, prescribing } = at;
+  const waiting = await sameWaiting(at, item.lineId, proposal);
   if (waiting) return waiting;
-  await withdrawWaiting(context, item.lineId);
+  await withdrawWaiting(at, item.lineId);
   if (proposal.effect === 'repeat') return null;
   const { version } = item;
   const origin =
@@ -132,7 +126,7 @@ const becomes = async (
     dose: proposal.dose,
     badDay: proposal.badDay,
     joints: jointsOf(version.joints, proposal.dose),
-    cautions: cautionsOfDose(prescribingContext, proposal.dose, jointsOf(version.joints, proposal.dose)),
+    cautions: cautionsOfDose(prescribing, proposal.dose, jointsOf(version.joints, proposal.dose)),
     working: changesForClinician(proposal),
     origin,
     decisionId,
@@ -144,20 +138,16 @@ const becomes = async (
   return id;
 };
 
-const storeItem = async (
-  context: ProposalContext,
-  item: ItemEvaluation,
-  proposal: DoseProposal,
-): Promise<void> => {
-  const decisionId = decisionOf(context, item);
-  if (!decisionId || !isJudged(context.evaluation, item) || isKnown(context, item, proposal)) return;
+const storeItem = async (at: Context, item: ItemEvaluation, proposal: DoseProposal): Promise<void> => {
+  const decisionId = decisionOf(at, item);
+  if (!decisionId || !isJudged(at.evaluation, item) || isKnown(at, item, proposal)) return;
   const title = exerciseById(item.version.dose.exerciseId)?.title ?? item.version.dose.exerciseId;
-  const becameId = await becomes(context, item, proposal, decisionId);
-  await storeProposal(context.access, context.record.patientId, {
+  const becameId = await becomes(at, item, proposal, decisionId);
+  await storeProposal(at.access, at.record.patientId, {
     lineId: item.lineId,
     prescriptionId: item.version.id,
     decisionId,
-    sessionId: judgedSessionOf(context.evaluation, item),
+    sessionId: judgedSessionOf(at.evaluation, item),
     word: proposal.word,
     kind: proposal.kind,
     effect: proposal.effect,
@@ -167,11 +157,7 @@ const storeItem = async (
     becameId,
     dose: proposal.dose,
     badDay: proposal.badDay,
-    cautions: cautionsOfDose(
-      context.prescribingContext,
-      proposal.dose,
-      jointsOf(item.version.joints, proposal.dose),
-    ),
+    cautions: cautionsOfDose(at.prescribing, proposal.dose, jointsOf(item.version.joints, proposal.dose)),
     changes: changesForClinician(proposal),
     patientText: changesForPatient(proposal, title),
   });
@@ -186,11 +172,11 @@ export const proposeDoses = async (
 ): Promise<void> => {
   const patient = await patientOf(access, record.patientId);
   if (!patient || evaluation.items.length === 0) return;
-  const prescribingContext = await prescribingContextFor(access, patient);
+  const prescribing = await prescribingContextFor(access, patient);
   const earlier = await proposalsOf(access, record.patientId);
   const approvals = await preApprovalsOf(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
-  const ladder = ladderAtHome(anthropometryOf(prescribingContext), home);
+  const ladder = ladderAtHome(anthropometryOf(prescribing), home);
   const contextOf = (lineId: string): ItemContext => {
     const item = evaluation.items.find((one) => one.lineId === lineId);
     const preApproval = approvals.filter((row) => row.lineId === lineId).at(-1) ?? null;
@@ -203,10 +189,10 @@ export const proposeDoses = async (
       easeBacksBefore: easeBacksBefore(earlier, lineId, item ? judgedSessionOf(evaluation, item) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.word),
-      screeningUntil: item ? screenedUntil(prescribingContext, item.version.dose.method) : null,
+      screeningUntil: item ? screenedUntil(prescribing, item.version.dose.method) : null,
     };
   };
   const proposals = nextDoses(record, evaluation, contextOf);
-  const context: ProposalContext = { access, record, evaluation, decisionIds, prescribingContext, earlier };
-  for (const item of evaluation.items) await storeItem(context, item, proposals.get(item.lineId)!);
+  const at: Context = { access, record, evaluation, decisionIds, prescribing, earlier };
+  for (const item of evaluation.items) await storeItem(at, item, proposals.get(item.lineId)!);
 };

@@ -49,11 +49,8 @@ const versionOf = (row: Prescription, zone: string): DocumentVersion => ({
   endedOn: row.endedAt === null ? null : dayAt(row.endedAt, zone),
 });
 
-const suspendedBy = (
-  last: Prescription,
-  decisionsInForce: readonly DecisionInForce[],
-): DocumentItem['suspended'] => {
-  const touching = decisionsInForce.filter((one) => one.everywhere || last.joints.includes(one.joint));
+const suspendedBy = (last: Prescription, all: readonly DecisionInForce[]): DocumentItem['suspended'] => {
+  const touching = all.filter((one) => one.everywhere || last.joints.includes(one.joint));
   if (touching.some((one) => one.everywhere && one.today === 'none')) return 'everything-rests';
   if (touching.some((one) => one.today === 'none' || one.today === 'rest-this-joint')) return 'joint-rests';
   return touching.some((one) => one.today === 'bad-day') ? 'easier-only' : null;

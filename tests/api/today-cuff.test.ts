@@ -30,10 +30,10 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
     access: { day } as Access,
     isQuiet: false,
     programmes,
-    decisionsInForce: [],
+    decisions: [],
     record: null,
     suspensions: new Map(),
-    hasReportedNews: false,
+    hasNews: false,
   })
     .filter(({ planned }) => planned)
     .map(({ lineId }) => lineId);

@@ -20,24 +20,22 @@ const mostCareful = (all: readonly Today[]): Today =>
   );
 
 /** What stands for the joints an exercise loads; a pause everywhere reaches every exercise. */
-const todayOf = (row: Prescription, decisionsInForce: readonly DecisionInForce[]): Today =>
+const todayOf = (row: Prescription, decisions: readonly DecisionInForce[]): Today =>
   mostCareful(
-    decisionsInForce
-      .filter((one) => one.everywhere || row.joints.includes(one.joint))
-      .map((one) => one.today),
+    decisions.filter((one) => one.everywhere || row.joints.includes(one.joint)).map((one) => one.today),
   );
 
 interface ExerciseState {
   readonly day: Day;
   /** null: every day. */
   readonly weekdays: readonly Weekday[] | null;
-  readonly decisionsInForce: readonly DecisionInForce[];
+  readonly decisions: readonly DecisionInForce[];
   readonly isNewDose: boolean;
 }
 
 const exerciseView = (
   row: Prescription,
-  { day, weekdays, decisionsInForce, ...rest }: ExerciseState,
+  { day, weekdays, decisions, ...rest }: ExerciseState,
 ): TodayExercise => {
   const exercise = exerciseById(row.dose.exerciseId);
   return {
@@ -52,7 +50,7 @@ const exerciseView = (
     planned: weekdays === null || weekdays.includes(weekdayOf(day)),
     weekdays,
     ...rest,
-    today: todayOf(row, decisionsInForce),
+    today: todayOf(row, decisions),
     signedName: row.signedName ?? '',
   };
 };
@@ -62,23 +60,23 @@ const withSuspension = (view: TodayExercise, suspension: Suspension | undefined)
   suspension ? { ...view, today: mostCareful([view.today, suspension.today]) } : view;
 
 /** Something new was told today: the cuff stays off for the day, also where a second session is begun. */
-const withoutCuff = (view: TodayExercise, hasReportedNews: boolean): TodayExercise =>
-  hasReportedNews && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
+const withoutCuff = (view: TodayExercise, hasNews: boolean): TodayExercise =>
+  hasNews && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
 
 export interface ExerciseContext {
   readonly access: Access;
   /** Care is on a break or over: nothing is planned. */
   readonly isQuiet: boolean;
   readonly programmes: readonly Programme[];
-  readonly decisionsInForce: readonly DecisionInForce[];
+  readonly decisions: readonly DecisionInForce[];
   readonly record: PatientRecord | null;
   readonly suspensions: ReadonlyMap<string, Suspension>;
-  readonly hasReportedNews: boolean;
+  readonly hasNews: boolean;
 }
 
 export const exercisesToday = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, decisionsInForce, record, suspensions, hasReportedNews }: ExerciseContext,
+  { access, isQuiet, programmes, decisions, record, suspensions, hasNews }: ExerciseContext,
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {
@@ -87,9 +85,9 @@ export const exercisesToday = (
     const state = {
       day: access.day,
       weekdays,
-      decisionsInForce,
+      decisions,
       isNewDose: isNewDose(row, record?.sessions ?? []),
     };
-    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), hasReportedNews);
+    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), hasNews);
   });
 };

@@ -75,14 +75,14 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const { care, suspensions } = await suspensionsOf(access, patient.id, versions);
   const programmes = await programmesOf(access, patient.id);
   const settings = await daySettings(access);
-  const decisionsInForce = [...(await decisionsInForceOf(access, patient.id)).values()];
+  const decisions = [...(await decisionsInForceOf(access, patient.id)).values()];
   const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
   const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
   const moment = { instant: access.now, day: access.day };
-  const hasReportedNews = sessions.some((session) => session.day === access.day && session.toldNew);
+  const hasNews = sessions.some((session) => session.day === access.day && session.toldNew);
   return {
     day: access.day,
     clockOffset,
@@ -100,10 +100,10 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
       access,
       isQuiet,
       programmes,
-      decisionsInForce,
+      decisions,
       record,
       suspensions,
-      hasReportedNews,
+      hasNews,
     }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
     morning: morningView({
@@ -114,7 +114,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
       versions,
     }),
     sessionSent: sessions.some((session) => session.day === access.day),
-    contact: mostUrgent(decisionsInForce.map((one) => one.contact)),
+    contact: mostUrgent(decisions.map((one) => one.contact)),
     changes: [
       ...suspensionTexts(suspensions),
       ...withdrawnLately(care.consents, access.now),

@@ -52,6 +52,11 @@ const extraPainRelief = ({ judged }: EvaluationContext): boolean =>
   (judged.session.session.extraPainRelief !== false ||
     (judged.nextMorning !== null && judged.nextMorning.morning.extraPainRelief !== false));
 
+/** Whether the pain of the session before reached the severe mark. */
+const hadSeverePainBefore = (context: EvaluationContext): boolean =>
+  context.judged.previous !== null &&
+  highestPainOf(context, context.judged.previous) >= context.settings['severe-pain'];
+
 /** Written out field by field: spreading eight objects into one cost more than all the rules together. */
 export const factsSeen = (context: EvaluationContext): Facts => {
   const { index, judged, day, instant, settings } = context;
@@ -73,8 +78,7 @@ export const factsSeen = (context: EvaluationContext): Facts => {
     painCeiling: baselineValues.painCeiling,
     morningPainMean7: diary.morningPainMean7,
     previousMorningOverTop: diary.previousMorningOverTop,
-    previousPeakEight:
-      judged.previous !== null && highestPainOf(context, judged.previous) >= settings['severe-pain'],
+    previousPeakEight: hadSeverePainBefore(context),
     swelling: state.swelling,
     usualSwelling: baselineValues.usualSwelling,
     effusion: effusion.effusion,

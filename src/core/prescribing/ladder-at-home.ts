@@ -16,7 +16,7 @@ const stepOf = (
   home: Home,
 ): LadderStep | null => {
   if (!found) return null;
-  const { exerciseId, effectiveLoadKg } = found.level;
+  const { exerciseId, effectiveLoadKg } = found.rung;
   const side = sideFor(exerciseId, from.side);
   const added = side && addedDemands(from, { exerciseId, side });
   return {

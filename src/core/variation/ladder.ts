@@ -31,7 +31,7 @@ export const stepBetween = (from: Level, to: Level): { readonly percent: number 
 };
 
 export interface NeighbouringLevel {
-  readonly level: Level;
+  readonly rung: Level;
   readonly stepPercent: number | null;
 }
 
@@ -45,7 +45,7 @@ const neighbour = (exerciseId: string, person: Anthropometry, offset: 1 | -1): N
   if (!from || !level) return null;
   const computed = familyById(exercise.family)?.order === 'computed';
   if (computed && (from.measure === null || level.measure === null)) return null;
-  return { level, stepPercent: stepBetween(from, level).percent };
+  return { rung: level, stepPercent: stepBetween(from, level).percent };
 };
 
 /** The next harder rung; null at the top, for an unknown exercise, or where harder is not known. */

@@ -27,7 +27,7 @@ export const startFit = (tested: TestedSet | undefined, band: RepetitionBand, re
 /** One rung down, on a side that the easier exercise can be done on; null where there is none. */
 export const easierStart = (start: OnSide, person: Anthropometry): OnSide | null => {
   const easier = previousLevel(start.exerciseId, person);
-  const exercise = easier && exerciseById(easier.level.exerciseId);
+  const exercise = easier && exerciseById(easier.rung.exerciseId);
   const side = exercise && sideFor(exercise.id, start.side);
   return exercise?.methods.includes('variation') && side ? { exerciseId: exercise.id, side } : null;
 };

@@ -26,7 +26,7 @@ const stepNote = (next: NeighbouringLevel | null, largestPercent: number): Note 
   if (!next) {
     return { code: 'no-next-rung', text: 'No harder rung is known in this family for this person.' };
   }
-  const title = titleOf(next.level.exerciseId);
+  const title = titleOf(next.rung.exerciseId);
   if (next.stepPercent === null) {
     return {
       code: 'step-unknown',

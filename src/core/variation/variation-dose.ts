@@ -35,7 +35,7 @@ export interface VariationDoseInput {
 export interface VariationProposal {
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
-  readonly level: Level;
+  readonly rung: Level;
   readonly next: NeighbouringLevel | null;
   readonly start: StartFit;
   readonly working: readonly VariationWorkingLine[];
@@ -122,7 +122,7 @@ export const proposeVariationDose = (
     settings,
   });
   const working = variationWorking({ input, dose, badDay, exercise, level, next, fit });
-  return answer({ dose, badDay, level, next, start: fit, working }, notes);
+  return answer({ dose, badDay, rung: level, next, start: fit, working }, notes);
 };
 
 /** Ids that may be dosed as variations, for forms and the desk. */

@@ -2,7 +2,7 @@
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { RecordFileForm, type RecordFileFormProps } from './hand-on-form.tsx';
 
-export interface RecordFileSectionProps extends RecordFileFormProps {
+export interface RecordFilesProps extends RecordFileFormProps {
   readonly isConsented: boolean;
   readonly handedOn: readonly {
     readonly id: string;
@@ -13,13 +13,7 @@ export interface RecordFileSectionProps extends RecordFileFormProps {
   readonly when: (instant: number) => string;
 }
 
-export const RecordFileSection = ({
-  patientId,
-  day,
-  isConsented,
-  handedOn,
-  when,
-}: RecordFileSectionProps) => (
+export const RecordFiles = ({ patientId, day, isConsented, handedOn, when }: RecordFilesProps) => (
   <section className="stack screen-only">
     <h2>Record as a file</h2>
     <p>

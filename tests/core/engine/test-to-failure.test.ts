@@ -22,7 +22,7 @@ describe('a test to failure', () => {
   it('passes the same gate as a session, and is held by a joint nobody asked about', () => {
     expect(readyForTest(record(), [knee], checkOf({ painBefore: 5 }), hours(60))).toMatchObject({
       ready: false,
-      perStore: [{ joint: knee, today: 'bad-day' }],
+      heldBy: [{ joint: knee, today: 'bad-day' }],
     });
     expect(readyForTest(record(), [knee], new Map(), hours(60)).ready).toBe(false);
   });

@@ -46,7 +46,7 @@ describe('Ladders for every body', () => {
         for (const { id } of exercises) {
           const next = nextLevel(id, who);
           if (!next) continue;
-          expect(previousLevel(next.level.exerciseId, who)?.level.exerciseId).toBe(id);
+          expect(previousLevel(next.rung.exerciseId, who)?.rung.exerciseId).toBe(id);
           const family = families.find(
             (entry) => entry.id === exercises.find((exercise) => exercise.id === id)?.family,
           );

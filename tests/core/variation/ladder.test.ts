@@ -30,8 +30,8 @@ describe('Ladders', () => {
   });
 
   it('names the next harder and the next easier rung with the step between', () => {
-    expect(nextLevel('push-up', woman)?.level.exerciseId).toBe('push-up-feet-raised');
-    expect(previousLevel('push-up', woman)?.level.exerciseId).toBe('incline-push-up-step');
+    expect(nextLevel('push-up', woman)?.rung.exerciseId).toBe('push-up-feet-raised');
+    expect(previousLevel('push-up', woman)?.rung.exerciseId).toBe('incline-push-up-step');
   });
 
   it('has no rung above the hardest, below the easiest, or beside an unknown exercise', () => {
