@@ -18,7 +18,7 @@ export const leftOut: Readonly<Record<string, string>> = {
   device: 'seals of a phone and its PIN',
   invitation: 'seals of codes that open the record',
   draft: 'typed and not yet recorded by anybody',
-  item: 'the clinic’s worklist, worked out anew from the rows below',
+  matter: 'the clinic’s worklist, worked out anew from the rows below',
 };
 
 interface Told {

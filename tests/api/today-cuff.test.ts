@@ -1,6 +1,6 @@
 /** Which days work with a cuff stands on the patient's page. */
 import { describe, expect, it } from 'vitest';
-import { exercisesToday } from '#api/patient/today-exercise.ts';
+import { exercisesOn } from '#api/patient/today-exercise.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { Programme } from '#core/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
@@ -26,14 +26,14 @@ const row = (lineId: string, dose: Dose): Prescription => ({
 });
 
 const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>
-  exercisesToday(versions, {
+  exercisesOn(versions, {
     access: { day } as Access,
     isQuiet: false,
     programmes,
     decisions: [],
     record: null,
     suspensions: new Map(),
-    hasNews: false,
+    news: false,
   })
     .filter(({ planned }) => planned)
     .map(({ lineId }) => lineId);

@@ -60,8 +60,8 @@ const withSuspension = (view: TodayExercise, suspension: Suspension | undefined)
   suspension ? { ...view, today: mostCareful([view.today, suspension.today]) } : view;
 
 /** Something new was told today: the cuff stays off for the day, also where a second session is begun. */
-const withoutCuff = (view: TodayExercise, hasNews: boolean): TodayExercise =>
-  hasNews && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
+const withoutCuff = (view: TodayExercise, news: boolean): TodayExercise =>
+  news && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
 
 export interface ExerciseContext {
   readonly access: Access;
@@ -71,12 +71,12 @@ export interface ExerciseContext {
   readonly decisions: readonly DecisionInForce[];
   readonly record: PatientRecord | null;
   readonly suspensions: ReadonlyMap<string, Suspension>;
-  readonly hasNews: boolean;
+  readonly news: boolean;
 }
 
-export const exercisesToday = (
+export const exercisesOn = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, decisions, record, suspensions, hasNews }: ExerciseContext,
+  { access, isQuiet, programmes, decisions, record, suspensions, news }: ExerciseContext,
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {
@@ -88,6 +88,6 @@ export const exercisesToday = (
       decisions,
       isNewDose: isNewDose(row, record?.sessions ?? []),
     };
-    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), hasNews);
+    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), news);
   });
 };

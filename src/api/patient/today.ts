@@ -18,7 +18,7 @@ import { recordOf } from '#data/record.ts';
 import { decisionsInForceOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
-import { exercisesToday } from './today-exercise.ts';
+import { exercisesOn } from './today-exercise.ts';
 import { newestMessages, recentChanges, suspensionTexts } from './today-told.ts';
 import type { TodayView } from './today-view.ts';
 
@@ -82,7 +82,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
   const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
   const moment = { instant: access.now, day: access.day };
-  const hasNews = sessions.some((session) => session.day === access.day && session.toldNew);
+  const news = sessions.some((session) => session.day === access.day && session.toldNew);
   return {
     day: access.day,
     clockOffset,
@@ -96,15 +96,7 @@ export const todayFor = async (access: Access, patient: Patient, clockOffset: nu
     asksNothing: isQuiet,
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    exercises: exercisesToday(versions, {
-      access,
-      isQuiet,
-      programmes,
-      decisions,
-      record,
-      suspensions,
-      hasNews,
-    }),
+    exercises: exercisesOn(versions, { access, isQuiet, programmes, decisions, record, suspensions, news }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
     morning: morningView({
       access,
