@@ -145,7 +145,7 @@ test('signed out in the middle, a server in trouble, and sent twice: nothing is 
         };
       }),
   );
-  expect(kept).toContain('"sealed":{"version":1');
+  expect(kept).toContain('"encrypted":{"version":1');
   expect(kept).not.toMatch(/painBefore|repetitions/);
   await signedIn(context, baseURL!, 'patient-9');
   let isInTrouble = true;
