@@ -37,7 +37,7 @@ const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'
   if (!outcome.ok) throw new Error(`${patientId}: ${outcome.refused.map((one) => one.reason).join(' ')}`);
   const { dose, badDay, joints, cautions, working } = outcome.result;
   const id = await addVersion(access, patientId, {
-    prescriptionItemId: lineIdOf(patientId, act.line),
+    itemId: lineIdOf(patientId, act.line),
     dose,
     badDay,
     joints,
@@ -63,12 +63,10 @@ const signWaiting = async (access: Access, patientId: string): Promise<void> => 
 };
 
 const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<void> => {
-  const prescriptionItemId = lineIdOf(patientId, act.line);
+  const itemId = lineIdOf(patientId, act.line);
   const versions = await prescriptionsOf(access, patientId);
   // What waits for a signature ends too, or signing it later would bring the exercise back.
-  const standing = [...inForce(versions), ...unsigned(versions)].filter(
-    (row) => row.prescriptionItemId === prescriptionItemId,
-  );
+  const standing = [...inForce(versions), ...unsigned(versions)].filter((row) => row.itemId === itemId);
   if (standing.length === 0) throw new RangeError(`${patientId}: ${act.line} is not in force`);
   for (const row of standing) await endPrescription(access, patientId, row.id, act.reason);
 };
@@ -108,7 +106,7 @@ const measure = async (access: Access, patientId: string, act: Did<'measure'>): 
 
 const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promise<void> => {
   const lines = Object.entries(act.week).map(([line, weekdays]) => ({
-    prescriptionItemId: lineIdOf(patientId, line),
+    itemId: lineIdOf(patientId, line),
     weekdays,
   }));
   await saveProgramme(access, patientId, lines);

@@ -47,10 +47,10 @@ const followedToday = async (
   const versions = inForce(await prescriptionsOf(access, patientId));
   const planned = linesOn(await programmesOf(access, patientId), access.day);
   return versions
-    .filter((version) => planned === null || planned.includes(version.prescriptionItemId))
+    .filter((version) => planned === null || planned.includes(version.itemId))
     .map((version) => ({
       prescriptionId: version.id,
-      prescriptionItemId: version.prescriptionItemId,
+      itemId: version.itemId,
       dose: said.isEasier ? version.badDay : version.dose,
     }));
 };

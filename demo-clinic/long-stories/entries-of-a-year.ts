@@ -46,7 +46,7 @@ export const sessionRecord = (
     day,
     kind: isEasier ? 'bad-day' : 'full',
     sets: Array.from({ length: dose.sets }, (_, place) => ({
-      prescriptionItemId: version.prescriptionItemId,
+      itemId: version.itemId,
       prescriptionId: version.id,
       set: place + 1,
       repetitions: dose.repetitions.low,

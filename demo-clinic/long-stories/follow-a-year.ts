@@ -64,7 +64,7 @@ export class Year {
     const joints = jointsLoaded(row.dose.exerciseId, row.dose.side);
     this.versions.push({
       id: `v${version}`,
-      prescriptionItemId: 'line',
+      itemId: 'line',
       version,
       joints,
       signedAt,

@@ -112,7 +112,7 @@ export const preApprovalsOf = async (access: Access, patientId: string): Promise
   const rows = await preApprovalRows(access, patientId);
   return rows.map(({ pre_approval: row, pre_approval_end: end }) => ({
     id: row.id,
-    prescriptionItemId: row.prescriptionItemId,
+    itemId: row.itemId,
     signedAt: row.signedAt,
     signedBy: row.signedName,
     steps: row.steps,
@@ -124,7 +124,7 @@ export const preApprovalsOf = async (access: Access, patientId: string): Promise
 export const signPreApproval = (
   access: Access,
   patientId: string,
-  prescriptionItemId: string,
+  itemId: string,
   steps: number,
   days: number,
 ): Promise<string> =>
@@ -134,7 +134,7 @@ export const signPreApproval = (
       id,
       clinicId: access.clinicId,
       patientId,
-      prescriptionItemId,
+      itemId,
       steps,
       days,
       signedAt: access.now,
@@ -146,7 +146,7 @@ export const signPreApproval = (
       subject: 'pre-approval',
       subjectId: id,
       patientId,
-      detail: { prescriptionItemId, steps, days },
+      detail: { itemId, steps, days },
     });
     return id;
   });

@@ -46,7 +46,7 @@ export interface ReplayableDecision extends Decision {
 }
 
 export interface NewProposal {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly prescriptionId: string;
   readonly decisionId: string;
   readonly sessionId: string | null;
@@ -97,7 +97,7 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
       subject: 'proposal',
       subjectId: id,
       patientId,
-      detail: { prescriptionItemId: row.prescriptionItemId, effect: row.effect },
+      detail: { itemId: row.itemId, effect: row.effect },
     });
     return id;
   });

@@ -51,7 +51,7 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
 /** Of some prescriptions those that are this patient's, with their line. */
 const ownLines = patientQuery((db) =>
   db
-    .select({ id: prescription.id, prescriptionItemId: prescription.prescriptionItemId })
+    .select({ id: prescription.id, itemId: prescription.itemId })
     .from(prescription)
     .where(
       and(
@@ -67,12 +67,11 @@ const foreignPrescription = async (
   patientId: string,
   entry: SessionEntry,
 ): Promise<string | null> => {
-  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.prescriptionItemId]));
+  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.itemId]));
   if (named.size === 0) return null;
   const rows = await ownLines(access, patientId, { ids: JSON.stringify([...named.keys()]) });
-  const own = new Map(rows.map(({ id, prescriptionItemId }) => [id, prescriptionItemId]));
-  for (const [prescriptionId, prescriptionItemId] of named)
-    if (own.get(prescriptionId) !== prescriptionItemId) return prescriptionId;
+  const own = new Map(rows.map(({ id, itemId }) => [id, itemId]));
+  for (const [prescriptionId, itemId] of named) if (own.get(prescriptionId) !== itemId) return prescriptionId;
   return null;
 };
 

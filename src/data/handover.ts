@@ -22,9 +22,9 @@ import { worklistItem } from './schema/schema.ts';
 /** Days of decisions looked through for the last three and for overrides that hold. */
 const decisionDays = 200;
 
-const namedDose = ({ id, prescriptionItemId, dose, signedName, recordedAt }: Prescription) => ({
+const namedDose = ({ id, itemId, dose, signedName, recordedAt }: Prescription) => ({
   id,
-  prescriptionItemId,
+  itemId,
   title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
   dose,
   signedName,

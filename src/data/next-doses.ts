@@ -42,18 +42,10 @@ const isJudged = (evaluation: Evaluation, line: LineEvaluation): boolean =>
  * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
  * the evening and the morning after, counts once, and the session now judged does not count.
  */
-const easeBacksBefore = (
-  earlier: readonly Proposal[],
-  prescriptionItemId: string,
-  sessionId: string | null,
-): number => {
+const easeBacksBefore = (earlier: readonly Proposal[], itemId: string, sessionId: string | null): number => {
   const lastWords = new Map<string | null, string>();
   for (const row of earlier) {
-    if (
-      row.prescriptionItemId === prescriptionItemId &&
-      row.sessionId !== sessionId &&
-      !lastWords.has(row.sessionId)
-    )
+    if (row.itemId === itemId && row.sessionId !== sessionId && !lastWords.has(row.sessionId))
       lastWords.set(row.sessionId, row.decision);
   }
   const words = [...lastWords.values()];
@@ -75,7 +67,7 @@ const decisionOf = (look: Look, line: LineEvaluation): string | null => {
 
 /** The same was said already of the same session: word, version, dose and what it tells the worklist. */
 const isKnown = (look: Look, line: LineEvaluation, proposal: DoseProposal): boolean => {
-  const newest = look.earlier.find((row) => row.prescriptionItemId === line.prescriptionItemId);
+  const newest = look.earlier.find((row) => row.itemId === line.itemId);
   return (
     newest !== undefined &&
     newest.prescriptionId === line.version.id &&
@@ -85,27 +77,23 @@ const isKnown = (look: Look, line: LineEvaluation, proposal: DoseProposal): bool
   );
 };
 
-const waitingFor = async (look: Look, prescriptionItemId: string) =>
+const waitingFor = async (look: Look, itemId: string) =>
   unsigned(await prescriptionsOf(look.access, look.record.patientId)).filter(
-    (row) => row.prescriptionItemId === prescriptionItemId && row.origin !== 'clinician',
+    (row) => row.itemId === itemId && row.origin !== 'clinician',
   );
 
 /** An increase nobody has signed falls away when a later answer no longer carries it. */
-const withdrawWaiting = async (look: Look, prescriptionItemId: string): Promise<void> => {
-  for (const row of await waitingFor(look, prescriptionItemId)) {
+const withdrawWaiting = async (look: Look, itemId: string): Promise<void> => {
+  for (const row of await waitingFor(look, itemId)) {
     const reason = 'A later answer no longer carries this change.';
     await endPrescription(look.access, look.record.patientId, row.id, reason);
   }
 };
 
 /** The same increase, already waiting for its signature, goes on waiting. */
-const alreadyWaiting = async (
-  look: Look,
-  prescriptionItemId: string,
-  proposal: DoseProposal,
-): Promise<string | null> => {
+const alreadyWaiting = async (look: Look, itemId: string, proposal: DoseProposal): Promise<string | null> => {
   if (proposal.effect !== 'awaits-signature') return null;
-  const same = (await waitingFor(look, prescriptionItemId)).find(
+  const same = (await waitingFor(look, itemId)).find(
     (row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose),
   );
   return same?.id ?? null;
@@ -126,15 +114,15 @@ const becomes = async (
   decisionId: string,
 ): Promise<string | null> => {
   const { access, record, ground } = look;
-  const waiting = await alreadyWaiting(look, line.prescriptionItemId, proposal);
+  const waiting = await alreadyWaiting(look, line.itemId, proposal);
   if (waiting) return waiting;
-  await withdrawWaiting(look, line.prescriptionItemId);
+  await withdrawWaiting(look, line.itemId);
   if (proposal.effect === 'repeat') return null;
   const { version } = line;
   const origin =
     proposal.kind === 'return' ? 'return' : proposal.kind === 'ease-back' ? 'ease-back' : 'progress';
   const id = await addVersion(access, record.patientId, {
-    prescriptionItemId: line.prescriptionItemId,
+    itemId: line.itemId,
     dose: proposal.dose,
     badDay: proposal.badDay,
     joints: jointsOf(version.joints, proposal.dose),
@@ -156,7 +144,7 @@ const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposa
   const title = exerciseById(line.version.dose.exerciseId)?.title ?? line.version.dose.exerciseId;
   const becameId = await becomes(look, line, proposal, decisionId);
   await storeProposal(look.access, look.record.patientId, {
-    prescriptionItemId: line.prescriptionItemId,
+    itemId: line.itemId,
     prescriptionId: line.version.id,
     decisionId,
     sessionId: judgedSessionOf(look.evaluation, line),
@@ -189,23 +177,16 @@ export const proposeDoses = async (
   const approvals = await preApprovalsOf(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
   const ladder = ladderAtHome(anthropometryOf(ground), home);
-  const contextOf = (prescriptionItemId: string): LineContext => {
-    const line = evaluation.lines.find((one) => one.prescriptionItemId === prescriptionItemId);
-    const preApproval =
-      approvals.filter((row) => row.prescriptionItemId === prescriptionItemId).at(-1) ?? null;
+  const contextOf = (itemId: string): LineContext => {
+    const line = evaluation.lines.find((one) => one.itemId === itemId);
+    const preApproval = approvals.filter((row) => row.itemId === itemId).at(-1) ?? null;
     const since = preApproval
-      ? earlier.filter(
-          (row) => row.prescriptionItemId === prescriptionItemId && row.madeAt >= preApproval.signedAt,
-        )
+      ? earlier.filter((row) => row.itemId === itemId && row.madeAt >= preApproval.signedAt)
       : [];
     return {
       ladder,
       choices,
-      easeBacksBefore: easeBacksBefore(
-        earlier,
-        prescriptionItemId,
-        line ? judgedSessionOf(evaluation, line) : null,
-      ),
+      easeBacksBefore: easeBacksBefore(earlier, itemId, line ? judgedSessionOf(evaluation, line) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.decision),
       screeningUntil: line ? screenedUntil(ground, line.version.dose.method) : null,
@@ -213,5 +194,5 @@ export const proposeDoses = async (
   };
   const proposals = nextDoses(record, evaluation, contextOf);
   const look: Look = { access, record, evaluation, decisionIds, ground, earlier };
-  for (const line of evaluation.lines) await storeLine(look, line, proposals.get(line.prescriptionItemId)!);
+  for (const line of evaluation.lines) await storeLine(look, line, proposals.get(line.itemId)!);
 };

@@ -77,16 +77,14 @@ const linesOf = (
   { from, endedAt, zone }: Stretch,
 ): readonly PaperLine[] => {
   const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
-  return [...new Set(signed.map((row) => row.prescriptionItemId))].flatMap((prescriptionItemId) => {
-    const line = signed
-      .filter((row) => row.prescriptionItemId === prescriptionItemId)
-      .sort((a, b) => a.version - b.version);
+  return [...new Set(signed.map((row) => row.itemId))].flatMap((itemId) => {
+    const line = signed.filter((row) => row.itemId === itemId).sort((a, b) => a.version - b.version);
     const last = line.at(-1)!;
     if (last.endedAt !== null && dayAt(last.endedAt, zone) < from) return [];
     const [first, lastVersion] = [firstOf(line, from, zone), versionOf(last, zone)];
     return [
       {
-        prescriptionItemId,
+        itemId,
         first: first === last ? lastVersion : versionOf(first, zone),
         last: lastVersion,
         // The end of care ends what is prescribed in the same instant.

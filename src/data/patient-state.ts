@@ -72,22 +72,20 @@ export const speaking = (rows: readonly DecisionRow[], responses: Responses): re
 const proposalRows = patientQuery((db) => {
   const older = alias(proposal, 'older') as unknown as typeof proposal;
   const lastOfLine = db
-    .select({ prescriptionItemId: older.prescriptionItemId, at: max(older.madeAt) })
+    .select({ itemId: older.itemId, at: max(older.madeAt) })
     .from(older)
     .where(ofPatient(older))
-    .groupBy(older.prescriptionItemId);
+    .groupBy(older.itemId);
   return db
     .select({
-      prescriptionItemId: proposal.prescriptionItemId,
+      itemId: proposal.itemId,
       exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`,
       decisionId: proposal.decisionId,
       madeAt: proposal.madeAt,
       worklist: proposal.worklist,
     })
     .from(proposal)
-    .where(
-      and(ofPatient(proposal), sql`(${proposal.prescriptionItemId}, ${proposal.madeAt}) IN ${lastOfLine}`),
-    )
+    .where(and(ofPatient(proposal), sql`(${proposal.itemId}, ${proposal.madeAt}) IN ${lastOfLine}`))
     .orderBy(asc(proposal.madeAt), asc(proposal.id));
 });
 
@@ -97,9 +95,9 @@ const proposalsOf = async (
   responses: Responses,
 ): Promise<readonly StandingProposal[]> => {
   const rows = await proposalRows(access, patientId);
-  const newest = new Map(rows.map((row) => [row.prescriptionItemId, row]));
-  return [...newest.values()].map(({ prescriptionItemId, exerciseId, decisionId, madeAt, worklist }) => ({
-    prescriptionItemId,
+  const newest = new Map(rows.map((row) => [row.itemId, row]));
+  return [...newest.values()].map(({ itemId, exerciseId, decisionId, madeAt, worklist }) => ({
+    itemId,
     exercise: exerciseById(exerciseId)?.title ?? exerciseId,
     decisionId,
     madeAt,
@@ -112,7 +110,7 @@ const versionRows = patientQuery((db) =>
   db
     .select({
       patientId: prescription.patientId,
-      prescriptionItemId: prescription.prescriptionItemId,
+      itemId: prescription.itemId,
       version: prescription.version,
       recordedAt: prescription.recordedAt,
       signedAt: signature.signedAt,

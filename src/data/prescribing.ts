@@ -12,7 +12,7 @@ import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
 
 export interface NewVersion {
   /** Left out for a new prescribed exercise. */
-  readonly prescriptionItemId?: string;
+  readonly itemId?: string;
   readonly dose: Dose;
   readonly badDay: Dose;
   readonly joints: readonly Joint[];
@@ -24,23 +24,18 @@ export interface NewVersion {
 
 export const addVersion = (access: Access, patientId: string, row: NewVersion): Promise<string> =>
   access.store.write(async (tx) => {
-    const prescriptionItemId = row.prescriptionItemId ?? randomUUID();
+    const itemId = row.itemId ?? randomUUID();
     const [last] = await tx
       .select({ version: max(prescription.version) })
       .from(prescription)
-      .where(
-        and(
-          eq(prescription.clinicId, access.clinicId),
-          eq(prescription.prescriptionItemId, prescriptionItemId),
-        ),
-      );
+      .where(and(eq(prescription.clinicId, access.clinicId), eq(prescription.itemId, itemId)));
     const id = randomUUID();
     const version = (last?.version ?? 0) + 1;
     await tx.insert(prescription).values({
       id,
       clinicId: access.clinicId,
       patientId,
-      prescriptionItemId,
+      itemId,
       version,
       method: row.dose.method,
       exerciseId: row.dose.exerciseId,
@@ -60,7 +55,7 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       subject: 'prescription',
       subjectId: id,
       patientId,
-      detail: { prescriptionItemId, version, origin: row.origin },
+      detail: { itemId, version, origin: row.origin },
     });
     return id;
   });
@@ -113,7 +108,7 @@ export const signPrescription = (
     const [newest] = await tx
       .select({ id: prescription.id })
       .from(prescription)
-      .where(eq(prescription.prescriptionItemId, row.prescriptionItemId))
+      .where(eq(prescription.itemId, row.itemId))
       .orderBy(desc(prescription.version))
       .limit(1);
     if (newest?.id !== prescriptionId) return 'overtaken';

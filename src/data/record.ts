@@ -66,7 +66,7 @@ const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVer
       : [
           {
             id: row.id,
-            prescriptionItemId: row.prescriptionItemId,
+            itemId: row.itemId,
             version: row.version,
             dose: row.dose,
             badDay: row.badDay,

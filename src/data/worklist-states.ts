@@ -56,13 +56,13 @@ const proposalRows = (access: Access) => {
   const ranked = access.store.read
     .select({
       patientId: proposal.patientId,
-      prescriptionItemId: proposal.prescriptionItemId,
+      itemId: proposal.itemId,
       exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`.as('exercise_id'),
       decisionId: proposal.decisionId,
       madeAt: proposal.madeAt,
       worklist: proposal.worklist,
       place:
-        sql<number>`row_number() over (partition by ${proposal.prescriptionItemId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
+        sql<number>`row_number() over (partition by ${proposal.itemId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
           'place',
         ),
     })
@@ -77,7 +77,7 @@ const proposalsFrom = (
   responses: Responses,
 ): readonly StandingProposal[] =>
   rows.map((row) => ({
-    prescriptionItemId: row.prescriptionItemId,
+    itemId: row.itemId,
     exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
     decisionId: row.decisionId,
     madeAt: row.madeAt,

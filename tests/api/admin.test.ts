@@ -137,11 +137,11 @@ describe('before numbers are changed', () => {
   /** One session in which the knee hurt 8 of 10. */
   const sorePatient = async () => {
     const { clinician, patientId } = setting;
-    const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
+    const { prescriptionId, itemId } = await signedExercise(clinician, patientId);
     const patient = asPatient(accessOf(store, 'a', 'patient-user', clinician.now), patientId).patient;
     const sets = [1, 2, 3].map((set) => ({
       prescriptionId,
-      prescriptionItemId,
+      itemId,
       set,
       repetitions: 20,
       loadKg: 4,

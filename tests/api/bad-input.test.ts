@@ -142,7 +142,7 @@ describe('impossible values are refused on the server, with what is wrong, where
     const patient = asPatient(accessOf(store, 'a', 'patient-user'), setting.patientId);
     const set = {
       prescriptionId: 'p',
-      prescriptionItemId: 'l',
+      itemId: 'l',
       set: 1,
       repetitions: 10,
       loadKg: 3,

@@ -7,9 +7,9 @@ import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescriptions.ts';
 import { cuffDose, weightDose } from '#tests/ui/views.ts';
 
-const row = (prescriptionItemId: string, dose: Dose): Prescription => ({
-  id: `version-${prescriptionItemId}`,
-  prescriptionItemId,
+const row = (itemId: string, dose: Dose): Prescription => ({
+  id: `version-${itemId}`,
+  itemId,
   version: 1,
   dose,
   badDay: dose,
@@ -36,7 +36,7 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
     isTold: false,
   })
     .filter(({ planned }) => planned)
-    .map(({ prescriptionItemId }) => prescriptionItemId);
+    .map(({ itemId }) => itemId);
 
 const both = [row('weight', weightDose), row('cuff', cuffDose)];
 
@@ -63,7 +63,7 @@ describe('work with a cuff on the patient’s page', () => {
     const week: Programme = {
       version: 1,
       fromDay: '2026-03-01',
-      lines: [{ prescriptionItemId: 'cuff', weekdays: [2, 4] }],
+      lines: [{ itemId: 'cuff', weekdays: [2, 4] }],
     };
     expect(shown('2026-03-09', both, [week])).toEqual([]);
     expect(shown('2026-03-10', both, [week])).toEqual(['cuff']);

@@ -30,7 +30,7 @@ const joint = (over: object = {}) => ({
 describe('entries of a phone', () => {
   let store: Store;
   let setting: Setting;
-  let line: { prescriptionId: string; prescriptionItemId: string };
+  let line: { prescriptionId: string; itemId: string };
   beforeEach(async () => {
     store = freshStore();
     setting = await twoClinics(store);

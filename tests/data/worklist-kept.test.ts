@@ -130,7 +130,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
     ),
   'unsigned version': ({ access, patientId, line }) =>
     addVersion(access, patientId, {
-      prescriptionItemId: line.prescriptionItemId,
+      itemId: line.itemId,
       dose: lowLoadDose,
       badDay: lowLoadDose,
       joints: ['right-knee'],

@@ -26,7 +26,7 @@ const all = { after: null, limit: 50, kind: null, assignedTo: null } as const;
 
 let store: Store;
 let setting: Setting;
-let line: { prescriptionId: string; prescriptionItemId: string };
+let line: { prescriptionId: string; itemId: string };
 beforeEach(async () => {
   store = freshStore();
   setting = await twoClinics(store);
@@ -74,7 +74,7 @@ describe('the worklist keeps due dates, not flags', () => {
 describe('order, pages and counts', () => {
   it('puts danger before age, and age before nothing', async () => {
     const other = await signedExercise(setting.clinician, setting.otherPatientId);
-    expect(other.prescriptionItemId).not.toBe(line.prescriptionItemId);
+    expect(other.itemId).not.toBe(line.itemId);
     await session(at(4, 18), 2, { redFlags: ['chest-pain'], stoppedByFlag: true });
     const lines = (await worklistPage(at(5), all)).lines.map((row) => [row.patientId, row.matters[0]?.kind]);
     expect(lines).toEqual([

@@ -66,9 +66,7 @@ const before = (at: number | null, instant: number): boolean => at !== null && a
 
 /** Versions of a line as they stood at an instant. */
 const versionsAt = (told: Told, story: Story, line: string, instant: number) =>
-  told.versions.filter(
-    (row) => row.prescriptionItemId === lineIdOf(story.id, line) && row.recordedAt <= instant,
-  );
+  told.versions.filter((row) => row.itemId === lineIdOf(story.id, line) && row.recordedAt <= instant);
 
 export const inForceAt = (told: Told, story: Story, line: string, instant: number): string | null => {
   const newest = versionsAt(told, story, line, instant)

@@ -5,7 +5,7 @@ import { morningEntry, sessionEntry } from './clinic.ts';
 
 export interface Line {
   readonly prescriptionId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
 }
 
 export const sendSession = (

@@ -108,7 +108,7 @@ export const workingPatient = (store: Store, patientId: string) => {
     const exercise = (await patientAt(at).patient.today.get()).exercises[0]!;
     const sets = [1, 2, 3].map((set) => ({
       prescriptionId: exercise.prescriptionId,
-      prescriptionItemId: exercise.prescriptionItemId,
+      itemId: exercise.itemId,
       set,
       repetitions,
       loadKg: 3,

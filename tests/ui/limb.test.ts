@@ -32,7 +32,7 @@ const first = (...answers: readonly LimbAnswer[]): readonly SessionEvent[] =>
     answers[at] === undefined ? [] : answered(sign, answers[at]),
   );
 const sent = (draft: SessionDraft) => sessionEntryOf(draft, 99_000).limbChecks;
-const look = { prescriptionItemId: 'cuff-0', moment: 'after', colour: 'usual', feeling: 'usual' };
+const look = { itemId: 'cuff-0', moment: 'after', colour: 'usual', feeling: 'usual' };
 
 describe('two minutes after release', () => {
   it('colour, feeling and the pulse that was shown are asked apart, in this order', () => {
@@ -105,7 +105,7 @@ describe('asked again', () => {
     const entry = sessionEntryOf(ended, 700_000);
     expect(entry).toMatchObject({ stoppedByFlag: true, redFlags: ['persistent-limb-change-after-release'] });
     expect(entry.limbChecks?.[1]).toEqual({
-      prescriptionItemId: 'cuff-0',
+      itemId: 'cuff-0',
       moment: 'later',
       colour: 'not-usual',
       feeling: null,
@@ -156,14 +156,7 @@ describe('a session begun before the pulse was asked', () => {
   it('claims nothing it was not told: the signs are asked for before it is sent', () => {
     const draft = old('usual', 'check');
     expect(sent(draft)).toEqual([
-      {
-        prescriptionItemId: 'cuff-0',
-        moment: 'after',
-        colour: null,
-        feeling: null,
-        pulse: null,
-        pulseState: 'asked',
-      },
+      { itemId: 'cuff-0', moment: 'after', colour: null, feeling: null, pulse: null, pulseState: 'asked' },
     ]);
     expect(neededStep({ ...draft, flagsBefore: [] })).toBe('limb:0');
   });

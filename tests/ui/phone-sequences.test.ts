@@ -54,16 +54,14 @@ beforeAll(async () => {
 const newPerson = async (): Promise<Person> => {
   const born = { givenName: 'Test', familyName: 'Person', birthDay: '1958-06-01', phone: null };
   const patientId = await addPatient(clinician, born);
-  const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
+  const { prescriptionId, itemId } = await signedExercise(clinician, patientId);
   const access = accessOf(store, 'a', `user-${patientId}`);
   const api = asPatient(access, patientId);
   return {
     patientId,
     view: today({
       day,
-      exercises: [
-        exercise(prescriptionItemId, { ...weightDose, sets: 1 }, { prescriptionId, prescriptionItemId }),
-      ],
+      exercises: [exercise(itemId, { ...weightDose, sets: 1 }, { prescriptionId, itemId })],
     }),
     send: async ({ entryId, kind, entry }) => {
       const answer = await api.patient.entries.send({ kind, entry: { ...entry, sentAt: access.now } });

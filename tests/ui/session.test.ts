@@ -47,7 +47,7 @@ describe('a session that begins', () => {
       ],
     });
     const { lines } = begin(view);
-    expect(lines.map((line) => line.prescriptionItemId)).toEqual(['d']);
+    expect(lines.map((line) => line.itemId)).toEqual(['d']);
     expect(lines[0]?.dose.sets).toBe(2);
   });
 

@@ -37,7 +37,7 @@ const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: S
   const exercise = exerciseById(row.dose.exerciseId);
   return {
     prescriptionId: row.id,
-    prescriptionItemId: row.prescriptionItemId,
+    itemId: row.itemId,
     title: exercise?.title ?? row.dose.exerciseId,
     instructions: exercise?.instructions ?? [],
     joints: row.joints,
@@ -77,8 +77,8 @@ export const exercisesToday = (
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {
-    const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.prescriptionItemId);
-    const weekdays = written ?? cuffDays.get(row.prescriptionItemId) ?? null;
+    const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.itemId);
+    const weekdays = written ?? cuffDays.get(row.itemId) ?? null;
     const stand = { day: access.day, weekdays, standing, isNewDose: isNewDose(row, record?.sessions ?? []) };
     return withoutCuff(heldBack(exerciseView(row, stand), holds.get(row.id)), isTold);
   });

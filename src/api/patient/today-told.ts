@@ -20,12 +20,12 @@ export const recentChanges = async (
     (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
   );
   const madeInForce = recent.filter(
-    ({ effect, prescriptionItemId, decisionId }) =>
+    ({ effect, itemId, decisionId }) =>
       effect === 'acts-at-once' &&
-      versions.some((row) => row.prescriptionItemId === prescriptionItemId && row.decisionId === decisionId),
+      versions.some((row) => row.itemId === itemId && row.decisionId === decisionId),
   );
-  for (const { prescriptionItemId, patientText } of [...madeInForce, ...recent])
-    if (!told.has(prescriptionItemId)) told.set(prescriptionItemId, patientText);
+  for (const { itemId, patientText } of [...madeInForce, ...recent])
+    if (!told.has(itemId)) told.set(itemId, patientText);
   return [...new Set(told.values())];
 };
 

@@ -52,7 +52,7 @@ export interface TodayView {
 
 export interface TodayExercise {
   readonly prescriptionId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly title: string;
   readonly instructions: readonly string[];
   readonly joints: readonly Joint[];

@@ -41,14 +41,11 @@ export const prescriptionsRouter = router({
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   keep: recordProcedure
-    .input(z.object({ wish: z.unknown(), prescriptionItemId: z.string().max(64).optional() }))
+    .input(z.object({ wish: z.unknown(), itemId: z.string().max(64).optional() }))
     .mutation(async ({ ctx, input }) => {
       const proposed = await propose(ctx.access, ctx.patient, input.wish);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
-      if (
-        input.prescriptionItemId &&
-        !known.some((row) => row.prescriptionItemId === input.prescriptionItemId)
-      ) {
+      if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
         throw new Problem('not-found', 'There is no such prescribed exercise for this patient.');
       }
       const working = [
@@ -58,7 +55,7 @@ export const prescriptionsRouter = router({
       return addVersion(ctx.access, ctx.patient.id, {
         ...proposed,
         working,
-        prescriptionItemId: input.prescriptionItemId,
+        itemId: input.itemId,
         origin: 'clinician',
       });
     }),
@@ -87,7 +84,7 @@ export const prescriptionsRouter = router({
         if (!row || !(await endPrescription(access, patient.id, row.id, input.reason))) return false;
         // A newer version still waiting would bring the ended exercise back once signed.
         for (const waiting of unsigned(versions).filter(
-          (one) => one.prescriptionItemId === row.prescriptionItemId && one.id !== row.id,
+          (one) => one.itemId === row.itemId && one.id !== row.id,
         )) {
           await endPrescription(access, patient.id, waiting.id, input.reason);
         }

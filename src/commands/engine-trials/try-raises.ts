@@ -39,7 +39,7 @@ const bolderIn = (before: Evaluation, after: Evaluation): readonly string[] => [
     bolderAnswers(one.answers, after.joints[place]!.answers).map((name) => `${one.joint} ${name}`),
   ),
   ...before.lines.flatMap((one, place) =>
-    bolderAnswers(one, after.lines[place]!).map((name) => `${one.prescriptionItemId} ${name}`),
+    bolderAnswers(one, after.lines[place]!).map((name) => `${one.itemId} ${name}`),
   ),
 ];
 

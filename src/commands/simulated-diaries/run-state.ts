@@ -54,7 +54,7 @@ export const startDose: LowLoadDose = {
 
 export const startVersion: PrescriptionVersion = {
   id: 'line-1',
-  prescriptionItemId: 'line',
+  itemId: 'line',
   version: 1,
   dose: startDose,
   badDay: { ...startDose, sets: 2, repetitions: { low: 10, high: 10 }, reserve: 3 },

@@ -23,7 +23,7 @@ export interface PaperVersion {
 
 /** One prescribed exercise over the stretch. */
 export interface PaperLine {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly first: PaperVersion;
   readonly last: PaperVersion;
   /** It was in force when care ended. */

@@ -111,7 +111,7 @@ const boundedByUnknown = (today: Today, unanswered: BeforeGate['unanswered']): T
 export type Offer = 'dose' | 'bad-day' | 'leave-out';
 
 export interface LineOffer {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly offer: Offer;
 }
 
@@ -126,19 +126,19 @@ const offerRank: Readonly<Record<Offer, number>> = { 'leave-out': 0, 'bad-day': 
 
 /** What is offered of each line, by the most cautious of its joints. A red flag leaves nothing. */
 export const offeredSession = (
-  versions: readonly Pick<PrescriptionVersion, 'prescriptionItemId' | 'joints'>[],
+  versions: readonly Pick<PrescriptionVersion, 'itemId' | 'joints'>[],
   gates: ReadonlyMap<Joint, BeforeGate>,
 ): readonly LineOffer[] => {
   const stopped = [...gates.values()].some(
     (gate) => gate.unanswered.includes('redFlags') || gate.reasons.some((reason) => reason.rule === 'R1'),
   );
-  return versions.map(({ prescriptionItemId, joints }) => {
+  return versions.map(({ itemId, joints }) => {
     let offer: Offer = stopped ? 'leave-out' : 'dose';
     for (const joint of joints) {
       const gate = gates.get(joint);
       if (gate && offerRank[offerOf[gate.today]] < offerRank[offer]) offer = offerOf[gate.today];
     }
-    return { prescriptionItemId, offer };
+    return { itemId, offer };
   });
 };
 
@@ -148,15 +148,14 @@ export const offeredSession = (
  */
 export const afterStop = (
   offers: readonly LineOffer[],
-  versions: readonly Pick<PrescriptionVersion, 'prescriptionItemId' | 'joints'>[],
+  versions: readonly Pick<PrescriptionVersion, 'itemId' | 'joints'>[],
   stop: { readonly because: 'red-flag' } | { readonly because: 'joint'; readonly joints: readonly Joint[] },
 ): readonly LineOffer[] => {
-  if (stop.because === 'red-flag')
-    return offers.map(({ prescriptionItemId }) => ({ prescriptionItemId, offer: 'leave-out' }));
-  const loads = new Map(versions.map(({ prescriptionItemId, joints }) => [prescriptionItemId, joints]));
+  if (stop.because === 'red-flag') return offers.map(({ itemId }) => ({ itemId, offer: 'leave-out' }));
+  const loads = new Map(versions.map(({ itemId, joints }) => [itemId, joints]));
   return offers.map((one) =>
-    loads.get(one.prescriptionItemId)?.some((joint) => stop.joints.includes(joint)) === false
+    loads.get(one.itemId)?.some((joint) => stop.joints.includes(joint)) === false
       ? one
-      : { prescriptionItemId: one.prescriptionItemId, offer: 'leave-out' },
+      : { itemId: one.itemId, offer: 'leave-out' },
   );
 };

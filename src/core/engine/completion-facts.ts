@@ -64,11 +64,7 @@ const runOnTarget = (
   let run = 0;
   for (let place = from; place >= 0 && run < longestRun; place--) {
     const { session } = list[place]!;
-    if (
-      session.recordedAt > instant ||
-      !session.sets.some((set) => set.prescriptionItemId === version.prescriptionItemId)
-    )
-      continue;
+    if (session.recordedAt > instant || !session.sets.some((set) => set.itemId === version.itemId)) continue;
     if (session.kind !== 'full' || session.clockDoubtful) break;
     const work = workOf(list[place]!, joint, index.versions).find((line) => line.version.id === version.id);
     // The easier session, done in full, is no session on target of the full dose.
@@ -132,9 +128,7 @@ export const completionFacts = (
   const twiceADay =
     before !== undefined &&
     before.day === day &&
-    before.session.sets.some((set) =>
-      work.some(({ version }) => version.prescriptionItemId === set.prescriptionItemId),
-    );
+    before.session.sets.some((set) => work.some(({ version }) => version.itemId === set.itemId));
   return {
     repetitionsDonePercent: session.clockDoubtful ? null : leastShare(work),
     stopReason: worstStop(work),

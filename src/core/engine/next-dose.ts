@@ -41,7 +41,7 @@ export interface DoseQuestion {
 
 const historyOf = (record: PatientRecord, version: PrescriptionVersion): readonly PrescriptionVersion[] =>
   record.prescriptions
-    .filter((one) => one.prescriptionItemId === version.prescriptionItemId && one.version <= version.version)
+    .filter((one) => one.itemId === version.itemId && one.version <= version.version)
     .sort((a, b) => a.version - b.version);
 
 /** The dose a clinician last wrote for the line: the bounds of its bands and scheme. */
@@ -162,8 +162,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     choices: engineChoiceValues(question.choices),
   };
   const isApproved =
-    approval !== null &&
-    approvalEnd(approval, candidate, version.prescriptionItemId, approvalContext) === null;
+    approval !== null && approvalEnd(approval, candidate, version.itemId, approvalContext) === null;
   const worklist = [
     ...(candidate.worklist ?? []),
     ...(limits.some((limit) => limit.isExpired) ? (['limit-expired'] as const) : []),

@@ -12,22 +12,16 @@ export type LineContext = Omit<DoseQuestion, 'record' | 'line' | 'at' | 'flareDa
 export const nextDoses = (
   record: PatientRecord,
   evaluation: Evaluation,
-  contextOf: (prescriptionItemId: string) => LineContext,
+  contextOf: (itemId: string) => LineContext,
 ): ReadonlyMap<string, DoseProposal> => {
   const flareDays = new Map(evaluation.joints.map((one) => [one.joint, one.facts.flareDays]));
   return new Map(
     evaluation.lines.map((line) => {
-      const context = contextOf(line.prescriptionItemId);
-      const tolerated = toleratedDoses(
-        record,
-        line.prescriptionItemId,
-        line.gatedBy,
-        evaluation.at,
-        context.choices,
-      );
+      const context = contextOf(line.itemId);
+      const tolerated = toleratedDoses(record, line.itemId, line.gatedBy, evaluation.at, context.choices);
       const longest = Math.max(0, ...line.gatedBy.map((joint) => flareDays.get(joint) ?? 0));
       const question = { ...context, record, line, at: evaluation.at, flareDays: longest, tolerated };
-      return [line.prescriptionItemId, nextDose(question)] as const;
+      return [line.itemId, nextDose(question)] as const;
     }),
   );
 };

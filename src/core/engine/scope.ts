@@ -33,7 +33,7 @@ export interface JointEvaluation {
 }
 
 export interface LineEvaluation extends Omit<Answers, 'reasons'> {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly version: PrescriptionVersion;
   /** Joints whose answers gate the line. */
   readonly gatedBy: readonly Joint[];
@@ -55,10 +55,10 @@ export const versionsInForce = (record: PatientRecord, instant: number): readonl
   const byLine = new Map<string, PrescriptionVersion>();
   for (const version of record.prescriptions) {
     if (version.signedAt > instant || (version.endedAt !== null && version.endedAt <= instant)) continue;
-    const known = byLine.get(version.prescriptionItemId);
-    if (!known || version.version > known.version) byLine.set(version.prescriptionItemId, version);
+    const known = byLine.get(version.itemId);
+    if (!known || version.version > known.version) byLine.set(version.itemId, version);
   }
-  return [...byLine.values()].sort((a, b) => (a.prescriptionItemId < b.prescriptionItemId ? -1 : 1));
+  return [...byLine.values()].sort((a, b) => (a.itemId < b.itemId ? -1 : 1));
 };
 
 const began = (one: { readonly began: number }): number => one.began;
@@ -124,7 +124,7 @@ const reasonsOf = ({ joint, answers }: JointEvaluation): readonly JointReason[] 
     joint,
   }));
 
-type Gated = Omit<LineEvaluation, 'prescriptionItemId' | 'version'>;
+type Gated = Omit<LineEvaluation, 'itemId' | 'version'>;
 
 const isSame = (a: readonly Joint[], b: readonly Joint[]): boolean =>
   a.length === b.length && a.every((joint, place) => joint === b[place]);
@@ -160,7 +160,7 @@ export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: Choic
   const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, choices));
   const answerOf = gating(all);
   const lines = versions.map(([version, gatedBy]) => ({
-    prescriptionItemId: version.prescriptionItemId,
+    itemId: version.itemId,
     version,
     ...answerOf(gatedBy),
   }));

@@ -31,7 +31,7 @@ export type Effusion = (typeof effusions)[number];
 export interface PrescriptionVersion {
   readonly id: string;
   /** Stable across versions of the same prescribed exercise. */
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly version: number;
   readonly dose: Dose;
   /** The easier session signed together with the dose. */
@@ -45,7 +45,7 @@ export interface PrescriptionVersion {
 }
 
 export interface SetRecord {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly prescriptionId: string;
   /** From 1. */
   readonly set: number;

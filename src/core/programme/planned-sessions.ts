@@ -6,7 +6,7 @@ import type { PlannedSession } from '../model/record.ts';
 export type Weekday = 1 | 2 | 3 | 4 | 5 | 6 | 7;
 
 export interface ProgrammeLine {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly weekdays: readonly Weekday[];
 }
 
@@ -33,20 +33,18 @@ export const programmeOn = (programmes: readonly Programme[], day: Day): Program
 export const linesOn = (programmes: readonly Programme[], day: Day): readonly string[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines
-    .filter((line) => line.weekdays.includes(weekdayOf(day)))
-    .map((line) => line.prescriptionItemId);
+  return programme.lines.filter((line) => line.weekdays.includes(weekdayOf(day))).map((line) => line.itemId);
 };
 
 /** Weekdays of a line under the programme that holds; null when none has begun, which means every day. */
 export const weekdaysOf = (
   programmes: readonly Programme[],
   day: Day,
-  prescriptionItemId: string,
+  itemId: string,
 ): readonly Weekday[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines.find((line) => line.prescriptionItemId === prescriptionItemId)?.weekdays ?? [];
+  return programme.lines.find((line) => line.itemId === itemId)?.weekdays ?? [];
 };
 
 /** The days on which a newer programme begins to hold, in order of time. */

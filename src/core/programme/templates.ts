@@ -61,6 +61,6 @@ export const laidOut = (
     const room = limb === null ? 7 : Math.max(0, 3 - used.size);
     const days = [...new Set(free)].slice(0, Math.min(exercise.dose.sessionsPerWeek, room));
     if (limb !== null) taken.set(limb, new Set([...used, ...days]));
-    return { prescriptionItemId: exercise.prescriptionItemId, weekdays: days.sort((a, b) => a - b) };
+    return { itemId: exercise.itemId, weekdays: days.sort((a, b) => a - b) };
   });
 };

@@ -17,7 +17,7 @@ export const weekdays: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];
 
 /** A prescribed exercise in force, with what the catalogue knows of it. */
 export interface PlannedExercise {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly title: string;
   readonly dose: Dose;
   readonly target: readonly Muscle[];
@@ -30,7 +30,7 @@ export const cuffDaysPerWeek = { least: 2, most: 3 } as const;
 export type Conflict =
   | {
       readonly kind: 'days-differ';
-      readonly prescriptionItemId: string;
+      readonly itemId: string;
       readonly planned: number;
       readonly prescribed: number;
     }
@@ -54,7 +54,7 @@ export interface MuscleWeek {
 
 export interface DayPlan {
   readonly day: Weekday;
-  readonly prescriptionItemIds: readonly string[];
+  readonly itemIds: readonly string[];
   readonly minutes: number;
 }
 
@@ -67,8 +67,8 @@ export interface WeekPlan {
 type DaysOf = (exercise: PlannedExercise) => readonly Weekday[];
 
 const daysFrom = (lines: readonly ProgrammeLine[]): DaysOf => {
-  const byLine = new Map(lines.map((line) => [line.prescriptionItemId, line.weekdays]));
-  return ({ prescriptionItemId }) => byLine.get(prescriptionItemId) ?? [];
+  const byLine = new Map(lines.map((line) => [line.itemId, line.weekdays]));
+  return ({ itemId }) => byLine.get(itemId) ?? [];
 };
 
 const musclesOf = (exercises: readonly PlannedExercise[], daysOf: DaysOf): readonly MuscleWeek[] => {
@@ -138,14 +138,7 @@ const daysDiffer = (exercises: readonly PlannedExercise[], daysOf: DaysOf): read
     const prescribed = exercise.dose.sessionsPerWeek;
     return planned === prescribed
       ? []
-      : [
-          {
-            kind: 'days-differ',
-            prescriptionItemId: exercise.prescriptionItemId,
-            planned,
-            prescribed,
-          } as const,
-        ];
+      : [{ kind: 'days-differ', itemId: exercise.itemId, planned, prescribed } as const];
   });
 
 export const weekPlan = (
@@ -160,7 +153,7 @@ export const weekPlan = (
       mine.map((one) => one.dose),
       values,
     );
-    return { day, prescriptionItemIds: mine.map((one) => one.prescriptionItemId), minutes };
+    return { day, itemIds: mine.map((one) => one.itemId), minutes };
   });
   const muscles = musclesOf(exercises, daysOf);
   const long = days.filter(({ minutes }) => minutes > values['longest-session-minutes']);

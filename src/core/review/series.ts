@@ -59,7 +59,7 @@ export interface ReviewWanted<D extends ReviewDecision> {
   readonly decisions: readonly D[];
   readonly joint: Joint;
   /** null = the patient has no prescribed exercise; the joint's answers are shown alone. */
-  readonly prescriptionItemId: string | null;
+  readonly itemId: string | null;
   readonly measure: LoadMeasure;
   readonly since: Day;
   readonly today: Day;
@@ -112,12 +112,12 @@ const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today:
 };
 
 export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>): ReviewSeries<D> => {
-  const { record, joint, prescriptionItemId, measure, since, today } = wanted;
+  const { record, joint, itemId, measure, since, today } = wanted;
   const gapDays = wanted.gapDays ?? reviewChoiceOf(wanted.choices, 'review-gap-days');
   const sessions = record.sessions.filter((session) => session.day >= since && session.day <= today);
   const versions = new Map(record.prescriptions.map((version) => [version.id, version]));
   const loads = sessions.flatMap((session) =>
-    prescriptionItemId === null ? [] : (loadOfSession(session, prescriptionItemId, versions, measure) ?? []),
+    itemId === null ? [] : (loadOfSession(session, itemId, versions, measure) ?? []),
   );
   const mornings = morningsByDay({ mornings: record.mornings, sessions, joint, since, today });
   const settled = settledDecisions(

@@ -58,7 +58,7 @@ const proposalMatters = (state: PatientState): readonly DueMatter[] =>
         const facts = { exercise: row.exercise, reason };
         return [
           {
-            key: `${reason} ${row.prescriptionItemId}`,
+            key: `${reason} ${row.itemId}`,
             kind,
             since: row.madeAt,
             showsFrom: always,

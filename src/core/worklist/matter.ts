@@ -83,7 +83,7 @@ export interface StandingDecision {
 
 /** What the newest proposal of a prescribed exercise says to the worklist. */
 export interface StandingProposal {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly exercise: string;
   readonly decisionId: string;
   readonly madeAt: number;

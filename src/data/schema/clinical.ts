@@ -141,7 +141,8 @@ export const prescription = kit.appendOnly(
   'prescription',
   {
     ...owned(),
-    prescriptionItemId: kit.id('prescription_item_id'),
+    /** The prescription item this is a version of. */
+    itemId: kit.id('item_id'),
     version: kit.whole('version'),
     method: kit.word('method', methods),
     exerciseId: kit.text('exercise_id'),
@@ -156,7 +157,7 @@ export const prescription = kit.appendOnly(
     decisionId: kit.idOrNull('decision_id'),
   },
   (t) => [
-    kit.unique('prescription_version').on(t.prescriptionItemId, t.version),
+    kit.unique('prescription_version').on(t.itemId, t.version),
     kit.index('prescription_by_patient').on(t.patientId, t.recordedAt),
     kit.check('prescription_method', sql`${t.method} IN (${words(methods)})`),
     kit.check('prescription_origin', sql`${t.origin} IN (${words(origins)})`),

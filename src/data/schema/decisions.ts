@@ -58,7 +58,7 @@ export const proposal = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    prescriptionItemId: kit.id('prescription_item_id'),
+    itemId: kit.id('item_id'),
     prescriptionId: kit.id('prescription_id').references(() => prescription.id),
     /** The decision with the most caution among the joints the exercise loads. */
     decisionId: kit.id('decision_id').references(() => decision.id),
@@ -85,7 +85,7 @@ export const proposal = kit.appendOnly(
   },
   (t) => [
     kit.index('proposal_by_patient').on(t.patientId, t.madeAt),
-    kit.index('proposal_by_prescription_item').on(t.prescriptionItemId, t.madeAt),
+    kit.index('proposal_by_item').on(t.itemId, t.madeAt),
     kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
     kit.check('proposal_kind', sql`${t.kind} IN (${words(proposalKinds)})`),
     kit.check('proposal_decision', sql`${t.decision} IN (${words(decisionWords)})`),
@@ -162,7 +162,7 @@ export const preApproval = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    prescriptionItemId: kit.id('prescription_item_id'),
+    itemId: kit.id('item_id'),
     steps: kit.whole('steps'),
     days: kit.whole('days'),
     signedAt: kit.instant('signed_at'),

@@ -38,7 +38,7 @@ const pairInWords = ([first, second]: readonly [Weekday, Weekday]): string =>
 /** One line for each muscle, however many of its days stand too close. */
 export const conflictsInWords = (
   conflicts: readonly Conflict[],
-  titleOf: (prescriptionItemId: string) => string,
+  titleOf: (itemId: string) => string,
 ): readonly string[] => {
   const crowded = new Map<string, string[]>();
   const lines: (() => string)[] = [];
@@ -59,10 +59,7 @@ export const conflictsInWords = (
   return lines.map((line) => line());
 };
 
-export const conflictInWords = (
-  conflict: Conflict,
-  titleOf: (prescriptionItemId: string) => string,
-): string => {
+export const conflictInWords = (conflict: Conflict, titleOf: (itemId: string) => string): string => {
   switch (conflict.kind) {
     case 'cuff-twice':
       return `${dayName(conflict.day)}: two exercises with a cuff on the ${conflict.limb}. One a session; move the other to another day.`;
@@ -71,7 +68,7 @@ export const conflictInWords = (
     case 'cuff-seldom':
       return `A cuff on the ${conflict.limb} on ${days(conflict.days)} a week; ${cuffDaysPerWeek.least} to ${cuffDaysPerWeek.most} is usual.`;
     case 'days-differ':
-      return `${titleOf(conflict.prescriptionItemId)}: ${dayCountInWords(conflict.planned, conflict.prescribed)}.`;
+      return `${titleOf(conflict.itemId)}: ${dayCountInWords(conflict.planned, conflict.prescribed)}.`;
     case 'muscle-crowded':
       return `${muscleName(conflict.muscle)}: ${pairInWords(conflict.days)}.`;
     case 'session-long':

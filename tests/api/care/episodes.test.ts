@@ -95,7 +95,7 @@ describe('a break', () => {
     const { patientId } = at;
     const id = await inCare(at);
     await saveProgramme(at.accessOn(0), patientId, [
-      { prescriptionItemId: at.line.prescriptionItemId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
+      { itemId: at.line.itemId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
     ]);
     expect(await kindsOn(6)).toContain('missing-answers');
     await at.clinician(6).staff.episodes.change({ patientId, change: onBreak(id, 6) });

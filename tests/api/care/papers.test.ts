@@ -30,9 +30,7 @@ describe('the papers at the end of care', () => {
       from: '2026-03-02',
       end: { on: '2026-03-12', state: 'discharged', by: 'clinician-a' },
       careGoesOn: false,
-      lines: [
-        { prescriptionItemId: at.line.prescriptionItemId, atEnd: true, last: { signedName: 'clinician-a' } },
-      ],
+      lines: [{ itemId: at.line.itemId, atEnd: true, last: { signedName: 'clinician-a' } }],
       log: { sessions: 0, plannedDays: null, mornings: 0, daysWithoutMorning: 10 },
     });
   });
@@ -59,11 +57,11 @@ describe('the papers at the end of care', () => {
     const secondId = await staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
     await staff.episodes.change({ patientId, change: change(secondId, 'active', '2026-03-22') });
     await staff.screening.record({ patientId, screening: allNo() });
-    const { prescriptionItemId } = at.line;
+    const { itemId } = at.line;
     const prescriptionId = await staff.prescriptions.keep({
       patientId,
       wish: { ...kneeWish, percent: 30 },
-      prescriptionItemId,
+      itemId,
     });
     await at.clinician(21).staff.prescriptions.sign({ patientId, prescriptionId });
     await at.clinician(30).staff.episodes.change({ patientId, change: discharged(secondId, '2026-04-01') });

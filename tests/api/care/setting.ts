@@ -13,7 +13,7 @@ export const firstDay = '2026-03-02';
 export interface CareSetting {
   readonly store: Store;
   readonly patientId: string;
-  readonly line: { readonly prescriptionId: string; readonly prescriptionItemId: string };
+  readonly line: { readonly prescriptionId: string; readonly itemId: string };
   /** Nine in the morning of a day of the story, day 0 first. */
   readonly accessOn: (day: number, time?: string) => Access;
   readonly clinician: (day?: number, time?: string) => ReturnType<typeof asClinician>;

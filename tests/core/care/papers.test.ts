@@ -18,7 +18,7 @@ const version = {
   endedOn: '2026-04-30',
 } as const;
 
-const line: PaperLine = { prescriptionItemId: 'l', first: version, last: version, atEnd: true, held: null };
+const line: PaperLine = { itemId: 'l', first: version, last: version, atEnd: true, held: null };
 
 const facts: PaperFacts = {
   clinic: {

@@ -20,7 +20,7 @@ import {
   withSession,
 } from './small-record.ts';
 
-const both = [version(), version({ id: 'arm-1', prescriptionItemId: 'arm', joints: ['right-shoulder'] })];
+const both = [version(), version({ id: 'arm-1', itemId: 'arm', joints: ['right-shoulder'] })];
 const kneeFacts = (of: PatientRecord, at = noonOf(judgedMorning)) => factsFor(of, knee, at);
 const daysBefore = (days: number) => addDays(judgedMorning, -days);
 
@@ -28,9 +28,7 @@ describe('work, adherence and breaks', () => {
   const lastWith = (repetitions: (number | null)[], stopReason: 'none' | 'joint-pain' = 'none') => {
     const one = session(lastSession, {}, {}, both);
     const sets = one.sets.map((set) =>
-      set.prescriptionItemId === 'knee'
-        ? { ...set, repetitions: repetitions[set.set - 1] ?? null, stopReason }
-        : set,
+      set.itemId === 'knee' ? { ...set, repetitions: repetitions[set.set - 1] ?? null, stopReason } : set,
     );
     return kneeFacts(withSession(record(), { ...one, sets }));
   };
@@ -184,7 +182,7 @@ describe('a session of which only some exercises were eased', () => {
   const eased = (kneeSets: readonly (boolean | undefined)[]) => {
     const one = session(lastSession, {}, {}, both);
     const sets = one.sets.flatMap((set) => {
-      if (set.prescriptionItemId !== 'knee') return [{ ...set, easier: false }];
+      if (set.itemId !== 'knee') return [{ ...set, easier: false }];
       const easier = kneeSets[set.set - 1];
       return set.set > kneeSets.length ? [] : [easier === undefined ? set : { ...set, easier }];
     });

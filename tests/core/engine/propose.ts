@@ -58,7 +58,7 @@ export const propose = ({
       limits: limits ?? [],
     }),
     line: {
-      prescriptionItemId: current.prescriptionItemId,
+      itemId: current.itemId,
       version: current,
       gatedBy: [knee],
       decision,

@@ -20,9 +20,7 @@ import {
 
 const both = [version(), shoulderVersion];
 const linesOf = (of: ReturnType<typeof record>) =>
-  Object.fromEntries(
-    evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.prescriptionItemId, line]),
-  );
+  Object.fromEntries(evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.itemId, line]));
 
 describe('scope is the joint', () => {
   it('a sore knee does not hold an arm', () => {
@@ -71,7 +69,7 @@ describe('scope is the joint', () => {
   });
 
   it('a line none of whose joints is asked about is held: unknown never progresses', () => {
-    const unasked = version({ id: 'wrist-1', prescriptionItemId: 'wrist', joints: ['left-wrist'] });
+    const unasked = version({ id: 'wrist-1', itemId: 'wrist', joints: ['left-wrist'] });
     const of = record({ prescriptions: [version(), shoulderVersion, unasked] });
     expect(linesOf(of).wrist?.decision).toBe('hold');
   });
@@ -139,8 +137,8 @@ describe('before a session', () => {
       [shoulder, beforeGate(atTheDoor())],
     ]);
     expect(offeredSession(both, gates)).toEqual([
-      { prescriptionItemId: 'knee', offer: 'bad-day' },
-      { prescriptionItemId: 'arm', offer: 'dose' },
+      { itemId: 'knee', offer: 'bad-day' },
+      { itemId: 'arm', offer: 'dose' },
     ]);
   });
 
@@ -151,12 +149,12 @@ describe('before a session', () => {
 
   it('a session stopped for the knee leaves only what does not load it; for a red flag nothing', () => {
     const offers = [
-      { prescriptionItemId: 'knee', offer: 'dose' },
-      { prescriptionItemId: 'arm', offer: 'dose' },
+      { itemId: 'knee', offer: 'dose' },
+      { itemId: 'arm', offer: 'dose' },
     ] as const;
     expect(afterStop(offers, both, { because: 'joint', joints: [knee] })).toEqual([
-      { prescriptionItemId: 'knee', offer: 'leave-out' },
-      { prescriptionItemId: 'arm', offer: 'dose' },
+      { itemId: 'knee', offer: 'leave-out' },
+      { itemId: 'arm', offer: 'dose' },
     ]);
     expect(afterStop(offers, both, { because: 'red-flag' }).map((one) => one.offer)).toEqual([
       'leave-out',

@@ -38,23 +38,16 @@ const cuff: OcclusionDose = {
   supervised: false,
 };
 
-const exercise = (
-  prescriptionItemId: string,
-  dose: Dose,
-  more: Partial<PlannedExercise> = {},
-): PlannedExercise => ({
-  prescriptionItemId,
-  title: prescriptionItemId,
+const exercise = (itemId: string, dose: Dose, more: Partial<PlannedExercise> = {}): PlannedExercise => ({
+  itemId,
+  title: itemId,
   dose,
   target: ['quadriceps'],
   indirect: [],
   limb: 'leg',
   ...more,
 });
-const on = (prescriptionItemId: string, ...weekdays: Weekday[]): ProgrammeLine => ({
-  prescriptionItemId,
-  weekdays,
-});
+const on = (itemId: string, ...weekdays: Weekday[]): ProgrammeLine => ({ itemId, weekdays });
 const kinds = (exercises: readonly PlannedExercise[], lines: readonly ProgrammeLine[]) =>
   weekPlan(exercises, lines).conflicts.map((one) => one.kind);
 
@@ -153,8 +146,7 @@ describe('templates', () => {
       const lines = laidOut(template, many);
       expect(refusedIn(weekPlan(many, lines))).toEqual([]);
       for (const line of lines) {
-        const prescribed = many.find((one) => one.prescriptionItemId === line.prescriptionItemId)!.dose
-          .sessionsPerWeek;
+        const prescribed = many.find((one) => one.itemId === line.itemId)!.dose.sessionsPerWeek;
         expect(line.weekdays.length).toBeLessThanOrEqual(prescribed);
       }
     },

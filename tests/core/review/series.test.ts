@@ -70,7 +70,7 @@ describe('load', () => {
   });
 
   it('sessions without the exercise are no part of its line', () => {
-    const sessions = [session('2026-03-10', { prescriptionItemId: 'another' })];
+    const sessions = [session('2026-03-10', { itemId: 'another' })];
     const seen = series({ sessions });
     expect(seen.loads).toEqual([]);
     expect(seen.rows[0]?.pains).toHaveLength(1);

@@ -88,7 +88,7 @@ describe('fingers or toes after the cuff', () => {
   const check = {
     sessionId: 's',
     day: '2026-03-04',
-    prescriptionItemId: 'line',
+    itemId: 'line',
     moment: 'after',
     colour: 'usual',
     feeling: 'not-usual',

@@ -229,18 +229,18 @@ describe('asking for an occlusion dose', () => {
 describe('the review’s choices', () => {
   it('offers the newest signed version of each line, those in force first', () => {
     const version = (
-      prescriptionItemId: string,
+      itemId: string,
       number: number,
       signedAt: number | null,
       endedAt: number | null = null,
-    ) => ({ prescriptionItemId, version: number, signedAt, endedAt }) as unknown as Version;
+    ) => ({ itemId, version: number, signedAt, endedAt }) as unknown as Version;
     const seen = linesOf([
       version('a', 1, 1, 5),
       version('b', 1, 1),
       version('b', 2, 2),
       version('b', 3, null),
     ]);
-    expect(seen.map((row) => `${row.prescriptionItemId}${row.version}`)).toEqual(['b2', 'a1']);
+    expect(seen.map((row) => `${row.itemId}${row.version}`)).toEqual(['b2', 'a1']);
   });
 
   it('where gates stand too close the more cautious keeps its sign', () => {

@@ -34,7 +34,7 @@ const line: fc.Arbitrary<PaperLine> = fc
       signedName: 'Dr. Ines Roth',
       endedOn: null,
     };
-    return { prescriptionItemId: 'l', first: last, last, ...rest };
+    return { itemId: 'l', first: last, last, ...rest };
   });
 
 const score = fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2);

@@ -9,11 +9,11 @@ import {
   clinicId,
   dayOf,
   type GroupPlan,
+  itemId,
   jointsOf,
   morningAfter,
   patientId,
   prescriptionId,
-  prescriptionItemId,
   sessionStart,
   setsOfLine,
   versionAt,
@@ -54,7 +54,7 @@ const tablesOf = (client: Client) => ({
     ...owner,
     'session_id',
     'prescription_id',
-    'prescription_item_id',
+    'item_id',
     'set_number',
     'repetitions',
     'load_kg',
@@ -144,7 +144,7 @@ const writeSession = (
   let number = (place * plan.patients + patient) * 8;
   for (const [line, sets] of setsOfLine.entries()) {
     const { loadKg } = doseOf(patient, line, version) as { readonly loadKg: number };
-    const said = [id, prescriptionId(patient, line, version), prescriptionItemId(patient, line)];
+    const said = [id, prescriptionId(patient, line, version), itemId(patient, line)];
     for (let at = 1; at <= sets; at++) {
       const repetitions = random.chance(0.05) ? 12 : 15 + random.below(11);
       const done = [at, repetitions, loadKg, 2, 'none'];

@@ -47,10 +47,9 @@ export const setsOfLine = [3, 2] as const;
 /** Versions of each prescribed exercise over the whole time. */
 export const versionsOfLine = 4;
 
-export const prescriptionItemId = (patient: number, line: number): string =>
-  `${patientId(patient)}-line-${line}`;
+export const itemId = (patient: number, line: number): string => `${patientId(patient)}-line-${line}`;
 export const prescriptionId = (patient: number, line: number, version: number): string =>
-  `${prescriptionItemId(patient, line)}-v${version}`;
+  `${itemId(patient, line)}-v${version}`;
 
 /** From 1; the version in force at a session. */
 export const versionAt = (plan: GroupPlan, session: number): number =>

@@ -10,10 +10,10 @@ import {
   firstSessionOf,
   type GroupPlan,
   intake,
+  itemId,
   jointsOf,
   patientId,
   prescriptionId,
-  prescriptionItemId,
   sessionStart,
   setsOfLine,
   versionsOfLine,
@@ -93,7 +93,7 @@ const columns = {
     'prescription',
     [
       ...owned,
-      'prescription_item_id',
+      'item_id',
       'version',
       'method',
       'exercise_id',
@@ -128,14 +128,7 @@ const writePrescriptions = (tables: Tables, plan: GroupPlan, patient: number): v
       const at = version === 1 ? intake(plan) : sessionStart(plan, firstSessionOf(plan, version)) - 3_600_000;
       const [doseText, badDayText] = [JSON.stringify(dose), JSON.stringify(badDay)];
       const head = [id, clinicId, patientId(patient), at, clinician];
-      const body = [
-        prescriptionItemId(patient, line),
-        version,
-        dose.method,
-        dose.exerciseId,
-        doseText,
-        badDayText,
-      ];
+      const body = [itemId(patient, line), version, dose.method, dose.exerciseId, doseText, badDayText];
       const origin = version === 1 ? 'clinician' : 'progress';
       tables.prescription.add([...head, ...body, joints, cautions, '[]', origin]);
       tables.signature.add([id, clinicId, patientId(patient), at, clinician, clinician]);
@@ -165,10 +158,7 @@ const writePerson = (tables: Tables, plan: GroupPlan, patient: number, random: S
     tables.measurement.add([...headOf(value.kind), dayOf(came), value.kind, text, figure, 0]);
   }
   const weekdays = [1, 3, 5];
-  const lines = [...setsOfLine.keys()].map((line) => ({
-    prescriptionItemId: prescriptionItemId(patient, line),
-    weekdays,
-  }));
+  const lines = [...setsOfLine.keys()].map((line) => ({ itemId: itemId(patient, line), weekdays }));
   tables.programme.add([...headOf('programme'), 1, dayOf(came), JSON.stringify(lines)]);
   for (const joint of joints) {
     const frozen = daysAgo(5 + random.below(55));

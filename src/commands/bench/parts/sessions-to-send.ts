@@ -31,7 +31,7 @@ export const sessionToSend = async (access: Access, patient: number): Promise<Se
     sets: lines.flatMap((line) =>
       Array.from({ length: line.dose.sets }, (_, at) => ({
         prescriptionId: line.id,
-        prescriptionItemId: line.prescriptionItemId,
+        itemId: line.itemId,
         set: at + 1,
         repetitions: 20,
         loadKg: line.dose.method === 'variation' ? line.dose.addedKg : line.dose.loadKg,

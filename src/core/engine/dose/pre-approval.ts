@@ -11,7 +11,7 @@ import type { Candidate } from './proposal.ts';
 
 export interface PreApproval {
   readonly id: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly signedAt: number;
   readonly signedBy: string;
   readonly steps: number;
@@ -47,12 +47,12 @@ const dayMilliseconds = 86_400_000;
 export const approvalEnd = (
   approval: PreApproval,
   candidate: Candidate,
-  prescriptionItemId: string,
+  itemId: string,
   context: ApprovalContext,
 ): ApprovalEnd | null => {
   const { choices, instant, day } = context;
   if (approval.withdrawnAt !== null && approval.withdrawnAt <= instant) return 'withdrawn';
-  if (approval.prescriptionItemId !== prescriptionItemId) return 'other-line';
+  if (approval.itemId !== itemId) return 'other-line';
   const since = context.history.filter((version) => version.signedAt > approval.signedAt);
   if (since.some((version) => version.origin === 'ease-back')) return 'eased-back-or-paused';
   if (context.decisionsSince.some((word) => word === 'ease-back' || word === 'pause')) {

@@ -43,7 +43,7 @@ export const isTolerated = (
 /** One entry for each version tolerated, with the last day it was. */
 export const toleratedDoses = (
   record: PatientRecord,
-  prescriptionItemId: string,
+  itemId: string,
   joints: readonly Joint[],
   at: Moment,
   choices?: ChoiceValues,
@@ -56,7 +56,7 @@ export const toleratedDoses = (
     if (indexed.day < from) break;
     const { session } = indexed;
     if (session.kind !== 'full' || session.recordedAt > at.instant) continue;
-    const done = session.sets.filter((set) => set.prescriptionItemId === prescriptionItemId);
+    const done = session.sets.filter((set) => set.itemId === itemId);
     if (wasEasier(session, done)) continue;
     const id = done[0]?.prescriptionId;
     const version = id === undefined || found.has(id) ? undefined : index.versions.get(id);

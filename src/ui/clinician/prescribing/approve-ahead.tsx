@@ -8,18 +8,18 @@ import type { ApprovedAhead } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
-const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'prescriptionItemId');
+const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'itemId');
 
 export interface ApproveAheadProps {
   readonly patientId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   /** Of this exercise, oldest first. */
   readonly approvals: readonly ApprovedAhead[];
   /** Days as the clinic reads them, by approval. */
   readonly signedOn: Readonly<Record<string, string>>;
 }
 
-export const ApproveAhead = ({ patientId, prescriptionItemId, approvals, signedOn }: ApproveAheadProps) => {
+export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: ApproveAheadProps) => {
   const router = useRouter();
   const standing = approvals.filter((row) => row.withdrawnAt === null).at(-1);
   return (
@@ -47,15 +47,12 @@ export const ApproveAhead = ({ patientId, prescriptionItemId, approvals, signedO
         </div>
       ) : null}
       <FormFrame
-        prefix={`ahead-${prescriptionItemId}-`}
+        prefix={`ahead-${itemId}-`}
         fields={fields}
         label={standing ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
         taken="Signed."
         send={async (value) => {
-          await client.staff.care.preApprove.mutate({
-            patientId,
-            preApproval: { ...value, prescriptionItemId },
-          });
+          await client.staff.care.preApprove.mutate({ patientId, preApproval: { ...value, itemId } });
           router.refresh();
         }}
       />

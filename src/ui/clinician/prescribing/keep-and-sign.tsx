@@ -10,11 +10,11 @@ import { useSubmit } from '../forms/use-submit.ts';
 export interface KeepAndSignProps {
   readonly patientId: string;
   readonly wish: Readonly<Record<string, unknown>>;
-  readonly prescriptionItemId: string | null;
+  readonly itemId: string | null;
   readonly signer: string;
 }
 
-export const KeepAndSign = ({ patientId, wish, prescriptionItemId, signer }: KeepAndSignProps) => {
+export const KeepAndSign = ({ patientId, wish, itemId, signer }: KeepAndSignProps) => {
   const router = useRouter();
   const [keptId, setKeptId] = useState<string | null>(null);
   const [signedBy, setSignedBy] = useState<string | null>(null);
@@ -24,7 +24,7 @@ export const KeepAndSign = ({ patientId, wish, prescriptionItemId, signer }: Kee
       const kept = await client.staff.prescriptions.keep.mutate({
         patientId,
         wish,
-        ...(prescriptionItemId ? { prescriptionItemId } : {}),
+        ...(itemId ? { itemId } : {}),
       });
       setKeptId(kept);
       router.refresh();

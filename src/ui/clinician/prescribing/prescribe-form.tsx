@@ -24,7 +24,7 @@ export interface PrescribeFormProps {
   readonly signer: string;
   /** The line a new version is written for; null for a new prescribed exercise. */
   readonly line: {
-    readonly prescriptionItemId: string;
+    readonly itemId: string;
     readonly exerciseId: string;
     readonly side: string;
   } | null;
@@ -52,7 +52,7 @@ const ShownProposal = ({ shown, of }: { readonly shown: Shown; readonly of: Pres
     <KeepAndSign
       patientId={of.patientId}
       wish={shown.wish}
-      prescriptionItemId={of.line?.prescriptionItemId ?? null}
+      itemId={of.line?.itemId ?? null}
       signer={of.signer}
     />
   </section>

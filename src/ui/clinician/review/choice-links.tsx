@@ -58,10 +58,10 @@ export const ChoiceLinks = ({
         name="Exercise"
         options={choice.versions.map((row) =>
           option(
-            row.prescriptionItemId,
+            row.itemId,
             `${doseTitle(row.dose)}${row.endedAt === null ? '' : ' (ended)'}`,
-            row.prescriptionItemId === choice.version?.prescriptionItemId,
-            { line: row.prescriptionItemId },
+            row.itemId === choice.version?.itemId,
+            { line: row.itemId },
           ),
         )}
       />

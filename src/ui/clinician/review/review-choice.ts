@@ -52,8 +52,7 @@ export const stretchOf = (
 /** The newest signed version of each line, those still in force first. */
 export const linesOf = (versions: readonly Version[]): readonly Version[] => {
   const newest = new Map<string, Version>();
-  for (const version of versions)
-    if (version.signedAt !== null) newest.set(version.prescriptionItemId, version);
+  for (const version of versions) if (version.signedAt !== null) newest.set(version.itemId, version);
   return [...newest.values()].sort((a, b) => Number(a.endedAt !== null) - Number(b.endedAt !== null));
 };
 
@@ -68,7 +67,7 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
   const asked = joints.find((joint) => joint === one(query, 'joint'));
   const joint = asked && known.includes(asked) ? asked : (known[0] ?? null);
   const version =
-    versions.find((row) => row.prescriptionItemId === one(query, 'line')) ??
+    versions.find((row) => row.itemId === one(query, 'line')) ??
     versions.find((row) => joint !== null && row.joints.includes(joint)) ??
     versions[0] ??
     null;
@@ -90,7 +89,7 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
 export const hrefWith = (patientId: string, choice: ReviewChoice, more: Readonly<Record<string, string>>) => {
   const query = new URLSearchParams({
     ...(choice.joint ? { joint: choice.joint } : {}),
-    ...(choice.version ? { line: choice.version.prescriptionItemId, measure: choice.measure } : {}),
+    ...(choice.version ? { line: choice.version.itemId, measure: choice.measure } : {}),
     days: String(choice.days),
     ...more,
   });

@@ -109,9 +109,7 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
 const namesFor = ({ review, choice, clock }: ReviewProps): PictureNames => ({
   signers: new Map(
     review.prescriptions.flatMap((row) =>
-      row.prescriptionItemId === choice.version?.prescriptionItemId && row.signedName
-        ? [[row.version, row.signedName] as const]
-        : [],
+      row.itemId === choice.version?.itemId && row.signedName ? [[row.version, row.signedName] as const] : [],
     ),
   ),
   answers: new Map(
@@ -124,7 +122,7 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     record: review.record,
     decisions: review.decisions,
     joint,
-    prescriptionItemId: choice.version?.prescriptionItemId ?? null,
+    itemId: choice.version?.itemId ?? null,
     measure: choice.measure,
     ...stretchOf(choice, review),
     choices: review.choices,
@@ -159,7 +157,7 @@ export const ReviewScreen = (props: ReviewProps) => {
       <Decisions
         decisions={props.review.decisions}
         joint={choice.joint}
-        line={choice.version?.endedAt === null ? choice.version.prescriptionItemId : null}
+        line={choice.version?.endedAt === null ? choice.version.itemId : null}
         at={{
           patientId: patient.id,
           responses: props.review.responses,

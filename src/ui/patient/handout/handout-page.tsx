@@ -91,7 +91,7 @@ export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
     ) : (
       <ul className="exercises">
         {view.exercises.map((exercise) => (
-          <Exercise key={exercise.prescriptionItemId} exercise={exercise} />
+          <Exercise key={exercise.itemId} exercise={exercise} />
         ))}
       </ul>
     )}

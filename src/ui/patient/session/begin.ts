@@ -22,7 +22,7 @@ const lineOf = (exercise: TodayExercise, isLighterDay: boolean): LineDraft => {
   const isLighter = isLighterDay || exercise.today === 'bad-day';
   const dose = isLighter ? exercise.badDay : exercise.dose;
   return {
-    prescriptionItemId: exercise.prescriptionItemId,
+    itemId: exercise.itemId,
     prescriptionId: exercise.prescriptionId,
     title: exercise.title,
     instructions: exercise.instructions,

@@ -37,7 +37,7 @@ export type LimbAnswer = SignAnswer | 'unknown' | 'not-shown';
 export type LimbAnswers = Readonly<Partial<Record<LimbSign, LimbAnswer>>>;
 
 export interface LineDraft {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly prescriptionId: string;
   readonly title: string;
   readonly instructions: readonly string[];

@@ -26,7 +26,7 @@ const setsOf = (line: LineDraft): SessionEntry['sets'] =>
     const set = setOf(line, index + 1);
     return {
       prescriptionId: line.prescriptionId,
-      prescriptionItemId: line.prescriptionItemId,
+      itemId: line.itemId,
       set: index + 1,
       repetitions: set.repetitions,
       loadKg: asksLoad(line) ? line.loadKg : plannedLoadKg(line.dose),
@@ -57,7 +57,7 @@ const signOf = (answer: LimbAnswer | undefined): SignAnswer | null =>
 const limbCheckOf = (line: LineDraft, moment: LimbCheck['moment'], answers: LimbAnswers): LimbCheck => {
   const isShown = line.signs?.pulse !== 'not-shown';
   return {
-    prescriptionItemId: line.prescriptionItemId,
+    itemId: line.itemId,
     moment,
     colour: signOf(answers.colour),
     feeling: signOf(answers.feeling),

@@ -47,7 +47,7 @@ export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
       <h2>{say('today.list-title')}</h2>
       <ul className="exercises">
         {planned.map((exercise) => (
-          <ExerciseEntry key={exercise.prescriptionItemId} exercise={exercise} />
+          <ExerciseEntry key={exercise.itemId} exercise={exercise} />
         ))}
       </ul>
       {elsewhere.length > 0 ? (
