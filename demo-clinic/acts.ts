@@ -3,7 +3,7 @@ import type { ConsentKind } from '#core/care/consent.ts';
 import type { GoalState } from '#core/care/goals.ts';
 import type { Joint } from '#core/joints.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
-import type { Wish } from '#core/prescribing/propose.ts';
+import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
 import type { Weekday } from '#core/programme/planned-sessions.ts';
 import { type ScreeningItemId, screeningItems } from '#core/screening/items.ts';
 import { weekdayNames } from './diary.ts';
@@ -38,21 +38,25 @@ export const toFailure = (
   repetitions: number,
 ): Taken => ({ kind: 'repetitions-to-failure', exerciseId, side, loadKg, repetitions });
 
-export const prescribes = (line: string, wish: Wish): Act => ({ does: 'prescribe', line, wish });
+export const prescribes = (item: string, request: PrescriptionRequest): Act => ({
+  does: 'prescribe',
+  item,
+  request,
+});
 
 /** `plans({ knee: 'Mon Wed Fri' })` */
 export const plans = (weekOf: Readonly<Record<string, string>>): Act => ({
   does: 'plan',
   week: Object.fromEntries(
-    Object.entries(weekOf).map(([line, days]) => [
-      line,
+    Object.entries(weekOf).map(([item, days]) => [
+      item,
       days.split(' ').map((name) => ((weekdayNames as readonly string[]).indexOf(name) + 1) as Weekday),
     ]),
   ),
 });
 
 /** Usual values with the band no wider than usual pain, the published behaviour. */
-export const freezes = (
+export const setsBaseline = (
   joint: Joint,
   usualPain: number,
   usualStiffnessMinutes: number,
@@ -68,7 +72,7 @@ export const freezes = (
   reason,
 });
 
-export const agrees = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
+export const consentGiven = (...to: readonly ConsentKind[]): Act => ({ does: 'agree', to });
 
 export const signs: Act = { does: 'sign' };
 

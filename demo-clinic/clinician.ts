@@ -1,15 +1,15 @@
 /** What a clinician does at a visit, through the functions the desk uses. */
 import { addDays } from '#core/day.ts';
-import { proposePrescription, type Wish } from '#core/prescribing/propose.ts';
+import { type PrescriptionRequest, proposePrescription } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
-import { freezeBaseline } from '#data/baselines.ts';
+import { setBaseline } from '#data/baselines.ts';
 import { signPreApproval } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
 import { respond } from '#data/decision-responses.ts';
-import { decisionsOf, standingDecisions } from '#data/decisions.ts';
+import { decisionsOf, newestDecisions } from '#data/decisions.ts';
 import { recordGoalStep } from '#data/goals.ts';
-import { groundFor } from '#data/ground.ts';
+import { prescribingContextFor } from '#data/ground.ts';
 import { recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { sendMessage } from '#data/messages.ts';
 import { patientOf } from '#data/people.ts';
@@ -18,31 +18,31 @@ import { inForce, prescriptionsOf, unsigned } from '#data/prescriptions.ts';
 import { saveProgramme } from '#data/programmes.ts';
 import { bookReview } from '#data/review-bookings.ts';
 import { recordClearance, recordScreening } from '#data/screenings.ts';
-import { agree, lookAtCuff } from './cuff.ts';
+import { consentsTo, lookAtCuff } from './cuff.ts';
 import type { Act } from './story.ts';
 
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;
 
 /** Lines keep their name in the story, so that a diary can speak of them. */
-export const lineIdOf = (patientId: string, line: string): string => `${patientId}-${line}`;
+export const itemIdOf = (patientId: string, item: string): string => `${patientId}-${item}`;
 
-const proposedFor = async (access: Access, patientId: string, wish: Wish) => {
+const proposedFor = async (access: Access, patientId: string, request: PrescriptionRequest) => {
   const patient = await patientOf(access, patientId);
   if (!patient) throw new RangeError(`No such patient: ${patientId}`);
-  return proposePrescription(await groundFor(access, patient), wish);
+  return proposePrescription(await prescribingContextFor(access, patient), request);
 };
 
 const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'>): Promise<void> => {
-  const outcome = await proposedFor(access, patientId, act.wish);
+  const outcome = await proposedFor(access, patientId, act.request);
   if (!outcome.ok) throw new Error(`${patientId}: ${outcome.refused.map((one) => one.reason).join(' ')}`);
   const { dose, badDay, joints, cautions, working } = outcome.result;
   const id = await addVersion(access, patientId, {
-    prescriptionItemId: lineIdOf(patientId, act.line),
+    itemId: itemIdOf(patientId, act.item),
     dose,
     badDay,
     joints,
     cautions,
-    working: working.map((line) => line.text),
+    working: working.map((item) => item.text),
     origin: 'clinician',
   });
   await signPrescription(access, patientId, id);
@@ -50,7 +50,7 @@ const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'
 
 /** A story that says a wish is turned down does not load when it is not. */
 const tryInVain = async (access: Access, patientId: string, act: Did<'try'>): Promise<void> => {
-  const outcome = await proposedFor(access, patientId, act.wish);
+  const outcome = await proposedFor(access, patientId, act.request);
   const reasons = outcome.ok ? [] : outcome.refused.map((one) => one.reason);
   if (!reasons.some((reason) => reason.includes(act.refusedFor))) {
     throw new Error(`${patientId}: expected a refusal for “${act.refusedFor}”, got: ${reasons.join(' ')}`);
@@ -63,24 +63,17 @@ const signWaiting = async (access: Access, patientId: string): Promise<void> => 
 };
 
 const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<void> => {
-  const prescriptionItemId = lineIdOf(patientId, act.line);
+  const itemId = itemIdOf(patientId, act.item);
   const versions = await prescriptionsOf(access, patientId);
   // What waits for a signature ends too, or signing it later would bring the exercise back.
-  const standing = [...inForce(versions), ...unsigned(versions)].filter(
-    (row) => row.prescriptionItemId === prescriptionItemId,
-  );
-  if (standing.length === 0) throw new RangeError(`${patientId}: ${act.line} is not in force`);
-  for (const row of standing) await endPrescription(access, patientId, row.id, act.reason);
+  const newest = [...inForce(versions), ...unsigned(versions)].filter((row) => row.itemId === itemId);
+  if (newest.length === 0) throw new RangeError(`${patientId}: ${act.item} is not in force`);
+  for (const row of newest) await endPrescription(access, patientId, row.id, act.reason);
 };
 
 const freeze = async (access: Access, patientId: string, act: Did<'freeze'>): Promise<void> => {
   const { does: _does, reason, ...values } = act;
-  await freezeBaseline(
-    access,
-    patientId,
-    { ...values, acceptablePainLimit: 5, usualEffusion: 'zero' },
-    reason,
-  );
+  await setBaseline(access, patientId, { ...values, acceptablePainLimit: 5, usualEffusion: 'zero' }, reason);
 };
 
 const answer = async (
@@ -88,8 +81,8 @@ const answer = async (
   patientId: string,
   act: Did<'accept'> | Did<'override'>,
 ): Promise<void> => {
-  const standing = standingDecisions(await decisionsOf(access, patientId, addDays(access.day, -60)));
-  const decisionId = standing.get(act.joint)?.id;
+  const newest = newestDecisions(await decisionsOf(access, patientId, addDays(access.day, -60)));
+  const decisionId = newest.get(act.joint)?.id;
   if (!decisionId) throw new RangeError(`${patientId}: nothing decided yet for ${act.joint}`);
   const isOverride = act.does === 'override';
   await respond(access, patientId, {
@@ -107,8 +100,8 @@ const measure = async (access: Access, patientId: string, act: Did<'measure'>): 
 };
 
 const plan = async (access: Access, patientId: string, act: Did<'plan'>): Promise<void> => {
-  const lines = Object.entries(act.week).map(([line, weekdays]) => ({
-    prescriptionItemId: lineIdOf(patientId, line),
+  const lines = Object.entries(act.week).map(([item, weekdays]) => ({
+    itemId: itemIdOf(patientId, item),
     weekdays,
   }));
   await saveProgramme(access, patientId, lines);
@@ -164,13 +157,13 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
     case 'book-review':
       return talk(access, patientId, act);
     case 'pre-approve':
-      await signPreApproval(access, patientId, lineIdOf(patientId, act.line), act.steps, act.days);
+      await signPreApproval(access, patientId, itemIdOf(patientId, act.item), act.steps, act.days);
       return;
     case 'test-effusion':
       await recordEffusion(access, patientId, act.joint, act.grade);
       return;
     case 'agree':
-      return agree(access, patientId, act);
+      return consentsTo(access, patientId, act);
     case 'watch':
     case 'check-alone':
       return lookAtCuff(access, patientId, act);

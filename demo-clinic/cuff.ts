@@ -35,7 +35,7 @@ export const lookAtCuff = async (
   });
 };
 
-export const agree = async (access: Access, patientId: string, { to }: Did<'agree'>): Promise<void> => {
+export const consentsTo = async (access: Access, patientId: string, { to }: Did<'agree'>): Promise<void> => {
   const wordings = await wordingsOf(access);
   for (const kind of to) {
     const wordingVersion = wordings.find((one) => one.kind === kind)?.version ?? 0;

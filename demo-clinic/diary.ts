@@ -7,7 +7,7 @@ export interface SessionDay {
   readonly before: number | null;
   readonly during: number | null;
   readonly after: number | null;
-  readonly isEasier: boolean;
+  readonly isEasierSession: boolean;
   readonly relief: boolean;
   readonly extra: boolean;
   readonly gaveWay: boolean;
@@ -59,7 +59,7 @@ const sessionOf = ([before, during, after, ...rest]: readonly string[]): Session
     before: scoreOf(before),
     during: scoreOf(during),
     after: scoreOf(after),
-    isEasier: known.includes('easier'),
+    isEasierSession: known.includes('easier'),
     relief: known.includes('relief'),
     extra: known.includes('extra'),
     gaveWay: known.includes('gave-way'),

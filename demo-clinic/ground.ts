@@ -10,7 +10,7 @@ export interface Actor {
   readonly name: string;
 }
 
-export interface Ground {
+export interface DemoContext {
   readonly store: Store;
   readonly auditKey: Uint8Array;
   readonly clinicId: string;
@@ -22,19 +22,23 @@ export interface Ground {
   readonly today: Day;
 }
 
-const dayOf = (ground: Ground, story: Pick<Story, 'days'>, day: number): Day =>
-  addDays(ground.today, day - story.days);
+const dayOf = (context: DemoContext, story: Pick<Story, 'days'>, day: number): Day =>
+  addDays(context.today, day - story.days);
 
 /** A wall-clock time on a day of the story. */
-export const instantOf = (ground: Ground, story: Pick<Story, 'days'>, day: number, time: string): number =>
-  instantAt(dayOf(ground, story, day), time, ground.zone);
+export const instantOf = (
+  context: DemoContext,
+  story: Pick<Story, 'days'>,
+  day: number,
+  time: string,
+): number => instantAt(dayOf(context, story, day), time, context.zone);
 
-export const accessAt = (ground: Ground, actor: Actor, now: number): Access => ({
-  store: ground.store,
-  auditKey: ground.auditKey,
-  clinicId: ground.clinicId,
+export const accessAt = (context: DemoContext, actor: Actor, now: number): Access => ({
+  store: context.store,
+  auditKey: context.auditKey,
+  clinicId: context.clinicId,
   actorId: actor.id,
   actorName: actor.name,
   now,
-  day: dayAt(now, ground.zone),
+  day: dayAt(now, context.zone),
 });

@@ -10,7 +10,7 @@ import {
   otherClinic,
   reviewerCodeSecret,
 } from './clinic.ts';
-import { type Ground, instantOf } from './ground.ts';
+import { type DemoContext, instantOf } from './ground.ts';
 import { otherClinicStory } from './other-clinic.ts';
 import { stories } from './patients.ts';
 import type { Story } from './story.ts';
@@ -58,11 +58,11 @@ const open = async (
 /** A clinic is founded well before its first story. */
 const foundedAt = Date.parse('2025-09-01T09:00:00+01:00');
 
-const groundOf = async (
+const contextOf = async (
   at: DemoTarget,
   place: typeof demoClinic | typeof otherClinic,
   clinicianEmail: string,
-): Promise<Ground> => {
+): Promise<DemoContext> => {
   await foundClinic(at.store, place, foundedAt);
   return {
     store: at.store,
@@ -75,18 +75,18 @@ const groundOf = async (
   };
 };
 
-const tellStory = async (at: DemoTarget, ground: Ground, story: Story): Promise<void> => {
-  if (instantOf(ground, story, 0, '09:30') > ground.now) return;
-  await openRecord(ground, story);
-  const self = story.email === null ? null : await open(at, story.email, ground.clinicId, story.id);
-  await tell(ground, story, self ?? { id: story.id, name: story.person.givenName });
+const tellStory = async (at: DemoTarget, context: DemoContext, story: Story): Promise<void> => {
+  if (instantOf(context, story, 0, '09:30') > context.now) return;
+  await openRecord(context, story);
+  const self = story.email === null ? null : await open(at, story.email, context.clinicId, story.id);
+  await tell(context, story, self ?? { id: story.id, name: story.person.givenName });
 };
 
 export const loadDemoClinic = async (at: DemoTarget): Promise<void> => {
-  const ground = await groundOf(at, demoClinic, 'clinician@demo.invalid');
+  const context = await contextOf(at, demoClinic, 'clinician@demo.invalid');
   await open(at, 'reviewer@demo.invalid', demoClinic.id, null, reviewerCodeSecret);
   await open(at, 'admin@demo.invalid', demoClinic.id, null);
-  for (const story of stories) await tellStory(at, ground, story);
-  const other = await groundOf(at, otherClinic, 'other-clinic@demo.invalid');
+  for (const story of stories) await tellStory(at, context, story);
+  const other = await contextOf(at, otherClinic, 'other-clinic@demo.invalid');
   await tellStory(at, other, otherClinicStory);
 };

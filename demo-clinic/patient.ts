@@ -47,11 +47,11 @@ const followedToday = async (
   const versions = inForce(await prescriptionsOf(access, patientId));
   const planned = linesOn(await programmesOf(access, patientId), access.day);
   return versions
-    .filter((version) => planned === null || planned.includes(version.prescriptionItemId))
+    .filter((version) => planned === null || planned.includes(version.itemId))
     .map((version) => ({
       prescriptionId: version.id,
-      prescriptionItemId: version.prescriptionItemId,
-      dose: said.isEasier ? version.badDay : version.dose,
+      itemId: version.itemId,
+      dose: said.isEasierSession ? version.badDay : version.dose,
     }));
 };
 
@@ -69,7 +69,7 @@ const sessionEntry = (
   sentAt: access.now,
   redFlags: [],
   extraPainRelief: said.relief,
-  kind: said.isEasier ? 'bad-day' : 'full',
+  kind: said.isEasierSession ? 'bad-day' : 'full',
   beganAt: access.now - sessionMinutes * 60_000,
   endedAt: access.now,
   didExtra: said.extra,

@@ -15,18 +15,15 @@ const asAsked = (dose: Dose, set: number): number => {
 
 export interface Followed {
   readonly prescriptionId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly dose: Dose;
 }
 
-export const setsDone = (
-  { prescriptionId, prescriptionItemId, dose }: Followed,
-  said: SessionDay,
-): SetRecord[] => {
+export const setsDone = ({ prescriptionId, itemId, dose }: Followed, said: SessionDay): SetRecord[] => {
   const count = said.did?.length ?? dose.sets;
   return Array.from({ length: count }, (_, place) => ({
     prescriptionId,
-    prescriptionItemId,
+    itemId,
     set: place + 1,
     repetitions: said.did ? said.did[place]! : asAsked(dose, place + 1),
     loadKg: pickedUpKg(dose),

@@ -12,7 +12,7 @@ import type { Method } from '#core/methods.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import type { CareEvent, Effusion, Swelling } from '#core/model/record.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
-import type { Wish } from '#core/prescribing/propose.ts';
+import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
 import type { Weekday } from '#core/programme/planned-sessions.ts';
 import type { CareProfile, NewPatient } from '#data/people.ts';
 
@@ -32,9 +32,9 @@ export type Act =
       readonly findings: readonly string[];
       readonly reason: string;
     }
-  | { readonly does: 'prescribe'; readonly line: string; readonly wish: Wish }
+  | { readonly does: 'prescribe'; readonly item: string; readonly request: PrescriptionRequest }
   /** The wish is turned down; part of the reason that must be given. */
-  | { readonly does: 'try'; readonly wish: Wish; readonly refusedFor: string }
+  | { readonly does: 'try'; readonly request: PrescriptionRequest; readonly refusedFor: string }
   | { readonly does: 'plan'; readonly week: Readonly<Record<string, readonly Weekday[]>> }
   | {
       readonly does: 'freeze';
@@ -45,7 +45,7 @@ export type Act =
       readonly usualSwelling: 'none' | 'slight';
       readonly reason: string;
     }
-  | { readonly does: 'end'; readonly line: string; readonly reason: string }
+  | { readonly does: 'end'; readonly item: string; readonly reason: string }
   /** Signs every increase that waits. */
   | { readonly does: 'sign' }
   | { readonly does: 'accept'; readonly joint: Joint; readonly reason: string }
@@ -61,7 +61,7 @@ export type Act =
   | { readonly does: 'set-goal'; readonly goal: string; readonly state: GoalState }
   /** The next review, some days ahead. */
   | { readonly does: 'book-review'; readonly days: number; readonly time: string }
-  | { readonly does: 'pre-approve'; readonly line: string; readonly steps: number; readonly days: number }
+  | { readonly does: 'pre-approve'; readonly item: string; readonly steps: number; readonly days: number }
   | { readonly does: 'test-effusion'; readonly joint: Joint; readonly grade: Effusion }
   /** The patient agrees, and a clinician writes it down. */
   | { readonly does: 'agree'; readonly to: readonly ConsentKind[] }

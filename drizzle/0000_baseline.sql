@@ -511,7 +511,7 @@ CREATE TABLE `prescription` (
 	`patient_id` text NOT NULL,
 	`recorded_at` integer NOT NULL,
 	`recorded_by` text NOT NULL,
-	`prescription_item_id` text NOT NULL,
+	`item_id` text NOT NULL,
 	`version` integer NOT NULL,
 	`method` text NOT NULL,
 	`exercise_id` text NOT NULL,
@@ -530,7 +530,7 @@ CREATE TABLE `prescription` (
 	CONSTRAINT "prescription_cautions" CHECK(json_array_length("prescription"."cautions") > 0)
 );
 --> statement-breakpoint
-CREATE UNIQUE INDEX `prescription_version` ON `prescription` (`prescription_item_id`,`version`);--> statement-breakpoint
+CREATE UNIQUE INDEX `prescription_version` ON `prescription` (`item_id`,`version`);--> statement-breakpoint
 CREATE INDEX `prescription_by_patient` ON `prescription` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `prescription_end` (
 	`prescription_id` text PRIMARY KEY NOT NULL,
@@ -667,7 +667,7 @@ CREATE TABLE `pre_approval` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
-	`prescription_item_id` text NOT NULL,
+	`item_id` text NOT NULL,
 	`steps` integer NOT NULL,
 	`days` integer NOT NULL,
 	`signed_at` integer NOT NULL,
@@ -695,7 +695,7 @@ CREATE TABLE `proposal` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
 	`patient_id` text NOT NULL,
-	`prescription_item_id` text NOT NULL,
+	`item_id` text NOT NULL,
 	`prescription_id` text NOT NULL,
 	`decision_id` text NOT NULL,
 	`made_at` integer NOT NULL,
@@ -722,7 +722,7 @@ CREATE TABLE `proposal` (
 );
 --> statement-breakpoint
 CREATE INDEX `proposal_by_patient` ON `proposal` (`patient_id`,`made_at`);--> statement-breakpoint
-CREATE INDEX `proposal_by_prescription_item` ON `proposal` (`prescription_item_id`,`made_at`);--> statement-breakpoint
+CREATE INDEX `proposal_by_item` ON `proposal` (`item_id`,`made_at`);--> statement-breakpoint
 CREATE TABLE `entry_conflict` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -817,7 +817,7 @@ CREATE TABLE `set_log` (
 	`patient_id` text NOT NULL,
 	`session_id` text NOT NULL,
 	`prescription_id` text NOT NULL,
-	`prescription_item_id` text NOT NULL,
+	`item_id` text NOT NULL,
 	`set_number` integer NOT NULL,
 	`repetitions` integer,
 	`load_kg` real,
@@ -835,7 +835,7 @@ CREATE TABLE `set_log` (
 	CONSTRAINT "set_log_stop" CHECK("set_log"."stop_reason" IN ('none', 'tired', 'time', 'equipment', 'joint-pain', 'symptom', 'unknown'))
 );
 --> statement-breakpoint
-CREATE INDEX `set_log_of_session` ON `set_log` (`patient_id`,`session_id`,`prescription_item_id`,`set_number`,`prescription_id`,`repetitions`,`load_kg`,`reserve`,`stop_reason`,`easier`);--> statement-breakpoint
+CREATE INDEX `set_log_of_session` ON `set_log` (`patient_id`,`session_id`,`item_id`,`set_number`,`prescription_id`,`repetitions`,`load_kg`,`reserve`,`stop_reason`,`easier`);--> statement-breakpoint
 CREATE TABLE `training_session` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,

@@ -21,7 +21,7 @@ export const changedTreatment: LongStory = {
   ownedLoadsKg: loads(0.5, 3, 0.25),
   dose: startingDose('wrist-bend-up', 'right', 1, 3.5),
   weekdays: [1, 4],
-  freezes: everyFiveWeeks(2),
+  setsBaseline: everyFiveWeeks(2),
   events: [{ day: 206, kind: 'medicine-change' }],
   morning: (day) =>
     inFlare(day)

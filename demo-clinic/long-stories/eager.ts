@@ -20,7 +20,7 @@ export const eager: LongStory = {
   ownedLoadsKg: loads(2, 12, 0.5),
   dose: startingDose('curl-seated', 'right', 5, 16),
   weekdays: [0, 2, 4],
-  freezes: everyFiveWeeks(1),
+  setsBaseline: everyFiveWeeks(1),
   events: [{ day: 250, kind: 'joint-injection' }],
   morning: (day) => ({ ...quietMorning(1, day), relief: within(day, 140, 147) }),
   session: (day) => ({

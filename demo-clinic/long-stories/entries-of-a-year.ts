@@ -33,20 +33,20 @@ export const sessionRecord = (
   joint: Joint,
   version: PrescriptionVersion,
   said: YearSession,
-  isEasier: boolean,
+  isEasierSession: boolean,
   day: string,
   recordedAt: number,
 ): SessionRecord => {
-  const dose = isEasier ? version.badDay : version.dose;
+  const dose = isEasierSession ? version.badDay : version.dose;
   if (dose.method === 'occlusion') throw new TypeError('Long stories are told without a cuff.');
   return {
     id: `session ${day}`,
     beganAt: recordedAt - 1_500_000,
     recordedAt,
     day,
-    kind: isEasier ? 'bad-day' : 'full',
+    kind: isEasierSession ? 'bad-day' : 'full',
     sets: Array.from({ length: dose.sets }, (_, place) => ({
-      prescriptionItemId: version.prescriptionItemId,
+      itemId: version.itemId,
       prescriptionId: version.id,
       set: place + 1,
       repetitions: dose.repetitions.low,

@@ -8,7 +8,7 @@ import { addDays, dayNumber } from '#core/day.ts';
 import type { Answers, Today } from '#core/engine/answers.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
 import { nextDoses } from '#core/engine/next-doses.ts';
-import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
+import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
 import { type Evaluation, evaluate } from '#core/engine/scope.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type {
@@ -64,7 +64,7 @@ export class Year {
     const joints = jointsLoaded(row.dose.exerciseId, row.dose.side);
     this.versions.push({
       id: `v${version}`,
-      prescriptionItemId: 'line',
+      itemId: 'line',
       version,
       joints,
       signedAt,
@@ -81,7 +81,7 @@ export class Year {
 
   private dueForReview(day: number, at: { instant: number; day: string }): PatientRecord {
     const record = this.record(day);
-    if (!mustLatchBaseline(record, this.story.joint, at)) return record;
+    if (!isBaselineDueForReview(record, this.story.joint, at)) return record;
     this.baselines.push({ ...this.baselines.at(-1)!, dueForReview: true });
     return this.record(day);
   }
@@ -108,8 +108,8 @@ export class Year {
     sessionId: string | null,
     isComplete: boolean,
   ): void {
-    const line = evaluation.lines[0]!;
-    if (!isComplete && line.decision !== 'pause' && line.decision !== 'ease-back') return;
+    const item = evaluation.items[0]!;
+    if (!isComplete && item.decision !== 'pause' && item.decision !== 'ease-back') return;
     const before = [...this.words].filter(([id]) => id !== sessionId).map(([, word]) => word);
     const lastOther = before.findLastIndex((word) => word !== 'ease-back');
     const home = { equipment: householdEquipment, loadsKg: this.story.ownedLoadsKg };
@@ -145,8 +145,8 @@ export class Year {
   private offeredOn(day: number): Today {
     const today = this.looks.at(-1)?.answers.today ?? 'as-planned';
     const paused = this.looks.findLast((look) => look.answers.decision !== 'pause')?.day ?? 0;
-    const isReopened = (this.story.reopens ?? []).some((one) => one > paused && one <= day);
-    return today === 'none' && isReopened ? 'bad-day' : today;
+    const isResumed = (this.story.resumes ?? []).some((one) => one > paused && one <= day);
+    return today === 'none' && isResumed ? 'bad-day' : today;
   }
 
   private evening(day: number): void {
@@ -159,9 +159,9 @@ export class Year {
     const said = story.session(day);
     if (!said) return;
     const instant = this.instant(day, times.session);
-    const isEasier = today === 'bad-day';
+    const isEasierSession = today === 'bad-day';
     this.sessions.push(
-      sessionRecord(story.joint, this.present, said, isEasier, addDays(firstDay, day), instant),
+      sessionRecord(story.joint, this.present, said, isEasierSession, addDays(firstDay, day), instant),
     );
     this.look(day, 'session');
   }

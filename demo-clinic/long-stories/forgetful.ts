@@ -13,7 +13,7 @@ export const forgetful: LongStory = {
   ownedLoadsKg: loads(0.5, 3, 0.25),
   dose: startingDose('wrist-bend-up', 'right', 1, 3.5),
   weekdays: [0, 2, 4],
-  freezes: everyFiveWeeks(2),
+  setsBaseline: everyFiveWeeks(2),
   morning: (day) => (day % 3 === 1 ? null : quietMorning(2, day)),
   session: (day) => {
     if (day % 28 === 16 || day % 28 === 18) return null;

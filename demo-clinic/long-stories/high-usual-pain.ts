@@ -15,7 +15,12 @@ export const highUsualPain: LongStory = {
   ownedLoadsKg: loads(1, 6, 0.25),
   dose: startingDose('knee-extension-seated', 'left', 2.5, 8),
   weekdays: [0, 3],
-  freezes: Array.from({ length: 11 }, (_, place) => ({ day: 35 * place, usualPain: 5, top: 6, ceiling: 7 })),
+  setsBaseline: Array.from({ length: 11 }, (_, place) => ({
+    day: 35 * place,
+    usualPain: 5,
+    top: 6,
+    ceiling: 7,
+  })),
   morning: (day) =>
     isBad(day)
       ? { pain: 8, flare: true, stiffness: 120, swelling: 'slight' }
@@ -46,6 +51,6 @@ export const highUsualPain: LongStory = {
       why: 'The same pause stands until a clinician reopens it, which this one does on day 207.',
     },
   ],
-  reopens: [207],
+  resumes: [207],
   endsAt: 'above',
 };

@@ -12,7 +12,7 @@ export const holiday: LongStory = {
   ownedLoadsKg: loads(1, 6, 0.25),
   dose: startingDose('curl-seated', 'left', 2.5, 8),
   weekdays: [0, 2, 4],
-  freezes: everyFiveWeeks(2),
+  setsBaseline: everyFiveWeeks(2),
   breaks: [
     [150, 171],
     [280, 287],

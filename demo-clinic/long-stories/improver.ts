@@ -15,7 +15,7 @@ export const improver: LongStory = {
   ownedLoadsKg: loads(3, 12, 0.5),
   dose: startingDose('knee-extension-seated', 'right', 6, 18),
   weekdays: [0, 2, 4],
-  freezes: [
+  setsBaseline: [
     { day: 0, usualPain: 5, ceiling: 6 },
     ...[70, 105, 140, 175, 210, 245, 315, 350].map((day) => ({ day, usualPain: 1 })),
     { day: 273, usualPain: 1 },

@@ -21,7 +21,7 @@ export const longFlare: LongStory = {
   ownedLoadsKg: loads(2, 8, 0.5),
   dose: startingDose('knee-extension-seated', 'left', 4, 12),
   weekdays: [0, 2, 4],
-  freezes: everyFiveWeeks(3),
+  setsBaseline: everyFiveWeeks(3),
   morning: (day) =>
     inFlare(day) ? { pain: 6, flare: true, stiffness: 45, swelling: 'slight' } : quietMorning(3, day),
   session: (day) => (inFlare(day) ? { before: 5, during: 6, after: 6 } : quietSession(3, day)),

@@ -27,7 +27,7 @@ export interface YearSession {
   readonly reserveOpen?: boolean;
 }
 
-export interface Freeze {
+export interface BaselineToSet {
   readonly day: number;
   readonly usualPain: number;
   /** Left out = usual pain, the published behaviour. */
@@ -59,11 +59,11 @@ export interface LongStory {
   readonly dose: LowLoadDose;
   /** 0 = Monday. */
   readonly weekdays: readonly number[];
-  readonly freezes: readonly Freeze[];
+  readonly setsBaseline: readonly BaselineToSet[];
   /** Agreed breaks: not planned, first and last day. */
   readonly breaks?: readonly (readonly [number, number])[];
   /** Days on which a clinician reopens a pause, for the easier session first. */
-  readonly reopens?: readonly number[];
+  readonly resumes?: readonly number[];
   readonly events?: readonly { readonly day: number; readonly kind: CareEvent['kind'] }[];
   readonly morning: (day: number) => YearMorning | null;
   /** Asked on the days the plan and the product leave a session for. */
@@ -93,7 +93,7 @@ export const quietSession = (level: number, day: number): YearSession => ({
 });
 
 /** New usual values every five weeks at one level. */
-export const everyFiveWeeks = (usualPain: number, from = 0, to = 364): readonly Freeze[] =>
+export const everyFiveWeeks = (usualPain: number, from = 0, to = 364): readonly BaselineToSet[] =>
   Array.from({ length: Math.floor((to - from) / 35) + 1 }, (_, place) => ({
     day: from + 35 * place,
     usualPain,

@@ -12,7 +12,7 @@ export const quietYear: LongStory = {
   ownedLoadsKg: loads(2, 8, 0.3),
   dose: startingDose('knee-extension-seated', 'right', 3.5, 12),
   weekdays: [0, 2, 4],
-  freezes: everyFiveWeeks(3),
+  setsBaseline: everyFiveWeeks(3),
   morning: (day) => quietMorning(3, day),
   session: (day) => quietSession(3, day),
   expected: [

@@ -48,7 +48,7 @@ export const recordAt = (story: LongStory, book: Book, day: number): PatientReco
 
 /** What a clinician freezes on a day. */
 export const setOn = (story: LongStory, day: number): readonly Baseline[] =>
-  story.freezes
+  story.setsBaseline
     .filter((row) => row.day === day)
     .map(({ usualPain, top, ceiling }) => ({
       joint: story.joint,
@@ -60,7 +60,7 @@ export const setOn = (story: LongStory, day: number): readonly Baseline[] =>
       usualEffusion: 'zero',
       usualFatigue: null,
       setOn: addDays(firstDay, day),
-      frozenBy: 'clinician',
+      setBy: 'clinician',
       dueForReview: false,
     }));
 

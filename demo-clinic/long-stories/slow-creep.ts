@@ -14,7 +14,10 @@ export const slowCreep: LongStory = {
   ownedLoadsKg: loads(1, 5, 0.25),
   dose: startingDose('side-arm-raise-straight', 'right', 2, 6.5),
   weekdays: [0, 3],
-  freezes: Array.from({ length: 11 }, (_, place) => ({ day: 35 * place, usualPain: levelOf(35 * place) })),
+  setsBaseline: Array.from({ length: 11 }, (_, place) => ({
+    day: 35 * place,
+    usualPain: levelOf(35 * place),
+  })),
   morning: (day) => quietMorning(levelOf(day), day),
   session: (day) => quietSession(levelOf(day), day),
   expected: [

@@ -27,7 +27,7 @@ export const threeFlares: LongStory = {
   ownedLoadsKg: loads(1, 6, 0.25),
   dose: startingDose('side-lying-hip-abduction', 'left', 2.5, 8),
   weekdays: [0, 2, 4],
-  freezes: everyFiveWeeks(2),
+  setsBaseline: everyFiveWeeks(2),
   morning: (day) =>
     inFlare(day) ? { pain: 6, flare: true, stiffness: 40, swelling: 'slight' } : quietMorning(2, day),
   session: (day) => (inFlare(day) ? { before: 5, during: 5, after: 5 } : quietSession(2, day)),

@@ -1,5 +1,5 @@
 /** She owns 1, 2 and 3 kg: a set first, then a step far over 10 % that says so, then nothing is left to step. */
-import { body, freezes, measures, plans, prescribes, pressure, screens, signs, tells } from '../acts.ts';
+import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs, tells } from '../acts.ts';
 import { atHome } from '../home.ts';
 import { on, type Story, week, weekly } from '../story.ts';
 
@@ -33,10 +33,10 @@ export const beyondHerDumbbells: Story = {
         repetitionsHigh: 17,
         sessionsPerWeek: 3,
       }),
-      freezes('right-elbow', 2, 5, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('right-elbow', 2, 5, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ curl: 'Mon Wed Fri' }),
     ),
-    on(14, freezes('right-elbow', 2, 5, 'Fourteen mornings, 1 to 2.')),
+    on(14, setsBaseline('right-elbow', 2, 5, 'Fourteen mornings, 1 to 2.')),
     ...weekly(17, 31, signs),
     on(
       35,

@@ -1,5 +1,15 @@
 /** Kidney disease told in the screening: nutrition refers, occlusion waits, the hip goes on with pre-approved steps. */
-import { body, freezes, measures, plans, prescribes, pressure, screens, signs, toFailure } from '../acts.ts';
+import {
+  body,
+  measures,
+  plans,
+  prescribes,
+  pressure,
+  screens,
+  setsBaseline,
+  signs,
+  toFailure,
+} from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { on, type Story, week } from '../story.ts';
 
@@ -29,11 +39,11 @@ export const kidneyLock: Story = {
         side: 'right',
         sessionsPerWeek: 2,
       }),
-      freezes('right-hip', 2, 20, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('right-hip', 2, 20, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ hip: 'Tue Fri' }),
     ),
-    on(14, freezes('right-hip', 2, 20, 'Fourteen mornings, 1 to 2.')),
-    on(21, signs, { does: 'pre-approve', line: 'hip', steps: 3, days: 28 }),
+    on(14, setsBaseline('right-hip', 2, 20, 'Fourteen mornings, 1 to 2.')),
+    on(21, signs, { does: 'pre-approve', item: 'hip', steps: 3, days: 28 }),
     on(35, measures(pressure(124, 80))),
   ],
   weeks: [

@@ -1,5 +1,15 @@
 /** Answers go missing, sessions are left out, then nothing comes: unknown never moves the dose on. */
-import { body, freezes, measures, plans, prescribes, pressure, screens, signs, toFailure } from '../acts.ts';
+import {
+  body,
+  measures,
+  plans,
+  prescribes,
+  pressure,
+  screens,
+  setsBaseline,
+  signs,
+  toFailure,
+} from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { on, type Story, week } from '../story.ts';
 
@@ -28,10 +38,10 @@ export const missedAnswers: Story = {
         side: 'right',
         sessionsPerWeek: 3,
       }),
-      freezes('right-shoulder', 2, 5, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('right-shoulder', 2, 5, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ arm: 'Mon Wed Fri' }),
     ),
-    on(14, freezes('right-shoulder', 2, 5, 'Thirteen mornings, 1 to 2.')),
+    on(14, setsBaseline('right-shoulder', 2, 5, 'Thirteen mornings, 1 to 2.')),
     on(21, signs),
   ],
   weeks: [

@@ -1,13 +1,13 @@
 /** Occlusion closed at first, cleared with a reason, measured, watched twice, then done at home. */
 import {
-  agrees,
   body,
-  freezes,
+  consentGiven,
   measures,
   plans,
   prescribes,
   pressure,
   screens,
+  setsBaseline,
   signs,
   tells,
   toFailure,
@@ -67,7 +67,7 @@ export const occlusionCleared: Story = {
       measures(...body(68, 170), pressure(118, 74), toFailure('knee-extension-seated', 'left', 8, 12)),
       {
         does: 'try',
-        wish: { ...cuffed, loadKg: 3, supervised: true },
+        request: { ...cuffed, loadKg: 3, supervised: true },
         refusedFor: 'Clotting or bleeding disorder in the family',
       },
       prescribes('light', {
@@ -76,7 +76,7 @@ export const occlusionCleared: Story = {
         side: 'left',
         sessionsPerWeek: 2,
       }),
-      freezes('left-knee', 2, 10, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('left-knee', 2, 10, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ light: 'Mon Thu' }),
     ),
     on(
@@ -99,10 +99,10 @@ export const occlusionCleared: Story = {
       }),
       {
         does: 'end',
-        line: 'light',
+        item: 'light',
         reason: 'Replaced by the same exercise with a cuff, watched at the clinic.',
       },
-      agrees('occlusion-supervised', 'remote-monitoring'),
+      consentGiven('occlusion-supervised', 'remote-monitoring'),
       prescribes('cuff', { ...cuffed, loadKg: 3, supervised: true }),
       { does: 'watch', ...leftLeg },
       plans({ cuff: 'Mon Thu' }),
@@ -111,8 +111,8 @@ export const occlusionCleared: Story = {
     on(
       14,
       { does: 'check-alone', ...leftLeg },
-      agrees('occlusion-unsupervised'),
-      freezes('left-knee', 2, 10, 'Fourteen mornings, 1 to 2.'),
+      consentGiven('occlusion-unsupervised'),
+      setsBaseline('left-knee', 2, 10, 'Fourteen mornings, 1 to 2.'),
       prescribes('cuff', { ...cuffed, loadKg: 3, supervised: false }),
       tells('From today with the cuff at home. If the phone stops, take the cuff off.'),
     ),

@@ -1,12 +1,12 @@
 /** Diagnosed high blood pressure keeps occlusion closed although the reading is in range; low load instead. */
 import {
   body,
-  freezes,
   measures,
   plans,
   prescribes,
   pressure,
   screens,
+  setsBaseline,
   signs,
   tells,
   toFailure,
@@ -44,7 +44,7 @@ export const occlusionNotCleared: Story = {
       measures(...body(79, 174), pressure(136, 82), toFailure('knee-extension-seated', 'right', 7, 12)),
       {
         does: 'try',
-        wish: {
+        request: {
           method: 'occlusion',
           exerciseId: 'knee-extension-seated',
           limb: 'leg',
@@ -66,11 +66,11 @@ export const occlusionNotCleared: Story = {
         side: 'right',
         sessionsPerWeek: 3,
       }),
-      freezes('right-knee', 3, 15, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('right-knee', 3, 15, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ knee: 'Mon Wed Fri' }),
       tells('No cuff for now: your blood pressure is known to be high, even if it reads well today.'),
     ),
-    on(14, freezes('right-knee', 3, 15, 'Fourteen mornings, 2 to 3.')),
+    on(14, setsBaseline('right-knee', 3, 15, 'Fourteen mornings, 2 to 3.')),
     on(21, signs),
     on(27, measures(pressure(134, 80))),
   ],

@@ -1,5 +1,5 @@
 /** Rheumatoid arthritis: two joints flare together and stay so; the clinic is told on the third day. */
-import { body, freezes, measures, plans, prescribes, pressure, screens, signs, tells } from '../acts.ts';
+import { body, measures, plans, prescribes, pressure, screens, setsBaseline, signs, tells } from '../acts.ts';
 import { atHome, loads } from '../home.ts';
 import { morningsOf, on, type Story, week } from '../story.ts';
 
@@ -44,14 +44,14 @@ export const rheumatoidFlare: Story = {
         knownOneRepMaxKg: 3.5,
         sessionsPerWeek: 3,
       }),
-      freezes('right-wrist', 2, 30, 'As told at intake; to be set again from two weeks of mornings.'),
-      freezes('right-hand', 3, 30, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('right-wrist', 2, 30, 'As told at intake; to be set again from two weeks of mornings.'),
+      setsBaseline('right-hand', 3, 30, 'As told at intake; to be set again from two weeks of mornings.'),
       plans({ wrist: 'Mon Wed Fri' }),
     ),
     on(
       14,
-      freezes('right-wrist', 2, 30, 'Fourteen mornings, 2 at most.'),
-      freezes('right-hand', 3, 30, 'Fourteen mornings, 2 to 3.'),
+      setsBaseline('right-wrist', 2, 30, 'Fourteen mornings, 2 at most.'),
+      setsBaseline('right-hand', 3, 30, 'Fourteen mornings, 2 to 3.'),
     ),
     on(21, signs),
     on(28, signs),

@@ -1,7 +1,7 @@
 /** Every procedure, by whom it serves. */
 import { accountRouter } from './account/account.ts';
 import { adminCareRouter } from './admin/care.ts';
-import { choicesRouter } from './admin/choices.ts';
+import { clinicSettingsRouter } from './admin/choices.ts';
 import { sitesRouter } from './admin/sites.ts';
 import { adminStaffRouter } from './admin/staff.ts';
 import { accessRouter } from './patient/access.ts';
@@ -21,7 +21,7 @@ import { episodesRouter } from './staff/episodes.ts';
 import { handoverRouter } from './staff/handover.ts';
 import { measurementsRouter } from './staff/measurements.ts';
 import { outcomesRouter } from './staff/outcomes.ts';
-import { papersRouter } from './staff/papers.ts';
+import { documentsRouter } from './staff/papers.ts';
 import { peopleRouter } from './staff/people.ts';
 import { phonesRouter } from './staff/phones.ts';
 import { preVisitsRouter } from './staff/pre-visits.ts';
@@ -55,7 +55,7 @@ export const appRouter = router({
     preVisits: preVisitsRouter,
     visits: visitsRouter,
     handover: handoverRouter,
-    papers: papersRouter,
+    documents: documentsRouter,
     recordFile: recordFileRouter,
     drafts: draftsRouter,
     templates: templatesRouter,
@@ -66,7 +66,7 @@ export const appRouter = router({
   admin: router({
     staff: adminStaffRouter,
     sites: sitesRouter,
-    choices: choicesRouter,
+    clinicSettings: clinicSettingsRouter,
     care: adminCareRouter,
   }),
   patient: router({

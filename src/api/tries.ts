@@ -3,9 +3,9 @@
  * waits twice as long as the one before, up to a bound: a delay ends by itself, so nobody can lock
  * somebody else out for good. Counted in memory and kept in the file, so that a restart forgives nobody.
  */
-import { type Count, forgottenAfter, type KeptTries, keptNowhere } from '#data/kept-tries.ts';
+import { type Count, forgottenAfter, type StoredAttempts, storedNowhere } from '#data/kept-tries.ts';
 
-export interface TriesRule {
+export interface AttemptRule {
   /** Wrong tries that cost nothing. */
   readonly free: number;
   readonly firstWaitSeconds: number;
@@ -15,7 +15,7 @@ export interface TriesRule {
 /** Most keys held; the oldest go first, so that a flood of keys cannot fill the memory. */
 const mostKeys = 20_000;
 
-export interface Tries {
+export interface AttemptLimiter {
   /** Whole seconds until the next try is looked at; 0 = now. */
   readonly wait: (key: string, now: number) => number;
   readonly wrong: (key: string, now: number) => void;
@@ -24,13 +24,13 @@ export interface Tries {
   readonly undo: (key: string) => void;
 }
 
-const waitMs = (rule: TriesRule, wrong: number): number => {
+const waitMs = (rule: AttemptRule, wrong: number): number => {
   const over = wrong - rule.free;
   if (over < 0) return 0;
   return Math.min(rule.firstWaitSeconds * 2 ** Math.min(over, 30), rule.longestWaitSeconds) * 1000;
 };
 
-export const countTries = (rule: TriesRule, kept: KeptTries = keptNowhere): Tries => {
+export const attemptLimiter = (rule: AttemptRule, kept: StoredAttempts = storedNowhere): AttemptLimiter => {
   const counts = new Map<string, Count>(kept.known());
   const knownAt = (seal: string, now: number): Count | null => {
     const count = counts.get(seal);

@@ -5,7 +5,7 @@
  * setting fewer years.
  */
 import { existsSync } from 'node:fs';
-import { archiveBefore, archiveFileOf, auditKeptSince } from '#data/audit-archive.ts';
+import { archiveBefore, archiveFileOf, auditStoredSince } from '#data/audit-archive.ts';
 import { headsFileOf, readHeads } from '#data/audit-heads.ts';
 import { clinicIds } from '#data/people.ts';
 import { verifyChain } from '#data/verify-chain.ts';
@@ -22,7 +22,7 @@ const archiveClinic = async (at: Runtime, clinicId: string): Promise<boolean> =>
     return false;
   }
   const access = { store, auditKey: keys.audit, clinicId, actorId: 'archive-audit', now: at.clock.now() };
-  const before = await auditKeptSince(access);
+  const before = await auditStoredSince(access);
   let moved = await archiveBefore(access, before);
   if (!moved) console.log(`clinic ${clinicId}: nothing is older than its years`);
   while (moved) {

@@ -12,11 +12,11 @@ import { growthOf, type Options, planOf, readOptions, usage } from './bench/opti
 import type { Measured, Part } from './bench/part.ts';
 import { isMissed } from './bench/part.ts';
 import { clientsPart } from './bench/parts/clients.ts';
-import { deskPart } from './bench/parts/desk.ts';
+import { batchCommandPart } from './bench/parts/desk.ts';
 import { firstPaintPart } from './bench/parts/first-paint.ts';
 import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
-import { picturePart } from './bench/parts/picture.ts';
+import { chartPart } from './bench/parts/picture.ts';
 import { recordPart, reviewPart } from './bench/parts/record.ts';
 import { replayPart } from './bench/parts/replay.ts';
 import { savedAndDecidedPart, savePart } from './bench/parts/save.ts';
@@ -30,13 +30,13 @@ const parts: readonly Part[] = [
   worklistPart,
   recordPart,
   reviewPart,
-  picturePart,
+  chartPart,
   savePart,
   savedAndDecidedPart,
   clientsPart,
   growthPart,
   replayPart,
-  deskPart,
+  batchCommandPart,
   pageWeightPart,
   firstPaintPart,
   tapPart,

@@ -8,7 +8,7 @@
 import type { Browser } from 'playwright-core';
 import { browserArguments, installedBrowser, noBrowserAdvice } from './browser.mjs';
 import { build } from './build.mjs';
-import { type Endured, enduredSoFar, forgetEndured, keepEndured } from './phone-sequences/endured.ts';
+import { type Endured, enduredSoFar, forgetEndured, saveSoaked } from './phone-sequences/endured.ts';
 import { type OwnServer, ownServer } from './phone-sequences/own-server.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from './phone-sequences/stored.ts';
@@ -80,7 +80,7 @@ const playAll = async (browser: Browser, server: OwnServer, run: Endured, bounds
     for (const who of people) if (!isOver()) await playOne(browser, server, who, run);
     idleRounds = run.played === played ? idleRounds + 1 : 0;
     if (idleRounds >= mostIdleRounds) run.faults.push(`in ${idleRounds} rounds nobody had a session to do`);
-    keepEndured(run);
+    saveSoaked(run);
     console.log(`${run.played} sequences played, ${run.idle} days off, ${run.faults.length} faults`);
   }
   const twice = storedTwice(server.file);

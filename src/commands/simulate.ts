@@ -3,9 +3,9 @@
  * [--<clinic choice> N]`: invented diaries by type through the engine and the dose rules. Prints what the rules did; symptoms are independent of load, so nothing
  * here says that loading helps or harms. Exit 2 on wrong use.
  */
-import { checkChoices } from '#core/clinic-choice.ts';
+import { checkSettings } from '#core/clinic-choice.ts';
 import { decisions } from '#core/engine/answers.ts';
-import { type EngineChoiceValues, engineChoices, engineDefaults } from '#core/engine/choices.ts';
+import { type EngineSettingValues, engineDefaults, engineSettings } from '#core/engine/choices.ts';
 import { readNumbers } from './prove.ts';
 import { diaryTypes } from './simulated-diaries/diary-types.ts';
 import { summarise, type TypeSummary } from './simulated-diaries/summary.ts';
@@ -36,11 +36,11 @@ const describeType = (summary: TypeSummary): readonly string[] => {
 };
 
 /** The clinic choices among the options; anything out of its bounds is refused in words. */
-const choicesFrom = (options: Readonly<Record<string, number>>): EngineChoiceValues | null => {
-  const chosen = Object.fromEntries(engineChoices.map(({ id }) => [id, options[id] ?? engineDefaults[id]]));
-  const refused = checkChoices(engineChoices, chosen);
+const settingsFrom = (options: Readonly<Record<string, number>>): EngineSettingValues | null => {
+  const chosen = Object.fromEntries(engineSettings.map(({ id }) => [id, options[id] ?? engineDefaults[id]]));
+  const refused = checkSettings(engineSettings, chosen);
   for (const refusal of refused) console.error(refusal.reason);
-  return refused.length > 0 ? null : (chosen as EngineChoiceValues);
+  return refused.length > 0 ? null : (chosen as EngineSettingValues);
 };
 
 export const run = async (args: string[]): Promise<number> => {
@@ -51,8 +51,8 @@ export const run = async (args: string[]): Promise<number> => {
     widened: 0,
     ...engineDefaults,
   });
-  const choices = options && choicesFrom(options);
-  if (!choices || options.patients < 1 || options.weeks < 1) {
+  const settings = options && settingsFrom(options);
+  if (!settings || options.patients < 1 || options.weeks < 1) {
     console.error(usage);
     return 2;
   }
@@ -62,17 +62,17 @@ export const run = async (args: string[]): Promise<number> => {
   console.log(
     `seed ${options.seed}, ${options.patients} patients a type, ${options.weeks} weeks, usual band widened by up to ${options.widened}`,
   );
-  const moved = engineChoices.filter(({ id }) => choices[id] !== engineDefaults[id]);
-  const movedText = moved.map(({ id }) => `${id} ${choices[id]}`).join(', ');
+  const moved = engineSettings.filter(({ id }) => settings[id] !== engineDefaults[id]);
+  const movedText = moved.map(({ id }) => `${id} ${settings[id]}`).join(', ');
   console.log(`clinic choices: ${movedText === '' ? 'defaults' : movedText}`);
-  const settings = {
+  const simulation = {
     weeks: options.weeks,
-    choices,
+    settings,
     widenedBy: options.widened,
     pauseDays: 3,
   };
   for (const type of diaryTypes) {
-    const summary = summarise(type, settings, Math.floor(options.patients), options.seed);
+    const summary = summarise(type, simulation, Math.floor(options.patients), options.seed);
     for (const text of describeType(summary)) console.log(text);
   }
   return 0;

@@ -4,7 +4,7 @@
  */
 import type { Refusal } from './outcome.ts';
 
-export interface ClinicChoice {
+export interface ClinicSetting {
   /** Kebab-case, fixed once published; the key under which its value is stored. */
   readonly id: string;
   readonly title: string;
@@ -18,14 +18,17 @@ export interface ClinicChoice {
   readonly why: string;
 }
 
-export type ChoiceValues = Readonly<Record<string, number>>;
+export type SettingValues = Readonly<Record<string, number>>;
 
-export const defaultsOf = (choices: readonly ClinicChoice[]): ChoiceValues =>
-  Object.fromEntries(choices.map((choice) => [choice.id, choice.default]));
+export const defaultsOf = (settings: readonly ClinicSetting[]): SettingValues =>
+  Object.fromEntries(settings.map((setting) => [setting.id, setting.default]));
 
 /** Every value out of bounds, unknown or missing, with how to put it right. Empty when all is well. */
-export const checkChoices = (choices: readonly ClinicChoice[], values: ChoiceValues): readonly Refusal[] => {
-  const known = new Map(choices.map((choice) => [choice.id, choice]));
+export const checkSettings = (
+  settings: readonly ClinicSetting[],
+  values: SettingValues,
+): readonly Refusal[] => {
+  const known = new Map(settings.map((setting) => [setting.id, setting]));
   const refusals: Refusal[] = [];
   for (const id of Object.keys(values)) {
     if (!known.has(id)) {
@@ -36,17 +39,17 @@ export const checkChoices = (choices: readonly ClinicChoice[], values: ChoiceVal
       });
     }
   }
-  for (const choice of choices) {
-    const value = values[choice.id];
-    const field = `choices.${choice.id}`;
+  for (const setting of settings) {
+    const value = values[setting.id];
+    const field = `choices.${setting.id}`;
     if (value === undefined || Number.isNaN(value)) {
-      refusals.push({ field, code: 'missing', reason: `Give a value for "${choice.title}".` });
-    } else if (choice.whole && !Number.isInteger(value)) {
-      refusals.push({ field, code: 'wrong-type', reason: `"${choice.title}" is a whole number.` });
-    } else if (value < choice.min) {
-      refusals.push({ field, code: 'too-low', reason: `"${choice.title}" is at least ${choice.min}.` });
-    } else if (value > choice.max) {
-      refusals.push({ field, code: 'too-high', reason: `"${choice.title}" is at most ${choice.max}.` });
+      refusals.push({ field, code: 'missing', reason: `Give a value for "${setting.title}".` });
+    } else if (setting.whole && !Number.isInteger(value)) {
+      refusals.push({ field, code: 'wrong-type', reason: `"${setting.title}" is a whole number.` });
+    } else if (value < setting.min) {
+      refusals.push({ field, code: 'too-low', reason: `"${setting.title}" is at least ${setting.min}.` });
+    } else if (value > setting.max) {
+      refusals.push({ field, code: 'too-high', reason: `"${setting.title}" is at most ${setting.max}.` });
     }
   }
   return refusals;

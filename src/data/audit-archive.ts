@@ -8,18 +8,20 @@ import { createHmac } from 'node:crypto';
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, writeSync } from 'node:fs';
 import path from 'node:path';
 import { and, asc, eq, gte, lt, lte, max, min } from 'drizzle-orm';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { type Acting, type AuditRow, sealed } from './audit.ts';
-import { choiceValue } from './choices.ts';
+import { type Acting, type AuditRow, appendAudit } from './audit.ts';
+import { settingValue } from './choices.ts';
 import { audit, auditSegment } from './schema/schema.ts';
 import type { Store } from './store/store.ts';
 
 export type Segment = typeof auditSegment.$inferSelect;
 
 /** From when on a clinic keeps its audit at hand, by the years it has set. */
-export const auditKeptSince = async (access: Pick<Access, 'store' | 'clinicId' | 'now'>): Promise<number> => {
-  const years = await choiceValue(access, recordKeepingChoices, 'audit-retention-years');
+export const auditStoredSince = async (
+  access: Pick<Access, 'store' | 'clinicId' | 'now'>,
+): Promise<number> => {
+  const years = await settingValue(access, recordKeepingSettings, 'audit-retention-years');
   return access.now - years * 365.25 * 86_400_000;
 };
 
@@ -131,7 +133,7 @@ export const archiveBefore = async (
   writeOut(archiveFileOf(store.file, segment), rows);
   await store.write(async (tx) => {
     await tx.insert(auditSegment).values(segment);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'audit-archive',
       detail: { lastSequence: last.sequence, rows: rows.length },

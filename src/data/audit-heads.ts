@@ -8,25 +8,25 @@ import { closeSync, existsSync, fsyncSync, openSync, readFileSync, writeSync } f
 import type { Store } from './store/store.ts';
 import { type ChainHead, chainHead } from './verify-chain.ts';
 
-interface KeptHead extends ChainHead {
+interface StoredHead extends ChainHead {
   /** Instant it was kept, epoch milliseconds, by the system clock. */
   readonly at: number;
 }
 
 export type Heads =
-  | { readonly ok: true; readonly heads: readonly KeptHead[]; readonly lastSeal: string }
+  | { readonly ok: true; readonly heads: readonly StoredHead[]; readonly lastSeal: string }
   | { readonly ok: false; readonly line: number };
 
 export const headsFileOf = (databaseFile: string): string => `${databaseFile}.audit-heads`;
 
 const firstSeal = '0'.repeat(64);
 
-const lineSeal = (key: Uint8Array, head: KeptHead, previous: string): string =>
+const lineSeal = (key: Uint8Array, head: StoredHead, previous: string): string =>
   createHmac('sha256', key)
     .update(JSON.stringify(['audit-head', head.clinicId, head.sequence, head.seal, head.at, previous]))
     .digest('hex');
 
-const parsed = (line: string): (KeptHead & { readonly lineSeal: string }) | null => {
+const parsed = (line: string): (StoredHead & { readonly lineSeal: string }) | null => {
   try {
     return JSON.parse(line);
   } catch {
@@ -37,7 +37,7 @@ const parsed = (line: string): (KeptHead & { readonly lineSeal: string }) | null
 /** Reads and checks the file; a file that does not exist holds no heads. */
 export const readHeads = (file: string, key: Uint8Array): Heads => {
   const lines = existsSync(file) ? readFileSync(file, 'utf8').split('\n').filter(Boolean) : [];
-  const heads: KeptHead[] = [];
+  const heads: StoredHead[] = [];
   let lastSeal = firstSeal;
   for (const [place, text] of lines.entries()) {
     const line = parsed(text);
@@ -60,7 +60,7 @@ const append = (file: string, text: string): void => {
 };
 
 /** Adds the head of each clinic's chain that has grown since. Answers how many; a broken file gets none. */
-export const keepHeads = async (
+export const storeHeads = async (
   store: Store,
   key: Uint8Array,
   clinicIds: readonly string[],

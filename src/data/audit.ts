@@ -4,7 +4,7 @@ import { desc } from 'drizzle-orm';
 import type { Access } from './access.ts';
 import { audit } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
-import { heldBy } from './store/held.ts';
+import { perStore } from './store/held.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofClinic, prepared } from './store/prepared.ts';
 import type { Store } from './store/store.ts';
@@ -54,7 +54,7 @@ const lastOfChain = prepared((db) =>
 );
 
 /** Adds a sealed row inside the caller's transaction. */
-export const sealed = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
+export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
   const [last] = await lastOfChain(tx, { clinicId: access.clinicId });
   const row: Omit<AuditRow, 'seal'> = {
     clinicId: access.clinicId,
@@ -81,7 +81,7 @@ interface Queue {
   timer: NodeJS.Timeout | null;
 }
 
-const queueOf = heldBy('audit-queue', (): Queue => ({ pending: [], timer: null }));
+const queueOf = perStore('audit-queue', (): Queue => ({ pending: [], timer: null }));
 
 /** Writes all queued read rows of a store in one transaction. */
 export const flushReads = async (store: Store): Promise<number> => {
@@ -91,7 +91,7 @@ export const flushReads = async (store: Store): Promise<number> => {
   const batch = queue.pending.splice(0);
   if (batch.length === 0) return 0;
   await store.write(async (tx) => {
-    for (const { access, entry } of batch) await sealed(tx, access, entry);
+    for (const { access, entry } of batch) await appendAudit(tx, access, entry);
   });
   return batch.length;
 };

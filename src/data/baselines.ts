@@ -4,14 +4,14 @@ import { proposeBaseline } from '#core/engine/propose-baseline.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Baseline } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { recordOf } from './record.ts';
 import { baseline } from './schema/schema.ts';
 
-export type FrozenValues = Omit<
+export type BaselineValues = Omit<
   Baseline,
-  'setOn' | 'frozenBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread'
+  'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread'
 >;
 
 /** What the diary says beside the values a clinician freezes: usual tiredness and the scatter of the mornings. */
@@ -23,10 +23,10 @@ const fromDiary = async (access: Access, patientId: string, joint: Joint) => {
     : { usualFatigue: null, morningSpread: null };
 };
 
-export const freezeBaseline = (
+export const setBaseline = (
   access: Access,
   patientId: string,
-  values: FrozenValues,
+  values: BaselineValues,
   reason: string,
 ): Promise<string> =>
   access.store.write(async (tx) => {
@@ -45,7 +45,7 @@ export const freezeBaseline = (
       recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'baseline',
       subjectId: id,
@@ -56,28 +56,32 @@ export const freezeBaseline = (
   });
 
 /** Sets the latch on the newest frozen values; only a new freeze by a clinician clears it. */
-export const latchBaseline = (access: Access, patientId: string, standing: Baseline): Promise<string> =>
+export const flagBaselineForReview = (
+  access: Access,
+  patientId: string,
+  inForce: Baseline,
+): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    const { frozenBy, ...values } = standing;
+    const { setBy, ...values } = inForce;
     await tx.insert(baseline).values({
       id,
       clinicId: access.clinicId,
       patientId,
       ...values,
       dueForReview: true,
-      byName: frozenBy,
+      byName: setBy,
       reason: 'The mornings lie well under the frozen usual pain.',
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'baseline-due-for-review',
       subjectId: id,
       patientId,
-      detail: { joint: standing.joint },
+      detail: { joint: inForce.joint },
     });
     return id;
   });

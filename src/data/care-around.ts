@@ -1,7 +1,7 @@
 /** The care around a patient's dose as the core asks for it. */
 import type { CareAround } from '#core/care/closings.ts';
-import { standingOn } from '#core/care/episode-standing.ts';
-import { type Hold, holdOn } from '#core/care/holds.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
+import { type Suspension, suspensionOn } from '#core/care/holds.ts';
 import type { Access } from './access.ts';
 import { eventsOf } from './care-events.ts';
 import { consentsOf } from './consents.ts';
@@ -14,22 +14,22 @@ export const careAroundOf = async (
   patientId: string,
   screening: Pick<RecordedScreening, 'day' | 'recordedAt'> | null,
 ): Promise<CareAround> => ({
-  standing: standingOn(await episodesOf(access, patientId), access.day),
+  episodeStatus: episodeStatusOn(await episodesOf(access, patientId), access.day),
   consents: await consentsOf(access, patientId),
   events: await eventsOf(access, patientId),
   screening,
 });
 
 /** Exercises that rest today for a reason outside the engine, by prescription. */
-export const holdsOf = async (
+export const suspensionsOf = async (
   access: Access,
   patientId: string,
   versions: readonly Prescription[],
-): Promise<{ readonly care: CareAround; readonly holds: ReadonlyMap<string, Hold> }> => {
+): Promise<{ readonly care: CareAround; readonly suspensions: ReadonlyMap<string, Suspension> }> => {
   const care = await careAroundOf(access, patientId, await newestScreening(access, patientId));
-  const held = versions.flatMap((row): [string, Hold][] => {
-    const hold = holdOn(care, row.dose);
-    return hold ? [[row.id, hold]] : [];
+  const suspended = versions.flatMap((row): [string, Suspension][] => {
+    const suspension = suspensionOn(care, row.dose);
+    return suspension ? [[row.id, suspension]] : [];
   });
-  return { care, holds: new Map(held) };
+  return { care, suspensions: new Map(suspended) };
 };

@@ -5,7 +5,7 @@ import type { RecordedEvent } from '#core/care/event-effects.ts';
 import type { Joint } from '#core/joints.ts';
 import type { CareEvent } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { careEvent, medicineChange } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -48,7 +48,7 @@ export const addEvent = (
     await tx.insert(careEvent).values({ id, clinicId, patientId, ...row, recordedAt, recordedBy });
     if (medicine) await tx.insert(medicineChange).values({ eventId: id, clinicId, patientId, ...medicine });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'event',
       subjectId: id,

@@ -4,21 +4,21 @@
  */
 import { asc, eq } from 'drizzle-orm';
 import type { Episode } from '#core/care/episode.ts';
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/care/event-effects.ts';
 import { type Day, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
 import { joints } from '#core/joints.ts';
 import type { Limit } from '#core/model/record.ts';
-import { worklistChoices } from '#core/worklist/choices.ts';
+import { worklistSettings } from '#core/worklist/choices.ts';
 import { kindOf } from '#core/worklist/due-matters.ts';
-import { type CareState, dangers, type StandingDecision } from '#core/worklist/matter.ts';
+import { type CareState, dangers, type WorklistDecision } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { eventsOf } from './care-events.ts';
-import { choiceValue } from './choices.ts';
+import { settingValue } from './choices.ts';
 import { dayAt } from './civil-time.ts';
-import { type Deputy, deputyOf } from './deputies.ts';
+import { type CoveringClinician, coveringClinicianOf } from './deputies.ts';
 import { episodesFrom, episodesOf } from './episodes.ts';
 import { newestPreVisit } from './pre-visits.ts';
 import {
@@ -36,7 +36,7 @@ import { newestScreening } from './screenings.ts';
 interface Passing {
   readonly zone: string;
   readonly afterMilliseconds: number;
-  readonly deputy: Deputy | null;
+  readonly coveringClinician: CoveringClinician | null;
 }
 
 interface Parts {
@@ -50,23 +50,23 @@ interface Parts {
 const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
   zone,
   afterMilliseconds:
-    (await choiceValue(access, worklistChoices, 'covering-clinician-after-hours')) * 3_600_000,
-  deputy: await deputyOf(access),
+    (await settingValue(access, worklistSettings, 'covering-clinician-after-hours')) * 3_600_000,
+  coveringClinician: await coveringClinicianOf(access),
 });
 
 const stateFrom = (
   parts: Parts,
-  decisions: readonly StandingDecision[],
+  decisions: readonly WorklistDecision[],
   passing: Passing,
   today: Day,
 ): CareState => {
-  const standing = standingOn(parts.episodes, today);
+  const episodeStatus = episodeStatusOn(parts.episodes, today);
   const seen = parts.screening?.recordedAt ?? Number.NEGATIVE_INFINITY;
   // As of the last of days, so that a limit whose first day is still to come is due without another write.
   const ending = limitsInForce(parts.limits, joints, dayNumber('9999-12-31'));
   return {
-    standing,
-    closedAt: standing.state === 'closed' ? (standing.change?.recordedAt ?? null) : null,
+    episodeStatus,
+    closedAt: episodeStatus.state === 'closed' ? (episodeStatus.change?.recordedAt ?? null) : null,
     limits: ending.flatMap(({ joint, kind, to, author }) =>
       to === null ? [] : [{ joint, kind, to, author }],
     ),
@@ -81,7 +81,7 @@ const stateFrom = (
       })
       .map((row) => {
         const at = row.evaluatedAt + passing.afterMilliseconds;
-        return { decisionId: row.id, at, on: dayAt(at, passing.zone), to: passing.deputy };
+        return { decisionId: row.id, at, on: dayAt(at, passing.zone), to: passing.coveringClinician };
       }),
   };
 };
@@ -89,7 +89,7 @@ const stateFrom = (
 export const careStateOf = async (
   access: Access,
   patientId: string,
-  decisions: readonly StandingDecision[],
+  decisions: readonly WorklistDecision[],
   zone: string,
 ): Promise<CareState> => {
   const parts: Parts = {
@@ -177,7 +177,7 @@ export const careStatesOf = async (access: Access, zone: string) => {
       .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
   );
   const newest = await newestOfClinic(access);
-  return (patientId: string, decisions: readonly StandingDecision[]): CareState =>
+  return (patientId: string, decisions: readonly WorklistDecision[]): CareState =>
     stateFrom(
       {
         episodes: episodes(patientId),

@@ -4,10 +4,10 @@
  */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, gt, gte, inArray } from 'drizzle-orm';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
-import { choiceValue } from './choices.ts';
+import { appendAudit } from './audit.ts';
+import { settingValue } from './choices.ts';
 import { authUser, careTeam, emergencyAccess, patientIdentity } from './schema/schema.ts';
 
 export interface TeamMember {
@@ -16,7 +16,7 @@ export interface TeamMember {
 }
 
 /** The newest row of each person that says they belong, by patient. */
-const standing = (rows: readonly (typeof careTeam.$inferSelect)[]): ReadonlyMap<string, Set<string>> => {
+const current = (rows: readonly (typeof careTeam.$inferSelect)[]): ReadonlyMap<string, Set<string>> => {
   const teams = new Map<string, Set<string>>();
   for (const row of rows) {
     const team = teams.get(row.patientId) ?? new Set<string>();
@@ -33,7 +33,7 @@ const teamIds = async (access: Access, patientId: string): Promise<readonly stri
     .from(careTeam)
     .where(and(eq(careTeam.clinicId, access.clinicId), eq(careTeam.patientId, patientId)))
     .orderBy(asc(careTeam.recordedAt));
-  return [...(standing(rows).get(patientId) ?? [])];
+  return [...(current(rows).get(patientId) ?? [])];
 };
 
 export const teamOf = async (access: Access, patientId: string): Promise<readonly TeamMember[]> => {
@@ -64,7 +64,7 @@ export const setTeamMember = (
     const id = randomUUID();
     const { clinicId, now: recordedAt, actorId: recordedBy } = access;
     await tx.insert(careTeam).values({ id, clinicId, patientId, userId, belongs, recordedAt, recordedBy });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'care-team',
       subjectId: userId,
@@ -75,7 +75,7 @@ export const setTeamMember = (
   });
 
 const isRestricted = async (access: Access): Promise<boolean> =>
-  (await choiceValue(access, recordKeepingChoices, 'care-team-restriction')) === 1;
+  (await settingValue(access, recordKeepingSettings, 'care-team-restriction')) === 1;
 
 const openNow = async (access: Access, patientId: string): Promise<boolean> => {
   const [row] = await access.store.read
@@ -108,13 +108,13 @@ export const closedToMe = async (access: Access): Promise<ReadonlySet<string>> =
     .from(careTeam)
     .where(eq(careTeam.clinicId, access.clinicId))
     .orderBy(asc(careTeam.recordedAt));
-  const closed = [...standing(rows)].filter(([, team]) => team.size > 0 && !team.has(access.actorId));
+  const closed = [...current(rows)].filter(([, team]) => team.size > 0 && !team.has(access.actorId));
   return new Set(closed.map(([patientId]) => patientId));
 };
 
 /** Opens a record from outside its team for some hours. The team is told. */
 export const openWithReason = async (access: Access, patientId: string, reason: string): Promise<number> => {
-  const hours = await choiceValue(access, recordKeepingChoices, 'emergency-access-hours');
+  const hours = await settingValue(access, recordKeepingSettings, 'emergency-access-hours');
   const until = access.now + hours * 3_600_000;
   await access.store.write(async (tx) => {
     const id = randomUUID();
@@ -128,7 +128,7 @@ export const openWithReason = async (access: Access, patientId: string, reason: 
       beganAt: access.now,
       until,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'read',
       subject: 'emergency-access',
       subjectId: id,
@@ -139,7 +139,7 @@ export const openWithReason = async (access: Access, patientId: string, reason: 
   return until;
 };
 
-export interface Opening {
+export interface Eligibility {
   readonly patientId: string;
   readonly givenName: string;
   readonly familyName: string;
@@ -148,7 +148,11 @@ export interface Opening {
   readonly openedAt: number;
 }
 
-const openingRows = (access: Access, since: number, patientId?: string): Promise<readonly Opening[]> =>
+const emergencyAccessRows = (
+  access: Access,
+  since: number,
+  patientId?: string,
+): Promise<readonly Eligibility[]> =>
   Promise.resolve(
     access.store.read
       .select({
@@ -171,11 +175,12 @@ const openingRows = (access: Access, since: number, patientId?: string): Promise
       .orderBy(desc(emergencyAccess.beganAt)),
   );
 
-export const openingsOf = (access: Access, patientId: string) => openingRows(access, 0, patientId);
+export const emergencyAccessesOf = (access: Access, patientId: string) =>
+  emergencyAccessRows(access, 0, patientId);
 
 /** Openings of the last two weeks in records the caller looks after, newest first. */
-export const openingsForMe = async (access: Access): Promise<readonly Opening[]> => {
-  const rows = await openingRows(access, access.now - 14 * 86_400_000);
+export const emergencyAccessesForMe = async (access: Access): Promise<readonly Eligibility[]> => {
+  const rows = await emergencyAccessRows(access, access.now - 14 * 86_400_000);
   if (rows.length === 0) return [];
   const closed = await closedToMe(access);
   return rows.filter((row) => !closed.has(row.patientId));

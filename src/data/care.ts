@@ -5,7 +5,7 @@ import type { PreApproval } from '#core/engine/dose/pre-approval.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Limit } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { careLimit, careLimitLift, preApproval, preApprovalEnd } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -55,7 +55,7 @@ export const addLimit = (
       recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'limit',
       subjectId: id,
@@ -94,7 +94,7 @@ export const liftLimit = (
       reason,
     });
     changed(access, patientId);
-    await sealed(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
     return true;
   });
 
@@ -112,7 +112,7 @@ export const preApprovalsOf = async (access: Access, patientId: string): Promise
   const rows = await preApprovalRows(access, patientId);
   return rows.map(({ pre_approval: row, pre_approval_end: end }) => ({
     id: row.id,
-    prescriptionItemId: row.prescriptionItemId,
+    itemId: row.itemId,
     signedAt: row.signedAt,
     signedBy: row.signedName,
     steps: row.steps,
@@ -124,7 +124,7 @@ export const preApprovalsOf = async (access: Access, patientId: string): Promise
 export const signPreApproval = (
   access: Access,
   patientId: string,
-  prescriptionItemId: string,
+  itemId: string,
   steps: number,
   days: number,
 ): Promise<string> =>
@@ -134,19 +134,19 @@ export const signPreApproval = (
       id,
       clinicId: access.clinicId,
       patientId,
-      prescriptionItemId,
+      itemId,
       steps,
       days,
       signedAt: access.now,
       signedBy: access.actorId,
       signedName: access.actorName,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'pre-approval',
       subjectId: id,
       patientId,
-      detail: { prescriptionItemId, steps, days },
+      detail: { itemId, steps, days },
     });
     return id;
   });
@@ -162,6 +162,6 @@ export const withdrawPreApproval = (access: Access, patientId: string, id: strin
       endedAt: access.now,
       endedBy: access.actorId,
     });
-    await sealed(tx, access, { act: 'write', subject: 'pre-approval-end', subjectId: id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'pre-approval-end', subjectId: id, patientId });
     return true;
   });

@@ -4,7 +4,7 @@
  * before the transaction commits.
  */
 import type { Access } from './access.ts';
-import { heldBy } from './store/held.ts';
+import { perStore } from './store/held.ts';
 import type { Store } from './store/store.ts';
 
 export interface Subscriber {
@@ -15,7 +15,7 @@ export interface Subscriber {
   readonly clinicChanged: (access: Access) => Promise<void>;
 }
 
-const subscribers = heldBy('subscribers', (): Subscriber[] => []);
+const subscribers = perStore('subscribers', (): Subscriber[] => []);
 
 export const subscribe = (store: Store, subscriber: Subscriber): void => {
   subscribers(store).push(subscriber);

@@ -1,9 +1,9 @@
 /** What other numbers would have decided: stored decisions of the last weeks, decided again from their stored facts. */
 import { and, asc, eq, gt, gte } from 'drizzle-orm';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import { addDays, type Day } from '#core/day.ts';
 import type { DecisionWord } from '#core/engine/answers.ts';
-import { engineChoiceValues } from '#core/engine/choices.ts';
+import { engineSettingValues } from '#core/engine/choices.ts';
 import { decide, decisionRank } from '#core/engine/decide.ts';
 import { isSame } from '#core/engine/replay.ts';
 import type { Access } from './access.ts';
@@ -20,7 +20,7 @@ interface DecisionChange {
   readonly after: DecisionWord;
 }
 
-export interface ChoicePreview {
+export interface SettingPreview {
   readonly since: Day;
   readonly looked: number;
   /** Decided otherwise, or with another step, advice for the day or urgency of contact. */
@@ -42,7 +42,7 @@ const rowsAfter = (access: Access, since: Day, id: string) =>
       joint: decision.joint,
       day: decision.day,
       facts: decision.facts,
-      choices: decision.settings,
+      settings: decision.settings,
     })
     .from(decision)
     .where(and(eq(decision.clinicId, access.clinicId), gte(decision.day, since), gt(decision.id, id)))
@@ -53,17 +53,17 @@ const rowsAfter = (access: Access, since: Day, id: string) =>
  * Both sides are decided here from the stored facts, so that only the numbers differ. Numbers that
  * shape how facts are gathered show their effect at the next evaluation, not here.
  */
-export const previewChoices = async (access: Access, proposed: ChoiceValues): Promise<ChoicePreview> => {
+export const previewSettings = async (access: Access, proposed: SettingValues): Promise<SettingPreview> => {
   const since = addDays(access.day, -previewDays);
-  const next = engineChoiceValues(proposed);
+  const next = engineSettingValues(proposed);
   const changes: DecisionChange[] = [];
   const patients = new Set<string>();
   const counts = { looked: 0, differing: 0, bolder: 0, moreCautious: 0 };
   for (let last = ''; ; ) {
     const page = await rowsAfter(access, since, last);
-    for (const { patientId, joint, day, facts, choices } of page) {
+    for (const { patientId, joint, day, facts, settings } of page) {
       counts.looked += 1;
-      const before = decide(facts, choices);
+      const before = decide(facts, settings);
       const after = decide(facts, next);
       if (isSame(before, after)) continue;
       counts.differing += 1;

@@ -1,16 +1,16 @@
 /** The clinic's own numbers, as versions. */
 import { randomUUID } from 'node:crypto';
 import { desc, eq } from 'drizzle-orm';
-import type { ChoiceValues, ClinicChoice } from '#core/clinic-choice.ts';
+import type { ClinicSetting, SettingValues } from '#core/clinic-choice.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { clinicChanged } from './changed.ts';
 import { clinicSettingsVersion } from './schema/schema.ts';
 import { ofClinic, prepared } from './store/prepared.ts';
 
-const newestChoices = prepared((db) =>
+const newestSettings = prepared((db) =>
   db
-    .select({ choices: clinicSettingsVersion.settings })
+    .select({ settings: clinicSettingsVersion.settings })
     .from(clinicSettingsVersion)
     .where(ofClinic(clinicSettingsVersion))
     .orderBy(desc(clinicSettingsVersion.version))
@@ -18,36 +18,36 @@ const newestChoices = prepared((db) =>
 );
 
 /** Values the clinic has set; those it has not set are left out and take their defaults. */
-export const choicesOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<ChoiceValues> => {
-  const [row] = await newestChoices(access.store.read, { clinicId: access.clinicId });
-  return row?.choices ?? {};
+export const settingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<SettingValues> => {
+  const [row] = await newestSettings(access.store.read, { clinicId: access.clinicId });
+  return row?.settings ?? {};
 };
 
 /** One number as it holds now: the clinic's own, or the default of the list it stands in. */
-export const choiceValue = async (
+export const settingValue = async (
   access: Pick<Access, 'store' | 'clinicId'>,
-  list: readonly ClinicChoice[],
+  list: readonly ClinicSetting[],
   id: string,
 ): Promise<number> => {
-  const choice = list.find((one) => one.id === id);
-  if (!choice) throw new RangeError(`There is no clinic choice named ${id}.`);
-  return (await choicesOf(access))[id] ?? choice.default;
+  const setting = list.find((one) => one.id === id);
+  if (!setting) throw new RangeError(`There is no clinic choice named ${id}.`);
+  return (await settingsOf(access))[id] ?? setting.default;
 };
 
-export interface ChoiceChange {
+export interface SettingChange {
   readonly version: number;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
   readonly changedAt: number;
   readonly changedBy: string;
   readonly reason: string;
 }
 
 /** Every version, newest first. */
-export const choiceChanges = async (access: Access): Promise<readonly ChoiceChange[]> =>
+export const settingChanges = async (access: Access): Promise<readonly SettingChange[]> =>
   access.store.read
     .select({
       version: clinicSettingsVersion.version,
-      choices: clinicSettingsVersion.settings,
+      settings: clinicSettingsVersion.settings,
       changedAt: clinicSettingsVersion.changedAt,
       changedBy: clinicSettingsVersion.changedBy,
       reason: clinicSettingsVersion.reason,
@@ -56,7 +56,7 @@ export const choiceChanges = async (access: Access): Promise<readonly ChoiceChan
     .where(eq(clinicSettingsVersion.clinicId, access.clinicId))
     .orderBy(desc(clinicSettingsVersion.version));
 
-export const saveChoices = (access: Access, choices: ChoiceValues, reason: string): Promise<number> =>
+export const saveSettings = (access: Access, settings: SettingValues, reason: string): Promise<number> =>
   access.store.write(async (tx) => {
     const [last] = await tx
       .select({ version: clinicSettingsVersion.version })
@@ -70,18 +70,18 @@ export const saveChoices = (access: Access, choices: ChoiceValues, reason: strin
       id,
       clinicId: access.clinicId,
       version,
-      settings: choices,
+      settings,
       changedAt: access.now,
       changedBy: access.actorId,
       reason,
     });
     // Due dates rest on these numbers.
     clinicChanged(access);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'clinic-settings',
       subjectId: id,
-      detail: { version, fields: Object.keys(choices) },
+      detail: { version, fields: Object.keys(settings) },
     });
     return version;
   });

@@ -2,7 +2,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { and, eq } from 'drizzle-orm';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { evaluateRecord } from './evaluate.ts';
 import { morning, morningJoint, sessionJoint, setLog, trainingSession } from './schema/schema.ts';
@@ -83,7 +83,7 @@ export const confirmEntry = (
         : await copyMorning(tx, access, patientId, id);
     if (!copy) return false;
     changed(access, patientId);
-    await sealed(tx, access, { act: 'write', subject: `${kind}-confirmed`, subjectId: copy, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: `${kind}-confirmed`, subjectId: copy, patientId });
     await evaluateRecord(access, patientId, {
       cause: 'amendment',
       sessionId: kind === 'session' ? copy : null,

@@ -10,7 +10,7 @@ import {
 } from '#core/care/consent.ts';
 import { proposedWordings, proposedWordingVersion } from '#core/care/consent-wording.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { writtenNow } from './episodes.ts';
 import { endPrescription } from './prescribing.ts';
@@ -82,7 +82,7 @@ export const writeWording = (access: Access, kind: ConsentKind, text: string): P
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'consent-wording',
       subjectId: id,
@@ -119,7 +119,7 @@ export const recordConsent = (
     await tx.insert(consent).values({ ...now, ...row });
     const ended = row.act === 'withdrawn' ? await endWhatHangsOn(access, patientId, row.kind) : 0;
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'consent',
       subjectId: now.id,

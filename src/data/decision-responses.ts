@@ -4,7 +4,7 @@ import { desc } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { DecisionWord } from '#core/engine/answers.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { decisionResponse } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -54,7 +54,7 @@ export const respond = (
       answeredName: access.actorName,
     });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'decision-response',
       subjectId: id,

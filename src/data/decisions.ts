@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, getTableColumns, gte, sql } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import type { Day } from '#core/day.ts';
 import type { Answers, Contact, DecisionWord } from '#core/engine/answers.ts';
 import type { WorklistReason } from '#core/engine/dose/proposal.ts';
@@ -10,7 +10,7 @@ import type { Facts } from '#core/engine/facts.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { decision, proposal } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
@@ -22,7 +22,7 @@ export interface NewDecision {
   readonly morningId: string | null;
   readonly cause: 'session' | 'morning' | 'amendment' | 'clinician';
   readonly facts: Facts;
-  readonly settings: ChoiceValues;
+  readonly settings: SettingValues;
   readonly engineVersion: string;
   readonly answers: Answers;
 }
@@ -42,11 +42,11 @@ export interface Decision extends Answers {
 /** With all that is needed to take it again. */
 export interface ReplayableDecision extends Decision {
   readonly facts: Facts;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 export interface NewProposal {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly prescriptionId: string;
   readonly decisionId: string;
   readonly sessionId: string | null;
@@ -73,11 +73,11 @@ export interface Proposal extends NewProposal {
 export const storeDecision = (access: Access, patientId: string, row: NewDecision): Promise<string> =>
   access.store.write(async (tx) => {
     const id = randomUUID();
-    const { answers, ...rest } = row;
+    const { answers, settings, ...rest } = row;
     const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
-    insertRows(tx, decision, [{ ...own, ...rest, ...answers }]);
+    insertRows(tx, decision, [{ ...own, ...rest, settings, ...answers }]);
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'decision',
       subjectId: id,
@@ -92,12 +92,12 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
     const id = randomUUID();
     insertRows(tx, proposal, [{ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row }]);
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'proposal',
       subjectId: id,
       patientId,
-      detail: { prescriptionItemId: row.prescriptionItemId, effect: row.effect },
+      detail: { itemId: row.itemId, effect: row.effect },
     });
     return id;
   });
@@ -117,7 +117,7 @@ const told = {
   contact: decision.contact,
   reasons: decision.reasons,
 };
-const replayable = { ...told, facts: decision.facts, choices: decision.settings };
+const replayable = { ...told, facts: decision.facts, settings: decision.settings };
 
 const since = and(ofPatient(decision), gte(decision.day, sql.placeholder('since')));
 
@@ -161,7 +161,7 @@ export const decisionById = async (
 };
 
 /** The newest decision of each joint. */
-export const standingDecisions = <D extends Pick<Decision, 'joint'>>(
+export const newestDecisions = <D extends Pick<Decision, 'joint'>>(
   decisions: readonly D[],
 ): ReadonlyMap<Joint, D> => new Map(decisions.map((row) => [row.joint, row]));
 

@@ -3,18 +3,18 @@ import { randomUUID } from 'node:crypto';
 import { and, desc, eq, isNull } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed, clinicChanged } from './changed.ts';
 import { writtenNow } from './episodes.ts';
 import { authUser, coveringClinician, pauseOwner } from './schema/schema.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from './store/prepared.ts';
 
-export interface Deputy {
+export interface CoveringClinician {
   readonly id: string;
   readonly name: string;
 }
 
-const newestDeputy = prepared((db) =>
+const newestCoveringClinician = prepared((db) =>
   db
     .select()
     .from(coveringClinician)
@@ -23,13 +23,15 @@ const newestDeputy = prepared((db) =>
     .limit(1),
 );
 
-export const deputyOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<Deputy | null> => {
-  const [row] = await newestDeputy(access.store.read, { clinicId: access.clinicId });
+export const coveringClinicianOf = async (
+  access: Pick<Access, 'store' | 'clinicId'>,
+): Promise<CoveringClinician | null> => {
+  const [row] = await newestCoveringClinician(access.store.read, { clinicId: access.clinicId });
   return row?.userId && row.userName ? { id: row.userId, name: row.userName } : null;
 };
 
 /** Clinicians of the clinic who may be asked to stand in. */
-export const cliniciansOf = (access: Access): Promise<readonly Deputy[]> =>
+export const cliniciansOf = (access: Access): Promise<readonly CoveringClinician[]> =>
   Promise.resolve(
     access.store.read
       .select({ id: authUser.id, name: authUser.name })
@@ -45,7 +47,7 @@ export const cliniciansOf = (access: Access): Promise<readonly Deputy[]> =>
   );
 
 /** Names a clinician of the clinic, or nobody; false when there is no such clinician. */
-export const nameDeputy = (access: Access, userId: string | null): Promise<boolean> =>
+export const nameCoveringClinician = (access: Access, userId: string | null): Promise<boolean> =>
   access.store.write(async (tx) => {
     const found = (await cliniciansOf(access)).find((one) => one.id === userId);
     if (userId !== null && !found) return false;
@@ -60,7 +62,7 @@ export const nameDeputy = (access: Access, userId: string | null): Promise<boole
     });
     // Every danger that waits is given to somebody else now.
     clinicChanged(access);
-    await sealed(tx, access, { act: 'write', subject: 'covering-clinician', subjectId: id });
+    await appendAudit(tx, access, { act: 'write', subject: 'covering-clinician', subjectId: id });
     return true;
   });
 
@@ -96,7 +98,7 @@ export const ownPause = (
     readonly decisionId: string;
     readonly until: Day;
     readonly remark: string | null;
-    readonly owner: Deputy;
+    readonly owner: CoveringClinician;
   },
 ): Promise<string> =>
   access.store.write(async (tx) => {
@@ -104,7 +106,7 @@ export const ownPause = (
     const { owner, ...rest } = row;
     await tx.insert(pauseOwner).values({ ...now, ...rest, ownerId: owner.id, ownerName: owner.name });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'pause-owner',
       subjectId: now.id,

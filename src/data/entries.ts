@@ -7,7 +7,7 @@ import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import { flagsWithLimb } from '#core/occlusion/limb-check.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
 import {
@@ -49,9 +49,9 @@ const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful
 });
 
 /** Of some prescriptions those that are this patient's, with their line. */
-const ownLines = patientQuery((db) =>
+const ownItems = patientQuery((db) =>
   db
-    .select({ id: prescription.id, prescriptionItemId: prescription.prescriptionItemId })
+    .select({ id: prescription.id, itemId: prescription.itemId })
     .from(prescription)
     .where(
       and(
@@ -67,12 +67,11 @@ const foreignPrescription = async (
   patientId: string,
   entry: SessionEntry,
 ): Promise<string | null> => {
-  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.prescriptionItemId]));
+  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.itemId]));
   if (named.size === 0) return null;
-  const rows = await ownLines(access, patientId, { ids: JSON.stringify([...named.keys()]) });
-  const own = new Map(rows.map(({ id, prescriptionItemId }) => [id, prescriptionItemId]));
-  for (const [prescriptionId, prescriptionItemId] of named)
-    if (own.get(prescriptionId) !== prescriptionItemId) return prescriptionId;
+  const rows = await ownItems(access, patientId, { ids: JSON.stringify([...named.keys()]) });
+  const own = new Map(rows.map(({ id, itemId }) => [id, itemId]));
+  for (const [prescriptionId, itemId] of named) if (own.get(prescriptionId) !== itemId) return prescriptionId;
   return null;
 };
 
@@ -123,7 +122,7 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
     );
     // Of a session itself the worklist shows only these; what is decided about it says so on its own.
     if (clockDoubtful || row.amends !== null || answered.reportedNew) changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'session',
       subjectId: row.id,
@@ -153,7 +152,7 @@ export const storeMorning = (
       entry.joints.map((joint) => ({ ...owner, ...joint })),
     );
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'morning',
       subjectId: row.id,
@@ -181,6 +180,6 @@ export const storeTwoHours = (access: Access, patientId: string, entry: TwoHours
     const clockDoubtful = isDoubtful(access, entry, entry.sentAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     insertRows(tx, twoHours, [{ ...row, sessionId: session.id, joint: entry.joint, pain: entry.pain }]);
-    await sealed(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
     return { kind: 'stored', id: row.id, clockDoubtful };
   });

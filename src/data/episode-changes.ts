@@ -5,7 +5,7 @@
  */
 import { and, eq } from 'drizzle-orm';
 import { checkChange, closedStates, type Episode, type WantedChange } from '#core/care/episode.ts';
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 
 import { type Outcome, refuse } from '#core/outcome.ts';
 import { dangers } from '#core/worklist/matter.ts';
@@ -15,7 +15,7 @@ import { endPrescription } from './prescribing.ts';
 import { inForce, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { worklistItem } from './schema/schema.ts';
 
-const openMatters = (access: Access, patientId: string) =>
+const openItems = (access: Access, patientId: string) =>
   access.store.read
     .select({
       key: worklistItem.key,
@@ -37,7 +37,7 @@ const endsCare = (
   const after = episodes.map((one) =>
     one.id === episodeId ? { ...one, changes: [...one.changes, changed] } : one,
   );
-  return standingOn(after, access.day).state === 'closed';
+  return episodeStatusOn(after, access.day).state === 'closed';
 };
 
 const endPrescribed = async (access: Access, patientId: string, reason: string): Promise<void> => {
@@ -60,7 +60,7 @@ export const applyEpisodeChange = (
     const checked = checkChange(episode, wanted, access.day);
     if (!checked.ok) return checked;
     const isEnd = closedStates.includes(wanted.to) && endsCare(episodes, episodeId, wanted, access);
-    const open = isEnd ? await openMatters(access, patientId) : [];
+    const open = isEnd ? await openItems(access, patientId) : [];
     const danger = open.find((row) => dangers.includes(row.kind) && row.acknowledgedBy === null);
     if (danger && wanted.to !== 'died') {
       return refuse(

@@ -4,7 +4,7 @@ import { asc } from 'drizzle-orm';
 import type { Episode, EpisodeState, WantedChange } from '#core/care/episode.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { type ClosedItem, episode, episodeChange } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -84,7 +84,7 @@ export const changeEpisode = (access: Access, patientId: string, row: ChangeOf):
       .insert(episodeChange)
       .values({ ...now, episodeId: row.episodeId, state, ...rest, closedItems: row.closedItems });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'episode-change',
       subjectId: now.id,
@@ -103,7 +103,7 @@ export const openEpisode = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(episode).values({ ...now, ...row });
-    await sealed(tx, access, { act: 'write', subject: 'episode', subjectId: now.id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'episode', subjectId: now.id, patientId });
     const change = { to: 'open', on: access.day, reason, breakKind: null, expectedBack: null } as const;
     await changeEpisode(access, patientId, { episodeId: now.id, change, closedItems: [] });
     return now.id;

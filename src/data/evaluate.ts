@@ -5,24 +5,24 @@
  * kept as an unsigned version and waits.
  */
 
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
 import { addDays } from '#core/day.ts';
-import { engineChoices } from '#core/engine/choices.ts';
-import { mustLatchBaseline } from '#core/engine/propose-baseline.ts';
+import { engineSettings } from '#core/engine/choices.ts';
+import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
 import { engineVersion } from '#core/engine/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
-import { underStanding } from '#core/engine/standing.ts';
+import { withDecisionsInForce } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { latchBaseline } from './baselines.ts';
-import { choicesOf } from './choices.ts';
-import { type Decision, type NewDecision, standingDecisions, storeDecision } from './decisions.ts';
+import { flagBaselineForReview } from './baselines.ts';
+import { settingsOf } from './choices.ts';
+import { type Decision, type NewDecision, newestDecisions, storeDecision } from './decisions.ts';
 import { proposeDoses } from './next-doses.ts';
 import { recordOf } from './record.ts';
-import { speakingDecisions } from './speaking-decisions.ts';
-import { standingOf } from './standing.ts';
+import { candidateDecisions } from './speaking-decisions.ts';
+import { decisionsInForceOf } from './standing.ts';
 
 export interface Cause {
   readonly cause: NewDecision['cause'];
@@ -30,9 +30,9 @@ export interface Cause {
   readonly morningId: string | null;
 }
 
-const engineValues = async (access: Access): Promise<ChoiceValues> => {
-  const own = await choicesOf(access);
-  const defaults = defaultsOf(engineChoices);
+const engineValues = async (access: Access): Promise<SettingValues> => {
+  const own = await settingsOf(access);
+  const defaults = defaultsOf(engineSettings);
   return Object.fromEntries(Object.keys(defaults).map((id) => [id, own[id] ?? defaults[id]!]));
 };
 
@@ -57,12 +57,16 @@ const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
   record.followedJoints.includes(one.joint) || one.sessionId !== null;
 
 /** The latch is frozen once set; it is set here, before the facts are gathered. */
-const latchStale = async (access: Access, record: PatientRecord, choices: ChoiceValues): Promise<boolean> => {
+const flagStaleBaseline = async (
+  access: Access,
+  record: PatientRecord,
+  settings: SettingValues,
+): Promise<boolean> => {
   let dueForReview = false;
   for (const joint of record.followedJoints) {
-    const standing = record.baselines.filter((row) => row.joint === joint).at(-1);
-    if (standing && mustLatchBaseline(record, joint, { instant: access.now, day: access.day }, choices)) {
-      await latchBaseline(access, record.patientId, standing);
+    const newest = record.baselines.filter((row) => row.joint === joint).at(-1);
+    if (newest && isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, settings)) {
+      await flagBaselineForReview(access, record.patientId, newest);
       dueForReview = true;
     }
   }
@@ -74,11 +78,11 @@ const storeDecisions = async (
   record: PatientRecord,
   evaluation: Evaluation,
   cause: Cause,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Promise<ReadonlyMap<Joint, string>> => {
   const since = addDays(access.day, -60);
-  const standing = standingDecisions(
-    (await speakingDecisions(access, record.patientId)).filter((row) => row.day >= since),
+  const newest = newestDecisions(
+    (await candidateDecisions(access, record.patientId)).filter((row) => row.day >= since),
   );
   const ids = new Map<Joint, string>();
   for (const one of evaluation.joints.filter((joint) => isAsked(record, joint))) {
@@ -87,13 +91,13 @@ const storeDecisions = async (
       joint,
       facts,
       answers,
-      settings: choices,
+      settings: settings,
       engineVersion,
       cause: cause.cause,
       sessionId: one.sessionId,
       morningId: one.morningId,
     };
-    const before = standing.get(joint);
+    const before = newest.get(joint);
     const isSame = before !== undefined && trace(before) === trace({ ...row, ...answers });
     ids.set(joint, isSame ? before.id : await storeDecision(access, record.patientId, row));
   }
@@ -101,12 +105,13 @@ const storeDecisions = async (
 };
 
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
-  const choices = await engineValues(access);
+  const settings = await engineValues(access);
   let record = await recordOf(access, patientId);
-  if (record && (await latchStale(access, record, choices))) record = await recordOf(access, patientId);
+  if (record && (await flagStaleBaseline(access, record, settings)))
+    record = await recordOf(access, patientId);
   if (!record) return;
-  const evaluation = evaluate(record, { instant: access.now, day: access.day }, choices);
-  const decisionIds = await storeDecisions(access, record, evaluation, cause, choices);
-  const standing = await standingOf(access, patientId);
-  await proposeDoses(access, record, underStanding(evaluation, standing), decisionIds, choices);
+  const evaluation = evaluate(record, { instant: access.now, day: access.day }, settings);
+  const decisionIds = await storeDecisions(access, record, evaluation, cause, settings);
+  const newest = await decisionsInForceOf(access, patientId);
+  await proposeDoses(access, record, withDecisionsInForce(evaluation, newest), decisionIds, settings);
 };

@@ -2,7 +2,7 @@
 import { asc } from 'drizzle-orm';
 import type { GoalStep } from '#core/care/goals.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { goalStep } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -30,7 +30,7 @@ export const recordGoalStep = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(goalStep).values({ ...now, ...row, goal: row.goal.trim() });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'goal',
       subjectId: now.id,

@@ -1,20 +1,23 @@
 /** What a dose is proposed on, read from the record. */
 import { withCare } from '#core/care/closings.ts';
 import { ageYears } from '#core/day.ts';
-import type { Ground } from '#core/prescribing/ground.ts';
+import type { PrescribingContext } from '#core/prescribing/ground.ts';
 import { withDefaults } from '#core/prescribing/ground.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { careAroundOf } from './care-around.ts';
-import { choicesOf } from './choices.ts';
+import { settingsOf } from './choices.ts';
 import { homeFactsOf } from './home-gate.ts';
 import { measurementsOf } from './measurements.ts';
 import type { Patient } from './people.ts';
 import { clearancesOf, newestScreening } from './screenings.ts';
 
-export const groundFor = async (access: Access, patient: Patient): Promise<Ground> => {
-  const own = await choicesOf(access);
+export const prescribingContextFor = async (
+  access: Access,
+  patient: Patient,
+): Promise<PrescribingContext> => {
+  const own = await settingsOf(access);
   const screening = await newestScreening(access, patient.id);
   const clearances = await clearancesOf(access, patient.id);
   const measurements = await measurementsOf(access, patient.id);
@@ -26,7 +29,7 @@ export const groundFor = async (access: Access, patient: Patient): Promise<Groun
     measurements,
     today: access.day,
     ageYears: age,
-    choices: own,
+    settings: own,
   });
   return {
     today: access.day,
@@ -37,7 +40,7 @@ export const groundFor = async (access: Access, patient: Patient): Promise<Groun
     measurements,
     clearances,
     outcomes: withCare(outcomes, care),
-    choices: withDefaults(own),
+    settings: withDefaults(own),
     limits: await limitsOf(access, patient.id),
     consents: care.consents,
     home: await homeFactsOf(access, patient.id),

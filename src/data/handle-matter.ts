@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, eq } from 'drizzle-orm';
 import { dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { worklistItem, worklistItemAction } from './schema/schema.ts';
 
@@ -18,7 +18,7 @@ interface Handling {
 }
 
 /** Acknowledges, assigns or puts off a matter. Danger cannot be put off. */
-export const handleMatter = (access: Access, patientId: string, wish: Handling): Promise<Handled> =>
+export const handleWorklistItem = (access: Access, patientId: string, request: Handling): Promise<Handled> =>
   access.store.write(async (tx) => {
     const [row] = await tx
       .select()
@@ -27,33 +27,33 @@ export const handleMatter = (access: Access, patientId: string, wish: Handling):
         and(
           eq(worklistItem.clinicId, access.clinicId),
           eq(worklistItem.patientId, patientId),
-          eq(worklistItem.key, wish.key),
+          eq(worklistItem.key, request.key),
         ),
       );
     if (!row) return 'no-such-matter';
-    if (wish.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
+    if (request.act === 'snooze' && dangers.includes(row.kind)) return 'danger';
     const id = randomUUID();
     await tx.insert(worklistItemAction).values({
       id,
       clinicId: access.clinicId,
       patientId,
-      itemKey: wish.key,
+      itemKey: request.key,
       itemSince: row.since,
-      act: wish.act,
-      until: wish.until,
-      assignee: wish.assignee?.id ?? null,
-      assigneeName: wish.assignee?.name ?? null,
-      reason: wish.reason,
+      act: request.act,
+      until: request.until,
+      assignee: request.assignee?.id ?? null,
+      assigneeName: request.assignee?.name ?? null,
+      reason: request.reason,
       doneAt: access.now,
       doneBy: access.actorId,
       doneName: access.actorName,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'worklist-item-action',
       subjectId: id,
       patientId,
-      detail: { key: wish.key, act: wish.act },
+      detail: { key: request.key, act: request.act },
     });
     changed(access, patientId);
     return 'done';

@@ -1,8 +1,8 @@
 /** The page for the colleague, read from the record. */
 import { and, asc, eq } from 'drizzle-orm';
-import { standingOn } from '#core/care/episode-standing.ts';
-import { closedLines, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
-import { closedAtHome } from '#core/care/home-gate.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
+import { ineligibleMethods, lastDecisions, overridesInForce, pauseLines } from '#core/care/handover.ts';
+import { ineligibleAtHome } from '#core/care/home-gate.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import { addDays, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
@@ -11,10 +11,10 @@ import { dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { responsesOf } from './decision-responses.ts';
-import { decisionsOf, standingDecisions } from './decisions.ts';
-import { deputyOf, pauseOwnersOf } from './deputies.ts';
+import { decisionsOf, newestDecisions } from './decisions.ts';
+import { coveringClinicianOf, pauseOwnersOf } from './deputies.ts';
 import { episodesOf } from './episodes.ts';
-import { groundFor } from './ground.ts';
+import { prescribingContextFor } from './ground.ts';
 import type { Patient } from './people.ts';
 import { inForce, type Prescription, prescriptionsOf, unsigned } from './prescriptions.ts';
 import { worklistItem } from './schema/schema.ts';
@@ -22,9 +22,9 @@ import { worklistItem } from './schema/schema.ts';
 /** Days of decisions looked through for the last three and for overrides that hold. */
 const decisionDays = 200;
 
-const namedDose = ({ id, prescriptionItemId, dose, signedName, recordedAt }: Prescription) => ({
+const namedDose = ({ id, itemId, dose, signedName, recordedAt }: Prescription) => ({
   id,
-  prescriptionItemId,
+  itemId,
   title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
   dose,
   signedName,
@@ -43,19 +43,19 @@ const openDangers = async (access: Access, patientId: string) => {
 
 export const handoverFor = async (access: Access, patient: Patient) => {
   const { day } = access;
-  const ground = await groundFor(access, patient);
+  const context = await prescribingContextFor(access, patient);
   const decisions = await decisionsOf(access, patient.id, addDays(day, -decisionDays));
   const responses = await responsesOf(access, patient.id);
-  const standing = [...standingDecisions(decisions).values()];
+  const newest = [...newestDecisions(decisions).values()];
   const versions = await prescriptionsOf(access, patient.id);
   const limits = await limitsOf(access, patient.id);
   return {
     day,
-    standing: standingOn(await episodesOf(access, patient.id), day),
+    episodeStatus: episodeStatusOn(await episodesOf(access, patient.id), day),
     limits: limitsInForce(limits, joints, dayNumber(day)),
-    closed: closedLines(ground.outcomes),
+    closed: ineligibleMethods(context.outcomes),
     cuffAtHome: limbs.flatMap((limb) =>
-      sides.map((side) => ({ limb, side, why: closedAtHome(ground.home, { limb, side }, false) })),
+      sides.map((side) => ({ limb, side, why: ineligibleAtHome(context.home, { limb, side }, false) })),
     ),
     decisions: lastDecisions(decisions).map((row) => ({
       id: row.id,
@@ -66,11 +66,11 @@ export const handoverFor = async (access: Access, patient: Patient) => {
       reasons: row.reasons,
       answer: responses.find((response) => response.decisionId === row.id) ?? null,
     })),
-    overrides: standingOverrides(decisions, responses, day),
+    overrides: overridesInForce(decisions, responses, day),
     inForce: inForce(versions).map(namedDose),
     unsigned: unsigned(versions).map(namedDose),
-    pauses: pauseLines(standing, responses, await pauseOwnersOf(access, patient.id), day),
+    pauses: pauseLines(newest, responses, await pauseOwnersOf(access, patient.id), day),
     dangers: await openDangers(access, patient.id),
-    deputy: await deputyOf(access),
+    deputy: await coveringClinicianOf(access),
   };
 };

@@ -1,8 +1,8 @@
 /** Watched occlusion sessions and checks of what a patient can do with a cuff alone. */
 import { asc } from 'drizzle-orm';
-import type { HomeCheck, HomeFacts, ObservedSession } from '#core/care/home-gate.ts';
+import type { HomeCheck, HomeFacts, SupervisedSession } from '#core/care/home-gate.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { homeCheck, supervisedSession } from './schema/care.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -43,7 +43,7 @@ export const homeFactsOf = async (access: Access, patientId: string): Promise<Ho
 export const recordObservedSession = (
   access: Access,
   patientId: string,
-  row: Pick<ObservedSession, 'limb' | 'side' | 'day' | 'supervisedThroughout'> & {
+  row: Pick<SupervisedSession, 'limb' | 'side' | 'day' | 'supervisedThroughout'> & {
     readonly remoteReason: string | null;
     readonly remark: string | null;
   },
@@ -51,7 +51,7 @@ export const recordObservedSession = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(supervisedSession).values({ ...now, ...row });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'supervised-session',
       subjectId: now.id,
@@ -69,7 +69,7 @@ export const recordHomeCheck = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(homeCheck).values({ ...now, ...row, day: access.day });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'home-check',
       subjectId: now.id,

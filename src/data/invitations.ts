@@ -4,10 +4,10 @@
  */
 import { createHmac, randomUUID } from 'node:crypto';
 import { and, desc, eq, gt, isNull } from 'drizzle-orm';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
-import { choiceValue } from './choices.ts';
+import { appendAudit } from './audit.ts';
+import { settingValue } from './choices.ts';
 import { randomCode } from './passphrase.ts';
 import { authSession, device, invitation } from './schema/schema.ts';
 
@@ -32,7 +32,7 @@ export const invite = async (
   access: Access,
   patientId: string,
 ): Promise<{ readonly code: string; readonly expiresAt: number }> => {
-  const days = await choiceValue(access, recordKeepingChoices, 'invitation-days');
+  const days = await settingValue(access, recordKeepingSettings, 'invitation-days');
   const code = randomCode(2);
   const madeAt = Date.now();
   const expiresAt = madeAt + days * 86_400_000;
@@ -54,7 +54,7 @@ export const invite = async (
       madeBy: access.actorId,
       expiresAt,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'invitation',
       subjectId: id,
@@ -102,7 +102,12 @@ export const withdrawInvitation = (access: Access, patientId: string, id: string
       )
       .returning({ id: invitation.id });
     if (withdrawn.length === 0) return false;
-    await sealed(tx, access, { act: 'write', subject: 'invitation-withdrawn', subjectId: id, patientId });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'invitation-withdrawn',
+      subjectId: id,
+      patientId,
+    });
     return true;
   });
 
@@ -149,6 +154,6 @@ export const endPhone = (access: Access, patientId: string, id: string): Promise
       .returning({ id: device.id });
     if (ended.length === 0) return false;
     await tx.delete(authSession).where(eq(authSession.deviceId, id));
-    await sealed(tx, access, { act: 'write', subject: 'phone-ended', subjectId: id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'phone-ended', subjectId: id, patientId });
     return true;
   });

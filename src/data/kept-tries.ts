@@ -1,12 +1,12 @@
 /**
  * Wrong tries in the file, so that a restart forgives nobody. Counting happens in memory; what has
- * changed waits here until `flushTries` writes it. Whose tries they are is sealed: neither an address
+ * changed waits here until `flushAttempts` writes it. Whose tries they are is sealed: neither an address
  * nor a network stands in the file.
  */
 import { createHmac } from 'node:crypto';
 import { and, eq, lt } from 'drizzle-orm';
 import { signInAttempt } from './schema/schema.ts';
-import { heldBy } from './store/held.ts';
+import { perStore } from './store/held.ts';
 import type { Store } from './store/store.ts';
 
 export interface Count {
@@ -17,7 +17,7 @@ export interface Count {
 /** Tries older than a day count for nothing any more. */
 export const forgottenAfter = 24 * 3_600_000;
 
-export interface KeptTries {
+export interface StoredAttempts {
   /** The key as it is kept. */
   readonly sealOf: (key: string) => string;
   readonly known: () => readonly (readonly [seal: string, count: Count])[];
@@ -31,12 +31,12 @@ interface Change {
   readonly count: Count | null;
 }
 
-const changes = heldBy('kept-tries', () => new Map<string, Change>());
+const changes = perStore('kept-tries', () => new Map<string, Change>());
 
 /** Kept nowhere: for counting that a test looks at, or that may be forgotten. */
-export const keptNowhere: KeptTries = { sealOf: (key) => key, known: () => [], note: () => undefined };
+export const storedNowhere: StoredAttempts = { sealOf: (key) => key, known: () => [], note: () => undefined };
 
-export const keptTries = (store: Store, key: Uint8Array, kind: string): KeptTries => ({
+export const storedAttempts = (store: Store, key: Uint8Array, kind: string): StoredAttempts => ({
   sealOf: (plain) => createHmac('sha256', key).update(`wrong tries ${kind} ${plain}`).digest('base64url'),
   known: () =>
     store.reader.client
@@ -54,7 +54,7 @@ export const keptTries = (store: Store, key: Uint8Array, kind: string): KeptTrie
 });
 
 /** Writes what has changed. Called before a passphrase or code is looked at, so that a crash gives no free try. */
-export const flushTries = async (store: Store, now: number): Promise<void> => {
+export const flushAttempts = async (store: Store, now: number): Promise<void> => {
   const waiting = changes(store);
   const batch = [...waiting.values()];
   waiting.clear();

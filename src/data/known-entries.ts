@@ -3,7 +3,7 @@ import { hash, randomUUID } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { entryConflict, morning, trainingSession, twoHours } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
@@ -59,6 +59,11 @@ export const known = async (
     arrivedAt: access.now,
   });
   changed(access, patientId);
-  await sealed(tx, access, { act: 'write', subject: 'entry-conflict', subjectId: entry.entryId, patientId });
+  await appendAudit(tx, access, {
+    act: 'write',
+    subject: 'entry-conflict',
+    subjectId: entry.entryId,
+    patientId,
+  });
   return { kind: 'conflict' };
 };

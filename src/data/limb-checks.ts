@@ -37,9 +37,9 @@ export const limbChecksOf = async (
   { patientId, sessions }: Pick<PatientRecord, 'patientId' | 'sessions'>,
   since: Day,
 ): Promise<readonly LimbCheckOnDay[]> => {
-  const standing = new Set(sessions.map(({ id }) => id));
+  const current = new Set(sessions.map(({ id }) => id));
   const rows = await looked(access, patientId, { since });
   return rows
-    .filter(({ sessionId }) => standing.has(sessionId))
+    .filter(({ sessionId }) => current.has(sessionId))
     .flatMap(({ sessionId, day, checks }) => (checks ?? []).map((check) => ({ ...check, sessionId, day })));
 };

@@ -2,9 +2,9 @@
 import { and, gte, sql } from 'drizzle-orm';
 import { type Day, daysBetween } from '#core/day.ts';
 import type { MorningRecord, SessionRecord } from '#core/model/record.ts';
-import { programmeChoices } from '#core/programme/choices.ts';
+import { programmeSettings } from '#core/programme/choices.ts';
 import type { Access } from './access.ts';
-import { choiceValue } from './choices.ts';
+import { settingValue } from './choices.ts';
 import { dayAt, minuteOfDay } from './civil-time.ts';
 import { type MorningRow, morningColumns, morningIn } from './morning-rows.ts';
 import { morning, trainingSession } from './schema/schema.ts';
@@ -13,7 +13,7 @@ import { gatheredRows } from './store/nested-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
 /** Rows that no later row amends; an amendment names the entry it replaces. */
-const standing = <R extends { readonly entryId: string; readonly amends: string | null }>(
+const current = <R extends { readonly entryId: string; readonly amends: string | null }>(
   rows: readonly R[],
 ): readonly R[] => {
   const amended = new Set(rows.map((row) => row.amends).filter((id) => id !== null));
@@ -37,7 +37,7 @@ export const sessionsOf = async (
   since: Day,
 ): Promise<readonly SessionRecord[]> => {
   const [found] = await sessionRows(access, patientId, { since });
-  return standing(found?.rows ?? [])
+  return current(found?.rows ?? [])
     .map(({ record }) => record)
     .sort((a, b) => a.beganAt - b.beganAt);
 };
@@ -72,9 +72,9 @@ export const morningsOf = async (
   since: Day,
 ): Promise<readonly MorningRecord[]> => {
   const [found] = await morningRows(access, patientId, { since });
-  const rows = standing(found?.rows ?? []);
+  const rows = current(found?.rows ?? []);
   const lateDays = rows.some((row) => row.late)
-    ? await choiceValue(access, programmeChoices, 'late-morning-days')
+    ? await settingValue(access, programmeSettings, 'late-morning-days')
     : 0;
   return rows.map((row) => ({ ...row.record, ...minuteOf(row, lateDays) })).sort(byDayThenArrival);
 };

@@ -3,25 +3,25 @@
  * the transaction commits the patient's matters, or all of the clinic's, are worked out again.
  */
 import { and, asc, eq } from 'drizzle-orm';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
-import { engineChoices } from '#core/engine/choices.ts';
-import { occlusionChoices } from '#core/occlusion/choices.ts';
-import { screeningChoices } from '#core/screening/choices.ts';
-import { worklistChoices } from '#core/worklist/choices.ts';
-import { dueMatters, rankOf } from '#core/worklist/due-matters.ts';
-import { type DueAfter, type DueMatter, dangers } from '#core/worklist/matter.ts';
+import { engineSettings } from '#core/engine/choices.ts';
+import { occlusionSettings } from '#core/occlusion/choices.ts';
+import { screeningSettings } from '#core/screening/choices.ts';
+import { worklistSettings } from '#core/worklist/choices.ts';
+import { dueItems, rankOf } from '#core/worklist/due-matters.ts';
+import { type DueAfter, type DueItem, dangers } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
-import { choicesOf } from './choices.ts';
+import { settingsOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';
 import { worklistItem, worklistItemAction } from './schema/schema.ts';
 import { insertRows } from './store/insert-rows.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 import { patientStates } from './worklist-states.ts';
 
-const dueAfter = (own: ChoiceValues): DueAfter => {
-  const lists = [engineChoices, screeningChoices, occlusionChoices, worklistChoices];
-  const values: ChoiceValues = Object.assign({}, ...lists.map(defaultsOf), own);
+const dueAfter = (own: SettingValues): DueAfter => {
+  const lists = [engineSettings, screeningSettings, occlusionSettings, worklistSettings];
+  const values: SettingValues = Object.assign({}, ...lists.map(defaultsOf), own);
   return {
     missingMornings: values['worklist-missing-mornings']!,
     screeningDays: values['screening-valid-days']!,
@@ -33,7 +33,7 @@ const dueAfter = (own: ChoiceValues): DueAfter => {
 type Action = typeof worklistItemAction.$inferSelect;
 
 /** What has been done about a matter as it stands; actions on an earlier matter of the same key do not count. */
-const handling = (row: DueMatter, actions: readonly Action[]) => {
+const handling = (row: DueItem, actions: readonly Action[]) => {
   const mine = actions.filter((action) => action.itemKey === row.key && action.itemSince === row.since);
   const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
   const assigned = last('assign');
@@ -46,28 +46,28 @@ const handling = (row: DueMatter, actions: readonly Action[]) => {
 };
 
 /** Whoever acknowledged a danger, or took it on, keeps it from passing to the deputy. */
-const isHandledElsewhere = (row: DueMatter, actions: readonly Action[]): boolean =>
+const isHandledElsewhere = (row: DueItem, actions: readonly Action[]): boolean =>
   row.unlessHandled !== undefined &&
   actions.some(
     (action) =>
       action.itemKey === row.unlessHandled && action.itemSince === row.since && action.act !== 'snooze',
   );
 
-const isSettledByAcknowledging = (row: DueMatter, actions: readonly Action[]): boolean =>
+const isSettledByAcknowledging = (row: DueItem, actions: readonly Action[]): boolean =>
   row.untilAcknowledged === true &&
   actions.some(
     (action) => action.itemKey === row.key && action.itemSince === row.since && action.act === 'acknowledge',
   );
 
-export type MatterRow = typeof worklistItem.$inferInsert;
+export type WorklistItemRow = typeof worklistItem.$inferInsert;
 
-const matterRows = (
+const worklistItemRows = (
   clinicId: string,
   patientId: string,
-  matters: readonly DueMatter[],
+  worklistItems: readonly DueItem[],
   actions: readonly Action[],
-): readonly MatterRow[] =>
-  matters
+): readonly WorklistItemRow[] =>
+  worklistItems
     .filter((row) => !isHandledElsewhere(row, actions) && !isSettledByAcknowledging(row, actions))
     .map(({ unlessHandled: _unless, untilAcknowledged: _until, passesTo, showsAt, ...row }) => {
       const handled = handling(row, actions);
@@ -83,7 +83,7 @@ const matterRows = (
       };
     });
 
-const matterActionRows = patientQuery((db) =>
+const itemActionRows = patientQuery((db) =>
   db
     .select()
     .from(worklistItemAction)
@@ -92,24 +92,29 @@ const matterActionRows = patientQuery((db) =>
 );
 
 const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
-  Promise.resolve(matterActionRows(access, patientId));
+  Promise.resolve(itemActionRows(access, patientId));
 
-const standingRows = patientQuery((db) => db.select().from(worklistItem).where(ofPatient(worklistItem)));
+const currentRows = patientQuery((db) => db.select().from(worklistItem).where(ofPatient(worklistItem)));
 
 /** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
-const isSame = (before: readonly MatterRow[], after: readonly MatterRow[]): boolean => {
-  const told = (rows: readonly MatterRow[]) =>
+const isSame = (before: readonly WorklistItemRow[], after: readonly WorklistItemRow[]): boolean => {
+  const told = (rows: readonly WorklistItemRow[]) =>
     rows.map((row) => JSON.stringify(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)))).sort();
   return before.length === after.length && told(before).join() === told(after).join();
 };
 
 /** Works out one patient's matters and puts them in place of the old ones. */
-export const refreshMatters = (access: Access, patientId: string): Promise<void> =>
+export const refreshWorklistItems = (access: Access, patientId: string): Promise<void> =>
   access.store.write(async (tx) => {
     const state = await patientStateOf(access, patientId);
-    const matters = dueMatters(state, dueAfter(await choicesOf(access)));
-    const rows = matterRows(access.clinicId, patientId, matters, await actionsOf(access, patientId));
-    if (isSame(await standingRows(access, patientId), rows)) return;
+    const worklistItems = dueItems(state, dueAfter(await settingsOf(access)));
+    const rows = worklistItemRows(
+      access.clinicId,
+      patientId,
+      worklistItems,
+      await actionsOf(access, patientId),
+    );
+    if (isSame(await currentRows(access, patientId), rows)) return;
     await tx
       .delete(worklistItem)
       .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
@@ -117,8 +122,8 @@ export const refreshMatters = (access: Access, patientId: string): Promise<void>
   });
 
 /** Every matter of the clinic worked out from the record, as it should stand. */
-export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow[]> => {
-  const after = dueAfter(await choicesOf(access));
+export const rebuiltWorklistItems = async (access: Access): Promise<readonly WorklistItemRow[]> => {
+  const after = dueAfter(await settingsOf(access));
   const actions = await access.store.read
     .select()
     .from(worklistItemAction)
@@ -126,10 +131,10 @@ export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow
     .orderBy(asc(worklistItemAction.doneAt));
   const states = await patientStates(access);
   return [...states].flatMap(([patientId, state]) =>
-    matterRows(
+    worklistItemRows(
       access.clinicId,
       patientId,
-      dueMatters(state, after),
+      dueItems(state, after),
       actions.filter((action) => action.patientId === patientId),
     ),
   );
@@ -138,7 +143,7 @@ export const rebuiltMatters = async (access: Access): Promise<readonly MatterRow
 /** Throws the clinic's matters away and writes them anew. Returns how many there are. */
 export const rebuildWorklist = (access: Access): Promise<number> =>
   access.store.write(async (tx) => {
-    const rows = await rebuiltMatters(access);
+    const rows = await rebuiltWorklistItems(access);
     await tx.delete(worklistItem).where(eq(worklistItem.clinicId, access.clinicId));
     for (let from = 0; from < rows.length; from += 200)
       await tx.insert(worklistItem).values(rows.slice(from, from + 200));

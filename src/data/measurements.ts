@@ -5,7 +5,7 @@ import type { Joint } from '#core/joints.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import type { Effusion } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { effusionTest, measurement } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -93,7 +93,7 @@ export const recordMeasurement = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'measurement',
       subjectId: id,
@@ -121,7 +121,7 @@ export const recordEffusion = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'effusion-test',
       subjectId: id,

@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { desc, sql } from 'drizzle-orm';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { message } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -43,6 +43,6 @@ export const sendMessage = (access: Access, patientId: string, text: string): Pr
       sentName: access.actorName,
     });
     changed(access, patientId);
-    await sealed(tx, access, { act: 'write', subject: 'message', subjectId: id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'message', subjectId: id, patientId });
     return id;
   });

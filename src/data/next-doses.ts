@@ -2,58 +2,50 @@
 
 import { screenedUntil } from '#core/care/screened-until.ts';
 import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { type LineContext, nextDoses } from '#core/engine/next-doses.ts';
-import type { Evaluation, LineEvaluation } from '#core/engine/scope.ts';
+import { type ItemContext, nextDoses } from '#core/engine/next-doses.ts';
+import type { Evaluation, ItemEvaluation } from '#core/engine/scope.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import { changesForClinician, changesForPatient } from '#core/prescribing/changes-in-words.ts';
-import type { Ground } from '#core/prescribing/ground.ts';
+import type { PrescribingContext } from '#core/prescribing/ground.ts';
 import { ladderAtHome } from '#core/prescribing/ladder-at-home.ts';
 import { cautionsOfDose } from '#core/prescribing/propose.ts';
 import { anthropometryOf } from '#core/prescribing/variation.ts';
 import type { Access } from './access.ts';
 import { preApprovalsOf } from './care.ts';
 import { type Proposal, proposalsOf, storeProposal } from './decisions.ts';
-import { groundFor } from './ground.ts';
+import { prescribingContextFor } from './ground.ts';
 import { patientOf } from './people.ts';
 import { addVersion, carrySignature, endPrescription } from './prescribing.ts';
 import { prescriptionsOf, unsigned } from './prescriptions.ts';
 
-interface Look {
+interface Context {
   readonly access: Access;
   readonly record: PatientRecord;
   readonly evaluation: Evaluation;
   readonly decisionIds: ReadonlyMap<Joint, string>;
-  readonly ground: Ground;
+  readonly prescribing: PrescribingContext;
   /** Newest first. */
   readonly earlier: readonly Proposal[];
 }
 
 /** Whether a line's joints have all they need to be judged, or something stops it now. */
-const isJudged = (evaluation: Evaluation, line: LineEvaluation): boolean =>
-  line.decision === 'pause' ||
-  line.decision === 'ease-back' ||
-  line.gatedBy.some((joint) => evaluation.joints.find((one) => one.joint === joint)?.state === 'complete');
+const isJudged = (evaluation: Evaluation, item: ItemEvaluation): boolean =>
+  item.decision === 'pause' ||
+  item.decision === 'ease-back' ||
+  item.limitingJoints.some((id) => evaluation.joints.find((one) => one.joint === id)?.state === 'complete');
 
 /**
  * Ease-backs on a line directly before now, over the sessions judged. A session looked at twice, in
  * the evening and the morning after, counts once, and the session now judged does not count.
  */
-const easeBacksBefore = (
-  earlier: readonly Proposal[],
-  prescriptionItemId: string,
-  sessionId: string | null,
-): number => {
+const easeBacksBefore = (earlier: readonly Proposal[], itemId: string, sessionId: string | null): number => {
   const lastWords = new Map<string | null, string>();
   for (const row of earlier) {
-    if (
-      row.prescriptionItemId === prescriptionItemId &&
-      row.sessionId !== sessionId &&
-      !lastWords.has(row.sessionId)
-    )
+    if (row.itemId === itemId && row.sessionId !== sessionId && !lastWords.has(row.sessionId))
       lastWords.set(row.sessionId, row.decision);
   }
   const words = [...lastWords.values()];
@@ -62,50 +54,46 @@ const easeBacksBefore = (
 };
 
 /** The session a line's evaluation speaks of: the newest among its joints. */
-const judgedSessionOf = (evaluation: Evaluation, line: LineEvaluation): string | null =>
+const judgedSessionOf = (evaluation: Evaluation, item: ItemEvaluation): string | null =>
   evaluation.joints
-    .filter((one) => line.gatedBy.includes(one.joint))
+    .filter((one) => item.limitingJoints.includes(one.joint))
     .map((one) => one.sessionId)
     .find((id) => id !== null) ?? null;
 
-const decisionOf = (look: Look, line: LineEvaluation): string | null => {
-  const joints = [...line.reasons.map((reason) => reason.joint), ...line.gatedBy];
-  return joints.map((joint) => look.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
+const decisionOf = (at: Context, item: ItemEvaluation): string | null => {
+  const joints = [...item.reasons.map((reason) => reason.joint), ...item.limitingJoints];
+  return joints.map((joint) => at.decisionIds.get(joint)).find((id) => id !== undefined) ?? null;
 };
 
 /** The same was said already of the same session: word, version, dose and what it tells the worklist. */
-const isKnown = (look: Look, line: LineEvaluation, proposal: DoseProposal): boolean => {
-  const newest = look.earlier.find((row) => row.prescriptionItemId === line.prescriptionItemId);
+const isKnown = (at: Context, item: ItemEvaluation, proposal: DoseProposal): boolean => {
+  const newest = at.earlier.find((row) => row.itemId === item.itemId);
   return (
     newest !== undefined &&
-    newest.prescriptionId === line.version.id &&
-    newest.sessionId === judgedSessionOf(look.evaluation, line) &&
+    newest.prescriptionId === item.version.id &&
+    newest.sessionId === judgedSessionOf(at.evaluation, item) &&
     newest.decision === proposal.decision &&
     JSON.stringify([newest.dose, newest.worklist]) === JSON.stringify([proposal.dose, proposal.worklist])
   );
 };
 
-const waitingFor = async (look: Look, prescriptionItemId: string) =>
-  unsigned(await prescriptionsOf(look.access, look.record.patientId)).filter(
-    (row) => row.prescriptionItemId === prescriptionItemId && row.origin !== 'clinician',
+const waitingFor = async (at: Context, itemId: string) =>
+  unsigned(await prescriptionsOf(at.access, at.record.patientId)).filter(
+    (row) => row.itemId === itemId && row.origin !== 'clinician',
   );
 
 /** An increase nobody has signed falls away when a later answer no longer carries it. */
-const withdrawWaiting = async (look: Look, prescriptionItemId: string): Promise<void> => {
-  for (const row of await waitingFor(look, prescriptionItemId)) {
+const withdrawWaiting = async (at: Context, itemId: string): Promise<void> => {
+  for (const row of await waitingFor(at, itemId)) {
     const reason = 'A later answer no longer carries this change.';
-    await endPrescription(look.access, look.record.patientId, row.id, reason);
+    await endPrescription(at.access, at.record.patientId, row.id, reason);
   }
 };
 
 /** The same increase, already waiting for its signature, goes on waiting. */
-const alreadyWaiting = async (
-  look: Look,
-  prescriptionItemId: string,
-  proposal: DoseProposal,
-): Promise<string | null> => {
+const sameWaiting = async (at: Context, itemId: string, proposal: DoseProposal): Promise<string | null> => {
   if (proposal.effect !== 'awaits-signature') return null;
-  const same = (await waitingFor(look, prescriptionItemId)).find(
+  const same = (await waitingFor(at, itemId)).find(
     (row) => JSON.stringify(row.dose) === JSON.stringify(proposal.dose),
   );
   return same?.id ?? null;
@@ -120,25 +108,25 @@ const jointsOf = (present: readonly Joint[], dose: Dose): readonly Joint[] => [
 ];
 
 const becomes = async (
-  look: Look,
-  line: LineEvaluation,
+  at: Context,
+  item: ItemEvaluation,
   proposal: DoseProposal,
   decisionId: string,
 ): Promise<string | null> => {
-  const { access, record, ground } = look;
-  const waiting = await alreadyWaiting(look, line.prescriptionItemId, proposal);
+  const { access, record, prescribing } = at;
+  const waiting = await sameWaiting(at, item.itemId, proposal);
   if (waiting) return waiting;
-  await withdrawWaiting(look, line.prescriptionItemId);
+  await withdrawWaiting(at, item.itemId);
   if (proposal.effect === 'repeat') return null;
-  const { version } = line;
+  const { version } = item;
   const origin =
     proposal.kind === 'return' ? 'return' : proposal.kind === 'ease-back' ? 'ease-back' : 'progress';
   const id = await addVersion(access, record.patientId, {
-    prescriptionItemId: line.prescriptionItemId,
+    itemId: item.itemId,
     dose: proposal.dose,
     badDay: proposal.badDay,
     joints: jointsOf(version.joints, proposal.dose),
-    cautions: cautionsOfDose(ground, proposal.dose, jointsOf(version.joints, proposal.dose)),
+    cautions: cautionsOfDose(prescribing, proposal.dose, jointsOf(version.joints, proposal.dose)),
     working: changesForClinician(proposal),
     origin,
     decisionId,
@@ -150,16 +138,16 @@ const becomes = async (
   return id;
 };
 
-const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposal): Promise<void> => {
-  const decisionId = decisionOf(look, line);
-  if (!decisionId || !isJudged(look.evaluation, line) || isKnown(look, line, proposal)) return;
-  const title = exerciseById(line.version.dose.exerciseId)?.title ?? line.version.dose.exerciseId;
-  const becameId = await becomes(look, line, proposal, decisionId);
-  await storeProposal(look.access, look.record.patientId, {
-    prescriptionItemId: line.prescriptionItemId,
-    prescriptionId: line.version.id,
+const storeItem = async (at: Context, item: ItemEvaluation, proposal: DoseProposal): Promise<void> => {
+  const decisionId = decisionOf(at, item);
+  if (!decisionId || !isJudged(at.evaluation, item) || isKnown(at, item, proposal)) return;
+  const title = exerciseById(item.version.dose.exerciseId)?.title ?? item.version.dose.exerciseId;
+  const becameId = await becomes(at, item, proposal, decisionId);
+  await storeProposal(at.access, at.record.patientId, {
+    itemId: item.itemId,
+    prescriptionId: item.version.id,
     decisionId,
-    sessionId: judgedSessionOf(look.evaluation, line),
+    sessionId: judgedSessionOf(at.evaluation, item),
     decision: proposal.decision,
     kind: proposal.kind,
     effect: proposal.effect,
@@ -169,7 +157,7 @@ const storeLine = async (look: Look, line: LineEvaluation, proposal: DoseProposa
     becameId,
     dose: proposal.dose,
     badDay: proposal.badDay,
-    cautions: cautionsOfDose(look.ground, proposal.dose, jointsOf(line.version.joints, proposal.dose)),
+    cautions: cautionsOfDose(at.prescribing, proposal.dose, jointsOf(item.version.joints, proposal.dose)),
     changes: changesForClinician(proposal),
     patientText: changesForPatient(proposal, title),
   });
@@ -180,38 +168,31 @@ export const proposeDoses = async (
   record: PatientRecord,
   evaluation: Evaluation,
   decisionIds: ReadonlyMap<Joint, string>,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Promise<void> => {
   const patient = await patientOf(access, record.patientId);
-  if (!patient || evaluation.lines.length === 0) return;
-  const ground = await groundFor(access, patient);
+  if (!patient || evaluation.items.length === 0) return;
+  const prescribing = await prescribingContextFor(access, patient);
   const earlier = await proposalsOf(access, record.patientId);
   const approvals = await preApprovalsOf(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
-  const ladder = ladderAtHome(anthropometryOf(ground), home);
-  const contextOf = (prescriptionItemId: string): LineContext => {
-    const line = evaluation.lines.find((one) => one.prescriptionItemId === prescriptionItemId);
-    const preApproval =
-      approvals.filter((row) => row.prescriptionItemId === prescriptionItemId).at(-1) ?? null;
+  const ladder = ladderAtHome(anthropometryOf(prescribing), home);
+  const contextOf = (itemId: string): ItemContext => {
+    const item = evaluation.items.find((one) => one.itemId === itemId);
+    const preApproval = approvals.filter((row) => row.itemId === itemId).at(-1) ?? null;
     const since = preApproval
-      ? earlier.filter(
-          (row) => row.prescriptionItemId === prescriptionItemId && row.madeAt >= preApproval.signedAt,
-        )
+      ? earlier.filter((row) => row.itemId === itemId && row.madeAt >= preApproval.signedAt)
       : [];
     return {
       ladder,
-      choices,
-      easeBacksBefore: easeBacksBefore(
-        earlier,
-        prescriptionItemId,
-        line ? judgedSessionOf(evaluation, line) : null,
-      ),
+      settings,
+      easeBacksBefore: easeBacksBefore(earlier, itemId, item ? judgedSessionOf(evaluation, item) : null),
       preApproval,
       decisionsSinceApproval: since.map((row) => row.decision),
-      screeningUntil: line ? screenedUntil(ground, line.version.dose.method) : null,
+      screeningUntil: item ? screenedUntil(prescribing, item.version.dose.method) : null,
     };
   };
   const proposals = nextDoses(record, evaluation, contextOf);
-  const look: Look = { access, record, evaluation, decisionIds, ground, earlier };
-  for (const line of evaluation.lines) await storeLine(look, line, proposals.get(line.prescriptionItemId)!);
+  const at: Context = { access, record, evaluation, decisionIds, prescribing, earlier };
+  for (const item of evaluation.items) await storeItem(at, item, proposals.get(item.itemId)!);
 };

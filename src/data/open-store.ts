@@ -1,13 +1,13 @@
 /** Opens a store together with all that is kept up with its records: the one place where subscribers are wired. */
 import { subscribe } from './changed.ts';
-import { rebuildWorklist, refreshMatters } from './matters.ts';
+import { rebuildWorklist, refreshWorklistItems } from './matters.ts';
 import { openFile, type Store } from './store/store.ts';
 
 export const openStore = (file: string): Store => {
   const store = openFile(file);
   subscribe(store, {
     name: 'worklist',
-    patientChanged: refreshMatters,
+    patientChanged: refreshWorklistItems,
     clinicChanged: async (access) => {
       await rebuildWorklist(access);
     },

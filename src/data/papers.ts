@@ -1,17 +1,17 @@
 /** What the papers at the end of a stretch of care are put together from, read from the record. */
 import { closedStates, type Episode } from '#core/care/episode.ts';
-import { daysOff, standingOn } from '#core/care/episode-standing.ts';
+import { daysOff, episodeStatusOn } from '#core/care/episode-standing.ts';
 import {
   countLog,
-  type PaperChecks,
-  type PaperDecision,
-  type PaperFacts,
-  type PaperLine,
-  type PaperVersion,
+  type DocumentChecks,
+  type DocumentDecision,
+  type DocumentFacts,
+  type DocumentItem,
+  type DocumentVersion,
 } from '#core/care/paper-facts.ts';
 import { type Day, dayNumber } from '#core/day.ts';
 import { limitsInForce } from '#core/engine/dose/limits.ts';
-import type { Standing } from '#core/engine/standing.ts';
+import type { DecisionInForce } from '#core/engine/standing.ts';
 import { joints } from '#core/joints.ts';
 import { measurementForms } from '#core/model/measurement-fields.ts';
 import { plannedSessions } from '#core/programme/planned-sessions.ts';
@@ -20,7 +20,7 @@ import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { dayAt } from './civil-time.ts';
 import { responsesOf } from './decision-responses.ts';
-import { decisionsOf, standingDecisions } from './decisions.ts';
+import { decisionsOf, newestDecisions } from './decisions.ts';
 import { episodesOf } from './episodes.ts';
 import { morningsOf, sessionsOf } from './logs.ts';
 import { measurementsOf } from './measurements.ts';
@@ -29,9 +29,9 @@ import { type Prescription, prescriptionsOf } from './prescriptions.ts';
 import { programmesOf } from './programmes.ts';
 import { baselinesOf } from './record.ts';
 import { screeningsOf } from './screenings.ts';
-import { standingOf } from './standing.ts';
+import { decisionsInForceOf } from './standing.ts';
 
-interface Stretch {
+interface Period {
   readonly from: Day;
   readonly to: Day;
   /** Instant at which the end was written down. */
@@ -39,7 +39,7 @@ interface Stretch {
   readonly zone: string;
 }
 
-const versionOf = (row: Prescription, zone: string): PaperVersion => ({
+const versionOf = (row: Prescription, zone: string): DocumentVersion => ({
   dose: row.dose,
   badDay: row.badDay,
   joints: row.joints,
@@ -49,8 +49,8 @@ const versionOf = (row: Prescription, zone: string): PaperVersion => ({
   endedOn: row.endedAt === null ? null : dayAt(row.endedAt, zone),
 });
 
-const heldBy = (last: Prescription, standing: readonly Standing[]): PaperLine['held'] => {
-  const touching = standing.filter((one) => one.everywhere || last.joints.includes(one.joint));
+const suspendedBy = (last: Prescription, all: readonly DecisionInForce[]): DocumentItem['suspended'] => {
+  const touching = all.filter((one) => one.everywhere || last.joints.includes(one.joint));
   if (touching.some((one) => one.everywhere && one.today === 'none')) return 'everything-rests';
   if (touching.some((one) => one.today === 'none' || one.today === 'rest-this-joint')) return 'joint-rests';
   return touching.some((one) => one.today === 'bad-day') ? 'easier-only' : null;
@@ -60,38 +60,36 @@ const heldBy = (last: Prescription, standing: readonly Standing[]): PaperLine['h
  * The dose followed when the stretch began, or else the first one signed in it. A line that had ended
  * with an earlier stretch and was taken up again begins with what was signed anew.
  */
-const firstOf = (line: readonly Prescription[], from: Day, zone: string): Prescription => {
+const firstOf = (item: readonly Prescription[], from: Day, zone: string): Prescription => {
   const signedOn = (row: Prescription) => dayAt(row.signedAt!, zone);
   const wentOn = (row: Prescription) => row.endedAt === null || dayAt(row.endedAt, zone) > from;
   return (
-    line.findLast((row) => signedOn(row) <= from && wentOn(row)) ??
-    line.find((row) => signedOn(row) >= from) ??
-    line[0]!
+    item.findLast((row) => signedOn(row) <= from && wentOn(row)) ??
+    item.find((row) => signedOn(row) >= from) ??
+    item[0]!
   );
 };
 
 /** Lines signed before the end was written down and not ended before the stretch began. */
-const linesOf = (
+const itemsOf = (
   versions: readonly Prescription[],
-  standing: readonly Standing[],
-  { from, endedAt, zone }: Stretch,
-): readonly PaperLine[] => {
+  decisionsInForce: readonly DecisionInForce[],
+  { from, endedAt, zone }: Period,
+): readonly DocumentItem[] => {
   const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
-  return [...new Set(signed.map((row) => row.prescriptionItemId))].flatMap((prescriptionItemId) => {
-    const line = signed
-      .filter((row) => row.prescriptionItemId === prescriptionItemId)
-      .sort((a, b) => a.version - b.version);
-    const last = line.at(-1)!;
+  return [...new Set(signed.map((row) => row.itemId))].flatMap((itemId) => {
+    const item = signed.filter((row) => row.itemId === itemId).sort((a, b) => a.version - b.version);
+    const last = item.at(-1)!;
     if (last.endedAt !== null && dayAt(last.endedAt, zone) < from) return [];
-    const [first, lastVersion] = [firstOf(line, from, zone), versionOf(last, zone)];
+    const [first, lastVersion] = [firstOf(item, from, zone), versionOf(last, zone)];
     return [
       {
-        prescriptionItemId,
+        itemId,
         first: first === last ? lastVersion : versionOf(first, zone),
         last: lastVersion,
         // The end of care ends what is prescribed in the same instant.
         atEnd: last.endedAt === null || last.endedAt >= endedAt,
-        held: heldBy(last, standing),
+        suspended: suspendedBy(last, decisionsInForce),
       },
     ];
   });
@@ -100,11 +98,11 @@ const linesOf = (
 const decisionsIn = async (
   access: Access,
   patientId: string,
-  { from, to }: Stretch,
-): Promise<readonly PaperDecision[]> => {
+  { from, to }: Period,
+): Promise<readonly DocumentDecision[]> => {
   const rows = (await decisionsOf(access, patientId, from)).filter((row) => row.day <= to);
   const responses = await responsesOf(access, patientId);
-  return [...standingDecisions(rows).values()].map((row) => {
+  return [...newestDecisions(rows).values()].map((row) => {
     const last = responses
       .filter((one) => one.decisionId === row.id)
       .sort((a, b) => a.answeredAt - b.answeredAt)
@@ -121,7 +119,7 @@ const decisionsIn = async (
   });
 };
 
-const checksIn = async (access: Access, patientId: string, { to }: Stretch): Promise<PaperChecks> => {
+const checksIn = async (access: Access, patientId: string, { to }: Period): Promise<DocumentChecks> => {
   const screening = (await screeningsOf(access, patientId)).find((row) => row.day <= to);
   const measured = (await measurementsOf(access, patientId)).filter((row) => row.day <= to);
   const answered = (answer: string) =>
@@ -151,7 +149,7 @@ const checksIn = async (access: Access, patientId: string, { to }: Stretch): Pro
 const logIn = async (
   access: Access,
   patientId: string,
-  { from, to }: Stretch,
+  { from, to }: Period,
   episodes: readonly Episode[],
 ) => {
   const programmes = await programmesOf(access, patientId);
@@ -167,34 +165,34 @@ const logIn = async (
 };
 
 /** Null where there is no such stretch, or where it has not been closed by a discharge or a handing over. */
-export const papersFor = async (
+export const documentFactsFor = async (
   access: Access,
   patient: Patient,
   episodeId: string,
-): Promise<PaperFacts | null> => {
+): Promise<DocumentFacts | null> => {
   const episodes = await episodesOf(access, patient.id);
   const episode = episodes.find((one) => one.id === episodeId);
   const [opened, last] = [episode?.changes[0], episode?.changes.at(-1)];
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!episode || !opened || !last || !clinic) return null;
   if (!closedStates.includes(last.to) || last.to === 'died') return null;
-  const stretch: Stretch = { from: opened.on, to: last.on, endedAt: last.recordedAt, zone: clinic.zone };
+  const period: Period = { from: opened.on, to: last.on, endedAt: last.recordedAt, zone: clinic.zone };
   // As it stood when care ended: printed months later, the sheet still says what rested then.
-  const standing = [...(await standingOf({ ...access, day: last.on }, patient.id)).values()];
-  const { state } = standingOn(episodes, access.day);
+  const decisionsInForce = [...(await decisionsInForceOf({ ...access, day: last.on }, patient.id)).values()];
+  const { state } = episodeStatusOn(episodes, access.day);
   const { name, phone, emergencyNumber, monitoringHours } = clinic;
   return {
     clinic: { name, phone, emergencyNumber, monitoringHours },
     patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
     episode,
-    from: stretch.from,
+    from: period.from,
     end: { on: last.on, state: last.to, reason: last.reason, by: last.by },
     careGoesOn: state !== 'closed',
-    lines: linesOf(await prescriptionsOf(access, patient.id), standing, stretch),
-    log: await logIn(access, patient.id, stretch, episodes),
-    decisions: await decisionsIn(access, patient.id, stretch),
+    lines: itemsOf(await prescriptionsOf(access, patient.id), decisionsInForce, period),
+    log: await logIn(access, patient.id, period, episodes),
+    decisions: await decisionsIn(access, patient.id, period),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),
-    checks: await checksIn(access, patient.id, stretch),
+    checks: await checksIn(access, patient.id, period),
     baselines: (await baselinesOf(access, patient.id)).filter(({ setOn }) => setOn <= last.on).toReversed(),
   };
 };

@@ -1,7 +1,7 @@
 /** Passkeys of staff: the public halves, added, used and taken away. */
 import { and, asc, eq } from 'drizzle-orm';
 import type { Access } from './access.ts';
-import { type Acting, sealed } from './audit.ts';
+import { type Acting, appendAudit } from './audit.ts';
 import { passkey } from './schema/schema.ts';
 import type { Store } from './store/store.ts';
 
@@ -38,7 +38,7 @@ export const addPasskey = (access: Acting, row: NewPasskey, now: number): Promis
       .onConflictDoNothing()
       .returning({ id: passkey.id });
     if (added.length === 0) return false;
-    await sealed(tx, access, { act: 'sign-in', subject: 'passkey-added', subjectId: access.actorId });
+    await appendAudit(tx, access, { act: 'sign-in', subject: 'passkey-added', subjectId: access.actorId });
     return true;
   });
 
@@ -50,7 +50,7 @@ export const removePasskey = (access: Acting, id: string): Promise<boolean> =>
       .where(and(eq(passkey.id, id), eq(passkey.userId, access.actorId)))
       .returning({ id: passkey.id });
     if (gone.length === 0) return false;
-    await sealed(tx, access, { act: 'sign-in', subject: 'passkey-removed', subjectId: access.actorId });
+    await appendAudit(tx, access, { act: 'sign-in', subject: 'passkey-removed', subjectId: access.actorId });
     return true;
   });
 

@@ -3,7 +3,7 @@ import { randomBytes } from 'node:crypto';
 import { hashPassword, verifyPassword } from 'better-auth/crypto';
 import { and, eq, ne } from 'drizzle-orm';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { authAccount, authSession, authUser } from './schema/schema.ts';
 import type { Store } from './store/store.ts';
 
@@ -15,7 +15,7 @@ export const startingDays = 7;
 /** Costs a fifth of a second of a core; never called inside a write. */
 export const hashed = (text: string): Promise<string> => hashPassword(text);
 
-export const holds = (hash: string, text: string): Promise<boolean> =>
+export const matches = (hash: string, text: string): Promise<boolean> =>
   verifyPassword({ hash, password: text });
 
 /** No letters or digits that are read one for the other; 32 of them, five bits each. */
@@ -38,9 +38,9 @@ const hashOf = async (store: Store, userId: string): Promise<string | null> => {
   return row?.password ?? null;
 };
 
-export const passphraseHolds = async (store: Store, userId: string, text: string): Promise<boolean> => {
+export const passphraseMatches = async (store: Store, userId: string, text: string): Promise<boolean> => {
   const hash = await hashOf(store, userId);
-  return hash !== null && holds(hash, text);
+  return hash !== null && matches(hash, text);
 };
 
 /** The new passphrase counts at once; every other session of the person ends. */
@@ -55,6 +55,6 @@ export const changePassphrase = async (access: Access, sessionId: string, text: 
       .where(and(eq(authAccount.userId, userId), eq(authAccount.providerId, 'credential')));
     await tx.update(authUser).set({ startingUntil: null, updatedAt }).where(eq(authUser.id, userId));
     await tx.delete(authSession).where(and(eq(authSession.userId, userId), ne(authSession.id, sessionId)));
-    await sealed(tx, access, { act: 'write', subject: 'own-passphrase', subjectId: userId });
+    await appendAudit(tx, access, { act: 'write', subject: 'own-passphrase', subjectId: userId });
   });
 };

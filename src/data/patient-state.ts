@@ -4,7 +4,7 @@ import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PatientState, StandingDecision, StandingProposal } from '#core/worklist/matter.ts';
+import type { PatientState, WorklistDecision, WorklistProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { careStateOf } from './care-state.ts';
 import {
@@ -17,9 +17,9 @@ import {
   signature,
 } from './schema/schema.ts';
 import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
-import { speakingDecisions } from './speaking-decisions.ts';
+import { candidateDecisions } from './speaking-decisions.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
-import { toldNewOf } from './told-new.ts';
+import { reportedNewsOf } from './told-new.ts';
 import { prescriptionState } from './worklist-prescriptions.ts';
 
 type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 'kind' | 'until'>>;
@@ -28,7 +28,7 @@ type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 
 export const newestResponses = (rows: readonly (typeof decisionResponse.$inferSelect)[]): Responses =>
   new Map([...rows].sort((a, b) => a.answeredAt - b.answeredAt).map((row) => [row.decisionId, row]));
 
-const settledBy = (responses: Responses, decisionId: string): StandingDecision['settled'] => {
+const settledBy = (responses: Responses, decisionId: string): WorklistDecision['settled'] => {
   const response = responses.get(decisionId);
   if (!response) return null;
   return response.kind === 'override' && response.until ? response.until : 'for-good';
@@ -50,7 +50,10 @@ const isOpenPause = (row: DecisionRow, responses: Responses): boolean =>
  * The decision that speaks for each joint: its newest, or the newest pause that nobody has overruled,
  * which later good answers do not lift. A pause that was accepted has been seen; the newest then speaks.
  */
-export const speaking = (rows: readonly DecisionRow[], responses: Responses): readonly StandingDecision[] => {
+export const openDecisions = (
+  rows: readonly DecisionRow[],
+  responses: Responses,
+): readonly WorklistDecision[] => {
   const byJoint = new Map<string, DecisionRow>();
   for (const row of [...rows].sort((a, b) => a.evaluatedAt - b.evaluatedAt || (a.id < b.id ? -1 : 1))) {
     const known = byJoint.get(row.joint);
@@ -71,23 +74,21 @@ export const speaking = (rows: readonly DecisionRow[], responses: Responses): re
 /** The newest proposal of each prescribed exercise. */
 const proposalRows = patientQuery((db) => {
   const older = alias(proposal, 'older') as unknown as typeof proposal;
-  const lastOfLine = db
-    .select({ prescriptionItemId: older.prescriptionItemId, at: max(older.madeAt) })
+  const lastOfItem = db
+    .select({ itemId: older.itemId, at: max(older.madeAt) })
     .from(older)
     .where(ofPatient(older))
-    .groupBy(older.prescriptionItemId);
+    .groupBy(older.itemId);
   return db
     .select({
-      prescriptionItemId: proposal.prescriptionItemId,
+      itemId: proposal.itemId,
       exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`,
       decisionId: proposal.decisionId,
       madeAt: proposal.madeAt,
       worklist: proposal.worklist,
     })
     .from(proposal)
-    .where(
-      and(ofPatient(proposal), sql`(${proposal.prescriptionItemId}, ${proposal.madeAt}) IN ${lastOfLine}`),
-    )
+    .where(and(ofPatient(proposal), sql`(${proposal.itemId}, ${proposal.madeAt}) IN ${lastOfItem}`))
     .orderBy(asc(proposal.madeAt), asc(proposal.id));
 });
 
@@ -95,11 +96,11 @@ const proposalsOf = async (
   access: Access,
   patientId: string,
   responses: Responses,
-): Promise<readonly StandingProposal[]> => {
+): Promise<readonly WorklistProposal[]> => {
   const rows = await proposalRows(access, patientId);
-  const newest = new Map(rows.map((row) => [row.prescriptionItemId, row]));
-  return [...newest.values()].map(({ prescriptionItemId, exerciseId, decisionId, madeAt, worklist }) => ({
-    prescriptionItemId,
+  const newest = new Map(rows.map((row) => [row.itemId, row]));
+  return [...newest.values()].map(({ itemId, exerciseId, decisionId, madeAt, worklist }) => ({
+    itemId,
     exercise: exerciseById(exerciseId)?.title ?? exerciseId,
     decisionId,
     madeAt,
@@ -112,7 +113,7 @@ const versionRows = patientQuery((db) =>
   db
     .select({
       patientId: prescription.patientId,
-      prescriptionItemId: prescription.prescriptionItemId,
+      itemId: prescription.itemId,
       version: prescription.version,
       recordedAt: prescription.recordedAt,
       signedAt: signature.signedAt,
@@ -143,7 +144,7 @@ const baselinesOf = async (access: Access, patientId: string) =>
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
   const [facts] = await singleFacts(access, patientId);
   const responses = newestResponses(await responseRows(access, patientId));
-  const decisions = speaking(await speakingDecisions(access, patientId), responses);
+  const decisions = openDecisions(await candidateDecisions(access, patientId), responses);
   const zone = facts?.zone ?? 'UTC';
   return {
     decisions,
@@ -155,7 +156,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
     messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
     reviewOn: facts?.reviewOn ?? null,
-    reportedNew: await toldNewOf(access, patientId),
+    reportedNew: await reportedNewsOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
     care: await careStateOf(access, patientId, decisions, zone),
   };

@@ -4,7 +4,7 @@ import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Access } from './access.ts';
-import { digestOfIds, noteRead, sealed } from './audit.ts';
+import { appendAudit, digestOfIds, noteRead } from './audit.ts';
 import { careProfile, clinic, patient, patientIdentity } from './schema/schema.ts';
 import { ofPatient, patientQuery, prepared } from './store/prepared.ts';
 import type { Store } from './store/store.ts';
@@ -133,7 +133,7 @@ export const addPatient = (access: Access, row: NewPatient, id: string = randomU
   access.store.write(async (tx) => {
     await tx.insert(patient).values({ id, clinicId: access.clinicId, createdAt: access.now });
     await tx.insert(patientIdentity).values({ patientId: id, clinicId: access.clinicId, ...row });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'patient',
       subjectId: id,
@@ -162,7 +162,7 @@ export const saveProfile = (access: Access, patientId: string, profile: CareProf
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'care-profile',
       subjectId: id,

@@ -5,16 +5,16 @@
  */
 import { createHash, randomBytes, randomUUID, timingSafeEqual } from 'node:crypto';
 import { and, eq, gt, isNull, lt, sql } from 'drizzle-orm';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { codeSeal } from './invitations.ts';
-import { hashed, holds } from './passphrase.ts';
+import { hashed, matches } from './passphrase.ts';
 import { clinicIds, clinicOf } from './people.ts';
 import { authUser, device, invitation, patientIdentity } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
 import type { Store } from './store/store.ts';
 
 /** Wrong tries after which only a new invitation helps. */
-const pinTries = 5;
+const pinAttempts = 5;
 
 /** Six digits, and not those tried first by whoever finds the phone. */
 export const isGoodPin = (pin: string): boolean => {
@@ -24,7 +24,7 @@ export const isGoodPin = (pin: string): boolean => {
 };
 
 /** What phones need of the running product. */
-export interface PhoneGround {
+export interface PhoneContext {
   readonly store: Store;
   readonly auditKey: Uint8Array;
   /** Clinical instant, for the audit. */
@@ -69,15 +69,15 @@ const ownSignIn = async (tx: Db, clinicId: string, patientId: string) => {
 };
 
 /** Uses an invitation up and enrols the phone it was typed into; null when it is not open any more. */
-export const enrolPhone = (ground: PhoneGround, code: string): Promise<EnrolledPhone | null> =>
-  ground.store.write(async (tx) => {
+export const enrolPhone = (context: PhoneContext, code: string): Promise<EnrolledPhone | null> =>
+  context.store.write(async (tx) => {
     const now = Date.now();
     const [used] = await tx
       .update(invitation)
       .set({ usedAt: now })
       .where(
         and(
-          eq(invitation.codeDigest, codeSeal(ground.auditKey, code)),
+          eq(invitation.codeDigest, codeSeal(context.auditKey, code)),
           isNull(invitation.usedAt),
           isNull(invitation.withdrawnAt),
           gt(invitation.expiresAt, now),
@@ -97,8 +97,13 @@ export const enrolPhone = (ground: PhoneGround, code: string): Promise<EnrolledP
       secretDigest: secretSealOf(secret),
       enrolledAt: now,
     });
-    const acting = { ...ground, clinicId, actorId: user.id };
-    await sealed(tx, acting, { act: 'sign-in', subject: 'phone-enrolled', subjectId: deviceId, patientId });
+    const acting = { ...context, clinicId, actorId: user.id };
+    await appendAudit(tx, acting, {
+      act: 'sign-in',
+      subject: 'phone-enrolled',
+      subjectId: deviceId,
+      patientId,
+    });
     return { deviceId, secret };
   });
 
@@ -125,18 +130,18 @@ export const clinicBeforeSignIn = async (store: Store, cookie: string | null) =>
 export type KnownPhone = NonNullable<Awaited<ReturnType<typeof phoneOf>>>;
 
 /** Chosen once, directly after enrolling; a forgotten PIN needs a new invitation. */
-export const choosePin = async (ground: PhoneGround, phone: KnownPhone, pin: string): Promise<boolean> => {
+export const choosePin = async (context: PhoneContext, phone: KnownPhone, pin: string): Promise<boolean> => {
   const pinHash = await hashed(`${phone.secret}:${pin}`);
   const { clinicId, patientId, userId: actorId, id } = phone;
-  return ground.store.write(async (tx) => {
+  return context.store.write(async (tx) => {
     const set = await tx
       .update(device)
       .set({ pinHash, lastUsedAt: Date.now() })
       .where(and(eq(device.id, id), isNull(device.pinHash)))
       .returning({ id: device.id });
     if (set.length === 0) return false;
-    const acting = { ...ground, clinicId, actorId };
-    await sealed(tx, acting, { act: 'sign-in', subject: 'pin-chosen', subjectId: id, patientId });
+    const acting = { ...context, clinicId, actorId };
+    await appendAudit(tx, acting, { act: 'sign-in', subject: 'pin-chosen', subjectId: id, patientId });
     return true;
   });
 };
@@ -147,23 +152,29 @@ export type PinAnswer =
   | { readonly is: 'too-many-tries' };
 
 /** A try is counted before it is checked, so that many at once are still five. */
-export const tryPin = async (ground: PhoneGround, phone: KnownPhone, pin: string): Promise<PinAnswer> => {
+export const tryPin = async (context: PhoneContext, phone: KnownPhone, pin: string): Promise<PinAnswer> => {
   const { clinicId, patientId, userId: actorId, id, pinHash } = phone;
-  const acting = { ...ground, clinicId, actorId };
-  const [counted] = await ground.store.write((tx) =>
+  const acting = { ...context, clinicId, actorId };
+  const [counted] = await context.store.write((tx) =>
     tx
       .update(device)
       .set({ wrongAttempts: sql`${device.wrongAttempts} + 1` })
-      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongAttempts, pinTries)))
+      .where(and(eq(device.id, id), isNull(device.endedAt), lt(device.wrongAttempts, pinAttempts)))
       .returning({ wrongAttempts: device.wrongAttempts }),
   );
   if (!counted || !pinHash) return { is: 'too-many-tries' };
-  const isRight = await holds(pinHash, `${phone.secret}:${pin}`);
-  return ground.store.write(async (tx): Promise<PinAnswer> => {
-    const left = pinTries - counted.wrongAttempts;
+  const isRight = await matches(pinHash, `${phone.secret}:${pin}`);
+  return context.store.write(async (tx): Promise<PinAnswer> => {
+    const left = pinAttempts - counted.wrongAttempts;
     const subject = isRight ? 'phone-opened' : 'wrong-pin';
     const act = isRight ? 'sign-in' : 'refused';
-    await sealed(tx, acting, { act, subject, subjectId: id, patientId, detail: isRight ? {} : { left } });
+    await appendAudit(tx, acting, {
+      act,
+      subject,
+      subjectId: id,
+      patientId,
+      detail: isRight ? {} : { left },
+    });
     if (!isRight) return left > 0 ? { is: 'wrong', left } : { is: 'too-many-tries' };
     await tx.update(device).set({ wrongAttempts: 0, lastUsedAt: Date.now() }).where(eq(device.id, id));
     return { is: 'right' };

@@ -3,7 +3,7 @@ import { desc } from 'drizzle-orm';
 import type { PreVisit } from '#core/care/pre-visit.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { writtenNow } from './episodes.ts';
 import { preVisit } from './schema/care.ts';
@@ -40,7 +40,7 @@ export const recordPreVisit = (
     const now = writtenNow(access, patientId);
     await tx.insert(preVisit).values({ ...now, day: access.day, ...sheet });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'pre-visit',
       subjectId: now.id,

@@ -6,13 +6,13 @@ import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { PrescriptionVersion } from '#core/model/record.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
 
 export interface NewVersion {
   /** Left out for a new prescribed exercise. */
-  readonly prescriptionItemId?: string;
+  readonly itemId?: string;
   readonly dose: Dose;
   readonly badDay: Dose;
   readonly joints: readonly Joint[];
@@ -24,23 +24,18 @@ export interface NewVersion {
 
 export const addVersion = (access: Access, patientId: string, row: NewVersion): Promise<string> =>
   access.store.write(async (tx) => {
-    const prescriptionItemId = row.prescriptionItemId ?? randomUUID();
+    const itemId = row.itemId ?? randomUUID();
     const [last] = await tx
       .select({ version: max(prescription.version) })
       .from(prescription)
-      .where(
-        and(
-          eq(prescription.clinicId, access.clinicId),
-          eq(prescription.prescriptionItemId, prescriptionItemId),
-        ),
-      );
+      .where(and(eq(prescription.clinicId, access.clinicId), eq(prescription.itemId, itemId)));
     const id = randomUUID();
     const version = (last?.version ?? 0) + 1;
     await tx.insert(prescription).values({
       id,
       clinicId: access.clinicId,
       patientId,
-      prescriptionItemId,
+      itemId,
       version,
       method: row.dose.method,
       exerciseId: row.dose.exerciseId,
@@ -55,12 +50,12 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'prescription',
       subjectId: id,
       patientId,
-      detail: { prescriptionItemId, version, origin: row.origin },
+      detail: { itemId, version, origin: row.origin },
     });
     return id;
   });
@@ -82,7 +77,7 @@ export const carrySignature = (
       signedName,
     });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'signature',
       subjectId: prescriptionId,
@@ -113,7 +108,7 @@ export const signPrescription = (
     const [newest] = await tx
       .select({ id: prescription.id })
       .from(prescription)
-      .where(eq(prescription.prescriptionItemId, row.prescriptionItemId))
+      .where(eq(prescription.itemId, row.itemId))
       .orderBy(desc(prescription.version))
       .limit(1);
     if (newest?.id !== prescriptionId) return 'overtaken';
@@ -128,7 +123,12 @@ export const signPrescription = (
       signedName: access.actorName,
     });
     changed(access, patientId);
-    await sealed(tx, access, { act: 'write', subject: 'signature', subjectId: prescriptionId, patientId });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'signature',
+      subjectId: prescriptionId,
+      patientId,
+    });
     return 'signed';
   });
 
@@ -163,7 +163,7 @@ export const endPrescription = (
       reason,
     });
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'prescription-end',
       subjectId: prescriptionId,

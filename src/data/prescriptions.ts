@@ -10,7 +10,7 @@ import { ofPatient, patientQuery } from './store/prepared.ts';
 
 export interface Prescription {
   readonly id: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly version: number;
   readonly dose: Dose;
   readonly badDay: Dose;
@@ -30,7 +30,7 @@ const versionRows = patientQuery((db) =>
   db
     .select({
       id: prescription.id,
-      prescriptionItemId: prescription.prescriptionItemId,
+      itemId: prescription.itemId,
       version: prescription.version,
       dose: prescription.dose,
       badDay: prescription.badDay,
@@ -65,9 +65,9 @@ export const prescriptionsOf = async (
 export const inForce = (versions: readonly Prescription[]): readonly Prescription[] => {
   const newest = new Map<string, Prescription>();
   for (const version of versions) {
-    const known = newest.get(version.prescriptionItemId);
+    const known = newest.get(version.itemId);
     if (version.signedAt !== null && (!known || version.version > known.version))
-      newest.set(version.prescriptionItemId, version);
+      newest.set(version.itemId, version);
   }
   return [...newest.values()].filter((version) => version.endedAt === null);
 };
@@ -78,7 +78,5 @@ export const unsigned = (versions: readonly Prescription[]): readonly Prescripti
     (version) =>
       version.signedAt === null &&
       version.endedAt === null &&
-      !versions.some(
-        (other) => other.prescriptionItemId === version.prescriptionItemId && other.version > version.version,
-      ),
+      !versions.some((other) => other.itemId === version.itemId && other.version > version.version),
   );

@@ -1,9 +1,9 @@
 /** Weekly programmes, as versions. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, max } from 'drizzle-orm';
-import type { Programme, ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { Programme, ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { programme } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
 
@@ -23,7 +23,7 @@ export const programmesOf = async (access: Access, patientId: string): Promise<r
 export const saveProgramme = (
   access: Access,
   patientId: string,
-  lines: readonly ProgrammeLine[],
+  items: readonly ProgrammeItem[],
 ): Promise<number> =>
   access.store.write(async (tx) => {
     const [last] = await tx
@@ -38,16 +38,16 @@ export const saveProgramme = (
       patientId,
       version,
       fromDay: access.day,
-      items: lines,
+      items: items,
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'programme',
       subjectId: id,
       patientId,
-      detail: { version, items: lines.length },
+      detail: { version, items: items.length },
     });
     return version;
   });

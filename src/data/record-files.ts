@@ -6,7 +6,7 @@ import { createHash } from 'node:crypto';
 import { and, desc, eq, getTableColumns, getTableName, is } from 'drizzle-orm';
 import { type SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { clinicOf } from './people.ts';
 import * as schema from './schema/schema.ts';
@@ -28,7 +28,7 @@ interface Told {
   readonly patientId: SQLiteColumn;
 }
 
-const toldTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
+const exportedTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
   if (!is(table, SQLiteTable)) return [];
   const { clinicId, patientId } = getTableColumns(table) as Record<string, SQLiteColumn>;
   const name = getTableName(table);
@@ -60,7 +60,7 @@ const rowsIn = async (access: Access, patientId: string, told: Told): Promise<re
 const documentOf = async (access: Access, patientId: string): Promise<RecordDocument> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   const tables: Record<string, readonly Row[]> = {};
-  for (const told of toldTables) tables[told.name] = await rowsIn(access, patientId, told);
+  for (const told of exportedTables) tables[told.name] = await rowsIn(access, patientId, told);
   return {
     format: 'loadgate-record',
     version: 1,
@@ -80,7 +80,7 @@ export interface HandedOn {
 }
 
 /** The file's text, with a note of it in the record and in the audit before anybody has it. */
-export const handOn = (
+export const giveRecordFile = (
   access: Access,
   patientId: string,
   handedTo: string,
@@ -93,7 +93,13 @@ export const handOn = (
     const now = writtenNow(access, patientId);
     await tx.insert(schema.recordFile).values({ ...now, handedTo, rows, digest });
     const detail = { rows, digest };
-    await sealed(tx, access, { act: 'read', subject: 'record-file', subjectId: now.id, patientId, detail });
+    await appendAudit(tx, access, {
+      act: 'read',
+      subject: 'record-file',
+      subjectId: now.id,
+      patientId,
+      detail,
+    });
     return { text, digest };
   });
 

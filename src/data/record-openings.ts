@@ -2,12 +2,12 @@
 import { and, desc, eq, gte, inArray, ne } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
-import { auditKeptSince } from './audit-archive.ts';
+import { auditStoredSince } from './audit-archive.ts';
 import { dayAt } from './civil-time.ts';
 import { handedOn } from './record-files.ts';
 import { audit, authUser, clinic, emergencyAccess } from './schema/schema.ts';
 
-export interface OpeningLine {
+export interface AccessLogRow {
   readonly day: Day;
   /** null = a person the clinic no longer lists, or the product itself. */
   readonly name: string | null;
@@ -48,13 +48,13 @@ interface Seen {
 const oneLook = 10 * 60_000;
 
 /** Rows come newest first, and so do the lines. */
-const groupOpenings = (
+const groupAccesses = (
   rows: readonly Seen[],
   zone: string,
   names: ReadonlyMap<string, string>,
   written: Written,
-): readonly OpeningLine[] => {
-  const lines = new Map<string, OpeningLine>();
+): readonly AccessLogRow[] => {
+  const lines = new Map<string, AccessLogRow>();
   const lastRead = new Map<string, number>();
   for (const row of rows) {
     const day = dayAt(row.at, zone);
@@ -97,12 +97,12 @@ const writtenOf = async (access: Access, patientId: string): Promise<Written> =>
 };
 
 /** `ownId` is the patient's own sign-in, whose openings are not news to them. */
-export const recordOpenings = async (
+export const accessLog = async (
   access: Access,
   patientId: string,
   ownId: string,
-): Promise<readonly OpeningLine[]> => {
-  const since = await auditKeptSince(access);
+): Promise<readonly AccessLogRow[]> => {
+  const since = await auditStoredSince(access);
   const rows = await access.store.read
     .select({
       at: audit.at,
@@ -127,7 +127,7 @@ export const recordOpenings = async (
     .select({ zone: clinic.zone })
     .from(clinic)
     .where(eq(clinic.id, access.clinicId));
-  return groupOpenings(
+  return groupAccesses(
     rows,
     own?.zone ?? 'UTC',
     await namesOfUsers(access),

@@ -47,7 +47,7 @@ export const baselinesOf = async (access: Access, patientId: string): Promise<re
     usualFatigue: row.usualFatigue,
     morningSpread: row.morningSpread,
     setOn: row.setOn,
-    frozenBy: row.byName,
+    setBy: row.byName,
     dueForReview: row.dueForReview,
   }));
 };
@@ -66,7 +66,7 @@ const signedVersions = (rows: readonly Prescription[]): readonly PrescriptionVer
       : [
           {
             id: row.id,
-            prescriptionItemId: row.prescriptionItemId,
+            itemId: row.itemId,
             version: row.version,
             dose: row.dose,
             badDay: row.badDay,

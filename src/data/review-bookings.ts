@@ -2,7 +2,7 @@
 import { desc } from 'drizzle-orm';
 import type { Day } from '#core/day.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { writtenNow } from './episodes.ts';
 import { reviewBooking } from './schema/schema.ts';
@@ -41,6 +41,6 @@ export const bookReview = (
     const now = writtenNow(access, patientId);
     await tx.insert(reviewBooking).values({ ...now, ...row });
     changed(access, patientId);
-    await sealed(tx, access, { act: 'write', subject: 'review-booking', subjectId: now.id, patientId });
+    await appendAudit(tx, access, { act: 'write', subject: 'review-booking', subjectId: now.id, patientId });
     return now.id;
   });

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq } from 'drizzle-orm';
 import type { Clearance, Screening, ScreeningItemAnswer } from '#core/model/screening.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';
 import { clearance, screening } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -75,7 +75,7 @@ export const recordScreening = (
     });
     const items = sheet.answers.map((row) => row.item);
     changed(access, patientId);
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'screening',
       subjectId: id,
@@ -119,7 +119,7 @@ export const recordClearance = (
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'clearance',
       subjectId: id,

@@ -10,7 +10,7 @@ const ofSession = (table: typeof setLog | typeof sessionJoint | typeof twoHours)
   and(eq(table.patientId, trainingSession.patientId), eq(table.sessionId, trainingSession.id))!;
 
 const setColumns = [
-  setLog.prescriptionItemId,
+  setLog.itemId,
   setLog.prescriptionId,
   setLog.setNumber,
   setLog.repetitions,
@@ -21,7 +21,7 @@ const setColumns = [
 ] as const;
 
 const setIn = ([
-  prescriptionItemId,
+  itemId,
   prescriptionId,
   set,
   repetitions,
@@ -30,7 +30,7 @@ const setIn = ([
   stop,
   easier,
 ]: Cells): SetRecord => ({
-  prescriptionItemId: prescriptionItemId as string,
+  itemId: itemId as string,
   prescriptionId: prescriptionId as string,
   set: set as number,
   repetitions: numberIn(repetitions!),

@@ -1,7 +1,7 @@
 /** A person's own open sign-ins: listed, ended, and proved anew. */
 import { and, desc, eq, gt } from 'drizzle-orm';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { authAccount, authSession, authUser, clinic } from './schema/schema.ts';
 import { requiresTwoFactor } from './staff.ts';
 
@@ -38,7 +38,7 @@ export const endSignInSessions = (access: Access, sessionId: string | null): Pro
       .where(sessionId === null ? own : and(own, eq(authSession.id, sessionId)))
       .returning({ id: authSession.id });
     if (ended.length > 0) {
-      await sealed(tx, access, {
+      await appendAudit(tx, access, {
         act: 'sign-in',
         subject: sessionId === null ? 'signed-out-everywhere' : 'session-ended',
         subjectId: access.actorId,
@@ -55,7 +55,7 @@ export const noteProof = (access: Access, sessionId: string): Promise<void> =>
       .update(authSession)
       .set({ provedAt: new Date() })
       .where(and(eq(authSession.id, sessionId), eq(authSession.userId, access.actorId)));
-    await sealed(tx, access, { act: 'sign-in', subject: 'proved-again', subjectId: access.actorId });
+    await appendAudit(tx, access, { act: 'sign-in', subject: 'proved-again', subjectId: access.actorId });
   });
 
 /** What a person's own sign-in consists of. */

@@ -10,7 +10,7 @@ import { ofPatient, patientQuery } from './store/prepared.ts';
 const named = (name: string) => alias(decision, name) as unknown as typeof decision;
 
 /** Newest of each joint, every pause, and every one a clinician has answered; few, however long the record is. */
-const speakingRows = patientQuery((db) => {
+const candidateRows = patientQuery((db) => {
   const [pause, newest, older] = [named('pause'), named('newest'), named('older')];
   const lastOfJoint = db
     .select({ joint: older.joint, at: max(older.evaluatedAt) })
@@ -47,13 +47,13 @@ const speakingRows = patientQuery((db) => {
     .orderBy(asc(decision.evaluatedAt), asc(decision.id));
 });
 
-export type SpeakingDecision = Omit<Decision, 'cause' | 'facts' | 'choices' | 'engineVersion'>;
+export type CandidateDecision = Omit<Decision, 'cause' | 'facts' | 'settings' | 'engineVersion'>;
 
 /** Oldest first, without what is only needed to replay them. */
-export const speakingDecisions = async (
+export const candidateDecisions = async (
   access: Access,
   patientId: string,
-): Promise<readonly SpeakingDecision[]> => {
-  const rows = await speakingRows(access, patientId);
+): Promise<readonly CandidateDecision[]> => {
+  const rows = await candidateRows(access, patientId);
   return rows.map((row) => ({ ...row, joint: row.joint as Joint }));
 };

@@ -1,10 +1,10 @@
 /** The clinic's own people: who signs in, with which powers. An account is never removed, only deactivated. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, isNull, ne } from 'drizzle-orm';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
-import { choiceValue } from './choices.ts';
+import { appendAudit } from './audit.ts';
+import { settingValue } from './choices.ts';
 import { hashed, startingDays, startingPassphrase } from './passphrase.ts';
 import { authAccount, authSession, authTwoFactor, authUser, passkey } from './schema/schema.ts';
 import type { Db } from './store/connection.ts';
@@ -12,7 +12,7 @@ import type { Store } from './store/store.ts';
 
 /** Whether the clinic asks its staff for a second factor. */
 export const requiresTwoFactor = async (store: Store, clinicId: string): Promise<boolean> =>
-  (await choiceValue({ store, clinicId }, recordKeepingChoices, 'staff-two-factor')) === 1;
+  (await settingValue({ store, clinicId }, recordKeepingSettings, 'staff-two-factor')) === 1;
 
 export interface StaffRoles {
   readonly role: 'clinician' | 'administrator';
@@ -88,7 +88,7 @@ export const addStaff = async (access: Access, row: NewStaff): Promise<Handed | 
     });
     const account = { id: randomUUID(), accountId: id, providerId: 'credential', userId: id };
     await tx.insert(authAccount).values({ ...account, password, ...dates });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'staff-member',
       subjectId: id,
@@ -119,7 +119,7 @@ export const setRoles = (access: Access, userId: string, roles: StaffRoles): Pro
       .update(authUser)
       .set({ ...roles, updatedAt: new Date() })
       .where(eq(authUser.id, userId));
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'staff-roles',
       subjectId: userId,
@@ -139,7 +139,7 @@ export const setActive = (access: Access, userId: string, isActive: boolean): Pr
       .where(eq(authUser.id, userId));
     await tx.delete(authSession).where(eq(authSession.userId, userId));
     const subject = isActive ? 'staff-reactivated' : 'staff-deactivated';
-    await sealed(tx, access, { act: 'write', subject, subjectId: userId });
+    await appendAudit(tx, access, { act: 'write', subject, subjectId: userId });
     return 'changed';
   });
 
@@ -161,7 +161,7 @@ export const resetStaff = async (access: Access, userId: string): Promise<Handed
     await tx.delete(authTwoFactor).where(eq(authTwoFactor.userId, userId));
     await tx.delete(passkey).where(eq(passkey.userId, userId));
     await tx.delete(authSession).where(eq(authSession.userId, userId));
-    await sealed(tx, access, { act: 'write', subject: 'staff-reset', subjectId: userId });
+    await appendAudit(tx, access, { act: 'write', subject: 'staff-reset', subjectId: userId });
     return { userId, passphrase };
   });
 };

@@ -1,6 +1,6 @@
 /** The newest session before which a patient said that something was new, until the screening is asked again. */
 import { and, desc, eq, max, sql } from 'drizzle-orm';
-import type { ToldNew } from '#core/worklist/matter.ts';
+import type { ReportedNews } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { screening, trainingSession } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';
@@ -14,13 +14,13 @@ const columns = {
 
 type Row = Pick<typeof trainingSession.$inferSelect, 'news' | 'otherJointWorse'> & { readonly at: number };
 
-const told = (row: Row | undefined, screenedAt: number | null): ToldNew | null =>
+const told = (row: Row | undefined, screenedAt: number | null): ReportedNews | null =>
   row && (screenedAt ?? 0) <= row.at
     ? { at: row.at, news: row.news ?? [], otherJointWorse: row.otherJointWorse === true }
     : null;
 
 /** The literal lets the file use the index that holds such sessions alone. */
-const newestTold = patientQuery((db) =>
+const newestReported = patientQuery((db) =>
   db
     .select(columns)
     .from(trainingSession)
@@ -29,9 +29,9 @@ const newestTold = patientQuery((db) =>
     .limit(1),
 );
 
-export const toldNewOf = async (access: Access, patientId: string): Promise<ToldNew | null> => {
+export const reportedNewsOf = async (access: Access, patientId: string): Promise<ReportedNews | null> => {
   const { read } = access.store;
-  const [row] = await newestTold(access, patientId);
+  const [row] = await newestReported(access, patientId);
   if (!row) return null;
   const [screened] = await read
     .select({ at: max(screening.recordedAt) })
@@ -41,7 +41,7 @@ export const toldNewOf = async (access: Access, patientId: string): Promise<Told
 };
 
 /** The same for every patient of a clinic at once, by patient id; those with nothing are left out. */
-export const toldNewOfAll = async (access: Access): Promise<ReadonlyMap<string, ToldNew>> => {
+export const reportedNewsOfAll = async (access: Access): Promise<ReadonlyMap<string, ReportedNews>> => {
   const { read } = access.store;
   const rows = await read
     .select(columns)

@@ -64,15 +64,15 @@ interface Place {
 
 type Broken = Extract<Verdict, { ok: false }>;
 
-interface Ground {
+interface PrescribingContext {
   readonly key: Uint8Array;
   readonly kept: ReadonlyMap<number, string>;
 }
 
-const walk = (ground: Ground, rows: readonly AuditRow[], place: Place): Broken | null => {
+const walk = (context: PrescribingContext, rows: readonly AuditRow[], place: Place): Broken | null => {
   for (const row of rows) {
     const { expected, previous } = place;
-    const finding = findingOf(ground.key, row, expected, previous, ground.kept.get(expected));
+    const finding = findingOf(context.key, row, expected, previous, context.kept.get(expected));
     if (finding) return { ok: false, sequence: expected, finding };
     place.previous = row.seal;
     place.expected = expected + 1;
@@ -82,7 +82,7 @@ const walk = (ground: Ground, rows: readonly AuditRow[], place: Place): Broken |
 
 /** One moved stretch: its note, then its rows when their file is there. Answers how many are not. */
 const walkSegment = (
-  ground: Ground,
+  context: PrescribingContext,
   file: string,
   segment: Segment,
   previousNote: string,
@@ -91,15 +91,15 @@ const walkSegment = (
   const { seal, ...note } = segment;
   const end = segment.lastSequence;
   const broken = (finding: string): Broken => ({ ok: false, sequence: place.expected, finding });
-  if (noteSealOf(ground.key, note, previousNote) !== seal) {
+  if (noteSealOf(context.key, note, previousNote) !== seal) {
     return broken(`Rows up to ${end} are gone, and the note that they were archived is not ours.`);
   }
   const count = end - place.expected + 1;
   const rows = archivedRows(file, segment);
-  const found = rows ? walk(ground, rows, place) : null;
+  const found = rows ? walk(context, rows, place) : null;
   if (found) return found;
   if (rows && place.expected !== end + 1) return broken('A row is missing from the archive.');
-  const head = ground.kept.get(end);
+  const head = context.kept.get(end);
   const isOther = (rows && place.previous !== segment.lastSeal) || (head && head !== segment.lastSeal);
   if (isOther) return broken(`The archive does not end in the row that was noted as ${end}.`);
   place.previous = segment.lastSeal;
@@ -107,11 +107,11 @@ const walkSegment = (
   return rows ? 0 : count;
 };
 
-const walkArchive = async (ground: Ground, store: Store, clinicId: string, place: Place) => {
+const walkArchive = async (context: PrescribingContext, store: Store, clinicId: string, place: Place) => {
   let away = 0;
   let previousNote = firstNote;
   for (const segment of await segmentsOf(store, clinicId)) {
-    const answer = walkSegment(ground, store.file, segment, previousNote, place);
+    const answer = walkSegment(context, store.file, segment, previousNote, place);
     if (typeof answer !== 'number') return answer;
     away += answer;
     previousNote = segment.seal;
@@ -129,9 +129,9 @@ export const verifyChain = async (
 ): Promise<Verdict> => {
   const own = heads.filter((head) => head.clinicId === clinicId);
   const kept = new Map(own.map((head) => [head.sequence, head.seal]));
-  const ground = { key, kept };
+  const context = { key, kept };
   const place: Place = { previous: chainRoot, expected: 1 };
-  const away = await walkArchive(ground, store, clinicId, place);
+  const away = await walkArchive(context, store, clinicId, place);
   if (typeof away !== 'number') return away;
   const archived = place.expected - 1;
   const back = await firstRow(store, clinicId);
@@ -140,7 +140,7 @@ export const verifyChain = async (
   }
   for (;;) {
     const page = await pageAfter(store, clinicId, place.expected - 1);
-    const broken = walk(ground, page, place);
+    const broken = walk(context, page, place);
     if (broken) return broken;
     onRows(place.expected - 1);
     if (page.length < pageSize) break;

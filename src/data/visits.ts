@@ -2,7 +2,7 @@
 import { and, desc, eq } from 'drizzle-orm';
 import type { VisitPlace } from '#core/care/remote-visit.ts';
 import type { Access } from './access.ts';
-import { sealed } from './audit.ts';
+import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';
 import { visit } from './schema/care.ts';
 
@@ -52,7 +52,7 @@ export const beginVisit = (access: Access, patientId: string, row: Visit): Promi
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(visit).values({ ...now, day: access.day, ...row });
-    await sealed(tx, access, {
+    await appendAudit(tx, access, {
       act: 'write',
       subject: 'visit',
       subjectId: now.id,

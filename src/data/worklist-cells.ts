@@ -3,10 +3,10 @@ import type { worklistItem } from './schema/schema.ts';
 import type { Cells } from './store/nested-rows.ts';
 
 /** As a page reads it: the instant it waited for is behind it. */
-export type StoredMatter = Omit<typeof worklistItem.$inferSelect, 'showsAt'>;
+export type StoredItem = Omit<typeof worklistItem.$inferSelect, 'showsAt'>;
 
 /** Every column but the clinic and the patient, which the line has, and the instant it waited for. */
-export const matterColumnsOf = (listed: typeof worklistItem) =>
+export const itemColumnsOf = (listed: typeof worklistItem) =>
   [
     listed.key,
     listed.kind,
@@ -22,21 +22,21 @@ export const matterColumnsOf = (listed: typeof worklistItem) =>
     listed.snoozedUntil,
   ] as const;
 
-export type ListedMatter = Omit<StoredMatter, 'clinicId' | 'patientId'>;
+export type ListedItem = Omit<StoredItem, 'clinicId' | 'patientId'>;
 
-export const matterIn = (cells: Cells): ListedMatter => {
+export const itemIn = (cells: Cells): ListedItem => {
   const [key, kind, rank, since, showsFrom, joint, decisionId, facts, ...handling] =
     cells as readonly string[];
   const [acknowledgedBy, assignedTo, assignedName, snoozedUntil] = handling as (string | null)[];
   return {
     key: key!,
-    kind: kind as StoredMatter['kind'],
+    kind: kind as StoredItem['kind'],
     rank: Number(rank),
     since: Number(since),
     showsFrom: showsFrom!,
     joint: joint ?? null,
     decisionId: decisionId ?? null,
-    facts: JSON.parse(facts!) as StoredMatter['facts'],
+    facts: JSON.parse(facts!) as StoredItem['facts'],
     acknowledgedBy: acknowledgedBy ?? null,
     assignedTo: assignedTo ?? null,
     assignedName: assignedName ?? null,
@@ -44,5 +44,5 @@ export const matterIn = (cells: Cells): ListedMatter => {
   };
 };
 
-export const byDanger = (a: ListedMatter, b: ListedMatter): number =>
+export const byDanger = (a: ListedItem, b: ListedItem): number =>
   a.rank - b.rank || a.since - b.since || (a.key < b.key ? -1 : 1);

@@ -9,7 +9,7 @@ export const prescriptionRows = (access: Access) =>
   access.store.read
     .select({
       patientId: prescription.patientId,
-      prescriptionItemId: prescription.prescriptionItemId,
+      itemId: prescription.itemId,
       version: prescription.version,
       recordedAt: prescription.recordedAt,
       signedAt: signature.signedAt,
@@ -25,11 +25,9 @@ export const prescriptionRows = (access: Access) =>
 type PrescriptionRow = Awaited<ReturnType<typeof prescriptionRows>>[number];
 
 export const prescriptionState = (rows: readonly PrescriptionRow[], zone: string) => {
-  const newest = new Map(rows.map((row) => [row.prescriptionItemId, row]));
+  const newest = new Map(rows.map((row) => [row.itemId, row]));
   const waiting = [...newest.values()].filter((row) => row.signedAt === null && row.endedAt === null);
-  const newestSigned = new Map(
-    rows.filter((row) => row.signedAt !== null).map((row) => [row.prescriptionItemId, row]),
-  );
+  const newestSigned = new Map(rows.filter((row) => row.signedAt !== null).map((row) => [row.itemId, row]));
   const inForce = [...newestSigned.values()].filter((row) => row.endedAt === null);
   const firstSigned = Math.min(...inForce.map((row) => row.signedAt ?? Number.POSITIVE_INFINITY));
   const measured = inForce.flatMap((row) => (row.measuredOn ? [row.measuredOn] : [])).sort();

@@ -6,10 +6,10 @@ import { and, asc, eq, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PatientState, StandingProposal } from '#core/worklist/matter.ts';
+import type { PatientState, WorklistProposal } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { careStatesOf } from './care-state.ts';
-import { newestResponses, speaking } from './patient-state.ts';
+import { newestResponses, openDecisions } from './patient-state.ts';
 import {
   clinic,
   decision,
@@ -20,7 +20,7 @@ import {
   trainingSession,
 } from './schema/schema.ts';
 import { unansweredSince } from './single-facts.ts';
-import { toldNewOfAll } from './told-new.ts';
+import { reportedNewsOfAll } from './told-new.ts';
 import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
 
@@ -56,13 +56,13 @@ const proposalRows = (access: Access) => {
   const ranked = access.store.read
     .select({
       patientId: proposal.patientId,
-      prescriptionItemId: proposal.prescriptionItemId,
+      itemId: proposal.itemId,
       exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`.as('exercise_id'),
       decisionId: proposal.decisionId,
       madeAt: proposal.madeAt,
       worklist: proposal.worklist,
       place:
-        sql<number>`row_number() over (partition by ${proposal.prescriptionItemId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
+        sql<number>`row_number() over (partition by ${proposal.itemId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
           'place',
         ),
     })
@@ -75,9 +75,9 @@ const proposalRows = (access: Access) => {
 const proposalsFrom = (
   rows: readonly Awaited<ReturnType<typeof proposalRows>>[number][],
   responses: Responses,
-): readonly StandingProposal[] =>
+): readonly WorklistProposal[] =>
   rows.map((row) => ({
-    prescriptionItemId: row.prescriptionItemId,
+    itemId: row.itemId,
     exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
     decisionId: row.decisionId,
     madeAt: row.madeAt,
@@ -147,15 +147,15 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const prescriptions = byPatient(await prescriptionRows(access));
   const { baselines, mornings, screened, conflicts } = await newestOf(access);
   const doubts = await doubtful(access);
-  const told = await toldNewOfAll(access);
+  const told = await reportedNewsOfAll(access);
   const { written, writtenBack, booked } = await correspondenceOf(access);
   const zone = own?.zone ?? 'UTC';
   const care = await careStatesOf(access, zone);
   return new Map(
     people.map(({ id }): [string, PatientState] => {
-      const standing = speaking(decisions.get(id) ?? [], responses);
+      const inForce = openDecisions(decisions.get(id) ?? [], responses);
       const state: PatientState = {
-        decisions: standing,
+        decisions: inForce,
         proposals: proposalsFrom(proposals.get(id) ?? [], responses),
         ...prescriptionState(prescriptions.get(id) ?? [], zone),
         conflictSince: conflicts.get(id) ?? null,
@@ -169,7 +169,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
           joint: row.joint as Joint,
           setOn: row.setOn as Day,
         })),
-        care: care(id, standing),
+        care: care(id, inForce),
       };
       return [id, state];
     }),

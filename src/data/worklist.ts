@@ -1,19 +1,19 @@
 /** Reading the worklist a page at a time. */
 import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import { dangers, type MatterKind } from '#core/worklist/matter.ts';
+import { dangers, type WorklistItemKind } from '#core/worklist/matter.ts';
 import type { Access } from './access.ts';
 import { patientsOfSite } from './patient-sites.ts';
 import { patient, patientIdentity, worklistItem } from './schema/schema.ts';
 import { nestedRows, readEach } from './store/nested-rows.ts';
-import { byDanger, matterColumnsOf, matterIn, type StoredMatter } from './worklist-cells.ts';
+import { byDanger, itemColumnsOf, itemIn, type StoredItem } from './worklist-cells.ts';
 
 export interface WorklistLine {
   readonly patientId: string;
   readonly givenName: string;
   readonly familyName: string;
   /** Most pressing first. */
-  readonly matters: readonly StoredMatter[];
+  readonly worklistItems: readonly StoredItem[];
 }
 
 /** Where a page ends; the next one begins after it. */
@@ -26,7 +26,7 @@ export interface Cursor {
 export interface WorklistQuery {
   readonly after: Cursor | null;
   readonly limit: number;
-  readonly kind: MatterKind | null;
+  readonly kind: WorklistItemKind | null;
   readonly assignedTo: string | null;
   /** Patients who usually come to this site. */
   readonly siteId?: string | null;
@@ -79,7 +79,7 @@ const placeOfPatient = (rows: typeof worklistItem) => sql`(+${rows.rank}, +${row
 const pageRows = (access: Access, query: WorklistQuery) => {
   const { read } = access.store;
   const { after } = query;
-  const morePressing = read
+  const moreUrgent = read
     .select({ one: sql`1` })
     .from(other)
     .where(
@@ -100,13 +100,13 @@ const pageRows = (access: Access, query: WorklistQuery) => {
       since: worklistItem.since,
       givenName: patientIdentity.givenName,
       familyName: patientIdentity.familyName,
-      matters: nestedRows(matterColumnsOf(listed), sql`${worklistItem} AS listed`, ofPatient).mapWith(
-        readEach(matterIn),
+      worklistItems: nestedRows(itemColumnsOf(listed), sql`${worklistItem} AS listed`, ofPatient).mapWith(
+        readEach(itemIn),
       ),
     })
     .from(worklistItem)
     .innerJoin(patientIdentity, eq(patientIdentity.patientId, worklistItem.patientId))
-    .where(and(due(access, query), beyond, notExists(morePressing)))
+    .where(and(due(access, query), beyond, notExists(moreUrgent)))
     .orderBy(asc(worklistItem.rank), asc(worklistItem.since), asc(worklistItem.patientId))
     .limit(query.limit);
 };
@@ -119,11 +119,11 @@ export const worklistPage = async (
   const { clinicId } = access;
   const last = rows.at(-1);
   return {
-    lines: rows.map(({ patientId, givenName, familyName, matters }) => ({
+    lines: rows.map(({ patientId, givenName, familyName, worklistItems }) => ({
       patientId,
       givenName,
       familyName,
-      matters: [...matters].sort(byDanger).map((row) => ({ clinicId, patientId, ...row })),
+      worklistItems: [...worklistItems].sort(byDanger).map((row) => ({ clinicId, patientId, ...row })),
     })),
     next:
       last && rows.length === query.limit

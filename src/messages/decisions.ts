@@ -1,5 +1,5 @@
 /** Decisions, the reasons for them, and exercises that rest, as the patient reads them. */
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 import type { DecisionWord, Today } from '#core/engine/answers.ts';
 import type { RuleId } from '#core/engine/rules/table.ts';
 import { textOf } from './every-language.ts';
@@ -13,4 +13,4 @@ export const todayText = (today: Today): Text => textOf('todays', today);
 export const ruleText = (rule: RuleId): Text => textOf('rules', rule);
 
 /** "taken-back": the week after a consent was withdrawn, where the exercise itself is gone. */
-export const holdText = (code: Hold['code'] | 'taken-back'): Text => textOf('holds', code);
+export const holdText = (code: Suspension['code'] | 'taken-back'): Text => textOf('holds', code);

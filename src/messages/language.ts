@@ -4,7 +4,7 @@
  */
 
 import type { ConsentKind } from '#core/care/consent.ts';
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 import type { ExerciseId } from '#core/catalogue/ids.ts';
 import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/cautions/ids.ts';
 import type { LimitedBy } from '#core/cautions/patient-caution.ts';
@@ -33,7 +33,7 @@ export interface Sentences {
   readonly decisions: By<DecisionWord>;
   readonly todays: By<Today>;
   readonly rules: By<RuleId>;
-  readonly holds: By<Hold['code'] | 'taken-back'>;
+  readonly holds: By<Suspension['code'] | 'taken-back'>;
   readonly 'dose-changes': Same<typeof doseChanges>;
   readonly 'screening-questions': By<ScreeningItemId>;
   readonly 'screening-details': By<ScreeningDetailKey>;

@@ -4,7 +4,7 @@ import { symmetricEncrypt } from 'better-auth/crypto';
 import { twoFactor } from 'better-auth/plugins/two-factor';
 import { authDatabase, signInState } from '#data/auth-database.ts';
 import { passphraseLength } from '#data/passphrase.ts';
-import type { PhoneGround } from '#data/phones.ts';
+import type { PhoneContext } from '#data/phones.ts';
 import type { Store } from '#data/store/store.ts';
 import { passkeySignIn } from './passkey/passkey-sign-in.ts';
 import { passkeyPlace } from './passkey/signed.ts';
@@ -14,7 +14,7 @@ export interface AuthSettings {
   readonly secret: string;
   readonly origin: string;
   /** What phones and passkeys need of the running product, asked for at each call; without it they do not sign in. */
-  readonly ground?: () => PhoneGround;
+  readonly context?: () => PhoneContext;
 }
 
 /** Cookies this product sets all begin so; behind TLS the library puts `__Secure-` before it. */
@@ -46,9 +46,9 @@ const mayOpenSession = async (store: Store, userId: string): Promise<boolean> =>
 };
 
 /** None where the product's address is a number. */
-const passkeys = ({ ground, origin }: AuthSettings) => {
+const passkeys = ({ context, origin }: AuthSettings) => {
   const place = passkeyPlace(origin);
-  return ground && place ? [passkeySignIn(ground, place)] : [];
+  return context && place ? [passkeySignIn(context, place)] : [];
 };
 
 export const makeAuth = (store: Store, settings: AuthSettings) =>
@@ -79,7 +79,7 @@ export const makeAuth = (store: Store, settings: AuthSettings) =>
     },
     plugins: [
       twoFactor({ issuer: 'Loadgate', skipVerificationOnEnable: false, twoFactorCookieMaxAge: 300 }),
-      ...(settings.ground ? [phoneSignIn(settings.ground)] : []),
+      ...(settings.context ? [phoneSignIn(settings.context)] : []),
       ...passkeys(settings),
     ],
     // Its own limit counts by network alone, with which one neighbour could shut a whole clinic out;

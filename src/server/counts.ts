@@ -1,6 +1,6 @@
 /** Counts of requests and calls, written out in the text format that monitoring programs read. */
 
-export interface Counts {
+export interface Metrics {
   readonly request: (route: string, status: number, milliseconds: number) => void;
   readonly call: (path: string, outcome: string, milliseconds: number) => void;
   readonly text: () => string;
@@ -35,7 +35,7 @@ const head = (name: string, help: string, type: 'counter' | 'gauge' | 'histogram
   `# TYPE ${name} ${type}`,
 ];
 
-const spreadLines = (name: string, help: string, of: Spread): readonly string[] => [
+const histogramMetrics = (name: string, help: string, of: Spread): readonly string[] => [
   ...head(name, help, 'histogram'),
   ...bounds.map((bound, place) => `${name}_bucket{le="${bound}"} ${of.buckets[place]}`),
   `${name}_bucket{le="+Inf"} ${of.count}`,
@@ -43,12 +43,12 @@ const spreadLines = (name: string, help: string, of: Spread): readonly string[] 
   `${name}_count ${of.count}`,
 ];
 
-const counterLines = (name: string, help: string, counts: ReadonlyMap<string, number>) => [
+const counterMetrics = (name: string, help: string, counts: ReadonlyMap<string, number>) => [
   ...head(name, help, 'counter'),
   ...[...counts].map(([labels, count]) => `${name}{${labels}} ${count}`),
 ];
 
-export const countRequests = (): Counts => {
+export const requestMetrics = (): Metrics => {
   const requests = new Map<string, number>();
   const calls = new Map<string, number>();
   const requestTimes = spread();
@@ -64,10 +64,10 @@ export const countRequests = (): Counts => {
     },
     text: () =>
       [
-        ...counterLines('loadgate_requests_total', 'Requests by route and status.', requests),
-        ...spreadLines('loadgate_request_seconds', 'Time of a request.', requestTimes),
-        ...counterLines('loadgate_calls_total', 'Procedure calls by path and outcome.', calls),
-        ...spreadLines('loadgate_call_seconds', 'Time of a procedure call.', callTimes),
+        ...counterMetrics('loadgate_requests_total', 'Requests by route and status.', requests),
+        ...histogramMetrics('loadgate_request_seconds', 'Time of a request.', requestTimes),
+        ...counterMetrics('loadgate_calls_total', 'Procedure calls by path and outcome.', calls),
+        ...histogramMetrics('loadgate_call_seconds', 'Time of a procedure call.', callTimes),
         ...head('process_resident_memory_bytes', 'Memory held.', 'gauge'),
         `process_resident_memory_bytes ${process.memoryUsage.rss()}`,
         ...head('process_uptime_seconds', 'Seconds since the start.', 'gauge'),

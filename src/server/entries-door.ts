@@ -6,7 +6,7 @@ import { createCaller } from '#api/root.ts';
 import { contextFor } from './context.ts';
 import { networkOf } from './network.ts';
 import { isOwnOrigin, jsonBody } from './origin.ts';
-import { isSealed, openSealed } from './phone-entries.ts';
+import { decrypted, isEncrypted } from './phone-entries.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
 import type { Runtime } from './runtime.ts';
@@ -40,11 +40,11 @@ const notThisPerson = (headers: Headers, person: Person | null): Response | null
 
 /** A sealed entry opened; one that came open as it is; null when it cannot be opened. */
 const opened = (at: Runtime, person: Person | null, body: unknown): unknown =>
-  isSealed(body) && person?.patientId
-    ? openSealed(at.keys, person.clinicId, person.patientId, body)
+  isEncrypted(body) && person?.patientId
+    ? decrypted(at.keys, person.clinicId, person.patientId, body)
     : (body ?? null);
 
-export const entriesDoor = (at: Runtime, request: Request): Promise<Response> =>
+export const entriesHandler = (at: Runtime, request: Request): Promise<Response> =>
   answered('entries', async (requestId) => {
     if (!isOwnOrigin(request.headers, at.settings.PUBLIC_ORIGIN)) {
       return refusal(403, 'foreign-origin', 'This did not come from our own page.');

@@ -1,19 +1,21 @@
 /** What a running server does beside answering: keeps audit heads, writes what waits when it ends, keeps words out of its output. */
 import { flushReads } from '#data/audit.ts';
-import { keepHeads } from '#data/audit-heads.ts';
+import { storeHeads } from '#data/audit-heads.ts';
 import { clinicIds } from '#data/people.ts';
 import type { Runtime } from './runtime.ts';
-import { faultOf, watch } from './watch.ts';
+import { faultOf, telemetry } from './watch.ts';
 
 const hour = 3_600_000;
 
-export const keepHeadsNow = async (at: Runtime): Promise<number> => {
+export const storeHeadsNow = async (at: Runtime): Promise<number> => {
   await flushReads(at.store);
-  return keepHeads(at.store, at.keys.audit, await clinicIds(at.store), Date.now());
+  return storeHeads(at.store, at.keys.audit, await clinicIds(at.store), Date.now());
 };
 
-const keepOrSay = (at: Runtime): Promise<unknown> =>
-  keepHeadsNow(at).catch((error: unknown) => watch().log.error({ fault: faultOf(error) }, 'audit-heads'));
+const storeOrReport = (at: Runtime): Promise<unknown> =>
+  storeHeadsNow(at).catch((error: unknown) =>
+    telemetry().log.error({ fault: faultOf(error) }, 'audit-heads'),
+  );
 
 /**
  * The page framework prints a fault with its text, which may quote a record. What it hands over is
@@ -23,20 +25,20 @@ const keepOrSay = (at: Runtime): Promise<unknown> =>
 export const keepWordsOut = (): void => {
   console.error = (...parts: unknown[]) => {
     const fault = parts.find((part) => part instanceof Error) ?? parts[0];
-    watch().log.error({ fault: faultOf(fault) }, 'page');
+    telemetry().log.error({ fault: faultOf(fault) }, 'page');
   };
   console.warn = (...parts: unknown[]) => {
-    watch().log.warn({ parts: parts.length }, 'page-warning');
+    telemetry().log.warn({ parts: parts.length }, 'page-warning');
   };
 };
 
 /** Heads at the start, every hour, and at the end. */
 export const keepWhileRunning = (at: Runtime): void => {
   if (at.settings.JOBS) {
-    void keepOrSay(at);
-    setInterval(() => void keepOrSay(at), hour).unref();
+    void storeOrReport(at);
+    setInterval(() => void storeOrReport(at), hour).unref();
   }
   for (const signal of ['SIGTERM', 'SIGINT'] as const) {
-    process.once(signal, () => void (at.settings.JOBS ? keepOrSay(at) : flushReads(at.store)));
+    process.once(signal, () => void (at.settings.JOBS ? storeOrReport(at) : flushReads(at.store)));
   }
 };

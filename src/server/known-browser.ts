@@ -12,8 +12,8 @@ const seal = (secret: string, mark: string, email: string): string =>
 
 const parts = (cookie: string | null): readonly (readonly [string, string])[] =>
   (cookie ?? '').split('~').flatMap((entry) => {
-    const [mark = '', sealed = ''] = entry.split('.');
-    return mark && sealed ? [[mark, sealed] as const] : [];
+    const [mark = '', appendAudit = ''] = entry.split('.');
+    return mark && appendAudit ? [[mark, appendAudit] as const] : [];
   });
 
 const isSame = (a: string, b: string): boolean => {
@@ -23,12 +23,14 @@ const isSame = (a: string, b: string): boolean => {
 
 /** The mark under which this browser is known to the account, or null. */
 export const knownMark = (secret: string, cookie: string | null, email: string): string | null =>
-  parts(cookie).find(([mark, sealed]) => isSame(sealed, seal(secret, mark, email)))?.[0] ?? null;
+  parts(cookie).find(([mark, appendAudit]) => isSame(appendAudit, seal(secret, mark, email)))?.[0] ?? null;
 
 /** The cookie's value after a sign-in: this account first, older ones kept. */
 export const withKnown = (secret: string, cookie: string | null, email: string): string => {
   const mark = randomBytes(12).toString('base64url');
-  const others = parts(cookie).filter(([known, sealed]) => !isSame(sealed, seal(secret, known, email)));
+  const others = parts(cookie).filter(
+    ([known, appendAudit]) => !isSame(appendAudit, seal(secret, known, email)),
+  );
   return [[mark, seal(secret, mark, email)] as const, ...others]
     .slice(0, most)
     .map((entry) => entry.join('.'))

@@ -24,38 +24,44 @@ const pairOf = (keys: Keys, clinicId: string) => {
 export const phoneEntriesKey = (keys: Keys, clinicId: string): string =>
   pairOf(keys, clinicId).getPublicKey('base64');
 
-export interface SealedBody {
+export interface EncryptedBody {
   readonly kind: unknown;
   readonly entryId: string;
   readonly sentAt: unknown;
-  readonly sealed: { readonly version: 1; readonly key: string; readonly iv: string; readonly data: string };
+  readonly encrypted: {
+    readonly version: 1;
+    readonly key: string;
+    readonly iv: string;
+    readonly data: string;
+  };
 }
 
 const isText = (value: unknown): value is string => typeof value === 'string' && value.length <= 90_000;
 
-export const isSealed = (body: unknown): body is SealedBody => {
-  if (typeof body !== 'object' || body === null || !('sealed' in body) || !('entryId' in body)) return false;
-  const { sealed, entryId } = body as { sealed: unknown; entryId: unknown };
-  if (typeof sealed !== 'object' || sealed === null || !isText(entryId)) return false;
-  const { version, key, iv, data } = sealed as Record<string, unknown>;
+export const isEncrypted = (body: unknown): body is EncryptedBody => {
+  if (typeof body !== 'object' || body === null || !('encrypted' in body) || !('entryId' in body))
+    return false;
+  const { encrypted, entryId } = body as { encrypted: unknown; entryId: unknown };
+  if (typeof encrypted !== 'object' || encrypted === null || !isText(entryId)) return false;
+  const { version, key, iv, data } = encrypted as Record<string, unknown>;
   return version === 1 && isText(key) && isText(iv) && isText(data);
 };
 
 const tagLength = 16;
 
 /** The entry inside, with the time of sending from outside; null when it was not sealed to this clinic for this patient. */
-export const openSealed = (
+export const decrypted = (
   keys: Keys,
   clinicId: string,
   patientId: string,
-  { kind, entryId, sentAt, sealed }: SealedBody,
+  { kind, entryId, sentAt, encrypted }: EncryptedBody,
 ): { readonly kind: unknown; readonly entry: unknown } | null => {
   try {
     const bound = `loadgate entry 1 ${patientId} ${entryId}`;
-    const shared = pairOf(keys, clinicId).computeSecret(Buffer.from(sealed.key, 'base64'));
+    const shared = pairOf(keys, clinicId).computeSecret(Buffer.from(encrypted.key, 'base64'));
     const key = Buffer.from(hkdfSync('sha256', shared, Buffer.alloc(32), bound, 32));
-    const bytes = Buffer.from(sealed.data, 'base64');
-    const cipher = createDecipheriv('aes-256-gcm', key, Buffer.from(sealed.iv, 'base64'), {
+    const bytes = Buffer.from(encrypted.data, 'base64');
+    const cipher = createDecipheriv('aes-256-gcm', key, Buffer.from(encrypted.iv, 'base64'), {
       authTagLength: tagLength,
     });
     cipher.setAAD(Buffer.from(bound));

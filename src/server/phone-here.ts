@@ -15,8 +15,8 @@ const phoneCookie = async (): Promise<string | null> => {
 
 export const phoneHere = async () => {
   const at = runtime();
-  const ground = { store: at.store, auditKey: at.keys.audit, now: at.clock.now() };
-  return phoneState(ground, await phoneCookie());
+  const context = { store: at.store, auditKey: at.keys.audit, now: at.clock.now() };
+  return phoneState(context, await phoneCookie());
 };
 
 /** Known before anybody signs in: the clinic of an enrolled phone, or the only one of the file. */

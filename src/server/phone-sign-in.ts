@@ -7,7 +7,7 @@ import {
   enrolPhone,
   isGoodPin,
   type KnownPhone,
-  type PhoneGround,
+  type PhoneContext,
   phoneOf,
   tryPin,
 } from '#data/phones.ts';
@@ -39,10 +39,10 @@ const refuse = (ctx: EndpointContext, status: number, code: Refusal | 'wrong-pin
 const ownCookie = (ctx: EndpointContext) =>
   ctx.context.createAuthCookie(cookieName, { maxAge: cookieDays * 86_400, sameSite: 'strict' });
 
-const phoneIn = async (ctx: EndpointContext, ground: PhoneGround): Promise<KnownPhone | null> =>
-  phoneOf(ground.store, ctx.getCookie(ownCookie(ctx).name) ?? null);
+const phoneIn = async (ctx: EndpointContext, context: PhoneContext): Promise<KnownPhone | null> =>
+  phoneOf(context.store, ctx.getCookie(ownCookie(ctx).name) ?? null);
 
-const keepPhone = (ctx: EndpointContext, deviceId: string, secret: string): void => {
+const savePhone = (ctx: EndpointContext, deviceId: string, secret: string): void => {
   const { name, attributes } = ownCookie(ctx);
   ctx.setCookie(name, `${deviceId}.${secret}`, attributes);
 };
@@ -54,11 +54,11 @@ const openSession = async (ctx: EndpointContext, phone: KnownPhone) => {
     deviceId: phone.id,
   });
   await setSessionCookie(ctx, { session, user });
-  keepPhone(ctx, phone.id, phone.secret);
+  savePhone(ctx, phone.id, phone.secret);
   return ctx.json({ signedIn: true });
 };
 
-export const phoneSignIn = (ground: () => PhoneGround) =>
+export const phoneSignIn = (context: () => PhoneContext) =>
   ({
     id: 'phone-sign-in',
     endpoints: {
@@ -66,9 +66,9 @@ export const phoneSignIn = (ground: () => PhoneGround) =>
         '/phone/accept',
         { method: 'POST', body: z.object({ code: z.string().min(8).max(20) }) },
         async (ctx) => {
-          const enrolled = await enrolPhone(ground(), ctx.body.code);
+          const enrolled = await enrolPhone(context(), ctx.body.code);
           if (!enrolled) return refuse(ctx, 403, 'no-invitation');
-          keepPhone(ctx, enrolled.deviceId, enrolled.secret);
+          savePhone(ctx, enrolled.deviceId, enrolled.secret);
           return ctx.json({ enrolled: true });
         },
       ),
@@ -76,10 +76,10 @@ export const phoneSignIn = (ground: () => PhoneGround) =>
         '/phone/choose-pin',
         { method: 'POST', body: z.object({ pin: z.string().max(12) }) },
         async (ctx) => {
-          const phone = await phoneIn(ctx, ground());
+          const phone = await phoneIn(ctx, context());
           if (!phone) return refuse(ctx, 403, 'no-phone');
           if (!isGoodPin(ctx.body.pin)) return refuse(ctx, 400, 'plain-pin');
-          if (!(await choosePin(ground(), phone, ctx.body.pin))) return refuse(ctx, 409, 'pin-chosen');
+          if (!(await choosePin(context(), phone, ctx.body.pin))) return refuse(ctx, 409, 'pin-chosen');
           return openSession(ctx, phone);
         },
       ),
@@ -87,9 +87,9 @@ export const phoneSignIn = (ground: () => PhoneGround) =>
         '/phone/sign-in',
         { method: 'POST', body: z.object({ pin: z.string().max(12) }) },
         async (ctx) => {
-          const phone = await phoneIn(ctx, ground());
+          const phone = await phoneIn(ctx, context());
           if (!phone) return refuse(ctx, 403, 'no-phone');
-          const answer = await tryPin(ground(), phone, ctx.body.pin);
+          const answer = await tryPin(context(), phone, ctx.body.pin);
           if (answer.is === 'right') return openSession(ctx, phone);
           return answer.is === 'wrong'
             ? refuse(ctx, 403, 'wrong-pin', wrongPin(answer.left))
@@ -101,10 +101,10 @@ export const phoneSignIn = (ground: () => PhoneGround) =>
 
 /** What the sign-in page of a phone should ask for. */
 export const phoneState = async (
-  ground: PhoneGround,
+  context: PhoneContext,
   cookie: string | null,
 ): Promise<'none' | 'choose-pin' | 'enter-pin' | 'too-many-tries'> => {
-  const phone = await phoneOf(ground.store, cookie);
+  const phone = await phoneOf(context.store, cookie);
   if (!phone) return 'none';
   if (!phone.pinHash) return 'choose-pin';
   return phone.wrongAttempts >= 5 ? 'too-many-tries' : 'enter-pin';

@@ -1,6 +1,6 @@
 /** Around every request to a route: an id, a line in the log, and an answer without internals when it fails. */
 import { randomUUID } from 'node:crypto';
-import { faultOf, watch } from './watch.ts';
+import { faultOf, telemetry } from './watch.ts';
 
 export const refusal = (
   status: number,
@@ -26,8 +26,8 @@ export const answered = async (
     return refusal(500, 'failed', failed);
   });
   const milliseconds = performance.now() - began;
-  const { log, counts } = watch();
-  counts.request(route, response.status, milliseconds);
+  const { log, metrics } = telemetry();
+  metrics.request(route, response.status, milliseconds);
   const line = { requestId, route, status: response.status, ms: Math.round(milliseconds) };
   if (fault) log.error({ ...line, fault: faultOf(fault) }, 'request');
   else log.info(line, 'request');

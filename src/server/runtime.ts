@@ -56,7 +56,7 @@ export const openRuntime = (settings: Settings): Runtime => {
   const auth = makeAuth(store, {
     secret: keys.signIn,
     origin: settings.PUBLIC_ORIGIN,
-    ground: () => ({ store, auditKey: keys.audit, now: clock.now() }),
+    context: () => ({ store, auditKey: keys.audit, now: clock.now() }),
   });
   return { settings, store, keys, clock, auth };
 };

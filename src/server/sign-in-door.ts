@@ -4,9 +4,9 @@
  */
 import { parseCookies } from 'better-auth/cookies';
 import { accountByEmail, challengedUser } from '#data/auth-database.ts';
-import { flushTries, keptTries } from '#data/kept-tries.ts';
+import { flushAttempts, storedAttempts } from '#data/kept-tries.ts';
 import { requiresTwoFactor } from '#data/staff.ts';
-import { heldBy } from '#data/store/held.ts';
+import { perStore } from '#data/store/held.ts';
 import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { networkOf } from './network.ts';
@@ -30,17 +30,17 @@ export const endpoints: Readonly<Record<string, readonly string[]>> = {
   '/phone/choose-pin': ['pin'],
   '/phone/sign-in': ['pin'],
   '/passkey/begin': [],
-  '/passkey/add': ['name', 'clientData', 'deviceData', 'publicKey'],
+  '/passkey/add': ['name', 'clientData', 'authenticatorData', 'publicKey'],
   '/passkey/ask': [],
-  '/passkey/sign-in': ['id', 'clientData', 'deviceData', 'signature'],
+  '/passkey/sign-in': ['id', 'clientData', 'authenticatorData', 'signature'],
 };
 
 const base = '/api/auth';
 const mostBytes = 4096;
 
 /** What was tried before, read from the file when it is asked for first. */
-const guards = heldBy('sign-in-guards', (store, key: Uint8Array) => {
-  const keep = (kind: string) => keptTries(store, key, kind);
+const guards = perStore('sign-in-guards', (store, key: Uint8Array) => {
+  const keep = (kind: string) => storedAttempts(store, key, kind);
   return { signIns: guardSignIns(keep), codes: guardCodes(keep), used: rememberCodes(keep('used-code')) };
 });
 
@@ -100,7 +100,7 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
   const wait = signIns.wait(attempt, now);
   if (wait > 0) return tooOften(wait);
   signIns.wrong(attempt, now);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   const answer = await ask(at, request, fields);
   if (!answer.ok) {
     const account = await accountByEmail(at.store, email);
@@ -109,7 +109,7 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
     return refusal(401, 'wrong', 'That address and passphrase do not belong together.');
   }
   signIns.right(attempt);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   const headers = new Headers(answer.headers);
   headers.append('set-cookie', `${name}=${withKnown(at.keys.signIn, cookie, email)}; ${attributes}`);
   await auditAnswer(at, '/sign-in/email', answer, await accountByEmail(at.store, email));
@@ -124,11 +124,11 @@ const heldBack = async (at: Runtime, request: Request, path: string, fields: Rec
   const wait = codes.wait(network, now);
   if (wait > 0) return tooOften(wait);
   codes.wrong(network, now);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   const answer = await ask(at, request, fields);
   if (!answer.ok) return answer;
   codes.right(network);
-  await flushTries(at.store, now);
+  await flushAttempts(at.store, now);
   return answer;
 };
 
@@ -151,18 +151,18 @@ const verifyCode = async (
   const userId = signedIn ?? (await challengedUser(at.store, identifier));
   const { used } = guardsOf(at);
   const now = Date.now();
-  if (userId && !used.take(userId, code, now)) return codeRefused();
-  await flushTries(at.store, now);
+  if (userId && !used.consume(userId, code, now)) return codeRefused();
+  await flushAttempts(at.store, now);
   const answer = await ask(at, request, { code });
   if (userId && !answer.ok) {
     used.giveBack(userId, code);
-    await flushTries(at.store, now);
+    await flushAttempts(at.store, now);
   }
   return answer;
 };
 
 /** Every request to /api/auth. */
-export const signInDoor = async (at: Runtime, request: Request): Promise<Response> => {
+export const signInHandler = async (at: Runtime, request: Request): Promise<Response> => {
   const path = new URL(request.url).pathname.slice(base.length);
   const names = Object.hasOwn(endpoints, path) ? endpoints[path] : undefined;
   if (!names || request.method !== 'POST') return refusal(404, 'not-found', 'There is nothing here.');

@@ -3,8 +3,8 @@
  * own wrong tries only; strangers wait by account and network, by account, and by what their network
  * asks of this machine in all.
  */
-import { countTries, type Tries } from '#api/tries.ts';
-import { type KeptTries, keptNowhere } from '#data/kept-tries.ts';
+import { type AttemptLimiter, attemptLimiter } from '#api/tries.ts';
+import { type StoredAttempts, storedNowhere } from '#data/kept-tries.ts';
 import { countMinutes } from './rate.ts';
 
 interface SignInAttempt {
@@ -30,12 +30,12 @@ const accountRule = { free: 50, firstWaitSeconds: 5, longestWaitSeconds: 60 } as
 const codeRule = { free: 10, firstWaitSeconds: 5, longestWaitSeconds: 120 } as const;
 
 /** Where the tries of one kind are kept. */
-type Keep = (kind: string) => KeptTries;
+type StoreAttempts = (kind: string) => StoredAttempts;
 
-export const guardSignIns = (keep: Keep = () => keptNowhere): SignInGuard => {
-  const byBrowser: Tries = countTries(browserRule, keep('browser'));
-  const byNetwork: Tries = countTries(networkRule, keep('network'));
-  const byAccount: Tries = countTries(accountRule, keep('account'));
+export const guardSignIns = (store: StoreAttempts = () => storedNowhere): SignInGuard => {
+  const byBrowser: AttemptLimiter = attemptLimiter(browserRule, store('browser'));
+  const byNetwork: AttemptLimiter = attemptLimiter(networkRule, store('network'));
+  const byAccount: AttemptLimiter = attemptLimiter(accountRule, store('account'));
   const load = countMinutes(strangersAMinute);
   const account = ({ email }: SignInAttempt) => email.toLowerCase();
   const pair = (attempt: SignInAttempt) => `${account(attempt)} ${attempt.network}`;
@@ -66,4 +66,5 @@ export const guardSignIns = (keep: Keep = () => keptNowhere): SignInGuard => {
 };
 
 /** Codes of invitations: few networks ever type one wrong more than some times. */
-export const guardCodes = (keep: Keep = () => keptNowhere): Tries => countTries(codeRule, keep('invitation'));
+export const guardCodes = (store: StoreAttempts = () => storedNowhere): AttemptLimiter =>
+  attemptLimiter(codeRule, store('invitation'));

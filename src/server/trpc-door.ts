@@ -15,7 +15,7 @@ const mostBytes = 256 * 1024;
 /** More in one go than any page of ours asks. */
 const mostInBatch = 20;
 
-const refusedAtDoor = (at: Runtime, request: Request): Response | null => {
+const refusedByHandler = (at: Runtime, request: Request): Response | null => {
   const { headers, method } = request;
   const isChange = method !== 'GET';
   if (isChange ? !isOwnOrigin(headers, at.settings.PUBLIC_ORIGIN) : isCrossSite(headers)) {
@@ -28,9 +28,9 @@ const refusedAtDoor = (at: Runtime, request: Request): Response | null => {
   return paths.split(',').length > mostInBatch ? refusal(413, 'refused', 'Ask for less at once.') : null;
 };
 
-export const trpcDoor = (at: Runtime, request: Request): Promise<Response> =>
+export const trpcHandler = (at: Runtime, request: Request): Promise<Response> =>
   answered('trpc', async (requestId) => {
-    const refused = refusedAtDoor(at, request);
+    const refused = refusedByHandler(at, request);
     if (refused) return refused;
     const bytes = request.method === 'GET' ? undefined : await limitedBody(request, mostBytes);
     if (bytes === null) return refusal(413, 'too-long', 'That is more than one form can hold.');

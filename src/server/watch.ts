@@ -5,11 +5,11 @@
  */
 import { type DestinationStream, type Logger, pino } from 'pino';
 import type { ObservedCall } from '#api/trpc.ts';
-import { type Counts, countRequests } from './counts.ts';
+import { type Metrics, requestMetrics } from './counts.ts';
 
-export interface Watch {
+export interface Telemetry {
   readonly log: Logger;
-  readonly counts: Counts;
+  readonly metrics: Metrics;
 }
 
 /** Belt and braces: whatever would carry words of people is cut out even when somebody logs it by mistake. */
@@ -37,17 +37,17 @@ const redact = {
   censor: '[left out]',
 };
 
-export const makeWatch = (destination?: DestinationStream): Watch => {
+export const makeTelemetry = (destination?: DestinationStream): Telemetry => {
   const options = { base: undefined, messageKey: 'event', timestamp: pino.stdTimeFunctions.isoTime, redact };
   // Standard error, so that what a command prints stays alone on standard output.
-  return { log: pino(options, destination ?? pino.destination(2)), counts: countRequests() };
+  return { log: pino(options, destination ?? pino.destination(2)), metrics: requestMetrics() };
 };
 
-const held = globalThis as typeof globalThis & { loadgateWatch?: Watch };
+const held = globalThis as typeof globalThis & { loadgateTelemetry?: Telemetry };
 
-export const watch = (): Watch => {
-  held.loadgateWatch ??= makeWatch();
-  return held.loadgateWatch;
+export const telemetry = (): Telemetry => {
+  held.loadgateTelemetry ??= makeTelemetry();
+  return held.loadgateTelemetry;
 };
 
 const frame = /^\s+at .+/;
@@ -71,9 +71,9 @@ export const faultOf = (fault: unknown) => {
 export const observeCalls =
   (requestId: string) =>
   (call: ObservedCall): void => {
-    const { log, counts } = watch();
+    const { log, metrics } = telemetry();
     const { path, kind, outcome, problem } = call;
-    counts.call(path, outcome, call.milliseconds);
+    metrics.call(path, outcome, call.milliseconds);
     const line = { requestId, path, kind, outcome, problem, ms: Math.round(call.milliseconds) };
     if (call.fault) log.error({ ...line, fault: faultOf(call.fault) }, 'call');
     else log.info(line, 'call');

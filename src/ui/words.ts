@@ -40,37 +40,37 @@ export type WordKey =
 
 type Values = Readonly<Record<string, string | number>>;
 
-let spoken: Readonly<Partial<Record<WordKey, string>>> = {};
+let messages: Readonly<Partial<Record<WordKey, string>>> = {};
 
-type Telling = (text: string) => string;
+type Translate = (text: string) => string;
 
-const asItStands: Telling = (text) => text;
+const untranslated: Translate = (text) => text;
 
-let telling = asItStands;
+let translator = untranslated;
 
 /**
  * A sentence the core made, or a title or reason that came with the record, in the language spoken. Each
  * page tells it where it shows it; what is kept and sent stays as it was made.
  */
-export const tell: Telling = (text) => telling(text);
+export const translate: Translate = (text) => translator(text);
 
 /**
  * The words of another language, in this browser, for all that is shown from now on. Never called on
  * the server, where one process speaks to many people. What a language lacks stays English.
  */
-export const speak = (
+export const setLanguage = (
   language: Readonly<Partial<Record<WordKey, string>>>,
-  told: Telling = asItStands,
+  translate: Translate = untranslated,
 ): void => {
-  spoken = language;
-  telling = told;
+  messages = language;
+  translator = translate;
 };
 
 const plain: Readonly<Partial<Record<WordKey, string>>> = english;
 
 /** A key that no file taught is a mistake in the page, so it stays visible as it is. */
-const textOf = (key: WordKey): string => spoken[key] ?? plain[key] ?? taughtWord(key) ?? key;
+const textOf = (key: WordKey): string => messages[key] ?? plain[key] ?? taughtWord(key) ?? key;
 
 /** A brace without its value is a mistake in the page, so it stays visible as it is. */
-export const say = (key: WordKey, values: Values = {}): string =>
+export const t = (key: WordKey, values: Values = {}): string =>
   textOf(key).replace(/\{([a-z-]+)\}/g, (whole, name: string) => String(values[name] ?? whole));

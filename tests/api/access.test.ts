@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
 import { setTeamMember } from '#data/care-team.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { addPatient } from '#data/people.ts';
 import { addStaff } from '#data/staff.ts';
 import type { Store } from '#data/store/store.ts';
@@ -40,7 +40,7 @@ const answer = async (caller: Caller, path: string, input: unknown): Promise<Cel
 const restrictedClinic = async (store: Store) => {
   await clinicNamed(store, 'c');
   const founder = accessOf(store, 'c', 'founder-c');
-  await saveChoices(founder, { 'care-team-restriction': 1 }, 'Large clinic');
+  await saveSettings(founder, { 'care-team-restriction': 1 }, 'Large clinic');
   const member = (name: string) =>
     addStaff(founder, { name, email: `${name}@test.invalid`, role: 'clinician', administers: false });
   const inside = await member('inside');

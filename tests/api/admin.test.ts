@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { choicesOf } from '#data/choices.ts';
+import { settingsOf } from '#data/choices.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import type { Store } from '#data/store/store.ts';
 import { asAdministrator, asPatient, asPerson } from '#tests/support/callers.ts';
@@ -85,12 +85,12 @@ describe('the places of the clinic', () => {
 
 describe('the numbers a clinic sets', () => {
   const values = async () => {
-    const { areas } = await admin().choices.list();
-    return new Map(areas.flatMap((area) => area.choices).map((choice) => [choice.id, choice] as const));
+    const { areas } = await admin().clinicSettings.list();
+    return new Map(areas.flatMap((area) => area.settings).map((setting) => [setting.id, setting] as const));
   };
 
   it('are all listed with value, bounds and reason, by what they are about', async () => {
-    const { areas } = await admin().choices.list();
+    const { areas } = await admin().clinicSettings.list();
     expect(areas.map((area) => area.id)).toEqual(
       expect.arrayContaining([
         'engine',
@@ -103,30 +103,31 @@ describe('the numbers a clinic sets', () => {
         'record-keeping',
       ]),
     );
-    for (const choice of (await values()).values()) {
-      expect(choice.value).toBe(choice.default);
-      expect(choice.why.length).toBeGreaterThan(20);
+    for (const setting of (await values()).values()) {
+      expect(setting.value).toBe(setting.default);
+      expect(setting.why.length).toBeGreaterThan(20);
     }
   });
 
   it('are kept only within their bounds, and only where they differ from the default', async () => {
-    const choice = (await values()).get('emergency-access-hours')!;
+    const hours = (await values()).get('emergency-access-hours')!;
     const save = (value: number) =>
-      admin().choices.save({ values: { [choice.id]: value }, reason: 'Local rule' });
-    await expect(save(choice.min - 1)).rejects.toThrow(/at least 1/);
-    await expect(save(choice.max + 1)).rejects.toThrow(/at most 24/);
+      admin().clinicSettings.save({ values: { [hours.id]: value }, reason: 'Local rule' });
+    await expect(save(hours.min - 1)).rejects.toThrow(/at least 1/);
+    await expect(save(hours.max + 1)).rejects.toThrow(/at most 24/);
     await expect(save(2.5)).rejects.toThrow(/whole number/);
-    await save(choice.max);
-    expect(await choicesOf(setting.clinician)).toEqual({ [choice.id]: 24 });
-    await save(choice.default);
-    expect(await choicesOf(setting.clinician)).toEqual({});
-    expect((await admin().choices.list()).changes.map((one) => one.version)).toEqual([2, 1]);
+    await save(hours.max);
+    expect(await settingsOf(setting.clinician)).toEqual({ [hours.id]: 24 });
+    await save(hours.default);
+    expect(await settingsOf(setting.clinician)).toEqual({});
+    expect((await admin().clinicSettings.list()).changes.map((one) => one.version)).toEqual([2, 1]);
   });
 
   it('need a reason and a fresh sign-in', async () => {
     const sent = { values: {}, reason: '  ' };
-    await expect(admin().choices.save(sent)).rejects.toThrow();
-    const stale = asPerson(accessOf(store, 'a', 'admin-a'), { administers: true, provedAt: 0 }).admin.choices;
+    await expect(admin().clinicSettings.save(sent)).rejects.toThrow();
+    const stale = asPerson(accessOf(store, 'a', 'admin-a'), { administers: true, provedAt: 0 }).admin
+      .clinicSettings;
     await expect(stale.save({ ...sent, reason: 'Local rule' })).rejects.toMatchObject({
       problem: 'fresh-sign-in',
     });
@@ -137,11 +138,11 @@ describe('before numbers are changed', () => {
   /** One session in which the knee hurt 8 of 10. */
   const sorePatient = async () => {
     const { clinician, patientId } = setting;
-    const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
+    const { prescriptionId, itemId } = await signedExercise(clinician, patientId);
     const patient = asPatient(accessOf(store, 'a', 'patient-user', clinician.now), patientId).patient;
     const sets = [1, 2, 3].map((set) => ({
       prescriptionId,
-      prescriptionItemId,
+      itemId,
       set,
       repetitions: 20,
       loadKg: 4,
@@ -166,15 +167,18 @@ describe('before numbers are changed', () => {
   it('the same numbers change no decision', async () => {
     const decisions = await sorePatient();
     expect(decisions.length).toBeGreaterThan(0);
-    const preview = await admin().choices.preview({ values: {} });
+    const preview = await admin().clinicSettings.preview({ values: {} });
     expect(preview).toMatchObject({ looked: decisions.length, differing: 0, lines: [] });
   });
 
   it('names whose decisions would differ to a clinician, and gives who only administers the count', async () => {
     const decisions = await sorePatient();
-    const engine = (await admin().choices.list()).areas.find((area) => area.id === 'engine')!.choices;
-    const both = asPerson({ ...setting.clinician }, { administers: true }).admin.choices;
-    const candidates = engine.flatMap((choice) => [{ [choice.id]: choice.min }, { [choice.id]: choice.max }]);
+    const engine = (await admin().clinicSettings.list()).areas.find((area) => area.id === 'engine')!.settings;
+    const both = asPerson({ ...setting.clinician }, { administers: true }).admin.clinicSettings;
+    const candidates = engine.flatMap((setting) => [
+      { [setting.id]: setting.min },
+      { [setting.id]: setting.max },
+    ]);
     const previews = await Promise.all(candidates.map((values) => both.preview({ values })));
     const differing = previews.filter((one) => one.differing > 0);
     expect(differing.length).toBeGreaterThan(0);
@@ -184,9 +188,9 @@ describe('before numbers are changed', () => {
       expect(one.bolder + one.moreCautious).toBe(one.lines.length);
     }
     const values = candidates[previews.indexOf(differing[0]!)]!;
-    const counted = await admin().choices.preview({ values });
+    const counted = await admin().clinicSettings.preview({ values });
     expect(counted).toMatchObject({ differing: differing[0]!.differing, lines: [] });
-    const stranger = asAdministrator(accessOf(store, 'b', 'admin-b')).admin.choices;
+    const stranger = asAdministrator(accessOf(store, 'b', 'admin-b')).admin.clinicSettings;
     expect(await stranger.preview({ values })).toMatchObject({ looked: 0, differing: 0 });
   });
 });

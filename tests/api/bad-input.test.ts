@@ -142,7 +142,7 @@ describe('impossible values are refused on the server, with what is wrong, where
     const patient = asPatient(accessOf(store, 'a', 'patient-user'), setting.patientId);
     const set = {
       prescriptionId: 'p',
-      prescriptionItemId: 'l',
+      itemId: 'l',
       set: 1,
       repetitions: 10,
       loadKg: 3,
@@ -186,7 +186,7 @@ describe('impossible values are refused on the server, with what is wrong, where
   });
 
   it('refuses occlusion on the trunk and on both limbs at once', async () => {
-    const wish = {
+    const request = {
       method: 'occlusion',
       exerciseId: 'knee-extension-seated',
       limb: 'trunk',
@@ -200,12 +200,12 @@ describe('impossible values are refused on the server, with what is wrong, where
       sessionsPerWeek: 2,
       supervised: true,
     };
-    const trunk = await problemOf(staff().prescriptions.propose({ patientId: setting.patientId, wish }));
+    const trunk = await problemOf(staff().prescriptions.propose({ patientId: setting.patientId, request }));
     expect(trunk.message).toMatch(/arms and legs only/);
     const both = await problemOf(
       staff().prescriptions.propose({
         patientId: setting.patientId,
-        wish: { ...wish, limb: 'leg', side: 'both' },
+        request: { ...request, limb: 'leg', side: 'both' },
       }),
     );
     expect(both.message).toMatch(/One limb at a time/);

@@ -63,7 +63,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     const worklist = await work.clinicianAt(now).staff.worklist.list();
     expect(worklist.lines[0]).toMatchObject({
       patientId,
-      matter: { kind: 'ease-back', joint: 'right-knee' },
+      item: { kind: 'ease-back', joint: 'right-knee' },
     });
     const decision = (await work.clinicianAt(now).staff.review.get({ patientId })).decisions.at(-1)!;
     const rules = decision.reasons.map((reason) => reason.rule);
@@ -89,9 +89,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     const after = await staff.review.get({ patientId });
     expect(after.decisions.find((row) => row.id === decision.id)?.decision).toBe('ease-back');
     expect(after.responses[0]).toMatchObject({ decision: 'hold', answeredName: 'Clinician A' });
-    expect((await staff.worklist.list()).lines.filter((line) => line.matter.kind === 'ease-back')).toEqual(
-      [],
-    );
+    expect((await staff.worklist.list()).lines.filter((line) => line.item.kind === 'ease-back')).toEqual([]);
   });
 
   it('tells the second of two clinicians that a colleague has answered, and writes nothing of theirs', async () => {
@@ -147,6 +145,6 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     await work.patientAt(at).patient.entries.send({ kind: 'session', entry });
     const view = await work.patientAt(at).patient.today.get();
     expect([view.contact, view.exercises.map((row) => row.today)]).toEqual(['emergency', ['none']]);
-    expect((await work.clinicianAt(at).staff.worklist.list()).lines[0]?.matter.kind).toBe('red-flag');
+    expect((await work.clinicianAt(at).staff.worklist.list()).lines[0]?.item.kind).toBe('red-flag');
   });
 });

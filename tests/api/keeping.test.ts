@@ -3,9 +3,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { noteRead } from '#data/audit.ts';
 import { headsFileOf, readHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
-import { keepHeadsNow, keepWordsOut } from '#server/keeping.ts';
+import { keepWordsOut, storeHeadsNow } from '#server/keeping.ts';
 import { personOf } from '#server/person.ts';
-import { makeWatch } from '#server/watch.ts';
+import { makeTelemetry } from '#server/watch.ts';
 import { accessOf, auditKey, twoClinics } from '#tests/support/clinic.ts';
 import { account, browser, logLines, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
@@ -23,7 +23,7 @@ describe('a running server', () => {
   it('writes the openings that wait before it keeps a head, so that the head covers them', async () => {
     const at = testRuntime(store);
     noteRead(accessOf(store, 'a', 'clinician-a'), { subject: 'worklist' });
-    expect(await keepHeadsNow(at)).toBe(2);
+    expect(await storeHeadsNow(at)).toBe(2);
     const heads = readHeads(headsFileOf(store.file), auditKey);
     expect(heads).toMatchObject({
       ok: true,
@@ -32,7 +32,7 @@ describe('a running server', () => {
         { clinicId: 'b', sequence: 1 },
       ],
     });
-    expect(await keepHeadsNow(at)).toBe(0);
+    expect(await storeHeadsNow(at)).toBe(0);
   });
 
   it('prints a fault of a page by kind and place, never by its words', () => {
@@ -54,7 +54,7 @@ describe('a running server', () => {
 
   it('cuts out what would carry words of people even when somebody logs it by mistake', () => {
     const lines: string[] = [];
-    const { log } = makeWatch({ write: (line) => lines.push(line) });
+    const { log } = makeTelemetry({ write: (line) => lines.push(line) });
     log.info(
       { email: 'secret-1', input: { text: 'secret-2' }, user: { email: 'secret-3', pin: 'secret-4' } },
       'x',

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
 import { flushReads } from '#data/audit.ts';
 import { setTeamMember } from '#data/care-team.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { addStaff } from '#data/staff.ts';
 import type { Store } from '#data/store/store.ts';
 import { asAdministrator, asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
@@ -38,7 +38,7 @@ const ofPatient = procedureLines().filter((line) => line.kind === 'query' && lin
 /** What a query asks for beside the patient. */
 const more: Readonly<Record<string, object>> = {
   'staff.drafts.get': { form: 'first-visit' },
-  'staff.papers.get': { episodeId: 'none' },
+  'staff.documents.get': { episodeId: 'none' },
 };
 
 describe('every opening of a record is audited', () => {
@@ -77,7 +77,7 @@ describe('every opening of a record is audited', () => {
 
   it('a proposal computed from the record is an opening, though nothing is kept of it', async () => {
     const propose = asClinician(setting.clinician).staff.prescriptions.propose;
-    await expect(propose({ patientId: setting.patientId, wish: {} })).rejects.toThrow(/Choose a method/);
+    await expect(propose({ patientId: setting.patientId, request: {} })).rejects.toThrow(/Choose a method/);
     expect((await linesOf(store)).at(-1)).toMatchObject({
       act: 'read',
       subject: 'staff.prescriptions.propose',
@@ -153,7 +153,7 @@ describe('the patient sees who opened the record', () => {
   it('not beyond the years the clinic keeps it visible', async () => {
     const store = freshStore();
     const { clinician, patientId } = await twoClinics(store);
-    await saveChoices(clinician, { 'audit-retention-years': 1 }, 'Local rule');
+    await saveSettings(clinician, { 'audit-retention-years': 1 }, 'Local rule');
     const daysOn = (days: number) =>
       asPatient(accessOf(store, 'a', 'patient-user', clinician.now + days * 86_400_000), patientId).patient;
     expect((await daysOn(365).access.list()).lines).toHaveLength(1);
@@ -166,7 +166,7 @@ describe('a clinic that keeps records to care teams', () => {
   const setUp = async () => {
     const store = freshStore();
     const { clinician, patientId } = await twoClinics(store);
-    await saveChoices(clinician, { 'care-team-restriction': 1 }, 'Large clinic');
+    await saveSettings(clinician, { 'care-team-restriction': 1 }, 'Large clinic');
     const add = (name: string) =>
       addStaff(clinician, { name, email: `${name}@test.invalid`, role: 'clinician', administers: false });
     const inside = accessOf(store, 'a', (await add('inside'))!.userId);
@@ -184,10 +184,10 @@ describe('a clinic that keeps records to care teams', () => {
     expect(until).toBe(outside.now + 4 * 3_600_000);
     expect(await get({ ...outside, now: until - 1 })).toMatchObject({ id: patientId });
     await expect(get({ ...outside, now: until })).rejects.toMatchObject({ problem: 'care-team' });
-    expect(await asClinician(inside).staff.team.openings()).toMatchObject([
+    expect(await asClinician(inside).staff.team.emergencyAccesses()).toMatchObject([
       { patientId, userName: 'Outside Person', reason, openedAt: outside.now },
     ]);
-    expect(await asClinician(outside).staff.team.openings()).toEqual([]);
+    expect(await asClinician(outside).staff.team.emergencyAccesses()).toEqual([]);
     await flushReads(store);
     const { patient } = asPatient(accessOf(store, 'a', 'patient-user', until), patientId);
     const seen = (await patient.access.list()).lines.find((line) => line.name === 'outside');

@@ -25,25 +25,25 @@ const newBrowser = (): Browser => {
   networks += 1;
   return browser(`192.0.2.${networks}`);
 };
-const knock = (from: Browser, path: string, body: Record<string, string> = {}) =>
+const post = (from: Browser, path: string, body: Record<string, string> = {}) =>
   from.post(POST, `/api/auth${path}`, body, { origin });
 const signedIn = async (email = 'c@test.invalid') => {
   const from = newBrowser();
-  await knock(from, '/sign-in/email', { email, password: testPassphrase });
+  await post(from, '/sign-in/email', { email, password: testPassphrase });
   return from;
 };
 const challengeOf = async (from: Browser, path: '/passkey/begin' | '/passkey/ask') =>
-  (await knock(from, path)).json.challenge as string;
+  (await post(from, path)).json.challenge as string;
 
 type Device = ReturnType<typeof passkeyDevice>;
 
 const add = async (from: Browser, device: Device, said: Said = {}) => {
   const challenge = await challengeOf(from, '/passkey/begin');
-  return knock(from, '/passkey/add', { name: 'Desk key', ...device.make(challenge, said) });
+  return post(from, '/passkey/add', { name: 'Desk key', ...device.make(challenge, said) });
 };
 const use = async (device: Device, said: Said = {}, from = newBrowser()) => {
   const challenge = await challengeOf(from, '/passkey/ask');
-  const answer = await knock(from, '/passkey/sign-in', device.use(challenge, said));
+  const answer = await post(from, '/passkey/sign-in', device.use(challenge, said));
   return { status: answer.status, person: await personOf(at, from.headers()) };
 };
 
@@ -109,13 +109,13 @@ describe('signing in with a passkey', () => {
     await add(await signedIn(), device);
     const from = newBrowser();
     const answer = device.use(await challengeOf(from, '/passkey/ask'));
-    expect((await knock(from, '/passkey/sign-in', answer)).status).toBe(200);
-    expect((await knock(newBrowser(), '/passkey/sign-in', answer)).status).toBe(401);
+    expect((await post(from, '/passkey/sign-in', answer)).status).toBe(200);
+    expect((await post(newBrowser(), '/passkey/sign-in', answer)).status).toBe(401);
     const { file } = store;
     store.close();
     store = openStore(file);
     at = testRuntime(store, { PUBLIC_ORIGIN: origin });
-    expect((await knock(newBrowser(), '/passkey/sign-in', answer)).status).toBe(401);
+    expect((await post(newBrowser(), '/passkey/sign-in', answer)).status).toBe(401);
   });
 
   it('a challenge is good for five minutes, and one made up or meant for adding is not taken', async () => {
@@ -126,7 +126,7 @@ describe('signing in with a passkey', () => {
     const early = await challengeOf(from, '/passkey/ask');
     const late = await challengeOf(from, '/passkey/ask');
     const sent = async (challenge: string) =>
-      (await knock(newBrowser(), '/passkey/sign-in', device.use(challenge))).status;
+      (await post(newBrowser(), '/passkey/sign-in', device.use(challenge))).status;
     const made = Number(early.split('.')[0]) - 300_000;
     vi.useFakeTimers({ now: made + 299_999, toFake: ['Date'] });
     expect(await sent(early)).toBe(200);
@@ -156,7 +156,7 @@ describe('signing in with a passkey', () => {
     ) => {
       const from = newBrowser();
       const challenge = await challengeOf(from, '/passkey/ask');
-      return (await knock(from, '/passkey/sign-in', change(by.use(challenge)))).status;
+      return (await post(from, '/passkey/sign-in', change(by.use(challenge)))).status;
     };
     expect(await send((answer) => ({ ...answer, id: device.id }), other)).toBe(401);
     expect(await send((answer) => answer, other)).toBe(401);
@@ -190,13 +190,13 @@ describe('signing in with a passkey', () => {
 
 describe('adding a passkey', () => {
   it('needs a sign-in of the last ten minutes, by staff with a passphrase of their own', async () => {
-    expect((await knock(newBrowser(), '/passkey/begin')).json).toMatchObject({ problem: 'signed-out' });
+    expect((await post(newBrowser(), '/passkey/begin')).json).toMatchObject({ problem: 'signed-out' });
     const from = await signedIn();
     vi.useFakeTimers({ now: Date.now() + 601_000, toFake: ['Date'] });
-    expect((await knock(from, '/passkey/begin')).json).toMatchObject({ problem: 'fresh-sign-in' });
+    expect((await post(from, '/passkey/begin')).json).toMatchObject({ problem: 'fresh-sign-in' });
     vi.useRealTimers();
     store.writer.client.exec(`UPDATE auth_user SET starting_until = ${Date.now() + 60_000}`);
-    expect((await knock(from, '/passkey/begin')).json).toMatchObject({ problem: 'set-up' });
+    expect((await post(from, '/passkey/begin')).json).toMatchObject({ problem: 'set-up' });
     const patientId = await addPatient(accessOf(store, 'a', 'clinician-a'), {
       givenName: 'Ana',
       familyName: 'Test',
@@ -205,7 +205,7 @@ describe('adding a passkey', () => {
     });
     await account(at, { email: 'p@test.invalid', role: 'patient', patientId });
     const patient = await signedIn('p@test.invalid');
-    expect((await knock(patient, '/passkey/begin')).json).toMatchObject({ problem: 'not-yours' });
+    expect((await post(patient, '/passkey/begin')).json).toMatchObject({ problem: 'not-yours' });
   });
 
   it.each(['p384', 'rsa1024'] as const)('a key of kind %s is not taken', async (kind) => {
@@ -226,7 +226,7 @@ describe('adding a passkey', () => {
     const challenge = await challengeOf(await signedIn(), '/passkey/begin');
     const other = await signedIn('d@test.invalid');
     const sent = { name: 'Theirs', ...passkeyDevice(origin).make(challenge) };
-    expect((await knock(other, '/passkey/add', sent)).status).toBe(400);
+    expect((await post(other, '/passkey/add', sent)).status).toBe(400);
   });
 
   it('one that is known already is not added again, also not by somebody else', async () => {

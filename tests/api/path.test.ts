@@ -20,11 +20,11 @@ describe('from screening to a proposed dose', () => {
   it('opens nothing before screening, and names why', async () => {
     const { staff } = work.clinicianAt(start);
     const outcomes = await staff.screening.outcomes({ patientId });
-    expect(outcomes.every((outcome) => outcome.opening === 'closed')).toBe(true);
+    expect(outcomes.every((outcome) => outcome.eligibility === 'closed')).toBe(true);
     await staff.people.saveProfile({ patientId, profile });
     await work.measured();
-    const wish = { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' };
-    await expect(staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(/screen/i);
+    const request = { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' };
+    await expect(staff.prescriptions.propose({ patientId, request })).rejects.toThrow(/screen/i);
   });
 
   it('doses all three methods from the record, each with cautions and working, rounded to what is owned', async () => {
@@ -34,14 +34,14 @@ describe('from screening to a proposed dose', () => {
     await work.measured();
     const lowLoad = await staff.prescriptions.propose({
       patientId,
-      wish: { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right', percent: 40 },
+      request: { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right', percent: 40 },
     });
     // Kemmler 2006 at 10 repetitions gives the factor 1.2236 (published cubic): 8 kg × 1.2236 = 9.79 kg; 40 % is
     // 3.92 kg; the heaviest owned load not above it is 3 kg.
     expect(lowLoad.dose).toMatchObject({ method: 'low-load', loadKg: 3, sets: 3 });
     const variation = await staff.prescriptions.propose({
       patientId,
-      wish: { method: 'variation', exerciseId: 'sit-to-stand-chair', side: 'both' },
+      request: { method: 'variation', exerciseId: 'sit-to-stand-chair', side: 'both' },
     });
     expect(variation.dose.method).toBe('variation');
     const cuffed = {
@@ -61,7 +61,7 @@ describe('from screening to a proposed dose', () => {
       sessionsPerWeek: 2,
       supervised: true,
     };
-    await expect(staff.prescriptions.propose({ patientId, wish: cuffed })).rejects.toThrow(
+    await expect(staff.prescriptions.propose({ patientId, request: cuffed })).rejects.toThrow(
       /Nobody has asked for agreement yet/,
     );
     await recordConsent(accessOf(store, 'a', 'clinician-a'), patientId, {
@@ -71,7 +71,7 @@ describe('from screening to a proposed dose', () => {
       recordedVia: 'clinician',
       reason: null,
     });
-    const occlusion = await staff.prescriptions.propose({ patientId, wish: cuffed });
+    const occlusion = await staff.prescriptions.propose({ patientId, request: cuffed });
     // The lower of two readings, 180 mmHg, × 60 % = 108 mmHg.
     expect(occlusion.dose).toMatchObject({
       cuff: { kind: 'pneumatic', pressureMmhg: 108, measuredOn: work.today },
@@ -95,11 +95,13 @@ describe('from screening to a proposed dose', () => {
     await staff.screening.record({ patientId, screening: allNo({ [pressureItem!.id]: 'yes' }) });
     await work.measured();
     const outcomes = await staff.screening.outcomes({ patientId });
-    const openingsOf = (method: string) => [
-      ...new Set(outcomes.filter((outcome) => outcome.method === method).map((outcome) => outcome.opening)),
+    const eligibilitiesOf = (method: string) => [
+      ...new Set(
+        outcomes.filter((outcome) => outcome.method === method).map((outcome) => outcome.eligibility),
+      ),
     ];
-    expect(openingsOf('occlusion').every((opening) => opening.startsWith('closed'))).toBe(true);
-    expect(openingsOf('low-load').every((opening) => opening.startsWith('open'))).toBe(true);
+    expect(eligibilitiesOf('occlusion').every((eligibility) => eligibility.startsWith('closed'))).toBe(true);
+    expect(eligibilitiesOf('low-load').every((eligibility) => eligibility.startsWith('open'))).toBe(true);
   });
 
   it('does not load a hot joint: low load for it is refused until cleared, the other side is not', async () => {
@@ -112,15 +114,15 @@ describe('from screening to a proposed dose', () => {
       answer.item === hot?.id ? { ...answer, answer: 'yes' as const, joints: ['right-knee'] } : answer,
     );
     await staff.screening.record({ patientId, screening: { ...sheet, answers } });
-    const wish = {
+    const request = {
       method: 'low-load',
       exerciseId: 'knee-extension-seated',
       knownOneRepMaxKg: 10,
       percent: 40,
     };
-    const right = () => staff.prescriptions.propose({ patientId, wish: { ...wish, side: 'right' } });
+    const right = () => staff.prescriptions.propose({ patientId, request: { ...request, side: 'right' } });
     await expect(right()).rejects.toThrow(/right-knee is not loaded/);
-    const other = await staff.prescriptions.propose({ patientId, wish: { ...wish, side: 'left' } });
+    const other = await staff.prescriptions.propose({ patientId, request: { ...request, side: 'left' } });
     expect(other.joints).not.toContain('right-knee');
     const clearance = {
       method: 'low-load',
@@ -138,7 +140,7 @@ describe('from screening to a proposed dose', () => {
     await staff.people.saveProfile({ patientId, profile });
     await staff.screening.record({ patientId, screening: allNo() });
     await work.measured();
-    const wish = {
+    const request = {
       method: 'occlusion',
       exerciseId: 'knee-extension-seated',
       limb: 'arm',
@@ -152,6 +154,8 @@ describe('from screening to a proposed dose', () => {
       sessionsPerWeek: 2,
       supervised: true,
     };
-    await expect(staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(/does not work the arm/);
+    await expect(staff.prescriptions.propose({ patientId, request })).rejects.toThrow(
+      /does not work the arm/,
+    );
   });
 });

@@ -1,15 +1,15 @@
 /** Which days work with a cuff stands on the patient's page. */
 import { describe, expect, it } from 'vitest';
-import { exercisesToday } from '#api/patient/today-exercise.ts';
+import { exercisesOn } from '#api/patient/today-exercise.ts';
 import type { Dose } from '#core/model/dose.ts';
 import type { Programme } from '#core/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescriptions.ts';
 import { cuffDose, weightDose } from '#tests/ui/views.ts';
 
-const row = (prescriptionItemId: string, dose: Dose): Prescription => ({
-  id: `version-${prescriptionItemId}`,
-  prescriptionItemId,
+const row = (itemId: string, dose: Dose): Prescription => ({
+  id: `version-${itemId}`,
+  itemId,
   version: 1,
   dose,
   badDay: dose,
@@ -26,17 +26,17 @@ const row = (prescriptionItemId: string, dose: Dose): Prescription => ({
 });
 
 const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>
-  exercisesToday(versions, {
+  exercisesOn(versions, {
     access: { day } as Access,
     isQuiet: false,
     programmes,
-    standing: [],
+    decisions: [],
     record: null,
-    holds: new Map(),
-    isTold: false,
+    suspensions: new Map(),
+    news: false,
   })
     .filter(({ planned }) => planned)
-    .map(({ prescriptionItemId }) => prescriptionItemId);
+    .map(({ itemId }) => itemId);
 
 const both = [row('weight', weightDose), row('cuff', cuffDose)];
 
@@ -63,7 +63,7 @@ describe('work with a cuff on the patient’s page', () => {
     const week: Programme = {
       version: 1,
       fromDay: '2026-03-01',
-      lines: [{ prescriptionItemId: 'cuff', weekdays: [2, 4] }],
+      lines: [{ itemId: 'cuff', weekdays: [2, 4] }],
     };
     expect(shown('2026-03-09', both, [week])).toEqual([]);
     expect(shown('2026-03-10', both, [week])).toEqual(['cuff']);

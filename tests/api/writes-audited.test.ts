@@ -11,7 +11,7 @@ import { freshStore } from '#tests/support/store.ts';
 /** Procedures that change nothing of the record, each with its reason. */
 const unwritten: Readonly<Record<string, string>> = {
   'account.endEverywhere': 'nothing is open here that it could end; its row is looked at in account.test.ts',
-  'admin.choices.preview': 'works out and keeps nothing; with names shown it is a read',
+  'admin.clinicSettings.preview': 'works out and keeps nothing; with names shown it is a read',
   'staff.calculations.tryOne': 'works out and keeps nothing',
   'staff.drafts.drop': 'typed and not recorded yet; opening a draft is audited as an opening of the record',
   'staff.drafts.save': 'typed and not recorded yet',
@@ -69,14 +69,14 @@ const fitting: Readonly<Record<string, object>> = {
   'patient.consents.give': { kind: 'sharing', wordingVersion: 0 },
   'patient.consents.withdraw': { kind: 'sharing' },
   'staff.recordFile.make': { handedTo: 'Somebody named' },
-  'admin.care.nameDeputy': { userId: null },
+  'admin.care.nameCoveringClinician': { userId: null },
   'admin.care.writeWording': { kind: 'sharing', text: 'Words long enough to be an agreement.' },
   'admin.staff.add': { name: 'New Person', email: 'new@test.invalid', role: 'clinician', administers: false },
   'staff.entries.send': { kind: 'morning' },
   'staff.visits.begin': {
     visit: { place: 'clinic', whereabouts: null, callBackPhone: null, present: null },
   },
-  'admin.choices.save': { values: { 'invitation-days': 3 }, reason: 'Local rule' },
+  'admin.clinicSettings.save': { values: { 'invitation-days': 3 }, reason: 'Local rule' },
 };
 
 describe('whatever is written leaves a row of the audit', () => {
@@ -103,7 +103,7 @@ describe('whatever is written leaves a row of the audit', () => {
         /\btx\b[\s\S]{0,20}\.(insert|update|delete)\(|insertRows\(tx|client\.exec\('(INSERT|UPDATE|DELETE)/.test(
           code,
         );
-      return isWriting && !/\bsealed\(tx\b/.test(code);
+      return isWriting && !/\bappendAudit\(tx\b/.test(code);
     });
     expect(found.sort()).toEqual(Object.keys(unsealed).sort());
   });

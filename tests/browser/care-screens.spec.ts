@@ -16,7 +16,7 @@ const call = async (context: BrowserContext, baseURL: string, path: string, inpu
 };
 
 /** A stretch of care that was opened, and closed today. */
-const closedStretch = async (context: BrowserContext, baseURL: string): Promise<string> => {
+const closedEpisode = async (context: BrowserContext, baseURL: string): Promise<string> => {
   const on = '2026-04-20';
   const episode = {
     diagnoses: ['Hip osteoarthritis, right'],
@@ -79,7 +79,7 @@ test('the papers at the end of care: advice is read before it is printed, and pr
 }) => {
   const context = await browser.newContext({ viewport: desk, baseURL });
   await signedIn(context, baseURL!, 'clinician');
-  const asked = `?episode=${await closedStretch(context, baseURL!)}`;
+  const asked = `?episode=${await closedEpisode(context, baseURL!)}`;
   const page = await context.newPage();
   const troubles = watched(page);
   for (const paper of ['letter', 'self-management']) await lookAt(page, `${record}/${paper}${asked}`);

@@ -48,7 +48,7 @@ export const openRecord = async (page: Page) => {
 export const screen = async (page: Page) => {
   await open(page, 'Screening');
   await expect(page.getByText('No screening is recorded; every method stays closed.')).toBeVisible();
-  for (const item of await page.locator('.sheet-item').all())
+  for (const item of await page.locator('.screening-item').all())
     await item.getByRole('radio', { name: 'No', exact: true }).check();
   await radio(page, /high blood pressure/, 'Yes').check();
   await radio(page, /vasculitis/, 'Not known').check();
@@ -129,7 +129,7 @@ export const measure = async (page: Page) => {
 };
 
 /** Prescribing shows which methods are open and why not; then a clinician clears, with a reason. */
-export const readWhyClosed = async (page: Page) => {
+export const readWhyContraindicated = async (page: Page) => {
   await open(page, 'Prescribe');
   const occlusion = page.locator('.method', { has: page.getByRole('link', { name: 'Occlusion' }) });
   await expect(occlusion).toContainText('Closed');
@@ -139,7 +139,7 @@ export const readWhyClosed = async (page: Page) => {
   await expectAccessible(page, 'methods, one closed');
 };
 
-export const agreeAndClear = async (page: Page) => {
+export const consentAndClear = async (page: Page) => {
   await open(page, 'Care');
   await press(page, /^Read out; the patient agrees.*with a clinician/);
   await expect(page.getByText('Agreed').first()).toBeVisible();

@@ -17,7 +17,7 @@ interface Asked {
  * Low load: 8 kg ten times gives 9.79 kg by the published cubic of 2006 (factor 1.2236 at 10), 40 % of it is 3.92 kg, and
  * 3.5 kg is the heaviest owned load not above it. Occlusion: the lower of 184 and 180 mmHg, 60 %, is 108 mmHg.
  */
-const wishes: readonly Asked[] = [
+const requests: readonly Asked[] = [
   {
     method: 'low-load',
     picked: [['Exercise', 'Straighten the knee, sitting']],
@@ -78,7 +78,7 @@ const prescribe = async (page: Page, signer: string, asked: Asked) => {
 };
 
 export const prescribeAll = async (page: Page, signer: string) => {
-  for (const asked of wishes) await prescribe(page, signer, asked);
+  for (const asked of requests) await prescribe(page, signer, asked);
 };
 
 /** Monday: all three. The cuff stays for days with a clinician beside the patient. */

@@ -10,7 +10,7 @@ import {
 } from '#commands/phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
-import { untilKept } from './support.ts';
+import { untilSaved } from './support.ts';
 
 test.describe('on a server that goes and comes back', () => {
   const first = 20_260_131;
@@ -52,7 +52,7 @@ test.describe('on a server that goes and comes back', () => {
     await answerOne(page);
     await answerOne(page);
     await server.stop();
-    await untilKept(page);
+    await untilSaved(page);
     await page.reload();
     await untilReady(page);
     await answerAll(page);

@@ -2,7 +2,7 @@
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
-import { untilKept } from './support.ts';
+import { untilSaved } from './support.ts';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 
@@ -40,7 +40,7 @@ test('a cuff comes off by its time, also where the phone’s clock is set back b
   await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(10:00|9:\d\d)$/);
   await clockMoved(page, { wall: -60 * minute, passed: 6 * minute });
   await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(4:00|3:\d\d)$/);
-  await untilKept(page);
+  await untilSaved(page);
   await page.reload();
   await expect(page.locator('.cuff-bar-figure')).toHaveText(/^(4:00|3:\d\d)$/);
   // Further back than the session is long: no way back leads from the clock of a cuff.
@@ -69,16 +69,16 @@ test('a phone without room says so in the middle of the session, and what it cou
 }) => {
   const context = await unsent(browser, baseURL!);
   const page = await openWithWorker(context);
-  const notKept = page.getByText('This phone cannot keep your answers.');
+  const notSaved = page.getByText('This phone cannot keep your answers.');
   await press(page, 'A lighter day today');
   await noRoomFor(page, 'draft:');
   await answerOne(page);
-  await expect(notKept).toBeVisible();
+  await expect(notSaved).toBeVisible();
   await page.reload();
-  await expect(notKept).toBeHidden();
+  await expect(notSaved).toBeHidden();
   await noRoomFor(page, 'entry:');
   await answerAll(page);
-  await expect(notKept).toBeVisible();
+  await expect(notSaved).toBeVisible();
   await page.reload();
   await expect(page.getByText('It is saved on this phone and will go to the clinic.')).toBeVisible();
   await context.close();

@@ -16,7 +16,7 @@ interface Listed {
   readonly result: {
     readonly data: {
       readonly areas: readonly {
-        readonly choices: readonly { readonly id: string; readonly value: number }[];
+        readonly settings: readonly { readonly id: string; readonly value: number }[];
       }[];
     };
   };
@@ -26,13 +26,13 @@ interface Listed {
 const askTwoHours = async (browser: Browser, baseURL: string) => {
   const context = await browser.newContext({ baseURL });
   await signedIn(context, baseURL, 'admin');
-  const listed = (await (await context.request.get('/api/trpc/admin.choices.list')).json()) as Listed;
-  const standing = listed.result.data.areas.flatMap((area) =>
-    area.choices.map(({ id, value }) => [id, value]),
+  const listed = (await (await context.request.get('/api/trpc/admin.clinicSettings.list')).json()) as Listed;
+  const current = listed.result.data.areas.flatMap((area) =>
+    area.settings.map(({ id, value }) => [id, value]),
   );
-  const saved = await context.request.post('/api/trpc/admin.choices.save', {
+  const saved = await context.request.post('/api/trpc/admin.clinicSettings.save', {
     data: {
-      values: { ...(Object.fromEntries(standing) as object), 'ask-two-hours': 1 },
+      values: { ...(Object.fromEntries(current) as object), 'ask-two-hours': 1 },
       reason: 'Pain two hours later is wanted.',
     },
     headers: { origin: baseURL },

@@ -8,7 +8,7 @@ import { openWithWorker, phoneOf, untilReady } from '#commands/phone-sequences/s
 import { sessionsOf } from '#commands/phone-sequences/stored.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
 import { morningsOf } from './stored-answers.ts';
-import { signedIn, signIn, untilKept } from './support.ts';
+import { signedIn, signIn, untilSaved } from './support.ts';
 
 const file = path.join(process.env.BROWSER_TEST_FOLDER ?? '', 'clinic.sqlite');
 const today = '2026-04-20';
@@ -17,7 +17,7 @@ const sessionsToday = (who: string) => sessionsOf(file, who).filter((entry) => e
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const startSession = (page: Page) => press(page, 'Start the session');
 
-const keptNames = (page: Page): Promise<readonly string[]> =>
+const savedNames = (page: Page): Promise<readonly string[]> =>
   page.evaluate(async () => {
     const names = await caches.keys();
     const lists = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
@@ -43,7 +43,7 @@ test('a whole session without signal, reloaded on every page, reaches the clinic
   await page.reload();
   await startSession(page);
   const seen = await answerAll(page, async (heading) => {
-    await untilKept(page);
+    await untilSaved(page);
     await page.reload();
     await expect(page.locator('main h1')).toContainText(heading.split(' ').slice(0, 2).join(' '));
   });
@@ -54,7 +54,7 @@ test('a whole session without signal, reloaded on every page, reaches the clinic
   await expect(page.getByText('Your clinic has your answers.')).toBeVisible({ timeout: 20_000 });
   expect(sessionsOf(file, 'patient-1')).toHaveLength(before + 1);
   // Kept on the phone: this one document and hashed files; no answer of the server, no page of the clinic.
-  const kept = await keptNames(page);
+  const kept = await savedNames(page);
   expect(kept.filter((name) => name !== '/today' && !name.startsWith('/_next/static/chunks/'))).toEqual([]);
   await context.close();
 });
@@ -146,7 +146,7 @@ test('signed out in the middle, a server in trouble, and sent twice: nothing is 
         };
       }),
   );
-  expect(kept).toContain('"sealed":{"version":1');
+  expect(kept).toContain('"encrypted":{"version":1');
   expect(kept).not.toMatch(/painBefore|repetitions/);
   await signedIn(context, baseURL!, 'patient-9');
   let isInTrouble = true;
@@ -188,9 +188,9 @@ test('two people on one phone: the second finds nothing of the first, with or wi
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(/Hello Anselm$/);
   await untilReady(page);
   await expect(page.getByText('Go on with your session')).toHaveCount(0);
-  const keptPage = await page.evaluate(async () => (await caches.match('/today'))?.text());
-  expect(keptPage).toContain('Anselm');
-  expect(keptPage).not.toContain('Bartholomew');
+  const savedPage = await page.evaluate(async () => (await caches.match('/today'))?.text());
+  expect(savedPage).toContain('Anselm');
+  expect(savedPage).not.toContain('Bartholomew');
   await context.setOffline(false);
   await context.clearCookies();
   await signIn(page, 'patient-5');

@@ -28,7 +28,7 @@ test('worklist, patient, picture, decision and override can all be reached and d
   const troubles = watched(page);
   await page.goto('/worklist');
 
-  await tabTo(page, '[data-line]');
+  await tabTo(page, '[data-item]');
   const first = await page.evaluate(() => document.activeElement?.textContent);
   await page.keyboard.press('ArrowDown');
   expect(await page.evaluate(() => document.activeElement?.textContent)).not.toBe(first);
@@ -39,23 +39,23 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await page.waitForURL(/\/patients\//);
 
   await page.goto('/patients/flare-then-hold/review');
-  await page.locator('.pic-gate-link').first().waitFor();
-  await tabTo(page, '.pic-gate-link');
+  await page.locator('.chart-marker-link').first().waitFor();
+  await tabTo(page, '.chart-marker-link');
   await page.keyboard.press('Home');
-  const told = page.locator('.picture-told');
+  const told = page.locator('.chart-detail');
   const oldest = await told.locator('strong').textContent();
   await page.keyboard.press('ArrowRight');
   await expect(told.locator('strong')).not.toHaveText(oldest!);
   await expect(told.locator('li').first()).toBeVisible();
 
   // Two handles bring the picture down to a stretch; it is never shorter than two weeks.
-  await tabTo(page, 'input.brush-handle[aria-label="First day shown"]');
+  await tabTo(page, 'input.range-handle[aria-label="First day shown"]');
   await page.keyboard.press('End');
-  await expect(page.locator('.brush legend')).toContainText(/, 14 days$/);
-  await tabTo(page, '.brush button');
+  await expect(page.locator('.range-selector legend')).toContainText(/, 14 days$/);
+  await tabTo(page, '.range-selector button');
   await page.keyboard.press('Enter');
-  await expect(page.locator('.brush legend')).toContainText(/, 84 days$/);
-  await tabTo(page, '.picture-told button');
+  await expect(page.locator('.range-selector legend')).toContainText(/, 84 days$/);
+  await tabTo(page, '.chart-detail button');
   await page.keyboard.press('Enter');
   await expect(told).toContainText('Thresholds that day');
 

@@ -64,5 +64,5 @@ export const watched = (page: Page): readonly string[] => {
 };
 
 /** The newest answer stands on the phone: sealing and keeping it take a moment after the tap. */
-export const untilKept = (page: Page): Promise<unknown> =>
+export const untilSaved = (page: Page): Promise<unknown> =>
   page.waitForSelector('html[data-draft="written"]', { state: 'attached' });

@@ -5,10 +5,10 @@
 import { expect, test } from '@playwright/test';
 import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
 import {
-  agreeAndClear,
+  consentAndClear,
   measure,
   openRecord,
-  readWhyClosed,
+  readWhyContraindicated,
   reviewer,
   screen,
   signInWithCode,
@@ -37,8 +37,8 @@ test('from an empty record to a decision a clinician has answered', async ({ bro
   await openRecord(page);
   await screen(page);
   await measure(page);
-  await readWhyClosed(page);
-  await agreeAndClear(page);
+  await readWhyContraindicated(page);
+  await consentAndClear(page);
   await prescribeAll(page, reviewer);
   await giveWeekdays(page);
 

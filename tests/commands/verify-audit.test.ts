@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { headsFileOf, keepHeads } from '#data/audit-heads.ts';
+import { headsFileOf, storeHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
 import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
@@ -51,7 +51,7 @@ describe('npm run verify-audit', () => {
   });
 
   it('finds an end that was cut off after a head was kept, and names the first row that is gone', async () => {
-    await keepHeads(store, auditKey, ['a', 'b'], 1);
+    await storeHeads(store, auditKey, ['a', 'b'], 1);
     expect(run().out).toContain('clinic a: 6 rows hold; 1 kept heads agree');
     store.writer.client.exec('DROP TRIGGER audit_no_delete');
     store.writer.client.exec("DELETE FROM audit WHERE clinic_id = 'a' AND sequence >= 5");
@@ -62,7 +62,7 @@ describe('npm run verify-audit', () => {
   });
 
   it('finds a head that was changed, and reads a copy of the heads kept elsewhere', async () => {
-    await keepHeads(store, auditKey, ['a', 'b'], 1);
+    await storeHeads(store, auditKey, ['a', 'b'], 1);
     const file = headsFileOf(store.file);
     const copy = path.join(folder, 'copy');
     copyFileSync(file, copy);

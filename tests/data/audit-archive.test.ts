@@ -1,10 +1,10 @@
 import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Access } from '#data/access.ts';
-import { sealed } from '#data/audit.ts';
-import { archiveBefore, archiveFileOf, auditKeptSince, type Segment } from '#data/audit-archive.ts';
-import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
-import { saveChoices } from '#data/choices.ts';
+import { appendAudit } from '#data/audit.ts';
+import { archiveBefore, archiveFileOf, auditStoredSince, type Segment } from '#data/audit-archive.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
+import { saveSettings } from '#data/choices.ts';
 import type { Store } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';
 import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
@@ -25,9 +25,9 @@ describe('audit rows older than the clinic’s years', () => {
     clinician = setting.clinician;
     await signedExercise(clinician, setting.patientId);
     later = { ...clinician, now: clinician.now + year + 86_400_000 };
-    await saveChoices(later, { 'audit-retention-years': 1 }, 'Local rule');
+    await saveSettings(later, { 'audit-retention-years': 1 }, 'Local rule');
     for (const subject of ['one', 'two'])
-      await store.write((tx) => sealed(tx, later, { act: 'write', subject }));
+      await store.write((tx) => appendAudit(tx, later, { act: 'write', subject }));
   });
   afterEach(() => store.close());
 
@@ -38,7 +38,7 @@ describe('audit rows older than the clinic’s years', () => {
       }[]
     ).map((row) => row.sequence);
   const verify = () => verifyChain(store, auditKey, 'a');
-  const archive = async (): Promise<Segment> => (await archiveBefore(later, await auditKeptSince(later)))!;
+  const archive = async (): Promise<Segment> => (await archiveBefore(later, await auditStoredSince(later)))!;
   const withoutTriggers = (statement: string) => {
     store.writer.client.exec(
       'DROP TRIGGER audit_no_update; DROP TRIGGER audit_no_delete; DROP TRIGGER audit_segment_no_update; DROP TRIGGER audit_segment_no_delete;',
@@ -66,9 +66,9 @@ describe('audit rows older than the clinic’s years', () => {
 
   it('exactly a year old stays, a moment older moves; the second time nothing is left to move', async () => {
     const at = (now: number) => ({ ...clinician, now });
-    expect(await archiveBefore(later, await auditKeptSince(at(clinician.now + year)))).toBeNull();
-    expect(await archiveBefore(later, await auditKeptSince(at(clinician.now + year + 1)))).not.toBeNull();
-    expect(await archiveBefore(later, await auditKeptSince(at(clinician.now + year + 1)))).toBeNull();
+    expect(await archiveBefore(later, await auditStoredSince(at(clinician.now + year)))).toBeNull();
+    expect(await archiveBefore(later, await auditStoredSince(at(clinician.now + year + 1)))).not.toBeNull();
+    expect(await archiveBefore(later, await auditStoredSince(at(clinician.now + year + 1)))).toBeNull();
   });
 
   it('a copy made by a release that knew no archive can be verified as it is', async () => {
@@ -88,7 +88,7 @@ describe('audit rows older than the clinic’s years', () => {
 
   it('the newest row stays even when all are old, so that the chain can go on', async () => {
     const far = { ...later, now: later.now + 5 * year };
-    expect((await archiveBefore(far, await auditKeptSince(far)))?.lastSequence).toBe(8);
+    expect((await archiveBefore(far, await auditStoredSince(far)))?.lastSequence).toBe(8);
     expect(rowsLeft()).toEqual([9, 10]);
     expect(await verify()).toMatchObject({ ok: true, archived: 8 });
   });
@@ -96,12 +96,12 @@ describe('audit rows older than the clinic’s years', () => {
   it('two moves, one after the other, hold together', async () => {
     await archive();
     const far = { ...later, now: later.now + 2 * year };
-    await archiveBefore(far, await auditKeptSince(far));
+    await archiveBefore(far, await auditStoredSince(far));
     expect(await verify()).toMatchObject({ ok: true, rows: 2, archived: 9, away: 0 });
   });
 
   it('heads kept before the move still agree, and one that was made up does not', async () => {
-    await keepHeads(store, auditKey, ['a'], 1);
+    await storeHeads(store, auditKey, ['a'], 1);
     await archive();
     const kept = readHeads(headsFileOf(store.file), auditKey);
     const heads = kept.ok ? kept.heads : [];

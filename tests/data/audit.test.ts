@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { flushReads, noteRead } from '#data/audit.ts';
-import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
 import type { Store } from '#data/store/store.ts';
 import { verifyChain } from '#data/verify-chain.ts';
 import { accessOf, auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
@@ -60,7 +60,7 @@ describe('the audit chain of a clinic', () => {
   });
 
   it('names the first row that was cut off the end, by a head kept outside the file', async () => {
-    await keepHeads(store, auditKey, ['a'], 1);
+    await storeHeads(store, auditKey, ['a'], 1);
     const kept = readHeads(headsFileOf(store.file), auditKey);
     expect(kept).toMatchObject({ ok: true, heads: [{ clinicId: 'a', sequence: 6, at: 1 }] });
     tamper(store, "DELETE FROM audit WHERE clinic_id = 'a' AND sequence > 4");
@@ -74,7 +74,7 @@ describe('the audit chain of a clinic', () => {
   });
 
   it('names the row that somebody with the key wrote anew after its head was kept', async () => {
-    await keepHeads(store, auditKey, ['a'], 1);
+    await storeHeads(store, auditKey, ['a'], 1);
     const kept = readHeads(headsFileOf(store.file), auditKey);
     const heads = kept.ok ? kept.heads.map((head) => ({ ...head, seal: head.seal.replace(/^./, '-') })) : [];
     expect(await verifyChain(store, auditKey, 'a', heads)).toMatchObject({ ok: false, sequence: 6 });
@@ -82,11 +82,11 @@ describe('the audit chain of a clinic', () => {
 
   it('keeps a head only when the chain has grown, and finds a line taken out of the middle', async () => {
     const access = accessOf(store, 'a', 'clinician-a');
-    expect(await keepHeads(store, auditKey, ['a', 'b'], 1)).toBe(2);
-    expect(await keepHeads(store, auditKey, ['a', 'b'], 2)).toBe(0);
+    expect(await storeHeads(store, auditKey, ['a', 'b'], 1)).toBe(2);
+    expect(await storeHeads(store, auditKey, ['a', 'b'], 2)).toBe(0);
     noteRead(access, { subject: 'worklist' });
     await flushReads(store);
-    expect(await keepHeads(store, auditKey, ['a', 'b'], 3)).toBe(1);
+    expect(await storeHeads(store, auditKey, ['a', 'b'], 3)).toBe(1);
     const file = headsFileOf(store.file);
     const lines = readFileSync(file, 'utf8').split('\n');
     writeFileSync(file, [lines[0], lines[2], ''].join('\n'));

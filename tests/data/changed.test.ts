@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addEvent, eventsOf } from '#data/care-events.ts';
 import { subscribe } from '#data/changed.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { openFile } from '#data/store/store.ts';
 import { accessOf, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
@@ -41,7 +41,7 @@ describe('a change of a record', () => {
     await access.store.write(async () => {
       await addEvent(access, patientId, event);
       await addEvent(access, patientId, event);
-      await saveChoices(access, {}, 'Nothing differs.');
+      await saveSettings(access, {}, 'Nothing differs.');
       expect(heard).toEqual([]);
     });
     expect(heard).toEqual([

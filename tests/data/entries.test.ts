@@ -30,7 +30,7 @@ const joint = (over: object = {}) => ({
 describe('entries of a phone', () => {
   let store: Store;
   let setting: Setting;
-  let line: { prescriptionId: string; prescriptionItemId: string };
+  let line: { prescriptionId: string; itemId: string };
   beforeEach(async () => {
     store = freshStore();
     setting = await twoClinics(store);
@@ -206,6 +206,6 @@ describe('entries of a phone', () => {
     const [decision] = await replayableDecisions(clinician, patientId, '2026-01-01');
     expect(decision?.facts.painAfter).toBe(2);
     expect(decision?.reasons.map((reason) => reason.rule)).toContain('M1');
-    expect(Object.keys(decision?.choices ?? {}).length).toBeGreaterThan(10);
+    expect(Object.keys(decision?.settings ?? {}).length).toBeGreaterThan(10);
   });
 });

@@ -25,7 +25,7 @@ beforeEach(async () => {
 afterEach(() => store.close());
 
 const check = (over: Partial<LimbCheck> = {}): LimbCheck => ({
-  prescriptionItemId: 'line',
+  itemId: 'line',
   moment: 'after',
   colour: 'usual',
   feeling: null,

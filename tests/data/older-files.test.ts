@@ -4,8 +4,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { readEnvironment } from '#commands/environment.mjs';
-import { sealed } from '#data/audit.ts';
-import { headsFileOf, keepHeads, readHeads } from '#data/audit-heads.ts';
+import { appendAudit } from '#data/audit.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
 import { openStore } from '#data/open-store.ts';
 import { migrateStore, pendingMigrations } from '#data/store/migrate.ts';
 import type { Store } from '#data/store/store.ts';
@@ -58,9 +58,9 @@ const withAudit = async (): Promise<Store> => {
   await clinicNamed(store, 'a');
   const access = accessOf(store, 'a', 'clinician-a');
   for (const subject of ['one', 'two']) {
-    await store.write((tx) => sealed(tx, access, { act: 'write', subject }));
+    await store.write((tx) => appendAudit(tx, access, { act: 'write', subject }));
   }
-  await keepHeads(store, auditKey, ['a'], 1);
+  await storeHeads(store, auditKey, ['a'], 1);
   return store;
 };
 
@@ -131,8 +131,8 @@ describe('a file of an earlier baseline', () => {
     migrateStore(store, migrationsFolder);
     await clinicNamed(store, clinicId);
     const access = accessOf(store, clinicId, 'somebody');
-    await store.write((tx) => sealed(tx, access, { act: 'write', subject: 'one' }));
-    await keepHeads(store, auditKey, [clinicId], 1);
+    await store.write((tx) => appendAudit(tx, access, { act: 'write', subject: 'one' }));
+    await storeHeads(store, auditKey, [clinicId], 1);
     fromEarlierBaseline(store);
     store.close();
     return store.file;

@@ -1,7 +1,7 @@
 /** What this release's entries add: gaps after the work, something new, who typed, a morning given late. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { screeningSheetVersion } from '#core/screening/items.ts';
-import { handleMatter } from '#data/handle-matter.ts';
+import { handleWorklistItem } from '#data/handle-matter.ts';
 import { rebuildWorklist } from '#data/matters.ts';
 import { recordOf } from '#data/record.ts';
 import { morning, trainingSession, worklistItem } from '#data/schema/schema.ts';
@@ -93,7 +93,7 @@ describe('something new since last time', () => {
   it('is settled by acknowledging it, or by asking the screening again', async () => {
     const { clinician, patientId } = setting;
     await takeSession(clinician, patientId, sessionEntry({ entryId: 'e', news: ['fall'] }));
-    await handleMatter(clinician, patientId, {
+    await handleWorklistItem(clinician, patientId, {
       key: 'reported-new',
       act: 'acknowledge',
       until: null,

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { replayableDecisions } from '#data/decisions.ts';
 import type { Store } from '#data/store/store.ts';
 import { accessOf, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
@@ -18,10 +18,10 @@ it('each decision keeps the clinic choices it was taken under; equal ones are he
   const at = (hours: number) => accessOf(store, 'a', 'clinician-a', start + hours * 3_600_000);
   await sendSession(at(1), patientId, line, 2);
   await sendSession(at(2), patientId, line, 3);
-  await saveChoices(at(3), { 'baseline-expiry': 28 }, 'Local rule');
+  await saveSettings(at(3), { 'baseline-expiry': 28 }, 'Local rule');
   await sendSession(at(4), patientId, line, 2);
   const [first, second, third] = (await replayableDecisions(at(5), patientId, '2026-01-01')).map(
-    (row) => row.choices,
+    (row) => row.settings,
   );
   expect(second).toBe(first);
   expect([first!['baseline-expiry'], third!['baseline-expiry']]).toEqual([42, 28]);

@@ -30,11 +30,11 @@ describe('durability', () => {
   it('saves sessions sent by 100 phones at once: each is there once, none fails', async () => {
     store = freshStore();
     const { clinician, patientId } = await twoClinics(store);
-    const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
+    const { prescriptionId, itemId } = await signedExercise(clinician, patientId);
     const sets = [
       {
         prescriptionId,
-        prescriptionItemId,
+        itemId,
         set: 1,
         repetitions: 20,
         loadKg: 4,
@@ -185,13 +185,11 @@ describe('the record is append-only', () => {
       `INSERT INTO session_joint (session_id, clinic_id, patient_id, joint, pain_before_0_10, pain_two_hours_state, gave_way) VALUES ('${session}', 'a', '${patientId}', 'right-knee', ${pain}, 'asked', 0)`;
     expect(() => client.exec(joint(11))).toThrow(/CHECK/);
     expect(() => client.exec(joint(3.5))).toThrow(/CHECK/);
-    const prescription = client
-      .prepare('SELECT id, prescription_item_id AS line FROM prescription')
-      .get() as {
+    const prescription = client.prepare('SELECT id, item_id AS line FROM prescription').get() as {
       id: string;
       line: string;
     };
-    const set = `INSERT INTO set_log (id, clinic_id, patient_id, session_id, prescription_id, prescription_item_id, set_number, load_kg, stop_reason) VALUES ('s', 'a', '${patientId}', '${session}', '${prescription.id}', '${prescription.line}', 1, -3, 'none')`;
+    const set = `INSERT INTO set_log (id, clinic_id, patient_id, session_id, prescription_id, item_id, set_number, load_kg, stop_reason) VALUES ('s', 'a', '${patientId}', '${session}', '${prescription.id}', '${prescription.line}', 1, -3, 'none')`;
     expect(() => client.exec(set)).toThrow(/CHECK/);
     expect(() => client.exec(joint(10))).not.toThrow();
   });

@@ -17,7 +17,7 @@ afterEach(() => store.close());
 
 const as = (name: string) => asClinician(accessOf(store, 'a', name, start, name)).staff;
 
-const frozen = (usualPain: number) => ({
+const baselineValues = (usualPain: number) => ({
   joint: 'right-knee',
   usualPain,
   usualPainTop: usualPain,
@@ -30,11 +30,11 @@ const frozen = (usualPain: number) => ({
 
 it('of two who freeze usual values from the same page, the second is told whose stand', async () => {
   const { patientId, clinician } = setting;
-  await as('Ana').review.freezeBaseline({ patientId, baseline: frozen(2), seen: 0 });
-  const second = as('Ben').review.freezeBaseline({ patientId, baseline: frozen(5), seen: 0 });
+  await as('Ana').review.setBaseline({ patientId, baseline: baselineValues(2), seen: 0 });
+  const second = as('Ben').review.setBaseline({ patientId, baseline: baselineValues(5), seen: 0 });
   await expect(second).rejects.toThrow(/Ana has frozen values for this joint meanwhile. Nothing of yours/);
   expect((await baselinesOf(clinician, patientId)).map((row) => row.usualPain)).toEqual([2]);
-  await as('Ben').review.freezeBaseline({ patientId, baseline: frozen(3), seen: 1 });
+  await as('Ben').review.setBaseline({ patientId, baseline: baselineValues(3), seen: 1 });
   expect((await baselinesOf(clinician, patientId)).map((row) => row.usualPain)).toEqual([2, 3]);
 });
 

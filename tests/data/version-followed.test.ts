@@ -17,7 +17,7 @@ import { freshStore } from '#tests/support/store.ts';
 
 let store: Store;
 let setting: Setting;
-let followed: { readonly prescriptionId: string; readonly prescriptionItemId: string };
+let followed: { readonly prescriptionId: string; readonly itemId: string };
 beforeEach(async () => {
   store = freshStore();
   setting = await twoClinics(store);
@@ -30,7 +30,7 @@ const changed = async (): Promise<string> => {
   const { clinician, patientId } = setting;
   const dose = { ...lowLoadDose, loadKg: 2 };
   const id = await addVersion(clinician, patientId, {
-    prescriptionItemId: followed.prescriptionItemId,
+    itemId: followed.itemId,
     dose,
     badDay: { ...dose, sets: 1 },
     joints: ['right-knee'],

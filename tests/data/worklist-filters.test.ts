@@ -3,9 +3,9 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import type { Access } from '#data/access.ts';
 import { setTeamMember } from '#data/care-team.ts';
-import { saveChoices } from '#data/choices.ts';
-import { handleMatter } from '#data/handle-matter.ts';
-import { rebuiltMatters } from '#data/matters.ts';
+import { saveSettings } from '#data/choices.ts';
+import { handleWorklistItem } from '#data/handle-matter.ts';
+import { rebuiltWorklistItems } from '#data/matters.ts';
 import { sendMessage } from '#data/messages.ts';
 import { sendPatientMessage } from '#data/patient-messages.ts';
 import { setSite } from '#data/patient-sites.ts';
@@ -32,7 +32,7 @@ afterEach(() => store.close());
 
 const at = (days: number): Access => accessOf(store, 'a', 'clinician-a', start + days * dayMs);
 const kinds = async (access: Access) =>
-  (await worklistPage(access, all)).lines.flatMap((line) => line.matters.map((one) => one.kind));
+  (await worklistPage(access, all)).lines.flatMap((line) => line.worklistItems.map((one) => one.kind));
 
 const clinicianNamed = async (name: string) => {
   const person = { name, email: `${name}@test.invalid`, role: 'clinician', administers: false } as const;
@@ -41,7 +41,7 @@ const clinicianNamed = async (name: string) => {
 
 describe('records kept to a team', () => {
   const restricted = async () => {
-    await saveChoices(at(0), { 'care-team-restriction': 1 }, 'Large clinic');
+    await saveSettings(at(0), { 'care-team-restriction': 1 }, 'Large clinic');
     const inside = await clinicianNamed('inside');
     const outside = await clinicianNamed('outside');
     await setTeamMember(at(0), setting.patientId, inside, true);
@@ -62,7 +62,7 @@ describe('records kept to a team', () => {
     await sendSession(at(0), setting.patientId, line, 3, { redFlags: ['chest-pain'] });
     const shown = await list(outside);
     expect(shown).toMatchObject({ listed: 1, closed: 1 });
-    expect(shown.lines.map((one) => [one.matter.kind, one.others.map((other) => other.kind)])).toEqual([
+    expect(shown.lines.map((one) => [one.item.kind, one.others.map((other) => other.kind)])).toEqual([
       ['red-flag', ['danger-passed']],
     ]);
     expect((await list(inside)).lines[0]!.others.map((one) => one.kind)).toContain('missing-answers');
@@ -100,13 +100,13 @@ describe('narrowing the list', () => {
     const colleague = await clinicianNamed('colleague');
     const staff = asClinician(at(4)).staff.worklist;
     const [line] = (await staff.list()).lines;
-    await staff.assign({ patientId: setting.patientId, key: line!.matter.key, userId: colleague });
+    await staff.assign({ patientId: setting.patientId, key: line!.item.key, userId: colleague });
     const given = await staff.list({ assignedTo: colleague });
-    expect(given.lines.map((one) => one.matter.assignedName)).toEqual(['colleague']);
+    expect(given.lines.map((one) => one.item.assignedName)).toEqual(['colleague']);
     expect((await staff.list({ mine: true })).listed).toBe(0);
     const stranger = staff.assign({
       patientId: setting.patientId,
-      key: line!.matter.key,
+      key: line!.item.key,
       userId: 'clinician-b',
     });
     await expect(stranger).rejects.toThrow(/no such clinician/);
@@ -133,7 +133,7 @@ describe('a message from a patient', () => {
   it('is settled by marking it as seen, and a later one is not', async () => {
     await write(0);
     const handling = { key: 'message', act: 'acknowledge', until: null, assignee: null, reason: '' } as const;
-    expect(await handleMatter(at(1), setting.patientId, handling)).toBe('done');
+    expect(await handleWorklistItem(at(1), setting.patientId, handling)).toBe('done');
     expect(await kinds(at(1))).toEqual([]);
     await write(3);
     expect(await kinds(at(3))).toEqual(['message']);
@@ -148,7 +148,9 @@ describe('a booked review', () => {
     await book(0, '2026-03-05');
     expect([await kinds(at(2)), await kinds(at(3))]).toEqual([[], ['review-day']]);
     const [line] = (await worklistPage(at(3), all)).lines;
-    expect(sentenceOf(line!.matters[0] as never, at(3).day)).toBe('The review booked for 2026-03-05 is due.');
+    expect(sentenceOf(line!.worklistItems[0] as never, at(3).day)).toBe(
+      'The review booked for 2026-03-05 is due.',
+    );
   });
 
   it('gives way to the next booking, and goes when it is taken back', async () => {
@@ -163,9 +165,9 @@ describe('a booked review', () => {
 it('keeping the list on write and rebuilding it from the record agree on messages and bookings', async () => {
   await sendPatientMessage(at(0), setting.patientId, 'May I swim?');
   await bookReview(at(0), setting.otherPatientId, { day: '2026-03-05', time: null, place: null });
-  const rows = (await rebuiltMatters(at(4))).map((row) => [row.patientId, row.kind, row.showsFrom]);
+  const rows = (await rebuiltWorklistItems(at(4))).map((row) => [row.patientId, row.kind, row.showsFrom]);
   const kept = (await worklistPage(at(4), all)).lines.flatMap((line) =>
-    line.matters.map((one) => [line.patientId, one.kind, one.showsFrom]),
+    line.worklistItems.map((one) => [line.patientId, one.kind, one.showsFrom]),
   );
   expect(rows.sort()).toEqual(kept.sort());
   expect(rows).toHaveLength(2);

@@ -2,17 +2,17 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import type { Access } from '#data/access.ts';
-import { freezeBaseline } from '#data/baselines.ts';
+import { setBaseline } from '#data/baselines.ts';
 import { addLimit } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';
 import { respond } from '#data/decision-responses.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
-import { handleMatter } from '#data/handle-matter.ts';
-import { rebuildWorklist, rebuiltMatters } from '#data/matters.ts';
+import { handleWorklistItem } from '#data/handle-matter.ts';
+import { rebuildWorklist, rebuiltWorklistItems } from '#data/matters.ts';
 import { addVersion } from '#data/prescribing.ts';
 import { trainingSession, worklistItem } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';
@@ -27,7 +27,7 @@ import {
   start,
   twoClinics,
 } from '#tests/support/clinic.ts';
-import { type Line, sendMorning, sendSession } from '#tests/support/sore-knee.ts';
+import { type PrescriptionItem, sendMorning, sendSession } from '#tests/support/sore-knee.ts';
 import { freshStore } from '#tests/support/store.ts';
 
 const hourMs = 3_600_000;
@@ -36,14 +36,14 @@ interface Scene {
   readonly store: Store;
   readonly access: Access;
   readonly patientId: string;
-  readonly line: Line;
+  readonly item: PrescriptionItem;
 }
 
 const sessions = ({ store }: Scene) =>
   store.read.select().from(trainingSession).orderBy(trainingSession.arrivedAt);
 
-const send = ({ access, patientId, line }: Scene, painAfter: number, over: object = {}) =>
-  sendSession(access, patientId, line, painAfter, over);
+const send = ({ access, patientId, item }: Scene, painAfter: number, over: object = {}) =>
+  sendSession(access, patientId, item, painAfter, over);
 
 const answered = async ({ access, patientId }: Scene, answer: 'accept' | 'override'): Promise<void> => {
   const decision = (await decisionsOf(access, patientId, '2026-01-01')).at(-1);
@@ -115,7 +115,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
   accept: (scene) => answered(scene, 'accept'),
   override: (scene) => answered(scene, 'override'),
   'frozen baseline': ({ access, patientId }) =>
-    freezeBaseline(
+    setBaseline(
       access,
       patientId,
       {
@@ -129,9 +129,9 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       },
       'Diary',
     ),
-  'unsigned version': ({ access, patientId, line }) =>
+  'unsigned version': ({ access, patientId, item }) =>
     addVersion(access, patientId, {
-      prescriptionItemId: line.prescriptionItemId,
+      itemId: item.itemId,
       dose: lowLoadDose,
       badDay: lowLoadDose,
       joints: ['right-knee'],
@@ -140,7 +140,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       origin: 'clinician',
     }),
   snooze: ({ access, patientId }) =>
-    handleMatter(access, patientId, {
+    handleWorklistItem(access, patientId, {
       key: 'missing-answers',
       act: 'snooze',
       until: addDays(access.day, 1),
@@ -148,14 +148,14 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       reason: 'Later',
     }),
   acknowledge: ({ access, patientId }) =>
-    handleMatter(access, patientId, {
+    handleWorklistItem(access, patientId, {
       key: 'decision right-knee',
       act: 'acknowledge',
       until: null,
       assignee: null,
       reason: '',
     }),
-  choices: ({ access }) => saveChoices(access, { 'worklist-missing-mornings': 2 }, 'Sooner'),
+  settings: ({ access }) => saveSettings(access, { 'worklist-missing-mornings': 2 }, 'Sooner'),
   screening: ({ access, patientId }) => screenedClear(access, patientId),
   fall: ({ access, patientId }) =>
     addEvent(access, patientId, { day: access.day, kind: 'fall', joint: null, remark: null }),
@@ -195,7 +195,7 @@ const told = (rows: readonly object[]) =>
 
 const listed = async (access: Access) =>
   (await worklistPage(access, { after: null, limit: 50, kind: null, assignedTo: null })).lines.flatMap(
-    (row) => row.matters.map((one) => `${row.patientId} ${one.key}`),
+    (row) => row.worklistItems.map((one) => `${row.patientId} ${one.key}`),
   );
 
 describe('the worklist kept on write is the one a rebuild would find', () => {
@@ -208,17 +208,17 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
     const property = fc.asyncProperty(history, async (events) => {
       const store = freshStore();
       const { clinician, patientId } = await twoClinics(store);
-      const line = await signedExercise(clinician, patientId);
+      const item = await signedExercise(clinician, patientId);
       let hours = 0;
       const at = () => accessOf(store, 'a', 'clinician-a', start + hours * hourMs);
       for (const event of events) {
         hours += event.hours;
-        await acts[event.act]!({ store, access: at(), patientId, line });
+        await acts[event.act]!({ store, access: at(), patientId, item });
       }
       hours += 1;
       const kept = await store.read.select().from(worklistItem);
       for (const row of kept) seen.add(row.kind);
-      expect(told(kept)).toEqual(told(await rebuiltMatters(at())));
+      expect(told(kept)).toEqual(told(await rebuiltWorklistItems(at())));
       hours += 40 * 24;
       const before = await listed(at());
       await rebuildWorklist(at());

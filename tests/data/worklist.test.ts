@@ -6,7 +6,7 @@ import { dayAt } from '#data/civil-time.ts';
 import { respond } from '#data/decision-responses.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import { storeSession } from '#data/entries.ts';
-import { handleMatter } from '#data/handle-matter.ts';
+import { handleWorklistItem } from '#data/handle-matter.ts';
 import type { Store } from '#data/store/store.ts';
 import { worklistCounts, worklistPage } from '#data/worklist.ts';
 import {
@@ -26,7 +26,7 @@ const all = { after: null, limit: 50, kind: null, assignedTo: null } as const;
 
 let store: Store;
 let setting: Setting;
-let line: { prescriptionId: string; prescriptionItemId: string };
+let line: { prescriptionId: string; itemId: string };
 beforeEach(async () => {
   store = freshStore();
   setting = await twoClinics(store);
@@ -42,13 +42,13 @@ const session = (access: Access, painAfter: number, over: object = {}) =>
 const morning = (access: Access, pain: number | null) => sendMorning(access, setting.patientId, pain);
 
 const kinds = async (access: Access) =>
-  (await worklistPage(access, all)).lines.flatMap((row) => row.matters.map((one) => one.kind));
+  (await worklistPage(access, all)).lines.flatMap((row) => row.worklistItems.map((one) => one.kind));
 
 describe('the worklist keeps due dates, not flags', () => {
   it('lists a patient with no morning answer from the third day on, with nothing written in between', async () => {
     expect([await kinds(at(2)), await kinds(at(3))]).toEqual([[], ['missing-answers']]);
     const [row] = (await worklistPage(at(5), all)).lines;
-    expect(sentenceOf(row!.matters[0] as never, at(5).day)).toBe('No morning answers for 5 days.');
+    expect(sentenceOf(row!.worklistItems[0] as never, at(5).day)).toBe('No morning answers for 5 days.');
   });
 
   it('lists an old screening the day after its last valid day, not on it', async () => {
@@ -74,9 +74,12 @@ describe('the worklist keeps due dates, not flags', () => {
 describe('order, pages and counts', () => {
   it('puts danger before age, and age before nothing', async () => {
     const other = await signedExercise(setting.clinician, setting.otherPatientId);
-    expect(other.prescriptionItemId).not.toBe(line.prescriptionItemId);
+    expect(other.itemId).not.toBe(line.itemId);
     await session(at(4, 18), 2, { redFlags: ['chest-pain'], stoppedByFlag: true });
-    const lines = (await worklistPage(at(5), all)).lines.map((row) => [row.patientId, row.matters[0]?.kind]);
+    const lines = (await worklistPage(at(5), all)).lines.map((row) => [
+      row.patientId,
+      row.worklistItems[0]?.kind,
+    ]);
     expect(lines).toEqual([
       [setting.patientId, 'red-flag'],
       [setting.otherPatientId, 'missing-answers'],
@@ -103,7 +106,7 @@ describe('order, pages and counts', () => {
 
 describe('handling a matter', () => {
   it('puts a matter off until a day and no longer', async () => {
-    const done = await handleMatter(at(3), setting.patientId, {
+    const done = await handleWorklistItem(at(3), setting.patientId, {
       key: 'missing-answers',
       act: 'snooze',
       until: '2026-03-07',
@@ -117,7 +120,7 @@ describe('handling a matter', () => {
     await session(at(0, 18), 2, { redFlags: ['chest-pain'], stoppedByFlag: true });
     const key = 'decision right-knee';
     expect(
-      await handleMatter(at(0, 19), setting.patientId, {
+      await handleWorklistItem(at(0, 19), setting.patientId, {
         key,
         act: 'snooze',
         until: '2026-03-07',
@@ -129,7 +132,7 @@ describe('handling a matter', () => {
   });
 
   it('begins afresh when a new matter of the same kind arises', async () => {
-    await handleMatter(at(3), setting.patientId, {
+    await handleWorklistItem(at(3), setting.patientId, {
       key: 'missing-answers',
       act: 'snooze',
       until: '2026-03-31',

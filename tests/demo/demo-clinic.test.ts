@@ -30,10 +30,10 @@ import { typedSecret } from '#tests/support/typed-secret.ts';
 import {
   accessTo,
   auditKey,
+  decisionsInForceAt,
   inForceAt,
   middayOf,
   placeOf,
-  standingAt,
   type Told,
   target,
   toldOf,
@@ -66,7 +66,7 @@ const claimsOf = ({ joint, decision, inForce, waits }: Expected): readonly Claim
 const productSays = (story: Story, { on, of }: Claim, day: number): string | null => {
   const known = told.get(story.id)!;
   const midday = middayOf(story, day);
-  if (on === 'decision') return standingAt(known, of, midday)?.decision ?? null;
+  if (on === 'decision') return decisionsInForceAt(known, of, midday)?.decision ?? null;
   return on === 'in force' ? inForceAt(known, story, of, midday) : waitsAt(known, story, of, midday);
 };
 
@@ -85,7 +85,9 @@ describe.each(everyStory.map((story) => [story.id, story] as const))('%s', (_, s
         );
       }
       if (one.contact) {
-        expect(standingAt(told.get(story.id)!, joint, middayOf(story, day))?.contact).toBe(one.contact);
+        expect(decisionsInForceAt(told.get(story.id)!, joint, middayOf(story, day))?.contact).toBe(
+          one.contact,
+        );
       }
     },
   );
@@ -147,7 +149,7 @@ describe('the demo clinic as a whole', () => {
     const written = [...readme.matchAll(/^\d+\. \*\*(.+?)\*\* \(`(.+?)`\)/gm)].map((row) => [row[1], row[2]]);
     const listed = lines.map((line) => {
       const { person } = stories.find((story) => story.id === line.patientId)!;
-      return [`${person.givenName} ${person.familyName}`, line.matters[0]?.kind];
+      return [`${person.givenName} ${person.familyName}`, line.worklistItems[0]?.kind];
     });
     expect(written.length).toBeGreaterThan(4);
     expect(listed).toEqual(written);

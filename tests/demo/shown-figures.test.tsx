@@ -121,7 +121,7 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
   it('the review shows the desk’s figures, for each joint, exercise and measure', async () => {
     const staff = asClinician(accessTo(store)).staff;
     const review = await staff.review.get({ patientId, days: 182 });
-    const lines = [...new Map(review.prescriptions.map((row) => [row.prescriptionItemId, row])).values()];
+    const lines = [...new Map(review.prescriptions.map((row) => [row.itemId, row])).values()];
     for (const joint of review.record.followedJoints) {
       for (const line of lines) {
         for (const measure of measuresOf(line.dose)) {
@@ -129,7 +129,7 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
             record: review.record,
             decisions: review.decisions,
             joint,
-            prescriptionItemId: line.prescriptionItemId,
+            itemId: line.itemId,
             measure,
             since: review.since,
             today: review.day,

@@ -6,7 +6,7 @@ import { type Decision, decisionsOf } from '#data/decisions.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
 import type { Store } from '#data/store/store.ts';
 import { demoClinic, demoNow, otherClinic } from '#demo/clinic.ts';
-import { lineIdOf } from '#demo/clinician.ts';
+import { itemIdOf } from '#demo/clinician.ts';
 import type { DemoTarget } from '#demo/load.ts';
 import { otherClinicStory } from '#demo/other-clinic.ts';
 import type { Story } from '#demo/story.ts';
@@ -49,7 +49,7 @@ export const toldOf = async (store: Store, story: Story): Promise<Told> => {
   };
 };
 
-export const standingAt = (told: Told, joint: string, instant: number): Decision | null =>
+export const decisionsInForceAt = (told: Told, joint: string, instant: number): Decision | null =>
   told.decisions.filter((row) => row.joint === joint && row.evaluatedAt <= instant).at(-1) ?? null;
 
 const inWords = (dose: Dose): string => {
@@ -65,21 +65,19 @@ const inWords = (dose: Dose): string => {
 const before = (at: number | null, instant: number): boolean => at !== null && at <= instant;
 
 /** Versions of a line as they stood at an instant. */
-const versionsAt = (told: Told, story: Story, line: string, instant: number) =>
-  told.versions.filter(
-    (row) => row.prescriptionItemId === lineIdOf(story.id, line) && row.recordedAt <= instant,
-  );
+const versionsAt = (told: Told, story: Story, item: string, instant: number) =>
+  told.versions.filter((row) => row.itemId === itemIdOf(story.id, item) && row.recordedAt <= instant);
 
-export const inForceAt = (told: Told, story: Story, line: string, instant: number): string | null => {
-  const newest = versionsAt(told, story, line, instant)
+export const inForceAt = (told: Told, story: Story, item: string, instant: number): string | null => {
+  const newest = versionsAt(told, story, item, instant)
     .filter((row) => before(row.signedAt, instant))
     .sort((a, b) => a.version - b.version)
     .at(-1);
   return newest && !before(newest.endedAt, instant) ? inWords(newest.dose) : null;
 };
 
-export const waitsAt = (told: Told, story: Story, line: string, instant: number): string | null => {
-  const newest = versionsAt(told, story, line, instant)
+export const waitsAt = (told: Told, story: Story, item: string, instant: number): string | null => {
+  const newest = versionsAt(told, story, item, instant)
     .sort((a, b) => a.version - b.version)
     .at(-1);
   const waits = newest && !before(newest.signedAt, instant) && !before(newest.endedAt, instant);

@@ -54,7 +54,7 @@ const tablesOf = (node: Node): readonly Node[] => {
 const isDescriptor = (text: string): boolean => /\bkind: '(number|integer|list|record|enum)'/.test(text);
 
 const namesItsSource = (text: string): boolean =>
-  /\bcitations?\b|\bCitation\b|\bsource: '|\bClinicChoice\b|\bsupport:/.test(text);
+  /\bcitations?\b|\bCitation\b|\bsource: '|\bClinicSetting\b|\bsupport:/.test(text);
 
 describe('no table of numbers without its source', () => {
   it('in any file of the core', () => {

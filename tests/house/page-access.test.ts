@@ -64,9 +64,9 @@ const pages: Readonly<Record<string, Who>> = {
 
 /** What decides at each route. */
 const routes: Readonly<Record<string, RegExp>> = {
-  'api/auth/[...all]': /signInDoor\(/,
-  'api/entries': /entriesDoor\(/,
-  'api/trpc/[trpc]': /trpcDoor\(/,
+  'api/auth/[...all]': /signInHandler\(/,
+  'api/entries': /entriesHandler\(/,
+  'api/trpc/[trpc]': /trpcHandler\(/,
   // Asked from this machine only, and in the demo only.
   'demo/clock': /!at\.settings\.DEMO \|\| !isLocal\(/,
   metrics: /isLocal\(request\.headers\)/,

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CareAround } from '#core/care/closings.ts';
 import { proposedWordings } from '#core/care/consent-wording.ts';
-import { holdOn, takenBackLately } from '#core/care/holds.ts';
+import { suspensionOn, withdrawnLately } from '#core/care/holds.ts';
 import { limitCautions } from '#core/care/limit-bounds.ts';
 import { exercises } from '#core/catalogue/catalogue.ts';
 import { exerciseCautions } from '#core/catalogue/cautions.ts';
@@ -32,10 +32,10 @@ import { screeningWith } from '#tests/core/screening/answers.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { anyDose } from '#tests/ui/german/any-dose.ts';
 import { sentenceFiles } from '#ui/words/german/sentences.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { readySentences } from '#ui/words/ready.ts';
 
-const asBefore = (english: string): Text => ({ en: english, de: tellGerman(english) });
+const asBefore = (english: string): Text => ({ en: english, de: translateToGerman(english) });
 
 const { en, de } = everyLanguage;
 
@@ -118,7 +118,7 @@ describe('as before', () => {
       reason: null,
     } as const;
     const inCare = { state: 'in-care', change: null, returned: null } as const;
-    const around: CareAround = { standing: inCare, consents: [], events: [], screening: null };
+    const around: CareAround = { episodeStatus: inCare, consents: [], events: [], screening: null };
     const surgery = {
       id: 'e',
       kind: 'surgery',
@@ -134,10 +134,10 @@ describe('as before', () => {
       { ...around, standing: { ...inCare, returned: { on: '2026-03-01', from: 'hospital' as const } } },
       { ...around, events: [surgery] },
       around,
-    ].map((care) => holdOn(care, occlusion)!);
+    ].map((care) => suspensionOn(care, occlusion)!);
     expect(holds.map(({ code }) => code)).toHaveLength(Object.keys(en.sentences.holds).length - 1);
     for (const { code, patientText } of holds) expect(textOf('holds', code)).toEqual(asBefore(patientText));
-    expect(textOf('holds', 'taken-back')).toEqual(asBefore(takenBackLately([withdrawn], 0)[0]!));
+    expect(textOf('holds', 'taken-back')).toEqual(asBefore(withdrawnLately([withdrawn], 0)[0]!));
   });
 
   it('changes of a dose, whatever the doses', () => {

@@ -21,7 +21,7 @@ export interface BusyClinic {
   readonly patientId: string;
   readonly now: number;
   readonly prescriptionId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
 }
 
 export const sessionAt = (clinic: Omit<BusyClinic, 'store' | 'now'>, at: number, entryId: string) =>
@@ -31,7 +31,7 @@ export const sessionAt = (clinic: Omit<BusyClinic, 'store' | 'now'>, at: number,
     sentAt: at,
     sets: [1, 2, 3].map((set) => ({
       prescriptionId: clinic.prescriptionId,
-      prescriptionItemId: clinic.prescriptionItemId,
+      itemId: clinic.itemId,
       set,
       repetitions: 20,
       loadKg: 4,

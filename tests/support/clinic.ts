@@ -115,7 +115,7 @@ export const signedExercise = async (access: Access, patientId: string) => {
     support: 'clinic',
   };
   const prescriptionId = await addVersion(access, patientId, {
-    prescriptionItemId: `line-${patientId}`,
+    itemId: `line-${patientId}`,
     dose: lowLoadDose,
     badDay: { ...lowLoadDose, sets: 2 },
     joints,
@@ -124,7 +124,7 @@ export const signedExercise = async (access: Access, patientId: string) => {
     origin: 'clinician',
   });
   await signPrescription(access, patientId, prescriptionId);
-  return { prescriptionId, prescriptionItemId: `line-${patientId}` };
+  return { prescriptionId, itemId: `line-${patientId}` };
 };
 
 export const sessionEntry = (over: Partial<SessionEntry> & Pick<SessionEntry, 'entryId'>): SessionEntry => {

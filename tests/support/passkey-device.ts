@@ -34,7 +34,7 @@ export const passkeyDevice = (origin: string, kind: keyof typeof kinds = 'p256')
         crossOrigin: said.crossOrigin ?? false,
       }),
     );
-  const deviceData = (said: Said, flags: number, more: Buffer) => {
+  const authenticatorData = (said: Said, flags: number, more: Buffer) => {
     const counter = Buffer.alloc(4);
     counter.writeUInt32BE(said.counter ?? 0);
     return Buffer.concat([sha256(said.host ?? host), Buffer.from([said.flags ?? flags]), counter, more]);
@@ -48,16 +48,21 @@ export const passkeyDevice = (origin: string, kind: keyof typeof kinds = 'p256')
       const held = Buffer.concat([Buffer.alloc(16), length, id]);
       return {
         clientData: text(clientData(challenge, 'webauthn.create', said)),
-        deviceData: text(deviceData(said, 0x45, held)),
+        authenticatorData: text(authenticatorData(said, 0x45, held)),
         publicKey: text(pair.publicKey.export({ format: 'der', type: 'spki' })),
       };
     },
     use: (challenge: string, said: Said = {}) => {
       const client = clientData(challenge, 'webauthn.get', said);
-      const device = deviceData(said, 0x05, Buffer.alloc(0));
+      const device = authenticatorData(said, 0x05, Buffer.alloc(0));
       const digest = kind === 'ed25519' ? null : 'sha256';
       const signature = sign(digest, Buffer.concat([device, sha256(client)]), pair.privateKey);
-      return { id: text(id), clientData: text(client), deviceData: text(device), signature: text(signature) };
+      return {
+        id: text(id),
+        clientData: text(client),
+        authenticatorData: text(device),
+        signature: text(signature),
+      };
     },
   };
 };

@@ -2,7 +2,7 @@
 import { appRouter } from '#api/root.ts';
 import type { Field } from '#core/describe.ts';
 import { eventFields, limitFields, preApprovalFields } from '#core/model/care-fields.ts';
-import { lowLoadWishFields } from '#core/model/dose-wish.ts';
+import { lowLoadRequestFields } from '#core/model/dose-wish.ts';
 import { morningEntryFields } from '#core/model/entries.ts';
 import { measurementForms } from '#core/model/measurement-fields.ts';
 import {
@@ -58,7 +58,7 @@ const described: Readonly<Record<string, readonly Field[]>> = {
   limit: limitFields,
   event: eventFields,
   preApproval: preApprovalFields,
-  wish: lowLoadWishFields,
+  request: lowLoadRequestFields,
   entry: morningEntryFields,
   measurement: measurementForms[0]!.fields,
 };

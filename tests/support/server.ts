@@ -4,7 +4,7 @@ import type { Store } from '#data/store/store.ts';
 import { makeAuth, type NewAccount, openAccount } from '#server/auth.ts';
 import { clinicalClock } from '#server/clock.ts';
 import type { Runtime } from '#server/runtime.ts';
-import { makeWatch, type Watch } from '#server/watch.ts';
+import { makeTelemetry, type Telemetry } from '#server/watch.ts';
 import { auditKey, start } from './clinic.ts';
 
 export const testOrigin = 'http://127.0.0.1:3000';
@@ -18,8 +18,8 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
   const settings = readEnvironment({ DATABASE_FILE: store.file, PUBLIC_ORIGIN: testOrigin, ...env });
   const clock = clinicalClock(start);
   const signIn = 's'.repeat(64);
-  const ground = () => ({ store, auditKey, now: clock.now() });
-  const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, ground });
+  const context = () => ({ store, auditKey, now: clock.now() });
+  const auth = makeAuth(store, { secret: signIn, origin: settings.PUBLIC_ORIGIN, context });
   const at: Runtime = {
     settings,
     store,
@@ -27,10 +27,10 @@ export const testRuntime = (store: Store, env: Record<string, string> = {}): Run
     clock,
     auth,
   };
-  const held = globalThis as { loadgateRuntime?: Runtime; loadgateWatch?: Watch };
+  const held = globalThis as { loadgateRuntime?: Runtime; loadgateTelemetry?: Telemetry };
   held.loadgateRuntime = at;
   logLines.length = 0;
-  held.loadgateWatch = makeWatch({ write: (line) => logLines.push(line) });
+  held.loadgateTelemetry = makeTelemetry({ write: (line) => logLines.push(line) });
   return at;
 };
 

@@ -3,15 +3,15 @@ import type { Access } from '#data/access.ts';
 import { takeMorning, takeSession } from '#data/take-entry.ts';
 import { morningEntry, sessionEntry } from './clinic.ts';
 
-export interface Line {
+export interface PrescriptionItem {
   readonly prescriptionId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
 }
 
 export const sendSession = (
   access: Access,
   patientId: string,
-  line: Line,
+  item: PrescriptionItem,
   painAfter: number,
   over: object = {},
 ) =>
@@ -24,7 +24,7 @@ export const sendSession = (
       endedAt: access.now - 600_000,
       sentAt: access.now,
       day: access.day,
-      sets: [{ ...line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
+      sets: [{ ...item, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
       joints: [
         {
           joint: 'right-knee',

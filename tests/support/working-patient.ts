@@ -69,7 +69,7 @@ export const workingPatient = (store: Store, patientId: string) => {
     await staff.people.saveProfile({ patientId, profile });
     await staff.screening.record({ patientId, screening: allNo() });
     await measured();
-    const wish = {
+    const request = {
       method: 'low-load',
       exerciseId: 'knee-extension-seated',
       side: 'right',
@@ -78,7 +78,7 @@ export const workingPatient = (store: Store, patientId: string) => {
       repetitionsHigh: 20,
       reserve: 2,
     };
-    return staff.prescriptions.keep({ patientId, wish });
+    return staff.prescriptions.saveDraft({ patientId, request });
   };
 
   /** The same, signed, with usual values frozen. */
@@ -96,7 +96,7 @@ export const workingPatient = (store: Store, patientId: string) => {
       usualEffusion: 'zero',
       reason: 'Two weeks of mornings',
     };
-    await staff.review.freezeBaseline({ patientId, baseline });
+    await staff.review.setBaseline({ patientId, baseline });
     return prescriptionId;
   };
 
@@ -108,7 +108,7 @@ export const workingPatient = (store: Store, patientId: string) => {
     const exercise = (await patientAt(at).patient.today.get()).exercises[0]!;
     const sets = [1, 2, 3].map((set) => ({
       prescriptionId: exercise.prescriptionId,
-      prescriptionItemId: exercise.prescriptionItemId,
+      itemId: exercise.itemId,
       set,
       repetitions,
       loadKg: 3,

@@ -10,7 +10,7 @@ import { shapes } from '#ui/shared/mark.tsx';
 
 const read = (file: string) => readFileSync(new URL(`../../src/ui/${file}`, import.meta.url), 'utf8');
 const tokensCss = read('shared/styles/tokens.css');
-const pictureCss = read('clinician/styles/picture.css');
+const chartCss = read('clinician/styles/picture.css');
 
 const tokensIn = (text: string): ReadonlyMap<string, string> =>
   new Map([...text.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6})/g)].map(([, name, value]) => [name!, value!]));
@@ -88,28 +88,32 @@ const apart = 10;
 
 /** What a mark looks like besides its colour; the class carries the colour, read from the style sheet. */
 const marks = [
-  { mark: 'staircase', of: '.pic-stair .recharts-line-curve', look: 'steps, solid' },
-  { mark: 'session', of: '.pic-load', look: 'square, filled' },
-  { mark: 'morning pain', of: '.pic-morning-pain', look: 'disc, filled' },
-  { mark: 'flare', of: '.pic-flare', look: 'ring around a disc' },
-  { mark: 'pain in a session', of: '.pic-session-pain', look: 'rhombus, open' },
-  { mark: 'answer missing', of: '.pic-missing', look: 'cross' },
-  { mark: 'corrected later', of: '.pic-amended', look: 'hook above a mark' },
-  { mark: 'top of usual pain', of: '.pic-usual', look: 'level line, dots' },
-  { mark: 'ceiling', of: '.pic-ceiling', look: 'level line, long dashes' },
-  { mark: 'gap', of: '.pic-gap', look: 'level line, round dots under the load' },
-  { mark: 'gate', of: '.pic-gate', look: 'upright line, short dashes' },
-  { mark: 'day in hand', of: '.pic-cursor', look: 'upright line, solid' },
-  { mark: 'glyph progress', of: '.pic-glyph-progress', look: `glyph ${decisionStatus.progress.shape}` },
-  { mark: 'glyph hold', of: '.pic-glyph', look: `glyph ${decisionStatus.hold.shape}` },
-  { mark: 'glyph ease back', of: '.pic-glyph-ease-back', look: `glyph ${decisionStatus['ease-back'].shape}` },
-  { mark: 'glyph pause', of: '.pic-glyph-pause', look: `glyph ${decisionStatus.pause.shape}` },
+  { mark: 'staircase', of: '.chart-load-line .recharts-line-curve', look: 'steps, solid' },
+  { mark: 'session', of: '.chart-load', look: 'square, filled' },
+  { mark: 'morning pain', of: '.chart-morning-pain', look: 'disc, filled' },
+  { mark: 'flare', of: '.chart-flare', look: 'ring around a disc' },
+  { mark: 'pain in a session', of: '.chart-session-pain', look: 'rhombus, open' },
+  { mark: 'answer missing', of: '.chart-missing', look: 'cross' },
+  { mark: 'corrected later', of: '.chart-amended', look: 'hook above a mark' },
+  { mark: 'top of usual pain', of: '.chart-usual', look: 'level line, dots' },
+  { mark: 'ceiling', of: '.chart-pain-limit', look: 'level line, long dashes' },
+  { mark: 'gap', of: '.chart-gap', look: 'level line, round dots under the load' },
+  { mark: 'gate', of: '.chart-marker', look: 'upright line, short dashes' },
+  { mark: 'day in hand', of: '.chart-cursor', look: 'upright line, solid' },
+  { mark: 'glyph progress', of: '.chart-glyph-progress', look: `glyph ${decisionStatus.progress.shape}` },
+  { mark: 'glyph hold', of: '.chart-glyph', look: `glyph ${decisionStatus.hold.shape}` },
+  {
+    mark: 'glyph ease back',
+    of: '.chart-glyph-ease-back',
+    look: `glyph ${decisionStatus['ease-back'].shape}`,
+  },
+  { mark: 'glyph pause', of: '.chart-glyph-pause', look: `glyph ${decisionStatus.pause.shape}` },
 ] as const;
 
 /** The token that colours a class: its stroke, or its fill where it has none. */
 const tokenOf = (selector: string): string => {
   const escaped = selector.replace(/[.]/g, '\\.');
-  const rule = new RegExp(`${escaped}\\s*(?:,[^{]*)?\\{([^}]*)\\}`).exec(pictureCss)?.[1] ?? '';
+  const rule = new RegExp(`${escaped}\\s*(?:,[^{]*)?\\{([^}]*)\\}`).exec(chartCss)?.[1] ?? '';
   const colour = /stroke:\s*var\(--([a-z-]+)\)/.exec(rule) ?? /fill:\s*var\(--([a-z-]+)\)/.exec(rule);
   if (!colour) throw new TypeError(`No colour of ${selector} in the style sheet`);
   return colour[1]!;
@@ -142,8 +146,8 @@ describe.each([
 it('the four answers have four different shapes, and dashes differ between the two thresholds', () => {
   const drawn = Object.values(decisionStatus).map(({ shape }) => shapes[shape]);
   expect(new Set(drawn).size).toBe(4);
-  const dashes = ['pic-usual', 'pic-ceiling', 'pic-gate', 'pic-gap'].map(
-    (name) => new RegExp(`\\.${name} \\{[^}]*stroke-dasharray: ([\\d ]+);`).exec(pictureCss)?.[1],
+  const dashes = ['chart-usual', 'chart-pain-limit', 'chart-marker', 'chart-gap'].map(
+    (name) => new RegExp(`\\.${name} \\{[^}]*stroke-dasharray: ([\\d ]+);`).exec(chartCss)?.[1],
   );
   expect(new Set(dashes).size).toBe(4);
   expect(dashes).not.toContain(undefined);

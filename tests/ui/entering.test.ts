@@ -5,7 +5,7 @@ import { weightDose } from './views.ts';
 
 /** 3 sets of 15 to 20 with 4 kg; on a bad day 2. */
 const exercise = {
-  prescriptionItemId: 'knee',
+  itemId: 'knee',
   prescriptionId: 'version-1',
   title: 'Straighten the knee',
   dose: weightDose,

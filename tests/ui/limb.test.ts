@@ -5,26 +5,26 @@ import type { LimbAnswer, SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { begin, next, opening, play } from './session-play.ts';
+import { begin, eligibility, next, play } from './session-play.ts';
 import { cuffDose, exercise, today } from './views.ts';
 
 const withPulse = { ...cuffDose, pulseShown: true };
 const released = (dose: typeof cuffDose, more: readonly (typeof cuffDose)[] = []): SessionDraft =>
   play(
     begin(today({ exercises: [dose, ...more].map((one, at) => exercise(`cuff-${at}`, one)) })),
-    ...opening,
-    { type: 'load', line: 0, loadKg: 3 },
+    ...eligibility,
+    { type: 'load', item: 0, loadKg: 3 },
     next,
-    { type: 'cuff-on', line: 0, now: 10_000 },
+    { type: 'cuff-on', item: 0, now: 10_000 },
     next,
-    { type: 'cuff-stop', line: 0, set: 1 },
-    { type: 'cuff-off', line: 0, now: 60_000 },
+    { type: 'cuff-stop', item: 0, set: 1 },
+    { type: 'cuff-off', item: 0, now: 60_000 },
     next,
   );
 
 type Sign = 'colour' | 'feeling' | 'pulse';
 const answered = (sign: Sign, answer: LimbAnswer, isLater = false): readonly SessionEvent[] => [
-  { type: 'limb', line: 0, isLater, sign, answer },
+  { type: 'limb', item: 0, isLater, sign, answer },
   next,
 ];
 const first = (...answers: readonly LimbAnswer[]): readonly SessionEvent[] =>
@@ -32,7 +32,7 @@ const first = (...answers: readonly LimbAnswer[]): readonly SessionEvent[] =>
     answers[at] === undefined ? [] : answered(sign, answers[at]),
   );
 const sent = (draft: SessionDraft) => sessionEntryOf(draft, 99_000).limbChecks;
-const look = { prescriptionItemId: 'cuff-0', moment: 'after', colour: 'usual', feeling: 'usual' };
+const look = { itemId: 'cuff-0', moment: 'after', colour: 'usual', feeling: 'usual' };
 
 describe('two minutes after release', () => {
   it('colour, feeling and the pulse that was shown are asked apart, in this order', () => {
@@ -90,22 +90,22 @@ describe('asked again', () => {
   });
 
   it('too early and still not as usual goes back to waiting, and is asked from the start', () => {
-    const early = play(waiting, { type: 'limb-again', line: 0 }, ...answered('colour', 'usual', true));
+    const early = play(waiting, { type: 'limb-again', item: 0 }, ...answered('colour', 'usual', true));
     expect(early.step).toBe('limb-later:0:2');
-    const again = play(early, { type: 'limb-wait', line: 0 });
-    expect([again.step, again.lines[0]?.signsLater]).toEqual(['limb-later:0', undefined]);
+    const again = play(early, { type: 'limb-wait', item: 0 });
+    expect([again.step, again.items[0]?.signsLater]).toEqual(['limb-later:0', undefined]);
   });
 
   it('a sign told as still there ends the session and is sent with what was answered', () => {
     const ended = play(
       waiting,
-      { type: 'limb', line: 0, isLater: true, sign: 'colour', answer: 'not-usual' },
+      { type: 'limb', item: 0, isLater: true, sign: 'colour', answer: 'not-usual' },
       { type: 'flags', when: 'now', flags: ['persistent-limb-change-after-release'], now: 700_000 },
     );
     const entry = sessionEntryOf(ended, 700_000);
     expect(entry).toMatchObject({ stoppedByFlag: true, redFlags: ['persistent-limb-change-after-release'] });
     expect(entry.limbChecks?.[1]).toEqual({
-      prescriptionItemId: 'cuff-0',
+      itemId: 'cuff-0',
       moment: 'later',
       colour: 'not-usual',
       feeling: null,
@@ -144,20 +144,20 @@ describe('before anything is sent', () => {
 describe('a session begun before the pulse was asked', () => {
   const old = (limb: 'usual' | 'not-yet', step: string): SessionDraft => {
     const off = released(withPulse);
-    return { ...off, step, lines: off.lines.map(({ signs: _, ...line }) => ({ ...line, limb })) };
+    return { ...off, step, items: off.items.map(({ signs: _, ...item }) => ({ ...item, limb })) };
   };
 
   it('goes on waiting for the limb that was not as usual', () => {
     const draft = old('not-yet', 'limb-later:0');
     expect(stepsOf(draft)).toContain('limb-later:0');
-    expect(play(draft, { type: 'limb-again', line: 0 }).step).toBe('limb-later:0');
+    expect(play(draft, { type: 'limb-again', item: 0 }).step).toBe('limb-later:0');
   });
 
   it('claims nothing it was not told: the signs are asked for before it is sent', () => {
     const draft = old('usual', 'check');
     expect(sent(draft)).toEqual([
       {
-        prescriptionItemId: 'cuff-0',
+        itemId: 'cuff-0',
         moment: 'after',
         colour: null,
         feeling: null,

@@ -2,7 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { dayState } from '#ui/patient/day-state.ts';
-import type { Kept } from '#ui/patient/outbox/outbox.ts';
+import type { Saved } from '#ui/patient/outbox/outbox.ts';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { CareAdvice } from '#ui/patient/session/pages/end-pages.tsx';
 import { TodayPage, type TodayPageProps } from '#ui/patient/today/today-page.tsx';
@@ -136,7 +136,7 @@ describe('today', () => {
       todayHtml({ view: viewOnDay(today({ exercises: [] }), '2026-03-09') }),
       todayHtml({ state: { ...open, session: 'sent' } }),
       todayHtml({ state: { ...open, session: 'kept-here' } }),
-      todayHtml({ state: { ...open, hasToldFlag: true } }),
+      todayHtml({ state: { ...open, hasReportedFlag: true } }),
     ]) {
       expect(html).not.toContain('Start the session');
     }
@@ -152,12 +152,12 @@ describe('today', () => {
 });
 
 describe('the day as this phone knows it', () => {
-  const kept = (more: Partial<Kept>): Kept => ({
+  const saved = (more: Partial<Saved>): Saved => ({
     entryId: 'e',
     ownerId: 'p',
     kind: 'session',
     entry: null,
-    sealed: null,
+    encrypted: null,
     day: '2026-03-09',
     savedAt: 0,
     isUrgent: false,
@@ -169,14 +169,14 @@ describe('the day as this phone knows it', () => {
 
   it('tells a session saved here from one that has reached the clinic', () => {
     expect(dayState(today(), [], 0).session).toBe('open');
-    expect(dayState(today(), [kept({})], 0).session).toBe('kept-here');
-    expect(dayState(today(), [kept({ status: 'stored' })], 0).session).toBe('sent');
-    expect(dayState(today(), [kept({ day: '2026-03-08' })], 0).session).toBe('open');
+    expect(dayState(today(), [saved({})], 0).session).toBe('kept-here');
+    expect(dayState(today(), [saved({ status: 'stored' })], 0).session).toBe('sent');
+    expect(dayState(today(), [saved({ day: '2026-03-08' })], 0).session).toBe('open');
   });
 
   it('remembers a warning sign told today, also with no signal', () => {
-    expect(dayState(today(), [kept({ kind: 'morning', isUrgent: true })], 0).hasToldFlag).toBe(true);
-    expect(dayState(today(), [kept({ isUrgent: true, day: '2026-03-08' })], 0).hasToldFlag).toBe(false);
+    expect(dayState(today(), [saved({ kind: 'morning', isUrgent: true })], 0).hasReportedFlag).toBe(true);
+    expect(dayState(today(), [saved({ isUrgent: true, day: '2026-03-08' })], 0).hasReportedFlag).toBe(false);
   });
 
   it.each([
@@ -184,7 +184,7 @@ describe('the day as this phone knows it', () => {
     [7_200_000, 'e'],
     [7_200_001, 'e'],
   ])('asks about two hours later after %i milliseconds: %s', (now, of) => {
-    expect(dayState(today({ asksTwoHours: true }), [kept({})], now).twoHoursOf).toBe(of);
+    expect(dayState(today({ asksTwoHours: true }), [saved({})], now).twoHoursOf).toBe(of);
   });
 
   it.each([
@@ -194,9 +194,9 @@ describe('the day as this phone knows it', () => {
   ])('asks two joints each, also when the page was left after %i of them', (count, of, answered) => {
     const view = today({ asksTwoHours: true, followedJoints: ['left-knee', 'right-knee'] });
     const answers = Array.from({ length: count }, (_, n) =>
-      kept({ entryId: `later-${n}`, kind: 'two-hours', savedAt: 7_200_000 }),
+      saved({ entryId: `later-${n}`, kind: 'two-hours', savedAt: 7_200_000 }),
     );
-    const state = dayState(view, [kept({}), ...answers], 7_300_000);
+    const state = dayState(view, [saved({}), ...answers], 7_300_000);
     expect([state.twoHoursOf, state.twoHoursAnswered]).toEqual([of, answered]);
   });
 
@@ -204,7 +204,7 @@ describe('the day as this phone knows it', () => {
     [21_599_999, 'e'],
     [21_600_000, null],
   ])('asks past midnight about a session of the evening, after %i milliseconds: %s', (now, of) => {
-    const evening = kept({ day: '2026-03-08' });
+    const evening = saved({ day: '2026-03-08' });
     expect(dayState(today({ asksTwoHours: true }), [evening], now).twoHoursOf).toBe(of);
   });
 });

@@ -4,19 +4,19 @@ import { describe, expect, it } from 'vitest';
 import {
   type Effect,
   emptyOutbox,
-  type Kept,
   type Outbox,
   type OutboxEvent,
   outboxReducer,
+  type Saved,
   waiting,
 } from '#ui/patient/outbox/outbox.ts';
 
-const kept = (id: string, savedAt: number, isUrgent = false): Kept => ({
+const saved = (id: string, savedAt: number, isUrgent = false): Saved => ({
   entryId: id,
   ownerId: 'p',
   kind: 'session',
-  entry: { entryId: id } as Kept['entry'],
-  sealed: null,
+  entry: { entryId: id } as Saved['entry'],
+  encrypted: null,
   day: '2026-03-09',
   savedAt,
   isUrgent,
@@ -28,16 +28,16 @@ const kept = (id: string, savedAt: number, isUrgent = false): Kept => ({
 /** A phone (its memory and its store) and a clinic, stepped by hand. */
 const world = () => {
   let state: Outbox = emptyOutbox;
-  const store = new Map<string, Kept>();
+  const store = new Map<string, Saved>();
   const server = new Map<string, number>();
   const order: string[] = [];
-  let flying: Kept | null = null;
+  let flying: Saved | null = null;
   let now = 0;
   const take = (effects: readonly Effect[]) => {
     for (const effect of effects) {
-      if (effect.type === 'keep') store.set(effect.kept.entryId, effect.kept);
+      if (effect.type === 'keep') store.set(effect.saved.entryId, effect.saved);
       if (effect.type === 'forget') store.delete(effect.entryId);
-      if (effect.type === 'send') flying = effect.kept;
+      if (effect.type === 'send') flying = effect.saved;
     }
   };
   const step = (event: OutboxEvent) => {
@@ -53,7 +53,7 @@ const world = () => {
     isFlying: () => flying !== null,
     save: (id: string, isUrgent: boolean) => {
       now += 1;
-      step({ type: 'saved', kept: kept(id, now, isUrgent), now });
+      step({ type: 'saved', saved: saved(id, now, isUrgent), now });
     },
     wait: (ms: number) => {
       now += ms;
@@ -218,17 +218,17 @@ describe('answers saved on the phone', () => {
   });
 
   it('stay on the phone when the sign-in has run out, and go when asked again', () => {
-    const one = outboxReducer(emptyOutbox, { type: 'saved', kept: kept('a', 1), now: 1 });
+    const one = outboxReducer(emptyOutbox, { type: 'saved', saved: saved('a', 1), now: 1 });
     const out = outboxReducer(one.state, { type: 'failed', entryId: 'a', why: 'signed-out', now: 2 });
     expect(out.state.isSignedOut).toBe(true);
     expect(waiting(out.state)).toHaveLength(1);
     const again = outboxReducer(out.state, { type: 'asked', now: 3 });
-    expect(again.effects).toEqual([{ type: 'send', kept: kept('a', 1) }]);
+    expect(again.effects).toEqual([{ type: 'send', saved: saved('a', 1) }]);
   });
 
   it('are put aside and kept when the clinic refuses them, and do not block the next', () => {
-    const one = outboxReducer(emptyOutbox, { type: 'saved', kept: kept('a', 1), now: 1 });
-    const two = outboxReducer(one.state, { type: 'saved', kept: kept('b', 2), now: 2 });
+    const one = outboxReducer(emptyOutbox, { type: 'saved', saved: saved('a', 1), now: 1 });
+    const two = outboxReducer(one.state, { type: 'saved', saved: saved('b', 2), now: 2 });
     const refused = outboxReducer(two.state, { type: 'failed', entryId: 'a', why: 'refused', now: 3 });
     const aside = refused.state.entries.find((entry) => entry.entryId === 'a');
     expect(aside?.status).toBe('aside');
@@ -237,7 +237,7 @@ describe('answers saved on the phone', () => {
   });
 
   it('leave the phone once the clinic has them: only their time stays listed', () => {
-    const one = outboxReducer(emptyOutbox, { type: 'saved', kept: kept('a', 1), now: 1 });
+    const one = outboxReducer(emptyOutbox, { type: 'saved', saved: saved('a', 1), now: 1 });
     const done = outboxReducer(one.state, {
       type: 'answered',
       entryId: 'a',
@@ -249,8 +249,8 @@ describe('answers saved on the phone', () => {
   });
 
   it('keep their place behind the session they speak of when it has not arrived', () => {
-    const one = outboxReducer(emptyOutbox, { type: 'saved', kept: kept('two-hours', 1), now: 1 });
-    const two = outboxReducer(one.state, { type: 'saved', kept: kept('session', 2), now: 2 });
+    const one = outboxReducer(emptyOutbox, { type: 'saved', saved: saved('two-hours', 1), now: 1 });
+    const two = outboxReducer(one.state, { type: 'saved', saved: saved('session', 2), now: 2 });
     const early = outboxReducer(two.state, {
       type: 'answered',
       entryId: 'two-hours',

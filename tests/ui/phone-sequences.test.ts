@@ -14,10 +14,10 @@ import { freshStore } from '#tests/support/store.ts';
 import {
   type Effect,
   emptyOutbox,
-  type Kept,
   type Outbox,
   type OutboxEvent,
   outboxReducer,
+  type Saved,
   waiting,
 } from '#ui/patient/outbox/outbox.ts';
 import { beginSession } from '#ui/patient/session/begin.ts';
@@ -40,7 +40,7 @@ let rows: ReturnType<Store['writer']['client']['prepare']>;
 interface Person {
   readonly patientId: string;
   readonly view: ReturnType<typeof today>;
-  readonly send: (kept: Kept) => Promise<OutboxEvent>;
+  readonly send: (saved: Saved) => Promise<OutboxEvent>;
 }
 
 beforeAll(async () => {
@@ -54,16 +54,14 @@ beforeAll(async () => {
 const newPerson = async (): Promise<Person> => {
   const born = { givenName: 'Test', familyName: 'Person', birthDay: '1958-06-01', phone: null };
   const patientId = await addPatient(clinician, born);
-  const { prescriptionId, prescriptionItemId } = await signedExercise(clinician, patientId);
+  const { prescriptionId, itemId } = await signedExercise(clinician, patientId);
   const access = accessOf(store, 'a', `user-${patientId}`);
   const api = asPatient(access, patientId);
   return {
     patientId,
     view: today({
       day,
-      exercises: [
-        exercise(prescriptionItemId, { ...weightDose, sets: 1 }, { prescriptionId, prescriptionItemId }),
-      ],
+      exercises: [exercise(itemId, { ...weightDose, sets: 1 }, { prescriptionId, itemId })],
     }),
     send: async ({ entryId, kind, entry }) => {
       const answer = await api.patient.entries.send({ kind, entry: { ...entry, sentAt: access.now } });
@@ -80,7 +78,7 @@ afterAll(() => store.close());
 /** Everything a phone keeps when its page is closed. */
 interface Disk {
   draft: SessionDraft | null;
-  readonly entries: Map<string, Kept>;
+  readonly entries: Map<string, Saved>;
 }
 
 const phone = (name: string, { view, send }: Person) => {
@@ -89,17 +87,17 @@ const phone = (name: string, { view, send }: Person) => {
   let outbox: Outbox = emptyOutbox;
   let isConnected = true;
   let isOpen = true;
-  let flying: Kept | null = null;
+  let flying: Saved | null = null;
   let count = 0;
   let now = start;
   const take = (effects: readonly Effect[]) => {
     for (const effect of effects) {
-      if (effect.type === 'keep') disk.entries.set(effect.kept.entryId, effect.kept);
+      if (effect.type === 'keep') disk.entries.set(effect.saved.entryId, effect.saved);
       if (effect.type === 'forget') disk.entries.delete(effect.entryId);
-      if (effect.type === 'send') flying = effect.kept;
+      if (effect.type === 'send') flying = effect.saved;
     }
   };
-  const tell = (event: OutboxEvent) => {
+  const translate = (event: OutboxEvent) => {
     const next = outboxReducer(outbox, event);
     outbox = next.state;
     take(next.effects);
@@ -107,14 +105,14 @@ const phone = (name: string, { view, send }: Person) => {
   const finish = (draft: SessionDraft) => {
     const entry = sessionEntryOf(draft, now);
     if (!finished.includes(draft.entryId)) finished.push(draft.entryId);
-    tell({
+    translate({
       type: 'saved',
-      kept: {
+      saved: {
         entryId: draft.entryId,
         ownerId: 'p',
         kind: 'session',
         entry,
-        sealed: null,
+        encrypted: null,
         day,
         savedAt: now,
         isUrgent: (entry.redFlags?.length ?? 0) > 0,
@@ -135,7 +133,7 @@ const phone = (name: string, { view, send }: Person) => {
     isOpen = true;
     outbox = emptyOutbox;
     flying = null;
-    tell({ type: 'restored', entries: [...disk.entries.values()], now });
+    translate({ type: 'restored', entries: [...disk.entries.values()], now });
   };
   return {
     finished,
@@ -149,7 +147,7 @@ const phone = (name: string, { view, send }: Person) => {
         entryId: `${name}-${count}`,
         zone,
         now,
-        isLighter: false,
+        isEasierSession: false,
       });
     },
     answer: (event: SessionEvent) => step(event),
@@ -173,23 +171,25 @@ const phone = (name: string, { view, send }: Person) => {
     },
     connect: (is: boolean) => {
       isConnected = is;
-      if (isOpen) tell({ type: is ? 'online' : 'offline', now });
+      if (isOpen) translate({ type: is ? 'online' : 'offline', now });
     },
     resend: () => {
-      if (isOpen) tell({ type: 'asked', now });
+      if (isOpen) translate({ type: 'asked', now });
     },
     wait: (ms: number) => {
       now += ms;
-      if (isOpen) tell({ type: 'woke', now });
+      if (isOpen) translate({ type: 'woke', now });
     },
     /** What is on its way arrives; the reply may be lost. */
     deliver: async (isReplyLost: boolean) => {
       if (!isOpen || flying === null) return;
-      const kept: Kept = flying;
+      const saved: Saved = flying;
       flying = null;
-      if (!isConnected) return tell({ type: 'failed', entryId: kept.entryId, why: 'trouble', now });
-      const answer = await send(kept);
-      tell(isReplyLost ? { type: 'failed', entryId: kept.entryId, why: 'trouble', now } : { ...answer, now });
+      if (!isConnected) return translate({ type: 'failed', entryId: saved.entryId, why: 'trouble', now });
+      const answer = await send(saved);
+      translate(
+        isReplyLost ? { type: 'failed', entryId: saved.entryId, why: 'trouble', now } : { ...answer, now },
+      );
     },
   };
 };
@@ -203,8 +203,8 @@ const answers: readonly SessionEvent[] = [
   { type: 'flags', when: 'during', flags: ['chest-pain'], now: start },
   { type: 'score', key: 'before:right-knee', score: 3 },
   { type: 'score', key: 'after:right-knee', score: 4 },
-  { type: 'count', line: 0, set: 1, repetitions: 15 },
-  { type: 'set-done', line: 0, set: 1, lostCount: false, now: start },
+  { type: 'count', item: 0, set: 1, repetitions: 15 },
+  { type: 'set-done', item: 0, set: 1, lostCount: false, now: start },
 ];
 
 const moves = {

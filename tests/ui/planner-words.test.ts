@@ -10,7 +10,7 @@ describe('conflicts of a week in words', () => {
           { kind: 'session-long', day: 3, minutes: 61 },
           { kind: 'muscle-crowded', muscle: 'quadriceps', days: [2, 3] },
         ],
-        (prescriptionItemId) => prescriptionItemId,
+        (itemId) => itemId,
       ),
     ).toEqual([
       'quadriceps: worked on Monday and again on Tuesday; worked on Tuesday and again on Wednesday.',

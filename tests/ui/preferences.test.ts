@@ -5,16 +5,16 @@ import { redFlags } from '#core/engine/facts.ts';
 import { allFiles } from '#tests/house/repository.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
-import { dayText, lengthText, speakDaysOf, weekdayText } from '#ui/shared/text/text-of-time.ts';
+import { dayText, lengthText, setDayLocale, weekdayText } from '#ui/shared/text/text-of-time.ts';
 import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/shared/text/weight-text.ts';
 import { everyWord } from '#ui/words/every-word.ts';
 import { german } from '#ui/words/german.ts';
-import { say, speak } from '#ui/words.ts';
+import { setLanguage, t } from '#ui/words.ts';
 
 afterEach(() => {
   weighIn('kg');
-  speak({});
-  speakDaysOf('en-GB');
+  setLanguage({});
+  setDayLocale('en-GB');
 });
 
 const english: Readonly<Record<string, string>> = everyWord;
@@ -48,9 +48,9 @@ describe('the second language', () => {
   });
 
   it('speaks from then on, days and joints included', () => {
-    speak(german);
-    speakDaysOf('de-DE');
-    expect(say('ask.yes')).toBe('Ja');
+    setLanguage(german);
+    setDayLocale('de-DE');
+    expect(t('ask.yes')).toBe('Ja');
     expect(jointText('left-knee')).toBe('Knie links');
     expect(dayText('2026-03-09')).toBe('Montag, 9. März');
     expect(lengthText(390)).toBe('6\u00a0Minuten 30\u00a0Sekunden');
@@ -59,7 +59,7 @@ describe('the second language', () => {
   });
 
   it('reaches the warning signs, though their list was read before the language was known', () => {
-    speak(german);
+    setLanguage(german);
     expect(flagOptions().map(({ label }) => label)).toEqual(
       redFlags.map((flag) => translated[`flag.${flag}`]),
     );

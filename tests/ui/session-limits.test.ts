@@ -1,12 +1,12 @@
 /** What takes work away in a session: news, the pain now, and the clock of a cuff. */
 import { describe, expect, it } from 'vitest';
 import type { Today } from '#core/engine/answers.ts';
-import type { GateTable } from '#core/prescribing/gate-table.ts';
+import type { PainLookup } from '#core/prescribing/gate-table.ts';
 import type { Score, SessionDraft } from '#ui/patient/session/draft.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { isTimeUp, restrictedSeconds } from '#ui/patient/session/restriction.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { begin, next, none, oneSet, onlyCuff, opening, play } from './session-play.ts';
+import { begin, eligibility, next, none, oneSet, onlyCuff, play } from './session-play.ts';
 import { cuffDose, exercise, today, weightDose } from './views.ts';
 
 describe('anything new since last time', () => {
@@ -24,7 +24,7 @@ describe('anything new since last time', () => {
 
 describe('what the answers about pain leave of today', () => {
   /** As it may come with the day: 5 eases, 8 rests the joint, 10 stops the day, not known eases. */
-  const table: GateTable = {
+  const table: PainLookup = {
     joint: 'right-knee',
     byPain: [
       ...Array<Today>(5).fill('as-planned'),
@@ -35,12 +35,12 @@ describe('what the answers about pain leave of today', () => {
     whenUnknown: 'bad-day',
   };
   const view = today({
-    gates: [table],
+    painLookups: [table],
     exercises: [exercise('knee', weightDose), exercise('arm', weightDose, { joints: ['right-elbow'] })],
   });
-  const answered = (score: Score | null, isLighter = false) =>
+  const answered = (score: Score | null, isEasierSession = false) =>
     play(
-      begin(view, isLighter),
+      begin(view, isEasierSession),
       none('before'),
       ...(score === null ? [] : [{ type: 'score' as const, key: 'before:right-knee', score }]),
       next,
@@ -50,7 +50,7 @@ describe('what the answers about pain leave of today', () => {
       next,
     );
   const setsOf = (draft: SessionDraft) =>
-    draft.lines.map((line) => (line.leftOut === null ? line.dose.sets : 0));
+    draft.items.map((item) => (item.leftOut === null ? item.dose.sets : 0));
 
   it.each([
     [4, [3, 3], 'line:0'],
@@ -99,16 +99,16 @@ describe('what the answers about pain leave of today', () => {
 describe('a cuff', () => {
   const on = play(
     begin(onlyCuff),
-    ...opening,
-    { type: 'load', line: 0, loadKg: 3 },
+    ...eligibility,
+    { type: 'load', item: 0, loadKg: 3 },
     next,
-    { type: 'cuff-on', line: 0, now: 10_000 },
+    { type: 'cuff-on', item: 0, now: 10_000 },
     next,
   );
-  const line = (draft: SessionDraft) => draft.lines[0]!;
+  const item = (draft: SessionDraft) => draft.items[0]!;
 
   it('runs by the clock on the wall: its time goes on while the phone sleeps', () => {
-    expect(restrictedSeconds(line(on), 10_000 + 300_000)).toBe(300);
+    expect(restrictedSeconds(item(on), 10_000 + 300_000)).toBe(300);
   });
 
   it.each([
@@ -116,7 +116,7 @@ describe('a cuff', () => {
     [480, true],
     [481, true],
   ])('after %i of at most 480 seconds is called off: %s', (seconds, isUp) => {
-    expect(isTimeUp(line(on), 10_000 + seconds * 1000)).toBe(isUp);
+    expect(isTimeUp(item(on), 10_000 + seconds * 1000)).toBe(isUp);
   });
 
   it.each([
@@ -124,26 +124,26 @@ describe('a cuff', () => {
     [10_000, false],
     [9_999, true],
   ])('put on at 10,000, is called off by a clock that shows %i: %s', (now, isUp) => {
-    expect(isTimeUp(line(on), now)).toBe(isUp);
+    expect(isTimeUp(item(on), now)).toBe(isUp);
   });
 
   it('let down at a time before it was put on counts as nothing, never as less', () => {
-    const down = play(on, { type: 'cuff-down', line: 0, now: 5_000 });
-    expect(restrictedSeconds(line(down), 20_000)).toBe(0);
+    const down = play(on, { type: 'cuff-down', item: 0, now: 5_000 });
+    expect(restrictedSeconds(item(down), 20_000)).toBe(0);
   });
 
   it('pressed on twice keeps its first start', () => {
-    expect(line(play(on, { type: 'cuff-on', line: 0, now: 99_000 })).restrictions).toHaveLength(1);
+    expect(item(play(on, { type: 'cuff-on', item: 0, now: 99_000 })).restrictions).toHaveLength(1);
   });
 
   it('comes off by the stop button, is followed by sitting, the look at the toes and then the reason', () => {
-    const stopped = play(on, { type: 'cuff-stop', line: 0, set: 1 });
+    const stopped = play(on, { type: 'cuff-stop', item: 0, set: 1 });
     expect(stopped.step).toBe('cuff-off:0');
-    const off = play(stopped, { type: 'cuff-off', line: 0, now: 60_000 });
+    const off = play(stopped, { type: 'cuff-off', item: 0, now: 60_000 });
     expect(off.step).toBe('seated:0');
     const sign = (name: 'colour' | 'feeling'): SessionEvent => ({
       type: 'limb',
-      line: 0,
+      item: 0,
       isLater: false,
       sign: name,
       answer: 'usual',

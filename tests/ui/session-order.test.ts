@@ -23,13 +23,13 @@ const anyEvent: fc.Arbitrary<SessionEvent> = fc.oneof(
   }),
   fc.record({
     type: fc.constant('count' as const),
-    line: fc.nat(2),
+    item: fc.nat(2),
     set: fc.integer({ min: 1, max: 3 }),
     repetitions: fc.nat(40),
   }),
   fc.record({
     type: fc.constant('set-done' as const),
-    line: fc.nat(2),
+    item: fc.nat(2),
     set: fc.integer({ min: 1, max: 3 }),
     lostCount: fc.boolean(),
     now: fc.integer({ min: began, max: began + 1_000_000 }),
@@ -46,10 +46,10 @@ const anyEvent: fc.Arbitrary<SessionEvent> = fc.oneof(
       'nowhere',
     ),
   }),
-  fc.record({ type: fc.constant('leave-out' as const), line: fc.nat(2) }),
+  fc.record({ type: fc.constant('leave-out' as const), item: fc.nat(2) }),
   fc.record({
     type: fc.constantFrom('cuff-on' as const, 'cuff-off' as const, 'cuff-down' as const),
-    line: fc.constant(2),
+    item: fc.constant(2),
     now: fc.integer({ min: began, max: began + 1_000_000 }),
   }),
 );
@@ -84,8 +84,8 @@ describe('whatever is pressed, in any order', () => {
   it('a reload in between changes nothing: what was kept goes on as if it had never stopped', () => {
     fc.assert(
       fc.property(fc.array(anyEvent, { maxLength: 40 }), fc.nat(40), (events, cut) => {
-        const kept = play(begin(), ...events.slice(0, cut));
-        const restored = JSON.parse(JSON.stringify(kept)) as SessionDraft;
+        const saved = play(begin(), ...events.slice(0, cut));
+        const restored = JSON.parse(JSON.stringify(saved)) as SessionDraft;
         expect(play(restored, ...events.slice(cut))).toEqual(play(begin(), ...events));
       }),
       { seed: 20260131, numRuns: 1000 },
@@ -93,7 +93,7 @@ describe('whatever is pressed, in any order', () => {
   });
 
   it('every step names a page by its first word', () => {
-    expect(partsOf('set:2:3')).toEqual({ name: 'set', joint: '', line: 2, set: 3 });
-    expect(partsOf('before:left-knee')).toMatchObject({ name: 'before', joint: 'left-knee', line: -1 });
+    expect(partsOf('set:2:3')).toEqual({ name: 'set', joint: '', item: 2, set: 3 });
+    expect(partsOf('before:left-knee')).toMatchObject({ name: 'before', joint: 'left-knee', item: -1 });
   });
 });

@@ -7,8 +7,15 @@ import { cuffDose, exercise, today, weightDose } from './views.ts';
 
 export const began = 1_000_000;
 
-export const begin = (view = today(), isLighter = false): SessionDraft =>
-  beginSession({ view, ownerId: 'p', entryId: 'entry-1', zone: 'Europe/Dublin', now: began, isLighter });
+export const begin = (view = today(), isEasierSession = false): SessionDraft =>
+  beginSession({
+    view,
+    ownerId: 'p',
+    entryId: 'entry-1',
+    zone: 'Europe/Dublin',
+    now: began,
+    isEasierSession,
+  });
 
 export const play = (draft: SessionDraft, ...events: readonly SessionEvent[]): SessionDraft =>
   events.reduce(sessionReducer, draft);
@@ -26,7 +33,7 @@ export const onlyWeight = today({ exercises: [exercise('weight', weightDose)] })
 export const onlyCuff = today({ exercises: [exercise('cuff', cuffDose)] });
 
 /** Questions before the first exercise, with nothing unusual. */
-export const opening: readonly SessionEvent[] = [
+export const eligibility: readonly SessionEvent[] = [
   none('before'),
   { type: 'score', key: 'before:right-knee', score: 2 },
   next,
@@ -39,11 +46,11 @@ export const opening: readonly SessionEvent[] = [
 ];
 
 export const oneSet = (
-  line: number,
+  item: number,
   set: number,
   repetitions: number,
   now: number,
 ): readonly SessionEvent[] => [
-  { type: 'count', line, set, repetitions },
-  { type: 'set-done', line, set, lostCount: false, now },
+  { type: 'count', item, set, repetitions },
+  { type: 'set-done', item, set, lostCount: false, now },
 ];

@@ -5,7 +5,7 @@ import { pressed } from '#ui/patient/session/counter.tsx';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { stepsOf } from '#ui/patient/session/steps.ts';
-import { began, begin, next, none, oneSet, onlyCuff, onlyWeight, opening, play } from './session-play.ts';
+import { began, begin, eligibility, next, none, oneSet, onlyCuff, onlyWeight, play } from './session-play.ts';
 import { chairDose, exercise, today, weightDose } from './views.ts';
 
 describe('a session that begins', () => {
@@ -46,14 +46,14 @@ describe('a session that begins', () => {
         exercise('d', weightDose, { today: 'bad-day' }),
       ],
     });
-    const { lines } = begin(view);
-    expect(lines.map((line) => line.prescriptionItemId)).toEqual(['d']);
-    expect(lines[0]?.dose.sets).toBe(2);
+    const { items } = begin(view);
+    expect(items.map((item) => item.itemId)).toEqual(['d']);
+    expect(items[0]?.dose.sets).toBe(2);
   });
 
   it('on a lighter day follows the signed lighter doses and says so in the record', () => {
     const draft = begin(today(), true);
-    expect(draft.lines.every((line) => line.dose.sets === 2)).toBe(true);
+    expect(draft.items.every((item) => item.dose.sets === 2)).toBe(true);
     expect(sessionEntryOf(draft, began).kind).toBe('bad-day');
   });
 });
@@ -81,19 +81,19 @@ describe('answers', () => {
   });
 
   it('warning signs count as asked only when both times of asking were answered after work was done', () => {
-    const worked = play(begin(onlyWeight), ...opening, next, ...oneSet(0, 1, 15, began));
+    const worked = play(begin(onlyWeight), ...eligibility, next, ...oneSet(0, 1, 15, began));
     expect(sessionEntryOf(worked, began).redFlags).toBeNull();
     expect(sessionEntryOf(play(worked, none('during')), began).redFlags).toEqual([]);
   });
 
   it('on warning signs are asked before anything is sent; every other may stand open', () => {
-    const draft = play(begin(onlyWeight), ...opening);
+    const draft = play(begin(onlyWeight), ...eligibility);
     expect(neededStep(draft)).toBe('flags-during');
     expect(neededStep(play(draft, none('during')))).toBeNull();
   });
 
   it('left open or not known after the work go out as gaps, never as no', () => {
-    const open = sessionEntryOf(play(begin(onlyWeight), ...opening), began);
+    const open = sessionEntryOf(play(begin(onlyWeight), ...eligibility), began);
     expect(open.didExtra).toBeNull();
     expect(open.joints[0]?.gaveWay).toBeNull();
     const unsure = play(
@@ -118,24 +118,29 @@ describe('answers', () => {
   });
 
   it('each set says whether it was the easier session', () => {
-    const done = (isLighter: boolean) =>
-      play(begin(onlyWeight, isLighter), ...opening, next, ...oneSet(0, 1, 15, began));
+    const done = (isEasierSession: boolean) =>
+      play(begin(onlyWeight, isEasierSession), ...eligibility, next, ...oneSet(0, 1, 15, began));
     expect(sessionEntryOf(done(true), began).sets.map((set) => set.easier)).toEqual([true]);
     expect(sessionEntryOf(done(false), began).sets.map((set) => set.easier)).toEqual([false]);
   });
 
   it('a step opened from the check page leads back to it', () => {
-    const draft = play(begin(onlyWeight), ...opening, { type: 'change', step: 'before:right-knee' }, next);
+    const draft = play(
+      begin(onlyWeight),
+      ...eligibility,
+      { type: 'change', step: 'before:right-knee' },
+      next,
+    );
     expect(draft.step).toBe('check');
   });
 });
 
 describe('a set', () => {
-  const atSet = play(begin(onlyWeight), ...opening, { type: 'load', line: 0, loadKg: 4 }, next);
+  const atSet = play(begin(onlyWeight), ...eligibility, { type: 'load', item: 0, loadKg: 4 }, next);
 
   it('starts without a count; the first press on plus gives the target and on minus one less', () => {
     expect(atSet.step).toBe('set:0:1');
-    expect(atSet.lines[0]?.sets).toEqual([]);
+    expect(atSet.items[0]?.sets).toEqual([]);
     expect(pressed(null, 15, 1)).toBe(15);
     expect(pressed(null, 15, -1)).toBe(14);
     expect(pressed(15, 15, 1)).toBe(16);
@@ -160,14 +165,14 @@ describe('a set', () => {
   });
 
   it('whose count was lost is sent as reached and not counted', () => {
-    const draft = play(atSet, { type: 'set-done', line: 0, set: 1, lostCount: true, now: began });
+    const draft = play(atSet, { type: 'set-done', item: 0, set: 1, lostCount: true, now: began });
     expect(sessionEntryOf(draft, began).sets[0]).toMatchObject({ repetitions: null, stopReason: 'unknown' });
   });
 
   it('keeps the start of its rest when it is gone back to and said to be done again', () => {
     const once = play(atSet, ...oneSet(0, 1, 15, 5_000));
     const twice = play(once, { type: 'go', step: 'set:0:1' }, ...oneSet(0, 1, 16, 60_000));
-    expect(twice.lines[0]?.sets[0]).toMatchObject({ repetitions: 16, finishedAt: 5_000 });
+    expect(twice.items[0]?.sets[0]).toMatchObject({ repetitions: 16, finishedAt: 5_000 });
   });
 
   it('that was not reached is not sent', () => {
@@ -175,10 +180,10 @@ describe('a set', () => {
       atSet,
       ...oneSet(0, 1, 15, began),
       next,
-      { type: 'count', line: 0, set: 2, repetitions: 4 },
-      { type: 'set-stopped', line: 0, set: 2, now: began },
-      { type: 'stop-reason', line: 0, set: 2, reason: 'joint-pain' },
-      { type: 'stop-done', line: 0, set: 2, isLeft: true },
+      { type: 'count', item: 0, set: 2, repetitions: 4 },
+      { type: 'set-stopped', item: 0, set: 2, now: began },
+      { type: 'stop-reason', item: 0, set: 2, reason: 'joint-pain' },
+      { type: 'stop-done', item: 0, set: 2, isLeft: true },
     );
     expect(stopped.step).toBe('flags-during');
     expect(sessionEntryOf(stopped, began).sets).toEqual([
@@ -189,9 +194,9 @@ describe('a set', () => {
 
   it('without a weight is sent with 0 kg, and with a weight that was not said as not said', () => {
     const chair = today({ exercises: [exercise('chair', chairDose)] });
-    const free = play(begin(chair), ...opening, next, ...oneSet(0, 1, 8, began));
+    const free = play(begin(chair), ...eligibility, next, ...oneSet(0, 1, 8, began));
     expect(sessionEntryOf(free, began).sets[0]?.loadKg).toBe(0);
-    const unsaid = play(begin(onlyWeight), ...opening, next, ...oneSet(0, 1, 15, began));
+    const unsaid = play(begin(onlyWeight), ...eligibility, next, ...oneSet(0, 1, 15, began));
     expect(sessionEntryOf(unsaid, began).sets[0]?.loadKg).toBeNull();
   });
 });
@@ -202,7 +207,7 @@ describe('a warning sign', () => {
   it('stops the session at once from any step and is sent with it', () => {
     const draft = play(
       begin(onlyWeight),
-      ...opening,
+      ...eligibility,
       next,
       ...oneSet(0, 1, 15, began),
       { type: 'unwell' },
@@ -226,7 +231,7 @@ describe('a warning sign', () => {
   });
 
   it('that turns out to be none of them leads back to where it was asked for', () => {
-    const draft = play(begin(onlyWeight), ...opening, next, { type: 'unwell' }, none('now'));
+    const draft = play(begin(onlyWeight), ...eligibility, next, { type: 'unwell' }, none('now'));
     expect(draft.step).toBe('set:0:1');
     expect(draft.stoppedByFlag).toBe(false);
   });

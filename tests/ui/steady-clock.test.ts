@@ -8,14 +8,14 @@ const noon = 1_800_000_000_000;
 
 /** A phone: its clock on the wall, which may be set, and the browser's count, which stands while it sleeps. */
 const phone = () => {
-  const at = { wall: noon, count: 500, kept: null as Steady | null };
+  const at = { wall: noon, count: 500, saved: null as Steady | null };
   const open = () =>
     steadyClock(
       () => at.wall,
       () => at.count,
-      at.kept,
+      at.saved,
       (shown) => {
-        at.kept = shown;
+        at.saved = shown;
       },
     );
   return {

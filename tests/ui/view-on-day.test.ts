@@ -1,18 +1,18 @@
 /** A phone without signal reads yesterday's page as today's, within what the clinic allows. */
 import { describe, expect, it } from 'vitest';
 import { dayState } from '#ui/patient/day-state.ts';
-import type { Kept } from '#ui/patient/outbox/outbox.ts';
+import type { Saved } from '#ui/patient/outbox/outbox.ts';
 import { phoneDay, viewOnDay } from '#ui/patient/view-on-day.ts';
 import { exercise, today, weightDose } from './views.ts';
 
 /** 9 March 2026 was a Monday. */
 const monday = '2026-03-09';
-const kept = (more: Partial<Kept>): Kept => ({
+const saved = (more: Partial<Saved>): Saved => ({
   entryId: 'e',
   ownerId: 'p',
   kind: 'session',
   entry: null,
-  sealed: null,
+  encrypted: null,
   day: monday,
   savedAt: 0,
   isUrgent: false,
@@ -46,7 +46,7 @@ describe('a page of yesterday on a phone without signal', () => {
   it('offers yesterday’s check as late only where it was not given', () => {
     const view = viewOnDay(onMonday, '2026-03-10');
     expect(dayState(view, [], 0).lateMorning).toBe(monday);
-    expect(dayState(view, [kept({ kind: 'morning' })], 0).lateMorning).toBeNull();
+    expect(dayState(view, [saved({ kind: 'morning' })], 0).lateMorning).toBeNull();
     const answered = today({ morning: { ...onMonday.morning, answered: true } });
     expect(dayState(viewOnDay(answered, '2026-03-10'), [], 0).lateMorning).toBeNull();
   });
@@ -92,12 +92,12 @@ describe('dark urine and unusual muscle pain', () => {
     'is asked three mornings after a new dose that the clinic has not heard of: on %s %s',
     (day, isAsked) => {
       const fresh = today({ exercises: [exercise('a', weightDose, { isNewDose: true })] });
-      expect(dayState(viewOnDay(fresh, day), [kept({})], 0).asksUrine).toBe(isAsked);
+      expect(dayState(viewOnDay(fresh, day), [saved({})], 0).asksUrine).toBe(isAsked);
     },
   );
 
   it('is not asked after a session of a dose done before', () => {
     const view = viewOnDay(today(), '2026-03-10');
-    expect(dayState(view, [kept({})], 0).asksUrine).toBe(false);
+    expect(dayState(view, [saved({})], 0).asksUrine).toBe(false);
   });
 });

@@ -55,14 +55,10 @@ export const cuffDose: Dose = {
   supervised: false,
 };
 
-export const exercise = (
-  prescriptionItemId: string,
-  dose: Dose,
-  more: Partial<TodayExercise> = {},
-): TodayExercise => ({
-  prescriptionId: `prescription-${prescriptionItemId}`,
-  prescriptionItemId,
-  title: `Exercise ${prescriptionItemId}`,
+export const exercise = (itemId: string, dose: Dose, more: Partial<TodayExercise> = {}): TodayExercise => ({
+  prescriptionId: `prescription-${itemId}`,
+  itemId,
+  title: `Exercise ${itemId}`,
   instructions: ['Sit tall.', 'Straighten the knee.'],
   joints: ['right-knee'],
   dose,
@@ -94,7 +90,7 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
   asksStiffness: true,
   asksTwoHours: false,
   exercises: [exercise('weight', weightDose), exercise('chair', chairDose), exercise('cuff', cuffDose)],
-  gates: [],
+  painLookups: [],
   morning: { due: false, answered: false, yesterdayOpen: false, canBeLate: true },
   urineAskedUntil: null,
   oldPageDays: 3,

@@ -1,7 +1,7 @@
 /** What patients read: plain, calm, and without the words of the trade or of the program. */
 import { describe, expect, it } from 'vitest';
 import { everyWord } from '#ui/words/every-word.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 const words = Object.entries(everyWord).map(([key, text]) => ({ key, text }));
 
@@ -74,7 +74,7 @@ describe('sentences for patients', () => {
   });
 
   it('fill in what belongs in the braces, and show a brace that was left empty', () => {
-    expect(say('today.title', { name: 'Ana' })).toBe('Hello Ana');
-    expect(say('today.title')).toBe('Hello {name}');
+    expect(t('today.title', { name: 'Ana' })).toBe('Hello Ana');
+    expect(t('today.title')).toBe('Hello {name}');
   });
 });

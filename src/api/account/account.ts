@@ -1,21 +1,24 @@
 /** A person's own sign-in: what it is, where it is open, proving it again, changing the passphrase. */
 import { z } from 'zod';
 import { guessedFirst } from '#data/guessable-passphrase.ts';
-import { flushTries, keptTries } from '#data/kept-tries.ts';
+import { flushAttempts, storedAttempts } from '#data/kept-tries.ts';
 import { passkeysOf, removePasskey } from '#data/passkeys.ts';
-import { changePassphrase, passphraseHolds, passphraseLength } from '#data/passphrase.ts';
+import { changePassphrase, passphraseLength, passphraseMatches } from '#data/passphrase.ts';
 import { clinicOf } from '#data/people.ts';
 import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
-import { heldBy } from '#data/store/held.ts';
+import { perStore } from '#data/store/held.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import type { Person } from '../person.ts';
-import { countTries } from '../tries.ts';
+import { attemptLimiter } from '../tries.ts';
 import { personProcedure, router, withFreshSignIn } from '../trpc.ts';
 
 /** Somebody at an open desk must not try passphrases at leisure. The key is the session, not the account. */
-const proofsOf = heldBy('proofs', (store, key: Uint8Array) =>
-  countTries({ free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 }, keptTries(store, key, 'proof')),
+const proofsOf = perStore('proofs', (store, key: Uint8Array) =>
+  attemptLimiter(
+    { free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 },
+    storedAttempts(store, key, 'proof'),
+  ),
 );
 
 const requireRight = async (
@@ -30,13 +33,13 @@ const requireRight = async (
   if (wait > 0) throw new Problem('too-often', `Too many tries. Wait ${wait} seconds, then try again.`);
   // Counted first, so that many at once are still few.
   proofs.wrong(sessionId, now);
-  await flushTries(access.store, now);
-  if (!(await passphraseHolds(access.store, access.actorId, typed))) {
+  await flushAttempts(access.store, now);
+  if (!(await passphraseMatches(access.store, access.actorId, typed))) {
     const reason = 'That is not your passphrase. Check it and type it again.';
     throw new Problem('refused', reason, { refusals: [{ field, code: 'inconsistent', reason }] });
   }
   proofs.right(sessionId);
-  await flushTries(access.store, now);
+  await flushAttempts(access.store, now);
 };
 
 /** What somebody who knows the person would try. */

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { consentKinds } from '#core/care/consent.ts';
 import { wordingsOf, writeWording } from '#data/consents.ts';
-import { cliniciansOf, deputyOf, nameDeputy } from '#data/deputies.ts';
+import { cliniciansOf, coveringClinicianOf, nameCoveringClinician } from '#data/deputies.ts';
 import { Problem } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
@@ -13,15 +13,15 @@ export const adminCareRouter = router({
     .input(z.object({ kind: z.enum(consentKinds), text: z.string().trim().min(20).max(4000) }))
     .mutation(({ ctx, input }) => writeWording(ctx.access, input.kind, input.text)),
 
-  deputy: administratorProcedure.query(async ({ ctx }) => ({
-    deputy: await deputyOf(ctx.access),
+  coveringClinician: administratorProcedure.query(async ({ ctx }) => ({
+    coveringClinician: await coveringClinicianOf(ctx.access),
     clinicians: await cliniciansOf(ctx.access),
   })),
 
-  nameDeputy: freshAdministrator
+  nameCoveringClinician: freshAdministrator
     .input(z.object({ userId: z.string().max(64).nullable() }))
     .mutation(async ({ ctx, input }) => {
-      const named = await nameDeputy(ctx.access, input.userId);
+      const named = await nameCoveringClinician(ctx.access, input.userId);
       if (!named) throw new Problem('not-found', 'There is no such clinician in your clinic.');
     }),
 });

@@ -1,52 +1,52 @@
 /** Every number a clinic may set, by what it is about. */
-import { type ChoiceValues, type ClinicChoice, checkChoices, defaultsOf } from '#core/clinic-choice.ts';
-import { engineChoices } from '#core/engine/choices.ts';
-import { nutritionChoices } from '#core/nutrition/choices.ts';
-import { occlusionChoices } from '#core/occlusion/choices.ts';
+import { type ClinicSetting, checkSettings, defaultsOf, type SettingValues } from '#core/clinic-choice.ts';
+import { engineSettings } from '#core/engine/choices.ts';
+import { nutritionSettings } from '#core/nutrition/choices.ts';
+import { occlusionSettings } from '#core/occlusion/choices.ts';
 import type { Refusal } from '#core/outcome.ts';
-import { programmeChoices } from '#core/programme/choices.ts';
-import { recordKeepingChoices } from '#core/record-keeping/choices.ts';
-import { reviewChoices } from '#core/review/choices.ts';
-import { screeningChoices } from '#core/screening/choices.ts';
-import { strengthChoices } from '#core/strength/choices.ts';
-import { variationChoices } from '#core/variation/choices.ts';
-import { worklistChoices } from '#core/worklist/choices.ts';
+import { programmeSettings } from '#core/programme/choices.ts';
+import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
+import { reviewSettings } from '#core/review/choices.ts';
+import { screeningSettings } from '#core/screening/choices.ts';
+import { strengthSettings } from '#core/strength/choices.ts';
+import { variationSettings } from '#core/variation/choices.ts';
+import { worklistSettings } from '#core/worklist/choices.ts';
 
-export interface ChoiceArea {
+export interface SettingArea {
   readonly id: string;
   readonly title: string;
-  readonly choices: readonly ClinicChoice[];
+  readonly settings: readonly ClinicSetting[];
 }
 
-export const choiceAreas: readonly ChoiceArea[] = [
-  { id: 'engine', title: 'Decisions', choices: engineChoices },
-  { id: 'strength', title: 'Low load', choices: strengthChoices },
-  { id: 'variation', title: 'Variations', choices: variationChoices },
-  { id: 'occlusion', title: 'Occlusion', choices: occlusionChoices },
-  { id: 'screening', title: 'Screening', choices: screeningChoices },
-  { id: 'nutrition', title: 'Nutrition', choices: nutritionChoices },
-  { id: 'programme', title: 'The patient’s day and week', choices: programmeChoices },
-  { id: 'worklist', title: 'Worklist', choices: worklistChoices },
-  { id: 'review', title: 'Review', choices: reviewChoices },
-  { id: 'record-keeping', title: 'Records and access', choices: recordKeepingChoices },
+export const settingAreas: readonly SettingArea[] = [
+  { id: 'engine', title: 'Decisions', settings: engineSettings },
+  { id: 'strength', title: 'Low load', settings: strengthSettings },
+  { id: 'variation', title: 'Variations', settings: variationSettings },
+  { id: 'occlusion', title: 'Occlusion', settings: occlusionSettings },
+  { id: 'screening', title: 'Screening', settings: screeningSettings },
+  { id: 'nutrition', title: 'Nutrition', settings: nutritionSettings },
+  { id: 'programme', title: 'The patient’s day and week', settings: programmeSettings },
+  { id: 'worklist', title: 'Worklist', settings: worklistSettings },
+  { id: 'review', title: 'Review', settings: reviewSettings },
+  { id: 'record-keeping', title: 'Records and access', settings: recordKeepingSettings },
 ];
 
 /** One choice may serve two areas and then stands in both lists. */
-const every: readonly ClinicChoice[] = [
-  ...new Map(choiceAreas.flatMap((area) => area.choices).map((choice) => [choice.id, choice])).values(),
+const every: readonly ClinicSetting[] = [
+  ...new Map(settingAreas.flatMap((area) => area.settings).map((setting) => [setting.id, setting])).values(),
 ];
 
-export const effectiveChoices = (own: ChoiceValues): ChoiceValues => ({ ...defaultsOf(every), ...own });
+export const effectiveSettings = (own: SettingValues): SettingValues => ({ ...defaultsOf(every), ...own });
 
-export const refusedChoices = (values: ChoiceValues): readonly Refusal[] =>
-  checkChoices(every, effectiveChoices(values)).map((refusal) =>
+export const refusedSettings = (values: SettingValues): readonly Refusal[] =>
+  checkSettings(every, effectiveSettings(values)).map((refusal) =>
     refusal.code === 'unknown-field'
       ? { ...refusal, field: 'input.values', reason: 'One of these is no clinic choice of this release.' }
       : { ...refusal, field: `input.${refusal.field}` },
   );
 
 /** What differs from the defaults: a default that is mended later then reaches a clinic that never moved it. */
-export const ownChoices = (values: ChoiceValues): ChoiceValues => {
+export const ownSettings = (values: SettingValues): SettingValues => {
   const defaults = defaultsOf(every);
   return Object.fromEntries(Object.entries(values).filter(([id, value]) => value !== defaults[id]));
 };

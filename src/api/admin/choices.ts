@@ -1,11 +1,11 @@
 /** The clinic's own numbers: seen by all staff, changed by those who administer it, after a look at the effect. */
 import { z } from 'zod';
 import { digestOfIds, noteRead } from '#data/audit.ts';
-import { namesOf, previewChoices } from '#data/choice-preview.ts';
-import { choiceChanges, choicesOf, saveChoices } from '#data/choices.ts';
+import { namesOf, previewSettings } from '#data/choice-preview.ts';
+import { saveSettings, settingChanges, settingsOf } from '#data/choices.ts';
 import { refusedWith } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
-import { choiceAreas, effectiveChoices, ownChoices, refusedChoices } from './choice-areas.ts';
+import { effectiveSettings, ownSettings, refusedSettings, settingAreas } from './choice-areas.ts';
 
 const values = z.record(z.string().max(80), z.number());
 
@@ -13,21 +13,21 @@ const values = z.record(z.string().max(80), z.number());
 const mostLines = 200;
 
 const checkedValues = (sent: Readonly<Record<string, number>>) => {
-  const refusals = refusedChoices(sent);
+  const refusals = refusedSettings(sent);
   if (refusals.length > 0) throw refusedWith(refusals);
-  return ownChoices(sent);
+  return ownSettings(sent);
 };
 
-export const choicesRouter = router({
+export const clinicSettingsRouter = router({
   list: staffProcedure.query(async ({ ctx }) => {
-    const own = await choicesOf(ctx.access);
-    const effective = effectiveChoices(own);
-    const changes = await choiceChanges(ctx.access);
+    const own = await settingsOf(ctx.access);
+    const effective = effectiveSettings(own);
+    const changes = await settingChanges(ctx.access);
     return {
       mayChange: ctx.person.administers,
-      areas: choiceAreas.map((area) => ({
+      areas: settingAreas.map((area) => ({
         ...area,
-        choices: area.choices.map((choice) => ({ ...choice, value: effective[choice.id]! })),
+        settings: area.settings.map((setting) => ({ ...setting, value: effective[setting.id]! })),
       })),
       changes: changes.map(({ version, changedAt, reason }) => ({ version, changedAt, reason })),
     };
@@ -35,7 +35,7 @@ export const choicesRouter = router({
 
   /** Whose stored decisions would differ. Who only administers gets the counts and no names. */
   preview: administratorProcedure.input(z.object({ values })).mutation(async ({ ctx, input }) => {
-    const preview = await previewChoices(ctx.access, checkedValues(input.values));
+    const preview = await previewSettings(ctx.access, checkedValues(input.values));
     const { changes, ...counts } = preview;
     if (ctx.person.role !== 'clinician') return { ...counts, lines: [] };
     const shown = changes.slice(-mostLines);
@@ -53,5 +53,5 @@ export const choicesRouter = router({
 
   save: freshAdministrator
     .input(z.object({ values, reason: z.string().trim().min(3).max(500) }))
-    .mutation(({ ctx, input }) => saveChoices(ctx.access, checkedValues(input.values), input.reason)),
+    .mutation(({ ctx, input }) => saveSettings(ctx.access, checkedValues(input.values), input.reason)),
 });

@@ -1,10 +1,10 @@
 /** Who opened the patient's record, for the patient. */
-import { recordOpenings } from '#data/record-openings.ts';
+import { accessLog } from '#data/record-openings.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
 export const accessRouter = router({
   list: patientProcedure.query(async ({ ctx }) => ({
     day: ctx.access.day,
-    lines: await recordOpenings(ctx.access, ctx.patient.id, ctx.access.actorId),
+    lines: await accessLog(ctx.access, ctx.patient.id, ctx.access.actorId),
   })),
 });

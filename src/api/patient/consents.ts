@@ -1,6 +1,6 @@
 /** What the patient has agreed to, in words, and taking it back. */
 import { z } from 'zod';
-import { type ConsentKind, consentKinds, lastWord, stands } from '#core/care/consent.ts';
+import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/care/consent.ts';
 import type { Access } from '#data/access.ts';
 import { consentsOf, recordConsent, wordingsOf } from '#data/consents.ts';
 import { clinicOf } from '#data/people.ts';
@@ -19,10 +19,10 @@ export const patientConsentsRouter = router({
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
       monitoringHours: clinic?.monitoringHours ?? '',
-      isWatched: stands(rows, 'remote-monitoring'),
+      isMonitored: isGiven(rows, 'remote-monitoring'),
       kinds: (await wordingsOf(ctx.access)).map((wording) => ({
         ...wording,
-        stands: stands(rows, wording.kind),
+        isGiven: isGiven(rows, wording.kind),
         since: lastWord(rows, wording.kind)?.at ?? null,
       })),
     };

@@ -1,17 +1,17 @@
 /** Whether questions before a visit wait for the patient, for the link on the day's page. */
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 import { questionsWait } from '#core/care/pre-visit.ts';
 import { withDefaults } from '#core/prescribing/ground.ts';
 import type { Access } from '#data/access.ts';
-import { choicesOf } from '#data/choices.ts';
+import { settingsOf } from '#data/choices.ts';
 import { episodesOf } from '#data/episodes.ts';
 import { newestPreVisit } from '#data/pre-visits.ts';
 import { newestScreening } from '#data/screenings.ts';
 
 export const questionsWaitFor = async (access: Access, patientId: string): Promise<boolean> => {
-  const { state, returned } = standingOn(await episodesOf(access, patientId), access.day);
+  const { state, returned } = episodeStatusOn(await episodesOf(access, patientId), access.day);
   if (state === 'closed' || state === 'on-break') return false;
-  const validDays = withDefaults(await choicesOf(access))['screening-valid-days'];
+  const validDays = withDefaults(await settingsOf(access))['screening-valid-days'];
   return questionsWait({
     screening: await newestScreening(access, patientId),
     sent: await newestPreVisit(access, patientId),

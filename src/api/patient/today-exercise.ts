@@ -1,9 +1,9 @@
 /** One exercise as it stands today: planned or not, what the standing decisions and the holds leave of it. */
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 import { exerciseById } from '#core/catalogue/catalogue.ts';
 import type { Day } from '#core/day.ts';
 import { type Today, todays } from '#core/engine/answers.ts';
-import type { Standing } from '#core/engine/standing.ts';
+import type { DecisionInForce } from '#core/engine/standing.ts';
 import type { PatientRecord } from '#core/model/record.ts';
 import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
 import { plannedExercise } from '#core/programme/planned-exercise.ts';
@@ -20,24 +20,27 @@ const mostCareful = (all: readonly Today[]): Today =>
   );
 
 /** What stands for the joints an exercise loads; a pause everywhere reaches every exercise. */
-const todayOf = (row: Prescription, standing: readonly Standing[]): Today =>
+const todayOf = (row: Prescription, decisions: readonly DecisionInForce[]): Today =>
   mostCareful(
-    standing.filter((one) => one.everywhere || row.joints.includes(one.joint)).map((one) => one.today),
+    decisions.filter((one) => one.everywhere || row.joints.includes(one.joint)).map((one) => one.today),
   );
 
-interface Stand {
+interface ExerciseState {
   readonly day: Day;
   /** null: every day. */
   readonly weekdays: readonly Weekday[] | null;
-  readonly standing: readonly Standing[];
+  readonly decisions: readonly DecisionInForce[];
   readonly isNewDose: boolean;
 }
 
-const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: Stand): TodayExercise => {
+const exerciseView = (
+  row: Prescription,
+  { day, weekdays, decisions, ...rest }: ExerciseState,
+): TodayExercise => {
   const exercise = exerciseById(row.dose.exerciseId);
   return {
     prescriptionId: row.id,
-    prescriptionItemId: row.prescriptionItemId,
+    itemId: row.itemId,
     title: exercise?.title ?? row.dose.exerciseId,
     instructions: exercise?.instructions ?? [],
     joints: row.joints,
@@ -47,39 +50,44 @@ const exerciseView = (row: Prescription, { day, weekdays, standing, ...rest }: S
     planned: weekdays === null || weekdays.includes(weekdayOf(day)),
     weekdays,
     ...rest,
-    today: todayOf(row, standing),
+    today: todayOf(row, decisions),
     signedName: row.signedName ?? '',
   };
 };
 
 /** What rests for a reason outside the engine rests at least; the engine may ask for more. */
-const heldBack = (view: TodayExercise, hold: Hold | undefined): TodayExercise =>
-  hold ? { ...view, today: mostCareful([view.today, hold.today]) } : view;
+const withSuspension = (view: TodayExercise, suspension: Suspension | undefined): TodayExercise =>
+  suspension ? { ...view, today: mostCareful([view.today, suspension.today]) } : view;
 
 /** Something new was told today: the cuff stays off for the day, also where a second session is begun. */
-const withoutCuff = (view: TodayExercise, isTold: boolean): TodayExercise =>
-  isTold && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
+const withoutCuff = (view: TodayExercise, news: boolean): TodayExercise =>
+  news && view.dose.method === 'occlusion' ? { ...view, today: 'none' } : view;
 
-export interface ExerciseGround {
+export interface ExerciseContext {
   readonly access: Access;
   /** Care is on a break or over: nothing is planned. */
   readonly isQuiet: boolean;
   readonly programmes: readonly Programme[];
-  readonly standing: readonly Standing[];
+  readonly decisions: readonly DecisionInForce[];
   readonly record: PatientRecord | null;
-  readonly holds: ReadonlyMap<string, Hold>;
-  readonly isTold: boolean;
+  readonly suspensions: ReadonlyMap<string, Suspension>;
+  readonly news: boolean;
 }
 
-export const exercisesToday = (
+export const exercisesOn = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, standing, record, holds, isTold }: ExerciseGround,
+  { access, isQuiet, programmes, decisions, record, suspensions, news }: ExerciseContext,
 ): readonly TodayExercise[] => {
   const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
   return versions.map((row) => {
-    const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.prescriptionItemId);
-    const weekdays = written ?? cuffDays.get(row.prescriptionItemId) ?? null;
-    const stand = { day: access.day, weekdays, standing, isNewDose: isNewDose(row, record?.sessions ?? []) };
-    return withoutCuff(heldBack(exerciseView(row, stand), holds.get(row.id)), isTold);
+    const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.itemId);
+    const weekdays = written ?? cuffDays.get(row.itemId) ?? null;
+    const state = {
+      day: access.day,
+      weekdays,
+      decisions,
+      isNewDose: isNewDose(row, record?.sessions ?? []),
+    };
+    return withoutCuff(withSuspension(exerciseView(row, state), suspensions.get(row.id)), news);
   });
 };

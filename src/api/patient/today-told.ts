@@ -1,5 +1,5 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 import type { Access } from '#data/access.ts';
 import { proposalsOf } from '#data/decisions.ts';
 import { messagesOf } from '#data/messages.ts';
@@ -19,13 +19,13 @@ export const recentChanges = async (
   const recent = (await proposalsOf(access, patientId)).filter(
     (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
   );
-  const madeInForce = recent.filter(
-    ({ effect, prescriptionItemId, decisionId }) =>
+  const signedInForce = recent.filter(
+    ({ effect, itemId, decisionId }) =>
       effect === 'acts-at-once' &&
-      versions.some((row) => row.prescriptionItemId === prescriptionItemId && row.decisionId === decisionId),
+      versions.some((row) => row.itemId === itemId && row.decisionId === decisionId),
   );
-  for (const { prescriptionItemId, patientText } of [...madeInForce, ...recent])
-    if (!told.has(prescriptionItemId)) told.set(prescriptionItemId, patientText);
+  for (const { itemId, patientText } of [...signedInForce, ...recent])
+    if (!told.has(itemId)) told.set(itemId, patientText);
   return [...new Set(told.values())];
 };
 
@@ -33,6 +33,6 @@ export const newestMessages = async (access: Access, patientId: string): Promise
   (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({ text, sentName, sentAt }));
 
 /** Why exercises are held from outside the engine, each said once. */
-export const heldTexts = (holds: ReadonlyMap<string, Hold>): readonly string[] => [
-  ...new Set([...holds.values()].map((hold) => hold.patientText)),
+export const suspensionTexts = (suspensions: ReadonlyMap<string, Suspension>): readonly string[] => [
+  ...new Set([...suspensions.values()].map((suspension) => suspension.patientText)),
 ];

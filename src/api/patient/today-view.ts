@@ -4,7 +4,7 @@ import type { Day } from '#core/day.ts';
 import type { Contact, Today } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
 import type { Dose } from '#core/model/dose.ts';
-import type { GateTable } from '#core/prescribing/gate-table.ts';
+import type { PainLookup } from '#core/prescribing/gate-table.ts';
 import type { Weekday } from '#core/programme/planned-sessions.ts';
 
 export interface TodayView {
@@ -24,7 +24,7 @@ export interface TodayView {
   readonly asksTwoHours: boolean;
   readonly exercises: readonly TodayExercise[];
   /** What each answer to “pain now” leaves of today, per followed joint. */
-  readonly gates: readonly GateTable[];
+  readonly painLookups: readonly PainLookup[];
   /** The next-morning answers of today: due when a session was done yesterday or a joint is followed daily. */
   readonly morning: {
     readonly due: boolean;
@@ -52,7 +52,7 @@ export interface TodayView {
 
 export interface TodayExercise {
   readonly prescriptionId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly title: string;
   readonly instructions: readonly string[];
   readonly joints: readonly Joint[];

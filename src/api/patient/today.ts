@@ -1,25 +1,25 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
-import { asksNothing, takenBackLately } from '#core/care/holds.ts';
+import { asksNothing, withdrawnLately } from '#core/care/holds.ts';
 import { addDays, type Day } from '#core/day.ts';
 import { type Contact, contacts } from '#core/engine/answers.ts';
 import type { Joint } from '#core/joints.ts';
-import { gateTable } from '#core/prescribing/gate-table.ts';
-import { type ProgrammeChoiceId, programmeChoices } from '#core/programme/choices.ts';
+import { painLookup } from '#core/prescribing/gate-table.ts';
+import { type ProgrammeSettingId, programmeSettings } from '#core/programme/choices.ts';
 import { urineAskedUntil } from '#core/programme/urine-question.ts';
 import type { Access } from '#data/access.ts';
-import { holdsOf } from '#data/care-around.ts';
-import { choicesOf } from '#data/choices.ts';
+import { suspensionsOf } from '#data/care-around.ts';
+import { settingsOf } from '#data/choices.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { clinicOf, type Patient } from '#data/people.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';
 import { recordOf } from '#data/record.ts';
-import { standingOf } from '#data/standing.ts';
+import { decisionsInForceOf } from '#data/standing.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
-import { exercisesToday } from './today-exercise.ts';
-import { heldTexts, newestMessages, recentChanges } from './today-told.ts';
+import { exercisesOn } from './today-exercise.ts';
+import { newestMessages, recentChanges, suspensionTexts } from './today-told.ts';
 import type { TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>
@@ -28,13 +28,13 @@ const mostUrgent = (all: readonly Contact[]): Contact =>
     'none' as Contact,
   );
 
-const dayChoices = async (access: Access): Promise<Readonly<Record<ProgrammeChoiceId, number>>> => {
-  const own = await choicesOf(access);
-  const values = programmeChoices.map((choice) => [choice.id, own[choice.id] ?? choice.default]);
+const daySettings = async (access: Access): Promise<Readonly<Record<ProgrammeSettingId, number>>> => {
+  const own = await settingsOf(access);
+  const values = programmeSettings.map((choice) => [choice.id, own[choice.id] ?? choice.default]);
   return Object.fromEntries(values);
 };
 
-interface MorningGround {
+interface MorningContext {
   readonly access: Access;
   readonly mornings: readonly { readonly day: Day }[];
   /** Somebody is asked about a joint each morning, and care is not on a break. */
@@ -44,13 +44,13 @@ interface MorningGround {
 }
 
 /** A check is late only where the dose has stood since before yesterday. */
-const stoodMs = 36 * 3_600_000;
+const settledMs = 36 * 3_600_000;
 
-const morningView = (at: MorningGround): TodayView['morning'] => {
+const morningView = (at: MorningContext): TodayView['morning'] => {
   const { access, mornings, isAsked } = at;
   const isAnswered = (day: Day) => mornings.some((morning) => morning.day === day);
   const canBeLate = at.lateDays > 0 && isAsked;
-  const hasBegun = at.versions.some((row) => access.now - (row.signedAt ?? access.now) > stoodMs);
+  const hasBegun = at.versions.some((row) => access.now - (row.signedAt ?? access.now) > settledMs);
   return {
     due: isAsked && !isAnswered(access.day),
     answered: isAnswered(access.day),
@@ -72,17 +72,17 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
   const versions = inForce(written);
-  const { care, holds } = await holdsOf(access, patient.id, versions);
+  const { care, suspensions } = await suspensionsOf(access, patient.id, versions);
   const programmes = await programmesOf(access, patient.id);
-  const choices = await dayChoices(access);
-  const standing = [...(await standingOf(access, patient.id)).values()];
+  const settings = await daySettings(access);
+  const decisions = [...(await decisionsInForceOf(access, patient.id)).values()];
   const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
   const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
   const moment = { instant: access.now, day: access.day };
-  const isTold = sessions.some((session) => session.day === access.day && session.reportedNew);
+  const news = sessions.some((session) => session.day === access.day && session.reportedNew);
   return {
     day: access.day,
     clockOffset,
@@ -91,25 +91,25 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     followedJoints: followed,
     asksSwelling: true,
     asksStiffness: true,
-    asksTwoHours: choices['ask-two-hours'] === 1,
-    oldPageDays: choices['old-page-days'],
+    asksTwoHours: settings['ask-two-hours'] === 1,
+    oldPageDays: settings['old-page-days'],
     asksNothing: isQuiet,
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    exercises: exercisesToday(versions, { access, isQuiet, programmes, standing, record, holds, isTold }),
-    gates: record ? followed.map((joint) => gateTable(record, joint, moment)) : [],
+    exercises: exercisesOn(versions, { access, isQuiet, programmes, decisions, record, suspensions, news }),
+    painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
     morning: morningView({
       access,
       mornings,
       isAsked: followed.length > 0 && !isQuiet,
-      lateDays: choices['late-morning-days'],
+      lateDays: settings['late-morning-days'],
       versions,
     }),
     sessionSent: sessions.some((session) => session.day === access.day),
-    contact: mostUrgent(standing.map((one) => one.contact)),
+    contact: mostUrgent(decisions.map((one) => one.contact)),
     changes: [
-      ...heldTexts(holds),
-      ...takenBackLately(care.consents, access.now),
+      ...suspensionTexts(suspensions),
+      ...withdrawnLately(care.consents, access.now),
       ...(await recentChanges(access, patient.id, versions)),
     ],
     messages: await newestMessages(access, patient.id),

@@ -63,12 +63,12 @@ export const careRouter = router({
   preApprove: recordProcedure
     .input(z.object({ preApproval: z.unknown() }))
     .mutation(async ({ ctx, input }) => {
-      const { prescriptionItemId, steps, days } = checked(preApprovalFields, input.preApproval);
-      const standing = inForce(await prescriptionsOf(ctx.access, ctx.patient.id));
-      if (!standing.some((row) => row.prescriptionItemId === prescriptionItemId)) {
+      const { itemId, steps, days } = checked(preApprovalFields, input.preApproval);
+      const current = inForce(await prescriptionsOf(ctx.access, ctx.patient.id));
+      if (!current.some((row) => row.itemId === itemId)) {
         throw new Problem('refused', 'Only an exercise in force can have steps approved ahead.');
       }
-      return signPreApproval(ctx.access, ctx.patient.id, prescriptionItemId, steps, days);
+      return signPreApproval(ctx.access, ctx.patient.id, itemId, steps, days);
     }),
 
   withdrawPreApproval: recordProcedure

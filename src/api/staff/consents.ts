@@ -1,6 +1,6 @@
 /** Agreements as a clinician sees and writes them down. */
 import { z } from 'zod';
-import { consentKinds, stands } from '#core/care/consent.ts';
+import { consentKinds, isGiven } from '#core/care/consent.ts';
 import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/consents.ts';
 import { clinicOf } from '#data/people.ts';
 import { Problem } from '../errors.ts';
@@ -14,7 +14,7 @@ export const consentsRouter = router({
     return {
       monitoringHours: clinic?.monitoringHours ?? '',
       rows,
-      kinds: wordings.map((wording) => ({ ...wording, stands: stands(rows, wording.kind) })),
+      kinds: wordings.map((wording) => ({ ...wording, isGiven: isGiven(rows, wording.kind) })),
     };
   }),
 

@@ -2,7 +2,7 @@
  * A first visit in one transaction: profile, the minimum of the screening, what was measured, and one
  * proposed exercise kept unsigned. Either all of it is kept or nothing. Signing is an act of its own.
  */
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 import { minimumSet } from '#core/care/pre-visit.ts';
 import { prescriptionTemplates } from '#core/care/templates.ts';
 import type { firstVisitFields } from '#core/care/visit-fields.ts';
@@ -40,8 +40,8 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   })),
   templates: prescriptionTemplates.map((template) => ({
     ...template,
-    exercise: exerciseById(template.wish.exerciseId)?.title ?? template.wish.exerciseId,
-    limbsAtOnce: exerciseById(template.wish.exerciseId)?.limbsAtOnce ?? 'one',
+    exercise: exerciseById(template.request.exerciseId)?.title ?? template.request.exerciseId,
+    limbsAtOnce: exerciseById(template.request.exerciseId)?.limbsAtOnce ?? 'one',
   })),
   profile: patient.profile,
   screening: await newestScreening(access, patient.id),
@@ -52,7 +52,7 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   draft: await draftOf(access, patient.id, 'first-visit'),
 });
 
-const measured = ({ pressure, test, wish }: FirstVisit, access: Access): readonly Measurement[] => [
+const measured = ({ pressure, test, request }: FirstVisit, access: Access): readonly Measurement[] => [
   ...(pressure
     ? [{ kind: 'blood-pressure' as const, day: access.day, ...pressure, position: 'seated' as const }]
     : []),
@@ -61,15 +61,15 @@ const measured = ({ pressure, test, wish }: FirstVisit, access: Access): readonl
         {
           kind: 'repetitions-to-failure' as const,
           day: access.day,
-          exerciseId: wish.exerciseId,
-          side: wish.side,
+          exerciseId: request.exerciseId,
+          side: request.side,
           ...test,
         },
       ]
     : []),
 ];
 
-const keepMeasured = async (
+const saveMeasured = async (
   access: Access,
   patientId: string,
   rows: readonly Measurement[],
@@ -87,7 +87,7 @@ const keepMeasured = async (
 /** Opens a stretch of care where none goes on, and begins it. */
 const begun = async (access: Access, patientId: string, visit: FirstVisit): Promise<void> => {
   const episodes = await episodesOf(access, patientId);
-  if (standingOn(episodes, access.day).state === 'in-care') return;
+  if (episodeStatusOn(episodes, access.day).state === 'in-care') return;
   const joints = visit.profile.followedJoints as readonly Joint[];
   const episodeId = await openEpisode(
     access,
@@ -125,7 +125,7 @@ const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Acc
   ...rows.flatMap((row) => measurementConsistent(row, access.day)),
 ];
 
-export interface KeepOptions {
+export interface SaveOptions {
   /** Unlikely values were confirmed. */
   readonly confirmed: boolean;
   /** The unsigned version this one takes the place of, when something was changed and proposed again. */
@@ -139,11 +139,11 @@ const endReplaced = async (access: Access, patientId: string, replaces: string |
     await endPrescription(access, patientId, waiting.id, 'Changed and proposed anew before signing.');
 };
 
-export const keepFirstVisit = (
+export const saveFirstVisit = (
   access: Access,
   patient: Patient,
   visit: FirstVisit,
-  { confirmed, replaces }: KeepOptions,
+  { confirmed, replaces }: SaveOptions,
 ) =>
   access.store.write(async () => {
     const rows = measured(visit, access);
@@ -156,10 +156,10 @@ export const keepFirstVisit = (
       ownedEquipment: visit.profile.ownedEquipment ?? patient.profile?.ownedEquipment ?? householdEquipment,
     });
     await recordScreening(access, patient.id, visit.screening);
-    await keepMeasured(access, patient.id, rows, confirmed);
+    await saveMeasured(access, patient.id, rows, confirmed);
     await endReplaced(access, patient.id, replaces);
     const now = (await patientOf(access, patient.id)) ?? patient;
-    const proposed = await propose(access, now, visit.wish);
+    const proposed = await propose(access, now, visit.request);
     const prescriptionId = await addVersion(access, patient.id, {
       ...proposed,
       working: [...proposed.working, ...proposed.notes].map((line) => line.text),

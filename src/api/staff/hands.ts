@@ -1,10 +1,14 @@
 /** Tests that need hands on the patient are locked during an appointment at a distance. */
-import { type HandsOn, lockedTest } from '#core/care/remote-visit.ts';
+import { type HandsOnTest, lockedTest } from '#core/care/remote-visit.ts';
 import type { Access } from '#data/access.ts';
 import { visitNow } from '#data/visits.ts';
 import { refusedWith } from '../errors.ts';
 
-export const requireHands = async (access: Access, patientId: string, test: HandsOn): Promise<void> => {
+export const requireHandsOnTest = async (
+  access: Access,
+  patientId: string,
+  test: HandsOnTest,
+): Promise<void> => {
   const refused = lockedTest(await visitNow(access, patientId), test);
   if (refused.length > 0) throw refusedWith(refused);
 };

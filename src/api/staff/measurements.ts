@@ -10,7 +10,7 @@ import { measurementsOf, recordEffusion, recordMeasurement } from '#data/measure
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
-import { requireHands } from './hands.ts';
+import { requireHandsOnTest } from './hands.ts';
 
 const kindOf = (value: unknown): string =>
   typeof value === 'object' && value !== null && 'kind' in value ? String(value.kind) : '';
@@ -28,7 +28,7 @@ export const measurementsRouter = router({
       const row = checked(form.fields, input.measurement, (value) =>
         measurementConsistent(value as unknown as Measurement, ctx.access.day),
       ) as unknown as Measurement;
-      await requireHands(ctx.access, ctx.patient.id, row.kind);
+      await requireHandsOnTest(ctx.access, ctx.patient.id, row.kind);
       const earlier = await measurementsOf(ctx.access, ctx.patient.id);
       const last = earlier.findLast((known) => isSameSubject(row, known));
       const questions = unlikely(row, last ?? null);
@@ -42,7 +42,7 @@ export const measurementsRouter = router({
     .input(z.object({ effusion: z.unknown() }))
     .mutation(async ({ ctx, input }) => {
       const row = checked(effusionFields, input.effusion);
-      await requireHands(ctx.access, ctx.patient.id, 'effusion-test');
+      await requireHandsOnTest(ctx.access, ctx.patient.id, 'effusion-test');
       return ctx.access.store.write(async () => {
         const id = await recordEffusion(ctx.access, ctx.patient.id, row.joint, row.grade);
         await evaluateRecord(ctx.access, ctx.patient.id, {

@@ -1,11 +1,11 @@
 /** What the letter and the sheet at the end of care are put together from. */
 import { z } from 'zod';
-import { papersFor } from '#data/papers.ts';
+import { documentFactsFor } from '#data/papers.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
-export const papersRouter = router({
+export const documentsRouter = router({
   /** null while the stretch of care goes on, or where there is none. */
   get: recordProcedure
     .input(z.object({ episodeId: z.string().max(64) }))
-    .query(({ ctx, input }) => papersFor(ctx.access, ctx.patient, input.episodeId)),
+    .query(({ ctx, input }) => documentFactsFor(ctx.access, ctx.patient, input.episodeId)),
 });

@@ -4,7 +4,7 @@ import { limitedExercises } from '#core/care/limit-bounds.ts';
 import { exercises } from '#core/catalogue/catalogue.ts';
 import { programmeFields } from '#core/model/staff-fields.ts';
 import { occlusionSchemes } from '#core/occlusion/schemes.ts';
-import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import { noteRead } from '#data/audit.ts';
 import { limitsOf } from '#data/care.ts';
 import { addVersion, endPrescription, signPrescription } from '#data/prescribing.ts';
@@ -33,22 +33,19 @@ export const prescriptionsRouter = router({
     return { versions, inForce: inForce(versions), unsigned: unsigned(versions) };
   }),
 
-  propose: recordProcedure.input(z.object({ wish: z.unknown() })).mutation(({ ctx, input, path }) => {
+  propose: recordProcedure.input(z.object({ request: z.unknown() })).mutation(({ ctx, input, path }) => {
     // Computes from the record and writes nothing, so it is an opening of the record like a query.
     noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
-    return propose(ctx.access, ctx.patient, input.wish);
+    return propose(ctx.access, ctx.patient, input.request);
   }),
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
-  keep: recordProcedure
-    .input(z.object({ wish: z.unknown(), prescriptionItemId: z.string().max(64).optional() }))
+  saveDraft: recordProcedure
+    .input(z.object({ request: z.unknown(), itemId: z.string().max(64).optional() }))
     .mutation(async ({ ctx, input }) => {
-      const proposed = await propose(ctx.access, ctx.patient, input.wish);
+      const proposed = await propose(ctx.access, ctx.patient, input.request);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
-      if (
-        input.prescriptionItemId &&
-        !known.some((row) => row.prescriptionItemId === input.prescriptionItemId)
-      ) {
+      if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
         throw new Problem('not-found', 'There is no such prescribed exercise for this patient.');
       }
       const working = [
@@ -58,7 +55,7 @@ export const prescriptionsRouter = router({
       return addVersion(ctx.access, ctx.patient.id, {
         ...proposed,
         working,
-        prescriptionItemId: input.prescriptionItemId,
+        itemId: input.itemId,
         origin: 'clinician',
       });
     }),
@@ -87,7 +84,7 @@ export const prescriptionsRouter = router({
         if (!row || !(await endPrescription(access, patient.id, row.id, input.reason))) return false;
         // A newer version still waiting would bring the ended exercise back once signed.
         for (const waiting of unsigned(versions).filter(
-          (one) => one.prescriptionItemId === row.prescriptionItemId && one.id !== row.id,
+          (one) => one.itemId === row.itemId && one.id !== row.id,
         )) {
           await endPrescription(access, patient.id, waiting.id, input.reason);
         }
@@ -105,6 +102,6 @@ export const prescriptionsRouter = router({
 
   saveProgramme: recordProcedure.input(z.object({ programme: z.unknown() })).mutation(({ ctx, input }) => {
     const { lines } = checked(programmeFields, input.programme);
-    return saveWeek(ctx.access, ctx.patient.id, lines as readonly ProgrammeLine[]);
+    return saveWeek(ctx.access, ctx.patient.id, lines as readonly ProgrammeItem[]);
   }),
 });

@@ -1,46 +1,50 @@
 /** A proposal at the border: the wish is checked against its descriptor, refusals go back to the form. */
 
 import type { Dose } from '#core/model/dose.ts';
-import { lowLoadWishFields, occlusionWishFields, variationWishFields } from '#core/model/dose-wish.ts';
+import {
+  lowLoadRequestFields,
+  occlusionRequestFields,
+  variationRequestFields,
+} from '#core/model/dose-wish.ts';
 import {
   careRefusals,
+  eligibilityRefusals,
+  type PrescriptionRequest,
   type ProposedPrescription,
   proposePrescription,
-  standingRefusals,
-  type Wish,
 } from '#core/prescribing/propose.ts';
 import type { Access } from '#data/access.ts';
-import { groundFor } from '#data/ground.ts';
+import { prescribingContextFor } from '#data/ground.ts';
 import type { Patient } from '#data/people.ts';
 import { Problem, refusedWith } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 
-const wishFields = {
-  'low-load': lowLoadWishFields,
-  variation: variationWishFields,
-  occlusion: occlusionWishFields,
+const requestFields = {
+  'low-load': lowLoadRequestFields,
+  variation: variationRequestFields,
+  occlusion: occlusionRequestFields,
 } as const;
 
-const checkedWish = (value: unknown): Wish => {
+const checkedRequest = (value: unknown): PrescriptionRequest => {
   const method = typeof value === 'object' && value !== null && 'method' in value ? String(value.method) : '';
-  if (!(method in wishFields))
+  if (!(method in requestFields))
     throw new Problem('refused', 'Choose a method: variation, low load or occlusion.');
-  return checked(wishFields[method as keyof typeof wishFields], value) as Wish;
+  return checked(requestFields[method as keyof typeof requestFields], value) as PrescriptionRequest;
 };
 
 export const propose = async (
   access: Access,
   patient: Patient,
-  wish: unknown,
+  request: unknown,
 ): Promise<ProposedPrescription> => {
-  const outcome = proposePrescription(await groundFor(access, patient), checkedWish(wish));
+  const outcome = proposePrescription(await prescribingContextFor(access, patient), checkedRequest(request));
   if (!outcome.ok) throw refusedWith(outcome.refused);
   return outcome.result;
 };
 
 /** Throws refusals when the method is closed for this exercise now, or a limit or agreement stands in the way of the dose. */
 export const requireOpen = async (access: Access, patient: Patient, dose: Dose): Promise<void> => {
-  const ground = await groundFor(access, patient);
-  const refused = [...standingRefusals(ground, dose), ...careRefusals(ground, dose)];
+  const context = await prescribingContextFor(access, patient);
+  const refused = [...eligibilityRefusals(context, dose), ...careRefusals(context, dose)];
   if (refused.length > 0) throw refusedWith(refused);
 };

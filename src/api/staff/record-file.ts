@@ -1,26 +1,26 @@
 /** The record as a file, for the patient or somebody the patient names: with agreement and a fresh sign-in. */
 import { z } from 'zod';
-import { stands } from '#core/care/consent.ts';
+import { isGiven } from '#core/care/consent.ts';
 import { consentsOf } from '#data/consents.ts';
-import { handedOn, handOn } from '#data/record-files.ts';
+import { giveRecordFile, handedOn } from '#data/record-files.ts';
 import { Problem } from '../errors.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
 
 export const recordFileRouter = router({
   list: recordProcedure.query(async ({ ctx: { access, patient } }) => ({
-    isAgreed: stands(await consentsOf(access, patient.id), 'export'),
+    isConsented: isGiven(await consentsOf(access, patient.id), 'export'),
     handedOn: await handedOn(access, patient.id),
   })),
 
   make: freshRecordProcedure
     .input(z.object({ handedTo: z.string().trim().min(2).max(120) }))
     .mutation(async ({ ctx: { access, patient }, input }) => {
-      if (!stands(await consentsOf(access, patient.id), 'export')) {
+      if (!isGiven(await consentsOf(access, patient.id), 'export')) {
         throw new Problem(
           'refused',
           'The patient has not agreed that the record is handed on as a file. Ask, and write the answer down under Care.',
         );
       }
-      return handOn(access, patient.id, input.handedTo);
+      return giveRecordFile(access, patient.id, input.handedTo);
     }),
 });

@@ -8,8 +8,8 @@ import {
   responseConsistent,
   responseFields,
 } from '#core/model/staff-fields.ts';
-import { freezeBaseline } from '#data/baselines.ts';
-import { choicesOf } from '#data/choices.ts';
+import { setBaseline } from '#data/baselines.ts';
+import { settingsOf } from '#data/choices.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';
 import { respond, responsesOf } from '#data/decision-responses.ts';
 import { decisionById, decisionsOf, proposalsOf } from '#data/decisions.ts';
@@ -46,7 +46,7 @@ export const reviewRouter = router({
         messages: await messagesOf(access, patient.id),
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),
-        choices: await choicesOf(access),
+        settings: await settingsOf(access),
       };
     }),
 
@@ -62,7 +62,7 @@ export const reviewRouter = router({
       const decision = await decisionById(access, patient.id, row.decisionId);
       if (!decision) throw new Problem('not-found', 'There is no such decision for this patient.');
       if (row.kind === 'override' && decision.decision === 'pause') requireFresh(ctx.person);
-      const standing = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
+      const response = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
       return access.store.write(async () => {
         const newest = (await responsesOf(access, patient.id)).find(
           (one) => one.decisionId === row.decisionId,
@@ -73,7 +73,7 @@ export const reviewRouter = router({
             `${newest?.answeredName ?? 'A colleague'} has answered this decision meanwhile. Nothing of yours was written; open the page again.`,
           );
         }
-        const id = await respond(access, patient.id, standing);
+        const id = await respond(access, patient.id, response);
         if (row.kind === 'override') {
           await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
         }
@@ -82,19 +82,19 @@ export const reviewRouter = router({
     }),
 
   /** `seen` is how often the page showed the joint frozen; a colleague who froze meanwhile is not overwritten. */
-  freezeBaseline: recordProcedure
+  setBaseline: recordProcedure
     .input(z.object({ baseline: z.unknown(), seen: z.number().int().min(0).optional() }))
     .mutation(({ ctx, input }) => {
       const { access, patient } = ctx;
       const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
       return access.store.write(async () => {
-        const frozen = (await baselinesOf(access, patient.id)).filter((row) => row.joint === joint);
-        if (input.seen !== undefined && frozen.length !== input.seen)
+        const baselineValues = (await baselinesOf(access, patient.id)).filter((row) => row.joint === joint);
+        if (input.seen !== undefined && baselineValues.length !== input.seen)
           throw new Problem(
             'conflict',
-            `${frozen.at(-1)?.frozenBy ?? 'A colleague'} has frozen values for this joint meanwhile. Nothing of yours was written; open the page again.`,
+            `${baselineValues.at(-1)?.setBy ?? 'A colleague'} has frozen values for this joint meanwhile. Nothing of yours was written; open the page again.`,
           );
-        const id = await freezeBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason);
+        const id = await setBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason);
         await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
         return id;
       });

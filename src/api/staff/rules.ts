@@ -1,17 +1,17 @@
 /** The engine's table for clinicians: every rule with the figures in force here, and how often it was overruled. */
 import { defaultsOf } from '#core/clinic-choice.ts';
-import { engineChoices, engineChoiceValues } from '#core/engine/choices.ts';
+import { engineSettings, engineSettingValues } from '#core/engine/choices.ts';
 import { engineRules, engineVersion } from '#core/engine/rules/table.ts';
-import { choicesOf } from '#data/choices.ts';
+import { settingsOf } from '#data/choices.ts';
 import { overrideCounts } from '#data/overrides.ts';
 import { clinicianProcedure, router } from '../trpc.ts';
 
 export const rulesRouter = router({
   list: clinicianProcedure.query(async ({ ctx }) => {
-    const defaults = defaultsOf(engineChoices);
-    const own = await choicesOf(ctx.access);
+    const defaults = defaultsOf(engineSettings);
+    const own = await settingsOf(ctx.access);
     const counts = await overrideCounts(ctx.access);
-    const values = engineChoiceValues(own);
+    const values = engineSettingValues(own);
     return {
       version: engineVersion,
       rules: engineRules.map((rule) => ({
@@ -21,8 +21,8 @@ export const rulesRouter = router({
         threshold: rule.threshold(values),
         restsOn: rule.restsOn,
         citations: rule.citations,
-        choices: rule.choices.flatMap((id) => {
-          const choice = engineChoices.find((one) => one.id === id);
+        settings: rule.settings.flatMap((id) => {
+          const choice = engineSettings.find((one) => one.id === id);
           const value = own[id] ?? defaults[id];
           return choice && value !== undefined
             ? [

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { clearanceFields, screeningFields } from '#core/model/staff-fields.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
-import { groundFor } from '#data/ground.ts';
+import { prescribingContextFor } from '#data/ground.ts';
 import { newestScreening, recordClearance, recordScreening, screeningsOf } from '#data/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
@@ -24,11 +24,13 @@ export const screeningRouter = router({
     return recordScreening(ctx.access, ctx.patient.id, sheet);
   }),
 
-  outcomes: recordProcedure.query(async ({ ctx }) => (await groundFor(ctx.access, ctx.patient)).outcomes),
+  outcomes: recordProcedure.query(
+    async ({ ctx }) => (await prescribingContextFor(ctx.access, ctx.patient)).outcomes,
+  ),
 
   clear: freshRecordProcedure.input(z.object({ clearance: z.unknown() })).mutation(async ({ ctx, input }) => {
     const row = checked(clearanceFields, input.clearance);
-    const { outcomes, screening } = await groundFor(ctx.access, ctx.patient);
+    const { outcomes, screening } = await prescribingContextFor(ctx.access, ctx.patient);
     const ofMethod = outcomes
       .filter((outcome) => outcome.method === row.method)
       .flatMap((outcome) => outcome.reasons);

@@ -1,6 +1,12 @@
 /** The care team of a patient, and opening a record from outside it. */
 import { z } from 'zod';
-import { openingsForMe, openingsOf, openWithReason, setTeamMember, teamOf } from '#data/care-team.ts';
+import {
+  emergencyAccessesForMe,
+  emergencyAccessesOf,
+  openWithReason,
+  setTeamMember,
+  teamOf,
+} from '#data/care-team.ts';
 import { setSite, siteOf } from '#data/patient-sites.ts';
 import { sitesOf } from '#data/sites.ts';
 import { colleaguesOf } from '#data/staff.ts';
@@ -11,7 +17,7 @@ export const teamRouter = router({
   get: recordProcedure.query(async ({ ctx }) => ({
     members: await teamOf(ctx.access, ctx.patient.id),
     colleagues: await colleaguesOf(ctx.access),
-    openings: await openingsOf(ctx.access, ctx.patient.id),
+    emergencyAccesses: await emergencyAccessesOf(ctx.access, ctx.patient.id),
     siteId: await siteOf(ctx.access, ctx.patient.id),
     sites: (await sitesOf(ctx.access)).filter((site) => site.closedAt === null),
   })),
@@ -35,5 +41,5 @@ export const teamRouter = router({
     .input(z.object({ reason: z.string().trim().min(10).max(300) }))
     .mutation(({ ctx, input }) => openWithReason(ctx.access, ctx.patient.id, input.reason)),
 
-  openings: clinicianProcedure.query(({ ctx }) => openingsForMe(ctx.access)),
+  emergencyAccesses: clinicianProcedure.query(({ ctx }) => emergencyAccessesForMe(ctx.access)),
 });

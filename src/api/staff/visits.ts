@@ -1,6 +1,6 @@
 /** Appointments, watched sessions, the gate for a cuff at home, and a whole first visit in one go. */
 import { z } from 'zod';
-import { closedAtHome, homeConditionsOf } from '#core/care/home-gate.ts';
+import { homeConditionsOf, ineligibleAtHome } from '#core/care/home-gate.ts';
 import { firstOcclusionRemote, visitRefusals } from '#core/care/remote-visit.ts';
 import {
   firstVisitFields,
@@ -16,10 +16,10 @@ import { beginVisit, visitNow, visitsOf } from '#data/visits.ts';
 import { refusedWith } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
-import { firstVisitPage, keepFirstVisit } from './first-visit.ts';
-import { requireHands } from './hands.ts';
+import { firstVisitPage, saveFirstVisit } from './first-visit.ts';
+import { requireHandsOnTest } from './hands.ts';
 
-const watchedDay = (day: string, today: string): readonly Refusal[] =>
+const supervisedDay = (day: string, today: string): readonly Refusal[] =>
   isDay(day) && daysBetween(day, today) >= 0
     ? []
     : [{ field: 'input.day', code: 'too-high', reason: 'Give the day it was watched: today or earlier.' }];
@@ -50,7 +50,7 @@ export const visitsRouter = router({
   }),
 
   /** What is on record for a cuff at home, per limb, and why it is closed where it is. */
-  homeGate: recordProcedure.query(async ({ ctx }) => {
+  homeEligibility: recordProcedure.query(async ({ ctx }) => {
     const facts = await homeFactsOf(ctx.access, ctx.patient.id);
     return {
       ...facts,
@@ -59,8 +59,8 @@ export const visitsRouter = router({
           limb,
           side,
           conditions: homeConditionsOf(facts, { limb, side }),
-          cuff: closedAtHome(facts, { limb, side }, false),
-          wrap: closedAtHome(facts, { limb, side }, true),
+          cuff: ineligibleAtHome(facts, { limb, side }, false),
+          wrap: ineligibleAtHome(facts, { limb, side }, true),
         })),
       ),
     };
@@ -68,7 +68,7 @@ export const visitsRouter = router({
 
   watch: recordProcedure.input(z.object({ session: z.unknown() })).mutation(async ({ ctx, input }) => {
     const row = checked(observedSessionFields, input.session, (value) =>
-      watchedDay(value.day, ctx.access.day),
+      supervisedDay(value.day, ctx.access.day),
     );
     const { observed } = await homeFactsOf(ctx.access, ctx.patient.id);
     const before = observed.filter((one) => one.limb === row.limb && one.side === row.side).length;
@@ -80,13 +80,13 @@ export const visitsRouter = router({
 
   checkHome: recordProcedure.input(z.object({ check: z.unknown() })).mutation(async ({ ctx, input }) => {
     const row = checked(homeCheckFields, input.check, wrapReason);
-    await requireHands(ctx.access, ctx.patient.id, 'home-check');
+    await requireHandsOnTest(ctx.access, ctx.patient.id, 'home-check');
     return recordHomeCheck(ctx.access, ctx.patient.id, row);
   }),
 
   firstVisit: recordProcedure.query(({ ctx }) => firstVisitPage(ctx.access, ctx.patient)),
 
-  keepFirstVisit: recordProcedure
+  saveFirstVisit: recordProcedure
     .input(
       z.object({
         visit: z.unknown(),
@@ -96,6 +96,6 @@ export const visitsRouter = router({
     )
     .mutation(({ ctx, input }) => {
       const visit = checked(firstVisitFields, input.visit);
-      return keepFirstVisit(ctx.access, ctx.patient, visit, input);
+      return saveFirstVisit(ctx.access, ctx.patient, visit, input);
     }),
 });

@@ -1,16 +1,16 @@
 /** Saving a week: looked at as a whole here as well, whatever page it came from. */
 import { plannedExercise } from '#core/programme/planned-exercise.ts';
-import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import { type ProgrammeValues, programmeDefaults } from '#core/programme/session-length.ts';
 import { refusedIn, weekPlan } from '#core/programme/week-plan.ts';
 import type { Access } from '#data/access.ts';
-import { choicesOf } from '#data/choices.ts';
+import { settingsOf } from '#data/choices.ts';
 import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
 import { saveProgramme } from '#data/programmes.ts';
 import { Problem } from '../errors.ts';
 
 export const planningValues = async (access: Access): Promise<ProgrammeValues> => {
-  const own = await choicesOf(access);
+  const own = await settingsOf(access);
   const values = Object.entries(programmeDefaults).map(([id, fallback]) => [id, own[id] ?? fallback]);
   return Object.fromEntries(values);
 };
@@ -21,11 +21,11 @@ const refusedText =
 export const saveWeek = async (
   access: Access,
   patientId: string,
-  lines: readonly ProgrammeLine[],
+  items: readonly ProgrammeItem[],
 ): Promise<number> => {
   const exercises = inForce(await prescriptionsOf(access, patientId)).map(plannedExercise);
-  if (refusedIn(weekPlan(exercises, lines, await planningValues(access))).length > 0) {
+  if (refusedIn(weekPlan(exercises, items, await planningValues(access))).length > 0) {
     throw new Problem('refused', refusedText);
   }
-  return saveProgramme(access, patientId, lines);
+  return saveProgramme(access, patientId, items);
 };

@@ -1,19 +1,19 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
 import { z } from 'zod';
 import { type Day, daysBetween, isDay } from '#core/day.ts';
-import { matterKinds } from '#core/worklist/matter.ts';
+import { worklistItemKinds } from '#core/worklist/matter.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { digestOfIds, noteRead } from '#data/audit.ts';
 import { closedToMe } from '#data/care-team.ts';
-import { handleMatter } from '#data/handle-matter.ts';
+import { handleWorklistItem } from '#data/handle-matter.ts';
 import { sitesOf } from '#data/sites.ts';
 import { colleaguesOf } from '#data/staff.ts';
 import { worklistCounts, worklistPage } from '#data/worklist.ts';
-import type { StoredMatter } from '#data/worklist-cells.ts';
+import type { StoredItem } from '#data/worklist-cells.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
 
-const shown = (row: StoredMatter, today: Day) => ({
+const shown = (row: StoredItem, today: Day) => ({
   key: row.key,
   kind: row.kind,
   sentence: sentenceOf({ kind: row.kind, joint: row.joint as never, facts: row.facts }, today),
@@ -37,7 +37,7 @@ export const worklistRouter = router({
         .object({
           after: cursor.nullable().default(null),
           limit: z.number().int().min(1).max(100).default(50),
-          kind: z.enum(matterKinds).nullable().default(null),
+          kind: z.enum(worklistItemKinds).nullable().default(null),
           mine: z.boolean().default(false),
           /** Taken on by, or given to, this clinician. */
           assignedTo: z.string().max(64).nullable().default(null),
@@ -59,9 +59,9 @@ export const worklistRouter = router({
         ...counts,
         closed: closed.size,
         next,
-        lines: lines.map(({ matters, ...line }) => {
-          const [matter, ...others] = matters.map((row) => shown(row, access.day));
-          return { ...line, matter: matter!, others };
+        lines: lines.map(({ worklistItems, ...line }) => {
+          const [item, ...others] = worklistItems.map((row) => shown(row, access.day));
+          return { ...line, item: item!, others };
         }),
       };
     }),
@@ -79,7 +79,7 @@ export const worklistRouter = router({
     ),
 
   /** Takes a matter on; one clinician at a time. */
-  takeOn: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
+  take: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
     handled(ctx.access, ctx.patient.id, {
       key: input.key,
       act: 'assign',
@@ -129,8 +129,8 @@ export const worklistRouter = router({
     }),
 });
 
-const handled = async (...args: Parameters<typeof handleMatter>): Promise<void> => {
-  const answer = await handleMatter(...args);
+const handled = async (...args: Parameters<typeof handleWorklistItem>): Promise<void> => {
+  const answer = await handleWorklistItem(...args);
   if (answer === 'no-such-matter')
     throw new Problem('conflict', 'This matter is settled or has changed; open the list again.');
   if (answer === 'danger')

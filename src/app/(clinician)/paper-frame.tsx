@@ -1,10 +1,10 @@
 /** What the pages of papers share: which stretch of care the address names, and the frame around the paper. */
-import { PaperView, type PaperViewProps } from '#ui/care/papers/paper-view.tsx';
+import { DocumentView, type DocumentViewProps } from '#ui/care/papers/paper-view.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import type { RecordParams, recordPage } from './clinic-page.ts';
 
-export interface PaperPageProps {
+export interface DocumentPageProps {
   readonly params: RecordParams;
   readonly searchParams: Promise<{
     readonly episode?: string | string[];
@@ -15,21 +15,21 @@ export interface PaperPageProps {
 type AtRecord = Awaited<ReturnType<typeof recordPage>>;
 
 /** null where the address names no stretch of care. */
-export const paperFacts = async (
+export const documentFacts = async (
   { staff, patient }: AtRecord,
-  searchParams: PaperPageProps['searchParams'],
+  searchParams: DocumentPageProps['searchParams'],
 ) => {
   const { episode } = await searchParams;
   if (typeof episode !== 'string') return null;
-  return staff.papers.get({ patientId: patient.id, episodeId: episode.slice(0, 64) });
+  return staff.documents.get({ patientId: patient.id, episodeId: episode.slice(0, 64) });
 };
 
-type PaperFrameProps = Omit<PaperViewProps, 'patientId'> & { readonly at: AtRecord };
+type DocumentFrameProps = Omit<DocumentViewProps, 'patientId'> & { readonly at: AtRecord };
 
-export const PaperFrame = ({ at, ...paper }: PaperFrameProps) => (
+export const DocumentFrame = ({ at, ...document }: DocumentFrameProps) => (
   <ClinicFrame place="/patients" name={at.person.name}>
     <RecordFrame patient={at.patient} day={at.day} section="/care">
-      <PaperView patientId={at.patient.id} {...paper} />
+      <DocumentView patientId={at.patient.id} {...document} />
     </RecordFrame>
   </ClinicFrame>
 );

@@ -1,10 +1,10 @@
 /** Counts for a monitoring program on this machine; nobody else gets an answer. */
 import { isLocal } from '#server/network.ts';
-import { watch } from '#server/watch.ts';
+import { telemetry } from '#server/watch.ts';
 
 export const GET = (request: Request) =>
   isLocal(request.headers)
-    ? new Response(watch().counts.text(), {
+    ? new Response(telemetry().metrics.text(), {
         headers: { 'Content-Type': 'text/plain; version=0.0.4; charset=utf-8', 'Cache-Control': 'no-store' },
       })
     : new Response('Not found\n', { status: 404 });

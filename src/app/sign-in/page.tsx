@@ -2,7 +2,7 @@ import { demoSignInList } from '#server/demo-sign-ins.ts';
 import { hasPasskeys } from '#server/passkeys-here.ts';
 import { clinicHere } from '#server/phone-here.ts';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
 import { TypedEarly } from '#ui/shared/typed-early.tsx';
 import { chosenOnPhone, titled } from '../(patient)/chosen-on-phone.ts';
@@ -14,7 +14,7 @@ const SignIn = async () => {
   return (
     <PublicFrame chosen={await chosenOnPhone()}>
       <SignInForm hasPasskeys={hasPasskeys()} demo={demoSignInList()}>
-        {clinic ? <CoverHours clinic={clinic} /> : null}
+        {clinic ? <MonitoringHours clinic={clinic} /> : null}
       </SignInForm>
       <TypedEarly />
     </PublicFrame>

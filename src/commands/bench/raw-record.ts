@@ -12,7 +12,7 @@ const window = 't.clinic_id = ? AND t.patient_id = ? AND t.day >= ?';
 const logs = [
   `SELECT t.id, t.entry_id, t.amends, t.began_at, t.arrived_at, t.day, t.kind, t.red_flags, t.extra_pain_relief,
    t.did_extra, t.did_extra_unanswered, t.reported_new, t.clock_doubtful FROM training_session t WHERE ${window} ORDER BY t.began_at`,
-  `SELECT s.session_id, s.prescription_item_id, s.prescription_id, s.set_number, s.repetitions, s.load_kg, s.reserve, s.stop_reason, s.easier
+  `SELECT s.session_id, s.item_id, s.prescription_id, s.set_number, s.repetitions, s.load_kg, s.reserve, s.stop_reason, s.easier
    FROM training_session t JOIN set_log s ON s.patient_id = t.patient_id AND s.session_id = t.id WHERE ${window}`,
   `SELECT j.session_id, j.joint, j.pain_before_0_10, j.pain_during_0_10, j.pain_after_0_10, j.pain_two_hours_state,
    j.gave_way, j.gave_way_unanswered FROM training_session t JOIN session_joint j ON j.patient_id = t.patient_id AND j.session_id = t.id WHERE ${window}`,
@@ -24,11 +24,11 @@ const logs = [
    j.flare FROM morning t JOIN morning_joint j ON j.patient_id = t.patient_id AND j.morning_id = t.id WHERE ${window}`,
 ];
 
-const standing = [
+const current = [
   `SELECT given_name, family_name, birth_day, phone FROM patient_identity WHERE ${mine}`,
   `SELECT version, diagnosis, inflammatory_arthritis, followed_joints, owned_loads_kg, owned_equipment, formula_sex
    FROM care_profile WHERE ${mine} ORDER BY version DESC LIMIT 1`,
-  `SELECT p.id, p.prescription_item_id, p.version, p.dose, p.bad_day, p.joints, p.cautions, p.working, p.origin, p.decision_id,
+  `SELECT p.id, p.item_id, p.version, p.dose, p.bad_day, p.joints, p.cautions, p.working, p.origin, p.decision_id,
    p.recorded_at, s.signed_at, s.signed_name, e.ended_at, e.reason FROM prescription p
    LEFT JOIN signature s ON s.prescription_id = p.id LEFT JOIN prescription_end e ON e.prescription_id = p.id
    WHERE p.clinic_id = ? AND p.patient_id = ? ORDER BY p.recorded_at, p.version`,
@@ -47,10 +47,10 @@ const review = [
    largest_step, today, contact, reasons FROM decision WHERE ${mine} AND day >= ? ORDER BY evaluated_at`,
 ];
 
-const reviewStanding = [
+const reviewCurrent = [
   `SELECT id, decision_id, kind, decision, reason, until, answered_at, answered_name
    FROM decision_response WHERE ${mine} ORDER BY answered_at DESC`,
-  `SELECT id, prescription_item_id, prescription_id, decision_id, made_at, session_id, decision, kind, effect, contact, worklist,
+  `SELECT id, item_id, prescription_id, decision_id, made_at, session_id, decision, kind, effect, contact, worklist,
    pre_approval_id, became_id, dose, bad_day, cautions, changes, patient_text
    FROM proposal WHERE ${mine} ORDER BY made_at DESC LIMIT 400`,
   `SELECT id, text, sent_at, sent_name FROM message WHERE ${mine} ORDER BY sent_at DESC`,
@@ -75,7 +75,7 @@ const reader = (client: Client, dated: readonly string[], undated: readonly stri
   };
 };
 
-export const rawRecord = (client: Client): RawReader => reader(client, logs, standing);
+export const rawRecord = (client: Client): RawReader => reader(client, logs, current);
 
 export const rawReview = (client: Client): RawReader =>
-  reader(client, [...logs, ...review], [...standing, ...reviewStanding]);
+  reader(client, [...logs, ...review], [...current, ...reviewCurrent]);

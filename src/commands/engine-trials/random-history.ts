@@ -41,11 +41,11 @@ const sessionAnswers = (joint: Joint, random: Seeded, quiet: number): JointSessi
 
 const setsOf = (version: PrescriptionVersion, random: Seeded): readonly SetRecord[] =>
   [1, 2, 3].map((set) => ({
-    prescriptionItemId: version.prescriptionItemId,
+    itemId: version.itemId,
     prescriptionId: version.id,
     set,
     repetitions: random.chance(0.02) ? null : random.chance(0.9) ? 25 : 6,
-    loadKg: version.prescriptionItemId === 'leg' ? (random.chance(0.01) ? null : 10) : null,
+    loadKg: version.itemId === 'leg' ? (random.chance(0.01) ? null : 10) : null,
     reserve: random.chance(0.02) ? null : random.chance(0.9) ? 2 : 0,
     stopReason: random.chance(0.9) ? 'none' : random.pick(stopReasons),
   }));
@@ -63,7 +63,7 @@ const sessionOn = (
   const lines = random.chance(0.7) ? ['leg', 'arm'] : [random.pick(['leg', 'arm'])];
   const inForce = versions.filter(
     (version) =>
-      lines.includes(version.prescriptionItemId) &&
+      lines.includes(version.itemId) &&
       version.signedAt <= beganAt &&
       (version.endedAt === null || version.endedAt > beganAt),
   );
@@ -120,7 +120,7 @@ const baselineOf = (joint: Joint, day: number, random: Seeded): Baseline => {
     usualEffusion: 'zero',
     usualFatigue: 3,
     setOn: dayFromNumber(day),
-    frozenBy: 'clinician-1',
+    setBy: 'clinician-1',
     dueForReview: random.chance(0.05),
     morningSpread: { standardDeviation: 0.8, values: 14 },
   };

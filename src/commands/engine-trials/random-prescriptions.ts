@@ -38,18 +38,18 @@ const armDose: VariationDose = {
 };
 
 export const versionsOf = (
-  prescriptionItemId: string,
+  itemId: string,
   joints: readonly Joint[],
   changeOn: number,
 ): readonly PrescriptionVersion[] => {
-  const dose = prescriptionItemId === 'leg' ? legDose : armDose;
+  const dose = itemId === 'leg' ? legDose : armDose;
   const badDay = { ...dose, sets: 2 };
-  const common = { prescriptionItemId, dose, badDay, joints };
+  const common = { itemId, dose, badDay, joints };
   const changedAt = noonOf(changeOn);
   return [
     {
       ...common,
-      id: `${prescriptionItemId}-1`,
+      id: `${itemId}-1`,
       version: 1,
       signedAt: noonOf(firstDay - 1),
       endedAt: changedAt,
@@ -57,7 +57,7 @@ export const versionsOf = (
     },
     {
       ...common,
-      id: `${prescriptionItemId}-2`,
+      id: `${itemId}-2`,
       version: 2,
       signedAt: changedAt,
       endedAt: null,

@@ -38,8 +38,8 @@ const bolderIn = (before: Evaluation, after: Evaluation): readonly string[] => [
   ...before.joints.flatMap((one, place) =>
     bolderAnswers(one.answers, after.joints[place]!.answers).map((name) => `${one.joint} ${name}`),
   ),
-  ...before.lines.flatMap((one, place) =>
-    bolderAnswers(one, after.lines[place]!).map((name) => `${one.prescriptionItemId} ${name}`),
+  ...before.items.flatMap((one, place) =>
+    bolderAnswers(one, after.items[place]!).map((name) => `${one.itemId} ${name}`),
   ),
 ];
 

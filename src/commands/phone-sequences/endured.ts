@@ -19,11 +19,11 @@ const file = inRoot('.local', 'endure-phone.json');
 export const enduredSoFar = (seed: number): Endured => {
   const fresh: Endured = { seed, nextSeed: seed, played: 0, idle: 0, faults: [] };
   if (!existsSync(file)) return fresh;
-  const kept = JSON.parse(readFileSync(file, 'utf8')) as Endured;
-  return kept.seed === seed ? kept : fresh;
+  const saved = JSON.parse(readFileSync(file, 'utf8')) as Endured;
+  return saved.seed === seed ? saved : fresh;
 };
 
-export const keepEndured = (endured: Endured): void => {
+export const saveSoaked = (endured: Endured): void => {
   mkdirSync(path.dirname(file), { recursive: true });
   writeFileSync(file, `${JSON.stringify(endured)}\n`);
 };

@@ -1,18 +1,18 @@
 /** The played clinician's habit with usual values. */
 import { dayFromNumber } from '#core/day.ts';
-import { mustLatchBaseline, proposeBaseline } from '#core/engine/propose-baseline.ts';
+import { isBaselineDueForReview, proposeBaseline } from '#core/engine/propose-baseline.ts';
 import { dayMilliseconds, firstDay, joint, type Run, recordOf, settlingDays } from './run-state.ts';
 
 /** Frozen once ready, again on the day it expires or is found stale; kept while the diary offers none. */
-export const freeze = (run: Run, day: number): void => {
+export const setBaseline = (run: Run, day: number): void => {
   if (day - firstDay < settlingDays) return;
   const record = recordOf(run);
   const current = run.baselines.at(-1);
   const at = { instant: day * dayMilliseconds + 9 * 3_600_000, day: dayFromNumber(day) };
-  const age = current ? day - firstDay - Number(current.frozenBy.slice(3)) : Number.POSITIVE_INFINITY;
-  const isStale = current !== undefined && mustLatchBaseline(record, joint, at, run.settings.choices);
-  if (age < run.settings.choices['baseline-expiry'] && !isStale) return;
-  const proposed = proposeBaseline(record, joint, at.day, run.settings.choices);
+  const age = current ? day - firstDay - Number(current.setBy.slice(3)) : Number.POSITIVE_INFINITY;
+  const isStale = current !== undefined && isBaselineDueForReview(record, joint, at, run.settings.settings);
+  if (age < run.settings.settings['baseline-expiry'] && !isStale) return;
+  const proposed = proposeBaseline(record, joint, at.day, run.settings.settings);
   if (!proposed.ready) return;
   const { usualPain, widestUsualPainTop, morningSpread } = proposed.proposal;
   run.baselines.push({
@@ -25,7 +25,7 @@ export const freeze = (run: Run, day: number): void => {
     usualEffusion: 'zero',
     usualFatigue: null,
     setOn: at.day,
-    frozenBy: `day${day - firstDay}`,
+    setBy: `day${day - firstDay}`,
     dueForReview: false,
     morningSpread,
   });

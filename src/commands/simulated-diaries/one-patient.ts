@@ -4,14 +4,14 @@
  * proposed, sees a paused plan three days later and lets it go on. One joint, one low-load exercise.
  */
 import { dayFromNumber } from '#core/day.ts';
-import { beforeGate } from '#core/engine/before-gate.ts';
+import { preSessionCheck } from '#core/engine/before-gate.ts';
 import { shareOf } from '#core/engine/dose/volume.ts';
 import { factsFor } from '#core/engine/facts-from-record.ts';
 import { nextDoses } from '#core/engine/next-doses.ts';
 import { evaluate } from '#core/engine/scope.ts';
 import type { Seeded } from '../engine-trials/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
-import { freeze } from './freeze-usual.ts';
+import { setBaseline } from './freeze-usual.ts';
 import { asScore, type DayOfJoint, jointCourse } from './joint-course.ts';
 import {
   dayMilliseconds,
@@ -29,21 +29,21 @@ import { writeMorning, writeSession } from './write-diary.ts';
 const judge = (run: Run, day: number, course: DayOfJoint): void => {
   const record = recordOf(run);
   const at = { instant: day * dayMilliseconds + 12 * 3_600_000, day: dayFromNumber(day) };
-  const { choices } = run.settings;
-  const evaluation = evaluate(record, at, choices);
-  const line = evaluation.lines[0]!;
-  const rules = line.reasons
-    .filter((reason) => reason.effect.decision === line.decision)
+  const { settings } = run.settings;
+  const evaluation = evaluate(record, at, settings);
+  const item = evaluation.items[0]!;
+  const rules = item.reasons
+    .filter((reason) => reason.effect.decision === item.decision)
     .map((reason) => reason.rule);
-  run.decisions.push({ word: line.decision, isFlare: course.isFlare, rules });
+  run.decisions.push({ word: item.decision, isFlare: course.isFlare, rules });
   const ladder = { harder: () => null, easier: () => null };
   const proposal = nextDoses(record, evaluation, () => ({
     ladder,
-    choices,
+    settings,
     easeBacksBefore: run.easeBacks,
   })).get('line')!;
-  run.easeBacks = line.decision === 'ease-back' ? run.easeBacks + 1 : 0;
-  if (line.decision === 'pause') run.pausedUntil = day + run.settings.pauseDays;
+  run.easeBacks = item.decision === 'ease-back' ? run.easeBacks + 1 : 0;
+  if (item.decision === 'pause') run.pausedUntil = day + run.settings.pauseDays;
   if (proposal.effect === 'repeat') return;
   const current = run.prescriptions.at(-1)!;
   const origin = proposal.kind === 'step' ? 'progress' : proposal.kind === 'return' ? 'return' : 'ease-back';
@@ -67,14 +67,17 @@ const trainOn = (run: Run, day: number, course: DayOfJoint): void => {
   }
   run.planned.push({ day: dayFromNumber(day) });
   const at = { instant: day * dayMilliseconds + 16 * 3_600_000, day: dayFromNumber(day) };
-  const known = factsFor(recordOf(run), joint, at, run.settings.choices);
-  const gate = beforeGate({ ...known, painBefore: asScore(course.pain), redFlags: [] }, run.settings.choices);
-  if (gate.today === 'none' || gate.today === 'rest-this-joint') {
+  const known = factsFor(recordOf(run), joint, at, run.settings.settings);
+  const check = preSessionCheck(
+    { ...known, painBefore: asScore(course.pain), redFlags: [] },
+    run.settings.settings,
+  );
+  if (check.today === 'none' || check.today === 'rest-this-joint') {
     run.planned.pop();
     run.counts.none++;
     return;
   }
-  const kind = gate.today === 'bad-day' ? 'bad-day' : 'full';
+  const kind = check.today === 'bad-day' ? 'bad-day' : 'full';
   run.counts[kind === 'full' ? 'full' : 'easier']++;
   writeSession(run, day, course, kind);
 };
@@ -100,7 +103,7 @@ export const simulatePatient = (type: DiaryType, settings: SimulationSettings, r
   jointCourse(type, days, random).forEach((course, place) => {
     const day = firstDay + place;
     writeMorning(run, day, course);
-    freeze(run, day);
+    setBaseline(run, day);
     if (run.sessions.at(-1)?.day === dayFromNumber(day - 1)) judge(run, day, course);
     if (isTrainingDay(day)) trainOn(run, day, course);
   });

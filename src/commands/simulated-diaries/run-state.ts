@@ -1,6 +1,6 @@
 /** What a simulated patient carries from day to day: one joint, one low-load exercise, and the record so far. */
 import type { DecisionWord } from '#core/engine/answers.ts';
-import type { EngineChoiceValues } from '#core/engine/choices.ts';
+import type { EngineSettingValues } from '#core/engine/choices.ts';
 import type { Joint } from '#core/joints.ts';
 import type { LowLoadDose } from '#core/model/dose.ts';
 import type {
@@ -15,7 +15,7 @@ import type { DiaryType } from './diary-types.ts';
 
 export interface SimulationSettings {
   readonly weeks: number;
-  readonly choices: EngineChoiceValues;
+  readonly settings: EngineSettingValues;
   /** Points a clinician widens the usual band by, where the diary proposes as much; 0 = the default. */
   readonly widenedBy: number;
   /** Days until a clinician has seen a paused plan. */
@@ -54,7 +54,7 @@ export const startDose: LowLoadDose = {
 
 export const startVersion: PrescriptionVersion = {
   id: 'line-1',
-  prescriptionItemId: 'line',
+  itemId: 'line',
   version: 1,
   dose: startDose,
   badDay: { ...startDose, sets: 2, repetitions: { low: 10, high: 10 }, reserve: 3 },

@@ -40,7 +40,7 @@ export const writeSession = (run: Run, day: number, course: DayOfJoint, kind: 'f
     day: dayFromNumber(day),
     kind,
     sets: Array.from({ length: dose.sets }, (_, place) => ({
-      prescriptionItemId: version.prescriptionItemId,
+      itemId: version.itemId,
       prescriptionId: version.id,
       set: place + 1,
       repetitions: run.random.chance(0.03) ? dose.repetitions.low - 2 : dose.repetitions.low,

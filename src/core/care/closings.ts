@@ -8,11 +8,11 @@ import type { Method } from '../methods.ts';
 import type { MethodOutcome, MethodReason } from '../model/screening.ts';
 import { mostCautious } from '../screening/outcomes.ts';
 import { type ConsentRow, missingConsents } from './consent.ts';
-import type { CareStanding } from './episode-standing.ts';
+import type { EpisodeStatus } from './episode-standing.ts';
 import { eventEffects, isAskedAgain, type RecordedEvent } from './event-effects.ts';
 
 export interface CareAround {
-  readonly standing: CareStanding;
+  readonly episodeStatus: EpisodeStatus;
   readonly consents: readonly ConsentRow[];
   readonly events: readonly RecordedEvent[];
   readonly screening: { readonly day: Day; readonly recordedAt: number } | null;
@@ -21,7 +21,7 @@ export interface CareAround {
 const closed = (code: string, from: string, text: string): MethodReason => ({
   code,
   from,
-  opening: 'closed',
+  eligibility: 'closed',
   text,
   clearedBy: null,
   support: 'clinic',
@@ -40,8 +40,8 @@ const returnWords = {
   'end-of-care': 'after care had ended',
 } as const;
 
-const episodeReasons = ({ standing, screening }: CareAround): readonly MethodReason[] => {
-  const { state, change, returned } = standing;
+const episodeReasons = ({ episodeStatus, screening }: CareAround): readonly MethodReason[] => {
+  const { state, change, returned } = episodeStatus;
   if (state === 'closed') {
     const words = stateWords[change?.to as keyof typeof stateWords] ?? 'is no longer in care';
     return [
@@ -75,7 +75,7 @@ const episodeReasons = ({ standing, screening }: CareAround): readonly MethodRea
 
 const eventReasons = (care: CareAround, method: Method): readonly MethodReason[] =>
   care.events
-    .filter((event) => eventEffects[event.kind].closesUntilAsked.includes(method))
+    .filter((event) => eventEffects[event.kind].contraindicatesUntilAsked.includes(method))
     .filter((event) => !isAskedAgain(event, care.screening))
     .map((event) =>
       closed(
@@ -103,7 +103,7 @@ export const asksScreeningAgain = (outcomes: readonly MethodOutcome[], method: M
     (outcome) =>
       outcome.method === method &&
       outcome.reasons.some(
-        ({ from, opening }) => opening === 'closed' && (from === 'care' || from === 'event'),
+        ({ from, eligibility }) => eligibility === 'closed' && (from === 'care' || from === 'event'),
       ),
   );
 
@@ -114,7 +114,7 @@ export const withCare = (outcomes: readonly MethodOutcome[], care: CareAround): 
     if (more.length === 0) return outcome;
     return {
       ...outcome,
-      opening: mostCautious([outcome.opening, ...more.map((reason) => reason.opening)]),
+      eligibility: mostCautious([outcome.eligibility, ...more.map((reason) => reason.eligibility)]),
       reasons: [...outcome.reasons, ...more],
     };
   });

@@ -36,7 +36,7 @@ export const consentTitles: Readonly<Record<ConsentKind, string>> = {
 export const lastWord = (rows: readonly ConsentRow[], kind: ConsentKind): ConsentRow | null =>
   rows.findLast((row) => row.kind === kind) ?? null;
 
-export const stands = (rows: readonly ConsentRow[], kind: ConsentKind): boolean =>
+export const isGiven = (rows: readonly ConsentRow[], kind: ConsentKind): boolean =>
   lastWord(rows, kind)?.act === 'given';
 
 /** Agreements a dose needs; work alone needs both, because it includes all that is done with somebody present. */
@@ -60,7 +60,7 @@ export const missingConsents = (
   dose: Parameters<typeof neededFor>[0],
 ): readonly MissingConsent[] =>
   neededFor(dose)
-    .filter((kind) => !stands(rows, kind))
+    .filter((kind) => !isGiven(rows, kind))
     .map((kind) => ({
       kind,
       text:

@@ -21,7 +21,7 @@ interface Return {
   readonly from: BreakKind | 'end-of-care';
 }
 
-export interface CareStanding {
+export interface EpisodeStatus {
   /** "not-recorded": nobody has opened a stretch of care, so nothing follows from one. */
   readonly state: 'not-recorded' | 'in-care' | 'on-break' | 'closed';
   /** The change that made it so; null when not recorded. */
@@ -59,15 +59,16 @@ const comeback = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): read
   });
 
 /** Where the person stands over all stretches: in care as long as one goes on. */
-export const standingOn = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): CareStanding => {
-  const standing = episodes.map((episode) => changeOn(episode, day)).filter((change) => change !== null);
+export const episodeStatusOn = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): EpisodeStatus => {
+  const episodeStatus = episodes.map((episode) => changeOn(episode, day)).filter((change) => change !== null);
   const returns: readonly Return[] = [
     ...episodes.flatMap((episode) => returnsOf(episode, day)),
     ...comeback(episodes, day),
   ];
   const returned = returns.toSorted((a, b) => (a.on < b.on ? -1 : 1)).at(-1) ?? null;
-  const of = (...states: EpisodeState[]) => newest(standing.filter((change) => states.includes(change.to)));
-  if (standing.length === 0) return { state: 'not-recorded', change: null, returned };
+  const of = (...states: EpisodeState[]) =>
+    newest(episodeStatus.filter((change) => states.includes(change.to)));
+  if (episodeStatus.length === 0) return { state: 'not-recorded', change: null, returned };
   const going = of('open', 'active');
   if (going) return { state: 'in-care', change: going, returned };
   const resting = of('on-break');
@@ -84,7 +85,7 @@ export const daysOff = (
   const off = new Set<Day>();
   if (episodes.length === 0) return off;
   for (let day = from; day <= to; day = addDays(day, 1)) {
-    const { state } = standingOn(episodes, day);
+    const { state } = episodeStatusOn(episodes, day);
     if (state === 'on-break' || state === 'closed') off.add(day);
   }
   return off;

@@ -23,7 +23,7 @@ export interface RecordedEvent extends CareEvent {
 
 interface EventEffect {
   /** Methods that wait until the screening was asked again on or after its day. */
-  readonly closesUntilAsked: readonly Method[];
+  readonly contraindicatesUntilAsked: readonly Method[];
   readonly opensReview: boolean;
   /** The engine counts it as a change of treatment, so that a lower score alone does not step up. */
   readonly bluntsScores: boolean;
@@ -32,26 +32,31 @@ interface EventEffect {
 
 export const eventEffects: Readonly<Record<CareEvent['kind'], EventEffect>> = {
   'medicine-change': {
-    closesUntilAsked: ['occlusion'],
+    contraindicatesUntilAsked: ['occlusion'],
     opensReview: true,
     bluntsScores: true,
     text: 'A medicine was started, stopped or changed',
   },
   'joint-injection': {
-    closesUntilAsked: [],
+    contraindicatesUntilAsked: [],
     opensReview: true,
     bluntsScores: true,
     text: 'A joint was injected',
   },
   surgery: {
-    closesUntilAsked: methods,
+    contraindicatesUntilAsked: methods,
     opensReview: true,
     bluntsScores: false,
     text: 'There was an operation',
   },
-  fall: { closesUntilAsked: ['occlusion'], opensReview: true, bluntsScores: false, text: 'There was a fall' },
+  fall: {
+    contraindicatesUntilAsked: ['occlusion'],
+    opensReview: true,
+    bluntsScores: false,
+    text: 'There was a fall',
+  },
   illness: {
-    closesUntilAsked: methods,
+    contraindicatesUntilAsked: methods,
     opensReview: true,
     bluntsScores: false,
     text: 'There was an illness',

@@ -9,7 +9,7 @@ import type { Joint, Limb, Side } from '../joints.ts';
 import type { Method } from '../methods.ts';
 import type { MethodOutcome } from '../model/screening.ts';
 
-export interface ClosedLine {
+export interface IneligibleMethod {
   readonly method: Method;
   readonly text: string;
   readonly clearedBy: 'clinician' | 'physician' | null;
@@ -17,11 +17,11 @@ export interface ClosedLine {
 }
 
 /** Each reason that closes a method, once, with the limbs it closes. */
-export const closedLines = (outcomes: readonly MethodOutcome[]): readonly ClosedLine[] => {
-  const lines = new Map<string, ClosedLine>();
+export const ineligibleMethods = (outcomes: readonly MethodOutcome[]): readonly IneligibleMethod[] => {
+  const lines = new Map<string, IneligibleMethod>();
   for (const { method, limb, side, reasons } of outcomes) {
-    for (const { opening, text, clearedBy } of reasons) {
-      if (opening !== 'closed' && opening !== 'closed-until-cleared') continue;
+    for (const { eligibility, text, clearedBy } of reasons) {
+      if (eligibility !== 'closed' && eligibility !== 'closed-until-cleared') continue;
       const key = `${method} ${text}`;
       const limbs = [...(lines.get(key)?.limbs ?? []), { limb, side }];
       lines.set(key, { method, text, clearedBy, limbs });
@@ -58,7 +58,7 @@ export interface OverrideLine {
 }
 
 /** Overrides that still hold; of several answers to one decision the newest counts. */
-export const standingOverrides = (
+export const overridesInForce = (
   decisions: readonly Decided[],
   responses: readonly Answered[],
   today: Day,
@@ -101,13 +101,13 @@ export interface PauseLine {
 
 /** Pauses that stand, each with who looks after it; owners come newest first. */
 export const pauseLines = (
-  standing: readonly Decided[],
+  newest: readonly Decided[],
   responses: readonly Answered[],
   owners: readonly { readonly decisionId: string; readonly ownerName: string; readonly until: Day }[],
   today: Day,
 ): readonly PauseLine[] => {
-  const overruled = new Set(standingOverrides(standing, responses, today).map((row) => row.joint));
-  return standing
+  const overruled = new Set(overridesInForce(newest, responses, today).map((row) => row.joint));
+  return newest
     .filter(({ decision, joint }) => decision === 'pause' && !overruled.has(joint))
     .map(({ id, joint, evaluatedAt }) => {
       const owner = owners.find((row) => row.decisionId === id);

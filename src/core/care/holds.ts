@@ -8,60 +8,64 @@ import type { CareAround } from './closings.ts';
 import { type ConsentRow, lastWord, missingConsents } from './consent.ts';
 import { eventEffects, isAskedAgain } from './event-effects.ts';
 
-export interface Hold {
+export interface Suspension {
   readonly today: Extract<Today, 'rest-this-joint'>;
   readonly code: 'care-closed' | 'on-break' | 'returned' | 'after-event' | 'no-consent';
   readonly patientText: string;
 }
 
-const hold = (code: Hold['code'], patientText: string): Hold => ({
+const suspension = (code: Suspension['code'], patientText: string): Suspension => ({
   today: 'rest-this-joint',
   code,
   patientText,
 });
 
-const breakHold = (care: CareAround, dose: Pick<Dose, 'method'>): Hold | null => {
-  const { state, returned } = care.standing;
+const breakSuspension = (care: CareAround, dose: Pick<Dose, 'method'>): Suspension | null => {
+  const { state, returned } = care.episodeStatus;
   if (state === 'closed') {
-    return hold('care-closed', 'Your time with us has ended. You can still read everything here.');
+    return suspension('care-closed', 'Your time with us has ended. You can still read everything here.');
   }
   if (state === 'on-break') {
-    return hold('on-break', 'You are on a break we agreed on. Nothing is planned until you are back.');
+    return suspension('on-break', 'You are on a break we agreed on. Nothing is planned until you are back.');
   }
   if (!returned || (care.screening !== null && care.screening.day >= returned.on)) return null;
   // After a holiday ordinary work goes on under the engine's own rule for gaps; a cuff does not.
   return returned.from === 'holiday' && dose.method !== 'occlusion'
     ? null
-    : hold('returned', 'Welcome back. Ring us first: we ask you some questions before you start again.');
+    : suspension(
+        'returned',
+        'Welcome back. Ring us first: we ask you some questions before you start again.',
+      );
 };
 
 /** What closes a method after something happened stops the work under way as well. */
-const eventHold = (care: CareAround, { method }: Pick<Dose, 'method'>): Hold | null =>
+const eventSuspension = (care: CareAround, { method }: Pick<Dose, 'method'>): Suspension | null =>
   care.events.some(
     (event) =>
-      eventEffects[event.kind].closesUntilAsked.includes(method) && !isAskedAgain(event, care.screening),
+      eventEffects[event.kind].contraindicatesUntilAsked.includes(method) &&
+      !isAskedAgain(event, care.screening),
   )
-    ? hold(
+    ? suspension(
         'after-event',
         'Something has happened since you began. We ask you some questions before you go on.',
       )
     : null;
 
-const consentHold = (care: CareAround, dose: Dose): Hold | null =>
+const consentSuspension = (care: CareAround, dose: Dose): Suspension | null =>
   missingConsents(care.consents, dose).length > 0
-    ? hold(
+    ? suspension(
         'no-consent',
         'You have not agreed to this exercise, or took it back. It rests until we have spoken.',
       )
     : null;
 
-export const holdOn = (care: CareAround, dose: Dose): Hold | null =>
-  breakHold(care, dose) ?? eventHold(care, dose) ?? consentHold(care, dose);
+export const suspensionOn = (care: CareAround, dose: Dose): Suspension | null =>
+  breakSuspension(care, dose) ?? eventSuspension(care, dose) ?? consentSuspension(care, dose);
 
 const dayMilliseconds = 86_400_000;
 
 /** What the patient is told in the week after taking an agreement back, where the exercise itself is gone. */
-export const takenBackLately = (consents: readonly ConsentRow[], now: number): readonly string[] =>
+export const withdrawnLately = (consents: readonly ConsentRow[], now: number): readonly string[] =>
   (['occlusion-supervised', 'occlusion-unsupervised'] as const).some((kind) => {
     const last = lastWord(consents, kind);
     return last?.act === 'withdrawn' && now - last.at < 7 * dayMilliseconds;
@@ -70,5 +74,5 @@ export const takenBackLately = (consents: readonly ConsentRow[], now: number): r
     : [];
 
 /** Nothing is asked for on the day: no reminder, no session, no morning. */
-export const asksNothing = (care: Pick<CareAround, 'standing'>): boolean =>
-  care.standing.state === 'on-break' || care.standing.state === 'closed';
+export const asksNothing = (care: Pick<CareAround, 'episodeStatus'>): boolean =>
+  care.episodeStatus.state === 'on-break' || care.episodeStatus.state === 'closed';

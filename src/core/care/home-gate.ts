@@ -7,7 +7,7 @@ import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import { type HomeConditions, unmetHomeConditions } from '../occlusion/home-conditions.ts';
 
-export interface ObservedSession {
+export interface SupervisedSession {
   readonly limb: Limb;
   readonly side: Side;
   readonly day: Day;
@@ -32,7 +32,7 @@ export interface HomeCheck {
 }
 
 export interface HomeFacts {
-  readonly observed: readonly ObservedSession[];
+  readonly observed: readonly SupervisedSession[];
   /** Oldest first. */
   readonly checks: readonly HomeCheck[];
 }
@@ -48,7 +48,7 @@ const of =
     row.limb === site.limb && row.side === site.side;
 
 /** Two sessions of one day count as one: a second look on another day is the point. */
-const daysWatched = (facts: HomeFacts, site: OfLimb): number =>
+const daysSupervised = (facts: HomeFacts, site: OfLimb): number =>
   new Set(
     facts.observed
       .filter(of(site))
@@ -59,7 +59,7 @@ const daysWatched = (facts: HomeFacts, site: OfLimb): number =>
 /** What is on record for a limb; null when nothing is. */
 export const homeConditionsOf = (facts: HomeFacts, site: OfLimb): HomeConditions | null => {
   const check = facts.checks.findLast(of(site));
-  const observedSessions = daysWatched(facts, site);
+  const observedSessions = daysSupervised(facts, site);
   if (!check && observedSessions === 0) return null;
   return {
     observedSessions,
@@ -71,5 +71,5 @@ export const homeConditionsOf = (facts: HomeFacts, site: OfLimb): HomeConditions
 };
 
 /** Why occlusion alone is closed on a limb; empty where every fact is on record. */
-export const closedAtHome = (facts: HomeFacts, site: OfLimb, wrap: boolean): readonly string[] =>
+export const ineligibleAtHome = (facts: HomeFacts, site: OfLimb, wrap: boolean): readonly string[] =>
   unmetHomeConditions(homeConditionsOf(facts, site), wrap).map(({ reason }) => reason);

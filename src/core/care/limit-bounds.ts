@@ -41,7 +41,7 @@ const sentence = (limit: LimitInForce, what: string): string =>
   `${what} (${limit.joint}, set by ${limit.author}, ${untilWords(limit)}).`;
 
 /** Why an exercise may not be done at all under a limit; null where it may. No exercise listed lands or hops. */
-const closesExercise = (limit: LimitInForce, exercise: Exercise): string | null =>
+const contraindicatesExercise = (limit: LimitInForce, exercise: Exercise): string | null =>
   limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)
     ? sentence(limit, 'A limit on weight-bearing stands; this exercise puts weight on the joint')
     : null;
@@ -75,7 +75,7 @@ export interface LimitsFor {
   readonly limits: readonly LimitInForce[];
   readonly limitKg: number;
   /** Sentences that close the exercise; empty where it may be done. */
-  readonly closing: readonly string[];
+  readonly contraindications: readonly string[];
 }
 
 export const limitsFor = (
@@ -86,21 +86,21 @@ export const limitsFor = (
 ): LimitsFor => {
   const exercise = exerciseById(exerciseId);
   const limits = exercise ? limitsInForce(all, jointsLoaded(exerciseId, side), dayNumber(today)) : [];
-  const closing = exercise
-    ? limits.map((limit) => closesExercise(limit, exercise)).filter((text) => text !== null)
+  const contraindications = exercise
+    ? limits.map((limit) => contraindicatesExercise(limit, exercise)).filter((text) => text !== null)
     : [];
-  return { limits, limitKg: loadCeilingKg(limits), closing };
+  return { limits, limitKg: loadCeilingKg(limits), contraindications };
 };
 
 const handledKg = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
 
 /** Refusals of a dose, whoever made it: used when it is proposed, kept and signed. */
 export const limitRefusals = (all: readonly Limit[], dose: Dose, today: Day): readonly Refusal[] => {
-  const { limits, limitKg, closing } = limitsFor(all, dose.exerciseId, dose.side, today);
+  const { limits, limitKg, contraindications } = limitsFor(all, dose.exerciseId, dose.side, today);
   const over = milligrams(handledKg(dose)) > milligrams(limitKg);
   const ceilings = limits.filter((limit) => limit.kind === 'load-limit');
   const reasons = [
-    ...closing,
+    ...contraindications,
     ...(over
       ? ceilings.map((limit) =>
           sentence(limit, `${handledKg(dose)} kg is over the limit of ${limit.limitKg} kg`),
@@ -118,7 +118,7 @@ export interface LimitedExercise {
   readonly exerciseId: string;
   readonly side: WorkedSide;
   /** Sentences that close it; empty where only the load is bounded. */
-  readonly closing: readonly string[];
+  readonly contraindications: readonly string[];
   readonly limitKg: number | null;
 }
 
@@ -127,10 +127,10 @@ export const limitedExercises = (all: readonly Limit[], today: Day): readonly Li
   exercises.flatMap(({ id, limbsAtOnce }) => {
     const worked: readonly WorkedSide[] = limbsAtOnce === 'both' ? ['both'] : ['left', 'right'];
     return worked.flatMap((side) => {
-      const { limits, limitKg, closing } = limitsFor(all, id, side, today);
-      const isBounded = closing.length > 0 || Number.isFinite(limitKg);
+      const { limits, limitKg, contraindications } = limitsFor(all, id, side, today);
+      const isBounded = contraindications.length > 0 || Number.isFinite(limitKg);
       return limits.length > 0 && isBounded
-        ? [{ exerciseId: id, side, closing, limitKg: Number.isFinite(limitKg) ? limitKg : null }]
+        ? [{ exerciseId: id, side, contraindications, limitKg: Number.isFinite(limitKg) ? limitKg : null }]
         : [];
     });
   });

@@ -11,7 +11,7 @@ import type { Dose } from '../model/dose.ts';
 import type { Baseline } from '../model/record.ts';
 import type { Episode, EpisodeState } from './episode.ts';
 
-export interface PaperVersion {
+export interface DocumentVersion {
   readonly dose: Dose;
   readonly badDay: Dose;
   readonly joints: readonly Joint[];
@@ -22,18 +22,18 @@ export interface PaperVersion {
 }
 
 /** One prescribed exercise over the stretch. */
-export interface PaperLine {
-  readonly prescriptionItemId: string;
-  readonly first: PaperVersion;
-  readonly last: PaperVersion;
+export interface DocumentItem {
+  readonly itemId: string;
+  readonly first: DocumentVersion;
+  readonly last: DocumentVersion;
   /** It was in force when care ended. */
   readonly atEnd: boolean;
   /** What stood against doing it as planned; null when nothing did. */
-  readonly held: 'everything-rests' | 'joint-rests' | 'easier-only' | null;
+  readonly suspended: 'everything-rests' | 'joint-rests' | 'easier-only' | null;
 }
 
 /** Of the days on which care went on: a break asks for nothing. */
-export interface PaperLog {
+export interface DocumentLog {
   readonly careDays: number;
   readonly sessions: number;
   readonly easierSessions: number;
@@ -45,7 +45,7 @@ export interface PaperLog {
   readonly daysWithoutMorning: number;
 }
 
-export interface PaperDecision {
+export interface DocumentDecision {
   readonly joint: Joint;
   readonly decision: DecisionWord;
   readonly day: Day;
@@ -58,7 +58,7 @@ export interface PaperDecision {
   } | null;
 }
 
-export interface PaperChecks {
+export interface DocumentChecks {
   /** null: no screening is on record. */
   readonly screening: {
     readonly day: Day;
@@ -72,7 +72,7 @@ export interface PaperChecks {
   readonly notMeasured: readonly string[];
 }
 
-export interface PaperFacts {
+export interface DocumentFacts {
   readonly clinic: {
     readonly name: string;
     readonly phone: string;
@@ -90,11 +90,11 @@ export interface PaperFacts {
   };
   /** Another stretch of care of the same person goes on. */
   readonly careGoesOn: boolean;
-  readonly lines: readonly PaperLine[];
-  readonly log: PaperLog;
-  readonly decisions: readonly PaperDecision[];
+  readonly lines: readonly DocumentItem[];
+  readonly log: DocumentLog;
+  readonly decisions: readonly DocumentDecision[];
   readonly limits: readonly LimitInForce[];
-  readonly checks: PaperChecks;
+  readonly checks: DocumentChecks;
   /** The last frozen values of each joint. */
   readonly baselines: readonly Baseline[];
 }
@@ -113,7 +113,7 @@ interface Counted {
 }
 
 /** Counts what was sent and what was not, from the first day of the stretch to its last, both included. */
-export const countLog = ({ sessions, mornings, planned, off, from, to }: Counted): PaperLog => {
+export const countLog = ({ sessions, mornings, planned, off, from, to }: Counted): DocumentLog => {
   const within = <R extends { readonly day: Day }>(rows: readonly R[]) =>
     rows.filter(({ day }) => day >= from && day <= to);
   const [did, woke] = [within(sessions), within(mornings)];

@@ -5,25 +5,26 @@ import type { Method } from '../methods.ts';
 import type { Dose } from '../model/dose.ts';
 import type { Limit } from '../model/record.ts';
 import { dayInWords, jointInWords, listed } from '../review/plain-words.ts';
-import type { PaperFacts } from './paper-facts.ts';
+import type { DocumentFacts } from './paper-facts.ts';
 
-export interface PaperPart {
+export interface DocumentPart {
   readonly title: string;
   readonly lines: readonly string[];
   /** What no row of the record says: advice given in the clinic's name, for a clinician to read first. */
   readonly advice?: readonly string[];
 }
 
-export interface Paper {
+export interface CareDocument {
   /** Who writes, line by line. */
   readonly from: readonly string[];
   /** Of whom it speaks. */
   readonly about: string;
   readonly title: string;
-  readonly parts: readonly PaperPart[];
+  readonly parts: readonly DocumentPart[];
 }
 
-export const adviceOf = ({ parts }: Paper): readonly string[] => parts.flatMap(({ advice = [] }) => advice);
+export const adviceOf = ({ parts }: CareDocument): readonly string[] =>
+  parts.flatMap(({ advice = [] }) => advice);
 
 /** How a dose is said; the screens have the words. */
 export interface DoseWords {
@@ -58,7 +59,7 @@ export const limitWords: Readonly<Record<Limit['kind'], string>> = {
 };
 
 /** Who writes, and of whom: the head of both papers. */
-export const headOf = ({ clinic, patient }: PaperFacts): Pick<Paper, 'from' | 'about'> => ({
+export const headOf = ({ clinic, patient }: DocumentFacts): Pick<CareDocument, 'from' | 'about'> => ({
   from: [clinic.name, `Telephone ${clinic.phone}`],
   about: `${patient.name}, born ${dayInWords(patient.birthDay)}`,
 });

@@ -5,9 +5,11 @@
  */
 import { type Day, daysBetween } from '../day.ts';
 import { counted, dayInWords, jointInWords } from '../review/plain-words.ts';
-import type { PaperDecision, PaperFacts, PaperLine } from './paper-facts.ts';
+import type { DocumentDecision, DocumentFacts, DocumentItem } from './paper-facts.ts';
 import {
   all,
+  type CareDocument,
+  type DocumentPart,
   type DoseWords,
   decisionWords,
   endWords,
@@ -15,12 +17,10 @@ import {
   jointsInWords,
   limitWords,
   methodWords,
-  type Paper,
-  type PaperPart,
   sentence,
 } from './paper-words.ts';
 
-const personPart = ({ episode, from, end }: PaperFacts): PaperPart => ({
+const personPart = ({ episode, from, end }: DocumentFacts): DocumentPart => ({
   title: 'Care and period',
   lines: [
     `Diagnoses: ${sentence(episode.diagnoses.join('; '))}`,
@@ -35,7 +35,7 @@ const personPart = ({ episode, from, end }: PaperFacts): PaperPart => ({
   ],
 });
 
-const lineWords = ({ first, last, atEnd }: PaperLine, words: DoseWords): readonly string[] => {
+const itemWords = ({ first, last, atEnd }: DocumentItem, words: DoseWords): readonly string[] => {
   const name = `${words.title(first.dose)} (${methodWords[first.dose.method]})`;
   const stop = atEnd
     ? 'In force when care ended.'
@@ -51,15 +51,15 @@ const lineWords = ({ first, last, atEnd }: PaperLine, words: DoseWords): readonl
   ];
 };
 
-const workPart = ({ lines }: PaperFacts, words: DoseWords): PaperPart => ({
+const workPart = ({ lines }: DocumentFacts, words: DoseWords): DocumentPart => ({
   title: 'Exercises, first and last dose',
   lines:
     lines.length === 0
       ? ['No exercise was signed in this period.']
-      : lines.flatMap((line) => lineWords(line, words)),
+      : lines.flatMap((item) => itemWords(item, words)),
 });
 
-const logPart = ({ log }: PaperFacts): PaperPart => {
+const logPart = ({ log }: DocumentFacts): DocumentPart => {
   const kinds = [
     log.easierSessions > 0 ? `${log.easierSessions} of them the easier session` : '',
     log.testSessions > 0 ? `${log.testSessions} a test` : '',
@@ -80,7 +80,7 @@ const logPart = ({ log }: PaperFacts): PaperPart => {
   };
 };
 
-const decisionLine = ({ joint, decision, day, reasons, answer }: PaperDecision): string => {
+const decisionLine = ({ joint, decision, day, reasons, answer }: DocumentDecision): string => {
   const why =
     reasons.length === 0
       ? 'no rule stood against it'
@@ -94,12 +94,12 @@ const decisionLine = ({ joint, decision, day, reasons, answer }: PaperDecision):
   return `${jointInWords(joint)}, ${dayInWords(day)}: ${decisionWords[decision]}; ${why}. ${said}`;
 };
 
-const decisionPart = ({ decisions }: PaperFacts): PaperPart => ({
+const decisionPart = ({ decisions }: DocumentFacts): DocumentPart => ({
   title: 'Last decision for each joint',
   lines: decisions.length === 0 ? ['No decision was made in this period.'] : decisions.map(decisionLine),
 });
 
-const limitPart = ({ limits }: PaperFacts): PaperPart => ({
+const limitPart = ({ limits }: DocumentFacts): DocumentPart => ({
   title: 'Limits when care ended',
   lines:
     limits.length === 0
@@ -115,7 +115,7 @@ const limitPart = ({ limits }: PaperFacts): PaperPart => ({
 const named = (what: string, items: readonly string[]): string =>
   items.length === 0 ? `${what}: none.` : `${what}: ${sentence(items.join('; '))}`;
 
-const checkPart = ({ checks }: PaperFacts): PaperPart => {
+const checkPart = ({ checks }: DocumentFacts): DocumentPart => {
   const { screening, measured, notMeasured } = checks;
   return {
     title: 'What was checked, and what was not',
@@ -138,7 +138,7 @@ const checkPart = ({ checks }: PaperFacts): PaperPart => {
   };
 };
 
-const cautionPart = ({ lines }: PaperFacts): PaperPart => {
+const cautionPart = ({ lines }: DocumentFacts): DocumentPart => {
   const texts = [...new Set(lines.flatMap(({ last }) => last.cautions.map(({ text }) => text)))];
   return {
     title: 'Cautions of the last signed doses',
@@ -146,7 +146,7 @@ const cautionPart = ({ lines }: PaperFacts): PaperPart => {
   };
 };
 
-export const letterOf = (facts: PaperFacts, today: Day, words: DoseWords): Paper => ({
+export const letterOf = (facts: DocumentFacts, today: Day, words: DoseWords): CareDocument => ({
   ...headOf(facts),
   title: 'Letter at the end of care',
   parts: [

@@ -41,7 +41,7 @@ export const isSameAnswer = (a: ScreeningItemAnswer, b: ScreeningItemAnswer): bo
   sorted(a.details) === sorted(b.details);
 
 /** Since when the newest answer has stood unchanged over the screenings, newest first. */
-export const standingSince = (screenings: readonly Screening[], item: string): Day | null => {
+export const answeredSince = (screenings: readonly Screening[], item: string): Day | null => {
   const newest = answerTo(screenings[0] ?? null, item);
   if (!newest) return null;
   let since: Day | null = null;
@@ -64,7 +64,7 @@ export const besideRecord = (screenings: readonly Screening[], preVisit: PreVisi
   screeningItems.map((item) => {
     const now = answerTo(preVisit, item.id);
     const before = answerTo(screenings[0] ?? null, item.id);
-    return { item, now, before, change: changeOf(now, before), since: standingSince(screenings, item.id) };
+    return { item, now, before, change: changeOf(now, before), since: answeredSince(screenings, item.id) };
   });
 
 /** Only what a clinician has to look at: yes, not known, changed, and what was left out though it was never a plain no. */

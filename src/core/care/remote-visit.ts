@@ -11,9 +11,9 @@ export type VisitPlace = (typeof visitPlaces)[number];
 
 export const isRemote = (place: VisitPlace): boolean => place === 'video' || place === 'telephone';
 
-export type HandsOn = Measurement['kind'] | 'effusion-test' | 'home-check';
+export type HandsOnTest = Measurement['kind'] | 'effusion-test' | 'home-check';
 
-export const needsHands: readonly HandsOn[] = [
+export const needsHandsOnTest: readonly HandsOnTest[] = [
   'limb-occlusion-pressure',
   'ankle-brachial-index',
   'limb-circumference',
@@ -28,8 +28,8 @@ export interface RemoteVisit {
 }
 
 /** Refusals of a test during a visit; none without a visit or when it is not remote. */
-export const lockedTest = (visit: RemoteVisit | null, test: HandsOn): readonly Refusal[] =>
-  visit && isRemote(visit.place) && needsHands.includes(test)
+export const lockedTest = (visit: RemoteVisit | null, test: HandsOnTest): readonly Refusal[] =>
+  visit && isRemote(visit.place) && needsHandsOnTest.includes(test)
     ? [
         {
           field: 'input.kind',
@@ -67,10 +67,10 @@ export const visitRefusals = (visit: {
 /** The first session with a cuff is not at a distance, unless a clinician says why. */
 export const firstOcclusionRemote = (
   visit: RemoteVisit | null,
-  watchedBefore: number,
+  supervisedBefore: number,
   reason: string | null,
 ): readonly Refusal[] =>
-  visit && isRemote(visit.place) && watchedBefore === 0 && !reason?.trim()
+  visit && isRemote(visit.place) && supervisedBefore === 0 && !reason?.trim()
     ? [
         {
           field: 'input.remoteReason',

@@ -11,8 +11,8 @@ import type { Joint } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import type { Baseline } from '../model/record.ts';
 import { dayInWords, figure, jointInWords } from '../review/plain-words.ts';
-import type { PaperFacts, PaperLine } from './paper-facts.ts';
-import { headOf, type Paper, type PaperPart, sentence } from './paper-words.ts';
+import type { DocumentFacts, DocumentItem } from './paper-facts.ts';
+import { type CareDocument, type DocumentPart, headOf, sentence } from './paper-words.ts';
 
 export interface PatientWords {
   readonly title: (dose: Dose) => string;
@@ -21,7 +21,7 @@ export interface PatientWords {
   readonly flag: (flag: RedFlag) => string;
 }
 
-const heldWords: Readonly<Record<NonNullable<PaperLine['held']>, string>> = {
+const suspendedWords: Readonly<Record<NonNullable<DocumentItem['suspended']>, string>> = {
   'everything-rests': 'Everything rested when your care ended.',
   'joint-rests': 'This joint rested when your care ended.',
   'easier-only': 'When your care ended, only the easier session was planned for this.',
@@ -29,28 +29,28 @@ const heldWords: Readonly<Record<NonNullable<PaperLine['held']>, string>> = {
 
 const ringFirst = 'Do not do this before you have rung the clinic.';
 
-const oneExercise = ({ last, held }: PaperLine, words: PatientWords): PaperPart => {
+const oneExercise = ({ last, suspended }: DocumentItem, words: PatientWords): DocumentPart => {
   const { dose, badDay } = last;
   const signed = `Signed by ${last.signedName} on ${dayInWords(last.signedOn)}.`;
-  if (held === 'everything-rests' || held === 'joint-rests')
-    return { title: words.title(dose), lines: [heldWords[held], signed], advice: [ringFirst] };
+  if (suspended === 'everything-rests' || suspended === 'joint-rests')
+    return { title: words.title(dose), lines: [suspendedWords[suspended], signed], advice: [ringFirst] };
   const easier = `The easier session, for a bad day: ${words.dose(badDay).join('; ')}.`;
   const often = `${dose.sessionsPerWeek} times a week.`;
   const plan =
-    held === 'easier-only'
-      ? [heldWords[held], easier, often]
+    suspended === 'easier-only'
+      ? [suspendedWords[suspended], easier, often]
       : [`${words.dose(dose).join('; ')}.`, often, easier];
   const cautions = last.cautions.map(({ patientText }) => sentence(patientText));
   return { title: words.title(dose), lines: [...plan, ...cautions, signed] };
 };
 
-const exerciseParts = ({ lines }: PaperFacts, words: PatientWords): readonly PaperPart[] => {
+const exerciseParts = ({ lines }: DocumentFacts, words: PatientWords): readonly DocumentPart[] => {
   const inForce = lines.filter(({ atEnd }) => atEnd);
   const doable = inForce.filter(({ last }) => last.dose.method !== 'occlusion');
   const title = 'Your exercises on the last day of care';
   return [
     ...(doable.length === 0 ? [{ title, lines: ['No exercise to do without the cuff was in force.'] }] : []),
-    ...doable.map((line) => oneExercise(line, words)),
+    ...doable.map((item) => oneExercise(item, words)),
     ...(doable.length < inForce.length
       ? [
           {
@@ -71,10 +71,10 @@ const valuesOf = (baseline: Baseline): readonly string[] => [
       : `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}, up to ${figure(baseline.usualPainTop)}.`,
   `Your own ceiling for pain, 0 to 10: ${figure(baseline.acceptablePainLimit)}.`,
   `Your usual morning stiffness: ${figure(baseline.usualStiffnessMinutes)} minutes. Your usual swelling: ${baseline.usualSwelling}.`,
-  `Set by ${baseline.frozenBy} on ${dayInWords(baseline.setOn)}.`,
+  `Set by ${baseline.setBy} on ${dayInWords(baseline.setOn)}.`,
 ];
 
-const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
+const jointPart = (joint: Joint, facts: DocumentFacts): DocumentPart => {
   const baseline = facts.baselines.find((row) => row.joint === joint);
   const title = `Your ${jointInWords(joint)}`;
   if (!baseline)
@@ -97,7 +97,7 @@ const jointPart = (joint: Joint, facts: PaperFacts): PaperPart => {
   };
 };
 
-const signParts = ({ clinic }: PaperFacts, words: PatientWords): readonly PaperPart[] => {
+const signParts = ({ clinic }: DocumentFacts, words: PatientWords): readonly DocumentPart[] => {
   const list = (flags: readonly RedFlag[]) => flags.map((flag) => sentence(words.flag(flag)));
   return [
     { title: `Stop and ring ${clinic.emergencyNumber} at once`, lines: list(redFlagClasses.emergency) },
@@ -110,7 +110,7 @@ const signParts = ({ clinic }: PaperFacts, words: PatientWords): readonly PaperP
   ];
 };
 
-const watchPart = ({ clinic, end, careGoesOn }: PaperFacts): PaperPart => ({
+const supervisedPart = ({ clinic, end, careGoesOn }: DocumentFacts): DocumentPart => ({
   title: 'Who is there for you',
   lines: [
     `This care ended on ${dayInWords(end.on)}.`,
@@ -126,13 +126,13 @@ const watchPart = ({ clinic, end, careGoesOn }: PaperFacts): PaperPart => ({
   ],
 });
 
-export const selfManagementOf = (facts: PaperFacts, words: PatientWords): Paper => ({
+export const selfManagementOf = (facts: DocumentFacts, words: PatientWords): CareDocument => ({
   ...headOf(facts),
   title: 'What to do on your own',
   parts: [
     ...exerciseParts(facts, words),
     ...facts.episode.followedJoints.map((joint) => jointPart(joint, facts)),
     ...signParts(facts, words),
-    watchPart(facts),
+    supervisedPart(facts),
   ],
 });

@@ -4,14 +4,14 @@
  * anything is proposed; a template decides nothing and carries no evidence of its own.
  */
 import type { JointName } from '../joints.ts';
-import type { LowLoadWish } from '../model/dose-wish.ts';
+import type { LowLoadRequest } from '../model/dose-wish.ts';
 
 export interface PrescriptionTemplate {
   readonly id: string;
   readonly title: string;
   /** The joint it is thought for. */
   readonly joint: JointName;
-  readonly wish: Omit<LowLoadWish, 'side' | 'knownOneRepMaxKg'>;
+  readonly request: Omit<LowLoadRequest, 'side' | 'knownOneRepMaxKg'>;
   readonly weekdays: readonly (1 | 2 | 3 | 4 | 5 | 6 | 7)[];
 }
 
@@ -20,12 +20,12 @@ const lowLoad = (
   title: string,
   joint: JointName,
   exerciseId: string,
-  over: Partial<PrescriptionTemplate['wish']> = {},
+  over: Partial<PrescriptionTemplate['request']> = {},
 ): PrescriptionTemplate => ({
   id,
   title,
   joint,
-  wish: { method: 'low-load', exerciseId, ...over },
+  request: { method: 'low-load', exerciseId, ...over },
   weekdays: [1, 3, 5],
 });
 

@@ -1,7 +1,7 @@
 /** Descriptors of appointments, watched sessions, checks for a cuff at home, and a first visit. */
 import type { Field } from '../describe.ts';
 import { limbs, sides } from '../joints.ts';
-import { lowLoadWishFields } from '../model/dose-wish.ts';
+import { lowLoadRequestFields } from '../model/dose-wish.ts';
 import { careProfileFields, screeningFields } from '../model/staff-fields.ts';
 import { visitPlaces } from './remote-visit.ts';
 
@@ -73,6 +73,6 @@ export const firstVisitFields = [
       { name: 'repetitions', kind: 'integer', unit: '{rep}', min: 1, max: 60, about: 'Repetitions' },
     ],
   },
-  { name: 'wish', kind: 'record', fields: lowLoadWishFields, about: 'Exercise' },
+  { name: 'request', kind: 'record', fields: lowLoadRequestFields, about: 'Exercise' },
   textOrNull('goal', 300, 'What the patient wants to be able to do'),
 ] as const satisfies readonly Field[];

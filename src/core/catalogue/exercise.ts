@@ -65,7 +65,7 @@ export interface Anthropometry {
   readonly statureCm: number;
 }
 
-export interface Rung {
+export interface Level {
   readonly exerciseId: string;
   readonly shareOfBodyMass: number | null;
   readonly effectiveLoadKg: number | null;
@@ -79,13 +79,13 @@ export interface Rung {
   readonly modelError: number | null;
   readonly remark: string;
   /** The figure the ladder is ordered by; null where none can be computed for this person. */
-  readonly measure: RungMeasure | null;
+  readonly measure: LevelMeasure | null;
 }
 
-const rungMeasureKinds = ['effective-load', 'joint-moment', 'relative-moment'] as const;
+const levelMeasureKinds = ['effective-load', 'joint-moment', 'relative-moment'] as const;
 
-export interface RungMeasure {
-  readonly kind: (typeof rungMeasureKinds)[number];
+export interface LevelMeasure {
+  readonly kind: (typeof levelMeasureKinds)[number];
   readonly value: number;
   /** UCUM code, '1' for a pure number. */
   readonly unit: string;

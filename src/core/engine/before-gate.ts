@@ -2,14 +2,14 @@
  * Before a session: what the answers given now, together with the morning's, leave of today. Only the
  * rules that speak of the state of the joint are read; nothing here changes the prescription.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Contact, Reason, Today } from './answers.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { mostCautious, reasonsFor, todayRank } from './decide.ts';
 import type { Facts } from './facts.ts';
 import type { RuleId } from './rules/table.ts';
 
-const gateRules: ReadonlySet<string> = new Set<RuleId>([
+const preSessionRules: ReadonlySet<string> = new Set<RuleId>([
   'R1',
   'P1',
   'P1x',
@@ -50,7 +50,7 @@ export type BeforeFacts = Pick<
   | 'redFlags'
 >;
 
-export interface BeforeGate {
+export interface PreSessionCheck {
   readonly today: Today;
   readonly contact: Contact;
   readonly reasons: readonly Reason[];
@@ -85,10 +85,10 @@ const untouched: Omit<Facts, keyof BeforeFacts> = {
   symptomSignal: false,
 };
 
-export const beforeGate = (before: BeforeFacts, choiceValues?: ChoiceValues): BeforeGate => {
-  const choices = engineChoiceValues(choiceValues);
+export const preSessionCheck = (before: BeforeFacts, settingValues?: SettingValues): PreSessionCheck => {
+  const settings = engineSettingValues(settingValues);
   // The untouched facts go last: a caller may hand over whole facts, and the last session must not speak here.
-  const reasons = reasonsFor({ ...before, ...untouched }, choices, (rule) => gateRules.has(rule.id));
+  const reasons = reasonsFor({ ...before, ...untouched }, settings, (rule) => preSessionRules.has(rule.id));
   const { today, contact } = mostCautious(reasons.map((reason) => reason.effect));
   const unanswered: ('redFlags' | 'painBefore')[] = [];
   if (before.redFlags === null) unanswered.push('redFlags');
@@ -97,7 +97,7 @@ export const beforeGate = (before: BeforeFacts, choiceValues?: ChoiceValues): Be
 };
 
 /** Without the red flag answers nothing starts; with pain unknown only the easier session does. */
-const boundedByUnknown = (today: Today, unanswered: BeforeGate['unanswered']): Today => {
+const boundedByUnknown = (today: Today, unanswered: PreSessionCheck['unanswered']): Today => {
   const bound: Today = unanswered.includes('redFlags')
     ? 'none'
     : unanswered.includes('painBefore')

@@ -2,26 +2,26 @@
  * Every number of the decision rules that no source fixes. Each needs a physiotherapist's sign-off.
  * The values in force are stored with each decision, so that an old decision replays to the same answer.
  */
-import type { ChoiceValues, ClinicChoice } from '../clinic-choice.ts';
-import { doseChoices } from './dose-choices.ts';
-import { ruleChoices } from './rule-choices.ts';
+import type { ClinicSetting, SettingValues } from '../clinic-choice.ts';
+import { doseSettings } from './dose-choices.ts';
+import { ruleSettings } from './rule-choices.ts';
 
-export const engineChoices = [...ruleChoices, ...doseChoices] as const satisfies readonly ClinicChoice[];
+export const engineSettings = [...ruleSettings, ...doseSettings] as const satisfies readonly ClinicSetting[];
 
-export type EngineChoiceId = (typeof engineChoices)[number]['id'];
-export type EngineChoiceValues = Readonly<Record<EngineChoiceId, number>>;
+export type EngineSettingId = (typeof engineSettings)[number]['id'];
+export type EngineSettingValues = Readonly<Record<EngineSettingId, number>>;
 
 export const engineDefaults = Object.fromEntries(
-  engineChoices.map((choice) => [choice.id, choice.default]),
-) as EngineChoiceValues;
+  engineSettings.map((setting) => [setting.id, setting.default]),
+) as EngineSettingValues;
 
-const completed = new WeakMap<ChoiceValues, EngineChoiceValues>();
+const completed = new WeakMap<SettingValues, EngineSettingValues>();
 
 /**
  * The stored values with any choice added since then at its default, so that a decision stored
  * under an earlier list still replays.
  */
-export const engineChoiceValues = (values?: ChoiceValues): EngineChoiceValues => {
+export const engineSettingValues = (values?: SettingValues): EngineSettingValues => {
   if (!values) return engineDefaults;
   let whole = completed.get(values);
   if (!whole) {

@@ -1,10 +1,10 @@
 /** What was done of what the recorded prescription version asked, for the lines that load a joint. */
 import type { Joint } from '../joints.ts';
 import type { PrescriptionVersion, SessionRecord, StopReason } from '../model/record.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import { prescribedLoadKg } from './dose/volume.ts';
 import type { Facts } from './facts.ts';
-import type { JointSession, LineWork, RecordIndex } from './indexed-record.ts';
+import type { ItemWork, JointSession, RecordIndex } from './indexed-record.ts';
 import type { Judged } from './judged-session.ts';
 import { workOf } from './line-work.ts';
 
@@ -19,7 +19,7 @@ const stopOrder: readonly StopReason[] = [
   'none',
 ];
 
-const worstStop = (work: readonly LineWork[]): StopReason => {
+const worstStop = (work: readonly ItemWork[]): StopReason => {
   let worst = stopOrder.length - 1;
   for (const { sets } of work) {
     for (const set of sets) worst = Math.min(worst, stopOrder.indexOf(set.stopReason));
@@ -27,7 +27,7 @@ const worstStop = (work: readonly LineWork[]): StopReason => {
   return stopOrder[worst]!;
 };
 
-const reserveOf = (work: readonly LineWork[]): Pick<Facts, 'reserveShortfall' | 'prescribedReserve'> => {
+const reserveOf = (work: readonly ItemWork[]): Pick<Facts, 'reserveShortfall' | 'prescribedReserve'> => {
   let reserveShortfall = 0;
   let prescribedReserve = 0;
   for (const { dose, sets } of work) {
@@ -43,8 +43,8 @@ const reserveOf = (work: readonly LineWork[]): Pick<Facts, 'reserveShortfall' | 
 
 const loadTolerance = 1e-9;
 
-const isOverdone = ({ dose, sets }: LineWork, choices: EngineChoiceValues): boolean => {
-  const limit = prescribedLoadKg(dose) * (1 + choices['overdone-percent'] / 100) + loadTolerance;
+const isOverdone = ({ dose, sets }: ItemWork, settings: EngineSettingValues): boolean => {
+  const limit = prescribedLoadKg(dose) * (1 + settings['overdone-percent'] / 100) + loadTolerance;
   return sets.length > dose.sets || sets.some((set) => set.loadKg !== null && set.loadKg > limit);
 };
 
@@ -62,13 +62,9 @@ const runOnTarget = (
   let run = 0;
   for (let place = from; place >= 0 && run < longestRun; place--) {
     const { session } = list[place]!;
-    if (
-      session.recordedAt > instant ||
-      !session.sets.some((set) => set.prescriptionItemId === version.prescriptionItemId)
-    )
-      continue;
+    if (session.recordedAt > instant || !session.sets.some((set) => set.itemId === version.itemId)) continue;
     if (session.kind !== 'full' || session.clockDoubtful) break;
-    const work = workOf(list[place]!, joint, index.versions).find((line) => line.version.id === version.id);
+    const work = workOf(list[place]!, joint, index.versions).find((item) => item.version.id === version.id);
     // The easier session, done in full, is no session on target of the full dose.
     if (work?.donePercent !== 100 || work.isEasier) break;
     run++;
@@ -95,10 +91,10 @@ const nothingDone: CompletionFacts = {
   overdone: false,
 };
 
-const leastShare = (work: readonly LineWork[]): number | null => {
+const leastShare = (work: readonly ItemWork[]): number | null => {
   let least: number | null = 100;
-  for (const line of work) {
-    const share = line.donePercent;
+  for (const item of work) {
+    const share = item.donePercent;
     if (share !== null && share < 100) least = Math.min(least ?? 100, share);
     else if (share === null && least === 100) least = null;
   }
@@ -114,7 +110,7 @@ export const completionFacts = (
   joint: Joint,
   judged: Judged,
   instant: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): CompletionFacts => {
   if (!judged.session) return nothingDone;
   const { session, day } = judged.session;
@@ -130,14 +126,12 @@ export const completionFacts = (
   const twiceADay =
     before !== undefined &&
     before.day === day &&
-    before.session.sets.some((set) =>
-      work.some(({ version }) => version.prescriptionItemId === set.prescriptionItemId),
-    );
+    before.session.sets.some((set) => work.some(({ version }) => version.itemId === set.itemId));
   return {
     repetitionsDonePercent: session.clockDoubtful ? null : leastShare(work),
     stopReason: worstStop(work),
     ...reserveOf(work),
     sessionsOnTarget,
-    overdone: mayHaveDoneExtra(session) || twiceADay || work.some((line) => isOverdone(line, choices)),
+    overdone: mayHaveDoneExtra(session) || twiceADay || work.some((item) => isOverdone(item, settings)),
   };
 };

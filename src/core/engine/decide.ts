@@ -2,7 +2,7 @@
  * The decision: every rule that fires caps each answer it names, and the most cautious cap wins.
  * Pure and total. No rule is known here by name, so precedence has one home: the order of the answers.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import {
   type Answers,
   type Contact,
@@ -15,7 +15,7 @@ import {
   type Today,
   todays,
 } from './answers.ts';
-import { type EngineChoiceValues, engineChoiceValues } from './choices.ts';
+import { type EngineSettingValues, engineSettingValues } from './choices.ts';
 import type { Facts } from './facts.ts';
 import type { Derived, Effect, Rule } from './rule.ts';
 import { engineRules } from './rules/table.ts';
@@ -43,13 +43,13 @@ const derive = (facts: Facts): Derived => {
 };
 
 /** Threshold texts depend on the choices alone, so they are written once for each set of choices. */
-const thresholdTexts = new WeakMap<EngineChoiceValues, readonly string[]>();
+const thresholdTexts = new WeakMap<EngineSettingValues, readonly string[]>();
 
-const thresholdsFor = (choices: EngineChoiceValues): readonly string[] => {
-  let texts = thresholdTexts.get(choices);
+const thresholdsFor = (settings: EngineSettingValues): readonly string[] => {
+  let texts = thresholdTexts.get(settings);
   if (!texts) {
-    texts = engineRules.map((rule) => rule.threshold(choices));
-    thresholdTexts.set(choices, texts);
+    texts = engineRules.map((rule) => rule.threshold(settings));
+    thresholdTexts.set(settings, texts);
   }
   return texts;
 };
@@ -89,21 +89,21 @@ export const mostCautious = (effects: readonly Effect[]): Omit<Answers, 'reasons
 /** Reasons in table order, from the given rules (all of them unless a gate asks for fewer). */
 export const reasonsFor = (
   facts: Facts,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
   applies?: (rule: Rule) => boolean,
 ): readonly Reason[] => {
   const derived = derive(facts);
-  const thresholds = thresholdsFor(choices);
+  const thresholds = thresholdsFor(settings);
   const reasons: Reason[] = [];
   for (let place = 0; place < engineRules.length; place++) {
     const rule = engineRules[place]!;
-    if (!rule.condition(facts, derived, choices) || (applies && !applies(rule))) continue;
+    if (!rule.condition(facts, derived, settings) || (applies && !applies(rule))) continue;
     reasons.push({
       rule: rule.id,
       observed: observedBy(rule, facts, derived),
       threshold: thresholds[place]!,
       support: supports[place]!,
-      effect: rule.effectFor ? rule.effectFor(facts, choices) : rule.effect,
+      effect: rule.effectFor ? rule.effectFor(facts, settings) : rule.effect,
     });
   }
   return reasons;
@@ -114,5 +114,5 @@ const combine = (reasons: readonly Reason[]): Answers => {
   return { decision, largestStep, today, contact, reasons };
 };
 
-export const decide = (facts: Facts, choices?: ChoiceValues): Answers =>
-  combine(reasonsFor(facts, engineChoiceValues(choices)));
+export const decide = (facts: Facts, settings?: SettingValues): Answers =>
+  combine(reasonsFor(facts, engineSettingValues(settings)));

@@ -1,10 +1,10 @@
 /** Numbers no source fixes for what follows a decision: the size of steps, the way down, the way back. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
 const days = { unit: 'd', whole: true } as const;
 const count = { unit: '1', whole: true } as const;
 
-export const doseChoices = [
+export const doseSettings = [
   {
     id: 'ease-volume-percent',
     title: 'Volume taken off when the dose eases back',
@@ -143,4 +143,4 @@ export const doseChoices = [
     default: 48,
     why: 'A test on tired muscle understates the person and adds a hard session.',
   },
-] as const satisfies readonly ClinicChoice[];
+] as const satisfies readonly ClinicSetting[];

@@ -7,22 +7,22 @@
  * taken; the flare question left open counts with the red flag questions as one set not answered;
  * repetitions in reserve not said count as none left.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { completionFacts } from './completion-facts.ts';
 import type { Facts } from './facts.ts';
 import {
+  baselineFacts,
   effusionFacts,
-  frozenFacts,
+  highestPainOf,
   otherJointsFlared,
   painFacts,
-  peakOf,
   stateFacts,
 } from './joint-facts.ts';
 import { type Moment, mornings } from './judged-session.ts';
-import { type Look, lookAt } from './look.ts';
+import { type EvaluationContext, evaluationContext } from './look.ts';
 import { flareDaysAt, morningPainMean7, previousMorningPain } from './morning-facts.ts';
 import {
   adherenceFacts,
@@ -34,33 +34,38 @@ import {
 } from './patient-facts.ts';
 import { symptomSignal } from './symptom-signal.ts';
 
-const diaryFacts = (look: Look, top: number) => {
-  const { index, joint, instant, day, choices, judged, baseline } = look;
+const diaryFacts = (context: EvaluationContext, top: number) => {
+  const { index, joint, instant, day, settings, judged, baseline } = context;
   const list = mornings(index, joint);
-  const before = previousMorningPain(list, (judged.session?.day ?? day) + 1, instant, choices);
+  const before = previousMorningPain(list, (judged.session?.day ?? day) + 1, instant, settings);
   return {
-    morningPainMean7: morningPainMean7(list, day, instant, choices),
+    morningPainMean7: morningPainMean7(list, day, instant, settings),
     previousMorningOverTop: before !== null && before >= top + 1,
     flareDays: flareDaysAt(list, day, instant),
-    symptomSignal: baseline !== null && symptomSignal(list, baseline, day, instant, choices),
+    symptomSignal: baseline !== null && symptomSignal(list, baseline, day, instant, settings),
   };
 };
 
 /** Taken, or not said, at the session or the morning after it. */
-const extraPainRelief = ({ judged }: Look): boolean =>
+const extraPainRelief = ({ judged }: EvaluationContext): boolean =>
   judged.session !== null &&
   (judged.session.session.extraPainRelief !== false ||
     (judged.nextMorning !== null && judged.nextMorning.morning.extraPainRelief !== false));
 
+/** Whether the pain of the session before reached the severe mark. */
+const hadSeverePainBefore = (context: EvaluationContext): boolean =>
+  context.judged.previous !== null &&
+  highestPainOf(context, context.judged.previous) >= context.settings['severe-pain'];
+
 /** Written out field by field: spreading eight objects into one cost more than all the rules together. */
-export const factsSeen = (look: Look): Facts => {
-  const { index, judged, day, instant, choices } = look;
-  const pain = painFacts(look);
-  const frozen = frozenFacts(look);
-  const diary = diaryFacts(look, frozen.usualPainTop ?? 0);
-  const state = stateFacts(look);
-  const effusion = effusionFacts(look);
-  const completion = completionFacts(index, look.joint, judged, instant, choices);
+export const factsSeen = (context: EvaluationContext): Facts => {
+  const { index, judged, day, instant, settings } = context;
+  const pain = painFacts(context);
+  const baselineValues = baselineFacts(context);
+  const diary = diaryFacts(context, baselineValues.usualPainTop ?? 0);
+  const state = stateFacts(context);
+  const effusion = effusionFacts(context);
+  const completion = completionFacts(index, context.joint, judged, instant, settings);
   const adherence = adherenceFacts(index, day);
   return {
     painBefore: pain.painBefore,
@@ -68,23 +73,23 @@ export const factsSeen = (look: Look): Facts => {
     painAfter: pain.painAfter,
     painTwoHours: pain.painTwoHours,
     painNextMorning: pain.painNextMorning,
-    usualPain: frozen.usualPain,
-    usualPainTop: frozen.usualPainTop,
-    painCeiling: frozen.painCeiling,
+    usualPain: baselineValues.usualPain,
+    usualPainTop: baselineValues.usualPainTop,
+    painCeiling: baselineValues.painCeiling,
     morningPainMean7: diary.morningPainMean7,
     previousMorningOverTop: diary.previousMorningOverTop,
-    previousPeakEight: judged.previous !== null && peakOf(look, judged.previous) >= choices['severe-pain'],
+    previousPeakEight: hadSeverePainBefore(context),
     swelling: state.swelling,
-    usualSwelling: frozen.usualSwelling,
+    usualSwelling: baselineValues.usualSwelling,
     effusion: effusion.effusion,
     effusionRun: effusion.effusionRun,
-    usualEffusion: frozen.usualEffusion,
+    usualEffusion: baselineValues.usualEffusion,
     stiffnessMinutes: state.stiffnessMinutes,
-    usualStiffnessMinutes: frozen.usualStiffnessMinutes,
+    usualStiffnessMinutes: baselineValues.usualStiffnessMinutes,
     flareDays: diary.flareDays,
     inflammatoryArthritis: index.record.inflammatoryArthritis,
-    otherJointsFlared: otherJointsFlared(look),
-    fatigueRise: fatigueRiseAt(index, look.baseline?.usualFatigue ?? null, day, instant),
+    otherJointsFlared: otherJointsFlared(context),
+    fatigueRise: fatigueRiseAt(index, context.baseline?.usualFatigue ?? null, day, instant),
     redFlags: redFlagsAt(index, judged, state.flareOpen, day, instant),
     repetitionsDonePercent: completion.repetitionsDonePercent,
     stopReason: completion.stopReason,
@@ -94,12 +99,12 @@ export const factsSeen = (look: Look): Facts => {
     missedSessions14: adherence.missedSessions14,
     plannedSessions14: adherence.plannedSessions14,
     gapDays: gapDaysAt(index, judged, day),
-    extraPainRelief: extraPainRelief(look),
-    treatmentChangeDays: treatmentChangeDaysAt(index, look.joint, day),
+    extraPainRelief: extraPainRelief(context),
+    treatmentChangeDays: treatmentChangeDaysAt(index, context.joint, day),
     overdone: completion.overdone,
     gaveWay: mayHaveGivenWay(judged),
-    baselineAgeDays: frozen.baselineAgeDays,
-    baselineLatched: frozen.baselineLatched,
+    baselineAgeDays: baselineValues.baselineAgeDays,
+    baselineLatched: baselineValues.baselineLatched,
     symptomSignal: diary.symptomSignal,
   };
 };
@@ -108,5 +113,5 @@ export const factsFor = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choiceValues?: ChoiceValues,
-): Facts => factsSeen(lookAt(record, joint, at, engineChoiceValues(choiceValues)));
+  settingValues?: SettingValues,
+): Facts => factsSeen(evaluationContext(record, joint, at, engineSettingValues(settingValues)));

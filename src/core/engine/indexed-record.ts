@@ -14,7 +14,7 @@ import type {
 } from '../model/record.ts';
 
 /** What a session did of one line, against the version it was done at; `line-work.ts` works it out. */
-export interface LineWork {
+export interface ItemWork {
   readonly version: PrescriptionVersion;
   /** The dose meant for that day: the prescribed one or the signed easier session. */
   readonly dose: Dose;
@@ -31,7 +31,7 @@ export interface IndexedSession {
   readonly began: number;
   readonly day: number;
   /** Of every line; filled when first asked for. */
-  work: readonly LineWork[] | null;
+  work: readonly ItemWork[] | null;
 }
 
 export interface JointSession extends Omit<IndexedSession, 'work'> {
@@ -39,7 +39,7 @@ export interface JointSession extends Omit<IndexedSession, 'work'> {
   /** null when the joint was loaded and not asked about. */
   readonly answers: JointSessionAnswers | null;
   /** Of the lines that load the joint; filled when first asked for. */
-  work: readonly LineWork[] | null;
+  work: readonly ItemWork[] | null;
 }
 
 export interface IndexedMorning {
@@ -60,7 +60,7 @@ export interface RecordIndex {
   readonly doubtfulMornings: readonly MorningRecord[];
   readonly sessionsOf: ReadonlyMap<Joint, readonly JointSession[]>;
   readonly morningsOf: ReadonlyMap<Joint, readonly JointMorning[]>;
-  readonly baselinesOf: ReadonlyMap<Joint, readonly (Baseline & { readonly frozenDay: number })[]>;
+  readonly baselinesOf: ReadonlyMap<Joint, readonly (Baseline & { readonly setDay: number })[]>;
   readonly effusionsOf: ReadonlyMap<Joint, readonly (EffusionRecord & { readonly number: number })[]>;
   /** Day numbers, sorted, each once. */
   readonly plannedDays: readonly number[];

@@ -4,12 +4,15 @@ import { countUpTo } from './count-up-to.ts';
 import type { Facts } from './facts.ts';
 import type { JointSession } from './indexed-record.ts';
 import { morningScoreOn, mornings } from './judged-session.ts';
-import type { Look } from './look.ts';
+import type { EvaluationContext } from './look.ts';
 import { flareDaysAt, jointStateAt } from './morning-facts.ts';
 
 export const painFacts = ({
   judged,
-}: Look): Pick<Facts, 'painBefore' | 'painDuring' | 'painAfter' | 'painTwoHours' | 'painNextMorning'> => {
+}: EvaluationContext): Pick<
+  Facts,
+  'painBefore' | 'painDuring' | 'painAfter' | 'painTwoHours' | 'painNextMorning'
+> => {
   const session = judged.session;
   const answers = session && !session.session.clockDoubtful ? session.answers : null;
   return {
@@ -25,7 +28,7 @@ export const painFacts = ({
   };
 };
 
-type FrozenFacts = Pick<
+type BaselineFacts = Pick<
   Facts,
   | 'usualPain'
   | 'usualPainTop'
@@ -37,7 +40,7 @@ type FrozenFacts = Pick<
   | 'baselineLatched'
 >;
 
-export const frozenFacts = ({ baseline, day }: Look): FrozenFacts => {
+export const baselineFacts = ({ baseline, day }: EvaluationContext): BaselineFacts => {
   const usualPain = baseline?.usualPain ?? null;
   const top = baseline?.usualPainTop ?? usualPain;
   return {
@@ -48,15 +51,19 @@ export const frozenFacts = ({ baseline, day }: Look): FrozenFacts => {
     usualSwelling: baseline?.usualSwelling ?? 'none',
     usualEffusion: baseline?.usualEffusion ?? 'zero',
     usualStiffnessMinutes: baseline?.usualStiffnessMinutes ?? 0,
-    baselineAgeDays: baseline ? day - baseline.frozenDay : 0,
+    baselineAgeDays: baseline ? day - baseline.setDay : 0,
     baselineLatched: baseline?.dueForReview ?? false,
   };
 };
 
-export const peakOf = (look: Look, session: JointSession): number => {
+export const highestPainOf = (context: EvaluationContext, session: JointSession): number => {
   const { answers } = session;
-  const next = morningScoreOn(mornings(look.index, look.joint), session.day + 1, look.instant, look.choices)
-    ?.answers.pain;
+  const next = morningScoreOn(
+    mornings(context.index, context.joint),
+    session.day + 1,
+    context.instant,
+    context.settings,
+  )?.answers.pain;
   if (!answers || session.session.clockDoubtful) return next ?? -1;
   const twoHours = typeof answers.painTwoHours === 'number' ? answers.painTwoHours : null;
   return Math.max(
@@ -70,11 +77,11 @@ export const peakOf = (look: Look, session: JointSession): number => {
 
 /** Swelling and stiffness as last told; told before the judged session they speak only where they warn. */
 export const stateFacts = (
-  look: Look,
+  context: EvaluationContext,
 ): Pick<Facts, 'swelling' | 'stiffnessMinutes'> & { flareOpen: boolean } => {
-  const state = jointStateAt(mornings(look.index, look.joint), look.day, look.instant);
+  const state = jointStateAt(mornings(context.index, context.joint), context.day, context.instant);
   if (!state) return { swelling: null, stiffnessMinutes: null, flareOpen: false };
-  const isAfter = look.judged.session === null || state.day > look.judged.session.day;
+  const isAfter = context.judged.session === null || state.day > context.judged.session.day;
   if (isAfter) {
     return {
       swelling: state.swelling,
@@ -91,7 +98,11 @@ export const stateFacts = (
   };
 };
 
-export const effusionFacts = ({ index, joint, day }: Look): Pick<Facts, 'effusion' | 'effusionRun'> => {
+export const effusionFacts = ({
+  index,
+  joint,
+  day,
+}: EvaluationContext): Pick<Facts, 'effusion' | 'effusionRun'> => {
   const list = index.effusionsOf.get(joint) ?? [];
   const last = countUpTo(list, day, (one) => one.number) - 1;
   let effusionRun = 0;
@@ -99,7 +110,7 @@ export const effusionFacts = ({ index, joint, day }: Look): Pick<Facts, 'effusio
   return { effusion: list[last]?.grade ?? 'not-applicable', effusionRun };
 };
 
-export const otherJointsFlared = ({ index, joint, day, instant }: Look): number => {
+export const otherJointsFlared = ({ index, joint, day, instant }: EvaluationContext): number => {
   let flared = 0;
   for (const [other, list] of index.morningsOf) {
     if (other !== joint && flareDaysAt(list, day, instant) > 0) flared++;

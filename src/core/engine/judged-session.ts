@@ -4,7 +4,7 @@
  */
 import { type Day, dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { JointMorning, JointSession, RecordIndex } from './indexed-record.ts';
 
@@ -35,11 +35,11 @@ const sessionDay = (one: { readonly day: number }): number => one.day;
 const sessionBegan = (one: JointSession): number => one.began;
 
 /** A morning score counts when its clock is trusted and it was given inside the morning window. */
-export const isMorningScore = ({ morning }: JointMorning, choices: EngineChoiceValues): boolean =>
+export const isMorningScore = ({ morning }: JointMorning, settings: EngineSettingValues): boolean =>
   !morning.clockDoubtful &&
   (morning.localMinute === undefined ||
-    (morning.localMinute >= choices['morning-from-hour'] * 60 &&
-      morning.localMinute < choices['morning-to-hour'] * 60));
+    (morning.localMinute >= settings['morning-from-hour'] * 60 &&
+      morning.localMinute < settings['morning-to-hour'] * 60));
 
 /** How many of the joint's mornings lie on or before a day. */
 export const morningsUpTo = (list: readonly JointMorning[], day: number): number =>
@@ -49,11 +49,11 @@ export const morningScoreOn = (
   list: readonly JointMorning[],
   day: number,
   instant: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): JointMorning | null => {
   for (let place = morningsUpTo(list, day - 1); place < list.length && list[place]!.day === day; place++) {
     const one = list[place]!;
-    if (one.morning.recordedAt <= instant && isMorningScore(one, choices)) return one;
+    if (one.morning.recordedAt <= instant && isMorningScore(one, settings)) return one;
   }
   return null;
 };
@@ -68,14 +68,14 @@ export const judgedSession = (
   index: RecordIndex,
   joint: Joint,
   at: Moment,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): Judged => {
   const list = index.sessionsOf.get(joint) ?? none;
   const place = knownBefore(list, countUpTo(list, at.instant, sessionBegan) - 1, at.instant);
   const session = list[place] ?? null;
   if (!session) return { place: -1, session: null, previous: null, nextMorning: null, state: 'no-session' };
   const previous = list[knownBefore(list, place - 1, at.instant)] ?? null;
-  const nextMorning = morningScoreOn(mornings(index, joint), session.day + 1, at.instant, choices);
+  const nextMorning = morningScoreOn(mornings(index, joint), session.day + 1, at.instant, settings);
   const today = dayNumber(at.day);
   const state = nextMorning
     ? 'complete'

@@ -3,7 +3,7 @@ import type { Joint } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/record.ts';
 import { prescribedLoadKg } from './dose/volume.ts';
-import type { JointSession, LineWork } from './indexed-record.ts';
+import type { ItemWork, JointSession } from './indexed-record.ts';
 
 const floorOfSet = (dose: Dose, set: number): number =>
   dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : set <= dose.sets ? dose.repetitions.low : 0;
@@ -43,17 +43,17 @@ export const wasEasier = (
     : session.kind === 'bad-day';
 
 /** Work of a session by prescription version. */
-const lineWork = (
+const itemWork = (
   session: SessionRecord,
   versions: ReadonlyMap<string, PrescriptionVersion>,
-): readonly LineWork[] => {
+): readonly ItemWork[] => {
   const byVersion = new Map<string, SetRecord[]>();
   for (const set of session.sets) {
     const list = byVersion.get(set.prescriptionId);
     if (list) list.push(set);
     else byVersion.set(set.prescriptionId, [set]);
   }
-  const found: LineWork[] = [];
+  const found: ItemWork[] = [];
   for (const [id, sets] of byVersion) {
     const version = versions.get(id);
     if (!version) continue;
@@ -69,8 +69,8 @@ export const workOf = (
   one: JointSession,
   joint: Joint,
   versions: ReadonlyMap<string, PrescriptionVersion>,
-): readonly LineWork[] => {
-  one.whole.work ??= lineWork(one.session, versions);
+): readonly ItemWork[] => {
+  one.whole.work ??= itemWork(one.session, versions);
   one.work ??= one.whole.work.filter(({ version }) => version.joints.includes(joint));
   return one.work;
 };

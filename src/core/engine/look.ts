@@ -3,28 +3,28 @@
 import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { RecordIndex } from './indexed-record.ts';
 import { type Judged, judgedSession, type Moment } from './judged-session.ts';
 import { indexRecord } from './record-index.ts';
 
-export interface Look {
+export interface EvaluationContext {
   readonly index: RecordIndex;
   readonly joint: Joint;
   readonly instant: number;
   readonly day: number;
-  readonly choices: EngineChoiceValues;
+  readonly settings: EngineSettingValues;
   readonly judged: Judged;
-  readonly baseline: (Baseline & { readonly frozenDay: number }) | null;
+  readonly baseline: (Baseline & { readonly setDay: number }) | null;
 }
 
-export const lookAt = (
+export const evaluationContext = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choices: EngineChoiceValues,
-): Look => {
+  settings: EngineSettingValues,
+): EvaluationContext => {
   const index = indexRecord(record);
   const day = dayNumber(at.day);
   const baselines = index.baselinesOf.get(joint) ?? [];
@@ -33,8 +33,8 @@ export const lookAt = (
     joint,
     instant: at.instant,
     day,
-    choices,
-    judged: judgedSession(index, joint, at, choices),
-    baseline: baselines[countUpTo(baselines, day, (one) => one.frozenDay) - 1] ?? null,
+    settings,
+    judged: judgedSession(index, joint, at, settings),
+    baseline: baselines[countUpTo(baselines, day, (one) => one.setDay) - 1] ?? null,
   };
 };

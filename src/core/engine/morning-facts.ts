@@ -1,7 +1,7 @@
 /** What the morning diary says of a joint at a moment: the week's mean, the flare, swelling, stiffness. */
 import type { JointMorningAnswers } from '../model/record.ts';
 import { swellings } from '../model/record.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';
 
@@ -17,7 +17,7 @@ export const meanOfMornings = (
   days: number,
   least: number,
   instant: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): number | null => {
   let sum = 0;
   let count = 0;
@@ -26,7 +26,7 @@ export const meanOfMornings = (
     const one = list[place]!;
     // The first score of a day counts; a second answer on one day is not a second morning.
     if (one.day === counted || one.answers.pain === null) continue;
-    if (!known(one, instant) || !isMorningScore(one, choices)) continue;
+    if (!known(one, instant) || !isMorningScore(one, settings)) continue;
     counted = one.day;
     sum += one.answers.pain;
     count++;
@@ -38,20 +38,20 @@ export const morningPainMean7 = (
   list: readonly JointMorning[],
   day: number,
   instant: number,
-  choices: EngineChoiceValues,
-): number | null => meanOfMornings(list, day, 7, leastAnswersForMean, instant, choices);
+  settings: EngineSettingValues,
+): number | null => meanOfMornings(list, day, 7, leastAnswersForMean, instant, settings);
 
 /** The last morning score in the week before a day; null when none was given. */
 export const previousMorningPain = (
   list: readonly JointMorning[],
   beforeDay: number,
   instant: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): number | null => {
   for (let place = morningsUpTo(list, beforeDay - 1) - 1; place >= 0; place--) {
     const one = list[place]!;
     if (one.day < beforeDay - 7) return null;
-    if (one.answers.pain !== null && known(one, instant) && isMorningScore(one, choices)) {
+    if (one.answers.pain !== null && known(one, instant) && isMorningScore(one, settings)) {
       return one.answers.pain;
     }
   }

@@ -3,26 +3,26 @@
  * once, an increase waits for a signature or leans on a signed pre-approval, and unsigned means the last
  * dose again. Cautions are generated anew for the proposed dose by whoever stores it.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { dayNumber } from '../day.ts';
 import type { Dose } from '../model/dose.ts';
 import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
 import type { Contact, DecisionWord } from './answers.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { contactRank } from './decide.ts';
 import { easeBack } from './dose/ease-back.ts';
-import { type LimitInForce, limitsInForce, loadCeilingKg, withinCeiling } from './dose/limits.ts';
+import { type LimitInForce, limitsInForce, loadCeilingKg, withinLoadLimit } from './dose/limits.ts';
 import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
 import type { Candidate, DoseProposal, Ladder, WorklistReason } from './dose/proposal.ts';
 import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
 import { changesBetween, easierSession } from './dose/volume.ts';
 import { returnStep, type ToleratedDose } from './dose/way-back.ts';
 import type { Moment } from './judged-session.ts';
-import type { LineEvaluation } from './scope.ts';
+import type { ItemEvaluation } from './scope.ts';
 
 export interface DoseQuestion {
   readonly record: PatientRecord;
-  readonly line: LineEvaluation;
+  readonly item: ItemEvaluation;
   readonly at: Moment;
   /** Longest flare among the joints that gate the line. */
   readonly flareDays: number;
@@ -36,12 +36,12 @@ export interface DoseQuestion {
   readonly decisionsSinceApproval?: readonly DecisionWord[];
   /** Last day number on which the screening is current. */
   readonly screeningUntil?: number | null;
-  readonly choices?: ChoiceValues;
+  readonly settings?: SettingValues;
 }
 
 const historyOf = (record: PatientRecord, version: PrescriptionVersion): readonly PrescriptionVersion[] =>
   record.prescriptions
-    .filter((one) => one.prescriptionItemId === version.prescriptionItemId && one.version <= version.version)
+    .filter((one) => one.itemId === version.itemId && one.version <= version.version)
     .sort((a, b) => a.version - b.version);
 
 /** The dose a clinician last wrote for the line: the bounds of its bands and scheme. */
@@ -49,12 +49,12 @@ const signedDose = (history: readonly PrescriptionVersion[], version: Prescripti
   history.filter((one) => one.origin === 'clinician').at(-1)?.dose ?? version.dose;
 
 const stepUp = (question: DoseQuestion, limits: readonly LimitInForce[], signed: Dose): Candidate => {
-  const { line, record, ladder } = question;
-  const choices = engineChoiceValues(question.choices);
-  const dose = line.version.dose;
+  const { item, record, ladder } = question;
+  const settings = engineSettingValues(question.settings);
+  const dose = item.version.dose;
   const context: StepContext = {
-    largestStep: line.largestStep ?? 'repetitions',
-    choices,
+    largestStep: item.largestStep ?? 'repetitions',
+    settings,
     ownedLoadsKg: record.ownedLoadsKg,
     limits,
     ladder,
@@ -80,13 +80,13 @@ const candidateFor = (
   history: readonly PrescriptionVersion[],
   limits: readonly LimitInForce[],
 ): Candidate => {
-  const { line, record, at } = question;
-  const { version } = line;
-  const choices = engineChoiceValues(question.choices);
+  const { item, record, at } = question;
+  const { version } = item;
+  const settings = engineSettingValues(question.settings);
   const signed = signedDose(history, version);
-  if (line.decision === 'pause') return { kind: 'stop', dose: version.dose };
-  if (line.decision === 'hold') return { kind: 'same', dose: version.dose };
-  if (line.decision === 'ease-back') {
+  if (item.decision === 'pause') return { kind: 'stop', dose: version.dose };
+  if (item.decision === 'hold') return { kind: 'same', dose: version.dose };
+  if (item.decision === 'ease-back') {
     const latest = [...question.tolerated].sort((a, b) => b.day - a.day)[0];
     return easeBack({
       version,
@@ -97,13 +97,13 @@ const candidateFor = (
       easeBacksBefore: question.easeBacksBefore,
       ownedLoadsKg: record.ownedLoadsKg,
       ladder: question.ladder,
-      choices,
+      settings,
     });
   }
   const day = dayNumber(at.day);
   if (!isTried(record, version)) return { kind: 'same', dose: version.dose };
   return (
-    returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, choices) ??
+    returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, settings) ??
     stepUp(question, limits, signed)
   );
 };
@@ -115,7 +115,7 @@ const bound = (
   limits: readonly LimitInForce[],
   owned: readonly number[],
 ): Candidate => {
-  const dose = withinCeiling(candidate.dose, loadCeilingKg(limits), owned);
+  const dose = withinLoadLimit(candidate.dose, loadCeilingKg(limits), owned);
   if (dose === candidate.dose) return candidate;
   const worklist: readonly WorklistReason[] = [...(candidate.worklist ?? [])];
   if (!dose)
@@ -145,8 +145,8 @@ const effectOf = (
 };
 
 export const nextDose = (question: DoseQuestion): DoseProposal => {
-  const { line, record, at } = question;
-  const { version } = line;
+  const { item, record, at } = question;
+  const { version } = item;
   const day = dayNumber(at.day);
   const history = historyOf(record, version);
   const limits = limitsInForce(record.limits, version.joints, day);
@@ -159,18 +159,17 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     decisionsSince: question.decisionsSinceApproval ?? [],
     limits,
     screeningUntil: question.screeningUntil ?? null,
-    choices: engineChoiceValues(question.choices),
+    settings: engineSettingValues(question.settings),
   };
   const isApproved =
-    approval !== null &&
-    approvalEnd(approval, candidate, version.prescriptionItemId, approvalContext) === null;
+    approval !== null && approvalEnd(approval, candidate, version.itemId, approvalContext) === null;
   const worklist = [
     ...(candidate.worklist ?? []),
     ...(limits.some((limit) => limit.isExpired) ? (['limit-expired'] as const) : []),
   ];
   const needsContact = worklist.includes('floor-reached') || worklist.includes('no-dose-within-limit');
   return {
-    decision: line.decision,
+    decision: item.decision,
     kind: candidate.kind,
     effect: effectOf(candidate, history, isApproved),
     dose: candidate.dose,
@@ -178,7 +177,7 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
     changes: changesBetween(version.dose, candidate.dose),
     named: candidate.named ?? [],
     withheld: candidate.withheld ?? null,
-    contact: needsContact ? moreUrgent(line.contact, 'routine') : line.contact,
+    contact: needsContact ? moreUrgent(item.contact, 'routine') : item.contact,
     worklist,
     limits,
     preApprovalId: isApproved ? (approval?.id ?? null) : null,

@@ -6,28 +6,28 @@ import { type DoseQuestion, nextDose } from './next-dose.ts';
 import type { Evaluation } from './scope.ts';
 
 /** What the caller knows of a line beside the record. */
-export type LineContext = Omit<DoseQuestion, 'record' | 'line' | 'at' | 'flareDays' | 'tolerated'>;
+export type ItemContext = Omit<DoseQuestion, 'record' | 'item' | 'at' | 'flareDays' | 'tolerated'>;
 
 /** Proposals for every line of an evaluation. */
 export const nextDoses = (
   record: PatientRecord,
   evaluation: Evaluation,
-  contextOf: (prescriptionItemId: string) => LineContext,
+  contextOf: (itemId: string) => ItemContext,
 ): ReadonlyMap<string, DoseProposal> => {
   const flareDays = new Map(evaluation.joints.map((one) => [one.joint, one.facts.flareDays]));
   return new Map(
-    evaluation.lines.map((line) => {
-      const context = contextOf(line.prescriptionItemId);
+    evaluation.items.map((item) => {
+      const context = contextOf(item.itemId);
       const tolerated = toleratedDoses(
         record,
-        line.prescriptionItemId,
-        line.gatedBy,
+        item.itemId,
+        item.limitingJoints,
         evaluation.at,
-        context.choices,
+        context.settings,
       );
-      const longest = Math.max(0, ...line.gatedBy.map((joint) => flareDays.get(joint) ?? 0));
-      const question = { ...context, record, line, at: evaluation.at, flareDays: longest, tolerated };
-      return [line.prescriptionItemId, nextDose(question)] as const;
+      const longest = Math.max(0, ...item.limitingJoints.map((joint) => flareDays.get(joint) ?? 0));
+      const question = { ...context, record, item, at: evaluation.at, flareDays: longest, tolerated };
+      return [item.itemId, nextDose(question)] as const;
     }),
   );
 };

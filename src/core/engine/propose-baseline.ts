@@ -2,11 +2,11 @@
  * Usual values proposed from the diary for a clinician to freeze. Nothing here takes effect by itself:
  * the top of the band is shown and used only when a clinician widens it.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { type Day, dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, type Moment, mornings, morningsUpTo } from './judged-session.ts';
@@ -55,18 +55,18 @@ export const proposeBaseline = (
   record: PatientRecord,
   joint: Joint,
   day: Day,
-  choiceValues?: ChoiceValues,
+  settingValues?: SettingValues,
 ): BaselineAnswer => {
-  const choices = engineChoiceValues(choiceValues);
+  const settings = engineSettingValues(settingValues);
   const all = mornings(indexRecord(record), joint);
   const today = dayNumber(day);
   const perDay = new Map<number, JointMorning>();
   for (const one of all.slice(morningsUpTo(all, today - spreadWindow), morningsUpTo(all, today))) {
-    if (!perDay.has(one.day) && isQuiet(one) && isMorningScore(one, choices)) perDay.set(one.day, one);
+    if (!perDay.has(one.day) && isQuiet(one) && isMorningScore(one, settings)) perDay.set(one.day, one);
   }
   const quiet = [...perDay.values()];
   const recent = quiet.filter((one) => one.day > today - window);
-  const needed = choices['baseline-mornings'];
+  const needed = settings['baseline-mornings'];
   const pains = numbers(recent.map((one) => one.answers.pain));
   const usualPain = lowerMedian(pains);
   if (recent.length < needed || usualPain === null) return { ready: false, mornings: recent.length, needed };
@@ -91,25 +91,25 @@ export const proposeBaseline = (
  * it is stored with the baseline and only a clinician clears it. It is not read from the diary at
  * decision time, because there a worse morning would clear it.
  */
-export const mustLatchBaseline = (
+export const isBaselineDueForReview = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choiceValues?: ChoiceValues,
+  settingValues?: SettingValues,
 ): boolean => {
-  const choices = engineChoiceValues(choiceValues);
+  const settings = engineSettingValues(settingValues);
   const index = indexRecord(record);
   const day = dayNumber(at.day);
   const baselines = index.baselinesOf.get(joint) ?? [];
-  const baseline = baselines[countUpTo(baselines, day, (one) => one.frozenDay) - 1];
+  const baseline = baselines[countUpTo(baselines, day, (one) => one.setDay) - 1];
   if (!baseline || baseline.dueForReview || baseline.usualPain === null) return false;
   const mean = meanOfMornings(
     mornings(index, joint),
     day,
     window,
-    choices['baseline-mornings'],
+    settings['baseline-mornings'],
     at.instant,
-    choices,
+    settings,
   );
-  return mean !== null && baseline.usualPain - mean >= choices['stale-baseline-fall'];
+  return mean !== null && baseline.usualPain - mean >= settings['stale-baseline-fall'];
 };

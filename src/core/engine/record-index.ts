@@ -76,14 +76,14 @@ const sortedMornings = (record: PatientRecord): IndexedMorning[] =>
 
 /** Of two baselines frozen on one day the narrower stands last and is used. */
 const indexedBaselines = (record: PatientRecord): RecordIndex['baselinesOf'] => {
-  const map = new Map<Joint, (Baseline & { frozenDay: number })[]>();
+  const map = new Map<Joint, (Baseline & { setDay: number })[]>();
   for (const baseline of record.baselines) {
-    add(map, baseline.joint, { ...baseline, frozenDay: dayNumber(baseline.setOn) });
+    add(map, baseline.joint, { ...baseline, setDay: dayNumber(baseline.setOn) });
   }
   for (const list of map.values()) {
     list.sort(
       (a, b) =>
-        a.frozenDay - b.frozenDay ||
+        a.setDay - b.setDay ||
         (b.usualPainTop ?? b.usualPain ?? -1) - (a.usualPainTop ?? a.usualPain ?? -1) ||
         b.acceptablePainLimit - a.acceptablePainLimit,
     );

@@ -2,7 +2,7 @@
  * Stored decisions decided again: under their own choices, which must give the same answer, and under
  * others, which shows whose decisions a change would touch before it is made.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Answers } from './answers.ts';
 import { decide } from './decide.ts';
 import type { Facts } from './facts.ts';
@@ -11,7 +11,7 @@ import { engineVersion } from './rules/table.ts';
 export interface StoredDecision {
   readonly id: string;
   readonly facts: Facts;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
   readonly engineVersion: string;
   readonly answers: Omit<Answers, 'reasons'>;
 }
@@ -31,18 +31,18 @@ export const isSame = (a: Omit<Answers, 'reasons'>, b: Omit<Answers, 'reasons'>)
 
 /** Stored decisions that no longer come out as stored. Those of another engine version are not compared. */
 export const brokenReplays = (stored: readonly StoredDecision[]): readonly Difference[] =>
-  stored.flatMap(({ id, facts, choices, engineVersion: version, answers }) => {
+  stored.flatMap(({ id, facts, settings, engineVersion: version, answers }) => {
     if (version !== engineVersion) return [];
-    const after = decide(facts, choices);
+    const after = decide(facts, settings);
     return isSame(answers, after) ? [] : [{ id, before: answers, after }];
   });
 
 /** Decisions that would have come out otherwise under other choices. */
 export const differencesUnder = (
   stored: readonly StoredDecision[],
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): readonly Difference[] =>
   stored.flatMap(({ id, facts, answers }) => {
-    const after = decide(facts, choices);
+    const after = decide(facts, settings);
     return isSame(answers, after) ? [] : [{ id, before: answers, after }];
   });

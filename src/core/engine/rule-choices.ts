@@ -1,11 +1,11 @@
 /** Numbers of the decision rules that no source fixes. Each needs a physiotherapist's sign-off. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
 const score = { unit: '1', whole: true } as const;
 const days = { unit: 'd', whole: true } as const;
 const minutes = { unit: 'min' } as const;
 
-export const ruleChoices = [
+export const ruleSettings = [
   {
     id: 'severe-pain',
     title: 'Pain that eases the dose back and calls the clinic',
@@ -213,4 +213,4 @@ export const ruleChoices = [
     default: 1.5,
     why: 'Pain of neighbouring days is alike, which makes an uninflated chart alarm too often.',
   },
-] as const satisfies readonly ClinicChoice[];
+] as const satisfies readonly ClinicSetting[];

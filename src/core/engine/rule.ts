@@ -2,7 +2,7 @@
 import type { Citation } from '../citation.ts';
 import type { SymptomSource } from '../sources/symptoms.ts';
 import type { Contact, DecisionWord, Step, Today } from './answers.ts';
-import type { EngineChoiceId, EngineChoiceValues } from './choices.ts';
+import type { EngineSettingId, EngineSettingValues } from './choices.ts';
 import type { Facts } from './facts.ts';
 
 /** The most a rule that fires leaves of each answer it names. */
@@ -28,18 +28,18 @@ export interface Rule {
   readonly title: string;
   readonly effect: Effect;
   /** For the rules whose effect depends on what was found; `effect` then shows the most cautious one. */
-  readonly effectFor?: (facts: Facts, choices: EngineChoiceValues) => Effect;
-  readonly condition: (facts: Facts, derived: Derived, choices: EngineChoiceValues) => boolean;
+  readonly effectFor?: (facts: Facts, settings: EngineSettingValues) => Effect;
+  readonly condition: (facts: Facts, derived: Derived, settings: EngineSettingValues) => boolean;
   /** Facts shown as observed when the rule fires. */
   readonly observes: readonly (keyof Facts | 'peak')[];
   /** In place of `observes` where a list of names does not say it. */
   readonly observed?: (facts: Facts, derived: Derived) => Readonly<Record<string, unknown>>;
   /** The threshold in words, with the figures in force. */
-  readonly threshold: (choices: EngineChoiceValues) => string;
+  readonly threshold: (settings: EngineSettingValues) => string;
   /** What the rule leans on: a source, or a choice of the clinic although sources stand near it. */
   readonly restsOn: 'source' | 'clinic-choice';
   readonly citations: readonly Citation<SymptomSource>[];
-  readonly choices: readonly EngineChoiceId[];
+  readonly settings: readonly EngineSettingId[];
   /** One plain sentence for the patient; wording is the clinic's to approve. */
   readonly patientSentence: string;
 }

@@ -4,19 +4,19 @@
  * give the lower answer, and a red flag anywhere stops everything.
  */
 
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { dayNumber } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord, PrescriptionVersion } from '../model/record.ts';
 import type { Answers, Contact, Reason } from './answers.ts';
-import { engineChoiceValues } from './choices.ts';
+import { engineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import { contactRank, decide, mostCautious } from './decide.ts';
 import type { Facts } from './facts.ts';
 import { factsSeen } from './facts-from-record.ts';
 import type { RecordIndex } from './indexed-record.ts';
 import type { Judged, Moment } from './judged-session.ts';
-import { lookAt } from './look.ts';
+import { evaluationContext } from './look.ts';
 import { indexRecord } from './record-index.ts';
 import { ruleById } from './rules/table.ts';
 
@@ -33,18 +33,18 @@ export interface JointEvaluation {
   readonly answers: Answers;
 }
 
-export interface LineEvaluation extends Omit<Answers, 'reasons'> {
-  readonly prescriptionItemId: string;
+export interface ItemEvaluation extends Omit<Answers, 'reasons'> {
+  readonly itemId: string;
   readonly version: PrescriptionVersion;
   /** Joints whose answers gate the line. */
-  readonly gatedBy: readonly Joint[];
+  readonly limitingJoints: readonly Joint[];
   readonly reasons: readonly JointReason[];
 }
 
 export interface Evaluation {
   readonly at: Moment;
   readonly joints: readonly JointEvaluation[];
-  readonly lines: readonly LineEvaluation[];
+  readonly items: readonly ItemEvaluation[];
   /** A red flag was told: nothing is offered, care advice is shown at once. */
   readonly redFlag: boolean;
   /** Most urgent over all joints. */
@@ -53,13 +53,13 @@ export interface Evaluation {
 
 /** The version of each line in force at an instant, in the order of their ids. */
 const versionsInForce = (record: PatientRecord, instant: number): readonly PrescriptionVersion[] => {
-  const byLine = new Map<string, PrescriptionVersion>();
+  const byItem = new Map<string, PrescriptionVersion>();
   for (const version of record.prescriptions) {
     if (version.signedAt > instant || (version.endedAt !== null && version.endedAt <= instant)) continue;
-    const known = byLine.get(version.prescriptionItemId);
-    if (!known || version.version > known.version) byLine.set(version.prescriptionItemId, version);
+    const known = byItem.get(version.itemId);
+    if (!known || version.version > known.version) byItem.set(version.itemId, version);
   }
-  return [...byLine.values()].sort((a, b) => (a.prescriptionItemId < b.prescriptionItemId ? -1 : 1));
+  return [...byItem.values()].sort((a, b) => (a.itemId < b.itemId ? -1 : 1));
 };
 
 const began = (one: { readonly began: number }): number => one.began;
@@ -94,18 +94,18 @@ const evaluateJoint = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): JointEvaluation => {
-  const look = lookAt(record, joint, at, engineChoiceValues(choices));
-  const { judged } = look;
-  const facts = factsSeen(look);
+  const context = evaluationContext(record, joint, at, engineSettingValues(settings));
+  const { judged } = context;
+  const facts = factsSeen(context);
   return {
     joint,
     state: judged.state,
     sessionId: judged.session?.session.id ?? null,
     morningId: judged.nextMorning?.morning.id ?? null,
     facts,
-    answers: decide(facts, choices),
+    answers: decide(facts, settings),
   };
 };
 
@@ -125,51 +125,51 @@ const reasonsOf = ({ joint, answers }: JointEvaluation): readonly JointReason[] 
     joint,
   }));
 
-type Gated = Omit<LineEvaluation, 'prescriptionItemId' | 'version'>;
+type ByJoints = Omit<ItemEvaluation, 'itemId' | 'version'>;
 
 const isSame = (a: readonly Joint[], b: readonly Joint[]): boolean =>
   a.length === b.length && a.every((joint, place) => joint === b[place]);
 
 /** What a set of gating joints answers together; most lines of a patient are gated by the same ones. */
-const gating = (joints: readonly JointEvaluation[]): ((gatedBy: readonly Joint[]) => Gated) => {
+const gating = (joints: readonly JointEvaluation[]): ((limitingJoints: readonly Joint[]) => ByJoints) => {
   const said = joints.map(reasonsOf);
-  const known: Gated[] = [];
-  return (gatedBy) => {
-    const before = known.find((one) => isSame(one.gatedBy, gatedBy));
+  const known: ByJoints[] = [];
+  return (limitingJoints) => {
+    const before = known.find((one) => isSame(one.limitingJoints, limitingJoints));
     if (before) return before;
-    const heard = joints
+    const answered = joints
       .map(({ joint }, place) =>
-        gatedBy.includes(joint) ? said[place]! : said[place]!.filter(({ rule }) => rule === stopsAll),
+        limitingJoints.includes(joint) ? said[place]! : said[place]!.filter(({ rule }) => rule === stopsAll),
       )
       .filter((reasons) => reasons.length > 0);
     // The reasons of one joint stand in the table's order already.
-    const reasons = heard.length === 1 ? heard[0]! : heard.flat().sort(inTableOrder);
-    const gated = { gatedBy, ...mostCautious(reasons.map((reason) => reason.effect)), reasons };
-    known.push(gated);
-    return gated;
+    const reasons = answered.length === 1 ? answered[0]! : answered.flat().sort(inTableOrder);
+    const limited = { limitingJoints, ...mostCautious(reasons.map((reason) => reason.effect)), reasons };
+    known.push(limited);
+    return limited;
   };
 };
 
-export const evaluate = (record: PatientRecord, at: Moment, choiceValues?: ChoiceValues): Evaluation => {
-  const choices = engineChoiceValues(choiceValues);
+export const evaluate = (record: PatientRecord, at: Moment, settingValues?: SettingValues): Evaluation => {
+  const settings = engineSettingValues(settingValues);
   const isAsked = askedAt(indexRecord(record), at);
   const versions = versionsInForce(record, at.instant).map(
     (version) => [version, gatingJoints(version, isAsked)] as const,
   );
   const wanted = new Set<Joint>(record.followedJoints);
-  for (const [, gatedBy] of versions) for (const joint of gatedBy) wanted.add(joint);
-  const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, choices));
+  for (const [, limitingJoints] of versions) for (const joint of limitingJoints) wanted.add(joint);
+  const all = [...wanted].sort().map((joint) => evaluateJoint(record, joint, at, settings));
   const answerOf = gating(all);
-  const lines = versions.map(([version, gatedBy]) => ({
-    prescriptionItemId: version.prescriptionItemId,
+  const items = versions.map(([version, limitingJoints]) => ({
+    itemId: version.itemId,
     version,
-    ...answerOf(gatedBy),
+    ...answerOf(limitingJoints),
   }));
   const contacts = all.map((one) => one.answers.contact);
   return {
     at,
     joints: all,
-    lines,
+    items,
     redFlag: all.some((one) => one.answers.reasons.some((reason) => reason.rule === stopsAll)),
     contact: contacts.reduce<Contact>((a, b) => (contactRank[b] < contactRank[a] ? b : a), 'none'),
   };

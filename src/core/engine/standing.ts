@@ -9,7 +9,7 @@ import { type Day, daysBetween } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Answers, DecisionWord, Today } from './answers.ts';
 import { mostCautious } from './decide.ts';
-import type { Evaluation, LineEvaluation } from './scope.ts';
+import type { Evaluation, ItemEvaluation } from './scope.ts';
 
 export interface MadeDecision extends Answers {
   readonly id: string;
@@ -25,7 +25,7 @@ export interface ClinicianAnswer {
   readonly answeredAt: number;
 }
 
-export interface Standing extends Omit<Answers, 'reasons'> {
+export interface DecisionInForce extends Omit<Answers, 'reasons'> {
   readonly joint: Joint;
   readonly from: 'engine' | 'clinician' | 'open-pause';
   /** The decision it rests on. */
@@ -43,7 +43,7 @@ const todayUnder: Readonly<Record<DecisionWord, Today>> = {
 
 const isRedFlag = (row: MadeDecision): boolean => row.reasons.some((reason) => reason.rule === 'R1');
 
-const asMade = (row: MadeDecision, from: Standing['from']): Standing => ({
+const asMade = (row: MadeDecision, from: DecisionInForce['from']): DecisionInForce => ({
   joint: row.joint,
   decision: row.decision,
   largestStep: row.largestStep,
@@ -85,7 +85,7 @@ const isNewDanger = (row: MadeDecision, override: Override): boolean => {
   return row.reasons.some((reason) => reason.effect.decision === 'pause' && !seen.has(reason.rule));
 };
 
-const overridden = (override: Override): Standing => {
+const overridden = (override: Override): DecisionInForce => {
   const decision = override.answer.decision ?? 'hold';
   return {
     joint: override.of.joint,
@@ -99,11 +99,11 @@ const overridden = (override: Override): Standing => {
   };
 };
 
-const standingOf = (
+const inForceOf = (
   made: readonly MadeDecision[],
   answers: readonly ClinicianAnswer[],
   day: Day,
-): Standing => {
+): DecisionInForce => {
   const newest = made.at(-1)!;
   const pause = openPause(made, answers);
   const override = overrideOn(made, answers, day);
@@ -115,28 +115,30 @@ const standingOf = (
 };
 
 /** Decisions oldest first; every open pause must be among them, however old. */
-export const standingAnswers = (
+export const decisionsInForce = (
   decisions: readonly MadeDecision[],
   answers: readonly ClinicianAnswer[],
   day: Day,
-): ReadonlyMap<Joint, Standing> => {
+): ReadonlyMap<Joint, DecisionInForce> => {
   const byJoint = new Map<Joint, MadeDecision[]>();
   for (const row of decisions) {
     const known = byJoint.get(row.joint);
     if (known) known.push(row);
     else byJoint.set(row.joint, [row]);
   }
-  return new Map([...byJoint].map(([joint, made]) => [joint, standingOf(made, answers, day)]));
+  return new Map([...byJoint].map(([joint, made]) => [joint, inForceOf(made, answers, day)]));
 };
 
-const lineUnder = (
-  line: LineEvaluation,
+const itemUnder = (
+  item: ItemEvaluation,
   evaluation: Evaluation,
-  standing: ReadonlyMap<Joint, Standing>,
-): LineEvaluation => {
-  const everywhere = [...standing.values()].filter((one) => one.everywhere && one.decision === 'pause');
-  const ofJoints = line.gatedBy.flatMap((joint) => {
-    const own = standing.get(joint) ?? evaluation.joints.find((one) => one.joint === joint)?.answers;
+  decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
+): ItemEvaluation => {
+  const everywhere = [...decisionsInForce.values()].filter(
+    (one) => one.everywhere && one.decision === 'pause',
+  );
+  const ofJoints = item.limitingJoints.flatMap((joint) => {
+    const own = decisionsInForce.get(joint) ?? evaluation.joints.find((one) => one.joint === joint)?.answers;
     return own ? [own] : [];
   });
   const effects = [...everywhere, ...ofJoints].map(({ decision, largestStep, today, contact }) => ({
@@ -145,14 +147,14 @@ const lineUnder = (
     today,
     contact,
   }));
-  return { ...line, ...mostCautious(effects) };
+  return { ...item, ...mostCautious(effects) };
 };
 
 /** An evaluation with what stands put in place of the engine's newest word, line by line. */
-export const underStanding = (
+export const withDecisionsInForce = (
   evaluation: Evaluation,
-  standing: ReadonlyMap<Joint, Standing>,
+  decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
 ): Evaluation => ({
   ...evaluation,
-  lines: evaluation.lines.map((line) => lineUnder(line, evaluation, standing)),
+  items: evaluation.items.map((item) => itemUnder(item, evaluation, decisionsInForce)),
 });

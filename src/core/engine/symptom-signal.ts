@@ -4,7 +4,7 @@
  * with them; read again from later mornings, a worsening would widen it and silence the chart.
  */
 import type { Baseline } from '../model/record.ts';
-import type { EngineChoiceValues } from './choices.ts';
+import type { EngineSettingValues } from './choices.ts';
 import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';
 
@@ -15,26 +15,26 @@ const leastDeviation = 1;
 
 export const symptomSignal = (
   list: readonly JointMorning[],
-  baseline: Baseline & { readonly frozenDay: number },
+  baseline: Baseline & { readonly setDay: number },
   day: number,
   instant: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): boolean => {
   const spread = baseline.morningSpread;
-  if (!spread || baseline.usualPain === null || spread.values < choices['signal-least-values']) return false;
-  const sigma = Math.max(leastDeviation, spread.standardDeviation) * choices['signal-inflation'];
-  const height = choices['signal-interval'] * sigma;
+  if (!spread || baseline.usualPain === null || spread.values < settings['signal-least-values']) return false;
+  const sigma = Math.max(leastDeviation, spread.standardDeviation) * settings['signal-inflation'];
+  const height = settings['signal-interval'] * sigma;
   const target = baseline.usualPain + allowance * sigma;
   let sum = 0;
   let counted = Number.NaN;
   for (
-    let place = morningsUpTo(list, baseline.frozenDay);
+    let place = morningsUpTo(list, baseline.setDay);
     place < list.length && list[place]!.day <= day;
     place++
   ) {
     const one = list[place]!;
     if (one.day === counted || one.answers.pain === null) continue;
-    if (one.morning.recordedAt > instant || !isMorningScore(one, choices)) continue;
+    if (one.morning.recordedAt > instant || !isMorningScore(one, settings)) continue;
     counted = one.day;
     sum = Math.max(0, sum + one.answers.pain - target);
     if (sum > height) return true;

@@ -2,12 +2,12 @@
  * Tests to failure are sessions: the same gate before, a check the morning after, and enough hours since
  * the last session that loaded the joints. The hours are a clinic choice.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
 import type { Today } from './answers.ts';
-import type { BeforeGate } from './before-gate.ts';
-import { engineChoiceValues } from './choices.ts';
+import type { PreSessionCheck } from './before-gate.ts';
+import { engineSettingValues } from './choices.ts';
 import { countUpTo } from './count-up-to.ts';
 import { indexRecord } from './record-index.ts';
 
@@ -25,11 +25,11 @@ const hour = 3_600_000;
 export const readyForTest = (
   record: PatientRecord,
   joints: readonly Joint[],
-  gates: ReadonlyMap<Joint, BeforeGate>,
+  checks: ReadonlyMap<Joint, PreSessionCheck>,
   instant: number,
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): TestReadiness => {
-  const neededHours = engineChoiceValues(choices)['rest-before-test-hours'];
+  const neededHours = engineSettingValues(settings)['rest-before-test-hours'];
   const index = indexRecord(record);
   let last: number | null = null;
   for (const joint of joints) {
@@ -40,7 +40,7 @@ export const readyForTest = (
   const hoursSince = last === null ? null : (instant - last) / hour;
   // A joint nobody asked about at the door is not known to be fit for a test.
   const heldBy = joints.flatMap((joint) => {
-    const today = gates.get(joint)?.today ?? 'none';
+    const today = checks.get(joint)?.today ?? 'none';
     return today === 'as-planned' ? [] : [{ joint, today }];
   });
   const isRested = hoursSince === null || hoursSince >= neededHours;

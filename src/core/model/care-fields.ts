@@ -53,7 +53,7 @@ export const eventFields = [
 ] as const satisfies readonly Field[];
 
 export const preApprovalFields = [
-  text('prescriptionItemId', 64, 'Prescribed exercise'),
+  text('itemId', 64, 'Prescribed exercise'),
   { name: 'steps', kind: 'integer', unit: '1', min: 1, max: 3, about: 'Steps' },
   { name: 'days', kind: 'integer', unit: 'd', min: 1, max: 28, about: 'Days' },
 ] as const satisfies readonly Field[];

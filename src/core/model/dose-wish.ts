@@ -33,7 +33,7 @@ const common = [
   whole('sessionsPerWeek', '1', 1, 7, 'Sessions a week'),
 ] as const;
 
-export const lowLoadWishFields = [
+export const lowLoadRequestFields = [
   { name: 'method', kind: 'enum', values: ['low-load'] },
   exercise,
   side,
@@ -59,14 +59,14 @@ export const lowLoadWishFields = [
   ...common,
 ] as const satisfies readonly Field[];
 
-export const variationWishFields = [
+export const variationRequestFields = [
   { name: 'method', kind: 'enum', values: ['variation'] },
   exercise,
   side,
   ...common,
 ] as const satisfies readonly Field[];
 
-export const occlusionWishFields = [
+export const occlusionRequestFields = [
   { name: 'method', kind: 'enum', values: ['occlusion'] },
   exercise,
   { name: 'limb', kind: 'enum', values: [...limbs, 'trunk'], about: 'Limb' },
@@ -123,6 +123,6 @@ export const occlusionWishFields = [
   },
 ] as const satisfies readonly Field[];
 
-export type LowLoadWish = InputOf<typeof lowLoadWishFields>;
-export type VariationWish = InputOf<typeof variationWishFields>;
-export type OcclusionWishInput = InputOf<typeof occlusionWishFields>;
+export type LowLoadRequest = InputOf<typeof lowLoadRequestFields>;
+export type VariationRequest = InputOf<typeof variationRequestFields>;
+export type OcclusionRequestInput = InputOf<typeof occlusionRequestFields>;

@@ -72,7 +72,7 @@ export const sessionEntryFields = [
       kind: 'record',
       fields: [
         text('prescriptionId', 64),
-        text('prescriptionItemId', 64),
+        text('itemId', 64),
         { name: 'set', kind: 'integer', unit: '1', min: 1, max: 30 },
         { name: 'repetitions', kind: 'integer', unit: '{rep}', min: 0, max: 500, nullable: true },
         { name: 'loadKg', kind: 'number', unit: 'kg', min: 0, max: 500, nullable: true },
@@ -170,7 +170,7 @@ export const sessionEntryConsistent = (entry: SessionEntry): readonly Refusal[] 
       reason: 'A session ends after it begins; check both times.',
     });
   }
-  const twice = repeated(entry.sets.map((row) => `${row.prescriptionItemId} set ${row.set}`));
+  const twice = repeated(entry.sets.map((row) => `${row.itemId} set ${row.set}`));
   if (twice)
     refusals.push({ field: 'input.sets', code: 'inconsistent', reason: `Log ${twice} once, not twice.` });
   return [...refusals, ...limbRefusals(entry.limbChecks ?? [])];

@@ -21,7 +21,7 @@ export const limbChecksField = {
     name: 'check',
     kind: 'record',
     fields: [
-      { name: 'prescriptionItemId', kind: 'text', minLength: 1, maxLength: 64 },
+      { name: 'itemId', kind: 'text', minLength: 1, maxLength: 64 },
       { name: 'moment', kind: 'enum', values: limbMoments },
       sign('colour'),
       sign('feeling'),
@@ -34,7 +34,7 @@ export const limbChecksField = {
 const refusal = (reason: string): Refusal => ({ field: 'input.limbChecks', code: 'inconsistent', reason });
 
 export const limbRefusals = (checks: readonly LimbCheck[]): readonly Refusal[] => {
-  const looks = checks.map(({ prescriptionItemId, moment }) => `${prescriptionItemId} ${moment}`);
+  const looks = checks.map(({ itemId, moment }) => `${itemId} ${moment}`);
   const twice = looks.find((look, index) => looks.indexOf(look) !== index);
   return [
     ...(twice ? [refusal(`Give the look at ${twice} once, not twice.`)] : []),

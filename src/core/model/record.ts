@@ -31,7 +31,7 @@ export type Effusion = (typeof effusions)[number];
 export interface PrescriptionVersion {
   readonly id: string;
   /** Stable across versions of the same prescribed exercise. */
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly version: number;
   readonly dose: Dose;
   /** The easier session signed together with the dose. */
@@ -45,7 +45,7 @@ export interface PrescriptionVersion {
 }
 
 export interface SetRecord {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly prescriptionId: string;
   /** From 1. */
   readonly set: number;
@@ -139,7 +139,7 @@ export interface Baseline {
   readonly usualEffusion: 'zero' | 'trace' | '1+';
   readonly usualFatigue: number | null;
   readonly setOn: Day;
-  readonly frozenBy: string;
+  readonly setBy: string;
   /** Set when the 14-day morning mean lay 1.5 or more under the usual pain; only a clinician clears it. */
   readonly dueForReview: boolean;
   /**

@@ -1,7 +1,7 @@
 /** A screening as recorded: one version, dated, never edited. */
 import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
-import type { Method, Opening } from '../methods.ts';
+import type { Eligibility, Method } from '../methods.ts';
 
 export const screeningAnswers = ['yes', 'no', 'not-known'] as const;
 export type ScreeningAnswer = (typeof screeningAnswers)[number];
@@ -41,7 +41,7 @@ export interface MethodOutcome {
   readonly method: Method;
   readonly limb: Limb;
   readonly side: Side;
-  readonly opening: Opening;
+  readonly eligibility: Eligibility;
   readonly reasons: readonly MethodReason[];
 }
 
@@ -50,7 +50,7 @@ export interface MethodReason {
   readonly code: string;
   /** Screening item or measurement that caused it. */
   readonly from: string;
-  readonly opening: Opening;
+  readonly eligibility: Eligibility;
   /** One sentence for the clinician. */
   readonly text: string;
   /** Who may clear it, or null where nobody may. */

@@ -156,7 +156,7 @@ export const programmeFields = [
       name: 'line',
       kind: 'record',
       fields: [
-        text('prescriptionItemId', 64),
+        text('itemId', 64),
         {
           name: 'weekdays',
           kind: 'list',

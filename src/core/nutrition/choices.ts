@@ -1,7 +1,7 @@
 /** Nutrition numbers that no source fixes. A clinic may move them inside the bounds. */
-import { type ChoiceValues, type ClinicChoice, defaultsOf } from '../clinic-choice.ts';
+import { type ClinicSetting, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 
-export const nutritionChoices: readonly ClinicChoice[] = [
+export const nutritionSettings: readonly ClinicSetting[] = [
   {
     id: 'lean-mass-bmi-min',
     title: 'Lowest body-mass index at which a lean-mass formula is used',
@@ -76,10 +76,10 @@ export const nutritionChoices: readonly ClinicChoice[] = [
   },
 ];
 
-export const nutritionDefaults: ChoiceValues = defaultsOf(nutritionChoices);
+export const nutritionDefaults: SettingValues = defaultsOf(nutritionSettings);
 
 /** A choice by name; a missing one is a programmer error, since values are checked before they are stored. */
-export const choiceOf = (values: ChoiceValues, id: string): number => {
+export const settingOf = (values: SettingValues, id: string): number => {
   const value = values[id] ?? nutritionDefaults[id];
   if (value === undefined) throw new Error(`No nutrition choice named ${id}`);
   return value;

@@ -7,13 +7,13 @@
  */
 import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Field, InputOf } from '../describe.ts';
 import { answer, type Note } from '../outcome.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg, statureCm } from './body-fields.ts';
 import { bodyMassIndex } from './body-mass-index.ts';
-import { choiceOf, nutritionDefaults } from './choices.ts';
+import { nutritionDefaults, settingOf } from './choices.ts';
 import { kidneyLockReasons } from './kidney-lock.ts';
 import { egfrField, lockQuestions } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';
@@ -65,11 +65,11 @@ const publishedRanges = (maintenanceKcalPerDay: number) => [
   },
 ];
 
-export const energySurplus = (given: EnergySurplusInput, choices: ChoiceValues = nutritionDefaults) => {
+export const energySurplus = (given: EnergySurplusInput, settings: SettingValues = nutritionDefaults) => {
   const index = bodyMassIndex(given.massKg, given.statureCm);
   const lockReasons = [...kidneyLockReasons(given), ...otherLockReasons({ ...given, bodyMassIndex: index })];
   const locked = lockReasons.length > 0;
-  const zero = given.jointDisease && index >= choiceOf(choices, 'surplus-zero-from-bmi');
+  const zero = given.jointDisease && index >= settingOf(settings, 'surplus-zero-from-bmi');
   const notes: Note[] = [
     {
       code: 'under-published-ranges',
@@ -85,8 +85,8 @@ export const energySurplus = (given: EnergySurplusInput, choices: ChoiceValues =
   }
   return answer(
     {
-      lowKcal: locked ? null : zero ? 0 : choiceOf(choices, 'energy-surplus-low'),
-      highKcal: locked ? null : zero ? 0 : choiceOf(choices, 'energy-surplus-high'),
+      lowKcal: locked ? null : zero ? 0 : settingOf(settings, 'energy-surplus-low'),
+      highKcal: locked ? null : zero ? 0 : settingOf(settings, 'energy-surplus-high'),
       locked,
       lockReasons,
       published: locked ? [] : publishedRanges(given.maintenanceKcalPerDay),

@@ -6,13 +6,13 @@
  * no automatic target. It does not know the person's diet, other disease or medicines.
  */
 import { calculation } from '../calculation.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Field, InputOf } from '../describe.ts';
 import { needed } from '../needed-inputs.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { ageYears, leanMassKg, massKg, statureCm } from './body-fields.ts';
 import { bodyMassBand, bodyMassIndex } from './body-mass-index.ts';
-import { choiceOf, nutritionDefaults } from './choices.ts';
+import { nutritionDefaults, settingOf } from './choices.ts';
 import { kidneyFigures, kidneyLockReasons, kidneyNotes } from './kidney-lock.ts';
 import { egfrField, lockQuestions, locks } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';
@@ -126,19 +126,19 @@ const targetNotes = (given: ProteinTargetInput, lowG: number, index: number | un
 
 const basisFor = (
   basis: Exclude<ProteinTargetInput['basis'], 'kidney'>,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): ProteinBasis =>
   basis === 'lean-common'
     ? {
         per: 'lean-mass',
-        lowGPerKg: choiceOf(choices, 'lean-protein-low'),
-        highGPerKg: choiceOf(choices, 'lean-protein-high'),
+        lowGPerKg: settingOf(settings, 'lean-protein-low'),
+        highGPerKg: settingOf(settings, 'lean-protein-high'),
       }
     : bodyBases[basis];
 
 export const proteinTarget = (
   given: ProteinTargetInput,
-  choices: ChoiceValues = nutritionDefaults,
+  settings: SettingValues = nutritionDefaults,
 ): Outcome<ProteinTarget> => {
   if (given.leanMassKg !== undefined && given.leanMassKg >= given.massKg) {
     return refuse('leanMassKg', 'inconsistent', 'Lean mass is less than body mass.');
@@ -147,7 +147,7 @@ export const proteinTarget = (
   const kidney = [...kidneyLockReasons(given), ...(given.basis === 'kidney' ? ['kidney-basis'] : [])];
   const other = otherLockReasons({ ...given, bodyMassIndex: index });
   if (given.basis === 'kidney' || kidney.length + other.length > 0) return locked(given, kidney, other);
-  const basis = basisFor(given.basis, choices);
+  const basis = basisFor(given.basis, settings);
   let kilograms = given.massKg;
   if (basis.per === 'lean-mass') {
     const full = needed(given, ['leanMassKg'], 'this basis is per kg lean mass');

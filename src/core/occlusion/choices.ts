@@ -1,7 +1,7 @@
 /** What no source fixes in occlusion work. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
-export const occlusionChoices: readonly ClinicChoice[] = [
+export const occlusionSettings: readonly ClinicSetting[] = [
   {
     id: 'occlusion-pressure-valid-days',
     title: 'Days for which a measured limb occlusion pressure may be used',

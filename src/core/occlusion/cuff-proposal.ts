@@ -1,5 +1,5 @@
 /** The cuff of a dose: a pressure from a measurement of this limb, or a wrap with a tightness and no pressure. */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Cuff } from '../model/dose.ts';
@@ -9,55 +9,55 @@ import { checkTightness } from './elastic-wrap.ts';
 import { percentOfOcclusionPressure } from './limits.ts';
 import { measuredPressureFor } from './measured-pressure.ts';
 import { wholeTargetMmhg } from './occlusion-target.ts';
-import type { CuffWish, WorkingLine } from './occlusion-wish.ts';
+import type { CuffRequest, WorkingLine } from './occlusion-wish.ts';
 
 export interface CuffProposal {
   readonly cuff: Cuff;
   readonly working: WorkingLine;
 }
 
-type PneumaticWish = Extract<CuffWish, { kind: 'pneumatic' }>;
+type PneumaticRequest = Extract<CuffRequest, { kind: 'pneumatic' }>;
 
 const pneumatic = (
-  wish: PneumaticWish,
+  request: PneumaticRequest,
   site: { readonly limb: Limb; readonly side: Side },
   measurements: readonly Measurement[],
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Outcome<CuffProposal> => {
   const { low, high } = percentOfOcclusionPressure.value;
-  if (!(wish.percent >= low)) {
+  if (!(request.percent >= low)) {
     return refuse(
-      'wish.cuff.percent',
+      'request.cuff.percent',
       'too-low',
       `Use ${low} to ${high} % of the measured occlusion pressure.`,
     );
   }
-  if (wish.percent > high) {
+  if (request.percent > high) {
     return refuse(
-      'wish.cuff.percent',
+      'request.cuff.percent',
       'too-high',
       `Use ${low} to ${high} % of the measured occlusion pressure.`,
     );
   }
-  const plan = { ...site, cuffWidthCm: wish.widthCm, position: wish.position };
-  const measured = measuredPressureFor(measurements, plan, today, choices);
+  const plan = { ...site, cuffWidthCm: request.widthCm, position: request.position };
+  const measured = measuredPressureFor(measurements, plan, today, settings);
   if (!measured.ok) return measured;
   const { pressureMmhg: limbOcclusionPressureMmhg, measurement } = measured.result;
-  const pressureMmhg = wholeTargetMmhg(limbOcclusionPressureMmhg, wish.percent);
+  const pressureMmhg = wholeTargetMmhg(limbOcclusionPressureMmhg, request.percent);
   return answer(
     {
       cuff: {
         kind: 'pneumatic',
-        widthCm: wish.widthCm,
-        position: wish.position,
+        widthCm: request.widthCm,
+        position: request.position,
         pressureMmhg,
-        percentOfLimbOcclusionPressure: wish.percent,
+        percentOfLimbOcclusionPressure: request.percent,
         limbOcclusionPressureMmhg,
         measuredOn: measurement.day,
       },
       working: {
-        text: `${limbOcclusionPressureMmhg} mmHg (lower of ${measurement.firstMmhg} and ${measurement.secondMmhg}, ${site.side} ${site.limb}, ${wish.widthCm} cm, ${wish.position}, ${measurement.day}) × ${wish.percent} % = ${pressureMmhg} mmHg.`,
+        text: `${limbOcclusionPressureMmhg} mmHg (lower of ${measurement.firstMmhg} and ${measurement.secondMmhg}, ${site.side} ${site.limb}, ${request.widthCm} cm, ${request.position}, ${measurement.day}) × ${request.percent} % = ${pressureMmhg} mmHg.`,
         support: percentOfOcclusionPressure.citation.source,
       },
     },
@@ -66,33 +66,33 @@ const pneumatic = (
 };
 
 export const proposeCuff = (
-  wish: CuffWish,
+  request: CuffRequest,
   site: { readonly limb: Limb; readonly side: Side },
   measurements: readonly Measurement[],
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Outcome<CuffProposal> => {
-  if (wish.kind === 'pneumatic') return pneumatic(wish, site, measurements, today, choices);
-  const checked = checkTightness(wish.tightness);
+  if (request.kind === 'pneumatic') return pneumatic(request, site, measurements, today, settings);
+  const checked = checkTightness(request.tightness);
   if (!checked.ok) {
     return {
       ok: false,
-      refused: checked.refused.map((one) => ({ ...one, field: 'input.wish.cuff.tightness' })),
+      refused: checked.refused.map((one) => ({ ...one, field: 'input.request.cuff.tightness' })),
     };
   }
-  const target = choices['wrap-tightness-target']!;
+  const target = settings['wrap-tightness-target']!;
   const aboveTarget: Note = {
     code: 'tightness-above-clinic-target',
     text: `Above the clinic's target of ${target}.`,
   };
   return answer(
     {
-      cuff: { kind: 'elastic-wrap', tightness: wish.tightness },
+      cuff: { kind: 'elastic-wrap', tightness: request.tightness },
       working: {
-        text: `Elastic wrap at tightness ${wish.tightness} of 10, target ${target}; its pressure is not known.`,
+        text: `Elastic wrap at tightness ${request.tightness} of 10, target ${target}; its pressure is not known.`,
         support: 'wrap-tightness-2018',
       },
     },
-    wish.tightness > target ? [...checked.notes, aboveTarget] : checked.notes,
+    request.tightness > target ? [...checked.notes, aboveTarget] : checked.notes,
   );
 };

@@ -23,7 +23,7 @@ export type SignAnswer = (typeof signAnswers)[number];
 export const pulseStates = ['asked', 'not-shown', 'not-asked'] as const;
 
 export interface LimbCheck {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly moment: (typeof limbMoments)[number];
   /** null = asked and not answered, or not known. */
   readonly colour: SignAnswer | null;

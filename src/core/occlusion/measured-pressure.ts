@@ -6,13 +6,13 @@
  * choice of this project: it gives the lower dose). An estimate never stands in for a measurement.
  */
 import type { Citation } from '../citation.ts';
-import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Position } from '../model/dose.ts';
 import type { Measurement } from '../model/measurement.ts';
 import { answer, type Note, type Outcome, type RefusalCode } from '../outcome.ts';
-import { occlusionChoices } from './choices.ts';
+import { occlusionSettings } from './choices.ts';
 
 /** What a pressure belongs to, and who says so. */
 const belongsTo = {
@@ -110,7 +110,7 @@ const bodyChanged = (
   reading: OcclusionPressureMeasurement,
   measurements: readonly Measurement[],
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): readonly string[] => {
   const spread = (kind: 'blood-pressure' | 'limb-circumference', pick: (m: Measurement) => number | null) => {
     const dated = measurements
@@ -130,10 +130,10 @@ const bodyChanged = (
       : null,
   );
   return [
-    ...(systolic >= choices['occlusion-systolic-change-mmhg']!
+    ...(systolic >= settings['occlusion-systolic-change-mmhg']!
       ? [`resting systolic pressure has moved by ${systolic} mmHg`]
       : []),
-    ...(circumference >= choices['occlusion-circumference-change-cm']!
+    ...(circumference >= settings['occlusion-circumference-change-cm']!
       ? [`the limb's circumference has changed by ${circumference} cm`]
       : []),
   ];
@@ -143,9 +143,9 @@ export const measuredPressureFor = (
   measurements: readonly Measurement[],
   plan: CuffPlan,
   today: Day,
-  choiceValues: ChoiceValues,
+  settingValues: SettingValues,
 ): Outcome<MeasuredPressure> => {
-  const choices = { ...defaultsOf(occlusionChoices), ...choiceValues };
+  const settings = { ...defaultsOf(occlusionSettings), ...settingValues };
   const stored = measurements.filter(
     (m): m is OcclusionPressureMeasurement => m.kind === 'limb-occlusion-pressure' && m.day <= today,
   );
@@ -155,7 +155,7 @@ export const measuredPressureFor = (
     return refuseWith('missing', 'Two readings are needed, at least one minute apart.');
   }
   const age = daysBetween(reading.day, today);
-  const validDays = choices['occlusion-pressure-valid-days']!;
+  const validDays = settings['occlusion-pressure-valid-days']!;
   if (age > validDays) {
     return refuseWith(
       'outside-validity',
@@ -163,10 +163,10 @@ export const measuredPressureFor = (
     );
   }
   const apart = Math.abs(reading.firstMmhg - reading.secondMmhg);
-  if (apart > choices['occlusion-readings-differ-mmhg']!) {
+  if (apart > settings['occlusion-readings-differ-mmhg']!) {
     return refuseWith('inconsistent', `The two readings lie ${apart} mmHg apart; take them again.`);
   }
-  const changed = bodyChanged(reading, measurements, today, choices);
+  const changed = bodyChanged(reading, measurements, today, settings);
   if (changed.length > 0) {
     return refuseWith('outside-validity', `Measure again: since then ${changed.join(' and ')}.`);
   }

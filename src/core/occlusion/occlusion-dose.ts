@@ -5,7 +5,7 @@
  * position, never from an estimate; an elastic wrap gets a tightness and no pressure. One limb at a
  * time, arms and legs only. It is a proposal: a licensed clinician and local rules decide.
  */
-import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Cuff, OcclusionDose } from '../model/dose.ts';
@@ -13,22 +13,22 @@ import type { Measurement } from '../model/measurement.ts';
 import type { MethodOutcome } from '../model/screening.ts';
 import { answer, type Note, type Outcome, type Refusal, refuse } from '../outcome.ts';
 import { badDayOf } from './bad-day.ts';
-import { occlusionChoices } from './choices.ts';
+import { occlusionSettings } from './choices.ts';
 import { type CuffProposal, proposeCuff } from './cuff-proposal.ts';
 import { unmetHomeConditions } from './home-conditions.ts';
 import { exerciseCapSeconds, sessionsPerWeek } from './limits.ts';
 import { loadWithinShare } from './occlusion-load.ts';
-import type { OcclusionWish, WorkingLine } from './occlusion-wish.ts';
+import type { OcclusionRequest, WorkingLine } from './occlusion-wish.ts';
 import { type OcclusionScheme, occlusionScheme } from './schemes.ts';
 import { checkTiming, timingLine } from './timing.ts';
 
 export interface OcclusionDoseInput {
-  readonly wish: OcclusionWish;
+  readonly request: OcclusionRequest;
   /** What screening leaves of occlusion on this limb and side; null when nobody has judged it. */
   readonly outcome: MethodOutcome | null;
   readonly measurements: readonly Measurement[];
   readonly today: Day;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 export interface ProposedOcclusion {
@@ -48,9 +48,10 @@ export const occlusionSite = (
   limb: Limb | 'trunk',
   side: Side | 'both',
 ): Outcome<{ readonly limb: Limb; readonly side: Side }> => {
-  if (limb === 'trunk') return refuse('wish.limb', 'not-listed', 'Occlusion work is for arms and legs only.');
+  if (limb === 'trunk')
+    return refuse('request.limb', 'not-listed', 'Occlusion work is for arms and legs only.');
   if (side === 'both') {
-    return refuse('wish.side', 'not-listed', 'One limb at a time: choose left or right.');
+    return refuse('request.side', 'not-listed', 'One limb at a time: choose left or right.');
   }
   return answer({ limb, side });
 };
@@ -60,9 +61,9 @@ const screeningRefusals = (outcome: MethodOutcome | null, limb: Limb, side: Side
   if (outcome.method !== 'occlusion' || outcome.limb !== limb || outcome.side !== side) {
     return [refusal('outcome', 'inconsistent', 'The screening outcome is of another method, limb or side.')];
   }
-  if (outcome.opening === 'closed' || outcome.opening === 'closed-until-cleared') {
+  if (outcome.eligibility === 'closed' || outcome.eligibility === 'closed-until-cleared') {
     const why = outcome.reasons
-      .filter((reason) => reason.opening === 'closed' || reason.opening === 'closed-until-cleared')
+      .filter((reason) => reason.eligibility === 'closed' || reason.eligibility === 'closed-until-cleared')
       .map((reason) => reason.text);
     return [refusal('outcome', 'inconsistent', `Occlusion is closed on this limb: ${why.join(' ')}`)];
   }
@@ -72,12 +73,12 @@ const screeningRefusals = (outcome: MethodOutcome | null, limb: Limb, side: Side
 const weekRefusals = (perWeek: number): readonly Refusal[] => {
   const { low, high } = sessionsPerWeek.value;
   if (!Number.isInteger(perWeek)) {
-    return [refusal('wish.sessionsPerWeek', 'wrong-type', 'Sessions a week is a whole number.')];
+    return [refusal('request.sessionsPerWeek', 'wrong-type', 'Sessions a week is a whole number.')];
   }
   if (perWeek < low)
-    return [refusal('wish.sessionsPerWeek', 'too-low', `${low} to ${high} sessions a week.`)];
+    return [refusal('request.sessionsPerWeek', 'too-low', `${low} to ${high} sessions a week.`)];
   if (perWeek > high)
-    return [refusal('wish.sessionsPerWeek', 'too-high', `${low} to ${high} sessions a week.`)];
+    return [refusal('request.sessionsPerWeek', 'too-high', `${low} to ${high} sessions a week.`)];
   return [];
 };
 
@@ -85,31 +86,31 @@ const refusalsOf = (outcome: Outcome<unknown>): readonly Refusal[] => (outcome.o
 const notesOf = (outcome: Outcome<unknown>): readonly Note[] => (outcome.ok ? outcome.notes : []);
 
 const build = (
-  wish: OcclusionWish,
+  request: OcclusionRequest,
   site: { readonly limb: Limb; readonly side: Side },
   scheme: OcclusionScheme,
   cuff: Cuff,
 ): OcclusionDose => ({
   method: 'occlusion',
-  exerciseId: wish.exerciseId,
+  exerciseId: request.exerciseId,
   limb: site.limb,
   side: site.side,
   sets: scheme.repetitions.length,
   scheme: [...scheme.repetitions],
-  restSeconds: wish.restSeconds,
-  secondsPerRepetition: wish.secondsPerRepetition,
-  sessionsPerWeek: wish.sessionsPerWeek,
-  loadKg: wish.loadKg,
-  oneRepMaxKg: wish.oneRepMaxKg,
+  restSeconds: request.restSeconds,
+  secondsPerRepetition: request.secondsPerRepetition,
+  sessionsPerWeek: request.sessionsPerWeek,
+  loadKg: request.loadKg,
+  oneRepMaxKg: request.oneRepMaxKg,
   cuff,
-  inflation: wish.inflation ?? scheme.inflation,
+  inflation: request.inflation ?? scheme.inflation,
   capSeconds: exerciseCapSeconds.value,
-  supervised: wish.supervised,
-  ...(wish.pulseShown === undefined ? {} : { pulseShown: wish.pulseShown }),
+  supervised: request.supervised,
+  ...(request.pulseShown === undefined ? {} : { pulseShown: request.pulseShown }),
 });
 
 const workingOf = (
-  wish: OcclusionWish,
+  request: OcclusionRequest,
   scheme: OcclusionScheme,
   proposal: CuffProposal,
   loadLine: WorkingLine,
@@ -120,36 +121,38 @@ const workingOf = (
     text: `Scheme ${scheme.repetitions.join('/')} (${scheme.citation.mark}).`,
     support: scheme.citation.mark === 'common-practice' ? 'common-practice' : scheme.citation.source,
   },
-  timingLine(wish, scheme),
+  timingLine(request, scheme),
   {
-    text: `${wish.sessionsPerWeek} sessions a week, within ${sessionsPerWeek.value.low} to ${sessionsPerWeek.value.high}.`,
+    text: `${request.sessionsPerWeek} sessions a week, within ${sessionsPerWeek.value.low} to ${sessionsPerWeek.value.high}.`,
     support: sessionsPerWeek.citation.source,
   },
 ];
 
 export const proposeOcclusionDose = (input: OcclusionDoseInput): Outcome<ProposedOcclusion> => {
-  const { wish } = input;
-  const choices = { ...defaultsOf(occlusionChoices), ...input.choices };
-  const site = occlusionSite(wish.limb, wish.side);
+  const { request } = input;
+  const settings = { ...defaultsOf(occlusionSettings), ...input.settings };
+  const site = occlusionSite(request.limb, request.side);
   if (!site.ok) return site;
-  const scheme = occlusionScheme(wish.schemeId);
-  if (!scheme) return refuse('wish.schemeId', 'not-listed', 'Choose one of the listed schemes.');
-  const cuff = proposeCuff(wish.cuff, site.result, input.measurements, input.today, choices);
-  const load = loadWithinShare(wish.loadKg, wish.oneRepMaxKg);
-  const timing = checkTiming(wish, scheme);
-  const home = wish.supervised ? [] : unmetHomeConditions(wish.home, wish.cuff.kind === 'elastic-wrap');
+  const scheme = occlusionScheme(request.schemeId);
+  if (!scheme) return refuse('request.schemeId', 'not-listed', 'Choose one of the listed schemes.');
+  const cuff = proposeCuff(request.cuff, site.result, input.measurements, input.today, settings);
+  const load = loadWithinShare(request.loadKg, request.oneRepMaxKg);
+  const timing = checkTiming(request, scheme);
+  const home = request.supervised
+    ? []
+    : unmetHomeConditions(request.home, request.cuff.kind === 'elastic-wrap');
   const refused = [
     ...screeningRefusals(input.outcome, site.result.limb, site.result.side),
     ...refusalsOf(cuff),
     ...refusalsOf(load),
     ...refusalsOf(timing),
-    ...weekRefusals(wish.sessionsPerWeek),
+    ...weekRefusals(request.sessionsPerWeek),
     ...home,
   ];
   if (refused.length > 0 || !cuff.ok || !load.ok) return { ok: false, refused };
-  const dose = build(wish, site.result, scheme, cuff.result.cuff);
+  const dose = build(request, site.result, scheme, cuff.result.cuff);
   return answer(
-    { dose, badDay: badDayOf(dose), working: workingOf(wish, scheme, cuff.result, load.result) },
+    { dose, badDay: badDayOf(dose), working: workingOf(request, scheme, cuff.result, load.result) },
     [...notesOf(cuff), ...notesOf(load), ...notesOf(timing)],
   );
 };

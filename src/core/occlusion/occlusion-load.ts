@@ -11,7 +11,7 @@ import type { WorkingLine } from './occlusion-wish.ts';
 
 export const loadWithinShare = (loadKg: number, oneRepMaxKg: number | null): Outcome<WorkingLine> => {
   if (!(loadKg >= 0) || loadKg === Number.POSITIVE_INFINITY) {
-    return refuse('wish.loadKg', 'too-low', 'Give the load in kilograms, 0 or more.');
+    return refuse('request.loadKg', 'too-low', 'Give the load in kilograms, 0 or more.');
   }
   const { low, high } = percentOfOneRepMax.value;
   if (oneRepMaxKg === null) {
@@ -26,14 +26,14 @@ export const loadWithinShare = (loadKg: number, oneRepMaxKg: number | null): Out
     );
   }
   if (!(oneRepMaxKg > 0))
-    return refuse('wish.oneRepMaxKg', 'too-low', 'The maximum is more than 0 kg, or not known.');
+    return refuse('request.oneRepMaxKg', 'too-low', 'The maximum is more than 0 kg, or not known.');
   // Compared as products, so that a load rounded to exactly the bound is not refused by a stray digit.
   const bounds = { low: (oneRepMaxKg * low) / 100, high: (oneRepMaxKg * high) / 100 };
   const slack = 1e-9 * oneRepMaxKg;
   const share = (100 * loadKg) / oneRepMaxKg;
   if (loadKg > bounds.high + slack) {
     return refuse(
-      'wish.loadKg',
+      'request.loadKg',
       'too-high',
       `${loadKg} kg is ${share.toFixed(1)} % of the maximum; at most ${high} %.`,
     );

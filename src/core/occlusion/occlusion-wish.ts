@@ -3,7 +3,7 @@ import type { Limb, Side } from '../joints.ts';
 import type { OcclusionDose, Position } from '../model/dose.ts';
 import type { HomeConditions } from './home-conditions.ts';
 
-export type CuffWish =
+export type CuffRequest =
   | {
       readonly kind: 'pneumatic';
       readonly widthCm: number;
@@ -12,7 +12,7 @@ export type CuffWish =
     }
   | { readonly kind: 'elastic-wrap'; readonly tightness: number };
 
-export interface OcclusionWish {
+export interface OcclusionRequest {
   readonly exerciseId: string;
   readonly limb: Limb | 'trunk';
   readonly side: Side | 'both';
@@ -25,7 +25,7 @@ export interface OcclusionWish {
   /** What the patient will pick up, already rounded to what they own. */
   readonly loadKg: number;
   readonly oneRepMaxKg: number | null;
-  readonly cuff: CuffWish;
+  readonly cuff: CuffRequest;
   readonly supervised: boolean;
   /** Left out: the pulse beyond the cuff is not asked about. */
   readonly pulseShown?: boolean;

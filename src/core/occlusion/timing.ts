@@ -1,18 +1,18 @@
 /** Tempo, rest and time under restriction of a planned exercise, held against the scheme and the caps. */
 import { answer, type Note, type Outcome, type Refusal, refuse } from '../outcome.ts';
 import { exerciseCapSeconds, secondsPerRepetitionRange } from './limits.ts';
-import type { OcclusionWish, WorkingLine } from './occlusion-wish.ts';
+import type { OcclusionRequest, WorkingLine } from './occlusion-wish.ts';
 import { restrictionSeconds } from './restriction-time.ts';
 import type { OcclusionScheme } from './schemes.ts';
 
-type TimedWish = Pick<OcclusionWish, 'secondsPerRepetition' | 'restSeconds' | 'inflation'>;
+type TimedRequest = Pick<OcclusionRequest, 'secondsPerRepetition' | 'restSeconds' | 'inflation'>;
 
-const timeOf = (wish: TimedWish, scheme: OcclusionScheme) =>
+const timeOf = (request: TimedRequest, scheme: OcclusionScheme) =>
   restrictionSeconds({
     repetitions: scheme.repetitions,
-    secondsPerRepetition: wish.secondsPerRepetition,
-    restSeconds: wish.restSeconds,
-    inflation: wish.inflation ?? scheme.inflation,
+    secondsPerRepetition: request.secondsPerRepetition,
+    restSeconds: request.restSeconds,
+    inflation: request.inflation ?? scheme.inflation,
   });
 
 const within = (
@@ -22,8 +22,8 @@ const within = (
   what: string,
 ): readonly Refusal[] => {
   const reason = `${what}: ${range.low} to ${range.high} s.`;
-  if (!(value >= range.low)) return [{ field: `input.wish.${field}`, code: 'too-low', reason }];
-  return value > range.high ? [{ field: `input.wish.${field}`, code: 'too-high', reason }] : [];
+  if (!(value >= range.low)) return [{ field: `input.request.${field}`, code: 'too-low', reason }];
+  return value > range.high ? [{ field: `input.request.${field}`, code: 'too-high', reason }] : [];
 };
 
 const notesFor = (scheme: OcclusionScheme): readonly Note[] => [
@@ -57,24 +57,24 @@ const notesFor = (scheme: OcclusionScheme): readonly Note[] => [
 ];
 
 export const checkTiming = (
-  wish: TimedWish,
+  request: TimedRequest,
   scheme: OcclusionScheme,
 ): Outcome<{ readonly restrictedSeconds: number }> => {
   const refused = [
     ...within(
       'secondsPerRepetition',
-      wish.secondsPerRepetition,
+      request.secondsPerRepetition,
       secondsPerRepetitionRange.value,
       'One repetition',
     ),
-    ...within('restSeconds', wish.restSeconds, scheme.restSeconds, 'Rest in this scheme'),
+    ...within('restSeconds', request.restSeconds, scheme.restSeconds, 'Rest in this scheme'),
   ];
   if (refused.length > 0) return { ok: false, refused };
-  const { restrictedSeconds } = timeOf(wish, scheme);
+  const { restrictedSeconds } = timeOf(request, scheme);
   // The cap of a whole session is longer than this one for either limb, so it cannot bind here.
   if (restrictedSeconds > exerciseCapSeconds.value) {
     return refuse(
-      'wish.secondsPerRepetition',
+      'request.secondsPerRepetition',
       'too-high',
       `${restrictedSeconds} s under restriction is over the ${exerciseCapSeconds.value} s cap of one exercise; shorten tempo or rest, or let the cuff down in the rests.`,
     );
@@ -82,15 +82,15 @@ export const checkTiming = (
   return answer({ restrictedSeconds }, notesFor(scheme));
 };
 
-export const timingLine = (wish: TimedWish, scheme: OcclusionScheme): WorkingLine => {
-  const { underTensionSeconds, restrictedSeconds } = timeOf(wish, scheme);
-  const inflation = wish.inflation ?? scheme.inflation;
+export const timingLine = (request: TimedRequest, scheme: OcclusionScheme): WorkingLine => {
+  const { underTensionSeconds, restrictedSeconds } = timeOf(request, scheme);
+  const inflation = request.inflation ?? scheme.inflation;
   const rests =
     inflation === 'continuous'
-      ? `, plus ${scheme.repetitions.length - 1} rests of ${wish.restSeconds} s`
+      ? `, plus ${scheme.repetitions.length - 1} rests of ${request.restSeconds} s`
       : ', cuff down in the rests';
   return {
-    text: `${underTensionSeconds} s of work at ${wish.secondsPerRepetition} s a repetition${rests} = ${restrictedSeconds} s under restriction, cap ${exerciseCapSeconds.value} s.`,
+    text: `${underTensionSeconds} s of work at ${request.secondsPerRepetition} s a repetition${rests} = ${restrictedSeconds} s under restriction, cap ${exerciseCapSeconds.value} s.`,
     support: exerciseCapSeconds.citation.source,
   };
 };

@@ -2,15 +2,15 @@
  * What each answer to "pain now" would leave of today's session, worked out ahead, so that a phone
  * with no signal can say it at once without carrying the rules.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { Today } from '../engine/answers.ts';
-import { type BeforeFacts, beforeGate } from '../engine/before-gate.ts';
+import { type BeforeFacts, preSessionCheck } from '../engine/before-gate.ts';
 import { factsFor } from '../engine/facts-from-record.ts';
 import type { Moment } from '../engine/judged-session.ts';
 import type { Joint } from '../joints.ts';
 import type { PatientRecord } from '../model/record.ts';
 
-export interface GateTable {
+export interface PainLookup {
   readonly joint: Joint;
   /** Index 0 … 10: the answer given. */
   readonly byPain: readonly Today[];
@@ -18,13 +18,14 @@ export interface GateTable {
   readonly whenUnknown: Today;
 }
 
-export const gateTable = (
+export const painLookup = (
   record: PatientRecord,
   joint: Joint,
   at: Moment,
-  choices?: ChoiceValues,
-): GateTable => {
-  const facts: BeforeFacts = { ...factsFor(record, joint, at, choices), redFlags: [] };
-  const today = (painBefore: number | null): Today => beforeGate({ ...facts, painBefore }, choices).today;
+  settings?: SettingValues,
+): PainLookup => {
+  const facts: BeforeFacts = { ...factsFor(record, joint, at, settings), redFlags: [] };
+  const today = (painBefore: number | null): Today =>
+    preSessionCheck({ ...facts, painBefore }, settings).today;
   return { joint, byPain: Array.from({ length: 11 }, (_, pain) => today(pain)), whenUnknown: today(null) };
 };

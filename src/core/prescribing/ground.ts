@@ -1,20 +1,20 @@
 /** What a dose is proposed on: the patient as measured and screened, and the clinic's numbers. */
 import type { ConsentRow } from '../care/consent.ts';
 import type { HomeFacts } from '../care/home-gate.ts';
-import type { ChoiceValues, ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting, SettingValues } from '../clinic-choice.ts';
 import { defaultsOf } from '../clinic-choice.ts';
 import type { Day } from '../day.ts';
-import type { LowLoadWish } from '../model/dose-wish.ts';
+import type { LowLoadRequest } from '../model/dose-wish.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Limit } from '../model/record.ts';
 import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
-import { occlusionChoices } from '../occlusion/choices.ts';
+import { occlusionSettings } from '../occlusion/choices.ts';
 import type { Note, Outcome } from '../outcome.ts';
-import { screeningChoices } from '../screening/choices.ts';
-import { strengthChoices } from '../strength/choices.ts';
-import { variationChoices } from '../variation/choices.ts';
+import { screeningSettings } from '../screening/choices.ts';
+import { strengthSettings } from '../strength/choices.ts';
+import { variationSettings } from '../variation/choices.ts';
 
-export interface Ground {
+export interface PrescribingContext {
   readonly today: Day;
   readonly ageYears: number;
   readonly formulaSex: 'female' | 'male' | null;
@@ -24,7 +24,7 @@ export interface Ground {
   readonly outcomes: readonly MethodOutcome[];
   /** Oldest first. */
   readonly measurements: readonly Measurement[];
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
   /** Limits a surgeon, physician or clinician set; they bound every dose. */
   readonly limits: readonly Limit[];
   /** What the patient has agreed to, oldest first. */
@@ -49,17 +49,24 @@ export interface Dosed<D> {
 export type DosedOutcome<D> = Outcome<Dosed<D>>;
 
 /** The numbers a dose may use, for a page on which a clinic edits them. */
-const dosingChoices: readonly ClinicChoice[] = [...strengthChoices, ...variationChoices, ...occlusionChoices];
+const dosingSettings: readonly ClinicSetting[] = [
+  ...strengthSettings,
+  ...variationSettings,
+  ...occlusionSettings,
+];
 
-export const withDefaults = (own: ChoiceValues): ChoiceValues => ({
-  ...defaultsOf(dosingChoices),
-  ...defaultsOf(screeningChoices),
+export const withDefaults = (own: SettingValues): SettingValues => ({
+  ...defaultsOf(dosingSettings),
+  ...defaultsOf(screeningSettings),
   ...own,
 });
 
 /** The newest repetitions to failure of an exercise and side. */
-export const newestTest = (ground: Ground, wish: Pick<LowLoadWish, 'exerciseId' | 'side'>) =>
-  ground.measurements
+export const newestTest = (
+  context: PrescribingContext,
+  request: Pick<LowLoadRequest, 'exerciseId' | 'side'>,
+) =>
+  context.measurements
     .filter((row) => row.kind === 'repetitions-to-failure')
-    .filter((row) => row.exerciseId === wish.exerciseId && row.side === wish.side)
+    .filter((row) => row.exerciseId === request.exerciseId && row.side === request.side)
     .at(-1);

@@ -2,7 +2,7 @@
 import type { Anthropometry, WorkedSide } from '../catalogue/exercise.ts';
 import type { Ladder, LadderStep } from '../engine/dose/proposal.ts';
 import { addedDemands, sideFor } from '../variation/added-demands.ts';
-import { type NeighbouringRung, nextRung, previousRung } from '../variation/ladder.ts';
+import { type NeighbouringLevel, nextLevel, previousLevel } from '../variation/ladder.ts';
 import { hasEquipmentFor } from './equipment.ts';
 
 interface Home {
@@ -11,7 +11,7 @@ interface Home {
 }
 
 const stepOf = (
-  found: NeighbouringRung | null,
+  found: NeighbouringLevel | null,
   from: { readonly exerciseId: string; readonly side: WorkedSide },
   home: Home,
 ): LadderStep | null => {
@@ -32,7 +32,7 @@ const stepOf = (
 /** Without body mass, stature and coefficients no neighbour is known, and nothing steps. */
 export const ladderAtHome = (person: Anthropometry | null, home: Home): Ladder => ({
   harder: (exerciseId, side) =>
-    person ? stepOf(nextRung(exerciseId, person), { exerciseId, side }, home) : null,
+    person ? stepOf(nextLevel(exerciseId, person), { exerciseId, side }, home) : null,
   easier: (exerciseId, side) =>
-    person ? stepOf(previousRung(exerciseId, person), { exerciseId, side }, home) : null,
+    person ? stepOf(previousLevel(exerciseId, person), { exerciseId, side }, home) : null,
 });

@@ -1,14 +1,17 @@
 /** A low-load dose for this patient, from their own test and what they own. */
 import { limitsFor, loadsWithin } from '../care/limit-bounds.ts';
 import type { LowLoadDose } from '../model/dose.ts';
-import type { LowLoadWish } from '../model/dose-wish.ts';
+import type { LowLoadRequest } from '../model/dose-wish.ts';
 import { answer, refuse } from '../outcome.ts';
 import { proposeLowLoadDose } from '../strength/low-load-dose.ts';
-import { type DosedOutcome, type Ground, newestTest } from './ground.ts';
+import { type DosedOutcome, newestTest, type PrescribingContext } from './ground.ts';
 
-export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<LowLoadDose> => {
-  const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = wish;
-  const test = newestTest(ground, wish);
+export const dosedLowLoad = (
+  context: PrescribingContext,
+  request: LowLoadRequest,
+): DosedOutcome<LowLoadDose> => {
+  const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = request;
+  const test = newestTest(context, request);
   if (knownOneRepMaxKg === undefined && !test) {
     return refuse(
       'exerciseId',
@@ -16,15 +19,15 @@ export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<Lo
       'Record repetitions to failure for this exercise and side first, or give a maximum already known.',
     );
   }
-  if (ground.ownedLoadsKg.length === 0) {
+  if (context.ownedLoadsKg.length === 0) {
     return refuse(
       'exerciseId',
       'missing',
       'Enter the loads the patient owns first; the dose is rounded to them.',
     );
   }
-  const { limitKg } = limitsFor(ground.limits, exerciseId, side, ground.today);
-  const allowedKg = loadsWithin(ground.ownedLoadsKg, limitKg);
+  const { limitKg } = limitsFor(context.limits, exerciseId, side, context.today);
+  const allowedKg = loadsWithin(context.ownedLoadsKg, limitKg);
   if (allowedKg.length === 0) {
     return refuse(
       'exerciseId',
@@ -36,14 +39,14 @@ export const dosedLowLoad = (ground: Ground, wish: LowLoadWish): DosedOutcome<Lo
     knownOneRepMaxKg === undefined
       ? { test: { loadKg: test!.loadKg, repetitions: test!.repetitions } }
       : { knownOneRepMaxKg };
-  const input = { ...rest, ...from, availableKg: allowedKg, ageYears: ground.ageYears };
-  const outcome = proposeLowLoadDose({ exerciseId, side }, input, ground.choices);
+  const input = { ...rest, ...from, availableKg: allowedKg, ageYears: context.ageYears };
+  const outcome = proposeLowLoadDose({ exerciseId, side }, input, context.settings);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, warnings } = outcome.result;
   const notes = [...warnings, ...outcome.notes];
   const lines = [
     ...working.map((line) => ({ text: `${line.label}: ${line.how}`, support: line.source })),
-    ...(allowedKg.length < ground.ownedLoadsKg.length
+    ...(allowedKg.length < context.ownedLoadsKg.length
       ? [{ text: `Limit: loads over ${limitKg} kg are left out while a limit stands.`, support: 'clinic' }]
       : []),
   ];

@@ -1,19 +1,19 @@
 /** An occlusion dose for this patient, from the measured pressure of the very limb. */
 import { homeConditionsOf } from '../care/home-gate.ts';
 import type { OcclusionDose } from '../model/dose.ts';
-import type { OcclusionWishInput } from '../model/dose-wish.ts';
+import type { OcclusionRequestInput } from '../model/dose-wish.ts';
 import { proposeOcclusionDose } from '../occlusion/occlusion-dose.ts';
-import type { CuffWish } from '../occlusion/occlusion-wish.ts';
+import type { CuffRequest } from '../occlusion/occlusion-wish.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
-import type { DosedOutcome, Ground } from './ground.ts';
+import type { DosedOutcome, PrescribingContext } from './ground.ts';
 
-const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
-  if (wish.cuffKind === 'elastic-wrap') {
-    return wish.tightness === undefined
+const cuffOf = (request: OcclusionRequestInput): Outcome<CuffRequest> => {
+  if (request.cuffKind === 'elastic-wrap') {
+    return request.tightness === undefined
       ? refuse('tightness', 'missing', 'Give the tightness of the wrap, 0 to 10. A wrap has no pressure.')
-      : answer({ kind: 'elastic-wrap', tightness: wish.tightness });
+      : answer({ kind: 'elastic-wrap', tightness: request.tightness });
   }
-  const { cuffWidthCm, position, percent } = wish;
+  const { cuffWidthCm, position, percent } = request;
   if (cuffWidthCm === undefined)
     return refuse('cuffWidthCm', 'missing', 'Give the width of the cuff in centimetres.');
   if (position === undefined)
@@ -23,16 +23,19 @@ const cuffOf = (wish: OcclusionWishInput): Outcome<CuffWish> => {
   return answer({ kind: 'pneumatic', widthCm: cuffWidthCm, position, percent });
 };
 
-export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedOutcome<OcclusionDose> => {
-  const cuff = cuffOf(wish);
+export const dosedOcclusion = (
+  context: PrescribingContext,
+  request: OcclusionRequestInput,
+): DosedOutcome<OcclusionDose> => {
+  const cuff = cuffOf(request);
   if (!cuff.ok) return cuff;
-  const { limb, side, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = wish;
-  const { supervised, pulseShown, secondsPerRepetition, restSeconds, sessionsPerWeek } = wish;
-  const standing = ground.outcomes.find(
+  const { limb, side, schemeId, exerciseId, loadKg, knownOneRepMaxKg } = request;
+  const { supervised, pulseShown, secondsPerRepetition, restSeconds, sessionsPerWeek } = request;
+  const newest = context.outcomes.find(
     (row) => row.method === 'occlusion' && row.limb === limb && row.side === side,
   );
   const outcome = proposeOcclusionDose({
-    wish: {
+    request: {
       exerciseId,
       limb,
       side,
@@ -45,12 +48,12 @@ export const dosedOcclusion = (ground: Ground, wish: OcclusionWishInput): DosedO
       cuff: cuff.result,
       supervised,
       ...(pulseShown === undefined ? {} : { pulseShown }),
-      home: limb === 'trunk' || side === 'both' ? null : homeConditionsOf(ground.home, { limb, side }),
+      home: limb === 'trunk' || side === 'both' ? null : homeConditionsOf(context.home, { limb, side }),
     },
-    outcome: standing ?? null,
-    measurements: ground.measurements,
-    today: ground.today,
-    choices: ground.choices,
+    outcome: newest ?? null,
+    measurements: context.measurements,
+    today: context.today,
+    settings: context.settings,
   });
   if (!outcome.ok) return outcome;
   return answer({ ...outcome.result, notes: outcome.notes }, outcome.notes);

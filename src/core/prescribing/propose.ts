@@ -8,19 +8,19 @@ import { exerciseCautions } from '../catalogue/cautions.ts';
 import type { Caution } from '../caution.ts';
 import { cautionsFor } from '../cautions/cautions-for.ts';
 import type { Joint } from '../joints.ts';
-import { openings } from '../methods.ts';
+import { eligibilities } from '../methods.ts';
 import type { Dose } from '../model/dose.ts';
-import type { LowLoadWish, OcclusionWishInput, VariationWish } from '../model/dose-wish.ts';
+import type { LowLoadRequest, OcclusionRequestInput, VariationRequest } from '../model/dose-wish.ts';
 import { unmetHomeConditions } from '../occlusion/home-conditions.ts';
 import { occlusionSite } from '../occlusion/occlusion-dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
-import { exerciseOpening } from '../screening/joint-blocks.ts';
-import type { Dosed, Ground, Line } from './ground.ts';
+import { exerciseEligibility } from '../screening/joint-blocks.ts';
+import type { Dosed, Line, PrescribingContext } from './ground.ts';
 import { dosedLowLoad } from './low-load.ts';
 import { dosedOcclusion } from './occlusion.ts';
 import { dosedVariation } from './variation.ts';
 
-export type Wish = LowLoadWish | VariationWish | OcclusionWishInput;
+export type PrescriptionRequest = LowLoadRequest | VariationRequest | OcclusionRequestInput;
 
 export interface ProposedPrescription {
   readonly dose: Dose;
@@ -36,8 +36,8 @@ const notListed = (reason: string): readonly Refusal[] => [
 ];
 
 /** Refusals that stand in the way of this exercise by this method on this side, whatever the dose. */
-export const standingRefusals = (
-  ground: Pick<Ground, 'outcomes' | 'screening' | 'clearances' | 'today'>,
+export const eligibilityRefusals = (
+  context: Pick<PrescribingContext, 'outcomes' | 'screening' | 'clearances' | 'today'>,
   wanted: Pick<Dose, 'exerciseId' | 'method'> & { readonly side: 'left' | 'right' | 'both' },
 ): readonly Refusal[] => {
   const exercise = exerciseById(wanted.exerciseId);
@@ -46,13 +46,13 @@ export const standingRefusals = (
     return notListed(`“${exercise.title}” is not offered for this method.`);
   const { method, side } = wanted;
   const joints = jointsLoaded(wanted.exerciseId, side);
-  const { opening, reasons } = exerciseOpening({
-    ...ground,
+  const { eligibility, reasons } = exerciseEligibility({
+    ...context,
     exercise: { method, limb: exercise.limb, side, joints },
   });
-  if (openings.indexOf(opening) < openings.indexOf('closed-until-cleared')) return [];
+  if (eligibilities.indexOf(eligibility) < eligibilities.indexOf('closed-until-cleared')) return [];
   const closed = reasons.filter(
-    (reason) => reason.opening === 'closed' || reason.opening === 'closed-until-cleared',
+    (reason) => reason.eligibility === 'closed' || reason.eligibility === 'closed-until-cleared',
   );
   const texts = [...new Set(closed.map((reason) => reason.text))];
   return [
@@ -62,75 +62,78 @@ export const standingRefusals = (
 
 /** What stands in the way of this very dose: limits, agreements, and for a cuff at home what is on record. */
 export const careRefusals = (
-  ground: Pick<Ground, 'limits' | 'consents' | 'home' | 'today'>,
+  context: Pick<PrescribingContext, 'limits' | 'consents' | 'home' | 'today'>,
   dose: Dose,
 ): readonly Refusal[] => {
-  const consents = missingConsents(ground.consents, dose).map(
+  const consents = missingConsents(context.consents, dose).map(
     ({ text }): Refusal => ({ field: 'input.supervised', code: 'missing', reason: text }),
   );
   const isAlone = dose.method === 'occlusion' && !dose.supervised;
   const home = isAlone
-    ? unmetHomeConditions(homeConditionsOf(ground.home, dose), dose.cuff.kind === 'elastic-wrap')
+    ? unmetHomeConditions(homeConditionsOf(context.home, dose), dose.cuff.kind === 'elastic-wrap')
     : [];
-  return [...limitRefusals(ground.limits, dose, ground.today), ...consents, ...home];
+  return [...limitRefusals(context.limits, dose, context.today), ...consents, ...home];
 };
 
 /** The cautions of a dose for this patient as things stand. */
 export const cautionsOfDose = (
-  ground: Pick<Ground, 'screening' | 'measurements' | 'limits' | 'today'>,
+  context: Pick<PrescribingContext, 'screening' | 'measurements' | 'limits' | 'today'>,
   dose: Dose,
   joints: readonly Joint[],
 ): readonly Caution[] => {
   const own = exerciseById(dose.exerciseId)?.cautions ?? [];
   const general = cautionsFor({
     dose,
-    screening: ground.screening,
-    measurements: ground.measurements,
+    screening: context.screening,
+    measurements: context.measurements,
     joints,
     exerciseCautions: exerciseCautions.filter((caution) => own.includes(caution.id)),
   });
-  return [...general, ...limitCautions(ground.limits, dose, ground.today)];
+  return [...general, ...limitCautions(context.limits, dose, context.today)];
 };
 
-const dosed = (ground: Ground, wish: Wish): Outcome<Dosed<Dose>> => {
-  switch (wish.method) {
+const dosed = (context: PrescribingContext, request: PrescriptionRequest): Outcome<Dosed<Dose>> => {
+  switch (request.method) {
     case 'low-load':
-      return dosedLowLoad(ground, wish);
+      return dosedLowLoad(context, request);
     case 'variation':
-      return dosedVariation(ground, wish);
+      return dosedVariation(context, request);
     case 'occlusion':
-      return dosedOcclusion(ground, wish);
+      return dosedOcclusion(context, request);
   }
 };
 
 /** Where the cuff would sit: arms and legs only, one at a time, and on the limb that the exercise works. */
-const siteRefusals = (wish: Wish): readonly Refusal[] => {
-  if (wish.method !== 'occlusion') return [];
-  const site = occlusionSite(wish.limb, wish.side);
+const siteRefusals = (request: PrescriptionRequest): readonly Refusal[] => {
+  if (request.method !== 'occlusion') return [];
+  const site = occlusionSite(request.limb, request.side);
   if (!site.ok) return site.refused;
-  const exercise = exerciseById(wish.exerciseId);
-  if (!exercise || exercise.limb === wish.limb) return [];
+  const exercise = exerciseById(request.exerciseId);
+  if (!exercise || exercise.limb === request.limb) return [];
   return [
     {
       field: 'input.limb',
       code: 'inconsistent',
-      reason: `“${exercise.title}” does not work the ${wish.limb}.`,
+      reason: `“${exercise.title}” does not work the ${request.limb}.`,
     },
   ];
 };
 
-export const proposePrescription = (ground: Ground, wish: Wish): Outcome<ProposedPrescription> => {
-  const site = siteRefusals(wish);
-  const refused = site.length > 0 ? site : standingRefusals(ground, wish);
+export const proposePrescription = (
+  context: PrescribingContext,
+  request: PrescriptionRequest,
+): Outcome<ProposedPrescription> => {
+  const site = siteRefusals(request);
+  const refused = site.length > 0 ? site : eligibilityRefusals(context, request);
   if (refused.length > 0) return { ok: false, refused };
-  const outcome = dosed(ground, wish);
+  const outcome = dosed(context, request);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working, notes } = outcome.result;
-  const bounded = careRefusals(ground, dose);
+  const bounded = careRefusals(context, dose);
   if (bounded.length > 0) return { ok: false, refused: bounded };
   const joints = jointsLoaded(dose.exerciseId, dose.side);
   return answer(
-    { dose, badDay, joints, cautions: cautionsOfDose(ground, dose, joints), working, notes },
+    { dose, badDay, joints, cautions: cautionsOfDose(context, dose, joints), working, notes },
     notes,
   );
 };

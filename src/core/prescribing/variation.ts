@@ -1,24 +1,27 @@
 /** A variation for this patient, placed on its ladder by their own body. */
 import type { Anthropometry } from '../catalogue/exercise.ts';
 import type { VariationDose } from '../model/dose.ts';
-import type { VariationWish } from '../model/dose-wish.ts';
+import type { VariationRequest } from '../model/dose-wish.ts';
 import { answer, refuse } from '../outcome.ts';
 import { proposeVariationDose } from '../variation/variation-dose.ts';
-import { type DosedOutcome, type Ground, newestTest } from './ground.ts';
+import { type DosedOutcome, newestTest, type PrescribingContext } from './ground.ts';
 
 /** Body mass, stature and coefficients as last recorded; null while one of them is missing. */
 export const anthropometryOf = (
-  ground: Pick<Ground, 'measurements' | 'formulaSex'>,
+  context: Pick<PrescribingContext, 'measurements' | 'formulaSex'>,
 ): Anthropometry | null => {
-  const mass = ground.measurements.filter((row) => row.kind === 'body-mass').at(-1);
-  const stature = ground.measurements.filter((row) => row.kind === 'stature').at(-1);
-  if (!mass || !stature || !ground.formulaSex) return null;
-  return { sex: ground.formulaSex, massKg: mass.massKg, statureCm: stature.statureCm };
+  const mass = context.measurements.filter((row) => row.kind === 'body-mass').at(-1);
+  const stature = context.measurements.filter((row) => row.kind === 'stature').at(-1);
+  if (!mass || !stature || !context.formulaSex) return null;
+  return { sex: context.formulaSex, massKg: mass.massKg, statureCm: stature.statureCm };
 };
 
-export const dosedVariation = (ground: Ground, wish: VariationWish): DosedOutcome<VariationDose> => {
-  const { method: _method, ...rest } = wish;
-  const person = anthropometryOf(ground);
+export const dosedVariation = (
+  context: PrescribingContext,
+  request: VariationRequest,
+): DosedOutcome<VariationDose> => {
+  const { method: _method, ...rest } = request;
+  const person = anthropometryOf(context);
   if (!person) {
     return refuse(
       'exerciseId',
@@ -26,9 +29,9 @@ export const dosedVariation = (ground: Ground, wish: VariationWish): DosedOutcom
       'Record body mass, stature and which coefficients to use first; the variation is ordered by them.',
     );
   }
-  const test = newestTest(ground, wish);
+  const test = newestTest(context, request);
   const tested = test && { repetitions: test.repetitions, reserve: 0 };
-  const outcome = proposeVariationDose({ ...rest, person, tested }, ground.choices);
+  const outcome = proposeVariationDose({ ...rest, person, tested }, context.settings);
   if (!outcome.ok) return outcome;
   const { dose, badDay, working } = outcome.result;
   return answer({ dose, badDay, working, notes: outcome.notes }, outcome.notes);

@@ -1,7 +1,7 @@
 /** What a clinic decides about the patient's day. No source fixes these. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
-export const programmeChoices = [
+export const programmeSettings = [
   {
     id: 'ask-two-hours',
     title: 'Ask for the pain two hours after a session (1) or not (0)',
@@ -62,6 +62,6 @@ export const programmeChoices = [
     default: 45,
     why: 'A session at home that takes much longer is left out first on a bad week.',
   },
-] as const satisfies readonly ClinicChoice[];
+] as const satisfies readonly ClinicSetting[];
 
-export type ProgrammeChoiceId = (typeof programmeChoices)[number]['id'];
+export type ProgrammeSettingId = (typeof programmeSettings)[number]['id'];

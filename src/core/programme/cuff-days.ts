@@ -16,7 +16,5 @@ export const unplannedCuffDays = (
   exercises: readonly PlannedExercise[],
 ): ReadonlyMap<string, readonly Weekday[]> => {
   const alone = exercises.filter(({ dose }) => dose.method === 'occlusion' && !dose.supervised);
-  return new Map(
-    laidOut(threeDays, alone).map(({ prescriptionItemId, weekdays }) => [prescriptionItemId, weekdays]),
-  );
+  return new Map(laidOut(threeDays, alone).map(({ itemId, weekdays }) => [itemId, weekdays]));
 };

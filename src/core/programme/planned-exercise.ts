@@ -4,12 +4,12 @@ import type { Dose } from '../model/dose.ts';
 import type { PlannedExercise } from './week-plan.ts';
 
 export const plannedExercise = (version: {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly dose: Dose;
 }): PlannedExercise => {
   const exercise = exerciseById(version.dose.exerciseId);
   return {
-    prescriptionItemId: version.prescriptionItemId,
+    itemId: version.itemId,
     title: exercise?.title ?? version.dose.exerciseId,
     dose: version.dose,
     target: exercise?.target ?? [],

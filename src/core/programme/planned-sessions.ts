@@ -5,8 +5,8 @@ import type { PlannedSession } from '../model/record.ts';
 /** 1 = Monday … 7 = Sunday, as in ISO 8601. */
 export type Weekday = 1 | 2 | 3 | 4 | 5 | 6 | 7;
 
-export interface ProgrammeLine {
-  readonly prescriptionItemId: string;
+export interface ProgrammeItem {
+  readonly itemId: string;
   readonly weekdays: readonly Weekday[];
 }
 
@@ -14,7 +14,7 @@ export interface Programme {
   readonly version: number;
   /** First day it holds; it holds until a newer version begins. */
   readonly fromDay: Day;
-  readonly lines: readonly ProgrammeLine[];
+  readonly lines: readonly ProgrammeItem[];
 }
 
 /** 1970-01-01, day number 0, was a Thursday. */
@@ -33,20 +33,18 @@ const programmeOn = (programmes: readonly Programme[], day: Day): Programme | nu
 export const linesOn = (programmes: readonly Programme[], day: Day): readonly string[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines
-    .filter((line) => line.weekdays.includes(weekdayOf(day)))
-    .map((line) => line.prescriptionItemId);
+  return programme.lines.filter((item) => item.weekdays.includes(weekdayOf(day))).map((item) => item.itemId);
 };
 
 /** Weekdays of a line under the programme that holds; null when none has begun, which means every day. */
 export const weekdaysOf = (
   programmes: readonly Programme[],
   day: Day,
-  prescriptionItemId: string,
+  itemId: string,
 ): readonly Weekday[] | null => {
   const programme = programmeOn(programmes, day);
   if (!programme) return null;
-  return programme.lines.find((line) => line.prescriptionItemId === prescriptionItemId)?.weekdays ?? [];
+  return programme.lines.find((item) => item.itemId === itemId)?.weekdays ?? [];
 };
 
 /** The days on which a newer programme begins to hold, in order of time. */
@@ -68,7 +66,7 @@ export const plannedSessions = (
   const planned: PlannedSession[] = [];
   const starts = turns(programmes, from, to);
   for (const [place, start] of starts.entries()) {
-    const weekdays = new Set(programmeOn(programmes, start)?.lines.flatMap((line) => line.weekdays));
+    const weekdays = new Set(programmeOn(programmes, start)?.lines.flatMap((item) => item.weekdays));
     const next = starts[place + 1];
     const end = next === undefined ? dayNumber(to) + 1 : dayNumber(next);
     for (let number = dayNumber(start); number < end; number++) {

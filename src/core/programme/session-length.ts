@@ -4,11 +4,11 @@
  */
 import { defaultsOf } from '../clinic-choice.ts';
 import type { Dose } from '../model/dose.ts';
-import { type ProgrammeChoiceId, programmeChoices } from './choices.ts';
+import { type ProgrammeSettingId, programmeSettings } from './choices.ts';
 
-export type ProgrammeValues = Readonly<Record<ProgrammeChoiceId, number>>;
+export type ProgrammeValues = Readonly<Record<ProgrammeSettingId, number>>;
 
-export const programmeDefaults = defaultsOf(programmeChoices) as ProgrammeValues;
+export const programmeDefaults = defaultsOf(programmeSettings) as ProgrammeValues;
 
 /** Common practice after release, and part of every session with a cuff. */
 const seatedSeconds = 120;

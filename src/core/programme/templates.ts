@@ -2,7 +2,7 @@
  * Weeks to begin from, our own. A template lays the prescribed exercises over the week by their frequency;
  * the clinician moves what does not fit. Exercises with a cuff on one limb go to different days.
  */
-import type { ProgrammeLine, Weekday } from './planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from './planned-sessions.ts';
 import { type PlannedExercise, weekdays } from './week-plan.ts';
 
 export interface WeekTemplate {
@@ -50,17 +50,17 @@ const cuffLimb = ({ dose }: PlannedExercise): string | null =>
 export const laidOut = (
   template: WeekTemplate,
   exercises: readonly PlannedExercise[],
-): readonly ProgrammeLine[] => {
+): readonly ProgrammeItem[] => {
   const taken = new Map<string, Set<Weekday>>();
   return exercises.map((exercise, place) => {
     const limb = cuffLimb(exercise);
     const used = limb === null ? new Set<Weekday>() : (taken.get(limb) ?? new Set<Weekday>());
     // With its own days taken by another cuff exercise of the limb, any free day is as good.
-    const wished = template.daysFor(exercise, place);
-    const free = [...wished, ...(limb === null ? [] : weekdays)].filter((day) => !used.has(day));
+    const requested = template.daysFor(exercise, place);
+    const free = [...requested, ...(limb === null ? [] : weekdays)].filter((day) => !used.has(day));
     const room = limb === null ? 7 : Math.max(0, 3 - used.size);
     const days = [...new Set(free)].slice(0, Math.min(exercise.dose.sessionsPerWeek, room));
     if (limb !== null) taken.set(limb, new Set([...used, ...days]));
-    return { prescriptionItemId: exercise.prescriptionItemId, weekdays: days.sort((a, b) => a - b) };
+    return { itemId: exercise.itemId, weekdays: days.sort((a, b) => a - b) };
   });
 };

@@ -10,14 +10,14 @@ import type { Muscle } from '../catalogue/exercise.ts';
 import type { Limb, Side } from '../joints.ts';
 import type { Dose } from '../model/dose.ts';
 import { fractionalSets } from '../strength/fractional-sets.ts';
-import type { ProgrammeLine, Weekday } from './planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from './planned-sessions.ts';
 import { type ProgrammeValues, programmeDefaults, sessionMinutes } from './session-length.ts';
 
 export const weekdays: readonly Weekday[] = [1, 2, 3, 4, 5, 6, 7];
 
 /** A prescribed exercise in force, with what the catalogue knows of it. */
 export interface PlannedExercise {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly title: string;
   readonly dose: Dose;
   readonly target: readonly Muscle[];
@@ -30,7 +30,7 @@ export const cuffDaysPerWeek = { least: 2, most: 3 } as const;
 export type Conflict =
   | {
       readonly kind: 'days-differ';
-      readonly prescriptionItemId: string;
+      readonly itemId: string;
       readonly planned: number;
       readonly prescribed: number;
     }
@@ -54,7 +54,7 @@ interface MuscleWeek {
 
 interface DayPlan {
   readonly day: Weekday;
-  readonly prescriptionItemIds: readonly string[];
+  readonly itemIds: readonly string[];
   readonly minutes: number;
 }
 
@@ -66,9 +66,9 @@ export interface WeekPlan {
 
 type DaysOf = (exercise: PlannedExercise) => readonly Weekday[];
 
-const daysFrom = (lines: readonly ProgrammeLine[]): DaysOf => {
-  const byLine = new Map(lines.map((line) => [line.prescriptionItemId, line.weekdays]));
-  return ({ prescriptionItemId }) => byLine.get(prescriptionItemId) ?? [];
+const daysFrom = (items: readonly ProgrammeItem[]): DaysOf => {
+  const byItem = new Map(items.map((item) => [item.itemId, item.weekdays]));
+  return ({ itemId }) => byItem.get(itemId) ?? [];
 };
 
 const musclesOf = (exercises: readonly PlannedExercise[], daysOf: DaysOf): readonly MuscleWeek[] => {
@@ -141,7 +141,7 @@ const daysDiffer = (exercises: readonly PlannedExercise[], daysOf: DaysOf): read
       : [
           {
             kind: 'days-differ',
-            prescriptionItemId: exercise.prescriptionItemId,
+            itemId: exercise.itemId,
             planned,
             prescribed,
           } as const,
@@ -150,17 +150,17 @@ const daysDiffer = (exercises: readonly PlannedExercise[], daysOf: DaysOf): read
 
 export const weekPlan = (
   exercises: readonly PlannedExercise[],
-  lines: readonly ProgrammeLine[],
+  items: readonly ProgrammeItem[],
   values: ProgrammeValues = programmeDefaults,
 ): WeekPlan => {
-  const daysOf = daysFrom(lines);
+  const daysOf = daysFrom(items);
   const days = weekdays.map((day): DayPlan => {
     const mine = exercises.filter((one) => daysOf(one).includes(day));
     const minutes = sessionMinutes(
       mine.map((one) => one.dose),
       values,
     );
-    return { day, prescriptionItemIds: mine.map((one) => one.prescriptionItemId), minutes };
+    return { day, itemIds: mine.map((one) => one.itemId), minutes };
   });
   const muscles = musclesOf(exercises, daysOf);
   const long = days.filter(({ minutes }) => minutes > values['longest-session-minutes']);

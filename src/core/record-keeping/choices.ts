@@ -2,9 +2,9 @@
  * What a clinic decides about its records and the people who open them. No source fixes these;
  * local law may, and then it stands above the default.
  */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
-export const recordKeepingChoices: readonly ClinicChoice[] = [
+export const recordKeepingSettings: readonly ClinicSetting[] = [
   {
     id: 'care-team-restriction',
     title: 'Only the care team opens a record (1) or every clinician of the clinic (0)',

@@ -1,7 +1,7 @@
 /** What no source fixes in the review. Nothing here is read by the engine. */
-import { type ChoiceValues, type ClinicChoice, defaultsOf } from '../clinic-choice.ts';
+import { type ClinicSetting, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 
-export const reviewChoices = [
+export const reviewSettings = [
   {
     id: 'review-gap-days',
     title: 'Days between two sessions from which the line of load is broken',
@@ -42,14 +42,14 @@ export const reviewChoices = [
     default: 60,
     why: 'Around two months of days; below it a handful of days moves the figure visibly.',
   },
-] as const satisfies readonly ClinicChoice[];
+] as const satisfies readonly ClinicSetting[];
 
-export type ReviewChoiceId = (typeof reviewChoices)[number]['id'];
+export type ReviewSettingId = (typeof reviewSettings)[number]['id'];
 
-const defaults: ChoiceValues = defaultsOf(reviewChoices);
+const defaults: SettingValues = defaultsOf(reviewSettings);
 
 /** A number of the review as the clinic has it. */
-export const reviewChoiceOf = (values: ChoiceValues | undefined, id: ReviewChoiceId): number =>
+export const reviewSettingOf = (values: SettingValues | undefined, id: ReviewSettingId): number =>
   values?.[id] ?? defaults[id]!;
 
 /** Lengths of time offered for the picture, from two weeks to three years. */

@@ -6,7 +6,7 @@ import { dayInWords, withUnit } from './plain-words.ts';
 import type { ReviewRow, ReviewSeries, ThresholdSpan } from './series.ts';
 
 /** Names the series does not hold. */
-export interface PictureNames {
+export interface ChartNames {
   /** Who signed a version of the exercise, by its number. */
   readonly signers?: ReadonlyMap<number, string>;
   /** What a clinician answered to a decision, by its id. */
@@ -46,7 +46,7 @@ const shortText = (row: ReviewRow, series: ReviewSeries): string => {
   return `${dayInWords(row.day, series.today)}: ${parts.filter(Boolean).join('; ')}`;
 };
 
-const versionLine = ({ loads }: ReviewRow, { signers }: PictureNames): readonly string[] =>
+const versionLine = ({ loads }: ReviewRow, { signers }: ChartNames): readonly string[] =>
   loads.flatMap(({ version }) =>
     version === null
       ? []
@@ -72,14 +72,14 @@ const thresholdLine = (day: Day, spans: readonly ThresholdSpan[], today: Day): r
   const span = spans.findLast((one) => one.from <= day && day <= one.to);
   return span
     ? [
-        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not frozen'}, personal ceiling ${span.painCeiling}, frozen by ${span.frozenBy} on ${dayInWords(span.setOn, today)}.`,
+        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not frozen'}, personal ceiling ${span.painCeiling}, frozen by ${span.setBy} on ${dayInWords(span.setOn, today)}.`,
       ]
     : ['No usual values were frozen that day.'];
 };
 
 const unasked = (text: string): string => text.replaceAll('not-asked', 'not asked');
 
-export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: PictureNames): DayDetail => ({
+export const dayDetail = (row: ReviewRow, series: ReviewSeries, names: ChartNames): DayDetail => ({
   day: row.day,
   text: unasked(shortText(row, series)),
   lines: [

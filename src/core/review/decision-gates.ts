@@ -32,7 +32,7 @@ export const settledDecisions = <D extends ReviewDecision>(all: readonly D[], jo
   return [...byDay.values()];
 };
 
-export interface GateRun<D extends ReviewDecision = ReviewDecision> {
+export interface DecisionRun<D extends ReviewDecision = ReviewDecision> {
   /** The decision that began the run. */
   readonly first: D;
   readonly last: D;
@@ -41,8 +41,8 @@ export interface GateRun<D extends ReviewDecision = ReviewDecision> {
 }
 
 /** Runs of the same answer: a gate stands where the answer changed. */
-export const gateRuns = <D extends ReviewDecision>(settled: readonly D[]): readonly GateRun<D>[] => {
-  const runs: GateRun<D>[] = [];
+export const decisionRuns = <D extends ReviewDecision>(settled: readonly D[]): readonly DecisionRun<D>[] => {
+  const runs: DecisionRun<D>[] = [];
   for (const row of settled) {
     const open = runs.at(-1);
     if (open && open.last.decision === row.decision) {

@@ -117,11 +117,11 @@ const figureOf = (
 /** The session's figure for one prescribed exercise; null when the session held none of it. */
 export const loadOfSession = (
   session: SessionRecord,
-  prescriptionItemId: string,
+  itemId: string,
   versions: ReadonlyMap<string, PrescriptionVersion>,
   measure: LoadMeasure,
 ): SessionLoad | null => {
-  const sets = session.sets.filter((set) => set.prescriptionItemId === prescriptionItemId);
+  const sets = session.sets.filter((set) => set.itemId === itemId);
   if (sets.length === 0) return null;
   const doses = sets.map((set) => doseFollowed(set, session, versions));
   return {

@@ -5,7 +5,7 @@
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { DecisionWord } from '../engine/answers.ts';
 import { explainToClinician } from '../engine/explain.ts';
-import { type DayDetail, dayDetail, type PictureNames } from './day-detail.ts';
+import { type ChartNames, type DayDetail, dayDetail } from './day-detail.ts';
 import { hasMissing, highestPain } from './joint-answers.ts';
 import { measureTitles, type SessionLoad } from './load-of-session.ts';
 import { dayInWords } from './plain-words.ts';
@@ -28,7 +28,7 @@ export interface PainMark {
   readonly amended: boolean;
 }
 
-export interface GateMark {
+export interface DecisionMarker {
   readonly id: string;
   readonly day: Day;
   readonly lastDay: Day;
@@ -40,17 +40,17 @@ export interface GateMark {
   readonly answered: string | null;
 }
 
-export interface Picture {
+export interface ReviewChart {
   readonly since: Day;
   readonly today: Day;
   readonly title: string;
   readonly unit: string;
   /** Height of the load panel: the first round figure that holds every load. */
   readonly loadTop: number;
-  readonly stairs: readonly (readonly LoadMark[])[];
+  readonly loadLine: readonly (readonly LoadMark[])[];
   readonly loads: readonly LoadMark[];
   readonly pains: readonly PainMark[];
-  readonly gates: readonly GateMark[];
+  readonly markers: readonly DecisionMarker[];
   readonly gaps: readonly LoadGap[];
   readonly thresholds: readonly ThresholdSpan[];
   readonly ticks: readonly { readonly day: Day; readonly label: string }[];
@@ -70,7 +70,7 @@ export const axisDays = (since: Day, today: Day): readonly Day[] => {
   return days;
 };
 
-export const ticksOf = (since: Day, today: Day): Picture['ticks'] => {
+export const ticksOf = (since: Day, today: Day): ReviewChart['ticks'] => {
   const isLong = daysBetween(since, today) > 300;
   return axisDays(since, today).map((day) => ({
     day,
@@ -108,7 +108,7 @@ const painMarks = ({ day, pains, morning }: ReviewRow): readonly PainMark[] => [
     : []),
 ];
 
-export const pictureOf = (series: ReviewSeries, names: PictureNames = {}): Picture => {
+export const reviewChartOf = (series: ReviewSeries, names: ChartNames = {}): ReviewChart => {
   const known = series.loads.flatMap((load) => (load.value === null ? [] : [load.value]));
   return {
     since: series.since,
@@ -116,10 +116,10 @@ export const pictureOf = (series: ReviewSeries, names: PictureNames = {}): Pictu
     title: measureTitles[series.measure].title,
     unit: series.unit,
     loadTop: roundTop(Math.max(0, ...known)),
-    stairs: series.stairs.map((stair) => stair.map(loadMark)),
+    loadLine: series.loadLine.map((segment) => segment.map(loadMark)),
     loads: series.loads.map(loadMark),
     pains: series.rows.flatMap(painMarks),
-    gates: series.gates.map(({ first, last, count }) => ({
+    markers: series.markers.map(({ first, last, count }) => ({
       id: first.id,
       day: first.day,
       lastDay: last.day,

@@ -2,12 +2,12 @@
  * The review of one joint against one prescribed exercise, day by day: what the picture draws, what
  * the words state and what the table lists are all read from the rows made here.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { Joint } from '../joints.ts';
 import type { Baseline, PatientRecord } from '../model/record.ts';
-import { reviewChoiceOf } from './choices.ts';
-import { type GateRun, gateRuns, type ReviewDecision, settledDecisions } from './decision-gates.ts';
+import { reviewSettingOf } from './choices.ts';
+import { type DecisionRun, decisionRuns, type ReviewDecision, settledDecisions } from './decision-gates.ts';
 import { type MorningAnswers, morningsByDay, type SessionPain, sessionPain } from './joint-answers.ts';
 import { type LoadMeasure, loadOfSession, measureTitles, type SessionLoad } from './load-of-session.ts';
 
@@ -34,7 +34,7 @@ export interface ThresholdSpan {
   /** null = usual pain was not frozen. */
   readonly usualPainTop: number | null;
   readonly painCeiling: number;
-  readonly frozenBy: string;
+  readonly setBy: string;
   readonly setOn: Day;
 }
 
@@ -48,9 +48,9 @@ export interface ReviewSeries<D extends ReviewDecision = ReviewDecision> {
   readonly rows: readonly ReviewRow<D>[];
   readonly loads: readonly SessionLoad[];
   /** Stretches of known load that may be joined; a gap or an unknown figure ends one. */
-  readonly stairs: readonly (readonly SessionLoad[])[];
+  readonly loadLine: readonly (readonly SessionLoad[])[];
   readonly gaps: readonly LoadGap[];
-  readonly gates: readonly GateRun<D>[];
+  readonly markers: readonly DecisionRun<D>[];
   readonly thresholds: readonly ThresholdSpan[];
 }
 
@@ -59,13 +59,13 @@ export interface ReviewWanted<D extends ReviewDecision> {
   readonly decisions: readonly D[];
   readonly joint: Joint;
   /** null = the patient has no prescribed exercise; the joint's answers are shown alone. */
-  readonly prescriptionItemId: string | null;
+  readonly itemId: string | null;
   readonly measure: LoadMeasure;
   readonly since: Day;
   readonly today: Day;
   readonly gapDays?: number;
   /** The clinic’s own numbers; left out, the defaults. */
-  readonly choices?: ChoiceValues;
+  readonly settings?: SettingValues;
 }
 
 const gapsOf = (loads: readonly SessionLoad[], today: Day, gapDays: number): readonly LoadGap[] => {
@@ -77,11 +77,11 @@ const gapsOf = (loads: readonly SessionLoad[], today: Day, gapDays: number): rea
   });
 };
 
-const stairsOf = (
+const loadLineOf = (
   loads: readonly SessionLoad[],
   gaps: readonly LoadGap[],
 ): readonly (readonly SessionLoad[])[] => {
-  const stairs: SessionLoad[][] = [];
+  const loadLine: SessionLoad[][] = [];
   let open: SessionLoad[] | null = null;
   for (const load of loads) {
     if (load.value === null) {
@@ -91,10 +91,10 @@ const stairsOf = (
     if (open && !gaps.some((gap) => gap.to === load.day)) open.push(load);
     else {
       open = [load];
-      stairs.push(open);
+      loadLine.push(open);
     }
   }
-  return stairs;
+  return loadLine;
 };
 
 /** Frozen values of the joint as they stood over the window. */
@@ -106,18 +106,18 @@ const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today:
     const to = next ?? today;
     if (to < since || (next !== undefined && next <= from)) return [];
     const usualPainTop = row.usualPainTop ?? row.usualPain;
-    const { acceptablePainLimit: painCeiling, frozenBy, setOn } = row;
-    return [{ from, to, usualPainTop, painCeiling, frozenBy, setOn }];
+    const { acceptablePainLimit: painCeiling, setBy, setOn } = row;
+    return [{ from, to, usualPainTop, painCeiling, setBy, setOn }];
   });
 };
 
 export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>): ReviewSeries<D> => {
-  const { record, joint, prescriptionItemId, measure, since, today } = wanted;
-  const gapDays = wanted.gapDays ?? reviewChoiceOf(wanted.choices, 'review-gap-days');
+  const { record, joint, itemId, measure, since, today } = wanted;
+  const gapDays = wanted.gapDays ?? reviewSettingOf(wanted.settings, 'review-gap-days');
   const sessions = record.sessions.filter((session) => session.day >= since && session.day <= today);
   const versions = new Map(record.prescriptions.map((version) => [version.id, version]));
   const loads = sessions.flatMap((session) =>
-    prescriptionItemId === null ? [] : (loadOfSession(session, prescriptionItemId, versions, measure) ?? []),
+    itemId === null ? [] : (loadOfSession(session, itemId, versions, measure) ?? []),
   );
   const mornings = morningsByDay({ mornings: record.mornings, sessions, joint, since, today });
   const settled = settledDecisions(
@@ -144,9 +144,9 @@ export const reviewSeries = <D extends ReviewDecision>(wanted: ReviewWanted<D>):
     unit: measureTitles[measure].unit,
     rows,
     loads,
-    stairs: stairsOf(loads, gaps),
+    loadLine: loadLineOf(loads, gaps),
     gaps,
-    gates: gateRuns(settled),
+    markers: decisionRuns(settled),
     thresholds: thresholdsOf(record.baselines, joint, since, today),
   };
 };

@@ -76,12 +76,12 @@ const loadSentences = ({ loads, measure, unit, today }: ReviewSeries): readonly 
 
 const gapSentence = ({ gaps, today }: ReviewSeries): readonly string[] => {
   if (gaps.length === 0) return [];
-  const stretches = gaps.map((gap) =>
+  const spans = gaps.map((gap) =>
     gap.to === today
       ? `${gap.days} days since ${dayInWords(gap.from, today)}`
       : `${gap.days} days from ${dayInWords(gap.from, today)} to ${dayInWords(gap.to, today)}`,
   );
-  return [`Gaps between sessions: ${listed(stretches, 3)}.`];
+  return [`Gaps between sessions: ${listed(spans, 3)}.`];
 };
 
 const given = (values: readonly Answered[]): readonly number[] =>
@@ -120,14 +120,14 @@ const morningSentences = (series: ReviewSeries): readonly string[] => {
 const sessionPainSentences = (series: ReviewSeries): readonly string[] => {
   const rows = series.rows.flatMap(({ day, pains }) => pains.map((pain) => ({ day, pain })));
   if (rows.length === 0) return [];
-  const peaks = rows.flatMap(({ day, pain }) => {
+  const highestPains = rows.flatMap(({ day, pain }) => {
     const value = highestPain(pain);
     return value === null ? [] : [{ day, value }];
   });
   const open = rows.filter(({ pain }) => hasMissing(pain));
   const sentences: string[] = [];
-  if (peaks.length > 0) {
-    const over = peaks.filter(({ day, value }) => value > (topOn(series, day)?.painCeiling ?? 10));
+  if (highestPains.length > 0) {
+    const over = highestPains.filter(({ day, value }) => value > (topOn(series, day)?.painCeiling ?? 10));
     const tail =
       over.length > 0
         ? `; over the personal ceiling in ${over.length} (${daysOf(
@@ -136,7 +136,7 @@ const sessionPainSentences = (series: ReviewSeries): readonly string[] => {
           )})`
         : '';
     sentences.push(
-      `Highest pain given in a session was ${range(peaks.map((peak) => peak.value))} over ${counted(peaks.length, 'session')}${tail}.`,
+      `Highest pain given in a session was ${range(highestPains.map((peak) => peak.value))} over ${counted(highestPains.length, 'session')}${tail}.`,
     );
   }
   if (open.length > 0) {
@@ -153,7 +153,7 @@ const thresholdSentence = ({ thresholds, joint }: ReviewSeries): string => {
     thresholds.length > 1
       ? `; changed ${thresholds.length === 2 ? 'once' : `${thresholds.length - 1} times`} in this window`
       : '';
-  return `Thresholds in force: ${top}, personal ceiling ${last.painCeiling}, frozen by ${last.frozenBy}${changes}.`;
+  return `Thresholds in force: ${top}, personal ceiling ${last.painCeiling}, frozen by ${last.setBy}${changes}.`;
 };
 
 const decisionSentence = ({ rows, today }: ReviewSeries): string => {

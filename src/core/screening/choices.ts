@@ -1,7 +1,7 @@
 /** What no source fixes in screening: how long answers and readings last, and the resting blood-pressure gate. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
-export const screeningChoices: readonly ClinicChoice[] = [
+export const screeningSettings: readonly ClinicSetting[] = [
   {
     id: 'screening-valid-days',
     title: 'Days after which the whole screening is asked again',

@@ -24,12 +24,12 @@ export const afterClearances = (
   clearances: readonly Clearance[],
   today: Day,
 ): DatedReason => {
-  if (reason.opening !== 'closed-until-cleared') return reason;
+  if (reason.eligibility !== 'closed-until-cleared') return reason;
   const clearance = clearances.find((candidate) => covers(candidate, target, reason, today));
   if (!clearance) return reason;
   return {
     ...reason,
-    opening: 'open-with-precautions',
+    eligibility: 'open-with-precautions',
     text: `${reason.text} Cleared by ${clearance.by} on ${clearance.day}: ${clearance.reason}`,
   };
 };

@@ -7,16 +7,20 @@
  * It says nothing about readings during exercise, and a reading under it clears nothing.
  */
 import { calculation } from '../calculation.ts';
-import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import { answer, type Note } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from './blood-pressure-fields.ts';
-import { screeningChoices } from './choices.ts';
+import { screeningSettings } from './choices.ts';
 
-const gates = ['start', 'hold-occlusion', 'hold-all'] as const;
-export type Gate = (typeof gates)[number];
+const bloodPressureResults = ['start', 'hold-occlusion', 'hold-all'] as const;
+export type BloodPressureResult = (typeof bloodPressureResults)[number];
 
-export const startGate = (systolicMmhg: number, diastolicMmhg: number, choices: ChoiceValues): Gate => {
-  const limits = { ...defaultsOf(screeningChoices), ...choices };
+export const bloodPressureResult = (
+  systolicMmhg: number,
+  diastolicMmhg: number,
+  settings: SettingValues,
+): BloodPressureResult => {
+  const limits = { ...defaultsOf(screeningSettings), ...settings };
   if (systolicMmhg >= limits['hold-all-systolic']! || diastolicMmhg >= limits['hold-all-diastolic']!) {
     return 'hold-all';
   }
@@ -30,7 +34,11 @@ export const startGate = (systolicMmhg: number, diastolicMmhg: number, choices: 
 const trialLimit = { systolicMmhg: 140, diastolicMmhg: 80 } as const;
 const emergencyAbove = { systolicMmhg: 180, diastolicMmhg: 120 } as const;
 
-const notesFor = (systolicMmhg: number, diastolicMmhg: number, gate: Gate): readonly Note[] => {
+const notesFor = (
+  systolicMmhg: number,
+  diastolicMmhg: number,
+  gate: BloodPressureResult,
+): readonly Note[] => {
   const notes: Note[] = [
     {
       code: 'clears-nothing',
@@ -64,7 +72,7 @@ const notesFor = (systolicMmhg: number, diastolicMmhg: number, gate: Gate): read
   return notes;
 };
 
-export const exerciseStartGate = calculation({
+export const bloodPressureThreshold = calculation({
   id: 'exercise-start-gate',
   title: 'Resting blood pressure: may a session start',
   area: 'screening',
@@ -98,7 +106,7 @@ export const exerciseStartGate = calculation({
   ],
   consistent: diastolicBelowSystolic,
   calculate: ({ systolicMmhg, diastolicMmhg }) => {
-    const gate = startGate(systolicMmhg, diastolicMmhg, {});
+    const gate = bloodPressureResult(systolicMmhg, diastolicMmhg, {});
     return answer({ gate }, notesFor(systolicMmhg, diastolicMmhg, gate));
   },
   example: { systolicMmhg: 138, diastolicMmhg: 84 },

@@ -6,7 +6,7 @@
  */
 import type { Mark } from '../citation.ts';
 import type { JointName, Limb } from '../joints.ts';
-import type { Method, Opening } from '../methods.ts';
+import type { Eligibility, Method } from '../methods.ts';
 
 interface ScreeningDetail {
   readonly id: string;
@@ -19,7 +19,7 @@ export interface ScreeningEffect {
   readonly methods: readonly Method[];
   /** "answered-limbs": only the limbs the answer names, or every limb when it names none. */
   readonly scope: 'everywhere' | 'answered-limbs';
-  readonly opening: Exclude<Opening, 'open'>;
+  readonly eligibility: Exclude<Eligibility, 'open'>;
   readonly clearedBy: 'clinician' | 'physician' | null;
   readonly text: string;
   /** The effect belongs to this detail only. */
@@ -65,7 +65,7 @@ export const stopAll = (code: string, text: string, extra: Extra = {}): Screenin
   code,
   methods: everyMethod,
   scope: 'everywhere',
-  opening: 'closed-until-cleared',
+  eligibility: 'closed-until-cleared',
   clearedBy: 'physician',
   text,
   ...extra,
@@ -76,7 +76,7 @@ export const stopOcclusion = (code: string, text: string, extra: Extra = {}): Sc
   code,
   methods: cuffOnly,
   scope: 'everywhere',
-  opening: 'closed',
+  eligibility: 'closed',
   clearedBy: null,
   text,
   ...extra,
@@ -91,7 +91,7 @@ export const review = (code: string, text: string, extra: Extra = {}): Screening
   code,
   methods: cuffOnly,
   scope: 'everywhere',
-  opening: 'closed-until-cleared',
+  eligibility: 'closed-until-cleared',
   clearedBy: 'clinician',
   text,
   ...extra,
@@ -102,7 +102,7 @@ export const precaution = (code: string, text: string, extra: Extra = {}): Scree
   code,
   methods: withoutCuff,
   scope: 'everywhere',
-  opening: 'open-with-precautions',
+  eligibility: 'open-with-precautions',
   clearedBy: null,
   text,
   ...extra,

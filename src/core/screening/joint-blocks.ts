@@ -1,7 +1,7 @@
 /** Joints that screening forbids to load, and what that leaves of one exercise. Callers gate by exercise, not by limb alone. */
 import type { Day } from '../day.ts';
 import { joints as everyJoint, type Joint, jointNameOf, type Limb, type Side } from '../joints.ts';
-import type { Method, Opening } from '../methods.ts';
+import type { Eligibility, Method } from '../methods.ts';
 import type { Clearance, MethodOutcome, MethodReason, Screening } from '../model/screening.ts';
 import { screeningItem } from './items.ts';
 import { mostCautious } from './outcomes.ts';
@@ -27,7 +27,7 @@ export const jointBlocks = (screening: Screening | null): readonly JointBlock[] 
       reason: {
         code: `${item.id}-${joint}`,
         from: item.id,
-        opening: 'closed-until-cleared' as const,
+        eligibility: 'closed-until-cleared' as const,
         text: `${item.clinicianLabel}: ${joint} is not loaded until a physician has judged it.`,
         clearedBy: 'physician' as const,
         support: item.support,
@@ -35,7 +35,7 @@ export const jointBlocks = (screening: Screening | null): readonly JointBlock[] 
     }));
   });
 
-interface ExerciseToGate {
+interface ExerciseToCheck {
   readonly method: Method;
   readonly limb: Limb | 'trunk';
   readonly side: Side | 'both';
@@ -46,7 +46,7 @@ interface ExerciseToGate {
 const trunkRefused: MethodReason = {
   code: 'trunk-refused',
   from: 'method',
-  opening: 'closed',
+  eligibility: 'closed',
   text: 'Occlusion work is for arms and legs only.',
   clearedBy: null,
   support: 'occlusion-position-stand-2019',
@@ -55,14 +55,14 @@ const trunkRefused: MethodReason = {
 const notJudged: MethodReason = {
   code: 'not-judged',
   from: 'screening',
-  opening: 'closed',
+  eligibility: 'closed',
   text: 'No screening outcome was given for this method and limb; nothing opens without one.',
   clearedBy: null,
   support: 'clinic',
 };
 
-export interface ExerciseGateInput {
-  readonly exercise: ExerciseToGate;
+export interface ExerciseEligibilityInput {
+  readonly exercise: ExerciseToCheck;
   /** What methodOutcomes returned. */
   readonly outcomes: readonly MethodOutcome[];
   readonly screening: Screening | null;
@@ -70,7 +70,7 @@ export interface ExerciseGateInput {
   readonly today: Day;
 }
 
-const isCleared = (block: JointBlock, input: ExerciseGateInput): boolean =>
+const isCleared = (block: JointBlock, input: ExerciseEligibilityInput): boolean =>
   input.clearances.some(
     (clearance) =>
       clearance.method === input.exercise.method &&
@@ -81,23 +81,23 @@ const isCleared = (block: JointBlock, input: ExerciseGateInput): boolean =>
       clearance.day <= input.today,
   );
 
-const reachesExercise = (outcome: MethodOutcome, exercise: ExerciseToGate): boolean => {
+const reachesExercise = (outcome: MethodOutcome, exercise: ExerciseToCheck): boolean => {
   if (outcome.method !== exercise.method) return false;
   if (exercise.limb === 'trunk') return true;
   return outcome.limb === exercise.limb && (exercise.side === 'both' || outcome.side === exercise.side);
 };
 
 /** What is left of one exercise: its limb (all limbs for the trunk), its sides, and the joints it loads. */
-export const exerciseOpening = (
-  input: ExerciseGateInput,
-): { readonly opening: Opening; readonly reasons: readonly MethodReason[] } => {
+export const exerciseEligibility = (
+  input: ExerciseEligibilityInput,
+): { readonly eligibility: Eligibility; readonly reasons: readonly MethodReason[] } => {
   const { exercise } = input;
   const judged = input.outcomes.filter((outcome) => reachesExercise(outcome, exercise));
   const fromJoints = jointBlocks(input.screening)
     .filter((block) => exercise.joints.includes(block.joint))
     .map(
       (block): MethodReason =>
-        isCleared(block, input) ? { ...block.reason, opening: 'open-with-precautions' } : block.reason,
+        isCleared(block, input) ? { ...block.reason, eligibility: 'open-with-precautions' } : block.reason,
     );
   const all = [
     ...(exercise.method === 'occlusion' && exercise.limb === 'trunk' ? [trunkRefused] : []),
@@ -106,6 +106,8 @@ export const exerciseOpening = (
     ...fromJoints,
   ];
   // The same reason found on several limbs is said once, per opening.
-  const reasons = [...new Map(all.map((reason) => [`${reason.code} ${reason.opening}`, reason])).values()];
-  return { opening: mostCautious(reasons.map((reason) => reason.opening)), reasons };
+  const reasons = [
+    ...new Map(all.map((reason) => [`${reason.code} ${reason.eligibility}`, reason])).values(),
+  ];
+  return { eligibility: mostCautious(reasons.map((reason) => reason.eligibility)), reasons };
 };

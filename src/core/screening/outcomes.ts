@@ -5,13 +5,13 @@
  * screening past its age closes everything. Occlusion is for arms and legs only: a limb is part of
  * each outcome, so work of the trunk has none.
  */
-import { type ChoiceValues, defaultsOf } from '../clinic-choice.ts';
+import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import { limbs, sides } from '../joints.ts';
-import { methods, type Opening, openings } from '../methods.ts';
+import { type Eligibility, eligibilities, methods } from '../methods.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
-import { screeningChoices } from './choices.ts';
+import { screeningSettings } from './choices.ts';
 import { afterClearances } from './clearances.ts';
 import { type DatedReason, reasonsFromAnswers, type Target } from './reasons-from-answers.ts';
 import { reasonsFromMeasurements } from './reasons-from-measurements.ts';
@@ -22,28 +22,28 @@ export interface OutcomesInput {
   readonly measurements: readonly Measurement[];
   readonly today: Day;
   readonly ageYears: number;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 const adultFromYears = 18;
 
-export const mostCautious = (all: readonly Opening[]): Opening =>
-  all.reduce<Opening>(
-    (worst, next) => (openings.indexOf(next) > openings.indexOf(worst) ? next : worst),
+export const mostCautious = (all: readonly Eligibility[]): Eligibility =>
+  all.reduce<Eligibility>(
+    (worst, next) => (eligibilities.indexOf(next) > eligibilities.indexOf(worst) ? next : worst),
     'open',
   );
 
 const closed = (code: string, from: string, text: string, since: Day): DatedReason => ({
   code,
   from,
-  opening: 'closed',
+  eligibility: 'closed',
   text,
   clearedBy: null,
   support: 'clinic',
   since,
 });
 
-const standingReasons = (input: OutcomesInput, choices: ChoiceValues): readonly DatedReason[] => {
+const reasonsInForce = (input: OutcomesInput, settings: SettingValues): readonly DatedReason[] => {
   const { screening, today, ageYears } = input;
   const reasons: DatedReason[] = [];
   if (!(ageYears >= adultFromYears)) {
@@ -68,12 +68,12 @@ const standingReasons = (input: OutcomesInput, choices: ChoiceValues): readonly 
       ),
     );
   }
-  if (age > choices['screening-valid-days']!) {
+  if (age > settings['screening-valid-days']!) {
     reasons.push(
       closed(
         'screening-expired',
         'screening',
-        `The screening is ${age} days old; it is asked again after ${choices['screening-valid-days']}.`,
+        `The screening is ${age} days old; it is asked again after ${settings['screening-valid-days']}.`,
         today,
       ),
     );
@@ -81,23 +81,23 @@ const standingReasons = (input: OutcomesInput, choices: ChoiceValues): readonly 
   return reasons;
 };
 
-const outcomeFor = (target: Target, input: OutcomesInput, choices: ChoiceValues): MethodOutcome => {
+const outcomeFor = (target: Target, input: OutcomesInput, settings: SettingValues): MethodOutcome => {
   const found = [
-    ...standingReasons(input, choices),
+    ...reasonsInForce(input, settings),
     ...(input.screening ? reasonsFromAnswers(input.screening, target) : []),
-    ...reasonsFromMeasurements(target, input.measurements, input.screening, input.today, choices),
+    ...reasonsFromMeasurements(target, input.measurements, input.screening, input.today, settings),
   ].map((reason) => afterClearances(reason, target, input.clearances, input.today));
   return {
     ...target,
-    opening: mostCautious(found.map((reason) => reason.opening)),
+    eligibility: mostCautious(found.map((reason) => reason.eligibility)),
     reasons: found.map(({ since: _since, ...reason }) => reason),
   };
 };
 
 /** One outcome per method, limb and side: twelve in all, in a fixed order. */
 export const methodOutcomes = (input: OutcomesInput): readonly MethodOutcome[] => {
-  const choices = { ...defaultsOf(screeningChoices), ...input.choices };
+  const settings = { ...defaultsOf(screeningSettings), ...input.settings };
   return methods.flatMap((method) =>
-    limbs.flatMap((limb) => sides.map((side) => outcomeFor({ method, limb, side }, input, choices))),
+    limbs.flatMap((limb) => sides.map((side) => outcomeFor({ method, limb, side }, input, settings))),
   );
 };

@@ -60,15 +60,15 @@ const hotJointReason = (
   const hot = jointsOf(answer).filter((joint) => lieOn(joint, target));
   if (hot.length === 0) return [];
   const unnamed = jointsOf(answer).length === everyJoint.length;
-  const closes = unnamed || target.method === 'occlusion';
+  const contraindicates = unnamed || target.method === 'occlusion';
   const where = unnamed ? 'no joint was named, so every joint counts' : hot.join(', ');
   return [
     {
       code: 'hot-joint',
       from: item.id,
-      opening: closes ? 'closed-until-cleared' : 'open-with-precautions',
+      eligibility: contraindicates ? 'closed-until-cleared' : 'open-with-precautions',
       text: `Hot or clearly swollen joint (${where}): that joint is not loaded until a physician has judged it.${notKnownWords(answer)}`,
-      clearedBy: closes ? 'physician' : null,
+      clearedBy: contraindicates ? 'physician' : null,
       support: item.support,
       since: day,
     },
@@ -82,7 +82,7 @@ const reasonsOf = (answer: ScreeningItemAnswer, target: Target, day: Day): reado
       {
         code: 'unknown-item',
         from: answer.item,
-        opening: 'closed',
+        eligibility: 'closed',
         text: `The screening holds an item this version does not know (${answer.item}); ask the current sheet.`,
         clearedBy: null,
         support: 'clinic',
@@ -103,7 +103,7 @@ const reasonsOf = (answer: ScreeningItemAnswer, target: Target, day: Day): reado
     ...effects.map((effect) => ({
       code: effect.code,
       from: item.id,
-      opening: effect.opening,
+      eligibility: effect.eligibility,
       text: effect.text + notKnownWords(answer),
       clearedBy: effect.clearedBy,
       support: item.support,
@@ -123,12 +123,12 @@ const unanswered = (screening: Screening, target: Target): readonly DatedReason[
         item.effects.some((effect) => effect.methods.includes(target.method)),
     )
     .map((item) => {
-      const closes = item.minimumFor.includes(target.method);
+      const contraindicates = item.minimumFor.includes(target.method);
       return {
         code: `not-asked-${item.id}`,
         from: item.id,
-        opening: closes ? ('closed' as const) : ('open-with-precautions' as const),
-        text: closes
+        eligibility: contraindicates ? ('closed' as const) : ('open-with-precautions' as const),
+        text: contraindicates
           ? `Not yet asked, and needed before this method opens: ${item.clinicianLabel}.`
           : `Not yet asked: ${item.clinicianLabel}.`,
         clearedBy: null,

@@ -1,10 +1,10 @@
 /** What blood pressure and ankle-brachial index close. A reading that is missing or too old is not a normal reading. */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { type Day, daysBetween } from '../day.ts';
 import type { Measurement } from '../model/measurement.ts';
 import type { Screening } from '../model/screening.ts';
 import { ankleBrachialBand } from './ankle-brachial-index.ts';
-import { startGate } from './exercise-start-gate.ts';
+import { bloodPressureResult } from './exercise-start-gate.ts';
 import { counts, type DatedReason, type Target } from './reasons-from-answers.ts';
 
 type BloodPressure = Extract<Measurement, { kind: 'blood-pressure' }>;
@@ -44,12 +44,12 @@ const pressureMayBeHigh = (screening: Screening | null): boolean =>
   screening.answers.some((answer) => answer.item === 'high-blood-pressure' && counts(answer));
 
 const notMeasured = (target: Target, screening: Screening | null, today: Day): DatedReason => {
-  const closes = target.method === 'occlusion' || pressureMayBeHigh(screening);
+  const contraindicates = target.method === 'occlusion' || pressureMayBeHigh(screening);
   return {
     code: 'blood-pressure-not-measured',
     from: 'blood-pressure',
-    opening: closes ? 'closed' : 'open-with-precautions',
-    text: closes
+    eligibility: contraindicates ? 'closed' : 'open-with-precautions',
+    text: contraindicates
       ? 'No current resting blood pressure: measure it before this method opens.'
       : 'No current resting blood pressure: it was not checked.',
     clearedBy: null,
@@ -63,23 +63,23 @@ const bloodPressureReasons = (
   measurements: readonly Measurement[],
   screening: Screening | null,
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): readonly DatedReason[] => {
-  const readings = currentBloodPressures(measurements, today, choices['blood-pressure-valid-days']!);
+  const readings = currentBloodPressures(measurements, today, settings['blood-pressure-valid-days']!);
   const first = readings[0];
   if (!first) return [notMeasured(target, screening, today)];
   // Several readings of one day carry no order here, so the highest of each component decides.
   const systolic = Math.max(...readings.map((reading) => reading.systolicMmhg));
   const diastolic = Math.max(...readings.map((reading) => reading.diastolicMmhg));
-  const gate = startGate(systolic, diastolic, choices);
-  if (gate === 'start') return [];
+  const result = bloodPressureResult(systolic, diastolic, settings);
+  if (result === 'start') return [];
   const base = { from: 'blood-pressure', support: 'blood-pressure-exercise-2024', since: first.day };
-  if (gate === 'hold-all') {
+  if (result === 'hold-all') {
     return [
       {
         ...base,
         code: 'blood-pressure-hold-all',
-        opening: 'closed',
+        eligibility: 'closed',
         text: `Resting blood pressure ${systolic}/${diastolic} mmHg on ${first.day}: all resistance work is held until it reads lower.`,
         clearedBy: null,
       },
@@ -90,7 +90,7 @@ const bloodPressureReasons = (
     {
       ...base,
       code: 'blood-pressure-hold-occlusion',
-      opening: occlusion ? 'closed' : 'closed-until-cleared',
+      eligibility: occlusion ? 'closed' : 'closed-until-cleared',
       text: `Resting blood pressure ${systolic}/${diastolic} mmHg on ${first.day}: ${occlusion ? 'occlusion work is held until it reads lower' : 'other work only after a clinician has reviewed it'}.`,
       clearedBy: occlusion ? null : 'clinician',
     },
@@ -118,7 +118,7 @@ const ankleBrachialReasons = (
       {
         code: `ankle-brachial-${band}`,
         from: 'ankle-brachial-index',
-        opening: borderline ? 'closed-until-cleared' : 'closed',
+        eligibility: borderline ? 'closed-until-cleared' : 'closed',
         text: `Ankle-brachial index ${index.toFixed(2)} on ${reading.day} (${band}): ${borderline ? 'a clinician decides' : 'no occlusion on this leg; refer'}.`,
         clearedBy: borderline ? 'clinician' : null,
         support: 'ankle-brachial-bands',
@@ -133,8 +133,8 @@ export const reasonsFromMeasurements = (
   measurements: readonly Measurement[],
   screening: Screening | null,
   today: Day,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): readonly DatedReason[] => [
-  ...bloodPressureReasons(target, measurements, screening, today, choices),
+  ...bloodPressureReasons(target, measurements, screening, today, settings),
   ...ankleBrachialReasons(target, measurements, today),
 ];

@@ -2,12 +2,12 @@
 import type { AnyCalculation } from '../calculation.ts';
 import { ankleBrachialIndex } from './ankle-brachial-index.ts';
 import { bloodPressureCategory } from './blood-pressure-category.ts';
-import { exerciseStartGate } from './exercise-start-gate.ts';
+import { bloodPressureThreshold } from './exercise-start-gate.ts';
 import { wellsDvt } from './wells-dvt.ts';
 
 export const screeningRows: readonly AnyCalculation[] = [
   bloodPressureCategory,
-  exerciseStartGate,
+  bloodPressureThreshold,
   ankleBrachialIndex,
   wellsDvt,
 ];

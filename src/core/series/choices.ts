@@ -1,7 +1,7 @@
 /** Numbers of the symptom charts that no source fixes for a person's own diary. A clinic may move them inside the bounds. */
-import { type ChoiceValues, type ClinicChoice, defaultsOf } from '../clinic-choice.ts';
+import { type ClinicSetting, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 
-const seriesChoices: readonly ClinicChoice[] = [
+const seriesSettings: readonly ClinicSetting[] = [
   {
     id: 'baseline-values-min',
     title: 'Fewest recorded values for a baseline',
@@ -23,10 +23,10 @@ const seriesChoices: readonly ClinicChoice[] = [
   },
 ];
 
-export const seriesDefaults: ChoiceValues = defaultsOf(seriesChoices);
+export const seriesDefaults: SettingValues = defaultsOf(seriesSettings);
 
 /** A choice by name; a missing one is a programmer error, since values are checked before they are stored. */
-export const seriesChoiceOf = (values: ChoiceValues, id: string): number => {
+export const seriesSettingOf = (values: SettingValues, id: string): number => {
   const value = values[id] ?? seriesDefaults[id];
   if (value === undefined) throw new Error(`No series choice named ${id}`);
   return value;

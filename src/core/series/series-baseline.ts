@@ -6,10 +6,10 @@
  */
 import { calculation } from '../calculation.ts';
 import type { Citation } from '../citation.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
 import type { SymptomSource } from '../sources/symptoms.ts';
-import { seriesChoiceOf, seriesDefaults } from './choices.ts';
+import { seriesDefaults, seriesSettingOf } from './choices.ts';
 import { meanOf, sampleDeviation } from './moments.ts';
 import { daily } from './series-fields.ts';
 
@@ -35,10 +35,10 @@ const recordedOf = (values: readonly (number | null)[]): readonly number[] =>
 
 export const seriesBaseline = (
   values: readonly (number | null)[],
-  choices: ChoiceValues = seriesDefaults,
+  settings: SettingValues = seriesDefaults,
 ): Outcome<SeriesBaseline> => {
   const recorded = recordedOf(values);
-  const fewest = seriesChoiceOf(choices, 'baseline-values-min');
+  const fewest = seriesSettingOf(settings, 'baseline-values-min');
   if (recorded.length < fewest) {
     return refuse(
       'values',
@@ -47,7 +47,7 @@ export const seriesBaseline = (
     );
   }
   const standardDeviation = sampleDeviation(recorded);
-  const floor = seriesChoiceOf(choices, 'baseline-deviation-floor');
+  const floor = seriesSettingOf(settings, 'baseline-deviation-floor');
   return answer({
     mean: meanOf(recorded),
     standardDeviation,

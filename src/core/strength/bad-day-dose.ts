@@ -3,18 +3,18 @@
  * band, and further from failure. The load stays. No study of bad-day sessions was found; every
  * number is a clinic choice.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { LowLoadDose } from '../model/dose.ts';
 import type { Note } from '../outcome.ts';
 
 /** The dose without the exercise and side it is for. */
 export type LowLoadWork = Omit<LowLoadDose, 'exerciseId' | 'side'>;
 
-export const badDayDose = (dose: LowLoadWork, choices: ChoiceValues): LowLoadWork => ({
+export const badDayDose = (dose: LowLoadWork, settings: SettingValues): LowLoadWork => ({
   ...dose,
-  sets: Math.min(dose.sets, choices['bad-day-sets'] ?? dose.sets),
+  sets: Math.min(dose.sets, settings['bad-day-sets'] ?? dose.sets),
   repetitions: { low: dose.repetitions.low, high: dose.repetitions.low },
-  reserve: Math.max(dose.reserve, choices['bad-day-reserve'] ?? dose.reserve),
+  reserve: Math.max(dose.reserve, settings['bad-day-reserve'] ?? dose.reserve),
 });
 
 /** Said when the choices leave the bad day as hard as the ordinary one. */

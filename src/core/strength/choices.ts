@@ -1,7 +1,7 @@
 /** What no source fixes about low-load dosing. Bounds come from the studies; the defaults are ours. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
-export const strengthChoices: readonly ClinicChoice[] = [
+export const strengthSettings: readonly ClinicSetting[] = [
   {
     id: 'low-load-percent-floor',
     title: 'Lightest low-load work, percent of the maximum',

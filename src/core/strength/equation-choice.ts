@@ -4,10 +4,10 @@
  * A choice of this clinic tool, not of any source; the spread of all equations stays beside it.
  */
 import { calculation } from '../calculation.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { defaultsOf } from '../clinic-choice.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
-import { strengthChoices } from './choices.ts';
+import { strengthSettings } from './choices.ts';
 import { equationCitations, equations, isInRange } from './equations/all.ts';
 import type { EquationId } from './equations/equation.ts';
 import { accuracyCitations } from './estimate-citations.ts';
@@ -46,7 +46,7 @@ const preferences: Record<'older' | 'younger', readonly EquationChoice[]> = {
 
 export const chooseEquation = (
   input: { readonly repetitions: number; readonly ageYears?: number },
-  choices: ChoiceValues,
+  choices: SettingValues,
 ): Outcome<EquationChoice> => {
   const isYounger =
     input.ageYears !== undefined && input.ageYears < (choices['older-adult-years'] ?? Infinity);
@@ -76,6 +76,6 @@ export const equationChoiceRow = calculation({
     { name: 'reason', unit: '' },
   ],
   citations: [...equationCitations, ...accuracyCitations],
-  calculate: (input) => chooseEquation(input, defaultsOf(strengthChoices)),
+  calculate: (input) => chooseEquation(input, defaultsOf(strengthSettings)),
   example: { repetitions: 8, ageYears: 68 },
 });

@@ -4,11 +4,11 @@
  * computes; it has not asked the joint, and a clinician signs.
  */
 import { calculation } from '../calculation.ts';
-import { type ChoiceValues, checkChoices, defaultsOf } from '../clinic-choice.ts';
+import { checkSettings, defaultsOf, type SettingValues } from '../clinic-choice.ts';
 import type { LowLoadDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { badDayDose, badDayWarnings, type LowLoadWork } from './bad-day-dose.ts';
-import { strengthChoices } from './choices.ts';
+import { strengthSettings } from './choices.ts';
 import { doubleProgressionCitations } from './double-progression.ts';
 import { equationCitations } from './equations/all.ts';
 import { accuracyCitations } from './estimate-citations.ts';
@@ -35,24 +35,24 @@ export interface LowLoadProposal<D = LowLoadWork> {
 }
 
 /** Only this area's choices, so that a clinic's whole list may be handed in. */
-const ownChoices = (choices: ChoiceValues): ChoiceValues =>
-  Object.fromEntries(strengthChoices.map(({ id }) => [id, choices[id] ?? Number.NaN]));
+const ownSettings = (settings: SettingValues): SettingValues =>
+  Object.fromEntries(strengthSettings.map(({ id }) => [id, settings[id] ?? Number.NaN]));
 
 const fixedNotes: readonly Note[] = [floorReason, longSetReserve, evidenceLimits, defersToClinician];
 
-export const lowLoadWork = (input: LowLoadInput, clinicChoices: ChoiceValues): Outcome<LowLoadProposal> => {
-  const choices = ownChoices(clinicChoices);
-  const refused = [...checkChoices(strengthChoices, choices), ...lowLoadConflicts(input)];
+export const lowLoadWork = (input: LowLoadInput, clinicSettings: SettingValues): Outcome<LowLoadProposal> => {
+  const settings = ownSettings(clinicSettings);
+  const refused = [...checkSettings(strengthSettings, settings), ...lowLoadConflicts(input)];
   if (refused.length > 0) return { ok: false, refused };
-  const estimate = estimateMaximum(input, choices);
+  const estimate = estimateMaximum(input, settings);
   if (!estimate.ok) return estimate;
-  const load = chooseLoad(input, estimate.result, choices);
+  const load = chooseLoad(input, estimate.result, settings);
   if (!load.ok) return load;
-  const dose = workOf(input, estimate.result.oneRepMaxKg, load.result.loadKg, choices);
+  const dose = workOf(input, estimate.result.oneRepMaxKg, load.result.loadKg, settings);
   if (dose.repetitions.low > dose.repetitions.high) {
     return refuse('repetitionsLow', 'inconsistent', 'The low end of the band is above its high end.');
   }
-  const badDay = badDayDose(dose, choices);
+  const badDay = badDayDose(dose, settings);
   const { targetKg, truePercent, truePercentRange, nextLoad } = load.result;
   const proposal: LowLoadProposal = {
     dose,
@@ -65,7 +65,7 @@ export const lowLoadWork = (input: LowLoadInput, clinicChoices: ChoiceValues): O
     nextLoad,
     working: [...estimate.result.working, ...load.result.working, ...workLines(input, dose)],
     warnings: [
-      ...lowLoadWarnings(input, load.result, dose.repetitions, dose.reserve, choices),
+      ...lowLoadWarnings(input, load.result, dose.repetitions, dose.reserve, settings),
       ...badDayWarnings(dose, badDay),
     ],
   };
@@ -76,9 +76,9 @@ export const lowLoadWork = (input: LowLoadInput, clinicChoices: ChoiceValues): O
 export const proposeLowLoadDose = (
   on: Pick<LowLoadDose, 'exerciseId' | 'side'>,
   input: LowLoadInput,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Outcome<LowLoadProposal<LowLoadDose>> => {
-  const outcome = lowLoadWork(input, choices);
+  const outcome = lowLoadWork(input, settings);
   if (!outcome.ok) return outcome;
   const { dose, badDay, ...rest } = outcome.result;
   return answer({ ...rest, dose: { ...on, ...dose }, badDay: { ...on, ...badDay } }, outcome.notes);
@@ -103,7 +103,7 @@ export const lowLoadDoseRow = calculation({
   ],
   citations: [...lowLoadCitations, ...equationCitations, ...accuracyCitations, ...doubleProgressionCitations],
   consistent: lowLoadConflicts,
-  calculate: (input) => lowLoadWork(input, defaultsOf(strengthChoices)),
+  calculate: (input) => lowLoadWork(input, defaultsOf(strengthSettings)),
   example: {
     test: { loadKg: 6, repetitions: 12 },
     ageYears: 68,

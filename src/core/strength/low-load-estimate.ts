@@ -3,7 +3,7 @@
  * equation with the spread of all that hold. A test no equation holds for gives none, and the dose
  * goes by effort alone.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { chooseEquation, type EquationChoice } from './equation-choice.ts';
 import { equations, isInRange, outsideRange } from './equations/all.ts';
@@ -67,16 +67,16 @@ const byEffort = (test: Test): Outcome<Estimate> =>
     [noEstimateFromLongSets],
   );
 
-const fromTest = (test: Test, choice: EquationChoice): Outcome<Estimate> => {
+const fromTest = (test: Test, setting: EquationChoice): Outcome<Estimate> => {
   const range = oneRepMaxRange(test);
   if (!range.ok) return range;
   const { lowKg, highKg } = range.result;
-  const equation = equations[choice.equation];
+  const equation = equations[setting.equation];
   const oneRepMaxKg = test.loadKg * equation.factor(test.repetitions);
   const working: readonly WorkingLine[] = [
     {
       label: 'Maximum, estimated',
-      how: `${equation.title}: ${equation.formula}, w = ${shown(test.loadKg)} kg, r = ${test.repetitions}. ${choice.reason}`,
+      how: `${equation.title}: ${equation.formula}, w = ${shown(test.loadKg)} kg, r = ${test.repetitions}. ${setting.reason}`,
       value: oneRepMaxKg,
       unit: 'kg',
       source: equation.citations[0]?.source ?? 'arithmetic',
@@ -89,7 +89,7 @@ const fromTest = (test: Test, choice: EquationChoice): Outcome<Estimate> => {
       source: 'arithmetic',
     },
   ];
-  return answer({ oneRepMaxKg, equation: choice.equation, spread: { lowKg, highKg }, working }, [
+  return answer({ oneRepMaxKg, equation: setting.equation, spread: { lowKg, highKg }, working }, [
     estimateNotMeasured,
   ]);
 };
@@ -97,7 +97,7 @@ const fromTest = (test: Test, choice: EquationChoice): Outcome<Estimate> => {
 const withNotes = (outcome: Outcome<Estimate>, notes: readonly Note[]): Outcome<Estimate> =>
   outcome.ok ? answer(outcome.result, [...new Set([...outcome.notes, ...notes])]) : outcome;
 
-export const estimateMaximum = (input: LowLoadInput, choices: ChoiceValues): Outcome<Estimate> => {
+export const estimateMaximum = (input: LowLoadInput, settings: SettingValues): Outcome<Estimate> => {
   const { test, knownOneRepMaxKg, equation, ageYears } = input;
   if (knownOneRepMaxKg !== undefined) return fromKnown(knownOneRepMaxKg);
   if (test === undefined) return refuse('test', 'missing', 'Give a repetitions-to-failure test.');
@@ -108,6 +108,6 @@ export const estimateMaximum = (input: LowLoadInput, choices: ChoiceValues): Out
     }
     return fromTest(test, { equation, reason: 'Chosen by the clinician.' });
   }
-  const choice = chooseEquation({ repetitions: test.repetitions, ageYears }, choices);
-  return choice.ok ? withNotes(fromTest(test, choice.result), choice.notes) : byEffort(test);
+  const setting = chooseEquation({ repetitions: test.repetitions, ageYears }, settings);
+  return setting.ok ? withNotes(fromTest(test, setting.result), setting.notes) : byEffort(test);
 };

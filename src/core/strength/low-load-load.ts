@@ -3,7 +3,7 @@
  * and by a clinician's ceiling, rounded to what is owned. Without a maximum it is the tested load
  * and never a heavier guess.
  */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
 import { milligrams } from '../units.ts';
 import { roundLoad } from './load-rounding.ts';
@@ -29,7 +29,7 @@ interface Target {
 }
 
 /** Percent chosen, inside the clinic's bounds; the tested load where there is no maximum. */
-const targetOf = (input: LowLoadInput, estimate: Estimate, choices: ChoiceValues): Outcome<Target> => {
+const targetOf = (input: LowLoadInput, estimate: Estimate, settings: SettingValues): Outcome<Target> => {
   if (estimate.oneRepMaxKg === null) {
     const targetKg = input.test?.loadKg ?? Number.NaN;
     const how = 'The tested load, since no maximum is known.';
@@ -38,9 +38,9 @@ const targetOf = (input: LowLoadInput, estimate: Estimate, choices: ChoiceValues
       line: { label: 'Target', how, value: targetKg, unit: 'kg', source: 'clinician' },
     });
   }
-  const percent = input.percent ?? choices['low-load-percent'] ?? Number.NaN;
-  const floor = choices['low-load-percent-floor'] ?? Number.NaN;
-  const top = choices['low-load-percent-top'] ?? Number.NaN;
+  const percent = input.percent ?? settings['low-load-percent'] ?? Number.NaN;
+  const floor = settings['low-load-percent-floor'] ?? Number.NaN;
+  const top = settings['low-load-percent-top'] ?? Number.NaN;
   if (percent < floor) {
     const reason = `Low-load work is proposed from ${floor} % of the maximum here. Lighter work belongs to occlusion.`;
     return refuse('percent', 'too-low', reason);
@@ -85,10 +85,10 @@ const allTooHeavy = (
   usableKg: readonly number[],
   targetKg: number,
   oneRepMaxKg: number | null,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Outcome<never> => {
   const lightest = Math.min(...usableKg);
-  const advice = remedy(lightest, oneRepMaxKg, choices['low-load-percent-top'] ?? Number.NaN);
+  const advice = remedy(lightest, oneRepMaxKg, settings['low-load-percent-top'] ?? Number.NaN);
   const reason = `The lightest load owned is ${shown(lightest)} kg, above the target of ${shown(targetKg)} kg. ${advice}`;
   return refuse('availableKg', 'inconsistent', reason);
 };
@@ -96,16 +96,16 @@ const allTooHeavy = (
 export const chooseLoad = (
   input: LowLoadInput,
   estimate: Estimate,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): Outcome<ChosenLoad> => {
-  const target = targetOf(input, estimate, choices);
+  const target = targetOf(input, estimate, settings);
   if (!target.ok) return target;
   const { targetKg, line } = target.result;
   const ceiling = input.loadCeilingKg ?? Number.POSITIVE_INFINITY;
   const usableKg = input.availableKg.filter((owned) => owned > 0 && milligrams(owned) <= milligrams(ceiling));
   if (usableKg.length === 0) return noUsableLoad(input);
   const rounded = roundLoad({ targetKg, availableKg: usableKg, neverAbove: input.neverAbove ?? true });
-  if (!rounded.ok) return allTooHeavy(usableKg, targetKg, estimate.oneRepMaxKg, choices);
+  if (!rounded.ok) return allTooHeavy(usableKg, targetKg, estimate.oneRepMaxKg, settings);
   const { loadKg, offPercent } = rounded.result;
   const { oneRepMaxKg, spread } = estimate;
   const truePercent = oneRepMaxKg === null ? null : (loadKg / oneRepMaxKg) * 100;

@@ -1,5 +1,5 @@
 /** What a clinician must see about a low-load dose before signing it. */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { RepetitionBand } from '../model/dose.ts';
 import type { Note } from '../outcome.ts';
 import { repetitionsBeforeStep } from './double-progression.ts';
@@ -11,10 +11,10 @@ import { shown } from './working.ts';
 /** Percentages are compared to a millionth, so that 30 % of the maximum is not under 30 %. */
 const isUnder = (percent: number, bound: number): boolean => Math.round((percent - bound) * 1e6) < 0;
 
-const leavesWindow = (load: ChosenLoad, choices: ChoiceValues): Note[] => {
+const leavesWindow = (load: ChosenLoad, settings: SettingValues): Note[] => {
   if (load.truePercent === null) return [];
-  const floor = choices['low-load-percent-floor'] ?? Number.NaN;
-  const top = choices['low-load-percent-top'] ?? Number.NaN;
+  const floor = settings['low-load-percent-floor'] ?? Number.NaN;
+  const top = settings['low-load-percent-top'] ?? Number.NaN;
   const share = `${shown(load.loadKg)} kg is ${shown(load.truePercent)} % of the maximum`;
   if (isUnder(load.truePercent, floor)) {
     const text = `${share}, under the floor of ${floor} %: less growth is to be expected. Lend a load nearer to ${shown(load.targetKg)} kg.`;
@@ -76,9 +76,9 @@ export const lowLoadWarnings = (
   load: ChosenLoad,
   band: RepetitionBand,
   reserve: number,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): readonly Note[] => [
-  ...leavesWindow(load, choices),
+  ...leavesWindow(load, settings),
   ...largeStep(load, band),
   ...effortFits(input, load, band, reserve),
 ];

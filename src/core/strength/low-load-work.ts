@@ -1,5 +1,5 @@
 /** Sets, band, effort, rest and tempo of a low-load dose: the clinician's word, else the clinic's choice. */
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { LowLoadWork } from './bad-day-dose.ts';
 import type { LowLoadInput } from './low-load-input.ts';
 import type { WorkingLine } from './working.ts';
@@ -13,27 +13,27 @@ type WorkField =
   | 'secondsPerRepetition'
   | 'sessionsPerWeek';
 
-const fields: Readonly<Record<WorkField, { choice: string; label: string; unit: string }>> = {
-  sets: { choice: 'low-load-sets', label: 'Sets', unit: '1' },
-  repetitionsLow: { choice: 'low-load-repetitions-low', label: 'Fewest repetitions', unit: '1' },
-  repetitionsHigh: { choice: 'low-load-repetitions-high', label: 'Most repetitions', unit: '1' },
-  reserve: { choice: 'low-load-reserve', label: 'Repetitions in reserve', unit: '1' },
-  restSeconds: { choice: 'low-load-rest-seconds', label: 'Rest between sets', unit: 's' },
+const fields: Readonly<Record<WorkField, { setting: string; label: string; unit: string }>> = {
+  sets: { setting: 'low-load-sets', label: 'Sets', unit: '1' },
+  repetitionsLow: { setting: 'low-load-repetitions-low', label: 'Fewest repetitions', unit: '1' },
+  repetitionsHigh: { setting: 'low-load-repetitions-high', label: 'Most repetitions', unit: '1' },
+  reserve: { setting: 'low-load-reserve', label: 'Repetitions in reserve', unit: '1' },
+  restSeconds: { setting: 'low-load-rest-seconds', label: 'Rest between sets', unit: 's' },
   secondsPerRepetition: {
-    choice: 'low-load-seconds-per-repetition',
+    setting: 'low-load-seconds-per-repetition',
     label: 'Time of one repetition',
     unit: 's',
   },
-  sessionsPerWeek: { choice: 'low-load-sessions-per-week', label: 'Sessions a week', unit: '1' },
+  sessionsPerWeek: { setting: 'low-load-sessions-per-week', label: 'Sessions a week', unit: '1' },
 };
 
 export const workOf = (
   input: LowLoadInput,
   oneRepMaxKg: number | null,
   loadKg: number,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): LowLoadWork => {
-  const chosen = (field: WorkField): number => input[field] ?? choices[fields[field].choice] ?? Number.NaN;
+  const chosen = (field: WorkField): number => input[field] ?? settings[fields[field].setting] ?? Number.NaN;
   return {
     method: 'low-load',
     sets: chosen('sets'),

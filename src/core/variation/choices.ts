@@ -1,7 +1,7 @@
 /** What no source fixes about dosing a variation. Bounds come from the studies; the defaults are ours. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
-export const variationChoices: readonly ClinicChoice[] = [
+export const variationSettings: readonly ClinicSetting[] = [
   {
     id: 'variation-repetitions-low',
     title: 'Low end of the repetition band of a variation',

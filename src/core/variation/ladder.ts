@@ -4,24 +4,24 @@
  * an unknown step is never shown as a small one.
  */
 import { exerciseById, exercisesInFamily } from '../catalogue/catalogue.ts';
-import type { Anthropometry, Rung } from '../catalogue/exercise.ts';
+import type { Anthropometry, Level } from '../catalogue/exercise.ts';
 import { familyById } from '../catalogue/families.ts';
-import { rungOf } from './rung.ts';
+import { levelOf } from './rung.ts';
 
 /**
  * Computed families: rungs with a figure in rising order, then those without one. Listed families: the
  * order of the catalogue, whatever figures some of them have.
  */
-export const ladder = (family: string, person: Anthropometry): readonly Rung[] => {
-  const rungs = exercisesInFamily(family).map((exercise) => rungOf(exercise, person));
-  if (familyById(family)?.order === 'listed') return rungs;
-  const figured = rungs.filter((rung) => rung.measure !== null);
-  const others = rungs.filter((rung) => rung.measure === null);
+export const ladder = (family: string, person: Anthropometry): readonly Level[] => {
+  const levels = exercisesInFamily(family).map((exercise) => levelOf(exercise, person));
+  if (familyById(family)?.order === 'listed') return levels;
+  const figured = levels.filter((level) => level.measure !== null);
+  const others = levels.filter((level) => level.measure === null);
   return [...figured.sort((a, b) => a.measure!.value - b.measure!.value), ...others];
 };
 
 /** Change of the ordering figure in percent; null where either has none or they differ in kind. */
-export const stepBetween = (from: Rung, to: Rung): { readonly percent: number | null } => {
+export const stepBetween = (from: Level, to: Level): { readonly percent: number | null } => {
   const a = from.measure;
   const b = to.measure;
   if (!a || !b || a.kind !== b.kind || a.unit !== b.unit || a.about !== b.about || a.value <= 0) {
@@ -30,28 +30,28 @@ export const stepBetween = (from: Rung, to: Rung): { readonly percent: number | 
   return { percent: (b.value / a.value - 1) * 100 };
 };
 
-export interface NeighbouringRung {
-  readonly rung: Rung;
+export interface NeighbouringLevel {
+  readonly rung: Level;
   readonly stepPercent: number | null;
 }
 
-const neighbour = (exerciseId: string, person: Anthropometry, offset: 1 | -1): NeighbouringRung | null => {
+const neighbour = (exerciseId: string, person: Anthropometry, offset: 1 | -1): NeighbouringLevel | null => {
   const exercise = exerciseById(exerciseId);
   if (!exercise) return null;
-  const rungs = ladder(exercise.family, person);
-  const index = rungs.findIndex((rung) => rung.exerciseId === exerciseId);
-  const from = rungs[index];
-  const rung = rungs[index + offset];
-  if (!from || !rung) return null;
+  const levels = ladder(exercise.family, person);
+  const index = levels.findIndex((level) => level.exerciseId === exerciseId);
+  const from = levels[index];
+  const level = levels[index + offset];
+  if (!from || !level) return null;
   const computed = familyById(exercise.family)?.order === 'computed';
-  if (computed && (from.measure === null || rung.measure === null)) return null;
-  return { rung, stepPercent: stepBetween(from, rung).percent };
+  if (computed && (from.measure === null || level.measure === null)) return null;
+  return { rung: level, stepPercent: stepBetween(from, level).percent };
 };
 
 /** The next harder rung; null at the top, for an unknown exercise, or where harder is not known. */
-export const nextRung = (exerciseId: string, person: Anthropometry): NeighbouringRung | null =>
+export const nextLevel = (exerciseId: string, person: Anthropometry): NeighbouringLevel | null =>
   neighbour(exerciseId, person, 1);
 
 /** The next easier rung; null at the bottom, for an unknown exercise, or where easier is not known. */
-export const previousRung = (exerciseId: string, person: Anthropometry): NeighbouringRung | null =>
+export const previousLevel = (exerciseId: string, person: Anthropometry): NeighbouringLevel | null =>
   neighbour(exerciseId, person, -1);

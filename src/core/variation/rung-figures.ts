@@ -1,8 +1,8 @@
 /** What every rung is made of: the empty figures and the two usual measures. */
-import type { Rung, RungMeasure } from '../catalogue/exercise.ts';
+import type { Level, LevelMeasure } from '../catalogue/exercise.ts';
 import type { Setting } from '../catalogue/setting.ts';
 
-export type Figures = Omit<Rung, 'exerciseId'>;
+export type Figures = Omit<Level, 'exerciseId'>;
 export type Of<K extends Setting['kind']> = Extract<Setting, { kind: K }>;
 
 export const nothing: Figures = {
@@ -19,13 +19,13 @@ export const nothing: Figures = {
 export const noMeasurement = 'No measurement found to compare the model with.';
 export const noMoments = 'Moments at single joints are not modelled.';
 
-export const loadMeasure = (value: number, about: string): RungMeasure => ({
+export const loadMeasure = (value: number, about: string): LevelMeasure => ({
   kind: 'effective-load',
   value,
   unit: 'kg',
   about,
 });
-export const momentMeasure = (value: number, about: string): RungMeasure => ({
+export const momentMeasure = (value: number, about: string): LevelMeasure => ({
   kind: 'joint-moment',
   value,
   unit: 'N.m',

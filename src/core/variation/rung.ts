@@ -1,5 +1,5 @@
 /** One exercise as a rung for one person: its share, effective load, moments and the figure it is ordered by. */
-import type { Anthropometry, Exercise, Rung } from '../catalogue/exercise.ts';
+import type { Anthropometry, Exercise, Level } from '../catalogue/exercise.ts';
 import type { Setting } from '../catalogue/setting.ts';
 import { bridgeLoad } from './bridge.ts';
 import { relativeHipMoment, relativeKneeMoment } from './chair-height.ts';
@@ -132,7 +132,7 @@ const figures = (setting: Setting, person: Anthropometry): Figures => {
   }
 };
 
-export const rungOf = (exercise: Exercise, person: Anthropometry): Rung => ({
+export const levelOf = (exercise: Exercise, person: Anthropometry): Level => ({
   exerciseId: exercise.id,
   ...(exercise.setting ? figures(exercise.setting, person) : nothing),
 });

@@ -7,7 +7,7 @@ import { exerciseById } from '../catalogue/catalogue.ts';
 import type { Anthropometry } from '../catalogue/exercise.ts';
 import type { RepetitionBand } from '../model/dose.ts';
 import { type OnSide, sideFor } from './added-demands.ts';
-import { previousRung } from './ladder.ts';
+import { previousLevel } from './ladder.ts';
 
 /** A set on the rung: repetitions done and repetitions thought to be left. */
 export interface TestedSet {
@@ -26,7 +26,7 @@ export const startFit = (tested: TestedSet | undefined, band: RepetitionBand, re
 
 /** One rung down, on a side that the easier exercise can be done on; null where there is none. */
 export const easierStart = (start: OnSide, person: Anthropometry): OnSide | null => {
-  const easier = previousRung(start.exerciseId, person);
+  const easier = previousLevel(start.exerciseId, person);
   const exercise = easier && exerciseById(easier.rung.exerciseId);
   const side = exercise && sideFor(exercise.id, start.side);
   return exercise?.methods.includes('variation') && side ? { exerciseId: exercise.id, side } : null;

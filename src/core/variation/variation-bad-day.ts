@@ -5,11 +5,11 @@
  */
 import { exerciseById } from '../catalogue/catalogue.ts';
 import type { Anthropometry } from '../catalogue/exercise.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { addedDemands, type OnSide } from './added-demands.ts';
 import { stepBetween } from './ladder.ts';
-import { rungOf } from './rung.ts';
+import { levelOf } from './rung.ts';
 import { easierStart } from './start-rung.ts';
 
 /** The easier rung must load no further joint and bring no caution the dose does not already carry. */
@@ -18,28 +18,28 @@ const asksNothingNew = (from: OnSide, to: OnSide): boolean => {
   return joints.length === 0 && cautions.length === 0;
 };
 
-const easierRung = (dose: VariationDose, person: Anthropometry) => {
+const easierLevel = (dose: VariationDose, person: Anthropometry) => {
   const start = easierStart(dose, person);
   const from = exerciseById(dose.exerciseId);
   const to = start && exerciseById(start.exerciseId);
   if (!start || !from || !to || !asksNothingNew(dose, start)) return null;
-  const rung = rungOf(to, person);
-  const { percent } = stepBetween(rungOf(from, person), rung);
-  return percent !== null && percent < 0 ? { start, rung } : null;
+  const level = levelOf(to, person);
+  const { percent } = stepBetween(levelOf(from, person), level);
+  return percent !== null && percent < 0 ? { start, level } : null;
 };
 
 export const variationBadDay = (
   dose: VariationDose,
   person: Anthropometry,
-  choices: ChoiceValues,
+  settings: SettingValues,
 ): VariationDose => {
   const gentler = {
     ...dose,
     repetitions: { low: dose.repetitions.low, high: dose.repetitions.low },
-    reserve: Math.max(dose.reserve, choices['variation-bad-day-reserve'] ?? dose.reserve),
+    reserve: Math.max(dose.reserve, settings['variation-bad-day-reserve'] ?? dose.reserve),
   };
-  const easier = easierRung(dose, person);
+  const easier = easierLevel(dose, person);
   if (!easier)
-    return { ...gentler, sets: Math.min(dose.sets, choices['variation-bad-day-sets'] ?? dose.sets) };
-  return { ...gentler, ...easier.start, effectiveLoadKg: easier.rung.effectiveLoadKg, addedKg: 0 };
+    return { ...gentler, sets: Math.min(dose.sets, settings['variation-bad-day-sets'] ?? dose.sets) };
+  return { ...gentler, ...easier.start, effectiveLoadKg: easier.level.effectiveLoadKg, addedKg: 0 };
 };

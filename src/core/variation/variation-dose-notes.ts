@@ -1,20 +1,20 @@
 /** What a clinician must be told with a proposed variation: size of the next step, fit of the start, limits. */
 import { exerciseById } from '../catalogue/catalogue.ts';
-import type { Rung } from '../catalogue/exercise.ts';
-import type { ChoiceValues } from '../clinic-choice.ts';
+import type { Level } from '../catalogue/exercise.ts';
+import type { SettingValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import type { Note } from '../outcome.ts';
-import type { NeighbouringRung } from './ladder.ts';
+import type { NeighbouringLevel } from './ladder.ts';
 import type { StartFit } from './start-rung.ts';
 
-interface NoteGround {
+interface NoteContext {
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
-  readonly rung: Rung;
-  readonly next: NeighbouringRung | null;
+  readonly level: Level;
+  readonly next: NeighbouringLevel | null;
   readonly fit: StartFit;
   readonly movedDown: boolean;
-  readonly choices: ChoiceValues;
+  readonly settings: SettingValues;
 }
 
 const titleOf = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
@@ -22,7 +22,7 @@ const titleOf = (exerciseId: string): string => exerciseById(exerciseId)?.title 
 /** Doubles leave a step of exactly ten percent a hair above it. */
 const hair = 1e-9;
 
-const stepNote = (next: NeighbouringRung | null, largestPercent: number): Note => {
+const stepNote = (next: NeighbouringLevel | null, largestPercent: number): Note => {
   if (!next) {
     return { code: 'no-next-rung', text: 'No harder rung is known in this family for this person.' };
   }
@@ -42,7 +42,7 @@ const stepNote = (next: NeighbouringRung | null, largestPercent: number): Note =
     : { code: 'step-within-window', text: `The step to “${title}” is ${size}.` };
 };
 
-const fitNotes = ({ fit, movedDown }: NoteGround): readonly Note[] => {
+const fitNotes = ({ fit, movedDown }: NoteContext): readonly Note[] => {
   switch (fit) {
     case 'not-tested':
       return [
@@ -72,12 +72,12 @@ const fitNotes = ({ fit, movedDown }: NoteGround): readonly Note[] => {
   }
 };
 
-export const variationDoseNotes = (ground: NoteGround): readonly Note[] => {
-  const { dose, badDay, rung, next, choices } = ground;
+export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
+  const { dose, badDay, level, next, settings } = context;
   const notes: Note[] = [
-    ...fitNotes(ground),
-    stepNote(next, choices['variation-largest-step-percent'] ?? 0),
-    { code: 'rung', text: rung.remark },
+    ...fitNotes(context),
+    stepNote(next, settings['variation-largest-step-percent'] ?? 0),
+    { code: 'rung', text: level.remark },
   ];
   if (dose.repetitions.high > 12) {
     notes.push({

@@ -3,7 +3,7 @@ import { calculation } from '../calculation.ts';
 import { defaultsOf } from '../clinic-choice.ts';
 import type { NumberField } from '../describe.ts';
 import { chairHeightCitations } from './chair-height.ts';
-import { variationChoices } from './choices.ts';
+import { variationSettings } from './choices.ts';
 import { massField, sexField, statureField } from './fields.ts';
 import { leanBackRowCitations } from './lean-back-row.ts';
 import { pushUpMeasuredCitations } from './push-up-measured.ts';
@@ -62,7 +62,7 @@ export const variationDoseRow = calculation({
   calculate: ({ sex, massKg, statureM, ...input }) =>
     proposeVariationDose(
       { ...input, person: { sex, massKg, statureCm: statureM * 100 } },
-      defaultsOf(variationChoices),
+      defaultsOf(variationSettings),
     ),
   example: {
     sex: 'female',

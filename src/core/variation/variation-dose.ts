@@ -4,14 +4,14 @@
  * computes; it has not asked the joint, and a clinician signs.
  */
 import { exerciseById, exercises } from '../catalogue/catalogue.ts';
-import type { Exercise, Rung, WorkedSide } from '../catalogue/exercise.ts';
-import { type ChoiceValues, checkChoices } from '../clinic-choice.ts';
+import type { Exercise, Level, WorkedSide } from '../catalogue/exercise.ts';
+import { checkSettings, type SettingValues } from '../clinic-choice.ts';
 import type { VariationDose } from '../model/dose.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import type { OnSide } from './added-demands.ts';
-import { variationChoices } from './choices.ts';
-import { type NeighbouringRung, nextRung } from './ladder.ts';
-import { rungOf } from './rung.ts';
+import { variationSettings } from './choices.ts';
+import { type NeighbouringLevel, nextLevel } from './ladder.ts';
+import { levelOf } from './rung.ts';
 import { easierStart, type StartFit, startFit } from './start-rung.ts';
 import { variationBadDay } from './variation-bad-day.ts';
 import type { VariationDoseInput } from './variation-dose-input.ts';
@@ -21,15 +21,15 @@ import { type VariationWorkingLine, variationWorking } from './variation-working
 export interface VariationProposal {
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
-  readonly rung: Rung;
-  readonly next: NeighbouringRung | null;
+  readonly rung: Level;
+  readonly next: NeighbouringLevel | null;
   readonly start: StartFit;
   readonly working: readonly VariationWorkingLine[];
 }
 
 /** Only this area's choices, so that a clinic's whole list may be handed in. */
-const ownChoices = (choices: ChoiceValues): ChoiceValues =>
-  Object.fromEntries(variationChoices.map(({ id }) => [id, choices[id] ?? Number.NaN]));
+const ownSettings = (settings: SettingValues): SettingValues =>
+  Object.fromEntries(variationSettings.map(({ id }) => [id, settings[id] ?? Number.NaN]));
 
 const refusal = (field: string, code: Refusal['code'], reason: string): Refusal => ({
   field: `input.${field}`,
@@ -52,21 +52,21 @@ const exerciseRefusals = (exercise: Exercise | undefined, side: WorkedSide): rea
   return [];
 };
 
-const doseOn = (start: OnSide, input: VariationDoseInput, choices: ChoiceValues): VariationDose => {
-  const choice = (id: string): number => choices[`variation-${id}`] ?? Number.NaN;
+const doseOn = (start: OnSide, input: VariationDoseInput, settings: SettingValues): VariationDose => {
+  const setting = (id: string): number => settings[`variation-${id}`] ?? Number.NaN;
   return {
     method: 'variation',
     exerciseId: start.exerciseId,
     side: start.side,
-    sets: input.sets ?? choice('sets'),
+    sets: input.sets ?? setting('sets'),
     repetitions: {
-      low: input.repetitionsLow ?? choice('repetitions-low'),
-      high: input.repetitionsHigh ?? choice('repetitions-high'),
+      low: input.repetitionsLow ?? setting('repetitions-low'),
+      high: input.repetitionsHigh ?? setting('repetitions-high'),
     },
-    reserve: input.reserve ?? choice('reserve'),
-    restSeconds: input.restSeconds ?? choice('rest-seconds'),
-    secondsPerRepetition: input.secondsPerRepetition ?? choice('seconds-per-repetition'),
-    sessionsPerWeek: input.sessionsPerWeek ?? choice('sessions-per-week'),
+    reserve: input.reserve ?? setting('reserve'),
+    restSeconds: input.restSeconds ?? setting('rest-seconds'),
+    secondsPerRepetition: input.secondsPerRepetition ?? setting('seconds-per-repetition'),
+    sessionsPerWeek: input.sessionsPerWeek ?? setting('sessions-per-week'),
     effectiveLoadKg: null,
     addedKg: 0,
   };
@@ -79,36 +79,36 @@ const bandRefusals = ({ repetitions }: VariationDose): readonly Refusal[] =>
 
 export const proposeVariationDose = (
   input: VariationDoseInput,
-  clinicChoices: ChoiceValues,
+  clinicSettings: SettingValues,
 ): Outcome<VariationProposal> => {
-  const choices = ownChoices(clinicChoices);
-  const wished = doseOn(input, input, choices);
+  const settings = ownSettings(clinicSettings);
+  const requested = doseOn(input, input, settings);
   const refused = [
-    ...checkChoices(variationChoices, choices),
+    ...checkSettings(variationSettings, settings),
     ...exerciseRefusals(exerciseById(input.exerciseId), input.side),
-    ...bandRefusals(wished),
+    ...bandRefusals(requested),
   ];
   if (refused.length > 0) return { ok: false, refused };
-  const fit = startFit(input.tested, wished.repetitions, wished.reserve);
+  const fit = startFit(input.tested, requested.repetitions, requested.reserve);
   const easier = fit === 'too-hard' ? easierStart(input, input.person) : null;
   const start = easier ?? { exerciseId: input.exerciseId, side: input.side };
   const exercise = exerciseById(start.exerciseId);
   if (!exercise) throw new RangeError(`The ladder led to an unknown exercise, ${start.exerciseId}.`);
-  const rung = rungOf(exercise, input.person);
-  const dose = { ...wished, ...start, effectiveLoadKg: rung.effectiveLoadKg };
-  const badDay = variationBadDay(dose, input.person, choices);
-  const next = nextRung(start.exerciseId, input.person);
+  const level = levelOf(exercise, input.person);
+  const dose = { ...requested, ...start, effectiveLoadKg: level.effectiveLoadKg };
+  const badDay = variationBadDay(dose, input.person, settings);
+  const next = nextLevel(start.exerciseId, input.person);
   const notes: readonly Note[] = variationDoseNotes({
     dose,
     badDay,
-    rung,
+    level,
     next,
     fit,
     movedDown: easier !== null,
-    choices,
+    settings,
   });
-  const working = variationWorking({ input, dose, badDay, exercise, rung, next, fit });
-  return answer({ dose, badDay, rung, next, start: fit, working }, notes);
+  const working = variationWorking({ input, dose, badDay, exercise, level, next, fit });
+  return answer({ dose, badDay, rung: level, next, start: fit, working }, notes);
 };
 
 /** Ids that may be dosed as variations, for forms and the desk. */

@@ -1,9 +1,9 @@
 /** The working of a proposed variation, line by line, each with what stands behind it. */
-import type { Exercise, Rung } from '../catalogue/exercise.ts';
+import type { Exercise, Level } from '../catalogue/exercise.ts';
 import type { Setting } from '../catalogue/setting.ts';
 import type { VariationDose } from '../model/dose.ts';
 import type { VariationSource } from '../sources/variation.ts';
-import type { NeighbouringRung } from './ladder.ts';
+import type { NeighbouringLevel } from './ladder.ts';
 import type { StartFit } from './start-rung.ts';
 import type { VariationDoseInput } from './variation-dose-input.ts';
 
@@ -13,13 +13,13 @@ export interface VariationWorkingLine {
   readonly support: string;
 }
 
-export interface WorkingGround {
+export interface WorkingContext {
   readonly input: VariationDoseInput;
   readonly dose: VariationDose;
   readonly badDay: VariationDose;
   readonly exercise: Exercise;
-  readonly rung: Rung;
-  readonly next: NeighbouringRung | null;
+  readonly level: Level;
+  readonly next: NeighbouringLevel | null;
   readonly fit: StartFit;
 }
 
@@ -34,30 +34,30 @@ const modelSource: Readonly<Record<Setting['kind'], VariationSource>> = {
   'lean-back-row': 'melrose-dawes-2015',
 };
 
-const figureSource = (exercise: Exercise, rung: Rung): string => {
+const figureSource = (exercise: Exercise, level: Level): string => {
   if (!exercise.setting) return 'common-practice';
-  if (exercise.setting.kind === 'push-up' && rung.measuredShare !== null) return 'ebben-2011';
+  if (exercise.setting.kind === 'push-up' && level.measuredShare !== null) return 'ebben-2011';
   return modelSource[exercise.setting.kind];
 };
 
-const figureLines = ({ exercise, rung, input }: WorkingGround): readonly VariationWorkingLine[] => {
-  const support = figureSource(exercise, rung);
+const figureLines = ({ exercise, level, input }: WorkingContext): readonly VariationWorkingLine[] => {
+  const support = figureSource(exercise, level);
   const lines: VariationWorkingLine[] = [];
-  if (rung.shareOfBodyMass !== null && rung.effectiveLoadKg !== null) {
-    const share = (rung.shareOfBodyMass * 100).toFixed(0);
+  if (level.shareOfBodyMass !== null && level.effectiveLoadKg !== null) {
+    const share = (level.shareOfBodyMass * 100).toFixed(0);
     lines.push({
-      text: `Effective load: ${share} % of ${input.person.massKg} kg = ${rung.effectiveLoadKg.toFixed(1)} kg, ${rung.effectiveLoadAbout}.`,
+      text: `Effective load: ${share} % of ${input.person.massKg} kg = ${level.effectiveLoadKg.toFixed(1)} kg, ${level.effectiveLoadAbout}.`,
       support: exercise.setting?.kind === 'sit-to-stand' ? 'de-leva-1996' : support,
     });
   }
-  if (rung.measure) {
-    const { about, value, unit } = rung.measure;
+  if (level.measure) {
+    const { about, value, unit } = level.measure;
     lines.push({
       text: `Ordered by ${about}: ${value.toFixed(1)}${unit === '1' ? '' : ` ${unit}`}.`,
       support,
     });
   } else {
-    lines.push({ text: rung.remark, support });
+    lines.push({ text: level.remark, support });
   }
   return lines;
 };
@@ -65,7 +65,7 @@ const figureLines = ({ exercise, rung, input }: WorkingGround): readonly Variati
 /** A figure the clinician gave is theirs; the rest is the clinic's choice. */
 const behind = (given: number | undefined): string => (given === undefined ? 'clinic-choice' : 'clinician');
 
-const workLines = ({ input, dose }: WorkingGround): readonly VariationWorkingLine[] => [
+const workLines = ({ input, dose }: WorkingContext): readonly VariationWorkingLine[] => [
   { text: `Sets: ${dose.sets}.`, support: behind(input.sets) },
   {
     text: `Repetitions: ${dose.repetitions.low} to ${dose.repetitions.high}.`,
@@ -80,7 +80,7 @@ const workLines = ({ input, dose }: WorkingGround): readonly VariationWorkingLin
   { text: `Sessions a week: ${dose.sessionsPerWeek}.`, support: behind(input.sessionsPerWeek) },
 ];
 
-const startLine = ({ input, dose, fit }: WorkingGround): VariationWorkingLine => {
+const startLine = ({ input, dose, fit }: WorkingContext): VariationWorkingLine => {
   const { tested } = input;
   if (!tested) return { text: 'Start: not tried yet.', support: 'common-practice' };
   const { low, high } = dose.repetitions;
@@ -92,15 +92,15 @@ const startLine = ({ input, dose, fit }: WorkingGround): VariationWorkingLine =>
   };
 };
 
-export const variationWorking = (ground: WorkingGround): readonly VariationWorkingLine[] => [
-  startLine(ground),
-  ...figureLines(ground),
-  ...workLines(ground),
+export const variationWorking = (context: WorkingContext): readonly VariationWorkingLine[] => [
+  startLine(context),
+  ...figureLines(context),
+  ...workLines(context),
   {
     text:
-      ground.badDay.exerciseId === ground.dose.exerciseId
-        ? `Bad day: ${ground.badDay.sets} set(s) of the same, to ${ground.badDay.repetitions.high}.`
-        : `Bad day: the rung below, to ${ground.badDay.repetitions.high}.`,
+      context.badDay.exerciseId === context.dose.exerciseId
+        ? `Bad day: ${context.badDay.sets} set(s) of the same, to ${context.badDay.repetitions.high}.`
+        : `Bad day: the rung below, to ${context.badDay.repetitions.high}.`,
     support: 'clinic-choice',
   },
 ];

@@ -4,14 +4,14 @@
  * later is listed, so that a session sent late is seen.
  */
 import { addDays, type Day, daysBetween } from '../day.ts';
-import { always, type CareState, type DueMatter, dangers, type PatientState } from './matter.ts';
+import { always, type CareState, type DueItem, dangers, type PatientState } from './matter.ts';
 
 const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
 
 const blank = { showsFrom: always, joint: null, decisionId: null, facts: {} } as const;
 
 /** Two people may set the same limit to the same day; that is one matter, in both names. */
-const limitsEnded = ({ limits }: CareState): readonly DueMatter[] => {
+const limitsEnded = ({ limits }: CareState): readonly DueItem[] => {
   const keyOf = ({ joint, kind, to }: CareState['limits'][number]) => `limit-ended ${joint} ${kind} ${to}`;
   return [...new Map(limits.map((limit) => [keyOf(limit), limit]))].map(([key, { joint, kind, to }]) => ({
     key,
@@ -30,7 +30,7 @@ const limitsEnded = ({ limits }: CareState): readonly DueMatter[] => {
   }));
 };
 
-const eventReviews = ({ events }: CareState): readonly DueMatter[] =>
+const eventReviews = ({ events }: CareState): readonly DueItem[] =>
   events.map((event) => ({
     ...blank,
     key: `event-review ${event.id}`,
@@ -39,8 +39,8 @@ const eventReviews = ({ events }: CareState): readonly DueMatter[] =>
     facts: { event: event.kind, day: event.day },
   }));
 
-const breakOver = ({ standing }: CareState): readonly DueMatter[] => {
-  const back = standing.state === 'on-break' ? standing.change?.expectedBack : null;
+const breakOver = ({ episodeStatus }: CareState): readonly DueItem[] => {
+  const back = episodeStatus.state === 'on-break' ? episodeStatus.change?.expectedBack : null;
   return back
     ? [
         {
@@ -55,8 +55,8 @@ const breakOver = ({ standing }: CareState): readonly DueMatter[] => {
     : [];
 };
 
-const passed = (state: PatientState): readonly DueMatter[] =>
-  state.care.passes.flatMap(({ decisionId, on, at, to }): readonly DueMatter[] => {
+const passed = (state: PatientState): readonly DueItem[] =>
+  state.care.passes.flatMap(({ decisionId, on, at, to }): readonly DueItem[] => {
     const row = state.decisions.find((one) => one.id === decisionId);
     if (!row || row.settled !== null) return [];
     return [
@@ -75,7 +75,7 @@ const passed = (state: PatientState): readonly DueMatter[] =>
     ];
   });
 
-export const careMatters = (state: PatientState): readonly DueMatter[] => [
+export const careItems = (state: PatientState): readonly DueItem[] => [
   ...limitsEnded(state.care),
   ...eventReviews(state.care),
   ...breakOver(state.care),
@@ -93,7 +93,7 @@ export const careMatters = (state: PatientState): readonly DueMatter[] => [
 ];
 
 /** What only time brings up, as long as the patient is in care. */
-const remindedBy: readonly DueMatter['kind'][] = [
+const remindedBy: readonly DueItem['kind'][] = [
   'missing-answers',
   'screening-due',
   'pressure-due',
@@ -104,10 +104,10 @@ const remindedBy: readonly DueMatter['kind'][] = [
   'override-ended',
 ];
 
-export const afterCare = (matters: readonly DueMatter[], care: CareState): readonly DueMatter[] => {
+export const afterCare = (worklistItems: readonly DueItem[], care: CareState): readonly DueItem[] => {
   const { closedAt } = care;
   if (closedAt !== null)
-    return matters.filter((matter) => !remindedBy.includes(matter.kind) && matter.since > closedAt);
-  if (care.standing.state !== 'on-break') return matters;
-  return matters.filter((matter) => dangers.includes(matter.kind) || matter.kind !== 'missing-answers');
+    return worklistItems.filter((item) => !remindedBy.includes(item.kind) && item.since > closedAt);
+  if (care.episodeStatus.state !== 'on-break') return worklistItems;
+  return worklistItems.filter((item) => dangers.includes(item.kind) || item.kind !== 'missing-answers');
 };

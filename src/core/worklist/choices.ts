@@ -1,7 +1,7 @@
 /** When the worklist speaks up. No source fixes these. */
-import type { ClinicChoice } from '../clinic-choice.ts';
+import type { ClinicSetting } from '../clinic-choice.ts';
 
-export const worklistChoices: readonly ClinicChoice[] = [
+export const worklistSettings: readonly ClinicSetting[] = [
   {
     id: 'worklist-missing-mornings',
     title: 'Days without a morning answer before the patient is listed',

@@ -4,20 +4,20 @@
  */
 import { addDays, type Day, daysBetween } from '../day.ts';
 import type { WorklistReason } from '../engine/dose/proposal.ts';
-import { afterCare, careMatters } from './care-matters.ts';
+import { afterCare, careItems } from './care-matters.ts';
 import {
   always,
   type DueAfter,
-  type DueMatter,
-  type MatterKind,
-  matterKinds,
+  type DueItem,
   type PatientState,
-  type StandingDecision,
+  type WorklistDecision,
+  type WorklistItemKind,
+  worklistItemKinds,
 } from './matter.ts';
 
 export const kindOf = (
-  row: Pick<StandingDecision, 'reasons' | 'decision' | 'contact'>,
-): MatterKind | null => {
+  row: Pick<WorklistDecision, 'reasons' | 'decision' | 'contact'>,
+): WorklistItemKind | null => {
   if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
   if (row.decision === 'pause') return 'pause';
   if (row.contact === 'emergency' || row.contact === 'same-day') return 'same-day-contact';
@@ -25,7 +25,7 @@ export const kindOf = (
   return row.contact === 'routine' ? 'routine-contact' : null;
 };
 
-const decisionMatter = (row: StandingDecision): DueMatter | null => {
+const decisionItem = (row: WorklistDecision): DueItem | null => {
   const kind = kindOf(row);
   if (!kind || row.settled === 'for-good') return null;
   const [reason] = row.reasons;
@@ -41,14 +41,14 @@ const decisionMatter = (row: StandingDecision): DueMatter | null => {
 };
 
 /** Only the reasons that ask for a person; what merely could not step is said in the review. */
-const proposalKinds: Partial<Record<WorklistReason, MatterKind>> = {
+const proposalKinds: Partial<Record<WorklistReason, WorklistItemKind>> = {
   'two-ease-backs': 'eased-twice',
   'floor-reached': 'floor-reached',
   'no-dose-within-limit': 'floor-reached',
   'limit-expired': 'routine-contact',
 };
 
-const proposalMatters = (state: PatientState): readonly DueMatter[] =>
+const proposalItems = (state: PatientState): readonly DueItem[] =>
   state.proposals
     .filter((row) => !row.answered)
     .flatMap((row) =>
@@ -58,7 +58,7 @@ const proposalMatters = (state: PatientState): readonly DueMatter[] =>
         const facts = { exercise: row.exercise, reason };
         return [
           {
-            key: `${reason} ${row.prescriptionItemId}`,
+            key: `${reason} ${row.itemId}`,
             kind,
             since: row.madeAt,
             showsFrom: always,
@@ -70,7 +70,7 @@ const proposalMatters = (state: PatientState): readonly DueMatter[] =>
       }),
     );
 
-const recorded = (kind: MatterKind, since: number | null): readonly DueMatter[] =>
+const recorded = (kind: WorklistItemKind, since: number | null): readonly DueItem[] =>
   since === null
     ? []
     : [{ key: kind, kind, since, showsFrom: always, joint: null, decisionId: null, facts: {} }];
@@ -79,7 +79,7 @@ const recorded = (kind: MatterKind, since: number | null): readonly DueMatter[] 
 const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
 
 /** Shows from the first day on which it is older than allowed. */
-const overdue = (kind: MatterKind, from: Day | null, after: number): readonly DueMatter[] =>
+const overdue = (kind: WorklistItemKind, from: Day | null, after: number): readonly DueItem[] =>
   from === null
     ? []
     : [
@@ -94,50 +94,50 @@ const overdue = (kind: MatterKind, from: Day | null, after: number): readonly Du
         },
       ];
 
-const missing = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
+const missing = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   if (state.startedOn === null) return [];
   const known = state.lastMorning ?? state.startedOn;
   // A break is no silence: the days are counted from the return.
-  const from = [known, state.care.standing.returned?.on ?? known].toSorted().at(-1)!;
+  const from = [known, state.care.episodeStatus.returned?.on ?? known].toSorted().at(-1)!;
   return overdue('missing-answers', from, due.missingMornings - 1);
 };
 
-const baselines = (state: PatientState, due: DueAfter): readonly DueMatter[] =>
+const baselines = (state: PatientState, due: DueAfter): readonly DueItem[] =>
   state.baselines.flatMap(({ joint, setOn }) =>
-    overdue('baseline-due', setOn, due.baselineDays).map((matter) => ({
-      ...matter,
+    overdue('baseline-due', setOn, due.baselineDays).map((item) => ({
+      ...item,
       key: `baseline-due ${joint}`,
       joint,
     })),
   );
 
 /** What a patient said was new: looked at by a clinician, whatever the engine decided. */
-const reportedNew = ({ reportedNew: told }: PatientState): readonly DueMatter[] =>
+const reportedNew = ({ reportedNew: told }: PatientState): readonly DueItem[] =>
   told === null
     ? []
-    : recorded('reported-new', told.at).map((matter) => ({
-        ...matter,
+    : recorded('reported-new', told.at).map((item) => ({
+        ...item,
         untilAcknowledged: true,
         facts: { news: told.news.join(', '), otherJoint: told.otherJointWorse ? 'worse' : '' },
       }));
 
 /** A message waits until it is written back to or marked as seen. */
-const messages = ({ messageSince }: PatientState): readonly DueMatter[] =>
-  recorded('message', messageSince).map((matter) => ({ ...matter, untilAcknowledged: true }));
+const messages = ({ messageSince }: PatientState): readonly DueItem[] =>
+  recorded('message', messageSince).map((item) => ({ ...item, untilAcknowledged: true }));
 
 /** A booked review shows on its day, and until it is marked as seen or the next one is booked. */
-const reviewDay = ({ reviewOn }: PatientState): readonly DueMatter[] =>
-  overdue('review-day', reviewOn, -1).map((matter) => ({
-    ...matter,
+const reviewDay = ({ reviewOn }: PatientState): readonly DueItem[] =>
+  overdue('review-day', reviewOn, -1).map((item) => ({
+    ...item,
     key: `review-day ${reviewOn}`,
     untilAcknowledged: true,
   }));
 
 /** Every matter of a patient, those included that will show only later. */
-export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatter[] => {
+export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   const all = [
-    ...state.decisions.map(decisionMatter).filter((matter) => matter !== null),
-    ...proposalMatters(state),
+    ...state.decisions.map(decisionItem).filter((item) => item !== null),
+    ...proposalItems(state),
     ...recorded('awaiting-signature', state.unsignedSince),
     ...recorded('entry-conflict', state.conflictSince),
     ...recorded('clock-doubtful', state.clockDoubtfulSince),
@@ -148,10 +148,10 @@ export const dueMatters = (state: PatientState, due: DueAfter): readonly DueMatt
     ...overdue('screening-due', state.screenedOn, due.screeningDays),
     ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),
     ...baselines(state, due),
-    ...careMatters(state),
+    ...careItems(state),
   ];
   return [...afterCare(all, state.care)].sort((a, b) => (a.key < b.key ? -1 : 1));
 };
 
 /** Place of a kind from most pressing; stored with the matter so that the file can order by it. */
-export const rankOf = (kind: MatterKind): number => matterKinds.indexOf(kind);
+export const rankOf = (kind: WorklistItemKind): number => worklistItemKinds.indexOf(kind);

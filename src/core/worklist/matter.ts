@@ -1,12 +1,12 @@
 /** What the worklist knows of a patient, and the matters it may name. */
-import type { CareStanding } from '../care/episode-standing.ts';
+import type { EpisodeStatus } from '../care/episode-standing.ts';
 import type { Day } from '../day.ts';
 import type { Contact, DecisionWord, Reason } from '../engine/answers.ts';
 import type { WorklistReason } from '../engine/dose/proposal.ts';
 import type { Joint } from '../joints.ts';
 
 /** From most to least pressing. */
-export const matterKinds = [
+export const worklistItemKinds = [
   'red-flag',
   'pause',
   'same-day-contact',
@@ -31,16 +31,21 @@ export const matterKinds = [
   'pressure-due',
   'baseline-due',
 ] as const;
-export type MatterKind = (typeof matterKinds)[number];
+export type WorklistItemKind = (typeof worklistItemKinds)[number];
 
 /** Matters that may never be put off. */
-export const dangers: readonly MatterKind[] = ['red-flag', 'pause', 'same-day-contact', 'danger-passed'];
+export const dangers: readonly WorklistItemKind[] = [
+  'red-flag',
+  'pause',
+  'same-day-contact',
+  'danger-passed',
+];
 
 /** A matter with the day from which it shows. It holds facts, not words that would age. */
-export interface DueMatter {
+export interface DueItem {
   /** One matter of a key per patient. */
   readonly key: string;
-  readonly kind: MatterKind;
+  readonly kind: WorklistItemKind;
   /** Instant it arose, epoch milliseconds. */
   readonly since: number;
   /** First civil day of the clinic on which it shows. */
@@ -62,7 +67,7 @@ export interface DueMatter {
 /** Shows at once. */
 export const always: Day = '1970-01-01';
 
-export interface StandingDecision {
+export interface WorklistDecision {
   readonly id: string;
   readonly joint: Joint;
   readonly decision: DecisionWord;
@@ -74,8 +79,8 @@ export interface StandingDecision {
 }
 
 /** What the newest proposal of a prescribed exercise says to the worklist. */
-export interface StandingProposal {
-  readonly prescriptionItemId: string;
+export interface WorklistProposal {
+  readonly itemId: string;
   readonly exercise: string;
   readonly decisionId: string;
   readonly madeAt: number;
@@ -83,7 +88,7 @@ export interface StandingProposal {
   readonly answered: boolean;
 }
 
-export interface ToldNew {
+export interface ReportedNews {
   readonly at: number;
   /** What is new, in the words of the entry. */
   readonly news: readonly string[];
@@ -91,13 +96,13 @@ export interface ToldNew {
 }
 
 export interface PatientState {
-  readonly decisions: readonly StandingDecision[];
-  readonly proposals: readonly StandingProposal[];
+  readonly decisions: readonly WorklistDecision[];
+  readonly proposals: readonly WorklistProposal[];
   readonly unsignedSince: number | null;
   readonly conflictSince: number | null;
   readonly clockDoubtfulSince: number | null;
   /** The newest session before which something new was told, unless the screening was asked again since. */
-  readonly reportedNew: ToldNew | null;
+  readonly reportedNew: ReportedNews | null;
   /** When the newest message of the patient came to which nobody has written back since. */
   readonly messageSince: number | null;
   /** Day of the next review as booked. */
@@ -115,7 +120,7 @@ export interface PatientState {
 
 /** What the care around the dose tells the worklist. */
 export interface CareState {
-  readonly standing: CareStanding;
+  readonly episodeStatus: EpisodeStatus;
   /** Instant from which care is closed; null while it is not. */
   readonly closedAt: number | null;
   /** Limits with a last day, in force or past it, that nobody has lifted or replaced. */

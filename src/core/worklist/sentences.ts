@@ -1,8 +1,8 @@
 /** A matter in one plain sentence, as of a day. */
 import { type Day, daysBetween } from '../day.ts';
-import type { DueMatter } from './matter.ts';
+import type { DueItem } from './matter.ts';
 
-type Told = Pick<DueMatter, 'kind' | 'joint' | 'facts'>;
+type Told = Pick<DueItem, 'kind' | 'joint' | 'facts'>;
 
 const joint = ({ joint: name }: Told): string => (name ?? 'joint').replace('-', ' ');
 const because = ({ facts }: Told): string => (facts.rule ? ` (${facts.rule}: ${facts.threshold})` : '');
@@ -30,45 +30,42 @@ const aboutEvent: Readonly<Record<string, string>> = {
 const exerciseSentence = ({ facts }: Told): string =>
   `${facts.exercise} ${aboutExercise[String(facts.reason)] ?? 'needs a look'}.`;
 
-const sentences: Readonly<Record<DueMatter['kind'], (matter: Told, today: Day) => string>> = {
-  'red-flag': (matter) => `Reported a warning sign; all sessions are stopped${because(matter)}.`,
-  pause: (matter) => `Paused for the ${joint(matter)}; only a clinician reopens it${because(matter)}.`,
-  'same-day-contact': (matter) => `Needs a call today about the ${joint(matter)}${because(matter)}.`,
-  'ease-back': (matter) => `Eased back for the ${joint(matter)}${because(matter)}.`,
-  'override-ended': (matter) =>
-    `The override for the ${joint(matter)} ended on ${matter.facts.until}; the engine’s decision stands again${because(matter)}.`,
+const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => string>> = {
+  'red-flag': (item) => `Reported a warning sign; all sessions are stopped${because(item)}.`,
+  pause: (item) => `Paused for the ${joint(item)}; only a clinician reopens it${because(item)}.`,
+  'same-day-contact': (item) => `Needs a call today about the ${joint(item)}${because(item)}.`,
+  'ease-back': (item) => `Eased back for the ${joint(item)}${because(item)}.`,
+  'override-ended': (item) =>
+    `The override for the ${joint(item)} ended on ${item.facts.until}; the engine’s decision stands again${because(item)}.`,
   'eased-twice': exerciseSentence,
   'floor-reached': exerciseSentence,
-  'routine-contact': (matter) =>
-    matter.facts.exercise
-      ? exerciseSentence(matter)
-      : `A review is due for the ${joint(matter)}${because(matter)}.`,
+  'routine-contact': (item) =>
+    item.facts.exercise ? exerciseSentence(item) : `A review is due for the ${joint(item)}${because(item)}.`,
   'entry-conflict': () => 'The same entry arrived twice with different content.',
   'awaiting-signature': () => 'A prescription awaits a signature.',
   'clock-doubtful': () =>
     'An entry came from a phone with a doubtful clock; it counts as missing until confirmed.',
-  'missing-answers': (matter, today) => `No morning answers for ${days(matter.facts.from, today)}.`,
-  'screening-due': (matter, today) => `Screening is ${days(matter.facts.from, today)} old; ask it again.`,
-  'pressure-due': (matter, today) =>
-    `The measured occlusion pressure is ${days(matter.facts.from, today)} old.`,
-  'danger-passed': (matter) =>
-    matter.facts.coveringClinician
-      ? `Nobody has acknowledged the danger of the ${joint(matter)} in time; it passes to ${matter.facts.coveringClinician}.`
-      : `Nobody has acknowledged the danger of the ${joint(matter)} in time, and no deputy is named.`,
-  'event-review': (matter) =>
-    `${aboutEvent[String(matter.facts.event)] ?? 'Something happened'} on ${matter.facts.day}; the screening has not been asked again.`,
+  'missing-answers': (item, today) => `No morning answers for ${days(item.facts.from, today)}.`,
+  'screening-due': (item, today) => `Screening is ${days(item.facts.from, today)} old; ask it again.`,
+  'pressure-due': (item, today) => `The measured occlusion pressure is ${days(item.facts.from, today)} old.`,
+  'danger-passed': (item) =>
+    item.facts.coveringClinician
+      ? `Nobody has acknowledged the danger of the ${joint(item)} in time; it passes to ${item.facts.coveringClinician}.`
+      : `Nobody has acknowledged the danger of the ${joint(item)} in time, and no deputy is named.`,
+  'event-review': (item) =>
+    `${aboutEvent[String(item.facts.event)] ?? 'Something happened'} on ${item.facts.day}; the screening has not been asked again.`,
   message: () => 'Wrote a message; nobody has written back.',
-  'review-day': (matter) => `The review booked for ${matter.facts.from} is due.`,
-  'reported-new': (matter) =>
-    `Said before a session: ${[matter.facts.news, matter.facts.otherJoint ? 'another joint is worse' : '']
+  'review-day': (item) => `The review booked for ${item.facts.from} is due.`,
+  'reported-new': (item) =>
+    `Said before a session: ${[item.facts.news, item.facts.otherJoint ? 'another joint is worse' : '']
       .filter((text) => text !== '')
       .join('; ')}. Cuff work was left out that day; the screening has not been asked again.`,
   'pre-visit-answers': () => 'Answered the questions before a visit; nobody has confirmed them.',
-  'limit-ended': (matter) =>
-    `The limit for the ${joint(matter)} (${matter.facts.limit}, ${matter.facts.author}) ended on ${matter.facts.to}; it binds until asked again.`,
-  'break-over': (matter) => `Expected back from a break on ${matter.facts.from}; no return is recorded.`,
-  'baseline-due': (matter, today) =>
-    `Usual values of the ${joint(matter)} were frozen ${days(matter.facts.from, today)} ago.`,
+  'limit-ended': (item) =>
+    `The limit for the ${joint(item)} (${item.facts.limit}, ${item.facts.author}) ended on ${item.facts.to}; it binds until asked again.`,
+  'break-over': (item) => `Expected back from a break on ${item.facts.from}; no return is recorded.`,
+  'baseline-due': (item, today) =>
+    `Usual values of the ${joint(item)} were frozen ${days(item.facts.from, today)} ago.`,
 };
 
-export const sentenceOf = (matter: Told, today: Day): string => sentences[matter.kind](matter, today);
+export const sentenceOf = (item: Told, today: Day): string => sentences[item.kind](item, today);

@@ -6,7 +6,7 @@ import type { Dose } from '#core/model/dose.ts';
 import type { Measurement } from '#core/model/measurement.ts';
 import { effusions } from '#core/model/record.ts';
 import type { ScreeningItemAnswer } from '#core/model/screening.ts';
-import type { ProgrammeLine } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
@@ -141,7 +141,7 @@ export const prescription = kit.appendOnly(
   'prescription',
   {
     ...owned(),
-    prescriptionItemId: kit.id('prescription_item_id'),
+    itemId: kit.id('item_id'),
     version: kit.whole('version'),
     method: kit.word('method', methods),
     exerciseId: kit.text('exercise_id'),
@@ -156,7 +156,7 @@ export const prescription = kit.appendOnly(
     decisionId: kit.idOrNull('decision_id'),
   },
   (t) => [
-    kit.unique('prescription_version').on(t.prescriptionItemId, t.version),
+    kit.unique('prescription_version').on(t.itemId, t.version),
     kit.index('prescription_by_patient').on(t.patientId, t.recordedAt),
     kit.check('prescription_method', sql`${t.method} IN (${words(methods)})`),
     kit.check('prescription_origin', sql`${t.origin} IN (${words(origins)})`),
@@ -196,7 +196,7 @@ export const programme = kit.appendOnly(
     ...owned(),
     version: kit.whole('version'),
     fromDay: kit.day('from_day'),
-    items: kit.json<readonly ProgrammeLine[]>('items'),
+    items: kit.json<readonly ProgrammeItem[]>('items'),
   },
   (t) => [
     kit.unique('programme_version').on(t.patientId, t.version),

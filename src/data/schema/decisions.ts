@@ -1,7 +1,7 @@
 /** Decisions of the engine, proposals that follow, what clinicians answered, messages. */
 import { sql } from 'drizzle-orm';
 import type { Caution } from '#core/caution.ts';
-import type { ChoiceValues } from '#core/clinic-choice.ts';
+import type { SettingValues } from '#core/clinic-choice.ts';
 import { contacts, decisions as decisionWords, type Reason, steps, todays } from '#core/engine/answers.ts';
 import type { WorklistReason } from '#core/engine/dose/proposal.ts';
 import type { Facts } from '#core/engine/facts.ts';
@@ -26,7 +26,7 @@ export const decision = kit.appendOnly(
     evaluatedAt: kit.instant('evaluated_at'),
     day: kit.day('day'),
     facts: kit.json<Facts>('facts'),
-    settings: kit.sharedJson<ChoiceValues>('settings'),
+    settings: kit.sharedJson<SettingValues>('settings'),
     engineVersion: kit.text('engine_version'),
     decision: kit.word('decision', decisionWords),
     largestStep: kit.wordOrNull('largest_step', steps),
@@ -58,7 +58,7 @@ export const proposal = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    prescriptionItemId: kit.id('prescription_item_id'),
+    itemId: kit.id('item_id'),
     prescriptionId: kit.id('prescription_id').references(() => prescription.id),
     /** The decision with the most caution among the joints the exercise loads. */
     decisionId: kit.id('decision_id').references(() => decision.id),
@@ -85,7 +85,7 @@ export const proposal = kit.appendOnly(
   },
   (t) => [
     kit.index('proposal_by_patient').on(t.patientId, t.madeAt),
-    kit.index('proposal_by_prescription_item').on(t.prescriptionItemId, t.madeAt),
+    kit.index('proposal_by_item').on(t.itemId, t.madeAt),
     kit.check('proposal_effect', sql`${t.effect} IN (${words(proposalEffects)})`),
     kit.check('proposal_kind', sql`${t.kind} IN (${words(proposalKinds)})`),
     kit.check('proposal_decision', sql`${t.decision} IN (${words(decisionWords)})`),
@@ -147,7 +147,7 @@ export const clinicSettingsVersion = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     version: kit.whole('version'),
-    settings: kit.json<ChoiceValues>('settings'),
+    settings: kit.json<SettingValues>('settings'),
     changedAt: kit.instant('changed_at'),
     changedBy: kit.id('changed_by'),
     reason: kit.text('reason'),
@@ -162,7 +162,7 @@ export const preApproval = kit.appendOnly(
     id: kit.id('id').primaryKey(),
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
-    prescriptionItemId: kit.id('prescription_item_id'),
+    itemId: kit.id('item_id'),
     steps: kit.whole('steps'),
     days: kit.whole('days'),
     signedAt: kit.instant('signed_at'),

@@ -103,7 +103,7 @@ export const setLog = kit.appendOnly(
     patientId: kit.id('patient_id').references(() => patient.id),
     sessionId: kit.id('session_id').references(() => trainingSession.id),
     prescriptionId: kit.id('prescription_id').references(() => prescription.id),
-    prescriptionItemId: kit.id('prescription_item_id'),
+    itemId: kit.id('item_id'),
     setNumber: kit.whole('set_number'),
     repetitions: kit.wholeOrNull('repetitions'),
     loadKg: kit.realOrNull('load_kg'),
@@ -119,7 +119,7 @@ export const setLog = kit.appendOnly(
       .on(
         t.patientId,
         t.sessionId,
-        t.prescriptionItemId,
+        t.itemId,
         t.setNumber,
         t.prescriptionId,
         t.repetitions,

@@ -3,7 +3,7 @@
  * at any time. What clinicians did about an item is a record of its own and append-only.
  */
 import { sql } from 'drizzle-orm';
-import { matterKinds } from '#core/worklist/matter.ts';
+import { worklistItemKinds } from '#core/worklist/matter.ts';
 import { kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 
@@ -13,7 +13,7 @@ export const worklistItem = kit.table(
     clinicId: kit.id('clinic_id').references(() => clinic.id),
     patientId: kit.id('patient_id').references(() => patient.id),
     key: kit.text('key'),
-    kind: kit.word('kind', matterKinds),
+    kind: kit.word('kind', worklistItemKinds),
     rank: kit.whole('rank'),
     since: kit.instant('since'),
     /** First civil day of the clinic on which it shows; a due date, so nothing goes stale at midnight. */
@@ -58,7 +58,7 @@ export const worklistItem = kit.table(
     kit
       .index('worklist_item_due')
       .on(t.clinicId, t.patientId, t.showsFrom, t.snoozedUntil, t.kind, t.assignedTo, t.showsAt),
-    kit.check('worklist_item_kind', sql`${t.kind} IN (${words(matterKinds)})`),
+    kit.check('worklist_item_kind', sql`${t.kind} IN (${words(worklistItemKinds)})`),
   ],
 );
 

@@ -4,7 +4,7 @@ import { createTableRelationsHelpers, extractTablesRelationalConfig } from 'driz
 import { BaseSQLiteDatabase, SQLiteSyncDialect } from 'drizzle-orm/sqlite-core';
 import Client from 'libsql';
 import * as schema from '../schema/schema.ts';
-import { belongTo, keepStatements, type Statements } from './statements.ts';
+import { belongTo, cacheStatements, type Statements } from './statements.ts';
 
 export type Db = BaseSQLiteDatabase<'sync', unknown, typeof schema>;
 
@@ -36,7 +36,7 @@ export const connect = (file: string): Connection => {
   client.pragma('cache_size = -32768');
   // What a savepoint may have to undo is held in memory; over 64 kB it would go to a file of its own.
   client.pragma('temp_store = MEMORY');
-  const statements = keepStatements(client);
+  const statements = cacheStatements(client);
   const dialect = new SQLiteSyncDialect();
   const relational = extractTablesRelationalConfig(schema, createTableRelationsHelpers);
   const config = { fullSchema: schema, schema: relational.tables, tableNamesMap: relational.tableNamesMap };

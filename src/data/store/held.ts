@@ -4,7 +4,7 @@
  */
 import type { Store } from './store.ts';
 
-export const heldBy = <T, More extends unknown[]>(
+export const perStore = <T, More extends unknown[]>(
   name: string,
   make: (store: Store, ...more: More) => T,
 ): ((store: Store, ...more: More) => T) => {

@@ -10,16 +10,16 @@ const mostKept = 500;
 
 type Bound = readonly unknown[];
 
-interface KeptStatement {
+interface CachedStatement {
   readonly run: (...values: Bound) => unknown;
   readonly all: (...values: Bound) => readonly unknown[];
   readonly get: (...values: Bound) => unknown;
   /** The same statement giving rows as arrays. */
-  readonly raw: () => KeptStatement;
+  readonly raw: () => CachedStatement;
 }
 
 export interface Statements {
-  readonly prepare: (sql: string) => KeptStatement;
+  readonly prepare: (sql: string) => CachedStatement;
   /** Tells of each statement as it runs, for tests that count them and read their plans; null = no longer. */
   readonly watch: (listener: ((sql: string) => void) | null) => void;
   /** Reads that the transaction now open has already made. */
@@ -37,14 +37,14 @@ interface Around {
  * Array mode is a state of the driver's statement, so each mode has one of its own. `get` reads to the
  * end: a statement left in the middle would hold its snapshot, and the reader would go blind to later commits.
  */
-const kept = (client: Client.Database, sql: string, { runs, remembered }: Around): KeptStatement => {
+const kept = (client: Client.Database, sql: string, { runs, remembered }: Around): CachedStatement => {
   const plain = client.prepare(sql);
-  let arrays: KeptStatement | null = null;
+  let arrays: CachedStatement | null = null;
   const of = (
     statement: Client.Statement,
-    raw: () => KeptStatement,
+    raw: () => CachedStatement,
     mode: 'plain' | 'arrays',
-  ): KeptStatement => {
+  ): CachedStatement => {
     const reads = remembered.readsOf(sql, mode);
     const all = (...values: Bound): readonly unknown[] =>
       reads(values, () => {
@@ -58,15 +58,15 @@ const kept = (client: Client.Database, sql: string, { runs, remembered }: Around
     };
     return { run, all, get: (...values) => all(...values)[0], raw };
   };
-  const rawOf = (): KeptStatement => {
+  const rawOf = (): CachedStatement => {
     arrays ??= of(client.prepare(sql).raw(), rawOf, 'arrays');
     return arrays;
   };
   return of(plain, rawOf, 'plain');
 };
 
-export const keepStatements = (client: Client.Database): Statements => {
-  const known = new Map<string, KeptStatement>();
+export const cacheStatements = (client: Client.Database): Statements => {
+  const known = new Map<string, CachedStatement>();
   const remembered = rememberReads();
   let listener: ((sql: string) => void) | null = null;
   const around: Around = { runs: (sql) => listener?.(sql), remembered };

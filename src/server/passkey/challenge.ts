@@ -16,7 +16,7 @@ export const makeChallenge = (key: Uint8Array, purpose: string, now: number): st
 };
 
 /** True once for each challenge of ours, while it is good. */
-export const takeChallenge = (
+export const consumeChallenge = (
   key: Uint8Array,
   purpose: string,
   challenge: string,
@@ -27,5 +27,5 @@ export const takeChallenge = (
   const expected = sealOf(key, purpose, `${until}.${random}`);
   const given = Buffer.from(seal, 'base64url');
   if (given.length !== expected.length || !timingSafeEqual(given, expected)) return false;
-  return now < Number(until) && used.take('challenge', random, now);
+  return now < Number(until) && used.consume('challenge', random, now);
 };

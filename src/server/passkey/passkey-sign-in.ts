@@ -4,22 +4,22 @@ import { setSessionCookie } from 'better-auth/cookies';
 import { z } from 'zod';
 import { isFresh } from '#api/fresh-sign-in.ts';
 import { noteRefused } from '#data/audit.ts';
-import { keptTries } from '#data/kept-tries.ts';
+import { storedAttempts } from '#data/kept-tries.ts';
 import { addPasskey, notePasskeyUse, passkeyById } from '#data/passkeys.ts';
-import { heldBy } from '#data/store/held.ts';
+import { perStore } from '#data/store/held.ts';
 import type { Store } from '#data/store/store.ts';
 import { rememberCodes } from '../used-codes.ts';
-import { challengeMs, makeChallenge, takeChallenge } from './challenge.ts';
+import { challengeMs, consumeChallenge, makeChallenge } from './challenge.ts';
 import {
+  algorithms,
   answeredChallenge,
-  deviceData,
+  authenticatorData,
   isSigned,
-  keyKinds,
   type PasskeyPlace,
   publicKeyFrom,
 } from './signed.ts';
 
-export interface PasskeyGround {
+export interface PasskeyContext {
   readonly store: Store;
   readonly auditKey: Uint8Array;
   /** Clinical instant, for the audit. */
@@ -53,8 +53,8 @@ const refuse = (ctx: EndpointContext, problem: keyof typeof words) => {
   return ctx.json({ problem, message: words[problem] });
 };
 
-const usedChallenges = heldBy('passkey-challenges', (store, key: Uint8Array) =>
-  rememberCodes(keptTries(store, key, 'passkey-challenge'), challengeMs),
+const usedChallenges = perStore('passkey-challenges', (store, key: Uint8Array) =>
+  rememberCodes(storedAttempts(store, key, 'passkey-challenge'), challengeMs),
 );
 
 const bytes = (text: string): Buffer => Buffer.from(text, 'base64url');
@@ -72,20 +72,20 @@ const maker = async (ctx: EndpointContext) => {
   return isFresh({ provedAt: new Date(proved).getTime() }, Date.now()) ? user : ('fresh-sign-in' as const);
 };
 
-const isTaken = (ground: PasskeyGround, purpose: string, challenge: string | null): boolean => {
+const isTaken = (context: PasskeyContext, purpose: string, challenge: string | null): boolean => {
   if (challenge === null) return false;
-  const used = usedChallenges(ground.store, ground.auditKey);
-  return takeChallenge(ground.auditKey, purpose, challenge, Date.now(), used);
+  const used = usedChallenges(context.store, context.auditKey);
+  return consumeChallenge(context.auditKey, purpose, challenge, Date.now(), used);
 };
 
 const text = z.string().max(2000);
 
-const making = (ground: () => PasskeyGround, place: PasskeyPlace) => ({
+const making = (context: () => PasskeyContext, place: PasskeyPlace) => ({
   passkeyBegin: createAuthEndpoint('/passkey/begin', { method: 'POST' }, async (ctx) => {
     const user = await maker(ctx);
     if (typeof user === 'string') return refuse(ctx, user);
-    const challenge = makeChallenge(ground().auditKey, `make ${user.id}`, Date.now());
-    return ctx.json({ challenge, host: place.host, keyKinds, userId: user.id });
+    const challenge = makeChallenge(context().auditKey, `make ${user.id}`, Date.now());
+    return ctx.json({ challenge, host: place.host, algorithms, userId: user.id });
   }),
   passkeyAdd: createAuthEndpoint(
     '/passkey/add',
@@ -94,19 +94,19 @@ const making = (ground: () => PasskeyGround, place: PasskeyPlace) => ({
       body: z.object({
         name: z.string().trim().min(1).max(60),
         clientData: text,
-        deviceData: text,
+        authenticatorData: text,
         publicKey: text,
       }),
     },
     async (ctx) => {
       const user = await maker(ctx);
       if (typeof user === 'string') return refuse(ctx, user);
-      const { name, clientData, publicKey, deviceData: device } = ctx.body;
+      const { name, clientData, publicKey, authenticatorData: device } = ctx.body;
       const challenge = answeredChallenge(bytes(clientData), 'webauthn.create', place);
-      const said = deviceData(bytes(device), place);
-      const isOurs = isTaken(ground(), `make ${user.id}`, challenge);
+      const said = authenticatorData(bytes(device), place);
+      const isOurs = isTaken(context(), `make ${user.id}`, challenge);
       if (!isOurs || !said?.passkeyId || !publicKeyFrom(publicKey)) return refuse(ctx, 'unread');
-      const acting = { ...ground(), clinicId: user.clinicId, actorId: user.id };
+      const acting = { ...context(), clinicId: user.clinicId, actorId: user.id };
       const row = { id: said.passkeyId, name, publicKey, counter: said.counter };
       return (await addPasskey(acting, row, Date.now())) ? ctx.json({ added: true }) : refuse(ctx, 'known');
     },
@@ -116,7 +116,7 @@ const making = (ground: () => PasskeyGround, place: PasskeyPlace) => ({
 interface Answered {
   readonly id: string;
   readonly clientData: string;
-  readonly deviceData: string;
+  readonly authenticatorData: string;
   readonly signature: string;
 }
 
@@ -125,49 +125,53 @@ type Known = NonNullable<Awaited<ReturnType<typeof passkeyById>>>;
 /** Whether the known passkey gave this answer, now and for us. */
 const isAnswerOf = async (
   row: Known,
-  ground: PasskeyGround,
+  context: PasskeyContext,
   place: PasskeyPlace,
   sent: Answered,
 ): Promise<boolean> => {
-  const [client, device] = [bytes(sent.clientData), bytes(sent.deviceData)];
-  const said = deviceData(device, place);
-  if (!isTaken(ground, 'sign in', answeredChallenge(client, 'webauthn.get', place))) return false;
+  const [client, device] = [bytes(sent.clientData), bytes(sent.authenticatorData)];
+  const said = authenticatorData(device, place);
+  if (!isTaken(context, 'sign in', answeredChallenge(client, 'webauthn.get', place))) return false;
   if (!said || !isSigned(row.publicKey, device, client, bytes(sent.signature))) return false;
-  return notePasskeyUse(ground.store, row.id, said.counter, Date.now());
+  return notePasskeyUse(context.store, row.id, said.counter, Date.now());
 };
 
-const refuseKnown = (ctx: EndpointContext, ground: PasskeyGround, row: Known | null) => {
+const refuseKnown = (ctx: EndpointContext, context: PasskeyContext, row: Known | null) => {
   const subject = 'signed-in-with-passkey';
   if (row) {
-    const acting = { ...ground, clinicId: row.clinicId, actorId: row.userId };
+    const acting = { ...context, clinicId: row.clinicId, actorId: row.userId };
     noteRefused(acting, { subject, subjectId: row.userId });
   }
   return refuse(ctx, 'wrong');
 };
 
-const signingIn = (ground: () => PasskeyGround, place: PasskeyPlace) => ({
+const signingIn = (context: () => PasskeyContext, place: PasskeyPlace) => ({
   passkeyAsk: createAuthEndpoint('/passkey/ask', { method: 'POST' }, async (ctx) =>
-    ctx.json({ challenge: makeChallenge(ground().auditKey, 'sign in', Date.now()), host: place.host }),
+    ctx.json({ challenge: makeChallenge(context().auditKey, 'sign in', Date.now()), host: place.host }),
   ),
   passkeySignIn: createAuthEndpoint(
     '/passkey/sign-in',
-    { method: 'POST', body: z.object({ id: text, clientData: text, deviceData: text, signature: text }) },
+    {
+      method: 'POST',
+      body: z.object({ id: text, clientData: text, authenticatorData: text, signature: text }),
+    },
     async (ctx) => {
-      const row = await passkeyById(ground().store, ctx.body.id);
-      if (!row || !(await isAnswerOf(row, ground(), place, ctx.body))) return refuseKnown(ctx, ground(), row);
+      const row = await passkeyById(context().store, ctx.body.id);
+      if (!row || !(await isAnswerOf(row, context(), place, ctx.body)))
+        return refuseKnown(ctx, context(), row);
       const { internalAdapter } = ctx.context;
       const user = await internalAdapter.findUserById(row.userId);
       // The library makes no session for who was deactivated.
       const session = user && (await internalAdapter.createSession(user.id, false, { passkeyId: row.id }));
-      if (!session) return refuseKnown(ctx, ground(), row);
+      if (!session) return refuseKnown(ctx, context(), row);
       await setSessionCookie(ctx, { session, user });
       return ctx.json({ user: { id: row.userId, clinicId: row.clinicId } });
     },
   ),
 });
 
-export const passkeySignIn = (ground: () => PasskeyGround, place: PasskeyPlace) =>
+export const passkeySignIn = (context: () => PasskeyContext, place: PasskeyPlace) =>
   ({
     id: 'passkey-sign-in',
-    endpoints: { ...making(ground, place), ...signingIn(ground, place) },
+    endpoints: { ...making(context, place), ...signingIn(context, place) },
   }) as const;

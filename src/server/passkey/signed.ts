@@ -44,7 +44,7 @@ const flag = { present: 0x01, verified: 0x04, holdsKey: 0x40 } as const;
 const fixedLength = 37;
 const makerLength = 16;
 
-export interface DeviceData {
+export interface AuthenticatorData {
   readonly counter: number;
   /** Only when a passkey was just made. */
   readonly passkeyId: string | null;
@@ -59,7 +59,7 @@ const passkeyIdIn = (bytes: Buffer): string | null => {
 };
 
 /** Null unless it is for this host and the person was there and proved it to the device by PIN, finger or face. */
-export const deviceData = (bytes: Buffer, { host }: PasskeyPlace): DeviceData | null => {
+export const authenticatorData = (bytes: Buffer, { host }: PasskeyPlace): AuthenticatorData | null => {
   if (bytes.length < fixedLength || !bytes.subarray(0, 32).equals(sha256(host))) return null;
   const flags = bytes[32]!;
   if (!(flags & flag.present) || !(flags & flag.verified)) return null;
@@ -83,7 +83,7 @@ export const publicKeyFrom = (text: string): KeyObject | null => {
 };
 
 /** The same as numbers that a browser is asked with (COSE: ES256, EdDSA, RS256). */
-export const keyKinds: readonly number[] = [-7, -8, -257];
+export const algorithms: readonly number[] = [-7, -8, -257];
 
 export const isSigned = (
   publicKey: string,

@@ -23,7 +23,7 @@ const invitationStates = {
 export interface AccessScreenProps extends InvitationPanelProps {
   readonly team: Pick<TeamFormProps, 'colleagues'> & {
     readonly members: TeamFormProps['colleagues'];
-    readonly openings: readonly {
+    readonly emergencyAccesses: readonly {
       readonly userName: string;
       readonly reason: string;
       readonly openedAt: number;
@@ -131,11 +131,11 @@ export const AccessScreen = (props: AccessScreenProps) => (
       <h2>Care team</h2>
       <Team {...props} />
     </section>
-    {props.team.openings.length > 0 ? (
+    {props.team.emergencyAccesses.length > 0 ? (
       <section className="stack screen-only">
         <h2>Opened from outside the team</h2>
         <DefinitionList
-          rows={props.team.openings.map((one) => ({
+          rows={props.team.emergencyAccesses.map((one) => ({
             key: String(one.openedAt),
             name: `${one.userName}, ${props.when(one.openedAt)}`,
             value: (

@@ -7,7 +7,7 @@ import { LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/account.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { PasskeysSection, type PasskeysSectionProps } from './passkeys-section.tsx';
 import { PassphraseForm } from './passphrase-form.tsx';
 import { type SessionLine, SessionsList } from './sessions-list.tsx';
@@ -30,11 +30,11 @@ const SetUpNotice = ({ setUp }: Pick<AccountScreenProps, 'setUp'>) =>
   setUp === 'done' ? null : (
     <Notice
       tone="care"
-      title={setUp === 'passphrase' ? say('account.own-first') : 'Set up one-time codes or a passkey first'}
+      title={setUp === 'passphrase' ? t('account.own-first') : 'Set up one-time codes or a passkey first'}
     >
       <p>
         {setUp === 'passphrase'
-          ? say('account.own-first-text')
+          ? t('account.own-first-text')
           : 'Your clinic asks its staff for more than a passphrase. Everything else opens once codes are set up, or once you sign in with a passkey.'}
       </p>
     </Notice>
@@ -64,7 +64,7 @@ export const AccountScreen = (props: AccountScreenProps) => (
     <SetUpNotice setUp={props.setUp} />
     {props.hasPassphrase ? (
       <section className="stack">
-        <h2>{say('account.passphrase')}</h2>
+        <h2>{t('account.passphrase')}</h2>
         <PassphraseForm />
       </section>
     ) : null}
@@ -80,7 +80,7 @@ export const AccountScreen = (props: AccountScreenProps) => (
       </>
     )}
     <section className="stack">
-      <h2>{say('account.where')}</h2>
+      <h2>{t('account.where')}</h2>
       <SessionsList sessions={props.sessions} sessionId={props.sessionId} zone={props.zone} />
     </section>
   </div>

@@ -43,7 +43,7 @@ export const ActButton = ({ path, input, label, about, question }: ActButtonProp
       ) : (
         <Button id={id} tone="quiet" onClick={question ? () => setAsked(true) : act}>
           {label}
-          <span className="only-heard"> {about}</span>
+          <span className="visually-hidden"> {about}</span>
         </Button>
       )}
     </div>

@@ -87,7 +87,7 @@ export const AddStaffForm = () => {
     event.preventDefault();
     const problems = missingIn(typed);
     const { name, email, kind } = typed;
-    if (problems.length > 0 || !kind) return asking.say(problems);
+    if (problems.length > 0 || !kind) return asking.t(problems);
     void asking.ask(
       () => change<{ passphrase: string }>('admin.staff.add', { name, email, ...rolesOf(kind) }),
       (handed) => {

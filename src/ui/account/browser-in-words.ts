@@ -1,5 +1,5 @@
 import '#ui/words/account.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 /** "Firefox on Linux", from what a browser says of itself. A guess, shown to help a person recognise it. */
 
@@ -22,8 +22,8 @@ const first = (list: readonly (readonly [RegExp, string])[], text: string): stri
   list.find(([pattern]) => pattern.test(text))?.[1] ?? null;
 
 export const browserInWords = (userAgent: string | null, isPhone: boolean): string => {
-  const browser = first(browsers, userAgent ?? '') ?? say('account.browser');
+  const browser = first(browsers, userAgent ?? '') ?? t('account.browser');
   const system = first(systems, userAgent ?? '');
-  const where = system ? say('account.browser-on', { browser, system }) : browser;
-  return isPhone ? say('account.with-pin', { where }) : where;
+  const where = system ? t('account.browser-on', { browser, system }) : browser;
+  return isPhone ? t('account.with-pin', { where }) : where;
 };

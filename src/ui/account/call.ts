@@ -49,7 +49,7 @@ export const change = async <T>(path: string, input: unknown = {}): Promise<Answ
 };
 
 /** An endpoint of the sign-in door. */
-export const knock = async <T>(path: string, body: Record<string, string>): Promise<Answer<T>> => {
+export const postForm = async <T>(path: string, body: Record<string, string>): Promise<Answer<T>> => {
   const answer = await post(`/api/auth/${path}`, body);
   if (!answer) return noAnswer;
   if (answer.isOk) return { ok: true, data: answer.json as T };

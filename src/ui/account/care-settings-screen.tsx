@@ -3,7 +3,7 @@ import type { ConsentKind } from '#core/care/consent.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import { DeputyForm } from './deputy-form.tsx';
+import { CoveringClinicianForm } from './deputy-form.tsx';
 import { WordingForm } from './wording-form.tsx';
 
 interface Named {
@@ -12,7 +12,7 @@ interface Named {
 }
 
 export interface CareSettingsProps {
-  readonly deputy: Named | null;
+  readonly coveringClinician: Named | null;
   readonly clinicians: readonly Named[];
   readonly wordings: readonly {
     readonly kind: ConsentKind;
@@ -23,17 +23,17 @@ export interface CareSettingsProps {
   }[];
 }
 
-export const CareSettingsScreen = ({ deputy, clinicians, wordings }: CareSettingsProps) => (
+export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: CareSettingsProps) => (
   <div className="stack-wide">
     <PageHeading>Deputy and agreements</PageHeading>
     <section className="stack">
       <h2>Deputy</h2>
       <p>
-        {deputy
-          ? `Danger nobody acknowledges in the clinic’s time passes to ${deputy.name}.`
+        {coveringClinician
+          ? `Danger nobody acknowledges in the clinic’s time passes to ${coveringClinician.name}.`
           : 'No deputy is named; danger nobody acknowledges passes to nobody.'}
       </p>
-      <DeputyForm clinicians={clinicians} current={deputy?.id ?? ''} />
+      <CoveringClinicianForm clinicians={clinicians} current={coveringClinician?.id ?? ''} />
     </section>
     <section className="stack">
       <h2>Words of the agreements</h2>

@@ -19,7 +19,7 @@ export interface Preview {
   }[];
 }
 
-export const ChoicePreview = ({ preview }: { readonly preview: Preview }) => (
+export const SettingPreview = ({ preview }: { readonly preview: Preview }) => (
   <div className="stack">
     <h2>What would change</h2>
     <p>

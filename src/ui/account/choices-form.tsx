@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
-import type { ClinicChoice } from '#core/clinic-choice.ts';
+import type { ClinicSetting } from '#core/clinic-choice.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
@@ -11,35 +11,35 @@ import { readNumber } from '#ui/shared/read-number.ts';
 import { LongTextField } from '#ui/shared/text-field.tsx';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
-import { ChoicePreview, type Preview } from './choice-preview.tsx';
+import { type Preview, SettingPreview } from './choice-preview.tsx';
 import { useAsking } from './use-asking.ts';
 
-export interface ChoicesFormProps {
+export interface ClinicSettingsFormProps {
   readonly areas: readonly {
     readonly id: string;
     readonly title: string;
-    readonly choices: readonly (ClinicChoice & { readonly value: number })[];
+    readonly settings: readonly (ClinicSetting & { readonly value: number })[];
   }[];
   readonly mayChange: boolean;
 }
 
-type Choice = ChoicesFormProps['areas'][number]['choices'][number];
+type Setting = ClinicSettingsFormProps['areas'][number]['settings'][number];
 
-const isYesNo = ({ min, max, whole }: ClinicChoice): boolean => whole === true && min === 0 && max === 1;
+const isYesNo = ({ min, max, whole }: ClinicSetting): boolean => whole === true && min === 0 && max === 1;
 
-interface ChoiceRowProps {
-  readonly choice: Choice;
+interface SettingRowProps {
+  readonly setting: Setting;
   readonly text: string;
   readonly error: string | undefined;
   readonly onType: (text: string) => void;
 }
 
-const ChoiceRow = ({ choice, text, error, onType }: ChoiceRowProps) => {
-  const { id, title, min, max, unit, why } = choice;
+const SettingRow = ({ setting, text, error, onType }: SettingRowProps) => {
+  const { id, title, min, max, unit, why } = setting;
   return (
     <div className="choice-row" id={`row-${id}`}>
       <div>
-        {isYesNo(choice) ? (
+        {isYesNo(setting) ? (
           <RadioGroup
             name={id}
             legend={title}
@@ -55,9 +55,9 @@ const ChoiceRow = ({ choice, text, error, onType }: ChoiceRowProps) => {
           <NumberField
             name={id}
             label={title}
-            hint={`${min} to ${max}, ${choice.default} unless changed`}
+            hint={`${min} to ${max}, ${setting.default} unless changed`}
             unit={unitWords(unit) || undefined}
-            isWhole={choice.whole}
+            isWhole={setting.whole}
             value={text}
             error={error}
             onChange={(event) => onType(event.target.value)}
@@ -69,29 +69,29 @@ const ChoiceRow = ({ choice, text, error, onType }: ChoiceRowProps) => {
   );
 };
 
-const startOf = (areas: ChoicesFormProps['areas']): Readonly<Record<string, string>> =>
+const startOf = (areas: ClinicSettingsFormProps['areas']): Readonly<Record<string, string>> =>
   Object.fromEntries(
-    areas.flatMap((area) => area.choices).map((choice) => [choice.id, String(choice.value)]),
+    areas.flatMap((area) => area.settings).map((setting) => [setting.id, String(setting.value)]),
   );
 
-interface AreasProps extends ChoicesFormProps {
+interface AreasProps extends ClinicSettingsFormProps {
   readonly typed: Readonly<Record<string, string>>;
   readonly errorOf: (field: string) => string | undefined;
   readonly onType: (id: string, text: string) => void;
 }
 
-const ChoiceAreas = ({ areas, mayChange, typed, errorOf, onType }: AreasProps) => (
+const SettingAreas = ({ areas, mayChange, typed, errorOf, onType }: AreasProps) => (
   <>
     {areas.map((area) => (
       <fieldset key={area.id} disabled={!mayChange} className="fields-group">
         <legend className="field-legend">{area.title}</legend>
-        {area.choices.map((choice) => (
-          <ChoiceRow
-            key={choice.id}
-            choice={choice}
-            text={typed[choice.id] ?? ''}
-            error={errorOf(choice.id) ?? errorOf(`choices.${choice.id}`)}
-            onType={(text) => onType(choice.id, text)}
+        {area.settings.map((setting) => (
+          <SettingRow
+            key={setting.id}
+            setting={setting}
+            text={typed[setting.id] ?? ''}
+            error={errorOf(setting.id) ?? errorOf(`choices.${setting.id}`)}
+            onType={(text) => onType(setting.id, text)}
           />
         ))}
       </fieldset>
@@ -99,17 +99,17 @@ const ChoiceAreas = ({ areas, mayChange, typed, errorOf, onType }: AreasProps) =
   </>
 );
 
-interface KeepProps {
+interface SaveProps {
   readonly preview: Preview;
   readonly reason: string;
   readonly error: string | undefined;
   readonly onReason: (text: string) => void;
-  readonly onKeep: () => void;
+  readonly onSave: () => void;
 }
 
-const Keep = ({ preview, reason, error, onReason, onKeep }: KeepProps) => (
+const SavePart = ({ preview, reason, error, onReason, onSave }: SaveProps) => (
   <section className="stack">
-    <ChoicePreview preview={preview} />
+    <SettingPreview preview={preview} />
     <LongTextField
       name="reason"
       label="Why the numbers change"
@@ -118,7 +118,7 @@ const Keep = ({ preview, reason, error, onReason, onKeep }: KeepProps) => (
       error={error}
       onChange={(event) => onReason(event.target.value)}
     />
-    <Button onClick={onKeep}>Keep these numbers</Button>
+    <Button onClick={onSave}>Keep these numbers</Button>
   </section>
 );
 
@@ -131,43 +131,52 @@ const readAll = (typed: Readonly<Record<string, string>>) => {
   return { values: Object.fromEntries(read) as Record<string, number>, problems };
 };
 
-export const ChoicesForm = ({ areas, mayChange }: ChoicesFormProps) => {
+export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps) => {
   const router = useRouter();
   const asking = useAsking('reason');
   const [typed, setTyped] = useState(startOf(areas));
   const [reason, setReason] = useState('');
   const [preview, setPreview] = useState<Preview | null>(null);
-  const [isKept, setKept] = useState(false);
+  const [isSaved, setSaved] = useState(false);
   const type = (id: string, text: string) => {
     setPreview(null);
-    setKept(false);
+    setSaved(false);
     setTyped({ ...typed, [id]: text });
   };
   const look = (event: FormEvent) => {
     event.preventDefault();
     const { values, problems } = readAll(typed);
-    if (problems.length > 0) return asking.say(problems);
-    void asking.ask(() => change<Preview>('admin.choices.preview', { values }), setPreview);
+    if (problems.length > 0) return asking.t(problems);
+    void asking.ask(() => change<Preview>('admin.clinicSettings.preview', { values }), setPreview);
   };
-  const kept = () => {
+  const saved = () => {
     setPreview(null);
     setReason('');
-    setKept(true);
+    setSaved(true);
     router.refresh();
   };
-  const keep = () => {
+  const save = () => {
     const missing = [{ field: 'reason', text: 'Write why the numbers change.' }];
-    if (reason.trim().length < 3) return asking.say(missing);
-    void asking.ask(() => change('admin.choices.save', { values: readAll(typed).values, reason }), kept);
+    if (reason.trim().length < 3) return asking.t(missing);
+    void asking.ask(
+      () => change('admin.clinicSettings.save', { values: readAll(typed).values, reason }),
+      saved,
+    );
   };
   const error = asking.errorOf('reason');
   return (
     <form method="post" className="stack-wide" noValidate onSubmit={look}>
       <Asked asking={asking} />
-      <ChoiceAreas areas={areas} mayChange={mayChange} typed={typed} errorOf={asking.errorOf} onType={type} />
-      {preview ? <Keep {...{ preview, reason, error }} onReason={setReason} onKeep={keep} /> : null}
+      <SettingAreas
+        areas={areas}
+        mayChange={mayChange}
+        typed={typed}
+        errorOf={asking.errorOf}
+        onType={type}
+      />
+      {preview ? <SavePart {...{ preview, reason, error }} onReason={setReason} onSave={save} /> : null}
       {mayChange && !preview ? <Button type="submit">See what would change</Button> : null}
-      <span role="status">{isKept ? 'Kept. They count from the next decision on.' : ''}</span>
+      <span role="status">{isSaved ? 'Kept. They count from the next decision on.' : ''}</span>
     </form>
   );
 };

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
 import { Asked } from './asked.tsx';
-import { knock } from './call.ts';
+import { postForm } from './call.ts';
 import { RecoveryCodes } from './recovery-codes.tsx';
 import { useAsking } from './use-asking.ts';
 
@@ -15,12 +15,12 @@ export const CodesChange = ({ mayStop }: { readonly mayStop: boolean }) => {
   if (codes) return <RecoveryCodes codes={codes} />;
   const renew = () =>
     asking.ask(
-      () => knock<{ backupCodes: readonly string[] }>('two-factor/generate-backup-codes', { password }),
+      () => postForm<{ backupCodes: readonly string[] }>('two-factor/generate-backup-codes', { password }),
       (answer) => setCodes(answer.backupCodes),
     );
   const stop = () =>
     asking.ask(
-      () => knock('two-factor/disable', { password }),
+      () => postForm('two-factor/disable', { password }),
       () => window.location.assign('/account'),
     );
   return (

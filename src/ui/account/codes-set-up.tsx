@@ -5,7 +5,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
 import { Asked } from './asked.tsx';
-import { knock } from './call.ts';
+import { postForm } from './call.ts';
 import { QrCode } from './qr-code.tsx';
 import { RecoveryCodes } from './recovery-codes.tsx';
 import { type Asking, useAsking } from './use-asking.ts';
@@ -29,7 +29,7 @@ const Begin = ({
   const [password, setPassword] = useState('');
   const begin = (event: FormEvent) => {
     event.preventDefault();
-    void asking.ask(() => knock<Begun>('two-factor/enable', { password }), onBegun);
+    void asking.ask(() => postForm<Begun>('two-factor/enable', { password }), onBegun);
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={begin}>
@@ -62,7 +62,7 @@ const Scan = ({
   const [code, setCode] = useState('');
   const verify = (event: FormEvent) => {
     event.preventDefault();
-    void asking.ask(() => knock('two-factor/verify-totp', { code: code.replace(/\s/g, '') }), onDone);
+    void asking.ask(() => postForm('two-factor/verify-totp', { code: code.replace(/\s/g, '') }), onDone);
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={verify}>

@@ -8,20 +8,20 @@ import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
-export interface DeputyFormProps {
+export interface CoveringClinicianFormProps {
   readonly clinicians: readonly { readonly id: string; readonly name: string }[];
   /** Empty where nobody is named. */
   readonly current: string;
 }
 
-export const DeputyForm = ({ clinicians, current }: DeputyFormProps) => {
+export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinicianFormProps) => {
   const router = useRouter();
   const asking = useAsking('deputy');
   const [userId, setUserId] = useState(current);
   const name = (event: FormEvent) => {
     event.preventDefault();
     void asking.ask(
-      () => change('admin.care.nameDeputy', { userId: userId || null }),
+      () => change('admin.care.nameCoveringClinician', { userId: userId || null }),
       () => router.refresh(),
     );
   };

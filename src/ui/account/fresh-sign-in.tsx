@@ -21,7 +21,7 @@ export const FreshSignIn = ({ onProved, onCancel }: FreshSignInProps) => {
   const [passphrase, setPassphrase] = useState('');
   const asking = useAsking(id);
   const prove = () => {
-    if (passphrase === '') return asking.say([{ field: id, text: 'Enter your passphrase.' }]);
+    if (passphrase === '') return asking.t([{ field: id, text: 'Enter your passphrase.' }]);
     void asking.ask(() => change('account.prove', { passphrase }), onProved);
   };
   const onKeyDown = (event: KeyboardEvent) => {

@@ -18,13 +18,13 @@ const saveAs = (name: string, text: string): void => {
   URL.revokeObjectURL(address);
 };
 
-export interface HandOnFormProps {
+export interface RecordFileFormProps {
   readonly patientId: string;
   /** Civil day of the clinic, for the file's name. */
   readonly day: string;
 }
 
-export const HandOnForm = ({ patientId, day }: HandOnFormProps) => {
+export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
   const router = useRouter();
   const asking = useAsking('handed-to');
   const [handedTo, setHandedTo] = useState('');
@@ -32,9 +32,7 @@ export const HandOnForm = ({ patientId, day }: HandOnFormProps) => {
   const make = (event: FormEvent) => {
     event.preventDefault();
     if (handedTo.trim().length < 2) {
-      return asking.say([
-        { field: 'handed-to', text: 'Write who gets the file, as the patient named them.' },
-      ]);
+      return asking.t([{ field: 'handed-to', text: 'Write who gets the file, as the patient named them.' }]);
     }
     void asking.ask(
       () => change<{ text: string }>('staff.recordFile.make', { patientId, handedTo }),

@@ -1,9 +1,9 @@
 /** Handing the record on as a file: whether the patient agreed, the form, and what was handed on before. */
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
-import { HandOnForm, type HandOnFormProps } from './hand-on-form.tsx';
+import { RecordFileForm, type RecordFileFormProps } from './hand-on-form.tsx';
 
-export interface HandOnSectionProps extends HandOnFormProps {
-  readonly isAgreed: boolean;
+export interface RecordFilesProps extends RecordFileFormProps {
+  readonly isConsented: boolean;
   readonly handedOn: readonly {
     readonly id: string;
     readonly at: number;
@@ -13,15 +13,15 @@ export interface HandOnSectionProps extends HandOnFormProps {
   readonly when: (instant: number) => string;
 }
 
-export const HandOnSection = ({ patientId, day, isAgreed, handedOn, when }: HandOnSectionProps) => (
+export const RecordFiles = ({ patientId, day, isConsented, handedOn, when }: RecordFilesProps) => (
   <section className="stack screen-only">
     <h2>Record as a file</h2>
     <p>
       One JSON file with every row of the record: profile, screenings, measurements, prescriptions, what was
       logged, decisions and messages. Sign-ins, phones and unsent drafts are not in it.
     </p>
-    {isAgreed ? (
-      <HandOnForm patientId={patientId} day={day} />
+    {isConsented ? (
+      <RecordFileForm patientId={patientId} day={day} />
     ) : (
       <p>
         The patient has not agreed to this. Ask, and write the answer down under{' '}

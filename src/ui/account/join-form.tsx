@@ -7,11 +7,11 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { goOnSignedIn } from '#ui/shared/sign-in/kept-page.ts';
 import { TextField } from '#ui/shared/text-field.tsx';
 import '#ui/words/account.ts';
-import { say } from '#ui/words.ts';
-import { knock } from './call.ts';
+import { t } from '#ui/words.ts';
+import { postForm } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
-const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
+const CodeStep = ({ onEnrolled }: { readonly onEnrolled: () => void }) => {
   const asking = useAsking('code');
   const [code, setCode] = useState('');
   useEffect(() => {
@@ -23,17 +23,17 @@ const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
   }, []);
   const send = (event: FormEvent) => {
     event.preventDefault();
-    if (code.trim().length < 8) return asking.say([{ field: 'code', text: say('join.no-code') }]);
-    void asking.ask(() => knock('phone/accept', { code }), onTaken);
+    if (code.trim().length < 8) return asking.t([{ field: 'code', text: t('join.no-code') }]);
+    void asking.ask(() => postForm('phone/accept', { code }), onEnrolled);
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
-      <PageHeading>{say('join.title')}</PageHeading>
+      <PageHeading>{t('join.title')}</PageHeading>
       <TextField
         name="code"
-        label={say('join.code')}
-        hint={say('join.code-hint')}
+        label={t('join.code')}
+        hint={t('join.code-hint')}
         autoComplete="off"
         autoCapitalize="characters"
         spellCheck={false}
@@ -42,7 +42,7 @@ const CodeStep = ({ onTaken }: { readonly onTaken: () => void }) => {
         onChange={(event) => setCode(event.target.value)}
       />
       <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
-        {say('join.go')}
+        {t('join.go')}
       </Button>
     </form>
   );
@@ -59,8 +59,8 @@ const PinField = (props: {
     type="password"
     inputMode="numeric"
     autoComplete="new-password"
-    label={say(props.name === 'pin' ? 'join.pin' : 'join.again')}
-    hint={props.name === 'pin' ? say('join.pin-hint') : undefined}
+    label={t(props.name === 'pin' ? 'join.pin' : 'join.again')}
+    hint={props.name === 'pin' ? t('join.pin-hint') : undefined}
     maxLength={6}
     value={props.value}
     error={props.error}
@@ -74,19 +74,19 @@ const PinStep = () => {
   const [again, setAgain] = useState('');
   const send = (event: FormEvent) => {
     event.preventDefault();
-    if (!/^\d{6}$/.test(pin)) return asking.say([{ field: 'pin', text: say('join.pin-shape') }]);
-    if (pin !== again) return asking.say([{ field: 'again', text: say('join.pin-differs') }]);
-    void asking.ask(() => knock('phone/choose-pin', { pin }), goOnSignedIn);
+    if (!/^\d{6}$/.test(pin)) return asking.t([{ field: 'pin', text: t('join.pin-shape') }]);
+    if (pin !== again) return asking.t([{ field: 'again', text: t('join.pin-differs') }]);
+    void asking.ask(() => postForm('phone/choose-pin', { pin }), goOnSignedIn);
   };
   return (
     <form method="post" className="stack" noValidate onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
-      <PageHeading>{say('join.pin-title')}</PageHeading>
-      <p>{say('join.pin-why')}</p>
+      <PageHeading>{t('join.pin-title')}</PageHeading>
+      <p>{t('join.pin-why')}</p>
       <PinField name="pin" value={pin} error={asking.errorOf('pin')} onType={setPin} />
       <PinField name="again" value={again} error={asking.errorOf('again')} onType={setAgain} />
       <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
-        {say('join.done')}
+        {t('join.done')}
       </Button>
     </form>
   );
@@ -94,5 +94,5 @@ const PinStep = () => {
 
 export const JoinForm = ({ startsAtPin }: { readonly startsAtPin: boolean }) => {
   const [isEnrolled, setEnrolled] = useState(startsAtPin);
-  return isEnrolled ? <PinStep /> : <CodeStep onTaken={() => setEnrolled(true)} />;
+  return isEnrolled ? <PinStep /> : <CodeStep onEnrolled={() => setEnrolled(true)} />;
 };

@@ -13,7 +13,7 @@ export const OpenRecordForm = ({ patientId }: { readonly patientId: string }) =>
   const open = (event: FormEvent) => {
     event.preventDefault();
     if (reason.trim().length < 10) {
-      return asking.say([
+      return asking.t([
         { field: 'reason', text: 'Write the reason in some words: the care team and the patient read it.' },
       ]);
     }

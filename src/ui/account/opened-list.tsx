@@ -5,9 +5,9 @@ import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { localeOfDays } from '#ui/shared/text/text-of-time.ts';
 import '#ui/words/account.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
-export interface OpenedLine {
+export interface AccessLogLine {
   readonly day: Day;
   readonly name: string | null;
   readonly reads: number;
@@ -26,34 +26,40 @@ const dayWithYear = (day: Day, today: Day): string =>
   }).format(new Date(`${day}T12:00:00Z`));
 
 /** "Looked 3 times, wrote once". */
-const didInWords = ({ reads, writes }: OpenedLine): string => {
+const didInWords = ({ reads, writes }: AccessLogLine): string => {
   const looked =
-    reads === 0 ? '' : reads === 1 ? say('opened.looked-one') : say('opened.looked-many', { count: reads });
+    reads === 0 ? '' : reads === 1 ? t('opened.looked-one') : t('opened.looked-many', { count: reads });
   if (writes === 0) return looked;
   if (looked === '')
-    return writes === 1 ? say('opened.wrote-only-one') : say('opened.wrote-only-many', { count: writes });
-  return `${looked}, ${writes === 1 ? say('opened.wrote-one') : say('opened.wrote-many', { count: writes })}`;
+    return writes === 1 ? t('opened.wrote-only-one') : t('opened.wrote-only-many', { count: writes });
+  return `${looked}, ${writes === 1 ? t('opened.wrote-one') : t('opened.wrote-many', { count: writes })}`;
 };
 
-export const OpenedList = ({ day, lines }: { readonly day: Day; readonly lines: readonly OpenedLine[] }) => (
+export const AccessLogList = ({
+  day,
+  lines,
+}: {
+  readonly day: Day;
+  readonly lines: readonly AccessLogLine[];
+}) => (
   <div className="stack">
-    <PageHeading>{say('opened.title')}</PageHeading>
-    <p>{say('opened.text')}</p>
-    {lines.length === 0 ? <p>{say('opened.none')}</p> : null}
+    <PageHeading>{t('opened.title')}</PageHeading>
+    <p>{t('opened.text')}</p>
+    {lines.length === 0 ? <p>{t('opened.none')}</p> : null}
     <DefinitionList
       rows={lines.map((line) => ({
         key: `${line.day} ${line.name}`,
-        name: line.name ?? say('opened.unknown'),
+        name: line.name ?? t('opened.unknown'),
         value: (
           <>
             <span suppressHydrationWarning>{dayWithYear(line.day, day)}</span>: {didInWords(line)}.
             {line.handedTo.length > 0 ? (
               <strong>
                 {' '}
-                {say('opened.handed-on')}: {line.handedTo.join('; ')}.
+                {t('opened.handed-on')}: {line.handedTo.join('; ')}.
               </strong>
             ) : null}
-            {line.reasons.length > 0 ? <strong> {say('opened.with-reason')}:</strong> : null}
+            {line.reasons.length > 0 ? <strong> {t('opened.with-reason')}:</strong> : null}
             {line.reasons.map((reason) => (
               <span key={reason}>
                 {' '}
@@ -64,6 +70,6 @@ export const OpenedList = ({ day, lines }: { readonly day: Day; readonly lines: 
         ),
       }))}
     />
-    <p className="soft">{say('opened.ask')}</p>
+    <p className="soft">{t('opened.ask')}</p>
   </div>
 );

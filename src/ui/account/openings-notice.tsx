@@ -1,8 +1,8 @@
 /** On the worklist: who opened a record of the reader's team from outside it, and why. */
 import { Notice } from '#ui/shared/notice.tsx';
 
-export interface OpeningsNoticeProps {
-  readonly openings: readonly {
+export interface EmergencyAccessNoticeProps {
+  readonly emergencyAccesses: readonly {
     readonly patientId: string;
     readonly givenName: string;
     readonly familyName: string;
@@ -13,11 +13,11 @@ export interface OpeningsNoticeProps {
   readonly when: (instant: number) => string;
 }
 
-export const OpeningsNotice = ({ openings, when }: OpeningsNoticeProps) =>
-  openings.length === 0 ? null : (
+export const EmergencyAccessNotice = ({ emergencyAccesses, when }: EmergencyAccessNoticeProps) =>
+  emergencyAccesses.length === 0 ? null : (
     <Notice tone="care" title="Opened from outside the care team">
       <ul>
-        {openings.map((one) => (
+        {emergencyAccesses.map((one) => (
           <li key={`${one.patientId} ${one.openedAt}`}>
             {one.userName} opened the record of{' '}
             <a href={`/patients/${one.patientId}/access`}>

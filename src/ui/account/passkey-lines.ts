@@ -2,14 +2,14 @@
 import type { PasskeysSectionProps } from './passkeys-section.tsx';
 import { systemMoment } from './system-moment.ts';
 
-interface Kept {
+interface Saved {
   readonly id: string;
   readonly name: string;
   readonly madeAt: number;
   readonly lastUsedAt: number | null;
 }
 
-export const passkeyLines = (rows: readonly Kept[], zone: string): PasskeysSectionProps['passkeys'] =>
+export const passkeyLines = (rows: readonly Saved[], zone: string): PasskeysSectionProps['passkeys'] =>
   rows.map(({ id, name, madeAt, lastUsedAt }) => ({
     id,
     name,

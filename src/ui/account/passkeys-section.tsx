@@ -7,7 +7,7 @@ import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { type Begun, makePasskey } from '#ui/shared/sign-in/passkey-browser.ts';
 import { TextField } from '#ui/shared/text-field.tsx';
 import { Asked } from './asked.tsx';
-import { type Answer, change, knock } from './call.ts';
+import { type Answer, change, postForm } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
 export interface PasskeysSectionProps {
@@ -31,11 +31,11 @@ const saidNo: Answer<never> = {
 };
 
 const addOne = async (typed: string, props: PasskeysSectionProps): Promise<Answer<unknown>> => {
-  const begun = await knock<Begun>('passkey/begin', {});
+  const begun = await postForm<Begun>('passkey/begin', {});
   if (!begun.ok) return begun;
   const ids = props.passkeys.map(({ id }) => id);
   const made = await makePasskey(begun.data, { name: props.name, email: props.email }, ids);
-  return made ? knock('passkey/add', { name: typed.trim(), ...made }) : saidNo;
+  return made ? postForm('passkey/add', { name: typed.trim(), ...made }) : saidNo;
 };
 
 const AddPasskey = (props: PasskeysSectionProps) => {
@@ -45,7 +45,7 @@ const AddPasskey = (props: PasskeysSectionProps) => {
   const add = (event: FormEvent) => {
     event.preventDefault();
     if (typed.trim() === '')
-      return asking.say([{ field: 'passkey-name', text: 'Name it, such as “desk key”.' }]);
+      return asking.t([{ field: 'passkey-name', text: 'Name it, such as “desk key”.' }]);
     void asking.ask(
       () => addOne(typed, props),
       () => {
@@ -95,7 +95,7 @@ export const PasskeysSection = (props: PasskeysSectionProps) => {
           value: `Made ${one.made}, ${one.lastUsed ? `last used ${one.lastUsed}` : 'not used yet'}`,
           action: (
             <Button tone="quiet" onClick={() => void remove(one.id)}>
-              Take away<span className="only-heard"> {one.name}</span>
+              Take away<span className="visually-hidden"> {one.name}</span>
             </Button>
           ),
         }))}

@@ -4,7 +4,7 @@ import { type FormEvent, useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
 import '#ui/words/account.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';
@@ -18,9 +18,9 @@ export const PassphraseForm = () => {
   const [typed, setTyped] = useState(empty);
   const save = (event: FormEvent) => {
     event.preventDefault();
-    if (typed.current === '') return asking.say([{ field: 'current', text: say('sign-in.no-passphrase') }]);
+    if (typed.current === '') return asking.t([{ field: 'current', text: t('sign-in.no-passphrase') }]);
     if (typed.next !== typed.again) {
-      return asking.say([{ field: 'again', text: say('account.differs') }]);
+      return asking.t([{ field: 'again', text: t('account.differs') }]);
     }
     const { current, next } = typed;
     void asking.ask(
@@ -34,8 +34,8 @@ export const PassphraseForm = () => {
       {names.map((name) => (
         <TextField
           key={name}
-          label={say(`account.${name}`)}
-          hint={name === 'next' ? say('account.next-hint') : undefined}
+          label={t(`account.${name}`)}
+          hint={name === 'next' ? t('account.next-hint') : undefined}
           name={name}
           type="password"
           autoComplete={name === 'current' ? 'current-password' : 'new-password'}
@@ -45,7 +45,7 @@ export const PassphraseForm = () => {
         />
       ))}
       <Button type="submit" aria-disabled={asking.isBusy || undefined}>
-        {say('account.change')}
+        {t('account.change')}
       </Button>
     </form>
   );

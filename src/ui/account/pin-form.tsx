@@ -7,16 +7,16 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { goOnSignedIn } from '#ui/shared/sign-in/kept-page.ts';
 import { TextField } from '#ui/shared/text-field.tsx';
 import '#ui/words/account.ts';
-import { say } from '#ui/words.ts';
-import { type Answer, knock } from './call.ts';
+import { t } from '#ui/words.ts';
+import { type Answer, postForm } from './call.ts';
 import { useAsking } from './use-asking.ts';
 
 const Spent = () => (
   <div className="stack">
-    <PageHeading>{say('pin.spent')}</PageHeading>
-    <p>{say('pin.spent-text')}</p>
+    <PageHeading>{t('pin.spent')}</PageHeading>
+    <p>{t('pin.spent-text')}</p>
     <LinkButton href="/join" isLarge>
-      {say('pin.new-code')}
+      {t('pin.new-code')}
     </LinkButton>
   </div>
 );
@@ -27,39 +27,39 @@ export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
   const [hasSpent, setSpent] = useState(isSpent);
   const send = (event: FormEvent) => {
     event.preventDefault();
-    if (!/^\d{6}$/.test(pin)) return asking.say([{ field: 'pin', text: say('join.pin-shape') }]);
-    const knockOnce = async (): Promise<Answer<unknown>> => {
-      const answer = await knock('phone/sign-in', { pin });
+    if (!/^\d{6}$/.test(pin)) return asking.t([{ field: 'pin', text: t('join.pin-shape') }]);
+    const postOnce = async (): Promise<Answer<unknown>> => {
+      const answer = await postForm('phone/sign-in', { pin });
       setPin('');
       if (!answer.ok && answer.problem === 'too-many-tries') setSpent(true);
       return answer;
     };
-    void asking.ask(knockOnce, goOnSignedIn);
+    void asking.ask(postOnce, goOnSignedIn);
   };
   if (hasSpent) return <Spent />;
   return (
     <form method="post" className="stack" noValidate onSubmit={send}>
       <ErrorSummary problems={asking.problems} />
-      <PageHeading>{say('pin.title')}</PageHeading>
+      <PageHeading>{t('pin.title')}</PageHeading>
       <TextField
         name="pin"
         type="password"
         inputMode="numeric"
         autoComplete="current-password"
-        label={say('pin.label')}
-        hint={say('pin.hint')}
+        label={t('pin.label')}
+        hint={t('pin.hint')}
         maxLength={6}
         value={pin}
         error={asking.errorOf('pin')}
         onChange={(event) => setPin(event.target.value)}
       />
       <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
-        {say('pin.go')}
+        {t('pin.go')}
       </Button>
-      <p className="soft">{say('pin.forgotten')}</p>
+      <p className="soft">{t('pin.forgotten')}</p>
       <p className="row">
-        <a href="/join">{say('pin.new-code')}</a>
-        <a href="/sign-in">{say('pin.passphrase')}</a>
+        <a href="/join">{t('pin.new-code')}</a>
+        <a href="/sign-in">{t('pin.passphrase')}</a>
       </p>
     </form>
   );

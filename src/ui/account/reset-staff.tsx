@@ -33,7 +33,7 @@ export const ResetStaff = ({ userId, name }: { readonly userId: string; readonly
         />
       ) : (
         <Button id={`reset-${userId}`} tone="quiet" onClick={() => setAsked(true)}>
-          New passphrase<span className="only-heard"> for {name}</span>
+          New passphrase<span className="visually-hidden"> for {name}</span>
         </Button>
       )}
     </div>

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import '#ui/words/account.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { Asked } from './asked.tsx';
 import { browserInWords } from './browser-in-words.ts';
 import { change } from './call.ts';
@@ -53,16 +53,16 @@ export const SessionsList = ({ sessions, sessionId, zone }: SessionsListProps) =
             const [since, used] = [session.createdAt, session.lastUsedAt].map((at) => systemMoment(at, zone));
             return {
               key: session.id,
-              name: isThis ? say('account.this-one', { where }) : where,
+              name: isThis ? t('account.this-one', { where }) : where,
               value: (
                 <span suppressHydrationWarning>
-                  {say('account.since', { since: since ?? '', used: used ?? '' })}
+                  {t('account.since', { since: since ?? '', used: used ?? '' })}
                 </span>
               ),
               action: isThis ? null : (
                 <Button tone="quiet" onClick={() => void end(session.id)}>
-                  {say('account.end')}
-                  <span className="only-heard"> {where}</span>
+                  {t('account.end')}
+                  <span className="visually-hidden"> {where}</span>
                 </Button>
               ),
             };
@@ -70,7 +70,7 @@ export const SessionsList = ({ sessions, sessionId, zone }: SessionsListProps) =
       />
       <div className="row">
         <Button id="sign-out-everywhere" tone="plain" onClick={() => void endAll()}>
-          {say('account.end-all')}
+          {t('account.end-all')}
         </Button>
       </div>
     </div>

@@ -16,7 +16,7 @@ export const SiteForm = () => {
   const add = (event: FormEvent) => {
     event.preventDefault();
     if (name.trim().length < 2)
-      return asking.say([{ field: 'site-name', text: 'Enter a name for the place.' }]);
+      return asking.t([{ field: 'site-name', text: 'Enter a name for the place.' }]);
     void asking.ask(
       () => change('admin.sites.add', { name, address: address.trim() || null }),
       () => {

@@ -19,7 +19,7 @@ export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
   const [userId, setUserId] = useState('');
   const add = (event: FormEvent) => {
     event.preventDefault();
-    if (userId === '') return asking.say([{ field: 'colleague', text: 'Choose a colleague.' }]);
+    if (userId === '') return asking.t([{ field: 'colleague', text: 'Choose a colleague.' }]);
     void asking.ask(
       () => change('staff.team.set', { patientId, userId, belongs: true }),
       () => router.refresh(),

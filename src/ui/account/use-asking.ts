@@ -2,7 +2,7 @@
 /** One question to the server at a time: what is wrong with it, and whether the passphrase is asked for first. */
 import { useState } from 'react';
 import type { Problem } from '#ui/shared/error-summary.tsx';
-import { tell } from '#ui/words.ts';
+import { translate } from '#ui/words.ts';
 import type { Answer } from './call.ts';
 
 export interface Asking {
@@ -12,7 +12,7 @@ export interface Asking {
   readonly waiting: (() => void) | null;
   readonly errorOf: (field: string) => string | undefined;
   readonly ask: <T>(call: () => Promise<Answer<T>>, then: (data: T) => void) => Promise<void>;
-  readonly say: (problems: readonly Problem[]) => void;
+  readonly t: (problems: readonly Problem[]) => void;
   readonly forget: () => void;
 }
 
@@ -39,11 +39,11 @@ export const useAsking = (fallback: string): Asking => {
     } else {
       const own = answer.refusals.map(({ field, reason }) => ({
         field: field.replace(/^input\./, ''),
-        text: tell(reason),
+        text: translate(reason),
       }));
-      setProblems(own.length > 0 ? own : [{ field: fallback, text: tell(answer.message) }]);
+      setProblems(own.length > 0 ? own : [{ field: fallback, text: translate(answer.message) }]);
     }
   };
   const errorOf = (field: string) => problems.find((problem) => problem.field === field)?.text;
-  return { problems, isBusy, waiting, errorOf, ask, say: setProblems, forget };
+  return { problems, isBusy, waiting, errorOf, ask, t: setProblems, forget };
 };

@@ -23,20 +23,18 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
   const field = `wording-${kind}`;
   const asking = useAsking(field);
   const [text, setText] = useState(before);
-  const keep = (event: FormEvent) => {
+  const save = (event: FormEvent) => {
     event.preventDefault();
     const length = text.trim().length;
     if (length < shortest || length > longest)
-      return asking.say([
-        { field, text: `Write ${shortest} to ${longest} characters; there are ${length}.` },
-      ]);
+      return asking.t([{ field, text: `Write ${shortest} to ${longest} characters; there are ${length}.` }]);
     void asking.ask(
       () => change('admin.care.writeWording', { kind, text }),
       () => router.refresh(),
     );
   };
   return (
-    <form method="post" className="stack" noValidate onSubmit={keep}>
+    <form method="post" className="stack" noValidate onSubmit={save}>
       <Asked asking={asking} />
       <LongTextField
         name={field}

@@ -12,4 +12,4 @@ export type HandoverAnswer = Answer<Api['staff']['handover']['get']>;
 export type Colleagues = Answer<Api['staff']['handover']['colleagues']>;
 export type PreVisitAnswer = NonNullable<Answer<Api['staff']['preVisits']['get']>>;
 export type FirstVisitPage = Answer<Api['staff']['visits']['firstVisit']>;
-export type KeptVisit = Answer<Api['staff']['visits']['keepFirstVisit']>;
+export type SavedVisit = Answer<Api['staff']['visits']['saveFirstVisit']>;

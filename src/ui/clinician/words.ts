@@ -1,9 +1,9 @@
 /** Statuses of the clinic's screens: each a shape, a tone and a word. */
 import type { Contact, DecisionWord, Today } from '#core/engine/answers.ts';
-import type { Opening } from '#core/methods.ts';
+import type { Eligibility } from '#core/methods.ts';
 import type { Shape } from '#ui/shared/mark.tsx';
 import type { StatusTone } from '#ui/shared/status-tag.tsx';
-import type { MatterKind } from './answers.ts';
+import type { WorklistItemKind } from './answers.ts';
 
 interface Status {
   readonly word: string;
@@ -32,14 +32,14 @@ export const contactInWords: Readonly<Record<Contact, string>> = {
   emergency: 'emergency contact',
 };
 
-export const openingStatus: Readonly<Record<Opening, Status>> = {
+export const eligibilityStatus: Readonly<Record<Eligibility, Status>> = {
   open: { word: 'Open', shape: 'done', tone: 'accent' },
   'open-with-precautions': { word: 'Open with precautions', shape: 'care', tone: 'care' },
   'closed-until-cleared': { word: 'Closed until cleared', shape: 'closed', tone: 'danger' },
   closed: { word: 'Closed', shape: 'closed', tone: 'danger' },
 };
 
-const matterStatuses: Readonly<Record<string, Status>> = {
+const itemStatuses: Readonly<Record<string, Status>> = {
   'red-flag': { word: 'Warning sign', shape: 'stop', tone: 'danger' },
   pause: { word: 'Paused', shape: 'stop', tone: 'danger' },
   'same-day-contact': { word: 'Call today', shape: 'care', tone: 'danger' },
@@ -66,8 +66,8 @@ const matterStatuses: Readonly<Record<string, Status>> = {
 };
 
 /** A kind without words of its own is named plainly, so that no line is ever left out. */
-export const matterStatusOf = (kind: MatterKind): Status =>
-  matterStatuses[kind] ?? {
+export const itemStatusOf = (kind: WorklistItemKind): Status =>
+  itemStatuses[kind] ?? {
     word: kind.charAt(0).toUpperCase() + kind.slice(1).replace(/-/g, ' '),
     shape: 'note',
     tone: 'plain',

@@ -7,7 +7,7 @@ import type { Problem } from '#ui/shared/error-summary.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 
 export interface TypedExercise {
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly prescriptionId: string;
   readonly title: string;
   readonly dose: Dose;
@@ -35,8 +35,7 @@ const countsIn = (text: string): readonly (number | null)[] | null => {
 };
 
 /** Repetitions in reserve, one for each set; a dash where it was not said. */
-const reservesOf = (prescriptionItemId: string, typed: Typed) =>
-  countsIn(typed[`reserve-${prescriptionItemId}`] ?? '');
+const reservesOf = (itemId: string, typed: Typed) => countsIn(typed[`reserve-${itemId}`] ?? '');
 
 /** Repetitions from which a set counts as done. */
 const leastOf = (dose: Dose, set: number): number =>
@@ -46,32 +45,32 @@ const loadOf = (dose: Dose): number => (dose.method === 'variation' ? dose.added
 
 const mostReserve = 10;
 
-const reserveProblem = (prescriptionItemId: string, typed: Typed): readonly Problem[] =>
-  reservesOf(prescriptionItemId, typed)?.every((one) => one === null || one <= mostReserve)
+const reserveProblem = (itemId: string, typed: Typed): readonly Problem[] =>
+  reservesOf(itemId, typed)?.every((one) => one === null || one <= mostReserve)
     ? []
     : [
         {
-          field: `reserve-${prescriptionItemId}`,
+          field: `reserve-${itemId}`,
           text: 'Enter a number for each set with commas between, such as 2, 1, 1.',
         },
       ];
 
 export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): readonly Problem[] =>
-  exercises.flatMap(({ prescriptionItemId }): readonly Problem[] => {
-    const counts = countsIn(typed[`counts-${prescriptionItemId}`] ?? '');
-    const load = readNumber(typed[`load-${prescriptionItemId}`] ?? '');
+  exercises.flatMap(({ itemId }): readonly Problem[] => {
+    const counts = countsIn(typed[`counts-${itemId}`] ?? '');
+    const load = readNumber(typed[`load-${itemId}`] ?? '');
     return [
-      ...reserveProblem(prescriptionItemId, typed),
+      ...reserveProblem(itemId, typed),
       ...(counts === null
         ? [
             {
-              field: `counts-${prescriptionItemId}`,
+              field: `counts-${itemId}`,
               text: 'Enter the counts of the sets with commas between, such as 15, 14, 12.',
             },
           ]
         : []),
       ...(load !== null && Number.isNaN(load)
-        ? [{ field: `load-${prescriptionItemId}`, text: 'Enter the weight as a number, such as 2.5.' }]
+        ? [{ field: `load-${itemId}`, text: 'Enter the weight as a number, such as 2.5.' }]
         : []),
     ];
   });
@@ -87,18 +86,18 @@ const reasonOf = (
     ? 'none'
     : (stopReasons.find((reason) => reason === said) ?? 'unknown');
 
-const setsOf = ({ prescriptionItemId, prescriptionId, ...exercise }: TypedExercise, typed: Typed) => {
+const setsOf = ({ itemId, prescriptionId, ...exercise }: TypedExercise, typed: Typed) => {
   const isEasier = typed.kind === 'bad-day';
   const dose = isEasier ? exercise.badDay : exercise.dose;
-  const reserves = reservesOf(prescriptionItemId, typed) ?? [];
-  return (countsIn(typed[`counts-${prescriptionItemId}`] ?? '') ?? []).map((repetitions, place) => ({
+  const reserves = reservesOf(itemId, typed) ?? [];
+  return (countsIn(typed[`counts-${itemId}`] ?? '') ?? []).map((repetitions, place) => ({
     prescriptionId,
-    prescriptionItemId,
+    itemId,
     set: place + 1,
     repetitions,
-    loadKg: loadOf(dose) > 0 ? score(typed[`load-${prescriptionItemId}`]) : loadOf(dose),
+    loadKg: loadOf(dose) > 0 ? score(typed[`load-${itemId}`]) : loadOf(dose),
     reserve: reserves[place] ?? null,
-    stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${prescriptionItemId}`]),
+    stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${itemId}`]),
     easier: isEasier,
   }));
 };

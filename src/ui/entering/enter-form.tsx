@@ -27,29 +27,24 @@ const reasons = stopReasons.filter((reason) => reason !== 'none' && reason !== '
 const newsOptions = [{ value: 'none', label: 'Asked, and nothing' }, ...newsKinds.map(worded)];
 
 const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercise: TypedExercise }) => {
-  const { prescriptionItemId } = exercise;
+  const { itemId } = exercise;
   return (
     <fieldset className="field stack-close">
       <legend className="field-legend">{exercise.title}</legend>
       <TextField
-        {...boundField(props, `counts-${prescriptionItemId}`)}
+        {...boundField(props, `counts-${itemId}`)}
         label="Repetitions of each set"
         hint="With commas between; a dash for a set that was not counted. Empty when it was not done."
         isOptional
       />
-      <NumberField
-        {...boundField(props, `load-${prescriptionItemId}`)}
-        label="Weight used"
-        unit="kg"
-        isOptional
-      />
+      <NumberField {...boundField(props, `load-${itemId}`)} label="Weight used" unit="kg" isOptional />
       <TextField
-        {...boundField(props, `reserve-${prescriptionItemId}`)}
+        {...boundField(props, `reserve-${itemId}`)}
         label="Repetitions in reserve, each set"
         hint="How many more could have been done. Not said counts as none left."
         isOptional
       />
-      <Choice {...props} name={`stop-${prescriptionItemId}`} label="Why a set fell short" options={reasons} />
+      <Choice {...props} name={`stop-${itemId}`} label="Why a set fell short" options={reasons} />
     </fieldset>
   );
 };
@@ -66,7 +61,7 @@ const SessionFields = ({ exercises, joints, ...props }: FieldsProps & Omit<Enter
       ]}
     />
     {exercises.map((exercise) => (
-      <ExerciseFields key={exercise.prescriptionItemId} {...props} exercise={exercise} />
+      <ExerciseFields key={exercise.itemId} {...props} exercise={exercise} />
     ))}
     {joints.map((joint) => (
       <SessionJoint key={joint} {...props} joint={joint} />

@@ -2,7 +2,7 @@
 import type { TodayView } from '#api/patient/today-view.ts';
 import { addDays } from '#core/day.ts';
 import { morningsAsked } from '#core/programme/urine-question.ts';
-import type { Kept } from './outbox/outbox.ts';
+import type { Saved } from './outbox/outbox.ts';
 
 const twoHoursMs = 2 * 60 * 60 * 1000;
 /** A session of the evening is still asked about past midnight; the night after it is not. */
@@ -11,7 +11,7 @@ const askedForMs = 6 * 60 * 60 * 1000;
 export interface DayState {
   readonly session: 'open' | 'kept-here' | 'sent';
   /** A warning sign was told from this phone today: nothing is begun after it. */
-  readonly hasToldFlag: boolean;
+  readonly hasReportedFlag: boolean;
   readonly isMorningDue: boolean;
   readonly isMorningAnswered: boolean;
   /** The day before, while its check may still be given. */
@@ -29,37 +29,38 @@ type Asked = Pick<
   'day' | 'sessionSent' | 'morning' | 'asksTwoHours' | 'urineAskedUntil' | 'exercises' | 'followedJoints'
 >;
 
-const isOf = (kept: Kept, kind: Kept['kind'], day: string): boolean => kept.kind === kind && kept.day === day;
+const isOf = (saved: Saved, kind: Saved['kind'], day: string): boolean =>
+  saved.kind === kind && saved.day === day;
 
 /** By the clinic's word, or because a new dose was begun from this phone and the clinic has not answered yet. */
-const asksUrine = (view: Asked, entries: readonly Kept[]): boolean => {
+const asksUrine = (view: Asked, entries: readonly Saved[]): boolean => {
   if (view.urineAskedUntil !== null && view.day <= view.urineAskedUntil) return true;
   if (!view.exercises.some((exercise) => exercise.isNewDose)) return false;
   const from = addDays(view.day, -morningsAsked);
-  return entries.some((kept) => kept.kind === 'session' && kept.day >= from && kept.day < view.day);
+  return entries.some((saved) => saved.kind === 'session' && saved.day >= from && saved.day < view.day);
 };
 
 /** The newest session that the question is due for, and how many of its joints are answered. */
-const twoHours = (view: Asked, entries: readonly Kept[], now: number) => {
-  const isDue = ({ kind, day, savedAt }: Kept): boolean =>
+const twoHours = (view: Asked, entries: readonly Saved[], now: number) => {
+  const isDue = ({ kind, day, savedAt }: Saved): boolean =>
     kind === 'session' && now - savedAt >= twoHoursMs && (day === view.day || now - savedAt < askedForMs);
   const of = entries.filter(isDue).sort((a, b) => b.savedAt - a.savedAt)[0];
   if (!view.asksTwoHours || of === undefined) return { of: null, answered: 0 };
-  const answers = entries.filter((kept) => kept.kind === 'two-hours' && kept.savedAt >= of.savedAt);
+  const answers = entries.filter((saved) => saved.kind === 'two-hours' && saved.savedAt >= of.savedAt);
   const isLeft = answers.length < view.followedJoints.length;
   return { of: isLeft ? of.entryId : null, answered: answers.length };
 };
 
-export const dayState = (view: Asked, entries: readonly Kept[], now: number): DayState => {
-  const sessions = entries.filter((kept) => isOf(kept, 'session', view.day));
-  const isSent = view.sessionSent || sessions.some((kept) => kept.status === 'stored');
-  const wasAnswered = (day: string) => entries.some((kept) => isOf(kept, 'morning', day));
+export const dayState = (view: Asked, entries: readonly Saved[], now: number): DayState => {
+  const sessions = entries.filter((saved) => isOf(saved, 'session', view.day));
+  const isSent = view.sessionSent || sessions.some((saved) => saved.status === 'stored');
+  const wasAnswered = (day: string) => entries.some((saved) => isOf(saved, 'morning', day));
   const isMorningAnswered = view.morning.answered || wasAnswered(view.day);
   const later = twoHours(view, entries, now);
   const yesterday = addDays(view.day, -1);
   return {
     session: isSent ? 'sent' : sessions.length > 0 ? 'kept-here' : 'open',
-    hasToldFlag: entries.some((kept) => kept.day === view.day && kept.isUrgent),
+    hasReportedFlag: entries.some((saved) => saved.day === view.day && saved.isUrgent),
     isMorningDue: view.morning.due && !isMorningAnswered,
     isMorningAnswered,
     lateMorning: view.morning.yesterdayOpen && !wasAnswered(yesterday) ? yesterday : null,
@@ -69,5 +70,5 @@ export const dayState = (view: Asked, entries: readonly Kept[], now: number): Da
   };
 };
 
-export const hasArrived = (entries: readonly Kept[], entryId: string): boolean =>
-  entries.some((kept) => kept.entryId === entryId && kept.status === 'stored');
+export const hasArrived = (entries: readonly Saved[], entryId: string): boolean =>
+  entries.some((saved) => saved.entryId === entryId && saved.status === 'stored');

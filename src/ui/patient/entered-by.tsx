@@ -9,7 +9,7 @@ import { ErrorMessage } from '#ui/shared/error-message.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export interface EnteredByProps {
   readonly who: Carer | null;
@@ -23,28 +23,28 @@ const Form = ({ onChoose }: Pick<EnteredByProps, 'onChoose'>) => {
   const problem = !isAsked
     ? null
     : who === null
-      ? { field: 'entered-as', text: say('ask.choose-must') }
+      ? { field: 'entered-as', text: t('ask.choose-must') }
       : mayDo
         ? null
-        : { field: 'entered-leave', text: say('entered.leave-missing') };
+        : { field: 'entered-leave', text: t('entered.leave-missing') };
   return (
     <div className="stack-close">
       <ErrorSummary problems={problem ? [problem] : []} />
-      <p>{say('entered.about')}</p>
+      <p>{t('entered.about')}</p>
       <RadioGroup<Carer>
         name="entered-as"
-        legend={say('entered.who')}
+        legend={t('entered.who')}
         error={problem?.field === 'entered-as' ? problem.text : undefined}
-        options={carers.map((value) => ({ value, label: say(`entered.${value}`) }))}
+        options={carers.map((value) => ({ value, label: t(`entered.${value}`) }))}
         chosen={who}
         onChoose={setWho}
       />
       {problem?.field === 'entered-leave' ? (
         <ErrorMessage id="entered-leave-error">{problem.text}</ErrorMessage>
       ) : null}
-      <CheckField name="entered-leave" label={say('entered.leave')} isChecked={mayDo} onSwitch={setMayDo} />
+      <CheckField name="entered-leave" label={t('entered.leave')} isChecked={mayDo} onSwitch={setMayDo} />
       <Button tone="plain" onClick={() => (who !== null && mayDo ? onChoose(who) : setAsked(true))}>
-        {say('entered.go')}
+        {t('entered.go')}
       </Button>
     </div>
   );
@@ -52,13 +52,13 @@ const Form = ({ onChoose }: Pick<EnteredByProps, 'onChoose'>) => {
 
 export const EnteredBy = ({ who, onChoose }: EnteredByProps) =>
   who === null ? (
-    <Disclosure summary={say('entered.title')}>
+    <Disclosure summary={t('entered.title')}>
       <Form onChoose={onChoose} />
     </Disclosure>
   ) : (
-    <Notice title={say('entered.now', { who: say(`entered.${who}`) })}>
+    <Notice title={t('entered.now', { who: t(`entered.${who}`) })}>
       <Button tone="quiet" onClick={() => onChoose(null)}>
-        {say('entered.stop')}
+        {t('entered.stop')}
       </Button>
     </Notice>
   );

@@ -7,7 +7,7 @@ import { lazy, Suspense, useMemo } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { dayState, hasArrived } from './day-state.ts';
 import { MorningScreen } from './morning/morning-screen.tsx';
-import { NotKept, SavedHere } from './outbox/saved-here.tsx';
+import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
 import { SessionScreen } from './session/session-screen.tsx';
@@ -59,14 +59,16 @@ const Home = ({ at }: ScreenProps) => {
       runningSince={running?.beganAt ?? null}
       state={state}
       isReady={session.draft !== undefined && morning.draft !== undefined}
-      onStart={(isLighter) => go({ screen: 'session', step: session.begin(isLighter, at.enteredAs).step })}
+      onStart={(isEasierSession) =>
+        go({ screen: 'session', step: session.begin(isEasierSession, at.enteredAs).step })
+      }
       onResume={() => running && go({ screen: 'session', step: running.step })}
       onDiscard={running && didWork(running) ? undefined : session.drop}
       onMorning={beginMorning}
       onTwoHours={() => state.twoHoursOf && go({ screen: 'two-hours', step: state.twoHoursOf })}
       notice={
         <>
-          {at.holding.isHeld === false ? <Elsewhere onTakeOver={at.holding.takeOver} /> : null}
+          {at.tabLock.isLocked === false ? <Elsewhere onTakeOver={at.tabLock.takeOver} /> : null}
           <QuestionsWait isWaiting={view.questionsWait} />
         </>
       }
@@ -118,7 +120,7 @@ const TwoHours = ({ at }: ScreenProps) => (
     joints={at.view.followedJoints}
     sessionEntryId={at.place.step}
     answered={dayState(at.view, at.outbox.state.entries, at.clock()).twoHoursAnswered}
-    day={at.outbox.state.entries.find((kept) => kept.entryId === at.place.step)?.day ?? at.view.day}
+    day={at.outbox.state.entries.find((saved) => saved.entryId === at.place.step)?.day ?? at.view.day}
     zone={Intl.DateTimeFormat().resolvedOptions().timeZone}
     enteredAs={at.enteredAs}
     clock={at.clock}
@@ -131,7 +133,7 @@ const screens = { today: Home, session: Session, morning: Morning, 'two-hours': 
 
 /** Today's page says it among what is saved; the others have it on top. */
 const isUnkept = ({ place, session, morning, outbox }: DayHandle): boolean =>
-  place.screen !== 'today' && !(session.isKept && morning.isKept && outbox.isLasting);
+  place.screen !== 'today' && !(session.isSaved && morning.isSaved && outbox.isLasting);
 
 export const PatientApp = ({ view, ownerId, clinicKey }: PatientAppProps) => {
   const owner = useMemo(() => ({ id: ownerId, clinicKey }), [ownerId, clinicKey]);
@@ -140,7 +142,7 @@ export const PatientApp = ({ view, ownerId, clinicKey }: PatientAppProps) => {
   const Screen = screens[at.place.screen];
   return (
     <>
-      {isUnkept(at) ? <NotKept /> : null}
+      {isUnkept(at) ? <NotSaved /> : null}
       <Screen at={at} />
     </>
   );

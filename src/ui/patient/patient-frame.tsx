@@ -2,7 +2,7 @@
 /** The frame of the patient's pages, in the person's own language. */
 import type { ReactNode } from 'react';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { PatientSignOut } from './patient-sign-out.tsx';
 import type { Chosen } from './preferences/chosen.ts';
 import { InOwnWords } from './preferences/in-own-words.tsx';
@@ -46,7 +46,7 @@ const linksOf = (current: PatientPage) => {
   const near = Object.values(seldom).find((links) => links.some(({ href }) => href === current));
   return (near ? [today, ...near] : daily).map(({ href, text }) => ({
     href,
-    text: say(text),
+    text: t(text),
     isCurrent: href === current,
   }));
 };
@@ -58,8 +58,8 @@ const Frame = ({ current, place, children }: Omit<PatientFrameProps, 'chosen'>) 
     place={place}
     links={linksOf(current)}
     account={<PatientSignOut />}
-    skipText={say('skip.main')}
-    pagesText={say('skip.pages')}
+    skipText={t('skip.main')}
+    pagesText={t('skip.pages')}
   >
     {children}
   </PageFrame>

@@ -2,7 +2,7 @@
 /** The frame of the pages before anybody is signed in, in the language chosen on this phone. */
 import type { ReactNode } from 'react';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import type { Chosen } from './preferences/chosen.ts';
 import { InOwnWords } from './preferences/in-own-words.tsx';
 import { OtherLanguages } from './preferences/other-languages.tsx';
@@ -13,7 +13,7 @@ export interface PublicFrameProps {
 }
 
 const Frame = ({ children }: Pick<PublicFrameProps, 'children'>) => (
-  <PageFrame audience="public" skipText={say('skip.main')} foot={<OtherLanguages />}>
+  <PageFrame audience="public" skipText={t('skip.main')} foot={<OtherLanguages />}>
     {children}
   </PageFrame>
 );

@@ -5,7 +5,7 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/model/entry-words.ts';
 import { useMorning } from './morning/use-morning.ts';
 import { type Owner, useOutbox } from './outbox/use-outbox.ts';
-import { useHolding } from './phone/use-holding.ts';
+import { useTabLock } from './phone/use-holding.ts';
 import {
   home,
   type Place,
@@ -33,7 +33,7 @@ const useSteps = (
 };
 
 const isCuffRunning = (session: SessionDraft | null | undefined): session is SessionDraft =>
-  session?.endedAt === null && session.lines.some(isCuffOn);
+  session?.endedAt === null && session.items.some(isCuffOn);
 
 /** After a reload the page goes on where it stood; a cuff that is on is never left waiting behind today. */
 const useReturn = (
@@ -74,12 +74,12 @@ export const useDay = (given: TodayView, owner: Owner) => {
   const { clockOffset } = given;
   const clock = useCallback(() => Date.now() + clockOffset, [clockOffset]);
   const view = useViewOfDay(given, clock);
-  const holding = useHolding(`loadgate-writing ${owner.id}`);
-  const isHeld = holding.isHeld === true;
+  const tabLock = useTabLock(`loadgate-writing ${owner.id}`);
+  const isLocked = tabLock.isLocked === true;
   const [enteredAs, setEnteredAs] = useState<Carer | null>(null);
   const outbox = useOutbox(owner, clock);
-  const session = useSession(view, owner, isHeld, clock, outbox.save);
-  const morning = useMorning(view, owner, isHeld, clock, outbox.save);
+  const session = useSession(view, owner, isLocked, clock, outbox.save);
+  const morning = useMorning(view, owner, isLocked, clock, outbox.save);
   /** A step reached by Back is told to the reducer; what has ended leads back to today. */
   const onBack = (to: Place): Place => {
     // With a cuff on no way back leads from its clock and its stop button.
@@ -98,7 +98,7 @@ export const useDay = (given: TodayView, owner: Owner) => {
   useReturn(at.go, session.draft, morning.draft);
   useHeadingFocus(`${at.place.screen} ${at.place.step}`);
   usePausedUpdates(at.place.screen !== 'today');
-  return { view, clock, outbox, session, morning, holding, enteredAs, setEnteredAs, ...at };
+  return { view, clock, outbox, session, morning, tabLock, enteredAs, setEnteredAs, ...at };
 };
 
 export type DayHandle = ReturnType<typeof useDay>;

@@ -2,7 +2,7 @@
 /** The week of the exercises in force: weekdays ticked, a template to begin from, and what it comes to as it is ticked. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useMemo, useState } from 'react';
-import type { ProgrammeLine, Weekday } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from '#core/programme/planned-sessions.ts';
 import type { ProgrammeValues } from '#core/programme/session-length.ts';
 import { laidOut, weekTemplates } from '#core/programme/templates.ts';
 import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-plan.ts';
@@ -60,8 +60,8 @@ const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
 
 const Grid = (props: {
   readonly exercises: readonly PlannedExercise[];
-  readonly daysOf: (prescriptionItemId: string) => readonly Weekday[];
-  readonly onSwitch: (prescriptionItemId: string, day: Weekday) => void;
+  readonly daysOf: (itemId: string) => readonly Weekday[];
+  readonly onSwitch: (itemId: string, day: Weekday) => void;
 }) => (
   /* biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard. */
   <section className="table-scroll" aria-label="Weekdays" tabIndex={0}>
@@ -81,10 +81,10 @@ const Grid = (props: {
       <tbody>
         {props.exercises.map((exercise) => (
           <WeekRow
-            key={exercise.prescriptionItemId}
+            key={exercise.itemId}
             exercise={exercise}
-            chosen={props.daysOf(exercise.prescriptionItemId)}
-            onSwitch={(day) => props.onSwitch(exercise.prescriptionItemId, day)}
+            chosen={props.daysOf(exercise.itemId)}
+            onSwitch={(day) => props.onSwitch(exercise.itemId, day)}
           />
         ))}
       </tbody>
@@ -95,31 +95,26 @@ const Grid = (props: {
 export interface PlannerFormProps {
   readonly patientId: string;
   readonly exercises: readonly PlannedExercise[];
-  readonly lines: readonly ProgrammeLine[];
+  readonly lines: readonly ProgrammeItem[];
   readonly values: ProgrammeValues;
 }
 
 /** The week on the page, and how it changes. */
 const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'patientId'>) => {
-  const [lines, setLines] = useState(given);
-  const plan = useMemo(() => weekPlan(exercises, lines, values), [exercises, lines, values]);
-  const daysOf = (prescriptionItemId: string) =>
-    lines.find((line) => line.prescriptionItemId === prescriptionItemId)?.weekdays ?? [];
-  const change = (prescriptionItemId: string, day: Weekday) => {
-    const known = daysOf(prescriptionItemId);
+  const [items, setItems] = useState(given);
+  const plan = useMemo(() => weekPlan(exercises, items, values), [exercises, items, values]);
+  const daysOf = (itemId: string) => items.find((item) => item.itemId === itemId)?.weekdays ?? [];
+  const change = (itemId: string, day: Weekday) => {
+    const known = daysOf(itemId);
     const next = known.includes(day) ? known.filter((one) => one !== day) : [...known, day].sort();
-    setLines([
-      ...lines.filter((line) => line.prescriptionItemId !== prescriptionItemId),
-      { prescriptionItemId, weekdays: next },
-    ]);
+    setItems([...items.filter((item) => item.itemId !== itemId), { itemId, weekdays: next }]);
   };
   const take = (id: string) => {
     const template = weekTemplates.find((one) => one.id === id);
-    if (template) setLines(laidOut(template, exercises));
+    if (template) setItems(laidOut(template, exercises));
   };
   /** A line for each exercise in force; one that ended is not carried on. */
-  const wanted = () =>
-    exercises.map(({ prescriptionItemId }) => ({ prescriptionItemId, weekdays: daysOf(prescriptionItemId) }));
+  const wanted = () => exercises.map(({ itemId }) => ({ itemId, weekdays: daysOf(itemId) }));
   return { plan, daysOf, change, take, wanted };
 };
 
@@ -148,9 +143,7 @@ export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
       <Grid exercises={exercises} daysOf={week.daysOf} onSwitch={week.change} />
       <WeekView
         plan={week.plan}
-        titleOf={(prescriptionItemId) =>
-          exercises.find((one) => one.prescriptionItemId === prescriptionItemId)?.title ?? prescriptionItemId
-        }
+        titleOf={(itemId) => exercises.find((one) => one.itemId === itemId)?.title ?? itemId}
       />
       <div className="row">
         <Button type="submit" id="save-programme" aria-disabled={submit.isBusy || undefined}>

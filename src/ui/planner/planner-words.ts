@@ -38,13 +38,13 @@ const pairInWords = ([first, second]: readonly [Weekday, Weekday]): string =>
 /** One line for each muscle, however many of its days stand too close. */
 export const conflictsInWords = (
   conflicts: readonly Conflict[],
-  titleOf: (prescriptionItemId: string) => string,
+  titleOf: (itemId: string) => string,
 ): readonly string[] => {
   const crowded = new Map<string, string[]>();
-  const lines: (() => string)[] = [];
+  const items: (() => string)[] = [];
   for (const conflict of conflicts) {
     if (conflict.kind !== 'muscle-crowded') {
-      lines.push(() => conflictInWords(conflict, titleOf));
+      items.push(() => conflictInWords(conflict, titleOf));
       continue;
     }
     const known = crowded.get(conflict.muscle);
@@ -53,13 +53,13 @@ export const conflictsInWords = (
     else {
       const pairs = [pair];
       crowded.set(conflict.muscle, pairs);
-      lines.push(() => `${muscleName(conflict.muscle)}: ${pairs.join('; ')}.`);
+      items.push(() => `${muscleName(conflict.muscle)}: ${pairs.join('; ')}.`);
     }
   }
-  return lines.map((line) => line());
+  return items.map((item) => item());
 };
 
-const conflictInWords = (conflict: Conflict, titleOf: (prescriptionItemId: string) => string): string => {
+const conflictInWords = (conflict: Conflict, titleOf: (itemId: string) => string): string => {
   switch (conflict.kind) {
     case 'cuff-twice':
       return `${dayName(conflict.day)}: two exercises with a cuff on the ${conflict.limb}. One a session; move the other to another day.`;
@@ -68,7 +68,7 @@ const conflictInWords = (conflict: Conflict, titleOf: (prescriptionItemId: strin
     case 'cuff-seldom':
       return `A cuff on the ${conflict.limb} on ${days(conflict.days)} a week; ${cuffDaysPerWeek.least} to ${cuffDaysPerWeek.most} is usual.`;
     case 'days-differ':
-      return `${titleOf(conflict.prescriptionItemId)}: ${dayCountInWords(conflict.planned, conflict.prescribed)}.`;
+      return `${titleOf(conflict.itemId)}: ${dayCountInWords(conflict.planned, conflict.prescribed)}.`;
     case 'muscle-crowded':
       return `${muscleName(conflict.muscle)}: ${pairInWords(conflict.days)}.`;
     case 'session-long':

@@ -6,7 +6,7 @@ import { conflictsInWords, dayName, muscleName } from './planner-words.ts';
 
 export interface WeekViewProps {
   readonly plan: WeekPlan;
-  readonly titleOf: (prescriptionItemId: string) => string;
+  readonly titleOf: (itemId: string) => string;
 }
 
 const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
@@ -29,7 +29,7 @@ const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
 };
 
 export const WeekView = (props: WeekViewProps) => {
-  const busy = props.plan.days.filter(({ prescriptionItemIds }) => prescriptionItemIds.length > 0);
+  const busy = props.plan.days.filter(({ itemIds }) => itemIds.length > 0);
   return (
     <section className="stack" aria-label="What the week comes to">
       <Conflicts {...props} />
@@ -40,9 +40,9 @@ export const WeekView = (props: WeekViewProps) => {
           { key: 'exercises', title: 'Exercises' },
           { key: 'minutes', title: 'Minutes, about', isNumber: true },
         ]}
-        rows={busy.map(({ day, prescriptionItemIds, minutes }) => ({
+        rows={busy.map(({ day, itemIds, minutes }) => ({
           key: String(day),
-          cells: [dayName(day), prescriptionItemIds.map(props.titleOf).join('; '), minutes],
+          cells: [dayName(day), itemIds.map(props.titleOf).join('; '), minutes],
         }))}
         empty="No day has an exercise yet."
       />

@@ -1,9 +1,9 @@
 'use client';
 /** Who looks at what a patient sends, when, and that nobody does at other times. */
 import type { ReactNode } from 'react';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
-export interface CoverHoursProps {
+export interface MonitoringHoursProps {
   readonly clinic: {
     readonly name: string;
     readonly phone: string;
@@ -15,16 +15,16 @@ export interface CoverHoursProps {
   readonly children?: ReactNode;
 }
 
-export const CoverHours = ({ clinic, children }: CoverHoursProps) => {
+export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
   const { name, phone, emergencyNumber, monitoringHours } = clinic;
   return (
-    <section className="cover stack-close">
-      <h2>{say('today.cover-title')}</h2>
-      <p>{say('today.cover', { clinic: name })}</p>
+    <section className="monitoring-hours stack-close">
+      <h2>{t('today.cover-title')}</h2>
+      <p>{t('today.cover', { clinic: name })}</p>
       <p>{monitoringHours}</p>
       {children}
-      <p>{say('today.cover-else', { emergency: emergencyNumber })}</p>
-      <p>{say('today.cover-phone', { phone })}</p>
+      <p>{t('today.cover-else', { emergency: emergencyNumber })}</p>
+      <p>{t('today.cover-phone', { phone })}</p>
     </section>
   );
 };

@@ -31,7 +31,7 @@ export const DataTable = ({ caption, hidesCaption, columns, rows, empty }: DataT
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a box that scrolls must be reachable by keyboard.
     <section className="table-scroll" aria-label={caption} tabIndex={0}>
       <table className="table">
-        <caption>{hidesCaption ? <span className="only-heard">{caption}</span> : caption}</caption>
+        <caption>{hidesCaption ? <span className="visually-hidden">{caption}</span> : caption}</caption>
         <thead>
           <tr>
             {columns.map((column) => (

@@ -1,5 +1,5 @@
 /** What is wrong with one answer and how to put it right; stands between the label and the control. */
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { Mark } from './mark.tsx';
 
 export interface ErrorMessageProps {
@@ -11,7 +11,7 @@ export const ErrorMessage = ({ id, children }: ErrorMessageProps) => (
   <p className="error-message" id={id}>
     <Mark shape="care" />
     <span>
-      <span className="only-heard">{say('ask.error')} </span>
+      <span className="visually-hidden">{t('ask.error')} </span>
       {children}
     </span>
   </p>

@@ -1,7 +1,7 @@
 'use client';
 /** All that is wrong on a page, at its top. Takes focus when it appears; each line goes to its answer. */
 import { useEffect, useRef } from 'react';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export interface Problem {
   /** id of the control: the field's name unless it was given another. */
@@ -17,7 +17,7 @@ export const ErrorSummary = ({ problems }: { readonly problems: readonly Problem
   if (problems.length === 0) return null;
   return (
     <div className="error-summary" role="alert" tabIndex={-1} ref={box}>
-      <h2>{say('ask.problem')}</h2>
+      <h2>{t('ask.problem')}</h2>
       <ul>
         {problems.map((problem) => (
           <li key={`${problem.field} ${problem.text}`}>

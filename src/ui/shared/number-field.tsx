@@ -19,7 +19,7 @@ export const NumberField = ({ unit, isWhole, ...props }: NumberFieldProps) => {
         label: (
           <>
             {props.label}
-            <span className="only-heard">, in {unit}</span>
+            <span className="visually-hidden">, in {unit}</span>
           </>
         ),
       }

@@ -1,7 +1,7 @@
 'use client';
 /** Ends the sign-in on the server, then shows the sign-in page. */
 import { useState } from 'react';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { Button } from './button.tsx';
 
 export interface SignOutProps {
@@ -23,7 +23,7 @@ export const SignOut = ({ onLeave }: SignOutProps) => {
   };
   return (
     <Button tone="quiet" disabled={isGoing} onClick={leave}>
-      {say('sign-out.go')}
+      {t('sign-out.go')}
     </Button>
   );
 };

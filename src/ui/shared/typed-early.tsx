@@ -27,7 +27,7 @@ const tellTick = (field: HTMLInputElement): void => {
 const isTickedEarly = (field: HTMLInputElement): boolean =>
   field.checked !== field.defaultChecked && (field.checked || field.type === 'checkbox');
 
-const tell = (field: Field): void => {
+const translate = (field: Field): void => {
   if (field.disabled) return;
   if (!isTick(field)) {
     if (field.value !== field.defaultValue) tellText(field);
@@ -36,7 +36,7 @@ const tell = (field: Field): void => {
 
 export const TypedEarly = () => {
   useEffect(() => {
-    for (const field of document.querySelectorAll<Field>('form input, form textarea')) tell(field);
+    for (const field of document.querySelectorAll<Field>('form input, form textarea')) translate(field);
     for (const list of document.querySelectorAll<HTMLSelectElement>('form select'))
       if (list.value && !list.selectedOptions[0]?.defaultSelected)
         list.dispatchEvent(new Event('change', { bubbles: true }));

@@ -14,7 +14,7 @@ import { sessionGerman } from './german/session.ts';
 import { signInGerman } from './german/sign-in.ts';
 import { todayGerman } from './german/today.ts';
 import { writeGerman } from './german/write.ts';
-import { tellingOf } from './telling.ts';
+import { translatorOf } from './telling.ts';
 
 export const german = {
   ...todayGerman,
@@ -34,4 +34,4 @@ export const german = {
 } as const;
 
 /** The sentences that the core makes, in German. */
-export const tellGerman = tellingOf(germanSentences, ',');
+export const translateToGerman = translatorOf(germanSentences, ',');

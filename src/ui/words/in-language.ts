@@ -6,11 +6,11 @@ import type { WordKey } from '../words.ts';
 export interface LanguageWords {
   readonly words: Readonly<Partial<Record<WordKey, string>>>;
   /** Tells what the core says; left out where it says it in English. */
-  readonly tell?: (text: string) => string;
+  readonly translate?: (text: string) => string;
 }
 
 export const wordsIn = async (tag: LanguageTag): Promise<LanguageWords> => {
   if (tag === 'en') return { words: {} };
-  const { german, tellGerman } = await import('./german.ts');
-  return { words: german, tell: tellGerman };
+  const { german, translateToGerman } = await import('./german.ts');
+  return { words: german, translate: translateToGerman };
 };

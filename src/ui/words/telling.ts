@@ -45,19 +45,19 @@ const tellerWith = (sentences: Sentences, comma: string) => {
   const known = new Map(Object.entries(sentences));
   const listed = (value: string): readonly (string | null)[] => value.split('; ').map(whole);
   /** null where a value has to be known and is not. */
-  const toldValue = (name: string, value: string): string | null => {
+  const translatedValue = (name: string, value: string): string | null => {
     if (name.startsWith('#')) return value.replaceAll('.', comma);
     const all = whole(value);
     if (all !== null) return all;
     const parts = listed(value);
     if (name.startsWith('=')) return parts.includes(null) ? null : parts.join('; ');
-    const asItStands = value.split('; ');
-    return parts.map((part, place) => part ?? asItStands[place]).join('; ');
+    const untranslated = value.split('; ');
+    return parts.map((part, place) => part ?? untranslated[place]).join('; ');
   };
   const fitted = ({ shape, names, told }: Pattern, text: string): string | null => {
     const found = shape.exec(text);
     if (!found) return null;
-    const values = new Map(names.map((name, place) => [name, toldValue(name, found[place + 1] ?? '')]));
+    const values = new Map(names.map((name, place) => [name, translatedValue(name, found[place + 1] ?? '')]));
     return [...values.values()].includes(null)
       ? null
       : told.replace(slots, (whole, name: string) => values.get(name) ?? whole);
@@ -74,7 +74,7 @@ const tellerWith = (sentences: Sentences, comma: string) => {
   return whole;
 };
 
-export const tellingOf = (sentences: Sentences, comma: string): ((text: string) => string) => {
+export const translatorOf = (sentences: Sentences, comma: string): ((text: string) => string) => {
   const whole = tellerWith(sentences, comma);
   return (text) => {
     const told = whole(text);

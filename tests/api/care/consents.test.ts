@@ -32,14 +32,14 @@ const wrap = (supervised: boolean) => ({
   sessionsPerWeek: 2,
   supervised,
 });
-const keep = (supervised: boolean, day = 0) =>
-  at.clinician(day).staff.prescriptions.keep({ patientId: at.patientId, wish: wrap(supervised) });
+const saveDraft = (supervised: boolean, day = 0) =>
+  at.clinician(day).staff.prescriptions.saveDraft({ patientId: at.patientId, request: wrap(supervised) });
 const sign = (prescriptionId: string, day = 0) =>
   at.clinician(day).staff.prescriptions.sign({ patientId: at.patientId, prescriptionId });
 const agree = (kind: 'occlusion-supervised' | 'occlusion-unsupervised') =>
   at.patient().patient.consents.give({ kind, wordingVersion: 0 });
 const site = { limb: 'leg', side: 'right' };
-const gateOpened = async () => {
+const homeEligible = async () => {
   const { patientId } = at;
   const watch = (day: number) =>
     at.clinician(day).staff.visits.watch({
@@ -68,26 +68,26 @@ const gateOpened = async () => {
 
 describe('agreement to occlusion', () => {
   it('is needed before it is proposed, kept or signed; nobody asked is not agreed', async () => {
-    await expect(keep(true)).rejects.toThrow(/Nobody has asked for agreement yet/);
+    await expect(saveDraft(true)).rejects.toThrow(/Nobody has asked for agreement yet/);
     await agree('occlusion-supervised');
-    const id = await keep(true);
+    const id = await saveDraft(true);
     await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
     await expect(sign(id, 1)).rejects.toThrow(/Agreement was taken back|not|newer|ended/);
   });
 
   it('to work with a clinician present is not agreement to work alone', async () => {
     await agree('occlusion-supervised');
-    await gateOpened();
-    await expect(keep(false, 1)).rejects.toThrow(/occlusion work at home, alone/);
+    await homeEligible();
+    await expect(saveDraft(false, 1)).rejects.toThrow(/occlusion work at home, alone/);
     await agree('occlusion-unsupervised');
-    await expect(keep(false, 1)).resolves.toBeDefined();
+    await expect(saveDraft(false, 1)).resolves.toBeDefined();
   });
 
   it('taken back ends the exercise at once, tells the patient, and agreeing again brings nothing back', async () => {
     await agree('occlusion-supervised');
-    const signed = await keep(true);
+    const signed = await saveDraft(true);
     await sign(signed);
-    const waiting = await keep(true);
+    const waiting = await saveDraft(true);
     expect((await at.patient().patient.today.get()).exercises).toHaveLength(2);
     const { ended } = await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
     expect(ended).toBe(2);
@@ -104,7 +104,7 @@ describe('agreement to occlusion', () => {
 
   it('to work alone taken back leaves work with a clinician present as it was', async () => {
     await agree('occlusion-supervised');
-    await sign(await keep(true));
+    await sign(await saveDraft(true));
     await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-unsupervised' });
     expect((await at.patient(1).patient.today.get()).exercises).toHaveLength(2);
   });
@@ -138,9 +138,9 @@ describe('the words of an agreement', () => {
 
   it('stand beside the clinic’s cover hours, and nobody watches before it was agreed', async () => {
     const before = await at.patient().patient.consents.get();
-    expect(before).toMatchObject({ monitoringHours: 'Weekdays 9 to 17', isWatched: false });
+    expect(before).toMatchObject({ monitoringHours: 'Weekdays 9 to 17', isMonitored: false });
     await at.patient().patient.consents.give({ kind: 'remote-monitoring', wordingVersion: 0 });
-    expect((await at.patient().patient.consents.get()).isWatched).toBe(true);
+    expect((await at.patient().patient.consents.get()).isMonitored).toBe(true);
   });
 });
 
@@ -148,19 +148,19 @@ describe('a cuff at home', () => {
   it('opens by recorded facts only, limb by limb', async () => {
     await agree('occlusion-supervised');
     await agree('occlusion-unsupervised');
-    await expect(keep(false)).rejects.toThrow(/Record the conditions for work at home/);
-    await gateOpened();
-    const gate = await at.clinician(1).staff.visits.homeGate({ patientId: at.patientId });
+    await expect(saveDraft(false)).rejects.toThrow(/Record the conditions for work at home/);
+    await homeEligible();
+    const gate = await at.clinician(1).staff.visits.homeEligibility({ patientId: at.patientId });
     const open = gate.limbs.filter((one) => one.wrap.length === 0);
     expect(open.map(({ limb, side }) => [limb, side])).toEqual([['leg', 'right']]);
-    await expect(keep(false, 1)).resolves.toBeDefined();
+    await expect(saveDraft(false, 1)).resolves.toBeDefined();
   });
 
   it('that was closed again after it was kept is not signed', async () => {
     await agree('occlusion-supervised');
     await agree('occlusion-unsupervised');
-    await gateOpened();
-    const id = await keep(false, 1);
+    await homeEligible();
+    const id = await saveDraft(false, 1);
     const check = {
       ...site,
       releasesWithLeftHand: false,
@@ -179,7 +179,7 @@ describe('a cuff at home', () => {
     await expect(
       at.clinician().staff.prescriptions.propose({
         patientId: at.patientId,
-        wish: { ...wrap(false), home: { observedSessions: 9 } },
+        request: { ...wrap(false), home: { observedSessions: 9 } },
       }),
     ).rejects.toThrow(/not known here/);
   });

@@ -19,8 +19,8 @@ const onBreak = (episodeId: string, day: number, more: object = {}) =>
 const kindsOn = async (day: number) => {
   const { lines } = await at.clinician(day).staff.worklist.list();
   return lines
-    .filter((line) => line.patientId === at.patientId)
-    .flatMap((line) => [line.matter.kind, ...line.others.map((other) => other.kind)])
+    .filter((item) => item.patientId === at.patientId)
+    .flatMap((item) => [item.item.kind, ...item.others.map((other) => other.kind)])
     .sort();
 };
 const screenedOn = (day: number) =>
@@ -39,7 +39,7 @@ const session = (day: number, over: object = {}) => {
     endedAt: access.now - 600_000,
     sentAt: access.now,
     day: access.day,
-    sets: [{ ...at.line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
+    sets: [{ ...at.item, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
     ...over,
   });
 };
@@ -95,7 +95,7 @@ describe('a break', () => {
     const { patientId } = at;
     const id = await inCare(at);
     await saveProgramme(at.accessOn(0), patientId, [
-      { prescriptionItemId: at.line.prescriptionItemId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
+      { itemId: at.item.itemId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
     ]);
     expect(await kindsOn(6)).toContain('missing-answers');
     await at.clinician(6).staff.episodes.change({ patientId, change: onBreak(id, 6) });
@@ -134,21 +134,21 @@ describe('a break', () => {
     await at.clinician(1).staff.episodes.change({ patientId, change: onBreak(id, 1) });
     await at.clinician(9).staff.episodes.change({ patientId, change: change(id, 'active', dayOf(9)) });
     const outcomes = await at.clinician(9).staff.screening.outcomes({ patientId });
-    expect(outcomes.every(({ opening }) => opening === 'closed')).toBe(true);
-    const wish = {
+    expect(outcomes.every(({ eligibility }) => eligibility === 'closed')).toBe(true);
+    const request = {
       method: 'low-load',
       exerciseId: 'knee-extension-seated',
       side: 'right',
       knownOneRepMaxKg: 10,
     };
-    await expect(at.clinician(9).staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(
+    await expect(at.clinician(9).staff.prescriptions.propose({ patientId, request })).rejects.toThrow(
       /Came back on .*the screening is asked again first/,
     );
     expect((await at.patient(9).patient.today.get()).exercises[0]!.today).toBe('rest-this-joint');
     expect(await kindsOn(10)).not.toContain('missing-answers');
     await screenedOn(10);
     expect((await at.patient(10).patient.today.get()).exercises[0]!.today).toBe('as-planned');
-    await expect(at.clinician(10).staff.prescriptions.propose({ patientId, wish })).resolves.toBeDefined();
+    await expect(at.clinician(10).staff.prescriptions.propose({ patientId, request })).resolves.toBeDefined();
     expect(await kindsOn(12)).toContain('missing-answers');
   });
 });
@@ -228,6 +228,6 @@ describe('the end of care', () => {
     await at.clinician(5).staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
     expect((await at.patient(5).patient.today.get()).exercises).toEqual([]);
     const outcomes = await at.clinician(5).staff.screening.outcomes({ patientId });
-    expect(outcomes.every(({ opening }) => opening === 'closed')).toBe(true);
+    expect(outcomes.every(({ eligibility }) => eligibility === 'closed')).toBe(true);
   });
 });

@@ -1,7 +1,7 @@
 /** The page for the colleague, who looks after a pause, and who takes over unacknowledged danger. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
-import { saveChoices } from '#data/choices.ts';
+import { saveSettings } from '#data/choices.ts';
 import { sessionEntry } from '#tests/support/clinic.ts';
 import {
   type CareSetting,
@@ -9,8 +9,8 @@ import {
   colleague,
   firstDay,
   limitOn as limit,
-  mattersOf,
-  kneeWish as wish,
+  kneeRequest as request,
+  worklistItemsOf,
 } from './setting.ts';
 
 let at: CareSetting;
@@ -21,7 +21,7 @@ afterEach(() => at.store.close());
 
 const dayOf = (day: number) => addDays(firstDay, day);
 const kindsOn = async (day: number, time?: string) =>
-  (await mattersOf(at, day, time)).map(({ kind }) => kind);
+  (await worklistItemsOf(at, day, time)).map(({ kind }) => kind);
 
 describe('handing over', () => {
   const dangerOn = async (day: number) => {
@@ -33,7 +33,7 @@ describe('handing over', () => {
       sentAt: access.now,
       day: access.day,
       redFlags: ['chest-pain'],
-      sets: [{ ...at.line, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
+      sets: [{ ...at.item, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
     });
     await at.patient(day, '10:00').patient.entries.send({ kind: 'session', entry });
   };
@@ -43,7 +43,7 @@ describe('handing over', () => {
     const { staff } = at.clinician(1, '12:00');
     await dangerOn(1);
     await staff.care.addLimit({ patientId, limit: limit() });
-    await staff.prescriptions.keep({ patientId, wish });
+    await staff.prescriptions.saveDraft({ patientId, request });
     const before = await staff.handover.get({ patientId });
     expect(before.limits.map(({ author }) => author)).toEqual(['Dr Surgeon']);
     expect(before.closed.find((line) => line.method === 'occlusion')?.text).toBeTruthy();
@@ -74,16 +74,16 @@ describe('handing over', () => {
 
   it('danger nobody acknowledged passes to the named deputy on its due day, and not once it was acknowledged', async () => {
     const { patientId } = at;
-    const deputyId = await colleague(at, 'Deputy');
-    await at.administrator().admin.care.nameDeputy({ userId: deputyId });
-    await saveChoices(at.accessOn(0), { 'covering-clinician-after-hours': 20 }, 'A day to look');
+    const coveringId = await colleague(at, 'Deputy');
+    await at.administrator().admin.care.nameCoveringClinician({ userId: coveringId });
+    await saveSettings(at.accessOn(0), { 'covering-clinician-after-hours': 20 }, 'A day to look');
     await dangerOn(1);
     // Sent at ten; twenty hours later is six in the morning of the next day.
     expect(await kindsOn(1, '23:00')).not.toContain('danger-passed');
-    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
-    expect(passed).toMatchObject({ assignedTo: deputyId, assignedName: 'Deputy' });
+    const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
+    expect(passed).toMatchObject({ assignedTo: coveringId, assignedName: 'Deputy' });
     expect(passed!.sentence).toMatch(/Nobody has acknowledged .* passes to Deputy/);
-    const danger = (await mattersOf(at, 2)).find((matter) => matter.kind === 'red-flag');
+    const danger = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'red-flag');
     await at.clinician(2).staff.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
     expect(await kindsOn(3)).not.toContain('danger-passed');
     expect(await kindsOn(3)).toContain('red-flag');
@@ -107,16 +107,16 @@ describe('handing over', () => {
     ['06:00', true],
     ['06:01', true],
   ])('over midnight, twenty hours after ten in the morning, at %s: passed %s', async (time, hasPassed) => {
-    await saveChoices(at.accessOn(0), { 'covering-clinician-after-hours': 20 }, 'A day to look');
+    await saveSettings(at.accessOn(0), { 'covering-clinician-after-hours': 20 }, 'A day to look');
     await dangerOn(1);
     expect((await kindsOn(2, time)).includes('danger-passed')).toBe(hasPassed);
   });
 
   it('without a deputy says so, and nobody outside the clinic can be named', async () => {
     await dangerOn(1);
-    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     expect(passed!.sentence).toMatch(/no deputy is named/);
-    await expect(at.administrator().admin.care.nameDeputy({ userId: 'somebody' })).rejects.toThrow(
+    await expect(at.administrator().admin.care.nameCoveringClinician({ userId: 'somebody' })).rejects.toThrow(
       /no such clinician/,
     );
   });
@@ -124,7 +124,7 @@ describe('handing over', () => {
   it('passed danger cannot be put off', async () => {
     const { patientId } = at;
     await dangerOn(1);
-    const passed = (await mattersOf(at, 2)).find((matter) => matter.kind === 'danger-passed');
+    const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     await expect(
       at
         .clinician(2)

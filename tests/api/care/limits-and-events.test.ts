@@ -8,8 +8,8 @@ import {
   careSetting,
   firstDay,
   limitOn as limit,
-  mattersOf,
-  kneeWish as wish,
+  kneeRequest as request,
+  worklistItemsOf,
 } from './setting.ts';
 
 let at: CareSetting;
@@ -19,15 +19,15 @@ beforeEach(async () => {
 afterEach(() => at.store.close());
 
 const dayOf = (day: number) => addDays(firstDay, day);
-const kindsOn = async (day: number) => (await mattersOf(at, day)).map(({ kind }) => kind);
+const kindsOn = async (day: number) => (await worklistItemsOf(at, day)).map(({ kind }) => kind);
 
 describe('limits of others', () => {
   it('bound what is proposed, and say so in the working', async () => {
     const { patientId } = at;
     const { staff } = at.clinician();
-    expect((await staff.prescriptions.propose({ patientId, wish })).dose).toMatchObject({ loadKg: 4 });
+    expect((await staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({ loadKg: 4 });
     await staff.care.addLimit({ patientId, limit: limit() });
-    const bounded = await staff.prescriptions.propose({ patientId, wish });
+    const bounded = await staff.prescriptions.propose({ patientId, request });
     expect(bounded.dose).toMatchObject({ loadKg: 3 });
     expect(bounded.working.map(({ text }) => text).join(' ')).toMatch(/loads over 3 kg are left out/);
     expect(bounded.cautions.map(({ text }) => text).join(' ')).toMatch(/Dr Surgeon/);
@@ -36,7 +36,7 @@ describe('limits of others', () => {
   it('bound what is signed, also when they came after it was kept', async () => {
     const { patientId } = at;
     const { staff } = at.clinician();
-    const prescriptionId = await staff.prescriptions.keep({ patientId, wish });
+    const prescriptionId = await staff.prescriptions.saveDraft({ patientId, request });
     const limitId = await staff.care.addLimit({ patientId, limit: limit() });
     await expect(staff.prescriptions.sign({ patientId, prescriptionId })).rejects.toThrow(
       /4 kg is over the limit of 3 kg/,
@@ -48,7 +48,7 @@ describe('limits of others', () => {
   it('refuse when nothing the patient owns lies within', async () => {
     const { patientId } = at;
     await at.clinician().staff.care.addLimit({ patientId, limit: limit({ limitKg: 0.5 }) });
-    await expect(at.clinician().staff.prescriptions.propose({ patientId, wish })).rejects.toThrow(
+    await expect(at.clinician().staff.prescriptions.propose({ patientId, request })).rejects.toThrow(
       /Nothing the patient owns lies within the limit of 0.5 kg/,
     );
   });
@@ -60,7 +60,7 @@ describe('limits of others', () => {
       .staff.care.addLimit({ patientId, limit: limit({ kind: 'weight-bearing', limitKg: null }) });
     const { limited } = await at.clinician().staff.prescriptions.catalogue({ patientId });
     const stand = limited.find((row) => row.exerciseId === 'sit-to-stand-chair');
-    expect(stand?.closing.join(' ')).toMatch(/puts weight on the joint/);
+    expect(stand?.contraindications.join(' ')).toMatch(/puts weight on the joint/);
   });
 
   it('past their last day ask again on the worklist and open nothing', async () => {
@@ -68,12 +68,12 @@ describe('limits of others', () => {
     const limitId = await at.clinician().staff.care.addLimit({ patientId, limit: limit({ to: dayOf(5) }) });
     expect(await kindsOn(5)).not.toContain('limit-ended');
     expect(await kindsOn(6)).toContain('limit-ended');
-    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, wish })).dose).toMatchObject({
+    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({
       loadKg: 3,
     });
     await at.clinician(6).staff.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
     expect(await kindsOn(6)).not.toContain('limit-ended');
-    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, wish })).dose).toMatchObject({
+    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({
       loadKg: 4,
     });
   });
@@ -86,7 +86,7 @@ describe('the same limit from two people', () => {
     const first = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'surgeon' }) });
     const second = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'physician' }) });
     const ended = async () =>
-      (await mattersOf(at, 6))
+      (await worklistItemsOf(at, 6))
         .filter(({ kind }) => kind === 'limit-ended')
         .map(({ sentence }) => /\(([^)]*)\)/.exec(sentence)?.[1]);
     expect(await ended()).toEqual(['load-limit, physician and surgeon']);

@@ -1,7 +1,7 @@
 /** The papers at the end of care, from the record through the procedures. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { allNo } from '#tests/support/working-patient.ts';
-import { type CareSetting, careSetting, change, episode, inCare, kneeWish } from './setting.ts';
+import { type CareSetting, careSetting, change, episode, inCare, kneeRequest } from './setting.ts';
 
 describe('the papers at the end of care', () => {
   let at: CareSetting;
@@ -14,10 +14,10 @@ describe('the papers at the end of care', () => {
     const { patientId } = at;
     const episodeId = await inCare(at);
     const { staff } = at.clinician(10);
-    expect(await staff.papers.get({ patientId, episodeId })).toBeNull();
-    expect(await staff.papers.get({ patientId, episodeId: 'none' })).toBeNull();
+    expect(await staff.documents.get({ patientId, episodeId })).toBeNull();
+    expect(await staff.documents.get({ patientId, episodeId: 'none' })).toBeNull();
     await staff.episodes.change({ patientId, change: change(episodeId, 'died', '2026-03-12') });
-    expect(await staff.papers.get({ patientId, episodeId })).toBeNull();
+    expect(await staff.documents.get({ patientId, episodeId })).toBeNull();
   });
 
   it('after a discharge name the exercise that was in force until then, who signed it and who closed', async () => {
@@ -25,14 +25,12 @@ describe('the papers at the end of care', () => {
     const episodeId = await inCare(at);
     const { staff } = at.clinician(10);
     await staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
-    const facts = await at.clinician(30).staff.papers.get({ patientId, episodeId });
+    const facts = await at.clinician(30).staff.documents.get({ patientId, episodeId });
     expect(facts).toMatchObject({
       from: '2026-03-02',
       end: { on: '2026-03-12', state: 'discharged', by: 'clinician-a' },
       careGoesOn: false,
-      lines: [
-        { prescriptionItemId: at.line.prescriptionItemId, atEnd: true, last: { signedName: 'clinician-a' } },
-      ],
+      lines: [{ itemId: at.item.itemId, atEnd: true, last: { signedName: 'clinician-a' } }],
       log: { sessions: 0, plannedDays: null, mornings: 0, daysWithoutMorning: 10 },
     });
   });
@@ -40,12 +38,12 @@ describe('the papers at the end of care', () => {
   it('show an exercise that ended before the discharge as ended', async () => {
     const { patientId } = at;
     const episodeId = await inCare(at);
-    const { prescriptionId } = at.line;
+    const { prescriptionId } = at.item;
     await at.clinician(5).staff.prescriptions.end({ patientId, prescriptionId, reason: 'Done with it.' });
     await at
       .clinician(10)
       .staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
-    const facts = await at.clinician(30).staff.papers.get({ patientId, episodeId });
+    const facts = await at.clinician(30).staff.documents.get({ patientId, episodeId });
     expect(facts?.lines).toMatchObject([{ atEnd: false, last: { endedOn: '2026-03-07' } }]);
   });
 
@@ -54,20 +52,20 @@ describe('the papers at the end of care', () => {
     const firstId = await inCare(at);
     const discharged = (episodeId: string, on: string) => change(episodeId, 'discharged', on);
     await at.clinician(10).staff.episodes.change({ patientId, change: discharged(firstId, '2026-03-12') });
-    const before = await at.clinician(11).staff.papers.get({ patientId, episodeId: firstId });
+    const before = await at.clinician(11).staff.documents.get({ patientId, episodeId: firstId });
     const { staff } = at.clinician(20);
     const secondId = await staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
     await staff.episodes.change({ patientId, change: change(secondId, 'active', '2026-03-22') });
     await staff.screening.record({ patientId, screening: allNo() });
-    const { prescriptionItemId } = at.line;
-    const prescriptionId = await staff.prescriptions.keep({
+    const { itemId } = at.item;
+    const prescriptionId = await staff.prescriptions.saveDraft({
       patientId,
-      wish: { ...kneeWish, percent: 30 },
-      prescriptionItemId,
+      request: { ...kneeRequest, percent: 30 },
+      itemId,
     });
     await at.clinician(21).staff.prescriptions.sign({ patientId, prescriptionId });
     await at.clinician(30).staff.episodes.change({ patientId, change: discharged(secondId, '2026-04-01') });
-    const later = at.clinician(31).staff.papers;
+    const later = at.clinician(31).staff.documents;
     const second = await later.get({ patientId, episodeId: secondId });
     expect(second?.lines.map((line) => [line.first.signedOn, line.last.signedOn, line.atEnd])).toEqual([
       ['2026-03-23', '2026-03-23', true],

@@ -13,7 +13,7 @@ export const firstDay = '2026-03-02';
 export interface CareSetting {
   readonly store: Store;
   readonly patientId: string;
-  readonly line: { readonly prescriptionId: string; readonly prescriptionItemId: string };
+  readonly item: { readonly prescriptionId: string; readonly itemId: string };
   /** Nine in the morning of a day of the story, day 0 first. */
   readonly accessOn: (day: number, time?: string) => Access;
   readonly clinician: (day?: number, time?: string) => ReturnType<typeof asClinician>;
@@ -24,7 +24,7 @@ export interface CareSetting {
 export const careSetting = async (): Promise<CareSetting> => {
   const store = freshStore();
   const { clinician, patientId } = await twoClinics(store);
-  const line = await signedExercise(clinician, patientId);
+  const item = await signedExercise(clinician, patientId);
   const accessOn = (day = 0, time = '09:00', actor = 'clinician-a') =>
     accessOf(
       store,
@@ -36,7 +36,7 @@ export const careSetting = async (): Promise<CareSetting> => {
   return {
     store,
     patientId,
-    line,
+    item,
     accessOn,
     clinician: (day, time) => asClinician(accessOn(day, time)),
     patient: (day, time) => asPatient(accessOn(day, time, 'patient-user'), patientId),
@@ -85,7 +85,7 @@ export const inCare = async (at: CareSetting): Promise<string> => {
   return id;
 };
 
-export const kneeWish = {
+export const kneeRequest = {
   method: 'low-load',
   exerciseId: 'knee-extension-seated',
   side: 'right',
@@ -104,9 +104,9 @@ export const limitOn = (over: object = {}) => ({
 });
 
 /** What the worklist shows of the patient. */
-export const mattersOf = async (at: CareSetting, day: number, time?: string) => {
+export const worklistItemsOf = async (at: CareSetting, day: number, time?: string) => {
   const { lines } = await at.clinician(day, time).staff.worklist.list();
   return lines
-    .filter((line) => line.patientId === at.patientId)
-    .flatMap((line) => [line.matter, ...line.others]);
+    .filter((item) => item.patientId === at.patientId)
+    .flatMap((item) => [item.item, ...item.others]);
 };

@@ -4,7 +4,7 @@ import { minimumSet } from '#core/care/pre-visit.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { addPatient } from '#data/people.ts';
 import { screening } from '#data/schema/schema.ts';
-import { type CareSetting, careSetting, firstDay, mattersOf } from './setting.ts';
+import { type CareSetting, careSetting, firstDay, worklistItemsOf } from './setting.ts';
 
 let at: CareSetting;
 beforeEach(async () => {
@@ -12,7 +12,7 @@ beforeEach(async () => {
 });
 afterEach(() => at.store.close());
 
-const kindsOn = async (day: number) => (await mattersOf(at, day)).map(({ kind }) => kind);
+const kindsOn = async (day: number) => (await worklistItemsOf(at, day)).map(({ kind }) => kind);
 
 describe('an appointment at a distance', () => {
   const remote = {
@@ -153,7 +153,7 @@ describe('a first visit', () => {
     },
     pressure: { systolicMmhg: 128, diastolicMmhg: 78 },
     test: { loadKg: 8, repetitions: 10 },
-    wish: { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' },
+    request: { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' },
     goal: 'Get up from the floor',
     ...over,
   });
@@ -166,17 +166,17 @@ describe('a first visit', () => {
   it('goes from an empty patient to a signed low-load exercise, with occlusion still closed', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
-    const kept = await staff.visits.keepFirstVisit({ patientId, visit: visit() });
+    const kept = await staff.visits.saveFirstVisit({ patientId, visit: visit() });
     expect(kept.dose).toMatchObject({ method: 'low-load', loadKg: 3 });
     await staff.prescriptions.sign({ patientId, prescriptionId: kept.prescriptionId });
     const { inForce } = await staff.prescriptions.list({ patientId });
     expect(inForce).toHaveLength(1);
     const outcomes = await staff.screening.outcomes({ patientId });
-    const openings = (method: string) => [
-      ...new Set(outcomes.filter((one) => one.method === method).map(({ opening }) => opening)),
+    const eligibilities = (method: string) => [
+      ...new Set(outcomes.filter((one) => one.method === method).map(({ eligibility }) => eligibility)),
     ];
-    expect(openings('low-load')).toEqual(['open-with-precautions']);
-    expect(openings('occlusion')).toEqual(['closed']);
+    expect(eligibilities('low-load')).toEqual(['open-with-precautions']);
+    expect(eligibilities('occlusion')).toEqual(['closed']);
     const { episodes } = await staff.episodes.list({ patientId });
     expect(episodes.map((one) => [one.goals, one.changes.map(({ to }) => to)])).toEqual([
       [['Get up from the floor'], ['open', 'active']],
@@ -188,7 +188,7 @@ describe('a first visit', () => {
     const patientId = empty;
     const answers = visit().screening.answers.slice(1);
     await expect(
-      staff.visits.keepFirstVisit({
+      staff.visits.saveFirstVisit({
         patientId,
         visit: visit({ screening: { ...visit().screening, answers } }),
       }),
@@ -204,25 +204,25 @@ describe('a first visit', () => {
     ['diastolic above systolic', { systolicMmhg: 100, diastolicMmhg: 110 }, /diastolic|systolic/i],
   ])('refuses with %s', async (_name, pressure, reason) => {
     await expect(
-      at.clinician().staff.visits.keepFirstVisit({ patientId: empty, visit: visit({ pressure }) }),
+      at.clinician().staff.visits.saveFirstVisit({ patientId: empty, visit: visit({ pressure }) }),
     ).rejects.toThrow(reason);
   });
 
   it('takes a maximum already known instead of a test, and a second visit opens no second stretch of care', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
-    const known = { ...visit().wish, knownOneRepMaxKg: 10 };
-    await staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, wish: known }) });
+    const known = { ...visit().request, knownOneRepMaxKg: 10 };
+    await staff.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     await at
       .clinician(7)
-      .staff.visits.keepFirstVisit({ patientId, visit: visit({ test: null, wish: known }) });
+      .staff.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     expect((await staff.episodes.list({ patientId })).episodes).toHaveLength(1);
   });
 
   it('shows previous values and the draft beside the fields', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
-    await staff.visits.keepFirstVisit({ patientId, visit: visit() });
+    await staff.visits.saveFirstVisit({ patientId, visit: visit() });
     await staff.drafts.save({ patientId, form: 'first-visit', typed: { loads: '1 2' } });
     const page = await staff.visits.firstVisit({ patientId });
     expect(page.profile?.diagnosis).toBe('Knee osteoarthritis');

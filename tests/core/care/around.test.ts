@@ -1,12 +1,12 @@
 /** Agreements, breaks and events: what each closes, and what rests under way. */
 import { describe, expect, it } from 'vitest';
 import { asksScreeningAgain, type CareAround, careReasons, withCare } from '#core/care/closings.ts';
-import { type ConsentKind, type ConsentRow, hangsOn, missingConsents, stands } from '#core/care/consent.ts';
+import { type ConsentKind, type ConsentRow, hangsOn, isGiven, missingConsents } from '#core/care/consent.ts';
 import { proposedWordings } from '#core/care/consent-wording.ts';
 import type { EpisodeChange } from '#core/care/episode.ts';
-import { standingOn } from '#core/care/episode-standing.ts';
+import { episodeStatusOn } from '#core/care/episode-standing.ts';
 import type { RecordedEvent } from '#core/care/event-effects.ts';
-import { asksNothing, holdOn, takenBackLately } from '#core/care/holds.ts';
+import { asksNothing, suspensionOn, withdrawnLately } from '#core/care/holds.ts';
 import { methods } from '#core/methods.ts';
 import type { OcclusionDose } from '#core/model/dose.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
@@ -46,7 +46,10 @@ const cuffDose = (supervised: boolean): OcclusionDose => ({
 });
 
 const care = (over: Partial<CareAround> = {}): CareAround => ({
-  standing: standingOn([episode(change('open', '2026-03-01'), change('active', '2026-03-02'))], today),
+  episodeStatus: episodeStatusOn(
+    [episode(change('open', '2026-03-01'), change('active', '2026-03-02'))],
+    today,
+  ),
   consents: bothGiven,
   events: [],
   screening: { day: '2026-03-02', recordedAt: at('2026-03-02') },
@@ -65,12 +68,12 @@ const happened = (kind: RecordedEvent['kind'], day: string): RecordedEvent => ({
 
 describe('agreement', () => {
   it('nobody asked is not agreed; given, taken back and given again: the last word counts', () => {
-    expect(stands([], 'occlusion-supervised')).toBe(false);
+    expect(isGiven([], 'occlusion-supervised')).toBe(false);
     const rows = [said('sharing', 'given', '2026-03-01'), said('sharing', 'withdrawn', '2026-03-03')];
-    expect(stands(rows.slice(0, 1), 'sharing')).toBe(true);
-    expect(stands(rows, 'sharing')).toBe(false);
-    expect(stands([...rows, said('sharing', 'given', '2026-03-05')], 'sharing')).toBe(true);
-    expect(stands(rows, 'export')).toBe(false);
+    expect(isGiven(rows.slice(0, 1), 'sharing')).toBe(true);
+    expect(isGiven(rows, 'sharing')).toBe(false);
+    expect(isGiven([...rows, said('sharing', 'given', '2026-03-05')], 'sharing')).toBe(true);
+    expect(isGiven(rows, 'export')).toBe(false);
   });
 
   it.each([
@@ -104,19 +107,19 @@ describe('agreement', () => {
 
   it('taken back within the last week is told on the phone; after seven days it is not', () => {
     const rows = [...bothGiven, said('occlusion-unsupervised', 'withdrawn', '2026-03-10')];
-    expect(takenBackLately(rows, at('2026-03-16'))).toHaveLength(1);
-    expect(takenBackLately(rows, at('2026-03-17'))).toEqual([]);
-    expect(takenBackLately(bothGiven, at('2026-03-02'))).toEqual([]);
+    expect(withdrawnLately(rows, at('2026-03-16'))).toHaveLength(1);
+    expect(withdrawnLately(rows, at('2026-03-17'))).toEqual([]);
+    expect(withdrawnLately(bothGiven, at('2026-03-02'))).toEqual([]);
   });
 });
 
-const closedMethods = (around: CareAround) =>
+const ineligibleMethods = (around: CareAround) =>
   methods.filter((method) => careReasons(around, method).length > 0);
 const restsFor = (around: CareAround) => ({
-  lowLoad: holdOn(around, lowLoadDose)?.code ?? null,
-  cuff: holdOn(around, cuffDose(true))?.code ?? null,
+  lowLoad: suspensionOn(around, lowLoadDose)?.code ?? null,
+  cuff: suspensionOn(around, cuffDose(true))?.code ?? null,
 });
-const standingAfter = (...changes: readonly EpisodeChange[]) => standingOn([episode(...changes)], today);
+const statusAfter = (...changes: readonly EpisodeChange[]) => episodeStatusOn([episode(...changes)], today);
 const open = change('open', '2026-03-01');
 const broken = (breakKind: 'holiday' | 'illness' | 'hospital') =>
   change('on-break', '2026-03-10', { breakKind });
@@ -125,58 +128,58 @@ const active = change('active', '2026-03-15');
 describe('a break, the return, the end of care', () => {
   it.each([
     ['in care', care(), [], null, null],
-    ['never recorded', care({ standing: standingOn([], today) }), [], null, null],
+    ['never recorded', care({ episodeStatus: episodeStatusOn([], today) }), [], null, null],
     [
       'on a break',
-      care({ standing: standingAfter(open, broken('holiday')) }),
+      care({ episodeStatus: statusAfter(open, broken('holiday')) }),
       methods,
       'on-break',
       'on-break',
     ],
     [
       'back from a holiday',
-      care({ standing: standingAfter(open, broken('holiday'), active) }),
+      care({ episodeStatus: statusAfter(open, broken('holiday'), active) }),
       methods,
       null,
       'returned',
     ],
     [
       'back from an illness',
-      care({ standing: standingAfter(open, broken('illness'), active) }),
+      care({ episodeStatus: statusAfter(open, broken('illness'), active) }),
       methods,
       'returned',
       'returned',
     ],
     [
       'back from hospital',
-      care({ standing: standingAfter(open, broken('hospital'), active) }),
+      care({ episodeStatus: statusAfter(open, broken('hospital'), active) }),
       methods,
       'returned',
       'returned',
     ],
     [
       'discharged',
-      care({ standing: standingAfter(open, change('discharged', '2026-03-10')) }),
+      care({ episodeStatus: statusAfter(open, change('discharged', '2026-03-10')) }),
       methods,
       'care-closed',
       'care-closed',
     ],
     [
       'transferred',
-      care({ standing: standingAfter(open, change('transferred', '2026-03-10')) }),
+      care({ episodeStatus: statusAfter(open, change('transferred', '2026-03-10')) }),
       methods,
       'care-closed',
       'care-closed',
     ],
     [
       'died',
-      care({ standing: standingAfter(open, change('died', '2026-03-10')) }),
+      care({ episodeStatus: statusAfter(open, change('died', '2026-03-10')) }),
       methods,
       'care-closed',
       'care-closed',
     ],
-  ] as const)('%s', (_name, around, closes, lowLoad, cuff) => {
-    expect(closedMethods(around)).toEqual(closes);
+  ] as const)('%s', (_name, around, contraindicates, lowLoad, cuff) => {
+    expect(ineligibleMethods(around)).toEqual(contraindicates);
     expect(restsFor(around)).toEqual({ lowLoad, cuff });
   });
 
@@ -185,20 +188,20 @@ describe('a break, the return, the end of care', () => {
     ['the day of the return', '2026-03-15', false],
   ])('screened on %s', (_name, day, isClosed) => {
     const around = care({
-      standing: standingAfter(open, broken('illness'), active),
+      episodeStatus: statusAfter(open, broken('illness'), active),
       screening: { day, recordedAt: at(day) },
     });
-    expect(closedMethods(around).length > 0).toBe(isClosed);
+    expect(ineligibleMethods(around).length > 0).toBe(isClosed);
     expect(restsFor(around).lowLoad).toBe(isClosed ? 'returned' : null);
   });
 
   it('asks for nothing on a break and after the end, and goes on asking otherwise', () => {
-    expect(asksNothing(care({ standing: standingAfter(open, broken('holiday')) }))).toBe(true);
-    expect(asksNothing(care({ standing: standingAfter(open, change('discharged', '2026-03-10')) }))).toBe(
+    expect(asksNothing(care({ episodeStatus: statusAfter(open, broken('holiday')) }))).toBe(true);
+    expect(asksNothing(care({ episodeStatus: statusAfter(open, change('discharged', '2026-03-10')) }))).toBe(
       true,
     );
     expect(asksNothing(care())).toBe(false);
-    expect(asksNothing(care({ standing: standingOn([], today) }))).toBe(false);
+    expect(asksNothing(care({ episodeStatus: episodeStatusOn([], today) }))).toBe(false);
   });
 });
 
@@ -209,12 +212,12 @@ describe('something that happened', () => {
     ['surgery', ['variation', 'low-load', 'occlusion'], 'after-event', 'after-event'],
     ['fall', ['occlusion'], null, 'after-event'],
     ['illness', ['variation', 'low-load', 'occlusion'], 'after-event', 'after-event'],
-  ] as const)('%s closes %s until the screening is asked again', (kind, closes, lowLoad, cuff) => {
+  ] as const)('%s closes %s until the screening is asked again', (kind, contraindicates, lowLoad, cuff) => {
     const around = care({ events: [happened(kind, '2026-03-10')] });
-    expect(closedMethods(around)).toEqual(closes);
+    expect(ineligibleMethods(around)).toEqual(contraindicates);
     expect(restsFor(around)).toEqual({ lowLoad, cuff });
     const asked = { ...around, screening: { day: '2026-03-11', recordedAt: at('2026-03-11') } };
-    expect(closedMethods(asked)).toEqual([]);
+    expect(ineligibleMethods(asked)).toEqual([]);
     expect(restsFor(asked)).toEqual({ lowLoad: null, cuff: null });
   });
 
@@ -225,8 +228,8 @@ describe('something that happened', () => {
       screening: { day: '2026-03-10', recordedAt: event.recordedAt - 1 },
     });
     const after = care({ events: [event], screening: { day: '2026-03-10', recordedAt: event.recordedAt } });
-    expect(closedMethods(before)).toHaveLength(3);
-    expect(closedMethods(after)).toEqual([]);
+    expect(ineligibleMethods(before)).toHaveLength(3);
+    expect(ineligibleMethods(after)).toEqual([]);
   });
 });
 
@@ -238,7 +241,7 @@ describe('beside what screening leaves', () => {
     const after = withCare(outcomes, around);
     expect(after).toHaveLength(12);
     for (const outcome of after) {
-      expect(outcome.opening).toBe('closed');
+      expect(outcome.eligibility).toBe('closed');
       const codes = outcome.reasons.map(({ code }) => code);
       expect(codes).toContain('after-illness');
       expect(codes.includes('no-consent-occlusion-supervised')).toBe(outcome.method === 'occlusion');
@@ -253,7 +256,7 @@ describe('beside what screening leaves', () => {
   it.each([
     ['an illness', care({ events: [happened('illness', '2026-03-10')] }), true, true],
     ['a fall', care({ events: [happened('fall', '2026-03-10')] }), false, true],
-    ['a return', care({ standing: standingAfter(open, broken('holiday'), active) }), true, true],
+    ['a return', care({ episodeStatus: statusAfter(open, broken('holiday'), active) }), true, true],
     ['an agreement that is missing', care({ consents: [] }), false, false],
     ['nothing', care(), false, false],
   ])('after %s no step approved ahead acts by itself until asked again', (_name, around, light, cuff) => {

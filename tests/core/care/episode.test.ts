@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkChange, type EpisodeState, episodeStates } from '#core/care/episode.ts';
-import { daysOff, standingOn, withoutDaysOff } from '#core/care/episode-standing.ts';
+import { daysOff, episodeStatusOn, withoutDaysOff } from '#core/care/episode-standing.ts';
 import { change, episode, wanted } from './episodes.ts';
 
 const today = '2026-03-20';
@@ -102,28 +102,28 @@ describe('where a person stands', () => {
     ['2026-03-17', 'in-care'],
     ['2026-03-18', 'closed'],
   ])('on %s: %s', (day, state) => {
-    expect(standingOn([knee], day).state).toBe(state);
+    expect(episodeStatusOn([knee], day).state).toBe(state);
   });
 
   it('nothing recorded is its own state, not the end of care', () => {
-    expect(standingOn([], today)).toEqual({ state: 'not-recorded', change: null, returned: null });
+    expect(episodeStatusOn([], today)).toEqual({ state: 'not-recorded', change: null, returned: null });
   });
 
   it('one stretch that goes on keeps the person in care while another rests or is closed', () => {
     const shoulder = episode(change('open', '2026-03-03'), change('active', '2026-03-04'));
-    expect(standingOn([knee, shoulder], '2026-03-07').state).toBe('in-care');
-    expect(standingOn([knee, shoulder], '2026-03-19').state).toBe('in-care');
+    expect(episodeStatusOn([knee, shoulder], '2026-03-07').state).toBe('in-care');
+    expect(episodeStatusOn([knee, shoulder], '2026-03-19').state).toBe('in-care');
     expect(daysOff([knee, shoulder], '2026-03-01', '2026-03-20').size).toBe(0);
   });
 
   it('names the return from a break, and from which', () => {
-    expect(standingOn([knee], '2026-03-09').returned).toBeNull();
-    expect(standingOn([knee], '2026-03-10').returned).toEqual({ on: '2026-03-10', from: 'hospital' });
+    expect(episodeStatusOn([knee], '2026-03-09').returned).toBeNull();
+    expect(episodeStatusOn([knee], '2026-03-10').returned).toEqual({ on: '2026-03-10', from: 'hospital' });
   });
 
   it('a new stretch after all others had ended is a return as well', () => {
     const again = episode(change('open', '2026-03-19'));
-    expect(standingOn([knee, again], today)).toMatchObject({
+    expect(episodeStatusOn([knee, again], today)).toMatchObject({
       state: 'in-care',
       returned: { on: '2026-03-19', from: 'end-of-care' },
     });
@@ -131,7 +131,7 @@ describe('where a person stands', () => {
 
   it('a second stretch beside a running one is no return', () => {
     const shoulder = episode(change('open', '2026-03-04'));
-    expect(standingOn([knee, shoulder], '2026-03-05').returned).toBeNull();
+    expect(episodeStatusOn([knee, shoulder], '2026-03-05').returned).toBeNull();
   });
 });
 
@@ -162,11 +162,11 @@ describe('over random histories', () => {
     );
     let closedSeen = 0;
     fc.assert(
-      fc.property(steps, (wishes) => {
+      fc.property(steps, (requests) => {
         let day = 1;
         let known = episode(change('open', '2026-01-01'));
         let isClosed = false;
-        for (const { to, days } of wishes) {
+        for (const { to, days } of requests) {
           day += days;
           const on = `2026-0${1 + Math.floor(day / 28)}-${String(1 + (day % 28)).padStart(2, '0')}`;
           const outcome = checkChange(known, wanted(to, on), '2026-12-31');
@@ -176,7 +176,7 @@ describe('over random histories', () => {
           isClosed = ['discharged', 'transferred', 'died'].includes(to);
           if (isClosed) closedSeen += 1;
         }
-        expect(standingOn([known], '2026-12-31').state).toBe(
+        expect(episodeStatusOn([known], '2026-12-31').state).toBe(
           isClosed ? 'closed' : known.changes.at(-1)!.to === 'on-break' ? 'on-break' : 'in-care',
         );
       }),

@@ -27,7 +27,7 @@ const typed = {
   'profile.followedJoints': 'right-knee',
   'profile.ownedLoadsKg': '1 2,5 4',
   exerciseId: 'knee-front',
-  'wish.side': 'right',
+  'request.side': 'right',
   'test.loadKg': '8',
   'test.repetitions': '10',
 };
@@ -76,14 +76,14 @@ describe('the first-visit page', () => {
   });
 
   it('takes a maximum already known only where no test is given', () => {
-    const known = { 'wish.knownOneRepMaxKg': '12' };
-    expect(visitFrom(restNo({ ...typed, ...known }, items), items, page).visit.wish).not.toHaveProperty(
+    const known = { 'request.knownOneRepMaxKg': '12' };
+    expect(visitFrom(restNo({ ...typed, ...known }, items), items, page).visit.request).not.toHaveProperty(
       'knownOneRepMaxKg',
     );
     const alone = restNo({ ...typed, ...known, 'test.loadKg': '', 'test.repetitions': '' }, items);
     expect(visitFrom(alone, items, page)).toMatchObject({
       problems: [],
-      visit: { wish: { knownOneRepMaxKg: 12 } },
+      visit: { request: { knownOneRepMaxKg: 12 } },
     });
   });
 });

@@ -31,14 +31,14 @@ const row = (
 
 const of = (detail: string, where: Where = 'all', mark: Row['mark'] = 'list') => ({ detail, where, mark });
 const memory = { mark: 'memory' } as const;
-const choice = { mark: 'choice' } as const;
+const setting = { mark: 'choice' } as const;
 
 export const rows: readonly Row[] = [
-  row('told-to-hold-off', ['c', 'c'], /doctor has asked for no exercise/, choice),
+  row('told-to-hold-off', ['c', 'c'], /doctor has asked for no exercise/, setting),
   row('new-chest-faint-or-breath', ['c', 'c'], /chest discomfort/),
   row('heart-condition', ['c', 'c'], /Unstable heart/, of('unstable')),
   row('heart-condition', ['c', 'c'], /^Heart condition/),
-  row('high-blood-pressure', ['p', 'c'], /Diagnosed high blood pressure/, choice),
+  row('high-blood-pressure', ['p', 'c'], /Diagnosed high blood pressure/, setting),
   row('fever-or-unwell', ['x', 'x'], /Fever or acute illness/),
   row('head-pressure-or-eye', ['c', 'c'], /Straining/),
   row('head-pressure-or-eye', ['o', 'x'], /pressure inside the skull/, of('raised-head-pressure')),

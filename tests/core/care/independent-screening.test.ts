@@ -39,17 +39,17 @@ const variants: readonly Given[] = screeningItems.flatMap(variantsOf);
 const differs = (given: readonly Given[], outcome: MethodOutcome): string | null => {
   const expected = expectedFor(given, outcome.method === 'occlusion', outcome);
   const told = `${JSON.stringify(given)} ${outcome.method} ${outcome.side} ${outcome.limb}`;
-  if (outcome.opening !== words[expected.letter])
-    return `${told}: ${outcome.opening}, the second table says ${words[expected.letter]}`;
+  if (outcome.eligibility !== words[expected.letter])
+    return `${told}: ${outcome.eligibility}, the second table says ${words[expected.letter]}`;
   const missing = expected.because.find(
     ({ letter, text }) =>
-      !outcome.reasons.some((reason) => reason.opening === words[letter] && text.test(reason.text)),
+      !outcome.reasons.some((reason) => reason.eligibility === words[letter] && text.test(reason.text)),
   );
   if (missing) return `${told}: no reason like ${missing.text} that leaves it ${words[missing.letter]}`;
   const extra = outcome.reasons.find(
     (reason) =>
       !expected.because.some(
-        ({ letter, text }) => reason.opening === words[letter] && text.test(reason.text),
+        ({ letter, text }) => reason.eligibility === words[letter] && text.test(reason.text),
       ),
   );
   return extra ? `${told}: a reason the second table does not have: ${extra.text}` : null;
@@ -112,7 +112,7 @@ describe('screening answers against a table written apart', () => {
     const [outcome] = methodOutcomes(
       outcomesInput({ screening: screeningWith([{ item: 'swollen-calf', answer: 'yes' }]) }),
     );
-    expect(differs([{ item: 'swollen-calf', answer: 'yes' }], { ...outcome!, opening: 'open' })).toMatch(
+    expect(differs([{ item: 'swollen-calf', answer: 'yes' }], { ...outcome!, eligibility: 'open' })).toMatch(
       /second table says closed-until-cleared/,
     );
   });

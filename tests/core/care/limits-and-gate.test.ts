@@ -1,10 +1,10 @@
 /** Limits of others on an exercise and a dose, the gate for a cuff at home, appointments at a distance. */
 import { describe, expect, it } from 'vitest';
 import {
-  closedAtHome,
   type HomeCheck,
   homeConditionsOf,
-  type ObservedSession,
+  ineligibleAtHome,
+  type SupervisedSession,
 } from '#core/care/home-gate.ts';
 import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/care/limit-bounds.ts';
 import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/care/remote-visit.ts';
@@ -66,15 +66,19 @@ describe('a limit on weight-bearing', () => {
     ['side-lying-hip-abduction', 'right', false],
   ] as const)('of the right knee: %s (%s) is closed: %s', (exerciseId, side, isClosed) => {
     const loadsKnee = limitsFor(bearing, exerciseId, side, today).limits.length > 0;
-    expect(limitsFor(bearing, exerciseId, side, today).closing.length > 0).toBe(isClosed && loadsKnee);
+    expect(limitsFor(bearing, exerciseId, side, today).contraindications.length > 0).toBe(
+      isClosed && loadsKnee,
+    );
   });
 
   it('closes chair stands and squats, and the catalogue shows them as closed with the author', () => {
-    const closed = limitedExercises(bearing, today).filter((row) => row.closing.length > 0);
+    const closed = limitedExercises(bearing, today).filter((row) => row.contraindications.length > 0);
     const ids = closed.map((row) => row.exerciseId);
     expect(ids).toContain('sit-to-stand-chair');
     expect(ids).not.toContain('knee-extension-seated');
-    expect(closed.every((row) => row.closing.every((text) => text.includes('Dr Surgeon')))).toBe(true);
+    expect(closed.every((row) => row.contraindications.every((text) => text.includes('Dr Surgeon')))).toBe(
+      true,
+    );
   });
 
   it('without a limit the catalogue is untouched', () => {
@@ -92,7 +96,7 @@ describe('a limit on range', () => {
   });
 });
 
-const watched = (day: string, over: Partial<ObservedSession> = {}): ObservedSession => ({
+const watched = (day: string, over: Partial<SupervisedSession> = {}): SupervisedSession => ({
   limb: 'leg',
   side: 'right',
   day,
@@ -140,7 +144,7 @@ describe('a cuff at home', () => {
     ['the newest check counts: better later', two, [check({ feelingIntact: false }), check()], 0],
   ])('%s: %i reasons', (_name, observed, checks, _reasons) => {
     const facts = { observed, checks };
-    expect(closedAtHome(facts, leg, false)).toHaveLength(_reasons as number);
+    expect(ineligibleAtHome(facts, leg, false)).toHaveLength(_reasons as number);
     const met = homeConditionsOf(facts, leg);
     expect(met === null).toBe(
       observed.filter((row) => row.side === 'right').length === 0 &&
@@ -149,10 +153,10 @@ describe('a cuff at home', () => {
   });
 
   it('an elastic wrap stays closed until a clinician opens it for this limb', () => {
-    expect(closedAtHome({ observed: two, checks: [check()] }, leg, true)).toHaveLength(1);
-    expect(closedAtHome({ observed: two, checks: [check({ wrapOpened: true })] }, leg, true)).toEqual([]);
+    expect(ineligibleAtHome({ observed: two, checks: [check()] }, leg, true)).toHaveLength(1);
+    expect(ineligibleAtHome({ observed: two, checks: [check({ wrapOpened: true })] }, leg, true)).toEqual([]);
     expect(
-      closedAtHome(
+      ineligibleAtHome(
         { observed: two, checks: [check({ wrapOpened: true })] },
         { limb: 'arm', side: 'right' },
         true,

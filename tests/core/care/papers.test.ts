@@ -1,6 +1,6 @@
 /** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
 import { describe, expect, it } from 'vitest';
-import type { PaperFacts, PaperLine } from '#core/care/paper-facts.ts';
+import type { DocumentFacts, DocumentItem } from '#core/care/paper-facts.ts';
 import { adviceOf } from '#core/care/paper-words.ts';
 import { letterOf } from '#core/care/papers.ts';
 import { selfManagementOf } from '#core/care/self-management.ts';
@@ -18,9 +18,15 @@ const version = {
   endedOn: '2026-04-30',
 } as const;
 
-const line: PaperLine = { prescriptionItemId: 'l', first: version, last: version, atEnd: true, held: null };
+const item: DocumentItem = {
+  itemId: 'l',
+  first: version,
+  last: version,
+  atEnd: true,
+  suspended: null,
+};
 
-const facts: PaperFacts = {
+const facts: DocumentFacts = {
   clinic: {
     name: 'Clinic a',
     phone: '210 000 000',
@@ -41,7 +47,7 @@ const facts: PaperFacts = {
   from: '2026-03-02',
   end: { on: '2026-04-30', state: 'discharged', reason: 'Agreed at the visit', by: 'Closer' },
   careGoesOn: false,
-  lines: [line],
+  lines: [item],
   log: {
     careDays: 60,
     sessions: 14,
@@ -69,7 +75,7 @@ const baseline = {
   usualEffusion: 'zero',
   usualFatigue: null,
   setOn: '2026-03-10',
-  frozenBy: 'Freezer',
+  setBy: 'Freezer',
   dueForReview: false,
 } as const;
 
@@ -82,11 +88,11 @@ const patientWords = {
   dose: (dose: { sets: number }) => [`${dose.sets} sets`],
   flag: (flag: string) => `Sign ${flag}`,
 };
-const textOf = (paper: ReturnType<typeof letterOf>) =>
-  paper.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');
-const letter = (over: Partial<PaperFacts> = {}) =>
+const textOf = (document: ReturnType<typeof letterOf>) =>
+  document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');
+const letter = (over: Partial<DocumentFacts> = {}) =>
   textOf(letterOf({ ...facts, ...over }, '2026-05-02', clinicWords));
-const sheet = (over: Partial<PaperFacts> = {}) =>
+const sheet = (over: Partial<DocumentFacts> = {}) =>
   textOf(selfManagementOf({ ...facts, ...over }, patientWords));
 
 describe('the letter', () => {
@@ -116,7 +122,7 @@ describe('the letter', () => {
       signedOn: '2026-04-01',
       signedName: 'Signer Two',
     };
-    const text = letter({ lines: [{ ...line, last }] });
+    const text = letter({ lines: [{ ...item, last }] });
     expect(text).toContain('signed 2 Mar 2026 by Signer One: 3 sets.');
     expect(text).toContain('Last signed 1 Apr 2026 by Signer Two: 4 sets. In force when care ended.');
   });
@@ -177,20 +183,20 @@ describe('the letter', () => {
 describe('the sheet for the patient', () => {
   it('shows what was in force with its easier session, and nothing that had ended before', () => {
     expect(sheet()).toContain('3 sets.\n3 times a week.\nThe easier session, for a bad day: 2 sets.');
-    expect(sheet({ lines: [{ ...line, atEnd: false }] })).not.toContain('Straighten the knee');
+    expect(sheet({ lines: [{ ...item, atEnd: false }] })).not.toContain('Straighten the knee');
   });
 
   it.each(['everything-rests', 'joint-rests'] as const)(
     'gives no dose of what rested at the end: %s',
-    (held) => {
-      const text = sheet({ lines: [{ ...line, held }] });
+    (suspended) => {
+      const text = sheet({ lines: [{ ...item, suspended }] });
       expect(text).not.toContain('sets');
       expect(text).toContain('Do not do this before you have rung the clinic.');
     },
   );
 
   it('leaves out the full dose where only the easier session stood', () => {
-    const text = sheet({ lines: [{ ...line, held: 'easier-only' }] });
+    const text = sheet({ lines: [{ ...item, suspended: 'easier-only' }] });
     expect(text).not.toContain('3 sets');
     expect(text).toContain('2 sets');
   });
@@ -207,7 +213,7 @@ describe('the sheet for the patient', () => {
       capSeconds: 300,
       supervised: false,
     } as const;
-    const text = sheet({ lines: [{ ...line, last: { ...version, dose, badDay: dose } }] });
+    const text = sheet({ lines: [{ ...item, last: { ...version, dose, badDay: dose } }] });
     expect(text).not.toContain('3 sets');
     expect(text).toContain('Do not use the cuff or wrap before you have asked a clinician.');
   });
@@ -223,13 +229,16 @@ describe('the sheet for the patient', () => {
   });
 
   it('keeps what no record says apart, as advice for a clinician to read first', () => {
-    const paper = selfManagementOf({ ...facts, lines: [{ ...line, held: 'joint-rests' }] }, patientWords);
-    expect(adviceOf(paper)).toEqual([
+    const document = selfManagementOf(
+      { ...facts, lines: [{ ...item, suspended: 'joint-rests' }] },
+      patientWords,
+    );
+    expect(adviceOf(document)).toEqual([
       'Do not do this before you have rung the clinic.',
       'Ask the clinic how to read it: 210 000 000.',
       'If you reach nobody there, do not wait: ring 112.',
     ]);
-    const recorded = paper.parts.flatMap(({ lines }) => lines).join('\n');
+    const recorded = document.parts.flatMap(({ lines }) => lines).join('\n');
     expect(recorded).not.toMatch(/\b(do not|ring|ask the clinic)\b/i);
     expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
   });

@@ -1,11 +1,11 @@
 /** Answers before a visit, the minimum set, templates, and the page for the colleague. */
 import { describe, expect, it } from 'vitest';
-import { closedLines, lastDecisions, pauseLines, standingOverrides } from '#core/care/handover.ts';
+import { ineligibleMethods, lastDecisions, overridesInForce, pauseLines } from '#core/care/handover.ts';
 import {
+  answeredSince,
   besideRecord,
   confirmed,
   minimumSet,
-  standingSince,
   stillToAsk,
   toLookAt,
 } from '#core/care/pre-visit.ts';
@@ -73,9 +73,9 @@ describe('still true since', () => {
       day('2026-01-01', []),
       day('2025-12-01', [yes('diabetes')]),
     ];
-    expect(standingSince(records, 'diabetes')).toBe('2026-02-01');
-    expect(standingSince(records.slice(3), 'diabetes')).toBe('2025-12-01');
-    expect(standingSince([], 'diabetes')).toBeNull();
+    expect(answeredSince(records, 'diabetes')).toBe('2026-02-01');
+    expect(answeredSince(records.slice(3), 'diabetes')).toBe('2025-12-01');
+    expect(answeredSince([], 'diabetes')).toBeNull();
   });
 });
 
@@ -104,8 +104,8 @@ describe('the minimum for each method', () => {
     const screening = screeningWith([]);
     const answers = screening.answers.filter((answer) => asked.includes(answer.item));
     const outcomes = methodOutcomes(outcomesInput({ screening: { ...screening, answers } }));
-    for (const { method, opening, reasons } of outcomes) {
-      expect([method, opening]).toEqual([
+    for (const { method, eligibility, reasons } of outcomes) {
+      expect([method, eligibility]).toEqual([
         method,
         method === 'occlusion' ? 'closed' : 'open-with-precautions',
       ]);
@@ -120,7 +120,7 @@ describe('the minimum for each method', () => {
       const screening = screeningWith([]);
       const answers = screening.answers.filter((answer) => answer.item !== id);
       const outcomes = methodOutcomes(outcomesInput({ screening: { ...screening, answers } }));
-      expect([id, outcomes.every(({ opening }) => opening === 'closed')]).toEqual([id, true]);
+      expect([id, outcomes.every(({ eligibility }) => eligibility === 'closed')]).toEqual([id, true]);
     }
   });
 });
@@ -128,11 +128,11 @@ describe('the minimum for each method', () => {
 describe('templates', () => {
   it.each(prescriptionTemplates.map((template) => [template.id, template] as const))(
     '%s names an exercise of the catalogue that is offered for low load and loads its joint',
-    (_id, { wish, joint }) => {
-      const exercise = exerciseById(wish.exerciseId);
+    (_id, { request, joint }) => {
+      const exercise = exerciseById(request.exerciseId);
       expect(exercise?.methods).toContain('low-load');
       const side = exercise?.limbsAtOnce === 'both' ? 'both' : 'right';
-      expect(jointsLoaded(wish.exerciseId, side).some((one) => one.endsWith(joint))).toBe(true);
+      expect(jointsLoaded(request.exerciseId, side).some((one) => one.endsWith(joint))).toBe(true);
     },
   );
 
@@ -166,7 +166,7 @@ describe('handing over', () => {
     const outcomes = methodOutcomes(
       outcomesInput({ screening: screeningWith([yes('lymph', { limbs: [{ limb: 'arm', side: 'left' }] })]) }),
     );
-    const lines = closedLines(outcomes);
+    const lines = ineligibleMethods(outcomes);
     expect(lines).toHaveLength(1);
     expect(lines[0]).toMatchObject({ method: 'occlusion', limbs: [{ limb: 'arm', side: 'left' }] });
   });
@@ -180,14 +180,14 @@ describe('handing over', () => {
     ['its last day', today, 1],
     ['the day after', '2026-03-19', 0],
   ])('an override is told until %s', (_name, until, told) => {
-    expect(standingOverrides([decided('d', 1)], [overruled('d', until)], today)).toHaveLength(told);
+    expect(overridesInForce([decided('d', 1)], [overruled('d', until)], today)).toHaveLength(told);
   });
 
   it('of two answers to a decision the newest counts, whatever their order', () => {
     const accepted = { ...overruled('d', today, 2), kind: 'accept' as const, decision: null, until: null };
     const rows = [overruled('d', today, 1), accepted];
-    expect(standingOverrides([decided('d', 1)], rows, today)).toEqual([]);
-    expect(standingOverrides([decided('d', 1)], rows.toReversed(), today)).toEqual([]);
+    expect(overridesInForce([decided('d', 1)], rows, today)).toEqual([]);
+    expect(overridesInForce([decided('d', 1)], rows.toReversed(), today)).toEqual([]);
   });
 
   it.each([

@@ -20,7 +20,7 @@ import {
   withSession,
 } from './small-record.ts';
 
-const both = [version(), version({ id: 'arm-1', prescriptionItemId: 'arm', joints: ['right-shoulder'] })];
+const both = [version(), version({ id: 'arm-1', itemId: 'arm', joints: ['right-shoulder'] })];
 const kneeFacts = (of: PatientRecord, at = noonOf(judgedMorning)) => factsFor(of, knee, at);
 const daysBefore = (days: number) => addDays(judgedMorning, -days);
 

@@ -20,7 +20,7 @@ import {
   withSession,
 } from './small-record.ts';
 
-const both = [version(), version({ id: 'arm-1', prescriptionItemId: 'arm', joints: ['right-shoulder'] })];
+const both = [version(), version({ id: 'arm-1', itemId: 'arm', joints: ['right-shoulder'] })];
 const kneeFacts = (of: PatientRecord, at = noonOf(judgedMorning)) => factsFor(of, knee, at);
 const daysBefore = (days: number) => addDays(judgedMorning, -days);
 
@@ -28,9 +28,7 @@ describe('work, adherence and breaks', () => {
   const lastWith = (repetitions: (number | null)[], stopReason: 'none' | 'joint-pain' = 'none') => {
     const one = session(lastSession, {}, {}, both);
     const sets = one.sets.map((set) =>
-      set.prescriptionItemId === 'knee'
-        ? { ...set, repetitions: repetitions[set.set - 1] ?? null, stopReason }
-        : set,
+      set.itemId === 'knee' ? { ...set, repetitions: repetitions[set.set - 1] ?? null, stopReason } : set,
     );
     return kneeFacts(withSession(record(), { ...one, sets }));
   };
@@ -147,9 +145,12 @@ describe('frozen values', () => {
 
   it('the slow-rise signal latches until usual values are frozen anew', () => {
     const spread = { standardDeviation: 0.6, values: 14 };
-    const of = (pain: number, frozen = baseline({ morningSpread: spread })) =>
+    const of = (pain: number, baselineValues = baseline({ morningSpread: spread })) =>
       kneeFacts(
-        record({ baselines: [frozen], mornings: record().mornings.map((one) => morning(one.day, { pain })) }),
+        record({
+          baselines: [baselineValues],
+          mornings: record().mornings.map((one) => morning(one.day, { pain })),
+        }),
       ).symptomSignal;
     expect([of(1), of(3)]).toEqual([false, true]);
     expect(of(3, baseline({ morningSpread: { ...spread, values: 13 } }))).toBe(false);
@@ -184,7 +185,7 @@ describe('a session of which only some exercises were eased', () => {
   const eased = (kneeSets: readonly (boolean | undefined)[]) => {
     const one = session(lastSession, {}, {}, both);
     const sets = one.sets.flatMap((set) => {
-      if (set.prescriptionItemId !== 'knee') return [{ ...set, easier: false }];
+      if (set.itemId !== 'knee') return [{ ...set, easier: false }];
       const easier = kneeSets[set.set - 1];
       return set.set > kneeSets.length ? [] : [easier === undefined ? set : { ...set, easier }];
     });

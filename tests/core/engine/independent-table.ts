@@ -21,8 +21,8 @@ const EMERGENCY =
   'chest-pain breathlessness fainting severe-headache-or-vision saddle-or-bladder-change'.split(' ');
 const CLINIC = ['locked-joint'];
 
-const over = (score: Score, line: number): boolean =>
-  score !== null && score !== 'not-applicable' && score >= line;
+const over = (score: Score, item: number): boolean =>
+  score !== null && score !== 'not-applicable' && score >= item;
 
 const flagContact = (flags: string[] | null): number => {
   if (!flags?.length) return 3;

@@ -15,7 +15,7 @@ const at = (days: number): number => instantOn(addDays(judgedMorning, -days), 12
 describe('steps a clinician signed for ahead', () => {
   const approval: PreApproval = {
     id: 'a-1',
-    prescriptionItemId: 'knee',
+    itemId: 'knee',
     signedAt: at(20),
     signedBy: 'clinician-1',
     steps: 3,
@@ -30,7 +30,7 @@ describe('steps a clinician signed for ahead', () => {
     decisionsSince: ['hold', 'progress'],
     limits: [],
     screeningUntil: dayToday,
-    choices: engineDefaults,
+    settings: engineDefaults,
     ...changed,
   });
   const progressed = (count: number): readonly PrescriptionVersion[] =>

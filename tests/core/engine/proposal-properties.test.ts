@@ -113,10 +113,10 @@ describe('for every decision and every dose', () => {
       const signed = version({ dose, badDay: dose, signedAt: instantOn('2026-01-01', 12) });
       const proposal = nextDose({
         record: record({ prescriptions: [signed], ownedLoadsKg: owned }),
-        line: {
-          prescriptionItemId: 'knee',
+        item: {
+          itemId: 'knee',
           version: signed,
-          gatedBy: [knee],
+          limitingJoints: [knee],
           decision,
           largestStep: decision === 'progress' ? random.pick(steps) : null,
           today: 'as-planned',
@@ -147,12 +147,11 @@ describe('for every decision and every dose', () => {
       const of: PatientRecord = randomHistory(random, 30);
       const day = firstDay + 8 + random.below(22);
       const evaluation = evaluate(of, { instant: endOf(day), day: dayFromNumber(day) });
-      for (const [prescriptionItemId, proposal] of nextDoses(of, evaluation, () => ({
+      for (const [itemId, proposal] of nextDoses(of, evaluation, () => ({
         ladder: ladder(random),
         easeBacksBefore: 0,
       }))) {
-        const present = evaluation.lines.find((line) => line.prescriptionItemId === prescriptionItemId)!
-          .version.dose;
+        const present = evaluation.items.find((item) => item.itemId === itemId)!.version.dose;
         proposals++;
         expect(proposal.changes).toEqual(changesBetween(present, proposal.dose));
         if (proposal.decision !== 'progress') expect(isNotHeavier(present, proposal.dose)).toBe(true);

@@ -57,10 +57,10 @@ export const propose = ({
       ownedLoadsKg: owned ?? [8, 9, 10, 11, 12.5],
       limits: limits ?? [],
     }),
-    line: {
-      prescriptionItemId: current.prescriptionItemId,
+    item: {
+      itemId: current.itemId,
       version: current,
-      gatedBy: [knee],
+      limitingJoints: [knee],
       decision,
       largestStep: decision === 'progress' ? (largestStep ?? 'load') : null,
       today: 'as-planned',

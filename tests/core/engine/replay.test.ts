@@ -9,7 +9,7 @@ import { facts } from './base-facts.ts';
 const stored = (id: string, changed: Parameters<typeof facts>[0] = {}): StoredDecision => ({
   id,
   facts: facts(changed),
-  choices: engineDefaults,
+  settings: engineDefaults,
   engineVersion: '1',
   answers: decide(facts(changed)),
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { checkChoices } from '#core/clinic-choice.ts';
-import { engineChoices, engineDefaults } from '#core/engine/choices.ts';
+import { checkSettings } from '#core/clinic-choice.ts';
+import { engineDefaults, engineSettings } from '#core/engine/choices.ts';
 import { decide } from '#core/engine/decide.ts';
 import { redFlags } from '#core/engine/facts.ts';
 import { engineRules } from '#core/engine/rules/table.ts';
@@ -96,13 +96,13 @@ describe('answers beside the table', () => {
 
 describe('clinic choices of the engine', () => {
   it('every default lies inside its own bounds and no id stands twice', () => {
-    expect(checkChoices(engineChoices, engineDefaults)).toEqual([]);
-    expect(new Set(engineChoices.map((choice) => choice.id)).size).toBe(engineChoices.length);
+    expect(checkSettings(engineSettings, engineDefaults)).toEqual([]);
+    expect(new Set(engineSettings.map((setting) => setting.id)).size).toBe(engineSettings.length);
   });
 
   it('every choice a rule names exists, and a rule on a clinic choice alone cites nothing seen', () => {
-    const ids = new Set<string>(engineChoices.map((choice) => choice.id));
-    for (const rule of engineRules) for (const id of rule.choices) expect(ids.has(id)).toBe(true);
+    const ids = new Set<string>(engineSettings.map((setting) => setting.id));
+    for (const rule of engineRules) for (const id of rule.settings) expect(ids.has(id)).toBe(true);
     for (const rule of engineRules) {
       expect([rule.id, rule.restsOn === 'clinic-choice' || rule.citations.length > 0]).toEqual([
         rule.id,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type BeforeFacts, beforeGate } from '#core/engine/before-gate.ts';
+import { type BeforeFacts, preSessionCheck } from '#core/engine/before-gate.ts';
 import { decide } from '#core/engine/decide.ts';
 import { evaluate, inForceUntilAcknowledged } from '#core/engine/scope.ts';
 import { baseFacts, facts } from './base-facts.ts';
@@ -20,15 +20,13 @@ import {
 
 const both = [version(), shoulderVersion];
 const linesOf = (of: ReturnType<typeof record>) =>
-  Object.fromEntries(
-    evaluate(of, noonOf(judgedMorning)).lines.map((line) => [line.prescriptionItemId, line]),
-  );
+  Object.fromEntries(evaluate(of, noonOf(judgedMorning)).items.map((item) => [item.itemId, item]));
 
 describe('scope is the joint', () => {
   it('a sore knee does not hold an arm', () => {
-    const lines = linesOf(withSession(record(), session(lastSession, {}, { painDuring: 7 }, both)));
-    expect([lines.knee?.decision, lines.arm?.decision]).toEqual(['ease-back', 'progress']);
-    expect(lines.knee?.reasons.map((one) => [one.joint, one.rule])).toContainEqual([knee, 'P2']);
+    const items = linesOf(withSession(record(), session(lastSession, {}, { painDuring: 7 }, both)));
+    expect([items.knee?.decision, items.arm?.decision]).toEqual(['ease-back', 'progress']);
+    expect(items.knee?.reasons.map((one) => [one.joint, one.rule])).toContainEqual([knee, 'P2']);
   });
 
   it('two sore joints under one exercise give the lower decision, with the reasons of both', () => {
@@ -36,9 +34,9 @@ describe('scope is the joint', () => {
     const sore = withMorning(record({ prescriptions: [shared] }), morning(judgedMorning, { pain: 2 }));
     const last = session(lastSession, {}, {}, [shared]);
     const joints = last.joints.map((one) => (one.joint === shoulder ? { ...one, painDuring: 6 } : one));
-    const { knee: line } = linesOf(withSession(sore, { ...last, joints }));
-    expect(line?.decision).toBe('ease-back');
-    expect(line?.reasons.map((one) => `${one.joint} ${one.rule}`)).toEqual([
+    const { knee: item } = linesOf(withSession(sore, { ...last, joints }));
+    expect(item?.decision).toBe('ease-back');
+    expect(item?.reasons.map((one) => `${one.joint} ${one.rule}`)).toEqual([
       'right-shoulder P2',
       'right-shoulder P4',
       'left-knee P5h',
@@ -49,7 +47,7 @@ describe('scope is the joint', () => {
     const flagged = withMorning(record(), morning(judgedMorning, {}, { redFlags: ['fainting'] }));
     const evaluation = evaluate(flagged, noonOf(judgedMorning));
     expect([evaluation.redFlag, evaluation.contact]).toEqual([true, 'emergency']);
-    expect(evaluation.lines.map((line) => [line.decision, line.today])).toEqual([
+    expect(evaluation.items.map((item) => [item.decision, item.today])).toEqual([
       ['pause', 'none'],
       ['pause', 'none'],
     ]);
@@ -60,18 +58,18 @@ describe('scope is the joint', () => {
     const sessions = flagged.sessions.map((one) =>
       one.day === lastSession ? session(lastSession, {}, {}, [shoulderVersion]) : one,
     );
-    const lines = linesOf({ ...flagged, sessions });
-    expect([lines.knee?.decision, lines.arm?.decision, lines.arm?.today]).toEqual(['pause', 'pause', 'none']);
+    const items = linesOf({ ...flagged, sessions });
+    expect([items.knee?.decision, items.arm?.decision, items.arm?.today]).toEqual(['pause', 'pause', 'none']);
   });
 
   it('a joint loaded on the way and never asked about does not hold a line its followed joint frees', () => {
     const carried = version({ joints: [knee, 'left-hip'] });
     const of = record({ prescriptions: [carried, shoulderVersion] });
-    expect(linesOf(of).knee).toMatchObject({ decision: 'progress', gatedBy: [knee] });
+    expect(linesOf(of).knee).toMatchObject({ decision: 'progress', limitingJoints: [knee] });
   });
 
   it('a line none of whose joints is asked about is held: unknown never progresses', () => {
-    const unasked = version({ id: 'wrist-1', prescriptionItemId: 'wrist', joints: ['left-wrist'] });
+    const unasked = version({ id: 'wrist-1', itemId: 'wrist', joints: ['left-wrist'] });
     const of = record({ prescriptions: [version(), shoulderVersion, unasked] });
     expect(linesOf(of).wrist?.decision).toBe('hold');
   });
@@ -102,32 +100,35 @@ const atTheDoor = (changed: Partial<BeforeFacts> = {}): BeforeFacts => ({ ...bas
 
 describe('before a session', () => {
   it('pain before under 5, at 5 and over the ceiling: as planned, easier, easier', () => {
-    const todays = [4, 5, 6].map((painBefore) => beforeGate(atTheDoor({ painBefore })).today);
+    const todays = [4, 5, 6].map((painBefore) => preSessionCheck(atTheDoor({ painBefore })).today);
     expect(todays).toEqual(['as-planned', 'bad-day', 'bad-day']);
   });
 
   it('pain of 10, a red flag, clear swelling and a long flare leave less', () => {
-    expect(beforeGate(atTheDoor({ painBefore: 10 }))).toMatchObject({ today: 'none', contact: 'same-day' });
-    expect(beforeGate(atTheDoor({ redFlags: ['chest-pain'] }))).toMatchObject({
+    expect(preSessionCheck(atTheDoor({ painBefore: 10 }))).toMatchObject({
+      today: 'none',
+      contact: 'same-day',
+    });
+    expect(preSessionCheck(atTheDoor({ redFlags: ['chest-pain'] }))).toMatchObject({
       today: 'none',
       contact: 'emergency',
     });
-    expect(beforeGate(atTheDoor({ swelling: 'clear' })).today).toBe('rest-this-joint');
-    expect(beforeGate(atTheDoor({ flareDays: 2 })).today).toBe('bad-day');
-    expect(beforeGate(atTheDoor({ flareDays: 8 })).today).toBe('rest-this-joint');
+    expect(preSessionCheck(atTheDoor({ swelling: 'clear' })).today).toBe('rest-this-joint');
+    expect(preSessionCheck(atTheDoor({ flareDays: 2 })).today).toBe('bad-day');
+    expect(preSessionCheck(atTheDoor({ flareDays: 8 })).today).toBe('rest-this-joint');
   });
 
   it('the last session does not speak at the door, even when its facts are handed over', () => {
     const whole = { ...facts({ painDuring: 10, painNextMorning: 9, gapDays: 20 }), painBefore: 1 };
-    expect(beforeGate(whole)).toMatchObject({ today: 'as-planned', contact: 'none', reasons: [] });
+    expect(preSessionCheck(whole)).toMatchObject({ today: 'as-planned', contact: 'none', reasons: [] });
   });
 
   it('nothing starts before the red flag questions; with pain unknown only the easier session does', () => {
-    expect(beforeGate(atTheDoor({ redFlags: null }))).toMatchObject({
+    expect(preSessionCheck(atTheDoor({ redFlags: null }))).toMatchObject({
       today: 'none',
       unanswered: ['redFlags'],
     });
-    expect(beforeGate(atTheDoor({ painBefore: null }))).toMatchObject({
+    expect(preSessionCheck(atTheDoor({ painBefore: null }))).toMatchObject({
       today: 'bad-day',
       unanswered: ['painBefore'],
     });

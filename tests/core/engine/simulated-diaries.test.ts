@@ -4,7 +4,7 @@ import { diaryTypes } from '#commands/simulated-diaries/diary-types.ts';
 import { summarise, type TypeSummary } from '#commands/simulated-diaries/summary.ts';
 import { engineDefaults } from '#core/engine/choices.ts';
 
-const settings = { weeks: 26, choices: engineDefaults, widenedBy: 0, pauseDays: 3 };
+const settings = { weeks: 26, settings: engineDefaults, widenedBy: 0, pauseDays: 3 };
 const ceiling = 5;
 
 /**

@@ -39,7 +39,7 @@ export const kneeDose: LowLoadDose = {
 
 export const version = (changed: Partial<PrescriptionVersion> = {}): PrescriptionVersion => ({
   id: 'knee-1',
-  prescriptionItemId: 'knee',
+  itemId: 'knee',
   version: 1,
   dose: kneeDose,
   badDay: { ...kneeDose, sets: 2, repetitions: { low: 10, high: 10 } },
@@ -50,7 +50,7 @@ export const version = (changed: Partial<PrescriptionVersion> = {}): Prescriptio
   ...changed,
 });
 
-export const shoulderVersion = version({ id: 'arm-1', prescriptionItemId: 'arm', joints: [shoulder] });
+export const shoulderVersion = version({ id: 'arm-1', itemId: 'arm', joints: [shoulder] });
 
 export const session = (
   day: Day,
@@ -65,7 +65,7 @@ export const session = (
   kind: 'full',
   sets: by.flatMap((one) =>
     [1, 2, 3].map((set) => ({
-      prescriptionItemId: one.prescriptionItemId,
+      itemId: one.itemId,
       prescriptionId: one.id,
       set,
       repetitions: 15,
@@ -124,7 +124,7 @@ export const baseline = (changed: Partial<Baseline> = {}): Baseline => ({
   usualEffusion: 'zero',
   usualFatigue: null,
   setOn: firstMonday,
-  frozenBy: 'clinician-1',
+  setBy: 'clinician-1',
   dueForReview: false,
   ...changed,
 });

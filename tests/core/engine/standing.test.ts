@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DecisionWord, Reason } from '#core/engine/answers.ts';
-import { type ClinicianAnswer, type MadeDecision, standingAnswers } from '#core/engine/standing.ts';
+import { type ClinicianAnswer, decisionsInForce, type MadeDecision } from '#core/engine/standing.ts';
 import type { Joint } from '#core/joints.ts';
 
 const reason = (rule: string, decision: DecisionWord): Reason => ({
@@ -52,7 +52,7 @@ const knee = (
   decisions: readonly MadeDecision[],
   answers: readonly ClinicianAnswer[] = [],
   day = '2026-03-10',
-) => standingAnswers(decisions, answers, day).get('left-knee');
+) => decisionsInForce(decisions, answers, day).get('left-knee');
 
 describe('what stands for a joint', () => {
   it('is the newest decision when nobody has answered and nothing is paused', () => {
@@ -122,12 +122,12 @@ describe('what stands for a joint', () => {
   });
 
   it('keeps joints apart, and says of a red flag that it reaches everything', () => {
-    const standing = standingAnswers(
+    const answers = decisionsInForce(
       [made('a', 'pause', 1, ['R1'], 'left-knee'), made('b', 'hold', 2, ['C2'], 'right-elbow')],
       [],
       '2026-03-10',
     );
-    expect([standing.get('left-knee')?.everywhere, standing.get('right-elbow')?.decision]).toEqual([
+    expect([answers.get('left-knee')?.everywhere, answers.get('right-elbow')?.decision]).toEqual([
       true,
       'hold',
     ]);

@@ -1,26 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { type BeforeFacts, beforeGate } from '#core/engine/before-gate.ts';
+import { type BeforeFacts, preSessionCheck } from '#core/engine/before-gate.ts';
 import { readyForTest } from '#core/engine/test-to-failure.ts';
 import { baseFacts } from './base-facts.ts';
 import { instantOn, knee, lastSession, record } from './small-record.ts';
 
 const began = instantOn(lastSession, 17);
 const hours = (count: number): number => began + count * 3_600_000;
-const gateOf = (changed: Partial<BeforeFacts> = {}) =>
-  new Map([[knee, beforeGate({ ...baseFacts, ...changed })]]);
+const checkOf = (changed: Partial<BeforeFacts> = {}) =>
+  new Map([[knee, preSessionCheck({ ...baseFacts, ...changed })]]);
 
 describe('a test to failure', () => {
   it('waits 48 hours from the last session that loaded the joint', () => {
-    const ready = (count: number) => readyForTest(record(), [knee], gateOf(), hours(count)).ready;
+    const ready = (count: number) => readyForTest(record(), [knee], checkOf(), hours(count)).ready;
     expect([47, 48, 49].map(ready)).toEqual([false, true, true]);
-    expect(readyForTest(record(), [knee], gateOf(), hours(47))).toMatchObject({
+    expect(readyForTest(record(), [knee], checkOf(), hours(47))).toMatchObject({
       hoursSince: 47,
       neededHours: 48,
     });
   });
 
   it('passes the same gate as a session, and is held by a joint nobody asked about', () => {
-    expect(readyForTest(record(), [knee], gateOf({ painBefore: 5 }), hours(60))).toMatchObject({
+    expect(readyForTest(record(), [knee], checkOf({ painBefore: 5 }), hours(60))).toMatchObject({
       ready: false,
       heldBy: [{ joint: knee, today: 'bad-day' }],
     });
@@ -28,7 +28,7 @@ describe('a test to failure', () => {
   });
 
   it('needs no rest where nothing loaded the joint yet', () => {
-    expect(readyForTest(record({ sessions: [] }), [knee], gateOf(), hours(0))).toMatchObject({
+    expect(readyForTest(record({ sessions: [] }), [knee], checkOf(), hours(0))).toMatchObject({
       ready: true,
       hoursSince: null,
     });

@@ -3,7 +3,7 @@ import { addDays } from '#core/day.ts';
 import { decide } from '#core/engine/decide.ts';
 import { explainToClinician, explainToPatient } from '#core/engine/explain.ts';
 import { overridesByRule } from '#core/engine/override.ts';
-import { mustLatchBaseline, proposeBaseline } from '#core/engine/propose-baseline.ts';
+import { isBaselineDueForReview, proposeBaseline } from '#core/engine/propose-baseline.ts';
 import { engineRules } from '#core/engine/rules/table.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { facts } from './base-facts.ts';
@@ -36,12 +36,12 @@ describe('a decision in words', () => {
 
   it('the clinician reads what was found, the threshold, the source and how it was seen', () => {
     const [reason] = decide(facts({ painNextMorning: 3 })).reasons;
-    const line = explainToClinician(reason!);
-    expect(line).toContain('pain next morning 3');
-    expect(line).toContain('2 over the top of usual pain');
-    expect(line).toContain('Silbernagel');
-    expect(line).toContain('from memory, not seen');
-    expect(line).toContain('decision at most ease-back');
+    const item = explainToClinician(reason!);
+    expect(item).toContain('pain next morning 3');
+    expect(item).toContain('2 over the top of usual pain');
+    expect(item).toContain('Silbernagel');
+    expect(item).toContain('from memory, not seen');
+    expect(item).toContain('decision at most ease-back');
   });
 
   it('a rule that rests on a choice says so, also where a source stands near it', () => {
@@ -88,9 +88,9 @@ describe('usual values proposed for a clinician to freeze', () => {
 
   it('the latch is asked for when 14 days lie 1.5 under usual pain, and not before', () => {
     const under = (usualPain: number) =>
-      mustLatchBaseline(record({ baselines: [baseline({ usualPain })] }), knee, noonOf(judgedMorning));
+      isBaselineDueForReview(record({ baselines: [baseline({ usualPain })] }), knee, noonOf(judgedMorning));
     expect([under(2), under(2.49), under(2.5), under(3)]).toEqual([false, false, true, true]);
     const dueForReview = record({ baselines: [baseline({ usualPain: 4, dueForReview: true })] });
-    expect(mustLatchBaseline(dueForReview, knee, noonOf(judgedMorning))).toBe(false);
+    expect(isBaselineDueForReview(dueForReview, knee, noonOf(judgedMorning))).toBe(false);
   });
 });

@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
-import { checkChoices } from '#core/clinic-choice.ts';
-import { nutritionChoices, nutritionDefaults } from '#core/nutrition/choices.ts';
+import { checkSettings } from '#core/clinic-choice.ts';
+import { nutritionDefaults, nutritionSettings } from '#core/nutrition/choices.ts';
 import { energySurplus } from '#core/nutrition/energy-surplus.ts';
 import { proteinTarget } from '#core/nutrition/protein-target.ts';
 import { resultOf } from '#tests/core/strength/result-of.ts';
 
 const ends = (id: string) => {
-  const choice = nutritionChoices.find((one) => one.id === id);
-  if (!choice) throw new Error(`no choice ${id}`);
-  return choice;
+  const setting = nutritionSettings.find((one) => one.id === id);
+  if (!setting) throw new Error(`no choice ${id}`);
+  return setting;
 };
 
 describe('the clinic’s own nutrition numbers', () => {
   it('start inside their bounds', () => {
-    expect(checkChoices(nutritionChoices, nutritionDefaults)).toEqual([]);
+    expect(checkSettings(nutritionSettings, nutritionDefaults)).toEqual([]);
   });
   it('can never be moved so that a low end passes its high end', () => {
     expect(ends('lean-protein-low').max).toBeLessThanOrEqual(ends('lean-protein-high').min);

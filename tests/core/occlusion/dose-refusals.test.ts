@@ -6,8 +6,8 @@ import { home, notes, outcome, proposed, refused } from './wish.ts';
 
 describe('what refuses a dose', () => {
   it('the trunk, and both limbs at once', () => {
-    expect(refused({ limb: 'trunk' })).toEqual(['input.wish.limb not-listed']);
-    expect(refused({ side: 'both' })).toEqual(['input.wish.side not-listed']);
+    expect(refused({ limb: 'trunk' })).toEqual(['input.request.limb not-listed']);
+    expect(refused({ side: 'both' })).toEqual(['input.request.side not-listed']);
   });
 
   it('no screening, a screening of another limb, and a method that is closed', () => {
@@ -16,8 +16,8 @@ describe('what refuses a dose', () => {
     expect(refused({}, { outcome: { ...outcome, method: 'low-load' } })).toEqual([
       'input.outcome inconsistent',
     ]);
-    const at = (opening: MethodOutcome['opening']) =>
-      refused({}, { outcome: { ...outcome, opening } }).length;
+    const at = (eligibility: MethodOutcome['eligibility']) =>
+      refused({}, { outcome: { ...outcome, eligibility } }).length;
     expect([at('open'), at('open-with-precautions'), at('closed-until-cleared'), at('closed')]).toEqual([
       0, 0, 1, 1,
     ]);
@@ -41,11 +41,11 @@ describe('what refuses a dose', () => {
     const at = (percent: number) =>
       refused({ cuff: { kind: 'pneumatic', widthCm: 18, position: 'seated', percent } });
     expect([at(39), at(40), at(80), at(81), at(Number.NaN)]).toEqual([
-      ['input.wish.cuff.percent too-low'],
+      ['input.request.cuff.percent too-low'],
       [],
       [],
-      ['input.wish.cuff.percent too-high'],
-      ['input.wish.cuff.percent too-low'],
+      ['input.request.cuff.percent too-high'],
+      ['input.request.cuff.percent too-low'],
     ]);
   });
 
@@ -53,36 +53,36 @@ describe('what refuses a dose', () => {
     expect([refused({ loadKg: 15.9 }), refused({ loadKg: 16 }), refused({ loadKg: 16.1 })]).toEqual([
       [],
       [],
-      ['input.wish.loadKg too-high'],
+      ['input.request.loadKg too-high'],
     ]);
     expect(
       [notes({ loadKg: 7.9 }), notes({ loadKg: 8 })].map((codes) => codes.includes('under-range')),
     ).toEqual([true, false]);
     expect(notes({ oneRepMaxKg: null })).toContain('maximum-not-known');
-    expect(refused({ loadKg: Number.NaN })).toEqual(['input.wish.loadKg too-low']);
-    expect(refused({ oneRepMaxKg: 0 })).toEqual(['input.wish.oneRepMaxKg too-low']);
+    expect(refused({ loadKg: Number.NaN })).toEqual(['input.request.loadKg too-low']);
+    expect(refused({ oneRepMaxKg: 0 })).toEqual(['input.request.oneRepMaxKg too-low']);
   });
 
   it('time over 600 s for one exercise, unless the cuff is let down in the rests', () => {
     expect(refused({ secondsPerRepetition: 6, restSeconds: 50 })).toEqual([]); // 450 + 150 = 600
     expect(refused({ secondsPerRepetition: 6, restSeconds: 51 })).toEqual([
-      'input.wish.secondsPerRepetition too-high',
+      'input.request.secondsPerRepetition too-high',
     ]);
     expect(refused({ secondsPerRepetition: 6, restSeconds: 60, inflation: 'intermittent' })).toEqual([]);
   });
 
   it('tempo, rest and sessions a week outside their ranges', () => {
-    expect(refused({ secondsPerRepetition: 1.9 })).toEqual(['input.wish.secondsPerRepetition too-low']);
-    expect(refused({ secondsPerRepetition: 6.1 })).toEqual(['input.wish.secondsPerRepetition too-high']);
-    expect(refused({ restSeconds: 29 })).toEqual(['input.wish.restSeconds too-low']);
-    expect(refused({ restSeconds: 61 })).toEqual(['input.wish.restSeconds too-high']);
+    expect(refused({ secondsPerRepetition: 1.9 })).toEqual(['input.request.secondsPerRepetition too-low']);
+    expect(refused({ secondsPerRepetition: 6.1 })).toEqual(['input.request.secondsPerRepetition too-high']);
+    expect(refused({ restSeconds: 29 })).toEqual(['input.request.restSeconds too-low']);
+    expect(refused({ restSeconds: 61 })).toEqual(['input.request.restSeconds too-high']);
     expect([1, 2, 3, 4].map((sessionsPerWeek) => refused({ sessionsPerWeek }))).toEqual([
-      ['input.wish.sessionsPerWeek too-low'],
+      ['input.request.sessionsPerWeek too-low'],
       [],
       [],
-      ['input.wish.sessionsPerWeek too-high'],
+      ['input.request.sessionsPerWeek too-high'],
     ]);
-    expect(refused({ schemeId: 'unheard-of' })).toEqual(['input.wish.schemeId not-listed']);
+    expect(refused({ schemeId: 'unheard-of' })).toEqual(['input.request.schemeId not-listed']);
   });
 
   it('says everything that is wrong at once', () => {
@@ -100,9 +100,9 @@ describe('an elastic wrap', () => {
     expect(notes(wrap(7))).not.toContain('tightness-high');
     expect(notes(wrap(8))).toContain('tightness-high');
     expect(notes(wrap(9))).toContain('tightness-high');
-    expect(refused(wrap(10))).toEqual(['input.wish.cuff.tightness too-high']);
-    expect(refused(wrap(-1))).toEqual(['input.wish.cuff.tightness too-low']);
-    expect(refused(wrap(6.5))).toEqual(['input.wish.cuff.tightness wrong-type']);
+    expect(refused(wrap(10))).toEqual(['input.request.cuff.tightness too-high']);
+    expect(refused(wrap(-1))).toEqual(['input.request.cuff.tightness too-low']);
+    expect(refused(wrap(6.5))).toEqual(['input.request.cuff.tightness wrong-type']);
   });
 
   it('brings no mmHg and no share of occlusion pressure into the working', () => {

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { badDayOf } from '#core/occlusion/bad-day.ts';
-import type { OcclusionWish } from '#core/occlusion/occlusion-wish.ts';
+import type { OcclusionRequest } from '#core/occlusion/occlusion-wish.ts';
 import { occlusionScheme, occlusionSchemes } from '#core/occlusion/schemes.ts';
 import { measured, notes, propose, proposed, refused } from './wish.ts';
 
@@ -111,7 +111,7 @@ describe('for any wish', () => {
           {
             ...changed,
             cuff: { kind: 'pneumatic', widthCm: 18, position: 'seated', percent },
-          } as Partial<OcclusionWish>,
+          } as Partial<OcclusionRequest>,
           { measurements: [{ ...measured, firstMmhg: first }] },
         );
         if (!answered.ok) {

@@ -8,7 +8,7 @@ import { sessionEntry } from '#tests/support/clinic.ts';
 import { proposed } from './wish.ts';
 
 const check = (over: Partial<LimbCheck> = {}): LimbCheck => ({
-  prescriptionItemId: 'line',
+  itemId: 'line',
   moment: 'later',
   colour: 'usual',
   feeling: 'usual',

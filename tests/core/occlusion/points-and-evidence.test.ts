@@ -54,7 +54,7 @@ describe('list A (course summary, scrambled layout, completed from memory): asks
     const answered = outcomeOf('occlusion', 'leg', 'left', {
       screening: screeningWith([{ item: 'pregnancy-or-birth', answer: 'yes' }]),
     });
-    expect(answered.opening).toBe('closed');
+    expect(answered.eligibility).toBe('closed');
   });
   it('closes the holes of its bands upward: 39, 40, 59, 60 years; 24.9, 25, 29.9, 30', () => {
     const age = (years: number) => listA(person('male', years, 22)).points;
@@ -117,11 +117,11 @@ describe('resting pressure before occlusion work', () => {
     outcomeOf('occlusion', 'leg', 'left', { measurements: [bloodPressure(systolic, diastolic)] });
 
   it('180/110 blocks; 165/92 scores 3 and is held by the stricter gate; 138/84 passes list A yet lies over a trial limit of 140/80 [occlusion 45]', () => {
-    expect(at(180, 110).opening).toBe('closed');
+    expect(at(180, 110).eligibility).toBe('closed');
     expect(listA(person('male', 30, 22, {}, [165, 92])).points).toBe(3);
     expect(codesOf(at(165, 92))).toEqual(['blood-pressure-hold-occlusion']);
     expect(listA(person('male', 30, 22, {}, [138, 84])).points).toBe(0);
-    expect(at(138, 84).opening).toBe('open');
+    expect(at(138, 84).eligibility).toBe('open');
     expect(noteCodes('exercise-start-gate', { systolicMmhg: 138, diastolicMmhg: 84 })).toContain(
       'above-trial-limit',
     );
@@ -134,7 +134,7 @@ describe('resting pressure before occlusion work', () => {
     const outcome = outcomeOf('occlusion', 'leg', 'left', {
       screening: screeningWith([{ item: 'rheumatoid-arthritis', answer: 'yes' }]),
     });
-    expect(outcome.opening).toBe('open-with-precautions');
+    expect(outcome.eligibility).toBe('open-with-precautions');
     expect(codesOf(outcome)).toEqual(['rheumatoid-arthritis']);
   });
 });

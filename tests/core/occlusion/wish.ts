@@ -3,7 +3,7 @@ import type { MethodOutcome } from '#core/model/screening.ts';
 import type { HomeConditions } from '#core/occlusion/home-conditions.ts';
 import type { OcclusionPressureMeasurement } from '#core/occlusion/measured-pressure.ts';
 import { type OcclusionDoseInput, proposeOcclusionDose } from '#core/occlusion/occlusion-dose.ts';
-import type { OcclusionWish } from '#core/occlusion/occlusion-wish.ts';
+import type { OcclusionRequest } from '#core/occlusion/occlusion-wish.ts';
 
 export const measured: OcclusionPressureMeasurement = {
   kind: 'limb-occlusion-pressure',
@@ -20,10 +20,10 @@ export const outcome: MethodOutcome = {
   method: 'occlusion',
   limb: 'leg',
   side: 'left',
-  opening: 'open',
+  eligibility: 'open',
   reasons: [],
 };
-const wish: OcclusionWish = {
+const request: OcclusionRequest = {
   exerciseId: 'knee-extension-cuff-weight',
   limb: 'leg',
   side: 'left',
@@ -37,13 +37,13 @@ const wish: OcclusionWish = {
   supervised: true,
   home: null,
 };
-export const propose = (changed: Partial<OcclusionWish> = {}, around: Partial<OcclusionDoseInput> = {}) =>
+export const propose = (changed: Partial<OcclusionRequest> = {}, around: Partial<OcclusionDoseInput> = {}) =>
   proposeOcclusionDose({
-    wish: { ...wish, ...changed },
+    request: { ...request, ...changed },
     outcome,
     measurements: [measured],
     today: '2026-03-02',
-    choices: {},
+    settings: {},
     ...around,
   });
 export const proposed = (...args: Parameters<typeof propose>) => {

@@ -10,7 +10,7 @@ const programme = fc.record({
   fromDay: fc.integer({ min: -10, max: 60 }).map((days) => addDays(first, days)),
   lines: fc.array(
     fc.record({
-      prescriptionItemId: fc.constantFrom('a', 'b'),
+      itemId: fc.constantFrom('a', 'b'),
       weekdays: fc.subarray([1, 2, 3, 4, 5, 6, 7] as Weekday[]),
     }),
     { maxLength: 3 },
@@ -30,12 +30,12 @@ describe('the days on which somebody was to train', () => {
     const old: Programme = {
       version: 1,
       fromDay: '2025-12-22',
-      lines: [{ prescriptionItemId: 'a', weekdays: [1, 5] }],
+      lines: [{ itemId: 'a', weekdays: [1, 5] }],
     };
     const next: Programme = {
       version: 2,
       fromDay: '2026-01-01',
-      lines: [{ prescriptionItemId: 'a', weekdays: [4] }],
+      lines: [{ itemId: 'a', weekdays: [4] }],
     };
     // 22 December 2025 was a Monday, 1 January 2026 a Thursday.
     expect(plannedSessions([old, next], '2025-12-20', '2026-01-08').map((one) => one.day)).toEqual([

@@ -7,7 +7,7 @@ const done = (day: string, prescriptionId: string) => ({
   beganAt: Date.parse(`${day}T18:00:00Z`),
   sets: [
     {
-      prescriptionItemId: 'a',
+      itemId: 'a',
       prescriptionId,
       set: 1,
       repetitions: 15,

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Dose, LowLoadDose, OcclusionDose } from '#core/model/dose.ts';
 import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
-import type { ProgrammeLine, Weekday } from '#core/programme/planned-sessions.ts';
+import type { ProgrammeItem, Weekday } from '#core/programme/planned-sessions.ts';
 import { exerciseSeconds, programmeDefaults, sessionMinutes } from '#core/programme/session-length.ts';
 import { laidOut, weekTemplates } from '#core/programme/templates.ts';
 import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-plan.ts';
@@ -38,25 +38,21 @@ const cuff: OcclusionDose = {
   supervised: false,
 };
 
-const exercise = (
-  prescriptionItemId: string,
-  dose: Dose,
-  more: Partial<PlannedExercise> = {},
-): PlannedExercise => ({
-  prescriptionItemId,
-  title: prescriptionItemId,
+const exercise = (itemId: string, dose: Dose, more: Partial<PlannedExercise> = {}): PlannedExercise => ({
+  itemId,
+  title: itemId,
   dose,
   target: ['quadriceps'],
   indirect: [],
   limb: 'leg',
   ...more,
 });
-const on = (prescriptionItemId: string, ...weekdays: Weekday[]): ProgrammeLine => ({
-  prescriptionItemId,
+const on = (itemId: string, ...weekdays: Weekday[]): ProgrammeItem => ({
+  itemId,
   weekdays,
 });
-const kinds = (exercises: readonly PlannedExercise[], lines: readonly ProgrammeLine[]) =>
-  weekPlan(exercises, lines).conflicts.map((one) => one.kind);
+const kinds = (exercises: readonly PlannedExercise[], items: readonly ProgrammeItem[]) =>
+  weekPlan(exercises, items).conflicts.map((one) => one.kind);
 
 describe('weekly sets', () => {
   it('count direct sets whole and indirect sets at half', () => {
@@ -150,12 +146,11 @@ describe('templates', () => {
   it.each(weekTemplates.map((template) => [template.title, template] as const))(
     '“%s” can be saved as it is, and plans no exercise more often than prescribed',
     (_, template) => {
-      const lines = laidOut(template, many);
-      expect(refusedIn(weekPlan(many, lines))).toEqual([]);
-      for (const line of lines) {
-        const prescribed = many.find((one) => one.prescriptionItemId === line.prescriptionItemId)!.dose
-          .sessionsPerWeek;
-        expect(line.weekdays.length).toBeLessThanOrEqual(prescribed);
+      const items = laidOut(template, many);
+      expect(refusedIn(weekPlan(many, items))).toEqual([]);
+      for (const item of items) {
+        const prescribed = many.find((one) => one.itemId === item.itemId)!.dose.sessionsPerWeek;
+        expect(item.weekdays.length).toBeLessThanOrEqual(prescribed);
       }
     },
   );

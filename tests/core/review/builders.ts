@@ -31,7 +31,7 @@ export const dose: LowLoadDose = {
 
 export const version = (number: number, more: Partial<PrescriptionVersion> = {}): PrescriptionVersion => ({
   id: `version-${number}`,
-  prescriptionItemId: 'line',
+  itemId: 'line',
   version: number,
   dose,
   badDay: { ...dose, sets: 1 },
@@ -49,7 +49,7 @@ interface SessionTraits {
   readonly kind?: SessionRecord['kind'];
   readonly version?: number;
   readonly clockDoubtful?: boolean;
-  readonly prescriptionItemId?: string;
+  readonly itemId?: string;
 }
 
 export const session = (day: Day, traits: SessionTraits = {}): SessionRecord => ({
@@ -59,7 +59,7 @@ export const session = (day: Day, traits: SessionTraits = {}): SessionRecord => 
   day,
   kind: traits.kind ?? 'full',
   sets: (traits.repetitions ?? [20, 20]).map((repetitions, place) => ({
-    prescriptionItemId: traits.prescriptionItemId ?? 'line',
+    itemId: traits.itemId ?? 'line',
     prescriptionId: `version-${traits.version ?? 1}`,
     set: place + 1,
     repetitions,
@@ -104,7 +104,7 @@ export const baseline: Baseline = {
   usualEffusion: 'zero',
   usualFatigue: null,
   setOn: '2026-02-25',
-  frozenBy: 'R. Clinician',
+  setBy: 'R. Clinician',
   dueForReview: false,
 };
 
@@ -144,7 +144,7 @@ export const series = (parts: Partial<PatientRecord>, more: Partial<ReviewWanted
     record: record(parts),
     decisions: [],
     joint: 'left-knee',
-    prescriptionItemId: 'line',
+    itemId: 'line',
     measure: 'load',
     since,
     today,

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays, dayNumber } from '#core/day.ts';
-import { engineChoiceValues } from '#core/engine/choices.ts';
+import { engineSettingValues } from '#core/engine/choices.ts';
 import { symptomSignal } from '#core/engine/symptom-signal.ts';
 import type { Baseline, PatientRecord } from '#core/model/record.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
@@ -166,7 +166,7 @@ describe('control chart on the frozen usual pain', () => {
     const scatter = fc.double({ min: 0.1, max: 3, noNaN: true });
     fc.assert(
       fc.property(pains, scatter, (given, standardDeviation) => {
-        const frozen = { ...charted, morningSpread: { standardDeviation, values: 20 } };
+        const baselineValues = { ...charted, morningSpread: { standardDeviation, values: 20 } };
         const mornings = diary(given);
         const list = mornings.map((one) => ({
           day: dayNumber(one.day),
@@ -175,12 +175,12 @@ describe('control chart on the frozen usual pain', () => {
         }));
         const engine = symptomSignal(
           list,
-          { ...frozen, frozenDay: dayNumber(frozen.setOn) },
+          { ...baselineValues, setDay: dayNumber(baselineValues.setOn) },
           dayNumber(dayOf(27)),
           Number.MAX_SAFE_INTEGER,
-          engineChoiceValues(),
+          engineSettingValues(),
         );
-        const said = told({ mornings, baselines: [frozen] }, fourWeeks)['control-chart']!.join(' ');
+        const said = told({ mornings, baselines: [baselineValues] }, fourWeeks)['control-chart']!.join(' ');
         expect(said.includes('It first signalled')).toBe(engine);
       }),
       { seed: 20260131, numRuns: 300 },

@@ -1,7 +1,7 @@
 /** The marks of the picture: every logged figure once, missing ones as marks without height, labels that fit. */
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
-import { axisDays, pictureOf, roundTop } from '#core/review/picture.ts';
+import { axisDays, reviewChartOf, roundTop } from '#core/review/picture.ts';
 import { decision, morning, series, session } from './builders.ts';
 
 describe('the axis', () => {
@@ -29,7 +29,7 @@ describe('the axis', () => {
 describe('the marks', () => {
   it('an answer that was due and not given is a mark without height', () => {
     const seen = series({ sessions: [session('2026-03-10', { during: null })] });
-    expect(pictureOf(seen).pains).toEqual([
+    expect(reviewChartOf(seen).pains).toEqual([
       { day: '2026-03-10', of: 'session', value: 2, flare: false, amended: false },
       { day: '2026-03-10', of: 'session', value: null, flare: false, amended: false },
       { day: '2026-03-11', of: 'morning', value: null, flare: false, amended: false },
@@ -40,7 +40,7 @@ describe('the marks', () => {
     const seen = series({
       sessions: [session('2026-03-10'), session('2026-03-12', { kg: null, kind: 'bad-day' })],
     });
-    expect(pictureOf(seen).loads).toEqual([
+    expect(reviewChartOf(seen).loads).toEqual([
       { day: '2026-03-10', value: 4, kind: 'full', amended: false },
       { day: '2026-03-12', value: null, kind: 'bad-day', amended: false },
     ]);
@@ -55,9 +55,9 @@ describe('the marks', () => {
       effect: { decision: 'ease-back' as const },
     };
     const seen = series({}, { decisions: [{ ...decision('2026-03-10', 'ease-back'), reasons: [reason] }] });
-    const [gate] = pictureOf(seen).gates;
-    expect(gate?.word).toBe('ease-back');
-    expect(gate?.reasons[0]).toMatch(/^P2 .*Found: peak 6, pain ceiling 5.*Threshold: .*Support: .*2010/);
+    const [marker] = reviewChartOf(seen).markers;
+    expect(marker?.word).toBe('ease-back');
+    expect(marker?.reasons[0]).toMatch(/^P2 .*Found: peak 6, pain ceiling 5.*Threshold: .*Support: .*2010/);
   });
 
   it('says each day in words, with what is missing', () => {
@@ -65,7 +65,7 @@ describe('the marks', () => {
       sessions: [session('2026-03-10', { during: null })],
       mornings: [morning('2026-03-11', 4, { flare: true })],
     });
-    expect(pictureOf(seen).days.map((day) => day.text)).toEqual([
+    expect(reviewChartOf(seen).days.map((day) => day.text)).toEqual([
       '10 Mar: load 4 kg; highest pain in the session 2, an answer missing',
       '11 Mar: morning pain 4; flare',
     ]);

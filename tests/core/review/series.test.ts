@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/day.ts';
 import type { Dose } from '#core/model/dose.ts';
-import { gateRuns, settledDecisions } from '#core/review/decision-gates.ts';
+import { decisionRuns, settledDecisions } from '#core/review/decision-gates.ts';
 import { measuresOf } from '#core/review/load-of-session.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
@@ -70,7 +70,7 @@ describe('load', () => {
   });
 
   it('sessions without the exercise are no part of its line', () => {
-    const sessions = [session('2026-03-10', { prescriptionItemId: 'another' })];
+    const sessions = [session('2026-03-10', { itemId: 'another' })];
     const seen = series({ sessions });
     expect(seen.loads).toEqual([]);
     expect(seen.rows[0]?.pains).toHaveLength(1);
@@ -82,14 +82,14 @@ describe('the staircase is broken where nothing is known', () => {
     [7, 1],
     [8, 2],
     [9, 2],
-  ])('%d days between two sessions give %d stretches (limit 8)', (days, stretches) => {
+  ])('%d days between two sessions give %d stretches (limit 8)', (days, rangeCount) => {
     const sessions = [session('2026-03-10'), session(addDays('2026-03-10', days))];
-    expect(series({ sessions }).stairs).toHaveLength(stretches);
+    expect(series({ sessions }).loadLine).toHaveLength(rangeCount);
   });
 
   it('a session of unknown load ends a stretch', () => {
     const sessions = [session('2026-03-10'), session('2026-03-12', { kg: null }), session('2026-03-14')];
-    const days = series({ sessions }).stairs.map((stair) => stair.map((load) => load.day));
+    const days = series({ sessions }).loadLine.map((segment) => segment.map((load) => load.day));
     expect(days).toEqual([['2026-03-10'], ['2026-03-14']]);
   });
 
@@ -145,7 +145,7 @@ describe('gates', () => {
 
   it('a gate stands where the answer changed, with how long it held', () => {
     const words = ['hold', 'hold', 'progress', 'hold'] as const;
-    const runs = gateRuns(words.map((word, place) => decision(addDays('2026-03-10', place), word)));
+    const runs = decisionRuns(words.map((word, place) => decision(addDays('2026-03-10', place), word)));
     expect(runs.map((run) => [run.first.day, run.first.decision, run.count])).toEqual([
       ['2026-03-10', 'hold', 2],
       ['2026-03-12', 'progress', 1],
@@ -232,7 +232,7 @@ describe('picture, words and table state the same facts', () => {
   it('no step of the staircase stands on a session of unknown load', () => {
     fc.assert(
       fc.property(histories, (seen) => {
-        const drawn = seen.stairs.flat();
+        const drawn = seen.loadLine.flat();
         expect(drawn.every((load) => load.value !== null)).toBe(true);
         expect(drawn.length).toBe(seen.loads.filter((load) => load.value !== null).length);
       }),

@@ -2,13 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays, daysBetween } from '#core/day.ts';
-import { pictureOf } from '#core/review/picture.ts';
-import { stretchWithin, zoomed } from '#core/review/zoom.ts';
+import { reviewChartOf } from '#core/review/picture.ts';
+import { rangeWithin, zoomed } from '#core/review/zoom.ts';
 import { baseline, decision, morning, series, session, since, today } from './builders.ts';
 
 const dayOf = (place: number) => addDays(since, place);
 
-const picture = pictureOf(
+const chart = reviewChartOf(
   series(
     {
       sessions: [0, 2, 4, 16, 18, 28].map((place) => session(dayOf(place), { kg: 4 + place / 10 })),
@@ -28,16 +28,16 @@ describe('the stretch', () => {
     [{ from: dayOf(-5), to: dayOf(24) }, 'from', { from: since, to: dayOf(24) }],
     [{ from: dayOf(0), to: dayOf(99) }, 'to', { from: since, to: today }],
   ] as const)('%j with %s moved is %j', (wanted, moved, kept) => {
-    expect(stretchWithin(picture, wanted, moved)).toEqual(kept);
+    expect(rangeWithin(chart, wanted, moved)).toEqual(kept);
   });
 
   it('is never shorter than two weeks nor outside the picture, wherever a handle is dragged', () => {
     const place = fc.integer({ min: -10, max: 60 });
     fc.assert(
       fc.property(place, place, fc.constantFrom('from' as const, 'to' as const), (a, b, moved) => {
-        const { from, to } = stretchWithin(picture, { from: dayOf(a), to: dayOf(b) }, moved);
+        const { from, to } = rangeWithin(chart, { from: dayOf(a), to: dayOf(b) }, moved);
         expect(daysBetween(from, to)).toBeGreaterThanOrEqual(14);
-        expect([from >= picture.since, to <= picture.today]).toEqual([true, true]);
+        expect([from >= chart.since, to <= chart.today]).toEqual([true, true]);
       }),
       { seed: 20260131, numRuns: 300 },
     );
@@ -45,31 +45,30 @@ describe('the stretch', () => {
 });
 
 describe('what is drawn of a stretch', () => {
-  const stretch = { from: dayOf(14), to: dayOf(29) };
-  const shown = zoomed(picture, stretch);
+  const range = { from: dayOf(14), to: dayOf(29) };
+  const shown = zoomed(chart, range);
 
   it('is every mark inside it and none outside', () => {
-    const isInside = ({ day }: { readonly day: string }) => day >= stretch.from && day <= stretch.to;
-    expect(shown.loads).toEqual(picture.loads.filter(isInside));
-    expect(shown.pains).toEqual(picture.pains.filter(isInside));
-    expect(shown.gates).toEqual(picture.gates.filter(isInside));
+    const isInside = ({ day }: { readonly day: string }) => day >= range.from && day <= range.to;
+    expect(shown.loads).toEqual(chart.loads.filter(isInside));
+    expect(shown.pains).toEqual(chart.pains.filter(isInside));
+    expect(shown.markers).toEqual(chart.markers.filter(isInside));
     expect(shown.loads).toHaveLength(3);
   });
 
   it('keeps thresholds and gaps to the stretch, as they stood', () => {
-    expect(shown.thresholds).toMatchObject([{ from: stretch.from, to: stretch.to, painCeiling: 5 }]);
-    for (const gap of shown.gaps)
-      expect([gap.from >= stretch.from, gap.to <= stretch.to]).toEqual([true, true]);
+    expect(shown.thresholds).toMatchObject([{ from: range.from, to: range.to, painCeiling: 5 }]);
+    for (const gap of shown.gaps) expect([gap.from >= range.from, gap.to <= range.to]).toEqual([true, true]);
   });
 
   it('is the picture itself when the stretch is the whole time', () => {
-    expect(zoomed(picture, { from: picture.since, to: picture.today })).toBe(picture);
+    expect(zoomed(chart, { from: chart.since, to: chart.today })).toBe(chart);
   });
 });
 
 describe('the words of a day', () => {
   it('tell every answer, the thresholds of that day with who froze them, and who signed the version', () => {
-    expect(picture.days.find((one) => one.day === dayOf(2))).toEqual({
+    expect(chart.days.find((one) => one.day === dayOf(2))).toEqual({
       day: dayOf(2),
       text: '3 Mar: load 4.2 kg; highest pain in the session 3',
       lines: [
@@ -83,7 +82,7 @@ describe('the words of a day', () => {
 
   it('say that an entry was corrected later, and the mark carries it', () => {
     const corrected = { ...session(dayOf(2)), amended: true };
-    const seen = pictureOf(
+    const seen = reviewChartOf(
       series({ sessions: [corrected], mornings: [{ ...morning(dayOf(3), 2), amended: true }] }),
     );
     expect(seen.loads[0]!.amended).toBe(true);

@@ -29,7 +29,7 @@ export const outcomesInput = (changed: Partial<OutcomesInput> = {}): OutcomesInp
   measurements: [bloodPressure(124, 76)],
   today,
   ageYears: 61,
-  choices: {},
+  settings: {},
   ...changed,
 });
 

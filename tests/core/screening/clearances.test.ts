@@ -19,27 +19,27 @@ describe('clearances', () => {
 
   it('open a clearable closing with precautions, and the reason stays with name, day and ground', () => {
     const outcome = cleared();
-    expect(outcome.opening).toBe('open-with-precautions');
+    expect(outcome.eligibility).toBe('open-with-precautions');
     expect(outcome.reasons[0]?.text).toContain(
       'Cleared by Dr Example on 2026-03-02: Three readings under 130/80 this month.',
     );
   });
 
   it('reach the limb and side they name; without one they reach all', () => {
-    expect(cleared({}, 'right').opening).toBe('closed-until-cleared');
-    expect(cleared({ side: null }, 'right').opening).toBe('open-with-precautions');
-    expect(cleared({ limb: 'arm' }).opening).toBe('closed-until-cleared');
-    expect(cleared({ limb: null, side: null }, 'right').opening).toBe('open-with-precautions');
+    expect(cleared({}, 'right').eligibility).toBe('closed-until-cleared');
+    expect(cleared({ side: null }, 'right').eligibility).toBe('open-with-precautions');
+    expect(cleared({ limb: 'arm' }).eligibility).toBe('closed-until-cleared');
+    expect(cleared({ limb: null, side: null }, 'right').eligibility).toBe('open-with-precautions');
   });
 
   it('without a name or a reason clear nothing', () => {
-    expect(cleared({ by: ' ' }).opening).toBe('closed-until-cleared');
-    expect(cleared({ reason: '' }).opening).toBe('closed-until-cleared');
+    expect(cleared({ by: ' ' }).eligibility).toBe('closed-until-cleared');
+    expect(cleared({ reason: '' }).eligibility).toBe('closed-until-cleared');
   });
 
   it('given before the screening, or dated tomorrow, clear nothing', () => {
-    expect(cleared({ day: '2026-03-01' }).opening).toBe('closed-until-cleared');
-    expect(cleared({ day: '2026-03-03' }).opening).toBe('closed-until-cleared');
+    expect(cleared({ day: '2026-03-01' }).eligibility).toBe('closed-until-cleared');
+    expect(cleared({ day: '2026-03-03' }).eligibility).toBe('closed-until-cleared');
   });
 
   it('never open what nobody may clear', () => {
@@ -48,7 +48,7 @@ describe('clearances', () => {
       screening: clot,
       clearances: [{ ...clearance, findings: ['past-clot'] }],
     });
-    expect(outcome.opening).toBe('closed');
+    expect(outcome.eligibility).toBe('closed');
   });
 
   it('of one closing leave another standing', () => {
@@ -57,7 +57,7 @@ describe('clearances', () => {
       { item: 'kidney-disease', answer: 'yes' },
     ]);
     const outcome = outcomeOf('occlusion', 'leg', 'left', { screening: two, clearances: [clearance] });
-    expect(outcome.opening).toBe('closed-until-cleared');
+    expect(outcome.eligibility).toBe('closed-until-cleared');
     expect(codesOf(outcome)).toEqual(['diagnosed-high-blood-pressure', 'kidney-disease']);
   });
 });

@@ -1,6 +1,6 @@
 /** Every combination of one and two answers, by method, limb and side. */
 import { describe, expect, it } from 'vitest';
-import { methods, openings } from '#core/methods.ts';
+import { eligibilities, methods } from '#core/methods.ts';
 import type { MethodOutcome, ScreeningItemAnswer } from '#core/model/screening.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
@@ -9,7 +9,7 @@ import { outcomesInput, screeningWith } from './answers.ts';
 const answers = ['yes', 'no', 'not-known'] as const;
 const outcomesFor = (changed: readonly ScreeningItemAnswer[]): readonly MethodOutcome[] =>
   methodOutcomes(outcomesInput({ screening: screeningWith(changed) }));
-const caution = (outcome: MethodOutcome): number => openings.indexOf(outcome.opening);
+const caution = (outcome: MethodOutcome): number => eligibilities.indexOf(outcome.eligibility);
 
 /** Each item answered each way: alone, with each detail alone, and for one named limb or joint. */
 const variants: readonly ScreeningItemAnswer[] = screeningItems.flatMap((item) =>
@@ -25,14 +25,14 @@ const variants: readonly ScreeningItemAnswer[] = screeningItems.flatMap((item) =
 const alone = new Map(variants.map((variant) => [variant, outcomesFor([variant])]));
 
 const wrongWith = (outcome: MethodOutcome): string | null => {
-  if (outcome.opening !== 'open' && outcome.reasons.length === 0) return 'not open without a reason';
-  if (outcome.opening === 'open' && outcome.reasons.length > 0) return 'open with a reason against it';
+  if (outcome.eligibility !== 'open' && outcome.reasons.length === 0) return 'not open without a reason';
+  if (outcome.eligibility === 'open' && outcome.reasons.length > 0) return 'open with a reason against it';
   const poor = outcome.reasons.find(
     ({ code, from, text, support }) => !code || !from || !support || text.trim().length < 15,
   );
   if (poor) return `poor reason ${JSON.stringify(poor)}`;
-  const told = outcome.reasons.some(({ opening }) => opening === outcome.opening);
-  return outcome.opening === 'open' || told ? null : 'no reason has the opening of the outcome';
+  const told = outcome.reasons.some(({ eligibility }) => eligibility === outcome.eligibility);
+  return outcome.eligibility === 'open' || told ? null : 'no reason has the opening of the outcome';
 };
 
 describe('one answer', () => {
@@ -75,7 +75,8 @@ describe('one answer', () => {
 
   it('of "no" changes nothing', () => {
     for (const [variant, outcomes] of alone) {
-      if (variant.answer === 'no') expect(outcomes.filter(({ opening }) => opening !== 'open')).toEqual([]);
+      if (variant.answer === 'no')
+        expect(outcomes.filter(({ eligibility }) => eligibility !== 'open')).toEqual([]);
     }
   });
 
@@ -129,11 +130,11 @@ describe('two answers', () => {
       { item: 'past-clot', answer: 'not-known' },
     ]);
     const turned = { ...sheet, answers: [...sheet.answers].reverse() };
-    const openingsIn = (screening: typeof sheet) =>
-      methodOutcomes(outcomesInput({ screening })).map(({ opening, reasons }) => [
-        opening,
+    const eligibilitiesIn = (screening: typeof sheet) =>
+      methodOutcomes(outcomesInput({ screening })).map(({ eligibility, reasons }) => [
+        eligibility,
         reasons.map(({ code }) => code).sort(),
       ]);
-    expect(openingsIn(turned)).toEqual(openingsIn(sheet));
+    expect(eligibilitiesIn(turned)).toEqual(eligibilitiesIn(sheet));
   });
 });

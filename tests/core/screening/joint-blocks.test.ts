@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import type { Joint } from '#core/joints.ts';
 import type { Method } from '#core/methods.ts';
 import type { Clearance, ScreeningItemAnswer } from '#core/model/screening.ts';
-import { exerciseOpening, jointBlocks } from '#core/screening/joint-blocks.ts';
+import { exerciseEligibility, jointBlocks } from '#core/screening/joint-blocks.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
 import { outcomesInput, screeningWith, today } from './answers.ts';
 
-const openingFor = (
+const eligibilityFor = (
   answers: readonly ScreeningItemAnswer[],
   exercise: {
     method?: Method;
@@ -18,7 +18,7 @@ const openingFor = (
   clearances: readonly Clearance[] = [],
 ) => {
   const screening = screeningWith(answers);
-  return exerciseOpening({
+  return exerciseEligibility({
     exercise: { method: 'low-load', limb: 'leg', side: 'left', joints: [], ...exercise },
     outcomes: methodOutcomes(outcomesInput({ screening, clearances })),
     screening,
@@ -30,19 +30,19 @@ const hotKnee: ScreeningItemAnswer = { item: 'hot-joint', answer: 'yes', joints:
 
 describe('a hot joint', () => {
   it('closes an exercise that loads it until a physician has judged it', () => {
-    const outcome = openingFor([hotKnee], { joints: ['left-knee', 'left-hip'] });
-    expect(outcome.opening).toBe('closed-until-cleared');
+    const outcome = eligibilityFor([hotKnee], { joints: ['left-knee', 'left-hip'] });
+    expect(outcome.eligibility).toBe('closed-until-cleared');
     expect(outcome.reasons.map(({ code }) => code)).toContain('hot-joint-left-knee');
   });
 
   it('leaves the ankle of that leg with a precaution, and the arm alone', () => {
-    expect(openingFor([hotKnee], { joints: ['left-ankle'] }).opening).toBe('open-with-precautions');
-    expect(openingFor([hotKnee], { limb: 'arm', joints: ['left-elbow'] }).opening).toBe('open');
-    expect(openingFor([hotKnee], { side: 'right', joints: ['right-knee'] }).opening).toBe('open');
+    expect(eligibilityFor([hotKnee], { joints: ['left-ankle'] }).eligibility).toBe('open-with-precautions');
+    expect(eligibilityFor([hotKnee], { limb: 'arm', joints: ['left-elbow'] }).eligibility).toBe('open');
+    expect(eligibilityFor([hotKnee], { side: 'right', joints: ['right-knee'] }).eligibility).toBe('open');
   });
 
   it('lets no cuff on its limb', () => {
-    expect(openingFor([hotKnee], { method: 'occlusion', joints: ['left-ankle'] }).opening).toBe(
+    expect(eligibilityFor([hotKnee], { method: 'occlusion', joints: ['left-ankle'] }).eligibility).toBe(
       'closed-until-cleared',
     );
   });
@@ -50,7 +50,8 @@ describe('a hot joint', () => {
   it('that nobody named may be any joint', () => {
     expect(jointBlocks(screeningWith([{ item: 'hot-joint', answer: 'not-known' }]))).toHaveLength(18);
     expect(
-      openingFor([{ item: 'hot-joint', answer: 'yes' }], { limb: 'arm', joints: ['right-hand'] }).opening,
+      eligibilityFor([{ item: 'hot-joint', answer: 'yes' }], { limb: 'arm', joints: ['right-hand'] })
+        .eligibility,
     ).toBe('closed-until-cleared');
   });
 
@@ -65,12 +66,14 @@ describe('a hot joint', () => {
       day: today,
     };
     const loadsKnee = { joints: ['left-knee'] as Joint[] };
-    expect(openingFor([hotKnee], loadsKnee, [clearance]).opening).toBe('open-with-precautions');
-    expect(openingFor([hotKnee], loadsKnee, [{ ...clearance, by: '' }]).opening).toBe('closed-until-cleared');
-    expect(openingFor([hotKnee], loadsKnee, [{ ...clearance, method: 'variation' }]).opening).toBe(
+    expect(eligibilityFor([hotKnee], loadsKnee, [clearance]).eligibility).toBe('open-with-precautions');
+    expect(eligibilityFor([hotKnee], loadsKnee, [{ ...clearance, by: '' }]).eligibility).toBe(
       'closed-until-cleared',
     );
-    expect(openingFor([hotKnee], loadsKnee, [{ ...clearance, day: '2026-03-03' }]).opening).toBe(
+    expect(eligibilityFor([hotKnee], loadsKnee, [{ ...clearance, method: 'variation' }]).eligibility).toBe(
+      'closed-until-cleared',
+    );
+    expect(eligibilityFor([hotKnee], loadsKnee, [{ ...clearance, day: '2026-03-03' }]).eligibility).toBe(
       'closed-until-cleared',
     );
   });
@@ -78,14 +81,15 @@ describe('a hot joint', () => {
 
 describe('the trunk', () => {
   it('gets no occlusion', () => {
-    const outcome = openingFor([], { method: 'occlusion', limb: 'trunk', side: 'both' });
-    expect(outcome.opening).toBe('closed');
+    const outcome = eligibilityFor([], { method: 'occlusion', limb: 'trunk', side: 'both' });
+    expect(outcome.eligibility).toBe('closed');
     expect(outcome.reasons.map(({ code }) => code)).toContain('trunk-refused');
   });
   it('is loaded only as far as every limb may be', () => {
-    expect(openingFor([], { limb: 'trunk', side: 'both' }).opening).toBe('open');
+    expect(eligibilityFor([], { limb: 'trunk', side: 'both' }).eligibility).toBe('open');
     expect(
-      openingFor([{ item: 'fever-or-unwell', answer: 'yes' }], { limb: 'trunk', side: 'both' }).opening,
+      eligibilityFor([{ item: 'fever-or-unwell', answer: 'yes' }], { limb: 'trunk', side: 'both' })
+        .eligibility,
     ).toBe('closed');
   });
 });
@@ -98,13 +102,14 @@ describe('an exercise of both sides', () => {
       details: ['infection'],
       limbs: [{ limb: 'leg', side: 'right' }],
     };
-    expect(openingFor([infected], { side: 'both' }).opening).toBe('closed-until-cleared');
-    expect(openingFor([infected], { side: 'left' }).opening).toBe('open');
+    expect(eligibilityFor([infected], { side: 'both' }).eligibility).toBe('closed-until-cleared');
+    expect(eligibilityFor([infected], { side: 'left' }).eligibility).toBe('open');
   });
   it('is closed when no outcome was given', () => {
     const exercise = { method: 'low-load', limb: 'leg', side: 'both', joints: [] } as const;
     expect(
-      exerciseOpening({ exercise, outcomes: [], screening: screeningWith(), clearances: [], today }).opening,
+      exerciseEligibility({ exercise, outcomes: [], screening: screeningWith(), clearances: [], today })
+        .eligibility,
     ).toBe('closed');
   });
 });

@@ -4,35 +4,35 @@ import { screeningItems } from '#core/screening/items.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
 import { codesOf, outcomeOf, outcomesInput, screeningWith } from './answers.ts';
 
-const openingsOf = (changed: Parameters<typeof outcomesInput>[0]) =>
-  new Set(methodOutcomes(outcomesInput(changed)).map(({ opening }) => opening));
+const eligibilitiesOf = (changed: Parameters<typeof outcomesInput>[0]) =>
+  new Set(methodOutcomes(outcomesInput(changed)).map(({ eligibility }) => eligibility));
 
 describe('who may start at all', () => {
   it('a screened adult with nothing found has every method open on every limb', () => {
     expect(methodOutcomes(outcomesInput())).toHaveLength(12);
-    expect(openingsOf({})).toEqual(new Set(['open']));
+    expect(eligibilitiesOf({})).toEqual(new Set(['open']));
   });
 
   it('nobody who was never screened', () => {
-    expect(openingsOf({ screening: null })).toEqual(new Set(['closed']));
+    expect(eligibilitiesOf({ screening: null })).toEqual(new Set(['closed']));
     expect(codesOf(outcomeOf('low-load', 'arm', 'left', { screening: null }))).toContain('never-screened');
   });
 
   it('nobody under 18, and nobody whose age is not known', () => {
-    expect(openingsOf({ ageYears: 17 })).toEqual(new Set(['closed']));
-    expect(openingsOf({ ageYears: 18 })).toEqual(new Set(['open']));
-    expect(openingsOf({ ageYears: Number.NaN })).toEqual(new Set(['closed']));
+    expect(eligibilitiesOf({ ageYears: 17 })).toEqual(new Set(['closed']));
+    expect(eligibilitiesOf({ ageYears: 18 })).toEqual(new Set(['open']));
+    expect(eligibilitiesOf({ ageYears: Number.NaN })).toEqual(new Set(['closed']));
   });
 
   it('nobody whose screening is past its age: 83, 84 and 85 days (clinic choice)', () => {
-    const from = (day: string) => openingsOf({ screening: screeningWith([], day) });
+    const from = (day: string) => eligibilitiesOf({ screening: screeningWith([], day) });
     expect(from('2025-12-09')).toEqual(new Set(['open']));
     expect(from('2025-12-08')).toEqual(new Set(['open']));
     expect(from('2025-12-07')).toEqual(new Set(['closed']));
   });
 
   it('nobody whose screening is dated tomorrow', () => {
-    expect(openingsOf({ screening: screeningWith([], '2026-03-03') })).toEqual(new Set(['closed']));
+    expect(eligibilitiesOf({ screening: screeningWith([], '2026-03-03') })).toEqual(new Set(['closed']));
   });
 });
 
@@ -47,15 +47,15 @@ describe('questions left open', () => {
       .filter(({ minimumFor }) => !minimumFor.includes('low-load'))
       .map(({ id }) => id);
     const screening = without(occlusionOnly);
-    expect(outcomeOf('low-load', 'leg', 'left', { screening }).opening).toBe('open-with-precautions');
-    expect(outcomeOf('occlusion', 'leg', 'left', { screening }).opening).toBe('closed');
+    expect(outcomeOf('low-load', 'leg', 'left', { screening }).eligibility).toBe('open-with-precautions');
+    expect(outcomeOf('occlusion', 'leg', 'left', { screening }).eligibility).toBe('closed');
   });
 
   it('a question of the minimum set that nobody asked closes the method', () => {
     for (const item of screeningItems) {
       for (const method of item.minimumFor) {
         const outcome = outcomeOf(method, 'arm', 'right', { screening: without([item.id]) });
-        expect([item.id, outcome.opening]).toEqual([item.id, 'closed']);
+        expect([item.id, outcome.eligibility]).toEqual([item.id, 'closed']);
       }
     }
   });
@@ -65,7 +65,7 @@ describe('questions left open', () => {
       ...screeningWith(),
       answers: [...screeningWith().answers, { item: 'from-elsewhere', answer: 'no' as const }],
     };
-    expect(openingsOf({ screening })).toEqual(new Set(['closed']));
+    expect(eligibilitiesOf({ screening })).toEqual(new Set(['closed']));
   });
 });
 
@@ -74,22 +74,22 @@ describe('answers about one limb', () => {
     const screening = screeningWith([
       { item: 'lymph', answer: 'yes', limbs: [{ limb: 'arm', side: 'right' }] },
     ]);
-    expect(outcomeOf('occlusion', 'arm', 'right', { screening }).opening).toBe('closed');
-    expect(outcomeOf('occlusion', 'arm', 'left', { screening }).opening).toBe('open');
-    expect(outcomeOf('low-load', 'arm', 'right', { screening }).opening).toBe('open');
+    expect(outcomeOf('occlusion', 'arm', 'right', { screening }).eligibility).toBe('closed');
+    expect(outcomeOf('occlusion', 'arm', 'left', { screening }).eligibility).toBe('open');
+    expect(outcomeOf('low-load', 'arm', 'right', { screening }).eligibility).toBe('open');
   });
 
   it('that name no limb close every limb', () => {
     for (const limbs of [undefined, []]) {
       const screening = screeningWith([{ item: 'dialysis-access', answer: 'yes', limbs }]);
-      expect(outcomeOf('occlusion', 'arm', 'left', { screening }).opening).toBe('closed');
-      expect(outcomeOf('occlusion', 'leg', 'right', { screening }).opening).toBe('closed');
+      expect(outcomeOf('occlusion', 'arm', 'left', { screening }).eligibility).toBe('closed');
+      expect(outcomeOf('occlusion', 'leg', 'right', { screening }).eligibility).toBe('closed');
     }
   });
 
   it('walking pain asks about legs only', () => {
     const screening = screeningWith([{ item: 'arterial-disease', answer: 'yes', details: ['walking-pain'] }]);
-    expect(outcomeOf('occlusion', 'leg', 'left', { screening }).opening).toBe('closed-until-cleared');
-    expect(outcomeOf('occlusion', 'arm', 'left', { screening }).opening).toBe('open');
+    expect(outcomeOf('occlusion', 'leg', 'left', { screening }).eligibility).toBe('closed-until-cleared');
+    expect(outcomeOf('occlusion', 'arm', 'left', { screening }).eligibility).toBe('open');
   });
 });

@@ -5,7 +5,7 @@ import { bloodPressure, outcomeOf, screeningWith, today } from './answers.ts';
 
 describe('blood pressure', () => {
   const at = (method: 'low-load' | 'occlusion', measurements: readonly Measurement[], changed = {}) =>
-    outcomeOf(method, 'leg', 'left', { measurements, ...changed }).opening;
+    outcomeOf(method, 'leg', 'left', { measurements, ...changed }).eligibility;
 
   it('from 180 or 110 holds everything; from 160 or 100 holds occlusion and asks a clinician about the rest', () => {
     const pair = (systolic: number, diastolic: number) => [
@@ -55,16 +55,16 @@ describe('blood pressure', () => {
   it('diagnosed keeps occlusion closed even when treated and in range, until a clinician clears it', () => {
     const screening = screeningWith([{ item: 'high-blood-pressure', answer: 'yes' }]);
     const outcome = outcomeOf('occlusion', 'arm', 'left', { screening });
-    expect(outcome.opening).toBe('closed-until-cleared');
+    expect(outcome.eligibility).toBe('closed-until-cleared');
     expect(outcome.reasons).toMatchObject([
       { code: 'diagnosed-high-blood-pressure', clearedBy: 'clinician' },
     ]);
-    expect(outcomeOf('low-load', 'arm', 'left', { screening }).opening).toBe('open-with-precautions');
+    expect(outcomeOf('low-load', 'arm', 'left', { screening }).eligibility).toBe('open-with-precautions');
   });
 
   it('a clinic may tighten its gate', () => {
-    const changed = { measurements: [bloodPressure(150, 80)], choices: { 'hold-occlusion-systolic': 150 } };
-    expect(outcomeOf('occlusion', 'leg', 'left', changed).opening).toBe('closed');
+    const changed = { measurements: [bloodPressure(150, 80)], settings: { 'hold-occlusion-systolic': 150 } };
+    expect(outcomeOf('occlusion', 'leg', 'left', changed).eligibility).toBe('closed');
   });
 });
 
@@ -78,7 +78,8 @@ describe('ankle-brachial index', () => {
     brachialMmhg: [100, 98],
   });
   const leg = (...readings: Measurement[]) =>
-    outcomeOf('occlusion', 'leg', 'left', { measurements: [bloodPressure(124, 76), ...readings] }).opening;
+    outcomeOf('occlusion', 'leg', 'left', { measurements: [bloodPressure(124, 76), ...readings] })
+      .eligibility;
 
   it('up to 0.90 and over 1.40 closes that leg, 0.91 to 0.99 waits for a clinician', () => {
     expect([90, 91, 99, 100, 140, 141].map((ankle) => leg(reading(ankle)))).toEqual([
@@ -93,9 +94,9 @@ describe('ankle-brachial index', () => {
 
   it('speaks of its own leg only, and of no other method', () => {
     const measurements = [bloodPressure(124, 76), reading(80)];
-    expect(outcomeOf('occlusion', 'leg', 'right', { measurements }).opening).toBe('open');
-    expect(outcomeOf('occlusion', 'arm', 'left', { measurements }).opening).toBe('open');
-    expect(outcomeOf('low-load', 'leg', 'left', { measurements }).opening).toBe('open');
+    expect(outcomeOf('occlusion', 'leg', 'right', { measurements }).eligibility).toBe('open');
+    expect(outcomeOf('occlusion', 'arm', 'left', { measurements }).eligibility).toBe('open');
+    expect(outcomeOf('low-load', 'leg', 'left', { measurements }).eligibility).toBe('open');
   });
 
   it('dated tomorrow does not count yet', () => {

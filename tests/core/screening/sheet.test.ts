@@ -33,7 +33,7 @@ describe('the screening sheet', () => {
       (item) =>
         item.blocksJoints !== undefined ||
         item.effects.some(
-          (effect) => effect.methods.includes(method) && effect.opening !== 'open-with-precautions',
+          (effect) => effect.methods.includes(method) && effect.eligibility !== 'open-with-precautions',
         ),
     );
     expect(closing.filter((item) => !item.minimumFor.includes(method)).map(({ id }) => id)).toEqual([]);
@@ -81,7 +81,7 @@ describe('the screening sheet', () => {
     const effects = screeningItems.flatMap((item) => item.effects);
     expect(
       effects.filter(
-        ({ opening, clearedBy }) => (opening === 'closed-until-cleared') !== (clearedBy !== null),
+        ({ eligibility, clearedBy }) => (eligibility === 'closed-until-cleared') !== (clearedBy !== null),
       ),
     ).toEqual([]);
   });

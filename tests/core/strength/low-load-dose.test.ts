@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkChoices } from '#core/clinic-choice.ts';
-import { strengthChoices } from '#core/strength/choices.ts';
+import { checkSettings } from '#core/clinic-choice.ts';
+import { strengthSettings } from '#core/strength/choices.ts';
 import { proposeLowLoadDose } from '#core/strength/low-load-dose.ts';
-import { choices, knownTen, proposal, propose, warned } from './low-load-proposal.ts';
+import { knownTen, proposal, propose, settings, warned } from './low-load-proposal.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 describe('a low-load dose', () => {
@@ -45,7 +45,7 @@ describe('a low-load dose', () => {
 
   it('is put on one exercise and side for the record, bad day included', () => {
     const made = resultOf(
-      proposeLowLoadDose({ exerciseId: 'knee-extension', side: 'left' }, knownTen, choices),
+      proposeLowLoadDose({ exerciseId: 'knee-extension', side: 'left' }, knownTen, settings),
     );
     expect([made.dose.exerciseId, made.dose.side]).toEqual(['knee-extension', 'left']);
     expect([made.badDay.exerciseId, made.badDay.side]).toEqual(['knee-extension', 'left']);
@@ -74,7 +74,8 @@ describe('percentage of the maximum', () => {
   });
 
   it('a clinic cannot set its floor under 30 % nor its top over 60 %', () => {
-    const checked = (id: string, value: number) => checkChoices(strengthChoices, { ...choices, [id]: value });
+    const checked = (id: string, value: number) =>
+      checkSettings(strengthSettings, { ...settings, [id]: value });
     expect(checked('low-load-percent-floor', 29)[0]?.code).toBe('too-low');
     expect(checked('low-load-percent-floor', 30)).toEqual([]);
     expect(checked('low-load-percent-top', 61)[0]?.code).toBe('too-high');

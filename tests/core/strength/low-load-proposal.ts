@@ -1,14 +1,14 @@
 /** A low-load proposal under the clinic's default choices, for the tests of the dose. */
 import { defaultsOf } from '#core/clinic-choice.ts';
-import { strengthChoices } from '#core/strength/choices.ts';
+import { strengthSettings } from '#core/strength/choices.ts';
 import { type LowLoadProposal, lowLoadWork } from '#core/strength/low-load-dose.ts';
 import type { LowLoadInput } from '#core/strength/low-load-input.ts';
 import { resultOf } from './result-of.ts';
 
-export const choices = defaultsOf(strengthChoices);
+export const settings = defaultsOf(strengthSettings);
 
 export const propose = (input: LowLoadInput, other: Record<string, number> = {}) =>
-  lowLoadWork(input, { ...choices, ...other });
+  lowLoadWork(input, { ...settings, ...other });
 
 export const proposal = (input: LowLoadInput): LowLoadProposal => resultOf(propose(input));
 

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exercises } from '#core/catalogue/catalogue.ts';
-import type { Rung } from '#core/catalogue/exercise.ts';
+import type { Level } from '#core/catalogue/exercise.ts';
 import { families } from '#core/catalogue/families.ts';
-import { ladder, nextRung, previousRung } from '#core/variation/ladder.ts';
-import { rungOf } from '#core/variation/rung.ts';
+import { ladder, nextLevel, previousLevel } from '#core/variation/ladder.ts';
+import { levelOf } from '#core/variation/rung.ts';
 
 const runs = { seed: 20260131, numRuns: 300 };
 const person = fc.record({
@@ -14,13 +14,13 @@ const person = fc.record({
   statureCm: fc.double({ min: 140, max: 205, noNaN: true }),
 });
 
-const numbersOf = (rung: Rung): readonly (number | null)[] => [
-  rung.shareOfBodyMass,
-  rung.effectiveLoadKg,
-  rung.measuredShare,
-  rung.modelError,
-  rung.measure?.value ?? null,
-  ...rung.moments.map((moment) => moment.newtonMetres),
+const numbersOf = (level: Level): readonly (number | null)[] => [
+  level.shareOfBodyMass,
+  level.effectiveLoadKg,
+  level.measuredShare,
+  level.modelError,
+  level.measure?.value ?? null,
+  ...level.moments.map((moment) => moment.newtonMetres),
 ];
 
 describe('Ladders for every body', () => {
@@ -28,12 +28,12 @@ describe('Ladders for every body', () => {
     fc.assert(
       fc.property(person, (who) => {
         for (const family of families) {
-          const rungs = ladder(family.id, who);
-          expect(rungs.flatMap(numbersOf).every((figure) => figure === null || Number.isFinite(figure))).toBe(
-            true,
-          );
+          const levels = ladder(family.id, who);
+          expect(
+            levels.flatMap(numbersOf).every((figure) => figure === null || Number.isFinite(figure)),
+          ).toBe(true);
           if (family.order === 'listed') continue;
-          const values = rungs.flatMap((rung) => (rung.measure ? [rung.measure.value] : []));
+          const values = levels.flatMap((level) => (level.measure ? [level.measure.value] : []));
           expect(values).toEqual([...values].sort((a, b) => a - b));
         }
       }),
@@ -45,9 +45,9 @@ describe('Ladders for every body', () => {
     fc.assert(
       fc.property(person, (who) => {
         for (const { id } of exercises) {
-          const next = nextRung(id, who);
+          const next = nextLevel(id, who);
           if (!next) continue;
-          expect(previousRung(next.rung.exerciseId, who)?.rung.exerciseId).toBe(id);
+          expect(previousLevel(next.rung.exerciseId, who)?.rung.exerciseId).toBe(id);
           const family = families.find(
             (entry) => entry.id === exercises.find((exercise) => exercise.id === id)?.family,
           );
@@ -64,8 +64,8 @@ describe('Ladders for every body', () => {
         for (const exercise of exercises) {
           const setting = exercise.setting;
           if (setting && 'addedKg' in setting && setting.addedKg > 0) continue;
-          const single = rungOf(exercise, who).effectiveLoadKg;
-          const double = rungOf(exercise, { ...who, massKg: 2 * who.massKg }).effectiveLoadKg;
+          const single = levelOf(exercise, who).effectiveLoadKg;
+          const double = levelOf(exercise, { ...who, massKg: 2 * who.massKg }).effectiveLoadKg;
           if (single !== null) expect(double! / single).toBeCloseTo(2, 9);
         }
       }),

@@ -27,9 +27,9 @@ describe('Measured share of body mass in push-ups (Ebben 2011, values second-han
   });
 
   it('makes 51.2 kg of 80 kg body mass on the floor [strength 59]', () => {
-    const rungs = ladder('push-up', { sex: 'male', massKg: 80, statureCm: 175 });
+    const levels = ladder('push-up', { sex: 'male', massKg: 80, statureCm: 175 });
     // 0.64 × 80 kg.
-    expect(rungs.find((rung) => rung.exerciseId === 'push-up')?.effectiveLoadKg).toBeCloseTo(51.2, 9);
+    expect(levels.find((level) => level.exerciseId === 'push-up')?.effectiveLoadKg).toBeCloseTo(51.2, 9);
   });
 
   it('gives nothing above the highest hands measured, and nothing for hands and feet both raised', () => {

@@ -1,21 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
 import { defaultsOf } from '#core/clinic-choice.ts';
-import { variationChoices } from '#core/variation/choices.ts';
+import { variationSettings } from '#core/variation/choices.ts';
 import { startFit } from '#core/variation/start-rung.ts';
 import { proposeVariationDose, variationExerciseIds } from '#core/variation/variation-dose.ts';
 import type { VariationDoseInput } from '#core/variation/variation-dose-input.ts';
 
-const defaults = defaultsOf(variationChoices);
+const defaults = defaultsOf(variationSettings);
 const person = { sex: 'female', massKg: 65, statureCm: 162 } as const;
 
-const proposed = (input: Omit<VariationDoseInput, 'person'>, choices = defaults) => {
-  const outcome = proposeVariationDose({ person, ...input }, choices);
+const proposed = (input: Omit<VariationDoseInput, 'person'>, settings = defaults) => {
+  const outcome = proposeVariationDose({ person, ...input }, settings);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.refused));
   return { ...outcome.result, codes: outcome.notes.map((note) => note.code) };
 };
-const refusedCodes = (input: Omit<VariationDoseInput, 'person'>, choices = defaults) => {
-  const outcome = proposeVariationDose({ person, ...input }, choices);
+const refusedCodes = (input: Omit<VariationDoseInput, 'person'>, settings = defaults) => {
+  const outcome = proposeVariationDose({ person, ...input }, settings);
   return outcome.ok ? [] : outcome.refused.map((refusal) => `${refusal.field} ${refusal.code}`);
 };
 const chair = { exerciseId: 'sit-to-stand-chair', side: 'both' } as const;

@@ -6,11 +6,11 @@ import type { Access } from '#data/access.ts';
 import { addLimit, liftLimit, limitsOf } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';
 import { recordConsent } from '#data/consents.ts';
-import { nameDeputy } from '#data/deputies.ts';
+import { nameCoveringClinician } from '#data/deputies.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
-import { handleMatter } from '#data/handle-matter.ts';
-import { rebuildWorklist, rebuiltMatters } from '#data/matters.ts';
+import { handleWorklistItem } from '#data/handle-matter.ts';
+import { rebuildWorklist, rebuiltWorklistItems } from '#data/matters.ts';
 import { recordPreVisit } from '#data/pre-visits.ts';
 import { worklistItem } from '#data/schema/schema.ts';
 import { recordScreening } from '#data/screenings.ts';
@@ -23,7 +23,7 @@ import { freshStore } from '#tests/support/store.ts';
 
 let store: Store;
 let patientId: string;
-let deputyId: string;
+let coveringId: string;
 const dayMs = 86_400_000;
 const at = (hours: number): Access => accessOf(store, 'a', 'clinician-a', start + hours * 3_600_000);
 
@@ -38,7 +38,7 @@ const begin = async () => {
     role: 'clinician',
     administers: false,
   });
-  deputyId = added!.userId;
+  coveringId = added!.userId;
 };
 beforeEach(begin);
 afterEach(() => store.close());
@@ -111,16 +111,16 @@ const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
         joints: [],
       }),
     ),
-  takeOn: (access) =>
-    handleMatter(access, patientId, {
+  take: (access) =>
+    handleWorklistItem(access, patientId, {
       key: 'decision right-knee',
       act: 'assign',
       until: null,
       assignee: { id: 'clinician-a', name: 'A' },
       reason: '',
     }),
-  name: (access) => nameDeputy(access, deputyId),
-  nobody: (access) => nameDeputy(access, null),
+  name: (access) => nameCoveringClinician(access, coveringId),
+  nobody: (access) => nameCoveringClinician(access, null),
 };
 
 const sorted = <R extends { readonly key: string }>(rows: readonly R[]) =>
@@ -144,7 +144,7 @@ describe('the worklist over the care around the dose', () => {
         }
         const stored = await store.read.select().from(worklistItem);
         for (const row of stored) seen.add(row.kind);
-        const rebuilt = await rebuiltMatters(at(hours));
+        const rebuilt = await rebuiltWorklistItems(at(hours));
         expect(sorted(stored)).toEqual(sorted(rebuilt.map((row) => ({ snoozedUntil: null, ...row }))));
         const later = at(hours + 20 * 24);
         const shown = async () =>
@@ -160,7 +160,7 @@ describe('the worklist over the care around the dose', () => {
   }, 120_000);
 
   it('an untouched patient has no matter of care', async () => {
-    const rows = await rebuiltMatters(accessOf(store, 'a', 'clinician-a', start + dayMs));
+    const rows = await rebuiltWorklistItems(accessOf(store, 'a', 'clinician-a', start + dayMs));
     expect(rows.map(({ kind }) => kind)).not.toContain('event-review');
     expect(rows.map(({ kind }) => kind)).not.toContain('limit-ended');
   });

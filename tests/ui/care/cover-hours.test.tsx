@@ -2,7 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { DonePage } from '#ui/patient/session/pages/end-pages.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
 import { begin } from '../session-play.ts';
 import { today } from '../views.ts';
@@ -23,7 +23,7 @@ const places = [
   [
     'signing in where the clinic is known',
     <SignInForm key="known" hasPasskeys={false}>
-      <CoverHours clinic={clinic} />
+      <MonitoringHours clinic={clinic} />
     </SignInForm>,
   ],
 ] as const;

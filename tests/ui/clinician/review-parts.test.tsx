@@ -2,13 +2,13 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
 import { addDays } from '#core/day.ts';
-import { pictureOf } from '#core/review/picture.ts';
+import { reviewChartOf } from '#core/review/picture.ts';
 import { answeredSessions, record, series, since, today } from '#tests/core/review/builders.ts';
 import type { Patient } from '#ui/clinician/answers.ts';
 import { LimbView } from '#ui/clinician/review/limb-view.tsx';
-import { PictureBrush } from '#ui/clinician/review/picture-brush.tsx';
+import { RangeSelector } from '#ui/clinician/review/picture-brush.tsx';
 import { neighbourOf } from '#ui/clinician/review/picture-told.tsx';
-import { choiceFrom, stretchOf } from '#ui/clinician/review/review-choice.ts';
+import { choiceFrom, rangeOf } from '#ui/clinician/review/review-choice.ts';
 
 // Forms ask the framework for its router, which is not there outside a request.
 vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
@@ -41,32 +41,27 @@ describe('a stretch in the address', () => {
     ],
     [{}, { since: loaded.since, today: loaded.day }],
   ])('%j reads %j', (query, read) => {
-    expect(stretchOf(choiceFrom(query, patient, []), loaded)).toEqual(read);
+    expect(rangeOf(choiceFrom(query, patient, []), loaded)).toEqual(read);
   });
 });
 
-const picture = pictureOf(series(answeredSessions(['2026-03-04', '2026-03-10', '2026-03-20'], 2)));
+const chart = reviewChartOf(series(answeredSessions(['2026-03-04', '2026-03-10', '2026-03-20'], 2)));
 
 describe('going from day to day', () => {
   it('begins at the newest day with something on it and stops at the ends', () => {
-    const days = picture.days.map((one) => one.day);
-    expect(neighbourOf(picture.days, null, -1)?.day).toBe(days.at(-1));
-    expect(neighbourOf(picture.days, days[1]!, 1)?.day).toBe(days[2]);
-    expect(neighbourOf(picture.days, days[1]!, -1)?.day).toBe(days[0]);
-    expect(neighbourOf(picture.days, days[0]!, -1)).toBeNull();
-    expect(neighbourOf(picture.days, days.at(-1)!, 1)).toBeNull();
+    const days = chart.days.map((one) => one.day);
+    expect(neighbourOf(chart.days, null, -1)?.day).toBe(days.at(-1));
+    expect(neighbourOf(chart.days, days[1]!, 1)?.day).toBe(days[2]);
+    expect(neighbourOf(chart.days, days[1]!, -1)?.day).toBe(days[0]);
+    expect(neighbourOf(chart.days, days[0]!, -1)).toBeNull();
+    expect(neighbourOf(chart.days, days.at(-1)!, 1)).toBeNull();
   });
 });
 
 describe('the strip', () => {
   const strip = (from: string, to: string) =>
     renderToStaticMarkup(
-      <PictureBrush
-        picture={picture}
-        stretch={{ from, to }}
-        onStretch={() => undefined}
-        address="/r?days=84"
-      />,
+      <RangeSelector chart={chart} range={{ from, to }} onRange={() => undefined} address="/r?days=84" />,
     );
 
   it('has two named handles that say their day, over the whole time', () => {
@@ -88,7 +83,7 @@ describe('fingers or toes after the cuff', () => {
   const check = {
     sessionId: 's',
     day: '2026-03-04',
-    prescriptionItemId: 'line',
+    itemId: 'line',
     moment: 'after',
     colour: 'usual',
     feeling: 'not-usual',

@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import type { ScreeningItem } from '#core/screening/item.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
-import { askedFields, wishFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
-import { gatesWithRoom } from '#ui/clinician/review/picture-scale.ts';
+import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
+import { markersWithRoom } from '#ui/clinician/review/picture-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
-import { answerInWords, answersFrom, sheetGroups } from '#ui/clinician/screening/sheet-state.ts';
+import { answerInWords, answersFrom, itemGroups } from '#ui/clinician/screening/sheet-state.ts';
 import { agoInWords, momentInWords } from '#ui/clinician/when.ts';
 import { inputFrom } from '#ui/clinician/worklist/worklist-query.ts';
 import { countInWords, hrefOf, WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
@@ -46,7 +46,7 @@ const list = (count: number, patients: number): WorklistAnswer =>
       patientId: `p${place}`,
       givenName: 'A',
       familyName: `B${place}`,
-      matter: {
+      item: {
         key: `k${place}`,
         kind: 'awaiting-signature',
         sentence: 'A prescription awaits a signature.',
@@ -92,8 +92,8 @@ describe('the worklist', () => {
     ['review-day', null, '/patients/p0/review#next-review'],
     ['pause', 'd1', '/patients/p0/review?joint=left-knee#decision-d1'],
   ] as const)('a matter “%s” leads to where it is dealt with', (kind, decisionId, href) => {
-    const { matter } = list(1, 1).lines[0]!;
-    expect(hrefOf('p0', { ...matter, kind, decisionId, joint: 'left-knee' })).toBe(href);
+    const { item } = list(1, 1).lines[0]!;
+    expect(hrefOf('p0', { ...item, kind, decisionId, joint: 'left-knee' })).toBe(href);
   });
 
   it.each([
@@ -175,24 +175,20 @@ describe('the screening sheet', () => {
   });
 
   it('puts every question into one group, those that open everything first', () => {
-    expect(sheetGroups(items).map((group) => group.items.map((one) => one.id))).toEqual([
-      ['b'],
-      ['a'],
-      ['c'],
-    ]);
+    expect(itemGroups(items).map((group) => group.items.map((one) => one.id))).toEqual([['b'], ['a'], ['c']]);
   });
 
   it('says one reason once with all the limbs it reaches', () => {
     const reason = {
       code: 'past-clot',
       from: 'past-clot',
-      opening: 'closed' as const,
+      eligibility: 'closed' as const,
       text: 'Past clot.',
       clearedBy: null,
       support: 'clinic',
     };
     const outcome = (side: 'left' | 'right') =>
-      ({ method: 'occlusion', limb: 'leg', side, opening: 'closed', reasons: [reason] }) as const;
+      ({ method: 'occlusion', limb: 'leg', side, eligibility: 'closed', reasons: [reason] }) as const;
     expect(groupedReasons([outcome('left'), outcome('right')]).map((row) => row.limbs)).toEqual([
       ['left leg', 'right leg'],
     ]);
@@ -217,7 +213,7 @@ describe('asking for an occlusion dose', () => {
 
   it('the limb is the exercise’s own and is not asked', () => {
     expect(names({})).not.toContain('limb');
-    expect(wishFrom('occlusion', { exerciseId: 'knee-extension-seated' }).limb).toBe('leg');
+    expect(requestFrom('occlusion', { exerciseId: 'knee-extension-seated' }).limb).toBe('leg');
   });
 
   it('a scheme fills in its usual rest, and never over what was typed', () => {
@@ -229,29 +225,29 @@ describe('asking for an occlusion dose', () => {
 describe('the review’s choices', () => {
   it('offers the newest signed version of each line, those in force first', () => {
     const version = (
-      prescriptionItemId: string,
+      itemId: string,
       number: number,
       signedAt: number | null,
       endedAt: number | null = null,
-    ) => ({ prescriptionItemId, version: number, signedAt, endedAt }) as unknown as Version;
+    ) => ({ itemId, version: number, signedAt, endedAt }) as unknown as Version;
     const seen = linesOf([
       version('a', 1, 1, 5),
       version('b', 1, 1),
       version('b', 2, 2),
       version('b', 3, null),
     ]);
-    expect(seen.map((row) => `${row.prescriptionItemId}${row.version}`)).toEqual(['b2', 'a1']);
+    expect(seen.map((row) => `${row.itemId}${row.version}`)).toEqual(['b2', 'a1']);
   });
 
   it('where gates stand too close the more cautious keeps its sign', () => {
     const gate = (id: string, day: string, word: 'hold' | 'pause' | 'progress') =>
       ({ id, day, lastDay: day, word, count: 1, reasons: [], answered: null }) as const;
-    const gates = [
+    const markers = [
       gate('h', '2026-04-01', 'hold'),
       gate('p', '2026-04-02', 'pause'),
       gate('x', '2026-04-09', 'progress'),
     ];
-    const shown = gatesWithRoom(gates, (day) => Number(day.slice(-2)) * 10, 20);
+    const shown = markersWithRoom(markers, (day) => Number(day.slice(-2)) * 10, 20);
     expect([...shown].sort()).toEqual(['p', 'x']);
   });
 

@@ -10,7 +10,7 @@ import { occlusionChecks } from '#core/occlusion/checks.ts';
 import { allYes, cautions, doses } from '#tests/core/cautions/doses.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 import { sentenceFiles } from '#ui/words/german/sentences.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { figuresOf, isCountedAlike, longParts, partsOf, says, sentencesOf } from '../german-sentences.ts';
 
 const kinds = ['weight-bearing', 'range', 'load-limit', 'no-impact'] as const;
@@ -39,17 +39,17 @@ const pairs = Object.entries(german);
 describe('a caution in German', () => {
   it('is said in German, whatever brings it', () => {
     expect(texts.length).toBeGreaterThan(150);
-    expect(texts.filter((text) => tellGerman(text) === text)).toEqual([]);
+    expect(texts.filter((text) => translateToGerman(text) === text)).toEqual([]);
   });
 
   it('leaves no part of it in English', () => {
     const english = /\b(the|you|your|and|or|of|if|not|with|stop|limit)\b/i;
-    expect(texts.map(tellGerman).filter((told) => english.test(told))).toEqual([]);
+    expect(texts.map(translateToGerman).filter((told) => english.test(told))).toEqual([]);
   });
 
   it('names the joint and who set it where a limit stands', () => {
     expect(
-      tellGerman('There is a limit for your left knee: load. Keep to it as Dr. Ines Roth told you.'),
+      translateToGerman('There is a limit for your left knee: load. Keep to it as Dr. Ines Roth told you.'),
     ).toBe(
       'Für dieses Gelenk gilt eine Grenze (Knie links): wie schwer die Last ist. Halten Sie sie ein, wie Dr. Ines Roth es Ihnen gesagt hat.',
     );

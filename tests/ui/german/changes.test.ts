@@ -7,7 +7,7 @@ import { changesBetween } from '#core/engine/dose/volume.ts';
 import type { Dose } from '#core/model/dose.ts';
 import { changesForPatient } from '#core/prescribing/changes-in-words.ts';
 import { changeSentences } from '#ui/words/german/sentences/changes.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { says } from '../german-sentences.ts';
 import { anyDose } from './any-dose.ts';
 import { wrongWith } from './left-in-english.ts';
@@ -33,7 +33,7 @@ describe('a change of a dose', () => {
       fc.property(told, ({ from, to, isSame, kind, effect }) => {
         const proposal = proposalOf(from, isSame ? from : to, kind, effect);
         const text = changesForPatient(proposal, titleOf(from));
-        expect(wrongWith(text, tellGerman(text))).toBeNull();
+        expect(wrongWith(text, translateToGerman(text))).toBeNull();
         texts.add(text);
       }),
       { seed: 20260131, numRuns: 1500 },
@@ -45,13 +45,13 @@ describe('a change of a dose', () => {
 
   it('puts the new dose before the old one, as the English does', () => {
     const [first] = exercises;
-    expect(tellGerman(`${first!.title}: 2.5 kg instead of 4 kg; 3 sets instead of 2.`)).toBe(
-      `${tellGerman(first!.title)}: 2,5 kg statt 4 kg; 3 statt 2 Sätze.`,
+    expect(translateToGerman(`${first!.title}: 2.5 kg instead of 4 kg; 3 sets instead of 2.`)).toBe(
+      `${translateToGerman(first!.title)}: 2,5 kg statt 4 kg; 3 statt 2 Sätze.`,
     );
   });
 
   it('of an exercise nobody translated stays whole in English', () => {
     const text = 'An exercise of our own: 3 sets instead of 2.';
-    expect(tellGerman(text)).toBe(text);
+    expect(translateToGerman(text)).toBe(text);
   });
 });

@@ -1,7 +1,7 @@
 /** Every exercise in German: what the catalogue says, enumerated from the catalogue. */
 import { describe, expect, it } from 'vitest';
 import { exercises } from '#core/catalogue/catalogue.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { figuresOf, isCountedAlike, longParts, says, sentencesOf } from '../german-sentences.ts';
 
 const texts = [...new Set(exercises.flatMap(({ title, instructions }) => [title, ...instructions]))];
@@ -11,11 +11,11 @@ const pairs = Object.entries(german);
 describe('an exercise in German', () => {
   it('has its title and every step said in German', () => {
     expect(texts.length).toBeGreaterThan(250);
-    expect(texts.filter((text) => tellGerman(text) === text)).toEqual([]);
+    expect(texts.filter((text) => translateToGerman(text) === text)).toEqual([]);
   });
 
   it('is told apart from every other by its title', () => {
-    const titles = exercises.map(({ title }) => tellGerman(title));
+    const titles = exercises.map(({ title }) => translateToGerman(title));
     expect(titles.filter((title, place) => titles.indexOf(title) !== place)).toEqual([]);
   });
 
@@ -53,7 +53,7 @@ describe('an exercise in German', () => {
 
   it('has no sentence over 20 words and no title over 10', () => {
     expect(pairs.flatMap(([, told]) => longParts(told))).toEqual([]);
-    const titles = exercises.map(({ title }) => tellGerman(title));
+    const titles = exercises.map(({ title }) => translateToGerman(title));
     expect(titles.filter((title) => title.split(/\s+/).length > 10)).toEqual([]);
   });
 });

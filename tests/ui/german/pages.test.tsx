@@ -4,21 +4,21 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
-import { OpenedList } from '#ui/account/opened-list.tsx';
+import { AccessLogList } from '#ui/account/opened-list.tsx';
 import { notGiven } from '#ui/care/patient/visit-answers.ts';
 import { VisitQuestion } from '#ui/care/patient/visit-question.tsx';
-import { speakDaysOf } from '#ui/shared/text/text-of-time.ts';
-import { german, tellGerman } from '#ui/words/german.ts';
-import { speak } from '#ui/words.ts';
+import { setDayLocale } from '#ui/shared/text/text-of-time.ts';
+import { german, translateToGerman } from '#ui/words/german.ts';
+import { setLanguage } from '#ui/words.ts';
 import { leftInEnglish } from './left-in-english.ts';
 
 beforeAll(() => {
-  speak(german, tellGerman);
-  speakDaysOf('de-DE');
+  setLanguage(german, translateToGerman);
+  setDayLocale('de-DE');
 });
 afterAll(() => {
-  speak({});
-  speakDaysOf('en-GB');
+  setLanguage({});
+  setDayLocale('en-GB');
 });
 
 const textOf = (page: ReactElement): string =>
@@ -82,7 +82,7 @@ describe('in German', () => {
   it('who opened the record says the day as Germans write it, the year only where it is another', () => {
     const line = { name: 'Nuala D', reads: 2, writes: 1, reasons: [], handedTo: [] };
     const text = textOf(
-      <OpenedList
+      <AccessLogList
         day="2026-03-09"
         lines={[
           { ...line, day: '2026-03-08' },

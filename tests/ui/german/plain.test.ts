@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { longParts, partsOf, sentencesOf } from '../german-sentences.ts';
 
-const concerns = ['agreements', 'changes', 'doses', 'questions', 'reasons', 'refusals', 'self-management'];
+const concerns = ['consents', 'changes', 'doses', 'questions', 'reasons', 'refusals', 'self-management'];
 const pairs = concerns.flatMap((concern) => Object.entries(sentencesOf(concern)));
 const slotsOf = (text: string) => (text.match(/\{[#=]?[a-z-]+\}/g) ?? []).sort();
 

@@ -4,10 +4,10 @@ import { proposedWordings } from '#core/care/consent-wording.ts';
 import { joints } from '#core/joints.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { limbChoices } from '#ui/care/patient/visit-answers.ts';
-import { agreementSentences } from '#ui/words/german/sentences/agreements.ts';
+import { consentSentences } from '#ui/words/german/sentences/agreements.ts';
 import { jointSentences } from '#ui/words/german/sentences/joints.ts';
 import { questionSentences } from '#ui/words/german/sentences/questions.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { readySentences } from '#ui/words/ready.ts';
 import { wrongWith } from './left-in-english.ts';
 
@@ -17,7 +17,7 @@ const asked = screeningItems.flatMap(({ question, asks }) => [
 ]);
 
 const wrong = (texts: readonly string[]) =>
-  texts.map((text) => wrongWith(text, tellGerman(text))).filter(Boolean);
+  texts.map((text) => wrongWith(text, translateToGerman(text))).filter(Boolean);
 
 describe('before a visit', () => {
   it('every question and everything that can be ticked is told in German, and nothing else is in the file', () => {
@@ -34,27 +34,27 @@ describe('before a visit', () => {
   it('every joint, arm and leg has its name', () => {
     const named = [...joints.map((joint) => joint.replace('-', ' ')), ...limbChoices];
     expect(Object.keys(jointSentences).sort()).toEqual([...named].sort());
-    for (const name of named) expect(tellGerman(name)).not.toBe(name);
+    for (const name of named) expect(translateToGerman(name)).not.toBe(name);
   });
 
   it('every proposed agreement says the same in German, and a clinic’s own words stay', () => {
-    expect(Object.keys(agreementSentences).sort()).toEqual(Object.values(proposedWordings).sort());
+    expect(Object.keys(consentSentences).sort()).toEqual(Object.values(proposedWordings).sort());
     expect(wrong(Object.values(proposedWordings))).toEqual([]);
     const own = 'The clinic in Ward Street may ring my sister about my knee.';
-    expect(tellGerman(own)).toBe(own);
+    expect(translateToGerman(own)).toBe(own);
   });
 
   it('has as many sentences in an agreement as in English', () => {
     const sentences = (text: string) => text.split(/(?<=\.)\s/).length;
-    for (const [text, word] of Object.entries(agreementSentences))
+    for (const [text, word] of Object.entries(consentSentences))
       expect(sentences(word)).toBe(sentences(text));
   });
 });
 
 describe('a ready sentence that was sent in English', () => {
   it('is read in German as the ready list has it, changed words stay', () => {
-    for (const { en, de } of readySentences) expect(tellGerman(en)).toBe(de);
-    expect(tellGerman(`${readySentences[0]!.en} Ring me, Ana.`)).toBe(
+    for (const { en, de } of readySentences) expect(translateToGerman(en)).toBe(de);
+    expect(translateToGerman(`${readySentences[0]!.en} Ring me, Ana.`)).toBe(
       `${readySentences[0]!.en} Ring me, Ana.`,
     );
   });

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { CareAround } from '#core/care/closings.ts';
-import { holdOn, takenBackLately } from '#core/care/holds.ts';
+import { suspensionOn, withdrawnLately } from '#core/care/holds.ts';
 import { decide } from '#core/engine/decide.ts';
 import { explainToPatient } from '#core/engine/explain.ts';
 import { factFields } from '#core/engine/fact-fields.ts';
@@ -11,7 +11,7 @@ import { occlusion } from '#tests/core/engine/propose.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { reasonSentences } from '#ui/words/german/sentences/reasons.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { wrongWith } from './left-in-english.ts';
 
 const consent = (kind: 'occlusion-supervised' | 'occlusion-unsupervised', act: 'given' | 'withdrawn') => ({
@@ -22,11 +22,11 @@ const consent = (kind: 'occlusion-supervised' | 'occlusion-unsupervised', act: '
   by: 'u',
   reason: null,
 });
-const agreed = [consent('occlusion-supervised', 'given'), consent('occlusion-unsupervised', 'given')];
+const consented = [consent('occlusion-supervised', 'given'), consent('occlusion-unsupervised', 'given')];
 
 const around = (over: Partial<CareAround>): CareAround => ({
-  standing: { state: 'in-care', change: null, returned: null },
-  consents: agreed,
+  episodeStatus: { state: 'in-care', change: null, returned: null },
+  consents: consented,
   events: [],
   screening: null,
   ...over,
@@ -43,24 +43,24 @@ const operated = {
 } as const;
 
 const holds = [
-  around({ standing: { state: 'closed', change: null, returned: null } }),
-  around({ standing: { state: 'on-break', change: null, returned: null } }),
+  around({ episodeStatus: { state: 'closed', change: null, returned: null } }),
+  around({ episodeStatus: { state: 'on-break', change: null, returned: null } }),
   around({
-    standing: { state: 'in-care', change: null, returned: { on: '2026-03-01', from: 'hospital' } },
+    episodeStatus: { state: 'in-care', change: null, returned: { on: '2026-03-01', from: 'hospital' } },
   }),
   around({ events: [operated] }),
   around({ consents: [] }),
-].map((care) => holdOn(care, occlusion));
+].map((care) => suspensionOn(care, occlusion));
 
 const everyReason = [
   ...patientSentences.map(({ text }) => text),
-  ...holds.map((hold) => hold?.patientText ?? ''),
-  ...takenBackLately([consent('occlusion-supervised', 'withdrawn')], 0),
+  ...holds.map((suspension) => suspension?.patientText ?? ''),
+  ...withdrawnLately([consent('occlusion-supervised', 'withdrawn')], 0),
 ];
 
 describe('why something was decided', () => {
   it('every hold from outside the engine was asked for here', () => {
-    expect(holds.map((hold) => hold?.code)).toEqual([
+    expect(holds.map((suspension) => suspension?.code)).toEqual([
       'care-closed',
       'on-break',
       'returned',
@@ -70,7 +70,7 @@ describe('why something was decided', () => {
   });
 
   it('is told in German for every rule, answer and hold, and nothing else stands in the file', () => {
-    expect(everyReason.map((text) => wrongWith(text, tellGerman(text))).filter(Boolean)).toEqual([]);
+    expect(everyReason.map((text) => wrongWith(text, translateToGerman(text))).filter(Boolean)).toEqual([]);
     expect(Object.keys(reasonSentences).sort()).toEqual([...new Set(everyReason)].sort());
   });
 
@@ -80,7 +80,7 @@ describe('why something was decided', () => {
       fc.property(facts, (drawn) => {
         const told = explainToPatient(decide(drawn as unknown as Facts));
         for (const text of [told.decision, told.today, ...told.because])
-          expect(wrongWith(text, tellGerman(text))).toBeNull();
+          expect(wrongWith(text, translateToGerman(text))).toBeNull();
         expect(told.because.length).toBeLessThanOrEqual(3);
       }),
       { seed: 20260131, numRuns: 500 },
@@ -88,7 +88,7 @@ describe('why something was decided', () => {
   });
 
   it('says a pause, a sign and a rest as strictly as in English', () => {
-    expect(tellGerman('Stop your exercises until we have spoken with you.')).toBe(
+    expect(translateToGerman('Stop your exercises until we have spoken with you.')).toBe(
       'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
     );
     for (const [text, word] of Object.entries(reasonSentences)) {

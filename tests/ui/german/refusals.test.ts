@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { guessedFirst } from '#data/guessable-passphrase.ts';
 import { refusalSentences } from '#ui/words/german/sentences/refusals.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { wrongWith } from './left-in-english.ts';
 
 /** Files whose sentences reach a patient. */
@@ -50,20 +50,22 @@ const said = [...new Set(files.flatMap(sentencesOf))].filter((text) => !notForPa
 describe('a refusal', () => {
   it('every sentence of the files that answer a patient is told in German', () => {
     expect(said.length).toBeGreaterThan(20);
-    expect(said.map((text) => wrongWith(text, tellGerman(text))).filter(Boolean)).toEqual([]);
+    expect(said.map((text) => wrongWith(text, translateToGerman(text))).filter(Boolean)).toEqual([]);
   });
 
   it('names the tries and the seconds that are left', () => {
-    expect(tellGerman('That is not the PIN of this phone. 1 try left.')).toMatch(/Noch 1 Versuch\.$/);
-    expect(tellGerman('That is not the PIN of this phone. 4 tries left.')).toMatch(/Noch 4 Versuche\.$/);
-    expect(tellGerman('Too many tries. Wait 45 seconds, then try again.')).toMatch(/45 Sekunden/);
+    expect(translateToGerman('That is not the PIN of this phone. 1 try left.')).toMatch(/Noch 1 Versuch\.$/);
+    expect(translateToGerman('That is not the PIN of this phone. 4 tries left.')).toMatch(
+      /Noch 4 Versuche\.$/,
+    );
+    expect(translateToGerman('Too many tries. Wait 45 seconds, then try again.')).toMatch(/45 Sekunden/);
   });
 
   it('of a passphrase guessed first says why', () => {
     for (const typed of ['anna clinic lane', 'aaaabbbbaaaabbbb', 'qwertyuiop12', 'password1234']) {
       const reason = guessedFirst(typed, ['anna']) ?? '';
       expect(reason).not.toBe('');
-      expect(wrongWith(reason, tellGerman(reason))).toBeNull();
+      expect(wrongWith(reason, translateToGerman(reason))).toBeNull();
     }
   });
 

@@ -1,15 +1,15 @@
 /** The sheet for the time after care is told in German line by line, with the same figures and signs. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { PaperFacts, PaperLine } from '#core/care/paper-facts.ts';
-import type { Paper } from '#core/care/paper-words.ts';
+import type { DocumentFacts, DocumentItem } from '#core/care/paper-facts.ts';
+import type { CareDocument } from '#core/care/paper-words.ts';
 import { alwaysCautions } from '#core/cautions/always.ts';
 import { redFlags } from '#core/engine/facts.ts';
 import { joints } from '#core/joints.ts';
-import { sheetInWords } from '#ui/care/papers/paper-in-words.ts';
+import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
 import { careGerman } from '#ui/words/german/care.ts';
-import { sheetSentences } from '#ui/words/german/sentences/self-management.ts';
-import { tellGerman } from '#ui/words/german.ts';
+import { summarySentences } from '#ui/words/german/sentences/self-management.ts';
+import { translateToGerman } from '#ui/words/german.ts';
 import { says } from '../german-sentences.ts';
 import { anyDose } from './any-dose.ts';
 import { wrongWith } from './left-in-english.ts';
@@ -22,10 +22,15 @@ const day = fc
   )
   .map(([year, month, date]) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
 
-const held = fc.constantFrom<PaperLine['held']>(null, 'everything-rests', 'joint-rests', 'easier-only');
+const held = fc.constantFrom<DocumentItem['suspended']>(
+  null,
+  'everything-rests',
+  'joint-rests',
+  'easier-only',
+);
 
-const line: fc.Arbitrary<PaperLine> = fc
-  .record({ dose: anyDose, badDay: anyDose, signedOn: day, atEnd: fc.boolean(), held })
+const line: fc.Arbitrary<DocumentItem> = fc
+  .record({ dose: anyDose, badDay: anyDose, signedOn: day, atEnd: fc.boolean(), suspended: held })
   .map(({ dose, badDay, signedOn, ...rest }) => {
     const last = {
       ...{ dose, badDay, signedOn },
@@ -34,7 +39,7 @@ const line: fc.Arbitrary<PaperLine> = fc
       signedName: 'Dr. Ines Roth',
       endedOn: null,
     };
-    return { prescriptionItemId: 'l', first: last, last, ...rest };
+    return { itemId: 'l', first: last, last, ...rest };
   });
 
 const score = fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2);
@@ -49,11 +54,11 @@ const baseline = fc.record({
   usualEffusion: fc.constant('zero' as const),
   usualFatigue: fc.constant(null),
   setOn: day,
-  frozenBy: fc.constant('Kemal Yıldız'),
+  setBy: fc.constant('Kemal Yıldız'),
   dueForReview: fc.boolean(),
 });
 
-const facts: fc.Arbitrary<PaperFacts> = fc
+const facts: fc.Arbitrary<DocumentFacts> = fc
   .record({
     birthDay: day,
     endedOn: day,
@@ -83,20 +88,20 @@ const facts: fc.Arbitrary<PaperFacts> = fc
     },
     from: '2024-01-01',
     end: { on: endedOn, state: 'discharged', reason: 'so', by: 'Closer' },
-    log: {} as PaperFacts['log'],
+    log: {} as DocumentFacts['log'],
     decisions: [],
     limits: [],
-    checks: {} as PaperFacts['checks'],
+    checks: {} as DocumentFacts['checks'],
   }));
 
-const linesOf = (paper: Paper | null): readonly string[] =>
-  paper === null
+const linesOf = (document: CareDocument | null): readonly string[] =>
+  document === null
     ? []
     : [
-        ...paper.from.slice(1),
-        paper.about,
-        paper.title,
-        ...paper.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]),
+        ...document.from.slice(1),
+        document.about,
+        document.title,
+        ...document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]),
       ];
 
 /** What is of the clinic's own making stands in both languages alike. */
@@ -109,7 +114,10 @@ describe('the sheet after care in German', () => {
     const said = new Set(around);
     fc.assert(
       fc.property(facts, (drawn) => {
-        const [english, german] = [linesOf(sheetInWords(drawn)), linesOf(sheetInWords(drawn, tellGerman))];
+        const [english, german] = [
+          linesOf(summaryInWords(drawn)),
+          linesOf(summaryInWords(drawn, translateToGerman)),
+        ];
         expect(german).toHaveLength(english.length);
         for (const [place, text] of english.entries()) {
           said.add(text);
@@ -122,13 +130,13 @@ describe('the sheet after care in German', () => {
       text,
       ...text.split(/(?:born|on|swelling:) (?=\S)/).map((part) => part.replace(/\.$/, '')),
     ]);
-    expect(Object.keys(sheetSentences).filter((one) => !parts.some((text) => says(one, text)))).toEqual([]);
+    expect(Object.keys(summarySentences).filter((one) => !parts.some((text) => says(one, text)))).toEqual([]);
   });
 
   it('lists every warning sign, each under the same call as in English', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    const paper = sheetInWords(drawn!, tellGerman);
-    const signs = (paper?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
+    const document = summaryInWords(drawn!, translateToGerman);
+    const signs = (document?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
     expect(signs.map(({ title }) => title)).toEqual([
       'Hören Sie auf und rufen Sie sofort 112 an',
       'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachperson: 0711 55',
@@ -141,6 +149,8 @@ describe('the sheet after care in German', () => {
 
   it('is written for nobody who was handed to others', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    expect(sheetInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, tellGerman)).toBeNull();
+    expect(
+      summaryInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, translateToGerman),
+    ).toBeNull();
   });
 });

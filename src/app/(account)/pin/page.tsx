@@ -2,7 +2,7 @@ import { redirect } from 'next/navigation';
 import { clinicHere, phoneHere } from '#server/phone-here.ts';
 import { PinForm } from '#ui/account/pin-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import '#ui/words/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 
@@ -17,7 +17,7 @@ const PinPage = async () => {
     <PublicFrame chosen={await chosenOnPhone()}>
       <div className="stack-wide">
         <PinForm isSpent={state === 'too-many-tries'} />
-        {clinic ? <CoverHours clinic={clinic} /> : null}
+        {clinic ? <MonitoringHours clinic={clinic} /> : null}
       </div>
     </PublicFrame>
   );

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { OpeningsNotice } from '#ui/account/openings-notice.tsx';
+import { EmergencyAccessNotice } from '#ui/account/openings-notice.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { momentInWords } from '#ui/clinician/when.ts';
 import { filterFrom, inputFrom, type WorklistQuery } from '#ui/clinician/worklist/worklist-query.ts';
@@ -13,8 +13,8 @@ const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<W
   const query = await searchParams;
   return (
     <ClinicFrame place="/worklist" name={person.name}>
-      <OpeningsNotice
-        openings={await staff.team.openings()}
+      <EmergencyAccessNotice
+        emergencyAccesses={await staff.team.emergencyAccesses()}
         when={(instant) => momentInWords(instant, clock)}
       />
       <WorklistScreen

@@ -1,6 +1,6 @@
 /** Decisions of the last months, made by the engine from random quiet facts; the newest ones are made by the product itself. */
 import { defaultsOf } from '#core/clinic-choice.ts';
-import { engineChoices } from '#core/engine/choices.ts';
+import { engineSettings } from '#core/engine/choices.ts';
 import { decide } from '#core/engine/decide.ts';
 import { engineVersion } from '#core/engine/rules/table.ts';
 import { randomFacts } from '../../engine-trials/random-facts.ts';
@@ -35,12 +35,12 @@ const columns = [
 ];
 
 const poolOf = (random: Seeded) => {
-  const choices = JSON.stringify(defaultsOf(engineChoices));
+  const settings = JSON.stringify(defaultsOf(engineSettings));
   return Array.from({ length: poolSize }, () => {
     const facts = randomFacts(random, 0.9);
     const answers = decide(facts);
     const words = [answers.decision, answers.largestStep, answers.today, answers.contact];
-    return [JSON.stringify(facts), choices, engineVersion, ...words, JSON.stringify(answers.reasons)];
+    return [JSON.stringify(facts), settings, engineVersion, ...words, JSON.stringify(answers.reasons)];
   });
 };
 

@@ -9,13 +9,13 @@ import {
   clinicId,
   dayOf,
   type GroupPlan,
+  itemId,
   jointsOf,
   morningAfter,
   patientId,
   prescriptionId,
-  prescriptionItemId,
   sessionStart,
-  setsOfLine,
+  setsOfItem,
   versionAt,
   zone,
 } from './plan.ts';
@@ -54,7 +54,7 @@ const tablesOf = (client: Client) => ({
     ...owner,
     'session_id',
     'prescription_id',
-    'prescription_item_id',
+    'item_id',
     'set_number',
     'repetitions',
     'load_kg',
@@ -142,9 +142,9 @@ const writeSession = (
   const owner = [clinicId, patientId(patient)];
   const version = versionAt(plan, place);
   let number = (place * plan.patients + patient) * 8;
-  for (const [line, sets] of setsOfLine.entries()) {
-    const { loadKg } = doseOf(patient, line, version) as { readonly loadKg: number };
-    const said = [id, prescriptionId(patient, line, version), prescriptionItemId(patient, line)];
+  for (const [item, sets] of setsOfItem.entries()) {
+    const { loadKg } = doseOf(patient, item, version) as { readonly loadKg: number };
+    const said = [id, prescriptionId(patient, item, version), itemId(patient, item)];
     for (let at = 1; at <= sets; at++) {
       const repetitions = random.chance(0.05) ? 12 : 15 + random.below(11);
       const done = [at, repetitions, loadKg, 2, 'none'];

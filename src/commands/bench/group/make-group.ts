@@ -20,7 +20,7 @@ import { writeDecisions } from './decided-rows.ts';
 import { logTables, writeRound } from './logged-rows.ts';
 import { clinicId, dayOf, type GroupPlan, groupSeed, now, patientId, zone } from './plan.ts';
 import type { Client } from './raw-rows.ts';
-import { writeStandingRows } from './standing-rows.ts';
+import { writeRowsInForce } from './standing-rows.ts';
 
 const migrations = inRoot('drizzle');
 const groupSources = inRoot('src', 'commands', 'bench', 'group');
@@ -130,7 +130,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
     now,
   );
   client.exec('BEGIN');
-  writeStandingRows(client, plan, random);
+  writeRowsInForce(client, plan, random);
   client.exec('COMMIT');
   await withoutIndexes(client, async () => {
     await writeLogs(client, plan, random);

@@ -43,19 +43,18 @@ export const patientId = (number: number): string => `bench-patient-${number}`;
 export const jointsOf = (patient: number): readonly Joint[] =>
   patient % 5 === 0 ? ['right-knee', 'left-knee'] : ['right-knee'];
 
-export const setsOfLine = [3, 2] as const;
+export const setsOfItem = [3, 2] as const;
 /** Versions of each prescribed exercise over the whole time. */
-export const versionsOfLine = 4;
+export const versionsOfItem = 4;
 
-export const prescriptionItemId = (patient: number, line: number): string =>
-  `${patientId(patient)}-line-${line}`;
-export const prescriptionId = (patient: number, line: number, version: number): string =>
-  `${prescriptionItemId(patient, line)}-v${version}`;
+export const itemId = (patient: number, item: number): string => `${patientId(patient)}-line-${item}`;
+export const prescriptionId = (patient: number, item: number, version: number): string =>
+  `${itemId(patient, item)}-v${version}`;
 
 /** From 1; the version in force at a session. */
 export const versionAt = (plan: GroupPlan, session: number): number =>
-  1 + Math.floor((session * versionsOfLine) / plan.sessionsEach);
+  1 + Math.floor((session * versionsOfItem) / plan.sessionsEach);
 
 /** First session done on a version. */
 export const firstSessionOf = (plan: GroupPlan, version: number): number =>
-  Math.ceil(((version - 1) * plan.sessionsEach) / versionsOfLine);
+  Math.ceil(((version - 1) * plan.sessionsEach) / versionsOfItem);

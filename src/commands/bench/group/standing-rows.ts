@@ -10,13 +10,13 @@ import {
   firstSessionOf,
   type GroupPlan,
   intake,
+  itemId,
   jointsOf,
   patientId,
   prescriptionId,
-  prescriptionItemId,
   sessionStart,
-  setsOfLine,
-  versionsOfLine,
+  setsOfItem,
+  versionsOfItem,
 } from './plan.ts';
 import { type Client, type RawRows, rawRows } from './raw-rows.ts';
 
@@ -24,11 +24,11 @@ const clinician = 'bench-clinician';
 const ownedLoadsKg = [1, 2, 3, 4, 5, 6, 8];
 const loadOfVersion = [2, 3, 4, 5];
 
-export const doseOf = (patient: number, line: number, version: number): Dose => ({
+export const doseOf = (patient: number, item: number, version: number): Dose => ({
   method: 'low-load',
-  exerciseId: line === 0 ? 'knee-extension-seated' : 'straight-leg-raise',
+  exerciseId: item === 0 ? 'knee-extension-seated' : 'straight-leg-raise',
   side: patient % 5 === 0 ? 'both' : 'right',
-  sets: setsOfLine[line]!,
+  sets: setsOfItem[item]!,
   repetitions: { low: 15, high: 25 },
   reserve: 2,
   restSeconds: 90,
@@ -93,7 +93,7 @@ const columns = {
     'prescription',
     [
       ...owned,
-      'prescription_item_id',
+      'item_id',
       'version',
       'method',
       'exercise_id',
@@ -120,22 +120,15 @@ const tablesOf = (client: Client): Tables =>
 
 const writePrescriptions = (tables: Tables, plan: GroupPlan, patient: number): void => {
   const joints = JSON.stringify(jointsOf(patient));
-  for (const line of setsOfLine.keys()) {
-    for (let version = 1; version <= versionsOfLine; version++) {
-      const id = prescriptionId(patient, line, version);
-      const dose = doseOf(patient, line, version);
+  for (const item of setsOfItem.keys()) {
+    for (let version = 1; version <= versionsOfItem; version++) {
+      const id = prescriptionId(patient, item, version);
+      const dose = doseOf(patient, item, version);
       const badDay = { ...dose, sets: 1 };
       const at = version === 1 ? intake(plan) : sessionStart(plan, firstSessionOf(plan, version)) - 3_600_000;
       const [doseText, badDayText] = [JSON.stringify(dose), JSON.stringify(badDay)];
       const head = [id, clinicId, patientId(patient), at, clinician];
-      const body = [
-        prescriptionItemId(patient, line),
-        version,
-        dose.method,
-        dose.exerciseId,
-        doseText,
-        badDayText,
-      ];
+      const body = [itemId(patient, item), version, dose.method, dose.exerciseId, doseText, badDayText];
       const origin = version === 1 ? 'clinician' : 'progress';
       tables.prescription.add([...head, ...body, joints, cautions, '[]', origin]);
       tables.signature.add([id, clinicId, patientId(patient), at, clinician, clinician]);
@@ -165,20 +158,26 @@ const writePerson = (tables: Tables, plan: GroupPlan, patient: number, random: S
     tables.measurement.add([...headOf(value.kind), dayOf(came), value.kind, text, figure, 0]);
   }
   const weekdays = [1, 3, 5];
-  const lines = [...setsOfLine.keys()].map((line) => ({
-    prescriptionItemId: prescriptionItemId(patient, line),
+  const lines = [...setsOfItem.keys()].map((item) => ({
+    itemId: itemId(patient, item),
     weekdays,
   }));
   tables.programme.add([...headOf('programme'), 1, dayOf(came), JSON.stringify(lines)]);
   for (const joint of joints) {
-    const frozen = daysAgo(5 + random.below(55));
-    const values = [2, 2, 5, 10, 'none', 'zero', null, dayOf(frozen), 0];
-    tables.baseline.add([...headOf(`baseline-${joint}`, frozen), joint, ...values, clinician, 'Settled in.']);
+    const baselineValues = daysAgo(5 + random.below(55));
+    const values = [2, 2, 5, 10, 'none', 'zero', null, dayOf(baselineValues), 0];
+    tables.baseline.add([
+      ...headOf(`baseline-${joint}`, baselineValues),
+      joint,
+      ...values,
+      clinician,
+      'Settled in.',
+    ]);
   }
   writePrescriptions(tables, plan, patient);
 };
 
-export const writeStandingRows = (client: Client, plan: GroupPlan, random: Seeded): void => {
+export const writeRowsInForce = (client: Client, plan: GroupPlan, random: Seeded): void => {
   const tables = tablesOf(client);
   for (let patient = 0; patient < plan.patients; patient++) writePerson(tables, plan, patient, random);
   for (const table of Object.values(tables)) table.flush();

@@ -17,7 +17,7 @@ const feed = async (input: NodeJS.WritableStream): Promise<void> => {
   input.end();
 };
 
-export const deskPart: Part = {
+export const batchCommandPart: Part = {
   name: 'desk',
   about: 'calculation desk',
   run: async (): Promise<readonly Measured[]> => {
@@ -42,6 +42,6 @@ export const deskPart: Part = {
       'exit code': code,
     };
     const failed = code !== 0 || seen.lines !== lines;
-    return [{ part: 'desk', title: deskPart.about, bar: null, paired: null, figures, failed }];
+    return [{ part: 'desk', title: batchCommandPart.about, bar: null, paired: null, figures, failed }];
   },
 };

@@ -68,7 +68,7 @@ interface Act {
   readonly act: (page: Page, round: number) => Promise<void>;
 }
 
-const handle = 'input.brush-handle[aria-label="First day shown"]';
+const handle = 'input.range-handle[aria-label="First day shown"]';
 
 const acts: readonly Act[] = [
   {
@@ -78,12 +78,12 @@ const acts: readonly Act[] = [
   },
   {
     title: 'going one day on',
-    ready: (page) => page.locator('.picture-told button:enabled').first().focus(),
+    ready: (page) => page.locator('.chart-detail button:enabled').first().focus(),
     act: (page) => page.keyboard.press('Enter'),
   },
   {
     title: 'going one decision on',
-    ready: (page) => page.locator('.pic-gate-link[tabindex="0"]').first().focus(),
+    ready: (page) => page.locator('.chart-marker-link[tabindex="0"]').first().focus(),
     act: (page, round) => page.keyboard.press(round % 2 === 0 ? 'ArrowLeft' : 'ArrowRight'),
   },
 ];
@@ -122,7 +122,7 @@ const interactions = async (browser: Browser, { address, signIn }: Pages): Promi
     const context = await visitor(browser, desk, address, cookie);
     const page = await context.newPage();
     await page.goto(`${address}/patients/${patient}/review?days=${days}`);
-    await page.locator('.pic-gate-link').first().waitFor();
+    await page.locator('.chart-marker-link').first().waitFor();
     const { toPaintMs, threadMs } = await timesOf(page, act);
     const paired = pairedOf(toPaintMs.map((ms) => [ms, mostMs] as const));
     const figures = {
@@ -137,7 +137,7 @@ const interactions = async (browser: Browser, { address, signIn }: Pages): Promi
   return measured;
 };
 
-export const picturePart: Part = {
+export const chartPart: Part = {
   name: 'picture',
   about: 'review picture of three years: data ÷ raw rows, and what is done to it ÷ 100 ms',
   run: (settings): Promise<readonly Measured[]> =>

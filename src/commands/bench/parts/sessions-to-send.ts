@@ -29,13 +29,13 @@ export const sessionToSend = async (access: Access, patient: number): Promise<Se
     endedAt: access.now - 60_000,
     didExtra: false,
     stoppedByFlag: false,
-    sets: lines.flatMap((line) =>
-      Array.from({ length: line.dose.sets }, (_, at) => ({
-        prescriptionId: line.id,
-        prescriptionItemId: line.prescriptionItemId,
+    sets: lines.flatMap((item) =>
+      Array.from({ length: item.dose.sets }, (_, at) => ({
+        prescriptionId: item.id,
+        itemId: item.itemId,
         set: at + 1,
         repetitions: 20,
-        loadKg: line.dose.method === 'variation' ? line.dose.addedKg : line.dose.loadKg,
+        loadKg: item.dose.method === 'variation' ? item.dose.addedKg : item.dose.loadKg,
         reserve: 2,
         stopReason: 'none' as const,
       })),

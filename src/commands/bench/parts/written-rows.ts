@@ -24,14 +24,14 @@ export interface WrittenRows {
 export interface Marks {
   readonly last: ReadonlyMap<string, number>;
   /** The patient's part of the worklist as it stood; rows there are replaced, not added. */
-  readonly matters: string;
+  readonly worklistItems: string;
 }
 
-const mattersOf = (client: Client, patient: string): WrittenRows =>
+const worklistItemsOf = (client: Client, patient: string): WrittenRows =>
   rowsFrom(client, 'worklist_item', 'patient_id = ?', patient);
 
 export const marksOf = (client: Client, patient: string): Marks => ({
-  matters: JSON.stringify(mattersOf(client, patient)),
+  worklistItems: JSON.stringify(worklistItemsOf(client, patient)),
   last: new Map(
     tables.map((table) => {
       const [row] = client.prepare(`SELECT max(rowid) AS last FROM ${table}`).all() as {
@@ -50,9 +50,9 @@ const rowsFrom = (client: Client, table: string, where: string, value: Value): W
 
 /** The worklist counts as written only where it changed. */
 export const writtenSince = (client: Client, marks: Marks, patient: string): readonly WrittenRows[] => {
-  const matters = mattersOf(client, patient);
+  const worklistItems = worklistItemsOf(client, patient);
   const added = tables.map((table) => rowsFrom(client, table, 'rowid > ?', marks.last.get(table)!));
-  const replaced = JSON.stringify(matters) === marks.matters ? [] : [matters];
+  const replaced = JSON.stringify(worklistItems) === marks.worklistItems ? [] : [worklistItems];
   return [...added, ...replaced].filter((written) => written.rows.length > 0);
 };
 

@@ -6,7 +6,7 @@
 import type { Dose, OcclusionDose } from '../../model/dose.ts';
 import type { PrescriptionVersion } from '../../model/record.ts';
 import { milligrams } from '../../units.ts';
-import type { EngineChoiceValues } from '../choices.ts';
+import type { EngineSettingValues } from '../choices.ts';
 import type { Candidate, CutWithheld, Ladder } from './proposal.ts';
 import { repetitionsAsked, shareOf } from './volume.ts';
 
@@ -28,7 +28,7 @@ export interface EaseContext {
   readonly easeBacksBefore: number;
   readonly ownedLoadsKg: readonly number[];
   readonly ladder: Ladder;
-  readonly choices: EngineChoiceValues;
+  readonly settings: EngineSettingValues;
 }
 
 const isWithinCut = (share: number): boolean =>
@@ -73,7 +73,7 @@ const cutVolume = (dose: Dose, percent: number): Dose | null => {
  * act at once. The easier variation comes last, because one never signed for must wait.
  */
 const oneStepDown = (dose: Dose, context: EaseContext): Dose | null => {
-  const by = context.choices['repetition-step'];
+  const by = context.settings['repetition-step'];
   if (dose.method !== 'occlusion' && dose.repetitions.low > by) {
     const low = dose.repetitions.low - by;
     return { ...dose, repetitions: { low, high: Math.max(low, dose.repetitions.high - by) } };
@@ -107,15 +107,15 @@ const withheldCut = (context: EaseContext): CutWithheld | null => {
   const lastCut = context.history.filter((one) => one.origin === 'ease-back').at(-1);
   if (!lastCut) return null;
   const since = context.instant - lastCut.signedAt;
-  if (since < context.choices['cut-interval-days'] * dayMilliseconds) return 'cut-this-week';
+  if (since < context.settings['cut-interval-days'] * dayMilliseconds) return 'cut-this-week';
   if (context.flareDays >= 1 && since <= context.flareDays * dayMilliseconds) return 'cut-this-flare';
   return null;
 };
 
 export const easeBack = (context: EaseContext): Candidate => {
-  const { version, choices } = context;
+  const { version, settings } = context;
   const worklist =
-    context.easeBacksBefore + 1 >= choices['ease-backs-to-worklist'] ? (['two-ease-backs'] as const) : [];
+    context.easeBacksBefore + 1 >= settings['ease-backs-to-worklist'] ? (['two-ease-backs'] as const) : [];
   const same = (withheld: CutWithheld): Candidate => ({
     kind: 'same',
     dose: version.dose,
@@ -126,10 +126,10 @@ export const easeBack = (context: EaseContext): Candidate => {
   if (withheld) return same(withheld);
   const dose =
     stepBack(context) ??
-    cutVolume(version.dose, choices['ease-volume-percent']) ??
+    cutVolume(version.dose, settings['ease-volume-percent']) ??
     oneStepDown(version.dose, context);
   if (!dose) return same('floor-reached');
   const share = shareOf(dose, context.lastTolerated);
-  if (share !== null && share * 100 < choices['ease-floor-percent'] - 1e-9) return same('floor-reached');
+  if (share !== null && share * 100 < settings['ease-floor-percent'] - 1e-9) return same('floor-reached');
   return { kind: 'ease-back', dose, worklist };
 };

@@ -48,7 +48,11 @@ export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean
   limits.some((limit) => limit.kind !== 'load-limit' || limit.limitKg === null);
 
 /** The dose within the ceiling, on a load the patient owns; null where no such load exists. */
-export const withinCeiling = (dose: Dose, limitKg: number, ownedLoadsKg: readonly number[]): Dose | null => {
+export const withinLoadLimit = (
+  dose: Dose,
+  limitKg: number,
+  ownedLoadsKg: readonly number[],
+): Dose | null => {
   const handled = prescribedLoadKg(dose);
   if (milligrams(handled) <= milligrams(limitKg) || limitKg === Number.POSITIVE_INFINITY) return dose;
   const fitting = ownedLoadsKg.filter((owned) => milligrams(owned) <= milligrams(limitKg));

@@ -6,12 +6,12 @@
 import { dayNumber } from '../../day.ts';
 import type { Limit, PrescriptionVersion } from '../../model/record.ts';
 import type { DecisionWord } from '../answers.ts';
-import type { EngineChoiceValues } from '../choices.ts';
+import type { EngineSettingValues } from '../choices.ts';
 import type { Candidate } from './proposal.ts';
 
 export interface PreApproval {
   readonly id: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   readonly signedAt: number;
   readonly signedBy: string;
   readonly steps: number;
@@ -28,7 +28,7 @@ export interface ApprovalContext {
   readonly limits: readonly Limit[];
   /** Last day on which the screening is current; null = not screened, which covers nothing. */
   readonly screeningUntil: number | null;
-  readonly choices: EngineChoiceValues;
+  readonly settings: EngineSettingValues;
 }
 
 export type ApprovalEnd =
@@ -47,20 +47,20 @@ const dayMilliseconds = 86_400_000;
 export const approvalEnd = (
   approval: PreApproval,
   candidate: Candidate,
-  prescriptionItemId: string,
+  itemId: string,
   context: ApprovalContext,
 ): ApprovalEnd | null => {
-  const { choices, instant, day } = context;
+  const { settings, instant, day } = context;
   if (approval.withdrawnAt !== null && approval.withdrawnAt <= instant) return 'withdrawn';
-  if (approval.prescriptionItemId !== prescriptionItemId) return 'other-line';
+  if (approval.itemId !== itemId) return 'other-line';
   const since = context.history.filter((version) => version.signedAt > approval.signedAt);
   if (since.some((version) => version.origin === 'ease-back')) return 'eased-back-or-paused';
   if (context.decisionsSince.some((word) => word === 'ease-back' || word === 'pause')) {
     return 'eased-back-or-paused';
   }
   const taken = since.filter((version) => version.origin === 'progress').length;
-  if (taken >= Math.min(approval.steps, choices['pre-approval-steps'])) return 'steps-used';
-  const days = Math.min(approval.days, choices['pre-approval-days']);
+  if (taken >= Math.min(approval.steps, settings['pre-approval-steps'])) return 'steps-used';
+  const days = Math.min(approval.days, settings['pre-approval-days']);
   if (instant - approval.signedAt > days * dayMilliseconds) return 'days-over';
   const signedDay = Math.floor(approval.signedAt / dayMilliseconds);
   if (context.limits.some((limit) => limit.kind !== 'none' && limitBeganAfter(limit, signedDay))) {

@@ -9,13 +9,13 @@ import { restrictionSeconds } from '../../occlusion/restriction-time.ts';
 import { nextOwnedLoad } from '../../strength/load-step.ts';
 import { milligrams } from '../../units.ts';
 import type { Step } from '../answers.ts';
-import type { EngineChoiceValues } from '../choices.ts';
+import type { EngineSettingValues } from '../choices.ts';
 import { forbidsHarderVariation, type LimitInForce, loadCeilingKg } from './limits.ts';
 import type { Candidate, Ladder } from './proposal.ts';
 
 export interface StepContext {
   readonly largestStep: Step;
-  readonly choices: EngineChoiceValues;
+  readonly settings: EngineSettingValues;
   readonly ownedLoadsKg: readonly number[];
   readonly limits: readonly LimitInForce[];
   readonly ladder: Ladder;
@@ -59,30 +59,30 @@ const nextLoad = (
   const next = nextOwnedLoad(loadKg, context.ownedLoadsKg);
   if (!next || milligrams(next.loadKg) > milligrams(mostKg)) return 'nothing-left-to-step';
   if (milligrams(next.loadKg) > milligrams(loadCeilingKg(context.limits))) return 'limit-stands-in-the-way';
-  const allowed = milligrams(loadKg) * (100 + context.choices['load-step-percent']);
+  const allowed = milligrams(loadKg) * (100 + context.settings['load-step-percent']);
   return { loadKg: next.loadKg, isOverStep: milligrams(next.loadKg) * 100 > allowed };
 };
 
 export const stepLowLoad = (dose: LowLoadDose, context: StepContext): Candidate => {
-  const repetitions = moreRepetitions(dose.repetitions, context.signed, context.choices['repetition-step']);
+  const repetitions = moreRepetitions(dose.repetitions, context.signed, context.settings['repetition-step']);
   if (repetitions) return step({ ...dose, repetitions });
   if (context.largestStep === 'repetitions') return same(dose);
   const mostKg =
     dose.oneRepMaxKg === null ? Number.POSITIVE_INFINITY : (dose.oneRepMaxKg * lowLoadTopPercent) / 100;
   const next = nextLoad(dose.loadKg, mostKg, context);
-  const heavier = (choice: LoadChoice): LowLoadDose => ({
+  const heavier = (setting: LoadChoice): LowLoadDose => ({
     ...dose,
-    loadKg: choice.loadKg,
+    loadKg: setting.loadKg,
     repetitions: restart(dose.repetitions, context.signed),
   });
   if (typeof next !== 'string' && !next.isOverStep) return step(heavier(next), ['repetitions-start-again']);
-  if (dose.sets < context.choices['most-sets']) return step({ ...dose, sets: dose.sets + 1 });
+  if (dose.sets < context.settings['most-sets']) return step({ ...dose, sets: dose.sets + 1 });
   if (typeof next === 'string') return same(dose, [next]);
   return step(heavier(next), ['over-ten-percent', 'repetitions-start-again']);
 };
 
 export const stepVariation = (dose: VariationDose, context: StepContext): Candidate => {
-  const repetitions = moreRepetitions(dose.repetitions, context.signed, context.choices['repetition-step']);
+  const repetitions = moreRepetitions(dose.repetitions, context.signed, context.settings['repetition-step']);
   if (repetitions) return step({ ...dose, repetitions });
   if (context.largestStep === 'repetitions') return same(dose);
   if (forbidsHarderVariation(context.limits)) return same(dose, ['limit-stands-in-the-way']);
@@ -96,7 +96,7 @@ export const stepVariation = (dose: VariationDose, context: StepContext): Candid
     effectiveLoadKg: next.effectiveLoadKg,
     repetitions: restart(dose.repetitions, context.signed),
   };
-  const isOver = next.stepPercent !== null && next.stepPercent > context.choices['load-step-percent'];
+  const isOver = next.stepPercent !== null && next.stepPercent > context.settings['load-step-percent'];
   return step(harder, [
     ...(next.stepPercent === null ? (['step-size-unknown'] as const) : []),
     ...(isOver ? (['over-ten-percent'] as const) : []),
@@ -131,7 +131,7 @@ export const stepOcclusion = (
   target: readonly number[],
   context: StepContext,
 ): Candidate => {
-  const more = towardScheme(dose, target, context.choices['repetition-step']);
+  const more = towardScheme(dose, target, context.settings['repetition-step']);
   if (more && fitsUnderCap(more)) return step(more);
   if (context.largestStep === 'repetitions') return same(dose);
   const longer = more ? null : oneMoreSet(dose, target);

@@ -1,9 +1,9 @@
 /** Which doses of a line the joints tolerated: a full session at it, judged the morning after, with no complaint. */
-import type { ChoiceValues } from '../../clinic-choice.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
 import { dayFromNumber, dayNumber } from '../../day.ts';
 import type { Joint } from '../../joints.ts';
 import type { PatientRecord } from '../../model/record.ts';
-import { engineChoiceValues } from '../choices.ts';
+import { engineSettingValues } from '../choices.ts';
 import { countUpTo } from '../count-up-to.ts';
 import { decide } from '../decide.ts';
 import { factsFor } from '../facts-from-record.ts';
@@ -25,18 +25,18 @@ const isTolerated = (
   indexed: IndexedSession,
   joints: readonly Joint[],
   at: Moment,
-  choiceValues?: ChoiceValues,
+  settingValues?: SettingValues,
 ): boolean => {
-  const choices = engineChoiceValues(choiceValues);
+  const settings = engineSettingValues(settingValues);
   const index = indexRecord(record);
   return joints.every((joint) => {
-    const next = morningScoreOn(mornings(index, joint), indexed.day + 1, at.instant, choices);
+    const next = morningScoreOn(mornings(index, joint), indexed.day + 1, at.instant, settings);
     if (!next) return false;
     const instant = Math.max(next.morning.recordedAt, indexed.session.recordedAt, indexed.began);
     const then = { instant, day: dayFromNumber(indexed.day + 1) };
     // Entered so late that another session is judged by then: no word on this one.
-    if (judgedSession(index, joint, then, choices).session?.session !== indexed.session) return false;
-    const { reasons } = decide(factsFor(record, joint, then, choices), choices);
+    if (judgedSession(index, joint, then, settings).session?.session !== indexed.session) return false;
+    const { reasons } = decide(factsFor(record, joint, then, settings), settings);
     return reasons.every((reason) => silentOnTolerance.has(reason.rule));
   });
 };
@@ -44,10 +44,10 @@ const isTolerated = (
 /** One entry for each version tolerated, with the last day it was. */
 export const toleratedDoses = (
   record: PatientRecord,
-  prescriptionItemId: string,
+  itemId: string,
   joints: readonly Joint[],
   at: Moment,
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): readonly ToleratedDose[] => {
   const index = indexRecord(record);
   const from = dayNumber(at.day) - lookBackDays;
@@ -57,11 +57,11 @@ export const toleratedDoses = (
     if (indexed.day < from) break;
     const { session } = indexed;
     if (session.kind !== 'full' || session.recordedAt > at.instant) continue;
-    const done = session.sets.filter((set) => set.prescriptionItemId === prescriptionItemId);
+    const done = session.sets.filter((set) => set.itemId === itemId);
     if (wasEasier(session, done)) continue;
     const id = done[0]?.prescriptionId;
     const version = id === undefined || found.has(id) ? undefined : index.versions.get(id);
-    if (version && isTolerated(record, indexed, joints, at, choices)) {
+    if (version && isTolerated(record, indexed, joints, at, settings)) {
       found.set(version.id, { dose: version.dose, day: indexed.day });
     }
   }

@@ -4,7 +4,7 @@
  */
 import type { Dose, OcclusionDose } from '../../model/dose.ts';
 import { milligrams } from '../../units.ts';
-import type { EngineChoiceValues } from '../choices.ts';
+import type { EngineSettingValues } from '../choices.ts';
 import type { Candidate } from './proposal.ts';
 import { shareOf } from './volume.ts';
 
@@ -75,11 +75,11 @@ const returnTarget = (
   dose: Dose,
   tolerated: readonly ToleratedDose[],
   day: number,
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): Dose | null => {
   const fitting = tolerated.filter((one) => {
     const share = shareOf(one.dose, dose);
-    return day - one.day <= choices['return-within-days'] && share !== null && share > 1 + 1e-9;
+    return day - one.day <= settings['return-within-days'] && share !== null && share > 1 + 1e-9;
   });
   return fitting.sort((a, b) => b.day - a.day)[0]?.dose ?? null;
 };
@@ -91,11 +91,11 @@ export const returnStep = (
   day: number,
   lastCutDay: number | null,
   ownedLoadsKg: readonly number[],
-  choices: EngineChoiceValues,
+  settings: EngineSettingValues,
 ): Candidate | null => {
   if (lastCutDay === null) return null;
   const before = tolerated.filter((one) => one.day <= lastCutDay);
-  const target = returnTarget(dose, before, day, choices);
+  const target = returnTarget(dose, before, day, settings);
   const back = target && halfWayTo(dose, target, ownedLoadsKg);
   return back ? { kind: 'return', dose: back, named: ['return-not-step'] } : null;
 };

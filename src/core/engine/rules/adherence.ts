@@ -7,28 +7,28 @@ export const adherenceRules = [
     title: 'Sessions missed',
     effect: { decision: 'hold' },
     // Multiplied out, so that no planned session is no division by zero.
-    condition: (facts, _derived, choices) =>
-      facts.missedSessions14 >= choices['missed-sessions'] &&
+    condition: (facts, _derived, settings) =>
+      facts.missedSessions14 >= settings['missed-sessions'] &&
       (facts.plannedSessions14 - facts.missedSessions14) * 100 <
-        choices['adherence-percent'] * facts.plannedSessions14,
+        settings['adherence-percent'] * facts.plannedSessions14,
     observes: ['missedSessions14', 'plannedSessions14'],
-    threshold: (choices) =>
-      `${choices['missed-sessions']} or more missed in 14 days and under ${choices['adherence-percent']} % done`,
+    threshold: (settings) =>
+      `${settings['missed-sessions']} or more missed in 14 days and under ${settings['adherence-percent']} % done`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['missed-sessions', 'adherence-percent'],
+    settings: ['missed-sessions', 'adherence-percent'],
     patientSentence: 'Some sessions were missed, so stay where you are until they are regular again.',
   },
   {
     id: 'A2',
     title: 'Return after a break',
     effect: { decision: 'ease-back' },
-    condition: (facts, _derived, choices) => facts.gapDays >= choices['gap-days'],
+    condition: (facts, _derived, settings) => facts.gapDays >= settings['gap-days'],
     observes: ['gapDays'],
-    threshold: (choices) => `${choices['gap-days']} days or more without a session`,
+    threshold: (settings) => `${settings['gap-days']} days or more without a session`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['gap-days'],
+    settings: ['gap-days'],
     patientSentence: 'After a break it is best to start again with a little less.',
   },
 ] as const satisfies readonly Rule[];

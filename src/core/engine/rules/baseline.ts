@@ -14,19 +14,19 @@ export const baselineRules = [
     threshold: () => 'usual pain not frozen yet',
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [],
+    settings: [],
     patientSentence: 'We are still learning how your joint usually is, so stay where you are for now.',
   },
   {
     id: 'B1',
     title: 'Usual values too old',
     effect: { decision: 'hold', contact: 'routine' },
-    condition: (facts, _derived, choices) => facts.baselineAgeDays > choices['baseline-expiry'],
+    condition: (facts, _derived, settings) => facts.baselineAgeDays > settings['baseline-expiry'],
     observes: ['baselineAgeDays'],
-    threshold: (choices) => `usual values older than ${choices['baseline-expiry']} days`,
+    threshold: (settings) => `usual values older than ${settings['baseline-expiry']} days`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['baseline-expiry'],
+    settings: ['baseline-expiry'],
     patientSentence: 'It is time for us to look again at how your joint usually is.',
   },
   {
@@ -35,11 +35,11 @@ export const baselineRules = [
     effect: { decision: 'hold', contact: 'routine' },
     condition: (facts) => facts.baselineLatched,
     observes: ['baselineLatched'],
-    threshold: (choices) =>
-      `14-day mean of mornings once ${choices['stale-baseline-fall']} or more under usual pain, not cleared by a clinician`,
+    threshold: (settings) =>
+      `14-day mean of mornings once ${settings['stale-baseline-fall']} or more under usual pain, not cleared by a clinician`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['stale-baseline-fall'],
+    settings: ['stale-baseline-fall'],
     patientSentence: 'Your joint has been better than before, so we want to look again before you do more.',
   },
 ] as const satisfies readonly Rule[];

@@ -13,16 +13,16 @@ export const completionRules = [
     id: 'C1',
     title: 'Session broken off for the joint',
     effect: { decision: 'ease-back' },
-    condition: (facts, _derived, choices) =>
+    condition: (facts, _derived, settings) =>
       facts.repetitionsDonePercent !== null &&
-      facts.repetitionsDonePercent < choices['early-stop-percent'] &&
+      facts.repetitionsDonePercent < settings['early-stop-percent'] &&
       stoppedForTheJoint(facts.stopReason),
     observes: ['repetitionsDonePercent', 'stopReason'],
-    threshold: (choices) =>
-      `under ${choices['early-stop-percent']} % of the repetitions, stopped for pain, a symptom or an unknown reason`,
+    threshold: (settings) =>
+      `under ${settings['early-stop-percent']} % of the repetitions, stopped for pain, a symptom or an unknown reason`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['early-stop-percent'],
+    settings: ['early-stop-percent'],
     patientSentence: 'You had to stop early because of the joint, so do a little less.',
   },
   {
@@ -40,21 +40,21 @@ export const completionRules = [
         mark: 'second-hand',
       },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'Not all repetitions were done, so stay where you are.',
   },
   {
     id: 'C3',
     title: 'Nearer to failure than prescribed',
     effect: { decision: 'hold' },
-    condition: (facts, _derived, choices) =>
-      facts.reserveShortfall >= choices['reserve-shortfall'] && facts.prescribedReserve >= 1,
+    condition: (facts, _derived, settings) =>
+      facts.reserveShortfall >= settings['reserve-shortfall'] && facts.prescribedReserve >= 1,
     observes: ['reserveShortfall', 'prescribedReserve'],
-    threshold: (choices) =>
-      `${choices['reserve-shortfall']} or more repetitions nearer to failure than prescribed, or not said`,
+    threshold: (settings) =>
+      `${settings['reserve-shortfall']} or more repetitions nearer to failure than prescribed, or not said`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['reserve-shortfall'],
+    settings: ['reserve-shortfall'],
     patientSentence: 'The sets were harder than planned, so stay where you are.',
   },
   {
@@ -63,10 +63,10 @@ export const completionRules = [
     effect: { decision: 'hold' },
     effectFor: (facts) =>
       facts.sessionsOnTarget < 1 ? { decision: 'hold' } : { largestStep: 'repetitions' },
-    condition: (facts, _derived, choices) => facts.sessionsOnTarget < choices['sessions-on-target'],
+    condition: (facts, _derived, settings) => facts.sessionsOnTarget < settings['sessions-on-target'],
     observes: ['sessionsOnTarget'],
-    threshold: (choices) =>
-      `no session on target holds; fewer than ${choices['sessions-on-target']} in a row allow repetitions only`,
+    threshold: (settings) =>
+      `no session on target holds; fewer than ${settings['sessions-on-target']} in a row allow repetitions only`,
     restsOn: 'source',
     citations: [
       {
@@ -76,7 +76,7 @@ export const completionRules = [
         remark: 'From memory; the half step after one session is a choice.',
       },
     ],
-    choices: ['sessions-on-target'],
+    settings: ['sessions-on-target'],
     patientSentence: 'Let us see this dose done as planned a little longer before a bigger step.',
   },
 ] as const satisfies readonly Rule[];

@@ -11,21 +11,21 @@ export const disturbanceRules = [
     threshold: () => 'extra pain relief taken, or not said',
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [],
+    settings: [],
     patientSentence: 'Extra pain relief can hide how the joint is, so stay where you are.',
   },
   {
     id: 'D2',
     title: 'Treatment changed lately',
     effect: { decision: 'hold', contact: 'routine' },
-    condition: (facts, _derived, choices) =>
-      facts.treatmentChangeDays !== null && facts.treatmentChangeDays <= choices['treatment-change-days'],
+    condition: (facts, _derived, settings) =>
+      facts.treatmentChangeDays !== null && facts.treatmentChangeDays <= settings['treatment-change-days'],
     observes: ['treatmentChangeDays'],
-    threshold: (choices) =>
-      `medicine change or joint injection within ${choices['treatment-change-days']} days`,
+    threshold: (settings) =>
+      `medicine change or joint injection within ${settings['treatment-change-days']} days`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['treatment-change-days'],
+    settings: ['treatment-change-days'],
     patientSentence: 'Your treatment changed lately, so stay where you are while it settles.',
   },
   {
@@ -34,11 +34,11 @@ export const disturbanceRules = [
     effect: { decision: 'hold', contact: 'routine' },
     condition: (facts) => facts.overdone,
     observes: ['overdone'],
-    threshold: (choices) =>
-      `more than ${choices['overdone-percent']} % over the load, or extra sets or sessions, or not said`,
+    threshold: (settings) =>
+      `more than ${settings['overdone-percent']} % over the load, or extra sets or sessions, or not said`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: ['overdone-percent'],
+    settings: ['overdone-percent'],
     patientSentence: 'You did more than planned, so stay where you are and let us talk about it.',
   },
   {
@@ -50,7 +50,7 @@ export const disturbanceRules = [
     threshold: () => 'the joint gave way, or not said',
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint gave way, so stay where you are and let us know.',
   },
 ] as const satisfies readonly Rule[];

@@ -17,7 +17,7 @@ export const effusionRules = [
     threshold: () => 'effusion 3+',
     restsOn: 'source',
     citations: [{ ...table, remark: 'Stricter than printed, which holds and treats at 2+ and more.' }],
-    choices: [],
+    settings: [],
     patientSentence: 'There is much fluid in the joint. Rest it and speak with us today.',
   },
   {
@@ -29,7 +29,7 @@ export const effusionRules = [
     threshold: () => 'effusion 2+ in two tests running',
     restsOn: 'source',
     citations: [{ ...table, remark: 'Stricter than printed, which tells the team at the third.' }],
-    choices: [],
+    settings: [],
     patientSentence: 'The fluid in the joint has not gone down. Rest it and speak with us today.',
   },
   {
@@ -44,7 +44,7 @@ export const effusionRules = [
       table,
       { source: 'sturgill-2009', locator: 'abstract: kappa 0.75, 54 of 75 pairs agreed', mark: 'seen' },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'There is fluid in the joint. Rest it until it has gone down; then do a little less.',
   },
   {
@@ -56,7 +56,7 @@ export const effusionRules = [
     threshold: () => 'effusion 1+ where zero or trace is usual',
     restsOn: 'source',
     citations: [{ ...table, remark: 'Printed for the session after a 2+; applied from the first 1+.' }],
-    choices: [],
+    settings: [],
     patientSentence: 'There is a little fluid in the joint, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

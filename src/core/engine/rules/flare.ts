@@ -19,18 +19,18 @@ export const flareRules = [
     citations: [
       { source: 'oa-flares-2021', locator: 'abstract: median 5 days, quartiles 3–8', mark: 'seen' },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'This flare has lasted longer than most. Rest the joint until we have spoken.',
   },
   {
     id: 'F1i',
     title: 'Flare in inflammatory arthritis',
     effect: { decision: 'ease-back', today: 'bad-day', contact: 'routine' },
-    condition: (facts, _derived, choices) =>
-      facts.inflammatoryArthritis && facts.flareDays >= choices['inflammatory-flare-days'],
+    condition: (facts, _derived, settings) =>
+      facts.inflammatoryArthritis && facts.flareDays >= settings['inflammatory-flare-days'],
     observes: ['flareDays', 'inflammatoryArthritis'],
-    threshold: (choices) =>
-      `flare of ${choices['inflammatory-flare-days']} days or more in inflammatory arthritis`,
+    threshold: (settings) =>
+      `flare of ${settings['inflammatory-flare-days']} days or more in inflammatory arthritis`,
     restsOn: 'source',
     citations: [
       {
@@ -40,7 +40,7 @@ export const flareRules = [
         remark: 'Three days is a choice: the source only says that such flares last.',
       },
     ],
-    choices: ['inflammatory-flare-days'],
+    settings: ['inflammatory-flare-days'],
     patientSentence: 'Your flare goes on, so do the easier session and let us know.',
   },
   {
@@ -55,7 +55,7 @@ export const flareRules = [
       { source: 'acsm-flare-advice', locator: 'summary of the guideline', mark: 'second-hand' },
       { source: 'oa-flares-2021', locator: 'definition: worse for 24 hours or more', mark: 'seen' },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'You are in a flare, so do the easier session until it has passed.',
   },
 ] as const satisfies readonly Rule[];

@@ -41,7 +41,7 @@ export const missingRules = [
     threshold: () => 'any required answer not given',
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [],
+    settings: [],
     patientSentence: 'We do not have all your answers yet, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

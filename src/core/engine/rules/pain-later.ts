@@ -25,7 +25,7 @@ export const painLaterRules = [
         remark: 'Design and result were seen, the wording of the rule is from memory.',
       },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint was still sorer than usual the next morning, so do a little less.',
   },
   {
@@ -39,7 +39,7 @@ export const painLaterRules = [
     citations: [
       { source: 'silbernagel-2007', locator: 'pain-monitoring rule, next morning', mark: 'memory' },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint was a little sorer than usual the next morning, so stay where you are.',
   },
   {
@@ -51,7 +51,7 @@ export const painLaterRules = [
     threshold: () => 'two hours after 2 over the top of usual pain',
     restsOn: 'source',
     citations: [{ source: 'two-hour-rule', locator: 'restated advice', mark: 'second-hand' }],
-    choices: [],
+    settings: [],
     patientSentence: 'Two hours later the joint was clearly sorer than usual, so do a little less.',
   },
   {
@@ -63,7 +63,7 @@ export const painLaterRules = [
     threshold: () => 'two hours after 1 over the top of usual pain',
     restsOn: 'source',
     citations: [{ source: 'two-hour-rule', locator: 'restated advice', mark: 'second-hand' }],
-    choices: [],
+    settings: [],
     patientSentence: 'Two hours later the joint was a little sorer than usual, so stay where you are.',
   },
   {
@@ -77,7 +77,7 @@ export const painLaterRules = [
     citations: [
       { source: 'silbernagel-2007', locator: 'pain-monitoring rule, week to week', mark: 'memory' },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'Your mornings have been sorer than usual all week, so do a little less.',
   },
   {
@@ -92,7 +92,7 @@ export const painLaterRules = [
       { source: 'silbernagel-2007', locator: 'pain-monitoring rule, week to week', mark: 'memory' },
       { source: 'salaffi-2004', locator: 'slight change 1 point', mark: 'seen' },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'Your mornings have been a little sorer this week, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

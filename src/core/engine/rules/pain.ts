@@ -17,36 +17,36 @@ export const painRules = [
     id: 'P1',
     title: 'Severe pain',
     effect: { decision: 'ease-back', today: 'bad-day', contact: 'same-day' },
-    condition: (_facts, { peak }, choices) => reaches(peak, choices['severe-pain']),
+    condition: (_facts, { peak }, settings) => reaches(peak, settings['severe-pain']),
     observes: ['peak'],
-    threshold: (choices) => `highest pain ${choices['severe-pain']} or more`,
+    threshold: (settings) => `highest pain ${settings['severe-pain']} or more`,
     restsOn: 'clinic-choice',
     citations: [{ source: 'thieme-2021', locator: 'grouping of scores, 8–10', mark: 'seen' }],
-    choices: ['severe-pain'],
+    settings: ['severe-pain'],
     patientSentence: 'Your pain was very strong, so do less and speak with us today.',
   },
   {
     id: 'P1x',
     title: 'Severe pain far over usual, or twice running',
     effect: { decision: 'pause', today: 'none', contact: 'same-day' },
-    condition: (facts, { peak, usual }, choices) =>
+    condition: (facts, { peak, usual }, settings) =>
       peak !== null &&
-      (peak >= choices['pause-pain'] ||
-        (peak >= choices['pause-rise-pain'] && peak - usual >= choices['pause-rise']) ||
+      (peak >= settings['pause-pain'] ||
+        (peak >= settings['pause-rise-pain'] && peak - usual >= settings['pause-rise']) ||
         (facts.painNextMorning !== null &&
-          facts.painNextMorning >= choices['pause-morning-pain'] &&
-          facts.painNextMorning - usual >= choices['pause-repeat-rise']) ||
-        (peak >= choices['severe-pain'] &&
+          facts.painNextMorning >= settings['pause-morning-pain'] &&
+          facts.painNextMorning - usual >= settings['pause-repeat-rise']) ||
+        (peak >= settings['severe-pain'] &&
           facts.previousPeakEight &&
-          peak - usual >= choices['pause-repeat-rise'])),
+          peak - usual >= settings['pause-repeat-rise'])),
     observes: ['peak', 'painNextMorning', 'previousPeakEight', 'usualPain'],
-    threshold: (choices) =>
-      `highest pain ${choices['pause-pain']}; or ${choices['pause-rise-pain']} or more and ${choices['pause-rise']} over usual; ` +
-      `or next morning ${choices['pause-morning-pain']} or more and ${choices['pause-repeat-rise']} over usual; ` +
-      `or ${choices['severe-pain']} or more twice running and ${choices['pause-repeat-rise']} over usual`,
+    threshold: (settings) =>
+      `highest pain ${settings['pause-pain']}; or ${settings['pause-rise-pain']} or more and ${settings['pause-rise']} over usual; ` +
+      `or next morning ${settings['pause-morning-pain']} or more and ${settings['pause-repeat-rise']} over usual; ` +
+      `or ${settings['severe-pain']} or more twice running and ${settings['pause-repeat-rise']} over usual`,
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [
+    settings: [
       'pause-pain',
       'pause-rise-pain',
       'pause-rise',
@@ -72,7 +72,7 @@ export const painRules = [
         remark: 'Over 5 counted as high risk in 76 people with severe hip or knee osteoarthritis.',
       },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'Your pain went higher than we want it to go, so do a little less.',
   },
   {
@@ -91,7 +91,7 @@ export const painRules = [
         remark: 'The trial swapped the session; it did not change the plan.',
       },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint was sore before you began, so today is for the easier session.',
   },
   {
@@ -111,7 +111,7 @@ export const painRules = [
       },
       { source: 'farrar-2001', locator: 'important change about 2 points', mark: 'seen' },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint was sorer than usual before you began, so stay where you are.',
   },
   {
@@ -132,7 +132,7 @@ export const painRules = [
         mark: 'second-hand',
       },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint hurt while you trained, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -55,7 +55,7 @@ export const redFlagRules = [
         remark: 'Chest pain and breathlessness; the remaining signs of the list are from memory.',
       },
     ],
-    choices: [],
+    settings: [],
     patientSentence: 'Stop and ask for help now. You told us of a sign that a person must look at first.',
   },
 ] as const satisfies readonly Rule[];

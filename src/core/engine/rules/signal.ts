@@ -12,8 +12,8 @@ export const signalRules = [
     effect: { decision: 'hold' },
     condition: (facts) => facts.symptomSignal,
     observes: ['symptomSignal'],
-    threshold: (choices) =>
-      `sum of mornings over usual reached ${choices['signal-interval']} standard deviations`,
+    threshold: (settings) =>
+      `sum of mornings over usual reached ${settings['signal-interval']} standard deviations`,
     restsOn: 'source',
     citations: [
       {
@@ -22,7 +22,7 @@ export const signalRules = [
         mark: 'computed',
       },
     ],
-    choices: ['signal-interval', 'signal-least-values', 'signal-inflation'],
+    settings: ['signal-interval', 'signal-least-values', 'signal-inflation'],
     patientSentence: 'Your mornings seem to be getting slowly sorer, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -14,39 +14,39 @@ export const stiffnessRules = [
     id: 'T1',
     title: 'Long stiffness, far over usual',
     effect: { decision: 'ease-back', contact: 'routine' },
-    condition: ({ stiffnessMinutes, usualStiffnessMinutes }, _derived, choices) =>
+    condition: ({ stiffnessMinutes, usualStiffnessMinutes }, _derived, settings) =>
       typeof stiffnessMinutes === 'number' &&
       stiffnessMinutes >
         Math.max(
           inflammatoryCut,
-          usualStiffnessMinutes + choices['stiffness-ease-offset'],
-          usualStiffnessMinutes * choices['stiffness-ease-factor'],
+          usualStiffnessMinutes + settings['stiffness-ease-offset'],
+          usualStiffnessMinutes * settings['stiffness-ease-factor'],
         ),
     observes: ['stiffnessMinutes', 'usualStiffnessMinutes'],
-    threshold: (choices) =>
-      `over 60 min, over usual + ${choices['stiffness-ease-offset']} min and over ${choices['stiffness-ease-factor']} × usual`,
+    threshold: (settings) =>
+      `over 60 min, over usual + ${settings['stiffness-ease-offset']} min and over ${settings['stiffness-ease-factor']} × usual`,
     restsOn: 'source',
     citations: [
       { source: 'acr-ra-criteria-1987', locator: 'stiffness of 1 hour or more', mark: 'second-hand' },
     ],
-    choices: ['stiffness-ease-offset', 'stiffness-ease-factor'],
+    settings: ['stiffness-ease-offset', 'stiffness-ease-factor'],
     patientSentence: 'The joint stayed stiff far longer than usual, so do a little less.',
   },
   {
     id: 'T2',
     title: 'Stiffness over usual',
     effect: { decision: 'hold' },
-    condition: ({ stiffnessMinutes, usualStiffnessMinutes }, _derived, choices) =>
+    condition: ({ stiffnessMinutes, usualStiffnessMinutes }, _derived, settings) =>
       typeof stiffnessMinutes === 'number' &&
       stiffnessMinutes >
         Math.max(
           osteoarthritisCut,
-          usualStiffnessMinutes + choices['stiffness-hold-offset'],
-          usualStiffnessMinutes * choices['stiffness-hold-factor'],
+          usualStiffnessMinutes + settings['stiffness-hold-offset'],
+          usualStiffnessMinutes * settings['stiffness-hold-factor'],
         ),
     observes: ['stiffnessMinutes', 'usualStiffnessMinutes'],
-    threshold: (choices) =>
-      `over 30 min, over usual + ${choices['stiffness-hold-offset']} min and over ${choices['stiffness-hold-factor']} × usual`,
+    threshold: (settings) =>
+      `over 30 min, over usual + ${settings['stiffness-hold-offset']} min and over ${settings['stiffness-hold-factor']} × usual`,
     restsOn: 'source',
     citations: [
       {
@@ -55,7 +55,7 @@ export const stiffnessRules = [
         mark: 'second-hand',
       },
     ],
-    choices: ['stiffness-hold-offset', 'stiffness-hold-factor'],
+    settings: ['stiffness-hold-offset', 'stiffness-hold-factor'],
     patientSentence: 'The joint stayed stiff longer than usual, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

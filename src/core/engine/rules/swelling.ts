@@ -14,7 +14,7 @@ export const swellingRules = [
     threshold: () => 'swelling answered as severe',
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint is very swollen. Rest it and speak with us today.',
   },
   {
@@ -26,7 +26,7 @@ export const swellingRules = [
     threshold: () => 'swelling answered as clear',
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint is clearly swollen. Rest it today; afterwards do a little less.',
   },
   {
@@ -38,7 +38,7 @@ export const swellingRules = [
     threshold: () => 'swelling answered as slight where none is usual',
     restsOn: 'clinic-choice',
     citations: [],
-    choices: [],
+    settings: [],
     patientSentence: 'The joint is a little swollen, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

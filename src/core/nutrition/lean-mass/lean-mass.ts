@@ -7,14 +7,14 @@
  */
 import { calculation } from '../../calculation.ts';
 import type { Citation } from '../../citation.ts';
-import type { ChoiceValues } from '../../clinic-choice.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
 import type { Field, InputOf } from '../../describe.ts';
 import { needed } from '../../needed-inputs.ts';
 import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
 import type { NutritionSource } from '../../sources/nutrition.ts';
 import { ageYears, massKg, type Sex, sex, statureCm } from '../body-fields.ts';
 import { bodyMassIndex } from '../body-mass-index.ts';
-import { choiceOf, nutritionDefaults } from '../choices.ts';
+import { nutritionDefaults, settingOf } from '../choices.ts';
 import { boer } from './boer.ts';
 import type { LeanMassFormula } from './formula.ts';
 import { fromBodyFatCitation, leanMassFromBodyFatKg } from './from-body-fat.ts';
@@ -44,10 +44,10 @@ const believed = (
   lean: number,
   mass: number,
   formula: string,
-  choices: ChoiceValues,
+  settings: SettingValues,
   notes: readonly Note[],
 ): Outcome<LeanMass> => {
-  const least = choiceOf(choices, 'lean-mass-share-min');
+  const least = settingOf(settings, 'lean-mass-share-min');
   if (lean >= mass) {
     return refuse(
       'massKg',
@@ -66,10 +66,10 @@ const believed = (
 };
 
 /** A body-mass index the formulas were not made for, as a refusal; null when it is inside the clinic's bounds. */
-const bodyMassIndexRefusal = (mass: number, stature: number, choices: ChoiceValues) => {
+const bodyMassIndexRefusal = (mass: number, stature: number, settings: SettingValues) => {
   const index = bodyMassIndex(mass, stature);
-  const low = choiceOf(choices, 'lean-mass-bmi-min');
-  const high = choiceOf(choices, 'lean-mass-bmi-max');
+  const low = settingOf(settings, 'lean-mass-bmi-min');
+  const high = settingOf(settings, 'lean-mass-bmi-max');
   if (index >= low && index <= high) return null;
   return refuse(
     'massKg',
@@ -90,23 +90,23 @@ const jamesNotes = (person: Sex, mass: number, stature: number): readonly Note[]
 
 export const leanMass = (
   given: LeanMassInput,
-  choices: ChoiceValues = nutritionDefaults,
+  settings: SettingValues = nutritionDefaults,
 ): Outcome<LeanMass> => {
   if (given.formula === 'body-fat') {
     const full = needed(given, ['bodyFatPercent'], 'this formula takes measured body fat');
     if (!full.ok) return full;
     const lean = leanMassFromBodyFatKg(given.massKg, full.result.bodyFatPercent);
-    return believed(lean, given.massKg, given.formula, choices, []);
+    return believed(lean, given.massKg, given.formula, settings, []);
   }
   const full = needed(given, ['sex', 'statureCm'], 'this formula takes it');
   if (!full.ok) return full;
   const person = full.result;
-  const outside = bodyMassIndexRefusal(person.massKg, person.statureCm, choices);
+  const outside = bodyMassIndexRefusal(person.massKg, person.statureCm, settings);
   if (outside) return outside;
   const formula = leanMassFormulas.find((row) => row.id === given.formula) ?? boer;
   const lean = formula.kilograms(person.sex, person.massKg, person.statureCm);
   const notes = formula === james ? jamesNotes(person.sex, person.massKg, person.statureCm) : [];
-  return believed(lean, person.massKg, given.formula, choices, notes);
+  return believed(lean, person.massKg, given.formula, settings, notes);
 };
 
 const citations: readonly Citation<NutritionSource>[] = [

@@ -1,5 +1,5 @@
 /** Everything the series of a review is read for, in the order it stands on the page. */
-import type { ChoiceValues } from '../../clinic-choice.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
 import type { PatientRecord } from '../../model/record.ts';
 import type { ReviewSeries } from '../series.ts';
 import { associationFinding } from './association.ts';
@@ -11,10 +11,10 @@ import { trendFinding } from './trend.ts';
 export const findingsOf = (
   series: ReviewSeries,
   record: Pick<PatientRecord, 'planned' | 'baselines'>,
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): readonly Finding[] => [
-  associationFinding(series, record.planned, choices),
-  trendFinding(series, choices),
-  levelChangeFinding(series, choices),
-  controlChartFinding(series, record.baselines, choices),
+  associationFinding(series, record.planned, settings),
+  trendFinding(series, settings),
+  levelChangeFinding(series, settings),
+  controlChartFinding(series, record.baselines, settings),
 ];

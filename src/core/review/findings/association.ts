@@ -1,9 +1,9 @@
 /** Load of a day beside the pain of the next morning and the one after: how far they went together. */
-import type { ChoiceValues } from '../../clinic-choice.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
 import type { PlannedSession } from '../../model/record.ts';
 import { type LagRow, lagAssociationRow } from '../../series/lag-association.ts';
 import { worked } from '../../working.ts';
-import { reviewChoiceOf } from '../choices.ts';
+import { reviewSettingOf } from '../choices.ts';
 import { measureTitles } from '../load-of-session.ts';
 import { counted } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
@@ -30,7 +30,7 @@ const isShown = (lag: LagRow): boolean => lag.lagDays in when;
 export const associationFinding = (
   series: ReviewSeries,
   planned: readonly PlannedSession[],
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): Finding => {
   const finding = { id: 'association', title: 'Load beside the pain of the next two mornings' };
   if (series.loads.length === 0)
@@ -51,7 +51,7 @@ export const associationFinding = (
       workings: [working],
     };
   }
-  const few = reviewChoiceOf(choices, 'review-few-pairs');
+  const few = reviewSettingOf(settings, 'review-few-pairs');
   const measure = measureTitles[series.measure].title;
   const shown = outcome.result.byLag.filter(isShown).map((lag) => sentence(lag, measure, few));
   return {

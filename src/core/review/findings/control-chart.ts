@@ -2,8 +2,8 @@
  * The engine's sum chart over the frozen usual pain, told with how often such a chart errs. The same
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
-import type { ChoiceValues } from '../../clinic-choice.ts';
-import { engineChoiceValues } from '../../engine/choices.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
+import { engineSettingValues } from '../../engine/choices.ts';
 import type { Baseline } from '../../model/record.ts';
 import { cusumChartRow } from '../../series/cusum-chart.ts';
 import { diaryFalseAlarmsRow } from '../../series/diary-false-alarms.ts';
@@ -60,15 +60,15 @@ const falseAlarms = (
   };
 };
 
-const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceValues): Finding => {
-  const numbers = engineChoiceValues(choices);
+const chartOver = (series: ReviewSeries, baseline: Baseline, settings?: SettingValues): Finding => {
+  const numbers = engineSettingValues(settings);
   const spread = baseline.morningSpread!;
   const sigma = Math.max(leastDeviation, spread.standardDeviation) * numbers['signal-inflation'];
   const mornings = painMornings(series)
     .filter((one) => one.day > baseline.setOn)
     .slice(0, mostMornings);
-  const frozen = `Frozen on ${dayInWords(baseline.setOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
-  if (mornings.length === 0) return titled([frozen, 'No morning since then has an answer.']);
+  const baselineValues = `Frozen on ${dayInWords(baseline.setOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
+  if (mornings.length === 0) return titled([baselineValues, 'No morning since then has an answer.']);
   const { working, outcome } = worked(cusumChartRow, {
     values: mornings.map((one) => one.pain),
     target: baseline.usualPain!,
@@ -86,19 +86,19 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, choices?: ChoiceVal
       ? 'It has not signalled.'
       : `It first signalled on ${dayInWords(mornings[first - 1]!.day, series.today)}, and a signal stays until new values are frozen.`;
   const errs = falseAlarms(numbers['signal-interval'], spread.values, numbers['signal-inflation']);
-  return titled([frozen, `${stand} ${signal}`, ...errs.sentences], [working, ...errs.workings]);
+  return titled([baselineValues, `${stand} ${signal}`, ...errs.sentences], [working, ...errs.workings]);
 };
 
 export const controlChartFinding = (
   series: ReviewSeries,
   baselines: readonly Baseline[],
-  choices?: ChoiceValues,
+  settings?: SettingValues,
 ): Finding => {
   const joint = jointInWords(series.joint);
   const baseline = baselines.findLast((row) => row.joint === series.joint && row.setOn <= series.today);
   if (!baseline || baseline.usualPain === null)
     return titled([`Not drawn: no usual pain is frozen for the ${joint}.`]);
-  const least = engineChoiceValues(choices)['signal-least-values'];
+  const least = engineSettingValues(settings)['signal-least-values'];
   const values = baseline.morningSpread?.values ?? 0;
   if (values < least)
     return titled([
@@ -108,5 +108,5 @@ export const controlChartFinding = (
     return titled([
       `Not drawn: the usual pain was frozen on ${dayInWords(baseline.setOn, series.today)}, before the time shown. Choose a longer time.`,
     ]);
-  return chartOver(series, baseline, choices);
+  return chartOver(series, baseline, settings);
 };

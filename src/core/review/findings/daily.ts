@@ -30,8 +30,8 @@ export const dailySeries = (series: ReviewSeries, planned: readonly PlannedSessi
   const pain: (number | null)[] = [];
   for (let day: Day = series.since; day <= series.today; day = addDays(day, 1)) {
     const row = rows.get(day);
-    const isHeard = painOf(row) !== null || painOf(rows.get(addDays(day, 1))) !== null;
-    const isRest = isHeard && !due.has(day);
+    const isAnswered = painOf(row) !== null || painOf(rows.get(addDays(day, 1))) !== null;
+    const isRest = isAnswered && !due.has(day);
     load.push(row && row.loads.length > 0 ? loadOf(row.loads, series.measure === 'load') : isRest ? 0 : null);
     pain.push(painOf(row));
   }

@@ -1,9 +1,9 @@
 /** Morning pain under one version of a prescription beside the next: by how much the two overlap. */
-import type { ChoiceValues } from '../../clinic-choice.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
 import { type Day, daysBetween } from '../../day.ts';
 import { nonoverlapAllPairsRow } from '../../series/nonoverlap-all-pairs.ts';
 import { type Working, worked } from '../../working.ts';
-import { reviewChoiceOf } from '../choices.ts';
+import { reviewSettingOf } from '../choices.ts';
 import { counted, dayInWords } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { painMornings } from './daily.ts';
@@ -59,8 +59,8 @@ const changeBetween = (before: Phase, after: Phase, fewest: number, today: Day):
   };
 };
 
-export const levelChangeFinding = (series: ReviewSeries, choices?: ChoiceValues): Finding => {
-  const fewest = reviewChoiceOf(choices, 'review-phase-mornings');
+export const levelChangeFinding = (series: ReviewSeries, settings?: SettingValues): Finding => {
+  const fewest = reviewSettingOf(settings, 'review-phase-mornings');
   const phases = phasesOf(series);
   const told = phases
     .slice(1)

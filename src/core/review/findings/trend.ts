@@ -1,10 +1,10 @@
 /** Whether morning pain rose or fell over the time shown, and by how much a week. */
-import type { ChoiceValues } from '../../clinic-choice.ts';
+import type { SettingValues } from '../../clinic-choice.ts';
 import { dayNumber } from '../../day.ts';
 import { mannKendallRow } from '../../series/mann-kendall.ts';
 import { senSlopeRow } from '../../series/sen-slope.ts';
 import { worked } from '../../working.ts';
-import { reviewChoiceOf } from '../choices.ts';
+import { reviewSettingOf } from '../choices.ts';
 import { counted, dayInWords, figure } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { painMornings } from './daily.ts';
@@ -15,10 +15,10 @@ const mostMornings = 365;
 
 const isSame = (values: readonly number[]): boolean => new Set(values).size === 1;
 
-export const trendFinding = (series: ReviewSeries, choices?: ChoiceValues): Finding => {
+export const trendFinding = (series: ReviewSeries, settings?: SettingValues): Finding => {
   const finding = { id: 'trend', title: 'Trend of morning pain' };
   const mornings = painMornings(series).slice(-mostMornings);
-  const fewest = reviewChoiceOf(choices, 'review-trend-mornings');
+  const fewest = reviewSettingOf(settings, 'review-trend-mornings');
   if (mornings.length < fewest)
     return {
       ...finding,

@@ -97,7 +97,7 @@ export const heartAndPressureItems = [
         code: 'fever-or-unwell',
         methods: everyMethod,
         scope: 'everywhere',
-        opening: 'closed',
+        eligibility: 'closed',
         clearedBy: null,
         text: 'Fever or acute illness: no session today; ask again when well.',
       },

@@ -1,5 +1,5 @@
 /** Why an exercise rests for a reason outside the decision rules. */
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 
 export const holds = {
   'care-closed': 'Ihre Zeit bei uns ist zu Ende. Sie können hier weiter alles lesen.',
@@ -12,4 +12,4 @@ export const holds = {
     'Sie haben dieser Übung nicht zugestimmt oder die Zustimmung zurückgenommen. Sie ruht, bis wir gesprochen haben.',
   'taken-back':
     'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Die Übung damit ruht, bis wir gesprochen haben.',
-} as const satisfies Readonly<Record<Hold['code'] | 'taken-back', string>>;
+} as const satisfies Readonly<Record<Suspension['code'] | 'taken-back', string>>;

@@ -1,5 +1,5 @@
 /** Why an exercise rests for a reason outside the decision rules. */
-import type { Hold } from '#core/care/holds.ts';
+import type { Suspension } from '#core/care/holds.ts';
 
 export const holds = {
   'care-closed': 'Your time with us has ended. You can still read everything here.',
@@ -8,4 +8,4 @@ export const holds = {
   'after-event': 'Something has happened since you began. We ask you some questions before you go on.',
   'no-consent': 'You have not agreed to this exercise, or took it back. It rests until we have spoken.',
   'taken-back': 'You took back your agreement to the cuff. The exercise with it rests until we have spoken.',
-} as const satisfies Readonly<Record<Hold['code'] | 'taken-back', string>>;
+} as const satisfies Readonly<Record<Suspension['code'] | 'taken-back', string>>;

@@ -1,5 +1,5 @@
 /** Appointments: where, who is present, and where to ring back. */
-import { isRemote, needsHands } from '#core/care/remote-visit.ts';
+import { isRemote, needsHandsOnTest } from '#core/care/remote-visit.ts';
 import { listed } from '#core/review/plain-words.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
@@ -23,7 +23,7 @@ export const AppointmentsScreen = (props: {
           <p>
             Locked until you meet:{' '}
             {listed(
-              needsHands.map((kind) => kind.replace(/-/g, ' ')),
+              needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
               10,
             )}
             . A first session with a cuff is not done at a distance. When the line breaks, ring{' '}

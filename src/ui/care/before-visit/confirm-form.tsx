@@ -7,12 +7,12 @@ import type { Day } from '#core/day.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
-import { SheetItem } from '#ui/clinician/screening/sheet-item.tsx';
+import { ScreeningItemField } from '#ui/clinician/screening/sheet-item.tsx';
 import {
   answerInWords,
   answersFrom,
   type ItemState,
-  type SheetState,
+  type ScreeningFormState,
   unanswered,
 } from '#ui/clinician/screening/sheet-state.ts';
 import { Button } from '#ui/shared/button.tsx';
@@ -38,7 +38,7 @@ const beforeWords = ({ item, before, since }: Row, day: Day): string | null =>
     : null;
 
 /** What the clinician put differently from what the patient said. */
-const correctionsFrom = (rows: readonly Row[], state: SheetState) =>
+const correctionsFrom = (rows: readonly Row[], state: ScreeningFormState) =>
   answersFrom(
     rows.map((row) => row.item),
     state,
@@ -55,7 +55,7 @@ export const ConfirmForm = (props: {
   const router = useRouter();
   const { patientId, preVisit, day } = props;
   const rows = preVisit.toLookAt;
-  const [state, setState] = useState<SheetState>(() =>
+  const [state, setState] = useState<ScreeningFormState>(() =>
     Object.fromEntries(rows.map((row) => [row.item.id, stateFrom(row)])),
   );
   const submit = useSubmit('', 'confirm-answers');
@@ -75,7 +75,7 @@ export const ConfirmForm = (props: {
     <form method="post" className="stack" noValidate onSubmit={(event) => void onSubmit(event)}>
       <ErrorSummary problems={submit.problems} />
       {rows.map((row) => (
-        <SheetItem
+        <ScreeningItemField
           key={row.item.id}
           item={row.item}
           state={state[row.item.id] ?? unanswered}
@@ -83,7 +83,7 @@ export const ConfirmForm = (props: {
           onChange={change}
         />
       ))}
-      <div className="row sheet-foot">
+      <div className="row screening-foot">
         <Button type="submit" id="confirm-answers" aria-disabled={submit.isBusy || undefined}>
           Confirm as a new screening
         </Button>

@@ -59,7 +59,7 @@ const Changes = ({ episode, day }: { readonly episode: EpisodeAnswer; readonly d
 );
 
 /** What is proposed at the end: who is handed to others gets the exercises from there. */
-const Papers = ({
+const Documents = ({
   patientId,
   episode,
   state,
@@ -80,7 +80,12 @@ const Papers = ({
   );
 };
 
-const Stretch = ({ episode, course, patientId, day }: CourseProps & { readonly episode: EpisodeAnswer }) => {
+const EpisodeOfCare = ({
+  episode,
+  course,
+  patientId,
+  day,
+}: CourseProps & { readonly episode: EpisodeAnswer }) => {
   const state = episode.changes.at(-1)?.to ?? 'open';
   const { shape, tone } = stateStatus[state];
   const may = Object.entries(course.transitions[state])
@@ -96,7 +101,7 @@ const Stretch = ({ episode, course, patientId, day }: CourseProps & { readonly e
       </h3>
       <Facts episode={episode} />
       <Changes episode={episode} day={day} />
-      <Papers patientId={patientId} episode={episode} state={state} />
+      <Documents patientId={patientId} episode={episode} state={state} />
       {may.length > 0 ? (
         <div className="screen-only">
           <Disclosure summary="Record a change">
@@ -118,7 +123,7 @@ export const CourseScreen = (props: CourseProps) => (
     </p>
     {props.course.episodes.length === 0 ? <p>No stretch of care is recorded yet.</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
-      <Stretch key={episode.id} {...props} episode={episode} />
+      <EpisodeOfCare key={episode.id} {...props} episode={episode} />
     ))}
     <div className="screen-only">
       <Disclosure

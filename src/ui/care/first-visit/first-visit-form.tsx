@@ -13,7 +13,7 @@ import type { ItemState } from '#ui/clinician/screening/sheet-state.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import type { FirstVisitPage, KeptVisit } from '../answers.ts';
+import type { FirstVisitPage, SavedVisit } from '../answers.ts';
 import { Exercise, Measured, type PartProps, Questions, Who } from './first-visit-parts.tsx';
 import { fromHome, restNo, startFrom, type Typed, visitFrom, withItem } from './first-visit-state.ts';
 import { type DraftState, useDraft } from './use-draft.ts';
@@ -23,8 +23,8 @@ const items = minimumSet('low-load');
 const draftWords: Readonly<Record<DraftState, string>> = {
   none: 'What you type is kept as a draft on the server, for you alone.',
   waiting: 'Keeping the draft …',
-  kept: 'Draft kept.',
-  'not-kept': 'The draft could not be kept; leave this page only when it is sent.',
+  saved: 'Draft kept.',
+  'not-saved': 'The draft could not be kept; leave this page only when it is sent.',
 };
 
 export interface FirstVisitProps {
@@ -46,14 +46,14 @@ const Signed = ({ patientId }: { readonly patientId: string }) => (
   </div>
 );
 
-const Kept = (props: FirstVisitProps & { readonly kept: KeptVisit }) => {
+const Saved = (props: FirstVisitProps & { readonly saved: SavedVisit }) => {
   const router = useRouter();
   const [isSigned, setSigned] = useState(false);
   const submit = useSubmit('', 'sign-first');
-  const { patientId, kept } = props;
+  const { patientId, saved } = props;
   const sign = async () => {
     const taken = await submit.send([], async () => {
-      await client.staff.prescriptions.sign.mutate({ patientId, prescriptionId: kept.prescriptionId });
+      await client.staff.prescriptions.sign.mutate({ patientId, prescriptionId: saved.prescriptionId });
     });
     setSigned(taken);
     if (taken) router.refresh();
@@ -61,7 +61,7 @@ const Kept = (props: FirstVisitProps & { readonly kept: KeptVisit }) => {
   return (
     <section className="proposal stack" aria-label="Proposed exercise">
       <h3>Proposed, kept unsigned</h3>
-      <ProposalView proposed={kept} />
+      <ProposalView proposed={saved} />
       <ErrorSummary problems={submit.problems} />
       {isSigned ? (
         <Signed patientId={patientId} />
@@ -97,9 +97,9 @@ const Parts = (props: PartProps & Omit<Parameters<typeof Questions>[0], 'page' |
 
 const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
   const [typed, setTyped] = useState<Typed>(() => startFrom(page));
-  const [kept, setKept] = useState<KeptVisit | null>(null);
+  const [saved, setSaved] = useState<SavedVisit | null>(null);
   const submit = useSubmit('', 'propose-first');
-  const draft = useDraft(patientId, typed, kept !== null);
+  const draft = useDraft(patientId, typed, saved !== null);
   const onItem = useCallback(
     (id: string, state: ItemState) => setTyped((known) => withItem(known, id, state)),
     [],
@@ -107,16 +107,16 @@ const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
   const send = (confirmed: boolean) => {
     const { visit, problems } = visitFrom(typed, items, page);
     return submit.send(problems, async () => {
-      const replaces = kept?.prescriptionId ?? null;
-      setKept(await client.staff.visits.keepFirstVisit.mutate({ patientId, visit, confirmed, replaces }));
+      const replaces = saved?.prescriptionId ?? null;
+      setSaved(await client.staff.visits.saveFirstVisit.mutate({ patientId, visit, confirmed, replaces }));
     });
   };
-  return { typed, setTyped, kept, submit, draft, onItem, send };
+  return { typed, setTyped, saved, submit, draft, onItem, send };
 };
 
 export const FirstVisitForm = (props: FirstVisitProps) => {
   const { page } = props;
-  const { typed, setTyped, kept, submit, draft, onItem, send } = useFirstVisit(props);
+  const { typed, setTyped, saved, submit, draft, onItem, send } = useFirstVisit(props);
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     void send(false);
@@ -146,15 +146,15 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
         ) : (
           <div className="row">
             <Button type="submit" id="propose-first" aria-disabled={submit.isBusy || undefined}>
-              {kept ? 'Propose again' : 'Keep this and propose'}
+              {saved ? 'Propose again' : 'Keep this and propose'}
             </Button>
             <span role="status" className="soft draft-note">
-              {kept ? '' : draftWords[draft]}
+              {saved ? '' : draftWords[draft]}
             </span>
           </div>
         )}
       </form>
-      {kept ? <Kept key={kept.prescriptionId} {...props} kept={kept} /> : null}
+      {saved ? <Saved key={saved.prescriptionId} {...props} saved={saved} /> : null}
     </div>
   );
 };

@@ -4,7 +4,7 @@ import { joints } from '#core/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { ScreeningItem } from '#core/screening/item.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
-import { SheetItem } from '#ui/clinician/screening/sheet-item.tsx';
+import { ScreeningItemField } from '#ui/clinician/screening/sheet-item.tsx';
 import { answerInWords, type ItemState } from '#ui/clinician/screening/sheet-state.ts';
 import { boundField } from '#ui/shared/bound-field.ts';
 import { Button } from '#ui/shared/button.tsx';
@@ -81,7 +81,7 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
         </Button>
       ) : null}
       {items.map((item) => (
-        <SheetItem
+        <ScreeningItemField
           key={item.id}
           item={item}
           state={stateOf(typed, item.id)}
@@ -140,7 +140,7 @@ export const Measured = (props: PartProps) => (
 );
 
 const testBefore = ({ page, typed }: PartProps): string => {
-  const exerciseId = page.templates.find((one) => one.id === typed.exerciseId)?.wish.exerciseId;
+  const exerciseId = page.templates.find((one) => one.id === typed.exerciseId)?.request.exerciseId;
   const last = page.measurements
     .filter((row) => row.kind === 'repetitions-to-failure' && row.exerciseId === exerciseId)
     .at(-1);
@@ -163,13 +163,13 @@ export const Exercise = (props: PartProps) => {
           name="wish.side"
           legend="Side"
           isWrapped
-          error={props.errorOf('wish.side')}
+          error={props.errorOf('request.side')}
           options={[
             { value: 'left', label: 'Left' },
             { value: 'right', label: 'Right' },
           ]}
-          chosen={props.typed['wish.side'] as 'left' | 'right' | undefined}
-          onChoose={(value) => props.onType('wish.side', value)}
+          chosen={props.typed['request.side'] as 'left' | 'right' | undefined}
+          onChoose={(value) => props.onType('request.side', value)}
         />
       )}
       <NumberField
@@ -180,7 +180,7 @@ export const Exercise = (props: PartProps) => {
       />
       <NumberField {...boundField(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
       <NumberField
-        {...boundField(props, 'wish.knownOneRepMaxKg')}
+        {...boundField(props, 'request.knownOneRepMaxKg')}
         label="Or a maximum already known"
         hint="Used only where no test is given."
         unit="kg"

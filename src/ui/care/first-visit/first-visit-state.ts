@@ -8,7 +8,7 @@ import { screeningSheetVersion } from '#core/screening/items.ts';
 import {
   answersFrom,
   type ItemState,
-  type SheetState,
+  type ScreeningFormState,
   unanswered,
 } from '#ui/clinician/screening/sheet-state.ts';
 import type { Problem } from '#ui/shared/error-summary.tsx';
@@ -29,11 +29,11 @@ export const withItem = (typed: Typed, id: string, state: ItemState): Typed => (
   [itemKey(id)]: JSON.stringify(state),
 });
 
-const sheetOf = (typed: Typed, items: readonly ScreeningItem[]): SheetState =>
+const screeningOf = (typed: Typed, items: readonly ScreeningItem[]): ScreeningFormState =>
   Object.fromEntries(items.map((item) => [item.id, stateOf(typed, item.id)]));
 
 export const answered = (typed: Typed, items: readonly ScreeningItem[]): readonly ScreeningItemAnswer[] =>
-  answersFrom(items, sheetOf(typed, items));
+  answersFrom(items, screeningOf(typed, items));
 
 /** Said by the clinician in one act: all others were asked and answered no. */
 export const restNo = (typed: Typed, items: readonly ScreeningItem[]): Typed =>
@@ -128,7 +128,7 @@ const measuredFrom = (read: Reading) => {
     'test.repetitions',
     'Give the load and the repetitions of the test.',
   );
-  const known = read.numberOrNull('wish.knownOneRepMaxKg');
+  const known = read.numberOrNull('request.knownOneRepMaxKg');
   if (!test && known === null && read.problems.length === 0)
     read.problems.push({ field: 'test.loadKg', text: 'Give a test to failure, or a maximum already known.' });
   return {
@@ -154,7 +154,7 @@ export const visitFrom = (typed: Typed, items: readonly ScreeningItem[], page: F
   if (open)
     read.problems.push({ field: open.id, text: 'Answer each question, or press “The rest: asked, and no”.' });
   read.text('exerciseId', 'Choose the exercise to begin with.');
-  const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('wish.side', 'Choose the side.');
+  const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('request.side', 'Choose the side.');
   const { pressure, test, known } = measuredFrom(read);
   // A second joint on record stays followed.
   const others = (page.profile?.followedJoints ?? []).filter((one) => one !== joint);
@@ -169,7 +169,7 @@ export const visitFrom = (typed: Typed, items: readonly ScreeningItem[], page: F
     screening: { sheetVersion: screeningSheetVersion, answers },
     pressure,
     test,
-    wish: { ...template?.wish, side, ...(known === null ? {} : { knownOneRepMaxKg: known }) },
+    request: { ...template?.request, side, ...(known === null ? {} : { knownOneRepMaxKg: known }) },
     goal: (typed.goal ?? '').trim() || null,
   };
   return { visit, problems: read.problems };

@@ -6,7 +6,7 @@ import type { Typed } from './first-visit-state.ts';
 
 const waitMilliseconds = 1200;
 
-export type DraftState = 'none' | 'waiting' | 'kept' | 'not-kept';
+export type DraftState = 'none' | 'waiting' | 'saved' | 'not-saved';
 
 export const useDraft = (patientId: string, typed: Typed, isDone: boolean): DraftState => {
   const [state, setState] = useState<DraftState>('none');
@@ -19,8 +19,8 @@ export const useDraft = (patientId: string, typed: Typed, isDone: boolean): Draf
     const timer = setTimeout(() => {
       client.staff.drafts.save
         .mutate({ patientId, form: 'first-visit', typed })
-        .then(() => isNewest && setState('kept'))
-        .catch(() => isNewest && setState('not-kept'));
+        .then(() => isNewest && setState('saved'))
+        .catch(() => isNewest && setState('not-saved'));
     }, waitMilliseconds);
     return () => {
       isNewest = false;

@@ -92,7 +92,7 @@ const clearedWords = {
   physician: 'Needs a physician’s word.',
 } as const;
 
-const Closed = ({ handover }: HandoverProps) => (
+const IneligibleMethods = ({ handover }: HandoverProps) => (
   <section className="stack-close wide">
     <h3>Closed, and why</h3>
     {handover.closed.length === 0 ? <Empty>No method is closed.</Empty> : null}
@@ -175,19 +175,19 @@ const Doses = ({ handover }: HandoverProps) => (
   </section>
 );
 
-const careWords = ({ state, change }: HandoverAnswer['standing'], day: Day): string =>
+const careWords = ({ state, change }: HandoverAnswer['episodeStatus'], day: Day): string =>
   state === 'not-recorded' || !change
     ? 'No stretch of care is recorded.'
     : `${stateInWords[change.to]} since ${dayInWords(change.on, day)}: ${change.reason}`;
 
 export const HandoverScreen = (props: HandoverProps) => (
   <div className="stack-wide">
-    <p className="lead">{careWords(props.handover.standing, props.day)}</p>
+    <p className="lead">{careWords(props.handover.episodeStatus, props.day)}</p>
     <div className="handover">
       <Dangers {...props} />
       <Pauses {...props} />
       <Limits {...props} />
-      <Closed {...props} />
+      <IneligibleMethods {...props} />
       <Decisions {...props} />
       <Doses {...props} />
     </div>

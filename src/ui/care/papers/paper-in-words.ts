@@ -1,39 +1,42 @@
 /** Both papers with the words of the screens: the clinic's for the letter, the patient's for the sheet. */
-import type { PaperFacts } from '#core/care/paper-facts.ts';
-import type { Paper } from '#core/care/paper-words.ts';
+import type { DocumentFacts } from '#core/care/paper-facts.ts';
+import type { CareDocument } from '#core/care/paper-words.ts';
 import { letterOf } from '#core/care/papers.ts';
 import { selfManagementOf } from '#core/care/self-management.ts';
 import type { Day } from '#core/day.ts';
 import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
 import { doseTitle as countInWords, doseLines } from '#ui/shared/text/dose-text.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
-export const letterInWords = (facts: PaperFacts | null, day: Day): Paper | null =>
+export const letterInWords = (facts: DocumentFacts | null, day: Day): CareDocument | null =>
   facts === null ? null : letterOf(facts, day, { title: doseTitle, dose: doseInWords });
 
-type Tell = (text: string) => string;
+type Translate = (text: string) => string;
 
 /** A paper in another language, line by line. What somebody typed stays as typed; nothing is spoken here. */
-const told = (paper: Paper, tell: Tell): Paper => ({
-  from: paper.from.map(tell),
-  about: tell(paper.about),
-  title: tell(paper.title),
-  parts: paper.parts.map(({ title, lines, advice }) => ({
-    title: tell(title),
-    lines: lines.map(tell),
-    advice: advice?.map(tell),
+const told = (document: CareDocument, translate: Translate): CareDocument => ({
+  from: document.from.map(translate),
+  about: translate(document.about),
+  title: translate(document.title),
+  parts: document.parts.map(({ title, lines, advice }) => ({
+    title: translate(title),
+    lines: lines.map(translate),
+    advice: advice?.map(translate),
   })),
 });
 
 /** For those who were discharged; who is handed to others gets the new clinic's word. */
-export const sheetInWords = (facts: PaperFacts | null, tell: Tell = (text) => text): Paper | null =>
+export const summaryInWords = (
+  facts: DocumentFacts | null,
+  translate: Translate = (text) => text,
+): CareDocument | null =>
   facts?.end.state === 'discharged'
     ? told(
         selfManagementOf(facts, {
           title: (dose) => exerciseTitle(dose.exerciseId),
           dose: (dose) => [countInWords(dose), ...doseLines(dose)],
-          flag: (flag) => say(`flag.${flag}`),
+          flag: (flag) => t(`flag.${flag}`),
         }),
-        tell,
+        translate,
       )
     : null;

@@ -1,24 +1,24 @@
 /** A paper on the screen and in print: its parts in order, then a line to sign on. */
 import type { ReactNode } from 'react';
-import { adviceOf, type Paper, type PaperPart } from '#core/care/paper-words.ts';
+import { adviceOf, type CareDocument, type DocumentPart } from '#core/care/paper-words.ts';
 import { ReadFirst } from './read-first.tsx';
 
-export interface PaperViewProps {
+export interface DocumentViewProps {
   /** null where the stretch of care has not been closed, or there is none. */
-  readonly paper: Paper | null;
+  readonly document: CareDocument | null;
   readonly patientId: string;
   /** Language of the paper itself; what stands around it for the clinician is English. */
-  readonly language?: PaperLanguage;
+  readonly language?: DocumentLanguage;
   /** Leads to the same paper in another language. */
   readonly children?: ReactNode;
 }
 
-export interface PaperLanguage {
+export interface DocumentLanguage {
   readonly tag: 'en' | 'de';
-  readonly tell: (text: string) => string;
+  readonly translate: (text: string) => string;
 }
 
-const asWritten: PaperLanguage = { tag: 'en', tell: (text) => text };
+const asWritten: DocumentLanguage = { tag: 'en', translate: (text) => text };
 
 const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
   <ul>
@@ -28,43 +28,48 @@ const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
   </ul>
 );
 
-const Part = ({ title, lines, advice = [], tell }: PaperPart & Pick<PaperLanguage, 'tell'>) => (
+const Part = ({
+  title,
+  lines,
+  advice = [],
+  translate,
+}: DocumentPart & Pick<DocumentLanguage, 'translate'>) => (
   <section className="stack-close keep-together">
     <h3>{title}</h3>
     {lines.length > 0 ? <Lines lines={lines} /> : null}
     {advice.length > 0 ? (
-      <div className="paper-advice">
-        <p className="paper-advice-title">{tell('Advice of the clinic')}</p>
+      <div className="document-advice">
+        <p className="document-advice-title">{translate('Advice of the clinic')}</p>
         <Lines lines={advice} />
       </div>
     ) : null}
   </section>
 );
 
-export const PaperView = ({ paper, patientId, language = asWritten, children }: PaperViewProps) => (
-  <article className="paper stack-wide">
+export const DocumentView = ({ document, patientId, language = asWritten, children }: DocumentViewProps) => (
+  <article className="document stack-wide">
     <p className="screen-only">
       <a href={`/patients/${patientId}/care/course`}>Back to the course of care</a>
     </p>
-    {paper === null ? (
+    {document === null ? (
       <p>There is nothing to write yet: this paper is put together when a stretch of care has been closed.</p>
     ) : (
       <>
         {children}
-        <ReadFirst advice={adviceOf(paper)} language={language.tag} />
+        <ReadFirst advice={adviceOf(document)} language={language.tag} />
         <div lang={language.tag} className="stack-wide">
-          <p className="paper-from print-only">
-            {paper.from.map((line) => (
+          <p className="document-from print-only">
+            {document.from.map((line) => (
               <span key={line}>{line}</span>
             ))}
           </p>
-          <h2>{paper.title}</h2>
-          <p className="print-only">{paper.about}</p>
-          {paper.parts.map((part) => (
-            <Part key={part.title} {...part} tell={language.tell} />
+          <h2>{document.title}</h2>
+          <p className="print-only">{document.about}</p>
+          {document.parts.map((part) => (
+            <Part key={part.title} {...part} translate={language.translate} />
           ))}
-          <p className="paper-sign print-only">
-            {language.tell('Read and signed by the clinician, with name and date:')}
+          <p className="document-sign print-only">
+            {language.translate('Read and signed by the clinician, with name and date:')}
           </p>
         </div>
       </>

@@ -8,71 +8,71 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import '#ui/words/before-visit.ts';
-import { say, tell } from '#ui/words.ts';
-import type { MyAgreements } from './answers.ts';
+import { t, translate } from '#ui/words.ts';
+import type { MyConsents } from './answers.ts';
 import { callPatient } from './call.ts';
 
-type Agreement = MyAgreements['kinds'][number];
+type Consent = MyConsents['kinds'][number];
 
-const One = ({ agreement, onAct }: { readonly agreement: Agreement; readonly onAct: () => void }) => (
+const One = ({ consent, onAct }: { readonly consent: Consent; readonly onAct: () => void }) => (
   <section className="stack-close">
-    <h2>{say(`agree.${agreement.kind}`)}</h2>
+    <h2>{t(`agree.${consent.kind}`)}</h2>
     <p>
-      <StatusTag shape={agreement.stands ? 'done' : 'unknown'} tone={agreement.stands ? 'accent' : 'plain'}>
-        {say(agreement.stands ? 'agree.stands' : 'agree.none')}
+      <StatusTag shape={consent.isGiven ? 'done' : 'unknown'} tone={consent.isGiven ? 'accent' : 'plain'}>
+        {t(consent.isGiven ? 'agree.stands' : 'agree.none')}
       </StatusTag>
     </p>
-    <p>{tell(agreement.text)}</p>
-    {agreement.isProposal ? <p className="soft">{say('agree.proposal')}</p> : null}
-    <Button tone={agreement.stands ? 'stop' : 'plain'} onClick={onAct}>
-      {say(agreement.stands ? 'agree.withdraw' : 'agree.give')}
-      <span className="only-heard">: {say(`agree.${agreement.kind}`)}</span>
+    <p>{translate(consent.text)}</p>
+    {consent.isProposal ? <p className="soft">{t('agree.proposal')}</p> : null}
+    <Button tone={consent.isGiven ? 'stop' : 'plain'} onClick={onAct}>
+      {t(consent.isGiven ? 'agree.withdraw' : 'agree.give')}
+      <span className="visually-hidden">: {t(`agree.${consent.kind}`)}</span>
     </Button>
   </section>
 );
 
-export const Agreements = ({ mine }: { readonly mine: MyAgreements }) => {
+export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
   const router = useRouter();
-  const [told, setTold] = useState<'ended' | 'failed' | null>(null);
-  const act = async (kind: ConsentKind, stands: boolean, wordingVersion: number) => {
-    const taken = stands
+  const [sent, setSent] = useState<'ended' | 'failed' | null>(null);
+  const act = async (kind: ConsentKind, isGiven: boolean, wordingVersion: number) => {
+    const taken = isGiven
       ? await callPatient('consents.withdraw', { kind })
       : await callPatient('consents.give', { kind, wordingVersion });
-    setTold(taken ? (stands ? 'ended' : null) : 'failed');
+    setSent(taken ? (isGiven ? 'ended' : null) : 'failed');
     router.refresh();
   };
   return (
     <div className="stack-wide">
       <div className="stack">
-        <PageHeading>{say('agree.title')}</PageHeading>
-        <p>{say('agree.lead')}</p>
+        <PageHeading>{t('agree.title')}</PageHeading>
+        <p>{t('agree.lead')}</p>
         <Notice
-          tone={mine.isWatched ? 'plain' : 'care'}
+          tone={mine.isMonitored ? 'plain' : 'care'}
           title={
-            mine.isWatched
-              ? say('agree.watched', { hours: mine.monitoringHours.replace(/\.$/, '') })
-              : say('agree.not-watched')
+            mine.isMonitored
+              ? t('agree.watched', { hours: mine.monitoringHours.replace(/\.$/, '') })
+              : t('agree.not-watched')
           }
         >
-          <p>{say('agree.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
+          <p>{t('agree.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
         </Notice>
-        {told === null ? null : (
+        {sent === null ? null : (
           <Notice
             isAnnounced
-            tone={told === 'failed' ? 'care' : 'plain'}
-            title={say(told === 'failed' ? 'visit.not-sent' : 'agree.ended')}
+            tone={sent === 'failed' ? 'care' : 'plain'}
+            title={t(sent === 'failed' ? 'visit.not-sent' : 'agree.ended')}
           />
         )}
       </div>
-      {mine.kinds.map((agreement) => (
+      {mine.kinds.map((consent) => (
         <One
-          key={agreement.kind}
-          agreement={agreement}
-          onAct={() => void act(agreement.kind, agreement.stands, agreement.version)}
+          key={consent.kind}
+          consent={consent}
+          onAct={() => void act(consent.kind, consent.isGiven, consent.version)}
         />
       ))}
       <p className="seldom">
-        <a href="/today">{say('visit.home')}</a>
+        <a href="/today">{t('visit.home')}</a>
       </p>
     </div>
   );

@@ -7,4 +7,4 @@ type Answer<P extends (...input: any[]) => Promise<unknown>> = Awaited<ReturnTyp
 
 export type QuestionsAnswer = Answer<Mine['preVisit']['questions']>;
 export type MyMessages = Answer<Mine['messages']['get']>;
-export type MyAgreements = Answer<Mine['consents']['get']>;
+export type MyConsents = Answer<Mine['consents']['get']>;

@@ -11,7 +11,7 @@ interface UnderWay {
 const key = (ownerId: string): string => `before-visit ${ownerId}`;
 const begun: UnderWay = { place: -1, given: {} };
 
-const kept = (ownerId: string): UnderWay => {
+const saved = (ownerId: string): UnderWay => {
   try {
     return JSON.parse(sessionStorage.getItem(key(ownerId)) ?? 'null') ?? begun;
   } catch {
@@ -19,9 +19,9 @@ const kept = (ownerId: string): UnderWay => {
   }
 };
 
-export const useKeptAnswers = (ownerId: string) => {
+export const useSavedAnswers = (ownerId: string) => {
   const [state, setState] = useState<UnderWay>(begun);
-  useEffect(() => setState(kept(ownerId)), [ownerId]);
+  useEffect(() => setState(saved(ownerId)), [ownerId]);
   const change = (next: UnderWay) => {
     setState(next);
     try {

@@ -6,26 +6,26 @@ import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/before-visit.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import type { QuestionsAnswer } from './answers.ts';
 import { callPatient } from './call.ts';
-import { useKeptAnswers } from './use-kept-answers.ts';
+import { useSavedAnswers } from './use-kept-answers.ts';
 import { answersToSend, type GivenById, notGiven, type Question } from './visit-answers.ts';
 import { VisitQuestion } from './visit-question.tsx';
 
 const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly onBegin: () => void }) => (
   <div className="stack">
-    <PageHeading>{say('visit.title')}</PageHeading>
-    <p>{say('visit.lead')}</p>
-    <p>{say('visit.note')}</p>
+    <PageHeading>{t('visit.title')}</PageHeading>
+    <p>{t('visit.lead')}</p>
+    <p>{t('visit.note')}</p>
     {answer.sentAt === null ? null : (
-      <Notice title={say(answer.isConfirmed ? 'visit.confirmed' : 'visit.sent-before')} />
+      <Notice title={t(answer.isConfirmed ? 'visit.confirmed' : 'visit.sent-before')} />
     )}
     <Button isLarge isWide onClick={onBegin}>
-      {say('visit.begin')}
+      {t('visit.begin')}
     </Button>
     <p className="seldom">
-      <a href="/before-visit/agreements">{say('agree.link')}</a>
+      <a href="/before-visit/agreements">{t('agree.link')}</a>
     </p>
   </div>
 );
@@ -46,23 +46,23 @@ const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
   const told = rows.filter(({ one }) => one.answer !== 'no');
   return (
     <div className="stack">
-      <PageHeading>{say('visit.check')}</PageHeading>
-      <p>{say('visit.check-note', { answered, all: questions.length })}</p>
+      <PageHeading>{t('visit.check')}</PageHeading>
+      <p>{t('visit.check-note', { answered, all: questions.length })}</p>
       <DefinitionList
         rows={told.map(({ question, place, one }) => ({
           key: question.id,
-          name: tell(question.question),
-          value: one.answer === null ? say('ask.not-answered') : say(wordOf[one.answer]),
+          name: translate(question.question),
+          value: one.answer === null ? t('ask.not-answered') : t(wordOf[one.answer]),
           action: (
             <Button tone="quiet" onClick={() => onChange(place)}>
-              {say('ask.change')}
-              <span className="only-heard">: {tell(question.question)}</span>
+              {t('ask.change')}
+              <span className="visually-hidden">: {translate(question.question)}</span>
             </Button>
           ),
         }))}
       />
-      {told.length < rows.length ? <p className="soft">{say('visit.all-no')}</p> : null}
-      {state === 'failed' ? <Notice tone="care" isAnnounced title={say('visit.not-sent')} /> : null}
+      {told.length < rows.length ? <p className="soft">{t('visit.all-no')}</p> : null}
+      {state === 'failed' ? <Notice tone="care" isAnnounced title={t('visit.not-sent')} /> : null}
       <Button
         isLarge
         isWide
@@ -73,7 +73,7 @@ const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
           void onSend().then((taken) => setState(taken ? 'open' : 'failed'));
         }}
       >
-        {say(state === 'sending' ? 'visit.sending' : 'visit.send')}
+        {t(state === 'sending' ? 'visit.sending' : 'visit.send')}
       </Button>
     </div>
   );
@@ -81,10 +81,10 @@ const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
 
 const Sent = () => (
   <div className="stack" role="status">
-    <PageHeading>{say('visit.sent')}</PageHeading>
-    <p>{say('visit.note')}</p>
+    <PageHeading>{t('visit.sent')}</PageHeading>
+    <p>{t('visit.note')}</p>
     <LinkButton href="/today" isLarge isWide>
-      {say('visit.home')}
+      {t('visit.home')}
     </LinkButton>
   </div>
 );
@@ -97,7 +97,7 @@ export const VisitApp = ({
   readonly ownerId: string;
 }) => {
   const { questions } = answer;
-  const { state, change, drop } = useKeptAnswers(ownerId);
+  const { state, change, drop } = useSavedAnswers(ownerId);
   const [isSent, setSent] = useState(false);
   const { place, given } = state;
   const go = (to: number) => change({ place: to, given });

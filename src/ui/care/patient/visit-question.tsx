@@ -7,7 +7,7 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import '#ui/words/before-visit.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import type { QuestionsAnswer } from './answers.ts';
 import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
 
@@ -27,9 +27,9 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
     {question.asks.details ? (
       <CheckboxGroup<string>
         name={`${question.id}-which`}
-        legend={say('visit.which')}
-        hint={say('visit.which-hint')}
-        options={question.asks.details.map(({ id, label }) => ({ value: id, label: tell(label) }))}
+        legend={t('visit.which')}
+        hint={t('visit.which-hint')}
+        options={question.asks.details.map(({ id, label }) => ({ value: id, label: translate(label) }))}
         chosen={given.details}
         onChoose={(details) => onGive({ ...given, details })}
       />
@@ -37,9 +37,9 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
     {question.asks.limbs ? (
       <CheckboxGroup<string>
         name={`${question.id}-limbs`}
-        legend={say('visit.limbs')}
-        hint={say('visit.which-hint')}
-        options={limbChoices.map((value) => ({ value, label: tell(value) }))}
+        legend={t('visit.limbs')}
+        hint={t('visit.which-hint')}
+        options={limbChoices.map((value) => ({ value, label: translate(value) }))}
         chosen={given.limbs}
         onChoose={(limbs) => onGive({ ...given, limbs })}
       />
@@ -47,8 +47,8 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
     {question.asks.joints ? (
       <CheckboxGroup<string>
         name={`${question.id}-joints`}
-        legend={say('visit.joints')}
-        hint={say('visit.which-hint')}
+        legend={t('visit.joints')}
+        hint={t('visit.which-hint')}
         options={joints.map((value) => ({ value, label: jointText(value) }))}
         chosen={given.joints}
         onChoose={(chosen) => onGive({ ...given, joints: chosen })}
@@ -68,11 +68,11 @@ const Urgent = ({ question, given, clinic }: VisitQuestionProps) => {
   const how = given.answer === 'yes' || given.answer === 'not-known' ? urgent[question.id] : undefined;
   if (!how) return null;
   return (
-    <Notice tone="danger" isAnnounced title={say(how === 'now' ? 'visit.now-title' : 'visit.today-title')}>
+    <Notice tone="danger" isAnnounced title={t(how === 'now' ? 'visit.now-title' : 'visit.today-title')}>
       <p>
         {how === 'now'
-          ? say('visit.now', { number: clinic.emergencyNumber })
-          : say('visit.today', { phone: clinic.phone })}
+          ? t('visit.now', { number: clinic.emergencyNumber })
+          : t('visit.today', { phone: clinic.phone })}
       </p>
     </Notice>
   );
@@ -90,15 +90,15 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
         props.onNext();
       }}
     >
-      <p className="soft">{say('visit.count', { number: props.number, all: props.all })}</p>
+      <p className="soft">{t('visit.count', { number: props.number, all: props.all })}</p>
       <RadioGroup
         name={question.id}
-        legend={tell(question.question)}
+        legend={translate(question.question)}
         legendIsHeading
         options={[
-          { value: 'yes', label: say('ask.yes') },
-          { value: 'no', label: say('ask.no') },
-          { value: 'not-known', label: say('visit.unknown'), isApart: true },
+          { value: 'yes', label: t('ask.yes') },
+          { value: 'no', label: t('ask.no') },
+          { value: 'not-known', label: t('visit.unknown'), isApart: true },
         ]}
         chosen={given.answer}
         onChoose={(answer) => onGive({ ...given, answer })}
@@ -107,12 +107,12 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
       {asksMore(question, given) ? <More {...props} /> : null}
       <div className="actions">
         <Button type="submit" isLarge isWide>
-          {given.answer === null ? say('ask.skip') : say('ask.continue')}
+          {given.answer === null ? t('ask.skip') : t('ask.continue')}
         </Button>
         {props.onBack ? (
           <div className="actions-quiet">
             <Button tone="quiet" onClick={props.onBack}>
-              {say('ask.back')}
+              {t('ask.back')}
             </Button>
           </div>
         ) : null}

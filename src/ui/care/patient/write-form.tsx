@@ -7,7 +7,7 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { LongTextField } from '#ui/shared/text-field.tsx';
 import '#ui/words/write.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import type { MyMessages } from './answers.ts';
 import { callPatient } from './call.ts';
 
@@ -27,29 +27,29 @@ export const WriteForm = ({ mine }: { readonly mine: MyMessages }) => {
   return (
     <div className="stack-wide">
       <div className="stack">
-        <PageHeading>{say('write.title')}</PageHeading>
-        <p>{say('write.lead')}</p>
-        <Notice tone="plain" title={say('write.when', { hours: mine.monitoringHours })}>
-          <p>{say('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
+        <PageHeading>{t('write.title')}</PageHeading>
+        <p>{t('write.lead')}</p>
+        <Notice tone="plain" title={t('write.when', { hours: mine.monitoringHours })}>
+          <p>{t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
         </Notice>
         <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
           <LongTextField
             name="text"
-            label={say('write.label')}
+            label={t('write.label')}
             maxLength={1000}
             value={text}
-            error={told === 'empty' ? say('write.empty') : undefined}
+            error={told === 'empty' ? t('write.empty') : undefined}
             onChange={(event) => setText(event.target.value)}
           />
           <div className="row">
-            <Button type="submit">{say('write.send')}</Button>
+            <Button type="submit">{t('write.send')}</Button>
           </div>
-          <p role="status">{told === 'sent' || told === 'not-sent' ? say(`write.${told}`) : ''}</p>
+          <p role="status">{told === 'sent' || told === 'not-sent' ? t(`write.${told}`) : ''}</p>
         </form>
       </div>
       {mine.messages.length > 0 ? (
         <section className="stack-close">
-          <h2>{say('write.mine')}</h2>
+          <h2>{t('write.mine')}</h2>
           {mine.messages.map((message) => (
             <blockquote className="message" key={message.id}>
               <p>{message.text}</p>

@@ -5,25 +5,25 @@ import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
-import type { Agreement } from '../answers.ts';
+import type { Consent } from '../answers.ts';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 
-export const AgreementForm = ({
+export const ConsentForm = ({
   patientId,
-  agreement,
+  consent,
 }: {
   readonly patientId: string;
-  readonly agreement: Agreement;
+  readonly consent: Consent;
 }) => {
   const router = useRouter();
   const [reason, setReason] = useState('');
-  const prefix = `agree-${agreement.kind}-`;
+  const prefix = `agree-${consent.kind}-`;
   const submit = useSubmit(prefix, `${prefix}send`);
-  const act = agreement.stands ? 'withdrawn' : 'given';
+  const act = consent.isGiven ? 'withdrawn' : 'given';
   const record = () =>
     submit.send([], async () => {
-      const { kind, version } = agreement;
+      const { kind, version } = consent;
       await client.staff.consents.record.mutate({
         patientId,
         kind,
@@ -38,7 +38,7 @@ export const AgreementForm = ({
     <div className="stack-close screen-only">
       <ErrorSummary problems={submit.problems} />
       <div className="row row-end">
-        {agreement.stands ? (
+        {consent.isGiven ? (
           <TextField
             name={`${prefix}reason`}
             label="Reason, in the patient’s words"
@@ -48,8 +48,8 @@ export const AgreementForm = ({
           />
         ) : null}
         <Button tone="plain" id={`${prefix}send`} onClick={() => void record()}>
-          {agreement.stands ? 'The patient takes it back' : 'Read out; the patient agrees'}
-          <span className="only-heard">: {agreement.title}</span>
+          {consent.isGiven ? 'The patient takes it back' : 'Read out; the patient agrees'}
+          <span className="visually-hidden">: {consent.title}</span>
         </Button>
       </div>
     </div>

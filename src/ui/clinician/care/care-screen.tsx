@@ -4,51 +4,51 @@ import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Agreements, CareAnswer, HomeGate } from '../answers.ts';
+import type { CareAnswer, Consents, HomeEligibility } from '../answers.ts';
 import { optionInWords } from '../forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
-import { AgreementForm } from './agreement-form.tsx';
+import { ConsentForm } from './agreement-form.tsx';
 import { CareForm, type CareFormName } from './care-forms.tsx';
 
 export interface CareProps {
   readonly patientId: string;
-  readonly agreements: Agreements;
-  readonly gate: HomeGate;
+  readonly consents: Consents;
+  readonly homeEligibility: HomeEligibility;
   readonly care: CareAnswer;
   readonly clock: ClinicClock;
   readonly day: Day;
 }
 
-const AgreementList = ({ patientId, agreements, clock }: CareProps) => (
+const ConsentList = ({ patientId, consents, clock }: CareProps) => (
   <ul className="plain-list stack">
-    {agreements.kinds.map((agreement) => {
-      const last = agreements.rows.findLast((row) => row.kind === agreement.kind);
+    {consents.kinds.map((consent) => {
+      const last = consents.rows.findLast((row) => row.kind === consent.kind);
       return (
-        <li key={agreement.kind} className="agreement stack-close">
+        <li key={consent.kind} className="consent stack-close">
           <h3>
-            {agreement.title}{' '}
+            {consent.title}{' '}
             <StatusTag
-              shape={agreement.stands ? 'done' : 'unknown'}
-              tone={agreement.stands ? 'accent' : 'plain'}
+              shape={consent.isGiven ? 'done' : 'unknown'}
+              tone={consent.isGiven ? 'accent' : 'plain'}
             >
-              {agreement.stands ? 'Agreed' : last ? 'Taken back' : 'Not asked'}
+              {consent.isGiven ? 'Agreed' : last ? 'Taken back' : 'Not asked'}
             </StatusTag>
           </h3>
-          <p>“{agreement.text}”</p>
+          <p>“{consent.text}”</p>
           <p className="soft">
-            {agreement.isProposal ? 'A proposed wording; the clinic has not looked at it. ' : ''}
+            {consent.isProposal ? 'A proposed wording; the clinic has not looked at it. ' : ''}
             {last
               ? `${last.act === 'given' ? 'Given' : 'Taken back'} ${momentInWords(last.at, clock)}, written down by ${last.by}${last.reason ? `: ${last.reason}` : ''}.`
               : 'Not asked is not agreed.'}
           </p>
-          <AgreementForm patientId={patientId} agreement={agreement} />
+          <ConsentForm patientId={patientId} consent={consent} />
         </li>
       );
     })}
   </ul>
 );
 
-const GateTable = ({ gate }: Pick<CareProps, 'gate'>) => (
+const PainLookup = ({ homeEligibility }: Pick<CareProps, 'homeEligibility'>) => (
   <DataTable
     caption="A cuff at home, per limb"
     columns={[
@@ -56,7 +56,7 @@ const GateTable = ({ gate }: Pick<CareProps, 'gate'>) => (
       { key: 'cuff', title: 'Cuff with a gauge' },
       { key: 'wrap', title: 'Elastic wrap' },
     ]}
-    rows={gate.limbs.map((row) => ({
+    rows={homeEligibility.limbs.map((row) => ({
       key: `${row.side} ${row.limb}`,
       cells: [
         `${optionInWords(row.side)} ${row.limb}`,
@@ -123,14 +123,14 @@ export const CareScreen = (props: CareProps) => (
   <div className="stack-wide">
     <section className="stack-close">
       <h2>Agreements</h2>
-      {props.agreements.monitoringHours ? (
-        <p className="soft">The clinic looks at what is sent: {props.agreements.monitoringHours}</p>
+      {props.consents.monitoringHours ? (
+        <p className="soft">The clinic looks at what is sent: {props.consents.monitoringHours}</p>
       ) : null}
-      <AgreementList {...props} />
+      <ConsentList {...props} />
     </section>
     <section className="stack-close">
       <h2>Cuff at home</h2>
-      <GateTable {...props} />
+      <PainLookup {...props} />
       <Add {...props} summary="Record a session you watched" name="watch" />
       <Add {...props} summary="Record what the patient can do alone" name="check" />
     </section>

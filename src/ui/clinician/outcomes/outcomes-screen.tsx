@@ -19,7 +19,7 @@ export interface OutcomesProps {
   readonly day: Day;
 }
 
-const standingOf = ({ state, byDay, isOverdue, said }: Goal, { clock, day }: OutcomesProps): string =>
+const decisionsInForceOf = ({ state, byDay, isOverdue, said }: Goal, { clock, day }: OutcomesProps): string =>
   [
     goalStateWords[state],
     byDay ? `to be reached by ${dayInWords(byDay, day)}${isOverdue ? ', which has passed' : ''}` : '',
@@ -33,13 +33,13 @@ const GoalView = (props: OutcomesProps & { readonly goal: Goal; readonly place: 
   return (
     <li className="stack-close keep-together">
       <p>
-        <strong>“{goal.goal}”</strong> <span className="soft">{standingOf(goal, props)}</span>
+        <strong>“{goal.goal}”</strong> <span className="soft">{decisionsInForceOf(goal, props)}</span>
       </p>
       {goal.note ? <p>{goal.note}</p> : null}
       <Disclosure
         summary={
           <>
-            Say how it stands<span className="only-heard">: {goal.goal}</span>
+            Say how it stands<span className="visually-hidden">: {goal.goal}</span>
           </>
         }
       >
@@ -99,7 +99,7 @@ const Line = ({
       ) : null}
       <div className="row screen-only">
         <a href={`/patients/${patientId}/measurements?kind=${line.kind}`}>
-          Measure again<span className="only-heard">: {line.title}</span>
+          Measure again<span className="visually-hidden">: {line.title}</span>
         </a>
       </div>
       {workings.length > 0 ? (

@@ -8,20 +8,20 @@ import type { ApprovedAhead } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
-const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'prescriptionItemId');
+const fields: readonly Field[] = preApprovalFields.filter((field) => field.name !== 'itemId');
 
 export interface ApproveAheadProps {
   readonly patientId: string;
-  readonly prescriptionItemId: string;
+  readonly itemId: string;
   /** Of this exercise, oldest first. */
   readonly approvals: readonly ApprovedAhead[];
   /** Days as the clinic reads them, by approval. */
   readonly signedOn: Readonly<Record<string, string>>;
 }
 
-export const ApproveAhead = ({ patientId, prescriptionItemId, approvals, signedOn }: ApproveAheadProps) => {
+export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: ApproveAheadProps) => {
   const router = useRouter();
-  const standing = approvals.filter((row) => row.withdrawnAt === null).at(-1);
+  const inForce = approvals.filter((row) => row.withdrawnAt === null).at(-1);
   return (
     <div className="stack">
       <p>
@@ -29,16 +29,16 @@ export const ApproveAhead = ({ patientId, prescriptionItemId, approvals, signedO
         old, and never covers occlusion pressure, a step over 10 %, one of unknown size, one that loads
         further joints, or a return.
       </p>
-      {standing ? (
+      {inForce ? (
         <div className="stack-close">
           <p>
-            Signed by {standing.signedBy}, {signedOn[standing.id]}: {standing.steps}{' '}
-            {standing.steps === 1 ? 'step' : 'steps'} within {standing.days} days.
+            Signed by {inForce.signedBy}, {signedOn[inForce.id]}: {inForce.steps}{' '}
+            {inForce.steps === 1 ? 'step' : 'steps'} within {inForce.days} days.
           </p>
           <Button
             tone="plain"
             onClick={async () => {
-              await client.staff.care.withdrawPreApproval.mutate({ patientId, preApprovalId: standing.id });
+              await client.staff.care.withdrawPreApproval.mutate({ patientId, preApprovalId: inForce.id });
               router.refresh();
             }}
           >
@@ -47,14 +47,14 @@ export const ApproveAhead = ({ patientId, prescriptionItemId, approvals, signedO
         </div>
       ) : null}
       <FormFrame
-        prefix={`ahead-${prescriptionItemId}-`}
+        prefix={`ahead-${itemId}-`}
         fields={fields}
-        label={standing ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
+        label={inForce ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
         taken="Signed."
         send={async (value) => {
           await client.staff.care.preApprove.mutate({
             patientId,
-            preApproval: { ...value, prescriptionItemId },
+            preApproval: { ...value, itemId },
           });
           router.refresh();
         }}

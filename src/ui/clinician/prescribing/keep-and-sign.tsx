@@ -7,26 +7,26 @@ import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 
-export interface KeepAndSignProps {
+export interface SaveAndSignProps {
   readonly patientId: string;
-  readonly wish: Readonly<Record<string, unknown>>;
-  readonly prescriptionItemId: string | null;
+  readonly request: Readonly<Record<string, unknown>>;
+  readonly itemId: string | null;
   readonly signer: string;
 }
 
-export const KeepAndSign = ({ patientId, wish, prescriptionItemId, signer }: KeepAndSignProps) => {
+export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignProps) => {
   const router = useRouter();
-  const [keptId, setKeptId] = useState<string | null>(null);
+  const [savedId, setSavedId] = useState<string | null>(null);
   const [signedBy, setSignedBy] = useState<string | null>(null);
-  const submit = useSubmit('', 'keep-or-sign');
-  const keep = () =>
+  const submit = useSubmit('', 'save-or-sign');
+  const save = () =>
     submit.send([], async () => {
-      const kept = await client.staff.prescriptions.keep.mutate({
+      const saved = await client.staff.prescriptions.saveDraft.mutate({
         patientId,
-        wish,
-        ...(prescriptionItemId ? { prescriptionItemId } : {}),
+        request,
+        ...(itemId ? { itemId } : {}),
       });
-      setKeptId(kept);
+      setSavedId(saved);
       router.refresh();
     });
   const sign = (prescriptionId: string) =>
@@ -38,10 +38,10 @@ export const KeepAndSign = ({ patientId, wish, prescriptionItemId, signer }: Kee
   return (
     <div className="stack">
       <ErrorSummary problems={submit.problems} />
-      <p role="status" id="keep-or-sign" tabIndex={-1}>
+      <p role="status" id="save-or-sign" tabIndex={-1}>
         {signedBy
           ? `Signed by ${signedBy}. The patient sees it on the days the programme gives it.`
-          : keptId
+          : savedId
             ? 'Kept unsigned. The patient does not see it yet.'
             : 'Nothing is kept yet.'}
       </p>
@@ -50,10 +50,10 @@ export const KeepAndSign = ({ patientId, wish, prescriptionItemId, signer }: Kee
           <a href={`/patients/${patientId}/programme`}>Give it its weekdays</a> or{' '}
           <a href={`/patients/${patientId}/prescriptions`}>see all prescriptions</a>.
         </p>
-      ) : keptId ? (
-        <Button onClick={() => void sign(keptId)}>Sign as {signer}</Button>
+      ) : savedId ? (
+        <Button onClick={() => void sign(savedId)}>Sign as {signer}</Button>
       ) : (
-        <Button onClick={() => void keep()}>Keep unsigned</Button>
+        <Button onClick={() => void save()}>Keep unsigned</Button>
       )}
     </div>
   );

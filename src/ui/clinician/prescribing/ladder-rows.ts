@@ -1,6 +1,6 @@
 /** The ladder of a family as lines: the computed figure, the step to it, and the measured share beside the model. */
 import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Anthropometry, Rung } from '#core/catalogue/exercise.ts';
+import type { Anthropometry, Level } from '#core/catalogue/exercise.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { ladder, stepBetween } from '#core/variation/ladder.ts';
 
@@ -15,7 +15,7 @@ export interface LadderRow {
   readonly remark: string;
 }
 
-const stepText = (from: Rung | undefined, to: Rung): string => {
+const stepText = (from: Level | undefined, to: Level): string => {
   if (!from) return 'first';
   const { percent } = stepBetween(from, to);
   return percent === null
@@ -25,30 +25,30 @@ const stepText = (from: Rung | undefined, to: Rung): string => {
 
 const percentText = (share: number): string => `${figure(share * 100)} %`;
 
-const measuredText = (rung: Rung): string =>
-  rung.measuredShare === null
+const measuredText = (level: Level): string =>
+  level.measuredShare === null
     ? 'not measured'
-    : `${percentText(rung.measuredShare)} of body mass${
-        rung.modelError === null
+    : `${percentText(level.measuredShare)} of body mass${
+        level.modelError === null
           ? ''
-          : `; model ${rung.modelError >= 0 ? '+' : ''}${figure(rung.modelError * 100)} points`
+          : `; model ${level.modelError >= 0 ? '+' : ''}${figure(level.modelError * 100)} points`
       }`;
 
 /** Easiest first. */
 export const ladderRows = (family: string, person: Anthropometry): readonly LadderRow[] => {
-  const rungs = ladder(family, person);
-  return rungs.map((rung, place) => ({
-    exerciseId: rung.exerciseId,
-    title: exerciseById(rung.exerciseId)?.title ?? rung.exerciseId,
-    effectiveLoad: rung.effectiveLoadKg === null ? 'not computed' : `${figure(rung.effectiveLoadKg)} kg`,
-    measure: rung.measure
-      ? `${figure(rung.measure.value)}${rung.measure.unit === '1' ? '' : ` ${rung.measure.unit.replace('.', '·')}`}, ${rung.measure.about}`
+  const levels = ladder(family, person);
+  return levels.map((level, place) => ({
+    exerciseId: level.exerciseId,
+    title: exerciseById(level.exerciseId)?.title ?? level.exerciseId,
+    effectiveLoad: level.effectiveLoadKg === null ? 'not computed' : `${figure(level.effectiveLoadKg)} kg`,
+    measure: level.measure
+      ? `${figure(level.measure.value)}${level.measure.unit === '1' ? '' : ` ${level.measure.unit.replace('.', '·')}`}, ${level.measure.about}`
       : 'none',
-    step: stepText(rungs[place - 1], rung),
-    measured: measuredText(rung),
+    step: stepText(levels[place - 1], level),
+    measured: measuredText(level),
     moments:
-      rung.moments.map(({ joint, newtonMetres }) => `${joint} ${figure(newtonMetres)} N·m`).join(', ') ||
+      level.moments.map(({ joint, newtonMetres }) => `${joint} ${figure(newtonMetres)} N·m`).join(', ') ||
       'not computed',
-    remark: rung.remark,
+    remark: level.remark,
   }));
 };

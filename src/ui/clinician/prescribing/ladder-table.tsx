@@ -11,7 +11,7 @@ const columns = [
   { key: 'load', title: 'Effective load', isNumber: true },
   { key: 'moments', title: 'Moment at each joint' },
   { key: 'measured', title: 'Measured share' },
-  { key: 'choose', title: <span className="only-heard">Choose</span> },
+  { key: 'choose', title: <span className="visually-hidden">Choose</span> },
 ];
 
 export const LadderTable = (props: {
@@ -38,7 +38,7 @@ export const LadderTable = (props: {
               <strong key="chosen">Chosen</strong>
             ) : (
               <Button key="take" tone="quiet" onClick={() => props.onChoose(row.exerciseId)}>
-                Take<span className="only-heard"> {row.title}</span>
+                Take<span className="visually-hidden"> {row.title}</span>
               </Button>
             ),
           ],

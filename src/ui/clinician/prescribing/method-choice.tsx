@@ -1,10 +1,10 @@
 /** The three methods with what screening leaves of each; a closed one says why and stays readable. */
-import { type Method, methods, type Opening } from '#core/methods.ts';
+import { type Eligibility, type Method, methods } from '#core/methods.ts';
 import type { MethodOutcome } from '#core/model/screening.ts';
 import { listed } from '#core/review/plain-words.ts';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { groupedReasons } from '../screening/outcome-table.tsx';
-import { methodInWords, openingStatus } from '../words.ts';
+import { eligibilityStatus, methodInWords } from '../words.ts';
 
 const about: Readonly<Record<Method, string>> = {
   variation: 'A harder or easier form of the exercise, ordered by what this body puts on the joint.',
@@ -12,13 +12,13 @@ const about: Readonly<Record<Method, string>> = {
   occlusion: 'A light load with the limb’s blood flow held back, from a measured pressure.',
 };
 
-const isOpen = (row: MethodOutcome): boolean => row.opening.startsWith('open');
+const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open');
 
 /** The least that is said of the limbs it is open on: precautions on one are not left out. */
-const openingOf = (outcomes: readonly MethodOutcome[]): Opening => {
+const eligibilityOf = (outcomes: readonly MethodOutcome[]): Eligibility => {
   const open = outcomes.filter(isOpen);
   if (open.length === 0) return 'closed';
-  return open.every((row) => row.opening === 'open') ? 'open' : 'open-with-precautions';
+  return open.every((row) => row.eligibility === 'open') ? 'open' : 'open-with-precautions';
 };
 
 const whereInWords = (outcomes: readonly MethodOutcome[]): string => {
@@ -38,8 +38,10 @@ const MethodLine = ({
   readonly href: string;
   readonly isChosen: boolean;
 }) => {
-  const closing = groupedReasons(outcomes).filter((reason) => reason.opening.startsWith('closed'));
-  const { word, shape, tone } = openingStatus[openingOf(outcomes)];
+  const contraindications = groupedReasons(outcomes).filter((reason) =>
+    reason.eligibility.startsWith('closed'),
+  );
+  const { word, shape, tone } = eligibilityStatus[eligibilityOf(outcomes)];
   return (
     <li className="method stack-close">
       <p className="row">
@@ -51,9 +53,9 @@ const MethodLine = ({
         </StatusTag>
       </p>
       <p className="soft">{about[method]}</p>
-      {closing.length > 0 ? (
+      {contraindications.length > 0 ? (
         <ul>
-          {closing.map((reason) => (
+          {contraindications.map((reason) => (
             <li key={`${reason.code} ${reason.text}`}>
               {reason.text}{' '}
               <span className="soft">

@@ -11,11 +11,11 @@ import { client } from '../client.ts';
 import { DescriptorFields } from '../forms/descriptor-fields.tsx';
 import { readTyped, type Typed } from '../forms/typed.ts';
 import { useSubmit } from '../forms/use-submit.ts';
-import { KeepAndSign } from './keep-and-sign.tsx';
+import { SaveAndSign } from './keep-and-sign.tsx';
 import type { LadderRow } from './ladder-rows.ts';
 import { LadderTable } from './ladder-table.tsx';
 import { ProposalView } from './proposal-view.tsx';
-import { askedFields, exerciseChoices, schemeChoices, wishFrom, withScheme } from './wish-fields.ts';
+import { askedFields, exerciseChoices, requestFrom, schemeChoices, withScheme } from './wish-fields.ts';
 
 export interface PrescribeFormProps {
   readonly patientId: string;
@@ -24,14 +24,14 @@ export interface PrescribeFormProps {
   readonly signer: string;
   /** The line a new version is written for; null for a new prescribed exercise. */
   readonly line: {
-    readonly prescriptionItemId: string;
+    readonly itemId: string;
     readonly exerciseId: string;
     readonly side: string;
   } | null;
 }
 
 interface Shown {
-  readonly wish: Readonly<Record<string, unknown>>;
+  readonly request: Readonly<Record<string, unknown>>;
   readonly proposed: Proposed;
 }
 
@@ -49,10 +49,10 @@ const ShownProposal = ({ shown, of }: { readonly shown: Shown; readonly of: Pres
   <section className="stack proposal" aria-label="Proposed dose">
     <h2>Proposed dose</h2>
     <ProposalView proposed={shown.proposed} />
-    <KeepAndSign
+    <SaveAndSign
       patientId={of.patientId}
-      wish={shown.wish}
-      prescriptionItemId={of.line?.prescriptionItemId ?? null}
+      request={shown.request}
+      itemId={of.line?.itemId ?? null}
       signer={of.signer}
     />
   </section>
@@ -73,10 +73,10 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
   const propose = async (event: FormEvent) => {
     event.preventDefault();
     const { value, problems } = readTyped([...asked.first, ...asked.usual], typed);
-    const wish = wishFrom(method, value);
+    const request = requestFrom(method, value);
     await submit.send(problems, async () => {
-      const proposed = await client.staff.prescriptions.propose.mutate({ patientId, wish });
-      setShown({ wish, proposed: proposed as Proposed });
+      const proposed = await client.staff.prescriptions.propose.mutate({ patientId, request });
+      setShown({ request, proposed: proposed as Proposed });
     });
   };
   const shared = { typed, onType: type, errorOf: submit.errorOf, hints };

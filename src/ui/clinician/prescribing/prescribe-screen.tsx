@@ -74,7 +74,7 @@ export const PrescribeScreen = (props: PrescribeProps) => {
             signer={props.signer}
             line={
               version && {
-                prescriptionItemId: version.prescriptionItemId,
+                itemId: version.itemId,
                 exerciseId: version.dose.exerciseId,
                 side: version.dose.side,
               }

@@ -22,9 +22,8 @@ export interface PrescriptionsProps {
 
 /** What an unsigned increase changes, from the proposal of the same decision and exercise. */
 const changesOf = (version: Version, proposals: readonly Proposal[]): readonly string[] =>
-  proposals.find(
-    (one) => one.prescriptionItemId === version.prescriptionItemId && one.decisionId === version.decisionId,
-  )?.changes ?? [];
+  proposals.find((one) => one.itemId === version.itemId && one.decisionId === version.decisionId)?.changes ??
+  [];
 
 const Unsigned = (props: PrescriptionsProps) => (
   <section className="stack" id="unsigned">
@@ -47,8 +46,8 @@ const Unsigned = (props: PrescriptionsProps) => (
 );
 
 /** Whether steps of an exercise are approved ahead, as the heading of its box. */
-const aheadInWords = (approvals: readonly ApprovedAhead[], prescriptionItemId: string): string =>
-  approvals.some((row) => row.prescriptionItemId === prescriptionItemId && row.withdrawnAt === null)
+const aheadInWords = (approvals: readonly ApprovedAhead[], itemId: string): string =>
+  approvals.some((row) => row.itemId === itemId && row.withdrawnAt === null)
     ? 'Steps are approved ahead'
     : 'Approve steps ahead';
 
@@ -60,19 +59,17 @@ const InForce = (props: PrescriptionsProps) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
         <p className="screen-only">
           <a
-            href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.prescriptionItemId}`}
+            href={`/patients/${props.patientId}/prescribe?method=${version.dose.method}&line=${version.itemId}`}
           >
             Write a new version
           </a>
         </p>
         <div className="screen-only">
-          <Disclosure summary={aheadInWords(props.approvals, version.prescriptionItemId)}>
+          <Disclosure summary={aheadInWords(props.approvals, version.itemId)}>
             <ApproveAhead
               patientId={props.patientId}
-              prescriptionItemId={version.prescriptionItemId}
-              approvals={props.approvals.filter(
-                (row) => row.prescriptionItemId === version.prescriptionItemId,
-              )}
+              itemId={version.itemId}
+              approvals={props.approvals.filter((row) => row.itemId === version.itemId)}
               signedOn={Object.fromEntries(
                 props.approvals.map((row) => [row.id, momentInWords(row.signedAt, props.clock)]),
               )}

@@ -26,7 +26,7 @@ export const SignButton = (props: {
       <ErrorSummary problems={submit.problems} />
       <Button id={id} onClick={() => void sign()} aria-disabled={submit.isBusy || undefined}>
         Sign as {props.signer}
-        <span className="only-heard">: {props.title}</span>
+        <span className="visually-hidden">: {props.title}</span>
       </Button>
     </div>
   );

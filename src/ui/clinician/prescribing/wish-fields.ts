@@ -2,14 +2,18 @@
 import { exerciseById, exercisesFor } from '#core/catalogue/catalogue.ts';
 import type { Field } from '#core/describe.ts';
 import type { Method } from '#core/methods.ts';
-import { lowLoadWishFields, occlusionWishFields, variationWishFields } from '#core/model/dose-wish.ts';
+import {
+  lowLoadRequestFields,
+  occlusionRequestFields,
+  variationRequestFields,
+} from '#core/model/dose-wish.ts';
 import { occlusionScheme, occlusionSchemes } from '#core/occlusion/schemes.ts';
 import type { Typed } from '../forms/typed.ts';
 
 const fieldsOf: Readonly<Record<Method, readonly Field[]>> = {
-  variation: variationWishFields,
-  'low-load': lowLoadWishFields,
-  occlusion: occlusionWishFields,
+  variation: variationRequestFields,
+  'low-load': lowLoadRequestFields,
+  occlusion: occlusionRequestFields,
 };
 
 const ofPneumatic = new Set(['cuffWidthCm', 'position', 'percent']);
@@ -39,7 +43,7 @@ export const askedFields = (
 };
 
 /** What is sent: the method, what was read, and for occlusion the limb of the exercise. */
-export const wishFrom = (
+export const requestFrom = (
   method: Method,
   value: Readonly<Record<string, unknown>>,
 ): Readonly<Record<string, unknown>> => {

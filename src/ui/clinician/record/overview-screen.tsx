@@ -7,15 +7,15 @@ import { DataTable } from '#ui/shared/data-table.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Decision, Matter, Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
+import type { Decision, Patient, Prescriptions, ReviewAnswer, WorklistItem } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { agoInWords, type ClinicClock, momentInWords } from '../when.ts';
-import { contactInWords, decisionStatus, matterStatusOf, methodInWords, todayInWords } from '../words.ts';
+import { contactInWords, decisionStatus, itemStatusOf, methodInWords, todayInWords } from '../words.ts';
 import { CareProfileForm } from './care-profile-form.tsx';
 
 export interface OverviewProps {
   readonly patient: Patient;
-  readonly matters: readonly Matter[];
+  readonly worklistItems: readonly WorklistItem[];
   /** The list goes on after what was read of it. */
   readonly isListCut: boolean;
   readonly review: ReviewAnswer;
@@ -24,8 +24,12 @@ export interface OverviewProps {
   readonly day: Day;
 }
 
-const Matters = ({ matters, clock, isListCut }: Pick<OverviewProps, 'matters' | 'clock' | 'isListCut'>) =>
-  matters.length === 0 ? (
+const NeedsAttention = ({
+  worklistItems,
+  clock,
+  isListCut,
+}: Pick<OverviewProps, 'worklistItems' | 'clock' | 'isListCut'>) =>
+  worklistItems.length === 0 ? (
     <p className="soft">
       {isListCut
         ? 'Not among the first hundred patients of the worklist; open the worklist for the rest.'
@@ -33,14 +37,14 @@ const Matters = ({ matters, clock, isListCut }: Pick<OverviewProps, 'matters' | 
     </p>
   ) : (
     <ul className="plain-list">
-      {matters.map((matter) => {
-        const { word, shape, tone } = matterStatusOf(matter.kind);
+      {worklistItems.map((item) => {
+        const { word, shape, tone } = itemStatusOf(item.kind);
         return (
-          <li key={matter.key} className="matter">
+          <li key={item.key} className="worklist-item">
             <StatusTag shape={shape} tone={tone}>
               {word}
             </StatusTag>{' '}
-            {matter.sentence} <span className="soft">{agoInWords(matter.since, clock)}</span>
+            {item.sentence} <span className="soft">{agoInWords(item.since, clock)}</span>
           </li>
         );
       })}
@@ -48,12 +52,16 @@ const Matters = ({ matters, clock, isListCut }: Pick<OverviewProps, 'matters' | 
   );
 
 /** The newest decision of each joint in the window, by joint. */
-const standing = (decisions: readonly Decision[]): readonly Decision[] => [
+const inForce = (decisions: readonly Decision[]): readonly Decision[] => [
   ...new Map(decisions.map((row) => [row.joint, row])).values(),
 ];
 
-const Standing = ({ review, patient, clock }: Pick<OverviewProps, 'review' | 'patient' | 'clock'>) => {
-  const rows = standing(review.decisions);
+const DecisionsInForce = ({
+  review,
+  patient,
+  clock,
+}: Pick<OverviewProps, 'review' | 'patient' | 'clock'>) => {
+  const rows = inForce(review.decisions);
   if (rows.length === 0) return <p className="soft">No decision in the last 28 days.</p>;
   return (
     <ul className="plain-list stack-close">
@@ -89,7 +97,7 @@ const usualInWords = (row: Baseline | undefined, day: Day): string => {
     row.usualPain === null
       ? 'usual pain not frozen'
       : `usual pain ${row.usualPain}${row.usualPainTop === null ? '' : `, top ${row.usualPainTop}`}`;
-  return `${pain}, ceiling ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; frozen ${dayInWords(row.setOn, day)} by ${row.frozenBy}${row.dueForReview ? '. The mornings lie well under it: freeze it anew' : ''}.`;
+  return `${pain}, ceiling ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; frozen ${dayInWords(row.setOn, day)} by ${row.setBy}${row.dueForReview ? '. The mornings lie well under it: freeze it anew' : ''}.`;
 };
 
 const ProfileList = ({ patient, review, day }: Pick<OverviewProps, 'patient' | 'review' | 'day'>) => {
@@ -153,11 +161,11 @@ export const OverviewScreen = (props: OverviewProps) => (
   <div className="stack-wide">
     <section className="stack-close">
       <h2>What presses</h2>
-      <Matters {...props} />
+      <NeedsAttention {...props} />
     </section>
     <section className="stack-close">
       <h2>Standing decisions</h2>
-      <Standing {...props} />
+      <DecisionsInForce {...props} />
     </section>
     <section className="stack-close">
       <h2>In force</h2>

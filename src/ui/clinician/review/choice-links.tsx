@@ -47,7 +47,7 @@ export const ChoiceLinks = ({
     href: hrefWith(patientId, choice, more),
   });
   return (
-    <nav aria-label="What the picture shows" className="choices-of-review screen-only">
+    <nav aria-label="What the picture shows" className="chart-options screen-only">
       <Options
         name="Joint"
         options={choice.joints.map((joint) =>
@@ -58,10 +58,10 @@ export const ChoiceLinks = ({
         name="Exercise"
         options={choice.versions.map((row) =>
           option(
-            row.prescriptionItemId,
+            row.itemId,
             `${doseTitle(row.dose)}${row.endedAt === null ? '' : ' (ended)'}`,
-            row.prescriptionItemId === choice.version?.prescriptionItemId,
-            { line: row.prescriptionItemId },
+            row.itemId === choice.version?.itemId,
+            { line: row.itemId },
           ),
         )}
       />

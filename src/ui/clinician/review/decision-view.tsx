@@ -37,9 +37,7 @@ const effectInWords: Readonly<Record<Proposal['effect'], string>> = {
 
 const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly at: DecisionContext }) => {
   const waiting = at.prescriptions.unsigned.find(
-    (version) =>
-      version.prescriptionItemId === proposal.prescriptionItemId &&
-      version.decisionId === proposal.decisionId,
+    (version) => version.itemId === proposal.itemId && version.decisionId === proposal.decisionId,
   );
   return (
     <li className="stack-close">

@@ -8,7 +8,7 @@ import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { typedFrom } from '../forms/typed.ts';
 
-export interface FreezeFormProps {
+export interface BaselineFormProps {
   readonly patientId: string;
   readonly joint: Joint;
   /** What is frozen now; its values stand in the fields to be confirmed or changed. */
@@ -31,11 +31,11 @@ const startFrom = (known: Baseline | null) =>
       })
     : {};
 
-export const FreezeForm = ({ patientId, joint, known, seen }: FreezeFormProps) => {
+export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProps) => {
   const router = useRouter();
   return (
     <FormFrame
-      prefix="freeze-"
+      prefix="baseline-"
       fields={fields}
       start={startFrom(known)}
       label="Freeze these values"
@@ -46,7 +46,7 @@ export const FreezeForm = ({ patientId, joint, known, seen }: FreezeFormProps) =
         acceptablePainLimit: '5 unless you set 6 or 7.',
       }}
       send={async (value) => {
-        await client.staff.review.freezeBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
+        await client.staff.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
         router.refresh();
       }}
     />

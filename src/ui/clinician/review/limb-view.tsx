@@ -33,8 +33,8 @@ interface LimbViewProps {
 
 export const LimbView = ({ checks, prescriptions, clock }: LimbViewProps) => {
   if (checks.length === 0) return null;
-  const titleOf = (prescriptionItemId: string): string => {
-    const version = prescriptions.findLast((one) => one.prescriptionItemId === prescriptionItemId);
+  const titleOf = (itemId: string): string => {
+    const version = prescriptions.findLast((one) => one.itemId === itemId);
     return version ? doseTitle(version.dose) : 'an exercise not on record';
   };
   return (
@@ -49,10 +49,10 @@ export const LimbView = ({ checks, prescriptions, clock }: LimbViewProps) => {
         hidesCaption
         columns={columns}
         rows={checks.map((check) => ({
-          key: `${check.sessionId} ${check.prescriptionItemId} ${check.moment}`,
+          key: `${check.sessionId} ${check.itemId} ${check.moment}`,
           cells: [
             dayInWords(check.day, today(clock)),
-            titleOf(check.prescriptionItemId),
+            titleOf(check.itemId),
             moments[check.moment],
             signText(check.colour),
             signText(check.feeling),

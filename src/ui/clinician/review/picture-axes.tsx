@@ -1,9 +1,9 @@
 /** The two axes of the picture: days between the panels, pain downwards. */
-import type { Picture } from '#core/review/picture.ts';
+import type { ReviewChart } from '#core/review/picture.ts';
 import type { Area, Scale } from './picture-scale.ts';
 
 export interface Drawn {
-  readonly picture: Picture;
+  readonly chart: ReviewChart;
   readonly scale: Scale;
   readonly area: Area;
 }
@@ -19,13 +19,13 @@ const painLevels = [0, 5, 10];
 
 export const PainAxis = ({ scale, area }: Drawn) => (
   <g>
-    <Level className="pic-axis-soft" from={area.x} to={area.x + area.width} y={scale.painHead} />
+    <Level className="chart-axis-soft" from={area.x} to={area.x + area.width} y={scale.painHead} />
     {painLevels.map((level) => (
-      <text key={level} className="pic-last" x={area.x - 8} y={scale.pain(level) + 4}>
+      <text key={level} className="chart-last" x={area.x - 8} y={scale.pain(level) + 4}>
         {level}
       </text>
     ))}
-    <text className="pic-title" x={area.x + 4} y={scale.foot - 4}>
+    <text className="chart-title" x={area.x + 4} y={scale.foot - 4}>
       Pain, 0 to 10 downwards
     </text>
   </g>
@@ -34,18 +34,18 @@ export const PainAxis = ({ scale, area }: Drawn) => (
 /** The last label ends at the edge; one that would run into it is left out. */
 const roomBeforeLast = 72;
 
-export const DayAxis = ({ picture, scale, area }: Drawn) => (
+export const DayAxis = ({ chart, scale, area }: Drawn) => (
   <g>
-    <Level className="pic-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
-    {picture.ticks.map((tick) => {
+    <Level className="chart-axis" from={area.x} to={area.x + area.width} y={scale.loadFoot} />
+    {chart.ticks.map((tick) => {
       const x = scale.x(tick.day);
-      const isLast = tick.day === picture.today;
+      const isLast = tick.day === chart.today;
       return (
         <g key={tick.day}>
-          <line className="pic-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
+          <line className="chart-axis" x1={x} x2={x} y1={scale.loadFoot} y2={scale.loadFoot + 5} />
           {isLast || area.x + area.width - x > roomBeforeLast ? (
             <text
-              className={isLast ? 'pic-last' : 'pic-middle'}
+              className={isLast ? 'chart-last' : 'chart-middle'}
               x={isLast ? area.x + area.width : x}
               y={scale.loadFoot + 19}
             >

@@ -1,48 +1,55 @@
 'use client';
 /** The whole time as a strip with two handles: native sliders, so that pointer, touch and keyboard all move them. */
 import { addDays, type Day, daysBetween } from '#core/day.ts';
-import type { Picture } from '#core/review/picture.ts';
+import type { ReviewChart } from '#core/review/picture.ts';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
-import { type Stretch, shortestStretch, stretchWithin } from '#core/review/zoom.ts';
+import { type DateRange, rangeWithin, shortestRange } from '#core/review/zoom.ts';
 import { Button } from '#ui/shared/button.tsx';
 
-interface PictureBrushProps {
-  readonly picture: Picture;
-  readonly stretch: Stretch;
-  readonly onStretch: (stretch: Stretch) => void;
+interface RangeSelectorProps {
+  readonly chart: ReviewChart;
+  readonly range: DateRange;
+  readonly onRange: (range: DateRange) => void;
   readonly address: string;
 }
 
 /** The steps of the load, small, over the whole time; 100 wide and 24 high. */
-const stripPath = (picture: Picture, x: (day: Day) => number): string =>
-  picture.stairs
-    .map((stair) =>
-      stair
+const stripPath = (chart: ReviewChart, x: (day: Day) => number): string =>
+  chart.loadLine
+    .map((segment) =>
+      segment
         .map(({ day, value }, place) => {
-          const y = 23 - ((value ?? 0) / picture.loadTop) * 22;
+          const y = 23 - ((value ?? 0) / chart.loadTop) * 22;
           return place === 0 ? `M${x(day)} ${y}` : `H${x(day)}V${y}`;
         })
         .join(''),
     )
     .join('');
 
-const Strip = ({ picture, stretch }: Pick<PictureBrushProps, 'picture' | 'stretch'>) => {
-  const span = daysBetween(picture.since, picture.today);
-  const x = (day: Day) => (daysBetween(picture.since, day) / span) * 100;
+const Strip = ({ chart, range }: Pick<RangeSelectorProps, 'chart' | 'range'>) => {
+  const span = daysBetween(chart.since, chart.today);
+  const x = (day: Day) => (daysBetween(chart.since, day) / span) * 100;
   return (
-    <svg className="brush-strip" viewBox="0 0 100 24" preserveAspectRatio="none" aria-hidden="true">
+    <svg className="range-strip" viewBox="0 0 100 24" preserveAspectRatio="none" aria-hidden="true">
       <rect
-        className="brush-chosen"
-        x={x(stretch.from)}
-        width={x(stretch.to) - x(stretch.from)}
+        className="range-chosen"
+        x={x(range.from)}
+        width={x(range.to) - x(range.from)}
         y={0}
         height={24}
       />
-      <path className="brush-stair" d={stripPath(picture, x)} />
-      {picture.gates
-        .filter((gate) => gate.word === 'pause' || gate.word === 'ease-back')
-        .map((gate) => (
-          <line key={gate.id} className="brush-gate" x1={x(gate.day)} x2={x(gate.day)} y1={0} y2={24} />
+      <path className="range-load" d={stripPath(chart, x)} />
+      {chart.markers
+        .filter((marker) => marker.word === 'pause' || marker.word === 'ease-back')
+        .map((marker) => (
+          <line
+            key={marker.id}
+            className="range-marker"
+            x1={x(marker.day)}
+            x2={x(marker.day)}
+            y1={0}
+            y2={24}
+          />
         ))}
     </svg>
   );
@@ -50,39 +57,39 @@ const Strip = ({ picture, stretch }: Pick<PictureBrushProps, 'picture' | 'stretc
 
 const ends = { from: 'First day shown', to: 'Last day shown' } as const;
 
-export const PictureBrush = ({ picture, stretch, onStretch, address }: PictureBrushProps) => {
-  const span = daysBetween(picture.since, picture.today);
-  if (span <= shortestStretch) return null;
-  const isWhole = stretch.from === picture.since && stretch.to === picture.today;
-  const words = `${dayInWords(stretch.from, picture.today)} to ${dayInWords(stretch.to, picture.today)}, ${counted(daysBetween(stretch.from, stretch.to), 'day')}`;
+export const RangeSelector = ({ chart, range, onRange, address }: RangeSelectorProps) => {
+  const span = daysBetween(chart.since, chart.today);
+  if (span <= shortestRange) return null;
+  const isWhole = range.from === chart.since && range.to === chart.today;
+  const words = `${dayInWords(range.from, chart.today)} to ${dayInWords(range.to, chart.today)}, ${counted(daysBetween(range.from, range.to), 'day')}`;
   return (
-    <fieldset className="brush screen-only">
+    <fieldset className="range-selector screen-only">
       <legend>Look closer: {words}</legend>
-      <div className="brush-track">
-        <Strip picture={picture} stretch={stretch} />
+      <div className="range-track">
+        <Strip chart={chart} range={range} />
         {(['from', 'to'] as const).map((end) => (
           <input
             key={end}
             type="range"
-            className="brush-handle"
+            className="range-handle"
             aria-label={ends[end]}
-            aria-valuetext={dayInWords(stretch[end])}
+            aria-valuetext={dayInWords(range[end])}
             min={0}
             max={span}
-            value={daysBetween(picture.since, stretch[end])}
+            value={daysBetween(chart.since, range[end])}
             onChange={(event) => {
-              const day = addDays(picture.since, Number(event.target.value));
-              onStretch(stretchWithin(picture, { ...stretch, [end]: day }, end));
+              const day = addDays(chart.since, Number(event.target.value));
+              onRange(rangeWithin(chart, { ...range, [end]: day }, end));
             }}
           />
         ))}
       </div>
       {isWhole ? null : (
         <div className="row">
-          <Button tone="quiet" onClick={() => onStretch({ from: picture.since, to: picture.today })}>
+          <Button tone="quiet" onClick={() => onRange({ from: chart.since, to: chart.today })}>
             Show the whole time
           </Button>
-          <a href={`${address}&from=${stretch.from}&to=${stretch.to}`}>Words and table of these days alone</a>
+          <a href={`${address}&from=${range.from}&to=${range.to}`}>Words and table of these days alone</a>
         </div>
       )}
     </fieldset>

@@ -3,47 +3,47 @@
 import { memo, type PointerEvent, useMemo } from 'react';
 import { ComposedChart, Line, ResponsiveContainer, usePlotArea, XAxis, YAxis } from 'recharts';
 import { dayNumber } from '#core/day.ts';
-import type { GateMark, Picture } from '#core/review/picture.ts';
-import { PictureCursor } from './picture-cursor.tsx';
-import { PictureGates } from './picture-gates.tsx';
-import { PictureMarks } from './picture-marks.tsx';
+import type { DecisionMarker, ReviewChart } from '#core/review/picture.ts';
+import { ChartCursor } from './picture-cursor.tsx';
+import { DecisionMarkers } from './picture-gates.tsx';
+import { ChartMarks } from './picture-marks.tsx';
 import { dayDomain, loadDomain, scaleFor } from './picture-scale.ts';
 
 /** Points of the staircase, with an empty one wherever a stretch ends: the line may not cross it. */
-const stairPoints = ({ stairs }: Pick<Picture, 'stairs'>) =>
-  stairs.flatMap((stair) => [
-    ...stair.map((mark) => ({ at: dayNumber(mark.day), load: mark.value })),
-    { at: dayNumber(stair.at(-1)!.day) + 0.01, load: null },
+const loadLinePoints = ({ loadLine }: Pick<ReviewChart, 'loadLine'>) =>
+  loadLine.flatMap((segment) => [
+    ...segment.map((mark) => ({ at: dayNumber(mark.day), load: mark.value })),
+    { at: dayNumber(segment.at(-1)!.day) + 0.01, load: null },
   ]);
 
-interface PictureChartProps {
-  readonly picture: Picture;
-  readonly onGate: (gate: GateMark) => void;
+interface ReviewPlotProps {
+  readonly chart: ReviewChart;
+  readonly onMarker: (marker: DecisionMarker) => void;
   readonly onDay: (dayNumber: number) => void;
 }
 
-const Layer = ({ picture, onGate, onDay }: PictureChartProps) => {
+const Layer = ({ chart, onMarker, onDay }: ReviewPlotProps) => {
   const area = usePlotArea();
   if (!area) return null;
-  const scale = scaleFor(area, picture);
+  const scale = scaleFor(area, chart);
   const point = (event: PointerEvent<SVGRectElement>) => {
     const box = event.currentTarget.ownerSVGElement?.getBoundingClientRect();
     if (box) onDay(scale.dayNumberAt(event.clientX - box.left));
   };
   return (
     <>
-      <rect className="pic-ground" {...area} onPointerMove={point} onPointerDown={point} />
-      <PictureCursor picture={picture} scale={scale} area={area} />
-      <PictureMarks picture={picture} scale={scale} area={area} />
-      <PictureGates picture={picture} scale={scale} onSelect={onGate} />
+      <rect className="chart-background" {...area} onPointerMove={point} onPointerDown={point} />
+      <ChartCursor chart={chart} scale={scale} area={area} />
+      <ChartMarks chart={chart} scale={scale} area={area} />
+      <DecisionMarkers chart={chart} scale={scale} onSelect={onMarker} />
     </>
   );
 };
 
-const PictureChart = (props: PictureChartProps) => {
-  const { picture } = props;
-  const points = useMemo(() => stairPoints(picture), [picture]);
-  const loadTicks = [0, picture.loadTop / 2, picture.loadTop];
+const ReviewPlot = (props: ReviewPlotProps) => {
+  const { chart } = props;
+  const points = useMemo(() => loadLinePoints(chart), [chart]);
+  const loadTicks = [0, chart.loadTop / 2, chart.loadTop];
   return (
     <ResponsiveContainer width="100%" height={440}>
       <ComposedChart
@@ -51,10 +51,10 @@ const PictureChart = (props: PictureChartProps) => {
         margin={{ top: 26, right: 52, bottom: 8, left: 0 }}
         accessibilityLayer={false}
       >
-        <XAxis dataKey="at" type="number" domain={dayDomain(picture)} allowDataOverflow hide />
+        <XAxis dataKey="at" type="number" domain={dayDomain(chart)} allowDataOverflow hide />
         <YAxis
           yAxisId="load"
-          domain={loadDomain(picture.loadTop)}
+          domain={loadDomain(chart.loadTop)}
           ticks={loadTicks}
           interval={0}
           tick={{ fill: 'var(--ink-soft)' }}
@@ -65,7 +65,7 @@ const PictureChart = (props: PictureChartProps) => {
           yAxisId="load"
           dataKey="load"
           type="stepAfter"
-          className="pic-stair"
+          className="chart-load-line"
           dot={false}
           activeDot={false}
           connectNulls={false}
@@ -77,4 +77,4 @@ const PictureChart = (props: PictureChartProps) => {
   );
 };
 
-export default memo(PictureChart);
+export default memo(ReviewPlot);

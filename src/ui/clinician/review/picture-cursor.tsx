@@ -9,9 +9,11 @@ import { dayDomain } from './picture-scale.ts';
 
 export const CursorDay = createContext<number | null>(null);
 
-export const PictureCursor = ({ picture, scale, area }: Drawn) => {
+export const ChartCursor = ({ chart, scale, area }: Drawn) => {
   const day = useContext(CursorDay);
-  const [first, last] = dayDomain(picture);
+  const [first, last] = dayDomain(chart);
   if (day === null || day < first || day > last) return null;
-  return <line className="pic-cursor" x1={scale.xOf(day)} x2={scale.xOf(day)} y1={area.y} y2={scale.foot} />;
+  return (
+    <line className="chart-cursor" x1={scale.xOf(day)} x2={scale.xOf(day)} y1={area.y} y2={scale.foot} />
+  );
 };

@@ -1,21 +1,21 @@
 'use client';
 /** Decisions as gates between load and pain. One stop for Tab; arrow keys go from gate to gate. */
 import { type KeyboardEvent, useRef, useState } from 'react';
-import type { GateMark, Picture } from '#core/review/picture.ts';
+import type { DecisionMarker, ReviewChart } from '#core/review/picture.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { shapes } from '#ui/shared/mark.tsx';
 import { decisionStatus } from '../words.ts';
-import { gatesWithRoom, type Scale } from './picture-scale.ts';
+import { markersWithRoom, type Scale } from './picture-scale.ts';
 
 const glyph = 18;
 
 /** What a gate says when it is reached. */
-export const gateName = (gate: GateMark, today: string): string => {
-  const word = decisionStatus[gate.word].word;
-  const day = dayInWords(gate.day, today);
-  return gate.count === 1
+export const markerName = (marker: DecisionMarker, today: string): string => {
+  const word = decisionStatus[marker.word].word;
+  const day = dayInWords(marker.day, today);
+  return marker.count === 1
     ? `${day}: ${word}`
-    : `${day} to ${dayInWords(gate.lastDay, today)}: ${word}, ${gate.count} decisions in a row`;
+    : `${day} to ${dayInWords(marker.lastDay, today)}: ${word}, ${marker.count} decisions in a row`;
 };
 
 const moves: Readonly<Record<string, (at: number, last: number) => number>> = {
@@ -25,12 +25,20 @@ const moves: Readonly<Record<string, (at: number, last: number) => number>> = {
   End: (_at, last) => last,
 };
 
-const GateShape = ({ gate, scale, hasRoom }: { gate: GateMark; scale: Scale; hasRoom: boolean }) => {
-  const x = scale.x(gate.day);
+const MarkerShape = ({
+  marker,
+  scale,
+  hasRoom,
+}: {
+  marker: DecisionMarker;
+  scale: Scale;
+  hasRoom: boolean;
+}) => {
+  const x = scale.x(marker.day);
   const middle = scale.loadFoot + 42;
-  const className = `pic-gate pic-gate-${gate.word}`;
+  const className = `chart-marker chart-gate-${marker.word}`;
   const belowLabels = scale.loadFoot + 25;
-  const isQuiet = gate.word === 'hold';
+  const isQuiet = marker.word === 'hold';
   return (
     <>
       {/* The line leaves out the row of the days, so that no label is crossed. */}
@@ -38,12 +46,15 @@ const GateShape = ({ gate, scale, hasRoom }: { gate: GateMark; scale: Scale; has
       <line className={className} x1={x} x2={x} y1={belowLabels} y2={isQuiet ? scale.painHead : scale.foot} />
       {hasRoom ? (
         <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2}) scale(${glyph / 24})`}>
-          <circle className="pic-gate-ground" cx="12" cy="12" r="15" />
-          <path className={`pic-glyph pic-glyph-${gate.word}`} d={shapes[decisionStatus[gate.word].shape]} />
+          <circle className="chart-marker-background" cx="12" cy="12" r="15" />
+          <path
+            className={`chart-glyph chart-glyph-${marker.word}`}
+            d={shapes[decisionStatus[marker.word].shape]}
+          />
         </g>
       ) : null}
       <rect
-        className="pic-gate-target"
+        className="chart-marker-target"
         x={x - 9}
         y={scale.loadFoot}
         width={18}
@@ -53,17 +64,17 @@ const GateShape = ({ gate, scale, hasRoom }: { gate: GateMark; scale: Scale; has
   );
 };
 
-export const PictureGates = (props: {
-  readonly picture: Picture;
+export const DecisionMarkers = (props: {
+  readonly chart: ReviewChart;
   readonly scale: Scale;
-  readonly onSelect: (gate: GateMark) => void;
+  readonly onSelect: (marker: DecisionMarker) => void;
 }) => {
-  const { gates, today } = props.picture;
-  const [at, setAt] = useState(Math.max(0, gates.length - 1));
+  const { markers, today } = props.chart;
+  const [at, setAt] = useState(Math.max(0, markers.length - 1));
   const group = useRef<SVGGElement>(null);
-  const roomy = gatesWithRoom(gates, props.scale.x, glyph + 2);
+  const roomy = markersWithRoom(markers, props.scale.x, glyph + 2);
   const onKeyDown = (event: KeyboardEvent) => {
-    const next = moves[event.key]?.(at, gates.length - 1);
+    const next = moves[event.key]?.(at, markers.length - 1);
     if (next === undefined) return;
     event.preventDefault();
     setAt(next);
@@ -71,21 +82,21 @@ export const PictureGates = (props: {
   };
   return (
     <g ref={group}>
-      {gates.map((gate, place) => (
+      {markers.map((marker, place) => (
         <a
-          key={gate.id}
-          className="pic-gate-link"
-          href={`#decision-${gate.id}`}
-          tabIndex={place === Math.min(at, gates.length - 1) ? 0 : -1}
-          aria-label={`${gateName(gate, today)}. ${gate.reasons.join(' ')}`}
+          key={marker.id}
+          className="chart-marker-link"
+          href={`#decision-${marker.id}`}
+          tabIndex={place === Math.min(at, markers.length - 1) ? 0 : -1}
+          aria-label={`${markerName(marker, today)}. ${marker.reasons.join(' ')}`}
           onKeyDown={onKeyDown}
           onFocus={() => {
             setAt(place);
-            props.onSelect(gate);
+            props.onSelect(marker);
           }}
-          onPointerEnter={() => props.onSelect(gate)}
+          onPointerEnter={() => props.onSelect(marker)}
         >
-          <GateShape gate={gate} scale={props.scale} hasRoom={roomy.has(gate.id)} />
+          <MarkerShape marker={marker} scale={props.scale} hasRoom={roomy.has(marker.id)} />
         </a>
       ))}
     </g>

@@ -1,14 +1,14 @@
 /** What each kind of mark in the picture stands for. */
 import { decisions } from '#core/engine/answers.ts';
-import type { Picture } from '#core/review/picture.ts';
+import type { ReviewChart } from '#core/review/picture.ts';
 import { Mark } from '#ui/shared/mark.tsx';
 import { decisionStatus } from '../words.ts';
 
-export const PictureKey = ({ picture }: { readonly picture: Picture }) => (
-  <p className="pic-key">
+export const ChartLegend = ({ chart }: { readonly chart: ReviewChart }) => (
+  <p className="chart-key">
     <span>
-      <span className="key-mark key-stair" aria-hidden="true" /> {picture.title.toLowerCase()}
-      {picture.unit ? `, ${picture.unit}` : ''}
+      <span className="key-mark key-load" aria-hidden="true" /> {chart.title.toLowerCase()}
+      {chart.unit ? `, ${chart.unit}` : ''}
     </span>
     <span>
       <span className="key-mark key-full" aria-hidden="true" /> session
@@ -22,7 +22,7 @@ export const PictureKey = ({ picture }: { readonly picture: Picture }) => (
     <span>
       <span className="key-mark key-session" aria-hidden="true" /> highest pain in a session
     </span>
-    {picture.pains.some((mark) => mark.flare) ? (
+    {chart.pains.some((mark) => mark.flare) ? (
       <span>
         <span className="key-mark key-flare" aria-hidden="true" /> morning of a flare
       </span>
@@ -33,15 +33,15 @@ export const PictureKey = ({ picture }: { readonly picture: Picture }) => (
     <span>
       <span aria-hidden="true">?</span> load not known
     </span>
-    {picture.loads.some((mark) => mark.amended) || picture.pains.some((mark) => mark.amended) ? (
+    {chart.loads.some((mark) => mark.amended) || chart.pains.some((mark) => mark.amended) ? (
       <span>
         <span className="key-mark key-amended" aria-hidden="true" /> corrected later
       </span>
     ) : null}
     {decisions
-      .filter((word) => picture.gates.some((gate) => gate.word === word))
+      .filter((word) => chart.markers.some((marker) => marker.word === word))
       .map((word) => (
-        <span key={word} className="key-gate">
+        <span key={word} className="key-decision">
           <Mark shape={decisionStatus[word].shape} /> {decisionStatus[word].word.toLowerCase()}
         </span>
       ))}

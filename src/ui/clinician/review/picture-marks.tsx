@@ -5,18 +5,18 @@ import { DayAxis, type Drawn, Level, PainAxis } from './picture-axes.tsx';
 import type { Scale } from './picture-scale.ts';
 
 /** As they stood at the time: a newer freeze moves the line on its day. */
-const Thresholds = ({ picture, scale, area }: Drawn) => {
-  const last = picture.thresholds.at(-1);
+const Thresholds = ({ chart, scale, area }: Drawn) => {
+  const last = chart.thresholds.at(-1);
   const end = area.x + area.width + 6;
   return (
     <g>
-      {picture.thresholds.map((span) => {
+      {chart.thresholds.map((span) => {
         const [from, to] = [scale.x(span.from), scale.x(span.to)];
         return (
           <g key={span.from}>
-            <Level className="pic-ceiling" from={from} to={to} y={scale.pain(span.painCeiling)} />
+            <Level className="chart-pain-limit" from={from} to={to} y={scale.pain(span.painCeiling)} />
             {span.usualPainTop === null ? null : (
-              <Level className="pic-usual" from={from} to={to} y={scale.pain(span.usualPainTop)} />
+              <Level className="chart-usual" from={from} to={to} y={scale.pain(span.usualPainTop)} />
             )}
           </g>
         );
@@ -37,16 +37,16 @@ const Thresholds = ({ picture, scale, area }: Drawn) => {
 
 const roomForWords = 100;
 
-const Gaps = ({ picture, scale }: Drawn) => (
+const Gaps = ({ chart, scale }: Drawn) => (
   <g>
-    {picture.gaps.map((gap) => {
+    {chart.gaps.map((gap) => {
       const [from, to] = [scale.x(gap.from) + 6, scale.x(gap.to) - 6];
       if (to <= from) return null;
       return (
         <g key={gap.from}>
-          <Level className="pic-gap" from={from} to={to} y={scale.loadFoot - 8} />
+          <Level className="chart-gap" from={from} to={to} y={scale.loadFoot - 8} />
           {to - from > roomForWords ? (
-            <text className="pic-middle" x={(from + to) / 2} y={scale.loadFoot - 16}>
+            <text className="chart-middle" x={(from + to) / 2} y={scale.loadFoot - 16}>
               {gap.days} days without
             </text>
           ) : null}
@@ -67,7 +67,7 @@ const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: S
   const half = halfOf(scale);
   if (mark.value === null) {
     return (
-      <text className="pic-unknown pic-middle" x={x} y={scale.loadFoot - 5}>
+      <text className="chart-unknown chart-middle" x={x} y={scale.loadFoot - 5}>
         ?
       </text>
     );
@@ -76,10 +76,10 @@ const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: S
   const hook = mark.amended ? <Amended x={x} y={y} half={half} /> : null;
   const shape =
     mark.kind === 'test' ? (
-      <path className="pic-load" d={rhombus(x, y, half + 2)} />
+      <path className="chart-load" d={rhombus(x, y, half + 2)} />
     ) : (
       <rect
-        className={mark.kind === 'full' ? 'pic-load' : 'pic-load pic-load-easier'}
+        className={mark.kind === 'full' ? 'chart-load' : 'chart-load chart-load-easier'}
         x={x - half}
         y={y - half}
         width={half * 2}
@@ -97,19 +97,19 @@ const LoadShape = ({ mark, scale }: { readonly mark: LoadMark; readonly scale: S
 const roomForFigure = 30;
 
 /** The figure at each step of the staircase, where it has room. */
-const StepFigures = ({ picture, scale }: Drawn) => {
+const StepFigures = ({ chart, scale }: Drawn) => {
   let lastAt = Number.NEGATIVE_INFINITY;
   let lastValue: number | null = null;
   return (
     <g>
-      {picture.loads.map((mark) => {
+      {chart.loads.map((mark) => {
         if (mark.value === null || mark.kind !== 'full' || mark.value === lastValue) return null;
         const x = scale.x(mark.day);
         lastValue = mark.value;
         if (x - lastAt < roomForFigure) return null;
         lastAt = x;
         return (
-          <text key={mark.day} className="pic-step" x={x - 4} y={scale.load(mark.value) - 9}>
+          <text key={mark.day} className="chart-step" x={x - 4} y={scale.load(mark.value) - 9}>
             {figure(mark.value)}
           </text>
         );
@@ -120,13 +120,13 @@ const StepFigures = ({ picture, scale }: Drawn) => {
 
 /** A corrected entry carries a small hook above its mark, so that colour has no part in it. */
 const Amended = ({ x, y, half }: { readonly x: number; readonly y: number; readonly half: number }) => (
-  <path className="pic-amended" d={`M${x - 4} ${y - half - 3}l4 -4l4 4`} />
+  <path className="chart-amended" d={`M${x - 4} ${y - half - 3}l4 -4l4 4`} />
 );
 
 /** Missing answers stand in a row of their own above the pain panel, as crosses. */
 const Missing = ({ x, scale }: { readonly x: number; readonly scale: Scale }) => {
   const y = scale.painHead - 9;
-  return <path className="pic-missing" d={`M${x - 3.5} ${y - 3.5}l7 7M${x + 3.5} ${y - 3.5}l-7 7`} />;
+  return <path className="chart-missing" d={`M${x - 3.5} ${y - 3.5}l7 7M${x + 3.5} ${y - 3.5}l-7 7`} />;
 };
 
 const PainShape = ({ mark, scale }: { readonly mark: PainMark; readonly scale: Scale }) => {
@@ -139,37 +139,37 @@ const PainShape = ({ mark, scale }: { readonly mark: PainMark; readonly scale: S
   if (mark.of === 'session')
     return (
       <g>
-        <path className="pic-session-pain" d={rhombus(x, y, half + 1)} />
+        <path className="chart-session-pain" d={rhombus(x, y, half + 1)} />
         {hook}
       </g>
     );
   return (
     <g>
       {hook}
-      <line className="pic-stem" x1={x} x2={x} y1={scale.painHead} y2={y} />
-      <circle className="pic-morning-pain" cx={x} cy={y} r={half} />
-      {mark.flare ? <circle className="pic-flare" cx={x} cy={y} r={half + 3.5} /> : null}
+      <line className="chart-stem" x1={x} x2={x} y1={scale.painHead} y2={y} />
+      <circle className="chart-morning-pain" cx={x} cy={y} r={half} />
+      {mark.flare ? <circle className="chart-flare" cx={x} cy={y} r={half + 3.5} /> : null}
     </g>
   );
 };
 
-export const PictureMarks = (props: Drawn) => {
-  const { picture, scale, area } = props;
+export const ChartMarks = (props: Drawn) => {
+  const { chart, scale, area } = props;
   return (
     <>
-      <text className="pic-title" x={area.x + 4} y={area.y - 12}>
-        {picture.title}
-        {picture.unit ? `, ${picture.unit}` : ''}
+      <text className="chart-title" x={area.x + 4} y={area.y - 12}>
+        {chart.title}
+        {chart.unit ? `, ${chart.unit}` : ''}
       </text>
       <Thresholds {...props} />
       <Gaps {...props} />
       <DayAxis {...props} />
       <PainAxis {...props} />
-      {picture.loads.map((mark) => (
+      {chart.loads.map((mark) => (
         <LoadShape key={`${mark.day} ${mark.kind} ${mark.value}`} mark={mark} scale={scale} />
       ))}
       <StepFigures {...props} />
-      {picture.pains.map((mark) => (
+      {chart.pains.map((mark) => (
         <PainShape key={`${mark.day} ${mark.of} ${mark.value}`} mark={mark} scale={scale} />
       ))}
     </>

@@ -4,14 +4,14 @@ import type { Day } from '#core/day.ts';
 import type { DayDetail } from '#core/review/day-detail.ts';
 import { Button } from '#ui/shared/button.tsx';
 
-export interface Told {
+export interface Detail {
   readonly title: string;
   readonly lines: readonly string[];
   readonly decisionId: string | null;
   readonly day: Day | null;
 }
 
-export const nothingTold: Told = {
+export const noDetail: Detail = {
   title:
     'Point at a day or tap it, go through the days with the buttons, or along the decisions with Tab and the arrow keys.',
   lines: [],
@@ -25,19 +25,19 @@ export const neighbourOf = (days: readonly DayDetail[], day: Day | null, by: 1 |
   return (by === 1 ? days.find((one) => one.day > day) : days.findLast((one) => one.day < day)) ?? null;
 };
 
-interface PictureToldProps {
-  readonly told: Told;
+interface ChartDetailProps {
+  readonly detail: Detail;
   readonly days: readonly DayDetail[];
   readonly onDay: (detail: DayDetail) => void;
 }
 
-export const PictureTold = ({ told, days, onDay }: PictureToldProps) => {
+export const ChartDetail = ({ detail, days, onDay }: ChartDetailProps) => {
   const go = (by: 1 | -1) => {
-    const next = neighbourOf(days, told.day, by);
+    const next = neighbourOf(days, detail.day, by);
     if (next) onDay(next);
   };
   return (
-    <div className="picture-told screen-only stack-close">
+    <div className="chart-detail screen-only stack-close">
       <div className="row">
         <Button tone="quiet" onClick={() => go(-1)}>
           Day before
@@ -48,12 +48,12 @@ export const PictureTold = ({ told, days, onDay }: PictureToldProps) => {
       </div>
       <div aria-live="polite" className="stack-close">
         <p>
-          <strong>{told.title}</strong>{' '}
-          {told.decisionId ? <a href={`#decision-${told.decisionId}`}>Whole decision</a> : null}
+          <strong>{detail.title}</strong>{' '}
+          {detail.decisionId ? <a href={`#decision-${detail.decisionId}`}>Whole decision</a> : null}
         </p>
-        {told.lines.length > 0 ? (
+        {detail.lines.length > 0 ? (
           <ul>
-            {told.lines.map((line) => (
+            {detail.lines.map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>

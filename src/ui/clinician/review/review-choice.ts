@@ -3,7 +3,7 @@ import { type Day, daysBetween, isDay } from '#core/day.ts';
 import { type Joint, joints } from '#core/joints.ts';
 import { reviewWindows } from '#core/review/choices.ts';
 import { type LoadMeasure, measuresOf } from '#core/review/load-of-session.ts';
-import { shortestStretch } from '#core/review/zoom.ts';
+import { shortestRange } from '#core/review/zoom.ts';
 import type { Patient, Version } from '../answers.ts';
 
 export type ReviewQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
@@ -18,7 +18,7 @@ export interface ReviewChoice {
   readonly measures: readonly LoadMeasure[];
   readonly days: number;
   /** A stretch to read alone; null = the whole time. */
-  readonly stretch: { readonly from: Day; readonly to: Day } | null;
+  readonly range: { readonly from: Day; readonly to: Day } | null;
 }
 
 const one = (query: ReviewQuery, name: string): string | null => {
@@ -33,27 +33,26 @@ export const daysFrom = (query: ReviewQuery): number => {
   return reviewWindows.find((window) => window.days === asked)?.days ?? usualDays;
 };
 
-const stretchFrom = (query: ReviewQuery): ReviewChoice['stretch'] => {
+const rangeFrom = (query: ReviewQuery): ReviewChoice['range'] => {
   const [from, to] = [one(query, 'from'), one(query, 'to')];
-  return from && to && isDay(from) && isDay(to) && daysBetween(from, to) >= shortestStretch
+  return from && to && isDay(from) && isDay(to) && daysBetween(from, to) >= shortestRange
     ? { from, to }
     : null;
 };
 
 /** First and last day of what is read: the stretch chosen, within what was loaded. */
-export const stretchOf = (
-  { stretch }: Pick<ReviewChoice, 'stretch'>,
+export const rangeOf = (
+  { range }: Pick<ReviewChoice, 'range'>,
   loaded: { readonly since: Day; readonly day: Day },
 ): { readonly since: Day; readonly today: Day } =>
-  stretch && stretch.from >= loaded.since && stretch.to <= loaded.day
-    ? { since: stretch.from, today: stretch.to }
+  range && range.from >= loaded.since && range.to <= loaded.day
+    ? { since: range.from, today: range.to }
     : { since: loaded.since, today: loaded.day };
 
 /** The newest signed version of each line, those still in force first. */
 export const linesOf = (versions: readonly Version[]): readonly Version[] => {
   const newest = new Map<string, Version>();
-  for (const version of versions)
-    if (version.signedAt !== null) newest.set(version.prescriptionItemId, version);
+  for (const version of versions) if (version.signedAt !== null) newest.set(version.itemId, version);
   return [...newest.values()].sort((a, b) => Number(a.endedAt !== null) - Number(b.endedAt !== null));
 };
 
@@ -68,7 +67,7 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
   const asked = joints.find((joint) => joint === one(query, 'joint'));
   const joint = asked && known.includes(asked) ? asked : (known[0] ?? null);
   const version =
-    versions.find((row) => row.prescriptionItemId === one(query, 'line')) ??
+    versions.find((row) => row.itemId === one(query, 'line')) ??
     versions.find((row) => joint !== null && row.joints.includes(joint)) ??
     versions[0] ??
     null;
@@ -82,7 +81,7 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
     measure,
     measures,
     days: daysFrom(query),
-    stretch: stretchFrom(query),
+    range: rangeFrom(query),
   };
 };
 
@@ -90,7 +89,7 @@ export const choiceFrom = (query: ReviewQuery, patient: Patient, all: readonly V
 export const hrefWith = (patientId: string, choice: ReviewChoice, more: Readonly<Record<string, string>>) => {
   const query = new URLSearchParams({
     ...(choice.joint ? { joint: choice.joint } : {}),
-    ...(choice.version ? { line: choice.version.prescriptionItemId, measure: choice.measure } : {}),
+    ...(choice.version ? { line: choice.version.itemId, measure: choice.measure } : {}),
     days: String(choice.days),
     ...more,
   });

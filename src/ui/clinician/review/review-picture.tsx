@@ -4,66 +4,66 @@ import dynamic from 'next/dynamic';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { dayFromNumber, dayNumber } from '#core/day.ts';
 import type { DayDetail } from '#core/review/day-detail.ts';
-import type { GateMark, Picture } from '#core/review/picture.ts';
-import { type Stretch, zoomed } from '#core/review/zoom.ts';
-import { PictureBrush } from './picture-brush.tsx';
+import type { DecisionMarker, ReviewChart } from '#core/review/picture.ts';
+import { type DateRange, zoomed } from '#core/review/zoom.ts';
+import { RangeSelector } from './picture-brush.tsx';
 import { CursorDay } from './picture-cursor.tsx';
-import { gateName } from './picture-gates.tsx';
-import { PictureKey } from './picture-key.tsx';
-import { nothingTold, PictureTold, type Told } from './picture-told.tsx';
+import { markerName } from './picture-gates.tsx';
+import { ChartLegend } from './picture-key.tsx';
+import { ChartDetail, type Detail, noDetail } from './picture-told.tsx';
 
 const Chart = dynamic(() => import('./picture-chart.tsx'), {
   ssr: false,
   loading: () => <p className="soft">Drawing the picture. The words and the table state the same.</p>,
 });
 
-const ofGate = (gate: GateMark, today: string): Told => ({
-  title: gateName(gate, today),
-  lines: [...gate.reasons, gate.answered ?? 'No clinician has answered it.'],
-  decisionId: gate.id,
-  day: gate.day,
+const ofMarker = (marker: DecisionMarker, today: string): Detail => ({
+  title: markerName(marker, today),
+  lines: [...marker.reasons, marker.answered ?? 'No clinician has answered it.'],
+  decisionId: marker.id,
+  day: marker.day,
 });
 
-const ofDay = ({ text, lines, decisionId, day }: DayDetail): Told => ({
+const ofDay = ({ text, lines, decisionId, day }: DayDetail): Detail => ({
   title: text,
   lines,
   decisionId,
   day,
 });
 
-export interface ReviewPictureProps {
-  readonly picture: Picture;
+export interface ReviewChartViewProps {
+  readonly chart: ReviewChart;
   /** Address of this review, to which a stretch can be added. */
   readonly address: string;
 }
 
-export const ReviewPicture = ({ picture, address }: ReviewPictureProps) => {
-  const [told, setTold] = useState<Told>(nothingTold);
-  const [stretch, setStretch] = useState<Stretch>({ from: picture.since, to: picture.today });
+export const ReviewChartView = ({ chart, address }: ReviewChartViewProps) => {
+  const [detail, setDetail] = useState<Detail>(noDetail);
+  const [range, setRange] = useState<DateRange>({ from: chart.since, to: chart.today });
   // A handle moves at once; the drawing follows when there is time for it.
-  const drawn = useDeferredValue(stretch);
-  const shown = useMemo(() => zoomed(picture, drawn), [picture, drawn]);
+  const drawn = useDeferredValue(range);
+  const shown = useMemo(() => zoomed(chart, drawn), [chart, drawn]);
   const details = useMemo(() => new Map(shown.days.map((detail) => [detail.day, detail])), [shown]);
-  const onGate = useCallback((gate: GateMark) => setTold(ofGate(gate, picture.today)), [picture]);
+  const onMarker = useCallback((marker: DecisionMarker) => setDetail(ofMarker(marker, chart.today)), [chart]);
   const onDay = useCallback(
     (number: number) => {
       const detail = details.get(dayFromNumber(number));
-      if (detail) setTold((known) => (known.title === detail.text ? known : ofDay(detail)));
+      if (detail) setDetail((known) => (known.title === detail.text ? known : ofDay(detail)));
     },
     [details],
   );
   return (
-    <figure className="picture stack-close">
+    <figure className="review-chart stack-close">
       <figcaption>
-        <PictureKey picture={shown} />
+        <ChartLegend chart={shown} />
       </figcaption>
-      <div className="picture-box">
-        <CursorDay value={told.day === null ? null : dayNumber(told.day)}>
-          <Chart picture={shown} onGate={onGate} onDay={onDay} />
+      <div className="chart-box">
+        <CursorDay value={detail.day === null ? null : dayNumber(detail.day)}>
+          <Chart chart={shown} onMarker={onMarker} onDay={onDay} />
         </CursorDay>
       </div>
-      <PictureBrush picture={picture} stretch={stretch} onStretch={setStretch} address={address} />
-      <PictureTold told={told} days={shown.days} onDay={(detail) => setTold(ofDay(detail))} />
+      <RangeSelector chart={chart} range={range} onRange={setRange} address={address} />
+      <ChartDetail detail={detail} days={shown.days} onDay={(detail) => setDetail(ofDay(detail))} />
     </figure>
   );
 };

@@ -3,7 +3,7 @@
 import type { Day } from '#core/day.ts';
 import { proposeBaseline } from '#core/engine/propose-baseline.ts';
 import type { Joint } from '#core/joints.ts';
-import type { PictureNames } from '#core/review/day-detail.ts';
+import type { ChartNames } from '#core/review/day-detail.ts';
 import { settledDecisions } from '#core/review/decision-gates.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
@@ -15,9 +15,9 @@ import { ChoiceLinks } from './choice-links.tsx';
 import { Correspondence, NextReview } from './correspondence.tsx';
 import { type DecisionContext, DecisionView, responseInWords } from './decision-view.tsx';
 import { FindingsView } from './findings-view.tsx';
-import { FreezeForm } from './freeze-form.tsx';
+import { BaselineForm } from './freeze-form.tsx';
 import { LimbView } from './limb-view.tsx';
-import { hrefWith, stretchOf } from './review-choice.ts';
+import { hrefWith, rangeOf } from './review-choice.ts';
 import type { ReviewProps } from './review-props.ts';
 import { SeriesView } from './series-view.tsx';
 
@@ -85,7 +85,7 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
     <h2>Usual values, {jointInWords(joint)}</h2>
     <p>{proposalInWords(review, joint, day)}</p>
     <Disclosure summary="Freeze usual values">
-      <FreezeForm
+      <BaselineForm
         patientId={patient.id}
         joint={joint}
         known={review.record.baselines.findLast((row) => row.joint === joint) ?? null}
@@ -96,12 +96,10 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
 );
 
 /** Who signed the versions shown, and who answered which decision. */
-const namesFor = ({ review, choice, clock }: ReviewProps): PictureNames => ({
+const namesFor = ({ review, choice, clock }: ReviewProps): ChartNames => ({
   signers: new Map(
     review.prescriptions.flatMap((row) =>
-      row.prescriptionItemId === choice.version?.prescriptionItemId && row.signedName
-        ? [[row.version, row.signedName] as const]
-        : [],
+      row.itemId === choice.version?.itemId && row.signedName ? [[row.version, row.signedName] as const] : [],
     ),
   ),
   answers: new Map(
@@ -114,10 +112,10 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     record: review.record,
     decisions: review.decisions,
     joint,
-    prescriptionItemId: choice.version?.prescriptionItemId ?? null,
+    itemId: choice.version?.itemId ?? null,
     measure: choice.measure,
-    ...stretchOf(choice, review),
-    choices: review.choices,
+    ...rangeOf(choice, review),
+    settings: review.settings,
   });
 
 export const ReviewScreen = (props: ReviewProps) => {
@@ -145,11 +143,11 @@ export const ReviewScreen = (props: ReviewProps) => {
         prescriptions={props.review.prescriptions}
         clock={props.clock}
       />
-      <FindingsView findings={findingsOf(series, props.review.record, props.review.choices)} />
+      <FindingsView findings={findingsOf(series, props.review.record, props.review.settings)} />
       <Decisions
         decisions={props.review.decisions}
         joint={choice.joint}
-        line={choice.version?.endedAt === null ? choice.version.prescriptionItemId : null}
+        line={choice.version?.endedAt === null ? choice.version.itemId : null}
         at={{
           patientId: patient.id,
           responses: props.review.responses,

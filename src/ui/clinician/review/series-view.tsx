@@ -1,24 +1,24 @@
 /** The picture, its words and its table: one series told three ways. */
-import type { PictureNames } from '#core/review/day-detail.ts';
-import { pictureOf } from '#core/review/picture.ts';
+import type { ChartNames } from '#core/review/day-detail.ts';
+import { reviewChartOf } from '#core/review/picture.ts';
 import type { ReviewSeries } from '#core/review/series.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { ReviewPicture } from './review-picture.tsx';
+import { ReviewChartView } from './review-picture.tsx';
 
 interface SeriesViewProps {
   readonly series: ReviewSeries;
   readonly title: string;
-  readonly names: PictureNames;
+  readonly names: ChartNames;
   readonly address: string;
 }
 
 export const SeriesView = ({ series, title, names, address }: SeriesViewProps) => (
   <section className="stack">
     <h2>{title}</h2>
-    <ReviewPicture picture={pictureOf(series, names)} address={address} />
+    <ReviewChartView chart={reviewChartOf(series, names)} address={address} />
     <ul className="review-words">
       {reviewWords(series).map((sentence) => (
         <li key={sentence}>{sentence}</li>

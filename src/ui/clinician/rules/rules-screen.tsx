@@ -6,11 +6,11 @@ import { CitationNote } from '../support-note.tsx';
 
 type Rule = RulesTable['rules'][number];
 
-const Choice = ({ choice }: { readonly choice: Rule['choices'][number] }) => (
+const Setting = ({ setting }: { readonly setting: Rule['settings'][number] }) => (
   <li>
-    {choice.title}: <strong>{choice.value}</strong>
-    {choice.isDefault ? ' (as delivered)' : ' (set by this clinic)'}; from {choice.min} to {choice.max}.{' '}
-    <span className="soft">{choice.why}</span>
+    {setting.title}: <strong>{setting.value}</strong>
+    {setting.isDefault ? ' (as delivered)' : ' (set by this clinic)'}; from {setting.min} to {setting.max}.{' '}
+    <span className="soft">{setting.why}</span>
   </li>
 );
 
@@ -29,10 +29,10 @@ const RuleView = ({ rule }: { readonly rule: Rule }) => (
     <p>
       When {rule.threshold}: {effectInWords(rule.effect)}.
     </p>
-    {rule.choices.length > 0 ? (
+    {rule.settings.length > 0 ? (
       <ul className="plain-list">
-        {rule.choices.map((choice) => (
-          <Choice key={choice.id} choice={choice} />
+        {rule.settings.map((setting) => (
+          <Setting key={setting.id} setting={setting} />
         ))}
       </ul>
     ) : null}

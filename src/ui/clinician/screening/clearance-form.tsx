@@ -20,7 +20,7 @@ const clearable = (outcomes: readonly MethodOutcome[]) =>
   outcomes.map((outcome) => ({
     ...outcome,
     reasons: outcome.reasons.filter(
-      (reason) => reason.opening === 'closed-until-cleared' && reason.clearedBy !== null,
+      (reason) => reason.eligibility === 'closed-until-cleared' && reason.clearedBy !== null,
     ),
   }));
 
@@ -66,7 +66,7 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
     />
     {typed.method ? (
       <CheckboxGroup
-        name="clear-findings"
+        name="cleared-findings"
         legend="What is cleared"
         error={errorOf('findings')}
         options={reasons.map((reason) => ({

@@ -4,7 +4,7 @@ import { listed } from '#core/review/plain-words.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { supportInWords } from '../support-note.tsx';
-import { methodInWords, openingStatus } from '../words.ts';
+import { eligibilityStatus, methodInWords } from '../words.ts';
 
 const limbColumns = [
   { key: 'left arm', title: 'Left arm' },
@@ -29,7 +29,7 @@ export const groupedReasons = (outcomes: readonly MethodOutcome[]): readonly Gro
   const groups = new Map<string, GroupedReason>();
   for (const outcome of outcomes) {
     for (const reason of outcome.reasons) {
-      const key = `${reason.code} ${reason.opening} ${reason.text}`;
+      const key = `${reason.code} ${reason.eligibility} ${reason.text}`;
       const known = groups.get(key);
       groups.set(key, { ...reason, limbs: [...(known?.limbs ?? []), limbOf(outcome)] });
     }
@@ -44,16 +44,16 @@ const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) 
   return (
     <ul className="plain-list stack-close">
       {reasons.map((reason) => {
-        const { word, shape, tone } = openingStatus[reason.opening];
+        const { word, shape, tone } = eligibilityStatus[reason.eligibility];
         return (
-          <li key={`${reason.code} ${reason.opening} ${reason.text}`}>
+          <li key={`${reason.code} ${reason.eligibility} ${reason.text}`}>
             <StatusTag shape={shape} tone={tone}>
               {word}
             </StatusTag>{' '}
             {reason.text}{' '}
             <span className="soft">
               {reason.limbs.length === 4 ? 'Every limb' : listed(reason.limbs)}.{' '}
-              {reason.opening.startsWith('closed')
+              {reason.eligibility.startsWith('closed')
                 ? `${reason.clearedBy ? clearedBy[reason.clearedBy] : 'Nobody may clear it'}. `
                 : ''}
               Support: {supportInWords(reason.support)}.
@@ -77,7 +77,7 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
           ...limbColumns.map(({ key }) => {
             const found = outcomes.find((row) => row.method === method && limbOf(row) === key);
             if (!found) return 'Not judged';
-            const { word, shape, tone } = openingStatus[found.opening];
+            const { word, shape, tone } = eligibilityStatus[found.eligibility];
             return (
               <StatusTag key={key} shape={shape} tone={tone}>
                 {word}

@@ -3,12 +3,12 @@ import { type Day, daysBetween } from '#core/day.ts';
 import type { MethodOutcome } from '#core/model/screening.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
-import type { SheetAnswer } from '../answers.ts';
+import type { ScreeningFormAnswer } from '../answers.ts';
 import { ClearanceForm } from './clearance-form.tsx';
 import { OutcomeTable } from './outcome-table.tsx';
-import { SheetForm } from './sheet-form.tsx';
+import { ScreeningForm } from './sheet-form.tsx';
 
-const ageInWords = (newest: SheetAnswer['newest'], day: Day): string => {
+const ageInWords = (newest: ScreeningFormAnswer['newest'], day: Day): string => {
   if (!newest) return 'No screening is recorded; every method stays closed.';
   const days = daysBetween(newest.day, day);
   const when =
@@ -18,24 +18,24 @@ const ageInWords = (newest: SheetAnswer['newest'], day: Day): string => {
 
 export const ScreeningScreen = (props: {
   readonly patientId: string;
-  readonly sheet: SheetAnswer;
+  readonly screening: ScreeningFormAnswer;
   readonly outcomes: readonly MethodOutcome[];
   readonly day: Day;
 }) => (
   <div className="stack-wide">
-    <p className="lead">{ageInWords(props.sheet.newest, props.day)}</p>
+    <p className="lead">{ageInWords(props.screening.newest, props.day)}</p>
     <section className="stack-close">
       <h2>What is open</h2>
       <OutcomeTable outcomes={props.outcomes} />
-      {props.sheet.newest ? (
+      {props.screening.newest ? (
         <Disclosure summary="Clear something, with a reason">
           <ClearanceForm patientId={props.patientId} outcomes={props.outcomes} />
         </Disclosure>
       ) : null}
     </section>
     <section className="stack-close screen-only">
-      <h2>{props.sheet.newest ? 'Screen again' : 'Screen'}</h2>
-      <SheetForm patientId={props.patientId} sheet={props.sheet} />
+      <h2>{props.screening.newest ? 'Screen again' : 'Screen'}</h2>
+      <ScreeningForm patientId={props.patientId} screening={props.screening} />
     </section>
   </div>
 );

@@ -5,42 +5,42 @@ import { type FormEvent, useCallback, useState } from 'react';
 import { dayInWords } from '#core/review/plain-words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import type { SheetAnswer } from '../answers.ts';
+import type { ScreeningFormAnswer } from '../answers.ts';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
-import { SheetItem } from './sheet-item.tsx';
+import { ScreeningItemField } from './sheet-item.tsx';
 import {
   answerInWords,
   answersFrom,
   type ItemState,
-  type SheetState,
-  sheetGroups,
+  itemGroups,
+  type ScreeningFormState,
   unanswered,
 } from './sheet-state.ts';
 
-const SheetGroups = ({
-  sheet,
+const ItemGroups = ({
+  screening,
   state,
   onChange,
 }: {
-  readonly sheet: SheetAnswer;
-  readonly state: SheetState;
+  readonly screening: ScreeningFormAnswer;
+  readonly state: ScreeningFormState;
   readonly onChange: (id: string, item: ItemState) => void;
 }) => (
   <>
-    {sheetGroups(sheet.items).map((group) => (
+    {itemGroups(screening.items).map((group) => (
       <section key={group.title} className="stack-close">
         <h3>{group.title}</h3>
         {group.items.map((item) => (
-          <SheetItem
+          <ScreeningItemField
             key={item.id}
             item={item}
             state={state[item.id] ?? unanswered}
             previous={
-              sheet.newest
+              screening.newest
                 ? answerInWords(
                     item,
-                    sheet.newest.answers.find((answer) => answer.item === item.id),
+                    screening.newest.answers.find((answer) => answer.item === item.id),
                   )
                 : null
             }
@@ -57,29 +57,29 @@ const progressInWords = (answered: number, all: number, taken: string): string =
     ? taken
     : `${answered} of ${all} answered. What is not answered keeps the methods that need it closed.`;
 
-export const SheetForm = ({
+export const ScreeningForm = ({
   patientId,
-  sheet,
+  screening,
 }: {
   readonly patientId: string;
-  readonly sheet: SheetAnswer;
+  readonly screening: ScreeningFormAnswer;
 }) => {
   const router = useRouter();
-  const [state, setState] = useState<SheetState>({});
+  const [state, setState] = useState<ScreeningFormState>({});
   const [taken, setTaken] = useState('');
-  const submit = useSubmit('', 'record-sheet');
+  const submit = useSubmit('', 'record-screening');
   const change = useCallback(
     (id: string, item: ItemState) => setState((known) => ({ ...known, [id]: item })),
     [],
   );
-  const answers = answersFrom(sheet.items, state);
-  const { newest } = sheet;
+  const answers = answersFrom(screening.items, state);
+  const { newest } = screening;
   const send = async (event: FormEvent) => {
     event.preventDefault();
-    const none = [{ field: sheet.items[0]?.id ?? '', text: 'Answer at least one question first.' }];
+    const none = [{ field: screening.items[0]?.id ?? '', text: 'Answer at least one question first.' }];
     const wasTaken = await submit.send(answers.length === 0 ? none : [], async () => {
-      const screening = { sheetVersion: sheet.version, answers };
-      const version = await client.staff.screening.record.mutate({ patientId, screening });
+      const answered = { sheetVersion: screening.version, answers };
+      const version = await client.staff.screening.record.mutate({ patientId, screening: answered });
       setTaken(`Recorded as version ${version}.`);
     });
     if (!wasTaken) return;
@@ -95,12 +95,12 @@ export const SheetForm = ({
           question anew.
         </p>
       ) : null}
-      <SheetGroups sheet={sheet} state={state} onChange={change} />
-      <div className="row sheet-foot">
-        <Button type="submit" id="record-sheet" aria-disabled={submit.isBusy || undefined}>
+      <ItemGroups screening={screening} state={state} onChange={change} />
+      <div className="row screening-foot">
+        <Button type="submit" id="record-screening" aria-disabled={submit.isBusy || undefined}>
           {submit.isBusy ? 'Recording…' : 'Record this sheet'}
         </Button>
-        <span role="status">{progressInWords(answers.length, sheet.items.length, taken)}</span>
+        <span role="status">{progressInWords(answers.length, screening.items.length, taken)}</span>
       </div>
     </form>
   );

@@ -15,7 +15,7 @@ const answers: readonly { readonly value: ScreeningAnswer; readonly label: strin
   { value: 'not-known', label: 'Not known' },
 ];
 
-export interface SheetItemProps {
+export interface ScreeningItemFieldProps {
   readonly item: ScreeningItem;
   readonly state: ItemState;
   readonly previous: string | null;
@@ -25,10 +25,10 @@ export interface SheetItemProps {
 const limbChoices = limbOptions.map((value) => ({ value, label: optionInWords(value) }));
 const jointChoices = joints.map((value) => ({ value, label: optionInWords(value) }));
 
-const More = ({ item, state, onChange }: Omit<SheetItemProps, 'previous'>) => {
+const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous'>) => {
   const change = (more: Partial<ItemState>) => onChange(item.id, { ...state, ...more });
   return (
-    <div className="sheet-more stack-close">
+    <div className="screening-more stack-close">
       {item.asks.details ? (
         <CheckboxGroup
           name={`${item.id}-details`}
@@ -66,8 +66,8 @@ const More = ({ item, state, onChange }: Omit<SheetItemProps, 'previous'>) => {
 };
 
 /** Drawn again only when its own answer changes: the sheet is long. */
-export const SheetItem = memo(({ item, state, previous, onChange }: SheetItemProps) => (
-  <div className="sheet-item">
+export const ScreeningItemField = memo(({ item, state, previous, onChange }: ScreeningItemFieldProps) => (
+  <div className="screening-item">
     <RadioGroup
       name={item.id}
       legend={item.question}

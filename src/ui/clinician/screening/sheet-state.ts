@@ -10,7 +10,7 @@ export interface ItemState {
   readonly joints: readonly string[];
 }
 
-export type SheetState = Readonly<Record<string, ItemState>>;
+export type ScreeningFormState = Readonly<Record<string, ItemState>>;
 
 export const unanswered: ItemState = { answer: null, details: [], limbs: [], joints: [] };
 
@@ -29,10 +29,10 @@ const limbOf = (text: string) => {
 /** Answers to send, in the order of the sheet. What was ticked under an answer since changed to "no" is left out. */
 export const answersFrom = (
   items: readonly ScreeningItem[],
-  sheet: SheetState,
+  screening: ScreeningFormState,
 ): readonly ScreeningItemAnswer[] =>
   items.flatMap((item) => {
-    const state = sheet[item.id] ?? unanswered;
+    const state = screening[item.id] ?? unanswered;
     if (state.answer === null) return [];
     const more = asksMore(item, state);
     return [
@@ -60,7 +60,7 @@ export const answerInWords = (item: ScreeningItem, answer: ScreeningItemAnswer |
 };
 
 /** Items in the order they are worth asking: what closes everything first. */
-export const sheetGroups = <I extends ScreeningItem>(items: readonly I[]) => [
+export const itemGroups = <I extends ScreeningItem>(items: readonly I[]) => [
   {
     title: 'Before any method opens',
     items: items.filter((item) => item.minimumFor.includes('low-load')),

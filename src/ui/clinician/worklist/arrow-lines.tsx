@@ -6,9 +6,9 @@ const moves: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowUp: -1 };
 
 const move = (event: KeyboardEvent<HTMLOListElement>) => {
   const by = moves[event.key];
-  const line = (event.target as HTMLElement).closest<HTMLElement>('[data-line]');
+  const line = (event.target as HTMLElement).closest<HTMLElement>('[data-item]');
   if (by === undefined || !line) return;
-  const lines = [...event.currentTarget.querySelectorAll<HTMLElement>('[data-line]')];
+  const lines = [...event.currentTarget.querySelectorAll<HTMLElement>('[data-item]')];
   const next = lines[lines.indexOf(line) + by];
   if (!next) return;
   event.preventDefault();

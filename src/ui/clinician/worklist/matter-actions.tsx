@@ -15,20 +15,20 @@ const fields: readonly Field[] = [
   { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, about: 'Reason' },
 ];
 
-interface OneMatter {
+interface OneItem {
   readonly patientId: string;
   readonly itemKey: string;
   /** The matter in words, for those who hear the buttons. */
   readonly about: string;
 }
 
-const PutOff = ({ patientId, itemKey: key, about }: OneMatter) => {
+const Snooze = ({ patientId, itemKey: key, about }: OneItem) => {
   const router = useRouter();
   return (
     <Disclosure
       summary={
         <>
-          Put off<span className="only-heard">: {about}</span>
+          Put off<span className="visually-hidden">: {about}</span>
         </>
       }
     >
@@ -52,14 +52,14 @@ const PutOff = ({ patientId, itemKey: key, about }: OneMatter) => {
   );
 };
 
-const HandOver = (props: OneMatter & { readonly colleagues: WorklistFilters['clinicians'] }) => {
+const Assign = (props: OneItem & { readonly colleagues: WorklistFilters['clinicians'] }) => {
   const { patientId, itemKey: key, about, colleagues } = props;
   const router = useRouter();
   return (
     <Disclosure
       summary={
         <>
-          Give to<span className="only-heard">: {about}</span>
+          Give to<span className="visually-hidden">: {about}</span>
         </>
       }
     >
@@ -80,12 +80,12 @@ const HandOver = (props: OneMatter & { readonly colleagues: WorklistFilters['cli
   );
 };
 
-interface ActionsProps extends OneMatter {
-  readonly canPutOff: boolean;
+interface ActionsProps extends OneItem {
+  readonly canSnooze: boolean;
   readonly colleagues: WorklistFilters['clinicians'];
 }
 
-export const MatterActions = (props: ActionsProps) => {
+export const ItemActions = (props: ActionsProps) => {
   const { patientId, itemKey: key, about } = props;
   const router = useRouter();
   const id = `handle-${patientId}`;
@@ -96,7 +96,7 @@ export const MatterActions = (props: ActionsProps) => {
       router.refresh();
     });
   return (
-    <div className="screen-only matter-actions">
+    <div className="screen-only worklist-actions">
       <ErrorSummary problems={submit.problems} />
       <div className="row">
         <Button
@@ -104,16 +104,16 @@ export const MatterActions = (props: ActionsProps) => {
           id={id}
           onClick={() => void act(() => client.staff.worklist.acknowledge.mutate({ patientId, key }))}
         >
-          Mark as seen<span className="only-heard">: {about}</span>
+          Mark as seen<span className="visually-hidden">: {about}</span>
         </Button>
         <Button
           tone="quiet"
-          onClick={() => void act(() => client.staff.worklist.takeOn.mutate({ patientId, key }))}
+          onClick={() => void act(() => client.staff.worklist.take.mutate({ patientId, key }))}
         >
-          Take on<span className="only-heard">: {about}</span>
+          Take on<span className="visually-hidden">: {about}</span>
         </Button>
-        {props.colleagues.length > 1 ? <HandOver {...props} /> : null}
-        {props.canPutOff ? <PutOff patientId={patientId} itemKey={key} about={about} /> : null}
+        {props.colleagues.length > 1 ? <Assign {...props} /> : null}
+        {props.canSnooze ? <Snooze patientId={patientId} itemKey={key} about={about} /> : null}
       </div>
     </div>
   );

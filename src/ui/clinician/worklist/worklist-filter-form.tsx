@@ -1,7 +1,7 @@
 /** Narrowing the worklist. A plain form that asks for the page anew, so that it works without a script. */
-import { matterKinds } from '#core/worklist/matter.ts';
+import { worklistItemKinds } from '#core/worklist/matter.ts';
 import type { WorklistFilters } from '../answers.ts';
-import { matterStatusOf } from '../words.ts';
+import { itemStatusOf } from '../words.ts';
 import type { WorklistFilter } from './worklist-query.ts';
 
 interface Option {
@@ -44,7 +44,7 @@ export const WorklistFilterForm = ({
       label="Reason"
       every="every matter"
       chosen={filter.kind}
-      options={matterKinds.map((kind) => ({ value: kind, text: matterStatusOf(kind).word }))}
+      options={worklistItemKinds.map((kind) => ({ value: kind, text: itemStatusOf(kind).word }))}
     />
     <Select
       name="clinician"

@@ -1,9 +1,9 @@
 /** Filter and place of the worklist, from the address; what cannot be read is left out. */
-import { matterKinds } from '#core/worklist/matter.ts';
-import type { MatterKind } from '../answers.ts';
+import { worklistItemKinds } from '#core/worklist/matter.ts';
+import type { WorklistItemKind } from '../answers.ts';
 
 export interface WorklistFilter {
-  readonly kind: MatterKind | null;
+  readonly kind: WorklistItemKind | null;
   readonly isMine: boolean;
   /** Clinician who took it on or was given it. */
   readonly clinician: string | null;
@@ -22,7 +22,7 @@ const idFrom = (value: unknown): string | null =>
   typeof value === 'string' && value !== '' && value.length <= 64 ? value : null;
 
 export const filterFrom = (query: WorklistQuery): WorklistFilter => ({
-  kind: matterKinds.find((kind) => kind === query.kind) ?? null,
+  kind: worklistItemKinds.find((kind) => kind === query.kind) ?? null,
   isMine: query.mine === '1',
   clinician: idFrom(query.clinician),
   site: idFrom(query.site),

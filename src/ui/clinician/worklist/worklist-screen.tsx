@@ -3,12 +3,12 @@ import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/matter.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import type { Matter, WorklistAnswer, WorklistFilters } from '../answers.ts';
+import type { WorklistAnswer, WorklistFilters, WorklistItem } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
-import { matterStatusOf } from '../words.ts';
+import { itemStatusOf } from '../words.ts';
 import { ArrowLines } from './arrow-lines.tsx';
-import { MatterActions } from './matter-actions.tsx';
+import { ItemActions } from './matter-actions.tsx';
 import { WorklistFilterForm } from './worklist-filter-form.tsx';
 import type { WorklistFilter } from './worklist-query.ts';
 
@@ -41,13 +41,13 @@ const filteredInWords = (
   const { kind, isMine } = filter;
   const name = clinicians.find((one) => one.userId === filter.clinician)?.name;
   const place = sites.find((one) => one.id === filter.site)?.name;
-  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${matterStatusOf(kind).word}”` : 'any matter'}${
+  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${itemStatusOf(kind).word}”` : 'any matter'}${
     isMine ? ' that you took on' : name ? ` given to or taken on by ${name}` : ''
   }.`;
 };
 
 /** Where the matter is dealt with. */
-export const hrefOf = (patientId: string, { kind, decisionId, joint }: Matter): string => {
+export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistItem): string => {
   const record = `/patients/${patientId}`;
   if (decisionId) return `${record}/review?${joint ? `joint=${joint}` : ''}#decision-${decisionId}`;
   if (kind === 'awaiting-signature') return `${record}/prescriptions#unsigned`;
@@ -58,18 +58,18 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: Matter): 
   return `${record}/review`;
 };
 
-const MatterLine = ({ matter, ago }: { readonly matter: Matter; readonly ago?: string }) => {
-  const { word, shape, tone } = matterStatusOf(matter.kind);
+const ItemRow = ({ item, ago }: { readonly item: WorklistItem; readonly ago?: string }) => {
+  const { word, shape, tone } = itemStatusOf(item.kind);
   const handled = [
-    matter.acknowledgedBy ? `seen by ${matter.acknowledgedBy}` : '',
-    matter.assignedName ? `taken on by ${matter.assignedName}` : '',
+    item.acknowledgedBy ? `seen by ${item.acknowledgedBy}` : '',
+    item.assignedName ? `taken on by ${item.assignedName}` : '',
   ].filter(Boolean);
   return (
-    <p className="matter">
+    <p className="worklist-item">
       <StatusTag shape={shape} tone={tone}>
         {word}
       </StatusTag>{' '}
-      {matter.sentence} {ago ? <span className="soft">{ago}</span> : null}
+      {item.sentence} {ago ? <span className="soft">{ago}</span> : null}
       {handled.length > 0 ? <span className="soft"> · {handled.join(', ')}</span> : null}
     </p>
   );
@@ -82,32 +82,32 @@ const Line = (props: {
 }) => {
   const { line, clock } = props;
   return (
-    <li className="worklist-line keep-together">
+    <li className="worklist-row keep-together">
       <h2 className="worklist-name">
-        <a href={hrefOf(line.patientId, line.matter)} data-line>
+        <a href={hrefOf(line.patientId, line.item)} data-item>
           {fullName(line)}
         </a>
       </h2>
       <div className="stack-close">
-        <MatterLine matter={line.matter} />
+        <ItemRow item={line.item} />
         {line.others.length > 0 ? (
           <ul className="worklist-others" aria-label={`Further matters of ${fullName(line)}`}>
-            {line.others.map((matter) => (
-              <li key={matter.key}>
-                <MatterLine matter={matter} ago={agoInWords(matter.since, clock)} />
+            {line.others.map((item) => (
+              <li key={item.key}>
+                <ItemRow item={item} ago={agoInWords(item.since, clock)} />
               </li>
             ))}
           </ul>
         ) : null}
-        <MatterActions
+        <ItemActions
           patientId={line.patientId}
-          itemKey={line.matter.key}
-          about={`${matterStatusOf(line.matter.kind).word}, ${fullName(line)}`}
-          canPutOff={!dangers.includes(line.matter.kind)}
+          itemKey={line.item.key}
+          about={`${itemStatusOf(line.item.kind).word}, ${fullName(line)}`}
+          canSnooze={!dangers.includes(line.item.kind)}
           colleagues={props.colleagues}
         />
       </div>
-      <p className="worklist-ago">{agoInWords(line.matter.since, clock)}</p>
+      <p className="worklist-ago">{agoInWords(line.item.since, clock)}</p>
     </li>
   );
 };

@@ -1,5 +1,5 @@
 /** How an exercise begins and goes on, drawn beside each other. The words under it say the same. */
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { figures, type Pose } from './poses.ts';
 
 /** Where the strokes of the body meet or end. */
@@ -38,7 +38,7 @@ export const ExerciseFigure = ({ exerciseId }: { readonly exerciseId: string }) 
   const figure = figures[exerciseId];
   if (!figure) return null;
   return (
-    <svg className="exercise-figure" viewBox="0 0 252 110" role="img" aria-label={say('line.figure')}>
+    <svg className="exercise-figure" viewBox="0 0 252 110" role="img" aria-label={t('line.figure')}>
       <PoseDrawing pose={figure.begins} props={figure.props} number={1} />
       <PoseDrawing pose={figure.goesOn} props={figure.props} number={2} />
     </svg>

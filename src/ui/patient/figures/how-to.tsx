@@ -1,6 +1,6 @@
 /** How to do an exercise: drawn where it helps, and in steps. The drawings come when one is shown. */
 import { lazy, Suspense } from 'react';
-import { tell } from '#ui/words.ts';
+import { translate } from '#ui/words.ts';
 
 /** A drawing that cannot be had leaves the steps, which say the same. */
 const Figure = lazy(() =>
@@ -21,7 +21,7 @@ export const HowTo = ({ exerciseId, instructions }: HowToProps) => (
     </Suspense>
     <ol>
       {instructions.map((text) => (
-        <li key={text}>{tell(text)}</li>
+        <li key={text}>{translate(text)}</li>
       ))}
     </ol>
   </>

@@ -2,44 +2,42 @@
 /** The whole plan on one page, to read through or to print: every exercise in force, cautions, whom to call. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Button } from '#ui/shared/button.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import '#ui/words/handout.ts';
 import { doseLines, doseTitle, loadText } from '#ui/shared/text/dose-text.ts';
 import { dayText, weekdayText } from '#ui/shared/text/text-of-time.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { HowTo } from '../figures/how-to.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 
 /** "On Monday, Wednesday, Friday." */
 const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>
   weekdays === null
-    ? say('handout.every-day')
+    ? t('handout.every-day')
     : weekdays.length === 0
-      ? say('handout.no-days')
-      : say('handout.days', { days: weekdays.map(weekdayText).join(', ') });
+      ? t('handout.no-days')
+      : t('handout.days', { days: weekdays.map(weekdayText).join(', ') });
 
 const isResting = ({ today }: TodayExercise): boolean => today === 'none' || today === 'rest-this-joint';
 
 const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
   <li className="exercise keep-together stack-close">
-    <h2>{tell(exercise.title)}</h2>
+    <h2>{translate(exercise.title)}</h2>
     {isResting(exercise) ? (
-      <p>{say('handout.resting')}</p>
+      <p>{t('handout.resting')}</p>
     ) : (
       <>
         <p className="dose figure">{doseTitle(exercise.dose)}</p>
         <p className="dose-line">{doseLines(exercise.dose).join(' · ')}</p>
         <p>{daysText(exercise)}</p>
-        <p>
-          {say('handout.lighter', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}
-        </p>
+        <p>{t('handout.lighter', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}</p>
       </>
     )}
     <HowTo exerciseId={exercise.dose.exerciseId} instructions={exercise.instructions} />
     {exercise.signedName ? (
-      <p className="soft">{say('today.approved', { name: exercise.signedName })}</p>
+      <p className="soft">{t('today.approved', { name: exercise.signedName })}</p>
     ) : null}
   </li>
 );
@@ -48,10 +46,10 @@ const Cautions = ({ exercises }: Pick<TodayView, 'exercises'>) => {
   const texts = [...new Set(exercises.flatMap((one) => one.cautions.map((caution) => caution.text)))];
   return texts.length === 0 ? null : (
     <section className="stack-close keep-together">
-      <h2>{say('handout.keep')}</h2>
+      <h2>{t('handout.keep')}</h2>
       <ul>
         {texts.map((text) => (
-          <li key={text}>{tell(text)}</li>
+          <li key={text}>{translate(text)}</li>
         ))}
       </ul>
     </section>
@@ -60,9 +58,9 @@ const Cautions = ({ exercises }: Pick<TodayView, 'exercises'>) => {
 
 const Signs = ({ clinic }: Pick<TodayView, 'clinic'>) => (
   <section className="stack-close keep-together">
-    <h2>{say('handout.stop')}</h2>
+    <h2>{t('handout.stop')}</h2>
     <p>
-      {say('handout.stop-call', {
+      {t('handout.stop-call', {
         emergency: clinic.emergencyNumber,
         clinic: clinic.name,
         phone: clinic.phone,
@@ -78,25 +76,25 @@ const Signs = ({ clinic }: Pick<TodayView, 'clinic'>) => (
 
 export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
   <div className="stack-wide">
-    <PageHeading caption={say('handout.for', { name: view.givenName, day: dayText(view.day) })}>
-      {say('handout.title')}
+    <PageHeading caption={t('handout.for', { name: view.givenName, day: dayText(view.day) })}>
+      {t('handout.title')}
     </PageHeading>
     <p className="screen-only">
       <Button tone="plain" onClick={() => window.print()}>
-        {say('handout.print')}
+        {t('handout.print')}
       </Button>
     </p>
     {view.exercises.length === 0 ? (
-      <Notice title={say('handout.none')} />
+      <Notice title={t('handout.none')} />
     ) : (
       <ul className="exercises">
         {view.exercises.map((exercise) => (
-          <Exercise key={exercise.prescriptionItemId} exercise={exercise} />
+          <Exercise key={exercise.itemId} exercise={exercise} />
         ))}
       </ul>
     )}
     <Cautions exercises={view.exercises} />
     <Signs clinic={view.clinic} />
-    <CoverHours clinic={view.clinic} />
+    <MonitoringHours clinic={view.clinic} />
   </div>
 );

@@ -4,7 +4,7 @@ import '#ui/words/history.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { dayText, shortDayText } from '#ui/shared/text/text-of-time.ts';
 import { weightText } from '#ui/shared/text/weight-text.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import type { OwnCourse, Point } from './own-course.ts';
 
 const width = 340;
@@ -25,19 +25,19 @@ const sentences = (course: OwnCourse): readonly string[] => {
   const day = dayText(since);
   const lines = [
     sessions === 1
-      ? say('history.sum-one-session', { day })
-      : say('history.sum-sessions', { count: sessions, day }),
+      ? t('history.sum-one-session', { day })
+      : t('history.sum-sessions', { count: sessions, day }),
   ];
   if (work) {
     const first = figure(work.of, work.points[0]!.value);
     const last = figure(work.of, work.points.at(-1)!.value);
-    lines.push(say(`history.sum-${work.of}`, { title: tell(work.title), first, last }));
+    lines.push(t(`history.sum-${work.of}`, { title: translate(work.title), first, last }));
   }
   for (const { joint, points } of mornings) {
     const values = points.map((point) => point.value);
     const [low, high] = [Math.min(...values), Math.max(...values)];
     const named = { joint: jointText(joint), low, high };
-    lines.push(say(low === high ? 'history.sum-pain-same' : 'history.sum-pain', named));
+    lines.push(t(low === high ? 'history.sum-pain-same' : 'history.sum-pain', named));
   }
   return lines;
 };
@@ -80,12 +80,12 @@ const PainDots = ({ course, x }: { readonly course: OwnCourse; readonly x: (day:
   </>
 );
 
-export const CoursePicture = ({ course, today }: { readonly course: OwnCourse; readonly today: string }) => {
+export const CourseChart = ({ course, today }: { readonly course: OwnCourse; readonly today: string }) => {
   const x = across(course, today);
   const { work } = course;
   return (
     <section className="stack-close">
-      <h2>{say('history.picture-title')}</h2>
+      <h2>{t('history.picture-title')}</h2>
       <ul className="statements">
         {sentences(course).map((text) => (
           <li key={text}>{text}</li>
@@ -96,7 +96,7 @@ export const CoursePicture = ({ course, today }: { readonly course: OwnCourse; r
         className="course"
         viewBox={`0 0 ${width} ${height}`}
         role="img"
-        aria-label={say('history.picture-is')}
+        aria-label={t('history.picture-is')}
       >
         {work ? (
           <>
@@ -113,11 +113,11 @@ export const CoursePicture = ({ course, today }: { readonly course: OwnCourse; r
         </text>
       </svg>
       <ul className="course-key">
-        {work ? <li>{say(`history.picture-${work.of}`, { title: tell(work.title) })} —</li> : null}
+        {work ? <li>{t(`history.picture-${work.of}`, { title: translate(work.title) })} —</li> : null}
         {course.mornings.map(({ joint }, place) => (
           <li key={joint}>
             {place === 0 ? '● ' : '○ '}
-            {say('history.picture-pain')}: {jointText(joint)}
+            {t('history.picture-pain')}: {jointText(joint)}
           </li>
         ))}
       </ul>

@@ -8,35 +8,35 @@ import '#ui/words/history.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { dayText } from '#ui/shared/text/text-of-time.ts';
 import { weightText } from '#ui/shared/text/weight-text.ts';
-import { say, tell, type WordKey } from '#ui/words.ts';
+import { t, translate, type WordKey } from '#ui/words.ts';
 import { scoreText, yesNoText } from '../session/check-rows.ts';
-import { CoursePicture } from './course-picture.tsx';
+import { CourseChart } from './course-picture.tsx';
 import { ownCourse } from './own-course.ts';
 
 type Session = HistoryDay['sessions'][number];
 type Done = Session['exercises'][number];
 
 const setsText = (exercise: Done): string => {
-  const counts = exercise.sets.map((set) => set.repetitions ?? say('history.not-counted')).join(', ');
+  const counts = exercise.sets.map((set) => set.repetitions ?? t('history.not-counted')).join(', ');
   const loads = [...new Set(exercise.sets.map((set) => set.loadKg))].filter(
     (load): load is number => load !== null && load > 0,
   );
-  return [counts, ...loads.map((kg) => say('check.load', { weight: weightText(kg) }))].join(' · ');
+  return [counts, ...loads.map((kg) => t('check.load', { weight: weightText(kg) }))].join(' · ');
 };
 
 const row = (key: WordKey, joint: string, value: string): Definition => ({
   key: `${key} ${joint}`,
-  name: say(key),
+  name: t(key),
   value,
 });
 
 const SessionPart = ({ session }: { readonly session: Session }) => (
   <section className="stack-close">
-    <h3>{say(session.kind === 'full' ? 'history.session' : `history.${session.kind}`)}</h3>
+    <h3>{t(session.kind === 'full' ? 'history.session' : `history.${session.kind}`)}</h3>
     <DefinitionList
       rows={session.exercises.map((exercise) => ({
         key: exercise.title,
-        name: tell(exercise.title),
+        name: translate(exercise.title),
         value: <span className="figure">{setsText(exercise)}</span>,
       }))}
     />
@@ -57,7 +57,7 @@ const SessionPart = ({ session }: { readonly session: Session }) => (
 
 const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][number] }) => (
   <section className="stack-close">
-    <h3>{say('history.morning')}</h3>
+    <h3>{t('history.morning')}</h3>
     {morning.joints.map((one) => (
       <div key={one.joint} className="stack-close">
         <h4>{jointText(one.joint)}</h4>
@@ -74,14 +74,14 @@ const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][num
 
 const DecisionPart = ({ decision }: { readonly decision: HistoryDay['decisions'][number] }) => (
   <section className="came-of-it keep-together stack-close">
-    <h3>{say('history.what-next', { joint: jointText(decision.joint) })}</h3>
-    <p>{tell(decision.text)}</p>
+    <h3>{t('history.what-next', { joint: jointText(decision.joint) })}</h3>
+    <p>{translate(decision.text)}</p>
     {decision.because.length > 0 ? (
       <>
-        <h4>{say('history.why')}</h4>
+        <h4>{t('history.why')}</h4>
         <ul>
           {decision.because.map((text) => (
-            <li key={text}>{tell(text)}</li>
+            <li key={text}>{translate(text)}</li>
           ))}
         </ul>
       </>
@@ -94,7 +94,7 @@ const numbered = <T,>(parts: readonly T[]) => parts.map((part, index) => ({ part
 
 const Course = ({ view }: { readonly view: HistoryView }) => {
   const course = ownCourse(view);
-  return course ? <CoursePicture course={course} today={view.today} /> : null;
+  return course ? <CourseChart course={course} today={view.today} /> : null;
 };
 
 const DayPart = ({ day }: { readonly day: HistoryDay }) => (
@@ -119,12 +119,12 @@ export const HistoryPage = ({ view }: { readonly view: HistoryView }) => {
   const days = view.days.map((day) => <DayPart key={day.day} day={day} />);
   return (
     <div className="stack-wide">
-      <PageHeading>{say('history.title')}</PageHeading>
+      <PageHeading>{t('history.title')}</PageHeading>
       <Course view={view} />
-      {days.length === 0 ? <p>{say('history.none')}</p> : null}
+      {days.length === 0 ? <p>{t('history.none')}</p> : null}
       {days.slice(0, shownOpen)}
       {days.length > shownOpen ? (
-        <Disclosure summary={say('history.earlier')}>{days.slice(shownOpen)}</Disclosure>
+        <Disclosure summary={t('history.earlier')}>{days.slice(shownOpen)}</Disclosure>
       ) : null}
     </div>
   );

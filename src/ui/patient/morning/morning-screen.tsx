@@ -8,7 +8,7 @@ import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { dayText } from '#ui/shared/text/text-of-time.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { CheckList } from '../questions/check-list.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
@@ -40,16 +40,16 @@ const PainPage = ({ draft, joint, send }: Part) => {
     <QuestionPage
       field={`pain-${joint}`}
       isAnswered={pain !== null}
-      whenEmpty={say('ask.choose-number')}
+      whenEmpty={t('ask.choose-number')}
       onContinue={next}
       onLeave={next}
     >
       {(error) => (
         <ScoreQuestion
           name={`pain-${joint}`}
-          question={say('morning.pain', { joint: jointText(joint) })}
-          low={say('scale.pain-low')}
-          high={say('scale.pain-high')}
+          question={t('morning.pain', { joint: jointText(joint) })}
+          low={t('scale.pain-low')}
+          high={t('scale.pain-high')}
           chosen={pain}
           error={error}
           onChoose={(score) => send({ type: 'answer', joint, answer: { pain: score } })}
@@ -66,19 +66,19 @@ const SwellingPage = ({ draft, joint, send }: Part) => {
     <QuestionPage
       field={`swelling-${joint}`}
       isAnswered={swelling !== null}
-      whenEmpty={say('ask.choose-one')}
+      whenEmpty={t('ask.choose-one')}
       onContinue={next}
       onLeave={next}
     >
       {(error) => (
         <RadioGroup<Swelling | 'unknown'>
           name={`swelling-${joint}`}
-          legend={say('morning.swelling', { joint: jointText(joint) })}
+          legend={t('morning.swelling', { joint: jointText(joint) })}
           legendIsHeading
           error={error}
           options={[
-            ...swellings.map((value) => ({ value, label: say(`morning.swelling-${value}`) })),
-            { value: 'unknown' as const, label: say('ask.unknown'), isApart: true },
+            ...swellings.map((value) => ({ value, label: t(`morning.swelling-${value}`) })),
+            { value: 'unknown' as const, label: t('ask.unknown'), isApart: true },
           ]}
           chosen={swelling}
           onChoose={(value) => send({ type: 'answer', joint, answer: { swelling: value } })}
@@ -91,8 +91,8 @@ const SwellingPage = ({ draft, joint, send }: Part) => {
 const FlarePage = ({ draft, joint, send }: Part) => (
   <YesNoQuestion
     name={`flare-${joint}`}
-    question={say('morning.flare', { joint: jointText(joint) })}
-    hint={say('morning.flare-hint')}
+    question={t('morning.flare', { joint: jointText(joint) })}
+    hint={t('morning.flare-hint')}
     chosen={jointMorning(draft, joint).flare}
     onChoose={(flare) => send({ type: 'answer', joint, answer: { flare } })}
     onContinue={() => send({ type: 'next' })}
@@ -102,8 +102,8 @@ const FlarePage = ({ draft, joint, send }: Part) => (
 const ReliefPage = ({ draft, send }: Part) => (
   <YesNoQuestion
     name="relief"
-    question={say('morning.relief')}
-    hint={say('before.relief-hint')}
+    question={t('morning.relief')}
+    hint={t('before.relief-hint')}
     chosen={draft.relief}
     onChoose={(relief) => send({ type: 'relief', relief })}
     onContinue={() => send({ type: 'next' })}
@@ -113,8 +113,8 @@ const ReliefPage = ({ draft, send }: Part) => (
 const UrinePage = ({ draft, send, clock }: Part) => (
   <YesNoQuestion
     name="urine"
-    question={say('morning.urine')}
-    hint={say('morning.urine-hint')}
+    question={t('morning.urine')}
+    hint={t('morning.urine-hint')}
     chosen={draft.urine ?? null}
     onChoose={(urine) => send({ type: 'urine', urine })}
     onContinue={() => send({ type: 'urine-done', now: clock() })}
@@ -124,8 +124,8 @@ const UrinePage = ({ draft, send, clock }: Part) => (
 const FlagsPage = ({ draft, send, clock }: Part) => (
   <TickList
     name="flags"
-    question={say('flags.morning')}
-    hint={say('flags.hint')}
+    question={t('flags.morning')}
+    hint={t('flags.hint')}
     options={flagOptions()}
     ticked={draft.ticked}
     onTick={(ticked) => send({ type: 'tick', ticked })}
@@ -155,11 +155,11 @@ const EndPage = ({ draft, clinic, hasArrived, onHome }: Part) =>
     />
   ) : (
     <div className="stack">
-      <PageHeading caption={say('morning.caption')}>{say('morning.done')}</PageHeading>
-      <p>{say('morning.done-next')}</p>
-      <p aria-live="polite">{say(hasArrived ? 'done.stored' : 'done.kept')}</p>
+      <PageHeading caption={t('morning.caption')}>{t('morning.done')}</PageHeading>
+      <p>{t('morning.done-next')}</p>
+      <p aria-live="polite">{t(hasArrived ? 'done.stored' : 'done.kept')}</p>
       <Button isLarge isWide onClick={onHome}>
-        {say('done.home')}
+        {t('done.home')}
       </Button>
     </div>
   );
@@ -183,7 +183,7 @@ export const MorningScreen = (props: MorningScreenProps) => {
   return (
     <div className="step">
       {props.draft.isLate ? (
-        <p className="soft">{say('morning.late', { day: dayText(props.draft.day) })}</p>
+        <p className="soft">{t('morning.late', { day: dayText(props.draft.day) })}</p>
       ) : null}
       <Page key={props.draft.step} {...props} joint={joint as Joint} />
     </div>

@@ -6,7 +6,7 @@ import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
-import { say, type WordKey } from '#ui/words.ts';
+import { t, type WordKey } from '#ui/words.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
 import type { Score } from '../session/draft.ts';
 import { jointMorning, type MorningDraft, type MorningEvent } from './morning.ts';
@@ -23,10 +23,10 @@ export interface StiffnessPageProps {
 
 const problemWith = (typed: string): string | null => {
   const minutes = readNumber(typed);
-  if (minutes === null) return say('morning.stiff-missing');
+  if (minutes === null) return t('morning.stiff-missing');
   return Number.isInteger(minutes) && minutes >= 0 && minutes <= mostMinutes
     ? null
-    : say('morning.stiff-number');
+    : t('morning.stiff-number');
 };
 
 /** What is chosen and typed on the page, kept apart from what has been taken as the answer. */
@@ -53,7 +53,7 @@ export const StiffnessPage = ({ draft, joint, send }: StiffnessPageProps) => {
     <QuestionPage
       field={chosen === 'other' ? `${name}-minutes` : name}
       isAnswered={chosen !== null && problem === null}
-      whenEmpty={problem ?? say('ask.choose-one')}
+      whenEmpty={problem ?? t('ask.choose-one')}
       onContinue={goOn}
       onLeave={() => send({ type: 'next' })}
     >
@@ -61,14 +61,14 @@ export const StiffnessPage = ({ draft, joint, send }: StiffnessPageProps) => {
         <>
           <RadioGroup<string>
             name={name}
-            legend={say('morning.stiffness', { joint: jointText(joint) })}
+            legend={t('morning.stiffness', { joint: jointText(joint) })}
             legendIsHeading
-            hint={say('morning.stiffness-hint')}
+            hint={t('morning.stiffness-hint')}
             error={chosen === 'other' ? undefined : error}
             options={[
-              ...lengths.map((value) => ({ value, label: say(`morning.stiff-${value}` as WordKey) })),
-              { value: 'other', label: say('morning.stiff-other') },
-              { value: 'unknown', label: say('ask.unknown'), isApart: true },
+              ...lengths.map((value) => ({ value, label: t(`morning.stiff-${value}` as WordKey) })),
+              { value: 'other', label: t('morning.stiff-other') },
+              { value: 'unknown', label: t('ask.unknown'), isApart: true },
             ]}
             chosen={chosen}
             onChoose={setChosen}
@@ -76,7 +76,7 @@ export const StiffnessPage = ({ draft, joint, send }: StiffnessPageProps) => {
           {chosen === 'other' ? (
             <NumberField
               name={`${name}-minutes`}
-              label={say('morning.stiff-other-label')}
+              label={t('morning.stiff-other-label')}
               isWhole
               error={error}
               value={typed}

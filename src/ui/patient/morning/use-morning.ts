@@ -6,7 +6,7 @@ import type { Carer } from '#core/model/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, writeOwn } from '../phone/own-store.ts';
 import { asideMorningKey, lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
-import { useKeptReducer } from '../phone/use-kept-reducer.ts';
+import { useSavedReducer } from '../phone/use-kept-reducer.ts';
 import {
   beginMorning,
   type LastMorning,
@@ -23,7 +23,7 @@ export interface MorningHandle {
   readonly draft: MorningDraft | null | undefined;
   readonly last: LastMorning;
   readonly send: (event: MorningEvent) => void;
-  readonly isKept: boolean;
+  readonly isSaved: boolean;
   /** Goes on with a check of today that was left, or begins one. */
   readonly begin: (day: string, asksUrine: boolean, enteredAs: Carer | null) => MorningDraft;
 }
@@ -49,16 +49,16 @@ const useAside = (ownerId: string) => {
 export const useMorning = (
   view: TodayView,
   { id: ownerId }: Owner,
-  isHeld: boolean,
+  isLocked: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
 ): MorningHandle => {
-  const kept = useKeptReducer<MorningDraft, MorningEvent>(
-    { ownerId, key: morningDraftKey(ownerId), isHeld },
+  const saved = useSavedReducer<MorningDraft, MorningEvent>(
+    { ownerId, key: morningDraftKey(ownerId), isLocked },
     morningReducer,
     isReadable,
   );
-  const { state: draft, dispatch, begin: put, isKept, release } = kept;
+  const { state: draft, dispatch, begin: put, isSaved, release } = saved;
   const aside = useAside(ownerId);
   const [last, setLast] = useState<LastMorning>({});
   useEffect(() => {
@@ -93,5 +93,5 @@ export const useMorning = (
     },
     [draft, view, ownerId, put, aside],
   );
-  return { draft, last, send: dispatch, begin, isKept };
+  return { draft, last, send: dispatch, begin, isSaved };
 };

@@ -3,7 +3,7 @@
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { jointText } from '#ui/shared/text/joint-text.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { flagOptions } from '../questions/flag-list.ts';
 import type { LastMorning, MorningDraft, MorningEvent } from './morning.ts';
 
@@ -18,23 +18,23 @@ const statements = (draft: MorningDraft, last: LastMorning): readonly string[] =
     const named = { joint: jointText(joint) };
     const minutes = last[joint]?.stiffnessMinutes ?? 0;
     const stiff =
-      minutes === 0 ? say('morning.usual-stiff-0', named) : say('morning.usual-stiff', { ...named, minutes });
-    const swelling = say(`morning.usual-swelling-${last[joint]?.swelling ?? 'none'}`, named);
+      minutes === 0 ? t('morning.usual-stiff-0', named) : t('morning.usual-stiff', { ...named, minutes });
+    const swelling = t(`morning.usual-swelling-${last[joint]?.swelling ?? 'none'}`, named);
     return [...(draft.asksStiffness ? [stiff] : []), ...(draft.asksSwelling ? [swelling] : [])];
   }),
-  say('morning.usual-flare'),
-  say('morning.usual-relief'),
+  t('morning.usual-flare'),
+  t('morning.usual-relief'),
 ];
 
 export const UsualPage = ({ draft, last, send }: UsualPageProps) => (
   <div className="stack">
-    <PageHeading caption={say('morning.usual-hint')}>{say('morning.usual-title')}</PageHeading>
+    <PageHeading caption={t('morning.usual-hint')}>{t('morning.usual-title')}</PageHeading>
     <ul className="statements">
       {statements(draft, last).map((text) => (
         <li key={text}>{text}</li>
       ))}
       <li>
-        {say('morning.usual-flags')}
+        {t('morning.usual-flags')}
         <ul className="statements-signs">
           {flagOptions().map(({ value, label }) => (
             <li key={value}>{label}</li>
@@ -44,10 +44,10 @@ export const UsualPage = ({ draft, last, send }: UsualPageProps) => (
     </ul>
     <div className="actions">
       <Button isLarge isWide onClick={() => send({ type: 'usual', last })}>
-        {say('morning.usual-yes')}
+        {t('morning.usual-yes')}
       </Button>
       <Button tone="plain" isLarge isWide onClick={() => send({ type: 'not-usual' })}>
-        {say('morning.usual-no')}
+        {t('morning.usual-no')}
       </Button>
     </div>
   </div>

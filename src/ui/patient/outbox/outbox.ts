@@ -4,12 +4,12 @@
  * its id was made here and the server keeps one record of it.
  */
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
-import type { Sealed } from '../phone/seal-entry.ts';
+import type { Encrypted } from '../phone/seal-entry.ts';
 
 export type Entry = SessionEntry | MorningEntry | TwoHoursEntry;
 export type EntryKind = 'session' | 'morning' | 'two-hours';
 
-export interface Kept {
+export interface Saved {
   readonly entryId: string;
   readonly ownerId: string;
   readonly kind: EntryKind;
@@ -17,7 +17,7 @@ export interface Kept {
    * Sealed to the clinic: this phone cannot open it again. Dropped once the clinic has it: the phone
    * keeps no more than it needs.
    */
-  readonly sealed: Sealed | null;
+  readonly encrypted: Encrypted | null;
   /** Only where the browser can seal nothing. */
   readonly entry: Entry | null;
   /** Civil day it belongs to. */
@@ -32,7 +32,7 @@ export interface Kept {
 }
 
 export interface Outbox {
-  readonly entries: readonly Kept[];
+  readonly entries: readonly Saved[];
   /** The one entry on its way, or null. */
   readonly sendingId: string | null;
   readonly isOnline: boolean;
@@ -46,8 +46,8 @@ export interface Outbox {
 export type Answer = 'stored' | 'known' | 'conflict' | 'no-session' | 'unknown-prescription';
 
 export type OutboxEvent =
-  | { readonly type: 'restored'; readonly entries: readonly Kept[]; readonly now: number }
-  | { readonly type: 'saved'; readonly kept: Kept; readonly now: number }
+  | { readonly type: 'restored'; readonly entries: readonly Saved[]; readonly now: number }
+  | { readonly type: 'saved'; readonly saved: Saved; readonly now: number }
   | { readonly type: 'online' | 'offline' | 'woke' | 'asked'; readonly now: number }
   | {
       readonly type: 'answered';
@@ -65,8 +65,8 @@ export type OutboxEvent =
     };
 
 export type Effect =
-  | { readonly type: 'send'; readonly kept: Kept }
-  | { readonly type: 'keep'; readonly kept: Kept }
+  | { readonly type: 'send'; readonly saved: Saved }
+  | { readonly type: 'keep'; readonly saved: Saved }
   | { readonly type: 'forget'; readonly entryId: string }
   | { readonly type: 'wake'; readonly at: number };
 
@@ -90,72 +90,76 @@ const urgentWait = 15_000;
 /** Sent entries listed on the page; older ones are forgotten. */
 const mostStored = 6;
 
-export const waiting = (state: Outbox): readonly Kept[] =>
-  state.entries.filter((kept) => kept.status === 'waiting');
+export const waiting = (state: Outbox): readonly Saved[] =>
+  state.entries.filter((saved) => saved.status === 'waiting');
 
 /** Warning signs first, then in the order in which they were saved. */
-const nextToSend = (state: Outbox): Kept | undefined =>
+const nextToSend = (state: Outbox): Saved | undefined =>
   [...waiting(state)].sort(
     (a, b) => Number(b.isUrgent) - Number(a.isUrgent) || a.early - b.early || a.savedAt - b.savedAt,
   )[0];
 
 const sendNext = (state: Outbox, now: number, before: readonly Effect[] = []): Step => {
-  const kept = nextToSend(state);
-  if (!kept || state.sendingId !== null || !state.isOnline || state.isSignedOut) {
+  const saved = nextToSend(state);
+  if (!saved || state.sendingId !== null || !state.isOnline || state.isSignedOut) {
     return { state, effects: before };
   }
   if (now < state.waitsUntil) {
     return { state, effects: [...before, { type: 'wake', at: state.waitsUntil }] };
   }
   return {
-    state: { ...state, sendingId: kept.entryId },
-    effects: [...before, { type: 'send', kept }],
+    state: { ...state, sendingId: saved.entryId },
+    effects: [...before, { type: 'send', saved }],
   };
 };
 
-const replaced = (state: Outbox, kept: Kept): Outbox => ({
+const replaced = (state: Outbox, saved: Saved): Outbox => ({
   ...state,
-  entries: state.entries.map((one) => (one.entryId === kept.entryId ? kept : one)),
+  entries: state.entries.map((one) => (one.entryId === saved.entryId ? saved : one)),
 });
 
 /** Forgets the oldest entries the clinic has; what waits or was put aside is never forgotten. */
 const tidied = (step: Step): Step => {
-  const stored = step.state.entries.filter((kept) => kept.status === 'stored');
+  const stored = step.state.entries.filter((saved) => saved.status === 'stored');
   const old = [...stored].sort((a, b) => b.savedAt - a.savedAt).slice(mostStored);
   if (old.length === 0) return step;
   return {
-    state: { ...step.state, entries: step.state.entries.filter((kept) => !old.includes(kept)) },
-    effects: [...step.effects, ...old.map((kept): Effect => ({ type: 'forget', entryId: kept.entryId }))],
+    state: { ...step.state, entries: step.state.entries.filter((saved) => !old.includes(saved)) },
+    effects: [...step.effects, ...old.map((saved): Effect => ({ type: 'forget', entryId: saved.entryId }))],
   };
 };
 
-const afterAnswer = (state: Outbox, event: Extract<OutboxEvent, { type: 'answered' }>, kept: Kept): Step => {
+const afterAnswer = (
+  state: Outbox,
+  event: Extract<OutboxEvent, { type: 'answered' }>,
+  saved: Saved,
+): Step => {
   // It speaks of a session that has not arrived yet: it keeps its place after the others.
   if (event.stored === 'no-session') {
-    const later = { ...kept, early: kept.early + 1 };
+    const later = { ...saved, early: saved.early + 1 };
     const waitsUntil = event.now + waits[0]!;
-    return sendNext({ ...replaced(state, later), waitsUntil }, event.now, [{ type: 'keep', kept: later }]);
+    return sendNext({ ...replaced(state, later), waitsUntil }, event.now, [{ type: 'keep', saved: later }]);
   }
   const isAside = event.stored === 'unknown-prescription';
-  const done: Kept = {
-    ...kept,
+  const done: Saved = {
+    ...saved,
     status: isAside ? 'aside' : 'stored',
-    entry: isAside ? kept.entry : null,
-    sealed: isAside ? kept.sealed : null,
+    entry: isAside ? saved.entry : null,
+    encrypted: isAside ? saved.encrypted : null,
     clockDoubtful: event.clockDoubtful,
   };
   return tidied(
     sendNext({ ...replaced(state, done), waitsUntil: 0, failures: 0 }, event.now, [
-      { type: 'keep', kept: done },
+      { type: 'keep', saved: done },
     ]),
   );
 };
 
-const afterFailure = (state: Outbox, event: Extract<OutboxEvent, { type: 'failed' }>, kept: Kept): Step => {
+const afterFailure = (state: Outbox, event: Extract<OutboxEvent, { type: 'failed' }>, saved: Saved): Step => {
   if (event.why === 'signed-out') return { state: { ...state, isSignedOut: true }, effects: [] };
   if (event.why === 'refused') {
-    const aside: Kept = { ...kept, status: 'aside' };
-    return sendNext(replaced(state, aside), event.now, [{ type: 'keep', kept: aside }]);
+    const aside: Saved = { ...saved, status: 'aside' };
+    return sendNext(replaced(state, aside), event.now, [{ type: 'keep', saved: aside }]);
   }
   const wait = waits[Math.min(state.failures, waits.length - 1)]!;
   const isUrgent = waiting(state).some((one) => one.isUrgent);
@@ -163,10 +167,10 @@ const afterFailure = (state: Outbox, event: Extract<OutboxEvent, { type: 'failed
   return sendNext({ ...state, waitsUntil, failures: state.failures + 1 }, event.now);
 };
 
-const withSaved = (state: Outbox, kept: Kept): Outbox =>
-  state.entries.some((one) => one.entryId === kept.entryId)
+const withSaved = (state: Outbox, saved: Saved): Outbox =>
+  state.entries.some((one) => one.entryId === saved.entryId)
     ? state
-    : { ...state, entries: [...state.entries, kept] };
+    : { ...state, entries: [...state.entries, saved] };
 
 export const outboxReducer = (state: Outbox, event: OutboxEvent): Step => {
   switch (event.type) {
@@ -174,9 +178,9 @@ export const outboxReducer = (state: Outbox, event: OutboxEvent): Step => {
       return sendNext(event.entries.reduce(withSaved, state), event.now);
     case 'saved': {
       // A warning sign is not held up by what failed before it.
-      const waitsUntil = event.kept.isUrgent ? 0 : state.waitsUntil;
-      const saved = withSaved({ ...state, waitsUntil }, event.kept);
-      return sendNext(saved, event.now, [{ type: 'keep', kept: event.kept }]);
+      const waitsUntil = event.saved.isUrgent ? 0 : state.waitsUntil;
+      const saved = withSaved({ ...state, waitsUntil }, event.saved);
+      return sendNext(saved, event.now, [{ type: 'keep', saved: event.saved }]);
     }
     case 'offline':
       return { state: { ...state, isOnline: false }, effects: [] };
@@ -187,10 +191,10 @@ export const outboxReducer = (state: Outbox, event: OutboxEvent): Step => {
       return sendNext(state, event.now);
     case 'answered':
     case 'failed': {
-      const kept = state.entries.find((one) => one.entryId === event.entryId);
+      const saved = state.entries.find((one) => one.entryId === event.entryId);
       const free = state.sendingId === event.entryId ? { ...state, sendingId: null } : state;
-      if (kept?.status !== 'waiting') return sendNext(free, event.now);
-      return event.type === 'answered' ? afterAnswer(free, event, kept) : afterFailure(free, event, kept);
+      if (saved?.status !== 'waiting') return sendNext(free, event.now);
+      return event.type === 'answered' ? afterAnswer(free, event, saved) : afterFailure(free, event, saved);
     }
   }
 };

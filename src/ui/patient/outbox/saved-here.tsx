@@ -5,8 +5,8 @@ import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { timeText } from '#ui/shared/text/text-of-time.ts';
-import { say } from '#ui/words.ts';
-import { type Kept, type Outbox, waiting } from './outbox.ts';
+import { t } from '#ui/words.ts';
+import { type Outbox, type Saved, waiting } from './outbox.ts';
 
 export interface SavedHereProps {
   readonly state: Outbox;
@@ -21,18 +21,18 @@ const tags = {
   aside: { shape: 'care', tone: 'danger', text: 'entry.aside' },
 } as const;
 
-const Entries = ({ entries }: { readonly entries: readonly Kept[] }) => (
+const Entries = ({ entries }: { readonly entries: readonly Saved[] }) => (
   <DefinitionList
     rows={[...entries]
       .sort((a, b) => b.savedAt - a.savedAt)
-      .map((kept) => {
-        const tag = tags[kept.status];
+      .map((saved) => {
+        const tag = tags[saved.status];
         return {
-          key: kept.entryId,
-          name: say('entry.at', { kind: say(`entry.${kept.kind}`), time: timeText(kept.savedAt) }),
+          key: saved.entryId,
+          name: t('entry.at', { kind: t(`entry.${saved.kind}`), time: timeText(saved.savedAt) }),
           value: (
             <StatusTag shape={tag.shape} tone={tag.tone}>
-              {say(tag.text)}
+              {t(tag.text)}
             </StatusTag>
           ),
         };
@@ -42,36 +42,36 @@ const Entries = ({ entries }: { readonly entries: readonly Kept[] }) => (
 
 const stateText = (state: Outbox): string => {
   const count = waiting(state).length;
-  if (count === 0) return say('saved.all-sent');
-  if (state.isSignedOut) return say('saved.signed-out');
-  if (!state.isOnline) return say('saved.no-signal');
-  if (state.sendingId !== null) return say('saved.sending');
-  return count === 1 ? say('saved.waiting-one') : say('saved.waiting-many', { count });
+  if (count === 0) return t('saved.all-sent');
+  if (state.isSignedOut) return t('saved.signed-out');
+  if (!state.isOnline) return t('saved.no-signal');
+  if (state.sendingId !== null) return t('saved.sending');
+  return count === 1 ? t('saved.waiting-one') : t('saved.waiting-many', { count });
 };
 
 /** Said before anything is lost by it: in the middle of a session as well. */
-export const NotKept = () => <Notice tone="care" title={say('saved.not-kept')} />;
+export const NotSaved = () => <Notice tone="care" title={t('saved.not-kept')} />;
 
 export const SavedHere = ({ state, isLasting, phone, onSend }: SavedHereProps) => {
-  const isAside = state.entries.some((kept) => kept.status === 'aside');
-  const isClockDoubtful = state.entries.some((kept) => kept.clockDoubtful);
+  const isAside = state.entries.some((saved) => saved.status === 'aside');
+  const isClockDoubtful = state.entries.some((saved) => saved.clockDoubtful);
   const isWaiting = waiting(state).length > 0;
   return (
     <>
-      {isLasting ? null : <NotKept />}
-      {isAside ? <Notice tone="danger" title={say('saved.kept-aside', { phone })} /> : null}
-      {isClockDoubtful ? <Notice tone="care" title={say('saved.clock')} /> : null}
+      {isLasting ? null : <NotSaved />}
+      {isAside ? <Notice tone="danger" title={t('saved.kept-aside', { phone })} /> : null}
+      {isClockDoubtful ? <Notice tone="care" title={t('saved.clock')} /> : null}
       {state.entries.length === 0 ? null : (
         <section className="saved stack-close">
           <p aria-live="polite">{stateText(state)}</p>
           {isWaiting && state.isSignedOut ? (
-            <LinkButton href="/sign-in">{say('saved.sign-in')}</LinkButton>
+            <LinkButton href="/sign-in">{t('saved.sign-in')}</LinkButton>
           ) : isWaiting && state.sendingId === null ? (
             <Button tone="plain" onClick={onSend}>
-              {say('saved.try-now')}
+              {t('saved.try-now')}
             </Button>
           ) : null}
-          <Disclosure summary={say('saved.title')}>
+          <Disclosure summary={t('saved.title')}>
             <Entries entries={state.entries} />
           </Disclosure>
         </section>

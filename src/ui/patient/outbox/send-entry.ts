@@ -1,11 +1,11 @@
 /** One entry to the clinic's door for phones; the answer as an event of the outbox. */
-import type { Answer, Kept, OutboxEvent } from './outbox.ts';
+import type { Answer, OutboxEvent, Saved } from './outbox.ts';
 
 const answers: readonly string[] = ['stored', 'known', 'conflict', 'no-session', 'unknown-prescription'];
 
-const failed = (kept: Kept, why: 'trouble' | 'signed-out' | 'refused', now: number): OutboxEvent => ({
+const failed = (saved: Saved, why: 'trouble' | 'signed-out' | 'refused', now: number): OutboxEvent => ({
   type: 'failed',
-  entryId: kept.entryId,
+  entryId: saved.entryId,
   why,
   now,
 });
@@ -17,34 +17,34 @@ const whyOf = (status: number) =>
 /** A connection that says nothing for so long is given up: what comes behind it may be a warning sign. */
 const patienceMs = 20_000;
 
-const bodyOf = ({ kind, entryId, entry, sealed }: Kept, sentAt: number) =>
-  sealed ? { kind, entryId, sentAt, sealed } : { kind, entry: { ...entry, sentAt } };
+const bodyOf = ({ kind, entryId, entry, encrypted }: Saved, sentAt: number) =>
+  encrypted ? { kind, entryId, sentAt, encrypted } : { kind, entry: { ...entry, sentAt } };
 
 export const sendEntry = async (
-  kept: Kept,
+  saved: Saved,
   clock: () => number,
   post: typeof fetch = fetch,
 ): Promise<OutboxEvent> => {
   try {
     const response = await post('/api/entries', {
       method: 'POST',
-      headers: { 'content-type': 'application/json', 'x-loadgate-patient': kept.ownerId },
+      headers: { 'content-type': 'application/json', 'x-loadgate-patient': saved.ownerId },
       credentials: 'same-origin',
       // Older browsers wait as long as their own network does.
       signal: AbortSignal.timeout?.(patienceMs) ?? null,
-      body: JSON.stringify(bodyOf(kept, Math.round(clock()))),
+      body: JSON.stringify(bodyOf(saved, Math.round(clock()))),
     });
-    if (!response.ok) return failed(kept, whyOf(response.status), clock());
+    if (!response.ok) return failed(saved, whyOf(response.status), clock());
     const body = (await response.json()) as { stored?: string; clockDoubtful?: boolean };
-    if (!body.stored || !answers.includes(body.stored)) return failed(kept, 'trouble', clock());
+    if (!body.stored || !answers.includes(body.stored)) return failed(saved, 'trouble', clock());
     return {
       type: 'answered',
-      entryId: kept.entryId,
+      entryId: saved.entryId,
       stored: body.stored as Answer,
       clockDoubtful: body.clockDoubtful === true,
       now: clock(),
     };
   } catch {
-    return failed(kept, 'trouble', clock());
+    return failed(saved, 'trouble', clock());
   }
 };

@@ -2,16 +2,16 @@
 /** Runs the outbox in the page: seals, keeps, sends, wakes. One sender at a time over all tabs. */
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { entriesUnder, entryKey, phoneStore } from '../phone/phone-store.ts';
-import { canSeal, sealEntry } from '../phone/seal-entry.ts';
+import { canEncrypt, encryptEntry } from '../phone/seal-entry.ts';
 import {
   type Effect,
   type Entry,
   type EntryKind,
   emptyOutbox,
-  type Kept,
   type Outbox,
   type OutboxEvent,
   outboxReducer,
+  type Saved,
 } from './outbox.ts';
 import { sendEntry } from './send-entry.ts';
 
@@ -43,9 +43,9 @@ interface Ground {
 }
 
 /** Another tab may have sent it meanwhile; its word in the store is then as good as the clinic's. */
-const sendUnlessKnown = async (kept: Kept, { ownerId, clock }: Ground): Promise<OutboxEvent> => {
-  const stored = await (await phoneStore()).get<Kept>(entryKey(ownerId, kept.entryId));
-  if (stored?.status !== 'stored') return sendEntry(kept, clock);
+const sendUnlessKnown = async (saved: Saved, { ownerId, clock }: Ground): Promise<OutboxEvent> => {
+  const stored = await (await phoneStore()).get<Saved>(entryKey(ownerId, saved.entryId));
+  if (stored?.status !== 'stored') return sendEntry(saved, clock);
   const { entryId, clockDoubtful } = stored;
   return { type: 'answered', entryId, stored: 'known', clockDoubtful, now: clock() };
 };
@@ -57,23 +57,23 @@ const run = async (effect: Effect, at: Ground) => {
     return;
   }
   if (effect.type === 'send') {
-    dispatch(await alone(() => sendUnlessKnown(effect.kept, at)));
+    dispatch(await alone(() => sendUnlessKnown(effect.saved, at)));
     return;
   }
   const store = await phoneStore();
   if (effect.type === 'forget') await store.remove(entryKey(ownerId, effect.entryId));
-  else await store.set(entryKey(ownerId, effect.kept.entryId), effect.kept).catch(at.onNoRoom);
+  else await store.set(entryKey(ownerId, effect.saved.entryId), effect.saved).catch(at.onNoRoom);
 };
 
 /** Follows the browser's word on the network, and restores what waits from the last visit. */
-const useWaking = (ownerId: string, clock: () => number, dispatch: Dispatch, kept: (is: boolean) => void) =>
+const useWaking = (ownerId: string, clock: () => number, dispatch: Dispatch, saved: (is: boolean) => void) =>
   useEffect(() => {
     let isOver = false;
     const restore = async () => {
       const store = await phoneStore();
-      const entries = await store.under<Kept>(entriesUnder(ownerId));
+      const entries = await store.under<Saved>(entriesUnder(ownerId));
       if (isOver) return;
-      kept(store.isLasting);
+      saved(store.isLasting);
       dispatch({ type: 'restored', entries, now: clock() });
     };
     void restore();
@@ -97,16 +97,16 @@ const useWaking = (ownerId: string, clock: () => number, dispatch: Dispatch, kep
       window.removeEventListener('offline', offline);
       document.removeEventListener('visibilitychange', seen);
     };
-  }, [ownerId, clock, dispatch, kept]);
+  }, [ownerId, clock, dispatch, saved]);
 
-const keptOf = async (owner: Owner, kind: EntryKind, entry: Entry, savedAt: number): Promise<Kept> => {
-  const isSealing = canSeal();
+const savedOf = async (owner: Owner, kind: EntryKind, entry: Entry, savedAt: number): Promise<Saved> => {
+  const isSealing = canEncrypt();
   return {
     entryId: entry.entryId,
     ownerId: owner.id,
     kind,
     entry: isSealing ? null : entry,
-    sealed: isSealing ? await sealEntry(owner.clinicKey, owner.id, entry) : null,
+    encrypted: isSealing ? await encryptEntry(owner.clinicKey, owner.id, entry) : null,
     day: entry.day,
     savedAt,
     isUrgent: (entry.redFlags?.length ?? 0) > 0,
@@ -122,12 +122,12 @@ export const useOutbox = (owner: Owner, clock: () => number): OutboxHandle => {
   const [state, setState] = useState<Outbox>(emptyOutbox);
   const [isLasting, setLasting] = useState(true);
   const dispatch = useCallback(
-    function tell(event: OutboxEvent) {
+    function translate(event: OutboxEvent) {
       const step = outboxReducer(held.current, event);
       held.current = step.state;
       setState(step.state);
       const onNoRoom = () => setLasting(false);
-      for (const effect of step.effects) void run(effect, { ownerId, clock, dispatch: tell, onNoRoom });
+      for (const effect of step.effects) void run(effect, { ownerId, clock, dispatch: translate, onNoRoom });
     },
     [ownerId, clock],
   );
@@ -135,15 +135,15 @@ export const useOutbox = (owner: Owner, clock: () => number): OutboxHandle => {
   const save = useCallback(
     async (kind: EntryKind, entry: Entry) => {
       const now = clock();
-      const kept = await keptOf(owner, kind, entry, now);
+      const saved = await savedOf(owner, kind, entry, now);
       const store = await phoneStore();
-      const isKept = await store.set(entryKey(ownerId, kept.entryId), kept).then(
+      const isSaved = await store.set(entryKey(ownerId, saved.entryId), saved).then(
         () => true,
         () => false,
       );
-      if (!isKept) setLasting(false);
-      dispatch({ type: 'saved', kept, now });
-      return isKept;
+      if (!isSaved) setLasting(false);
+      dispatch({ type: 'saved', saved, now });
+      return isSaved;
     },
     [owner, ownerId, clock, dispatch],
   );

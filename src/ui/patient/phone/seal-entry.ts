@@ -5,7 +5,7 @@
  */
 import { bytesOfText, textOfBytes } from './base64.ts';
 
-export interface Sealed {
+export interface Encrypted {
   readonly version: 1;
   /** Public half of the key pair made for this entry. */
   readonly key: string;
@@ -14,7 +14,8 @@ export interface Sealed {
 }
 
 /** Bound into the seal; the server forms the same text. */
-const sealedFor = (patientId: string, entryId: string): string => `loadgate entry 1 ${patientId} ${entryId}`;
+const encryptedFor = (patientId: string, entryId: string): string =>
+  `loadgate entry 1 ${patientId} ${entryId}`;
 
 const curve = { name: 'ECDH', namedCurve: 'P-256' } as const;
 const letters = new TextEncoder();
@@ -32,16 +33,16 @@ const keyBetween = async (mine: CryptoKey, theirs: CryptoKey, info: string): Pro
 };
 
 /** A browser without these functions (no secure connection) seals nothing. */
-export const canSeal = (): boolean => globalThis.crypto?.subtle !== undefined;
+export const canEncrypt = (): boolean => globalThis.crypto?.subtle !== undefined;
 
-export const sealEntry = async (
+export const encryptEntry = async (
   clinicKey: string,
   patientId: string,
   entry: { readonly entryId: string },
-): Promise<Sealed> => {
+): Promise<Encrypted> => {
   const pair = await crypto.subtle.generateKey(curve, false, ['deriveBits']);
   const theirs = await crypto.subtle.importKey('raw', bytesOfText(clinicKey), curve, false, []);
-  const bound = sealedFor(patientId, entry.entryId);
+  const bound = encryptedFor(patientId, entry.entryId);
   const key = await keyBetween(pair.privateKey, theirs, bound);
   const iv = crypto.getRandomValues(new Uint8Array(12));
   const data = await crypto.subtle.encrypt(

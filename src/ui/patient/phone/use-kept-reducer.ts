@@ -3,13 +3,13 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { readOwn, removeOwn, writeOwn } from './own-store.ts';
 
-export interface KeptState<S, E> {
+export interface SavedState<S, E> {
   /** undefined while the phone is being read; null when nothing is running. */
   readonly state: S | null | undefined;
   readonly dispatch: (event: E) => void;
   readonly begin: (state: S) => void;
   /** False once the phone had no room for the newest state: a reload would go back behind it. */
-  readonly isKept: boolean;
+  readonly isSaved: boolean;
   /** Forgets the copy on the phone; the page may still show the state. */
   readonly release: () => void;
   readonly drop: () => void;
@@ -21,7 +21,7 @@ const mark = (draft: 'writing' | 'written'): void => {
 };
 
 /** Writes one after the other and always the latest: sealing takes its time, and an older state must not land on a newer. */
-const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) => {
+const writer = (ownerId: string, key: string, translate: (isSaved: boolean) => void) => {
   let last: Promise<void> = Promise.resolve();
   let newest = 0;
   const queue = (work: () => Promise<void>, isStale: () => boolean) => {
@@ -30,10 +30,10 @@ const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) =
       .then(() => (isStale() ? undefined : work()))
       .then(
         () => {
-          tell(true);
+          translate(true);
           if (!isStale()) mark('written');
         },
-        () => tell(false),
+        () => translate(false),
       );
   };
   return (value: unknown) => {
@@ -48,19 +48,19 @@ const writer = (ownerId: string, key: string, tell: (isKept: boolean) => void) =
 };
 
 /** `isHeld` false: another tab runs it, so it is neither read nor written here. */
-export const useKeptReducer = <S, E>(
-  { ownerId, key, isHeld }: { readonly ownerId: string; readonly key: string; readonly isHeld: boolean },
+export const useSavedReducer = <S, E>(
+  { ownerId, key, isLocked }: { readonly ownerId: string; readonly key: string; readonly isLocked: boolean },
   reducer: (state: S, event: E) => S,
   isReadable: (value: S) => boolean,
-): KeptState<S, E> => {
+): SavedState<S, E> => {
   const [state, setState] = useState<S | null | undefined>(undefined);
   const held = useRef<S | null>(null);
   const readable = useRef(isReadable);
-  const [isKept, setKept] = useState(true);
-  const [write] = useState(() => writer(ownerId, key, setKept));
+  const [isSaved, setSaved] = useState(true);
+  const [write] = useState(() => writer(ownerId, key, setSaved));
   useEffect(() => {
     let isOver = false;
-    if (!isHeld) {
+    if (!isLocked) {
       held.current = null;
       setState(undefined);
       return;
@@ -73,7 +73,7 @@ export const useKeptReducer = <S, E>(
     return () => {
       isOver = true;
     };
-  }, [ownerId, key, isHeld]);
+  }, [ownerId, key, isLocked]);
   const put = useCallback(
     (next: S) => {
       held.current = next;
@@ -94,5 +94,5 @@ export const useKeptReducer = <S, E>(
     setState(null);
     release();
   }, [release]);
-  return { state, dispatch, begin: put, isKept, release, drop };
+  return { state, dispatch, begin: put, isSaved, release, drop };
 };

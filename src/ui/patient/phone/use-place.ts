@@ -9,11 +9,11 @@ export interface Place {
 
 export const home: Place = { screen: 'today', step: '' };
 
-interface Held {
+interface PlaceRef {
   readonly loadgatePlace?: Place;
 }
 
-const placeIn = (state: unknown): Place => (state as Held | null)?.loadgatePlace ?? home;
+const placeIn = (state: unknown): Place => (state as PlaceRef | null)?.loadgatePlace ?? home;
 
 const screenKey = 'loadgate-screen';
 
@@ -34,7 +34,7 @@ export const screenBeforeReload = (): string | null => {
   }
 };
 
-const write = (place: Place) => window.history.pushState({ loadgatePlace: place } satisfies Held, '');
+const write = (place: Place) => window.history.pushState({ loadgatePlace: place } satisfies PlaceRef, '');
 
 /** A place the browser's Back does not lead away from: it is written behind the one that was reached. */
 export const stayAt = (place: Place): Place => {

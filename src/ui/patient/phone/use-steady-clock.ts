@@ -5,7 +5,7 @@ import { type Steady, steadyClock } from './steady-clock.ts';
 
 const name = 'loadgate-steady';
 
-const keptOf = (sessionId: string): Steady | null => {
+const savedOf = (sessionId: string): Steady | null => {
   try {
     const [id, last, shift] = (window.sessionStorage.getItem(name) ?? '').split(' ');
     return id === sessionId ? { last: Number(last), shift: Number(shift) } : null;
@@ -28,7 +28,7 @@ export const useSteadyClock = (wall: () => number, sessionId: string): (() => nu
       steadyClock(
         wall,
         () => performance.now(),
-        keptOf(sessionId),
+        savedOf(sessionId),
         (shown) => keep(sessionId, shown),
       ),
     [wall, sessionId],

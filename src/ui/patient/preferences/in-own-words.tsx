@@ -6,10 +6,10 @@
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
-import { speakDaysOf } from '#ui/shared/text/text-of-time.ts';
+import { setDayLocale } from '#ui/shared/text/text-of-time.ts';
 import { weighIn } from '#ui/shared/text/weight-text.ts';
 import { wordsIn } from '#ui/words/in-language.ts';
-import { speak } from '#ui/words.ts';
+import { setLanguage } from '#ui/words.ts';
 import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
@@ -18,8 +18,8 @@ const put = async ({ language, unit }: Chosen): Promise<void> => {
   const { tag, locale, direction } = languages.find((one) => one.tag === language) ?? languages[0];
   // Words that cannot be had leave the page in English, and the language mark with it.
   const found = await wordsIn(tag).catch(() => null);
-  speak(found?.words ?? {}, found?.tell);
-  speakDaysOf(found === null ? languages[0].locale : locale);
+  setLanguage(found?.words ?? {}, found?.translate);
+  setDayLocale(found === null ? languages[0].locale : locale);
   document.documentElement.lang = found === null ? 'en' : tag;
   document.documentElement.dir = direction;
   weighIn(unit);

@@ -4,15 +4,15 @@ import { useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { type Chosen, choose, chosenFrom, chosenSound, cookie, type Sound, sounds } from './chosen.ts';
 
-interface Choices extends Chosen {
+interface Preferences extends Chosen {
   readonly sound: Sound;
 }
 
 export const Preferences = () => {
-  const [now, setNow] = useState<Choices | null>(null);
+  const [now, setNow] = useState<Preferences | null>(null);
   useEffect(() => setNow({ ...chosenFrom(cookie), sound: chosenSound() }), []);
   const take = (name: 'language' | 'unit', value: string) => {
     choose(name, value);
@@ -24,26 +24,26 @@ export const Preferences = () => {
     setNow((before) => (before ? { ...before, sound } : before));
   };
   return (
-    <Disclosure summary={say('preferences.title')}>
+    <Disclosure summary={t('preferences.title')}>
       <RadioGroup
         name="language"
-        legend={say('preferences.language')}
-        hint={now?.language === 'en' ? undefined : say('preferences.clinic-words')}
+        legend={t('preferences.language')}
+        hint={now?.language === 'en' ? undefined : t('preferences.clinic-words')}
         options={languages.map(({ tag, name }) => ({ value: tag, label: <span lang={tag}>{name}</span> }))}
         chosen={now?.language ?? null}
         onChoose={(value) => take('language', value)}
       />
       <RadioGroup
         name="unit"
-        legend={say('preferences.unit')}
-        options={(['kg', 'lb'] as const).map((value) => ({ value, label: say(`preferences.${value}`) }))}
+        legend={t('preferences.unit')}
+        options={(['kg', 'lb'] as const).map((value) => ({ value, label: t(`preferences.${value}`) }))}
         chosen={now?.unit ?? null}
         onChoose={(value) => take('unit', value)}
       />
       <RadioGroup<Sound>
         name="sound"
-        legend={say('preferences.sound')}
-        options={sounds.map((value) => ({ value, label: say(`preferences.sound-${value}`) }))}
+        legend={t('preferences.sound')}
+        options={sounds.map((value) => ({ value, label: t(`preferences.sound-${value}`) }))}
         chosen={now?.sound ?? null}
         onChoose={takeSound}
       />

@@ -3,7 +3,7 @@
 import { Button } from '#ui/shared/button.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import type { CheckRow } from '../session/check-rows.ts';
 
 export interface CheckListProps {
@@ -14,8 +14,8 @@ export interface CheckListProps {
 
 export const CheckList = ({ rows, onChange, onSend }: CheckListProps) => (
   <div className="stack">
-    <PageHeading>{say('check.title')}</PageHeading>
-    <p>{say('check.note')}</p>
+    <PageHeading>{t('check.title')}</PageHeading>
+    <p>{t('check.note')}</p>
     <DefinitionList
       rows={rows.map(({ step, name, value }) => ({
         key: step,
@@ -23,14 +23,14 @@ export const CheckList = ({ rows, onChange, onSend }: CheckListProps) => (
         value,
         action: (
           <Button tone="quiet" onClick={() => onChange(step)}>
-            {say('ask.change')}
-            <span className="only-heard"> {name}</span>
+            {t('ask.change')}
+            <span className="visually-hidden"> {name}</span>
           </Button>
         ),
       }))}
     />
     <Button isLarge isWide onClick={onSend}>
-      {say('check.send')}
+      {t('check.send')}
     </Button>
   </div>
 );

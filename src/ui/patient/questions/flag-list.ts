@@ -1,12 +1,12 @@
 /** The warning signs in the patient's words, in the order of the engine's classes. */
 import { type RedFlag, redFlagClasses, redFlags } from '#core/engine/facts.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export type FlagClass = keyof typeof redFlagClasses;
 
 /** Worded when asked: the language of the page may come after this file was read. */
 export const flagOptions = (): readonly { readonly value: RedFlag; readonly label: string }[] =>
-  redFlags.map((flag) => ({ value: flag, label: say(`flag.${flag}`) }));
+  redFlags.map((flag) => ({ value: flag, label: t(`flag.${flag}`) }));
 
 const classes: readonly FlagClass[] = ['emergency', 'same-day', 'routine'];
 

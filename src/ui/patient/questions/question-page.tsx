@@ -3,7 +3,7 @@
 import { type ReactNode, useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export interface QuestionPageProps {
   /** id of the first control. */
@@ -36,15 +36,15 @@ export const QuestionPage = (props: QuestionPageProps) => {
       {props.children(error)}
       <div className="actions">
         <Button type="submit" isLarge isWide>
-          {props.continueText ?? say('ask.continue')}
+          {props.continueText ?? t('ask.continue')}
         </Button>
         <div className="actions-quiet">
           <Button tone="quiet" onClick={() => window.history.back()}>
-            {say('ask.back')}
+            {t('ask.back')}
           </Button>
           {props.onLeave ? (
             <Button tone="quiet" onClick={props.onLeave}>
-              {say('ask.skip')}
+              {t('ask.skip')}
             </Button>
           ) : null}
         </div>

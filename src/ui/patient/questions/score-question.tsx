@@ -3,7 +3,7 @@
  * of three under the thumb. Nothing is preselected; a high number is an answer like any other.
  */
 import { ErrorMessage } from '#ui/shared/error-message.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import type { Score } from '../session/draft.ts';
 
 export interface ScoreQuestionProps {
@@ -57,7 +57,7 @@ export const ScoreQuestion = (props: ScoreQuestionProps) => {
         {scores.map((score) =>
           option(score, score, score === 0 ? props.low : score === 10 ? props.high : null),
         )}
-        {option('unknown', 11, say('ask.unknown'))}
+        {option('unknown', 11, t('ask.unknown'))}
       </div>
     </fieldset>
   );

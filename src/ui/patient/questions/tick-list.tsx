@@ -1,7 +1,7 @@
 'use client';
 /** A list to tick, ended by "None of these"; it must be answered one way or the other. */
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { QuestionPage } from './question-page.tsx';
 
 export interface TickListProps<V extends string> {
@@ -19,7 +19,7 @@ export const TickList = <V extends string>(props: TickListProps<V>) => (
   <QuestionPage
     field={props.name}
     isAnswered={props.ticked.length > 0}
-    whenEmpty={say('ask.choose-list')}
+    whenEmpty={t('ask.choose-list')}
     onContinue={() =>
       props.onContinue(
         props.options.map(({ value }) => value).filter((value) => props.ticked.includes(value)),
@@ -33,7 +33,7 @@ export const TickList = <V extends string>(props: TickListProps<V>) => (
         legendIsHeading
         hint={props.hint}
         error={error}
-        options={[...props.options, { value: 'none', label: say('flags.none'), isApart: true }]}
+        options={[...props.options, { value: 'none', label: t('flags.none'), isApart: true }]}
         chosen={props.ticked}
         onChoose={props.onTick}
       />

@@ -1,7 +1,7 @@
 'use client';
 /** Yes, no, and where it is true "I don't know", on a page of its own. */
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import type { YesNo } from '../session/draft.ts';
 import { QuestionPage } from './question-page.tsx';
 
@@ -23,7 +23,7 @@ export const YesNoQuestion = (props: YesNoQuestionProps) => (
   <QuestionPage
     field={props.name}
     isAnswered={props.chosen !== null}
-    whenEmpty={say(props.isNeeded ? 'ask.choose-must' : 'ask.choose-one')}
+    whenEmpty={t(props.isNeeded ? 'ask.choose-must' : 'ask.choose-one')}
     onContinue={props.onContinue}
     onLeave={props.isNeeded ? undefined : props.onContinue}
   >
@@ -35,11 +35,9 @@ export const YesNoQuestion = (props: YesNoQuestionProps) => (
         hint={props.hint}
         error={error}
         options={[
-          { value: 'yes', label: say('ask.yes') },
-          { value: 'no', label: say('ask.no') },
-          ...(props.isNeeded
-            ? []
-            : [{ value: 'unknown' as const, label: say('ask.unknown'), isApart: true }]),
+          { value: 'yes', label: t('ask.yes') },
+          { value: 'no', label: t('ask.no') },
+          ...(props.isNeeded ? [] : [{ value: 'unknown' as const, label: t('ask.unknown'), isApart: true }]),
         ]}
         chosen={textOf(props.chosen)}
         onChoose={(value) => props.onChoose(value === 'unknown' ? value : value === 'yes')}

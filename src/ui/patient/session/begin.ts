@@ -1,7 +1,7 @@
 /** The draft a session starts from: the doses of today, and not one answer. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/model/entry-words.ts';
-import type { LineDraft, SessionDraft } from './draft.ts';
+import type { ItemDraft, SessionDraft } from './draft.ts';
 import { stepsOf } from './steps.ts';
 
 export interface Beginning {
@@ -10,7 +10,7 @@ export interface Beginning {
   readonly entryId: string;
   readonly zone: string;
   readonly now: number;
-  readonly isLighter: boolean;
+  readonly isEasierSession: boolean;
   readonly enteredAs?: Carer | null;
 }
 
@@ -18,11 +18,11 @@ export interface Beginning {
 export const doableToday = (view: TodayView): readonly TodayExercise[] =>
   view.exercises.filter((one) => one.planned && (one.today === 'as-planned' || one.today === 'bad-day'));
 
-const lineOf = (exercise: TodayExercise, isLighterDay: boolean): LineDraft => {
-  const isLighter = isLighterDay || exercise.today === 'bad-day';
-  const dose = isLighter ? exercise.badDay : exercise.dose;
+const itemOf = (exercise: TodayExercise, isEasierDay: boolean): ItemDraft => {
+  const isEasierSession = isEasierDay || exercise.today === 'bad-day';
+  const dose = isEasierSession ? exercise.badDay : exercise.dose;
   return {
-    prescriptionItemId: exercise.prescriptionItemId,
+    itemId: exercise.itemId,
     prescriptionId: exercise.prescriptionId,
     title: exercise.title,
     instructions: exercise.instructions,
@@ -30,8 +30,8 @@ const lineOf = (exercise: TodayExercise, isLighterDay: boolean): LineDraft => {
     cautions: exercise.cautions.map((caution) => caution.text),
     dose,
     badDay: exercise.badDay,
-    isLighter,
-    planned: { dose, isLighter },
+    isEasierSession,
+    planned: { dose, isEasierSession },
     leftOut: null,
     loadKg: null,
     sets: [],
@@ -47,7 +47,7 @@ export const beginSession = ({
   entryId,
   zone,
   now,
-  isLighter,
+  isEasierSession,
   enteredAs,
 }: Beginning): SessionDraft => {
   const draft: SessionDraft = {
@@ -56,12 +56,12 @@ export const beginSession = ({
     ownerId,
     day: view.day,
     zone,
-    kind: isLighter ? 'bad-day' : 'full',
+    kind: isEasierSession ? 'bad-day' : 'full',
     asksTwoHours: view.asksTwoHours,
     beganAt: now,
     joints: view.followedJoints,
-    gates: view.gates,
-    lines: doableToday(view).map((exercise) => lineOf(exercise, isLighter)),
+    painLookups: view.painLookups,
+    items: doableToday(view).map((exercise) => itemOf(exercise, isEasierSession)),
     step: '',
     returnTo: null,
     lookedAt: [],

@@ -1,27 +1,27 @@
 /** Small changes to a draft, shared by the reducers. */
-import { emptySet, type LineDraft, type SessionDraft, type SetDraft } from './draft.ts';
+import { emptySet, type ItemDraft, type SessionDraft, type SetDraft } from './draft.ts';
 import { nextStep } from './steps.ts';
 
-export const withLine = (
+export const withItem = (
   draft: SessionDraft,
   index: number,
-  change: (line: LineDraft) => LineDraft,
+  change: (item: ItemDraft) => ItemDraft,
 ): SessionDraft => ({
   ...draft,
-  lines: draft.lines.map((line, at) => (at === index ? change(line) : line)),
+  items: draft.items.map((item, at) => (at === index ? change(item) : item)),
 });
 
 export const withSet = (
   draft: SessionDraft,
-  at: { readonly line: number; readonly set: number },
+  at: { readonly item: number; readonly set: number },
   change: Partial<SetDraft>,
 ): SessionDraft =>
-  withLine(draft, at.line, (line) => {
+  withItem(draft, at.item, (item) => {
     const sets = Array.from(
-      { length: Math.max(line.sets.length, at.set) },
-      (_, n) => line.sets[n] ?? emptySet,
+      { length: Math.max(item.sets.length, at.set) },
+      (_, n) => item.sets[n] ?? emptySet,
     );
-    return { ...line, sets: sets.map((set, n) => (n === at.set - 1 ? { ...set, ...change } : set)) };
+    return { ...item, sets: sets.map((set, n) => (n === at.set - 1 ? { ...set, ...change } : set)) };
   });
 
 /** On to the next step, or back to the check page when the step was opened from there. */

@@ -4,10 +4,10 @@ import type { Joint } from '#core/joints.ts';
 import type { LimbSign } from '#core/occlusion/limb-check.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { weightText } from '#ui/shared/text/weight-text.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import {
+  type ItemDraft,
   type LimbAnswer,
-  type LineDraft,
   type News,
   type Score,
   type SessionDraft,
@@ -22,50 +22,50 @@ export interface CheckRow {
   readonly value: string;
 }
 
-export const limbQuestion = ({ dose }: LineDraft, sign: LimbSign): string =>
-  say(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
+export const limbQuestion = ({ dose }: ItemDraft, sign: LimbSign): string =>
+  t(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
 
-const missing = () => say('ask.not-answered');
+const missing = () => t('ask.not-answered');
 
 export const scoreText = (score: Score | null | undefined): string =>
   score === null || score === undefined
     ? missing()
     : score === 'unknown'
-      ? say('ask.unknown')
-      : say('history.score', { score });
+      ? t('ask.unknown')
+      : t('history.score', { score });
 
 export const yesNoText = (answer: YesNo | null | undefined): string =>
   answer === null || answer === undefined
     ? missing()
     : answer === 'unknown'
-      ? say('ask.unknown')
-      : say(answer ? 'ask.yes' : 'ask.no');
+      ? t('ask.unknown')
+      : t(answer ? 'ask.yes' : 'ask.no');
 
 export const flagsText = (flags: readonly RedFlag[] | null): string =>
   flags === null
     ? missing()
     : flags.length === 0
-      ? say('flags.none')
-      : flags.map((flag) => say(`flag.${flag}`)).join('. ');
+      ? t('flags.none')
+      : flags.map((flag) => t(`flag.${flag}`)).join('. ');
 
 const newsText = (list: readonly News[] | null): string =>
   list === null
     ? missing()
     : list.length === 0
-      ? say('flags.none')
-      : list.map((one) => say(`news.${one}`)).join('. ');
+      ? t('flags.none')
+      : list.map((one) => t(`news.${one}`)).join('. ');
 
-const lineText = (line: LineDraft): string => {
-  const sets = Array.from({ length: reachedSets(line) }, (_, index) => {
-    const { repetitions } = setOf(line, index + 1);
+const lineText = (item: ItemDraft): string => {
+  const sets = Array.from({ length: reachedSets(item) }, (_, index) => {
+    const { repetitions } = setOf(item, index + 1);
     return repetitions === null
-      ? say('check.set-unknown', { set: index + 1 })
-      : say('check.set', { set: index + 1, repetitions });
+      ? t('check.set-unknown', { set: index + 1 })
+      : t('check.set', { set: index + 1, repetitions });
   });
-  if (sets.length === 0) return say('check.no-sets');
-  const load = !asksLoad(line)
+  if (sets.length === 0) return t('check.no-sets');
+  const load = !asksLoad(item)
     ? []
-    : [line.loadKg === null ? missing() : say('check.load', { weight: weightText(line.loadKg) })];
+    : [item.loadKg === null ? missing() : t('check.load', { weight: weightText(item.loadKg) })];
   return [...sets, ...load].join('. ');
 };
 
@@ -73,17 +73,17 @@ const limbText = (answer: LimbAnswer | undefined): string =>
   answer === undefined
     ? missing()
     : answer === 'unknown'
-      ? say('ask.unknown')
-      : say(answer === 'usual' ? 'ask.yes' : answer === 'not-usual' ? 'ask.no' : 'limb.not-shown');
+      ? t('ask.unknown')
+      : t(answer === 'usual' ? 'ask.yes' : answer === 'not-usual' ? 'ask.no' : 'limb.not-shown');
 
-const limbRow = (line: LineDraft, step: string): CheckRow => {
+const limbRow = (item: ItemDraft, step: string): CheckRow => {
   const { name, set } = partsOf(step);
   const sign = signOf({ set });
-  const answers = (name === 'limb' ? line.signs : line.signsLater) ?? {};
-  const question = limbQuestion(line, sign);
+  const answers = (name === 'limb' ? item.signs : item.signsLater) ?? {};
+  const question = limbQuestion(item, sign);
   return {
     step,
-    name: name === 'limb' ? question : say('limb.second-time', { question }),
+    name: name === 'limb' ? question : t('limb.second-time', { question }),
     value: limbText(answers[sign]),
   };
 };
@@ -92,41 +92,41 @@ const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => 
   const named = { joint: jointText(joint) };
   switch (partsOf(step).name) {
     case 'before':
-      return { step, name: say('before.pain', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('before.pain', named), value: scoreText(draft.scores[step]) };
     case 'during':
-      return { step, name: say('after.during', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('after.during', named), value: scoreText(draft.scores[step]) };
     case 'after':
-      return { step, name: say('after.after', named), value: scoreText(draft.scores[step]) };
+      return { step, name: t('after.after', named), value: scoreText(draft.scores[step]) };
     default:
-      return { step, name: say('after.gave-way', named), value: yesNoText(draft.gaveWay[joint]) };
+      return { step, name: t('after.gave-way', named), value: yesNoText(draft.gaveWay[joint]) };
   }
 };
 
 const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
-  const { name, joint, line } = partsOf(step);
+  const { name, joint, item } = partsOf(step);
   if (joint !== '') return jointRow(draft, step, joint as Joint);
   switch (name) {
     case 'flags-before':
-      return { step, name: say('flags.before'), value: flagsText(draft.flagsBefore) };
+      return { step, name: t('flags.before'), value: flagsText(draft.flagsBefore) };
     case 'flags-during':
-      return { step, name: say('flags.during'), value: flagsText(draft.flagsDuring) };
+      return { step, name: t('flags.during'), value: flagsText(draft.flagsDuring) };
     case 'other-joint':
-      return { step, name: say('before.other-joint'), value: yesNoText(draft.otherJointWorse) };
+      return { step, name: t('before.other-joint'), value: yesNoText(draft.otherJointWorse) };
     case 'relief':
-      return { step, name: say('before.relief'), value: yesNoText(draft.relief) };
+      return { step, name: t('before.relief'), value: yesNoText(draft.relief) };
     case 'news':
-      return { step, name: say('before.news'), value: newsText(draft.news) };
+      return { step, name: t('before.news'), value: newsText(draft.news) };
     case 'line':
-      return { step, name: tell(draft.lines[line]!.title), value: lineText(draft.lines[line]!) };
+      return { step, name: translate(draft.items[item]!.title), value: lineText(draft.items[item]!) };
     case 'limb':
     case 'limb-later':
-      return limbRow(draft.lines[line]!, step);
+      return limbRow(draft.items[item]!, step);
     case 'burn':
-      return { step, name: say('after.burn'), value: scoreText(draft.scores.burn) };
+      return { step, name: t('after.burn'), value: scoreText(draft.scores.burn) };
     case 'cuff':
-      return { step, name: say('after.cuff'), value: scoreText(draft.scores.cuff) };
+      return { step, name: t('after.cuff'), value: scoreText(draft.scores.cuff) };
     case 'extra':
-      return { step, name: say('after.extra'), value: yesNoText(draft.didExtra) };
+      return { step, name: t('after.extra'), value: yesNoText(draft.didExtra) };
     default:
       return null;
   }
@@ -138,10 +138,10 @@ export const checkRows = (draft: SessionDraft): readonly CheckRow[] =>
 
 /** A look at fingers or toes that was not given although a cuff was on. */
 const isOpenLimb = (draft: SessionDraft, step: string): boolean => {
-  const { name, line: index, set } = partsOf(step);
-  const line = draft.lines[index];
-  if (!line?.restrictions.length || !name.startsWith('limb')) return false;
-  return (name === 'limb' ? line.signs : line.signsLater)?.[signOf({ set })] === undefined;
+  const { name, item: index, set } = partsOf(step);
+  const item = draft.items[index];
+  if (!item?.restrictions.length || !name.startsWith('limb')) return false;
+  return (name === 'limb' ? item.signs : item.signsLater)?.[signOf({ set })] === undefined;
 };
 
 /** What is never left open: the warning signs, and the limb after a cuff. Asked before anything is sent. */

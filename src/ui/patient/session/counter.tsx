@@ -5,7 +5,7 @@
  */
 import { useId } from 'react';
 import { ErrorMessage } from '#ui/shared/error-message.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 const mostRepetitions = 500;
 
@@ -47,11 +47,11 @@ export const Counter = ({ repetitions, startsAt, label, target, error, onCount }
       <div className="counter">
         <button
           type="button"
-          className="button button-plain counter-press"
-          aria-label={say('set.fewer')}
+          className="button button-plain counter-button"
+          aria-label={t('set.fewer')}
           onClick={() => onCount(pressed(repetitions, startsAt, -1))}
         >
-          <span aria-hidden="true">{say('set.fewer-sign')}</span>
+          <span aria-hidden="true">{t('set.fewer-sign')}</span>
         </button>
         <input
           id="count"
@@ -68,14 +68,14 @@ export const Counter = ({ repetitions, startsAt, label, target, error, onCount }
         />
         <button
           type="button"
-          className="button button-plain counter-press"
-          aria-label={say('set.more')}
+          className="button button-plain counter-button"
+          aria-label={t('set.more')}
           onClick={() => onCount(pressed(repetitions, startsAt, 1))}
         >
-          <span aria-hidden="true">{say('set.more-sign')}</span>
+          <span aria-hidden="true">{t('set.more-sign')}</span>
         </button>
       </div>
-      <p className="only-heard" aria-live="polite">
+      <p className="visually-hidden" aria-live="polite">
         {repetitions ?? ''}
       </p>
     </div>

@@ -5,7 +5,7 @@ import type { Dose } from '#core/model/dose.ts';
 import { type Carer, type News, newsKinds } from '#core/model/entry-words.ts';
 import type { StopReason } from '#core/model/record.ts';
 import { type LimbSign, type SignAnswer, signsAsked } from '#core/occlusion/limb-check.ts';
-import type { GateTable } from '#core/prescribing/gate-table.ts';
+import type { PainLookup } from '#core/prescribing/gate-table.ts';
 
 /** A number, or said not to be known. */
 export type Score = number | 'unknown';
@@ -36,8 +36,8 @@ interface Restriction {
 export type LimbAnswer = SignAnswer | 'unknown' | 'not-shown';
 export type LimbAnswers = Readonly<Partial<Record<LimbSign, LimbAnswer>>>;
 
-export interface LineDraft {
-  readonly prescriptionItemId: string;
+export interface ItemDraft {
+  readonly itemId: string;
   readonly prescriptionId: string;
   readonly title: string;
   readonly instructions: readonly string[];
@@ -46,9 +46,9 @@ export interface LineDraft {
   /** The dose followed today: the prescribed one or the lighter one signed with it. */
   readonly dose: Dose;
   readonly badDay: Dose;
-  readonly isLighter: boolean;
+  readonly isEasierSession: boolean;
   /** What the session began with, before the answers of today were known. */
-  readonly planned: { readonly dose: Dose; readonly isLighter: boolean };
+  readonly planned: { readonly dose: Dose; readonly isEasierSession: boolean };
   /** Not done today: because of today's answers, or because the patient said so. */
   readonly leftOut: 'offer' | 'patient' | null;
   readonly loadKg: number | null;
@@ -77,8 +77,8 @@ export interface SessionDraft {
   readonly beganAt: number;
   readonly joints: readonly Joint[];
   /** What each answer to "pain now" leaves of today, as it came with the day. */
-  readonly gates: readonly GateTable[];
-  readonly lines: readonly LineDraft[];
+  readonly painLookups: readonly PainLookup[];
+  readonly items: readonly ItemDraft[];
   readonly step: string;
   /** Where "I feel unwell" was pressed; back there when it was nothing on the list. */
   readonly returnTo: string | null;
@@ -126,12 +126,12 @@ export const targetOf = (dose: Dose, set: number): { readonly low: number; reado
 export const plannedLoadKg = (dose: Dose): number =>
   dose.method === 'variation' ? dose.addedKg : dose.loadKg;
 
-export const setOf = (line: LineDraft, set: number): SetDraft => line.sets[set - 1] ?? emptySet;
+export const setOf = (item: ItemDraft, set: number): SetDraft => item.sets[set - 1] ?? emptySet;
 
 /** A set that fell short, was stopped, or was not counted: the reason is asked. */
-export const asksReason = (line: LineDraft, set: number): boolean => {
-  const { repetitions, isStopped } = setOf(line, set);
-  return isStopped || (repetitions !== null && repetitions < targetOf(line.dose, set).low);
+export const asksReason = (item: ItemDraft, set: number): boolean => {
+  const { repetitions, isStopped } = setOf(item, set);
+  return isStopped || (repetitions !== null && repetitions < targetOf(item.dose, set).low);
 };
 
 export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
@@ -139,13 +139,13 @@ export const allFlags = (draft: SessionDraft): readonly RedFlag[] => [
 ];
 
 /** The signs a line asks about; a pulse the patient was not shown is not asked about again. */
-export const signsOf = ({ dose, signs }: LineDraft, isLater: boolean): readonly LimbSign[] =>
+export const signsOf = ({ dose, signs }: ItemDraft, isLater: boolean): readonly LimbSign[] =>
   dose.method === 'occlusion'
     ? signsAsked(dose).filter((sign) => !(isLater && signs?.[sign] === 'not-shown'))
     : [];
 
 /** Something about the limb was not as usual, or not known, once the cuff was off. */
-export const isLimbChanged = ({ signs = {}, limb }: LineDraft): boolean =>
+export const isLimbChanged = ({ signs = {}, limb }: ItemDraft): boolean =>
   (limb ?? 'usual') !== 'usual' ||
   Object.values(signs).some((answer) => answer === 'not-usual' || answer === 'unknown');
 
@@ -157,8 +157,8 @@ export const reportedNew = (draft: Pick<SessionDraft, 'news' | 'otherJointWorse'
  * Anything new, or a limb that was not as usual after the cuff, leaves the cuff off today; an exercise
  * already begun, or a cuff that was on, stays.
  */
-export const isOut = (draft: SessionDraft, line: LineDraft): boolean =>
-  line.sets.length === 0 &&
-  line.restrictions.length === 0 &&
-  (line.leftOut !== null ||
-    (line.dose.method === 'occlusion' && (reportedNew(draft) || draft.lines.some(isLimbChanged))));
+export const isOut = (draft: SessionDraft, item: ItemDraft): boolean =>
+  item.sets.length === 0 &&
+  item.restrictions.length === 0 &&
+  (item.leftOut !== null ||
+    (item.dose.method === 'occlusion' && (reportedNew(draft) || draft.items.some(isLimbChanged))));

@@ -5,9 +5,9 @@ import type { LimbCheck, SignAnswer } from '#core/occlusion/limb-check.ts';
 import {
   allFlags,
   asksReason,
+  type ItemDraft,
   type LimbAnswer,
   type LimbAnswers,
-  type LineDraft,
   plannedLoadKg,
   type Score,
   type SessionDraft,
@@ -21,18 +21,18 @@ import { asksLoad, didWork, reachedSets } from './steps.ts';
 export const known = <V extends number | boolean>(answer: V | 'unknown' | null | undefined): V | null =>
   answer === 'unknown' || answer === undefined ? null : (answer as V | null);
 
-const setsOf = (line: LineDraft): SessionEntry['sets'] =>
-  Array.from({ length: reachedSets(line) }, (_, index) => {
-    const set = setOf(line, index + 1);
+const setsOf = (item: ItemDraft): SessionEntry['sets'] =>
+  Array.from({ length: reachedSets(item) }, (_, index) => {
+    const set = setOf(item, index + 1);
     return {
-      prescriptionId: line.prescriptionId,
-      prescriptionItemId: line.prescriptionItemId,
+      prescriptionId: item.prescriptionId,
+      itemId: item.itemId,
       set: index + 1,
       repetitions: set.repetitions,
-      loadKg: asksLoad(line) ? line.loadKg : plannedLoadKg(line.dose),
+      loadKg: asksLoad(item) ? item.loadKg : plannedLoadKg(item.dose),
       reserve: known(set.reserve),
-      stopReason: set.stopReason ?? (asksReason(line, index + 1) || set.lostCount ? 'unknown' : 'none'),
-      easier: line.isLighter,
+      stopReason: set.stopReason ?? (asksReason(item, index + 1) || set.lostCount ? 'unknown' : 'none'),
+      easier: item.isEasierSession,
     };
   });
 
@@ -45,8 +45,8 @@ const redFlagsOf = (draft: SessionDraft): SessionEntry['redFlags'] => {
 
 /** Lighter as a whole: chosen so, or every exercise done was the lighter one. */
 const kindOf = (draft: SessionDraft): SessionEntry['kind'] => {
-  const done = draft.lines.filter((line) => reachedSets(line) > 0);
-  return draft.kind === 'bad-day' || (done.length > 0 && done.every((line) => line.isLighter))
+  const done = draft.items.filter((item) => reachedSets(item) > 0);
+  return draft.kind === 'bad-day' || (done.length > 0 && done.every((item) => item.isEasierSession))
     ? 'bad-day'
     : 'full';
 };
@@ -54,25 +54,25 @@ const kindOf = (draft: SessionDraft): SessionEntry['kind'] => {
 const signOf = (answer: LimbAnswer | undefined): SignAnswer | null =>
   answer === 'usual' || answer === 'not-usual' ? answer : null;
 
-const limbCheckOf = (line: LineDraft, moment: LimbCheck['moment'], answers: LimbAnswers): LimbCheck => {
-  const isShown = line.signs?.pulse !== 'not-shown';
+const limbCheckOf = (item: ItemDraft, moment: LimbCheck['moment'], answers: LimbAnswers): LimbCheck => {
+  const isShown = item.signs?.pulse !== 'not-shown';
   return {
-    prescriptionItemId: line.prescriptionItemId,
+    itemId: item.itemId,
     moment,
     colour: signOf(answers.colour),
     feeling: signOf(answers.feeling),
     pulse: signOf(answers.pulse),
-    pulseState: !signsOf(line, false).includes('pulse') ? 'not-asked' : isShown ? 'asked' : 'not-shown',
+    pulseState: !signsOf(item, false).includes('pulse') ? 'not-asked' : isShown ? 'asked' : 'not-shown',
   };
 };
 
 /** One look for each line with a cuff, and a second where it was asked again. */
 const limbChecksOf = (draft: SessionDraft): readonly LimbCheck[] =>
-  draft.lines
-    .filter((line) => line.restrictions.length > 0)
-    .flatMap((line) => [
-      limbCheckOf(line, 'after', line.signs ?? {}),
-      ...(line.signsLater ? [limbCheckOf(line, 'later', line.signsLater)] : []),
+  draft.items
+    .filter((item) => item.restrictions.length > 0)
+    .flatMap((item) => [
+      limbCheckOf(item, 'after', item.signs ?? {}),
+      ...(item.signsLater ? [limbCheckOf(item, 'later', item.signsLater)] : []),
     ]);
 
 export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntry => {
@@ -94,7 +94,7 @@ export const sessionEntryOf = (draft: SessionDraft, sentAt: number): SessionEntr
     otherJointWorse: known(draft.otherJointWorse),
     stoppedByFlag: draft.stoppedByFlag,
     limbChecks: limbChecksOf(draft),
-    sets: draft.lines.flatMap(setsOf),
+    sets: draft.items.flatMap(setsOf),
     joints: draft.joints.map((joint) => ({
       joint,
       painBefore: known(score(scoreKey('before', joint))),

@@ -7,7 +7,7 @@ import type { LimbAnswer, News, Score, YesNo } from './draft.ts';
 
 export type FlagsWhen = 'before' | 'during' | 'now';
 
-type At = { readonly line: number; readonly set: number };
+type At = { readonly item: number; readonly set: number };
 
 export type SessionEvent =
   | { readonly type: 'go'; readonly step: string }
@@ -29,10 +29,10 @@ export type SessionEvent =
       readonly flags: readonly RedFlag[];
       readonly now: number;
     }
-  | { readonly type: 'load'; readonly line: number; readonly loadKg: number }
+  | { readonly type: 'load'; readonly item: number; readonly loadKg: number }
   /** The lighter dose signed for days like this, for all that has not been begun. */
   | { readonly type: 'lighter' }
-  | { readonly type: 'leave-out'; readonly line: number }
+  | { readonly type: 'leave-out'; readonly item: number }
   | { readonly type: 'finish-here' }
   | ({ readonly type: 'count'; readonly repetitions: number | null } & At)
   | ({ readonly type: 'set-done'; readonly lostCount: boolean; readonly now: number } & At)
@@ -40,20 +40,20 @@ export type SessionEvent =
   | ({ readonly type: 'reserve'; readonly reserve: Score } & At)
   | ({ readonly type: 'stop-reason'; readonly reason: StopReason } & At)
   | ({ readonly type: 'stop-done'; readonly isLeft: boolean } & At)
-  | { readonly type: 'cuff-on'; readonly line: number; readonly now: number }
-  | { readonly type: 'cuff-down'; readonly line: number; readonly now: number }
+  | { readonly type: 'cuff-on'; readonly item: number; readonly now: number }
+  | { readonly type: 'cuff-down'; readonly item: number; readonly now: number }
   /** Stop pressed or time up: on the way to taking it off. */
   | ({ readonly type: 'cuff-stop' } & At)
-  | { readonly type: 'cuff-off'; readonly line: number; readonly now: number }
+  | { readonly type: 'cuff-off'; readonly item: number; readonly now: number }
   | {
       readonly type: 'limb';
-      readonly line: number;
+      readonly item: number;
       readonly isLater: boolean;
       readonly sign: LimbSign;
       readonly answer: LimbAnswer;
     }
   /** Asked once more before the ten minutes are over, because all looks as usual again. */
-  | { readonly type: 'limb-again'; readonly line: number }
+  | { readonly type: 'limb-again'; readonly item: number }
   /** It was not: back to waiting. */
-  | { readonly type: 'limb-wait'; readonly line: number }
+  | { readonly type: 'limb-wait'; readonly item: number }
   | { readonly type: 'sent'; readonly now: number };

@@ -3,7 +3,7 @@
  * the phone carries no rules. An answer that was left open or not known is read as unknown.
  */
 import { type Today, todays } from '#core/engine/answers.ts';
-import type { LineDraft, SessionDraft } from './draft.ts';
+import type { ItemDraft, SessionDraft } from './draft.ts';
 import { scoreKey } from './draft.ts';
 
 const mostCautious = (all: readonly Today[]): Today =>
@@ -12,30 +12,30 @@ const mostCautious = (all: readonly Today[]): Today =>
 /** What each joint's answer leaves, by its table. */
 const leftByJoint = (draft: SessionDraft): ReadonlyMap<string, Today> =>
   new Map(
-    draft.gates.map(({ joint, byPain, whenUnknown }) => {
+    draft.painLookups.map(({ joint, byPain, whenUnknown }) => {
       const score = draft.scores[scoreKey('before', joint)];
       return [joint, typeof score === 'number' ? (byPain[score] ?? whenUnknown) : whenUnknown];
     }),
   );
 
-const leftOf = (line: LineDraft, byJoint: ReadonlyMap<string, Today>): Today =>
+const leftOf = (item: ItemDraft, byJoint: ReadonlyMap<string, Today>): Today =>
   mostCautious(
     [...byJoint].flatMap(([joint, today]) =>
       // "None" speaks of the whole day, anything else of the exercises that load the joint.
-      today === 'none' || (line.joints as readonly string[]).includes(joint) ? [today] : [],
+      today === 'none' || (item.joints as readonly string[]).includes(joint) ? [today] : [],
     ),
   );
 
-const withLeft = (line: LineDraft, today: Today): LineDraft => {
+const withLeft = (item: ItemDraft, today: Today): ItemDraft => {
   const leftOut =
     today === 'none' || today === 'rest-this-joint'
       ? 'offer'
-      : line.leftOut === 'offer'
+      : item.leftOut === 'offer'
         ? null
-        : line.leftOut;
+        : item.leftOut;
   return today === 'bad-day'
-    ? { ...line, leftOut, dose: line.badDay, isLighter: true }
-    : { ...line, leftOut, ...line.planned };
+    ? { ...item, leftOut, dose: item.badDay, isEasierSession: true }
+    : { ...item, leftOut, ...item.planned };
 };
 
 /**
@@ -46,8 +46,8 @@ export const withOffers = (draft: SessionDraft): SessionDraft => {
   const byJoint = leftByJoint(draft);
   return {
     ...draft,
-    lines: draft.lines.map((line) =>
-      line.sets.length > 0 || line.restrictions.length > 0 ? line : withLeft(line, leftOf(line, byJoint)),
+    items: draft.items.map((item) =>
+      item.sets.length > 0 || item.restrictions.length > 0 ? item : withLeft(item, leftOf(item, byJoint)),
     ),
   };
 };

@@ -1,5 +1,5 @@
 /** One session: events in, the next draft out. Pure, so that a reload replays to the same page. */
-import { forward, withLine } from './change.ts';
+import { forward, withItem } from './change.ts';
 import { cuffReducer } from './cuff-reducer.ts';
 import type { SessionDraft } from './draft.ts';
 import type { FlagsWhen, SessionEvent } from './events.ts';
@@ -45,12 +45,12 @@ const withFlags = (
 const beforeWork = /^(before:|other-joint$|relief$|news$)/;
 
 const finishHere = (draft: SessionDraft): SessionDraft => {
-  const lines = draft.lines.map((line) =>
-    line.sets.length === 0
-      ? { ...line, leftOut: line.leftOut ?? ('patient' as const) }
-      : { ...line, leftAt: line.leftAt ?? line.sets.length },
+  const items = draft.items.map((item) =>
+    item.sets.length === 0
+      ? { ...item, leftOut: item.leftOut ?? ('patient' as const) }
+      : { ...item, leftAt: item.leftAt ?? item.sets.length },
   );
-  const left = { ...draft, lines };
+  const left = { ...draft, items };
   const after = stepsOf(left).find((step) => step === 'flags-during') ?? 'check';
   return { ...left, step: didWork(left) ? after : 'check', isChanging: false };
 };
@@ -58,10 +58,10 @@ const finishHere = (draft: SessionDraft): SessionDraft => {
 const lighter = (draft: SessionDraft): SessionDraft => ({
   ...draft,
   kind: didWork(draft) ? draft.kind : 'bad-day',
-  lines: draft.lines.map((line) => {
-    if (line.sets.length > 0 || line.restrictions.length > 0) return line;
-    const eased = { dose: line.badDay, isLighter: true };
-    return { ...line, ...eased, planned: eased };
+  items: draft.items.map((item) => {
+    if (item.sets.length > 0 || item.restrictions.length > 0) return item;
+    const eased = { dose: item.badDay, isEasierSession: true };
+    return { ...item, ...eased, planned: eased };
   }),
 });
 
@@ -82,13 +82,13 @@ const answerReducer = (draft: SessionDraft, event: SessionEvent): SessionDraft =
     case 'extra':
       return { ...draft, didExtra: event.didExtra };
     case 'load':
-      return withLine(draft, event.line, (line) => ({ ...line, loadKg: event.loadKg }));
+      return withItem(draft, event.item, (item) => ({ ...item, loadKg: event.loadKg }));
     case 'lighter':
       return lighter(draft);
     case 'leave-out':
       return forward(
         draft,
-        withLine(draft, event.line, (line) => ({ ...line, leftOut: 'patient' })),
+        withItem(draft, event.item, (item) => ({ ...item, leftOut: 'patient' })),
       );
     default:
       return draft;

@@ -4,7 +4,7 @@ import type { ComponentType } from 'react';
 import type { Joint } from '#core/joints.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
 import { useAboveKeyboard } from './above-keyboard.ts';
@@ -31,7 +31,7 @@ import {
 import { CuffOffPage, CuffOnPage, SeatedPage } from './pages/cuff-pages.tsx';
 import { CarePage, CheckPage, DonePage } from './pages/end-pages.tsx';
 import { LimbLaterPage, LimbPage } from './pages/limb-pages.tsx';
-import { LinePage } from './pages/line-page.tsx';
+import { ItemPage } from './pages/line-page.tsx';
 import type { PageProps } from './pages/page-props.ts';
 import { RestPage } from './pages/rest-page.tsx';
 import { SetPage } from './pages/set-page.tsx';
@@ -48,7 +48,7 @@ const pages: Readonly<Record<string, ComponentType<PageProps>>> = {
   relief: ReliefPage,
   news: NewsPage,
   offer: OfferPage,
-  line: LinePage,
+  item: ItemPage,
   'cuff-on': CuffOnPage,
   set: SetPage,
   stop: StopPage,
@@ -85,26 +85,26 @@ const CuffBar = ({
   clock,
   wall,
   send,
-}: Omit<PageProps, 'joint' | 'line' | 'set' | 'clinic'> & { index: number; wall: () => number }) => {
-  const line = draft.lines[index]!;
+}: Omit<PageProps, 'joint' | 'item' | 'set' | 'clinic'> & { index: number; wall: () => number }) => {
+  const item = draft.items[index]!;
   const now = useNow(clock);
-  const left = Math.max(0, longestSeconds(line) - restrictedSeconds(line, now));
+  const left = Math.max(0, longestSeconds(item) - restrictedSeconds(item, now));
   const bar = useAboveKeyboard();
-  const { line: at, set } = partsOf(draft.step);
+  const { item: at, set } = partsOf(draft.step);
   const stop = () =>
     send({
       type: 'cuff-stop',
-      line: index,
-      set: at === index && set > 0 ? set : Math.max(1, reachedSets(line)),
+      item: index,
+      set: at === index && set > 0 ? set : Math.max(1, reachedSets(item)),
     });
   return (
-    <section ref={bar} className="cuff-bar" aria-label={say('cuff.clock')}>
+    <section ref={bar} className="cuff-bar" aria-label={t('cuff.clock')}>
       <p className="cuff-bar-time">
         <span className="figure cuff-bar-figure">{clockText(left)}</span>
-        <span className="cuff-bar-by">{say('cuff.off-by', { time: timeText(wall() + left * 1000) })}</span>
+        <span className="cuff-bar-by">{t('cuff.off-by', { time: timeText(wall() + left * 1000) })}</span>
       </p>
       <Button tone="stop" isLarge onClick={stop}>
-        {say('cuff.stop')}
+        {t('cuff.stop')}
       </Button>
     </section>
   );
@@ -115,14 +115,14 @@ export const SessionScreen = (props: SessionScreenProps) => {
   const clock = useSteadyClock(wall, draft.entryId);
   const isOver = draft.endedAt !== null;
   useScreenAwake(!isOver);
-  const cuffIndex = draft.lines.findIndex(isCuffOn);
+  const cuffIndex = draft.items.findIndex(isCuffOn);
   const now = useNow(clock, cuffIndex >= 0 && !isOver);
-  const { name, joint, line, set } = partsOf(draft.step);
+  const { name, joint, item, set } = partsOf(draft.step);
   if (isOver) return draft.stoppedByFlag ? <CarePage {...props} /> : <DonePage {...props} />;
-  const page = { draft, clinic, joint: joint as Joint, line, set, send, clock };
-  const isUp = cuffIndex >= 0 && isTimeUp(draft.lines[cuffIndex]!, now);
+  const page = { draft, clinic, joint: joint as Joint, item, set, send, clock };
+  const isUp = cuffIndex >= 0 && isTimeUp(draft.items[cuffIndex]!, now);
   // A list of warning signs may be finished; everything else waits until the cuff is off.
-  if (isUp && name !== 'flags-now') return <CuffOffPage {...page} line={cuffIndex} />;
+  if (isUp && name !== 'flags-now') return <CuffOffPage {...page} item={cuffIndex} />;
   const Page = pages[name] ?? CheckPage;
   return (
     <div className="step">
@@ -130,12 +130,12 @@ export const SessionScreen = (props: SessionScreenProps) => {
       <div className="session-foot">
         {work.includes(name) ? (
           <Button tone="plain" isWide onClick={() => send({ type: 'unwell' })}>
-            {say('wrong.button')}
+            {t('wrong.button')}
           </Button>
         ) : null}
         {cuffIndex >= 0 ? null : (
           <Button tone="quiet" onClick={props.onHome}>
-            {say('session.pause')}
+            {t('session.pause')}
           </Button>
         )}
       </div>

@@ -1,5 +1,5 @@
 /** What happens in a set. null for an event that is not about sets. */
-import { forward, withLine, withSet } from './change.ts';
+import { forward, withItem, withSet } from './change.ts';
 import { type SessionDraft, setOf } from './draft.ts';
 import type { SessionEvent } from './events.ts';
 
@@ -8,22 +8,22 @@ export const setReducer = (draft: SessionDraft, event: SessionEvent): SessionDra
     case 'count':
       return withSet(draft, event, { repetitions: event.repetitions, lostCount: false });
     case 'set-done': {
-      const line = draft.lines[event.line];
-      if (!line) return draft;
+      const item = draft.items[event.item];
+      if (!item) return draft;
       // Going back and pressing again does not start the rest anew.
-      const finishedAt = setOf(line, event.set).finishedAt ?? event.now;
+      const finishedAt = setOf(item, event.set).finishedAt ?? event.now;
       const lost = event.lostCount ? { repetitions: null, lostCount: true } : {};
       const done = withSet(draft, event, { ...lost, isStopped: false, finishedAt });
       return forward(
         draft,
-        withLine(done, event.line, (one) => ({ ...one, leftAt: null })),
+        withItem(done, event.item, (one) => ({ ...one, leftAt: null })),
       );
     }
     case 'set-stopped':
       return forward(
         draft,
-        withLine(withSet(draft, event, { isStopped: true, finishedAt: event.now }), event.line, (line) => ({
-          ...line,
+        withItem(withSet(draft, event, { isStopped: true, finishedAt: event.now }), event.item, (item) => ({
+          ...item,
           leftAt: event.set,
         })),
       );
@@ -34,9 +34,9 @@ export const setReducer = (draft: SessionDraft, event: SessionEvent): SessionDra
     case 'stop-done':
       return forward(
         draft,
-        withLine(draft, event.line, (line) => ({
-          ...line,
-          leftAt: event.isLeft ? event.set : line.dose.method === 'occlusion' ? line.leftAt : null,
+        withItem(draft, event.item, (item) => ({
+          ...item,
+          leftAt: event.isLeft ? event.set : item.dose.method === 'occlusion' ? item.leftAt : null,
         })),
       );
     default:

@@ -5,9 +5,9 @@
 import { type LimbSign, limbSigns } from '#core/occlusion/limb-check.ts';
 import {
   asksReason,
+  type ItemDraft,
   isLimbChanged,
   isOut,
-  type LineDraft,
   plannedLoadKg,
   reportedNew,
   type SessionDraft,
@@ -19,7 +19,7 @@ export interface StepParts {
   readonly name: string;
   /** Joint of a question, or empty. */
   readonly joint: string;
-  readonly line: number;
+  readonly item: number;
   readonly set: number;
 }
 
@@ -29,7 +29,7 @@ export const partsOf = (step: string): StepParts => {
   return {
     name,
     joint: isNumber ? '' : second,
-    line: isNumber ? Number(second) : -1,
+    item: isNumber ? Number(second) : -1,
     set: third === '' ? 0 : Number(third),
   };
 };
@@ -38,64 +38,64 @@ export const partsOf = (step: string): StepParts => {
 export const signOf = ({ set }: Pick<StepParts, 'set'>): LimbSign =>
   limbSigns[Math.max(1, set) - 1] ?? 'colour';
 
-const setSteps = (line: LineDraft, index: number): readonly string[] => {
-  const { dose } = line;
+const setSteps = (item: ItemDraft, index: number): readonly string[] => {
+  const { dose } = item;
   const isCuff = dose.method === 'occlusion';
   const steps: string[] = [];
   for (let set = 1; set <= dose.sets; set++) {
     steps.push(`set:${index}:${set}`);
     // With a cuff on, the reason can wait until it is off.
-    if (!isCuff && asksReason(line, set)) steps.push(`stop:${index}:${set}`);
-    if (line.leftAt === set) break;
+    if (!isCuff && asksReason(item, set)) steps.push(`stop:${index}:${set}`);
+    if (item.leftAt === set) break;
     if (set < dose.sets || !isCuff) steps.push(`rest:${index}:${set}`);
   }
   return steps;
 };
 
-const reasonSteps = (line: LineDraft, index: number): readonly string[] =>
-  line.sets.flatMap((_, at) => (asksReason(line, at + 1) ? [`stop:${index}:${at + 1}`] : []));
+const reasonSteps = (item: ItemDraft, index: number): readonly string[] =>
+  item.sets.flatMap((_, at) => (asksReason(item, at + 1) ? [`stop:${index}:${at + 1}`] : []));
 
 /** "limb:0", "limb:0:2", "limb:0:3": one page for each sign. */
-const limbSteps = (line: LineDraft, index: number, name: 'limb' | 'limb-later'): readonly string[] =>
-  signsOf(line, name === 'limb-later').map((sign) => {
+const limbSteps = (item: ItemDraft, index: number, name: 'limb' | 'limb-later'): readonly string[] =>
+  signsOf(item, name === 'limb-later').map((sign) => {
     const place = limbSigns.indexOf(sign);
     return place === 0 ? `${name}:${index}` : `${name}:${index}:${place + 1}`;
   });
 
-const cuffSteps = (line: LineDraft, index: number): readonly string[] => [
+const cuffSteps = (item: ItemDraft, index: number): readonly string[] => [
   `line:${index}`,
   `cuff-on:${index}`,
-  ...setSteps(line, index),
+  ...setSteps(item, index),
   `cuff-off:${index}`,
   `seated:${index}`,
-  ...limbSteps(line, index, 'limb'),
-  ...(isLimbChanged(line) ? limbSteps(line, index, 'limb-later') : []),
-  ...reasonSteps(line, index),
+  ...limbSteps(item, index, 'limb'),
+  ...(isLimbChanged(item) ? limbSteps(item, index, 'limb-later') : []),
+  ...reasonSteps(item, index),
 ];
 
-const lineSteps = (draft: SessionDraft, line: LineDraft, index: number): readonly string[] => {
-  if (isOut(draft, line)) return [];
-  return line.dose.method === 'occlusion'
-    ? cuffSteps(line, index)
-    : [`line:${index}`, ...setSteps(line, index)];
+const itemSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonly string[] => {
+  if (isOut(draft, item)) return [];
+  return item.dose.method === 'occlusion'
+    ? cuffSteps(item, index)
+    : [`line:${index}`, ...setSteps(item, index)];
 };
 
 /** Work was done in at least one set. */
-export const didWork = (draft: SessionDraft): boolean => draft.lines.some((line) => line.sets.length > 0);
+export const didWork = (draft: SessionDraft): boolean => draft.items.some((item) => item.sets.length > 0);
 
-const isEased = (line: LineDraft): boolean => line.isLighter && !line.planned.isLighter;
+const isEased = (item: ItemDraft): boolean => item.isEasierSession && !item.planned.isEasierSession;
 
 /** Something is told between the questions and the exercises: news, less work, or none. */
-const tellsOffer = (draft: SessionDraft): boolean =>
+const showsOffer = (draft: SessionDraft): boolean =>
   reportedNew(draft) ||
-  draft.lines.some((line) => line.leftOut === 'offer' || isEased(line)) ||
-  draft.lines.every((line) => isOut(draft, line));
+  draft.items.some((item) => item.leftOut === 'offer' || isEased(item)) ||
+  draft.items.every((item) => isOut(draft, item));
 
 const usedCuff = (draft: SessionDraft): boolean =>
-  draft.lines.some((line) => line.restrictions.length > 0 && line.sets.length > 0);
+  draft.items.some((item) => item.restrictions.length > 0 && item.sets.length > 0);
 
 const afterSteps = (draft: SessionDraft): readonly string[] => {
-  if (draft.lines.every((line) => isOut(draft, line))) return [];
+  if (draft.items.every((item) => isOut(draft, item))) return [];
   return [
     'flags-during',
     ...draft.joints.flatMap((joint) => [`during:${joint}`, `after:${joint}`, `gave-way:${joint}`]),
@@ -111,8 +111,8 @@ export const stepsOf = (draft: SessionDraft): readonly string[] => [
   'other-joint',
   'relief',
   'news',
-  ...(tellsOffer(draft) ? ['offer'] : []),
-  ...draft.lines.flatMap((line, index) => lineSteps(draft, line, index)),
+  ...(showsOffer(draft) ? ['offer'] : []),
+  ...draft.items.flatMap((item, index) => itemSteps(draft, item, index)),
   ...afterSteps(draft),
   'check',
 ];
@@ -128,11 +128,11 @@ export const nextStep = (before: SessionDraft, after: SessionDraft): string => {
 };
 
 /** The weight is asked only where there is one. */
-export const asksLoad = (line: LineDraft): boolean => plannedLoadKg(line.dose) > 0;
+export const asksLoad = (item: ItemDraft): boolean => plannedLoadKg(item.dose) > 0;
 
 /** Sets of an exercise that were really begun, for the counter and the entry. */
-export const reachedSets = (line: LineDraft): number =>
-  line.sets.filter((_, index) => {
-    const { repetitions, lostCount, isStopped, finishedAt } = setOf(line, index + 1);
+export const reachedSets = (item: ItemDraft): number =>
+  item.sets.filter((_, index) => {
+    const { repetitions, lostCount, isStopped, finishedAt } = setOf(item, index + 1);
     return repetitions !== null || lostCount || isStopped || finishedAt !== null;
   }).length;

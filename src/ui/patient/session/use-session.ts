@@ -5,7 +5,7 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/model/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
-import { useKeptReducer } from '../phone/use-kept-reducer.ts';
+import { useSavedReducer } from '../phone/use-kept-reducer.ts';
 import { beginSession } from './begin.ts';
 import type { SessionDraft } from './draft.ts';
 import { sessionEntryOf } from './entry.ts';
@@ -17,24 +17,24 @@ const isReadable = (draft: SessionDraft): boolean => draft.shape === 1;
 export interface SessionHandle {
   readonly draft: SessionDraft | null | undefined;
   readonly send: (event: SessionEvent) => void;
-  readonly begin: (isLighter: boolean, enteredAs: Carer | null) => SessionDraft;
-  readonly isKept: boolean;
+  readonly begin: (isEasierSession: boolean, enteredAs: Carer | null) => SessionDraft;
+  readonly isSaved: boolean;
   readonly drop: () => void;
 }
 
 export const useSession = (
   view: TodayView,
   { id: ownerId }: Owner,
-  isHeld: boolean,
+  isLocked: boolean,
   clock: () => number,
   save: OutboxHandle['save'],
 ): SessionHandle => {
-  const kept = useKeptReducer<SessionDraft, SessionEvent>(
-    { ownerId, key: draftKey(ownerId), isHeld },
+  const saved = useSavedReducer<SessionDraft, SessionEvent>(
+    { ownerId, key: draftKey(ownerId), isLocked },
     sessionReducer,
     isReadable,
   );
-  const { state: draft, dispatch, begin: put, isKept, release, drop } = kept;
+  const { state: draft, dispatch, begin: put, isSaved, release, drop } = saved;
   useEffect(() => {
     // Also after a crash between the end and the keeping: the entry has one id, so it is kept once.
     if (!draft || draft.endedAt === null) return;
@@ -42,14 +42,14 @@ export const useSession = (
     void save('session', sessionEntryOf(draft, clock())).then((isStored) => isStored && release());
   }, [draft, save, release, clock]);
   const begin = useCallback(
-    (isLighter: boolean, enteredAs: Carer | null) => {
+    (isEasierSession: boolean, enteredAs: Carer | null) => {
       const begun = beginSession({
         view,
         ownerId,
         entryId: crypto.randomUUID(),
         zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
         now: Math.round(clock()),
-        isLighter,
+        isEasierSession,
         enteredAs,
       });
       put(begun);
@@ -57,5 +57,5 @@ export const useSession = (
     },
     [view, ownerId, clock, put],
   );
-  return { draft, send: dispatch, begin, isKept, drop };
+  return { draft, send: dispatch, begin, isSaved, drop };
 };

@@ -1,13 +1,13 @@
 /** Another window of this phone writes; here nothing can be begun until it is closed or taken over. */
 import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export const Elsewhere = ({ onTakeOver }: { readonly onTakeOver: () => void }) => (
-  <Notice tone="care" title={say('elsewhere.title')}>
-    <p>{say('elsewhere.text')}</p>
+  <Notice tone="care" title={t('elsewhere.title')}>
+    <p>{t('elsewhere.text')}</p>
     <Button tone="plain" onClick={onTakeOver}>
-      {say('elsewhere.take-over')}
+      {t('elsewhere.take-over')}
     </Button>
   </Notice>
 );

@@ -2,18 +2,18 @@
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { doseLines, doseTitle } from '#ui/shared/text/dose-text.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { doableToday } from '../session/begin.ts';
 
 const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
   const isResting = exercise.today === 'none' || exercise.today === 'rest-this-joint';
-  const isLighter = exercise.today === 'bad-day';
-  const dose = isLighter ? exercise.badDay : exercise.dose;
+  const isEasierSession = exercise.today === 'bad-day';
+  const dose = isEasierSession ? exercise.badDay : exercise.dose;
   return (
     <li className="exercise keep-together">
-      <h3>{tell(exercise.title)}</h3>
+      <h3>{translate(exercise.title)}</h3>
       {isResting ? (
-        <p>{say('today.rest-some')}</p>
+        <p>{t('today.rest-some')}</p>
       ) : (
         <>
           <p className="dose figure">{doseTitle(dose)}</p>
@@ -21,17 +21,17 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
         </>
       )}
       {exercise.weekdays === null ? (
-        <p className="dose-line">{say('dose.weekly', { count: dose.sessionsPerWeek })}</p>
+        <p className="dose-line">{t('dose.weekly', { count: dose.sessionsPerWeek })}</p>
       ) : null}
-      {isLighter ? <p className="soft">{say('today.lighter-set')}</p> : null}
-      <Disclosure summary={say('line.how')}>
+      {isEasierSession ? <p className="soft">{t('today.lighter-set')}</p> : null}
+      <Disclosure summary={t('line.how')}>
         <ol>
           {exercise.instructions.map((text) => (
-            <li key={text}>{tell(text)}</li>
+            <li key={text}>{translate(text)}</li>
           ))}
         </ol>
         {exercise.signedName ? (
-          <p className="soft">{say('today.approved', { name: exercise.signedName })}</p>
+          <p className="soft">{t('today.approved', { name: exercise.signedName })}</p>
         ) : null}
       </Disclosure>
     </li>
@@ -44,15 +44,15 @@ export const ExerciseList = ({ view }: { readonly view: TodayView }) => {
   if (planned.length === 0) return null;
   return (
     <section className="stack-close">
-      <h2>{say('today.list-title')}</h2>
+      <h2>{t('today.list-title')}</h2>
       <ul className="exercises">
         {planned.map((exercise) => (
-          <ExerciseEntry key={exercise.prescriptionItemId} exercise={exercise} />
+          <ExerciseEntry key={exercise.itemId} exercise={exercise} />
         ))}
       </ul>
       {elsewhere.length > 0 ? (
         <p className="soft">
-          {say('today.elsewhere', { titles: elsewhere.map((one) => tell(one.title)).join('; ') })}
+          {t('today.elsewhere', { titles: elsewhere.map((one) => translate(one.title)).join('; ') })}
         </p>
       ) : null}
     </section>
@@ -67,10 +67,10 @@ export const CautionList = ({ view }: { readonly view: TodayView }) => {
   if (doable.size === 0) return null;
   return (
     <section className="stack-close">
-      <h2>{say('today.cautions')}</h2>
+      <h2>{t('today.cautions')}</h2>
       <ul>
         {[...doable].map(([id, text]) => (
-          <li key={id}>{tell(text)}</li>
+          <li key={id}>{translate(text)}</li>
         ))}
       </ul>
     </section>

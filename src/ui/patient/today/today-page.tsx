@@ -2,11 +2,11 @@
 import type { ReactNode } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
 import { Button } from '#ui/shared/button.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { dayText, timeText } from '#ui/shared/text/text-of-time.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import type { DayState } from '../day-state.ts';
 import { doableToday } from '../session/begin.ts';
 import type { DayView } from '../view-on-day.ts';
@@ -20,7 +20,7 @@ export interface TodayPageProps {
   readonly state: DayState;
   /** The phone has been read; before that nothing can be begun. */
   readonly isReady: boolean;
-  readonly onStart: (isLighter: boolean) => void;
+  readonly onStart: (isEasierSession: boolean) => void;
   readonly onResume: () => void;
   /** Left out once work was done: what was done is never dropped by one tap. */
   readonly onDiscard?: () => void;
@@ -38,17 +38,17 @@ export interface TodayPageProps {
 const Contact = ({ view }: { readonly view: TodayView }) => {
   if (view.contact === 'none') return null;
   const { name, phone, emergencyNumber } = view.clinic;
-  const text = say(`today.contact-${view.contact}`, { clinic: name, phone, emergency: emergencyNumber });
+  const text = t(`today.contact-${view.contact}`, { clinic: name, phone, emergency: emergencyNumber });
   return <Notice tone={view.contact === 'routine' ? 'care' : 'danger'} title={text} />;
 };
 
 const Morning = ({ view, state, isReady, onMorning }: TodayPageProps) =>
   state.isMorningDue ? (
     <section className="first stack-close">
-      <h2>{say('today.morning-title')}</h2>
-      <p>{say('today.morning')}</p>
+      <h2>{t('today.morning-title')}</h2>
+      <p>{t('today.morning')}</p>
       <Button isLarge isWide disabled={!isReady} onClick={() => onMorning(view.day)}>
-        {say('today.morning-start')}
+        {t('today.morning-start')}
       </Button>
     </section>
   ) : null;
@@ -58,10 +58,10 @@ const LateMorning = ({ state, isReady, onMorning }: TodayPageProps) => {
   if (lateMorning === null) return null;
   return (
     <section className="stack-close">
-      <h2>{say('today.late-title')}</h2>
-      <p>{say('today.late')}</p>
+      <h2>{t('today.late-title')}</h2>
+      <p>{t('today.late')}</p>
       <Button tone="plain" disabled={!isReady} onClick={() => onMorning(lateMorning)}>
-        {say('today.late-start')}
+        {t('today.late-start')}
       </Button>
     </section>
   );
@@ -70,23 +70,23 @@ const LateMorning = ({ state, isReady, onMorning }: TodayPageProps) => {
 const TwoHours = ({ state, onTwoHours }: TodayPageProps) =>
   state.twoHoursOf !== null ? (
     <section className="first stack-close">
-      <h2>{say('today.two-hours-title')}</h2>
-      <p>{say('today.two-hours')}</p>
+      <h2>{t('today.two-hours-title')}</h2>
+      <p>{t('today.two-hours')}</p>
       <Button isLarge isWide onClick={onTwoHours}>
-        {say('today.two-hours-start')}
+        {t('today.two-hours-start')}
       </Button>
     </section>
   ) : null;
 
 const Running = ({ since, ...props }: TodayPageProps & { readonly since: number }) => (
   <section className="first stack-close">
-    <p>{say('today.resume-note', { time: timeText(since) })}</p>
+    <p>{t('today.resume-note', { time: timeText(since) })}</p>
     <Button isLarge isWide onClick={props.onResume}>
-      {say('today.resume')}
+      {t('today.resume')}
     </Button>
     {props.onDiscard ? (
       <Button tone="quiet" onClick={props.onDiscard}>
-        {say('today.discard')}
+        {t('today.discard')}
       </Button>
     ) : null}
   </section>
@@ -94,20 +94,21 @@ const Running = ({ since, ...props }: TodayPageProps & { readonly since: number 
 
 const Start = (props: TodayPageProps) => {
   const { view, isReady, onStart } = props;
-  const { isMorningDue, session, hasToldFlag } = props.state;
-  if (props.runningSince !== null && !hasToldFlag) return <Running {...props} since={props.runningSince} />;
-  if (hasToldFlag) {
+  const { isMorningDue, session, hasReportedFlag } = props.state;
+  if (props.runningSince !== null && !hasReportedFlag)
+    return <Running {...props} since={props.runningSince} />;
+  if (hasReportedFlag) {
     const { name, phone } = view.clinic;
-    return <Notice tone="danger" title={say('today.flag-told', { clinic: name, phone })} />;
+    return <Notice tone="danger" title={t('today.flag-told', { clinic: name, phone })} />;
   }
   if (session !== 'open') {
-    const title = say('today.sent-title');
-    return <Notice title={title}>{say(session === 'sent' ? 'today.sent' : 'today.sent-here')}</Notice>;
+    const title = t('today.sent-title');
+    return <Notice title={title}>{t(session === 'sent' ? 'today.sent' : 'today.sent-here')}</Notice>;
   }
   if (view.isTooOld) {
     const { name, phone } = view.clinic;
     const day = dayText(view.givenOn ?? view.day);
-    return <Notice tone="care" title={say('today.too-old', { day, clinic: name, phone })} />;
+    return <Notice tone="care" title={t('today.too-old', { day, clinic: name, phone })} />;
   }
   if (doableToday(view).length === 0) return <Nothing view={view} />;
   return (
@@ -119,12 +120,12 @@ const Start = (props: TodayPageProps) => {
         disabled={!isReady}
         onClick={() => onStart(false)}
       >
-        {say('today.start')}
+        {t('today.start')}
       </Button>
       <Button tone="plain" isLarge isWide disabled={!isReady} onClick={() => onStart(true)}>
-        {say('today.lighter')}
+        {t('today.lighter')}
       </Button>
-      <p className="soft">{say('today.lighter-note')}</p>
+      <p className="soft">{t('today.lighter-note')}</p>
     </section>
   );
 };
@@ -133,13 +134,13 @@ const Nothing = ({ view }: { readonly view: TodayView }) => {
   const isResting = view.exercises.some((exercise) => exercise.planned);
   if (isResting)
     return (
-      <Notice tone="care" title={say('today.rest-title')}>
-        {say('today.rest')}
+      <Notice tone="care" title={t('today.rest-title')}>
+        {t('today.rest')}
       </Notice>
     );
   return (
-    <Notice title={say('today.nothing-title')}>
-      {say(view.exercises.length === 0 ? 'today.none-yet' : 'today.nothing')}
+    <Notice title={t('today.nothing-title')}>
+      {t(view.exercises.length === 0 ? 'today.none-yet' : 'today.nothing')}
     </Notice>
   );
 };
@@ -148,26 +149,26 @@ export const TodayPage = (props: TodayPageProps) => {
   const { view } = props;
   return (
     <div className="stack-wide">
-      <PageHeading caption={dayText(view.day)}>{say('today.title', { name: view.givenName })}</PageHeading>
+      <PageHeading caption={dayText(view.day)}>{t('today.title', { name: view.givenName })}</PageHeading>
       {view.givenOn !== null && !view.isTooOld ? (
-        <p className="soft">{say('today.given-on', { day: dayText(view.givenOn) })}</p>
+        <p className="soft">{t('today.given-on', { day: dayText(view.givenOn) })}</p>
       ) : null}
       <Contact view={view} />
       {props.notice}
       <Morning {...props} />
       <TwoHours {...props} />
       <Start {...props} />
-      {props.state.isMorningAnswered ? <p className="soft">{say('today.morning-done')}</p> : null}
+      {props.state.isMorningAnswered ? <p className="soft">{t('today.morning-done')}</p> : null}
       <LateMorning {...props} />
       {props.children}
       <ExerciseList view={view} />
       <Told view={view} />
       <CautionList view={view} />
-      <CoverHours clinic={view.clinic}>
+      <MonitoringHours clinic={view.clinic}>
         <p className="seldom">
-          <a href="/write">{say('write.link')}</a>
+          <a href="/write">{t('write.link')}</a>
         </p>
-      </CoverHours>
+      </MonitoringHours>
       {props.foot}
     </div>
   );

@@ -1,26 +1,26 @@
 /** What the clinic tells: changes with their reasons, and messages. */
 import type { TodayView } from '#api/patient/today-view.ts';
 import { instantDayText } from '#ui/shared/text/text-of-time.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 
 export const Told = ({ view }: { readonly view: TodayView }) => (
   <>
     {view.changes.length > 0 ? (
       <section className="stack-close">
-        <h2>{say('today.changes')}</h2>
+        <h2>{t('today.changes')}</h2>
         {view.changes.map((text) => (
-          <p key={text}>{tell(text)}</p>
+          <p key={text}>{translate(text)}</p>
         ))}
       </section>
     ) : null}
     {view.messages.length > 0 ? (
       <section className="stack-close">
-        <h2>{say('today.messages')}</h2>
+        <h2>{t('today.messages')}</h2>
         {view.messages.map((message) => (
           <blockquote className="message" key={message.sentAt}>
-            <p>{tell(message.text)}</p>
+            <p>{translate(message.text)}</p>
             <footer className="soft" suppressHydrationWarning>
-              {say('today.message-from', { name: message.sentName, day: instantDayText(message.sentAt) })}
+              {t('today.message-from', { name: message.sentName, day: instantDayText(message.sentAt) })}
             </footer>
           </blockquote>
         ))}

@@ -1,13 +1,13 @@
 /** Questions that wait before a visit stand before the start; what is opened seldom stands at the foot. */
 import { LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export const QuestionsWait = ({ isWaiting }: { readonly isWaiting: boolean }) =>
   isWaiting ? (
-    <Notice title={say('visit.waits')}>
+    <Notice title={t('visit.waits')}>
       <LinkButton href="/before-visit" tone="plain">
-        {say('visit.begin-now')}
+        {t('visit.begin-now')}
       </LinkButton>
     </Notice>
   ) : null;
@@ -22,7 +22,7 @@ export const SeldomLinks = () => (
   <ul className="seldom">
     {links.map(({ href, text }) => (
       <li key={href}>
-        <a href={href}>{say(text)}</a>
+        <a href={href}>{t(text)}</a>
       </li>
     ))}
   </ul>

@@ -7,7 +7,7 @@ import type { Carer } from '#core/model/entry-words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { jointText } from '#ui/shared/text/joint-text.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
 import { ScoreQuestion } from '../questions/score-question.tsx';
 import type { Score } from '../session/draft.ts';
@@ -28,9 +28,9 @@ export interface TwoHoursScreenProps {
 
 const Thanks = ({ onHome }: Pick<TwoHoursScreenProps, 'onHome'>) => (
   <div className="stack">
-    <PageHeading caption={say('two-hours.caption')}>{say('two-hours.done')}</PageHeading>
+    <PageHeading caption={t('two-hours.caption')}>{t('two-hours.done')}</PageHeading>
     <Button isLarge isWide onClick={onHome}>
-      {say('done.home')}
+      {t('done.home')}
     </Button>
   </div>
 );
@@ -64,15 +64,15 @@ export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
         key={joint}
         field={`two-hours-${joint}`}
         isAnswered={score !== null}
-        whenEmpty={say('ask.choose-number')}
+        whenEmpty={t('ask.choose-number')}
         onContinue={answer}
       >
         {(error) => (
           <ScoreQuestion
             name={`two-hours-${joint}`}
-            question={say('two-hours.pain', { joint: jointText(joint) })}
-            low={say('scale.pain-low')}
-            high={say('scale.pain-high')}
+            question={t('two-hours.pain', { joint: jointText(joint) })}
+            low={t('scale.pain-low')}
+            high={t('scale.pain-high')}
             chosen={score}
             error={error}
             onChoose={setScore}

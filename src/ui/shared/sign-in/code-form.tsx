@@ -2,12 +2,12 @@
 /** The second step of signing in: a one-time code, or one of the recovery codes. */
 import { type FormEvent, useState } from 'react';
 import '#ui/words/sign-in.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';
 import { PageHeading } from '../page-heading.tsx';
 import { TextField } from '../text-field.tsx';
-import { askDoor, type CodeKind, codeProblem, problemAfter } from './sign-in.ts';
+import { askSignIn, type CodeKind, codeProblem, problemAfter } from './sign-in.ts';
 
 const doors = { code: '/two-factor/verify-totp', recovery: '/two-factor/verify-backup-code' } as const;
 
@@ -22,7 +22,7 @@ const useCode = (onDone: () => void) => {
     setProblem(typed);
     if (typed) return;
     setGoing(true);
-    const refused = problemAfter(await askDoor(doors[kind], { code }), kind);
+    const refused = problemAfter(await askSignIn(doors[kind], { code }), kind);
     if (!refused) return onDone();
     setGoing(false);
     setProblem(refused);
@@ -40,12 +40,12 @@ export const CodeForm = ({ onDone }: { readonly onDone: () => void }) => {
   return (
     <form method="post" className="stack" noValidate onSubmit={submit}>
       <ErrorSummary problems={problem ? [problem] : []} />
-      <PageHeading>{say('sign-in.code-title')}</PageHeading>
+      <PageHeading>{t('sign-in.code-title')}</PageHeading>
       <TextField
         key={kind}
         name={kind}
-        label={say(isCode ? 'sign-in.code' : 'sign-in.recovery')}
-        hint={say(isCode ? 'sign-in.code-hint' : 'sign-in.recovery-hint')}
+        label={t(isCode ? 'sign-in.code' : 'sign-in.recovery')}
+        hint={t(isCode ? 'sign-in.code-hint' : 'sign-in.recovery-hint')}
         inputMode={isCode ? 'numeric' : 'text'}
         autoComplete={isCode ? 'one-time-code' : 'off'}
         autoCapitalize="none"
@@ -55,10 +55,10 @@ export const CodeForm = ({ onDone }: { readonly onDone: () => void }) => {
       />
       <div className="row">
         <Button type="submit" isLarge disabled={isGoing}>
-          {say(isGoing ? 'sign-in.going' : 'sign-in.go')}
+          {t(isGoing ? 'sign-in.going' : 'sign-in.go')}
         </Button>
         <Button tone="quiet" onClick={change}>
-          {say(isCode ? 'sign-in.use-recovery' : 'sign-in.use-code')}
+          {t(isCode ? 'sign-in.use-recovery' : 'sign-in.use-code')}
         </Button>
       </div>
     </form>

@@ -3,7 +3,7 @@
 export interface Begun {
   readonly challenge: string;
   readonly host: string;
-  readonly keyKinds: readonly number[];
+  readonly algorithms: readonly number[];
   readonly userId: string;
 }
 
@@ -29,17 +29,17 @@ const or = async <T>(asked: Promise<T>): Promise<T | null> => {
 
 /** Makes one on this device or a key that is plugged in. */
 export const makePasskey = async (
-  { challenge, host, keyKinds, userId }: Begun,
+  { challenge, host, algorithms, userId }: Begun,
   person: { readonly name: string; readonly email: string },
   known: readonly string[],
-): Promise<Record<'clientData' | 'deviceData' | 'publicKey', string> | null> => {
+): Promise<Record<'clientData' | 'authenticatorData' | 'publicKey', string> | null> => {
   const made = await or(
     navigator.credentials.create({
       publicKey: {
         challenge: bytesOf(challenge),
         rp: { id: host, name: 'Loadgate' },
         user: { id: bytesOf(userId), name: person.email, displayName: person.name },
-        pubKeyCredParams: keyKinds.map((alg) => ({ type: 'public-key', alg })),
+        pubKeyCredParams: algorithms.map((alg) => ({ type: 'public-key', alg })),
         authenticatorSelection: { residentKey: 'required', userVerification: 'required' },
         excludeCredentials: known.map((id) => ({ type: 'public-key', id: fromText(id) })),
         attestation: 'none',
@@ -54,7 +54,7 @@ export const makePasskey = async (
   if (!answer || !publicKey) return null;
   return {
     clientData: textOf(answer.clientDataJSON),
-    deviceData: textOf(answer.getAuthenticatorData()),
+    authenticatorData: textOf(answer.getAuthenticatorData()),
     publicKey: textOf(publicKey),
   };
 };
@@ -66,7 +66,7 @@ const fromText = (text: string): Uint8Array<ArrayBuffer> =>
 export const answerWithPasskey = async (
   challenge: string,
   host: string,
-): Promise<Record<'id' | 'clientData' | 'deviceData' | 'signature', string> | null> => {
+): Promise<Record<'id' | 'clientData' | 'authenticatorData' | 'signature', string> | null> => {
   const used = (await or(
     navigator.credentials.get({
       publicKey: {
@@ -82,7 +82,7 @@ export const answerWithPasskey = async (
   return {
     id: used.id,
     clientData: textOf(answer.clientDataJSON),
-    deviceData: textOf(answer.authenticatorData),
+    authenticatorData: textOf(answer.authenticatorData),
     signature: textOf(answer.signature),
   };
 };

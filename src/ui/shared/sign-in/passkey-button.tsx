@@ -2,7 +2,7 @@
 /** Signs in with a passkey of this device, without an address or a passphrase. */
 import { useState } from 'react';
 import '#ui/words/sign-in.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { Button } from '../button.tsx';
 import { answerWithPasskey } from './passkey-browser.ts';
 
@@ -20,10 +20,10 @@ const post = async (path: string, body: unknown): Promise<Response | null> => {
 
 const problemOf = (answer: Response | null) =>
   !answer || answer.status >= 500
-    ? say('sign-in.no-answer')
+    ? t('sign-in.no-answer')
     : answer.status === 429
-      ? say('sign-in.too-often', { seconds: answer.headers.get('retry-after') ?? 60 })
-      : say('sign-in.passkey-wrong');
+      ? t('sign-in.too-often', { seconds: answer.headers.get('retry-after') ?? 60 })
+      : t('sign-in.passkey-wrong');
 
 export const PasskeyButton = ({ onDone }: { readonly onDone: () => void }) => {
   const [problem, setProblem] = useState<string | null>(null);
@@ -33,7 +33,7 @@ export const PasskeyButton = ({ onDone }: { readonly onDone: () => void }) => {
     if (!asked?.ok) return setProblem(problemOf(asked));
     const { challenge, host } = (await asked.json()) as { challenge: string; host: string };
     const answer = await answerWithPasskey(challenge, host);
-    if (!answer) return setProblem(say('sign-in.passkey-none'));
+    if (!answer) return setProblem(t('sign-in.passkey-none'));
     const opened = await post('sign-in', answer);
     if (opened?.ok) return onDone();
     setProblem(problemOf(opened));
@@ -42,7 +42,7 @@ export const PasskeyButton = ({ onDone }: { readonly onDone: () => void }) => {
     <div className="stack-close">
       <div className="row">
         <Button tone="plain" isLarge onClick={() => void signIn()}>
-          {say('sign-in.passkey')}
+          {t('sign-in.passkey')}
         </Button>
       </div>
       <p role="status">{problem}</p>

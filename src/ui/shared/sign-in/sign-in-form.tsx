@@ -2,7 +2,7 @@
 /** Email and passphrase; what was typed stays, the passphrase apart. */
 import { type FormEvent, type ReactNode, useState } from 'react';
 import '#ui/words/sign-in.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';
 import { PageHeading } from '../page-heading.tsx';
@@ -10,7 +10,7 @@ import { TextField } from '../text-field.tsx';
 import { CodeForm } from './code-form.tsx';
 import { goOnSignedIn } from './kept-page.ts';
 import { PasskeyButton } from './passkey-button.tsx';
-import { askDoor, problemAfter, problemsOf } from './sign-in.ts';
+import { askSignIn, problemAfter, problemsOf } from './sign-in.ts';
 
 interface DemoPerson {
   readonly email: string;
@@ -33,8 +33,8 @@ const DemoPeople = ({
   readonly onUse: (email: string) => void;
 }) => (
   <section className="stack-close">
-    <h2>{say('sign-in.demo-title')}</h2>
-    <p>{say('sign-in.demo', { passphrase: demo.passphrase })}</p>
+    <h2>{t('sign-in.demo-title')}</h2>
+    <p>{t('sign-in.demo', { passphrase: demo.passphrase })}</p>
     <ul className="demo-people">
       {demo.people.map((person) => (
         <li key={person.email} className="demo-person">
@@ -43,8 +43,8 @@ const DemoPeople = ({
             <span className="choice-hint">{person.about}</span>
           </span>
           <Button tone="quiet" onClick={() => onUse(person.email)}>
-            {say('sign-in.demo-use')}
-            <span className="only-heard"> {person.email}</span>
+            {t('sign-in.demo-use')}
+            <span className="visually-hidden"> {person.email}</span>
           </Button>
         </li>
       ))}
@@ -68,7 +68,7 @@ const useSignIn = () => {
     setProblems(wrong);
     if (wrong.length > 0) return;
     setGoing(true);
-    const reply = await askDoor('/sign-in/email', { email: typed.email, password: typed.passphrase });
+    const reply = await askSignIn('/sign-in/email', { email: typed.email, password: typed.passphrase });
     const problem = problemAfter(reply, 'passphrase');
     if (!problem && !reply.asksCode) return goOnSignedIn();
     setGoing(false);
@@ -88,11 +88,11 @@ export const SignInForm = ({ hasPasskeys, demo, children }: SignInFormProps) => 
     <div className="stack-wide">
       <form method="post" className="stack" noValidate onSubmit={at.submit}>
         <ErrorSummary problems={at.problems} />
-        <PageHeading>{say('sign-in.title')}</PageHeading>
+        <PageHeading>{t('sign-in.title')}</PageHeading>
         <TextField
           name="email"
           type="email"
-          label={say('sign-in.email')}
+          label={t('sign-in.email')}
           autoComplete="username"
           autoCapitalize="none"
           spellCheck={false}
@@ -103,17 +103,17 @@ export const SignInForm = ({ hasPasskeys, demo, children }: SignInFormProps) => 
         <TextField
           name="passphrase"
           type="password"
-          label={say('sign-in.passphrase')}
+          label={t('sign-in.passphrase')}
           autoComplete="current-password"
           error={errorAt('passphrase')}
           value={at.passphrase}
           onChange={(event) => at.setPassphrase(event.target.value)}
         />
         <Button type="submit" isLarge disabled={at.isGoing}>
-          {say(at.isGoing ? 'sign-in.going' : 'sign-in.go')}
+          {t(at.isGoing ? 'sign-in.going' : 'sign-in.go')}
         </Button>
-        <p className="soft">{say('sign-in.help')}</p>
-        <p className="soft">{say('sign-in.cover')}</p>
+        <p className="soft">{t('sign-in.help')}</p>
+        <p className="soft">{t('sign-in.cover')}</p>
       </form>
       {hasPasskeys ? <PasskeyButton onDone={goOnSignedIn} /> : null}
       {children}

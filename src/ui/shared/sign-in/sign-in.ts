@@ -1,6 +1,6 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
 import '#ui/words/sign-in.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import type { Problem } from '../error-summary.tsx';
 
 /** What came back: no answer at all is status null. */
@@ -16,16 +16,16 @@ export type CodeKind = 'code' | 'recovery';
 
 export const problemsOf = (email: string, passphrase: string): readonly Problem[] => [
   ...(email === ''
-    ? [{ field: 'email', text: say('sign-in.no-email') }]
+    ? [{ field: 'email', text: t('sign-in.no-email') }]
     : /^\S+@\S+$/.test(email)
       ? []
-      : [{ field: 'email', text: say('sign-in.email-shape') }]),
-  ...(passphrase === '' ? [{ field: 'passphrase', text: say('sign-in.no-passphrase') }] : []),
+      : [{ field: 'email', text: t('sign-in.email-shape') }]),
+  ...(passphrase === '' ? [{ field: 'passphrase', text: t('sign-in.no-passphrase') }] : []),
 ];
 
 export const codeProblem = (kind: CodeKind, code: string): Problem | null => {
-  if (kind === 'recovery') return code === '' ? { field: kind, text: say('sign-in.no-recovery') } : null;
-  return /^\d{6}$/.test(code) ? null : { field: kind, text: say('sign-in.code-shape') };
+  if (kind === 'recovery') return code === '' ? { field: kind, text: t('sign-in.no-recovery') } : null;
+  return /^\d{6}$/.test(code) ? null : { field: kind, text: t('sign-in.code-shape') };
 };
 
 const wrong = {
@@ -37,15 +37,15 @@ const wrong = {
 /** null when it was taken. */
 export const problemAfter = (reply: Reply, field: 'passphrase' | CodeKind): Problem | null => {
   const { status, waitSeconds } = reply;
-  if (status === null || status >= 500) return { field, text: say('sign-in.no-answer') };
-  if (status === 429) return { field, text: say('sign-in.too-often', { seconds: waitSeconds }) };
-  return status >= 400 ? { field, text: say(wrong[field]) } : null;
+  if (status === null || status >= 500) return { field, text: t('sign-in.no-answer') };
+  if (status === 429) return { field, text: t('sign-in.too-often', { seconds: waitSeconds }) };
+  return status >= 400 ? { field, text: t(wrong[field]) } : null;
 };
 
 const seconds = (header: string | null): number => (header && /^\d+$/.test(header) ? Number(header) : 60);
 
 /** One question to the sign-in library's door. */
-export const askDoor = async (path: string, fields: Readonly<Record<string, string>>): Promise<Reply> => {
+export const askSignIn = async (path: string, fields: Readonly<Record<string, string>>): Promise<Reply> => {
   try {
     const answer = await fetch(`/api/auth${path}`, {
       method: 'POST',

@@ -1,9 +1,9 @@
 /** "left knee", "lower back". */
 import { type Joint, jointNameOf, sideOf } from '#core/joints.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 export const jointText = (joint: Joint): string => {
   const side = sideOf(joint);
-  const name = say(`joint.${jointNameOf(joint)}`);
-  return side ? say('joint.sided', { side: say(`side.${side}`), joint: name }) : name;
+  const name = t(`joint.${jointNameOf(joint)}`);
+  return side ? t('joint.sided', { side: t(`side.${side}`), joint: name }) : name;
 };

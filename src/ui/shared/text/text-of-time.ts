@@ -1,10 +1,10 @@
 /** Days, times of day, lengths of time and figures in words, in the language of the page. */
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 
 let locale = 'en-GB';
 
 /** With the words of a language come its names of days; only in a browser. */
-export const speakDaysOf = (tag: string): void => {
+export const setDayLocale = (tag: string): void => {
   locale = tag;
 };
 
@@ -50,7 +50,7 @@ export const clockText = (seconds: number): string => {
 };
 
 const part = (count: number, word: 'second' | 'minute'): string =>
-  say(count === 1 ? `length.${word}` : `length.${word}s`, { count });
+  t(count === 1 ? `length.${word}` : `length.${word}s`, { count });
 
 /** "6 minutes", "6 minutes 30 seconds", "45 seconds". */
 export const lengthText = (seconds: number): string => {

@@ -1,6 +1,6 @@
 /** Weights in the unit of the person's choice. They are stored in kilograms; the conversion is exact. */
 import { kilogramsFromPounds, poundsFromKilograms } from '#core/units.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { numberText } from './text-of-time.ts';
 
 export type WeightUnit = 'kg' | 'lb';
@@ -20,7 +20,7 @@ export const weightFigure = (loadKg: number): string =>
 
 /** "4 kg", "8.82 lb". */
 export const weightText = (loadKg: number): string =>
-  say(`weight.${unit}`, { number: numberText(Number(weightFigure(loadKg))) });
+  t(`weight.${unit}`, { number: numberText(Number(weightFigure(loadKg))) });
 
 /** What was typed in the unit shown, in kilograms. */
 export const kilogramsOf = (typed: number): number => (unit === 'kg' ? typed : kilogramsFromPounds(typed));

@@ -4,7 +4,7 @@
  */
 import { readySentences } from '../ready.ts';
 import type { Sentences } from '../telling.ts';
-import { agreementSentences } from './sentences/agreements.ts';
+import { consentSentences } from './sentences/agreements.ts';
 import { alwaysSentences } from './sentences/cautions-always.ts';
 import { exerciseCautionSentences } from './sentences/cautions-exercise.ts';
 import { healthCautionSentences } from './sentences/cautions-health.ts';
@@ -21,7 +21,7 @@ import { jointSentences } from './sentences/joints.ts';
 import { questionSentences } from './sentences/questions.ts';
 import { reasonSentences } from './sentences/reasons.ts';
 import { refusalSentences } from './sentences/refusals.ts';
-import { sheetSentences } from './sentences/self-management.ts';
+import { summarySentences } from './sentences/self-management.ts';
 
 /** File by file, so that a test can name what stands twice or has nothing left to translate. */
 export const sentenceFiles = {
@@ -36,13 +36,13 @@ export const sentenceFiles = {
   'cautions-joint': jointCautionSentences,
   'cautions-method': methodCautionSentences,
   'cautions-health': healthCautionSentences,
-  agreements: agreementSentences,
+  consents: consentSentences,
   changes: changeSentences,
   doses: doseSentences,
   questions: questionSentences,
   reasons: reasonSentences,
   refusals: refusalSentences,
-  'self-management': sheetSentences,
+  'self-management': summarySentences,
   ready: Object.fromEntries(readySentences.map(({ en, de }) => [en, de])),
 } as const satisfies Readonly<Record<string, Sentences>>;
 

@@ -10,7 +10,10 @@ const CareSettingsPage = async () => {
   const { admin } = await serverCaller();
   return (
     <AccountFrame person={person} current="/administration/care">
-      <CareSettingsScreen {...(await admin.care.deputy())} wordings={await admin.care.wordings()} />
+      <CareSettingsScreen
+        {...(await admin.care.coveringClinician())}
+        wordings={await admin.care.wordings()}
+      />
     </AccountFrame>
   );
 };

@@ -1,21 +1,21 @@
 import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
-import { ChoicesScreen } from '#ui/account/choices-screen.tsx';
+import { ClinicSettingsScreen } from '#ui/account/choices-screen.tsx';
 
 export const metadata: Metadata = { title: 'Clinic choices' };
 
-const ChoicesPage = async () => {
+const ClinicSettingsPage = async () => {
   const person = await requirePerson('clinician', 'administrator');
   const { admin } = await serverCaller();
   return (
     <AccountFrame person={person} current="/administration/choices">
-      <ChoicesScreen
-        list={await admin.choices.list()}
+      <ClinicSettingsScreen
+        list={await admin.clinicSettings.list()}
         zone={(await (await serverCaller()).account.me()).zone}
       />
     </AccountFrame>
   );
 };
 
-export default ChoicesPage;
+export default ClinicSettingsPage;

@@ -16,7 +16,7 @@ const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
       <RecordFrame patient={patient} day={day} section="">
         <OverviewScreen
           patient={patient}
-          matters={line ? [line.matter, ...line.others] : []}
+          worklistItems={line ? [line.item, ...line.others] : []}
           isListCut={next !== null}
           review={await staff.review.get({ patientId, days: 28 })}
           prescriptions={await staff.prescriptions.list({ patientId })}

@@ -1,17 +1,17 @@
 import { requirePerson, serverCaller } from '#server/caller.ts';
-import { Agreements } from '#ui/care/patient/agreements.tsx';
+import { Consents } from '#ui/care/patient/agreements.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { chosenOnPhone, titled } from '../../chosen-on-phone.ts';
 
 export const generateMetadata = titled('agree.title');
 
-const MyAgreements = async () => {
+const MyConsents = async () => {
   await requirePerson('patient');
   return (
     <PatientFrame chosen={await chosenOnPhone()} current="/before-visit/agreements">
-      <Agreements mine={await (await serverCaller()).patient.consents.get()} />
+      <Consents mine={await (await serverCaller()).patient.consents.get()} />
     </PatientFrame>
   );
 };
 
-export default MyAgreements;
+export default MyConsents;

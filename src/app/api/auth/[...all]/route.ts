@@ -1,9 +1,9 @@
 /** Signing in: the library's endpoints behind our own door. */
 import { answered } from '#server/requests.ts';
 import { runtime } from '#server/runtime.ts';
-import { signInDoor } from '#server/sign-in-door.ts';
+import { signInHandler } from '#server/sign-in-door.ts';
 
-const handle = (request: Request) => answered('auth', () => signInDoor(runtime(), request));
+const handle = (request: Request) => answered('auth', () => signInHandler(runtime(), request));
 
 export const GET = handle;
 export const POST = handle;

@@ -1,7 +1,7 @@
 'use client';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 /** After the last set: joint pain, muscle burn and the cuff are asked apart. */
-import { say, type WordKey } from '#ui/words.ts';
+import { t, type WordKey } from '#ui/words.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';
 import { YesNoQuestion } from '../../questions/yes-no-question.tsx';
@@ -17,17 +17,17 @@ const WholeScorePage = ({ draft, send, of }: PageProps & { readonly of: 'burn' |
     <QuestionPage
       field={of}
       isAnswered={draft.scores[of] !== undefined}
-      whenEmpty={say('ask.choose-number')}
+      whenEmpty={t('ask.choose-number')}
       onContinue={next}
       onLeave={next}
     >
       {(error) => (
         <ScoreQuestion
           name={of}
-          question={say(`after.${of}`)}
-          hint={of === 'burn' ? say('after.burn-hint') : undefined}
-          low={say(`scale.${of}-low` as WordKey)}
-          high={say(`scale.${of}-high` as WordKey)}
+          question={t(`after.${of}`)}
+          hint={of === 'burn' ? t('after.burn-hint') : undefined}
+          low={t(`scale.${of}-low` as WordKey)}
+          high={t(`scale.${of}-high` as WordKey)}
           chosen={draft.scores[of] ?? null}
           error={error}
           onChoose={(score) => send({ type: 'score', key: of, score })}
@@ -43,8 +43,8 @@ export const CuffBotherPage = (props: PageProps) => <WholeScorePage {...props} o
 export const GaveWayPage = ({ draft, joint, send }: PageProps) => (
   <YesNoQuestion
     name={`gave-way-${joint}`}
-    question={say('after.gave-way', { joint: jointText(joint) })}
-    hint={say('after.gave-way-hint')}
+    question={t('after.gave-way', { joint: jointText(joint) })}
+    hint={t('after.gave-way-hint')}
     chosen={draft.gaveWay[joint] ?? null}
     onChoose={(answer) => send({ type: 'gave-way', joint, gaveWay: answer })}
     onContinue={() => send({ type: 'next' })}
@@ -54,8 +54,8 @@ export const GaveWayPage = ({ draft, joint, send }: PageProps) => (
 export const ExtraPage = ({ draft, send }: PageProps) => (
   <YesNoQuestion
     name="extra"
-    question={say('after.extra')}
-    hint={say('after.extra-hint')}
+    question={t('after.extra')}
+    hint={t('after.extra-hint')}
     chosen={draft.didExtra}
     onChoose={(answer) => send({ type: 'extra', didExtra: answer })}
     onContinue={() => send({ type: 'next' })}

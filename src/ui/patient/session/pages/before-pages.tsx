@@ -3,7 +3,7 @@
 import { Button, LinkButton } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { jointText } from '#ui/shared/text/joint-text.ts';
-import { say, tell, type WordKey } from '#ui/words.ts';
+import { t, translate, type WordKey } from '#ui/words.ts';
 import { flagOptions } from '../../questions/flag-list.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';
@@ -23,8 +23,8 @@ const answerOf = (draft: SessionDraft, when: FlagsWhen) =>
 const FlagsPage = ({ draft, send, clock, when }: PageProps & { readonly when: FlagsWhen }) => (
   <TickList
     name={`flags-${when}`}
-    question={say(`flags.${when}` as WordKey)}
-    hint={say('flags.hint')}
+    question={t(`flags.${when}` as WordKey)}
+    hint={t('flags.hint')}
     options={flagOptions()}
     ticked={tickedOf(draft, when, answerOf(draft, when))}
     onTick={(values) => send({ type: 'tick', list: when, values })}
@@ -51,17 +51,17 @@ export const JointScorePage = ({
     <QuestionPage
       field={key}
       isAnswered={isAnswered}
-      whenEmpty={say('ask.choose-number')}
+      whenEmpty={t('ask.choose-number')}
       onContinue={next}
       onLeave={next}
     >
       {(error) => (
         <ScoreQuestion
           name={key}
-          question={say(question[when], { joint: jointText(joint) })}
-          hint={when === 'during' ? say('after.during-hint') : undefined}
-          low={say('scale.pain-low')}
-          high={say('scale.pain-high')}
+          question={t(question[when], { joint: jointText(joint) })}
+          hint={when === 'during' ? t('after.during-hint') : undefined}
+          low={t('scale.pain-low')}
+          high={t('scale.pain-high')}
           chosen={draft.scores[key] ?? null}
           error={error}
           onChoose={(score) => send({ type: 'score', key, score })}
@@ -76,8 +76,8 @@ export const PainBeforePage = (props: PageProps) => <JointScorePage {...props} w
 export const ReliefPage = ({ draft, send }: PageProps) => (
   <YesNoQuestion
     name="relief"
-    question={say('before.relief')}
-    hint={say('before.relief-hint')}
+    question={t('before.relief')}
+    hint={t('before.relief-hint')}
     chosen={draft.relief}
     onChoose={(relief) => send({ type: 'relief', relief })}
     onContinue={() => send({ type: 'next' })}
@@ -87,22 +87,22 @@ export const ReliefPage = ({ draft, send }: PageProps) => (
 export const OtherJointPage = ({ draft, send }: PageProps) => (
   <YesNoQuestion
     name="other-joint"
-    question={say('before.other-joint')}
-    hint={say('before.other-joint-hint')}
+    question={t('before.other-joint')}
+    hint={t('before.other-joint-hint')}
     chosen={draft.otherJointWorse ?? null}
     onChoose={(isWorse) => send({ type: 'other-joint', isWorse })}
     onContinue={() => send({ type: 'next' })}
   />
 );
 
-const hasCuffWork = (draft: SessionDraft) => draft.lines.some((line) => line.dose.method === 'occlusion');
+const hasCuffWork = (draft: SessionDraft) => draft.items.some((item) => item.dose.method === 'occlusion');
 
 export const NewsPage = ({ draft, send }: PageProps) => (
   <TickList<News>
     name="news"
-    question={say('before.news')}
-    hint={say(hasCuffWork(draft) ? 'before.news-cuff-hint' : 'before.news-hint')}
-    options={news.map((value) => ({ value, label: say(`news.${value}`) }))}
+    question={t('before.news')}
+    hint={t(hasCuffWork(draft) ? 'before.news-cuff-hint' : 'before.news-hint')}
+    options={news.map((value) => ({ value, label: t(`news.${value}`) }))}
     ticked={tickedOf(draft, 'news', draft.news)}
     onTick={(values) => send({ type: 'tick', list: 'news', values })}
     onContinue={(chosen) => {
@@ -112,15 +112,15 @@ export const NewsPage = ({ draft, send }: PageProps) => (
   />
 );
 
-const titlesOf = (lines: readonly { readonly title: string }[]) =>
-  lines.map((line) => tell(line.title)).join('; ');
+const titlesOf = (items: readonly { readonly title: string }[]) =>
+  items.map((item) => translate(item.title)).join('; ');
 
-const NewsTold = ({ draft, clinic }: PageProps) => (
+const NewsReported = ({ draft, clinic }: PageProps) => (
   <div className="stack-close">
-    <p>{say('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
-    {hasCuffWork(draft) ? <p>{say('news.no-cuff')}</p> : null}
+    <p>{t('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
+    {hasCuffWork(draft) ? <p>{t('news.no-cuff')}</p> : null}
     <LinkButton href="/before-visit" tone="plain">
-      {say('visit.title')}
+      {t('visit.title')}
     </LinkButton>
   </div>
 );
@@ -128,31 +128,29 @@ const NewsTold = ({ draft, clinic }: PageProps) => (
 /** Never reached when today's answers change nothing. */
 export const OfferPage = (props: PageProps) => {
   const { draft, send } = props;
-  const out = draft.lines.filter((line) => line.leftOut === 'offer');
-  const eased = draft.lines.filter(
-    (line) => !isOut(draft, line) && line.isLighter && !line.planned.isLighter,
+  const out = draft.items.filter((item) => item.leftOut === 'offer');
+  const eased = draft.items.filter(
+    (item) => !isOut(draft, item) && item.isEasierSession && !item.planned.isEasierSession,
   );
-  const isRest = draft.lines.every((line) => isOut(draft, line));
+  const isRest = draft.items.every((item) => isOut(draft, item));
   const isForPain = out.length > 0 || eased.length > 0;
   const hasNews = reportedNew(draft);
   return (
     <div className="stack">
-      <PageHeading>{say(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>
-      {isForPain ? <p>{say(isRest ? 'offer.rest' : 'offer.lighter')}</p> : null}
-      {isForPain ? (
-        <p>{say('offer.ring', { clinic: props.clinic.name, phone: props.clinic.phone })}</p>
-      ) : null}
-      {eased.length > 0 ? <p>{say('offer.eased', { titles: titlesOf(eased) })}</p> : null}
-      {out.length > 0 && !isRest ? <p>{say('offer.left-out', { titles: titlesOf(out) })}</p> : null}
-      {isForPain && hasNews ? <h2>{say('news.told-title')}</h2> : null}
-      {hasNews ? <NewsTold {...props} /> : null}
-      {isRest && !isForPain ? <p>{say('news.nothing-left')}</p> : null}
+      <PageHeading>{t(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>
+      {isForPain ? <p>{t(isRest ? 'offer.rest' : 'offer.lighter')}</p> : null}
+      {isForPain ? <p>{t('offer.ring', { clinic: props.clinic.name, phone: props.clinic.phone })}</p> : null}
+      {eased.length > 0 ? <p>{t('offer.eased', { titles: titlesOf(eased) })}</p> : null}
+      {out.length > 0 && !isRest ? <p>{t('offer.left-out', { titles: titlesOf(out) })}</p> : null}
+      {isForPain && hasNews ? <h2>{t('news.told-title')}</h2> : null}
+      {hasNews ? <NewsReported {...props} /> : null}
+      {isRest && !isForPain ? <p>{t('news.nothing-left')}</p> : null}
       <div className="actions">
         <Button isLarge isWide onClick={() => send({ type: 'next' })}>
-          {say(isRest ? 'offer.rest-take' : 'offer.take')}
+          {t(isRest ? 'offer.rest-take' : 'offer.take')}
         </Button>
         <Button tone="quiet" onClick={() => window.history.back()}>
-          {say('ask.back')}
+          {t('ask.back')}
         </Button>
       </div>
     </div>

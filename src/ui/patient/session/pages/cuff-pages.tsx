@@ -6,17 +6,17 @@ import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { clockText, lengthText, timeText } from '#ui/shared/text/text-of-time.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
-import type { LineDraft } from '../draft.ts';
+import type { ItemDraft } from '../draft.ts';
 import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
 
 /** Common practice: two minutes seated after release. */
 const seatedSeconds = 120;
 
-const occlusionOf = (line: LineDraft): OcclusionDose | null =>
-  line.dose.method === 'occlusion' ? line.dose : null;
+const occlusionOf = (item: ItemDraft): OcclusionDose | null =>
+  item.dose.method === 'occlusion' ? item.dose : null;
 
 /** Signed only for work under a clinician's eyes: asked each time, and not gone on with alone. */
 const BesidePage = (props: {
@@ -25,56 +25,56 @@ const BesidePage = (props: {
   readonly onNo: () => void;
 }) => (
   <div className="stack">
-    <PageHeading caption={props.title}>{say('cuff.beside')}</PageHeading>
-    <p>{say('cuff.beside-hint')}</p>
+    <PageHeading caption={props.title}>{t('cuff.beside')}</PageHeading>
+    <p>{t('cuff.beside-hint')}</p>
     <div className="actions">
       <Button tone="plain" isLarge isWide onClick={props.onYes}>
-        {say('cuff.beside-yes')}
+        {t('cuff.beside-yes')}
       </Button>
       <Button tone="plain" isLarge isWide onClick={props.onNo}>
-        {say('cuff.beside-no')}
+        {t('cuff.beside-no')}
       </Button>
     </div>
   </div>
 );
 
-export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
-  const line = draft.lines[index]!;
-  const dose = occlusionOf(line);
+export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
+  const dose = occlusionOf(item);
   const [isBeside, setBeside] = useState(false);
   if (!dose) return null;
-  const leaveOut = () => send({ type: 'leave-out', line: index });
-  const isBegun = isCuffOn(line) || line.sets.length > 0;
+  const leaveOut = () => send({ type: 'leave-out', item: index });
+  const isBegun = isCuffOn(item) || item.sets.length > 0;
   if (dose.supervised && !isBeside && !isBegun)
-    return <BesidePage title={tell(line.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
+    return <BesidePage title={translate(item.title)} onYes={() => setBeside(true)} onNo={leaveOut} />;
   const { cuff, limb, side } = dose;
   const start = () => {
-    send({ type: 'cuff-on', line: index, now: clock() });
+    send({ type: 'cuff-on', item: index, now: clock() });
     send({ type: 'next' });
   };
   return (
     <div className="stack">
-      <PageHeading caption={tell(line.title)}>
-        {say(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
+      <PageHeading caption={translate(item.title)}>
+        {t(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
       </PageHeading>
       <ul>
-        <li>{say(`cuff.where-${limb}`, { side: say(`side.${side}`) })}</li>
+        <li>{t(`cuff.where-${limb}`, { side: t(`side.${side}`) })}</li>
         <li>
           {cuff.kind === 'pneumatic'
-            ? say('cuff.pressure', { mmhg: cuff.pressureMmhg })
-            : say('cuff.tightness', { tightness: cuff.tightness })}
+            ? t('cuff.pressure', { mmhg: cuff.pressureMmhg })
+            : t('cuff.tightness', { tightness: cuff.tightness })}
         </li>
-        <li>{say('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
-        <li>{say('cuff.colour')}</li>
-        {dose.pulseShown ? <li>{say('cuff.pulse')}</li> : null}
+        <li>{t('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
+        <li>{t('cuff.colour')}</li>
+        {dose.pulseShown ? <li>{t('cuff.pulse')}</li> : null}
       </ul>
-      <Notice tone="care" title={say('cuff.alone')} />
-      <Button isLarge isWide onClick={isCuffOn(line) ? () => send({ type: 'next' }) : start}>
-        {say(isCuffOn(line) ? 'ask.continue' : 'cuff.on')}
+      <Notice tone="care" title={t('cuff.alone')} />
+      <Button isLarge isWide onClick={isCuffOn(item) ? () => send({ type: 'next' }) : start}>
+        {t(isCuffOn(item) ? 'ask.continue' : 'cuff.on')}
       </Button>
       {isBegun ? null : (
         <Button tone="quiet" onClick={leaveOut}>
-          {say('cuff.not-now')}
+          {t('cuff.not-now')}
         </Button>
       )}
     </div>
@@ -82,48 +82,48 @@ export const CuffOnPage = ({ draft, line: index, send, clock }: PageProps) => {
 };
 
 /** Also shown over any other page once the time is up. */
-export const CuffOffPage = ({ draft, line: index, send, clock }: PageProps) => {
-  const line = draft.lines[index]!;
+export const CuffOffPage = ({ draft, item: index, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
   const now = useNow(clock);
-  const isUp = isTimeUp(line, now);
+  const isUp = isTimeUp(item, now);
   useBuzz(isUp);
-  const isEarly = line.leftAt !== null;
+  const isEarly = item.leftAt !== null;
   const text = isUp ? 'cuff.off-time-up' : isEarly ? 'cuff.off-early' : 'cuff.off-finished';
   return (
     <div className="stack" role={isUp ? 'alert' : undefined}>
-      <PageHeading caption={tell(line.title)}>{say('cuff.off-title')}</PageHeading>
-      <p className="large">{say(text)}</p>
+      <PageHeading caption={translate(item.title)}>{t('cuff.off-title')}</PageHeading>
+      <p className="large">{t(text)}</p>
       <Button
-        tone={isCuffOn(line) ? 'stop' : 'primary'}
+        tone={isCuffOn(item) ? 'stop' : 'primary'}
         isLarge
         isWide
-        onClick={() => send({ type: 'cuff-off', line: index, now: clock() })}
+        onClick={() => send({ type: 'cuff-off', item: index, now: clock() })}
       >
-        {say('cuff.off')}
+        {t('cuff.off')}
       </Button>
     </div>
   );
 };
 
-export const SeatedPage = ({ draft, line: index, send, clock }: PageProps) => {
-  const line = draft.lines[index]!;
+export const SeatedPage = ({ draft, item: index, send, clock }: PageProps) => {
+  const item = draft.items[index]!;
   const now = useNow(clock);
-  const endsAt = (releasedAt(line) ?? now) + seatedSeconds * 1000;
+  const endsAt = (releasedAt(item) ?? now) + seatedSeconds * 1000;
   const isOver = now >= endsAt;
   useBuzz(isOver);
   return (
     <div className="stack">
-      <PageHeading caption={tell(line.title)}>{say('cuff.seated-title')}</PageHeading>
+      <PageHeading caption={translate(item.title)}>{t('cuff.seated-title')}</PageHeading>
       <div className="clock">
         <p className="clock-figure figure" role="timer">
           {clockText((endsAt - now) / 1000)}
         </p>
-        <p className="soft">{say('rest.until', { time: timeText(endsAt) })}</p>
+        <p className="soft">{t('rest.until', { time: timeText(endsAt) })}</p>
       </div>
-      <p>{say('cuff.seated')}</p>
+      <p>{t('cuff.seated')}</p>
       {/* Nobody is held here by a phone; until the time is over, going on is not what the page proposes. */}
       <Button tone={isOver ? 'primary' : 'plain'} isLarge isWide onClick={() => send({ type: 'next' })}>
-        {say('cuff.seated-next')}
+        {t('cuff.seated-next')}
       </Button>
     </div>
   );

@@ -2,10 +2,10 @@
 /** Check your answers; sent; or stopped with what to do. */
 import type { ReactNode } from 'react';
 import { Button, LinkButton } from '#ui/shared/button.tsx';
-import { CoverHours } from '#ui/shared/cover-hours.tsx';
+import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { CheckList } from '../../questions/check-list.tsx';
 import { flagClassOf } from '../../questions/flag-list.ts';
 import { checkRows, neededStep } from '../check-rows.ts';
@@ -33,22 +33,22 @@ export interface EndProps {
   readonly children?: ReactNode;
 }
 
-const usedCuff = (draft: SessionDraft) => draft.lines.some((line) => line.restrictions.length > 0);
+const usedCuff = (draft: SessionDraft) => draft.items.some((item) => item.restrictions.length > 0);
 
 export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
   <div className="stack">
-    <PageHeading>{say('done.title')}</PageHeading>
-    <p aria-live="polite">{say(hasArrived ? 'done.stored' : 'done.kept')}</p>
+    <PageHeading>{t('done.title')}</PageHeading>
+    <p aria-live="polite">{t(hasArrived ? 'done.stored' : 'done.kept')}</p>
     <section className="stack-close">
-      <h2>{say('done.next')}</h2>
-      {draft.asksTwoHours ? <p>{say('done.two-hours')}</p> : null}
-      <p>{say('done.morning')}</p>
-      {usedCuff(draft) ? <p>{say('done.dark-urine')}</p> : null}
+      <h2>{t('done.next')}</h2>
+      {draft.asksTwoHours ? <p>{t('done.two-hours')}</p> : null}
+      <p>{t('done.morning')}</p>
+      {usedCuff(draft) ? <p>{t('done.dark-urine')}</p> : null}
     </section>
     <Button isLarge isWide onClick={onHome}>
-      {say('done.home')}
+      {t('done.home')}
     </Button>
-    <CoverHours clinic={clinic} />
+    <MonitoringHours clinic={clinic} />
   </div>
 );
 
@@ -62,12 +62,12 @@ const Calls = ({ clinic, isEmergency }: { clinic: EndProps['clinic']; isEmergenc
   );
   const emergency = call(
     clinic.emergencyNumber,
-    say('care.call-emergency', { emergency: clinic.emergencyNumber }),
+    t('care.call-emergency', { emergency: clinic.emergencyNumber }),
     isEmergency,
   );
   const own = call(
     clinic.phone,
-    say('care.call-clinic', { clinic: clinic.name, phone: clinic.phone }),
+    t('care.call-clinic', { clinic: clinic.name, phone: clinic.phone }),
     !isEmergency,
   );
   return <div className="actions">{isEmergency ? [emergency, own] : [own, emergency]}</div>;
@@ -87,23 +87,23 @@ export const CareAdvice = ({ flags, clinic, isCuffOn: hasCuff, hasArrived, onHom
   const names = { clinic: clinic.name, phone: clinic.phone, emergency: clinic.emergencyNumber };
   return (
     <div className="stack">
-      <PageHeading>{say(`care.title-${level}`, names)}</PageHeading>
-      {hasCuff ? <Notice tone="danger" title={say('care.cuff-first')} /> : null}
-      <p className="large">{say(`care.${level}`, names)}</p>
+      <PageHeading>{t(`care.title-${level}`, names)}</PageHeading>
+      {hasCuff ? <Notice tone="danger" title={t('care.cuff-first')} /> : null}
+      <p className="large">{t(`care.${level}`, names)}</p>
       <Calls clinic={clinic} isEmergency={level === 'emergency'} />
       <section className="stack-close">
-        <h2>{say('care.said')}</h2>
+        <h2>{t('care.said')}</h2>
         <ul>
           {flags.map((flag) => (
-            <li key={flag}>{say(`flag.${flag}`)}</li>
+            <li key={flag}>{t(`flag.${flag}`)}</li>
           ))}
         </ul>
       </section>
-      <p>{say('care.stopped')}</p>
-      <p>{say(hasArrived ? 'care.sent' : 'care.kept')}</p>
-      <p className="soft">{say('care.to-approve')}</p>
+      <p>{t('care.stopped')}</p>
+      <p>{t(hasArrived ? 'care.sent' : 'care.kept')}</p>
+      <p className="soft">{t('care.to-approve')}</p>
       <Button tone="plain" isWide onClick={onHome}>
-        {say('care.home')}
+        {t('care.home')}
       </Button>
     </div>
   );
@@ -113,7 +113,7 @@ export const CarePage = ({ draft, ...rest }: EndProps) => (
   <CareAdvice
     flags={allFlags(draft)}
     clinic={rest.clinic}
-    isCuffOn={draft.lines.some(isCuffOn)}
+    isCuffOn={draft.items.some(isCuffOn)}
     hasArrived={rest.hasArrived}
     onHome={rest.onHome}
   />

@@ -5,11 +5,11 @@ import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
-import { say } from '#ui/words.ts';
+import { t } from '#ui/words.ts';
 import { useNow } from '../../phone/use-now.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { limbQuestion } from '../check-rows.ts';
-import type { LimbAnswer, LineDraft } from '../draft.ts';
+import type { ItemDraft, LimbAnswer } from '../draft.ts';
 import { releasedAt } from '../restriction.ts';
 import { signOf } from '../steps.ts';
 import { telephone } from './end-pages.tsx';
@@ -18,27 +18,27 @@ import type { PageProps } from './page-props.ts';
 /** A change that is still there this long after release is a warning sign of the engine's table. */
 const limbSettlesSeconds = 600;
 
-const settlesAt = (line: LineDraft, now: number): number =>
-  (releasedAt(line) ?? now) + limbSettlesSeconds * 1000;
+const settlesAt = (item: ItemDraft, now: number): number =>
+  (releasedAt(item) ?? now) + limbSettlesSeconds * 1000;
 
 /** Of a pulse only "I was not shown how" is a way out, and only the first time. */
 const apart = (isPulse: boolean, isLater: boolean) =>
   isPulse
     ? isLater
       ? []
-      : [{ value: 'not-shown' as const, label: say('limb.not-shown'), isApart: true }]
-    : [{ value: 'unknown' as const, label: say('ask.unknown'), isApart: true }];
+      : [{ value: 'not-shown' as const, label: t('limb.not-shown'), isApart: true }]
+    : [{ value: 'unknown' as const, label: t('ask.unknown'), isApart: true }];
 
 const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
-  const { draft, line: index, send, clock, isLater } = props;
-  const line = draft.lines[index]!;
+  const { draft, item: index, send, clock, isLater } = props;
+  const item = draft.items[index]!;
   const sign = signOf(props);
-  const chosen = (isLater ? line.signsLater : line.signs)?.[sign] ?? null;
+  const chosen = (isLater ? item.signsLater : item.signs)?.[sign] ?? null;
   const name = `${isLater ? 'limb-later' : 'limb'}-${sign}`;
   const goOn = () => {
     const now = clock();
     if (!isLater || chosen === 'usual') return send({ type: 'next' });
-    if (now < settlesAt(line, now)) return send({ type: 'limb-wait', line: index });
+    if (now < settlesAt(item, now)) return send({ type: 'limb-wait', item: index });
     // Not as usual ten minutes on is itself a warning sign; not known opens the list of them.
     if (chosen === 'not-usual')
       return send({ type: 'flags', when: 'now', flags: ['persistent-limb-change-after-release'], now });
@@ -48,23 +48,23 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
     <QuestionPage
       field={name}
       isAnswered={chosen !== null}
-      whenEmpty={say('ask.choose-must')}
+      whenEmpty={t('ask.choose-must')}
       onContinue={goOn}
     >
       {(error) => (
         <RadioGroup<LimbAnswer>
           name={name}
-          legend={limbQuestion(line, sign)}
+          legend={limbQuestion(item, sign)}
           legendIsHeading
-          hint={say(`limb.${sign}-hint`)}
+          hint={t(`limb.${sign}-hint`)}
           error={error}
           options={[
-            { value: 'usual', label: say('limb.usual') },
-            { value: 'not-usual', label: say('limb.not-usual') },
+            { value: 'usual', label: t('limb.usual') },
+            { value: 'not-usual', label: t('limb.not-usual') },
             ...apart(sign === 'pulse', isLater),
           ]}
           chosen={chosen}
-          onChoose={(answer) => send({ type: 'limb', line: index, isLater, sign, answer })}
+          onChoose={(answer) => send({ type: 'limb', item: index, isLater, sign, answer })}
         />
       )}
     </QuestionPage>
@@ -74,28 +74,28 @@ const LimbQuestion = (props: PageProps & { readonly isLater: boolean }) => {
 export const LimbPage = (props: PageProps) => <LimbQuestion {...props} isLater={false} />;
 
 export const LimbLaterPage = (props: PageProps) => {
-  const { draft, line: index, clinic, clock, send } = props;
-  const line = draft.lines[index]!;
+  const { draft, item: index, clinic, clock, send } = props;
+  const item = draft.items[index]!;
   const now = useNow(clock);
-  const asksAt = settlesAt(line, now);
-  if (now >= asksAt || line.signsLater) return <LimbQuestion {...props} isLater />;
+  const asksAt = settlesAt(item, now);
+  if (now >= asksAt || item.signsLater) return <LimbQuestion {...props} isLater />;
   return (
     <div className="stack">
-      <PageHeading>{say('cuff.wait-title')}</PageHeading>
+      <PageHeading>{t('cuff.wait-title')}</PageHeading>
       <div className="clock">
         <p className="clock-figure figure" role="timer">
           {clockText((asksAt - now) / 1000)}
         </p>
-        <p className="soft">{say('rest.until', { time: timeText(asksAt) })}</p>
+        <p className="soft">{t('rest.until', { time: timeText(asksAt) })}</p>
       </div>
-      <p>{say('cuff.wait')}</p>
-      <Notice tone="care" title={say('cuff.wait-ring')} />
+      <p>{t('cuff.wait')}</p>
+      <Notice tone="care" title={t('cuff.wait-ring')} />
       <LinkButton href={telephone(clinic.phone)} tone="plain" isLarge isWide>
-        {say('care.call-clinic', { clinic: clinic.name, phone: clinic.phone })}
+        {t('care.call-clinic', { clinic: clinic.name, phone: clinic.phone })}
       </LinkButton>
-      <p>{say('cuff.no-more')}</p>
-      <Button tone="plain" isLarge isWide onClick={() => send({ type: 'limb-again', line: index })}>
-        {say('limb.again')}
+      <p>{t('cuff.no-more')}</p>
+      <Button tone="plain" isLarge isWide onClick={() => send({ type: 'limb-again', item: index })}>
+        {t('limb.again')}
       </Button>
     </div>
   );

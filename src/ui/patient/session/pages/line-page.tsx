@@ -12,9 +12,9 @@ import { readNumber } from '#ui/shared/read-number.ts';
 import { doseLines, doseTitle } from '#ui/shared/text/dose-text.ts';
 import { numberText } from '#ui/shared/text/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/shared/text/weight-text.ts';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { HowTo } from '../../figures/how-to.tsx';
-import { type LineDraft, plannedLoadKg } from '../draft.ts';
+import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import { asksLoad } from '../steps.ts';
 import type { PageProps } from './page-props.ts';
@@ -28,21 +28,21 @@ const mostKg = 500;
 const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
 
 const loadProblem = (pick: Pick | null, typed: string): Problem | null => {
-  if (pick === null) return { field: 'load', text: say('line.load-missing') };
+  if (pick === null) return { field: 'load', text: t('line.load-missing') };
   if (pick === 'planned') return null;
   const read = readNumber(typed);
-  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: say('line.load-number') };
+  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('line.load-number') };
   const loadKg = kilogramsOf(read);
   if (loadKg < 0 || loadKg > mostKg) {
-    return { field: 'load-kg', text: say('line.load-range', { weight: weightText(mostKg) }) };
+    return { field: 'load-kg', text: t('line.load-range', { weight: weightText(mostKg) }) };
   }
   return null;
 };
 
 /** What is on the page about the weight, kept apart from what has been taken as the answer. */
-const useLoad = (line: LineDraft) => {
-  const plannedKg = plannedLoadKg(line.dose);
-  const given = line.loadKg;
+const useLoad = (item: ItemDraft) => {
+  const plannedKg = plannedLoadKg(item.dose);
+  const given = item.loadKg;
   const [pick, setPick] = useState<Pick | null>(
     given === null ? null : given === plannedKg ? 'planned' : 'other',
   );
@@ -60,11 +60,11 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
     <>
       <RadioGroup<Pick>
         name="load"
-        legend={say('line.load')}
+        legend={t('line.load')}
         error={errorAt('load')}
         options={[
-          { value: 'planned', label: say('line.load-planned', { weight: weightText(load.plannedKg) }) },
-          { value: 'other', label: say('line.load-other') },
+          { value: 'planned', label: t('line.load-planned', { weight: weightText(load.plannedKg) }) },
+          { value: 'other', label: t('line.load-other') },
         ]}
         chosen={load.pick}
         onChoose={load.setPick}
@@ -72,7 +72,7 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
       {load.pick === 'other' ? (
         <NumberField
           name="load-kg"
-          label={say('line.load-other-label')}
+          label={t('line.load-other-label')}
           unit={weightUnit()}
           error={errorAt('load-kg')}
           value={load.typed}
@@ -83,23 +83,23 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
   );
 };
 
-const About = ({ line }: { readonly line: LineDraft }) => (
+const About = ({ item }: { readonly item: ItemDraft }) => (
   <>
-    <p className="dose figure">{doseTitle(line.dose)}</p>
+    <p className="dose figure">{doseTitle(item.dose)}</p>
     <ul className="dose-lines">
-      {doseLines(line.dose).map((text) => (
+      {doseLines(item.dose).map((text) => (
         <li key={text}>{text}</li>
       ))}
     </ul>
     <section className="stack-close">
-      <h2>{say('line.how')}</h2>
-      <HowTo exerciseId={line.dose.exerciseId} instructions={line.instructions} />
+      <h2>{t('line.how')}</h2>
+      <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
     </section>
-    {line.cautions.length > 0 ? (
-      <Disclosure summary={say('today.cautions')}>
+    {item.cautions.length > 0 ? (
+      <Disclosure summary={t('today.cautions')}>
         <ul>
-          {line.cautions.map((text) => (
-            <li key={text}>{tell(text)}</li>
+          {item.cautions.map((text) => (
+            <li key={text}>{translate(text)}</li>
           ))}
         </ul>
       </Disclosure>
@@ -107,64 +107,64 @@ const About = ({ line }: { readonly line: LineDraft }) => (
   </>
 );
 
-const Leaving = ({ line, index, send }: { line: LineDraft; index: number; send: PageProps['send'] }) =>
-  line.sets.length > 0 || isCuffOn(line) ? null : (
+const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: PageProps['send'] }) =>
+  item.sets.length > 0 || isCuffOn(item) ? null : (
     <div className="actions-quiet">
-      {line.isLighter ? null : (
+      {item.isEasierSession ? null : (
         <Button tone="quiet" onClick={() => send({ type: 'lighter' })}>
-          {say('today.lighter')}
+          {t('today.lighter')}
         </Button>
       )}
-      <Button tone="quiet" onClick={() => send({ type: 'leave-out', line: index })}>
-        {say('line.skip')}
+      <Button tone="quiet" onClick={() => send({ type: 'leave-out', item: index })}>
+        {t('line.skip')}
       </Button>
       <Button tone="quiet" onClick={() => send({ type: 'finish-here' })}>
-        {say('line.finish')}
+        {t('line.finish')}
       </Button>
     </div>
   );
 
-export const LinePage = ({ draft, line: index, send }: PageProps) => {
-  const line = draft.lines[index]!;
-  const load = useLoad(line);
+export const ItemPage = ({ draft, item: index, send }: PageProps) => {
+  const item = draft.items[index]!;
+  const load = useLoad(item);
   const take = (loadKg: number | null) => {
-    if (loadKg !== null) send({ type: 'load', line: index, loadKg });
+    if (loadKg !== null) send({ type: 'load', item: index, loadKg });
     send({ type: 'next' });
   };
   const goOn = () => {
-    if (!asksLoad(line)) return take(null);
+    if (!asksLoad(item)) return take(null);
     const problem = loadProblem(load.pick, load.typed);
     load.setProblem(problem);
     if (problem) return;
     const loadKg = load.pick === 'planned' ? load.plannedKg : kilogramsOf(readNumber(load.typed) ?? 0);
-    if (isFarOver(loadKg, load.plannedKg) && loadKg !== line.loadKg) load.setSure(loadKg);
+    if (isFarOver(loadKg, load.plannedKg) && loadKg !== item.loadKg) load.setSure(loadKg);
     else take(loadKg);
   };
-  const number = draft.lines.indexOf(line) + 1;
+  const number = draft.items.indexOf(item) + 1;
   return (
     <div className="stack">
       <ErrorSummary problems={load.problem ? [load.problem] : []} />
-      <PageHeading caption={say('session.caption', { number, of: draft.lines.length })}>
-        {tell(line.title)}
+      <PageHeading caption={t('session.caption', { number, of: draft.items.length })}>
+        {translate(item.title)}
       </PageHeading>
-      <About line={line} />
-      {asksLoad(line) ? <LoadQuestion load={load} /> : null}
+      <About item={item} />
+      {asksLoad(item) ? <LoadQuestion load={load} /> : null}
       {load.sure === null ? (
         <Button isLarge isWide onClick={goOn}>
-          {say(line.dose.method === 'occlusion' ? 'ask.continue' : 'line.start')}
+          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'line.start')}
         </Button>
       ) : (
         <ConfirmQuestion
-          question={say('line.load-sure', { weight: weightText(load.sure) })}
-          yes={say('line.load-sure-yes', { weight: weightText(load.sure) })}
-          no={say('line.load-sure-no')}
+          question={t('line.load-sure', { weight: weightText(load.sure) })}
+          yes={t('line.load-sure-yes', { weight: weightText(load.sure) })}
+          no={t('line.load-sure-no')}
           onYes={() => take(load.sure)}
           onNo={() => load.setSure(null)}
         >
-          <p>{say('line.load-sure-note')}</p>
+          <p>{t('line.load-sure-note')}</p>
         </ConfirmQuestion>
       )}
-      <Leaving line={line} index={index} send={send} />
+      <Leaving item={item} index={index} send={send} />
     </div>
   );
 };

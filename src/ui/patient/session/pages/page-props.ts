@@ -8,7 +8,7 @@ export interface PageProps {
   readonly clinic: TodayView['clinic'];
   /** Joint, exercise and set the step speaks of. */
   readonly joint: SessionDraft['joints'][number];
-  readonly line: number;
+  readonly item: number;
   readonly set: number;
   readonly send: (event: SessionEvent) => void;
   readonly clock: () => number;

@@ -4,7 +4,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
-import { say, tell, type WordKey } from '#ui/words.ts';
+import { t, translate, type WordKey } from '#ui/words.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { type Score, setOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
@@ -12,21 +12,21 @@ import type { PageProps } from './page-props.ts';
 
 const reserves = ['0', '1', '2', '3', '4', '5'] as const;
 
-const ReserveQuestion = ({ draft, line, set, send }: PageProps) => {
-  const chosen = setOf(draft.lines[line]!, set).reserve;
+const ReserveQuestion = ({ draft, item, set, send }: PageProps) => {
+  const chosen = setOf(draft.items[item]!, set).reserve;
   return (
     <RadioGroup<string>
       name="reserve"
-      legend={say('rest.reserve')}
-      hint={say('rest.reserve-hint')}
+      legend={t('rest.reserve')}
+      hint={t('rest.reserve-hint')}
       options={[
-        ...reserves.map((value) => ({ value, label: say(`rest.reserve-${value}` as WordKey) })),
-        { value: 'unknown', label: say('ask.unknown'), isApart: true },
+        ...reserves.map((value) => ({ value, label: t(`rest.reserve-${value}` as WordKey) })),
+        { value: 'unknown', label: t('ask.unknown'), isApart: true },
       ]}
       chosen={chosen === null ? null : String(chosen)}
       onChoose={(value) => {
         const reserve: Score = value === 'unknown' ? value : Number(value);
-        send({ type: 'reserve', line, set, reserve });
+        send({ type: 'reserve', item, set, reserve });
       }}
     />
   );
@@ -47,38 +47,38 @@ const RestClock = ({ endsAt, clock }: RestClockProps) => {
         {clockText(left)}
       </p>
       <p className="soft" aria-live="polite">
-        {left > 0 ? say('rest.until', { time: timeText(endsAt) }) : say('rest.over')}
+        {left > 0 ? t('rest.until', { time: timeText(endsAt) }) : t('rest.over')}
       </p>
     </div>
   );
 };
 
 export const RestPage = (props: PageProps) => {
-  const { draft, line: index, set, send, clock } = props;
-  const line = draft.lines[index]!;
-  const isLast = set >= line.dose.sets;
-  const isCuff = line.dose.method === 'occlusion';
-  const { finishedAt } = setOf(line, set);
-  const letsDown = line.dose.method === 'occlusion' && line.dose.inflation === 'intermittent';
+  const { draft, item: index, set, send, clock } = props;
+  const item = draft.items[index]!;
+  const isLast = set >= item.dose.sets;
+  const isCuff = item.dose.method === 'occlusion';
+  const { finishedAt } = setOf(item, set);
+  const letsDown = item.dose.method === 'occlusion' && item.dose.inflation === 'intermittent';
   return (
     <div className="stack">
-      <PageHeading caption={tell(line.title)}>
-        {say(isLast ? 'set.caption' : 'rest.title', { set, of: line.dose.sets })}
+      <PageHeading caption={translate(item.title)}>
+        {t(isLast ? 'set.caption' : 'rest.title', { set, of: item.dose.sets })}
       </PageHeading>
       {isLast || finishedAt === null ? null : (
-        <RestClock endsAt={finishedAt + line.dose.restSeconds * 1000} clock={clock} />
+        <RestClock endsAt={finishedAt + item.dose.restSeconds * 1000} clock={clock} />
       )}
-      {letsDown && isCuffOn(line) ? (
-        <Button isLarge isWide onClick={() => send({ type: 'cuff-down', line: index, now: clock() })}>
-          {say('cuff.down')}
+      {letsDown && isCuffOn(item) ? (
+        <Button isLarge isWide onClick={() => send({ type: 'cuff-down', item: index, now: clock() })}>
+          {t('cuff.down')}
         </Button>
       ) : null}
-      {line.dose.method === 'occlusion' && line.dose.pulseShown && isCuffOn(line) ? (
-        <p>{say('cuff.pulse-rest')}</p>
+      {item.dose.method === 'occlusion' && item.dose.pulseShown && isCuffOn(item) ? (
+        <p>{t('cuff.pulse-rest')}</p>
       ) : null}
       {isCuff ? null : <ReserveQuestion {...props} />}
       <Button isLarge isWide onClick={() => send({ type: 'next' })}>
-        {isLast ? say('rest.go-on') : say('rest.next', { set: set + 1 })}
+        {isLast ? t('rest.go-on') : t('rest.next', { set: set + 1 })}
       </Button>
     </div>
   );

@@ -6,7 +6,7 @@ import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { say, tell } from '#ui/words.ts';
+import { t, translate } from '#ui/words.ts';
 import { Counter } from '../counter.tsx';
 import { setOf } from '../draft.ts';
 import type { PageProps } from './page-props.ts';
@@ -15,59 +15,61 @@ type Asked = Exclude<StopReason, 'none'>;
 const asked = stopReasons.filter((reason): reason is Asked => reason !== 'none');
 
 const labelOf = (reason: Asked, isCuff: boolean): string =>
-  reason === 'time' && isCuff ? say('stop.time-up') : say(`stop.${reason}`);
+  reason === 'time' && isCuff ? t('stop.time-up') : t(`stop.${reason}`);
 
-const ReasonQuestion = ({ draft, line: index, set, send, error }: PageProps & { error?: string }) => {
-  const line = draft.lines[index]!;
-  const { stopReason } = setOf(line, set);
+const ReasonQuestion = ({ draft, item: index, set, send, error }: PageProps & { error?: string }) => {
+  const item = draft.items[index]!;
+  const { stopReason } = setOf(item, set);
   return (
     <RadioGroup<Asked>
       name="stop-reason"
-      legend={say('stop.title')}
+      legend={t('stop.title')}
       error={error}
       options={asked.map((value) => ({
         value,
-        label: labelOf(value, line.dose.method === 'occlusion'),
+        label: labelOf(value, item.dose.method === 'occlusion'),
         isApart: value === 'unknown',
       }))}
       chosen={stopReason === 'none' ? null : stopReason}
-      onChoose={(reason) => send({ type: 'stop-reason', line: index, set, reason })}
+      onChoose={(reason) => send({ type: 'stop-reason', item: index, set, reason })}
     />
   );
 };
 
 export const StopPage = (props: PageProps) => {
-  const { draft, line: index, set, send } = props;
-  const line = draft.lines[index]!;
-  const { repetitions, stopReason, isStopped, lostCount } = setOf(line, set);
+  const { draft, item: index, set, send } = props;
+  const item = draft.items[index]!;
+  const { repetitions, stopReason, isStopped, lostCount } = setOf(item, set);
   const [asksCount] = useState(isStopped && repetitions === null && !lostCount);
   const [error, setError] = useState<string | undefined>();
   // The last set, and work with the cuff off again, leave nothing to go on with.
-  const isOver = set >= line.dose.sets || line.dose.method === 'occlusion';
+  const isOver = set >= item.dose.sets || item.dose.method === 'occlusion';
   const take = (isLeft: boolean) => {
-    if (stopReason === null) return setError(say('ask.choose-must'));
+    if (stopReason === null) return setError(t('ask.choose-must'));
     // Feeling unwell is looked at more closely at once.
     if (stopReason === 'symptom' && !draft.lookedAt.includes(draft.step)) return send({ type: 'unwell' });
-    send({ type: 'stop-done', line: index, set, isLeft });
+    send({ type: 'stop-done', item: index, set, isLeft });
   };
   const [first, second] = stopReason === 'joint-pain' ? [true, false] : [false, true];
-  const text = (isLeft: boolean) => say(isLeft ? 'stop.leave' : 'stop.next-set');
+  const text = (isLeft: boolean) => t(isLeft ? 'stop.leave' : 'stop.next-set');
   return (
     <div className="stack">
       <ErrorSummary problems={error && stopReason === null ? [{ field: 'stop-reason', text: error }] : []} />
-      <PageHeading caption={tell(line.title)}>{say('set.caption', { set, of: line.dose.sets })}</PageHeading>
+      <PageHeading caption={translate(item.title)}>
+        {t('set.caption', { set, of: item.dose.sets })}
+      </PageHeading>
       {asksCount ? (
         <Counter
           repetitions={repetitions}
           startsAt={1}
-          label={say('stop.count')}
-          onCount={(count) => send({ type: 'count', line: index, set, repetitions: count })}
+          label={t('stop.count')}
+          onCount={(count) => send({ type: 'count', item: index, set, repetitions: count })}
         />
       ) : null}
       <ReasonQuestion {...props} error={stopReason === null ? error : undefined} />
       {isOver ? (
         <Button isLarge isWide onClick={() => take(true)}>
-          {say('ask.continue')}
+          {t('ask.continue')}
         </Button>
       ) : (
         <div className="actions">

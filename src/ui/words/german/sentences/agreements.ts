@@ -4,7 +4,7 @@ import type { Sentences } from '../../telling.ts';
  * What each proposed agreement says, in German. A wording the clinic wrote itself stays in the words it
  * was written in. Read by nobody yet; agreeing to a translation is agreeing to the version it translates.
  */
-export const agreementSentences: Sentences = {
+export const consentSentences: Sentences = {
   'A cuff or wrap holds back blood in one arm or leg while I exercise. A clinician stays beside me. It can hurt, leave marks or numbness, and rarely cause a clot, a fainting spell or muscle damage. I can stop at any time and need no reason.':
     'Eine Manschette oder ein Wickel staut das Blut in einem Arm oder Bein, während ich übe. Eine Fachperson bleibt neben mir. Es kann weh tun, Spuren oder Taubheit hinterlassen und selten zu einem Blutgerinnsel, einer Ohnmacht oder einem Muskelschaden führen. Ich kann jederzeit aufhören und brauche keinen Grund.',
   'I do this at home, alone. Nobody watches me. I can take the cuff off by myself with either hand. If the phone stops, I take it off. I take it off at numbness, sharp pain, or a limb that turns white or blue. I can stop at any time and need no reason.':

@@ -1,7 +1,7 @@
 import type { Sentences } from '../../telling.ts';
 
 /** The sheet for the time after care, in German. Read by nobody yet; whoever hands it over has read it. */
-export const sheetSentences: Sentences = {
+export const summarySentences: Sentences = {
   'Telephone {phone}': 'Telefon {phone}',
   '{name}, born {=day}': '{name}, geboren am {=day}',
   'What to do on your own': 'Was Sie selbst tun können',

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/account/access-screen.tsx';
-import { HandOnSection } from '#ui/account/hand-on-section.tsx';
+import { RecordFiles } from '#ui/account/hand-on-section.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { fullName, RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { SiteForm } from '#ui/clinician/record/site-form.tsx';
@@ -30,7 +30,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
             when={when}
           />
           <SiteForm patientId={patientId} sites={team.sites} siteId={team.siteId} />
-          <HandOnSection {...{ patientId, day, when }} {...(await staff.recordFile.list({ patientId }))} />
+          <RecordFiles {...{ patientId, day, when }} {...(await staff.recordFile.list({ patientId }))} />
         </div>
       </RecordFrame>
     </ClinicFrame>

@@ -16,8 +16,8 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
         <CareLinks patientId={patientId} />
         <CareScreen
           patientId={patientId}
-          agreements={await staff.consents.list({ patientId })}
-          gate={await staff.visits.homeGate({ patientId })}
+          consents={await staff.consents.list({ patientId })}
+          homeEligibility={await staff.visits.homeEligibility({ patientId })}
           care={await staff.care.list({ patientId })}
           clock={clock}
           day={day}

@@ -11,8 +11,8 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);
   const patientId = patient.id;
   const { inForce } = await staff.prescriptions.list({ patientId });
-  const exercises = inForce.map(({ id, prescriptionItemId, dose, badDay }) => ({
-    prescriptionItemId,
+  const exercises = inForce.map(({ id, itemId, dose, badDay }) => ({
+    itemId,
     prescriptionId: id,
     title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
     dose,

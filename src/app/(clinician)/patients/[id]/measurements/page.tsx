@@ -16,7 +16,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
   const { person, staff, patient, day } = await recordPage(params);
   const patientId = patient.id;
   const { kind } = await searchParams;
-  const { record, choices } = await staff.review.get({ patientId, days: 14 });
+  const { record, settings } = await staff.review.get({ patientId, days: 14 });
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/measurements">
@@ -26,7 +26,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
           rows={await staff.measurements.list({ patientId })}
           effusions={record.effusions}
           day={day}
-          pressureValidDays={withDefaults(choices)['occlusion-pressure-valid-days']!}
+          pressureValidDays={withDefaults(settings)['occlusion-pressure-valid-days']!}
           open={typeof kind === 'string' ? kind : null}
         />
       </RecordFrame>

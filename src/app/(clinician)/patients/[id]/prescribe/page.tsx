@@ -24,7 +24,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
           outcomes={await staff.screening.outcomes({ patientId })}
           measurements={await staff.measurements.list({ patientId })}
           method={methodFrom(method)}
-          version={versions.findLast((version) => version.prescriptionItemId === line) ?? null}
+          version={versions.findLast((version) => version.itemId === line) ?? null}
           signer={person.name}
         />
       </RecordFrame>

@@ -14,7 +14,7 @@ const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
       <RecordFrame patient={patient} day={day} section="/screening">
         <ScreeningScreen
           patientId={patientId}
-          sheet={await staff.screening.sheet({ patientId })}
+          screening={await staff.screening.sheet({ patientId })}
           outcomes={await staff.screening.outcomes({ patientId })}
           day={day}
         />

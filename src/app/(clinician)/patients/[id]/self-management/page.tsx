@@ -1,31 +1,31 @@
 import type { Metadata } from 'next';
-import { sheetInWords } from '#ui/care/papers/paper-in-words.ts';
-import type { PaperLanguage } from '#ui/care/papers/paper-view.tsx';
+import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
+import type { DocumentLanguage } from '#ui/care/papers/paper-view.tsx';
 import { wordsIn } from '#ui/words/in-language.ts';
 import { recordPage } from '../../../clinic-page.ts';
-import { PaperFrame, type PaperPageProps, paperFacts } from '../../../paper-frame.tsx';
+import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../paper-frame.tsx';
 
 export const metadata: Metadata = { title: 'Self-management sheet' };
 
-const SelfManagementPage = async ({ params, searchParams }: PaperPageProps) => {
+const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) => {
   const at = await recordPage(params);
-  const facts = await paperFacts(at, searchParams);
+  const facts = await documentFacts(at, searchParams);
   const { language: asked } = await searchParams;
   const tag = asked === 'de' ? 'de' : 'en';
-  const { tell } = await wordsIn(tag);
-  const language: PaperLanguage | undefined = tell && { tag, tell };
+  const { translate } = await wordsIn(tag);
+  const language: DocumentLanguage | undefined = translate && { tag, translate };
   const other = new URLSearchParams({
     episode: facts?.episode.id ?? '',
     language: language ? 'en' : 'de',
   });
   return (
-    <PaperFrame at={at} paper={sheetInWords(facts, tell)} language={language}>
+    <DocumentFrame at={at} document={summaryInWords(facts, translate)} language={language}>
       <p className="screen-only">
         <a href={`/patients/${at.patient.id}/self-management?${other}`}>
           {language ? 'The sheet in English' : 'The sheet in German, read by nobody yet'}
         </a>
       </p>
-    </PaperFrame>
+    </DocumentFrame>
   );
 };
 
