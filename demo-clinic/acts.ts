@@ -1,11 +1,11 @@
 /** Short forms for what a clinician does, so that a story reads like a note. */
-import type { ConsentKind } from '#core/care/consent.ts';
-import type { GoalState } from '#core/care/goals.ts';
-import type { Joint } from '#core/joints.ts';
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
+import type { GoalState } from '#core/episode/goals.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
-import type { Weekday } from '#core/programme/planned-sessions.ts';
 import { type ScreeningItemId, screeningItems } from '#core/screening/items.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { weekdayNames } from './diary.ts';
 import type { Act, Taken } from './story.ts';
 

@@ -1,7 +1,8 @@
 /** What a clinician does at a visit, through the functions the desk uses. */
-import { addDays } from '#core/day.ts';
+
 import { type PrescriptionRequest, proposePrescription } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/baselines.ts';
 import { signPreApproval } from '#data/care.ts';

@@ -1,6 +1,6 @@
 /** The compact rows of a diary, read into what was answered on each day. */
-import type { StopReason } from '#core/model/record.ts';
-import { stopReasons } from '#core/model/record.ts';
+import type { StopReason } from '#core/record/record.ts';
+import { stopReasons } from '#core/record/record.ts';
 import type { Remark, Week } from './story.ts';
 
 export interface SessionDay {

@@ -1,5 +1,5 @@
 /** Where a story happens: who acts, at which instant, in which zone. */
-import { addDays, type Day } from '#core/day.ts';
+import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt, instantAt } from '#data/civil-time.ts';
 import type { Store } from '#data/store/store.ts';

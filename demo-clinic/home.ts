@@ -1,5 +1,5 @@
 /** Things people of the stories have at home beside an ordinary household. */
-import { householdEquipment } from '#core/prescribing/equipment.ts';
+import { householdEquipment } from '#core/exercises/equipment.ts';
 
 export const atHome = (...more: readonly string[]): readonly string[] => [...householdEquipment, ...more];
 

@@ -1,7 +1,7 @@
 /** What a patient's phone sends for one day of a diary. */
-import type { Joint } from '#core/joints.ts';
-import { entryFormat, type MorningEntry, type SessionEntry } from '#core/model/entries.ts';
-import { linesOn } from '#core/programme/planned-sessions.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { linesOn } from '#core/prescribing/programme/planned-sessions.ts';
+import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
 import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
 import { programmesOf } from '#data/programmes.ts';

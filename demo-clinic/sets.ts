@@ -1,6 +1,6 @@
 /** The sets a diary's session speaks of, against the dose in force. */
-import type { Dose } from '#core/model/dose.ts';
-import type { SetRecord } from '#core/model/record.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { SetRecord } from '#core/record/record.ts';
 import type { SessionDay } from './diary.ts';
 
 /** What the patient picks up or straps on. */

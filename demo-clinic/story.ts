@@ -3,17 +3,18 @@
  * answered day by day, and the decisions a physiotherapist would expect, written down beside them.
  * Days are counted from day 0, always a Monday.
  */
-import type { ConsentKind } from '#core/care/consent.ts';
-import type { GoalState } from '#core/care/goals.ts';
-import type { Contact, DecisionWord } from '#core/engine/answers.ts';
-import type { RedFlag } from '#core/engine/facts.ts';
-import type { Joint, Limb, Side } from '#core/joints.ts';
-import type { Method } from '#core/methods.ts';
-import type { Measurement } from '#core/model/measurement.ts';
-import type { CareEvent, Effusion, Swelling } from '#core/model/record.ts';
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Contact, DecisionWord } from '#core/decision/answers.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
+import type { GoalState } from '#core/episode/goals.ts';
+import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
+import type { Method } from '#core/prescribing/methods.ts';
+import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
-import type { Weekday } from '#core/programme/planned-sessions.ts';
+import type { CareEvent, Effusion, Swelling } from '#core/record/record.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { CareProfile, NewPatient } from '#data/people.ts';
 
 /** A measurement without its day: the day is that of the visit. */

@@ -1,6 +1,6 @@
 /** A morning and a session of a long story as the record holds them. */
-import type { Joint } from '#core/joints.ts';
-import type { MorningRecord, PrescriptionVersion, SessionRecord } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { MorningRecord, PrescriptionVersion, SessionRecord } from '#core/record/record.ts';
 import { pickedUpKg } from '../sets.ts';
 import type { YearMorning, YearSession } from './long-story.ts';
 

@@ -3,23 +3,24 @@
  * reductions act at once, increases wait for the clinician’s Monday, and the patient does what is
  * offered that day.
  */
-import { jointsLoaded } from '#core/catalogue/catalogue.ts';
-import { addDays, dayNumber } from '#core/day.ts';
-import type { Answers, Today } from '#core/engine/answers.ts';
-import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { nextDoses } from '#core/engine/next-doses.ts';
-import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
-import { type Evaluation, evaluate } from '#core/engine/scope.ts';
-import type { Dose } from '#core/model/dose.ts';
+
+import type { Answers, Today } from '#core/decision/answers.ts';
+import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
+import type { DoseProposal } from '#core/decision/dose/proposal.ts';
+import { nextDoses } from '#core/decision/next-doses.ts';
+import { type Evaluation, evaluate } from '#core/decision/scope.ts';
+import { jointsLoaded } from '#core/exercises/catalogue.ts';
+import { householdEquipment } from '#core/exercises/equipment.ts';
+import { ladderAtHome } from '#core/exercises/ladder/ladder-at-home.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,
   MorningRecord,
   PatientRecord,
   PrescriptionVersion,
   SessionRecord,
-} from '#core/model/record.ts';
-import { householdEquipment } from '#core/prescribing/equipment.ts';
-import { ladderAtHome } from '#core/prescribing/ladder-at-home.ts';
+} from '#core/record/record.ts';
+import { addDays, dayNumber } from '#core/time/day.ts';
 import { morningRecord, sessionRecord } from './entries-of-a-year.ts';
 import type { LongStory } from './long-story.ts';
 import { easierOf, firstDay, recordAt, setOn } from './record-of-a-year.ts';

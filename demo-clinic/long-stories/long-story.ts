@@ -3,10 +3,10 @@
  * a day. Nothing is drawn at random; the scatter is a fixed pattern. Beside it stands what a
  * physiotherapist would expect on chosen days. Day 0 is a Monday.
  */
-import type { DecisionWord } from '#core/engine/answers.ts';
-import type { Joint } from '#core/joints.ts';
-import type { LowLoadDose } from '#core/model/dose.ts';
-import type { CareEvent, Swelling } from '#core/model/record.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
+import type { CareEvent, Swelling } from '#core/record/record.ts';
 
 export interface YearMorning {
   readonly pain: number | null;

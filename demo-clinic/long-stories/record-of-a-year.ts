@@ -1,6 +1,6 @@
 /** The record of a long story as it stands on a day. */
-import { addDays } from '#core/day.ts';
-import type { LowLoadDose } from '#core/model/dose.ts';
+
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,
   MorningRecord,
@@ -8,7 +8,8 @@ import type {
   PlannedSession,
   PrescriptionVersion,
   SessionRecord,
-} from '#core/model/record.ts';
+} from '#core/record/record.ts';
+import { addDays } from '#core/time/day.ts';
 import type { LongStory } from './long-story.ts';
 
 /** A Monday. */

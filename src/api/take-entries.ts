@@ -6,7 +6,7 @@ import {
   sessionEntryFields,
   twoHoursEntryConsistent,
   twoHoursEntryFields,
-} from '#core/model/entries.ts';
+} from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
 import { isZone } from '#data/civil-time.ts';
 import type { Stored } from '#data/known-entries.ts';

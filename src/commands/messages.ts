@@ -2,7 +2,7 @@
  * Prints every sentence a patient may read, one JSON line a distinct text: area, keys, language, text, and
  * who approved the wording. A sentence with cases has a line for each, its key ending in "/one" or "/knee".
  */
-import { joints } from '#core/joints.ts';
+import { joints } from '#core/exercises/joints.ts';
 import { everyLanguage, type SpokenLanguage } from '#messages/every-language.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { type SentenceRow, sentenceRows } from '#messages/sentence-rows.ts';

@@ -3,9 +3,10 @@
  * [--<clinic choice> N]`: invented diaries by type through the engine and the dose rules. Prints what the rules did; symptoms are independent of load, so nothing
  * here says that loading helps or harms. Exit 2 on wrong use.
  */
-import { checkSettings } from '#core/clinic-choice.ts';
-import { decisions } from '#core/engine/answers.ts';
-import { type EngineSettingValues, engineDefaults, engineSettings } from '#core/engine/choices.ts';
+
+import { decisions } from '#core/decision/answers.ts';
+import { type EngineSettingValues, engineDefaults, engineSettings } from '#core/decision/settings.ts';
+import { checkSettings } from '#core/sources/clinic-setting.ts';
 import { readNumbers } from './prove.ts';
 import { diaryTypes } from './simulated-diaries/diary-types.ts';
 import { summarise, type TypeSummary } from './simulated-diaries/summary.ts';

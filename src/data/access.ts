@@ -2,7 +2,7 @@
  * Who is asking, for which clinic, at which clinical instant. Every data function takes one, so a
  * query cannot be written without its clinic.
  */
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Store } from './store/store.ts';
 
 export interface Access {

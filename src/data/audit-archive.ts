@@ -8,7 +8,7 @@ import { createHmac } from 'node:crypto';
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, readFileSync, writeSync } from 'node:fs';
 import path from 'node:path';
 import { and, asc, eq, gte, lt, lte, max, min } from 'drizzle-orm';
-import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from './access.ts';
 import { type Acting, type AuditRow, appendAudit } from './audit.ts';
 import { settingValue } from './choices.ts';

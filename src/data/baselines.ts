@@ -1,8 +1,8 @@
 /** Freezing the usual values of a joint; each freeze is a new row and the newest counts. */
 import { randomUUID } from 'node:crypto';
-import { proposeBaseline } from '#core/engine/propose-baseline.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Baseline } from '#core/model/record.ts';
+import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Baseline } from '#core/record/record.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -1,7 +1,7 @@
 /** The care around a patient's dose as the core asks for it. */
-import type { CareAround } from '#core/care/closings.ts';
-import { episodeStatusOn } from '#core/care/episode-standing.ts';
-import { type Suspension, suspensionOn } from '#core/care/holds.ts';
+import type { CareAround } from '#core/episode/care-eligibility.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import { type Suspension, suspensionOn } from '#core/episode/suspensions.ts';
 import type { Access } from './access.ts';
 import { eventsOf } from './care-events.ts';
 import { consentsOf } from './consents.ts';

@@ -1,9 +1,9 @@
 /** Things that happened and may blunt a score, open a review or close a method. */
 import { randomUUID } from 'node:crypto';
 import { asc, eq } from 'drizzle-orm';
-import type { RecordedEvent } from '#core/care/event-effects.ts';
-import type { Joint } from '#core/joints.ts';
-import type { CareEvent } from '#core/model/record.ts';
+import type { RecordedEvent } from '#core/episode/event-effects.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { CareEvent } from '#core/record/record.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -3,16 +3,16 @@
  * clinic in a fixed number of queries. Both end in the same function, so that they cannot differ.
  */
 import { asc, eq } from 'drizzle-orm';
-import type { Episode } from '#core/care/episode.ts';
-import { episodeStatusOn } from '#core/care/episode-standing.ts';
-import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/care/event-effects.ts';
-import { type Day, dayNumber } from '#core/day.ts';
-import { limitsInForce } from '#core/engine/dose/limits.ts';
-import { joints } from '#core/joints.ts';
-import type { Limit } from '#core/model/record.ts';
-import { worklistSettings } from '#core/worklist/choices.ts';
-import { kindOf } from '#core/worklist/due-matters.ts';
-import { type CareState, dangers, type WorklistDecision } from '#core/worklist/matter.ts';
+import { limitsInForce } from '#core/decision/dose/limits.ts';
+import type { Episode } from '#core/episode/episode.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/episode/event-effects.ts';
+import { joints } from '#core/exercises/joints.ts';
+import type { Limit } from '#core/record/record.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
+import { kindOf } from '#core/worklist/due-items.ts';
+import { type CareState, dangers, type WorklistDecision } from '#core/worklist/item.ts';
+import { worklistSettings } from '#core/worklist/settings.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { eventsOf } from './care-events.ts';

@@ -4,7 +4,7 @@
  */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, gt, gte, inArray } from 'drizzle-orm';
-import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { settingValue } from './choices.ts';

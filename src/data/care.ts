@@ -1,9 +1,9 @@
 /** Limits on a joint, and steps approved ahead. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq } from 'drizzle-orm';
-import type { PreApproval } from '#core/engine/dose/pre-approval.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Limit } from '#core/model/record.ts';
+import type { PreApproval } from '#core/decision/dose/pre-approval.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Limit } from '#core/record/record.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

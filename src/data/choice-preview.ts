@@ -1,11 +1,11 @@
 /** What other numbers would have decided: stored decisions of the last weeks, decided again from their stored facts. */
 import { and, asc, eq, gt, gte } from 'drizzle-orm';
-import type { SettingValues } from '#core/clinic-choice.ts';
-import { addDays, type Day } from '#core/day.ts';
-import type { DecisionWord } from '#core/engine/answers.ts';
-import { engineSettingValues } from '#core/engine/choices.ts';
-import { decide, decisionRank } from '#core/engine/decide.ts';
-import { isSame } from '#core/engine/replay.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
+import { decide, decisionRank } from '#core/decision/decide.ts';
+import { isSame } from '#core/decision/replay.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { decision, patientIdentity } from './schema/schema.ts';
 

@@ -1,7 +1,7 @@
 /** The clinic's own numbers, as versions. */
 import { randomUUID } from 'node:crypto';
 import { desc, eq } from 'drizzle-orm';
-import type { ClinicSetting, SettingValues } from '#core/clinic-choice.ts';
+import type { ClinicSetting, SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { clinicChanged } from './changed.ts';

@@ -1,6 +1,6 @@
 /** Instants and civil days in a time zone. */
 import { Temporal } from 'temporal-polyfill';
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 
 const at = (instant: number, zone: string) =>
   Temporal.Instant.fromEpochMilliseconds(instant).toZonedDateTimeISO(zone);

@@ -7,8 +7,8 @@ import {
   consentKinds,
   consentTitles,
   hangsOn,
-} from '#core/care/consent.ts';
-import { proposedWordings, proposedWordingVersion } from '#core/care/consent-wording.ts';
+} from '#core/episode/consent.ts';
+import { proposedWordings, proposedWordingVersion } from '#core/episode/consent-wording.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

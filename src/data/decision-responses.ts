@@ -1,8 +1,8 @@
 /** What clinicians answered to decisions: records of their own, never an edit of a decision. */
 import { randomUUID } from 'node:crypto';
 import { desc } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
-import type { DecisionWord } from '#core/engine/answers.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -1,14 +1,14 @@
 /** Decisions with all that is needed to replay them, the doses proposed after them, and what clinicians answered. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, getTableColumns, gte, sql } from 'drizzle-orm';
-import type { Caution } from '#core/caution.ts';
-import type { SettingValues } from '#core/clinic-choice.ts';
-import type { Day } from '#core/day.ts';
-import type { Answers, Contact, DecisionWord } from '#core/engine/answers.ts';
-import type { WorklistReason } from '#core/engine/dose/proposal.ts';
-import type { Facts } from '#core/engine/facts.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
+import type { Answers, Contact, DecisionWord } from '#core/decision/answers.ts';
+import type { WorklistReason } from '#core/decision/dose/proposal.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

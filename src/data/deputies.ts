@@ -1,7 +1,7 @@
 /** Who takes over danger nobody has acknowledged, and who looks after a pause until when. */
 import { randomUUID } from 'node:crypto';
 import { and, desc, eq, isNull } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed, clinicChanged } from './changed.ts';

@@ -4,8 +4,8 @@
  */
 import { randomUUID } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
-import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
-import { flagsWithLimb } from '#core/occlusion/limb-check.ts';
+import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

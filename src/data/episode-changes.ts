@@ -4,11 +4,11 @@
  * and what a phone sends later is stored as before.
  */
 import { and, eq } from 'drizzle-orm';
-import { checkChange, closedStates, type Episode, type WantedChange } from '#core/care/episode.ts';
-import { episodeStatusOn } from '#core/care/episode-standing.ts';
+import { checkChange, closedStates, type Episode, type WantedChange } from '#core/episode/episode.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
 
 import { type Outcome, refuse } from '#core/outcome.ts';
-import { dangers } from '#core/worklist/matter.ts';
+import { dangers } from '#core/worklist/item.ts';
 import type { Access } from './access.ts';
 import { changeEpisode, episodesOf } from './episodes.ts';
 import { endPrescription } from './prescribing.ts';

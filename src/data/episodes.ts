@@ -1,8 +1,8 @@
 /** Stretches of care: opened once, changed by rows of their own, never edited. */
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
-import type { Episode, EpisodeState, WantedChange } from '#core/care/episode.ts';
-import type { Joint } from '#core/joints.ts';
+import type { Episode, EpisodeState, WantedChange } from '#core/episode/episode.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -5,16 +5,16 @@
  * kept as an unsigned version and waits.
  */
 
-import type { SettingValues } from '#core/clinic-choice.ts';
-import { defaultsOf } from '#core/clinic-choice.ts';
-import { addDays } from '#core/day.ts';
-import { engineSettings } from '#core/engine/choices.ts';
-import { isBaselineDueForReview } from '#core/engine/propose-baseline.ts';
-import { engineVersion } from '#core/engine/rules/table.ts';
-import { type Evaluation, evaluate, type JointEvaluation } from '#core/engine/scope.ts';
-import { withDecisionsInForce } from '#core/engine/standing.ts';
-import type { Joint } from '#core/joints.ts';
-import type { PatientRecord } from '#core/model/record.ts';
+import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
+import { withDecisionsInForce } from '#core/decision/decisions-in-force.ts';
+import { engineVersion } from '#core/decision/rules/table.ts';
+import { type Evaluation, evaluate, type JointEvaluation } from '#core/decision/scope.ts';
+import { engineSettings } from '#core/decision/settings.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { flagBaselineForReview } from './baselines.ts';
 import { settingsOf } from './choices.ts';

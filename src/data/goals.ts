@@ -1,6 +1,6 @@
 /** Goals of a patient, each step an append-only row. */
 import { asc } from 'drizzle-orm';
-import type { GoalStep } from '#core/care/goals.ts';
+import type { GoalStep } from '#core/episode/goals.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';

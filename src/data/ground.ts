@@ -1,9 +1,9 @@
 /** What a dose is proposed on, read from the record. */
-import { withCare } from '#core/care/closings.ts';
-import { ageYears } from '#core/day.ts';
-import type { PrescribingContext } from '#core/prescribing/ground.ts';
-import { withDefaults } from '#core/prescribing/ground.ts';
+import { withCare } from '#core/episode/care-eligibility.ts';
+import type { PrescribingContext } from '#core/prescribing/prescribing-context.ts';
+import { withDefaults } from '#core/prescribing/prescribing-context.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
+import { ageYears } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { careAroundOf } from './care-around.ts';

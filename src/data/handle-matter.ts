@@ -1,7 +1,7 @@
 /** What a clinician does about a matter: acknowledging it, giving it to somebody, putting it off. */
 import { randomUUID } from 'node:crypto';
 import { and, eq } from 'drizzle-orm';
-import { dangers } from '#core/worklist/matter.ts';
+import { dangers } from '#core/worklist/item.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -1,13 +1,18 @@
 /** The page for the colleague, read from the record. */
 import { and, asc, eq } from 'drizzle-orm';
-import { episodeStatusOn } from '#core/care/episode-standing.ts';
-import { ineligibleMethods, lastDecisions, overridesInForce, pauseLines } from '#core/care/handover.ts';
-import { ineligibleAtHome } from '#core/care/home-gate.ts';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import { addDays, dayNumber } from '#core/day.ts';
-import { limitsInForce } from '#core/engine/dose/limits.ts';
-import { joints, limbs, sides } from '#core/joints.ts';
-import { dangers } from '#core/worklist/matter.ts';
+import { limitsInForce } from '#core/decision/dose/limits.ts';
+import {
+  ineligibleMethods,
+  lastDecisions,
+  overridesInForce,
+  pauseLines,
+} from '#core/episode/documents/handover.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import { ineligibleAtHome } from '#core/episode/home-eligibility.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import { joints, limbs, sides } from '#core/exercises/joints.ts';
+import { addDays, dayNumber } from '#core/time/day.ts';
+import { dangers } from '#core/worklist/item.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { responsesOf } from './decision-responses.ts';

@@ -1,6 +1,6 @@
 /** Watched occlusion sessions and checks of what a patient can do with a cuff alone. */
 import { asc } from 'drizzle-orm';
-import type { HomeCheck, HomeFacts, SupervisedSession } from '#core/care/home-gate.ts';
+import type { HomeCheck, HomeFacts, SupervisedSession } from '#core/episode/home-eligibility.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';

@@ -4,7 +4,7 @@
  */
 import { createHmac, randomUUID } from 'node:crypto';
 import { and, desc, eq, gt, isNull } from 'drizzle-orm';
-import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { settingValue } from './choices.ts';

@@ -1,7 +1,7 @@
 /** Whether an entry of a phone is here already: the same, or one that says something else under the same id. */
 import { hash, randomUUID } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
-import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

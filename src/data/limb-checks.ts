@@ -1,8 +1,8 @@
 /** What a patient saw of fingers or toes after a cuff, newest day first. */
 import { and, desc, gte, sql } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
-import type { PatientRecord } from '#core/model/record.ts';
-import type { LimbCheck } from '#core/occlusion/limb-check.ts';
+import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { trainingSession } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';

@@ -1,8 +1,8 @@
 /** Sessions and mornings of a patient as the core sees them. A null score stays null; an amended entry is replaced. */
 import { and, gte, sql } from 'drizzle-orm';
-import { type Day, daysBetween } from '#core/day.ts';
-import type { MorningRecord, SessionRecord } from '#core/model/record.ts';
-import { programmeSettings } from '#core/programme/choices.ts';
+import { programmeSettings } from '#core/prescribing/programme/settings.ts';
+import type { MorningRecord, SessionRecord } from '#core/record/record.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { settingValue } from './choices.ts';
 import { dayAt, minuteOfDay } from './civil-time.ts';

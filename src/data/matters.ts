@@ -3,14 +3,14 @@
  * the transaction commits the patient's matters, or all of the clinic's, are worked out again.
  */
 import { and, asc, eq } from 'drizzle-orm';
-import type { SettingValues } from '#core/clinic-choice.ts';
-import { defaultsOf } from '#core/clinic-choice.ts';
-import { engineSettings } from '#core/engine/choices.ts';
-import { occlusionSettings } from '#core/occlusion/choices.ts';
-import { screeningSettings } from '#core/screening/choices.ts';
-import { worklistSettings } from '#core/worklist/choices.ts';
-import { dueItems, rankOf } from '#core/worklist/due-matters.ts';
-import { type DueAfter, type DueItem, dangers } from '#core/worklist/matter.ts';
+import { engineSettings } from '#core/decision/settings.ts';
+import { occlusionSettings } from '#core/prescribing/occlusion/settings.ts';
+import { screeningSettings } from '#core/screening/settings.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
+import { dueItems, rankOf } from '#core/worklist/due-items.ts';
+import { type DueAfter, type DueItem, dangers } from '#core/worklist/item.ts';
+import { worklistSettings } from '#core/worklist/settings.ts';
 import type { Access } from './access.ts';
 import { settingsOf } from './choices.ts';
 import { patientStateOf } from './patient-state.ts';

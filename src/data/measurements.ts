@@ -1,9 +1,9 @@
 /** Measurements, each an append-only row. */
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
-import type { Joint } from '#core/joints.ts';
-import type { Measurement } from '#core/model/measurement.ts';
-import type { Effusion } from '#core/model/record.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Effusion } from '#core/record/record.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { effusionTest, measurement } from './schema/schema.ts';

@@ -1,7 +1,7 @@
 /** A morning with what it says of each joint, as it comes gathered from the file: columns, and how to read them. */
 import { and, eq } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
-import type { JointMorningAnswers, MorningRecord } from '#core/model/record.ts';
+import type { JointMorningAnswers, MorningRecord } from '#core/record/record.ts';
+import type { Day } from '#core/time/day.ts';
 import { morning, morningJoint } from './schema/schema.ts';
 import { type Cells, listIn, nestedRows, numberIn, rowsIn, yesIn } from './store/nested-rows.ts';
 

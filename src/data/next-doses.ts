@@ -1,19 +1,19 @@
 /** The dose that follows for each prescribed exercise, stored with what it became. */
 
-import { screenedUntil } from '#core/care/screened-until.ts';
-import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
-import type { SettingValues } from '#core/clinic-choice.ts';
-import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { type ItemContext, nextDoses } from '#core/engine/next-doses.ts';
-import type { Evaluation, ItemEvaluation } from '#core/engine/scope.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
-import type { PatientRecord } from '#core/model/record.ts';
+import type { DoseProposal } from '#core/decision/dose/proposal.ts';
+import { type ItemContext, nextDoses } from '#core/decision/next-doses.ts';
+import type { Evaluation, ItemEvaluation } from '#core/decision/scope.ts';
+import { exerciseById, jointsLoaded } from '#core/exercises/catalogue.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { ladderAtHome } from '#core/exercises/ladder/ladder-at-home.ts';
 import { changesForClinician, changesForPatient } from '#core/prescribing/changes-in-words.ts';
-import type { PrescribingContext } from '#core/prescribing/ground.ts';
-import { ladderAtHome } from '#core/prescribing/ladder-at-home.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { PrescribingContext } from '#core/prescribing/prescribing-context.ts';
 import { cautionsOfDose } from '#core/prescribing/propose.ts';
-import { anthropometryOf } from '#core/prescribing/variation.ts';
+import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import { screenedUntil } from '#core/screening/screened-until.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Access } from './access.ts';
 import { preApprovalsOf } from './care.ts';
 import { type Proposal, proposalsOf, storeProposal } from './decisions.ts';

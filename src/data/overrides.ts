@@ -1,6 +1,6 @@
 /** How often clinicians of a clinic overruled each rule, so that a rule often overruled is looked at again. */
 import { and, eq, isNotNull } from 'drizzle-orm';
-import { overridesByRule } from '#core/engine/override.ts';
+import { overridesByRule } from '#core/decision/override.ts';
 import type { Access } from './access.ts';
 import { decision, decisionResponse } from './schema/schema.ts';
 

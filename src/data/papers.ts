@@ -1,6 +1,8 @@
 /** What the papers at the end of a stretch of care are put together from, read from the record. */
-import { closedStates, type Episode } from '#core/care/episode.ts';
-import { daysOff, episodeStatusOn } from '#core/care/episode-standing.ts';
+
+import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
+import type { DecisionInForce } from '#core/decision/decisions-in-force.ts';
+import { limitsInForce } from '#core/decision/dose/limits.ts';
 import {
   countLog,
   type DocumentChecks,
@@ -8,14 +10,13 @@ import {
   type DocumentFacts,
   type DocumentItem,
   type DocumentVersion,
-} from '#core/care/paper-facts.ts';
-import { type Day, dayNumber } from '#core/day.ts';
-import { limitsInForce } from '#core/engine/dose/limits.ts';
-import type { DecisionInForce } from '#core/engine/standing.ts';
-import { joints } from '#core/joints.ts';
-import { measurementForms } from '#core/model/measurement-fields.ts';
-import { plannedSessions } from '#core/programme/planned-sessions.ts';
+} from '#core/episode/documents/document-facts.ts';
+import { closedStates, type Episode } from '#core/episode/episode.ts';
+import { daysOff, episodeStatusOn } from '#core/episode/episode-status.ts';
+import { joints } from '#core/exercises/joints.ts';
+import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
 import { screeningItem, screeningItems } from '#core/screening/items.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { dayAt } from './civil-time.ts';

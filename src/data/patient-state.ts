@@ -1,10 +1,10 @@
 /** What the worklist knows of one patient, read through that patient's indexes. */
 import { and, asc, eq, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
-import type { PatientState, WorklistDecision, WorklistProposal } from '#core/worklist/matter.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
+import type { PatientState, WorklistDecision, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from './access.ts';
 import { careStateOf } from './care-state.ts';
 import {

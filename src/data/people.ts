@@ -1,8 +1,8 @@
 /** Clinics, patients and their care profiles. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { appendAudit, digestOfIds, noteRead } from './audit.ts';
 import { careProfile, clinic, patient, patientIdentity } from './schema/schema.ts';

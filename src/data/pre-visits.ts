@@ -1,7 +1,7 @@
 /** Questions answered on the phone before a visit. */
 import { desc } from 'drizzle-orm';
-import type { PreVisit } from '#core/care/pre-visit.ts';
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { PreVisit } from '#core/screening/pre-visit.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -1,10 +1,10 @@
 /** Writing prescriptions: a new version, its signature, its end. Each is a row of its own. */
 import { randomUUID } from 'node:crypto';
 import { and, desc, eq, max } from 'drizzle-orm';
-import type { Caution } from '#core/caution.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
-import type { PrescriptionVersion } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -1,9 +1,9 @@
 /** Prescriptions as append-only versions, each with its signature and its end. */
 import { asc, eq } from 'drizzle-orm';
-import type { Caution } from '#core/caution.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
-import type { PrescriptionVersion } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
 import type { Access } from './access.ts';
 import { prescription, prescriptionEnd, signature } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';

@@ -1,7 +1,7 @@
 /** Weekly programmes, as versions. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, max } from 'drizzle-orm';
-import type { Programme, ProgrammeItem } from '#core/programme/planned-sessions.ts';
+import type { Programme, ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { programme } from './schema/schema.ts';

@@ -1,6 +1,6 @@
 /** Who opened a record, for the patient: one line a person and day, from the audit chain. */
 import { and, desc, eq, gte, inArray, ne } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { auditStoredSince } from './audit-archive.ts';
 import { dayAt } from './civil-time.ts';

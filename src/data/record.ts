@@ -3,11 +3,11 @@
  * a null score stays null.
  */
 import { asc } from 'drizzle-orm';
-import { daysOff, withoutDaysOff } from '#core/care/episode-standing.ts';
-import { addDays } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Baseline, EffusionRecord, PatientRecord, PrescriptionVersion } from '#core/model/record.ts';
-import { plannedSessions } from '#core/programme/planned-sessions.ts';
+import { daysOff, withoutDaysOff } from '#core/episode/episode-status.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
+import type { Baseline, EffusionRecord, PatientRecord, PrescriptionVersion } from '#core/record/record.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { limitsOf } from './care.ts';
 import { eventsOf } from './care-events.ts';

@@ -1,6 +1,6 @@
 /** The next review as booked; the newest row counts, and a row without a day takes a booking back. */
 import { desc } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

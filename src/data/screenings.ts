@@ -1,7 +1,7 @@
 /** Screenings and clearances, as dated versions. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq } from 'drizzle-orm';
-import type { Clearance, Screening, ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { Clearance, Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { changed } from './changed.ts';

@@ -1,7 +1,7 @@
 /** A session with its sets and answers, as it comes gathered from the file: columns, and how to read them. */
 import { and, eq, type SQL, sql } from 'drizzle-orm';
-import type { Day } from '#core/day.ts';
-import type { JointSessionAnswers, SessionRecord, SetRecord } from '#core/model/record.ts';
+import type { JointSessionAnswers, SessionRecord, SetRecord } from '#core/record/record.ts';
+import type { Day } from '#core/time/day.ts';
 import { sessionJoint, setLog, trainingSession, twoHours } from './schema/schema.ts';
 import { type Cells, listIn, nestedRows, numberIn, rowsIn, yesIn } from './store/nested-rows.ts';
 

@@ -1,7 +1,7 @@
 /** Dates and instants the worklist needs of a patient, each a single value, found in one statement. */
 import { and, desc, eq, max, min, notExists, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import {
   clinic,
   entryConflict,

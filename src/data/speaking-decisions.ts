@@ -1,7 +1,7 @@
 /** The decisions that can speak for a joint now; what only a replay needs is left in the file. */
 import { and, asc, inArray, max, sql } from 'drizzle-orm';
 import { alias, unionAll } from 'drizzle-orm/sqlite-core';
-import type { Joint } from '#core/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from './access.ts';
 import type { Decision } from './decisions.ts';
 import { decision, decisionResponse } from './schema/schema.ts';

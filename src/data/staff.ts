@@ -1,7 +1,7 @@
 /** The clinic's own people: who signs in, with which powers. An account is never removed, only deactivated. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, isNull, ne } from 'drizzle-orm';
-import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
+import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { settingValue } from './choices.ts';

@@ -1,7 +1,8 @@
 /** What stands for each joint of a patient today: the engine's word, a clinician's, or an open pause. */
-import { addDays } from '#core/day.ts';
-import { type DecisionInForce, decisionsInForce } from '#core/engine/standing.ts';
-import type { Joint } from '#core/joints.ts';
+
+import { type DecisionInForce, decisionsInForce } from '#core/decision/decisions-in-force.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { responsesOf } from './decision-responses.ts';
 import { candidateDecisions } from './speaking-decisions.ts';

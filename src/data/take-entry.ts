@@ -1,6 +1,7 @@
 /** Stores an entry and evaluates the record in one transaction: no entry stands without its decision. */
-import { daysBetween } from '#core/day.ts';
-import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
+
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
+import { daysBetween } from '#core/time/day.ts';
 import type { Access } from './access.ts';
 import { dayAt } from './civil-time.ts';
 import { storeMorning, storeSession, storeTwoHours } from './entries.ts';

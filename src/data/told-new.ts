@@ -1,6 +1,6 @@
 /** The newest session before which a patient said that something was new, until the screening is asked again. */
 import { and, desc, eq, max, sql } from 'drizzle-orm';
-import type { ReportedNews } from '#core/worklist/matter.ts';
+import type { ReportedNews } from '#core/worklist/item.ts';
 import type { Access } from './access.ts';
 import { screening, trainingSession } from './schema/schema.ts';
 import { ofPatient, patientQuery } from './store/prepared.ts';

@@ -1,6 +1,6 @@
 /** Appointments: where they happen, who is present, and where to ring back. */
 import { and, desc, eq } from 'drizzle-orm';
-import type { VisitPlace } from '#core/care/remote-visit.ts';
+import type { VisitPlace } from '#core/episode/remote-visit.ts';
 import type { Access } from './access.ts';
 import { appendAudit } from './audit.ts';
 import { writtenNow } from './episodes.ts';

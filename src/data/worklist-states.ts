@@ -3,10 +3,10 @@
  * queries. Written apart on purpose: rebuilding by this way and keeping by the other must agree.
  */
 import { and, asc, eq, sql } from 'drizzle-orm';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
-import type { PatientState, WorklistProposal } from '#core/worklist/matter.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
+import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from './access.ts';
 import { careStatesOf } from './care-state.ts';
 import { newestResponses, openDecisions } from './patient-state.ts';

@@ -1,7 +1,7 @@
 /** Reading the worklist a page at a time. */
 import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
-import { dangers, type WorklistItemKind } from '#core/worklist/matter.ts';
+import { dangers, type WorklistItemKind } from '#core/worklist/item.ts';
 import type { Access } from './access.ts';
 import { patientsOfSite } from './patient-sites.ts';
 import { patient, patientIdentity, worklistItem } from './schema/schema.ts';

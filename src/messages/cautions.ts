@@ -1,6 +1,6 @@
 /** Cautions as the patient reads them. */
-import type { OcclusionCheckId } from '#core/cautions/ids.ts';
-import type { PatientCaution } from '#core/cautions/patient-caution.ts';
+import type { OcclusionCheckId } from '#core/prescribing/cautions/ids.ts';
+import type { PatientCaution } from '#core/prescribing/cautions/patient-caution.ts';
 import { textOf } from './every-language.ts';
 import { joined, type Text } from './text.ts';
 

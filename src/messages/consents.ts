@@ -1,5 +1,5 @@
 /** What a patient is asked to consent to. */
-import type { ConsentKind } from '#core/care/consent.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
 import { textOf } from './every-language.ts';
 import { asTyped, type Text } from './text.ts';
 

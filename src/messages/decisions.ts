@@ -1,7 +1,8 @@
 /** Decisions, the reasons for them, and exercises that rest, as the patient reads them. */
-import type { Suspension } from '#core/care/holds.ts';
-import type { DecisionWord, Today } from '#core/engine/answers.ts';
-import type { RuleId } from '#core/engine/rules/table.ts';
+
+import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import type { RuleId } from '#core/decision/rules/table.ts';
+import type { Suspension } from '#core/episode/suspensions.ts';
 import { textOf } from './every-language.ts';
 import type { Text } from './text.ts';
 

@@ -4,7 +4,7 @@ import {
   type MonitoringHours,
   type Weekday,
   weekdays,
-} from '#core/care/monitoring-hours.ts';
+} from '#core/episode/monitoring-hours.ts';
 import { textOf } from './every-language.ts';
 import { joined, type Text } from './text.ts';
 

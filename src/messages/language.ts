@@ -3,13 +3,13 @@
  * belongs to a page or to the server alone, English names them. A key left out, or one too many, does not compile.
  */
 
-import type { ConsentKind } from '#core/care/consent.ts';
-import type { Suspension } from '#core/care/holds.ts';
-import type { ExerciseId } from '#core/catalogue/ids.ts';
-import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/cautions/ids.ts';
-import type { LimitedBy } from '#core/cautions/patient-caution.ts';
-import type { DecisionWord, Today } from '#core/engine/answers.ts';
-import type { RuleId } from '#core/engine/rules/table.ts';
+import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import type { RuleId } from '#core/decision/rules/table.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
+import type { Suspension } from '#core/episode/suspensions.ts';
+import type { ExerciseId } from '#core/exercises/ids.ts';
+import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/prescribing/cautions/ids.ts';
+import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';

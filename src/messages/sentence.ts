@@ -4,8 +4,9 @@
  * Values stand in braces: `{joint}`, or `{joint:your}` in a form that the language knows. English is the
  * source of the names; a value left out, misnamed or of another kind does not compile.
  */
-import type { Day } from '#core/day.ts';
-import type { Joint, Limb, Side } from '#core/joints.ts';
+
+import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
 
 /**
  * A sentence that differs by a value: by a number with its plural category ("one", "other"), by a joint

@@ -1,8 +1,8 @@
 /** Which days work with a cuff stands on the patient's page. */
 import { describe, expect, it } from 'vitest';
 import { exercisesOn } from '#api/patient/today-exercise.ts';
-import type { Dose } from '#core/model/dose.ts';
-import type { Programme } from '#core/programme/planned-sessions.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { Programme } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescriptions.ts';
 import { cuffDose, weightDose } from '#tests/ui/views.ts';

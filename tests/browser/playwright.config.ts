@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
-import { browserArguments, installedBrowser } from '../../src/commands/browser.mjs';
+import { browserArguments, installedBrowser } from '#commands/browser.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const port = Number(process.env.BROWSER_TEST_PORT ?? 3187);

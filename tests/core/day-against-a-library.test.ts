@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
-import { addDays, ageYears, daysBetween, isDay } from '#core/day.ts';
-import { weekdayOf } from '#core/programme/planned-sessions.ts';
+import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
+import { addDays, ageYears, daysBetween, isDay } from '#core/time/day.ts';
 
 /** Another hand's calendar: the proposed standard of the language, Temporal, in its published polyfill. */
 const day = fc

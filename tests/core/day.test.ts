@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays, ageYears, daysBetween, isDay } from '#core/day.ts';
+import { addDays, ageYears, daysBetween, isDay } from '#core/time/day.ts';
 
 describe('civil days', () => {
   it('refuses a day that does not exist and accepts the leap day', () => {

@@ -1,7 +1,7 @@
 /** A value far from the last one of the very same thing is asked about; of another limb, side or cuff it is not compared. */
 import { expect, it } from 'vitest';
-import { farFromLast } from '#core/model/far-from-last.ts';
-import type { Measurement } from '#core/model/measurement.ts';
+import { farFromLast } from '#core/assessment/measurements/far-from-last.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 
 const grip = (forceKg: number, side: 'left' | 'right' = 'left'): Measurement => ({
   kind: 'grip',

@@ -1,6 +1,6 @@
 /** What was seen of fingers or toes, from the phone to the review. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { LimbCheck } from '#core/occlusion/limb-check.ts';
+import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
 import { recordOf } from '#data/record.ts';
 import { trainingSession, worklistItem } from '#data/schema/schema.ts';
 import type { Store } from '#data/store/store.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/baselines.ts';
 import { addLimit } from '#data/care.ts';

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';

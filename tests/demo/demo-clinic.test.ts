@@ -1,8 +1,8 @@
 /** The stories of the demo clinic, told into a real database by the functions the product uses. */
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { equipmentKinds, householdEquipment } from '#core/exercises/equipment.ts';
 import { nutritionLockRow } from '#core/nutrition/nutrition-lock.ts';
-import { equipmentKinds, householdEquipment } from '#core/prescribing/equipment.ts';
 import { flushReads } from '#data/audit.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { lastRecordedAt } from '#data/last-recorded.ts';

@@ -1,6 +1,6 @@
 /** Ten invented people over a year, looked at by the engine alone, against what a physiotherapist expects. */
 import { describe, expect, it } from 'vitest';
-import { shareOf } from '#core/engine/dose/volume.ts';
+import { shareOf } from '#core/decision/dose/volume.ts';
 import { followAYear, type LookOfDay, type Year } from '#demo/long-stories/follow-a-year.ts';
 import type { LongStory } from '#demo/long-stories/long-story.ts';
 import { longStories } from '#demo/long-stories/ten.ts';

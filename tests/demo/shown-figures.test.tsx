@@ -6,12 +6,12 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { answerLine } from '#api/desk/answer-line.ts';
-import { outcomeLines } from '#core/outcomes/course/lines.ts';
-import { calculationById } from '#core/registry.ts';
+import { outcomeLines } from '#core/assessment/course/lines.ts';
+import { calculationById } from '#core/calculations/registry.ts';
+import type { Working } from '#core/calculations/working.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { measuresOf } from '#core/review/load-of-session.ts';
 import { reviewSeries } from '#core/review/series.ts';
-import type { Working } from '#core/working.ts';
 import type { Store } from '#data/store/store.ts';
 import { loadDemoClinic } from '#demo/load.ts';
 import { stories } from '#demo/patients.ts';

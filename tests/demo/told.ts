@@ -1,5 +1,5 @@
 /** A demo clinic loaded into a real database, and what can be read from it on a day of a story. */
-import type { Dose } from '#core/model/dose.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import { type Decision, decisionsOf } from '#data/decisions.ts';

@@ -5,7 +5,7 @@ import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { evaluate } from '#api/inputs/evaluate.ts';
-import { calculationById, registry } from '#core/registry.ts';
+import { calculationById, registry } from '#core/calculations/registry.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const command = [path.join(root, 'src', 'commands', 'run.mjs'), 'calculate'];

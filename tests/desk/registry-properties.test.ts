@@ -3,9 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '#api/inputs/evaluate.ts';
 import { inputSchema } from '#api/inputs/from-descriptor.ts';
-import type { AnyCalculation } from '#core/calculation.ts';
+import type { AnyCalculation } from '#core/calculations/calculation.ts';
+import { registry } from '#core/calculations/registry.ts';
 import { refusalCodes } from '#core/outcome.ts';
-import { registry } from '#core/registry.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 import { broken } from '#tests/support/desk-rows.ts';
 

@@ -1,6 +1,6 @@
 /** Every figure names its source, and the bibliography holds nothing that is not used. */
 import { describe, expect, it } from 'vitest';
-import { marks } from '#core/citation.ts';
+import { marks } from '#core/sources/citation.ts';
 import { sourceLists, sources } from '#core/sources/index.ts';
 import { codeFiles, type Node, treeOf, walk } from './repository.ts';
 

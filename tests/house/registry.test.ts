@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { answerLine } from '#api/desk/answer-line.ts';
 import { evaluate } from '#api/inputs/evaluate.ts';
-import type { Field } from '#core/describe.ts';
-import { calculationById, registry } from '#core/registry.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { calculationById, registry } from '#core/calculations/registry.ts';
 import { sources } from '#core/sources/index.ts';
 
 /** Fields of a descriptor with those inside records and lists. */

@@ -10,7 +10,7 @@ export interface Waiting {
 
 export const waitingToBeWired: readonly Waiting[] = [
   {
-    finding: 'src/core/engine/scope.ts: inForceUntilAcknowledged',
+    finding: 'src/core/decision/scope.ts: inForceUntilAcknowledged',
     usedBy: 'The plan of a patient: after an amendment the more cautious decision, until acknowledged.',
   },
   {
@@ -18,27 +18,27 @@ export const waitingToBeWired: readonly Waiting[] = [
     usedBy: 'The check before a session with a cuff: the items of the screening asked again.',
   },
   {
-    finding: 'src/core/occlusion/checks.ts',
+    finding: 'src/core/prescribing/occlusion/checks.ts',
     usedBy: 'The phone’s pages of a session with a cuff: what to look at, and the signs that take it off.',
   },
   {
-    finding: 'src/core/engine/test-to-failure.ts',
+    finding: 'src/core/assessment/strength/test-to-failure.ts',
     usedBy: 'Tests to failure on the record and the phone: 48 h after the last session, same gate before.',
   },
   {
-    finding: 'src/core/occlusion/arthritis-evidence.ts',
+    finding: 'src/core/prescribing/occlusion/arthritis-evidence.ts',
     usedBy: 'The wording of consent to occlusion: what trials in arthritis found.',
   },
   {
-    finding: 'src/core/occlusion/side-effects.ts',
+    finding: 'src/core/prescribing/occlusion/side-effects.ts',
     usedBy: 'The wording of consent to occlusion: how often side effects were reported.',
   },
   {
-    finding: 'src/core/engine/replay.ts: brokenReplays',
+    finding: 'src/core/decision/replay.ts: brokenReplays',
     usedBy: 'The replay of stored decisions: does the code still give what it gave?',
   },
   {
-    finding: 'src/core/engine/replay.ts: differencesUnder',
+    finding: 'src/core/decision/replay.ts: differencesUnder',
     usedBy: 'The replay of stored decisions: what would other settings have said?',
   },
   {
@@ -66,7 +66,7 @@ export interface WithoutScreen {
 export const withoutScreen: readonly WithoutScreen[] = [
   {
     what: 'fatigue',
-    keptIn: 'src/core/engine/patient-facts.ts',
+    keptIn: 'src/core/decision/facts/patient-facts.ts',
     word: /fatigue/i,
     linesToday: ['fatigue: null,', "fatigueState: 'not-applicable',"],
     usedBy: 'The morning check of a patient whose clinic has it asked, 0 to 10.',

@@ -1,7 +1,7 @@
 /** Each number of the caution wording stands for the same words for ever. */
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { cautionWording } from '#core/cautions/wording.ts';
+import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { languages } from '#messages/languages.ts';
 import { sentenceRows } from '#messages/sentence-rows.ts';

@@ -1,8 +1,8 @@
 /** What a decision changes in a dose is told in every language with the same figures. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { changesBetween } from '#core/engine/dose/volume.ts';
+import type { DoseProposal } from '#core/decision/dose/proposal.ts';
+import { changesBetween } from '#core/decision/dose/volume.ts';
 import { doseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
 import { exerciseName } from '#messages/exercises.ts';

@@ -1,7 +1,7 @@
 /** Every exercise has a name and its steps in every language. */
 import { describe, expect, it } from 'vitest';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import { exerciseIds } from '#core/catalogue/ids.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
+import { exerciseIds } from '#core/exercises/ids.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';

@@ -1,6 +1,6 @@
 /** German declines every joint and limb, written out by hand. */
 import { describe, expect, it } from 'vitest';
-import { type Joint, joints, limbs, sides } from '#core/joints.ts';
+import { type Joint, joints, limbs, sides } from '#core/exercises/joints.ts';
 import { forms } from '#messages/de/forms.ts';
 
 type Row = readonly [

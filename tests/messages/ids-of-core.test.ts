@@ -1,18 +1,18 @@
 /** The lists of ids that the sentences are keyed by are those of the tables that bring them. */
 import { describe, expect, it } from 'vitest';
-import { monitoringHoursFrom } from '#core/care/monitoring-hours.ts';
-import { exerciseCautions } from '#core/catalogue/cautions.ts';
-import { alwaysCautions } from '#core/cautions/always.ts';
-import { medicineCautions } from '#core/cautions/by-medicine.ts';
-import { methodCautions } from '#core/cautions/by-method.ts';
+import { monitoringHoursFrom } from '#core/episode/monitoring-hours.ts';
+import { exerciseCautions } from '#core/exercises/cautions.ts';
+import { alwaysCautions } from '#core/prescribing/cautions/always.ts';
+import { medicineCautions } from '#core/prescribing/cautions/by-medicine.ts';
+import { methodCautions } from '#core/prescribing/cautions/by-method.ts';
 import {
   alwaysCautionIds,
   cautionedMedicineIds,
   exerciseCautionIds,
   methodCautionIds,
   occlusionCheckIds,
-} from '#core/cautions/ids.ts';
-import { occlusionChecks } from '#core/occlusion/checks.ts';
+} from '#core/prescribing/cautions/ids.ts';
+import { occlusionChecks } from '#core/prescribing/occlusion/checks.ts';
 import { doses } from '#tests/core/cautions/doses.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 

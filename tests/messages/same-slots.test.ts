@@ -1,6 +1,6 @@
 /** What a sentence names is the same in every language: its keys, its values, its figures. */
 import { describe, expect, it } from 'vitest';
-import { joints } from '#core/joints.ts';
+import { joints } from '#core/exercises/joints.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { sentenceRows } from '#messages/sentence-rows.ts';

@@ -1,6 +1,6 @@
 /** Codes of the core become texts in every language. */
 import { describe, expect, it } from 'vitest';
-import { uncheckedThings } from '#core/cautions/ids.ts';
+import { uncheckedThings } from '#core/prescribing/cautions/ids.ts';
 import { cautionText, occlusionCheckText } from '#messages/cautions.ts';
 import { consentText } from '#messages/consents.ts';
 import { decisionText, holdText, ruleText, todayText } from '#messages/decisions.ts';

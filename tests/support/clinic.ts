@@ -1,9 +1,9 @@
 /** Two small clinics with people, and records in a state a test can begin from. */
 
-import type { Joint } from '#core/joints.ts';
-import type { LowLoadDose } from '#core/model/dose.ts';
-import { entryFormat, type MorningEntry, type SessionEntry } from '#core/model/entries.ts';
-import { householdEquipment } from '#core/prescribing/equipment.ts';
+import { householdEquipment } from '#core/exercises/equipment.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
+import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';

@@ -3,7 +3,7 @@
  * whole numbers and the far ends drawn often, because that is where sums break.
  */
 import fc from 'fast-check';
-import type { Field, NumberField } from '#core/describe.ts';
+import type { Field, NumberField } from '#core/calculations/describe.ts';
 
 /** Longest list made; a longer one costs time and shows nothing a shorter one does not. */
 const longestList = 9;

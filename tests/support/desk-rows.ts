@@ -1,5 +1,5 @@
 /** Small made-up calculations with every kind of field, for tests of the desk and of the input schemas. */
-import { type AnyCalculation, calculation } from '#core/calculation.ts';
+import { type AnyCalculation, calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
 
 const citations = [

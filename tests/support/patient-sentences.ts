@@ -1,6 +1,6 @@
 /** Every sentence of the engine a patient may read. */
-import { answerSentences, todaySentences } from '#core/engine/explain.ts';
-import { engineRules } from '#core/engine/rules/table.ts';
+import { answerSentences, todaySentences } from '#core/decision/explain.ts';
+import { engineRules } from '#core/decision/rules/table.ts';
 
 export const patientSentences: readonly { readonly key: string; readonly text: string }[] = [
   ...Object.entries(answerSentences).map(([word, text]) => ({ key: `engine.decision.${word}`, text })),

@@ -1,10 +1,10 @@
 /** Inputs with marked values in every field, from the schemas and descriptors the procedures themselves use. */
 import { appRouter } from '#api/root.ts';
-import type { Field } from '#core/describe.ts';
-import { eventFields, limitFields, preApprovalFields } from '#core/model/care-fields.ts';
-import { lowLoadRequestFields } from '#core/model/dose-wish.ts';
-import { morningEntryFields } from '#core/model/entries.ts';
-import { measurementForms } from '#core/model/measurement-fields.ts';
+import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { eventFields, limitFields, preApprovalFields } from '#core/episode/care-fields.ts';
+import { lowLoadRequestFields } from '#core/prescribing/dose-request.ts';
+import { morningEntryFields } from '#core/record/entries.ts';
 import {
   baselineFields,
   careProfileFields,
@@ -14,7 +14,7 @@ import {
   programmeFields,
   responseFields,
   screeningFields,
-} from '#core/model/staff-fields.ts';
+} from '#core/record/staff-fields.ts';
 
 /** Found nowhere else; short enough for every bounded text. */
 export const markedText = 'Zqxmark';

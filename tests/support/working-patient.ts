@@ -1,5 +1,5 @@
 /** One patient worked with through the procedures: measured, signed for, logging. */
-import type { RedFlag } from '#core/engine/facts.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { dayAt } from '#data/civil-time.ts';
 import type { Store } from '#data/store/store.ts';

@@ -1,7 +1,7 @@
 /** Language, direction and units of the patient's pages. */
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
-import { redFlags } from '#core/engine/facts.ts';
+import { redFlags } from '#core/decision/facts/facts.ts';
 import { allFiles } from '#tests/house/repository.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';

@@ -1,7 +1,7 @@
 /** What takes work away in a session: news, the pain now, and the clock of a cuff. */
 import { describe, expect, it } from 'vitest';
-import type { Today } from '#core/engine/answers.ts';
-import type { PainLookup } from '#core/prescribing/gate-table.ts';
+import type { Today } from '#core/decision/answers.ts';
+import type { PainLookup } from '#core/decision/pain-lookup.ts';
 import type { Score, SessionDraft } from '#ui/patient/session/draft.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
 import { isTimeUp, restrictedSeconds } from '#ui/patient/session/restriction.ts';

@@ -1,7 +1,7 @@
 /** A session under any order of presses, with going back and reloads. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sessionEntryConsistent } from '#core/model/entries.ts';
+import { sessionEntryConsistent } from '#core/record/entries.ts';
 import type { SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';

@@ -1,6 +1,6 @@
 /** A patient's day for tests: one leg exercise with a weight, one without, and one with a cuff. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
-import type { Dose } from '#core/model/dose.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 
 const base = {
   side: 'right',

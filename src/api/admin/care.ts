@@ -1,6 +1,6 @@
 /** What a clinic sets for the care around a dose: the words of its agreements, and who stands in. */
 import { z } from 'zod';
-import { consentKinds } from '#core/care/consent.ts';
+import { consentKinds } from '#core/episode/consent.ts';
 import { wordingsOf, writeWording } from '#data/consents.ts';
 import { cliniciansOf, coveringClinicianOf, nameCoveringClinician } from '#data/deputies.ts';
 import { Problem } from '../errors.ts';

@@ -1,16 +1,22 @@
 /** Every number a clinic may set, by what it is about. */
-import { type ClinicSetting, checkSettings, defaultsOf, type SettingValues } from '#core/clinic-choice.ts';
-import { engineSettings } from '#core/engine/choices.ts';
-import { nutritionSettings } from '#core/nutrition/choices.ts';
-import { occlusionSettings } from '#core/occlusion/choices.ts';
+
+import { engineSettings } from '#core/decision/settings.ts';
+import { nutritionSettings } from '#core/nutrition/settings.ts';
 import type { Refusal } from '#core/outcome.ts';
-import { programmeSettings } from '#core/programme/choices.ts';
-import { recordKeepingSettings } from '#core/record-keeping/choices.ts';
-import { reviewSettings } from '#core/review/choices.ts';
-import { screeningSettings } from '#core/screening/choices.ts';
-import { strengthSettings } from '#core/strength/choices.ts';
-import { variationSettings } from '#core/variation/choices.ts';
-import { worklistSettings } from '#core/worklist/choices.ts';
+import { strengthSettings } from '#core/prescribing/low-load/settings.ts';
+import { occlusionSettings } from '#core/prescribing/occlusion/settings.ts';
+import { programmeSettings } from '#core/prescribing/programme/settings.ts';
+import { variationSettings } from '#core/prescribing/variation/settings.ts';
+import { recordKeepingSettings } from '#core/record/settings.ts';
+import { reviewSettings } from '#core/review/settings.ts';
+import { screeningSettings } from '#core/screening/settings.ts';
+import {
+  type ClinicSetting,
+  checkSettings,
+  defaultsOf,
+  type SettingValues,
+} from '#core/sources/clinic-setting.ts';
+import { worklistSettings } from '#core/worklist/settings.ts';
 
 export interface SettingArea {
   readonly id: string;

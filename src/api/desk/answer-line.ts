@@ -2,7 +2,7 @@
  * One line of the calculation desk: text in, one line of JSON out. Pure; the process around it
  * reads, splits and writes.
  */
-import type { AnyCalculation } from '#core/calculation.ts';
+import type { AnyCalculation } from '#core/calculations/calculation.ts';
 import type { Outcome, Refusal, RefusalCode } from '#core/outcome.ts';
 import { evaluate } from '../inputs/evaluate.ts';
 import { isPrintable } from './printable.ts';

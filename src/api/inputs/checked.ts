@@ -1,5 +1,5 @@
 /** Descriptor to procedure input: what does not fit comes back as refusals, each saying how to put it right. */
-import type { Field, InputOf } from '#core/describe.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { refusedWith } from '../errors.ts';
 import { inputSchema } from './from-descriptor.ts';

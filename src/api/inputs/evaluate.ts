@@ -1,5 +1,5 @@
 /** One calculation with untrusted input: the descriptor's bounds, then rules across fields, then the sum. */
-import type { AnyCalculation } from '#core/calculation.ts';
+import type { AnyCalculation } from '#core/calculations/calculation.ts';
 import type { Outcome } from '#core/outcome.ts';
 import { inputSchema } from './from-descriptor.ts';
 import { refusalsFromIssues } from './refusals.ts';

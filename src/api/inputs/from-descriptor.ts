@@ -3,7 +3,7 @@
  * through here, so a bound is written once: in the descriptor.
  */
 import { z } from 'zod';
-import type { Field, InputOf, NumberField } from '#core/describe.ts';
+import type { Field, InputOf, NumberField } from '#core/calculations/describe.ts';
 
 const numberSchema = (field: NumberField): z.ZodType => {
   let schema = field.kind === 'integer' ? z.int() : z.number();

@@ -3,7 +3,7 @@
  * it right. The descriptor gives the words, so a screen and the desk say the same thing.
  */
 import type { z } from 'zod';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import type { Refusal, RefusalCode } from '#core/outcome.ts';
 import { withUnit } from './unit-words.ts';
 

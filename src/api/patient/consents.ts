@@ -1,6 +1,6 @@
 /** What the patient has agreed to, in words, and taking it back. */
 import { z } from 'zod';
-import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/care/consent.ts';
+import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/episode/consent.ts';
 import type { Access } from '#data/access.ts';
 import { consentsOf, recordConsent, wordingsOf } from '#data/consents.ts';
 import { clinicOf } from '#data/people.ts';

@@ -1,6 +1,6 @@
 /** Entries of a phone: checked, kept once each, then looked at by the engine in the same transaction. */
 import { z } from 'zod';
-import { carers } from '#core/model/entry-words.ts';
+import { carers } from '#core/record/entry-words.ts';
 import { Problem } from '../errors.ts';
 import { entryKinds, take, told } from '../take-entries.ts';
 import { patientProcedure, router } from '../trpc.ts';

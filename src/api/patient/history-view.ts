@@ -1,6 +1,7 @@
 /** How it has gone, for the patient: own work and own answers, with what was decided and why in plain words. */
-import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
+
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
 
 export interface HistoryDay {
   readonly day: Day;

@@ -1,8 +1,9 @@
 /** The patient's own history, newest first. */
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import { addDays } from '#core/day.ts';
-import { explainToPatient } from '#core/engine/explain.ts';
-import type { SessionRecord } from '#core/model/record.ts';
+
+import { explainToPatient } from '#core/decision/explain.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { SessionRecord } from '#core/record/record.ts';
+import { addDays } from '#core/time/day.ts';
 import { decisionsOf } from '#data/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescriptions.ts';

@@ -1,6 +1,6 @@
 /** Plain questions before a visit. The answers are kept beside the record until a clinician confirms them. */
 import { z } from 'zod';
-import { screeningFields } from '#core/model/staff-fields.ts';
+import { screeningFields } from '#core/record/staff-fields.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { clinicOf } from '#data/people.ts';
 import { newestPreVisit, recordPreVisit } from '#data/pre-visits.ts';

@@ -1,7 +1,7 @@
 /** Whether questions before a visit wait for the patient, for the link on the day's page. */
-import { episodeStatusOn } from '#core/care/episode-standing.ts';
-import { questionsWait } from '#core/care/pre-visit.ts';
-import { withDefaults } from '#core/prescribing/ground.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import { withDefaults } from '#core/prescribing/prescribing-context.ts';
+import { questionsWait } from '#core/screening/pre-visit.ts';
 import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/choices.ts';
 import { episodesOf } from '#data/episodes.ts';

@@ -1,14 +1,20 @@
 /** One exercise as it stands today: planned or not, what the standing decisions and the holds leave of it. */
-import type { Suspension } from '#core/care/holds.ts';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Day } from '#core/day.ts';
-import { type Today, todays } from '#core/engine/answers.ts';
-import type { DecisionInForce } from '#core/engine/standing.ts';
-import type { PatientRecord } from '#core/model/record.ts';
-import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
-import { plannedExercise } from '#core/programme/planned-exercise.ts';
-import { type Programme, type Weekday, weekdayOf, weekdaysOf } from '#core/programme/planned-sessions.ts';
-import { isNewDose } from '#core/programme/urine-question.ts';
+
+import { type Today, todays } from '#core/decision/answers.ts';
+import type { DecisionInForce } from '#core/decision/decisions-in-force.ts';
+import type { Suspension } from '#core/episode/suspensions.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import { unplannedCuffDays } from '#core/prescribing/programme/cuff-days.ts';
+import { plannedExercise } from '#core/prescribing/programme/planned-exercise.ts';
+import {
+  type Programme,
+  type Weekday,
+  weekdayOf,
+  weekdaysOf,
+} from '#core/prescribing/programme/planned-sessions.ts';
+import { isNewDose } from '#core/prescribing/programme/urine-question.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescriptions.ts';
 import type { TodayExercise } from './today-view.ts';

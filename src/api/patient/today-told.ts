@@ -1,5 +1,5 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
-import type { Suspension } from '#core/care/holds.ts';
+import type { Suspension } from '#core/episode/suspensions.ts';
 import type { Access } from '#data/access.ts';
 import { proposalsOf } from '#data/decisions.ts';
 import { messagesOf } from '#data/messages.ts';

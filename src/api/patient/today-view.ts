@@ -1,11 +1,11 @@
 /** What the phone needs for one day: everything, so that the page works on with no signal. */
 
-import type { Day } from '#core/day.ts';
-import type { Contact, Today } from '#core/engine/answers.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
-import type { PainLookup } from '#core/prescribing/gate-table.ts';
-import type { Weekday } from '#core/programme/planned-sessions.ts';
+import type { Contact, Today } from '#core/decision/answers.ts';
+import type { PainLookup } from '#core/decision/pain-lookup.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
+import type { Day } from '#core/time/day.ts';
 
 export interface TodayView {
   readonly day: Day;

@@ -1,12 +1,12 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
-import { asksNothing, withdrawnLately } from '#core/care/holds.ts';
-import { addDays, type Day } from '#core/day.ts';
-import { type Contact, contacts } from '#core/engine/answers.ts';
-import type { Joint } from '#core/joints.ts';
-import { painLookup } from '#core/prescribing/gate-table.ts';
-import { type ProgrammeSettingId, programmeSettings } from '#core/programme/choices.ts';
-import { urineAskedUntil } from '#core/programme/urine-question.ts';
+import { type Contact, contacts } from '#core/decision/answers.ts';
+import { painLookup } from '#core/decision/pain-lookup.ts';
+import { asksNothing, withdrawnLately } from '#core/episode/suspensions.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { type ProgrammeSettingId, programmeSettings } from '#core/prescribing/programme/settings.ts';
+import { urineAskedUntil } from '#core/prescribing/programme/urine-question.ts';
+import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { suspensionsOf } from '#data/care-around.ts';
 import { settingsOf } from '#data/choices.ts';

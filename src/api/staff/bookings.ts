@@ -1,8 +1,8 @@
 /** Booking the next review. */
 import { z } from 'zod';
-import { type Day, daysBetween, isDay } from '#core/day.ts';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import type { Refusal } from '#core/outcome.ts';
+import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { bookingOf, bookReview } from '#data/review-bookings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';

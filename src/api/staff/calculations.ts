@@ -1,6 +1,6 @@
 /** The registry for clinicians: every row with its citation, and a way to try it. */
 import { z } from 'zod';
-import { calculationById, registry } from '#core/registry.ts';
+import { calculationById, registry } from '#core/calculations/registry.ts';
 import { Problem } from '../errors.ts';
 import { evaluate } from '../inputs/evaluate.ts';
 import { clinicianProcedure, router } from '../trpc.ts';

@@ -1,13 +1,13 @@
 /** Limits on a joint, things that happened, and steps approved ahead. What changes the facts is evaluated at once. */
 import { z } from 'zod';
-import type { Joint } from '#core/joints.ts';
 import {
   eventConsistent,
   eventFields,
   limitConsistent,
   limitFields,
   preApprovalFields,
-} from '#core/model/care-fields.ts';
+} from '#core/episode/care-fields.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import {
   addLimit,
   liftLimit,

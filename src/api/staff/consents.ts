@@ -1,6 +1,6 @@
 /** Agreements as a clinician sees and writes them down. */
 import { z } from 'zod';
-import { consentKinds, isGiven } from '#core/care/consent.ts';
+import { consentKinds, isGiven } from '#core/episode/consent.ts';
 import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/consents.ts';
 import { clinicOf } from '#data/people.ts';
 import { Problem } from '../errors.ts';

@@ -4,7 +4,7 @@
  * call is answered now.
  */
 import { z } from 'zod';
-import { entryFormat } from '#core/model/entries.ts';
+import { entryFormat } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
 import { instantAt } from '#data/civil-time.ts';
 import { clinicOf } from '#data/people.ts';

@@ -1,8 +1,8 @@
 /** Stretches of care: opened, changed, read. */
 import { z } from 'zod';
-import { transitions } from '#core/care/episode.ts';
-import { episodeChangeFields, episodeConsistent, episodeFields } from '#core/care/episode-fields.ts';
-import type { Joint } from '#core/joints.ts';
+import { transitions } from '#core/episode/episode.ts';
+import { episodeChangeFields, episodeConsistent, episodeFields } from '#core/episode/episode-fields.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episodes.ts';
 import { Problem, refusedWith } from '../errors.ts';

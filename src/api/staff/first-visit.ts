@@ -2,18 +2,19 @@
  * A first visit in one transaction: profile, the minimum of the screening, what was measured, and one
  * proposed exercise kept unsigned. Either all of it is kept or nothing. Signing is an act of its own.
  */
-import { episodeStatusOn } from '#core/care/episode-standing.ts';
-import { minimumSet } from '#core/care/pre-visit.ts';
-import { prescriptionTemplates } from '#core/care/templates.ts';
-import type { firstVisitFields } from '#core/care/visit-fields.ts';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { InputOf } from '#core/describe.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Measurement } from '#core/model/measurement.ts';
-import { measurementConsistent, unlikely } from '#core/model/measurement-checks.ts';
+
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
+import type { InputOf } from '#core/calculations/describe.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import type { firstVisitFields } from '#core/episode/visit-fields.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import { householdEquipment } from '#core/exercises/equipment.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
-import { householdEquipment } from '#core/prescribing/equipment.ts';
+import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
+import { minimumSet } from '#core/screening/pre-visit.ts';
 import type { Access } from '#data/access.ts';
 import { draftOf, dropDraft } from '#data/drafts.ts';
 import { applyEpisodeChange } from '#data/episode-changes.ts';

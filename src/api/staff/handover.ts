@@ -1,7 +1,7 @@
 /** One page for the colleague who takes over, and who looks after a pause until when. */
 import { z } from 'zod';
-import { type Day, daysBetween, isDay } from '#core/day.ts';
 import type { Refusal } from '#core/outcome.ts';
+import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { decisionById } from '#data/decisions.ts';
 import { cliniciansOf, ownPause } from '#data/deputies.ts';

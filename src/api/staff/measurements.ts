@@ -1,10 +1,10 @@
 /** Measurements: impossible values are refused, unlikely ones asked about before they are kept. */
 import { z } from 'zod';
-import { isSameSubject } from '#core/model/far-from-last.ts';
-import type { Measurement } from '#core/model/measurement.ts';
-import { measurementConsistent, unlikely } from '#core/model/measurement-checks.ts';
-import { measurementForm, measurementForms } from '#core/model/measurement-fields.ts';
-import { effusionFields } from '#core/model/staff-fields.ts';
+import { isSameSubject } from '#core/assessment/measurements/far-from-last.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
+import { measurementForm, measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
+import { effusionFields } from '#core/record/staff-fields.ts';
 import { evaluateRecord } from '#data/evaluate.ts';
 import { measurementsOf, recordEffusion, recordMeasurement } from '#data/measurements.ts';
 import { Problem } from '../errors.ts';

@@ -1,6 +1,6 @@
 /** What was measured over the course of care, and the goals set with the patient. */
 import { z } from 'zod';
-import { goalConsistent, goalFields, goalsFrom } from '#core/care/goals.ts';
+import { goalConsistent, goalFields, goalsFrom } from '#core/episode/goals.ts';
 import { episodesOf } from '#data/episodes.ts';
 import { goalStepsOf, recordGoalStep } from '#data/goals.ts';
 import { measurementsOf } from '#data/measurements.ts';

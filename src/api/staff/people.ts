@@ -1,8 +1,8 @@
 /** Patients of the clinic: finding, adding, and what is known of them for dosing. */
 import { z } from 'zod';
-import type { Joint } from '#core/joints.ts';
-import { careProfileFields, newPatientConsistent, newPatientFields } from '#core/model/staff-fields.ts';
-import { householdEquipment } from '#core/prescribing/equipment.ts';
+import { householdEquipment } from '#core/exercises/equipment.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { careProfileFields, newPatientConsistent, newPatientFields } from '#core/record/staff-fields.ts';
 import { setTeamMember } from '#data/care-team.ts';
 import { addPatient, patientsOf, saveProfile } from '#data/people.ts';
 import { checked } from '../inputs/checked.ts';

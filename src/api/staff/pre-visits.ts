@@ -1,8 +1,8 @@
 /** The patient's answers from before a visit, beside the record: a clinician looks, corrects and confirms. */
 import { z } from 'zod';
-import { besideRecord, confirmed, stillToAsk, toLookAt } from '#core/care/pre-visit.ts';
-import { screeningFields } from '#core/model/staff-fields.ts';
+import { screeningFields } from '#core/record/staff-fields.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
+import { besideRecord, confirmed, stillToAsk, toLookAt } from '#core/screening/pre-visit.ts';
 import { newestPreVisit } from '#data/pre-visits.ts';
 import { recordScreening, screeningsOf } from '#data/screenings.ts';
 import { Problem } from '../errors.ts';

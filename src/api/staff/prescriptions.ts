@@ -1,10 +1,10 @@
 /** Prescribing: propose, keep unsigned, sign by name, end. */
 import { z } from 'zod';
-import { limitedExercises } from '#core/care/limit-bounds.ts';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import { programmeFields } from '#core/model/staff-fields.ts';
-import { occlusionSchemes } from '#core/occlusion/schemes.ts';
-import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
+import { limitedExercises } from '#core/episode/limit-bounds.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
+import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
+import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
+import { programmeFields } from '#core/record/staff-fields.ts';
 import { noteRead } from '#data/audit.ts';
 import { limitsOf } from '#data/care.ts';
 import { addVersion, endPrescription, signPrescription } from '#data/prescribing.ts';

@@ -1,11 +1,11 @@
 /** A proposal at the border: the wish is checked against its descriptor, refusals go back to the form. */
 
-import type { Dose } from '#core/model/dose.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import {
   lowLoadRequestFields,
   occlusionRequestFields,
   variationRequestFields,
-} from '#core/model/dose-wish.ts';
+} from '#core/prescribing/dose-request.ts';
 import {
   careRefusals,
   eligibilityRefusals,

@@ -1,13 +1,13 @@
 /** Reviewing a patient: the record on one time axis, answering decisions, freezing usual values, writing to the patient. */
 import { z } from 'zod';
-import { addDays } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import {
   baselineConsistent,
   baselineFields,
   responseConsistent,
   responseFields,
-} from '#core/model/staff-fields.ts';
+} from '#core/record/staff-fields.ts';
+import { addDays } from '#core/time/day.ts';
 import { setBaseline } from '#data/baselines.ts';
 import { settingsOf } from '#data/choices.ts';
 import { confirmEntry } from '#data/confirm-entry.ts';

@@ -1,7 +1,8 @@
 /** The engine's table for clinicians: every rule with the figures in force here, and how often it was overruled. */
-import { defaultsOf } from '#core/clinic-choice.ts';
-import { engineSettings, engineSettingValues } from '#core/engine/choices.ts';
-import { engineRules, engineVersion } from '#core/engine/rules/table.ts';
+
+import { engineRules, engineVersion } from '#core/decision/rules/table.ts';
+import { engineSettings, engineSettingValues } from '#core/decision/settings.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { settingsOf } from '#data/choices.ts';
 import { overrideCounts } from '#data/overrides.ts';
 import { clinicianProcedure, router } from '../trpc.ts';

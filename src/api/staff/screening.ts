@@ -1,6 +1,6 @@
 /** Screening, clearances and what they leave of each method. */
 import { z } from 'zod';
-import { clearanceFields, screeningFields } from '#core/model/staff-fields.ts';
+import { clearanceFields, screeningFields } from '#core/record/staff-fields.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { prescribingContextFor } from '#data/ground.ts';

@@ -1,5 +1,5 @@
 /** Starting points for a prescription. */
-import { prescriptionTemplates } from '#core/care/templates.ts';
+import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { clinicianProcedure, router } from '../trpc.ts';
 
 export const templatesRouter = router({

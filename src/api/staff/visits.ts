@@ -1,16 +1,16 @@
 /** Appointments, watched sessions, the gate for a cuff at home, and a whole first visit in one go. */
 import { z } from 'zod';
-import { homeConditionsOf, ineligibleAtHome } from '#core/care/home-gate.ts';
-import { firstOcclusionRemote, visitRefusals } from '#core/care/remote-visit.ts';
+import { homeConditionsOf, ineligibleAtHome } from '#core/episode/home-eligibility.ts';
+import { firstOcclusionRemote, visitRefusals } from '#core/episode/remote-visit.ts';
 import {
   firstVisitFields,
   homeCheckFields,
   observedSessionFields,
   visitFields,
-} from '#core/care/visit-fields.ts';
-import { daysBetween, isDay } from '#core/day.ts';
-import { limbs, sides } from '#core/joints.ts';
+} from '#core/episode/visit-fields.ts';
+import { limbs, sides } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
+import { daysBetween, isDay } from '#core/time/day.ts';
 import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/home-gate.ts';
 import { beginVisit, visitNow, visitsOf } from '#data/visits.ts';
 import { refusedWith } from '../errors.ts';

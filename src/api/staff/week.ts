@@ -1,8 +1,8 @@
 /** Saving a week: looked at as a whole here as well, whatever page it came from. */
-import { plannedExercise } from '#core/programme/planned-exercise.ts';
-import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
-import { type ProgrammeValues, programmeDefaults } from '#core/programme/session-length.ts';
-import { refusedIn, weekPlan } from '#core/programme/week-plan.ts';
+import { plannedExercise } from '#core/prescribing/programme/planned-exercise.ts';
+import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
+import { type ProgrammeValues, programmeDefaults } from '#core/prescribing/programme/session-length.ts';
+import { refusedIn, weekPlan } from '#core/prescribing/programme/week-plan.ts';
 import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/choices.ts';
 import { inForce, prescriptionsOf } from '#data/prescriptions.ts';

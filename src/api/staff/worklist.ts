@@ -1,7 +1,7 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
 import { z } from 'zod';
-import { type Day, daysBetween, isDay } from '#core/day.ts';
-import { worklistItemKinds } from '#core/worklist/matter.ts';
+import { type Day, daysBetween, isDay } from '#core/time/day.ts';
+import { worklistItemKinds } from '#core/worklist/item.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { digestOfIds, noteRead } from '#data/audit.ts';
 import { closedToMe } from '#data/care-team.ts';

@@ -2,7 +2,7 @@
  * The rows of one patient read with nothing but the driver: the columns the record uses, statements
  * prepared once, rows as arrays, JSON left as text. What the data functions are measured against.
  */
-import { addDays, type Day } from '#core/day.ts';
+import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import type { Client } from './group/raw-rows.ts';
 

@@ -1,6 +1,6 @@
 /** Whether any of the four answers became bolder, and which. */
-import type { Answers } from '#core/engine/answers.ts';
-import { contactRank, decisionRank, stepRank, todayRank } from '#core/engine/decide.ts';
+import type { Answers } from '#core/decision/answers.ts';
+import { contactRank, decisionRank, stepRank, todayRank } from '#core/decision/decide.ts';
 
 type Four = Omit<Answers, 'reasons'>;
 

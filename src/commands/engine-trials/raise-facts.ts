@@ -1,6 +1,6 @@
 /** One symptom made worse in a set of facts, everything else held: the raises the monotone property is tried with. */
-import { type Facts, redFlags } from '#core/engine/facts.ts';
-import { effusions, swellings } from '#core/model/record.ts';
+import { type Facts, redFlags } from '#core/decision/facts/facts.ts';
+import { effusions, swellings } from '#core/record/record.ts';
 import type { Seeded } from './seeded.ts';
 
 type Raise = (facts: Facts, random: Seeded) => Facts | null;

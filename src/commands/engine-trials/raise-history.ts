@@ -1,6 +1,6 @@
 /** One symptom made worse at one time in a history; prescriptions, work done and frozen values held fixed. */
-import { dayNumber } from '#core/day.ts';
-import { redFlags } from '#core/engine/facts.ts';
+
+import { redFlags } from '#core/decision/facts/facts.ts';
 import {
   effusions,
   type JointMorningAnswers,
@@ -9,7 +9,8 @@ import {
   type PatientRecord,
   type SessionRecord,
   swellings,
-} from '#core/model/record.ts';
+} from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
 import type { Seeded } from './seeded.ts';
 
 export interface RaisedHistory {

@@ -1,6 +1,6 @@
 /** Random facts, every value a fact can take, most of them near the quiet end so that progress is tried too. */
-import { type Facts, redFlags } from '#core/engine/facts.ts';
-import { effusions, stopReasons, swellings } from '#core/model/record.ts';
+import { type Facts, redFlags } from '#core/decision/facts/facts.ts';
+import { effusions, stopReasons, swellings } from '#core/record/record.ts';
 import type { Seeded } from './seeded.ts';
 
 const pain = (random: Seeded, quiet: number): number | null =>

@@ -1,7 +1,7 @@
 /** Random histories of one patient: some weeks of sessions and mornings with gaps, late and doubtful entries. */
-import { dayFromNumber } from '#core/day.ts';
-import { redFlags } from '#core/engine/facts.ts';
-import type { Joint } from '#core/joints.ts';
+
+import { redFlags } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import {
   type Baseline,
   type EffusionRecord,
@@ -15,7 +15,8 @@ import {
   type SetRecord,
   stopReasons,
   swellings,
-} from '#core/model/record.ts';
+} from '#core/record/record.ts';
+import { dayFromNumber } from '#core/time/day.ts';
 import { firstDay, noonOf, versionsOf } from './random-prescriptions.ts';
 import type { Seeded } from './seeded.ts';
 

@@ -1,7 +1,7 @@
 /** The two prescribed lines of a random history: one that loads both knees, one for the arm. */
-import type { Joint } from '#core/joints.ts';
-import type { LowLoadDose, VariationDose } from '#core/model/dose.ts';
-import type { PrescriptionVersion } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { LowLoadDose, VariationDose } from '#core/prescribing/dose.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
 
 export const firstDay = 20_500;
 const dayMilliseconds = 86_400_000;

@@ -1,8 +1,9 @@
 /** Raises tried against the engine: single facts, and single answers in whole histories seen at later days. */
-import { dayFromNumber } from '#core/day.ts';
-import { decide } from '#core/engine/decide.ts';
-import { type Evaluation, evaluate } from '#core/engine/scope.ts';
-import type { PatientRecord } from '#core/model/record.ts';
+
+import { decide } from '#core/decision/decide.ts';
+import { type Evaluation, evaluate } from '#core/decision/scope.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import { dayFromNumber } from '#core/time/day.ts';
 import { bolderAnswers } from './bolder.ts';
 import { raiseFacts } from './raise-facts.ts';
 import { raiseHistory } from './raise-history.ts';

@@ -1,6 +1,7 @@
 /** The played clinician's habit with usual values. */
-import { dayFromNumber } from '#core/day.ts';
-import { isBaselineDueForReview, proposeBaseline } from '#core/engine/propose-baseline.ts';
+
+import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import { dayFromNumber } from '#core/time/day.ts';
 import { dayMilliseconds, firstDay, joint, type Run, recordOf, settlingDays } from './run-state.ts';
 
 /** Frozen once ready, again on the day it expires or is found stale; kept while the diary offers none. */

@@ -3,12 +3,13 @@
  * fixed habits: freezes usual values when they are ready or expire, signs every increase the morning it is
  * proposed, sees a paused plan three days later and lets it go on. One joint, one low-load exercise.
  */
-import { dayFromNumber } from '#core/day.ts';
-import { preSessionCheck } from '#core/engine/before-gate.ts';
-import { shareOf } from '#core/engine/dose/volume.ts';
-import { factsFor } from '#core/engine/facts-from-record.ts';
-import { nextDoses } from '#core/engine/next-doses.ts';
-import { evaluate } from '#core/engine/scope.ts';
+
+import { shareOf } from '#core/decision/dose/volume.ts';
+import { factsFor } from '#core/decision/facts/facts-from-record.ts';
+import { nextDoses } from '#core/decision/next-doses.ts';
+import { preSessionCheck } from '#core/decision/pre-session-check.ts';
+import { evaluate } from '#core/decision/scope.ts';
+import { dayFromNumber } from '#core/time/day.ts';
 import type { Seeded } from '../engine-trials/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
 import { setBaseline } from './freeze-usual.ts';

@@ -1,15 +1,15 @@
 /** What a simulated patient carries from day to day: one joint, one low-load exercise, and the record so far. */
-import type { DecisionWord } from '#core/engine/answers.ts';
-import type { EngineSettingValues } from '#core/engine/choices.ts';
-import type { Joint } from '#core/joints.ts';
-import type { LowLoadDose } from '#core/model/dose.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
+import type { EngineSettingValues } from '#core/decision/settings.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,
   MorningRecord,
   PatientRecord,
   PrescriptionVersion,
   SessionRecord,
-} from '#core/model/record.ts';
+} from '#core/record/record.ts';
 import type { Seeded } from '../engine-trials/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
 

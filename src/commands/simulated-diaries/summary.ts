@@ -1,5 +1,5 @@
 /** Many invented patients of one type in a few figures. */
-import { type DecisionWord, decisions } from '#core/engine/answers.ts';
+import { type DecisionWord, decisions } from '#core/decision/answers.ts';
 import { seeded } from '../engine-trials/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
 import { simulatePatient } from './one-patient.ts';

@@ -1,6 +1,7 @@
 /** What the invented patient writes down: a morning each day, a session when one is done. */
-import { dayFromNumber } from '#core/day.ts';
-import type { LowLoadDose } from '#core/model/dose.ts';
+
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
+import { dayFromNumber } from '#core/time/day.ts';
 import { asScore, type DayOfJoint } from './joint-course.ts';
 import { dayMilliseconds, joint, type Run } from './run-state.ts';
 

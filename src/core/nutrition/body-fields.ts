@@ -1,5 +1,5 @@
 /** Input fields that several nutrition rules share. The bounds refuse typing errors; adults only. */
-import type { EnumField, NumberField } from '../describe.ts';
+import type { EnumField, NumberField } from '../calculations/describe.ts';
 
 export const massKg = {
   name: 'massKg',

@@ -4,9 +4,9 @@
  * It does not see muscle or fat and says nothing about strength. Here it only raises flags:
  * underweight locks nutrition targets, overweight with joint disease starts with no surplus.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg, statureCm } from './body-fields.ts';
 

@@ -3,9 +3,9 @@
  *
  * The divisor 88.42 is from memory; it follows from a molar mass of 113.12 g/mol to 0.02 %.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 
 const citations: readonly Citation<NutritionSource>[] = [

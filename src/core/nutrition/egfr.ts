@@ -5,9 +5,9 @@
  * high or low protein and with creatine, which is exactly the group that trains for muscle: always an
  * estimate. Stages are cut on the unrounded value, so 89.6 is G2.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { ageYears, type Sex, sex } from './body-fields.ts';
 

@@ -4,9 +4,9 @@
  * Low availability harms bone, hormones and healing. The cut of 30 is from memory and debated; intake and
  * exercise energy are both reported with large error, so this is a prompt to ask and never a target.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { leanMassKg } from './body-fields.ts';
 

@@ -5,18 +5,18 @@
  * 2000 kJ), which were written for bodybuilders and athletes; the surplus needed is unknown. Body mass
  * gained loads the joint, so an overweight person with joint disease starts at none. The locks close it.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
-import type { SettingValues } from '../clinic-choice.ts';
-import type { Field, InputOf } from '../describe.ts';
+import { calculation } from '../calculations/calculation.ts';
+import type { Field, InputOf } from '../calculations/describe.ts';
 import { answer, type Note } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
+import type { SettingValues } from '../sources/clinic-setting.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg, statureCm } from './body-fields.ts';
 import { bodyMassIndex } from './body-mass-index.ts';
-import { nutritionDefaults, settingOf } from './choices.ts';
 import { kidneyLockReasons } from './kidney-lock.ts';
 import { egfrField, lockQuestions } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';
+import { nutritionDefaults, settingOf } from './settings.ts';
 
 const citations: readonly Citation<NutritionSource>[] = [
   { source: 'surplus-practice', locator: '100 to 200 kcal a day', mark: 'common-practice' },

@@ -4,10 +4,10 @@
  * Either a body-mass index under 18.5, or enough loss together with a low index for age or a low fat-free
  * index. Differs from the GLIM criteria, which came later: both are shown, and either one locks targets.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
-import type { Field, InputOf } from '../describe.ts';
+import { calculation } from '../calculations/calculation.ts';
+import type { Field, InputOf } from '../calculations/describe.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { ageYears, bodyMassIndexField, sex } from './body-fields.ts';
 

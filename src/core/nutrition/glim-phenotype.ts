@@ -5,10 +5,10 @@
  * inflammatory arthritis may count) and a clinician. Low muscle mass, the third phenotypic criterion, is
  * not looked at. A loss that was not asked is unknown, never zero.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
-import type { Field, InputOf } from '../describe.ts';
+import { calculation } from '../calculations/calculation.ts';
+import type { Field, InputOf } from '../calculations/describe.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { ageYears, bodyMassIndexField } from './body-fields.ts';
 

@@ -6,9 +6,9 @@
  * stay under; it does not say which body mass. Dialysis needs more and is never automated. In a frail older
  * adult the two aims conflict, and the clinician decides.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer, type Note } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
 import { egfrField, kidneyQuestions, type LockAnswers, locks } from './lock-fields.ts';

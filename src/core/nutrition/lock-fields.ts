@@ -1,5 +1,5 @@
 /** The questions that can lock a nutrition target. Left out means not asked, and the answer says so. */
-import type { EnumField, Field, InputOf, NumberField } from '../describe.ts';
+import type { EnumField, Field, InputOf, NumberField } from '../calculations/describe.ts';
 
 const threeValued = <const N extends string>(name: N, about: string) =>
   ({

@@ -5,9 +5,9 @@
  * weight or protein target is given automatically, none is shown to the patient, and a clinician is asked.
  * "Not known" locks like "yes". A question that was not asked is listed, so that no one takes it for "no".
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer, type Note } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { bodyMassIndexField } from './body-fields.ts';
 import { underweightUnder } from './espen-undernutrition.ts';

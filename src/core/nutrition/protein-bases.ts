@@ -4,7 +4,7 @@
  * They conflict: the customary lean-mass range starts under the general minimum, the figures for older
  * adults lie between that minimum and the sports range, and kidney disease turns all of them around.
  */
-import type { Citation } from '../citation.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 
 export interface ProteinBasis {

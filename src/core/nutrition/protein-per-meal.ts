@@ -4,9 +4,9 @@
  * A suggestion from a review for healthy people who train. Four meals at the low end make 1.6 g/kg a day,
  * which is over the ceiling discussed in kidney disease: the same locks close it.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
 import { kidneyLockReasons } from './kidney-lock.ts';

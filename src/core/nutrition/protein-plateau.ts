@@ -4,9 +4,9 @@
  * From 49 trials and 1,863 people (Morton 2018): 1.62 g per kg body mass, with a wide interval. The effect
  * was smaller with age. It is a point where gain stopped being seen, not a target.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
 

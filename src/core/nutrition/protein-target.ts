@@ -5,14 +5,13 @@
  * 0.8 g per kg body mass is said aloud. Kidney disease, underweight, a worry about eating and pregnancy give
  * no automatic target. It does not know the person's diet, other disease or medicines.
  */
-import { calculation } from '../calculation.ts';
-import type { SettingValues } from '../clinic-choice.ts';
-import type { Field, InputOf } from '../describe.ts';
-import { needed } from '../needed-inputs.ts';
+import { calculation } from '../calculations/calculation.ts';
+import type { Field, InputOf } from '../calculations/describe.ts';
+import { needed } from '../calculations/needed-inputs.ts';
 import { answer, type Note, type Outcome, refuse } from '../outcome.ts';
+import type { SettingValues } from '../sources/clinic-setting.ts';
 import { ageYears, leanMassKg, massKg, statureCm } from './body-fields.ts';
 import { bodyMassBand, bodyMassIndex } from './body-mass-index.ts';
-import { nutritionDefaults, settingOf } from './choices.ts';
 import { kidneyFigures, kidneyLockReasons, kidneyNotes } from './kidney-lock.ts';
 import { egfrField, lockQuestions, locks } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';
@@ -23,6 +22,7 @@ import {
   olderThanYears,
   type ProteinBasis,
 } from './protein-bases.ts';
+import { nutritionDefaults, settingOf } from './settings.ts';
 
 const input = [
   massKg,

@@ -1,5 +1,5 @@
 /** Every nutrition calculation, in the order a clinician meets them. */
-import type { AnyCalculation } from '../calculation.ts';
+import type { AnyCalculation } from '../calculations/calculation.ts';
 import { bodyMassIndexRow } from './body-mass-index.ts';
 import { creatinineConversionRow } from './creatinine-conversion.ts';
 import { egfrRow } from './egfr.ts';

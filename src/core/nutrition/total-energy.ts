@@ -4,9 +4,9 @@
  * The factors are common practice without a primary source. Sessions are already inside the factor and
  * are not added on top.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 
 const citations: readonly Citation<NutritionSource>[] = [

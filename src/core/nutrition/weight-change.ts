@@ -3,9 +3,9 @@
  *
  * Arithmetic only: it does not know whether the change was wanted, nor how much of it is fluid.
  */
-import { calculation } from '../calculation.ts';
-import type { Citation } from '../citation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
+import type { Citation } from '../sources/citation.ts';
 import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
 

@@ -1,7 +1,8 @@
 /** What a proposal changes, in sentences: one set for the clinician, one for the patient. */
-import { exerciseById } from '../catalogue/catalogue.ts';
-import type { DoseProposal, Naming } from '../engine/dose/proposal.ts';
-import type { DoseChange } from '../engine/dose/volume.ts';
+
+import type { DoseProposal, Naming } from '../decision/dose/proposal.ts';
+import type { DoseChange } from '../decision/dose/volume.ts';
+import { exerciseById } from '../exercises/catalogue.ts';
 
 const titleOf = (exerciseId: string | number): string =>
   exerciseById(String(exerciseId))?.title ?? String(exerciseId);

@@ -1,6 +1,6 @@
 /** What a decision changes for the patient in one exercise, as data: the words are found when it is read. */
-import type { DoseProposal } from '../engine/dose/proposal.ts';
-import type { DoseChange } from '../engine/dose/volume.ts';
+import type { DoseProposal } from '../decision/dose/proposal.ts';
+import type { DoseChange } from '../decision/dose/volume.ts';
 
 export type TellableChange = Pick<DoseChange, 'variable' | 'from' | 'to'>;
 

@@ -1,24 +1,24 @@
 /** From what a clinician asks for to a whole proposed prescription, or every reason why there is none. */
 
-import { missingConsents } from '../care/consent.ts';
-import { homeConditionsOf } from '../care/home-gate.ts';
-import { limitCautions, limitRefusals } from '../care/limit-bounds.ts';
-import { exerciseById, jointsLoaded } from '../catalogue/catalogue.ts';
-import { exerciseCautions } from '../catalogue/cautions.ts';
-import type { Caution } from '../caution.ts';
-import { cautionsFor } from '../cautions/cautions-for.ts';
-import type { Joint } from '../joints.ts';
-import { eligibilities } from '../methods.ts';
-import type { Dose } from '../model/dose.ts';
-import type { LowLoadRequest, OcclusionRequestInput, VariationRequest } from '../model/dose-wish.ts';
-import { unmetHomeConditions } from '../occlusion/home-conditions.ts';
-import { occlusionSite } from '../occlusion/occlusion-dose.ts';
+import { missingConsents } from '../episode/consent.ts';
+import { homeConditionsOf } from '../episode/home-eligibility.ts';
+import { limitCautions, limitRefusals } from '../episode/limit-bounds.ts';
+import { exerciseById, jointsLoaded } from '../exercises/catalogue.ts';
+import { exerciseCautions } from '../exercises/cautions.ts';
+import type { Joint } from '../exercises/joints.ts';
 import { answer, type Note, type Outcome, type Refusal } from '../outcome.ts';
 import { exerciseEligibility } from '../screening/joint-blocks.ts';
-import type { Dosed, Line, PrescribingContext } from './ground.ts';
-import { dosedLowLoad } from './low-load.ts';
-import { dosedOcclusion } from './occlusion.ts';
-import { dosedVariation } from './variation.ts';
+import type { Caution } from './cautions/caution.ts';
+import { cautionsFor } from './cautions/cautions-for.ts';
+import type { Dose } from './dose.ts';
+import type { LowLoadRequest, OcclusionRequestInput, VariationRequest } from './dose-request.ts';
+import { dosedLowLoad } from './low-load/low-load-for-patient.ts';
+import { eligibilities } from './methods.ts';
+import { unmetHomeConditions } from './occlusion/home-conditions.ts';
+import { occlusionSite } from './occlusion/occlusion-dose.ts';
+import { dosedOcclusion } from './occlusion/occlusion-for-patient.ts';
+import type { Dosed, Line, PrescribingContext } from './prescribing-context.ts';
+import { dosedVariation } from './variation/variation-for-patient.ts';
 
 export type PrescriptionRequest = LowLoadRequest | VariationRequest | OcclusionRequestInput;
 

@@ -1,5 +1,5 @@
 /** What stands on one day of the picture, in words: everything its marks stand for, and by whose hand. */
-import type { Day } from '../day.ts';
+import type { Day } from '../time/day.ts';
 import { hasMissing, highestPain, type SessionPain } from './joint-answers.ts';
 import { measureTitles, type SessionLoad } from './load-of-session.ts';
 import { dayInWords, withUnit } from './plain-words.ts';

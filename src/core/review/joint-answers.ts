@@ -2,9 +2,10 @@
  * What a joint answered on each day: during and around sessions, and on the mornings. An answer that
  * was due and is not there is said to be missing; it is never drawn as no pain.
  */
-import { addDays, type Day } from '../day.ts';
-import type { Joint } from '../joints.ts';
-import type { JointMorningAnswers, MorningRecord, SessionRecord, Swelling } from '../model/record.ts';
+
+import type { Joint } from '../exercises/joints.ts';
+import type { JointMorningAnswers, MorningRecord, SessionRecord, Swelling } from '../record/record.ts';
+import { addDays, type Day } from '../time/day.ts';
 
 export type Answered = number | 'missing' | 'not-asked';
 

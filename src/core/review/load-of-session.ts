@@ -2,11 +2,12 @@
  * What one session did of one prescribed exercise, as one figure. A set whose count or load was not
  * given makes the figure unknown: a sum over what was given would read as less work done.
  */
-import type { Day } from '../day.ts';
-import type { Dose } from '../model/dose.ts';
-import type { PrescriptionVersion, SessionRecord, SetRecord } from '../model/record.ts';
-import { restrictionSeconds } from '../occlusion/restriction-time.ts';
-import { exertionFromReserve } from '../strength/reserve-scale.ts';
+
+import { exertionFromReserve } from '../assessment/strength/reserve-scale.ts';
+import type { Dose } from '../prescribing/dose.ts';
+import { restrictionSeconds } from '../prescribing/occlusion/restriction-time.ts';
+import type { PrescriptionVersion, SessionRecord, SetRecord } from '../record/record.ts';
+import type { Day } from '../time/day.ts';
 
 const loadMeasures = ['load', 'volume', 'repetitions', 'sets', 'effort', 'restriction'] as const;
 export type LoadMeasure = (typeof loadMeasures)[number];

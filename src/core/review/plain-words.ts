@@ -1,6 +1,7 @@
 /** Days, figures and counts as they stand in a sentence. */
-import type { Day } from '../day.ts';
-import type { Joint } from '../joints.ts';
+
+import type { Joint } from '../exercises/joints.ts';
+import type { Day } from '../time/day.ts';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 

@@ -2,14 +2,15 @@
  * The review of one joint against one prescribed exercise, day by day: what the picture draws, what
  * the words state and what the table lists are all read from the rows made here.
  */
-import type { SettingValues } from '../clinic-choice.ts';
-import { addDays, type Day, daysBetween } from '../day.ts';
-import type { Joint } from '../joints.ts';
-import type { Baseline, PatientRecord } from '../model/record.ts';
-import { reviewSettingOf } from './choices.ts';
-import { type DecisionRun, decisionRuns, type ReviewDecision, settledDecisions } from './decision-gates.ts';
+
+import type { Joint } from '../exercises/joints.ts';
+import type { Baseline, PatientRecord } from '../record/record.ts';
+import type { SettingValues } from '../sources/clinic-setting.ts';
+import { addDays, type Day, daysBetween } from '../time/day.ts';
+import { type DecisionRun, decisionRuns, type ReviewDecision, settledDecisions } from './decision-markers.ts';
 import { type MorningAnswers, morningsByDay, type SessionPain, sessionPain } from './joint-answers.ts';
 import { type LoadMeasure, loadOfSession, measureTitles, type SessionLoad } from './load-of-session.ts';
+import { reviewSettingOf } from './settings.ts';
 
 export interface ReviewRow<D extends ReviewDecision = ReviewDecision> {
   readonly day: Day;

@@ -2,8 +2,9 @@
  * The sentences beside the picture. They state what the picture draws, from the same rows, and
  * nothing it does not: a description of what was logged, never a prediction or a cause.
  */
-import { type Day, daysBetween } from '../day.ts';
-import { decisions } from '../engine/answers.ts';
+
+import { decisions } from '../decision/answers.ts';
+import { type Day, daysBetween } from '../time/day.ts';
 import { type Answered, hasMissing, highestPain } from './joint-answers.ts';
 import { measureTitles } from './load-of-session.ts';
 import { counted, dayInWords, figure, jointInWords, listed, withUnit } from './plain-words.ts';

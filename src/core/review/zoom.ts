@@ -1,6 +1,6 @@
 /** A stretch of the picture, from two weeks on; what lies outside is left out and nothing is drawn anew. */
-import { addDays, type Day, daysBetween } from '../day.ts';
-import { type ReviewChart, roundTop, ticksOf } from './picture.ts';
+import { addDays, type Day, daysBetween } from '../time/day.ts';
+import { type ReviewChart, roundTop, ticksOf } from './review-chart.ts';
 
 export const shortestRange = 14;
 

@@ -6,7 +6,7 @@
  * disease, where arteries stiffen; it clears nothing by itself. Taking the lower ankle pressure
  * finds more disease; averaging the arms is another convention; neither is used here.
  */
-import { calculation } from '../calculation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer, type Note } from '../outcome.ts';
 
 const ankleBrachialBands = ['abnormal', 'borderline', 'normal', 'non-compressible'] as const;

@@ -5,7 +5,7 @@
  * system and year. A label of one reading is no diagnosis: that takes at least two careful readings
  * on at least two occasions. It opens and closes nothing; the start gate does.
  */
-import { calculation } from '../calculation.ts';
+import { calculation } from '../calculations/calculation.ts';
 import { answer, type Note } from '../outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from './blood-pressure-fields.ts';
 

@@ -1,5 +1,5 @@
 /** The blood-pressure pair as input: bounds are what an arm cuff can read, not what is healthy. */
-import type { NumberField } from '../describe.ts';
+import type { NumberField } from '../calculations/describe.ts';
 import type { Refusal } from '../outcome.ts';
 
 export const systolicField = {

@@ -4,9 +4,9 @@
  * It reaches reasons found on or before its day only: a new screening or a new reading asks again.
  * A clearance without a name or a reason clears nothing.
  */
-import type { Day } from '../day.ts';
-import type { Clearance } from '../model/screening.ts';
+import type { Day } from '../time/day.ts';
 import type { DatedReason, Target } from './reasons-from-answers.ts';
+import type { Clearance } from './screening.ts';
 
 const covers = (clearance: Clearance, target: Target, reason: DatedReason, today: Day): boolean =>
   clearance.method === target.method &&

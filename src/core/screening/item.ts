@@ -4,9 +4,10 @@
  * "Not known" has the effects of "yes". An answer that names no limb speaks of every limb, and one
  * that names no detail has the effects of every detail, because what was not said may be so.
  */
-import type { Mark } from '../citation.ts';
-import type { JointName, Limb } from '../joints.ts';
-import type { Eligibility, Method } from '../methods.ts';
+
+import type { JointName, Limb } from '../exercises/joints.ts';
+import type { Eligibility, Method } from '../prescribing/methods.ts';
+import type { Mark } from '../sources/citation.ts';
 
 interface ScreeningDetail {
   readonly id: string;

@@ -1,11 +1,12 @@
 /** Joints that screening forbids to load, and what that leaves of one exercise. Callers gate by exercise, not by limb alone. */
-import type { Day } from '../day.ts';
-import { joints as everyJoint, type Joint, jointNameOf, type Limb, type Side } from '../joints.ts';
-import type { Eligibility, Method } from '../methods.ts';
-import type { Clearance, MethodOutcome, MethodReason, Screening } from '../model/screening.ts';
+
+import { joints as everyJoint, type Joint, jointNameOf, type Limb, type Side } from '../exercises/joints.ts';
+import type { Eligibility, Method } from '../prescribing/methods.ts';
+import type { Day } from '../time/day.ts';
 import { screeningItem } from './items.ts';
 import { mostCautious } from './outcomes.ts';
 import { counts, jointsOf } from './reasons-from-answers.ts';
+import type { Clearance, MethodOutcome, MethodReason, Screening } from './screening.ts';
 
 export interface JointBlock {
   readonly joint: Joint;

@@ -1,5 +1,5 @@
 /** Medicines by class, with what each means for loading and for a cuff. General knowledge unless a source key stands beside it. */
-import type { Citation } from '../citation.ts';
+import type { Citation } from '../sources/citation.ts';
 
 export interface MedicineClass {
   /** The detail id of the screening question. */

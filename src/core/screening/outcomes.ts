@@ -5,16 +5,17 @@
  * screening past its age closes everything. Occlusion is for arms and legs only: a limb is part of
  * each outcome, so work of the trunk has none.
  */
-import { defaultsOf, type SettingValues } from '../clinic-choice.ts';
-import { type Day, daysBetween } from '../day.ts';
-import { limbs, sides } from '../joints.ts';
-import { type Eligibility, eligibilities, methods } from '../methods.ts';
-import type { Measurement } from '../model/measurement.ts';
-import type { Clearance, MethodOutcome, Screening } from '../model/screening.ts';
-import { screeningSettings } from './choices.ts';
+
+import type { Measurement } from '../assessment/measurements/measurement.ts';
+import { limbs, sides } from '../exercises/joints.ts';
+import { type Eligibility, eligibilities, methods } from '../prescribing/methods.ts';
+import { defaultsOf, type SettingValues } from '../sources/clinic-setting.ts';
+import { type Day, daysBetween } from '../time/day.ts';
 import { afterClearances } from './clearances.ts';
 import { type DatedReason, reasonsFromAnswers, type Target } from './reasons-from-answers.ts';
 import { reasonsFromMeasurements } from './reasons-from-measurements.ts';
+import type { Clearance, MethodOutcome, Screening } from './screening.ts';
+import { screeningSettings } from './settings.ts';
 
 export interface OutcomesInput {
   readonly screening: Screening | null;

@@ -1,10 +1,18 @@
 /** What the recorded answers close. "Not known" counts as "yes"; what was not said is taken as so. */
-import type { Day } from '../day.ts';
-import { joints as everyJoint, type Joint, jointNameOf, type Limb, type Side, sideOf } from '../joints.ts';
-import type { Method } from '../methods.ts';
-import type { MethodReason, Screening, ScreeningItemAnswer } from '../model/screening.ts';
+
+import {
+  joints as everyJoint,
+  type Joint,
+  jointNameOf,
+  type Limb,
+  type Side,
+  sideOf,
+} from '../exercises/joints.ts';
+import type { Method } from '../prescribing/methods.ts';
+import type { Day } from '../time/day.ts';
 import type { ScreeningEffect, ScreeningItem } from './item.ts';
 import { screeningItem, screeningItems } from './items.ts';
+import type { MethodReason, Screening, ScreeningItemAnswer } from './screening.ts';
 
 export interface Target {
   readonly method: Method;

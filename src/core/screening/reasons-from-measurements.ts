@@ -1,11 +1,12 @@
 /** What blood pressure and ankle-brachial index close. A reading that is missing or too old is not a normal reading. */
-import type { SettingValues } from '../clinic-choice.ts';
-import { type Day, daysBetween } from '../day.ts';
-import type { Measurement } from '../model/measurement.ts';
-import type { Screening } from '../model/screening.ts';
+
+import type { Measurement } from '../assessment/measurements/measurement.ts';
+import type { SettingValues } from '../sources/clinic-setting.ts';
+import { type Day, daysBetween } from '../time/day.ts';
 import { ankleBrachialBand } from './ankle-brachial-index.ts';
-import { bloodPressureResult } from './exercise-start-gate.ts';
+import { bloodPressureResult } from './blood-pressure-threshold.ts';
 import { counts, type DatedReason, type Target } from './reasons-from-answers.ts';
+import type { Screening } from './screening.ts';
 
 type BloodPressure = Extract<Measurement, { kind: 'blood-pressure' }>;
 type AnkleBrachial = Extract<Measurement, { kind: 'ankle-brachial-index' }>;

@@ -6,8 +6,8 @@
  * session is seen the same day whatever it says. The forms disagree at exactly 3 cm, exactly three
  * days and surgery four to twelve weeks ago, so the form is stored with the score.
  */
-import { calculation } from '../calculation.ts';
-import type { FlagField } from '../describe.ts';
+import { calculation } from '../calculations/calculation.ts';
+import type { FlagField } from '../calculations/describe.ts';
 import { answer, type Note, type Refusal } from '../outcome.ts';
 
 const clotScoreForms = ['1997', '2003'] as const;

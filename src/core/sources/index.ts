@@ -2,7 +2,7 @@
  * The bibliography: every source a figure of this product comes from, by the key its citations
  * use. Joined from the lists of the areas; a key names one source everywhere.
  */
-import type { Source } from '../citation.ts';
+import type { Source } from './citation.ts';
 import { nutritionSources } from './nutrition.ts';
 import { occlusionSources } from './occlusion.ts';
 import { outcomeSources } from './outcomes.ts';

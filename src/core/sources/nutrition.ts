@@ -1,5 +1,5 @@
 /** Where the figures of the nutrition rules come from. How each was seen stands with each citation. */
-import type { Source } from '../citation.ts';
+import type { Source } from './citation.ts';
 
 export const nutritionSources = {
   'bmi-bands': {

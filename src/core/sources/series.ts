@@ -1,5 +1,5 @@
 /** Where charts, trend tests, overlap and load pictures come from. How each was seen stands with each citation. */
-import type { Source } from '../citation.ts';
+import type { Source } from './citation.ts';
 
 export const seriesSources = {
   'nist-ewma': {

@@ -1,6 +1,6 @@
 /** A matter in one plain sentence, as of a day. */
-import { type Day, daysBetween } from '../day.ts';
-import type { DueItem } from './matter.ts';
+import { type Day, daysBetween } from '../time/day.ts';
+import type { DueItem } from './item.ts';
 
 type Told = Pick<DueItem, 'kind' | 'joint' | 'facts'>;
 

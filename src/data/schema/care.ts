@@ -1,11 +1,11 @@
 /** Care around the dose: episodes, consents, answers before a visit, supervised sessions, visits. */
 import { sql } from 'drizzle-orm';
-import { consentKinds } from '#core/care/consent.ts';
-import { breakKinds, type Contact, episodeStates } from '#core/care/episode.ts';
-import { medicineActs } from '#core/care/event-effects.ts';
-import { visitPlaces } from '#core/care/remote-visit.ts';
-import { limbs, sides } from '#core/joints.ts';
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import { consentKinds } from '#core/episode/consent.ts';
+import { breakKinds, type Contact, episodeStates } from '#core/episode/episode.ts';
+import { medicineActs } from '#core/episode/event-effects.ts';
+import { visitPlaces } from '#core/episode/remote-visit.ts';
+import { limbs, sides } from '#core/exercises/joints.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { careEvent } from './clinical.ts';
 import { decision } from './decisions.ts';
 import { dayShape, kit, words } from './kit.ts';

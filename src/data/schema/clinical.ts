@@ -1,12 +1,12 @@
 /** Screening, clearances, measurements, baselines and prescriptions: append-only versions. */
 import { sql } from 'drizzle-orm';
-import type { Caution } from '#core/caution.ts';
-import { methods } from '#core/methods.ts';
-import type { Dose } from '#core/model/dose.ts';
-import type { Measurement } from '#core/model/measurement.ts';
-import { effusions } from '#core/model/record.ts';
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
-import type { ProgrammeItem } from '#core/programme/planned-sessions.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { methods } from '#core/prescribing/methods.ts';
+import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
+import { effusions } from '#core/record/record.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 

@@ -1,11 +1,11 @@
 /** Decisions of the engine, proposals that follow, what clinicians answered, messages. */
 import { sql } from 'drizzle-orm';
-import type { Caution } from '#core/caution.ts';
-import type { SettingValues } from '#core/clinic-choice.ts';
-import { contacts, decisions as decisionWords, type Reason, steps, todays } from '#core/engine/answers.ts';
-import type { WorklistReason } from '#core/engine/dose/proposal.ts';
-import type { Facts } from '#core/engine/facts.ts';
-import type { Dose } from '#core/model/dose.ts';
+import { contacts, decisions as decisionWords, type Reason, steps, todays } from '#core/decision/answers.ts';
+import type { WorklistReason } from '#core/decision/dose/proposal.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';

@@ -4,9 +4,9 @@
  * its state column says so.
  */
 import { sql } from 'drizzle-orm';
-import { enteredAs, type News } from '#core/model/entry-words.ts';
-import { stopReasons, swellings } from '#core/model/record.ts';
-import type { LimbCheck } from '#core/occlusion/limb-check.ts';
+import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
+import { enteredAs, type News } from '#core/record/entry-words.ts';
+import { stopReasons, swellings } from '#core/record/record.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';

@@ -1,6 +1,6 @@
 /** Around the review: goals and what became of them, the next review, messages from the patient, the usual site. */
 import { sql } from 'drizzle-orm';
-import { goalStates } from '#core/care/goals.ts';
+import { goalStates } from '#core/episode/goals.ts';
 import { site } from './accounts.ts';
 import { dayShape, kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';

@@ -3,7 +3,7 @@
  * at any time. What clinicians did about an item is a record of its own and append-only.
  */
 import { sql } from 'drizzle-orm';
-import { worklistItemKinds } from '#core/worklist/matter.ts';
+import { worklistItemKinds } from '#core/worklist/item.ts';
 import { kit, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
 

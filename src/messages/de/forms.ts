@@ -1,5 +1,5 @@
 /** How German writes joints, limbs and days inside a sentence: gender, case and what agrees with them. */
-import type { JointName, Limb } from '#core/joints.ts';
+import type { JointName, Limb } from '#core/exercises/joints.ts';
 import type { Grammar } from '../translate.ts';
 
 type Gender = 'm' | 'f' | 'n';

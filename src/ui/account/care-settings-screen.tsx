@@ -1,5 +1,5 @@
 /** What the clinic sets for the care around a dose: who stands in, and the words patients agree to. */
-import type { ConsentKind } from '#core/care/consent.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';

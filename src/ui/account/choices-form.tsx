@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
-import type { ClinicSetting } from '#core/clinic-choice.ts';
+import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';

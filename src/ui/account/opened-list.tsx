@@ -1,6 +1,6 @@
 'use client';
 /** Who opened the record, for its owner. */
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { localeOfDays } from '#ui/shared/text/text-of-time.ts';

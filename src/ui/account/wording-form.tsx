@@ -2,7 +2,7 @@
 /** Writes the clinic's own words of one agreement, as a new version. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
-import type { ConsentKind } from '#core/care/consent.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { LongTextField } from '#ui/shared/text-field.tsx';
 import { Asked } from './asked.tsx';

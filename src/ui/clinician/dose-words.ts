@@ -1,6 +1,6 @@
 /** A dose as a clinician would say it, with its units. */
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Cuff, Dose, RepetitionBand } from '#core/model/dose.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Cuff, Dose, RepetitionBand } from '#core/prescribing/dose.ts';
 import { figure } from '#core/review/plain-words.ts';
 
 const sideInWords = { left: 'left', right: 'right', both: 'both sides' } as const;

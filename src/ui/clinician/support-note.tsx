@@ -1,6 +1,6 @@
 /** The source behind a figure, from its key; a choice of the clinic or common practice says so. */
 
-import type { Citation } from '#core/citation.ts';
+import type { Citation } from '#core/sources/citation.ts';
 import { sources } from '#core/sources/index.ts';
 import { SourceNote } from '#ui/shared/source-note.tsx';
 

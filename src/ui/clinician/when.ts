@@ -1,6 +1,7 @@
 /** Instants as the clinic's wall shows them, and how long ago they were. */
-import { type Day, daysBetween } from '#core/day.ts';
+
 import { dayInWords } from '#core/review/plain-words.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 
 export interface ClinicClock {
   readonly zone: string;

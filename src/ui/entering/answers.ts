@@ -1,8 +1,8 @@
 /** What was typed from paper or from a call, as an entry's answers. What was left empty stays open, never zero. */
-import type { Joint } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
-import { type News, newsKinds } from '#core/model/entry-words.ts';
-import { type StopReason, stopReasons } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { type News, newsKinds } from '#core/record/entry-words.ts';
+import { type StopReason, stopReasons } from '#core/record/record.ts';
 import type { Problem } from '#ui/shared/error-summary.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 

@@ -1,9 +1,9 @@
 'use client';
 /** A session or a morning typed by the clinic from paper or from a call; marked so for everybody who reads it. */
 import { type FormEvent, useRef, useState } from 'react';
-import type { Joint } from '#core/joints.ts';
-import { newsKinds } from '#core/model/entry-words.ts';
-import { stopReasons } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { newsKinds } from '#core/record/entry-words.ts';
+import { stopReasons } from '#core/record/record.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { boundField } from '#ui/shared/bound-field.ts';

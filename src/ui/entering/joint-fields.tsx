@@ -1,6 +1,6 @@
 /** The answers of one joint, each of which may stay open. */
-import type { Joint } from '#core/joints.ts';
-import { swellings } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { swellings } from '#core/record/record.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { boundField, type TypedForm } from '#ui/shared/bound-field.ts';
 import { NumberField } from '#ui/shared/number-field.tsx';

@@ -1,7 +1,7 @@
 /** What today's page says of the day, from the clinic's view and from what this phone keeps. Pure. */
 import type { TodayView } from '#api/patient/today-view.ts';
-import { addDays } from '#core/day.ts';
-import { morningsAsked } from '#core/programme/urine-question.ts';
+import { morningsAsked } from '#core/prescribing/programme/urine-question.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Saved } from './outbox/outbox.ts';
 
 const twoHoursMs = 2 * 60 * 60 * 1000;

@@ -1,7 +1,7 @@
 'use client';
 /** A carer types with the patient's leave: said before the first answer, and kept with each entry. */
 import { useState } from 'react';
-import { type Carer, carers } from '#core/model/entry-words.ts';
+import { type Carer, carers } from '#core/record/entry-words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckField } from '#ui/shared/checkbox-group.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';

@@ -2,7 +2,7 @@
 /** Everything the patient's document runs on: clock, outbox, session, morning, and the place one is at. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import type { Carer } from '#core/model/entry-words.ts';
+import type { Carer } from '#core/record/entry-words.ts';
 import { useMorning } from './morning/use-morning.ts';
 import { type Owner, useOutbox } from './outbox/use-outbox.ts';
 import { useTabLock } from './phone/use-holding.ts';

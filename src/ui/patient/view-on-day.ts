@@ -4,8 +4,8 @@
  * and past the clinic's limit nothing is begun by an old page. Pure.
  */
 import type { TodayView } from '#api/patient/today-view.ts';
-import { addDays, daysBetween } from '#core/day.ts';
-import { weekdayOf } from '#core/programme/planned-sessions.ts';
+import { weekdayOf } from '#core/prescribing/programme/planned-sessions.ts';
+import { addDays, daysBetween } from '#core/time/day.ts';
 
 /** The civil day on the phone's clock. */
 export const phoneDay = (now: number): string => {

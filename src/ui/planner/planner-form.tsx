@@ -2,10 +2,10 @@
 /** The week of the exercises in force: weekdays ticked, a template to begin from, and what it comes to as it is ticked. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useMemo, useState } from 'react';
-import type { ProgrammeItem, Weekday } from '#core/programme/planned-sessions.ts';
-import type { ProgrammeValues } from '#core/programme/session-length.ts';
-import { laidOut, weekTemplates } from '#core/programme/templates.ts';
-import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-plan.ts';
+import type { ProgrammeItem, Weekday } from '#core/prescribing/programme/planned-sessions.ts';
+import type { ProgrammeValues } from '#core/prescribing/programme/session-length.ts';
+import { laidOut, weekTemplates } from '#core/prescribing/programme/templates.ts';
+import { type PlannedExercise, refusedIn, weekPlan } from '#core/prescribing/programme/week-plan.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/shared/button.tsx';

@@ -1,6 +1,6 @@
 /** The week the patient follows. */
-import { plannedExercise } from '#core/programme/planned-exercise.ts';
-import type { ProgrammeValues } from '#core/programme/session-length.ts';
+import { plannedExercise } from '#core/prescribing/programme/planned-exercise.ts';
+import type { ProgrammeValues } from '#core/prescribing/programme/session-length.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { Prescriptions, ProgrammeAnswer } from '#ui/clinician/answers.ts';
 import { PlannerForm } from './planner-form.tsx';

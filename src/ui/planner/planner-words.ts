@@ -1,7 +1,7 @@
 /** The week and its conflicts in sentences, for the clinician. */
-import type { Dose } from '#core/model/dose.ts';
-import type { Weekday } from '#core/programme/planned-sessions.ts';
-import { type Conflict, cuffDaysPerWeek } from '#core/programme/week-plan.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
+import { type Conflict, cuffDaysPerWeek } from '#core/prescribing/programme/week-plan.ts';
 
 export const weekdayNames = [
   { day: 1, short: 'Mon', title: 'Monday' },

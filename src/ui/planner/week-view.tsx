@@ -1,5 +1,5 @@
 /** What the week comes to: conflicts first, then the length of each day and the weekly sets of each muscle. */
-import { refusedConflicts, type WeekPlan } from '#core/programme/week-plan.ts';
+import { refusedConflicts, type WeekPlan } from '#core/prescribing/programme/week-plan.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { conflictsInWords, dayName, muscleName } from './planner-words.ts';

@@ -1,5 +1,5 @@
 /** Where a figure comes from and how it is known. A figure from memory is labelled wherever it is shown. */
-import type { Mark as CitationMark, Source } from '#core/citation.ts';
+import type { Mark as CitationMark, Source } from '#core/sources/citation.ts';
 
 const markWords: Readonly<Record<CitationMark, string>> = {
   seen: 'read at the source',

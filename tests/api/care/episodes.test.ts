@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { addDays } from '#core/time/day.ts';
 import { saveProgramme } from '#data/programmes.ts';
 import { recordOf } from '#data/record.ts';
 import { trainingSession } from '#data/schema/schema.ts';

@@ -1,6 +1,6 @@
 /** The page for the colleague, who looks after a pause, and who takes over unacknowledged danger. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
+import { addDays } from '#core/time/day.ts';
 import { saveSettings } from '#data/choices.ts';
 import { sessionEntry } from '#tests/support/clinic.ts';
 import {

@@ -1,7 +1,7 @@
 /** Limits of others, and what follows when something happened. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { addDays } from '#core/time/day.ts';
 import { replayableDecisions } from '#data/decisions.ts';
 import {
   type CareSetting,

@@ -1,5 +1,5 @@
 /** A patient with one signed exercise, acted on at chosen days through the procedures. */
-import { addDays } from '#core/day.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { instantAt } from '#data/civil-time.ts';
 import { addStaff } from '#data/staff.ts';

@@ -1,7 +1,7 @@
 /** Appointments at a distance, answers before a visit, drafts and the first visit. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { minimumSet } from '#core/care/pre-visit.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { minimumSet } from '#core/screening/pre-visit.ts';
 import { addPatient } from '#data/people.ts';
 import { screening } from '#data/schema/schema.ts';
 import { type CareSetting, careSetting, firstDay, worklistItemsOf } from './setting.ts';

@@ -1,14 +1,25 @@
 /** Agreements, breaks and events: what each closes, and what rests under way. */
 import { describe, expect, it } from 'vitest';
-import { asksScreeningAgain, type CareAround, careReasons, withCare } from '#core/care/closings.ts';
-import { type ConsentKind, type ConsentRow, hangsOn, isGiven, missingConsents } from '#core/care/consent.ts';
-import { proposedWordings } from '#core/care/consent-wording.ts';
-import type { EpisodeChange } from '#core/care/episode.ts';
-import { episodeStatusOn } from '#core/care/episode-standing.ts';
-import type { RecordedEvent } from '#core/care/event-effects.ts';
-import { asksNothing, suspensionOn, withdrawnLately } from '#core/care/holds.ts';
-import { methods } from '#core/methods.ts';
-import type { OcclusionDose } from '#core/model/dose.ts';
+import {
+  asksScreeningAgain,
+  type CareAround,
+  careReasons,
+  withCare,
+} from '#core/episode/care-eligibility.ts';
+import {
+  type ConsentKind,
+  type ConsentRow,
+  hangsOn,
+  isGiven,
+  missingConsents,
+} from '#core/episode/consent.ts';
+import { proposedWordings } from '#core/episode/consent-wording.ts';
+import type { EpisodeChange } from '#core/episode/episode.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import type { RecordedEvent } from '#core/episode/event-effects.ts';
+import { asksNothing, suspensionOn, withdrawnLately } from '#core/episode/suspensions.ts';
+import type { OcclusionDose } from '#core/prescribing/dose.ts';
+import { methods } from '#core/prescribing/methods.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 import { outcomesInput } from '../screening/answers.ts';

@@ -1,7 +1,7 @@
 /** What was sent and what was not, counted by day; and whether questions wait before a visit. */
 import { describe, expect, it } from 'vitest';
-import { countLog } from '#core/care/paper-facts.ts';
-import { questionsWait } from '#core/care/pre-visit.ts';
+import { countLog } from '#core/episode/documents/document-facts.ts';
+import { questionsWait } from '#core/screening/pre-visit.ts';
 
 describe('counting what was sent', () => {
   const log = (over = {}) =>

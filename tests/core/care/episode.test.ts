@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkChange, type EpisodeState, episodeStates } from '#core/care/episode.ts';
-import { daysOff, episodeStatusOn, withoutDaysOff } from '#core/care/episode-standing.ts';
+import { checkChange, type EpisodeState, episodeStates } from '#core/episode/episode.ts';
+import { daysOff, episodeStatusOn, withoutDaysOff } from '#core/episode/episode-status.ts';
 import { change, episode, wanted } from './episodes.ts';
 
 const today = '2026-03-20';

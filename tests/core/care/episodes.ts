@@ -1,5 +1,5 @@
 /** Small stretches of care for tests, written as their changes. */
-import type { Episode, EpisodeChange, EpisodeState, WantedChange } from '#core/care/episode.ts';
+import type { Episode, EpisodeChange, EpisodeState, WantedChange } from '#core/episode/episode.ts';
 
 export const change = (to: EpisodeState, on: string, more: Partial<EpisodeChange> = {}): EpisodeChange => ({
   to,

@@ -1,9 +1,9 @@
 /** What the first-visit page sends, what stands in its way, and what the phone says at once before a visit. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import { minimumSet } from '#core/care/pre-visit.ts';
-import { prescriptionTemplates } from '#core/care/templates.ts';
+import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { screeningItems } from '#core/screening/items.ts';
+import { minimumSet } from '#core/screening/pre-visit.ts';
 import type { FirstVisitPage } from '#ui/care/answers.ts';
 import {
   answered,

@@ -1,6 +1,6 @@
 /** Goals in the patient’s words: what was set at the start, what was added, and what became of each. */
 import { describe, expect, it } from 'vitest';
-import { type GoalStep, goalConsistent, goalsFrom } from '#core/care/goals.ts';
+import { type GoalStep, goalConsistent, goalsFrom } from '#core/episode/goals.ts';
 
 const today = '2026-04-20';
 const step = (goal: string, state: GoalStep['state'], more: Partial<GoalStep> = {}): GoalStep => ({

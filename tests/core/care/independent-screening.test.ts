@@ -1,8 +1,8 @@
 /** Every screening answer, alone and in pairs, by method, limb and side, against a second table. */
 import { describe, expect, it } from 'vitest';
-import type { MethodOutcome } from '#core/model/screening.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
 import { outcomesInput, screeningWith } from '../screening/answers.ts';
 import { expectedFor, type Given, type Letter, rows, withoutEffect } from './independent-screening-table.ts';
 

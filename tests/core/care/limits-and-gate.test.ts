@@ -5,10 +5,10 @@ import {
   homeConditionsOf,
   ineligibleAtHome,
   type SupervisedSession,
-} from '#core/care/home-gate.ts';
-import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/care/limit-bounds.ts';
-import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/care/remote-visit.ts';
-import type { Limit } from '#core/model/record.ts';
+} from '#core/episode/home-eligibility.ts';
+import { limitCautions, limitedExercises, limitRefusals, limitsFor } from '#core/episode/limit-bounds.ts';
+import { firstOcclusionRemote, lockedTest, visitRefusals } from '#core/episode/remote-visit.ts';
+import type { Limit } from '#core/record/record.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
 const today = '2026-03-20';

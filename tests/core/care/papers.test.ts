@@ -1,9 +1,9 @@
 /** The letter and the sheet at the end of care repeat the record: what is missing is said, nothing is promised. */
 import { describe, expect, it } from 'vitest';
-import type { DocumentFacts, DocumentItem } from '#core/care/paper-facts.ts';
-import { adviceOf } from '#core/care/paper-words.ts';
-import { letterOf } from '#core/care/papers.ts';
-import { selfManagementOf } from '#core/care/self-management.ts';
+import type { DocumentFacts, DocumentItem } from '#core/episode/documents/document-facts.ts';
+import { adviceOf } from '#core/episode/documents/document-words.ts';
+import { letterOf } from '#core/episode/documents/letter.ts';
+import { selfManagementOf } from '#core/episode/documents/self-management.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
 const version = {

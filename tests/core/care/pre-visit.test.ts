@@ -1,6 +1,15 @@
 /** Answers before a visit, the minimum set, templates, and the page for the colleague. */
 import { describe, expect, it } from 'vitest';
-import { ineligibleMethods, lastDecisions, overridesInForce, pauseLines } from '#core/care/handover.ts';
+import {
+  ineligibleMethods,
+  lastDecisions,
+  overridesInForce,
+  pauseLines,
+} from '#core/episode/documents/handover.ts';
+import { exerciseById, jointsLoaded } from '#core/exercises/catalogue.ts';
+import { prescriptionTemplates } from '#core/prescribing/templates.ts';
+import { screeningItems } from '#core/screening/items.ts';
+import { methodOutcomes } from '#core/screening/outcomes.ts';
 import {
   answeredSince,
   besideRecord,
@@ -8,12 +17,8 @@ import {
   minimumSet,
   stillToAsk,
   toLookAt,
-} from '#core/care/pre-visit.ts';
-import { prescriptionTemplates } from '#core/care/templates.ts';
-import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
-import type { Screening, ScreeningItemAnswer } from '#core/model/screening.ts';
-import { screeningItems } from '#core/screening/items.ts';
-import { methodOutcomes } from '#core/screening/outcomes.ts';
+} from '#core/screening/pre-visit.ts';
+import type { Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { outcomesInput, screeningWith } from '../screening/answers.ts';
 
 const yes = (item: string, more: Partial<ScreeningItemAnswer> = {}): ScreeningItemAnswer => ({

@@ -5,12 +5,12 @@ import {
   exercisesFor,
   exercisesInFamily,
   jointsLoaded,
-} from '#core/catalogue/catalogue.ts';
-import { exerciseCautions } from '#core/catalogue/cautions.ts';
-import { muscles } from '#core/catalogue/exercise.ts';
-import { families } from '#core/catalogue/families.ts';
-import { joints } from '#core/joints.ts';
-import { methods } from '#core/methods.ts';
+} from '#core/exercises/catalogue.ts';
+import { exerciseCautions } from '#core/exercises/cautions.ts';
+import { muscles } from '#core/exercises/exercise.ts';
+import { families } from '#core/exercises/families.ts';
+import { joints } from '#core/exercises/joints.ts';
+import { methods } from '#core/prescribing/methods.ts';
 
 const ids = (rows: readonly { readonly id: string }[]): readonly string[] => rows.map((row) => row.id);
 const repeated = (values: readonly string[]): readonly string[] =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import { exerciseCautions } from '#core/catalogue/cautions.ts';
-import { families } from '#core/catalogue/families.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
+import { exerciseCautions } from '#core/exercises/cautions.ts';
+import { families } from '#core/exercises/families.ts';
 
 const sentencesOf = (text: string): readonly string[] => text.match(/[^.!?]+[.!?]+/g) ?? [];
 const wordsOf = (text: string): readonly string[] => text.match(/[\p{L}’-]+/gu) ?? [];

@@ -1,12 +1,12 @@
 /** Cautions go with every prescription, can be added to, and are never lost. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Caution } from '#core/caution.ts';
-import { type CautionsInput, withCautions } from '#core/cautions/cautions-for.ts';
-import { screeningWords } from '#core/cautions/from-screening.ts';
-import { joints } from '#core/joints.ts';
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import { joints } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import { type CautionsInput, withCautions } from '#core/prescribing/cautions/cautions-for.ts';
+import { screeningWords } from '#core/prescribing/cautions/from-screening.ts';
 import { screeningItems } from '#core/screening/items.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { sources } from '#core/sources/index.ts';
 import { bloodPressure, screeningWith } from '../screening/answers.ts';
 import { allYes, cautions, cuff, doses, ids, wrap } from './doses.ts';

@@ -1,9 +1,9 @@
 /** One invented dose per method and cuff, and the cautions of any of them. */
-import type { Caution } from '#core/caution.ts';
-import { type CautionsInput, cautionsFor } from '#core/cautions/cautions-for.ts';
-import type { Dose } from '#core/model/dose.ts';
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import { type CautionsInput, cautionsFor } from '#core/prescribing/cautions/cautions-for.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { screeningItems } from '#core/screening/items.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { screeningWith } from '../screening/answers.ts';
 
 const base = {

@@ -1,5 +1,5 @@
 /** A quiet joint: everything answered, nothing remarkable, two sessions on target. */
-import type { Facts } from '#core/engine/facts.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
 
 export const baseFacts: Facts = {
   painBefore: 1,

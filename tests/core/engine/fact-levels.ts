@@ -1,5 +1,5 @@
 /** Every level of every fact that could matter: all whole scores, and both sides of each threshold. */
-import { type Facts, redFlags } from '#core/engine/facts.ts';
+import { type Facts, redFlags } from '#core/decision/facts/facts.ts';
 
 const scores = [null, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 const flags = [false, true] as const;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
-import { decide } from '#core/engine/decide.ts';
-import { factsFor } from '#core/engine/facts-from-record.ts';
-import type { Joint } from '#core/joints.ts';
-import type { PatientRecord } from '#core/model/record.ts';
+import { decide } from '#core/decision/decide.ts';
+import { factsFor } from '#core/decision/facts/facts-from-record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import { addDays } from '#core/time/day.ts';
 import {
   baseline,
   firstMonday,

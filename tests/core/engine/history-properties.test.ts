@@ -3,21 +3,21 @@ import { describe, expect, it } from 'vitest';
 import { endOf, randomHistory } from '#commands/engine-trials/random-history.ts';
 import { firstDay } from '#commands/engine-trials/random-prescriptions.ts';
 import { type Seeded, seeded } from '#commands/engine-trials/seeded.ts';
-import { dayFromNumber } from '#core/day.ts';
-import { engineDefaults } from '#core/engine/choices.ts';
-import { decide } from '#core/engine/decide.ts';
-import { factsFor } from '#core/engine/facts-from-record.ts';
-import { judgedSession } from '#core/engine/judged-session.ts';
-import { indexRecord } from '#core/engine/record-index.ts';
-import { evaluate } from '#core/engine/scope.ts';
-import type { Joint } from '#core/joints.ts';
+import { decide } from '#core/decision/decide.ts';
+import { factsFor } from '#core/decision/facts/facts-from-record.ts';
+import { judgedSession } from '#core/decision/facts/judged-session.ts';
+import { indexRecord } from '#core/decision/facts/record-index.ts';
+import { evaluate } from '#core/decision/scope.ts';
+import { engineDefaults } from '#core/decision/settings.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type {
   JointMorningAnswers,
   JointSessionAnswers,
   MorningRecord,
   PatientRecord,
   SessionRecord,
-} from '#core/model/record.ts';
+} from '#core/record/record.ts';
+import { dayFromNumber } from '#core/time/day.ts';
 
 const days = 30;
 const momentOn = (day: number) => ({ instant: endOf(day), day: dayFromNumber(day) });

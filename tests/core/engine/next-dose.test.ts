@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Ladder, LadderStep } from '#core/engine/dose/proposal.ts';
-import type { DoseQuestion } from '#core/engine/next-dose.ts';
-import type { OcclusionDose } from '#core/model/dose.ts';
-import type { Limit } from '#core/model/record.ts';
+import type { Ladder, LadderStep } from '#core/decision/dose/proposal.ts';
+import type { DoseQuestion } from '#core/decision/next-dose.ts';
+import type { OcclusionDose } from '#core/prescribing/dose.ts';
+import type { Limit } from '#core/record/record.ts';
 import { atTop, occlusion, propose, top, variation } from './propose.ts';
 import { knee, kneeDose } from './small-record.ts';
 

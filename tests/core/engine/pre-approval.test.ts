@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { addDays, dayNumber } from '#core/day.ts';
-import { engineDefaults } from '#core/engine/choices.ts';
-import { type ApprovalContext, approvalEnd, type PreApproval } from '#core/engine/dose/pre-approval.ts';
-import { nextDoses } from '#core/engine/next-doses.ts';
-import { evaluate } from '#core/engine/scope.ts';
-import type { Limit, PrescriptionVersion } from '#core/model/record.ts';
+import { type ApprovalContext, approvalEnd, type PreApproval } from '#core/decision/dose/pre-approval.ts';
+import { nextDoses } from '#core/decision/next-doses.ts';
+import { evaluate } from '#core/decision/scope.ts';
+import { engineDefaults } from '#core/decision/settings.ts';
+import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import { addDays, dayNumber } from '#core/time/day.ts';
 import { instantOn, judgedMorning, knee, kneeDose, noonOf, record, version } from './small-record.ts';
 
 const ladder = { harder: () => null, easier: () => null };

@@ -1,10 +1,11 @@
 /** Asks for the dose after a decision, with everything but the question at its plainest. */
-import { addDays } from '#core/day.ts';
-import type { DecisionWord, Step } from '#core/engine/answers.ts';
-import type { Ladder } from '#core/engine/dose/proposal.ts';
-import { type DoseQuestion, nextDose } from '#core/engine/next-dose.ts';
-import type { Dose, OcclusionDose, VariationDose } from '#core/model/dose.ts';
-import type { Limit, PrescriptionVersion } from '#core/model/record.ts';
+
+import type { DecisionWord, Step } from '#core/decision/answers.ts';
+import type { Ladder } from '#core/decision/dose/proposal.ts';
+import { type DoseQuestion, nextDose } from '#core/decision/next-dose.ts';
+import type { Dose, OcclusionDose, VariationDose } from '#core/prescribing/dose.ts';
+import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import { addDays } from '#core/time/day.ts';
 import {
   instantOn,
   judgedMorning,

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { checkSettings } from '#core/clinic-choice.ts';
-import { engineDefaults, engineSettings } from '#core/engine/choices.ts';
-import { decide } from '#core/engine/decide.ts';
-import { redFlags } from '#core/engine/facts.ts';
-import { engineRules } from '#core/engine/rules/table.ts';
+import { decide } from '#core/decision/decide.ts';
+import { redFlags } from '#core/decision/facts/facts.ts';
+import { engineRules } from '#core/decision/rules/table.ts';
+import { engineDefaults, engineSettings } from '#core/decision/settings.ts';
+import { checkSettings } from '#core/sources/clinic-setting.ts';
 import { baseFacts, facts } from './base-facts.ts';
 import { trios } from './trios.ts';
 import { laterTrios } from './trios-later.ts';

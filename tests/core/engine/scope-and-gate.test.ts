@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type BeforeFacts, preSessionCheck } from '#core/engine/before-gate.ts';
-import { decide } from '#core/engine/decide.ts';
-import { evaluate, inForceUntilAcknowledged } from '#core/engine/scope.ts';
+import { decide } from '#core/decision/decide.ts';
+import { type BeforeFacts, preSessionCheck } from '#core/decision/pre-session-check.ts';
+import { evaluate, inForceUntilAcknowledged } from '#core/decision/scope.ts';
 import { baseFacts, facts } from './base-facts.ts';
 import {
   judgedMorning,

@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { diaryTypes } from '#commands/simulated-diaries/diary-types.ts';
 import { summarise, type TypeSummary } from '#commands/simulated-diaries/summary.ts';
-import { engineDefaults } from '#core/engine/choices.ts';
+import { engineDefaults } from '#core/decision/settings.ts';
 
 const settings = { weeks: 26, settings: engineDefaults, widenedBy: 0, pauseDays: 3 };
 const ceiling = 5;

@@ -1,7 +1,7 @@
 /** A small quiet record to vary: sessions on Mondays, Wednesdays and Fridays of three weeks, a morning each day. */
-import { addDays, type Day, dayNumber } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
-import type { LowLoadDose } from '#core/model/dose.ts';
+
+import type { Joint } from '#core/exercises/joints.ts';
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,
   JointMorningAnswers,
@@ -10,7 +10,8 @@ import type {
   PatientRecord,
   PrescriptionVersion,
   SessionRecord,
-} from '#core/model/record.ts';
+} from '#core/record/record.ts';
+import { addDays, type Day, dayNumber } from '#core/time/day.ts';
 
 /** A Monday. */
 export const firstMonday: Day = '2026-02-02';

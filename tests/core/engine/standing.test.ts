@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import type { DecisionWord, Reason } from '#core/engine/answers.ts';
-import { type ClinicianAnswer, decisionsInForce, type MadeDecision } from '#core/engine/standing.ts';
-import type { Joint } from '#core/joints.ts';
+import type { DecisionWord, Reason } from '#core/decision/answers.ts';
+import {
+  type ClinicianAnswer,
+  decisionsInForce,
+  type MadeDecision,
+} from '#core/decision/decisions-in-force.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 
 const reason = (rule: string, decision: DecisionWord): Reason => ({
   rule,

@@ -1,8 +1,8 @@
 /** Published check rows of the symptom rules, where the table in force keeps them; changed ones: left-out.ts. */
 import { describe, expect, it } from 'vitest';
-import { decide } from '#core/engine/decide.ts';
-import { factFields } from '#core/engine/fact-fields.ts';
-import { effusions } from '#core/model/record.ts';
+import { decide } from '#core/decision/decide.ts';
+import { factFields } from '#core/decision/facts/fact-fields.ts';
+import { effusions } from '#core/record/record.ts';
 import { facts } from './base-facts.ts';
 import { leftOut } from './left-out.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type BeforeFacts, preSessionCheck } from '#core/engine/before-gate.ts';
-import { readyForTest } from '#core/engine/test-to-failure.ts';
+import { readyForTest } from '#core/assessment/strength/test-to-failure.ts';
+import { type BeforeFacts, preSessionCheck } from '#core/decision/pre-session-check.ts';
 import { baseFacts } from './base-facts.ts';
 import { instantOn, knee, lastSession, record } from './small-record.ts';
 

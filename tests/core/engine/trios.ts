@@ -2,7 +2,7 @@
  * For every rule: under, at and over its threshold, and what it leaves of each answer when it is the
  * most cautious rule that fires. Figures typed from the published table of rules, version 1.
  */
-import type { Facts } from '#core/engine/facts.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
 
 export interface Trio {
   readonly rule: string;

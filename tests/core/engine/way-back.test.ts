@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { addDays, dayNumber } from '#core/day.ts';
-import { limitsInForce } from '#core/engine/dose/limits.ts';
-import { toleratedDoses } from '#core/engine/dose/tolerated.ts';
-import { halfWayTo } from '#core/engine/dose/way-back.ts';
-import { nextDoses } from '#core/engine/next-doses.ts';
-import { evaluate } from '#core/engine/scope.ts';
-import type { Limit, PrescriptionVersion } from '#core/model/record.ts';
+import { limitsInForce } from '#core/decision/dose/limits.ts';
+import { toleratedDoses } from '#core/decision/dose/tolerated.ts';
+import { halfWayTo } from '#core/decision/dose/way-back.ts';
+import { nextDoses } from '#core/decision/next-doses.ts';
+import { evaluate } from '#core/decision/scope.ts';
+import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import { addDays, dayNumber } from '#core/time/day.ts';
 import {
   instantOn,
   judgedMorning,

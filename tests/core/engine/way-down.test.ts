@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dayNumber } from '#core/day.ts';
-import type { PrescriptionVersion } from '#core/model/record.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
 import { daysAgo, occlusion, propose, today, variation } from './propose.ts';
 import { kneeDose, version } from './small-record.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
-import { decide } from '#core/engine/decide.ts';
-import { explainToClinician, explainToPatient } from '#core/engine/explain.ts';
-import { overridesByRule } from '#core/engine/override.ts';
-import { isBaselineDueForReview, proposeBaseline } from '#core/engine/propose-baseline.ts';
-import { engineRules } from '#core/engine/rules/table.ts';
+import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import { decide } from '#core/decision/decide.ts';
+import { explainToClinician, explainToPatient } from '#core/decision/explain.ts';
+import { overridesByRule } from '#core/decision/override.ts';
+import { engineRules } from '#core/decision/rules/table.ts';
+import { addDays } from '#core/time/day.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { facts } from './base-facts.ts';
 import { baseline, firstMonday, judgedMorning, knee, morning, noonOf, record } from './small-record.ts';

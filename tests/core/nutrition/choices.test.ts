@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkSettings } from '#core/clinic-choice.ts';
-import { nutritionDefaults, nutritionSettings } from '#core/nutrition/choices.ts';
 import { energySurplus } from '#core/nutrition/energy-surplus.ts';
 import { proteinTarget } from '#core/nutrition/protein-target.ts';
+import { nutritionDefaults, nutritionSettings } from '#core/nutrition/settings.ts';
+import { checkSettings } from '#core/sources/clinic-setting.ts';
 import { resultOf } from '#tests/core/strength/result-of.ts';
 
 const ends = (id: string) => {

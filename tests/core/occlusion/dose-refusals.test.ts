@@ -1,7 +1,7 @@
 /** What refuses an occlusion dose: site, screening, measurement, bounds, a wrap, and work at home. */
 import { describe, expect, it } from 'vitest';
-import type { MethodOutcome } from '#core/model/screening.ts';
-import type { HomeConditions } from '#core/occlusion/home-conditions.ts';
+import type { HomeConditions } from '#core/prescribing/occlusion/home-conditions.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
 import { home, notes, outcome, proposed, refused } from './wish.ts';
 
 describe('what refuses a dose', () => {

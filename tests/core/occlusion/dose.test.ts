@@ -2,9 +2,9 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { badDayOf } from '#core/occlusion/bad-day.ts';
-import type { OcclusionRequest } from '#core/occlusion/occlusion-wish.ts';
-import { occlusionScheme, occlusionSchemes } from '#core/occlusion/schemes.ts';
+import { badDayOf } from '#core/prescribing/occlusion/bad-day.ts';
+import type { OcclusionRequest } from '#core/prescribing/occlusion/occlusion-request.ts';
+import { occlusionScheme, occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import { measured, notes, propose, proposed, refused } from './wish.ts';
 
 describe('the dose', () => {

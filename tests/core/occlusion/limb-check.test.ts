@@ -1,9 +1,14 @@
 /** Fingers or toes after a cuff: colour, feeling and pulse stand apart, and each of them stops alike. */
 import { describe, expect, it } from 'vitest';
-import { redFlagContact } from '#core/engine/rules/red-flags.ts';
-import { sessionEntryConsistent } from '#core/model/entries.ts';
-import { badDayOf } from '#core/occlusion/bad-day.ts';
-import { flagsWithLimb, type LimbCheck, limbSigns, signsAsked } from '#core/occlusion/limb-check.ts';
+import { redFlagContact } from '#core/decision/rules/red-flags.ts';
+import { badDayOf } from '#core/prescribing/occlusion/bad-day.ts';
+import {
+  flagsWithLimb,
+  type LimbCheck,
+  limbSigns,
+  signsAsked,
+} from '#core/prescribing/occlusion/limb-check.ts';
+import { sessionEntryConsistent } from '#core/record/entries.ts';
 import { sessionEntry } from '#tests/support/clinic.ts';
 import { proposed } from './wish.ts';
 

@@ -1,7 +1,7 @@
 /** A measured pressure belongs to a limb, side, cuff width, position and day; anything else asks for a new one. */
 import { describe, expect, it } from 'vitest';
-import type { Measurement } from '#core/model/measurement.ts';
-import { measuredPressureFor } from '#core/occlusion/measured-pressure.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { measuredPressureFor } from '#core/prescribing/occlusion/pressure/measured-pressure.ts';
 
 type Reading = Extract<Measurement, { kind: 'limb-occlusion-pressure' }>;
 

@@ -1,6 +1,6 @@
 /** Additive points, blood pressure against them, and reported side effects. */
 import { describe, expect, it } from 'vitest';
-import { reportedPercent, sideEffectReports } from '#core/occlusion/side-effects.ts';
+import { reportedPercent, sideEffectReports } from '#core/prescribing/occlusion/side-effects.ts';
 import { bloodPressure, codesOf, outcomeOf, screeningWith } from '../screening/answers.ts';
 import { noteCodes, resultOf } from './row-answers.ts';
 

@@ -1,8 +1,8 @@
 /** Asks a registry row as the desk would: descriptor bounds, rules across fields, then the sum. */
 import { evaluate } from '#api/inputs/evaluate.ts';
-import type { AnyCalculation } from '#core/calculation.ts';
-import { occlusionRows } from '#core/occlusion/rows.ts';
+import type { AnyCalculation } from '#core/calculations/calculation.ts';
 import type { Outcome } from '#core/outcome.ts';
+import { occlusionRows } from '#core/prescribing/occlusion/rows.ts';
 import { screeningRows } from '#core/screening/rows.ts';
 
 const rowOf = (id: string): AnyCalculation => {

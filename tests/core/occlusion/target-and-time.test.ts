@@ -1,8 +1,8 @@
 /** Target pressure, time under restriction, load and passive bouts against worked and published values. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { wholeTargetMmhg } from '#core/occlusion/occlusion-target.ts';
-import { occlusionSchemes } from '#core/occlusion/schemes.ts';
+import { wholeTargetMmhg } from '#core/prescribing/occlusion/pressure/occlusion-target.ts';
+import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import { noteCodes, refusalsOf, resultOf } from './row-answers.ts';
 
 const target = (limbOcclusionPressureMmhg: number, percent: number) => ({

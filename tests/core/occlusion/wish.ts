@@ -1,9 +1,10 @@
 /** An invented wish for an occlusion exercise, with the measurement and screening outcome that allow it. */
-import type { MethodOutcome } from '#core/model/screening.ts';
-import type { HomeConditions } from '#core/occlusion/home-conditions.ts';
-import type { OcclusionPressureMeasurement } from '#core/occlusion/measured-pressure.ts';
-import { type OcclusionDoseInput, proposeOcclusionDose } from '#core/occlusion/occlusion-dose.ts';
-import type { OcclusionRequest } from '#core/occlusion/occlusion-wish.ts';
+
+import type { HomeConditions } from '#core/prescribing/occlusion/home-conditions.ts';
+import { type OcclusionDoseInput, proposeOcclusionDose } from '#core/prescribing/occlusion/occlusion-dose.ts';
+import type { OcclusionRequest } from '#core/prescribing/occlusion/occlusion-request.ts';
+import type { OcclusionPressureMeasurement } from '#core/prescribing/occlusion/pressure/measured-pressure.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
 
 export const measured: OcclusionPressureMeasurement = {
   kind: 'limb-occlusion-pressure',

@@ -1,8 +1,8 @@
 /** Wrap lengths, release rules and the checks around a session. */
 import { describe, expect, it } from 'vitest';
-import { arthritisEvidence, arthritisReading } from '#core/occlusion/arthritis-evidence.ts';
-import { occlusionChecks, releaseEffects, releaseRules } from '#core/occlusion/checks.ts';
-import { occlusionRows } from '#core/occlusion/rows.ts';
+import { arthritisEvidence, arthritisReading } from '#core/prescribing/occlusion/arthritis-evidence.ts';
+import { occlusionChecks, releaseEffects, releaseRules } from '#core/prescribing/occlusion/checks.ts';
+import { occlusionRows } from '#core/prescribing/occlusion/rows.ts';
 import { sources } from '#core/sources/index.ts';
 import { noteCodes, resultOf } from './row-answers.ts';
 

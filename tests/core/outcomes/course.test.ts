@@ -1,9 +1,9 @@
 /** The course of care in sentences: what lies beyond the error of measuring is called a change, and nothing else is. */
 import { describe, expect, it } from 'vitest';
-import type { Measurement } from '#core/model/measurement.ts';
-import type { EffusionRecord } from '#core/model/record.ts';
-import { outcomeLines } from '#core/outcomes/course/lines.ts';
-import type { Measured, Person } from '#core/outcomes/course/measured.ts';
+import { outcomeLines } from '#core/assessment/course/lines.ts';
+import type { Measured, Person } from '#core/assessment/course/measured.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { EffusionRecord } from '#core/record/record.ts';
 
 const [early, late] = ['2026-01-05', '2026-03-30'];
 const woman: Person = { sex: 'female', birthDay: '1958-08-14' };

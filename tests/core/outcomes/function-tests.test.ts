@@ -1,20 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chairStandChangeRow } from '#core/outcomes/chair-stand-change.ts';
-import { chairStandHipStateRow } from '#core/outcomes/chair-stand-hip-state.ts';
-import { chairStandNorm } from '#core/outcomes/chair-stand-norm.ts';
-import { judgeChange } from '#core/outcomes/change-beyond-error.ts';
-import { fiveTimesSitToStandRow } from '#core/outcomes/five-times-sit-to-stand.ts';
-import { gaitSpeedRow } from '#core/outcomes/gait-speed.ts';
-import { gaitSpeedChangeRow } from '#core/outcomes/gait-speed-change.ts';
-import { gripStrengthRow } from '#core/outcomes/grip-strength.ts';
+import { judgeChange } from '#core/assessment/change/change-beyond-error.ts';
 import {
   type EffusionGrade,
   effusionOrder,
   kneeEffusionChangeRow,
-} from '#core/outcomes/knee-effusion-change.ts';
-import { timedUpAndGoRow } from '#core/outcomes/timed-up-and-go.ts';
-import { timedUpAndGoChangeRow } from '#core/outcomes/timed-up-and-go-change.ts';
+} from '#core/assessment/change/knee-effusion-change.ts';
+import { chairStandChangeRow } from '#core/assessment/function-tests/chair-stand-change.ts';
+import { chairStandHipStateRow } from '#core/assessment/function-tests/chair-stand-hip-state.ts';
+import { chairStandNorm } from '#core/assessment/function-tests/chair-stand-norm.ts';
+import { fiveTimesSitToStandRow } from '#core/assessment/function-tests/five-times-sit-to-stand.ts';
+import { gaitSpeedRow } from '#core/assessment/function-tests/gait-speed.ts';
+import { gaitSpeedChangeRow } from '#core/assessment/function-tests/gait-speed-change.ts';
+import { gripStrengthRow } from '#core/assessment/function-tests/grip-strength.ts';
+import { timedUpAndGoRow } from '#core/assessment/function-tests/timed-up-and-go.ts';
+import { timedUpAndGoChangeRow } from '#core/assessment/function-tests/timed-up-and-go-change.ts';
 import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
 
 type Sex = 'female' | 'male';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cdaiRow } from '#core/outcomes/cdai.ts';
-import { type Das28Input, das28, das28Band } from '#core/outcomes/das28.ts';
-import { rapid3Row } from '#core/outcomes/rapid3.ts';
-import { rheumatoidFlareRow } from '#core/outcomes/rheumatoid-flare.ts';
-import { sdaiRow } from '#core/outcomes/sdai.ts';
+import { cdaiRow } from '#core/assessment/disease-activity/cdai.ts';
+import { type Das28Input, das28, das28Band } from '#core/assessment/disease-activity/das28.ts';
+import { rapid3Row } from '#core/assessment/disease-activity/rapid3.ts';
+import { rheumatoidFlareRow } from '#core/assessment/disease-activity/rheumatoid-flare.ts';
+import { sdaiRow } from '#core/assessment/disease-activity/sdai.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
 

@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { acceptableSymptomStateRow } from '#core/outcomes/acceptable-symptom-state.ts';
+import { acceptableSymptomStateRow } from '#core/assessment/change/acceptable-symptom-state.ts';
 import {
   detectableChangeFromPairsRow,
   minimalDetectableChange,
-} from '#core/outcomes/minimal-detectable-change.ts';
-import { minimalImprovementRow } from '#core/outcomes/minimal-improvement.ts';
-import { painRatingChangeRow } from '#core/outcomes/pain-rating-change.ts';
+} from '#core/assessment/change/minimal-detectable-change.ts';
+import { minimalImprovementRow } from '#core/assessment/change/minimal-improvement.ts';
+import { painRatingChangeRow } from '#core/assessment/change/pain-rating-change.ts';
 import {
   patientChosenActivitiesChangeRow,
   patientChosenActivitiesRow,
-} from '#core/outcomes/patient-chosen-activities.ts';
-import { reliableChange } from '#core/outcomes/reliable-change.ts';
+} from '#core/assessment/change/patient-chosen-activities.ts';
+import { reliableChange } from '#core/assessment/change/reliable-change.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { householdEquipment } from '#core/prescribing/equipment.ts';
-import { ladderAtHome } from '#core/prescribing/ladder-at-home.ts';
+import { householdEquipment } from '#core/exercises/equipment.ts';
+import { ladderAtHome } from '#core/exercises/ladder/ladder-at-home.ts';
 
 const person = { sex: 'female', massKg: 65, statureCm: 162 } as const;
 const home = { equipment: householdEquipment, loadsKg: [] };

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
-import { linesOn, type Programme, plannedSessions, type Weekday } from '#core/programme/planned-sessions.ts';
+import {
+  linesOn,
+  type Programme,
+  plannedSessions,
+  type Weekday,
+} from '#core/prescribing/programme/planned-sessions.ts';
+import { addDays } from '#core/time/day.ts';
 
 const first = '2025-12-20';
 

@@ -1,6 +1,6 @@
 /** When dark urine and unusual muscle pain are asked apart. */
 import { describe, expect, it } from 'vitest';
-import { isNewDose, urineAskedUntil } from '#core/programme/urine-question.ts';
+import { isNewDose, urineAskedUntil } from '#core/prescribing/programme/urine-question.ts';
 
 const done = (day: string, prescriptionId: string) => ({
   day,

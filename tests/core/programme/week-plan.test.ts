@@ -1,11 +1,15 @@
 /** The clinician's week: weekly sets, what does not go together, and how long a day takes. */
 import { describe, expect, it } from 'vitest';
-import type { Dose, LowLoadDose, OcclusionDose } from '#core/model/dose.ts';
-import { unplannedCuffDays } from '#core/programme/cuff-days.ts';
-import type { ProgrammeItem, Weekday } from '#core/programme/planned-sessions.ts';
-import { exerciseSeconds, programmeDefaults, sessionMinutes } from '#core/programme/session-length.ts';
-import { laidOut, weekTemplates } from '#core/programme/templates.ts';
-import { type PlannedExercise, refusedIn, weekPlan } from '#core/programme/week-plan.ts';
+import type { Dose, LowLoadDose, OcclusionDose } from '#core/prescribing/dose.ts';
+import { unplannedCuffDays } from '#core/prescribing/programme/cuff-days.ts';
+import type { ProgrammeItem, Weekday } from '#core/prescribing/programme/planned-sessions.ts';
+import {
+  exerciseSeconds,
+  programmeDefaults,
+  sessionMinutes,
+} from '#core/prescribing/programme/session-length.ts';
+import { laidOut, weekTemplates } from '#core/prescribing/programme/templates.ts';
+import { type PlannedExercise, refusedIn, weekPlan } from '#core/prescribing/programme/week-plan.ts';
 
 const low: LowLoadDose = {
   method: 'low-load',

@@ -1,15 +1,16 @@
 /** Small histories for the review: one knee, one knee extension at home. */
-import { addDays, type Day, dayNumber } from '#core/day.ts';
-import type { LowLoadDose } from '#core/model/dose.ts';
+
+import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,
   MorningRecord,
   PatientRecord,
   PrescriptionVersion,
   SessionRecord,
-} from '#core/model/record.ts';
-import type { ReviewDecision } from '#core/review/decision-gates.ts';
+} from '#core/record/record.ts';
+import type { ReviewDecision } from '#core/review/decision-markers.ts';
 import { type ReviewWanted, reviewSeries } from '#core/review/series.ts';
+import { addDays, type Day, dayNumber } from '#core/time/day.ts';
 
 export const today = '2026-03-31';
 export const since = '2026-03-01';

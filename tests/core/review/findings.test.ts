@@ -1,12 +1,12 @@
 /** Series, and what a careful colleague would say of them: with figures, with their number, without a forecast. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays, dayNumber } from '#core/day.ts';
-import { engineSettingValues } from '#core/engine/choices.ts';
-import { symptomSignal } from '#core/engine/symptom-signal.ts';
-import type { Baseline, PatientRecord } from '#core/model/record.ts';
+import { symptomSignal } from '#core/decision/facts/symptom-signal.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
+import type { Baseline, PatientRecord } from '#core/record/record.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { dailySeries } from '#core/review/findings/daily.ts';
+import { addDays, dayNumber } from '#core/time/day.ts';
 import { loadDays, painOfLoadDays } from '#tests/core/series/published-series.ts';
 import { baseline, morning, record, series, session, since, version } from './builders.ts';
 

@@ -1,7 +1,7 @@
 /** The marks of the picture: every logged figure once, missing ones as marks without height, labels that fit. */
 import { describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
-import { axisDays, reviewChartOf, roundTop } from '#core/review/picture.ts';
+import { axisDays, reviewChartOf, roundTop } from '#core/review/review-chart.ts';
+import { addDays } from '#core/time/day.ts';
 import { decision, morning, series, session } from './builders.ts';
 
 describe('the axis', () => {

@@ -1,12 +1,12 @@
 /** What the picture draws: steps of load, gaps left open, answers due and not given, gates where the answer changed. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
-import type { Dose } from '#core/model/dose.ts';
-import { decisionRuns, settledDecisions } from '#core/review/decision-gates.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { decisionRuns, settledDecisions } from '#core/review/decision-markers.ts';
 import { measuresOf } from '#core/review/load-of-session.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
+import { addDays } from '#core/time/day.ts';
 import { baseline, decision, dose, morning, series, session, since, version } from './builders.ts';
 
 describe('load', () => {

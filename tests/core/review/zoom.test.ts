@@ -1,9 +1,9 @@
 /** A stretch of the picture: at least two weeks, nothing from outside it, nothing inside it lost. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addDays, daysBetween } from '#core/day.ts';
-import { reviewChartOf } from '#core/review/picture.ts';
+import { reviewChartOf } from '#core/review/review-chart.ts';
 import { rangeWithin, zoomed } from '#core/review/zoom.ts';
+import { addDays, daysBetween } from '#core/time/day.ts';
 import { baseline, decision, morning, series, session, since, today } from './builders.ts';
 
 const dayOf = (place: number) => addDays(since, place);

@@ -1,8 +1,8 @@
 /** Invented screenings and readings for tests: everything answered no, then what a test changes. */
-import type { Measurement } from '#core/model/measurement.ts';
-import type { Screening, ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { methodOutcomes, type OutcomesInput } from '#core/screening/outcomes.ts';
+import type { Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
 
 export const today = '2026-03-02';
 

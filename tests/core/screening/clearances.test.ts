@@ -1,6 +1,6 @@
 /** A clinician's clearance opens what is clearable, with precautions, and hides nothing. */
 import { describe, expect, it } from 'vitest';
-import type { Clearance } from '#core/model/screening.ts';
+import type { Clearance } from '#core/screening/screening.ts';
 import { codesOf, outcomeOf, screeningWith, today } from './answers.ts';
 
 describe('clearances', () => {

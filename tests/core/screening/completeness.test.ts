@@ -1,9 +1,9 @@
 /** Every combination of one and two answers, by method, limb and side. */
 import { describe, expect, it } from 'vitest';
-import { eligibilities, methods } from '#core/methods.ts';
-import type { MethodOutcome, ScreeningItemAnswer } from '#core/model/screening.ts';
+import { eligibilities, methods } from '#core/prescribing/methods.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
+import type { MethodOutcome, ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { outcomesInput, screeningWith } from './answers.ts';
 
 const answers = ['yes', 'no', 'not-known'] as const;

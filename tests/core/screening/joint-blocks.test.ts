@@ -1,10 +1,10 @@
 /** A hot joint closes its own loading and not the neighbour's; the trunk gets no cuff. */
 import { describe, expect, it } from 'vitest';
-import type { Joint } from '#core/joints.ts';
-import type { Method } from '#core/methods.ts';
-import type { Clearance, ScreeningItemAnswer } from '#core/model/screening.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Method } from '#core/prescribing/methods.ts';
 import { exerciseEligibility, jointBlocks } from '#core/screening/joint-blocks.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
+import type { Clearance, ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { outcomesInput, screeningWith, today } from './answers.ts';
 
 const eligibilityFor = (

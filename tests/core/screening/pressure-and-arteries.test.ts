@@ -1,6 +1,6 @@
 /** What resting blood pressure and the ankle-brachial index close, and for how long a reading counts. */
 import { describe, expect, it } from 'vitest';
-import type { Measurement } from '#core/model/measurement.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { bloodPressure, outcomeOf, screeningWith, today } from './answers.ts';
 
 describe('blood pressure', () => {

@@ -1,6 +1,6 @@
 /** The sheet itself: own wording, a minimum per method, and no figure taken for more than it is. */
 import { describe, expect, it } from 'vitest';
-import { methods } from '#core/methods.ts';
+import { methods } from '#core/prescribing/methods.ts';
 import { itemsBeforeOcclusion, screeningItem, screeningItems } from '#core/screening/items.ts';
 import { medicineClasses } from '#core/screening/medicine-classes.ts';
 import { sources } from '#core/sources/index.ts';

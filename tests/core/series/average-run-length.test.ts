@@ -3,8 +3,8 @@ import {
   averageRunLengthRow,
   type averageRunLengths,
   shiftsInSigma,
-} from '#core/series/average-run-length.ts';
-import { diaryFalseAlarmsRow } from '#core/series/diary-false-alarms.ts';
+} from '#core/statistics/average-run-length.ts';
+import { diaryFalseAlarmsRow } from '#core/statistics/diary-false-alarms.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
 import { cusumRunLength, ewmaRunLength } from './run-length-integrals.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cusumChart, cusumChartRow } from '#core/series/cusum-chart.ts';
+import { cusumChart, cusumChartRow } from '#core/statistics/cusum-chart.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { resultOf } from '#tests/core/strength/result-of.ts';
 import { montgomery, nistCusum } from './published-series.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ewmaChart } from '#core/series/ewma-chart.ts';
+import { ewmaChart } from '#core/statistics/ewma-chart.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { montgomery, nistEwma, nistEwmaPrinted } from './published-series.ts';
 

@@ -1,8 +1,12 @@
 import fc from 'fast-check';
 import { sampleCorrelation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { acuteAndChronicLoadRow, loadLine, loadWeight } from '#core/series/acute-and-chronic-load.ts';
-import { lagAssociation, lagBand } from '#core/series/lag-association.ts';
+import {
+  acuteAndChronicLoadRow,
+  loadLine,
+  loadWeight,
+} from '#core/review/training-load/acute-and-chronic-load.ts';
+import { lagAssociation, lagBand } from '#core/statistics/lag-association.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
 import { loadDays, painOfLoadDays } from './published-series.ts';

@@ -1,10 +1,10 @@
 /** Lists as long as real diaries, with the far ends of the bounds in them: figures or a refusal, never NaN or infinity. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { AnyCalculation } from '#core/calculation.ts';
-import type { Field } from '#core/describe.ts';
+import type { AnyCalculation } from '#core/calculations/calculation.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import type { Outcome } from '#core/outcome.ts';
-import { seriesRows } from '#core/series/rows.ts';
+import { seriesRows } from '#core/statistics/rows.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 
 const value = fc.oneof(

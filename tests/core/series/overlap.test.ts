@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { wilcoxonRankSum } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { nonoverlapAllPairs } from '#core/series/nonoverlap-all-pairs.ts';
-import { tauU } from '#core/series/tau-u.ts';
+import { nonoverlapAllPairs } from '#core/statistics/nonoverlap-all-pairs.ts';
+import { tauU } from '#core/statistics/tau-u.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 
 describe('nonoverlap of all pairs', () => {

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { sampleStandardDeviation, mean as simpleMean } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { cusumChart } from '#core/series/cusum-chart.ts';
-import { ewmaChart } from '#core/series/ewma-chart.ts';
-import { seriesBaseline } from '#core/series/series-baseline.ts';
+import { cusumChart } from '#core/statistics/cusum-chart.ts';
+import { ewmaChart } from '#core/statistics/ewma-chart.ts';
+import { seriesBaseline } from '#core/statistics/series-baseline.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
 import { painBaseline, painDays } from './published-series.ts';

@@ -1,10 +1,10 @@
 import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { mannKendall, mannKendallRow } from '#core/series/mann-kendall.ts';
-import { mannKendallExactRow, mannKendallExactTail } from '#core/series/mann-kendall-exact.ts';
-import { normalUpperTail } from '#core/series/normal-tail.ts';
-import { senSlope } from '#core/series/sen-slope.ts';
+import { mannKendall, mannKendallRow } from '#core/statistics/mann-kendall.ts';
+import { mannKendallExactRow, mannKendallExactTail } from '#core/statistics/mann-kendall-exact.ts';
+import { normalUpperTail } from '#core/statistics/normal-tail.ts';
+import { senSlope } from '#core/statistics/sen-slope.ts';
 import { near } from '#tests/core/nutrition/near.ts';
 import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
 import { holyCross, risingPain } from './published-series.ts';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseEquation } from '#core/strength/equation-choice.ts';
-import { equationIds, equations } from '#core/strength/equations/all.ts';
-import { oneRepMax } from '#core/strength/one-rep-max.ts';
-import { oneRepMaxRange } from '#core/strength/one-rep-max-range.ts';
+import { chooseEquation } from '#core/assessment/strength/equation-choice.ts';
+import { equationIds, equations } from '#core/assessment/strength/equations/all.ts';
+import { oneRepMax } from '#core/assessment/strength/one-rep-max.ts';
+import { oneRepMaxRange } from '#core/assessment/strength/one-rep-max-range.ts';
 import { resultOf } from './result-of.ts';
 
 type Id = (typeof equationIds)[number];

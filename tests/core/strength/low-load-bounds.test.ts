@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type LowLoadInput, lowLoadInput } from '#core/strength/low-load-input.ts';
+import { type LowLoadInput, lowLoadInput } from '#core/prescribing/low-load/low-load-input.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 import { knownTen, proposal, propose, warned } from './low-load-proposal.ts';
 

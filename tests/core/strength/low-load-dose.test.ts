@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { checkSettings } from '#core/clinic-choice.ts';
-import { strengthSettings } from '#core/strength/choices.ts';
-import { proposeLowLoadDose } from '#core/strength/low-load-dose.ts';
+import { proposeLowLoadDose } from '#core/prescribing/low-load/low-load-dose.ts';
+import { strengthSettings } from '#core/prescribing/low-load/settings.ts';
+import { checkSettings } from '#core/sources/clinic-setting.ts';
 import { knownTen, proposal, propose, settings, warned } from './low-load-proposal.ts';
 import { codesOf, resultOf } from './result-of.ts';
 

@@ -1,8 +1,9 @@
 /** A low-load proposal under the clinic's default choices, for the tests of the dose. */
-import { defaultsOf } from '#core/clinic-choice.ts';
-import { strengthSettings } from '#core/strength/choices.ts';
-import { type LowLoadProposal, lowLoadWork } from '#core/strength/low-load-dose.ts';
-import type { LowLoadInput } from '#core/strength/low-load-input.ts';
+
+import { type LowLoadProposal, lowLoadWork } from '#core/prescribing/low-load/low-load-dose.ts';
+import type { LowLoadInput } from '#core/prescribing/low-load/low-load-input.ts';
+import { strengthSettings } from '#core/prescribing/low-load/settings.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { resultOf } from './result-of.ts';
 
 export const settings = defaultsOf(strengthSettings);

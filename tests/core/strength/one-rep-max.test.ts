@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { equationIds, equations } from '#core/strength/equations/all.ts';
-import { cubicFactor, peakRepetitions } from '#core/strength/equations/cubic.ts';
-import { kemmlerCubic } from '#core/strength/equations/kemmler.ts';
-import { exerciseCubics, oneRepMaxByExercise } from '#core/strength/exercise-cubics.ts';
-import { oneRepMaxFromFive } from '#core/strength/five-rep-max.ts';
-import { oneRepMax } from '#core/strength/one-rep-max.ts';
+import { equationIds, equations } from '#core/assessment/strength/equations/all.ts';
+import { cubicFactor, peakRepetitions } from '#core/assessment/strength/equations/cubic.ts';
+import { kemmlerCubic } from '#core/assessment/strength/equations/kemmler.ts';
+import { exerciseCubics, oneRepMaxByExercise } from '#core/assessment/strength/exercise-cubics.ts';
+import { oneRepMaxFromFive } from '#core/assessment/strength/five-rep-max.ts';
+import { oneRepMax } from '#core/assessment/strength/one-rep-max.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 type Id = (typeof equationIds)[number];

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { equationIds, equations } from '#core/strength/equations/all.ts';
-import { percentForEffort } from '#core/strength/percent-for-effort.ts';
-import { percentForRepetitions } from '#core/strength/repetition-percent-table.ts';
-import { repetitionsAtPercent } from '#core/strength/repetitions-at-percent.ts';
-import { reserveConfidence } from '#core/strength/reserve-confidence.ts';
-import { exertionFromReserve, reserveFromExertion } from '#core/strength/reserve-scale.ts';
+import { equationIds, equations } from '#core/assessment/strength/equations/all.ts';
+import { percentForEffort } from '#core/assessment/strength/percent-for-effort.ts';
+import { percentForRepetitions } from '#core/assessment/strength/repetition-percent-table.ts';
+import { repetitionsAtPercent } from '#core/assessment/strength/repetitions-at-percent.ts';
+import { reserveConfidence } from '#core/assessment/strength/reserve-confidence.ts';
+import { exertionFromReserve, reserveFromExertion } from '#core/assessment/strength/reserve-scale.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 describe('equations turned round', () => {

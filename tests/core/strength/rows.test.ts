@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { strengthRows } from '#core/assessment/strength/rows.ts';
 import { strengthSources } from '#core/sources/strength.ts';
-import { strengthRows } from '#core/strength/rows.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 
 /** Every number anywhere in a value. */

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { mean, sampleStandardDeviation, standardDeviation } from 'simple-statistics';
 import { describe, expect, it } from 'vitest';
-import { fractionalSets } from '#core/strength/fractional-sets.ts';
-import { relativeIntensity } from '#core/strength/relative-intensity.ts';
-import { sessionDensity } from '#core/strength/session-density.ts';
-import { sessionLoad } from '#core/strength/session-load.ts';
-import { monotony, trainingStrain } from '#core/strength/training-strain.ts';
-import { volumeLoad } from '#core/strength/volume-load.ts';
-import { weeklySetResponse } from '#core/strength/weekly-set-response.ts';
+import { fractionalSets } from '#core/prescribing/low-load/fractional-sets.ts';
+import { weeklySetResponse } from '#core/prescribing/low-load/weekly-set-response.ts';
+import { relativeIntensity } from '#core/review/training-load/relative-intensity.ts';
+import { sessionDensity } from '#core/review/training-load/session-density.ts';
+import { sessionLoad } from '#core/review/training-load/session-load.ts';
+import { monotony, trainingStrain } from '#core/review/training-load/training-strain.ts';
+import { volumeLoad } from '#core/review/training-load/volume-load.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 const sets = (...pairs: readonly (readonly [number | null, number | null])[]) => ({

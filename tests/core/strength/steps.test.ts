@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { achievableLoads } from '#core/strength/achievable-loads.ts';
-import { repetitionsBeforeStep } from '#core/strength/double-progression.ts';
-import { loadForPercent } from '#core/strength/load-for-percent.ts';
-import { roundLoad } from '#core/strength/load-rounding.ts';
-import { loadStep, nextOwnedLoad } from '#core/strength/load-step.ts';
-import { smallestLoadForStep } from '#core/strength/smallest-load-for-step.ts';
-import { twoForTwo } from '#core/strength/two-for-two.ts';
+import { achievableLoads } from '#core/exercises/achievable-loads.ts';
+import { repetitionsBeforeStep } from '#core/prescribing/low-load/double-progression.ts';
+import { loadForPercent } from '#core/prescribing/low-load/load-for-percent.ts';
+import { roundLoad } from '#core/prescribing/low-load/load-rounding.ts';
+import { loadStep, nextOwnedLoad } from '#core/prescribing/low-load/load-step.ts';
+import { smallestLoadForStep } from '#core/prescribing/low-load/smallest-load-for-step.ts';
+import { twoForTwo } from '#core/prescribing/low-load/two-for-two.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 const step = (fromKg: number, toKg: number) => resultOf(loadStep({ fromKg, toKg }));

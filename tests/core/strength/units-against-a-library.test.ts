@@ -8,7 +8,7 @@ import {
   newtonsPerPoundForce,
   poundsFromKilograms,
   times,
-} from '#core/units.ts';
+} from '#core/units/units.ts';
 
 /** Another hand's sums: the general-purpose unit library js-quantities 1.8.0. */
 const byLibrary = (value: number, from: string, to: string): number => Qty(value, from).to(to).scalar;

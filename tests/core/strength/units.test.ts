@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { convertibleUnits, convertUnit } from '#core/strength/unit-conversion.ts';
+import { bandCalibrationRow, bandPointRow } from '#core/exercises/statics/band.ts';
+import { convertibleUnits, convertUnit } from '#core/units/unit-conversion.ts';
 import {
   kilogramsFromMilligrams,
   kilogramsFromPounds,
   milligrams,
   poundsFromKilograms,
-} from '#core/units.ts';
-import { bandCalibrationRow, bandPointRow } from '#core/variation/band.ts';
+} from '#core/units/units.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 type Unit = (typeof convertibleUnits)[number];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { addedDemands, sideFor } from '#core/variation/added-demands.ts';
+import { addedDemands, sideFor } from '#core/exercises/ladder/added-demands.ts';
 
 describe('Changing from one exercise to another', () => {
   it('keeps the side, goes to both where both limbs work, and asks where one must be chosen', () => {

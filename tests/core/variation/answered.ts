@@ -1,5 +1,5 @@
-import type { Calculation } from '#core/calculation.ts';
-import type { Field, InputOf } from '#core/describe.ts';
+import type { Calculation } from '#core/calculations/calculation.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
 
 /** The result of a row that must answer; a refusal fails the test with its reason. */
 export const resultOf = <const I extends readonly Field[], R>(

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { bandCalibrationRow, bandForceRow, bandPointRow, checkCalibration } from '#core/variation/band.ts';
-import { bandMomentRow } from '#core/variation/band-moment.ts';
+import {
+  bandCalibrationRow,
+  bandForceRow,
+  bandPointRow,
+  checkCalibration,
+} from '#core/exercises/statics/band.ts';
+import { bandMomentRow } from '#core/exercises/statics/band-moment.ts';
 import { resultOf } from './answered.ts';
 
 const band = {

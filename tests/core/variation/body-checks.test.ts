@@ -1,16 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { bodyCentreArmsDownShare } from '#core/variation/body-centre.ts';
-import { bridgeLoad } from '#core/variation/bridge.ts';
-import { relativeHipMoment, relativeKneeMoment } from '#core/variation/chair-height.ts';
-import { curlRow } from '#core/variation/curl.ts';
-import { heelRaise } from '#core/variation/heel-raise.ts';
-import { kneeExtensionRow } from '#core/variation/knee-extension.ts';
-import { kneeExtensionNormRow } from '#core/variation/knee-extension-norms.ts';
-import { leverConstant, leverConstantIn } from '#core/variation/lever-constant.ts';
-import { limbLiftMoment, weightDistanceM } from '#core/variation/limb-lift.ts';
-import { movedMassShare } from '#core/variation/moved-mass.ts';
-import { segments } from '#core/variation/segments.ts';
-import { sitToStand, sitToStandRow } from '#core/variation/sit-to-stand.ts';
+import { bodyCentreArmsDownShare } from '#core/exercises/body/body-centre.ts';
+import { leverConstant, leverConstantIn } from '#core/exercises/body/lever-constant.ts';
+import { movedMassShare } from '#core/exercises/body/moved-mass.ts';
+import { segments } from '#core/exercises/body/segments.ts';
+import { bridgeLoad } from '#core/exercises/statics/bridge.ts';
+import { relativeHipMoment, relativeKneeMoment } from '#core/exercises/statics/chair-height.ts';
+import { curlRow } from '#core/exercises/statics/curl.ts';
+import { heelRaise } from '#core/exercises/statics/heel-raise.ts';
+import { kneeExtensionRow } from '#core/exercises/statics/knee-extension.ts';
+import { kneeExtensionNormRow } from '#core/exercises/statics/knee-extension-norms.ts';
+import { limbLiftMoment, weightDistanceM } from '#core/exercises/statics/limb-lift.ts';
+import { sitToStand, sitToStandRow } from '#core/exercises/statics/sit-to-stand.ts';
 import { resultOf } from './answered.ts';
 
 const woman = { sex: 'female', massKg: 65, statureM: 1.62 } as const;

@@ -1,11 +1,11 @@
 /** Ladders over generated bodies: finite figures or none, rising order, a way back down. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import type { Level } from '#core/catalogue/exercise.ts';
-import { families } from '#core/catalogue/families.ts';
-import { ladder, nextLevel, previousLevel } from '#core/variation/ladder.ts';
-import { levelOf } from '#core/variation/rung.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
+import type { Level } from '#core/exercises/exercise.ts';
+import { families } from '#core/exercises/families.ts';
+import { ladder, nextLevel, previousLevel } from '#core/exercises/ladder/ladder.ts';
+import { levelOf } from '#core/exercises/ladder/level.ts';
 
 const runs = { seed: 20260131, numRuns: 300 };
 const person = fc.record({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { exerciseById, exercises, jointsLoaded } from '#core/catalogue/catalogue.ts';
-import { families } from '#core/catalogue/families.ts';
-import { ladder, nextLevel, previousLevel, stepBetween } from '#core/variation/ladder.ts';
+import { exerciseById, exercises, jointsLoaded } from '#core/exercises/catalogue.ts';
+import { families } from '#core/exercises/families.ts';
+import { ladder, nextLevel, previousLevel, stepBetween } from '#core/exercises/ladder/ladder.ts';
 
 const woman = { sex: 'female', massKg: 65, statureCm: 162 } as const;
 

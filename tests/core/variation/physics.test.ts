@@ -1,17 +1,17 @@
 /** What statics says must hold for every adult body, over generated bodies and settings. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { levers } from '#core/catalogue/setting.ts';
-import { bandForceRow, bandPointRow } from '#core/variation/band.ts';
-import { bridgeLoad } from '#core/variation/bridge.ts';
-import { relativeHipMoment, relativeKneeMoment } from '#core/variation/chair-height.ts';
-import { heelRaise } from '#core/variation/heel-raise.ts';
-import { leanBackRowShare } from '#core/variation/lean-back-row.ts';
-import { limbLiftMoment } from '#core/variation/limb-lift.ts';
-import { pushUpShare } from '#core/variation/push-up.ts';
-import { pushUpMeasuredShare } from '#core/variation/push-up-measured.ts';
-import { sitToStand } from '#core/variation/sit-to-stand.ts';
-import { wallPushUpShare } from '#core/variation/wall-push-up.ts';
+import { levers } from '#core/exercises/setting.ts';
+import { bandForceRow, bandPointRow } from '#core/exercises/statics/band.ts';
+import { bridgeLoad } from '#core/exercises/statics/bridge.ts';
+import { relativeHipMoment, relativeKneeMoment } from '#core/exercises/statics/chair-height.ts';
+import { heelRaise } from '#core/exercises/statics/heel-raise.ts';
+import { leanBackRowShare } from '#core/exercises/statics/lean-back-row.ts';
+import { limbLiftMoment } from '#core/exercises/statics/limb-lift.ts';
+import { pushUpShare } from '#core/exercises/statics/push-up.ts';
+import { pushUpMeasuredShare } from '#core/exercises/statics/push-up-measured.ts';
+import { sitToStand } from '#core/exercises/statics/sit-to-stand.ts';
+import { wallPushUpShare } from '#core/exercises/statics/wall-push-up.ts';
 
 const runs = { seed: 20260131, numRuns: 10_000 };
 const sex = fc.constantFrom('female', 'male');

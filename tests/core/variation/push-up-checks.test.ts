@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { degrees } from '#core/variation/gravity.ts';
-import { ladder } from '#core/variation/ladder.ts';
-import { leanBackRowFit, leanBackRowRow } from '#core/variation/lean-back-row.ts';
-import { pushUpRow, pushUpShare } from '#core/variation/push-up.ts';
-import { pushUpMeasuredShare } from '#core/variation/push-up-measured.ts';
-import { wallPushUpRow, wallPushUpShare } from '#core/variation/wall-push-up.ts';
+import { degrees } from '#core/exercises/body/gravity.ts';
+import { ladder } from '#core/exercises/ladder/ladder.ts';
+import { leanBackRowFit, leanBackRowRow } from '#core/exercises/statics/lean-back-row.ts';
+import { pushUpRow, pushUpShare } from '#core/exercises/statics/push-up.ts';
+import { pushUpMeasuredShare } from '#core/exercises/statics/push-up-measured.ts';
+import { wallPushUpRow, wallPushUpShare } from '#core/exercises/statics/wall-push-up.ts';
 import { pushUpInput, resultOf } from './answered.ts';
 
 describe('Measured share of body mass in push-ups (Ebben 2011, values second-hand)', () => {

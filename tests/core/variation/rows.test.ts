@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { modelAgainstMeasured } from '#core/exercises/statics/model-against-measured.ts';
+import { variationRows } from '#core/exercises/statics/rows.ts';
 import { variationSources } from '#core/sources/variation.ts';
-import { modelAgainstMeasured } from '#core/variation/model-against-measured.ts';
-import { variationRows } from '#core/variation/rows.ts';
 import { leftOut } from './left-out.ts';
 
 const cited = variationRows.flatMap((row) => row.citations.map((citation) => citation.source));

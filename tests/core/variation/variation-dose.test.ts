@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { exerciseById, jointsLoaded } from '#core/catalogue/catalogue.ts';
-import { defaultsOf } from '#core/clinic-choice.ts';
-import { variationSettings } from '#core/variation/choices.ts';
-import { startFit } from '#core/variation/start-rung.ts';
-import { proposeVariationDose, variationExerciseIds } from '#core/variation/variation-dose.ts';
-import type { VariationDoseInput } from '#core/variation/variation-dose-input.ts';
+import { exerciseById, jointsLoaded } from '#core/exercises/catalogue.ts';
+import { startFit } from '#core/exercises/ladder/start-level.ts';
+import { variationSettings } from '#core/prescribing/variation/settings.ts';
+import { proposeVariationDose, variationExerciseIds } from '#core/prescribing/variation/variation-dose.ts';
+import type { VariationDoseInput } from '#core/prescribing/variation/variation-dose-input.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
 
 const defaults = defaultsOf(variationSettings);
 const person = { sex: 'female', massKg: 65, statureCm: 162 } as const;

@@ -1,7 +1,7 @@
 /** The worklist kept on write and the one rebuilt from the record agree, also over the care around the dose. */
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addDays } from '#core/day.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { addLimit, liftLimit, limitsOf } from '#data/care.ts';
 import { addEvent } from '#data/care-events.ts';

@@ -1,6 +1,6 @@
 /** What is typed is what is sent: nothing typed is never a zero, and a refusal comes back to its field. */
 import { describe, expect, it } from 'vitest';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import { labelOf, nameInWords } from '#ui/clinician/forms/field-words.ts';
 import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
 import { noneOfThese, notAnswered, readTyped, typedFrom } from '#ui/clinician/forms/typed.ts';

@@ -1,7 +1,7 @@
 /** Entering a measurement: units of one’s own, last time beside the field, what is out of date said. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
-import { measurementForm } from '#core/model/measurement-fields.ts';
+import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
 import type { Recorded } from '#ui/clinician/answers.ts';
 import { readTyped } from '#ui/clinician/forms/typed.ts';
 import { readAs, readWithUnit } from '#ui/clinician/forms/typed-units.ts';

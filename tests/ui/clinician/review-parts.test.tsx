@@ -1,8 +1,8 @@
 /** Parts of the review: a stretch chosen by its address, going from day to day, and the strip with two handles. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
-import { addDays } from '#core/day.ts';
-import { reviewChartOf } from '#core/review/picture.ts';
+import { reviewChartOf } from '#core/review/review-chart.ts';
+import { addDays } from '#core/time/day.ts';
 import { answeredSessions, record, series, since, today } from '#tests/core/review/builders.ts';
 import type { Patient } from '#ui/clinician/answers.ts';
 import { LimbView } from '#ui/clinician/review/limb-view.tsx';

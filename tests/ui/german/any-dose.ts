@@ -1,7 +1,7 @@
 /** Doses of all three methods, over every exercise of the catalogue. */
 import fc from 'fast-check';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import type { Dose, LowLoadDose, OcclusionDose, VariationDose } from '#core/model/dose.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
+import type { Dose, LowLoadDose, OcclusionDose, VariationDose } from '#core/prescribing/dose.ts';
 
 const exerciseId = fc.constantFrom(...exercises.map(({ id }) => id));
 const kilograms = fc.constantFrom(0, 0.5, 1.25, 2, 2.5, 4, 10, 12.5);

@@ -1,12 +1,12 @@
 /** Every caution in German: what the core can make, enumerated from its tables and from what it makes. */
 import { describe, expect, it } from 'vitest';
-import { limitCautions } from '#core/care/limit-bounds.ts';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import { exerciseCautions } from '#core/catalogue/cautions.ts';
-import { screeningWords } from '#core/cautions/from-screening.ts';
-import { joints } from '#core/joints.ts';
-import type { Limit } from '#core/model/record.ts';
-import { occlusionChecks } from '#core/occlusion/checks.ts';
+import { limitCautions } from '#core/episode/limit-bounds.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
+import { exerciseCautions } from '#core/exercises/cautions.ts';
+import { joints } from '#core/exercises/joints.ts';
+import { screeningWords } from '#core/prescribing/cautions/from-screening.ts';
+import { occlusionChecks } from '#core/prescribing/occlusion/checks.ts';
+import type { Limit } from '#core/record/record.ts';
 import { allYes, cautions, doses } from '#tests/core/cautions/doses.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 import { sentenceFiles } from '#ui/words/german/sentences.ts';

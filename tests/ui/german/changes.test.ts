@@ -1,11 +1,11 @@
 /** What a decision changes in a dose is told in German with the same figures. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import type { DoseProposal } from '#core/engine/dose/proposal.ts';
-import { changesBetween } from '#core/engine/dose/volume.ts';
-import type { Dose } from '#core/model/dose.ts';
+import type { DoseProposal } from '#core/decision/dose/proposal.ts';
+import { changesBetween } from '#core/decision/dose/volume.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
 import { changesForPatient } from '#core/prescribing/changes-in-words.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { changeSentences } from '#ui/words/german/sentences/changes.ts';
 import { translateToGerman } from '#ui/words/german.ts';
 import { says } from '../german-sentences.ts';

@@ -1,6 +1,6 @@
 /** Every exercise in German: what the catalogue says, enumerated from the catalogue. */
 import { describe, expect, it } from 'vitest';
-import { exercises } from '#core/catalogue/catalogue.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
 import { translateToGerman } from '#ui/words/german.ts';
 import { figuresOf, isCountedAlike, longParts, says, sentencesOf } from '../german-sentences.ts';
 

@@ -1,7 +1,7 @@
 /** Questions before a visit with what can be ticked, and what each agreement says, are told in German. */
 import { describe, expect, it } from 'vitest';
-import { proposedWordings } from '#core/care/consent-wording.ts';
-import { joints } from '#core/joints.ts';
+import { proposedWordings } from '#core/episode/consent-wording.ts';
+import { joints } from '#core/exercises/joints.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { limbChoices } from '#ui/care/patient/visit-answers.ts';
 import { consentSentences } from '#ui/words/german/sentences/agreements.ts';

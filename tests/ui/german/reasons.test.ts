@@ -1,12 +1,12 @@
 /** Every reason a patient can be given for a decision, and for an exercise that rests, is told in German. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CareAround } from '#core/care/closings.ts';
-import { suspensionOn, withdrawnLately } from '#core/care/holds.ts';
-import { decide } from '#core/engine/decide.ts';
-import { explainToPatient } from '#core/engine/explain.ts';
-import { factFields } from '#core/engine/fact-fields.ts';
-import type { Facts } from '#core/engine/facts.ts';
+import { decide } from '#core/decision/decide.ts';
+import { explainToPatient } from '#core/decision/explain.ts';
+import { factFields } from '#core/decision/facts/fact-fields.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
+import type { CareAround } from '#core/episode/care-eligibility.ts';
+import { suspensionOn, withdrawnLately } from '#core/episode/suspensions.ts';
 import { occlusion } from '#tests/core/engine/propose.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';

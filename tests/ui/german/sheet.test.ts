@@ -1,11 +1,11 @@
 /** The sheet for the time after care is told in German line by line, with the same figures and signs. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { DocumentFacts, DocumentItem } from '#core/care/paper-facts.ts';
-import type { CareDocument } from '#core/care/paper-words.ts';
-import { alwaysCautions } from '#core/cautions/always.ts';
-import { redFlags } from '#core/engine/facts.ts';
-import { joints } from '#core/joints.ts';
+import { redFlags } from '#core/decision/facts/facts.ts';
+import type { DocumentFacts, DocumentItem } from '#core/episode/documents/document-facts.ts';
+import type { CareDocument } from '#core/episode/documents/document-words.ts';
+import { joints } from '#core/exercises/joints.ts';
+import { alwaysCautions } from '#core/prescribing/cautions/always.ts';
 import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
 import { careGerman } from '#ui/words/german/care.ts';
 import { summarySentences } from '#ui/words/german/sentences/self-management.ts';

@@ -1,8 +1,9 @@
 /** Decisions of the last months, made by the engine from random quiet facts; the newest ones are made by the product itself. */
-import { defaultsOf } from '#core/clinic-choice.ts';
-import { engineSettings } from '#core/engine/choices.ts';
-import { decide } from '#core/engine/decide.ts';
-import { engineVersion } from '#core/engine/rules/table.ts';
+
+import { decide } from '#core/decision/decide.ts';
+import { engineVersion } from '#core/decision/rules/table.ts';
+import { engineSettings } from '#core/decision/settings.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { randomFacts } from '../../engine-trials/random-facts.ts';
 import type { Seeded } from '../../engine-trials/seeded.ts';
 import { morningId, sessionId } from './logged-rows.ts';

@@ -1,6 +1,7 @@
 /** How large a clinic group is, and when in it what happens. The same plan gives the same rows. */
-import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
+
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
 
 export interface GroupPlan {
   readonly patients: number;

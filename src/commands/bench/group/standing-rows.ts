@@ -1,6 +1,7 @@
 /** What stands on file for a patient before any session: identity, profile, screening, exercises, usual values. */
-import type { Dose } from '#core/model/dose.ts';
-import { householdEquipment } from '#core/prescribing/equipment.ts';
+
+import { householdEquipment } from '#core/exercises/equipment.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import type { Seeded } from '../../engine-trials/seeded.ts';
 import {

@@ -1,7 +1,7 @@
 /** Lines a second through the calculation desk as a process of its own, every calculation in turn. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { registry } from '#core/registry.ts';
+import { registry } from '#core/calculations/registry.ts';
 import { inRoot, root } from '../../paths.mjs';
 import { type Measured, type Part, rounded } from '../part.ts';
 

@@ -3,7 +3,7 @@
  * time from each thing done to it until the next paint on a processor slowed to a quarter.
  */
 import type { Browser, Page } from 'playwright-core';
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
 import { lengthenRecord } from '../group/long-record.ts';

@@ -1,5 +1,5 @@
 /** A patient's record and the review picture's data against the same rows read raw. */
-import { addDays } from '#core/day.ts';
+import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { responsesOf } from '#data/decision-responses.ts';
 import { decisionsOf, proposalsOf } from '#data/decisions.ts';

@@ -1,7 +1,8 @@
 /** The engine over every stored session against reading them. */
-import { addDays, daysBetween } from '#core/day.ts';
-import { evaluate } from '#core/engine/scope.ts';
-import type { PatientRecord } from '#core/model/record.ts';
+
+import { evaluate } from '#core/decision/scope.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import { addDays, daysBetween } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
 import { recordOf } from '#data/record.ts';

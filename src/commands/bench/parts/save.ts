@@ -2,7 +2,7 @@
  * Saving a session so that it outlives a power cut, against the same rows written raw: the entry alone,
  * and the entry with the engine's decision, doses and worklist, which one transaction holds together.
  */
-import type { SessionEntry } from '#core/model/entries.ts';
+import type { SessionEntry } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
 import { storeSession } from '#data/entries.ts';
 import type { Store } from '#data/store/store.ts';

@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { constants, copyFileSync } from 'node:fs';
 import path from 'node:path';
-import { entryFormat, type SessionEntry } from '#core/model/entries.ts';
+import { entryFormat, type SessionEntry } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
 import { inForce, prescriptionsOf } from '#data/prescriptions.ts';

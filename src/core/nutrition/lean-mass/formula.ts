@@ -1,5 +1,5 @@
 /** What each published lean-mass formula gives to the row that offers them all. */
-import type { Citation } from '../../citation.ts';
+import type { Citation } from '../../sources/citation.ts';
 import type { NutritionSource } from '../../sources/nutrition.ts';
 import type { Sex } from '../body-fields.ts';
 

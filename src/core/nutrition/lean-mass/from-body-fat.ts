@@ -3,7 +3,7 @@
  *
  * Preferred when the percentage was measured; it inherits the whole error of that measurement.
  */
-import type { Citation } from '../../citation.ts';
+import type { Citation } from '../../sources/citation.ts';
 import type { NutritionSource } from '../../sources/nutrition.ts';
 
 export const fromBodyFatCitation: Citation<NutritionSource> = {

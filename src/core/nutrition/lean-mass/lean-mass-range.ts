@@ -3,7 +3,7 @@
  *
  * The spread is disagreement between formulas, not the error of any one of them.
  */
-import { calculation } from '../../calculation.ts';
+import { calculation } from '../../calculations/calculation.ts';
 import { answer } from '../../outcome.ts';
 import { massKg, sex, statureCm } from '../body-fields.ts';
 import { leanMass, leanMassFormulas } from './lean-mass.ts';

@@ -5,16 +5,16 @@
  * figure. A result outside what the formulas can know is refused rather than shown: body-mass index
  * outside the clinic's bounds, lean mass not under body mass, or an unbelievably small share of it.
  */
-import { calculation } from '../../calculation.ts';
-import type { Citation } from '../../citation.ts';
-import type { SettingValues } from '../../clinic-choice.ts';
-import type { Field, InputOf } from '../../describe.ts';
-import { needed } from '../../needed-inputs.ts';
+import { calculation } from '../../calculations/calculation.ts';
+import type { Field, InputOf } from '../../calculations/describe.ts';
+import { needed } from '../../calculations/needed-inputs.ts';
 import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
+import type { Citation } from '../../sources/citation.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
 import type { NutritionSource } from '../../sources/nutrition.ts';
 import { ageYears, massKg, type Sex, sex, statureCm } from '../body-fields.ts';
 import { bodyMassIndex } from '../body-mass-index.ts';
-import { nutritionDefaults, settingOf } from '../choices.ts';
+import { nutritionDefaults, settingOf } from '../settings.ts';
 import { boer } from './boer.ts';
 import type { LeanMassFormula } from './formula.ts';
 import { fromBodyFatCitation, leanMassFromBodyFatKg } from './from-body-fat.ts';

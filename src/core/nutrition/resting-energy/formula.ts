@@ -1,6 +1,7 @@
 /** What each published equation of resting energy gives to the row that offers them all. */
-import type { Citation } from '../../citation.ts';
+
 import type { Note } from '../../outcome.ts';
+import type { Citation } from '../../sources/citation.ts';
 import type { NutritionSource } from '../../sources/nutrition.ts';
 import type { Sex } from '../body-fields.ts';
 

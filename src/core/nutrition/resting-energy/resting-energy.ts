@@ -3,9 +3,9 @@
  *
  * An estimate for a group, wide for one person; it is never a diet. The default is the simple Mifflin form.
  */
-import { calculation } from '../../calculation.ts';
-import type { Field, InputOf } from '../../describe.ts';
-import { needed } from '../../needed-inputs.ts';
+import { calculation } from '../../calculations/calculation.ts';
+import type { Field, InputOf } from '../../calculations/describe.ts';
+import { needed } from '../../calculations/needed-inputs.ts';
 import { answer, type Outcome } from '../../outcome.ts';
 import { ageYears, leanMassKg, massKg, sex, statureCm } from '../body-fields.ts';
 import { cunningham1980 } from './cunningham-1980.ts';

@@ -1,12 +1,13 @@
 /** Load of a day beside the pain of the next morning and the one after: how far they went together. */
-import type { SettingValues } from '../../clinic-choice.ts';
-import type { PlannedSession } from '../../model/record.ts';
-import { type LagRow, lagAssociationRow } from '../../series/lag-association.ts';
-import { worked } from '../../working.ts';
-import { reviewSettingOf } from '../choices.ts';
+
+import { worked } from '../../calculations/working.ts';
+import type { PlannedSession } from '../../record/record.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { type LagRow, lagAssociationRow } from '../../statistics/lag-association.ts';
 import { measureTitles } from '../load-of-session.ts';
 import { counted } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
+import { reviewSettingOf } from '../settings.ts';
 import { dailySeries } from './daily.ts';
 import { type Finding, twoDecimals } from './finding.ts';
 

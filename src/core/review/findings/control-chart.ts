@@ -2,12 +2,13 @@
  * The engine's sum chart over the frozen usual pain, told with how often such a chart errs. The same
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
-import type { SettingValues } from '../../clinic-choice.ts';
-import { engineSettingValues } from '../../engine/choices.ts';
-import type { Baseline } from '../../model/record.ts';
-import { cusumChartRow } from '../../series/cusum-chart.ts';
-import { diaryFalseAlarmsRow } from '../../series/diary-false-alarms.ts';
-import { type Working, worked } from '../../working.ts';
+
+import { type Working, worked } from '../../calculations/working.ts';
+import { engineSettingValues } from '../../decision/settings.ts';
+import type { Baseline } from '../../record/record.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { cusumChartRow } from '../../statistics/cusum-chart.ts';
+import { diaryFalseAlarmsRow } from '../../statistics/diary-false-alarms.ts';
 import { counted, dayInWords, figure, jointInWords } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { painMornings } from './daily.ts';

@@ -3,8 +3,9 @@
  * only when the patient was heard from that day or the next morning and no session was planned; any
  * other silent day is unknown, and unknown is never no load.
  */
-import { addDays, type Day } from '../../day.ts';
-import type { PlannedSession } from '../../model/record.ts';
+
+import type { PlannedSession } from '../../record/record.ts';
+import { addDays, type Day } from '../../time/day.ts';
 import type { SessionLoad } from '../load-of-session.ts';
 import type { ReviewRow, ReviewSeries } from '../series.ts';
 

@@ -1,11 +1,12 @@
 /** Morning pain under one version of a prescription beside the next: by how much the two overlap. */
-import type { SettingValues } from '../../clinic-choice.ts';
-import { type Day, daysBetween } from '../../day.ts';
-import { nonoverlapAllPairsRow } from '../../series/nonoverlap-all-pairs.ts';
-import { type Working, worked } from '../../working.ts';
-import { reviewSettingOf } from '../choices.ts';
+
+import { type Working, worked } from '../../calculations/working.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { nonoverlapAllPairsRow } from '../../statistics/nonoverlap-all-pairs.ts';
+import { type Day, daysBetween } from '../../time/day.ts';
 import { counted, dayInWords } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
+import { reviewSettingOf } from '../settings.ts';
 import { painMornings } from './daily.ts';
 import { type Finding, wholePercent } from './finding.ts';
 

@@ -1,12 +1,13 @@
 /** Whether morning pain rose or fell over the time shown, and by how much a week. */
-import type { SettingValues } from '../../clinic-choice.ts';
-import { dayNumber } from '../../day.ts';
-import { mannKendallRow } from '../../series/mann-kendall.ts';
-import { senSlopeRow } from '../../series/sen-slope.ts';
-import { worked } from '../../working.ts';
-import { reviewSettingOf } from '../choices.ts';
+
+import { worked } from '../../calculations/working.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { mannKendallRow } from '../../statistics/mann-kendall.ts';
+import { senSlopeRow } from '../../statistics/sen-slope.ts';
+import { dayNumber } from '../../time/day.ts';
 import { counted, dayInWords, figure } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
+import { reviewSettingOf } from '../settings.ts';
 import { painMornings } from './daily.ts';
 import { type Finding, pInWords, twoDecimals } from './finding.ts';
 

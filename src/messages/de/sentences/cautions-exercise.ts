@@ -1,5 +1,5 @@
 /** What to mind with an exercise, whoever does it. */
-import type { ExerciseCautionId } from '#core/cautions/ids.ts';
+import type { ExerciseCautionId } from '#core/prescribing/cautions/ids.ts';
 
 export const exerciseCautions = {
   'steady-seat': 'Stellen Sie den Stuhl an eine Wand, damit er nicht wegrutschen kann.',

@@ -1,5 +1,5 @@
 /** Why an exercise rests for a reason outside the decision rules. */
-import type { Suspension } from '#core/care/holds.ts';
+import type { Suspension } from '#core/episode/suspensions.ts';
 
 export const holds = {
   'care-closed': 'Ihre Zeit bei uns ist zu Ende. Sie können hier weiter alles lesen.',

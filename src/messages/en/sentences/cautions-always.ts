@@ -1,6 +1,6 @@
 /** What every prescription carries, what nobody has checked, and limits. */
-import type { AlwaysCautionId, UncheckedThing } from '#core/cautions/ids.ts';
-import type { LimitedBy } from '#core/cautions/patient-caution.ts';
+import type { AlwaysCautionId, UncheckedThing } from '#core/prescribing/cautions/ids.ts';
+import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 
 export const alwaysCautions = {
   'clinician-decides':

@@ -1,5 +1,5 @@
 /** What to mind after an answer about health, and with a medicine. */
-import type { CautionedMedicineId } from '#core/cautions/ids.ts';
+import type { CautionedMedicineId } from '#core/prescribing/cautions/ids.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
 
 export const screeningCautions = {

@@ -1,5 +1,5 @@
 /** What a warning from a joint looks like. */
-import type { JointName } from '#core/joints.ts';
+import type { JointName } from '#core/exercises/joints.ts';
 
 export const jointCautions = {
   'joint-shoulder': 'Keep the shoulder below the height where it pinches. Tell us if it wakes you at night.',

@@ -1,5 +1,5 @@
 /** What to mind with a method, a cuff or a wrap, and what to look at around it. */
-import type { MethodCautionId, OcclusionCheckId } from '#core/cautions/ids.ts';
+import type { MethodCautionId, OcclusionCheckId } from '#core/prescribing/cautions/ids.ts';
 
 export const methodCautions = {
   'variation-step':

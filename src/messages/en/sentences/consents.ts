@@ -1,5 +1,5 @@
 /** What a patient is asked to consent to, where the clinic has written no wording of its own. */
-import type { ConsentKind } from '#core/care/consent.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
 
 export const consents = {
   'occlusion-supervised':

@@ -1,6 +1,6 @@
 /** What was decided, what it means for today, and why. */
-import type { DecisionWord, Today } from '#core/engine/answers.ts';
-import type { RuleId } from '#core/engine/rules/table.ts';
+import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
   progress: 'Your answers allow a little more, once your physiotherapist agrees.',

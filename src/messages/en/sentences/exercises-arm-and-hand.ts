@@ -1,4 +1,4 @@
-import type { ExerciseId } from '#core/catalogue/ids.ts';
+import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '../../sentence.ts';
 import {
   bendYourElbow,

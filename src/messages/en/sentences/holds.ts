@@ -1,5 +1,5 @@
 /** Why an exercise rests for a reason outside the decision rules. */
-import type { Suspension } from '#core/care/holds.ts';
+import type { Suspension } from '#core/episode/suspensions.ts';
 
 export const holds = {
   'care-closed': 'Your time with us has ended. You can still read everything here.',

@@ -1,5 +1,5 @@
 /** Appointments: where, who is present, and where to ring back. */
-import { isRemote, needsHandsOnTest } from '#core/care/remote-visit.ts';
+import { isRemote, needsHandsOnTest } from '#core/episode/remote-visit.ts';
 import { listed } from '#core/review/plain-words.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';

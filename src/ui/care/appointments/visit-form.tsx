@@ -1,8 +1,8 @@
 'use client';
 /** Place, call-back number and who is present; at a distance the first two are needed. */
 import { useRouter } from 'next/navigation';
-import { visitFields } from '#core/care/visit-fields.ts';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { visitFields } from '#core/episode/visit-fields.ts';
 import { client } from '#ui/clinician/client.ts';
 import { FormFrame } from '#ui/clinician/forms/form-frame.tsx';
 import { linesOf } from '#ui/clinician/forms/typed.ts';

@@ -1,6 +1,7 @@
 /** Answers from before a visit, for the clinician. */
-import type { Day } from '#core/day.ts';
+
 import { dayInWords, listed } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
 import type { PreVisitAnswer } from '../answers.ts';
 import { ConfirmForm } from './confirm-form.tsx';
 

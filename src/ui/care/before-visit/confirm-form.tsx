@@ -2,9 +2,9 @@
 /** What the patient answered at home: only yes, not known and changed are looked at, corrected, and confirmed. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
-import { isSameAnswer } from '#core/care/pre-visit.ts';
-import type { Day } from '#core/day.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import { isSameAnswer } from '#core/screening/pre-visit.ts';
+import type { Day } from '#core/time/day.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { ScreeningItemField } from '#ui/clinician/screening/sheet-item.tsx';

@@ -2,8 +2,8 @@
 /** A change of a stretch of care: only what may follow is offered, each with a day and a reason. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
-import { breakKinds, type EpisodeState } from '#core/care/episode.ts';
-import type { Day } from '#core/day.ts';
+import { breakKinds, type EpisodeState } from '#core/episode/episode.ts';
+import type { Day } from '#core/time/day.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { Button } from '#ui/shared/button.tsx';

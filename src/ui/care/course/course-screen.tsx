@@ -1,6 +1,7 @@
 /** Every stretch of care of a patient with its changes, and what may follow. */
-import type { Day } from '#core/day.ts';
+
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';

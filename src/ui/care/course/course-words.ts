@@ -1,5 +1,5 @@
 /** States of a stretch of care in words, each with a shape. */
-import type { BreakKind, EpisodeState } from '#core/care/episode.ts';
+import type { BreakKind, EpisodeState } from '#core/episode/episode.ts';
 import type { Shape } from '#ui/shared/mark.tsx';
 import type { StatusTone } from '#ui/shared/status-tag.tsx';
 

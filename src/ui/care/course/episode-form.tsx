@@ -1,8 +1,8 @@
 'use client';
 /** Opening a stretch of care. Contacts are typed a line each: who they are; name; telephone. */
 import { useRouter } from 'next/navigation';
-import { episodeFields } from '#core/care/episode-fields.ts';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { episodeFields } from '#core/episode/episode-fields.ts';
 import { client } from '#ui/clinician/client.ts';
 import { FormFrame } from '#ui/clinician/forms/form-frame.tsx';
 import { linesOf } from '#ui/clinician/forms/typed.ts';

@@ -5,7 +5,7 @@
  */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
-import { minimumSet } from '#core/care/pre-visit.ts';
+import { minimumSet } from '#core/screening/pre-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { ProposalView } from '#ui/clinician/prescribing/proposal-view.tsx';

@@ -1,6 +1,6 @@
 'use client';
 /** The parts of the first-visit page, each with what is on record beside it. */
-import { joints } from '#core/joints.ts';
+import { joints } from '#core/exercises/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { ScreeningItem } from '#core/screening/item.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';

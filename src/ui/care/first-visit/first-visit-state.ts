@@ -2,9 +2,10 @@
  * What is typed on the first-visit page, as flat text, so that the same words are the draft on the
  * server. Nothing is filled in that nobody has said; a number left out is not given, never zero.
  */
-import type { ScreeningItemAnswer } from '#core/model/screening.ts';
+
 import type { ScreeningItem } from '#core/screening/item.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import {
   answersFrom,
   type ItemState,

@@ -1,6 +1,7 @@
 /** One page for the colleague. It repeats the record, in the order in which it is needed. */
-import type { Day } from '#core/day.ts';
+
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
 import { doseInWords, doseTitle } from '#ui/clinician/dose-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { decisionStatus, methodInWords } from '#ui/clinician/words.ts';

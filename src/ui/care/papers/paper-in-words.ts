@@ -1,9 +1,9 @@
 /** Both papers with the words of the screens: the clinic's for the letter, the patient's for the sheet. */
-import type { DocumentFacts } from '#core/care/paper-facts.ts';
-import type { CareDocument } from '#core/care/paper-words.ts';
-import { letterOf } from '#core/care/papers.ts';
-import { selfManagementOf } from '#core/care/self-management.ts';
-import type { Day } from '#core/day.ts';
+import type { DocumentFacts } from '#core/episode/documents/document-facts.ts';
+import type { CareDocument } from '#core/episode/documents/document-words.ts';
+import { letterOf } from '#core/episode/documents/letter.ts';
+import { selfManagementOf } from '#core/episode/documents/self-management.ts';
+import type { Day } from '#core/time/day.ts';
 import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
 import { doseTitle as countInWords, doseLines } from '#ui/shared/text/dose-text.ts';
 import { t } from '#ui/words.ts';

@@ -1,6 +1,6 @@
 /** A paper on the screen and in print: its parts in order, then a line to sign on. */
 import type { ReactNode } from 'react';
-import { adviceOf, type CareDocument, type DocumentPart } from '#core/care/paper-words.ts';
+import { adviceOf, type CareDocument, type DocumentPart } from '#core/episode/documents/document-words.ts';
 import { ReadFirst } from './read-first.tsx';
 
 export interface DocumentViewProps {

@@ -2,7 +2,7 @@
 /** What the patient has agreed to, in the clinic's words, and taking it back without a reason. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import type { ConsentKind } from '#core/care/consent.ts';
+import type { ConsentKind } from '#core/episode/consent.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';

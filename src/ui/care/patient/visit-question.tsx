@@ -1,6 +1,6 @@
 'use client';
 /** One question a page, yes, no or "I don't know", nothing preselected; more only where it may be so. */
-import { joints } from '#core/joints.ts';
+import { joints } from '#core/exercises/joints.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { Notice } from '#ui/shared/notice.tsx';

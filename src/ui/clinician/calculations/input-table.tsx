@@ -1,6 +1,6 @@
 /** Inputs of a calculation with units and bounds, nested ones under their parent. */
 import { unitWords } from '#api/inputs/unit-words.ts';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { nameInWords, optionInWords } from '../forms/field-words.ts';
 

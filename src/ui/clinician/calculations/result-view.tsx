@@ -1,6 +1,6 @@
 /** What a calculation answers: named figures with units, nested ones as they are nested. */
 import { unitWords } from '#api/inputs/unit-words.ts';
-import type { ResultField } from '#core/calculation.ts';
+import type { ResultField } from '#core/calculations/calculation.ts';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { nameInWords } from '../forms/field-words.ts';
 

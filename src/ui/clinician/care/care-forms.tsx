@@ -1,10 +1,10 @@
 'use client';
 /** Small forms of the care page, each drawn from its descriptor. */
 import { useRouter } from 'next/navigation';
-import { homeCheckFields, observedSessionFields } from '#core/care/visit-fields.ts';
-import type { Day } from '#core/day.ts';
-import type { Field } from '#core/describe.ts';
-import { eventFields, limitFields } from '#core/model/care-fields.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { eventFields, limitFields } from '#core/episode/care-fields.ts';
+import { homeCheckFields, observedSessionFields } from '#core/episode/visit-fields.ts';
+import type { Day } from '#core/time/day.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import type { Typed } from '../forms/typed.ts';

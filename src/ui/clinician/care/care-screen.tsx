@@ -1,6 +1,7 @@
 /** Care around the dose: agreements, the gate for a cuff at home, limits on a joint, what happened. */
-import type { Day } from '#core/day.ts';
+
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';

@@ -2,7 +2,7 @@
 /** The fields of a form, drawn from a descriptor. Nothing is preselected; bounds stand beside the field. */
 import type { ReactNode } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
-import type { Field, NumberField as NumberDescriptor } from '#core/describe.ts';
+import type { Field, NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';

@@ -1,5 +1,5 @@
 /** Labels of descriptor fields and of their options, in the words of the clinic. */
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 
 const inSentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

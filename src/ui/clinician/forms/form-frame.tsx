@@ -1,7 +1,7 @@
 'use client';
 /** A form of descriptor fields: summary of problems on top, questions about unlikely values below, one button. */
 import { type FormEvent, type ReactNode, useState } from 'react';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { Button } from '#ui/shared/button.tsx';
 import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';

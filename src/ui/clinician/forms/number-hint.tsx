@@ -1,7 +1,7 @@
 /** Beside a number: its bounds or a hint of its own, and what a figure with another unit was read as. */
 import type { ReactNode } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
-import type { NumberField } from '#core/describe.ts';
+import type { NumberField } from '#core/calculations/describe.ts';
 import { readAs } from './typed-units.ts';
 
 const boundsOf = ({ min, max, exclusiveMin, also }: NumberField): string => {

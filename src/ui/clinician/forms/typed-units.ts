@@ -2,7 +2,7 @@
  * A figure typed with a unit of its own, such as "154 lb" or "5 ft 4 in", as the field's unit has it. Only
  * units written out are taken: a bare number is always in the unit beside the field.
  */
-import { type ConvertibleUnit, convertibleUnits, convertUnit } from '#core/strength/unit-conversion.ts';
+import { type ConvertibleUnit, convertibleUnits, convertUnit } from '#core/units/unit-conversion.ts';
 import { readNumber } from '#ui/shared/read-number.ts';
 
 const names: Readonly<Record<string, ConvertibleUnit>> = {

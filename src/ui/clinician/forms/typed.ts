@@ -2,7 +2,7 @@
  * What was typed into a form of descriptor fields, and how it is read. Everything stays as it was
  * typed until it is sent; an empty field is "not given", never zero.
  */
-import type { Field, ListField, RecordField } from '#core/describe.ts';
+import type { Field, ListField, RecordField } from '#core/calculations/describe.ts';
 import type { Problem } from '#ui/shared/error-summary.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';
 import { labelOf } from './field-words.ts';

@@ -1,7 +1,7 @@
 'use client';
 /** The knee's effusion as graded by the clinician, today. */
 import { useRouter } from 'next/navigation';
-import { effusionFields } from '#core/model/staff-fields.ts';
+import { effusionFields } from '#core/record/staff-fields.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 

@@ -1,10 +1,10 @@
 'use client';
 /** One kind of measurement. Unlikely values are asked about before they are kept. */
 import { useRouter } from 'next/navigation';
-import { exercises } from '#core/catalogue/catalogue.ts';
-import type { Day } from '#core/day.ts';
-import type { MeasurementForm as Descriptor } from '#core/model/measurement-fields.ts';
+import type { MeasurementForm as Descriptor } from '#core/assessment/measurements/measurement-fields.ts';
+import { exercises } from '#core/exercises/catalogue.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Recorded } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';

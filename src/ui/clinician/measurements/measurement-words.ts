@@ -1,5 +1,5 @@
 /** A measurement in one line, with unit and how it was taken; and what belongs together as "the same, earlier". */
-import type { Measurement } from '#core/model/measurement.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { figure } from '#core/review/plain-words.ts';
 import { exerciseTitle } from '../dose-words.ts';
 

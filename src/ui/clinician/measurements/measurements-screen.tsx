@@ -1,8 +1,9 @@
 /** Measurements: each kind with its newest values beside a small form, then everything as a list. */
-import { type Day, daysBetween } from '#core/day.ts';
-import type { MeasurementForm as Descriptor } from '#core/model/measurement-fields.ts';
-import type { EffusionRecord } from '#core/model/record.ts';
+
+import type { MeasurementForm as Descriptor } from '#core/assessment/measurements/measurement-fields.ts';
+import type { EffusionRecord } from '#core/record/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import type { Recorded } from '../answers.ts';

@@ -1,7 +1,7 @@
 'use client';
 /** Setting a goal in the patient's words, or saying how a known one stands. */
 import { useRouter } from 'next/navigation';
-import { goalFields, goalStateWords } from '#core/care/goals.ts';
+import { goalFields, goalStateWords } from '#core/episode/goals.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 

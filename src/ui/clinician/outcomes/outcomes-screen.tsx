@@ -1,10 +1,11 @@
 /** What care brought: goals and how they stand, then each thing measured, against norm and error. */
-import type { Goal } from '#core/care/goals.ts';
-import { goalStateWords } from '#core/care/goals.ts';
-import type { Day } from '#core/day.ts';
-import type { OutcomeLine } from '#core/outcomes/course/judgement.ts';
-import { outcomeLines } from '#core/outcomes/course/lines.ts';
+
+import type { OutcomeLine } from '#core/assessment/course/judgement.ts';
+import { outcomeLines } from '#core/assessment/course/lines.ts';
+import type { Goal } from '#core/episode/goals.ts';
+import { goalStateWords } from '#core/episode/goals.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import type { CourseAnswer, Patient } from '../answers.ts';

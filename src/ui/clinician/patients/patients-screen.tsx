@@ -1,8 +1,8 @@
 'use client';
 /** The clinic's patients, found by any part of the name. Works as a plain form when no script runs. */
 import { useState } from 'react';
-import { ageYears, type Day } from '#core/day.ts';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
+import { ageYears, type Day } from '#core/time/day.ts';
 import { LinkButton } from '#ui/shared/button.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
 import type { PatientLine } from '../answers.ts';

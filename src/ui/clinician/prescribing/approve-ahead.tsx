@@ -1,8 +1,8 @@
 'use client';
 /** Steps approved ahead for one exercise: signing for them, what stands, and withdrawing. */
 import { useRouter } from 'next/navigation';
-import type { Field } from '#core/describe.ts';
-import { preApprovalFields } from '#core/model/care-fields.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { preApprovalFields } from '#core/episode/care-fields.ts';
 import { Button } from '#ui/shared/button.tsx';
 import type { ApprovedAhead } from '../answers.ts';
 import { client } from '../client.ts';

@@ -1,5 +1,5 @@
 /** Cautions of a dose: the clinician's words, and beneath them what the patient reads. None can be removed. */
-import type { Caution } from '#core/caution.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import { supportInWords } from '../support-note.tsx';
 
 export const CautionList = ({ cautions }: { readonly cautions: readonly Caution[] }) => (

@@ -1,7 +1,7 @@
 'use client';
 /** Ending a prescription, with the reason. Ended is not erased. */
 import { useRouter } from 'next/navigation';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 

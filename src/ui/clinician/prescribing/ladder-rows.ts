@@ -1,8 +1,8 @@
 /** The ladder of a family as lines: the computed figure, the step to it, and the measured share beside the model. */
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Anthropometry, Level } from '#core/catalogue/exercise.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Anthropometry, Level } from '#core/exercises/exercise.ts';
+import { ladder, stepBetween } from '#core/exercises/ladder/ladder.ts';
 import { figure } from '#core/review/plain-words.ts';
-import { ladder, stepBetween } from '#core/variation/ladder.ts';
 
 export interface LadderRow {
   readonly exerciseId: string;

@@ -1,7 +1,7 @@
 /** The three methods with what screening leaves of each; a closed one says why and stays readable. */
-import { type Eligibility, type Method, methods } from '#core/methods.ts';
-import type { MethodOutcome } from '#core/model/screening.ts';
+import { type Eligibility, type Method, methods } from '#core/prescribing/methods.ts';
 import { listed } from '#core/review/plain-words.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { groupedReasons } from '../screening/outcome-table.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';

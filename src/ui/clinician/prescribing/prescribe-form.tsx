@@ -1,8 +1,8 @@
 'use client';
 /** Asking for a dose: the server computes it, shows its working and cautions, and nothing is kept until asked. */
 import { type FormEvent, useState } from 'react';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
-import type { Method } from '#core/methods.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Method } from '#core/prescribing/methods.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';

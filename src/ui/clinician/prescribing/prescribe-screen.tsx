@@ -1,11 +1,11 @@
 /** Prescribe: choose a method among what is open, then ask for a dose. */
 
-import { exercisesFor } from '#core/catalogue/catalogue.ts';
-import type { Anthropometry } from '#core/catalogue/exercise.ts';
-import { type Method, methods } from '#core/methods.ts';
-import type { Measurement } from '#core/model/measurement.ts';
-import type { MethodOutcome } from '#core/model/screening.ts';
-import { anthropometryOf } from '#core/prescribing/variation.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { exercisesFor } from '#core/exercises/catalogue.ts';
+import type { Anthropometry } from '#core/exercises/exercise.ts';
+import { type Method, methods } from '#core/prescribing/methods.ts';
+import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
 import type { Patient, Version } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
 import { methodInWords } from '../words.ts';

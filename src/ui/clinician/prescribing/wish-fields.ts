@@ -1,13 +1,14 @@
 /** Which fields of a wish are asked, given what was chosen so far. */
-import { exerciseById, exercisesFor } from '#core/catalogue/catalogue.ts';
-import type { Field } from '#core/describe.ts';
-import type { Method } from '#core/methods.ts';
+
+import type { Field } from '#core/calculations/describe.ts';
+import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';
 import {
   lowLoadRequestFields,
   occlusionRequestFields,
   variationRequestFields,
-} from '#core/model/dose-wish.ts';
-import { occlusionScheme, occlusionSchemes } from '#core/occlusion/schemes.ts';
+} from '#core/prescribing/dose-request.ts';
+import type { Method } from '#core/prescribing/methods.ts';
+import { occlusionScheme, occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import type { Typed } from '../forms/typed.ts';
 
 const fieldsOf: Readonly<Record<Method, readonly Field[]>> = {

@@ -1,8 +1,8 @@
 'use client';
 /** What is known of a patient for dosing. Saving makes a new version; the earlier ones are kept. */
 import { useRouter } from 'next/navigation';
-import { careProfileFields } from '#core/model/staff-fields.ts';
-import { equipmentKinds } from '#core/prescribing/equipment.ts';
+import { equipmentKinds } from '#core/exercises/equipment.ts';
+import { careProfileFields } from '#core/record/staff-fields.ts';
 import type { Patient } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';

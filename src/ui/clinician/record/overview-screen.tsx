@@ -1,8 +1,9 @@
 /** The record on one page: what presses, what stands, what is in force, what is known. */
-import type { Day } from '#core/day.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Baseline } from '#core/model/record.ts';
+
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Baseline } from '#core/record/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';

@@ -1,7 +1,7 @@
 /** One patient's record: who it is, and its sections. */
 import type { ReactNode } from 'react';
-import { ageYears, type Day } from '#core/day.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { ageYears, type Day } from '#core/time/day.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import type { Patient } from '../answers.ts';
 

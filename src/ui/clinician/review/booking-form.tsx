@@ -1,7 +1,7 @@
 'use client';
 /** Booking the next review, or taking the booking back. */
 import { useRouter } from 'next/navigation';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { client } from '../client.ts';

@@ -1,7 +1,8 @@
 /** What the picture shows, chosen by links, so that it works without a script and can be sent on. */
-import { reviewWindows } from '#core/review/choices.ts';
+
 import { measureTitles } from '#core/review/load-of-session.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
+import { reviewWindows } from '#core/review/settings.ts';
 import { doseTitle } from '../dose-words.ts';
 import { hrefWith, type ReviewChoice } from './review-choice.ts';
 

@@ -1,6 +1,6 @@
 /** One decision, whole: its answers, every reason, what it was not told, what follows, what a clinician said. */
 
-import { stepInWords } from '#core/engine/explain.ts';
+import { stepInWords } from '#core/decision/explain.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import type { Decision, Prescriptions, Proposal, Response } from '../answers.ts';

@@ -1,9 +1,9 @@
 'use client';
 /** Freezing the usual values of a joint. The rules read these; the engine never changes them by itself. */
 import { useRouter } from 'next/navigation';
-import type { Joint } from '#core/joints.ts';
-import type { Baseline } from '#core/model/record.ts';
-import { baselineFields } from '#core/model/staff-fields.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Baseline } from '#core/record/record.ts';
+import { baselineFields } from '#core/record/staff-fields.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { typedFrom } from '../forms/typed.ts';

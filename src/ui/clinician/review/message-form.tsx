@@ -2,7 +2,7 @@
 /** Writing to the patient in plain words, from a ready sentence or without; it stands on their page. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import { readySentences } from '#ui/words/ready.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';

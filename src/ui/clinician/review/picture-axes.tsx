@@ -1,5 +1,5 @@
 /** The two axes of the picture: days between the panels, pain downwards. */
-import type { ReviewChart } from '#core/review/picture.ts';
+import type { ReviewChart } from '#core/review/review-chart.ts';
 import type { Area, Scale } from './picture-scale.ts';
 
 export interface Drawn {

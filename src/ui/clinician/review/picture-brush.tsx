@@ -1,9 +1,9 @@
 'use client';
-/** The whole time as a strip with two handles: native sliders, so that pointer, touch and keyboard all move them. */
-import { addDays, type Day, daysBetween } from '#core/day.ts';
-import type { ReviewChart } from '#core/review/picture.ts';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
+import type { ReviewChart } from '#core/review/review-chart.ts';
 import { type DateRange, rangeWithin, shortestRange } from '#core/review/zoom.ts';
+/** The whole time as a strip with two handles: native sliders, so that pointer, touch and keyboard all move them. */
+import { addDays, type Day, daysBetween } from '#core/time/day.ts';
 import { Button } from '#ui/shared/button.tsx';
 
 interface RangeSelectorProps {

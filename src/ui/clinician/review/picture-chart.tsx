@@ -2,8 +2,8 @@
 /** The drawing itself. Loaded only on this page, after it: the charting library is large. */
 import { memo, type PointerEvent, useMemo } from 'react';
 import { ComposedChart, Line, ResponsiveContainer, usePlotArea, XAxis, YAxis } from 'recharts';
-import { dayNumber } from '#core/day.ts';
-import type { DecisionMarker, ReviewChart } from '#core/review/picture.ts';
+import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
+import { dayNumber } from '#core/time/day.ts';
 import { ChartCursor } from './picture-cursor.tsx';
 import { DecisionMarkers } from './picture-gates.tsx';
 import { ChartMarks } from './picture-marks.tsx';

@@ -1,8 +1,8 @@
 'use client';
 /** Decisions as gates between load and pain. One stop for Tab; arrow keys go from gate to gate. */
 import { type KeyboardEvent, useRef, useState } from 'react';
-import type { DecisionMarker, ReviewChart } from '#core/review/picture.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
+import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
 import { shapes } from '#ui/shared/mark.tsx';
 import { decisionStatus } from '../words.ts';
 import { markersWithRoom, type Scale } from './picture-scale.ts';

@@ -1,6 +1,6 @@
 /** What each kind of mark in the picture stands for. */
-import { decisions } from '#core/engine/answers.ts';
-import type { ReviewChart } from '#core/review/picture.ts';
+import { decisions } from '#core/decision/answers.ts';
+import type { ReviewChart } from '#core/review/review-chart.ts';
 import { Mark } from '#ui/shared/mark.tsx';
 import { decisionStatus } from '../words.ts';
 

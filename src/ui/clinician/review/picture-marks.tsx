@@ -1,6 +1,7 @@
 /** The marks of the picture that stand still: thresholds, gaps, sessions, answers, labels of the days. */
-import type { LoadMark, PainMark } from '#core/review/picture.ts';
+
 import { figure } from '#core/review/plain-words.ts';
+import type { LoadMark, PainMark } from '#core/review/review-chart.ts';
 import { DayAxis, type Drawn, Level, PainAxis } from './picture-axes.tsx';
 import type { Scale } from './picture-scale.ts';
 

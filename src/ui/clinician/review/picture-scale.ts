@@ -2,8 +2,9 @@
  * Where days, loads and pain stand in the drawing: load in the upper panel, one axis of days below
  * it, pain hanging beneath, no pain at the axis and the worst at the foot.
  */
-import { type Day, dayNumber } from '#core/day.ts';
-import type { ReviewChart } from '#core/review/picture.ts';
+
+import type { ReviewChart } from '#core/review/review-chart.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
 
 /** Shares of the height, from the top. */
 const panels = { loadFoot: 0.4, painHead: 0.6 } as const;

@@ -1,7 +1,7 @@
 'use client';
-/** The words of the mark or day in hand, and buttons that go from day to day without a pointer. */
-import type { Day } from '#core/day.ts';
 import type { DayDetail } from '#core/review/day-detail.ts';
+/** The words of the mark or day in hand, and buttons that go from day to day without a pointer. */
+import type { Day } from '#core/time/day.ts';
 import { Button } from '#ui/shared/button.tsx';
 
 export interface Detail {

@@ -1,6 +1,6 @@
 /** One reason of a decision: rule, what was found, threshold, effect, and the source with how it was seen. */
-import type { Reason } from '#core/engine/answers.ts';
-import { ruleById } from '#core/engine/rules/table.ts';
+import type { Reason } from '#core/decision/answers.ts';
+import { ruleById } from '#core/decision/rules/table.ts';
 import { CitationNote } from '../support-note.tsx';
 import { contactInWords, decisionStatus, factInWords, todayInWords, valueInWords } from '../words.ts';
 

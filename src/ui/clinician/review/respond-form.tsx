@@ -2,8 +2,8 @@
 /** Accepting a decision, or putting another in its place with a reason and a last day. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import type { Field } from '#core/describe.ts';
-import { decisions } from '#core/engine/answers.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { decisions } from '#core/decision/answers.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';

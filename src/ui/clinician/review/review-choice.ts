@@ -1,9 +1,10 @@
 /** Joint, exercise, measure and window of a review, from the address; anything else falls back to what is there. */
-import { type Day, daysBetween, isDay } from '#core/day.ts';
-import { type Joint, joints } from '#core/joints.ts';
-import { reviewWindows } from '#core/review/choices.ts';
+
+import { type Joint, joints } from '#core/exercises/joints.ts';
 import { type LoadMeasure, measuresOf } from '#core/review/load-of-session.ts';
+import { reviewWindows } from '#core/review/settings.ts';
 import { shortestRange } from '#core/review/zoom.ts';
+import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import type { Patient, Version } from '../answers.ts';
 
 export type ReviewQuery = Readonly<Record<string, string | readonly string[] | undefined>>;

@@ -2,10 +2,10 @@
 /** The picture with its key, a stretch of it to look at, and the words of what is under the pointer or the keyboard. */
 import dynamic from 'next/dynamic';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
-import { dayFromNumber, dayNumber } from '#core/day.ts';
 import type { DayDetail } from '#core/review/day-detail.ts';
-import type { DecisionMarker, ReviewChart } from '#core/review/picture.ts';
+import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
 import { type DateRange, zoomed } from '#core/review/zoom.ts';
+import { dayFromNumber, dayNumber } from '#core/time/day.ts';
 import { RangeSelector } from './picture-brush.tsx';
 import { CursorDay } from './picture-cursor.tsx';
 import { markerName } from './picture-gates.tsx';

@@ -1,5 +1,5 @@
 /** What the page of a review is shown from; each of its parts takes what it needs. */
-import type { Day } from '#core/day.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Patient, Prescriptions, ReviewAnswer } from '../answers.ts';
 import type { ClinicClock } from '../when.ts';
 import type { ReviewChoice } from './review-choice.ts';

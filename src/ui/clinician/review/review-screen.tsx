@@ -1,13 +1,13 @@
 /** The review: picture, words and table of the same rows; then the decisions with their reasons. */
 
-import type { Day } from '#core/day.ts';
-import { proposeBaseline } from '#core/engine/propose-baseline.ts';
-import type { Joint } from '#core/joints.ts';
+import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { ChartNames } from '#core/review/day-detail.ts';
-import { settledDecisions } from '#core/review/decision-gates.ts';
+import { settledDecisions } from '#core/review/decision-markers.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { counted, jointInWords } from '#core/review/plain-words.ts';
 import { reviewSeries } from '#core/review/series.ts';
+import type { Day } from '#core/time/day.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import type { Decision, ReviewAnswer } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';

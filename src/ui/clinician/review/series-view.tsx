@@ -1,6 +1,6 @@
 /** The picture, its words and its table: one series told three ways. */
 import type { ChartNames } from '#core/review/day-detail.ts';
-import { reviewChartOf } from '#core/review/picture.ts';
+import { reviewChartOf } from '#core/review/review-chart.ts';
 import type { ReviewSeries } from '#core/review/series.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';

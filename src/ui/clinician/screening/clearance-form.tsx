@@ -2,8 +2,8 @@
 /** Clearing what may be cleared, with a reason. The reason stays in sight afterwards, with the name. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
-import type { Method } from '#core/methods.ts';
-import type { MethodOutcome } from '#core/model/screening.ts';
+import type { Method } from '#core/prescribing/methods.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';

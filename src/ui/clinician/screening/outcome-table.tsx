@@ -1,6 +1,7 @@
 /** What screening leaves of each method on each limb, and every reason with who may clear it. */
-import type { MethodOutcome, MethodReason } from '#core/model/screening.ts';
+
 import { listed } from '#core/review/plain-words.ts';
+import type { MethodOutcome, MethodReason } from '#core/screening/screening.ts';
 import { DataTable } from '#ui/shared/data-table.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { supportInWords } from '../support-note.tsx';

@@ -1,7 +1,8 @@
 /** Screening: what it leaves of each method, then the sheet, then the earlier versions. */
-import { type Day, daysBetween } from '#core/day.ts';
-import type { MethodOutcome } from '#core/model/screening.ts';
+
 import { dayInWords } from '#core/review/plain-words.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import type { ScreeningFormAnswer } from '../answers.ts';
 import { ClearanceForm } from './clearance-form.tsx';

@@ -1,9 +1,9 @@
 'use client';
 /** One screening question: yes, no or not known, with what it asks further and what was said before. */
 import { memo } from 'react';
-import { joints } from '#core/joints.ts';
-import type { ScreeningAnswer } from '#core/model/screening.ts';
+import { joints } from '#core/exercises/joints.ts';
 import type { ScreeningItem } from '#core/screening/item.ts';
+import type { ScreeningAnswer } from '#core/screening/screening.ts';
 import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { optionInWords } from '../forms/field-words.ts';

@@ -1,6 +1,7 @@
 /** The sheet as it is being filled in. An item nobody has answered is not sent: silence is no answer. */
-import type { ScreeningAnswer, ScreeningItemAnswer } from '#core/model/screening.ts';
+
 import type { ScreeningItem } from '#core/screening/item.ts';
+import type { ScreeningAnswer, ScreeningItemAnswer } from '#core/screening/screening.ts';
 
 export interface ItemState {
   readonly answer: ScreeningAnswer | null;

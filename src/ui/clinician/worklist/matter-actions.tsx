@@ -1,7 +1,7 @@
 'use client';
 /** What can be done about a matter without settling it: seen, taken on, put off with a reason. Danger is never put off. */
 import { useRouter } from 'next/navigation';
-import type { Field } from '#core/describe.ts';
+import type { Field } from '#core/calculations/describe.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';

@@ -1,5 +1,5 @@
 /** Narrowing the worklist. A plain form that asks for the page anew, so that it works without a script. */
-import { worklistItemKinds } from '#core/worklist/matter.ts';
+import { worklistItemKinds } from '#core/worklist/item.ts';
 import type { WorklistFilters } from '../answers.ts';
 import { itemStatusOf } from '../words.ts';
 import type { WorklistFilter } from './worklist-query.ts';

@@ -1,5 +1,5 @@
 /** Filter and place of the worklist, from the address; what cannot be read is left out. */
-import { worklistItemKinds } from '#core/worklist/matter.ts';
+import { worklistItemKinds } from '#core/worklist/item.ts';
 import type { WorklistItemKind } from '../answers.ts';
 
 export interface WorklistFilter {

@@ -1,6 +1,6 @@
 /** Who needs a clinician, most pressing first. The count is of patients, not of matters. */
 import { counted } from '#core/review/plain-words.ts';
-import { dangers } from '#core/worklist/matter.ts';
+import { dangers } from '#core/worklist/item.ts';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import type { WorklistAnswer, WorklistFilters, WorklistItem } from '../answers.ts';

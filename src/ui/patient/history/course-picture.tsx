@@ -1,5 +1,5 @@
 /** Six weeks in sentences, and the same drawn: the work as a line of steps, the mornings as dots under it. */
-import { daysBetween } from '#core/day.ts';
+import { daysBetween } from '#core/time/day.ts';
 import '#ui/words/history.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { dayText, shortDayText } from '#ui/shared/text/text-of-time.ts';

@@ -1,6 +1,6 @@
 /** What the picture of the last weeks shows: one line of work and the mornings under it. Pure; nothing is judged. */
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
-import type { Joint } from '#core/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 
 export interface Point {
   readonly day: string;

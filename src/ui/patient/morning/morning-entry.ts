@@ -1,5 +1,5 @@
 /** The entry a finished morning check becomes, and what may stand as "last time" tomorrow. */
-import { entryFormat, type MorningEntry } from '#core/model/entries.ts';
+import { entryFormat, type MorningEntry } from '#core/record/entries.ts';
 import { known } from '../session/entry.ts';
 import { jointMorning, type LastMorning, type MorningDraft } from './morning.ts';
 

@@ -1,5 +1,5 @@
 /** The morning's answers in lines, each with the step that changes it. */
-import type { Joint } from '#core/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { t } from '#ui/words.ts';
 import { type CheckRow, flagsText, scoreText, yesNoText } from '../session/check-rows.ts';

@@ -1,8 +1,8 @@
 'use client';
 /** The morning check on screen, one question a page, with a short way when all is usual. */
 import type { TodayView } from '#api/patient/today-view.ts';
-import type { Joint } from '#core/joints.ts';
-import { type Swelling, swellings } from '#core/model/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { type Swelling, swellings } from '#core/record/record.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';

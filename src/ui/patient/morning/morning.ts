@@ -1,8 +1,8 @@
 /** The next-morning answers as the phone keeps them, and the pages they need. null means not answered yet. */
-import type { RedFlag } from '#core/engine/facts.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Carer } from '#core/model/entry-words.ts';
-import type { Swelling } from '#core/model/record.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Carer } from '#core/record/entry-words.ts';
+import type { Swelling } from '#core/record/record.ts';
 import type { Score, YesNo } from '../session/draft.ts';
 
 export interface JointMorning {

@@ -1,7 +1,7 @@
 'use client';
 /** How long the joint was stiff: common lengths, or exact minutes. */
 import { useState } from 'react';
-import type { Joint } from '#core/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import { NumberField } from '#ui/shared/number-field.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { readNumber } from '#ui/shared/read-number.ts';

@@ -2,7 +2,7 @@
 /** The morning check of this phone, with what was said the morning before. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import type { Carer } from '#core/model/entry-words.ts';
+import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, writeOwn } from '../phone/own-store.ts';
 import { asideMorningKey, lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';

@@ -3,7 +3,7 @@
  * An entry leaves the waiting line only by the server's answer; sending it twice is harmless, since
  * its id was made here and the server keeps one record of it.
  */
-import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/model/entries.ts';
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Encrypted } from '../phone/seal-entry.ts';
 
 export type Entry = SessionEntry | MorningEntry | TwoHoursEntry;

@@ -1,5 +1,5 @@
 /** The warning signs in the patient's words, in the order of the engine's classes. */
-import { type RedFlag, redFlagClasses, redFlags } from '#core/engine/facts.ts';
+import { type RedFlag, redFlagClasses, redFlags } from '#core/decision/facts/facts.ts';
 import { t } from '#ui/words.ts';
 
 export type FlagClass = keyof typeof redFlagClasses;

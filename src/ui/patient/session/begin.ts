@@ -1,6 +1,6 @@
 /** The draft a session starts from: the doses of today, and not one answer. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
-import type { Carer } from '#core/model/entry-words.ts';
+import type { Carer } from '#core/record/entry-words.ts';
 import type { ItemDraft, SessionDraft } from './draft.ts';
 import { stepsOf } from './steps.ts';
 

@@ -1,7 +1,7 @@
 /** Every answer in a line, with the step that changes it. What was not answered says so. */
-import type { RedFlag } from '#core/engine/facts.ts';
-import type { Joint } from '#core/joints.ts';
-import type { LimbSign } from '#core/occlusion/limb-check.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { weightText } from '#ui/shared/text/weight-text.ts';
 import { t, translate } from '#ui/words.ts';

@@ -1,11 +1,11 @@
 /** A running session as the phone keeps it. null always means: not answered yet. */
-import type { RedFlag } from '#core/engine/facts.ts';
-import type { Joint } from '#core/joints.ts';
-import type { Dose } from '#core/model/dose.ts';
-import { type Carer, type News, newsKinds } from '#core/model/entry-words.ts';
-import type { StopReason } from '#core/model/record.ts';
-import { type LimbSign, type SignAnswer, signsAsked } from '#core/occlusion/limb-check.ts';
-import type { PainLookup } from '#core/prescribing/gate-table.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { PainLookup } from '#core/decision/pain-lookup.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { type LimbSign, type SignAnswer, signsAsked } from '#core/prescribing/occlusion/limb-check.ts';
+import { type Carer, type News, newsKinds } from '#core/record/entry-words.ts';
+import type { StopReason } from '#core/record/record.ts';
 
 /** A number, or said not to be known. */
 export type Score = number | 'unknown';

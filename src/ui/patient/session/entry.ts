@@ -1,7 +1,8 @@
 /** The entry a finished or stopped session becomes. What was not answered goes out as null, never as zero. */
-import type { SessionEntry } from '#core/model/entries.ts';
-import { entryFormat } from '#core/model/entries.ts';
-import type { LimbCheck, SignAnswer } from '#core/occlusion/limb-check.ts';
+
+import type { LimbCheck, SignAnswer } from '#core/prescribing/occlusion/limb-check.ts';
+import type { SessionEntry } from '#core/record/entries.ts';
+import { entryFormat } from '#core/record/entries.ts';
 import {
   allFlags,
   asksReason,

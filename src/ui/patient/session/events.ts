@@ -1,8 +1,8 @@
 /** Everything that can happen in a session. Instants come with the event; the reducer reads no clock. */
-import type { RedFlag } from '#core/engine/facts.ts';
-import type { Joint } from '#core/joints.ts';
-import type { StopReason } from '#core/model/record.ts';
-import type { LimbSign } from '#core/occlusion/limb-check.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
+import type { StopReason } from '#core/record/record.ts';
 import type { LimbAnswer, News, Score, YesNo } from './draft.ts';
 
 export type FlagsWhen = 'before' | 'during' | 'now';

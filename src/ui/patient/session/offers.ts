@@ -2,7 +2,7 @@
  * What the answers to "pain now" leave of each exercise, read from the tables that came with the day:
  * the phone carries no rules. An answer that was left open or not known is read as unknown.
  */
-import { type Today, todays } from '#core/engine/answers.ts';
+import { type Today, todays } from '#core/decision/answers.ts';
 import type { ItemDraft, SessionDraft } from './draft.ts';
 import { scoreKey } from './draft.ts';
 

@@ -1,7 +1,7 @@
 'use client';
 /** The session on screen: the page of the present step, and over it whatever the cuff needs. */
 import type { ComponentType } from 'react';
-import type { Joint } from '#core/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
 import { t } from '#ui/words.ts';

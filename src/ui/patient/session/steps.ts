@@ -2,7 +2,7 @@
  * The pages of a session in order, worked out from the answers so far. A step is a short text:
  * "before:left-knee", "set:0:2" (exercise 0, set 2), "check".
  */
-import { type LimbSign, limbSigns } from '#core/occlusion/limb-check.ts';
+import { type LimbSign, limbSigns } from '#core/prescribing/occlusion/limb-check.ts';
 import {
   asksReason,
   type ItemDraft,

@@ -2,7 +2,7 @@
 /** The running session of this phone: begun, kept at each step, sent when it ends. */
 import { useCallback, useEffect } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
-import type { Carer } from '#core/model/entry-words.ts';
+import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-kept-reducer.ts';

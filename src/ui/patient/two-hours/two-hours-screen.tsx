@@ -1,9 +1,9 @@
 'use client';
 /** Two hours after a session: the pain of each followed joint, one page each, sent one by one. */
 import { useState } from 'react';
-import type { Joint } from '#core/joints.ts';
-import { entryFormat, type TwoHoursEntry } from '#core/model/entries.ts';
-import type { Carer } from '#core/model/entry-words.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { entryFormat, type TwoHoursEntry } from '#core/record/entries.ts';
+import type { Carer } from '#core/record/entry-words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { jointText } from '#ui/shared/text/joint-text.ts';

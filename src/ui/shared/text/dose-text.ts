@@ -1,5 +1,5 @@
 /** A dose in plain words: the main figure, then what goes with it. */
-import type { Dose } from '#core/model/dose.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import { t } from '#ui/words.ts';
 import { weightText } from './weight-text.ts';
 

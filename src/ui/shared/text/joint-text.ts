@@ -1,5 +1,5 @@
 /** "left knee", "lower back". */
-import { type Joint, jointNameOf, sideOf } from '#core/joints.ts';
+import { type Joint, jointNameOf, sideOf } from '#core/exercises/joints.ts';
 import { t } from '#ui/words.ts';
 
 export const jointText = (joint: Joint): string => {

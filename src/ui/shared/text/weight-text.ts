@@ -1,5 +1,5 @@
 /** Weights in the unit of the person's choice. They are stored in kilograms; the conversion is exact. */
-import { kilogramsFromPounds, poundsFromKilograms } from '#core/units.ts';
+import { kilogramsFromPounds, poundsFromKilograms } from '#core/units/units.ts';
 import { t } from '#ui/words.ts';
 import { numberText } from './text-of-time.ts';
 

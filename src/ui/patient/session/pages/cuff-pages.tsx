@@ -1,7 +1,7 @@
 'use client';
 /** Work with a cuff or wrap: who is there, on, off, two minutes seated. */
 import { useState } from 'react';
-import type { OcclusionDose } from '#core/model/dose.ts';
+import type { OcclusionDose } from '#core/prescribing/dose.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';

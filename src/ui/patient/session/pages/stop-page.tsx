@@ -1,7 +1,7 @@
 'use client';
 /** Why a set fell short, and whether to go on with the exercise. */
 import { useState } from 'react';
-import { type StopReason, stopReasons } from '#core/model/record.ts';
+import { type StopReason, stopReasons } from '#core/record/record.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { exerciseById } from '#core/catalogue/catalogue.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { EnterForm } from '#ui/entering/enter-form.tsx';

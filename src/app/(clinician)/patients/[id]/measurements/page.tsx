@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { withDefaults } from '#core/prescribing/ground.ts';
+import { withDefaults } from '#core/prescribing/prescribing-context.ts';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { MeasurementsScreen } from '#ui/clinician/measurements/measurements-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';

@@ -1,0 +1,50 @@
+/**
+ * The symptom level that three in four satisfied people with knee or hip osteoarthritis lay under.
+ *
+ * From 1,362 people after four weeks, on 0 to 100 scales. A level at or under the figure is acceptable to most,
+ * which does not make it acceptable to this person: ask.
+ */
+import { calculation } from '../../calculations/calculation.ts';
+import { answer } from '../../outcome.ts';
+import type { Citation } from '../../sources/citation.ts';
+import type { OutcomeSource } from '../../sources/outcomes.ts';
+
+const citations: readonly Citation<OutcomeSource>[] = [
+  {
+    source: 'tubach-2005-pass',
+    locator: '75th percentile of satisfied patients, knee and hip',
+    mark: 'seen',
+  },
+];
+const acceptableUpTo = {
+  knee: { pain: 32.3, 'patient-global': 32, function: 31 },
+  hip: { pain: 35, 'patient-global': 34.6, function: 34.4 },
+} as const;
+
+export const acceptableSymptomStateRow = calculation({
+  id: 'acceptable-symptom-state',
+  title: 'Acceptable symptom state in knee or hip osteoarthritis',
+  area: 'outcomes',
+  input: [
+    { name: 'joint', kind: 'enum', values: ['knee', 'hip'] },
+    { name: 'measure', kind: 'enum', values: ['pain', 'patient-global', 'function'] },
+    {
+      name: 'value',
+      kind: 'number',
+      unit: '{score}',
+      min: 0,
+      max: 100,
+      about: '0 to 100; millimetres for pain',
+    },
+  ],
+  result: [
+    { name: 'acceptable', unit: '' },
+    { name: 'threshold', unit: '{score}' },
+  ],
+  citations,
+  calculate: (input) => {
+    const threshold = acceptableUpTo[input.joint][input.measure];
+    return answer({ acceptable: input.value <= threshold, threshold });
+  },
+  example: { joint: 'knee', measure: 'pain', value: 32.3 },
+});

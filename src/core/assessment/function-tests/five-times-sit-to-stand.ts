@@ -1,0 +1,34 @@
+/**
+ * Five times sit-to-stand: 13.6 s or more as mobility risk, more than 15 s as low strength.
+ *
+ * Two cuts from two sources; pain on rising slows the test without any loss of strength.
+ */
+import { calculation } from '../../calculations/calculation.ts';
+import { answer } from '../../outcome.ts';
+import type { Citation } from '../../sources/citation.ts';
+import type { OutcomeSource } from '../../sources/outcomes.ts';
+
+const citations: readonly Citation<OutcomeSource>[] = [
+  { source: 'five-stands-risk', locator: '13.6 seconds', mark: 'second-hand' },
+  { source: 'ewgsop2-2019', locator: 'low strength: more than 15 seconds', mark: 'seen' },
+];
+const riskFromSeconds = 13.6;
+const lowStrengthAboveSeconds = 15;
+
+export const fiveTimesSitToStandRow = calculation({
+  id: 'five-times-sit-to-stand',
+  title: 'Five times sit-to-stand',
+  area: 'outcomes',
+  input: [{ name: 'seconds', kind: 'number', unit: 's', min: 2, max: 300 }],
+  result: [
+    { name: 'mobilityRisk', unit: '' },
+    { name: 'lowStrength', unit: '' },
+  ],
+  citations,
+  calculate: (input) =>
+    answer({
+      mobilityRisk: input.seconds >= riskFromSeconds,
+      lowStrength: input.seconds > lowStrengthAboveSeconds,
+    }),
+  example: { seconds: 14.2 },
+});

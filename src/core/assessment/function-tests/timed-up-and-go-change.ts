@@ -1,0 +1,33 @@
+/**
+ * Change on the timed up and go against its error: 1.10 s with the same rater, 1.14 s with another.
+ *
+ * From knee osteoarthritis of radiographic grade 1 to 3.
+ */
+import { calculation } from '../../calculations/calculation.ts';
+import { answer } from '../../outcome.ts';
+import type { Citation } from '../../sources/citation.ts';
+import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
+
+const citations: readonly Citation<OutcomeSource>[] = [
+  { source: 'alghadir-2015', locator: 'minimal detectable change within and between raters', mark: 'seen' },
+];
+const minimalDetectableSeconds = { same: 1.1, other: 1.14 } as const;
+
+export const timedUpAndGoChangeRow = calculation({
+  id: 'timed-up-and-go-change',
+  title: 'Change on the timed up and go',
+  area: 'outcomes',
+  input: [
+    { name: 'beforeSeconds', kind: 'number', unit: 's', min: 2, max: 300 },
+    { name: 'afterSeconds', kind: 'number', unit: 's', min: 2, max: 300 },
+    { name: 'rater', kind: 'enum', values: ['same', 'other'] },
+  ],
+  result: judgedChangeFields('s'),
+  citations,
+  calculate: (input) =>
+    answer(
+      judgeChange(input.beforeSeconds, input.afterSeconds, minimalDetectableSeconds[input.rater], 'lower'),
+    ),
+  example: { beforeSeconds: 12.6, afterSeconds: 11.2, rater: 'same' },
+});

@@ -1,0 +1,45 @@
+/** What cannot be of a measurement, and what is asked about before it is kept. */
+
+import type { Refusal } from '../../outcome.ts';
+import { type Day, daysBetween, isDay } from '../../time/day.ts';
+import { farFromLast } from './far-from-last.ts';
+import type { Measurement } from './measurement.ts';
+import { measurementForm } from './measurement-fields.ts';
+
+/** Refusals that need more than one field, or the day. */
+export const measurementConsistent = (row: Measurement, today: Day): readonly Refusal[] => {
+  const refusals: Refusal[] = [];
+  const refused = (field: string, reason: string) =>
+    refusals.push({ field: `input.${field}`, code: 'inconsistent', reason });
+  if (!isDay(row.day)) refused('day', 'Give the day as YYYY-MM-DD, a day that exists.');
+  else if (daysBetween(row.day, today) < 0)
+    refused('day', `The day is after today (${today}); give the day it was measured.`);
+  if (row.kind === 'blood-pressure' && row.diastolicMmhg >= row.systolicMmhg) {
+    refused('diastolicMmhg', 'The diastolic pressure is below the systolic one; check both figures.');
+  }
+  return refusals;
+};
+
+const shown = (unit: string) =>
+  unit === '1' || unit.startsWith('{') ? '' : ` ${unit.replace('mm[Hg]', 'mmHg')}`;
+
+/**
+ * What to ask before an unlikely value is kept: out of the usual range, far from the last one of
+ * the same thing, or two readings that disagree. Empty when nothing stands out.
+ */
+export const unlikely = (row: Measurement, previous: Measurement | null): readonly string[] => {
+  const form = measurementForm(row.kind);
+  const values = row as unknown as Record<string, unknown>;
+  const questions = (form?.usual ?? []).flatMap(({ name, low, high, unit }) => {
+    const value = values[name];
+    return typeof value === 'number' && (value < low || value > high)
+      ? [`${value}${shown(unit)} is outside the usual ${low} to ${high}${shown(unit)}. Is it right?`]
+      : [];
+  });
+  if (row.kind === 'limb-occlusion-pressure' && Math.abs(row.firstMmhg - row.secondMmhg) > 20) {
+    questions.push(
+      `The two readings differ by ${Math.abs(row.firstMmhg - row.secondMmhg)} mmHg. Take them again, or confirm both.`,
+    );
+  }
+  return [...questions, ...farFromLast(row, previous)];
+};

@@ -1,0 +1,161 @@
+/**
+ * What stands for each joint on a day, from the decisions as made and what clinicians answered.
+ *
+ * Three things stand before the newest decision. A pause stays until a clinician has overruled it:
+ * later good answers do not lift it. An override holds until its last day. A pause for a rule the
+ * clinician had not seen when overruling is a new danger and stands before the override.
+ */
+
+import type { Joint } from '../exercises/joints.ts';
+import { type Day, daysBetween } from '../time/day.ts';
+import type { Answers, DecisionWord, Today } from './answers.ts';
+import { mostCautious } from './decide.ts';
+import type { Evaluation, ItemEvaluation } from './scope.ts';
+
+export interface MadeDecision extends Answers {
+  readonly id: string;
+  readonly joint: Joint;
+  readonly evaluatedAt: number;
+}
+
+export interface ClinicianAnswer {
+  readonly decisionId: string;
+  readonly kind: 'accept' | 'override';
+  readonly decision: DecisionWord | null;
+  readonly until: Day | null;
+  readonly answeredAt: number;
+}
+
+export interface DecisionInForce extends Omit<Answers, 'reasons'> {
+  readonly joint: Joint;
+  readonly from: 'engine' | 'clinician' | 'open-pause';
+  /** The decision it rests on. */
+  readonly decisionId: string;
+  /** It stops every exercise, not only those that load this joint. */
+  readonly everywhere: boolean;
+}
+
+const todayUnder: Readonly<Record<DecisionWord, Today>> = {
+  pause: 'none',
+  'ease-back': 'bad-day',
+  hold: 'as-planned',
+  progress: 'as-planned',
+};
+
+const isRedFlag = (row: MadeDecision): boolean => row.reasons.some((reason) => reason.rule === 'R1');
+
+const asMade = (row: MadeDecision, from: DecisionInForce['from']): DecisionInForce => ({
+  joint: row.joint,
+  decision: row.decision,
+  largestStep: row.largestStep,
+  today: row.today,
+  contact: row.contact,
+  from,
+  decisionId: row.id,
+  everywhere: isRedFlag(row),
+});
+
+const overruled = (answers: readonly ClinicianAnswer[], id: string): readonly ClinicianAnswer[] =>
+  answers.filter((answer) => answer.decisionId === id && answer.kind === 'override');
+
+/** The newest pause that no clinician has ever overruled; null when there is none. */
+const openPause = (made: readonly MadeDecision[], answers: readonly ClinicianAnswer[]): MadeDecision | null =>
+  made.filter((row) => row.decision === 'pause' && overruled(answers, row.id).length === 0).at(-1) ?? null;
+
+interface Override {
+  readonly answer: ClinicianAnswer;
+  readonly of: MadeDecision;
+}
+
+const overrideOn = (
+  made: readonly MadeDecision[],
+  answers: readonly ClinicianAnswer[],
+  day: Day,
+): Override | null => {
+  const holding = made.flatMap((of) =>
+    overruled(answers, of.id)
+      .filter((answer) => answer.until !== null && daysBetween(day, answer.until) >= 0)
+      .map((answer) => ({ answer, of })),
+  );
+  return holding.sort((a, b) => a.answer.answeredAt - b.answer.answeredAt).at(-1) ?? null;
+};
+
+/** Whether a decision pauses for a rule that the overruled one did not show. */
+const isNewDanger = (row: MadeDecision, override: Override): boolean => {
+  const seen = new Set(override.of.reasons.map((reason) => reason.rule));
+  return row.reasons.some((reason) => reason.effect.decision === 'pause' && !seen.has(reason.rule));
+};
+
+const overridden = (override: Override): DecisionInForce => {
+  const decision = override.answer.decision ?? 'hold';
+  return {
+    joint: override.of.joint,
+    decision,
+    largestStep: decision === 'progress' ? 'load' : null,
+    today: todayUnder[decision],
+    contact: 'none',
+    from: 'clinician',
+    decisionId: override.of.id,
+    everywhere: false,
+  };
+};
+
+const inForceOf = (
+  made: readonly MadeDecision[],
+  answers: readonly ClinicianAnswer[],
+  day: Day,
+): DecisionInForce => {
+  const newest = made.at(-1)!;
+  const pause = openPause(made, answers);
+  const override = overrideOn(made, answers, day);
+  const isPauseLater = pause !== null && (!override || pause.evaluatedAt > override.of.evaluatedAt);
+  if (pause && isPauseLater && (!override || isNewDanger(pause, override))) {
+    return asMade(pause, pause.id === newest.id ? 'engine' : 'open-pause');
+  }
+  return override ? overridden(override) : asMade(newest, 'engine');
+};
+
+/** Decisions oldest first; every open pause must be among them, however old. */
+export const decisionsInForce = (
+  decisions: readonly MadeDecision[],
+  answers: readonly ClinicianAnswer[],
+  day: Day,
+): ReadonlyMap<Joint, DecisionInForce> => {
+  const byJoint = new Map<Joint, MadeDecision[]>();
+  for (const row of decisions) {
+    const known = byJoint.get(row.joint);
+    if (known) known.push(row);
+    else byJoint.set(row.joint, [row]);
+  }
+  return new Map([...byJoint].map(([joint, made]) => [joint, inForceOf(made, answers, day)]));
+};
+
+const itemUnder = (
+  item: ItemEvaluation,
+  evaluation: Evaluation,
+  decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
+): ItemEvaluation => {
+  const everywhere = [...decisionsInForce.values()].filter(
+    (one) => one.everywhere && one.decision === 'pause',
+  );
+  const ofJoints = item.limitingJoints.flatMap((joint) => {
+    const own = decisionsInForce.get(joint) ?? evaluation.joints.find((one) => one.joint === joint)?.answers;
+    return own ? [own] : [];
+  });
+  const effects = [...everywhere, ...ofJoints].map(({ decision, largestStep, today, contact }) => ({
+    decision,
+    largestStep: largestStep ?? undefined,
+    today,
+    contact,
+  }));
+  return { ...item, ...mostCautious(effects) };
+};
+
+/** An evaluation with what stands put in place of the engine's newest word, line by line. */
+export const withDecisionsInForce = (
+  evaluation: Evaluation,
+  decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
+): Evaluation => ({
+  ...evaluation,
+  items: evaluation.items.map((item) => itemUnder(item, evaluation, decisionsInForce)),
+});

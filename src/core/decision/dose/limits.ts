@@ -1,0 +1,62 @@
+/**
+ * Limits a clinician entered for a joint. They bound every dose and proposal. One whose last day has
+ * passed still binds and asks again: an expiry opens nothing. Lifting it opens, and so does a later
+ * entry of kind "none" for those before it.
+ */
+
+import type { Joint } from '../../exercises/joints.ts';
+import type { Dose } from '../../prescribing/dose.ts';
+import type { Limit } from '../../record/record.ts';
+import { dayNumber } from '../../time/day.ts';
+import { milligrams } from '../../units/units.ts';
+import { prescribedLoadKg } from './volume.ts';
+
+export interface LimitInForce extends Limit {
+  readonly isExpired: boolean;
+}
+
+export const limitsInForce = (
+  limits: readonly Limit[],
+  joints: readonly Joint[],
+  day: number,
+): readonly LimitInForce[] => {
+  const isLifted = (limit: Limit): boolean => !!limit.liftedOn && dayNumber(limit.liftedOn) <= day;
+  const begun = limits.filter(
+    (limit) => joints.includes(limit.joint) && dayNumber(limit.from) <= day && !isLifted(limit),
+  );
+  const liftedFrom = (joint: Joint): number =>
+    Math.max(
+      Number.NEGATIVE_INFINITY,
+      ...begun
+        .filter((limit) => limit.kind === 'none' && limit.joint === joint)
+        .map((limit) => dayNumber(limit.from)),
+    );
+  return begun
+    .filter((limit) => limit.kind !== 'none' && dayNumber(limit.from) >= liftedFrom(limit.joint))
+    .map((limit) => ({ ...limit, isExpired: limit.to !== null && dayNumber(limit.to) < day }));
+};
+
+export const loadCeilingKg = (limits: readonly LimitInForce[]): number =>
+  Math.min(
+    Number.POSITIVE_INFINITY,
+    ...limits.flatMap((limit) =>
+      limit.kind === 'load-limit' && limit.limitKg !== null ? [limit.limitKg] : [],
+    ),
+  );
+
+/** A harder variation may bear more weight or go further than such a limit allows; the model cannot tell. */
+export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean =>
+  limits.some((limit) => limit.kind !== 'load-limit' || limit.limitKg === null);
+
+/** The dose within the ceiling, on a load the patient owns; null where no such load exists. */
+export const withinLoadLimit = (
+  dose: Dose,
+  limitKg: number,
+  ownedLoadsKg: readonly number[],
+): Dose | null => {
+  const handled = prescribedLoadKg(dose);
+  if (milligrams(handled) <= milligrams(limitKg) || limitKg === Number.POSITIVE_INFINITY) return dose;
+  const fitting = ownedLoadsKg.filter((owned) => milligrams(owned) <= milligrams(limitKg));
+  if (dose.method === 'variation') return { ...dose, addedKg: Math.max(0, ...fitting) };
+  return fitting.length === 0 ? null : { ...dose, loadKg: Math.max(...fitting) };
+};

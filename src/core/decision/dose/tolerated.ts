@@ -1,0 +1,70 @@
+/** Which doses of a line the joints tolerated: a full session at it, judged the morning after, with no complaint. */
+
+import type { Joint } from '../../exercises/joints.ts';
+import type { PatientRecord } from '../../record/record.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { dayFromNumber, dayNumber } from '../../time/day.ts';
+import { decide } from '../decide.ts';
+import { countUpTo } from '../facts/count-up-to.ts';
+import { factsFor } from '../facts/facts-from-record.ts';
+import type { IndexedSession } from '../facts/indexed-record.ts';
+import { wasEasier } from '../facts/item-work.ts';
+import { judgedSession, type Moment, morningScoreOn, mornings } from '../facts/judged-session.ts';
+import { indexRecord } from '../facts/record-index.ts';
+import type { RuleId } from '../rules/table.ts';
+import { engineSettingValues } from '../settings.ts';
+import type { ToleratedDose } from './way-back.ts';
+
+/** Rules that hold a dose without saying that the joint minded it. */
+const silentOnTolerance: ReadonlySet<string> = new Set<RuleId>(['B1', 'B2', 'C4', 'A1', 'D2', 'D3']);
+
+/** Sessions looked back over; far more than the days a return may reach. */
+const lookBackDays = 84;
+
+const isTolerated = (
+  record: PatientRecord,
+  indexed: IndexedSession,
+  joints: readonly Joint[],
+  at: Moment,
+  settingValues?: SettingValues,
+): boolean => {
+  const settings = engineSettingValues(settingValues);
+  const index = indexRecord(record);
+  return joints.every((joint) => {
+    const next = morningScoreOn(mornings(index, joint), indexed.day + 1, at.instant, settings);
+    if (!next) return false;
+    const instant = Math.max(next.morning.recordedAt, indexed.session.recordedAt, indexed.began);
+    const then = { instant, day: dayFromNumber(indexed.day + 1) };
+    // Entered so late that another session is judged by then: no word on this one.
+    if (judgedSession(index, joint, then, settings).session?.session !== indexed.session) return false;
+    const { reasons } = decide(factsFor(record, joint, then, settings), settings);
+    return reasons.every((reason) => silentOnTolerance.has(reason.rule));
+  });
+};
+
+/** One entry for each version tolerated, with the last day it was. */
+export const toleratedDoses = (
+  record: PatientRecord,
+  itemId: string,
+  joints: readonly Joint[],
+  at: Moment,
+  settings?: SettingValues,
+): readonly ToleratedDose[] => {
+  const index = indexRecord(record);
+  const from = dayNumber(at.day) - lookBackDays;
+  const found = new Map<string, ToleratedDose>();
+  for (let place = countUpTo(index.sessions, at.instant, (one) => one.began) - 1; place >= 0; place--) {
+    const indexed = index.sessions[place]!;
+    if (indexed.day < from) break;
+    const { session } = indexed;
+    if (session.kind !== 'full' || session.recordedAt > at.instant) continue;
+    const done = session.sets.filter((set) => set.itemId === itemId);
+    if (wasEasier(session, done)) continue;
+    const id = done[0]?.prescriptionId;
+    const version = id === undefined || found.has(id) ? undefined : index.versions.get(id);
+    if (version && isTolerated(record, indexed, joints, at, settings)) {
+      found.set(version.id, { dose: version.dose, day: indexed.day });
+    }
+  }
+  return [...found.values()];
+};

@@ -1,0 +1,115 @@
+/** How much a dose is: repetitions asked times the load moved, so that two doses can be compared. */
+import type { Dose } from '../../prescribing/dose.ts';
+
+/** Repetitions asked in one session: the floor of the band for each set, or the scheme. */
+export const repetitionsAsked = (dose: Dose): number =>
+  dose.method === 'occlusion'
+    ? dose.scheme.reduce((sum, repetitions) => sum + repetitions, 0)
+    : dose.sets * dose.repetitions.low;
+
+/** Weight the patient picks up or adds, kg. */
+export const prescribedLoadKg = (dose: Dose): number =>
+  dose.method === 'variation' ? dose.addedKg : dose.loadKg;
+
+/** Load moved, kg; null where no figure is known. */
+const loadMovedKg = (dose: Dose): number | null =>
+  dose.method === 'variation'
+    ? dose.effectiveLoadKg === null
+      ? null
+      : dose.effectiveLoadKg + dose.addedKg
+    : dose.loadKg;
+
+/**
+ * A dose as a share of another, 1 = as much. Null where it cannot be known: two exercises of which one
+ * has no figure. The same exercise with the same added load compares by its repetitions.
+ */
+export const shareOf = (dose: Dose, reference: Dose): number | null => {
+  const asked = repetitionsAsked(reference);
+  if (asked === 0) return null;
+  const repetitions = repetitionsAsked(dose) / asked;
+  const load = loadMovedKg(dose);
+  const referenceLoad = loadMovedKg(reference);
+  if (load !== null && referenceLoad !== null && referenceLoad > 0)
+    return (repetitions * load) / referenceLoad;
+  if (dose.exerciseId !== reference.exerciseId) return null;
+  return prescribedLoadKg(dose) === prescribedLoadKg(reference) ? repetitions : null;
+};
+
+export interface DoseChange {
+  readonly variable: 'repetitions' | 'sets' | 'load' | 'rung';
+  readonly from: string | number;
+  readonly to: string | number;
+  readonly unit: string;
+  /** Change in percent; null where it is not known. */
+  readonly percent: number | null;
+}
+
+const percentChange = (from: number, to: number): number | null => (from > 0 ? (to / from - 1) * 100 : null);
+
+const repetitionsText = (dose: Dose): string =>
+  dose.method === 'occlusion' ? dose.scheme.join(', ') : `${dose.repetitions.low}–${dose.repetitions.high}`;
+
+const isSameWork = (from: Dose, to: Dose): boolean => repetitionsText(from) === repetitionsText(to);
+
+/** Every variable in which two doses differ, in words and figures. */
+export const changesBetween = (from: Dose, to: Dose): readonly DoseChange[] => {
+  const changes: DoseChange[] = [];
+  if (from.exerciseId !== to.exerciseId) {
+    const before = loadMovedKg(from);
+    const after = loadMovedKg(to);
+    const percent = before !== null && after !== null ? percentChange(before, after) : null;
+    changes.push({ variable: 'rung', from: from.exerciseId, to: to.exerciseId, unit: '', percent });
+  }
+  const [loadFrom, loadTo] = [prescribedLoadKg(from), prescribedLoadKg(to)];
+  if (loadFrom !== loadTo) {
+    const percent = percentChange(loadFrom, loadTo);
+    changes.push({ variable: 'load', from: loadFrom, to: loadTo, unit: 'kg', percent });
+  }
+  if (from.sets !== to.sets) {
+    const percent = percentChange(from.sets, to.sets);
+    changes.push({ variable: 'sets', from: from.sets, to: to.sets, unit: '1', percent });
+  }
+  if (!isSameWork(from, to)) {
+    const percent = percentChange(repetitionsAsked(from), repetitionsAsked(to));
+    const unit = '{rep}';
+    changes.push({
+      variable: 'repetitions',
+      from: repetitionsText(from),
+      to: repetitionsText(to),
+      unit,
+      percent,
+    });
+  }
+  return changes;
+};
+
+const lowerBand = <D extends Exclude<Dose, { method: 'occlusion' }>>(dose: D, bound: Dose): D => {
+  if (bound.method === 'occlusion') return dose;
+  const low = Math.min(dose.repetitions.low, bound.repetitions.low);
+  const high = Math.max(low, Math.min(dose.repetitions.high, bound.repetitions.high));
+  return { ...dose, sets: Math.min(dose.sets, bound.sets), repetitions: { low, high } };
+};
+
+/** After a step down to another exercise the harder one is no easier session any more. */
+export const easierSession = (badDay: Dose, from: Dose, to: Dose, isReduction: boolean): Dose =>
+  isReduction && from.exerciseId !== to.exerciseId && badDay.exerciseId !== to.exerciseId
+    ? to
+    : notAbove(badDay, to);
+
+/** The easier session, brought down wherever it would now ask for more than the dose itself. */
+const notAbove = (badDay: Dose, dose: Dose): Dose => {
+  if (badDay.method !== dose.method || badDay.exerciseId !== dose.exerciseId) return badDay;
+  if (badDay.method === 'occlusion' && dose.method === 'occlusion') {
+    const scheme = badDay.scheme
+      .slice(0, dose.scheme.length)
+      .map((repetitions, set) => Math.min(repetitions, dose.scheme[set]!));
+    return { ...badDay, scheme, sets: scheme.length, loadKg: Math.min(badDay.loadKg, dose.loadKg) };
+  }
+  if (badDay.method === 'low-load' && dose.method === 'low-load') {
+    return { ...lowerBand(badDay, dose), loadKg: Math.min(badDay.loadKg, dose.loadKg) };
+  }
+  if (badDay.method === 'variation' && dose.method === 'variation') {
+    return { ...lowerBand(badDay, dose), addedKg: Math.min(badDay.addedKg, dose.addedKg) };
+  }
+  return badDay;
+};

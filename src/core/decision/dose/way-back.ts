@@ -1,0 +1,101 @@
+/**
+ * The way back. After one clear evaluation the dose returns half-way toward one that was signed and
+ * tolerated lately. It is named as a return and not as a step; being an increase it waits for a signature.
+ */
+import type { Dose, OcclusionDose } from '../../prescribing/dose.ts';
+import { milligrams } from '../../units/units.ts';
+import type { EngineSettingValues } from '../settings.ts';
+import type { Candidate } from './proposal.ts';
+import { shareOf } from './volume.ts';
+
+export interface ToleratedDose {
+  readonly dose: Dose;
+  /** Day number of the last session the joints tolerated at it. */
+  readonly day: number;
+}
+
+const halfWay = (from: number, to: number): number => from + Math.ceil(Math.max(0, to - from) / 2);
+
+type Banded = Exclude<Dose, OcclusionDose>;
+
+const halfWayBanded = (dose: Banded, target: Banded): Banded | null => {
+  const sets = halfWay(dose.sets, target.sets);
+  const low = halfWay(dose.repetitions.low, target.repetitions.low);
+  if (sets === dose.sets && low === dose.repetitions.low) return null;
+  const high = Math.max(low, halfWay(dose.repetitions.high, target.repetitions.high));
+  return { ...dose, sets, repetitions: { low, high } };
+};
+
+const halfWayScheme = (dose: OcclusionDose, target: OcclusionDose): OcclusionDose | null => {
+  const length = halfWay(dose.scheme.length, target.scheme.length);
+  const scheme = target.scheme
+    .slice(0, Math.max(length, dose.scheme.length))
+    .map((wanted, place) => halfWay(dose.scheme[place] ?? 0, wanted));
+  const kept = dose.scheme.slice(scheme.length);
+  const whole = [...scheme, ...kept];
+  if (whole.length === dose.scheme.length && whole.every((count, place) => count === dose.scheme[place])) {
+    return null;
+  }
+  return { ...dose, scheme: whole, sets: whole.length };
+};
+
+const heavier = <D extends { readonly loadKg: number }>(
+  dose: D,
+  target: D,
+  ownedLoadsKg: readonly number[],
+): D | null => {
+  if (milligrams(target.loadKg) <= milligrams(dose.loadKg)) return null;
+  const middle = (dose.loadKg + target.loadKg) / 2;
+  const between = ownedLoadsKg.filter(
+    (owned) => owned > dose.loadKg && milligrams(owned) <= milligrams(middle),
+  );
+  const loadKg = between.length > 0 ? Math.max(...between) : target.loadKg;
+  return ownedLoadsKg.some((owned) => milligrams(owned) === milligrams(loadKg))
+    ? { ...target, loadKg }
+    : null;
+};
+
+/** Half of the way in repetitions and sets; only when those are back does the load follow. */
+export const halfWayTo = (dose: Dose, target: Dose, ownedLoadsKg: readonly number[]): Dose | null => {
+  if (dose.exerciseId !== target.exerciseId) return null;
+  if (dose.method === 'occlusion' && target.method === 'occlusion') {
+    return halfWayScheme(dose, target) ?? heavier(dose, target, ownedLoadsKg);
+  }
+  if (dose.method === 'low-load' && target.method === 'low-load') {
+    return halfWayBanded(dose, target) ?? heavier(dose, target, ownedLoadsKg);
+  }
+  if (dose.method === 'variation' && target.method === 'variation' && dose.addedKg === target.addedKg) {
+    return halfWayBanded(dose, target);
+  }
+  return null;
+};
+
+/** The latest tolerated dose that asks for more than the present one, inside the days it still speaks for. */
+const returnTarget = (
+  dose: Dose,
+  tolerated: readonly ToleratedDose[],
+  day: number,
+  settings: EngineSettingValues,
+): Dose | null => {
+  const fitting = tolerated.filter((one) => {
+    const share = shareOf(one.dose, dose);
+    return day - one.day <= settings['return-within-days'] && share !== null && share > 1 + 1e-9;
+  });
+  return fitting.sort((a, b) => b.day - a.day)[0]?.dose ?? null;
+};
+
+/** A way back leads only to a dose tolerated before a cut: without a cut there is nothing to return from. */
+export const returnStep = (
+  dose: Dose,
+  tolerated: readonly ToleratedDose[],
+  day: number,
+  lastCutDay: number | null,
+  ownedLoadsKg: readonly number[],
+  settings: EngineSettingValues,
+): Candidate | null => {
+  if (lastCutDay === null) return null;
+  const before = tolerated.filter((one) => one.day <= lastCutDay);
+  const target = returnTarget(dose, before, day, settings);
+  const back = target && halfWayTo(dose, target, ownedLoadsKg);
+  return back ? { kind: 'return', dose: back, named: ['return-not-step'] } : null;
+};

@@ -1,0 +1,103 @@
+/** The facts as plain data: what the desk, forms and procedures accept. Every fact must be present. */
+import type { Field } from '../../calculations/describe.ts';
+import { effusions, stopReasons, swellings } from '../../record/record.ts';
+import { redFlags } from './facts.ts';
+
+const notApplicable = ['not-applicable'] as const;
+const pain = { kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true } as const;
+const days = { kind: 'integer', unit: 'd', min: 0, max: 36_500 } as const;
+const count = { kind: 'integer', unit: '1', min: 0, max: 10_000 } as const;
+
+export const factFields = [
+  { name: 'painBefore', ...pain, about: 'Joint pain before the session; null = asked and not answered' },
+  { name: 'painDuring', ...pain },
+  { name: 'painAfter', ...pain },
+  { name: 'painTwoHours', ...pain, also: notApplicable },
+  { name: 'painNextMorning', ...pain },
+  {
+    name: 'usualPain',
+    kind: 'number',
+    unit: '1',
+    min: 0,
+    max: 10,
+    nullable: true,
+    about: 'Frozen by a clinician; null while settling in',
+  },
+  {
+    name: 'usualPainTop',
+    kind: 'number',
+    unit: '1',
+    min: 0,
+    max: 12,
+    nullable: true,
+    about: 'Top of the usual band, usual pain to usual pain + 2; null is read as usual pain',
+  },
+  { name: 'painCeiling', kind: 'integer', unit: '1', min: 5, max: 7 },
+  {
+    name: 'morningPainMean7',
+    kind: 'number',
+    unit: '1',
+    min: 0,
+    max: 10,
+    nullable: true,
+    about: 'Null with fewer than 4 answers in 7 days',
+  },
+  { name: 'previousMorningOverTop', kind: 'flag' },
+  { name: 'previousPeakEight', kind: 'flag' },
+  { name: 'swelling', kind: 'enum', values: swellings, nullable: true, also: notApplicable },
+  { name: 'usualSwelling', kind: 'enum', values: ['none', 'slight'] },
+  { name: 'effusion', kind: 'enum', values: effusions, also: notApplicable },
+  { name: 'effusionRun', ...count, about: 'Tests in a row at 2+ or more, this one counted' },
+  { name: 'usualEffusion', kind: 'enum', values: ['zero', 'trace', '1+'] },
+  {
+    name: 'stiffnessMinutes',
+    kind: 'number',
+    unit: 'min',
+    min: 0,
+    max: 1440,
+    nullable: true,
+    also: notApplicable,
+  },
+  { name: 'usualStiffnessMinutes', kind: 'number', unit: 'min', min: 0, max: 1440 },
+  { name: 'flareDays', ...days },
+  { name: 'inflammatoryArthritis', kind: 'flag' },
+  { name: 'otherJointsFlared', ...count },
+  { name: 'fatigueRise', kind: 'number', unit: '1', min: -10, max: 10, nullable: true },
+  {
+    name: 'redFlags',
+    kind: 'list',
+    of: { name: 'flag', kind: 'enum', values: redFlags },
+    nullable: true,
+    about: 'Empty = asked and none; null = not asked or not answered',
+  },
+  {
+    name: 'repetitionsDonePercent',
+    kind: 'number',
+    unit: '%',
+    min: 0,
+    max: 1000,
+    nullable: true,
+    about: 'Of the floor of the repetition band',
+  },
+  { name: 'stopReason', kind: 'enum', values: stopReasons },
+  {
+    name: 'reserveShortfall',
+    kind: 'number',
+    unit: '1',
+    min: -30,
+    max: 30,
+    about: 'Prescribed less actual repetitions in reserve',
+  },
+  { name: 'prescribedReserve', kind: 'number', unit: '1', min: 0, max: 30 },
+  { name: 'sessionsOnTarget', ...count, about: 'In a row, at the recorded prescription version' },
+  { name: 'missedSessions14', ...count },
+  { name: 'plannedSessions14', ...count },
+  { name: 'gapDays', ...days },
+  { name: 'extraPainRelief', kind: 'flag' },
+  { name: 'treatmentChangeDays', ...days, nullable: true, about: 'null = none' },
+  { name: 'overdone', kind: 'flag' },
+  { name: 'gaveWay', kind: 'flag' },
+  { name: 'baselineAgeDays', ...days },
+  { name: 'baselineLatched', kind: 'flag' },
+  { name: 'symptomSignal', kind: 'flag' },
+] as const satisfies readonly Field[];

@@ -1,0 +1,67 @@
+/** The facts the engine decides on, for one joint at one evaluation. Every field is present. */
+import type { Effusion, NotApplicable, StopReason, Swelling } from '../../record/record.ts';
+
+export const redFlagClasses = {
+  emergency: [
+    'chest-pain',
+    'breathlessness',
+    'fainting',
+    'severe-headache-or-vision',
+    'saddle-or-bladder-change',
+  ],
+  'same-day': [
+    'hot-swollen-joint',
+    'calf-pain-swelling',
+    'dark-urine',
+    'unexplained-fever',
+    'cannot-bear-weight-or-deformity',
+    'persistent-limb-change-after-release',
+    'neck-pain-with-limb-symptoms',
+    'new-weakness',
+    'fall-with-injury',
+  ],
+  routine: ['locked-joint'],
+} as const;
+export type RedFlag = (typeof redFlagClasses)[keyof typeof redFlagClasses][number];
+export const redFlags: readonly RedFlag[] = Object.values(redFlagClasses).flat();
+
+export interface Facts {
+  readonly painBefore: number | null;
+  readonly painDuring: number | null;
+  readonly painAfter: number | null;
+  readonly painTwoHours: number | null | NotApplicable;
+  readonly painNextMorning: number | null;
+  readonly usualPain: number | null;
+  readonly usualPainTop: number | null;
+  readonly painCeiling: number;
+  readonly morningPainMean7: number | null;
+  readonly previousMorningOverTop: boolean;
+  readonly previousPeakEight: boolean;
+  readonly swelling: Swelling | null | NotApplicable;
+  readonly usualSwelling: 'none' | 'slight';
+  readonly effusion: Effusion | NotApplicable;
+  readonly effusionRun: number;
+  readonly usualEffusion: 'zero' | 'trace' | '1+';
+  readonly stiffnessMinutes: number | null | NotApplicable;
+  readonly usualStiffnessMinutes: number;
+  readonly flareDays: number;
+  readonly inflammatoryArthritis: boolean;
+  readonly otherJointsFlared: number;
+  readonly fatigueRise: number | null;
+  readonly redFlags: readonly RedFlag[] | null;
+  readonly repetitionsDonePercent: number | null;
+  readonly stopReason: StopReason;
+  readonly reserveShortfall: number;
+  readonly prescribedReserve: number;
+  readonly sessionsOnTarget: number;
+  readonly missedSessions14: number;
+  readonly plannedSessions14: number;
+  readonly gapDays: number;
+  readonly extraPainRelief: boolean;
+  readonly treatmentChangeDays: number | null;
+  readonly overdone: boolean;
+  readonly gaveWay: boolean;
+  readonly baselineAgeDays: number;
+  readonly baselineLatched: boolean;
+  readonly symptomSignal: boolean;
+}

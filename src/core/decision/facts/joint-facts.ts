@@ -1,0 +1,119 @@
+/** Facts of one joint read straight from a look: its scores, its frozen values, its state, its tests. */
+
+import { countUpTo } from './count-up-to.ts';
+import type { EvaluationContext } from './evaluation-context.ts';
+import type { Facts } from './facts.ts';
+import type { JointSession } from './indexed-record.ts';
+import { morningScoreOn, mornings } from './judged-session.ts';
+import { flareDaysAt, jointStateAt } from './morning-facts.ts';
+
+export const painFacts = ({
+  judged,
+}: EvaluationContext): Pick<
+  Facts,
+  'painBefore' | 'painDuring' | 'painAfter' | 'painTwoHours' | 'painNextMorning'
+> => {
+  const session = judged.session;
+  const answers = session && !session.session.clockDoubtful ? session.answers : null;
+  return {
+    painBefore: answers?.painBefore ?? null,
+    painDuring: answers?.painDuring ?? null,
+    painAfter: answers?.painAfter ?? null,
+    painTwoHours: answers
+      ? answers.painTwoHours
+      : session?.answers?.painTwoHours === 'not-applicable'
+        ? 'not-applicable'
+        : null,
+    painNextMorning: judged.nextMorning?.answers.pain ?? null,
+  };
+};
+
+type BaselineFacts = Pick<
+  Facts,
+  | 'usualPain'
+  | 'usualPainTop'
+  | 'painCeiling'
+  | 'usualSwelling'
+  | 'usualEffusion'
+  | 'usualStiffnessMinutes'
+  | 'baselineAgeDays'
+  | 'baselineLatched'
+>;
+
+export const baselineFacts = ({ baseline, day }: EvaluationContext): BaselineFacts => {
+  const usualPain = baseline?.usualPain ?? null;
+  const top = baseline?.usualPainTop ?? usualPain;
+  return {
+    usualPain,
+    usualPainTop:
+      usualPain === null || top === null ? null : Math.min(usualPain + 2, Math.max(usualPain, top)),
+    painCeiling: Math.min(7, Math.max(5, baseline?.acceptablePainLimit ?? 5)),
+    usualSwelling: baseline?.usualSwelling ?? 'none',
+    usualEffusion: baseline?.usualEffusion ?? 'zero',
+    usualStiffnessMinutes: baseline?.usualStiffnessMinutes ?? 0,
+    baselineAgeDays: baseline ? day - baseline.setDay : 0,
+    baselineLatched: baseline?.dueForReview ?? false,
+  };
+};
+
+export const highestPainOf = (context: EvaluationContext, session: JointSession): number => {
+  const { answers } = session;
+  const next = morningScoreOn(
+    mornings(context.index, context.joint),
+    session.day + 1,
+    context.instant,
+    context.settings,
+  )?.answers.pain;
+  if (!answers || session.session.clockDoubtful) return next ?? -1;
+  const twoHours = typeof answers.painTwoHours === 'number' ? answers.painTwoHours : null;
+  return Math.max(
+    answers.painBefore ?? -1,
+    answers.painDuring ?? -1,
+    answers.painAfter ?? -1,
+    twoHours ?? -1,
+    next ?? -1,
+  );
+};
+
+/** Swelling and stiffness as last told; told before the judged session they speak only where they warn. */
+export const stateFacts = (
+  context: EvaluationContext,
+): Pick<Facts, 'swelling' | 'stiffnessMinutes'> & { flareOpen: boolean } => {
+  const state = jointStateAt(mornings(context.index, context.joint), context.day, context.instant);
+  if (!state) return { swelling: null, stiffnessMinutes: null, flareOpen: false };
+  const isAfter = context.judged.session === null || state.day > context.judged.session.day;
+  if (isAfter) {
+    return {
+      swelling: state.swelling,
+      stiffnessMinutes: state.stiffnessMinutes,
+      flareOpen: !state.flareAnswered,
+    };
+  }
+  const warns =
+    state.swelling === 'clear' || state.swelling === 'severe' || state.swelling === 'not-applicable';
+  return {
+    swelling: warns ? state.swelling : null,
+    stiffnessMinutes: state.stiffnessMinutes === 'not-applicable' ? 'not-applicable' : null,
+    flareOpen: false,
+  };
+};
+
+export const effusionFacts = ({
+  index,
+  joint,
+  day,
+}: EvaluationContext): Pick<Facts, 'effusion' | 'effusionRun'> => {
+  const list = index.effusionsOf.get(joint) ?? [];
+  const last = countUpTo(list, day, (one) => one.number) - 1;
+  let effusionRun = 0;
+  while (last - effusionRun >= 0 && ['2+', '3+'].includes(list[last - effusionRun]!.grade)) effusionRun++;
+  return { effusion: list[last]?.grade ?? 'not-applicable', effusionRun };
+};
+
+export const otherJointsFlared = ({ index, joint, day, instant }: EvaluationContext): number => {
+  let flared = 0;
+  for (const [other, list] of index.morningsOf) {
+    if (other !== joint && flareDaysAt(list, day, instant) > 0) flared++;
+  }
+  return flared;
+};

@@ -1,0 +1,133 @@
+/** What the morning diary says of a joint at a moment: the week's mean, the flare, swelling, stiffness. */
+import type { JointMorningAnswers } from '../../record/record.ts';
+import { swellings } from '../../record/record.ts';
+import type { EngineSettingValues } from '../settings.ts';
+import type { JointMorning } from './indexed-record.ts';
+import { isMorningScore, morningsUpTo } from './judged-session.ts';
+
+const known = (one: JointMorning, instant: number): boolean => one.morning.recordedAt <= instant;
+
+/** Fewer answers than this in seven days give no mean. */
+const leastAnswersForMean = 4;
+
+/** Mean of the morning scores of the last `days` days, `day` included; null under `least` answers. */
+export const meanOfMornings = (
+  list: readonly JointMorning[],
+  day: number,
+  days: number,
+  least: number,
+  instant: number,
+  settings: EngineSettingValues,
+): number | null => {
+  let sum = 0;
+  let count = 0;
+  let counted = Number.NaN;
+  for (let place = morningsUpTo(list, day - days); place < list.length && list[place]!.day <= day; place++) {
+    const one = list[place]!;
+    // The first score of a day counts; a second answer on one day is not a second morning.
+    if (one.day === counted || one.answers.pain === null) continue;
+    if (!known(one, instant) || !isMorningScore(one, settings)) continue;
+    counted = one.day;
+    sum += one.answers.pain;
+    count++;
+  }
+  return count < least ? null : sum / count;
+};
+
+export const morningPainMean7 = (
+  list: readonly JointMorning[],
+  day: number,
+  instant: number,
+  settings: EngineSettingValues,
+): number | null => meanOfMornings(list, day, 7, leastAnswersForMean, instant, settings);
+
+/** The last morning score in the week before a day; null when none was given. */
+export const previousMorningPain = (
+  list: readonly JointMorning[],
+  beforeDay: number,
+  instant: number,
+  settings: EngineSettingValues,
+): number | null => {
+  for (let place = morningsUpTo(list, beforeDay - 1) - 1; place >= 0; place--) {
+    const one = list[place]!;
+    if (one.day < beforeDay - 7) return null;
+    if (one.answers.pain !== null && known(one, instant) && isMorningScore(one, settings)) {
+      return one.answers.pain;
+    }
+  }
+  return null;
+};
+
+/** Unanswered days inside a flare that do not end it. */
+const bridgedDays = 2;
+
+/**
+ * Length of the flare that still runs. A flare ends with an answer of no and never with silence; its
+ * length runs from its first to its last reported day, so silence does not lengthen it either.
+ */
+export const flareDaysAt = (list: readonly JointMorning[], day: number, instant: number): number => {
+  let last: number | null = null;
+  let first = 0;
+  let place = morningsUpTo(list, day) - 1;
+  while (place >= 0) {
+    const on = list[place]!.day;
+    let flared: boolean | null = null;
+    for (; place >= 0 && list[place]!.day === on; place--) {
+      const one = list[place]!;
+      if (one.morning.clockDoubtful || !known(one, instant)) continue;
+      if (one.answers.flare !== null) flared = flared || one.answers.flare;
+    }
+    if (flared === false) break;
+    if (flared === null) continue;
+    if (last === null) last = on;
+    else if (first - on > bridgedDays + 1) break;
+    first = on;
+  }
+  return last === null ? 0 : last - first + 1;
+};
+
+export interface JointState {
+  readonly day: number;
+  readonly swelling: JointMorningAnswers['swelling'];
+  readonly stiffnessMinutes: JointMorningAnswers['stiffnessMinutes'];
+  readonly flareAnswered: boolean;
+}
+
+const worseSwelling = (a: JointState['swelling'], b: JointState['swelling']): JointState['swelling'] => {
+  if (a === null || a === 'not-applicable') return b ?? a;
+  if (b === null || b === 'not-applicable') return a;
+  return swellings.indexOf(b) > swellings.indexOf(a) ? b : a;
+};
+
+const longer = (
+  a: JointState['stiffnessMinutes'],
+  b: JointState['stiffnessMinutes'],
+): JointState['stiffnessMinutes'] =>
+  typeof a !== 'number' ? (b ?? a) : typeof b === 'number' && b > a ? b : a;
+
+/** The latest day on or before `day` that tells of the joint; the worse of two answers on one day. */
+export const jointStateAt = (
+  list: readonly JointMorning[],
+  day: number,
+  instant: number,
+): JointState | null => {
+  let state: JointState | null = null;
+  for (let place = morningsUpTo(list, day) - 1; place >= 0; place--) {
+    const one = list[place]!;
+    if (state && one.day !== state.day) break;
+    if (!known(one, instant)) continue;
+    const doubtful = one.morning.clockDoubtful;
+    const swelling = doubtful ? null : one.answers.swelling;
+    const stiffnessMinutes = doubtful ? null : one.answers.stiffnessMinutes;
+    const flareAnswered = !doubtful && one.answers.flare !== null;
+    state = state
+      ? {
+          day: state.day,
+          swelling: worseSwelling(state.swelling, swelling),
+          stiffnessMinutes: longer(state.stiffnessMinutes, stiffnessMinutes),
+          flareAnswered: state.flareAnswered || flareAnswered,
+        }
+      : { day: one.day, swelling, stiffnessMinutes, flareAnswered };
+  }
+  return state;
+};

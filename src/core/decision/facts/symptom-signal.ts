@@ -1,0 +1,43 @@
+/**
+ * One-sided sum chart of morning pain over the frozen usual pain, allowance half a standard deviation.
+ * Latched: once it signalled it stays until a clinician freezes new usual values. The scatter is frozen
+ * with them; read again from later mornings, a worsening would widen it and silence the chart.
+ */
+import type { Baseline } from '../../record/record.ts';
+import type { EngineSettingValues } from '../settings.ts';
+import type { JointMorning } from './indexed-record.ts';
+import { isMorningScore, morningsUpTo } from './judged-session.ts';
+
+/** Allowance in standard deviations: aims at a shift of one. */
+const allowance = 0.5;
+/** Whole-number diaries of a quiet joint have almost no scatter; one point is the scale's own grain. */
+const leastDeviation = 1;
+
+export const symptomSignal = (
+  list: readonly JointMorning[],
+  baseline: Baseline & { readonly setDay: number },
+  day: number,
+  instant: number,
+  settings: EngineSettingValues,
+): boolean => {
+  const spread = baseline.morningSpread;
+  if (!spread || baseline.usualPain === null || spread.values < settings['signal-least-values']) return false;
+  const sigma = Math.max(leastDeviation, spread.standardDeviation) * settings['signal-inflation'];
+  const height = settings['signal-interval'] * sigma;
+  const target = baseline.usualPain + allowance * sigma;
+  let sum = 0;
+  let counted = Number.NaN;
+  for (
+    let place = morningsUpTo(list, baseline.setDay);
+    place < list.length && list[place]!.day <= day;
+    place++
+  ) {
+    const one = list[place]!;
+    if (one.day === counted || one.answers.pain === null) continue;
+    if (one.morning.recordedAt > instant || !isMorningScore(one, settings)) continue;
+    counted = one.day;
+    sum = Math.max(0, sum + one.answers.pain - target);
+    if (sum > height) return true;
+  }
+  return false;
+};

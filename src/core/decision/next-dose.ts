@@ -1,0 +1,186 @@
+/**
+ * The dose after a decision, whole, for one prescribed exercise. The engine proposes: a reduction acts at
+ * once, an increase waits for a signature or leans on a signed pre-approval, and unsigned means the last
+ * dose again. Cautions are generated anew for the proposed dose by whoever stores it.
+ */
+
+import type { Dose } from '../prescribing/dose.ts';
+import type { PatientRecord, PrescriptionVersion } from '../record/record.ts';
+import type { SettingValues } from '../sources/clinic-setting.ts';
+import { dayNumber } from '../time/day.ts';
+import type { Contact, DecisionWord } from './answers.ts';
+import { contactRank } from './decide.ts';
+import { easeBack } from './dose/ease-back.ts';
+import { type LimitInForce, limitsInForce, loadCeilingKg, withinLoadLimit } from './dose/limits.ts';
+import { type ApprovalContext, approvalEnd, type PreApproval } from './dose/pre-approval.ts';
+import type { Candidate, DoseProposal, Ladder, WorklistReason } from './dose/proposal.ts';
+import { type StepContext, stepLowLoad, stepOcclusion, stepVariation } from './dose/steps.ts';
+import { changesBetween, easierSession } from './dose/volume.ts';
+import { returnStep, type ToleratedDose } from './dose/way-back.ts';
+import type { Moment } from './facts/judged-session.ts';
+import type { ItemEvaluation } from './scope.ts';
+import { engineSettingValues } from './settings.ts';
+
+export interface DoseQuestion {
+  readonly record: PatientRecord;
+  readonly item: ItemEvaluation;
+  readonly at: Moment;
+  /** Longest flare among the joints that gate the line. */
+  readonly flareDays: number;
+  /** Ease-back decisions on the line directly before this one. */
+  readonly easeBacksBefore: number;
+  readonly tolerated: readonly ToleratedDose[];
+  readonly ladder: Ladder;
+  /** Scheme an occlusion dose is on its way to; the one last signed by a clinician when left out. */
+  readonly targetScheme?: readonly number[];
+  readonly preApproval?: PreApproval | null;
+  readonly decisionsSinceApproval?: readonly DecisionWord[];
+  /** Last day number on which the screening is current. */
+  readonly screeningUntil?: number | null;
+  readonly settings?: SettingValues;
+}
+
+const historyOf = (record: PatientRecord, version: PrescriptionVersion): readonly PrescriptionVersion[] =>
+  record.prescriptions
+    .filter((one) => one.itemId === version.itemId && one.version <= version.version)
+    .sort((a, b) => a.version - b.version);
+
+/** The dose a clinician last wrote for the line: the bounds of its bands and scheme. */
+const signedDose = (history: readonly PrescriptionVersion[], version: PrescriptionVersion): Dose =>
+  history.filter((one) => one.origin === 'clinician').at(-1)?.dose ?? version.dose;
+
+const stepUp = (question: DoseQuestion, limits: readonly LimitInForce[], signed: Dose): Candidate => {
+  const { item, record, ladder } = question;
+  const settings = engineSettingValues(question.settings);
+  const dose = item.version.dose;
+  const context: StepContext = {
+    largestStep: item.largestStep ?? 'repetitions',
+    settings,
+    ownedLoadsKg: record.ownedLoadsKg,
+    limits,
+    ladder,
+    signed,
+  };
+  if (dose.method === 'low-load') return stepLowLoad(dose, context);
+  if (dose.method === 'variation') return stepVariation(dose, context);
+  const target = question.targetScheme ?? (signed.method === 'occlusion' ? signed.scheme : dose.scheme);
+  return stepOcclusion(dose, target, context);
+};
+
+/** A dose nobody has done yet is not raised again, however well the dose before it went. */
+const isTried = (record: PatientRecord, version: PrescriptionVersion): boolean =>
+  record.sessions.some((session) => session.sets.some((set) => set.prescriptionId === version.id));
+
+const lastCutDay = (history: readonly PrescriptionVersion[]): number | null => {
+  const cut = history.filter((one) => one.origin === 'ease-back').at(-1);
+  return cut ? Math.floor(cut.signedAt / 86_400_000) : null;
+};
+
+const candidateFor = (
+  question: DoseQuestion,
+  history: readonly PrescriptionVersion[],
+  limits: readonly LimitInForce[],
+): Candidate => {
+  const { item, record, at } = question;
+  const { version } = item;
+  const settings = engineSettingValues(question.settings);
+  const signed = signedDose(history, version);
+  if (item.decision === 'pause') return { kind: 'stop', dose: version.dose };
+  if (item.decision === 'hold') return { kind: 'same', dose: version.dose };
+  if (item.decision === 'ease-back') {
+    const latest = [...question.tolerated].sort((a, b) => b.day - a.day)[0];
+    return easeBack({
+      version,
+      history,
+      instant: at.instant,
+      flareDays: question.flareDays,
+      lastTolerated: latest?.dose ?? signed,
+      easeBacksBefore: question.easeBacksBefore,
+      ownedLoadsKg: record.ownedLoadsKg,
+      ladder: question.ladder,
+      settings,
+    });
+  }
+  const day = dayNumber(at.day);
+  if (!isTried(record, version)) return { kind: 'same', dose: version.dose };
+  return (
+    returnStep(version.dose, question.tolerated, day, lastCutDay(history), record.ownedLoadsKg, settings) ??
+    stepUp(question, limits, signed)
+  );
+};
+
+/** The candidate inside the clinician's limits, whatever the decision was. */
+const bound = (
+  candidate: Candidate,
+  present: Dose,
+  limits: readonly LimitInForce[],
+  owned: readonly number[],
+): Candidate => {
+  const dose = withinLoadLimit(candidate.dose, loadCeilingKg(limits), owned);
+  if (dose === candidate.dose) return candidate;
+  const worklist: readonly WorklistReason[] = [...(candidate.worklist ?? [])];
+  if (!dose)
+    return { ...candidate, kind: 'stop', dose: present, worklist: [...worklist, 'no-dose-within-limit'] };
+  const named = [...(candidate.named ?? []), 'bound-by-limit'] as const;
+  return { ...candidate, kind: candidate.kind === 'stop' ? 'stop' : 'ease-back', dose, named, worklist };
+};
+
+/** An easier exercise the patient was never signed for is new to them and waits, although it is a reduction. */
+const isSignedExercise = (dose: Dose, history: readonly PrescriptionVersion[]): boolean =>
+  history.some(
+    (version) => version.dose.exerciseId === dose.exerciseId || version.badDay.exerciseId === dose.exerciseId,
+  );
+
+const moreUrgent = (a: Contact, b: Contact): Contact => (contactRank[a] < contactRank[b] ? a : b);
+
+const effectOf = (
+  candidate: Candidate,
+  history: readonly PrescriptionVersion[],
+  isApproved: boolean,
+): DoseProposal['effect'] => {
+  if (candidate.kind === 'same' || candidate.kind === 'stop') return 'repeat';
+  if (candidate.kind === 'ease-back') {
+    return isSignedExercise(candidate.dose, history) ? 'acts-at-once' : 'awaits-signature';
+  }
+  return isApproved ? 'acts-at-once' : 'awaits-signature';
+};
+
+export const nextDose = (question: DoseQuestion): DoseProposal => {
+  const { item, record, at } = question;
+  const { version } = item;
+  const day = dayNumber(at.day);
+  const history = historyOf(record, version);
+  const limits = limitsInForce(record.limits, version.joints, day);
+  const candidate = bound(candidateFor(question, history, limits), version.dose, limits, record.ownedLoadsKg);
+  const approval = question.preApproval ?? null;
+  const approvalContext: ApprovalContext = {
+    instant: at.instant,
+    day,
+    history,
+    decisionsSince: question.decisionsSinceApproval ?? [],
+    limits,
+    screeningUntil: question.screeningUntil ?? null,
+    settings: engineSettingValues(question.settings),
+  };
+  const isApproved =
+    approval !== null && approvalEnd(approval, candidate, version.itemId, approvalContext) === null;
+  const worklist = [
+    ...(candidate.worklist ?? []),
+    ...(limits.some((limit) => limit.isExpired) ? (['limit-expired'] as const) : []),
+  ];
+  const needsContact = worklist.includes('floor-reached') || worklist.includes('no-dose-within-limit');
+  return {
+    decision: item.decision,
+    kind: candidate.kind,
+    effect: effectOf(candidate, history, isApproved),
+    dose: candidate.dose,
+    badDay: easierSession(version.badDay, version.dose, candidate.dose, candidate.kind === 'ease-back'),
+    changes: changesBetween(version.dose, candidate.dose),
+    named: candidate.named ?? [],
+    withheld: candidate.withheld ?? null,
+    contact: needsContact ? moreUrgent(item.contact, 'routine') : item.contact,
+    worklist,
+    limits,
+    preApprovalId: isApproved ? (approval?.id ?? null) : null,
+  };
+};

@@ -1,0 +1,138 @@
+/**
+ * How much pain is too much, at any time of the session. For joints followed with a whole 0–10 score.
+ * The zones come from tendon and knee pain and were carried to osteoarthritis of hip and knee; they
+ * do not say where pain comes from, and no source here speaks of a person whose usual pain is over 5.
+ */
+import { type Rule, reaches } from './rule.ts';
+
+/** Knee osteoarthritis trial: the session is swapped from this score on. */
+const swapScore = 5;
+/** Load is raised only below this score. */
+const raiseBelow = 5;
+/** Rise over the usual band that exceeds measurement error and matters to people. */
+const importantRise = 2;
+
+export const painRules = [
+  {
+    id: 'P1',
+    title: 'Severe pain',
+    effect: { decision: 'ease-back', today: 'bad-day', contact: 'same-day' },
+    condition: (_facts, { peak }, settings) => reaches(peak, settings['severe-pain']),
+    observes: ['peak'],
+    threshold: (settings) => `highest pain ${settings['severe-pain']} or more`,
+    restsOn: 'clinic-choice',
+    citations: [{ source: 'thieme-2021', locator: 'grouping of scores, 8–10', mark: 'seen' }],
+    settings: ['severe-pain'],
+    patientSentence: 'Your pain was very strong, so do less and speak with us today.',
+  },
+  {
+    id: 'P1x',
+    title: 'Severe pain far over usual, or twice running',
+    effect: { decision: 'pause', today: 'none', contact: 'same-day' },
+    condition: (facts, { peak, usual }, settings) =>
+      peak !== null &&
+      (peak >= settings['pause-pain'] ||
+        (peak >= settings['pause-rise-pain'] && peak - usual >= settings['pause-rise']) ||
+        (facts.painNextMorning !== null &&
+          facts.painNextMorning >= settings['pause-morning-pain'] &&
+          facts.painNextMorning - usual >= settings['pause-repeat-rise']) ||
+        (peak >= settings['severe-pain'] &&
+          facts.previousPeakEight &&
+          peak - usual >= settings['pause-repeat-rise'])),
+    observes: ['peak', 'painNextMorning', 'previousPeakEight', 'usualPain'],
+    threshold: (settings) =>
+      `highest pain ${settings['pause-pain']}; or ${settings['pause-rise-pain']} or more and ${settings['pause-rise']} over usual; ` +
+      `or next morning ${settings['pause-morning-pain']} or more and ${settings['pause-repeat-rise']} over usual; ` +
+      `or ${settings['severe-pain']} or more twice running and ${settings['pause-repeat-rise']} over usual`,
+    restsOn: 'clinic-choice',
+    citations: [],
+    settings: [
+      'pause-pain',
+      'pause-rise-pain',
+      'pause-rise',
+      'pause-morning-pain',
+      'pause-repeat-rise',
+      'severe-pain',
+    ],
+    patientSentence: 'Your pain was far above your usual. Stop your exercises and speak with us today.',
+  },
+  {
+    id: 'P2',
+    title: 'Pain over the personal ceiling',
+    effect: { decision: 'ease-back', today: 'bad-day' },
+    condition: (facts, { peak }) => peak !== null && peak > facts.painCeiling,
+    observes: ['peak', 'painCeiling'],
+    threshold: () => 'highest pain over the personal ceiling, 5 unless a clinician set 6 or 7',
+    restsOn: 'source',
+    citations: [
+      {
+        source: 'ageberg-2010',
+        locator: 'methods, abstract: 0–2, over 2 to 5, over 5',
+        mark: 'seen',
+        remark: 'Over 5 counted as high risk in 76 people with severe hip or knee osteoarthritis.',
+      },
+    ],
+    settings: [],
+    patientSentence: 'Your pain went higher than we want it to go, so do a little less.',
+  },
+  {
+    id: 'P3',
+    title: 'Pain before the session',
+    effect: { decision: 'hold', today: 'bad-day' },
+    condition: (facts, { top }) => reaches(facts.painBefore, Math.max(swapScore, top + 1)),
+    observes: ['painBefore', 'usualPainTop'],
+    threshold: () => 'before the session 5 or more and at least 1 over the top of usual pain',
+    restsOn: 'source',
+    citations: [
+      {
+        source: 'knee-swap-trial',
+        locator: 'abstract: session swapped at 5 or more',
+        mark: 'seen',
+        remark: 'The trial swapped the session; it did not change the plan.',
+      },
+    ],
+    settings: [],
+    patientSentence: 'The joint was sore before you began, so today is for the easier session.',
+  },
+  {
+    id: 'P3b',
+    title: 'More pain than usual before the session',
+    effect: { decision: 'hold' },
+    condition: (facts, { top }) => reaches(facts.painBefore, top + importantRise),
+    observes: ['painBefore', 'usualPainTop'],
+    threshold: () => 'before the session 2 or more over the top of usual pain',
+    restsOn: 'source',
+    citations: [
+      {
+        source: 'alghadir-2018',
+        locator: 'detectable change 1.33',
+        mark: 'seen',
+        remark: 'On whole scores a rise of 2 exceeds the error in knee osteoarthritis.',
+      },
+      { source: 'farrar-2001', locator: 'important change about 2 points', mark: 'seen' },
+    ],
+    settings: [],
+    patientSentence: 'The joint was sorer than usual before you began, so stay where you are.',
+  },
+  {
+    id: 'P4',
+    title: 'Pain during or after the session',
+    effect: { decision: 'hold' },
+    condition: (facts, { top }) => {
+      const height = Math.max(raiseBelow, top + 1);
+      return reaches(facts.painDuring, height) || reaches(facts.painAfter, height);
+    },
+    observes: ['painDuring', 'painAfter', 'usualPainTop'],
+    threshold: () => 'during or after 5 or more and at least 1 over the top of usual pain',
+    restsOn: 'source',
+    citations: [
+      {
+        source: 'perry-2005',
+        locator: 'load raised when pain is under 5 and the repetitions are done',
+        mark: 'second-hand',
+      },
+    ],
+    settings: [],
+    patientSentence: 'The joint hurt while you trained, so stay where you are.',
+  },
+] as const satisfies readonly Rule[];

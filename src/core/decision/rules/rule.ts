@@ -1,0 +1,49 @@
+/** What one rule of the table is. Rules are data; decide.ts reads them and knows none by name. */
+import type { Citation } from '../../sources/citation.ts';
+import type { SymptomSource } from '../../sources/symptoms.ts';
+import type { Contact, DecisionWord, Step, Today } from '../answers.ts';
+import type { Facts } from '../facts/facts.ts';
+import type { EngineSettingId, EngineSettingValues } from '../settings.ts';
+
+/** The most a rule that fires leaves of each answer it names. */
+export interface Effect {
+  readonly decision?: DecisionWord;
+  readonly largestStep?: Step;
+  readonly today?: Today;
+  readonly contact?: Contact;
+}
+
+/** Values several rules read, worked out once for each evaluation. */
+export interface Derived {
+  /** Highest pain score present; null when none was given. */
+  readonly peak: number | null;
+  /** Usual pain, 0 while none is frozen. */
+  readonly usual: number;
+  /** Top of the usual band: usual pain unless a clinician widened it; 0 while none is frozen. */
+  readonly top: number;
+}
+
+export interface Rule {
+  readonly id: string;
+  readonly title: string;
+  readonly effect: Effect;
+  /** For the rules whose effect depends on what was found; `effect` then shows the most cautious one. */
+  readonly effectFor?: (facts: Facts, settings: EngineSettingValues) => Effect;
+  readonly condition: (facts: Facts, derived: Derived, settings: EngineSettingValues) => boolean;
+  /** Facts shown as observed when the rule fires. */
+  readonly observes: readonly (keyof Facts | 'peak')[];
+  /** In place of `observes` where a list of names does not say it. */
+  readonly observed?: (facts: Facts, derived: Derived) => Readonly<Record<string, unknown>>;
+  /** The threshold in words, with the figures in force. */
+  readonly threshold: (settings: EngineSettingValues) => string;
+  /** What the rule leans on: a source, or a choice of the clinic although sources stand near it. */
+  readonly restsOn: 'source' | 'clinic-choice';
+  readonly citations: readonly Citation<SymptomSource>[];
+  readonly settings: readonly EngineSettingId[];
+  /** One plain sentence for the patient; wording is the clinic's to approve. */
+  readonly patientSentence: string;
+}
+
+/** A score reaches a height; a missing score never does, and the rule for missing answers says so instead. */
+export const reaches = (score: number | null | 'not-applicable', height: number): boolean =>
+  typeof score === 'number' && score >= height;

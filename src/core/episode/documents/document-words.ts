@@ -1,0 +1,70 @@
+/** What a paper is made of, and the words both papers share. */
+import type { DecisionWord } from '../../decision/answers.ts';
+import type { Joint } from '../../exercises/joints.ts';
+import type { Dose } from '../../prescribing/dose.ts';
+import type { Method } from '../../prescribing/methods.ts';
+import type { Limit } from '../../record/record.ts';
+import { dayInWords, jointInWords, listed } from '../../review/plain-words.ts';
+import type { DocumentFacts } from './document-facts.ts';
+
+export interface DocumentPart {
+  readonly title: string;
+  readonly lines: readonly string[];
+  /** What no row of the record says: advice given in the clinic's name, for a clinician to read first. */
+  readonly advice?: readonly string[];
+}
+
+export interface CareDocument {
+  /** Who writes, line by line. */
+  readonly from: readonly string[];
+  /** Of whom it speaks. */
+  readonly about: string;
+  readonly title: string;
+  readonly parts: readonly DocumentPart[];
+}
+
+export const adviceOf = ({ parts }: CareDocument): readonly string[] =>
+  parts.flatMap(({ advice = [] }) => advice);
+
+/** How a dose is said; the screens have the words. */
+export interface DoseWords {
+  readonly title: (dose: Dose) => string;
+  readonly dose: (dose: Dose) => string;
+}
+
+export const methodWords: Readonly<Record<Method, string>> = {
+  variation: 'variation',
+  'low-load': 'low load',
+  occlusion: 'occlusion',
+};
+
+export const decisionWords: Readonly<Record<DecisionWord, string>> = {
+  progress: 'progress',
+  hold: 'hold',
+  'ease-back': 'ease back',
+  pause: 'pause',
+};
+
+export const endWords: Readonly<Record<string, string>> = {
+  discharged: 'Discharged',
+  transferred: 'Handed to others',
+};
+
+export const limitWords: Readonly<Record<Limit['kind'], string>> = {
+  'weight-bearing': 'weight-bearing limited',
+  range: 'range limited',
+  'load-limit': 'load limited',
+  'no-impact': 'no impact',
+  none: 'no limit',
+};
+
+/** Who writes, and of whom: the head of both papers. */
+export const headOf = ({ clinic, patient }: DocumentFacts): Pick<CareDocument, 'from' | 'about'> => ({
+  from: [clinic.name, `Telephone ${clinic.phone}`],
+  about: `${patient.name}, born ${dayInWords(patient.birthDay)}`,
+});
+
+/** All of them: on paper nothing is cut short. */
+export const all = (parts: readonly string[]): string => listed(parts, Number.POSITIVE_INFINITY);
+export const jointsInWords = (joints: readonly Joint[]): string => all(joints.map(jointInWords));
+export const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);

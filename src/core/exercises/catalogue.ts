@@ -1,0 +1,54 @@
+/** The catalogue: every exercise, found by id, family, method; and the joints each one loads. */
+
+import type { Method } from '../prescribing/methods.ts';
+import type { Exercise, JointDemand, WorkedSide } from './exercise.ts';
+import { type Joint, jointsOn, type Side } from './joints.ts';
+import { armAndHand } from './regions/arm-and-hand.ts';
+import { back } from './regions/back.ts';
+import { bridges } from './regions/bridges.ts';
+import { chestAndShoulder } from './regions/chest-and-shoulder.ts';
+import { legRaises } from './regions/leg-raises.ts';
+import { lowerLeg } from './regions/lower-leg.ts';
+import { thigh } from './regions/thigh.ts';
+import { trunkAndNeck } from './regions/trunk-and-neck.ts';
+
+export const exercises: readonly Exercise[] = [
+  ...thigh,
+  ...bridges,
+  ...legRaises,
+  ...lowerLeg,
+  ...chestAndShoulder,
+  ...back,
+  ...armAndHand,
+  ...trunkAndNeck,
+];
+
+const byId = new Map(exercises.map((exercise) => [exercise.id, exercise]));
+
+export const exerciseById = (id: string): Exercise | undefined => byId.get(id);
+
+export const exercisesFor = (method: Method): readonly Exercise[] =>
+  exercises.filter((exercise) => exercise.methods.includes(method));
+
+export const exercisesInFamily = (family: string): readonly Exercise[] =>
+  exercises.filter((exercise) => exercise.family === family);
+
+const opposite: Readonly<Record<Side, Side>> = { left: 'right', right: 'left' };
+
+const sideOfDemand = (demand: JointDemand, exercise: Exercise, side: WorkedSide): WorkedSide => {
+  if (side === 'both' || exercise.limbsAtOnce === 'both' || demand.of === 'both') return 'both';
+  return demand.of === 'other' ? opposite[side] : side;
+};
+
+/**
+ * Every joint the exercise loads when prescribed for a side, main or carried: all of them are gated.
+ * Exercises that use both limbs load both sides whatever side is named.
+ */
+export const jointsLoaded = (exerciseId: string, side: WorkedSide): readonly Joint[] => {
+  const exercise = byId.get(exerciseId);
+  if (!exercise) throw new RangeError(`No exercise "${exerciseId}" in the catalogue.`);
+  const found = exercise.loads.flatMap((demand) =>
+    jointsOn(demand.joint, sideOfDemand(demand, exercise, side)),
+  );
+  return [...new Set(found)];
+};

@@ -1,0 +1,18 @@
+/** A caution as the patient is to be told it: what it is known by and what it names, never words. */
+import type { Joint } from '../../exercises/joints.ts';
+import type { Limit } from '../../record/record.ts';
+import type { PlainCautionId, UncheckedThing } from './ids.ts';
+
+/** What a limit can bound; "none" lifts one and is never told. */
+export type LimitedBy = Exclude<Limit['kind'], 'none'>;
+
+export type PatientCaution =
+  | { readonly key: PlainCautionId }
+  | { readonly key: 'not-checked'; readonly things: readonly UncheckedThing[] }
+  | {
+      readonly key: 'limit';
+      readonly kind: LimitedBy;
+      readonly joint: Joint;
+      /** Name of whoever set it. */
+      readonly author: string;
+    };

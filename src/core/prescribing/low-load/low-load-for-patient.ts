@@ -1,0 +1,54 @@
+/** A low-load dose for this patient, from their own test and what they own. */
+import { limitsFor, loadsWithin } from '../../episode/limit-bounds.ts';
+import { answer, refuse } from '../../outcome.ts';
+import type { LowLoadDose } from '../dose.ts';
+import type { LowLoadRequest } from '../dose-request.ts';
+import { type DosedOutcome, newestTest, type PrescribingContext } from '../prescribing-context.ts';
+import { proposeLowLoadDose } from './low-load-dose.ts';
+
+export const dosedLowLoad = (
+  context: PrescribingContext,
+  request: LowLoadRequest,
+): DosedOutcome<LowLoadDose> => {
+  const { method: _method, exerciseId, side, knownOneRepMaxKg, ...rest } = request;
+  const test = newestTest(context, request);
+  if (knownOneRepMaxKg === undefined && !test) {
+    return refuse(
+      'exerciseId',
+      'missing',
+      'Record repetitions to failure for this exercise and side first, or give a maximum already known.',
+    );
+  }
+  if (context.ownedLoadsKg.length === 0) {
+    return refuse(
+      'exerciseId',
+      'missing',
+      'Enter the loads the patient owns first; the dose is rounded to them.',
+    );
+  }
+  const { limitKg } = limitsFor(context.limits, exerciseId, side, context.today);
+  const allowedKg = loadsWithin(context.ownedLoadsKg, limitKg);
+  if (allowedKg.length === 0) {
+    return refuse(
+      'exerciseId',
+      'outside-validity',
+      `Nothing the patient owns lies within the limit of ${limitKg} kg that stands for a joint.`,
+    );
+  }
+  const from =
+    knownOneRepMaxKg === undefined
+      ? { test: { loadKg: test!.loadKg, repetitions: test!.repetitions } }
+      : { knownOneRepMaxKg };
+  const input = { ...rest, ...from, availableKg: allowedKg, ageYears: context.ageYears };
+  const outcome = proposeLowLoadDose({ exerciseId, side }, input, context.settings);
+  if (!outcome.ok) return outcome;
+  const { dose, badDay, working, warnings } = outcome.result;
+  const notes = [...warnings, ...outcome.notes];
+  const lines = [
+    ...working.map((line) => ({ text: `${line.label}: ${line.how}`, support: line.source })),
+    ...(allowedKg.length < context.ownedLoadsKg.length
+      ? [{ text: `Limit: loads over ${limitKg} kg are left out while a limit stands.`, support: 'clinic' }]
+      : []),
+  ];
+  return answer({ dose, badDay, working: lines, notes }, notes);
+};

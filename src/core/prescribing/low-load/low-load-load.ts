@@ -1,0 +1,135 @@
+/**
+ * The load of a low-load dose: the percentage of the maximum, bounded by the clinic's floor and top
+ * and by a clinician's ceiling, rounded to what is owned. Without a maximum it is the tested load
+ * and never a heavier guess.
+ */
+
+import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { milligrams } from '../../units/units.ts';
+import { shown, type WorkingLine } from '../working-line.ts';
+import { roundLoad } from './load-rounding.ts';
+import { nextOwnedLoad } from './load-step.ts';
+import type { Estimate } from './low-load-estimate.ts';
+import type { LowLoadInput } from './low-load-input.ts';
+
+export interface ChosenLoad {
+  readonly loadKg: number;
+  readonly targetKg: number;
+  /** Percentage of the maximum after rounding; null without one. */
+  readonly truePercent: number | null;
+  /** The same against the highest and lowest estimate; null without a spread. */
+  readonly truePercentRange: { readonly low: number; readonly high: number } | null;
+  readonly nextLoad: ReturnType<typeof nextOwnedLoad>;
+  readonly working: readonly WorkingLine[];
+}
+
+interface Target {
+  readonly targetKg: number;
+  readonly line: WorkingLine;
+}
+
+/** Percent chosen, inside the clinic's bounds; the tested load where there is no maximum. */
+const targetOf = (input: LowLoadInput, estimate: Estimate, settings: SettingValues): Outcome<Target> => {
+  if (estimate.oneRepMaxKg === null) {
+    const targetKg = input.test?.loadKg ?? Number.NaN;
+    const how = 'The tested load, since no maximum is known.';
+    return answer({
+      targetKg,
+      line: { label: 'Target', how, value: targetKg, unit: 'kg', source: 'clinician' },
+    });
+  }
+  const percent = input.percent ?? settings['low-load-percent'] ?? Number.NaN;
+  const floor = settings['low-load-percent-floor'] ?? Number.NaN;
+  const top = settings['low-load-percent-top'] ?? Number.NaN;
+  if (percent < floor) {
+    const reason = `Low-load work is proposed from ${floor} % of the maximum here. Lighter work belongs to occlusion.`;
+    return refuse('percent', 'too-low', reason);
+  }
+  if (percent > top) {
+    return refuse('percent', 'too-high', `Low-load work ends at ${top} % of the maximum here.`);
+  }
+  const targetKg = (estimate.oneRepMaxKg * percent) / 100;
+  const how = `${shown(percent)} % of ${shown(estimate.oneRepMaxKg)} kg.`;
+  return answer({
+    targetKg,
+    line: {
+      label: 'Target',
+      how,
+      value: targetKg,
+      unit: 'kg',
+      source: input.percent === undefined ? 'clinic-choice' : 'clinician',
+    },
+  });
+};
+
+const noUsableLoad = (input: LowLoadInput): Outcome<never> =>
+  input.loadCeilingKg === undefined
+    ? refuse('availableKg', 'missing', 'List at least one load the patient owns.')
+    : refuse(
+        'availableKg',
+        'inconsistent',
+        `Nothing owned is at or under the ceiling of ${shown(input.loadCeilingKg)} kg. Lend a lighter load.`,
+      );
+
+/** Whether a higher percentage would help depends on what the lightest load comes to. */
+const remedy = (lightestKg: number, oneRepMaxKg: number | null, top: number): string => {
+  if (oneRepMaxKg === null) return 'Lend a lighter one.';
+  const percent = (lightestKg / oneRepMaxKg) * 100;
+  const share = `It would be ${shown(percent)} % of the maximum`;
+  return percent > top
+    ? `${share}, over the top of ${top} %. Lend a lighter one, or choose another method.`
+    : `${share}. Lend a lighter one, or choose that percentage knowingly.`;
+};
+
+const allTooHeavy = (
+  usableKg: readonly number[],
+  targetKg: number,
+  oneRepMaxKg: number | null,
+  settings: SettingValues,
+): Outcome<never> => {
+  const lightest = Math.min(...usableKg);
+  const advice = remedy(lightest, oneRepMaxKg, settings['low-load-percent-top'] ?? Number.NaN);
+  const reason = `The lightest load owned is ${shown(lightest)} kg, above the target of ${shown(targetKg)} kg. ${advice}`;
+  return refuse('availableKg', 'inconsistent', reason);
+};
+
+export const chooseLoad = (
+  input: LowLoadInput,
+  estimate: Estimate,
+  settings: SettingValues,
+): Outcome<ChosenLoad> => {
+  const target = targetOf(input, estimate, settings);
+  if (!target.ok) return target;
+  const { targetKg, line } = target.result;
+  const ceiling = input.loadCeilingKg ?? Number.POSITIVE_INFINITY;
+  const usableKg = input.availableKg.filter((owned) => owned > 0 && milligrams(owned) <= milligrams(ceiling));
+  if (usableKg.length === 0) return noUsableLoad(input);
+  const rounded = roundLoad({ targetKg, availableKg: usableKg, neverAbove: input.neverAbove ?? true });
+  if (!rounded.ok) return allTooHeavy(usableKg, targetKg, estimate.oneRepMaxKg, settings);
+  const { loadKg, offPercent } = rounded.result;
+  const { oneRepMaxKg, spread } = estimate;
+  const truePercent = oneRepMaxKg === null ? null : (loadKg / oneRepMaxKg) * 100;
+  const how =
+    truePercent === null
+      ? `${shown(offPercent)} % from the tested load.`
+      : `${shown(offPercent)} % from the target; truly ${shown(truePercent)} % of the maximum.`;
+  const notes: Note[] = [];
+  if (milligrams(targetKg) > milligrams(ceiling)) {
+    notes.push({ code: 'ceiling-applied', text: `Held to the ceiling of ${shown(ceiling)} kg set for it.` });
+  }
+  return answer(
+    {
+      loadKg,
+      targetKg,
+      truePercent,
+      truePercentRange: spread && {
+        low: (loadKg / spread.highKg) * 100,
+        high: (loadKg / spread.lowKg) * 100,
+      },
+      nextLoad: nextOwnedLoad(loadKg, usableKg),
+      working: [line, { label: 'Load, rounded', how, value: loadKg, unit: 'kg', source: 'arithmetic' }],
+    },
+    notes,
+  );
+};

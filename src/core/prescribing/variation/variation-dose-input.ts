@@ -1,0 +1,18 @@
+/** What the dose of a variation is proposed from; a figure left out is the clinic's choice. */
+import type { Anthropometry, WorkedSide } from '../../exercises/exercise.ts';
+import type { TestedSet } from '../../exercises/ladder/start-level.ts';
+
+export interface VariationDoseInput {
+  readonly person: Anthropometry;
+  readonly exerciseId: string;
+  readonly side: WorkedSide;
+  /** A set already done on this rung; without one the start is unproven and the notes say so. */
+  readonly tested?: TestedSet | undefined;
+  readonly sets?: number | undefined;
+  readonly repetitionsLow?: number | undefined;
+  readonly repetitionsHigh?: number | undefined;
+  readonly reserve?: number | undefined;
+  readonly restSeconds?: number | undefined;
+  readonly secondsPerRepetition?: number | undefined;
+  readonly sessionsPerWeek?: number | undefined;
+}

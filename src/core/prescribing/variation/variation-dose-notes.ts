@@ -1,0 +1,96 @@
+/** What a clinician must be told with a proposed variation: size of the next step, fit of the start, limits. */
+import { exerciseById } from '../../exercises/catalogue.ts';
+import type { Level } from '../../exercises/exercise.ts';
+import type { NeighbouringLevel } from '../../exercises/ladder/ladder.ts';
+import type { StartFit } from '../../exercises/ladder/start-level.ts';
+import type { Note } from '../../outcome.ts';
+import type { SettingValues } from '../../sources/clinic-setting.ts';
+import type { VariationDose } from '../dose.ts';
+
+interface NoteContext {
+  readonly dose: VariationDose;
+  readonly badDay: VariationDose;
+  readonly level: Level;
+  readonly next: NeighbouringLevel | null;
+  readonly fit: StartFit;
+  readonly movedDown: boolean;
+  readonly settings: SettingValues;
+}
+
+const titleOf = (exerciseId: string): string => exerciseById(exerciseId)?.title ?? exerciseId;
+
+/** Doubles leave a step of exactly ten percent a hair above it. */
+const hair = 1e-9;
+
+const stepNote = (next: NeighbouringLevel | null, largestPercent: number): Note => {
+  if (!next) {
+    return { code: 'no-next-rung', text: 'No harder rung is known in this family for this person.' };
+  }
+  const title = titleOf(next.rung.exerciseId);
+  if (next.stepPercent === null) {
+    return {
+      code: 'step-unknown',
+      text: `The step to “${title}” cannot be computed; its order is common practice. Treat it as large.`,
+    };
+  }
+  const size = `${next.stepPercent.toFixed(0)} %`;
+  return next.stepPercent > largestPercent + hair
+    ? {
+        code: 'step-over-window',
+        text: `The step to “${title}” is ${size}, over ${largestPercent} %: add repetitions first and decide on it by name.`,
+      }
+    : { code: 'step-within-window', text: `The step to “${title}” is ${size}.` };
+};
+
+const fitNotes = ({ fit, movedDown }: NoteContext): readonly Note[] => {
+  switch (fit) {
+    case 'not-tested':
+      return [
+        {
+          code: 'start-not-tested',
+          text: 'Nobody has tried this rung yet. Watch one set; start where it ends in the band with the reserve asked.',
+        },
+      ];
+    case 'too-hard':
+      return [
+        movedDown
+          ? {
+              code: 'start-moved-down',
+              text: 'The set tried was too hard for the band; the rung below is proposed.',
+            }
+          : {
+              code: 'start-too-hard',
+              text: 'The set tried was too hard for the band and no easier rung is known.',
+            },
+      ];
+    case 'too-easy':
+      return [
+        { code: 'start-too-easy', text: 'The set tried was too easy for the band; consider the next rung.' },
+      ];
+    case 'challenging':
+      return [];
+  }
+};
+
+export const variationDoseNotes = (context: NoteContext): readonly Note[] => {
+  const { dose, badDay, level, next, settings } = context;
+  const notes: Note[] = [
+    ...fitNotes(context),
+    stepNote(next, settings['variation-largest-step-percent'] ?? 0),
+    { code: 'rung', text: level.remark },
+  ];
+  if (dose.repetitions.high > 12) {
+    notes.push({
+      code: 'reserve-uncertain-in-long-sets',
+      text: 'In sets of more than 12 repetitions a reported reserve is a rough word, usually too low.',
+    });
+  }
+  if (badDay.exerciseId !== dose.exerciseId) {
+    notes.push({ code: 'bad-day-rung', text: `On a bad day: “${titleOf(badDay.exerciseId)}”.` });
+  }
+  notes.push({
+    code: 'clinician-decides',
+    text: 'Computed from body measures; the joint was not asked. A clinician checks and signs, by local rules.',
+  });
+  return notes;
+};

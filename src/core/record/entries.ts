@@ -1,0 +1,182 @@
+/**
+ * What a phone sends: one session, one morning, one two-hours answer. The descriptors are the only
+ * schema of these; rules that cross fields are the functions beside them.
+ */
+
+import type { Field, InputOf } from '../calculations/describe.ts';
+import { redFlags } from '../decision/facts/facts.ts';
+import { joints } from '../exercises/joints.ts';
+import type { Refusal } from '../outcome.ts';
+import { isDay } from '../time/day.ts';
+import { enteredAs, newsKinds } from './entry-words.ts';
+import { limbChecksField, limbRefusals } from './limb-check-fields.ts';
+import { stopReasons, swellings } from './record.ts';
+
+/**
+ * Format number of the entries this release writes; the last three are taken. Format 2 lets the questions
+ * asked after the work stand open, says per set whether the easier session was done, and carries what is
+ * new since last time and who typed it. Format 3 says what was seen of fingers or toes after a cuff. Whatever
+ * an earlier format lacks is optional here.
+ */
+export const entryFormat = 3;
+
+const score = <const N extends string>(name: N) =>
+  ({ name, kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true }) as const;
+const instant = <const N extends string>(name: N) =>
+  ({ name, kind: 'integer', unit: 'ms', min: 0, max: 4_102_444_800_000 }) as const;
+const state = <const N extends string>(name: N) =>
+  ({ name, kind: 'enum', values: ['asked', 'not-applicable'] }) as const;
+const text = <const N extends string>(name: N, maxLength: number) =>
+  ({ name, kind: 'text', minLength: 1, maxLength }) as const;
+
+const envelope = [
+  { name: 'format', kind: 'integer', unit: '1', min: 1, max: entryFormat },
+  text('entryId', 64),
+  text('day', 10),
+  text('zone', 64),
+  instant('sentAt'),
+  { name: 'amends', kind: 'text', minLength: 1, maxLength: 64, optional: true },
+  { name: 'enteredAs', kind: 'enum', values: enteredAs, optional: true },
+  {
+    name: 'redFlags',
+    kind: 'list',
+    nullable: true,
+    maxItems: 15,
+    of: { name: 'flag', kind: 'enum', values: redFlags },
+  },
+  { name: 'extraPainRelief', kind: 'flag', nullable: true },
+] as const satisfies readonly Field[];
+
+export const sessionEntryFields = [
+  ...envelope,
+  { name: 'kind', kind: 'enum', values: ['full', 'bad-day', 'test'] },
+  instant('beganAt'),
+  instant('endedAt'),
+  { name: 'didExtra', kind: 'flag', nullable: true },
+  {
+    name: 'news',
+    kind: 'list',
+    nullable: true,
+    optional: true,
+    maxItems: 9,
+    of: { name: 'news', kind: 'enum', values: newsKinds },
+  },
+  { name: 'otherJointWorse', kind: 'flag', nullable: true, optional: true },
+  { name: 'stoppedByFlag', kind: 'flag' },
+  limbChecksField,
+  {
+    name: 'sets',
+    kind: 'list',
+    maxItems: 60,
+    of: {
+      name: 'set',
+      kind: 'record',
+      fields: [
+        text('prescriptionId', 64),
+        text('itemId', 64),
+        { name: 'set', kind: 'integer', unit: '1', min: 1, max: 30 },
+        { name: 'repetitions', kind: 'integer', unit: '{rep}', min: 0, max: 500, nullable: true },
+        { name: 'loadKg', kind: 'number', unit: 'kg', min: 0, max: 500, nullable: true },
+        { name: 'reserve', kind: 'integer', unit: '{rep}', min: 0, max: 10, nullable: true },
+        { name: 'stopReason', kind: 'enum', values: stopReasons },
+        { name: 'easier', kind: 'flag', optional: true },
+      ],
+    },
+  },
+  {
+    name: 'joints',
+    kind: 'list',
+    maxItems: 4,
+    of: {
+      name: 'joint',
+      kind: 'record',
+      fields: [
+        { name: 'joint', kind: 'enum', values: joints },
+        score('painBefore'),
+        score('painDuring'),
+        score('painAfter'),
+        state('twoHoursState'),
+        score('muscleBurn'),
+        score('cuffDiscomfort'),
+        { name: 'gaveWay', kind: 'flag', nullable: true },
+      ],
+    },
+  },
+] as const satisfies readonly Field[];
+
+export const morningEntryFields = [
+  ...envelope,
+  instant('answeredAt'),
+  score('fatigue'),
+  state('fatigueState'),
+  {
+    name: 'joints',
+    kind: 'list',
+    maxItems: 4,
+    of: {
+      name: 'joint',
+      kind: 'record',
+      fields: [
+        { name: 'joint', kind: 'enum', values: joints },
+        score('pain'),
+        { name: 'stiffnessMinutes', kind: 'integer', unit: 'min', min: 0, max: 1440, nullable: true },
+        state('stiffnessState'),
+        { name: 'swelling', kind: 'enum', values: swellings, nullable: true },
+        state('swellingState'),
+        { name: 'flare', kind: 'flag', nullable: true },
+      ],
+    },
+  },
+] as const satisfies readonly Field[];
+
+export const twoHoursEntryFields = [
+  ...envelope,
+  text('sessionEntryId', 64),
+  { name: 'joint', kind: 'enum', values: joints },
+  score('pain'),
+] as const satisfies readonly Field[];
+
+export type SessionEntry = InputOf<typeof sessionEntryFields>;
+export type MorningEntry = InputOf<typeof morningEntryFields>;
+export type TwoHoursEntry = InputOf<typeof twoHoursEntryFields>;
+
+const repeated = (values: readonly string[]): string | undefined =>
+  values.find((value, index) => values.indexOf(value) !== index);
+
+const envelopeConsistent = (entry: { day: string; joints?: readonly { joint: string }[] }): Refusal[] => {
+  const refusals: Refusal[] = [];
+  if (!isDay(entry.day)) {
+    refusals.push({
+      field: 'input.day',
+      code: 'wrong-type',
+      reason: 'Give the day as YYYY-MM-DD, a day that exists.',
+    });
+  }
+  const twice = repeated((entry.joints ?? []).map((row) => row.joint));
+  if (twice)
+    refusals.push({
+      field: 'input.joints',
+      code: 'inconsistent',
+      reason: `Answer for ${twice} once, not twice.`,
+    });
+  return refusals;
+};
+
+export const sessionEntryConsistent = (entry: SessionEntry): readonly Refusal[] => {
+  const refusals = envelopeConsistent(entry);
+  if (entry.endedAt < entry.beganAt) {
+    refusals.push({
+      field: 'input.endedAt',
+      code: 'inconsistent',
+      reason: 'A session ends after it begins; check both times.',
+    });
+  }
+  const twice = repeated(entry.sets.map((row) => `${row.itemId} set ${row.set}`));
+  if (twice)
+    refusals.push({ field: 'input.sets', code: 'inconsistent', reason: `Log ${twice} once, not twice.` });
+  return [...refusals, ...limbRefusals(entry.limbChecks ?? [])];
+};
+
+export const morningEntryConsistent = (entry: MorningEntry): readonly Refusal[] => envelopeConsistent(entry);
+export const twoHoursEntryConsistent = (entry: TwoHoursEntry): readonly Refusal[] =>
+  envelopeConsistent(entry);

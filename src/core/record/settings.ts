@@ -1,0 +1,58 @@
+/**
+ * What a clinic decides about its records and the people who open them. No source fixes these;
+ * local law may, and then it stands above the default.
+ */
+import type { ClinicSetting } from '../sources/clinic-setting.ts';
+
+export const recordKeepingSettings: readonly ClinicSetting[] = [
+  {
+    id: 'care-team-restriction',
+    title: 'Only the care team opens a record (1) or every clinician of the clinic (0)',
+    unit: '1',
+    min: 0,
+    max: 1,
+    whole: true,
+    default: 0,
+    why: 'A small clinic stands in for each other daily. With 1, a colleague outside the team gives a reason first and the team is told.',
+  },
+  {
+    id: 'emergency-access-hours',
+    title: 'Hours for which a record opened with a reason stays open',
+    unit: 'h',
+    min: 1,
+    max: 24,
+    whole: true,
+    default: 4,
+    why: 'Half a working day. Longer makes one reason cover work it was not given for.',
+  },
+  {
+    id: 'staff-two-factor',
+    title: 'Staff need a one-time code beside the passphrase (1) or may choose (0)',
+    unit: '1',
+    min: 0,
+    max: 1,
+    whole: true,
+    default: 1,
+    why: 'A passphrase alone is lost to the first convincing letter. With 0 each person decides.',
+  },
+  {
+    id: 'invitation-days',
+    title: 'Days for which an invitation to a patient may be used',
+    unit: 'd',
+    min: 1,
+    max: 30,
+    whole: true,
+    default: 7,
+    why: 'Time to get home and find the phone. Longer leaves more paper about that still opens a record.',
+  },
+  {
+    id: 'audit-retention-years',
+    title: 'Years for which it stays at hand who opened a record',
+    unit: 'a',
+    min: 1,
+    max: 30,
+    whole: true,
+    default: 8,
+    why: 'As long as many clinics keep the record itself. Older lines are no longer shown, and whoever runs the server can move them out of the database (archive-audit); nothing moves by itself.',
+  },
+];

@@ -1,0 +1,240 @@
+/** Descriptors of what clinicians enter beside measurements: people, profiles, baselines, answers to decisions. */
+
+import type { Field, InputOf } from '../calculations/describe.ts';
+import { decisions } from '../decision/answers.ts';
+import { joints, limbs, sides } from '../exercises/joints.ts';
+import type { Refusal } from '../outcome.ts';
+import { methods } from '../prescribing/methods.ts';
+import { screeningAnswers } from '../screening/screening.ts';
+import { ageYears, type Day, daysBetween, isDay } from '../time/day.ts';
+import { effusions } from './record.ts';
+
+const text = <const N extends string>(name: N, maxLength: number, about?: string) =>
+  ({ name, kind: 'text', minLength: 1, maxLength, about }) as const;
+
+export const newPatientFields = [
+  text('givenName', 60, 'Given name'),
+  text('familyName', 60, 'Family name'),
+  text('birthDay', 10, 'Day of birth'),
+  { name: 'phone', kind: 'text', minLength: 3, maxLength: 30, nullable: true, about: 'Telephone' },
+] as const satisfies readonly Field[];
+
+export const careProfileFields = [
+  text('diagnosis', 200, 'Diagnosis'),
+  { name: 'inflammatoryArthritis', kind: 'flag', about: 'Inflammatory arthritis' },
+  {
+    name: 'followedJoints',
+    kind: 'list',
+    minItems: 1,
+    maxItems: 2,
+    about: 'Joints followed',
+    of: { name: 'joint', kind: 'enum', values: joints },
+  },
+  {
+    name: 'ownedLoadsKg',
+    kind: 'list',
+    maxItems: 60,
+    about: 'Loads the patient owns',
+    of: { name: 'load', kind: 'number', unit: 'kg', min: 0.1, max: 200 },
+  },
+  {
+    name: 'ownedEquipment',
+    kind: 'list',
+    optional: true,
+    maxItems: 60,
+    about: 'Things at home; an ordinary household when left out',
+    of: text('thing', 60),
+  },
+  {
+    name: 'formulaSex',
+    kind: 'enum',
+    values: ['female', 'male'],
+    nullable: true,
+    about: 'Coefficients to use',
+  },
+] as const satisfies readonly Field[];
+
+export const screeningFields = [
+  text('sheetVersion', 20),
+  {
+    name: 'answers',
+    kind: 'list',
+    minItems: 1,
+    maxItems: 80,
+    of: {
+      name: 'answer',
+      kind: 'record',
+      fields: [
+        text('item', 60),
+        { name: 'answer', kind: 'enum', values: screeningAnswers },
+        {
+          name: 'limbs',
+          kind: 'list',
+          optional: true,
+          maxItems: 4,
+          of: {
+            name: 'limb',
+            kind: 'record',
+            fields: [
+              { name: 'limb', kind: 'enum', values: limbs },
+              { name: 'side', kind: 'enum', values: sides },
+            ],
+          },
+        },
+        {
+          name: 'joints',
+          kind: 'list',
+          optional: true,
+          maxItems: 20,
+          of: { name: 'joint', kind: 'enum', values: joints },
+        },
+        { name: 'details', kind: 'list', optional: true, maxItems: 20, of: text('detail', 60) },
+      ],
+    },
+  },
+] as const satisfies readonly Field[];
+
+export const clearanceFields = [
+  { name: 'method', kind: 'enum', values: methods },
+  { name: 'limb', kind: 'enum', values: limbs, nullable: true },
+  { name: 'side', kind: 'enum', values: sides, nullable: true },
+  { name: 'findings', kind: 'list', minItems: 1, maxItems: 20, of: text('finding', 60) },
+  text('reason', 500, 'Reason'),
+] as const satisfies readonly Field[];
+
+export const effusionFields = [
+  { name: 'joint', kind: 'enum', values: ['left-knee', 'right-knee'] },
+  { name: 'grade', kind: 'enum', values: effusions },
+] as const satisfies readonly Field[];
+
+export const baselineFields = [
+  { name: 'joint', kind: 'enum', values: joints },
+  {
+    name: 'usualPain',
+    kind: 'integer',
+    unit: '{score}',
+    min: 0,
+    max: 10,
+    nullable: true,
+    about: 'Usual pain',
+  },
+  {
+    name: 'usualPainTop',
+    kind: 'integer',
+    unit: '{score}',
+    min: 0,
+    max: 10,
+    nullable: true,
+    about: 'Top of the usual band',
+  },
+  {
+    name: 'acceptablePainLimit',
+    kind: 'integer',
+    unit: '{score}',
+    min: 5,
+    max: 7,
+    about: 'Personal ceiling',
+  },
+  {
+    name: 'usualStiffnessMinutes',
+    kind: 'integer',
+    unit: 'min',
+    min: 0,
+    max: 1440,
+    about: 'Usual morning stiffness',
+  },
+  { name: 'usualSwelling', kind: 'enum', values: ['none', 'slight'], about: 'Usual swelling' },
+  { name: 'usualEffusion', kind: 'enum', values: ['zero', 'trace', '1+'], about: 'Usual effusion' },
+  text('reason', 500, 'Reason'),
+] as const satisfies readonly Field[];
+
+export const programmeFields = [
+  {
+    name: 'lines',
+    kind: 'list',
+    maxItems: 30,
+    of: {
+      name: 'line',
+      kind: 'record',
+      fields: [
+        text('itemId', 64),
+        {
+          name: 'weekdays',
+          kind: 'list',
+          maxItems: 7,
+          of: { name: 'weekday', kind: 'integer', unit: '1', min: 1, max: 7 },
+        },
+      ],
+    },
+  },
+] as const satisfies readonly Field[];
+
+export const responseFields = [
+  text('decisionId', 64),
+  { name: 'kind', kind: 'enum', values: ['accept', 'override'] },
+  { name: 'decision', kind: 'enum', values: decisions, nullable: true },
+  { name: 'reason', kind: 'text', minLength: 0, maxLength: 500 },
+  { name: 'until', kind: 'text', minLength: 10, maxLength: 10, nullable: true },
+] as const satisfies readonly Field[];
+
+/** Longest an override may hold before it has to be looked at again. */
+const longestOverrideDays = 28;
+
+export const newPatientConsistent = (
+  row: InputOf<typeof newPatientFields>,
+  today: Day,
+): readonly Refusal[] => {
+  const field = 'input.birthDay';
+  if (!isDay(row.birthDay))
+    return [{ field, code: 'wrong-type', reason: 'Give the day of birth as YYYY-MM-DD, a day that exists.' }];
+  if (daysBetween(row.birthDay, today) < 0)
+    return [{ field, code: 'too-high', reason: 'The day of birth is in the future.' }];
+  const age = ageYears(row.birthDay, today);
+  if (age < 18)
+    return [{ field, code: 'too-high', reason: `Aged ${age}. Loadgate is for adults, 18 and over.` }];
+  if (age > 115)
+    return [
+      { field, code: 'too-low', reason: 'The day of birth is more than 115 years ago; check the year.' },
+    ];
+  return [];
+};
+
+export const baselineConsistent = (row: InputOf<typeof baselineFields>): readonly Refusal[] => {
+  const field = 'input.usualPainTop';
+  if (row.usualPainTop === null) return [];
+  if (row.usualPain === null)
+    return [{ field, code: 'inconsistent', reason: 'Give the usual pain before its band.' }];
+  if (row.usualPainTop < row.usualPain || row.usualPainTop > Math.min(10, row.usualPain + 2)) {
+    return [
+      {
+        field,
+        code: 'inconsistent',
+        reason: `The top of the band lies from ${row.usualPain} to ${Math.min(10, row.usualPain + 2)}.`,
+      },
+    ];
+  }
+  return [];
+};
+
+export const responseConsistent = (row: InputOf<typeof responseFields>, today: Day): readonly Refusal[] => {
+  if (row.kind === 'accept') return [];
+  const refusals: Refusal[] = [];
+  if (row.decision === null)
+    refusals.push({ field: 'input.decision', code: 'missing', reason: 'Choose what holds instead.' });
+  if (row.reason.trim() === '')
+    refusals.push({ field: 'input.reason', code: 'missing', reason: 'Write why; the next reader needs it.' });
+  if (row.until === null || !isDay(row.until)) {
+    refusals.push({
+      field: 'input.until',
+      code: 'missing',
+      reason: 'Give the last day it holds, as YYYY-MM-DD.',
+    });
+  } else if (daysBetween(today, row.until) < 0 || daysBetween(today, row.until) > longestOverrideDays) {
+    refusals.push({
+      field: 'input.until',
+      code: 'outside-validity',
+      reason: `An override ends from today to ${longestOverrideDays} days ahead.`,
+    });
+  }
+  return refusals;
+};

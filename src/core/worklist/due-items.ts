@@ -1,0 +1,158 @@
+/**
+ * Who needs a clinician, and for which fact. Matters are kept as facts with the day from which they
+ * show, so that nothing goes stale at midnight. Nothing here decides about a dose.
+ */
+
+import type { WorklistReason } from '../decision/dose/proposal.ts';
+import { addDays, type Day, daysBetween } from '../time/day.ts';
+import { afterCare, careItems } from './care-items.ts';
+import {
+  always,
+  type DueAfter,
+  type DueItem,
+  type PatientState,
+  type WorklistDecision,
+  type WorklistItemKind,
+  worklistItemKinds,
+} from './item.ts';
+
+export const kindOf = (
+  row: Pick<WorklistDecision, 'reasons' | 'decision' | 'contact'>,
+): WorklistItemKind | null => {
+  if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
+  if (row.decision === 'pause') return 'pause';
+  if (row.contact === 'emergency' || row.contact === 'same-day') return 'same-day-contact';
+  if (row.decision === 'ease-back') return 'ease-back';
+  return row.contact === 'routine' ? 'routine-contact' : null;
+};
+
+const decisionItem = (row: WorklistDecision): DueItem | null => {
+  const kind = kindOf(row);
+  if (!kind || row.settled === 'for-good') return null;
+  const [reason] = row.reasons;
+  const facts = { rule: reason?.rule ?? '', threshold: reason?.threshold ?? '' };
+  const base = { key: `decision ${row.joint}`, since: row.evaluatedAt, joint: row.joint, decisionId: row.id };
+  if (row.settled === null) return { ...base, kind, showsFrom: always, facts };
+  return {
+    ...base,
+    kind: 'override-ended',
+    showsFrom: addDays(row.settled, 1),
+    facts: { ...facts, until: row.settled },
+  };
+};
+
+/** Only the reasons that ask for a person; what merely could not step is said in the review. */
+const proposalKinds: Partial<Record<WorklistReason, WorklistItemKind>> = {
+  'two-ease-backs': 'eased-twice',
+  'floor-reached': 'floor-reached',
+  'no-dose-within-limit': 'floor-reached',
+  'limit-expired': 'routine-contact',
+};
+
+const proposalItems = (state: PatientState): readonly DueItem[] =>
+  state.proposals
+    .filter((row) => !row.answered)
+    .flatMap((row) =>
+      row.worklist.flatMap((reason) => {
+        const kind = proposalKinds[reason];
+        if (!kind) return [];
+        const facts = { exercise: row.exercise, reason };
+        return [
+          {
+            key: `${reason} ${row.itemId}`,
+            kind,
+            since: row.madeAt,
+            showsFrom: always,
+            joint: null,
+            decisionId: row.decisionId,
+            facts,
+          },
+        ];
+      }),
+    );
+
+const recorded = (kind: WorklistItemKind, since: number | null): readonly DueItem[] =>
+  since === null
+    ? []
+    : [{ key: kind, kind, since, showsFrom: always, joint: null, decisionId: null, facts: {} }];
+
+/** Noon of a day: close enough to order matters that are only known to the day. */
+const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
+
+/** Shows from the first day on which it is older than allowed. */
+const overdue = (kind: WorklistItemKind, from: Day | null, after: number): readonly DueItem[] =>
+  from === null
+    ? []
+    : [
+        {
+          key: kind,
+          kind,
+          since: noon(from),
+          showsFrom: addDays(from, after + 1),
+          joint: null,
+          decisionId: null,
+          facts: { from },
+        },
+      ];
+
+const missing = (state: PatientState, due: DueAfter): readonly DueItem[] => {
+  if (state.startedOn === null) return [];
+  const known = state.lastMorning ?? state.startedOn;
+  // A break is no silence: the days are counted from the return.
+  const from = [known, state.care.episodeStatus.returned?.on ?? known].toSorted().at(-1)!;
+  return overdue('missing-answers', from, due.missingMornings - 1);
+};
+
+const baselines = (state: PatientState, due: DueAfter): readonly DueItem[] =>
+  state.baselines.flatMap(({ joint, setOn }) =>
+    overdue('baseline-due', setOn, due.baselineDays).map((item) => ({
+      ...item,
+      key: `baseline-due ${joint}`,
+      joint,
+    })),
+  );
+
+/** What a patient said was new: looked at by a clinician, whatever the engine decided. */
+const reportedNew = ({ reportedNew: told }: PatientState): readonly DueItem[] =>
+  told === null
+    ? []
+    : recorded('reported-new', told.at).map((item) => ({
+        ...item,
+        untilAcknowledged: true,
+        facts: { news: told.news.join(', '), otherJoint: told.otherJointWorse ? 'worse' : '' },
+      }));
+
+/** A message waits until it is written back to or marked as seen. */
+const messages = ({ messageSince }: PatientState): readonly DueItem[] =>
+  recorded('message', messageSince).map((item) => ({ ...item, untilAcknowledged: true }));
+
+/** A booked review shows on its day, and until it is marked as seen or the next one is booked. */
+const reviewDay = ({ reviewOn }: PatientState): readonly DueItem[] =>
+  overdue('review-day', reviewOn, -1).map((item) => ({
+    ...item,
+    key: `review-day ${reviewOn}`,
+    untilAcknowledged: true,
+  }));
+
+/** Every matter of a patient, those included that will show only later. */
+export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[] => {
+  const all = [
+    ...state.decisions.map(decisionItem).filter((item) => item !== null),
+    ...proposalItems(state),
+    ...recorded('awaiting-signature', state.unsignedSince),
+    ...recorded('entry-conflict', state.conflictSince),
+    ...recorded('clock-doubtful', state.clockDoubtfulSince),
+    ...reportedNew(state),
+    ...messages(state),
+    ...reviewDay(state),
+    ...missing(state, due),
+    ...overdue('screening-due', state.screenedOn, due.screeningDays),
+    ...overdue('pressure-due', state.pressureMeasuredOn, due.pressureDays),
+    ...baselines(state, due),
+    ...careItems(state),
+  ];
+  return [...afterCare(all, state.care)].sort((a, b) => (a.key < b.key ? -1 : 1));
+};
+
+/** Place of a kind from most pressing; stored with the matter so that the file can order by it. */
+export const rankOf = (kind: WorklistItemKind): number => worklistItemKinds.indexOf(kind);

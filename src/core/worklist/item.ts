@@ -1,0 +1,158 @@
+/** What the worklist knows of a patient, and the matters it may name. */
+
+import type { Contact, DecisionWord, Reason } from '../decision/answers.ts';
+import type { WorklistReason } from '../decision/dose/proposal.ts';
+import type { EpisodeStatus } from '../episode/episode-status.ts';
+import type { Joint } from '../exercises/joints.ts';
+import type { Day } from '../time/day.ts';
+
+/** From most to least pressing. */
+export const worklistItemKinds = [
+  'red-flag',
+  'pause',
+  'same-day-contact',
+  'danger-passed',
+  'eased-twice',
+  'floor-reached',
+  'entry-conflict',
+  'ease-back',
+  'awaiting-signature',
+  'clock-doubtful',
+  'missing-answers',
+  'message',
+  'reported-new',
+  'event-review',
+  'pre-visit-answers',
+  'limit-ended',
+  'routine-contact',
+  'review-day',
+  'break-over',
+  'screening-due',
+  'override-ended',
+  'pressure-due',
+  'baseline-due',
+] as const;
+export type WorklistItemKind = (typeof worklistItemKinds)[number];
+
+/** Matters that may never be put off. */
+export const dangers: readonly WorklistItemKind[] = [
+  'red-flag',
+  'pause',
+  'same-day-contact',
+  'danger-passed',
+];
+
+/** A matter with the day from which it shows. It holds facts, not words that would age. */
+export interface DueItem {
+  /** One matter of a key per patient. */
+  readonly key: string;
+  readonly kind: WorklistItemKind;
+  /** Instant it arose, epoch milliseconds. */
+  readonly since: number;
+  /** First civil day of the clinic on which it shows. */
+  readonly showsFrom: Day;
+  /** Instant of that day before which it does not show; left out = the whole day. */
+  readonly showsAt?: number;
+  readonly joint: Joint | null;
+  /** Decision the matter is about; answering it settles the matter. */
+  readonly decisionId: string | null;
+  readonly facts: Readonly<Record<string, string | number>>;
+  /** It falls away once the matter of this key, as old as this one, was acknowledged or taken on. */
+  readonly unlessHandled?: string;
+  /** Somebody having acknowledged it settles it: there is nothing else to do about it. */
+  readonly untilAcknowledged?: true;
+  /** Who it is given to when nobody has taken it on. */
+  readonly passesTo?: { readonly id: string; readonly name: string } | null;
+}
+
+/** Shows at once. */
+export const always: Day = '1970-01-01';
+
+export interface WorklistDecision {
+  readonly id: string;
+  readonly joint: Joint;
+  readonly decision: DecisionWord;
+  readonly contact: Contact;
+  readonly evaluatedAt: number;
+  readonly reasons: readonly Reason[];
+  /** null = nobody has answered; a day = overridden until then; "for-good" = accepted. */
+  readonly settled: Day | 'for-good' | null;
+}
+
+/** What the newest proposal of a prescribed exercise says to the worklist. */
+export interface WorklistProposal {
+  readonly itemId: string;
+  readonly exercise: string;
+  readonly decisionId: string;
+  readonly madeAt: number;
+  readonly worklist: readonly WorklistReason[];
+  readonly answered: boolean;
+}
+
+export interface ReportedNews {
+  readonly at: number;
+  /** What is new, in the words of the entry. */
+  readonly news: readonly string[];
+  readonly otherJointWorse: boolean;
+}
+
+export interface PatientState {
+  readonly decisions: readonly WorklistDecision[];
+  readonly proposals: readonly WorklistProposal[];
+  readonly unsignedSince: number | null;
+  readonly conflictSince: number | null;
+  readonly clockDoubtfulSince: number | null;
+  /** The newest session before which something new was told, unless the screening was asked again since. */
+  readonly reportedNew: ReportedNews | null;
+  /** When the newest message of the patient came to which nobody has written back since. */
+  readonly messageSince: number | null;
+  /** Day of the next review as booked. */
+  readonly reviewOn: Day | null;
+  /** Day the patient last answered a morning; null = never. */
+  readonly lastMorning: Day | null;
+  /** Day the first exercise in force was signed; null = nothing in force. */
+  readonly startedOn: Day | null;
+  readonly screenedOn: Day | null;
+  /** Oldest occlusion pressure in use; null = no cuff in use. */
+  readonly pressureMeasuredOn: Day | null;
+  readonly baselines: readonly { readonly joint: Joint; readonly setOn: Day }[];
+  readonly care: CareState;
+}
+
+/** What the care around the dose tells the worklist. */
+export interface CareState {
+  readonly episodeStatus: EpisodeStatus;
+  /** Instant from which care is closed; null while it is not. */
+  readonly closedAt: number | null;
+  /** Limits with a last day, in force or past it, that nobody has lifted or replaced. */
+  readonly limits: readonly {
+    readonly joint: Joint;
+    readonly kind: string;
+    readonly to: Day;
+    readonly author: string;
+  }[];
+  /** Events after which the screening has not been asked again. */
+  readonly events: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly day: Day;
+    readonly at: number;
+  }[];
+  /** Answers sent before a visit that nobody has confirmed. */
+  readonly answeredAt: number | null;
+  /** When the danger of each decision passes to the deputy, by decision. */
+  readonly passes: readonly {
+    readonly decisionId: string;
+    readonly on: Day;
+    readonly at: number;
+    readonly to: { readonly id: string; readonly name: string } | null;
+  }[];
+}
+
+/** Days after which each thing is asked again; clinic choices of the areas concerned. */
+export interface DueAfter {
+  readonly missingMornings: number;
+  readonly screeningDays: number;
+  readonly pressureDays: number;
+  readonly baselineDays: number;
+}
