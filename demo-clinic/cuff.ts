@@ -1,7 +1,7 @@
 /** What lets a cuff go home with the patient: agreements, watched sessions, and what the patient can do alone. */
 import type { Access } from '#data/access.ts';
-import { recordConsent, wordingsOf } from '#data/consents.ts';
-import { recordHomeCheck, recordObservedSession } from '#data/home-gate.ts';
+import { recordConsent, wordingsOf } from '#data/episode/consents.ts';
+import { recordHomeCheck, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import type { Act } from './story.ts';
 
 type Did<D extends Act['does']> = Extract<Act, { does: D }>;

@@ -2,7 +2,7 @@
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt, instantAt } from '#data/civil-time.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import type { Story } from './story.ts';
 
 export interface Actor {

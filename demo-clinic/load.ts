@@ -1,6 +1,7 @@
 /** Fills an empty store with the demo clinic, in the order in which it all happened. */
-import { foundClinic } from '#data/people.ts';
-import type { Store } from '#data/store/store.ts';
+
+import type { Store } from '#data/database/store.ts';
+import { foundClinic } from '#data/patients/people.ts';
 import {
   type DemoRole,
   demoClinic,

@@ -3,9 +3,9 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { linesOn } from '#core/prescribing/programme/planned-sessions.ts';
 import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
-import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
-import { programmesOf } from '#data/programmes.ts';
-import { takeMorning, takeSession } from '#data/take-entry.ts';
+import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
+import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { programmesOf } from '#data/prescribing/programmes.ts';
 import type { MorningDay, SessionDay } from './diary.ts';
 import { type Followed, setsDone } from './sets.ts';
 

@@ -15,7 +15,7 @@ import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
 import type { CareEvent, Effusion, Swelling } from '#core/record/record.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
-import type { CareProfile, NewPatient } from '#data/people.ts';
+import type { CareProfile, NewPatient } from '#data/patients/people.ts';
 
 /** A measurement without its day: the day is that of the visit. */
 type WithoutDay<M> = M extends unknown ? Omit<M, 'day'> : never;

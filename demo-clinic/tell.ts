@@ -1,5 +1,5 @@
 /** Tells a story: all that happened, in the order of time, through the functions the product uses. */
-import { addPatient, saveProfile } from '#data/people.ts';
+import { addPatient, saveProfile } from '#data/patients/people.ts';
 import { perform } from './clinician.ts';
 import { diaryDays } from './diary.ts';
 import { type Actor, accessAt, type DemoContext, instantOf } from './ground.ts';

@@ -9,8 +9,8 @@ import {
 } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
 import { isZone } from '#data/civil-time.ts';
-import type { Stored } from '#data/known-entries.ts';
-import { takeMorning, takeSession, takeTwoHours } from '#data/take-entry.ts';
+import type { Stored } from '#data/entries/known-entries.ts';
+import { takeMorning, takeSession, takeTwoHours } from '#data/entries/take-entry.ts';
 import { Problem } from './errors.ts';
 import { checked } from './inputs/checked.ts';
 

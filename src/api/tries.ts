@@ -3,7 +3,12 @@
  * waits twice as long as the one before, up to a bound: a delay ends by itself, so nobody can lock
  * somebody else out for good. Counted in memory and kept in the file, so that a restart forgives nobody.
  */
-import { type Count, forgottenAfter, type StoredAttempts, storedNowhere } from '#data/kept-tries.ts';
+import {
+  type Count,
+  forgottenAfter,
+  type StoredAttempts,
+  storedNowhere,
+} from '#data/accounts/stored-attempts.ts';
 
 export interface AttemptRule {
   /** Wrong tries that cost nothing. */

@@ -2,9 +2,9 @@
 import { initTRPC } from '@trpc/server';
 import { z } from 'zod';
 import type { Access } from '#data/access.ts';
-import { digestOfIds, noteRead, noteRefused } from '#data/audit.ts';
-import { mayOpen } from '#data/care-team.ts';
-import { type Patient, patientOf } from '#data/people.ts';
+import { digestOfIds, noteRead, noteRefused } from '#data/audit/audit.ts';
+import { mayOpen } from '#data/patients/care-team.ts';
+import { type Patient, patientOf } from '#data/patients/people.ts';
 import { Problem } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import type { Person } from './person.ts';

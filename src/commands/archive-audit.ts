@@ -5,10 +5,10 @@
  * setting fewer years.
  */
 import { existsSync } from 'node:fs';
-import { archiveBefore, archiveFileOf, auditStoredSince } from '#data/audit-archive.ts';
-import { headsFileOf, readHeads } from '#data/audit-heads.ts';
-import { clinicIds } from '#data/people.ts';
-import { verifyChain } from '#data/verify-chain.ts';
+import { archiveBefore, archiveFileOf, auditStoredSince } from '#data/audit/audit-archive.ts';
+import { headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
+import { verifyChain } from '#data/audit/verify-chain.ts';
+import { clinicIds } from '#data/patients/people.ts';
 import { type Runtime, runtime } from '#server/runtime.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';

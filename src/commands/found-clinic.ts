@@ -4,9 +4,9 @@
  */
 import { randomUUID } from 'node:crypto';
 import { parseArgs } from 'node:util';
+import { addStaff } from '#data/accounts/staff.ts';
 import { dayAt, isZone } from '#data/civil-time.ts';
-import { foundClinic } from '#data/people.ts';
-import { addStaff } from '#data/staff.ts';
+import { foundClinic } from '#data/patients/people.ts';
 import { openRuntime } from '#server/runtime.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';

@@ -7,9 +7,9 @@ import { spawnSync } from 'node:child_process';
 import { appendFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { migrateStore } from '#data/database/migrate.ts';
+import { openFile } from '#data/database/store.ts';
 import { type Trigger, triggersOfSchema } from '#data/schema/triggers.ts';
-import { migrateStore } from '#data/store/migrate.ts';
-import { openFile } from '#data/store/store.ts';
 import { inRoot, root } from './paths.mjs';
 import { CannotGoOn } from './say.mjs';
 

@@ -1,7 +1,7 @@
 /** Works the worklist of every clinic out anew from the record. */
 import { dayAt } from '#data/civil-time.ts';
-import { rebuildWorklist } from '#data/matters.ts';
-import { clinicIds } from '#data/people.ts';
+import { clinicIds } from '#data/patients/people.ts';
+import { rebuildWorklist } from '#data/worklist/worklist-items.ts';
 import { runtime, zoneOf } from '#server/runtime.ts';
 
 export const run = async (args: readonly string[]): Promise<number> => {

@@ -5,11 +5,11 @@
  */
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import { type Heads, headsFileOf, readHeads } from '#data/audit-heads.ts';
+import { type Heads, headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
+import { type Verdict, verifyChain } from '#data/audit/verify-chain.ts';
+import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { clinicIds } from '#data/people.ts';
-import type { Store } from '#data/store/store.ts';
-import { type Verdict, verifyChain } from '#data/verify-chain.ts';
+import { clinicIds } from '#data/patients/people.ts';
 import { keyFrom } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';

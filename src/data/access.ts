@@ -3,7 +3,7 @@
  * query cannot be written without its clinic.
  */
 import type { Day } from '#core/time/day.ts';
-import type { Store } from './store/store.ts';
+import type { Store } from './database/store.ts';
 
 export interface Access {
   readonly store: Store;

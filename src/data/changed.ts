@@ -4,8 +4,8 @@
  * before the transaction commits.
  */
 import type { Access } from './access.ts';
-import { perStore } from './store/held.ts';
-import type { Store } from './store/store.ts';
+import { perStore } from './database/per-store.ts';
+import type { Store } from './database/store.ts';
 
 export interface Subscriber {
   /** What it keeps. */

@@ -1,7 +1,7 @@
 /** Opens a store together with all that is kept up with its records: the one place where subscribers are wired. */
 import { subscribe } from './changed.ts';
-import { rebuildWorklist, refreshWorklistItems } from './matters.ts';
-import { openFile, type Store } from './store/store.ts';
+import { openFile, type Store } from './database/store.ts';
+import { rebuildWorklist, refreshWorklistItems } from './worklist/worklist-items.ts';
 
 export const openStore = (file: string): Store => {
   const store = openFile(file);

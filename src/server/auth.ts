@@ -2,10 +2,10 @@
 import { betterAuth } from 'better-auth';
 import { symmetricEncrypt } from 'better-auth/crypto';
 import { twoFactor } from 'better-auth/plugins/two-factor';
-import { authDatabase, signInState } from '#data/auth-database.ts';
-import { passphraseLength } from '#data/passphrase.ts';
-import type { PhoneContext } from '#data/phones.ts';
-import type { Store } from '#data/store/store.ts';
+import { authDatabase, signInState } from '#data/accounts/auth-database.ts';
+import { passphraseLength } from '#data/accounts/passphrase.ts';
+import type { PhoneContext } from '#data/accounts/phones.ts';
+import type { Store } from '#data/database/store.ts';
 import { passkeySignIn } from './passkey/passkey-sign-in.ts';
 import { passkeyPlace } from './passkey/signed.ts';
 import { phoneSignIn } from './phone-sign-in.ts';

@@ -1,7 +1,7 @@
 /** What a running server does beside answering: keeps audit heads, writes what waits when it ends, keeps words out of its output. */
-import { flushReads } from '#data/audit.ts';
-import { storeHeads } from '#data/audit-heads.ts';
-import { clinicIds } from '#data/people.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import { storeHeads } from '#data/audit/audit-heads.ts';
+import { clinicIds } from '#data/patients/people.ts';
 import type { Runtime } from './runtime.ts';
 import { faultOf, telemetry } from './watch.ts';
 

@@ -2,7 +2,7 @@
 import 'server-only';
 import { parseCookies } from 'better-auth/cookies';
 import { headers } from 'next/headers';
-import { clinicBeforeSignIn } from '#data/phones.ts';
+import { clinicBeforeSignIn } from '#data/accounts/phones.ts';
 import { cookiePrefix } from './auth.ts';
 import { phoneState } from './phone-sign-in.ts';
 import { runtime } from './runtime.ts';

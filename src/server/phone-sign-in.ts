@@ -10,7 +10,7 @@ import {
   type PhoneContext,
   phoneOf,
   tryPin,
-} from '#data/phones.ts';
+} from '#data/accounts/phones.ts';
 
 const cookieName = 'phone';
 /** As long as browsers keep a cookie; each opening begins it anew. */

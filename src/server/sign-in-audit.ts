@@ -1,5 +1,5 @@
 /** What the sign-in library answered, as a row of the clinic's audit chain. */
-import { type Acting, flushReads, noteRefused, noteSignIn } from '#data/audit.ts';
+import { type Acting, flushReads, noteRefused, noteSignIn } from '#data/audit/audit.ts';
 import type { Runtime } from './runtime.ts';
 
 export interface SignInAccount {

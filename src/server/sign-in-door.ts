@@ -3,10 +3,10 @@
  * only from our own pages, held back when tried too often, each sign-in audited.
  */
 import { parseCookies } from 'better-auth/cookies';
-import { accountByEmail, challengedUser } from '#data/auth-database.ts';
-import { flushAttempts, storedAttempts } from '#data/kept-tries.ts';
-import { requiresTwoFactor } from '#data/staff.ts';
-import { perStore } from '#data/store/held.ts';
+import { accountByEmail, challengedUser } from '#data/accounts/auth-database.ts';
+import { requiresTwoFactor } from '#data/accounts/staff.ts';
+import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
+import { perStore } from '#data/database/per-store.ts';
 import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { networkOf } from './network.ts';

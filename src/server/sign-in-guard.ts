@@ -4,7 +4,7 @@
  * asks of this machine in all.
  */
 import { type AttemptLimiter, attemptLimiter } from '#api/tries.ts';
-import { type StoredAttempts, storedNowhere } from '#data/kept-tries.ts';
+import { type StoredAttempts, storedNowhere } from '#data/accounts/stored-attempts.ts';
 import { countMinutes } from './rate.ts';
 
 interface SignInAttempt {

@@ -1,6 +1,6 @@
 /** Start of the server. A file that cannot be used ends the process with the reason. */
-import { lastRecordedAt } from '#data/last-recorded.ts';
-import { clinicIds } from '#data/people.ts';
+import { lastRecordedAt } from '#data/patients/last-recorded.ts';
+import { clinicIds } from '#data/patients/people.ts';
 import { openAccount } from './auth.ts';
 import { type Runtime, runtime } from './runtime.ts';
 

@@ -2,7 +2,7 @@
  * One-time codes already taken: a code looked at over a shoulder opens nothing within its own minute,
  * nor after a restart within it.
  */
-import { type Count, type StoredAttempts, storedNowhere } from '#data/kept-tries.ts';
+import { type Count, type StoredAttempts, storedNowhere } from '#data/accounts/stored-attempts.ts';
 
 /** A code is taken one step early and one late, so it lives for three steps of 30 seconds. */
 const codeLivesFor = 90_000;

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { isFresh, requireFresh } from '#api/fresh-sign-in.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { asPerson } from '#tests/support/callers.ts';

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { settingsOf } from '#data/choices.ts';
-import { decisionsOf } from '#data/decisions.ts';
-import type { Store } from '#data/store/store.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import type { Store } from '#data/database/store.ts';
+import { decisionsOf } from '#data/decision/decisions.ts';
 import { asAdministrator, asPatient, asPerson } from '#tests/support/callers.ts';
 import { accessOf, type Setting, sessionEntry, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { Problem } from '#api/errors.ts';
+import type { Store } from '#data/database/store.ts';
 import { measurement, trainingSession } from '#data/schema/schema.ts';
-import type { Store } from '#data/store/store.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, type Setting, sessionEntry, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { sessionEntry, start, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { dayMs as day, workingPatient } from '#tests/support/working-patient.ts';

@@ -1,8 +1,8 @@
 import { createOTP } from '@better-auth/utils/otp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { noteRead } from '#data/audit.ts';
-import { headsFileOf, readHeads } from '#data/audit-heads.ts';
-import type { Store } from '#data/store/store.ts';
+import { noteRead } from '#data/audit/audit.ts';
+import { headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
+import type { Store } from '#data/database/store.ts';
 import { keepWordsOut, storeHeadsNow } from '#server/keeping.ts';
 import { personOf } from '#server/person.ts';
 import { makeTelemetry } from '#server/watch.ts';

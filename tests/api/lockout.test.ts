@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import type { Store } from '#data/store/store.ts';
 import { guardCodes, guardSignIns } from '#server/sign-in-guard.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import { account, type Browser, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';

@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
-import { flushReads } from '#data/audit.ts';
-import { setTeamMember } from '#data/care-team.ts';
-import { saveSettings } from '#data/choices.ts';
-import { addStaff } from '#data/staff.ts';
-import type { Store } from '#data/store/store.ts';
+import { addStaff } from '#data/accounts/staff.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
+import type { Store } from '#data/database/store.ts';
+import { setTeamMember } from '#data/patients/care-team.ts';
 import { asAdministrator, asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
 import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';

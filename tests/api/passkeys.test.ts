@@ -1,10 +1,10 @@
 /** Passkeys of staff, through the door a browser uses (W3C Web Authentication, level 2, sections 7.1 and 7.2). */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { flushReads } from '#data/audit.ts';
+import { resetStaff, setActive } from '#data/accounts/staff.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { addPatient } from '#data/people.ts';
-import { resetStaff, setActive } from '#data/staff.ts';
-import type { Store } from '#data/store/store.ts';
+import { addPatient } from '#data/patients/people.ts';
 import { passkeyPlace } from '#server/passkey/signed.ts';
 import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
-import { recordConsent } from '#data/consents.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
+import { recordConsent } from '#data/episode/consents.ts';
 import { accessOf, start, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { allNo, profile, workingPatient } from '#tests/support/working-patient.ts';

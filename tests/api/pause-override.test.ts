@@ -1,7 +1,7 @@
 /** A pause is not lifted by whoever finds an open desk. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { flushReads } from '#data/audit.ts';
-import type { Store } from '#data/store/store.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import type { Store } from '#data/database/store.ts';
 import { asPerson } from '#tests/support/callers.ts';
 import { accessOf, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';

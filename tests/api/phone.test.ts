@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { flushReads } from '#data/audit.ts';
-import { isGoodPin } from '#data/phones.ts';
+import { isGoodPin } from '#data/accounts/phones.ts';
+import { flushReads } from '#data/audit/audit.ts';
 import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { asClinician, asPerson } from '#tests/support/callers.ts';

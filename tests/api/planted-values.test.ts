@@ -1,7 +1,7 @@
 /** Marked values in every field of every procedure: none of them may reach a log line or an error answer. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { markedNumber, markedText, type Planting, planted } from '#tests/support/planted.ts';
 import {

@@ -1,9 +1,9 @@
 /** A record handed on as a file: who may, after what, and that it is whole. */
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { flushReads } from '#data/audit.ts';
-import { leftOut } from '#data/record-files.ts';
-import type { Store } from '#data/store/store.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import type { Store } from '#data/database/store.ts';
+import { leftOut } from '#data/patients/record-files.ts';
 import { asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
 import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';

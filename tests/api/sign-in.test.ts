@@ -1,10 +1,10 @@
 import { base32 } from '@better-auth/utils/base32';
 import { createOTP } from '@better-auth/utils/otp';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { flushReads } from '#data/audit.ts';
+import { addStaff, setActive } from '#data/accounts/staff.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { addStaff, setActive } from '#data/staff.ts';
-import type { Store } from '#data/store/store.ts';
 import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';
 import { endpoints } from '#server/sign-in-door.ts';

@@ -4,7 +4,7 @@ import { exercisesOn } from '#api/patient/today-exercise.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Programme } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
-import type { Prescription } from '#data/prescriptions.ts';
+import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import { cuffDose, weightDose } from '#tests/ui/views.ts';
 
 const row = (itemId: string, dose: Dose): Prescription => ({

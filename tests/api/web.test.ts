@@ -1,6 +1,6 @@
 import { NextRequest } from 'next/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { askedTooOften, sessionMinute, strangerMinute } from '#server/rate.ts';
 import { allFiles, codeFiles, textOf } from '#tests/house/repository.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';

@@ -1,7 +1,7 @@
 /** Whatever is written leaves a row of the audit, in the same transaction. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { codeFiles, withoutComments } from '#tests/house/repository.ts';
 import { asAdministrator, asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
@@ -20,9 +20,9 @@ const unwritten: Readonly<Record<string, string>> = {
 
 /** Files of the data layer that write without a row of their own, each with its reason. */
 const unsealed: Readonly<Record<string, string>> = {
-  'src/data/drafts.ts': 'typed and not recorded yet',
-  'src/data/kept-tries.ts': 'counts of wrong tries; the refused sign-in itself is a row',
-  'src/data/matters.ts': 'worked out anew from the record, inside the write that changed it',
+  'src/data/patients/drafts.ts': 'typed and not recorded yet',
+  'src/data/accounts/stored-attempts.ts': 'counts of wrong tries; the refused sign-in itself is a row',
+  'src/data/worklist/worklist-items.ts': 'worked out anew from the record, inside the write that changed it',
 };
 
 let store: Store;

@@ -5,8 +5,8 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { headsFileOf, storeHeads } from '#data/audit-heads.ts';
-import type { Store } from '#data/store/store.ts';
+import { headsFileOf, storeHeads } from '#data/audit/audit-heads.ts';
+import type { Store } from '#data/database/store.ts';
 import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 

@@ -1,12 +1,12 @@
 import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Access } from '#data/access.ts';
-import { appendAudit } from '#data/audit.ts';
-import { archiveBefore, archiveFileOf, auditStoredSince, type Segment } from '#data/audit-archive.ts';
-import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
-import { saveSettings } from '#data/choices.ts';
-import type { Store } from '#data/store/store.ts';
-import { verifyChain } from '#data/verify-chain.ts';
+import { appendAudit } from '#data/audit/audit.ts';
+import { archiveBefore, archiveFileOf, auditStoredSince, type Segment } from '#data/audit/audit-archive.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit/audit-heads.ts';
+import { verifyChain } from '#data/audit/verify-chain.ts';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
+import type { Store } from '#data/database/store.ts';
 import { auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 

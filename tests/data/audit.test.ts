@@ -1,9 +1,9 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { flushReads, noteRead } from '#data/audit.ts';
-import { headsFileOf, readHeads, storeHeads } from '#data/audit-heads.ts';
-import type { Store } from '#data/store/store.ts';
-import { verifyChain } from '#data/verify-chain.ts';
+import { flushReads, noteRead } from '#data/audit/audit.ts';
+import { headsFileOf, readHeads, storeHeads } from '#data/audit/audit-heads.ts';
+import { verifyChain } from '#data/audit/verify-chain.ts';
+import type { Store } from '#data/database/store.ts';
 import { accessOf, auditKey, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 

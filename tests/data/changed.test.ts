@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { addEvent, eventsOf } from '#data/care-events.ts';
 import { subscribe } from '#data/changed.ts';
-import { saveSettings } from '#data/choices.ts';
-import { openFile } from '#data/store/store.ts';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
+import { openFile } from '#data/database/store.ts';
+import { addEvent, eventsOf } from '#data/episode/care-events.ts';
 import { accessOf, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { decisionsOf, replayableDecisions } from '#data/decisions.ts';
-import { recordOf } from '#data/record.ts';
+import type { Store } from '#data/database/store.ts';
+import { decisionsOf, replayableDecisions } from '#data/decision/decisions.ts';
+import { takeMorning, takeSession, takeTwoHours } from '#data/entries/take-entry.ts';
+import { recordOf } from '#data/patients/record.ts';
 import { entryConflict, trainingSession } from '#data/schema/schema.ts';
-import type { Store } from '#data/store/store.ts';
-import { takeMorning, takeSession, takeTwoHours } from '#data/take-entry.ts';
 import {
   morningEntry,
   type Setting,

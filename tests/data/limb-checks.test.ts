@@ -1,9 +1,9 @@
 /** What was seen of fingers or toes, from the phone to the review. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
-import { recordOf } from '#data/record.ts';
+import type { Store } from '#data/database/store.ts';
+import { recordOf } from '#data/patients/record.ts';
 import { trainingSession, worklistItem } from '#data/schema/schema.ts';
-import type { Store } from '#data/store/store.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import {
   accessOf,

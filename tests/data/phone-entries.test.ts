@@ -1,13 +1,13 @@
 /** What this release's entries add: gaps after the work, something new, who typed, a morning given late. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { screeningSheetVersion } from '#core/screening/items.ts';
-import { handleWorklistItem } from '#data/handle-matter.ts';
-import { rebuildWorklist } from '#data/matters.ts';
-import { recordOf } from '#data/record.ts';
+import type { Store } from '#data/database/store.ts';
+import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
+import { recordOf } from '#data/patients/record.ts';
 import { morning, trainingSession, worklistItem } from '#data/schema/schema.ts';
-import { recordScreening } from '#data/screenings.ts';
-import type { Store } from '#data/store/store.ts';
-import { takeMorning, takeSession } from '#data/take-entry.ts';
+import { recordScreening } from '#data/screening/screenings.ts';
+import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
+import { rebuildWorklist } from '#data/worklist/worklist-items.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import {
   accessOf,

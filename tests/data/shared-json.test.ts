@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { saveSettings } from '#data/choices.ts';
-import { replayableDecisions } from '#data/decisions.ts';
-import type { Store } from '#data/store/store.ts';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
+import type { Store } from '#data/database/store.ts';
+import { replayableDecisions } from '#data/decision/decisions.ts';
 import { accessOf, signedExercise, start, twoClinics } from '#tests/support/clinic.ts';
 import { sendSession } from '#tests/support/sore-knee.ts';
 import { freshStore } from '#tests/support/store.ts';

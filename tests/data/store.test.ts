@@ -1,11 +1,11 @@
 import { eq } from 'drizzle-orm';
 import { afterEach, describe, expect, it } from 'vitest';
+import { migrateStore } from '#data/database/migrate.ts';
+import type { Store } from '#data/database/store.ts';
+import { takeSession } from '#data/entries/take-entry.ts';
 import { openStore } from '#data/open-store.ts';
-import { addPatient } from '#data/people.ts';
+import { addPatient } from '#data/patients/people.ts';
 import { audit, patient, trainingSession } from '#data/schema/schema.ts';
-import { migrateStore } from '#data/store/migrate.ts';
-import type { Store } from '#data/store/store.ts';
-import { takeSession } from '#data/take-entry.ts';
 import { sessionEntry, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshFile, freshStore, migrationsFolder } from '#tests/support/store.ts';
 

@@ -1,8 +1,8 @@
 /** Two clinicians at once: the second is told by name, and nothing is overwritten. */
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import { baselinesOf } from '#data/record.ts';
-import { bookingOf } from '#data/review-bookings.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
+import { baselinesOf } from '#data/patients/record.ts';
+import { bookingOf } from '#data/review/review-bookings.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, type Setting, start, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';

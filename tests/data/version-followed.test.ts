@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { addVersion, signPrescription } from '#data/prescribing.ts';
-import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
-import { recordOf } from '#data/record.ts';
+import type { Store } from '#data/database/store.ts';
+import { recordOf } from '#data/patients/record.ts';
+import { addVersion, signPrescription } from '#data/prescribing/prescribing.ts';
+import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { setLog } from '#data/schema/schema.ts';
-import type { Store } from '#data/store/store.ts';
 import { asPatient } from '#tests/support/callers.ts';
 import {
   accessOf,

@@ -2,22 +2,22 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
-import { setBaseline } from '#data/baselines.ts';
-import { addLimit } from '#data/care.ts';
-import { addEvent } from '#data/care-events.ts';
-import { saveSettings } from '#data/choices.ts';
-import { confirmEntry } from '#data/confirm-entry.ts';
-import { respond } from '#data/decision-responses.ts';
-import { decisionsOf } from '#data/decisions.ts';
-import { applyEpisodeChange } from '#data/episode-changes.ts';
-import { episodesOf, openEpisode } from '#data/episodes.ts';
-import { handleWorklistItem } from '#data/handle-matter.ts';
-import { rebuildWorklist, rebuiltWorklistItems } from '#data/matters.ts';
-import { addVersion } from '#data/prescribing.ts';
+import { setBaseline } from '#data/assessment/baselines.ts';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
+import type { Store } from '#data/database/store.ts';
+import { respond } from '#data/decision/decision-responses.ts';
+import { decisionsOf } from '#data/decision/decisions.ts';
+import { confirmEntry } from '#data/entries/confirm-entry.ts';
+import { takeTwoHours } from '#data/entries/take-entry.ts';
+import { addEvent } from '#data/episode/care-events.ts';
+import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
+import { episodesOf, openEpisode } from '#data/episode/episodes.ts';
+import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
+import { addVersion } from '#data/prescribing/prescribing.ts';
 import { trainingSession, worklistItem } from '#data/schema/schema.ts';
-import type { Store } from '#data/store/store.ts';
-import { takeTwoHours } from '#data/take-entry.ts';
-import { worklistPage } from '#data/worklist.ts';
+import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
+import { worklistPage } from '#data/worklist/worklist.ts';
+import { rebuildWorklist, rebuiltWorklistItems } from '#data/worklist/worklist-items.ts';
 import {
   accessOf,
   lowLoadDose,

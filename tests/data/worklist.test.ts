@@ -3,12 +3,12 @@ import type { Day } from '#core/time/day.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { respond } from '#data/decision-responses.ts';
-import { decisionsOf } from '#data/decisions.ts';
-import { storeSession } from '#data/entries.ts';
-import { handleWorklistItem } from '#data/handle-matter.ts';
-import type { Store } from '#data/store/store.ts';
-import { worklistCounts, worklistPage } from '#data/worklist.ts';
+import type { Store } from '#data/database/store.ts';
+import { respond } from '#data/decision/decision-responses.ts';
+import { decisionsOf } from '#data/decision/decisions.ts';
+import { storeSession } from '#data/entries/entries.ts';
+import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
+import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
 import {
   accessOf,
   type Setting,

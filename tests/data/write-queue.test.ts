@@ -1,9 +1,9 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { asc, eq } from 'drizzle-orm';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { connect } from '#data/database/connection.ts';
+import type { Store } from '#data/database/store.ts';
 import { site } from '#data/schema/schema.ts';
-import { connect } from '#data/store/connection.ts';
-import type { Store } from '#data/store/store.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 

@@ -3,14 +3,14 @@ import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { equipmentKinds, householdEquipment } from '#core/exercises/equipment.ts';
 import { nutritionLockRow } from '#core/nutrition/nutrition-lock.ts';
-import { flushReads } from '#data/audit.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import { verifyChain } from '#data/audit/verify-chain.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { lastRecordedAt } from '#data/last-recorded.ts';
-import { patientOf } from '#data/people.ts';
-import { newestScreening } from '#data/screenings.ts';
-import type { Store } from '#data/store/store.ts';
-import { verifyChain } from '#data/verify-chain.ts';
-import { worklistPage } from '#data/worklist.ts';
+import type { Store } from '#data/database/store.ts';
+import { lastRecordedAt } from '#data/patients/last-recorded.ts';
+import { patientOf } from '#data/patients/people.ts';
+import { newestScreening } from '#data/screening/screenings.ts';
+import { worklistPage } from '#data/worklist/worklist.ts';
 import {
   demoClinic,
   demoNow,

@@ -12,7 +12,7 @@ import type { Working } from '#core/calculations/working.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { measuresOf } from '#core/review/load-of-session.ts';
 import { reviewSeries } from '#core/review/series.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { loadDemoClinic } from '#demo/load.ts';
 import { stories } from '#demo/patients.ts';
 import { asClinician } from '#tests/support/callers.ts';

@@ -2,9 +2,9 @@
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { type Decision, decisionsOf } from '#data/decisions.ts';
-import { type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
+import { type Decision, decisionsOf } from '#data/decision/decisions.ts';
+import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { demoClinic, demoNow, otherClinic } from '#demo/clinic.ts';
 import { itemIdOf } from '#demo/clinician.ts';
 import type { DemoTarget } from '#demo/load.ts';

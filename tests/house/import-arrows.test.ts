@@ -158,19 +158,19 @@ describe('every import follows an arrow of the map', () => {
   it.each([
     ['src/core/a.ts', 'zod', false],
     ['src/core/a.ts', 'node:fs', false],
-    ['src/core/a.ts', '#data/people.ts', true],
+    ['src/core/a.ts', '#data/patients/people.ts', true],
     ['src/core/strength/a.ts', '../../data/people.ts', false],
     ['src/data/a.ts', '#api/trpc.ts', false],
     ['src/api/a.ts', 'drizzle-orm', false],
     ['src/api/a.ts', '#ui/words.ts', false],
-    ['src/ui/clinician/a.tsx', '#data/people.ts', false],
+    ['src/ui/clinician/a.tsx', '#data/patients/people.ts', false],
     ['src/ui/clinician/a.tsx', '#api/root.ts', false],
     ['src/ui/clinician/a.tsx', '#ui/patient/today.tsx', false],
     ['src/ui/care/patient/a.tsx', '../answers.ts', true],
     ['src/ui/shared/a.tsx', '#ui/patient/today.tsx', true],
     ['src/data/worklist/queries.ts', './commands.ts', false],
     ['src/ui/patient/a.tsx', 'recharts', false],
-    ['src/app/page.tsx', '#data/people.ts', false],
+    ['src/app/page.tsx', '#data/patients/people.ts', false],
     ['demo-clinic/a.ts', '#api/root.ts', false],
   ])('%s may not import %s', (file, from, isType) => {
     expect(problems(file, [{ from, isType }])).toHaveLength(1);
@@ -179,7 +179,7 @@ describe('every import follows an arrow of the map', () => {
   it.each([
     ['src/ui/clinician/a.tsx', '#api/root.ts', true],
     ['src/ui/clinician/a.tsx', '#api/inputs/from-descriptor.ts', false],
-    ['src/api/a.ts', '#data/people.ts', false],
+    ['src/api/a.ts', '#data/patients/people.ts', false],
     ['src/server/a.ts', '#commands/environment.mjs', false],
   ])('%s may import %s', (file, from, isType) => {
     expect(problems(file, [{ from, isType }])).toEqual([]);

@@ -42,7 +42,7 @@ export const waitingToBeWired: readonly Waiting[] = [
     usedBy: 'The replay of stored decisions: what would other settings have said?',
   },
   {
-    finding: 'src/data/decisions.ts: replayableDecisions',
+    finding: 'src/data/decision/decisions.ts: replayableDecisions',
     usedBy: 'The explanation of one stored decision, and its replay.',
   },
   {

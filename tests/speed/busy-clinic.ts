@@ -1,8 +1,8 @@
 /** A clinic with some weeks of record, entered as phones and clinicians do. */
 
 import { dayAt } from '#data/civil-time.ts';
-import type { Store } from '#data/store/store.ts';
-import { takeMorning, takeSession } from '#data/take-entry.ts';
+import type { Store } from '#data/database/store.ts';
+import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
 import {
   accessOf,
   morningEntry,

@@ -1,7 +1,7 @@
 /** The file answers what is asked all day by indexes, so that a large clinic waits no longer than a small one. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { takeSession } from '#data/take-entry.ts';
-import { worklistCounts, worklistPage } from '#data/worklist.ts';
+import { takeSession } from '#data/entries/take-entry.ts';
+import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf } from '#tests/support/clinic.ts';
 import { type BusyClinic, busyClinic, sessionAt } from './busy-clinic.ts';

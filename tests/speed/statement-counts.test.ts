@@ -1,8 +1,8 @@
 /** What a page asks of the file is a fixed number of statements, however much there is to show. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { flushReads } from '#data/audit.ts';
-import { addPatient } from '#data/people.ts';
-import { takeSession } from '#data/take-entry.ts';
+import { flushReads } from '#data/audit/audit.ts';
+import { takeSession } from '#data/entries/take-entry.ts';
+import { addPatient } from '#data/patients/people.ts';
 import { asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, signedExercise } from '#tests/support/clinic.ts';
 import { type BusyClinic, busyClinic, sessionAt } from './busy-clinic.ts';

@@ -1,5 +1,5 @@
 /** What the file is asked while something runs: each statement in order, on either connection. */
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 
 export const statementsDuring = async (
   store: Store,

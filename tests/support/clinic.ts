@@ -7,10 +7,10 @@ import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
-import { addPatient, foundClinic, saveProfile } from '#data/people.ts';
-import { addVersion, signPrescription } from '#data/prescribing.ts';
-import { recordScreening } from '#data/screenings.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
+import { addPatient, foundClinic, saveProfile } from '#data/patients/people.ts';
+import { addVersion, signPrescription } from '#data/prescribing/prescribing.ts';
+import { recordScreening } from '#data/screening/screenings.ts';
 
 export const zone = 'Europe/Lisbon';
 /** A Monday morning at the clinic. */

@@ -1,6 +1,6 @@
 /** The running product on a test's own store, and a browser with cookies that asks its routes. */
 import { readEnvironment } from '#commands/environment.mjs';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { makeAuth, type NewAccount, openAccount } from '#server/auth.ts';
 import { clinicalClock } from '#server/clock.ts';
 import type { Runtime } from '#server/runtime.ts';

@@ -1,6 +1,6 @@
 /** One session and one morning of a patient with a sore knee, sent at the instant of the access. */
 import type { Access } from '#data/access.ts';
-import { takeMorning, takeSession } from '#data/take-entry.ts';
+import { takeMorning, takeSession } from '#data/entries/take-entry.ts';
 import { morningEntry, sessionEntry } from './clinic.ts';
 
 export interface PrescriptionItem {

@@ -3,9 +3,9 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { migrateStore } from '#data/database/migrate.ts';
+import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { migrateStore } from '#data/store/migrate.ts';
-import type { Store } from '#data/store/store.ts';
 
 export const migrationsFolder = fileURLToPath(new URL('../../drizzle', import.meta.url));
 

@@ -2,7 +2,7 @@
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { dayAt } from '#data/civil-time.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { asClinician, asPatient } from './callers.ts';
 import { accessOf, morningEntry, sessionEntry, start, zone } from './clinic.ts';
 

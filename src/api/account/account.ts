@@ -1,12 +1,17 @@
 /** A person's own sign-in: what it is, where it is open, proving it again, changing the passphrase. */
 import { z } from 'zod';
-import { guessedFirst } from '#data/guessable-passphrase.ts';
-import { flushAttempts, storedAttempts } from '#data/kept-tries.ts';
-import { passkeysOf, removePasskey } from '#data/passkeys.ts';
-import { changePassphrase, passphraseLength, passphraseMatches } from '#data/passphrase.ts';
-import { clinicOf } from '#data/people.ts';
-import { endSignInSessions, noteProof, signInFacts, signInSessions } from '#data/sign-in-sessions.ts';
-import { perStore } from '#data/store/held.ts';
+import { guessedFirst } from '#data/accounts/guessable-passphrase.ts';
+import { passkeysOf, removePasskey } from '#data/accounts/passkeys.ts';
+import { changePassphrase, passphraseLength, passphraseMatches } from '#data/accounts/passphrase.ts';
+import {
+  endSignInSessions,
+  noteProof,
+  signInFacts,
+  signInSessions,
+} from '#data/accounts/sign-in-sessions.ts';
+import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
+import { perStore } from '#data/database/per-store.ts';
+import { clinicOf } from '#data/patients/people.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import type { Person } from '../person.ts';

@@ -1,8 +1,12 @@
 /** What a clinic sets for the care around a dose: the words of its agreements, and who stands in. */
 import { z } from 'zod';
 import { consentKinds } from '#core/episode/consent.ts';
-import { wordingsOf, writeWording } from '#data/consents.ts';
-import { cliniciansOf, coveringClinicianOf, nameCoveringClinician } from '#data/deputies.ts';
+import {
+  cliniciansOf,
+  coveringClinicianOf,
+  nameCoveringClinician,
+} from '#data/clinic/covering-clinicians.ts';
+import { wordingsOf, writeWording } from '#data/episode/consents.ts';
 import { Problem } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 

@@ -1,8 +1,8 @@
 /** The clinic's own numbers: seen by all staff, changed by those who administer it, after a look at the effect. */
 import { z } from 'zod';
-import { digestOfIds, noteRead } from '#data/audit.ts';
-import { namesOf, previewSettings } from '#data/choice-preview.ts';
-import { saveSettings, settingChanges, settingsOf } from '#data/choices.ts';
+import { digestOfIds, noteRead } from '#data/audit/audit.ts';
+import { saveSettings, settingChanges, settingsOf } from '#data/clinic/clinic-settings.ts';
+import { namesOf, previewSettings } from '#data/clinic/settings-preview.ts';
 import { refusedWith } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
 import { effectiveSettings, ownSettings, refusedSettings, settingAreas } from './choice-areas.ts';

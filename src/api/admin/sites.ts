@@ -1,6 +1,6 @@
 /** The clinic's places. */
 import { z } from 'zod';
-import { addSite, closeSite, sitesOf } from '#data/sites.ts';
+import { addSite, closeSite, sitesOf } from '#data/clinic/sites.ts';
 import { Problem } from '../errors.ts';
 import { administratorProcedure, router } from '../trpc.ts';
 

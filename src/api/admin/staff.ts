@@ -1,6 +1,6 @@
 /** The clinic's people, for those who administer it. */
 import { z } from 'zod';
-import { addStaff, type Changed, resetStaff, setActive, setRoles, staffOf } from '#data/staff.ts';
+import { addStaff, type Changed, resetStaff, setActive, setRoles, staffOf } from '#data/accounts/staff.ts';
 import { Problem } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 

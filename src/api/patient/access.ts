@@ -1,5 +1,5 @@
 /** Who opened the patient's record, for the patient. */
-import { accessLog } from '#data/record-openings.ts';
+import { accessLog } from '#data/audit/access-log.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
 export const accessRouter = router({

@@ -2,8 +2,8 @@
 import { z } from 'zod';
 import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/episode/consent.ts';
 import type { Access } from '#data/access.ts';
-import { consentsOf, recordConsent, wordingsOf } from '#data/consents.ts';
-import { clinicOf } from '#data/people.ts';
+import { consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
+import { clinicOf } from '#data/patients/people.ts';
 import { Problem } from '../errors.ts';
 import { patientProcedure, router } from '../trpc.ts';
 

@@ -4,9 +4,9 @@ import { explainToPatient } from '#core/decision/explain.ts';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
-import { decisionsOf } from '#data/decisions.ts';
-import { morningsOf, sessionsOf } from '#data/logs.ts';
-import { type Prescription, prescriptionsOf } from '#data/prescriptions.ts';
+import { decisionsOf } from '#data/decision/decisions.ts';
+import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
+import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { HistoryDay, HistoryView } from './history-view.ts';
 

@@ -1,7 +1,7 @@
 /** What a patient writes to the clinic. People read it; nothing is decided from it. */
 import { z } from 'zod';
-import { messagesSince, patientMessagesOf, sendPatientMessage } from '#data/patient-messages.ts';
-import { clinicOf } from '#data/people.ts';
+import { messagesSince, patientMessagesOf, sendPatientMessage } from '#data/messages/patient-messages.ts';
+import { clinicOf } from '#data/patients/people.ts';
 import { Problem } from '../errors.ts';
 import { patientProcedure, router } from '../trpc.ts';
 

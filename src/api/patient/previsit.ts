@@ -2,9 +2,9 @@
 import { z } from 'zod';
 import { screeningFields } from '#core/record/staff-fields.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
-import { clinicOf } from '#data/people.ts';
-import { newestPreVisit, recordPreVisit } from '#data/pre-visits.ts';
-import { newestScreening } from '#data/screenings.ts';
+import { clinicOf } from '#data/patients/people.ts';
+import { newestPreVisit, recordPreVisit } from '#data/screening/pre-visits.ts';
+import { newestScreening } from '#data/screening/screenings.ts';
 import { checked } from '../inputs/checked.ts';
 import { unknownItems } from '../inputs/screening-items.ts';
 import { patientProcedure, router } from '../trpc.ts';

@@ -3,10 +3,10 @@ import { episodeStatusOn } from '#core/episode/episode-status.ts';
 import { withDefaults } from '#core/prescribing/prescribing-context.ts';
 import { questionsWait } from '#core/screening/pre-visit.ts';
 import type { Access } from '#data/access.ts';
-import { settingsOf } from '#data/choices.ts';
-import { episodesOf } from '#data/episodes.ts';
-import { newestPreVisit } from '#data/pre-visits.ts';
-import { newestScreening } from '#data/screenings.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { episodesOf } from '#data/episode/episodes.ts';
+import { newestPreVisit } from '#data/screening/pre-visits.ts';
+import { newestScreening } from '#data/screening/screenings.ts';
 
 export const questionsWaitFor = async (access: Access, patientId: string): Promise<boolean> => {
   const { state, returned } = episodeStatusOn(await episodesOf(access, patientId), access.day);

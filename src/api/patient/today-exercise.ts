@@ -16,7 +16,7 @@ import { isNewDose } from '#core/prescribing/programme/urine-question.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
-import type { Prescription } from '#data/prescriptions.ts';
+import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import type { TodayExercise } from './today-view.ts';
 
 const mostCareful = (all: readonly Today[]): Today =>

@@ -1,9 +1,9 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
 import type { Suspension } from '#core/episode/suspensions.ts';
 import type { Access } from '#data/access.ts';
-import { proposalsOf } from '#data/decisions.ts';
-import { messagesOf } from '#data/messages.ts';
-import type { Prescription } from '#data/prescriptions.ts';
+import { proposalsOf } from '#data/decision/decisions.ts';
+import { messagesOf } from '#data/messages/messages.ts';
+import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import type { TodayView } from './today-view.ts';
 
 /**

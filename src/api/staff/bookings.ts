@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { Field } from '#core/calculations/describe.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
-import { bookingOf, bookReview } from '#data/review-bookings.ts';
+import { bookingOf, bookReview } from '#data/review/review-bookings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';

@@ -8,6 +8,8 @@ import {
   preApprovalFields,
 } from '#core/episode/care-fields.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { evaluateRecord } from '#data/decision/evaluate.ts';
+import { addEvent, eventsOf } from '#data/episode/care-events.ts';
 import {
   addLimit,
   liftLimit,
@@ -15,10 +17,8 @@ import {
   preApprovalsOf,
   signPreApproval,
   withdrawPreApproval,
-} from '#data/care.ts';
-import { addEvent, eventsOf } from '#data/care-events.ts';
-import { evaluateRecord } from '#data/evaluate.ts';
-import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
+} from '#data/episode/limits-and-pre-approvals.ts';
+import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';

@@ -1,8 +1,8 @@
 /** Agreements as a clinician sees and writes them down. */
 import { z } from 'zod';
 import { consentKinds, isGiven } from '#core/episode/consent.ts';
-import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/consents.ts';
-import { clinicOf } from '#data/people.ts';
+import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
+import { clinicOf } from '#data/patients/people.ts';
 import { Problem } from '../errors.ts';
 import { recordProcedure, router } from '../trpc.ts';
 

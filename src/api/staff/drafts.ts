@@ -1,6 +1,6 @@
 /** Unfinished work on a form, kept on the server for the person who began it. */
 import { z } from 'zod';
-import { draftOf, dropDraft, saveDraft } from '#data/drafts.ts';
+import { draftOf, dropDraft, saveDraft } from '#data/patients/drafts.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
 const form = z.enum(['first-visit', 'pre-visit', 'handover']);

@@ -7,7 +7,7 @@ import { z } from 'zod';
 import { entryFormat } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
 import { instantAt } from '#data/civil-time.ts';
-import { clinicOf } from '#data/people.ts';
+import { clinicOf } from '#data/patients/people.ts';
 import { Problem } from '../errors.ts';
 import { take, told } from '../take-entries.ts';
 import { recordProcedure, router } from '../trpc.ts';

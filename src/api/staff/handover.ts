@@ -3,9 +3,9 @@ import { z } from 'zod';
 import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
-import { decisionById } from '#data/decisions.ts';
-import { cliniciansOf, ownPause } from '#data/deputies.ts';
-import { handoverFor } from '#data/handover.ts';
+import { cliniciansOf, ownPause } from '#data/clinic/covering-clinicians.ts';
+import { decisionById } from '#data/decision/decisions.ts';
+import { handoverFor } from '#data/episode/handover.ts';
 import { Problem, refusedWith } from '../errors.ts';
 import { recordProcedure, router } from '../trpc.ts';
 

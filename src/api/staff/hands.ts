@@ -1,7 +1,7 @@
 /** Tests that need hands on the patient are locked during an appointment at a distance. */
 import { type HandsOnTest, lockedTest } from '#core/episode/remote-visit.ts';
 import type { Access } from '#data/access.ts';
-import { visitNow } from '#data/visits.ts';
+import { visitNow } from '#data/episode/visits.ts';
 import { refusedWith } from '../errors.ts';
 
 export const requireHandsOnTest = async (

@@ -1,10 +1,10 @@
 /** What was measured over the course of care, and the goals set with the patient. */
 import { z } from 'zod';
 import { goalConsistent, goalFields, goalsFrom } from '#core/episode/goals.ts';
-import { episodesOf } from '#data/episodes.ts';
-import { goalStepsOf, recordGoalStep } from '#data/goals.ts';
-import { measurementsOf } from '#data/measurements.ts';
-import { effusionsOf } from '#data/record.ts';
+import { goalStepsOf, recordGoalStep } from '#data/assessment/goals.ts';
+import { measurementsOf } from '#data/assessment/measurements.ts';
+import { episodesOf } from '#data/episode/episodes.ts';
+import { effusionsOf } from '#data/patients/record.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 

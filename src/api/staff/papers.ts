@@ -1,6 +1,6 @@
 /** What the letter and the sheet at the end of care are put together from. */
 import { z } from 'zod';
-import { documentFactsFor } from '#data/papers.ts';
+import { documentFactsFor } from '#data/episode/documents.ts';
 import { recordProcedure, router } from '../trpc.ts';
 
 export const documentsRouter = router({

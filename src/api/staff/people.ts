@@ -3,8 +3,8 @@ import { z } from 'zod';
 import { householdEquipment } from '#core/exercises/equipment.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { careProfileFields, newPatientConsistent, newPatientFields } from '#core/record/staff-fields.ts';
-import { setTeamMember } from '#data/care-team.ts';
-import { addPatient, patientsOf, saveProfile } from '#data/people.ts';
+import { setTeamMember } from '#data/patients/care-team.ts';
+import { addPatient, patientsOf, saveProfile } from '#data/patients/people.ts';
 import { checked } from '../inputs/checked.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
 

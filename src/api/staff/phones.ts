@@ -1,6 +1,6 @@
 /** Invitations for a patient, and the phones enrolled by them. */
 import { z } from 'zod';
-import { endPhone, invitationsOf, invite, phonesOf, withdrawInvitation } from '#data/invitations.ts';
+import { endPhone, invitationsOf, invite, phonesOf, withdrawInvitation } from '#data/accounts/invitations.ts';
 import { Problem } from '../errors.ts';
 import { recordProcedure, router } from '../trpc.ts';
 

@@ -14,8 +14,8 @@ import {
   proposePrescription,
 } from '#core/prescribing/propose.ts';
 import type { Access } from '#data/access.ts';
-import { prescribingContextFor } from '#data/ground.ts';
-import type { Patient } from '#data/people.ts';
+import type { Patient } from '#data/patients/people.ts';
+import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { Problem, refusedWith } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 

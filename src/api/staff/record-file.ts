@@ -1,8 +1,8 @@
 /** The record as a file, for the patient or somebody the patient names: with agreement and a fresh sign-in. */
 import { z } from 'zod';
 import { isGiven } from '#core/episode/consent.ts';
-import { consentsOf } from '#data/consents.ts';
-import { giveRecordFile, handedOn } from '#data/record-files.ts';
+import { consentsOf } from '#data/episode/consents.ts';
+import { giveRecordFile, handedOn } from '#data/patients/record-files.ts';
 import { Problem } from '../errors.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
 

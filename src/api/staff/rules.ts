@@ -3,8 +3,8 @@
 import { engineRules, engineVersion } from '#core/decision/rules/table.ts';
 import { engineSettings, engineSettingValues } from '#core/decision/settings.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
-import { settingsOf } from '#data/choices.ts';
-import { overrideCounts } from '#data/overrides.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { overrideCounts } from '#data/decision/overrides.ts';
 import { clinicianProcedure, router } from '../trpc.ts';
 
 export const rulesRouter = router({

@@ -3,8 +3,13 @@ import { z } from 'zod';
 import { clearanceFields, screeningFields } from '#core/record/staff-fields.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
-import { prescribingContextFor } from '#data/ground.ts';
-import { newestScreening, recordClearance, recordScreening, screeningsOf } from '#data/screenings.ts';
+import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
+import {
+  newestScreening,
+  recordClearance,
+  recordScreening,
+  screeningsOf,
+} from '#data/screening/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { unknownItems } from '../inputs/screening-items.ts';

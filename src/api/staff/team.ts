@@ -1,15 +1,15 @@
 /** The care team of a patient, and opening a record from outside it. */
 import { z } from 'zod';
+import { colleaguesOf } from '#data/accounts/staff.ts';
+import { sitesOf } from '#data/clinic/sites.ts';
 import {
   emergencyAccessesForMe,
   emergencyAccessesOf,
   openWithReason,
   setTeamMember,
   teamOf,
-} from '#data/care-team.ts';
-import { setSite, siteOf } from '#data/patient-sites.ts';
-import { sitesOf } from '#data/sites.ts';
-import { colleaguesOf } from '#data/staff.ts';
+} from '#data/patients/care-team.ts';
+import { setSite, siteOf } from '#data/patients/patient-sites.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, nameProcedure, recordProcedure, router } from '../trpc.ts';
 

@@ -11,8 +11,8 @@ import {
 import { limbs, sides } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { daysBetween, isDay } from '#core/time/day.ts';
-import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/home-gate.ts';
-import { beginVisit, visitNow, visitsOf } from '#data/visits.ts';
+import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/episode/home-eligibility.ts';
+import { beginVisit, visitNow, visitsOf } from '#data/episode/visits.ts';
 import { refusedWith } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';

@@ -4,9 +4,9 @@ import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions
 import { type ProgrammeValues, programmeDefaults } from '#core/prescribing/programme/session-length.ts';
 import { refusedIn, weekPlan } from '#core/prescribing/programme/week-plan.ts';
 import type { Access } from '#data/access.ts';
-import { settingsOf } from '#data/choices.ts';
-import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
-import { saveProgramme } from '#data/programmes.ts';
+import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { saveProgramme } from '#data/prescribing/programmes.ts';
 import { Problem } from '../errors.ts';
 
 export const planningValues = async (access: Access): Promise<ProgrammeValues> => {

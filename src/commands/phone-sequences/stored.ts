@@ -1,5 +1,5 @@
 /** What stands in the file, read beside the running server. */
-import { connect } from '#data/store/connection.ts';
+import { connect } from '#data/database/connection.ts';
 
 export const read = <R>(file: string, question: string, ...values: readonly string[]): readonly R[] => {
   const { client } = connect(file);

@@ -3,11 +3,11 @@ import { createAuthEndpoint, getSessionFromCtx } from 'better-auth/api';
 import { setSessionCookie } from 'better-auth/cookies';
 import { z } from 'zod';
 import { isFresh } from '#api/fresh-sign-in.ts';
-import { noteRefused } from '#data/audit.ts';
-import { storedAttempts } from '#data/kept-tries.ts';
-import { addPasskey, notePasskeyUse, passkeyById } from '#data/passkeys.ts';
-import { perStore } from '#data/store/held.ts';
-import type { Store } from '#data/store/store.ts';
+import { addPasskey, notePasskeyUse, passkeyById } from '#data/accounts/passkeys.ts';
+import { storedAttempts } from '#data/accounts/stored-attempts.ts';
+import { noteRefused } from '#data/audit/audit.ts';
+import { perStore } from '#data/database/per-store.ts';
+import type { Store } from '#data/database/store.ts';
 import { rememberCodes } from '../used-codes.ts';
 import { challengeMs, consumeChallenge, makeChallenge } from './challenge.ts';
 import {

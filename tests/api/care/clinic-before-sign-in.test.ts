@@ -1,7 +1,7 @@
 /** Whose hours are shown before anybody signs in: those of the phone's clinic, or of the only one; never a guess. */
 import { expect, it } from 'vitest';
-import { foundClinic } from '#data/people.ts';
-import { clinicBeforeSignIn } from '#data/phones.ts';
+import { clinicBeforeSignIn } from '#data/accounts/phones.ts';
+import { foundClinic } from '#data/patients/people.ts';
 import { asClinician } from '#tests/support/callers.ts';
 import { twoClinics } from '#tests/support/clinic.ts';
 import { browser, testRuntime } from '#tests/support/server.ts';

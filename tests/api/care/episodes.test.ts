@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { addDays } from '#core/time/day.ts';
-import { saveProgramme } from '#data/programmes.ts';
-import { recordOf } from '#data/record.ts';
+import { recordOf } from '#data/patients/record.ts';
+import { saveProgramme } from '#data/prescribing/programmes.ts';
 import { trainingSession } from '#data/schema/schema.ts';
 import { morningEntry, sessionEntry } from '#tests/support/clinic.ts';
 import { type CareSetting, careSetting, change, episode, firstDay, inCare } from './setting.ts';

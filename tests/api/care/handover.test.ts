@@ -1,7 +1,7 @@
 /** The page for the colleague, who looks after a pause, and who takes over unacknowledged danger. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { addDays } from '#core/time/day.ts';
-import { saveSettings } from '#data/choices.ts';
+import { saveSettings } from '#data/clinic/clinic-settings.ts';
 import { sessionEntry } from '#tests/support/clinic.ts';
 import {
   type CareSetting,

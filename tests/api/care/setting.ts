@@ -1,9 +1,9 @@
 /** A patient with one signed exercise, acted on at chosen days through the procedures. */
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
+import { addStaff } from '#data/accounts/staff.ts';
 import { instantAt } from '#data/civil-time.ts';
-import { addStaff } from '#data/staff.ts';
-import type { Store } from '#data/store/store.ts';
+import type { Store } from '#data/database/store.ts';
 import { asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
 import { accessOf, signedExercise, start, twoClinics, zone } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';

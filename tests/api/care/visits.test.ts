@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
-import { addPatient } from '#data/people.ts';
+import { addPatient } from '#data/patients/people.ts';
 import { screening } from '#data/schema/schema.ts';
 import { type CareSetting, careSetting, firstDay, worklistItemsOf } from './setting.ts';
 

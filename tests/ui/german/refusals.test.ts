@@ -1,7 +1,7 @@
 /** What the server answers a patient who signs in, or changes the own sign-in, is told in German. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { guessedFirst } from '#data/guessable-passphrase.ts';
+import { guessedFirst } from '#data/accounts/guessable-passphrase.ts';
 import { refusalSentences } from '#ui/words/german/sentences/refusals.ts';
 import { translateToGerman } from '#ui/words/german.ts';
 import { wrongWith } from './left-in-english.ts';
@@ -17,7 +17,7 @@ const files = [
   'src/server/phone-sign-in.ts',
   'src/server/requests.ts',
   'src/server/sign-in-door.ts',
-  'src/data/guessable-passphrase.ts',
+  'src/data/accounts/guessable-passphrase.ts',
   'src/ui/account/call.ts',
 ];
 

@@ -8,11 +8,11 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import path from 'node:path';
 import { setImmediate as turn } from 'node:timers/promises';
 import type { Access } from '#data/access.ts';
-import { evaluateRecord } from '#data/evaluate.ts';
+import { migrateStore } from '#data/database/migrate.ts';
+import type { Store } from '#data/database/store.ts';
+import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { openStore } from '#data/open-store.ts';
-import { foundClinic } from '#data/people.ts';
-import { migrateStore } from '#data/store/migrate.ts';
-import type { Store } from '#data/store/store.ts';
+import { foundClinic } from '#data/patients/people.ts';
 import { type Seeded, seeded } from '../../engine-trials/seeded.ts';
 import { inRoot } from '../../paths.mjs';
 import { say } from '../../say.mjs';

@@ -1,5 +1,5 @@
 /** Rows written straight to a table, many to a statement. The table's own CHECKs still hold for each. */
-import type { Connection } from '#data/store/connection.ts';
+import type { Connection } from '#data/database/connection.ts';
 
 export type Client = Connection['client'];
 export type Value = string | number | null;

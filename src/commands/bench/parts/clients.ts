@@ -1,5 +1,5 @@
 /** Fifty people saving at once, each the next session as soon as the last is acknowledged. */
-import { takeSession } from '#data/take-entry.ts';
+import { takeSession } from '#data/entries/take-entry.ts';
 import { accessTo } from '../group/make-group.ts';
 import { patientId } from '../group/plan.ts';
 import { percentileOf } from '../pairs.ts';

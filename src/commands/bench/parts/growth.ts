@@ -2,10 +2,10 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Access } from '#data/access.ts';
+import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { engineWindowDays, recordOf } from '#data/record.ts';
-import type { Store } from '#data/store/store.ts';
-import { worklistCounts } from '#data/worklist.ts';
+import { engineWindowDays, recordOf } from '#data/patients/record.ts';
+import { worklistCounts } from '#data/worklist/worklist.ts';
 import { accessTo, benchFolder, groupFile } from '../group/make-group.ts';
 import { patientId } from '../group/plan.ts';
 import { growthPicture } from '../growth-picture.ts';

@@ -1,12 +1,12 @@
 /** A patient's record and the review picture's data against the same rows read raw. */
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
-import { responsesOf } from '#data/decision-responses.ts';
-import { decisionsOf, proposalsOf } from '#data/decisions.ts';
-import { messagesOf } from '#data/messages.ts';
+import { responsesOf } from '#data/decision/decision-responses.ts';
+import { decisionsOf, proposalsOf } from '#data/decision/decisions.ts';
+import { messagesOf } from '#data/messages/messages.ts';
 import { openStore } from '#data/open-store.ts';
-import { prescriptionsOf } from '#data/prescriptions.ts';
-import { recordOf } from '#data/record.ts';
+import { recordOf } from '#data/patients/record.ts';
+import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { accessTo, groupFile } from '../group/make-group.ts';
 import { patientId } from '../group/plan.ts';
 import { measurePairs } from '../pairs.ts';

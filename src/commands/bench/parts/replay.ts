@@ -5,7 +5,7 @@ import type { PatientRecord } from '#core/record/record.ts';
 import { addDays, daysBetween } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
-import { recordOf } from '#data/record.ts';
+import { recordOf } from '#data/patients/record.ts';
 import { say } from '../../say.mjs';
 import { accessTo, groupFile } from '../group/make-group.ts';
 import { dayOf, type GroupPlan, intake, now, patientId } from '../group/plan.ts';

@@ -4,9 +4,9 @@
  */
 import type { SessionEntry } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
-import { storeSession } from '#data/entries.ts';
-import type { Store } from '#data/store/store.ts';
-import { takeSession } from '#data/take-entry.ts';
+import type { Store } from '#data/database/store.ts';
+import { storeSession } from '#data/entries/entries.ts';
+import { takeSession } from '#data/entries/take-entry.ts';
 import { accessTo } from '../group/make-group.ts';
 import { patientId } from '../group/plan.ts';
 import { leastPairs, pairedOf } from '../pairs.ts';

@@ -4,9 +4,9 @@ import { constants, copyFileSync } from 'node:fs';
 import path from 'node:path';
 import { entryFormat, type SessionEntry } from '#core/record/entries.ts';
 import type { Access } from '#data/access.ts';
+import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { inForce, prescriptionsOf } from '#data/prescriptions.ts';
-import type { Store } from '#data/store/store.ts';
+import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { benchFolder, groupFile, removeFile } from '../group/make-group.ts';
 import { dayOf, type GroupPlan, jointsOf, now, patientId, zone } from '../group/plan.ts';
 

@@ -1,7 +1,7 @@
 /** A page of the worklist against the same rows read raw. */
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
-import { worklistCounts, worklistPage } from '#data/worklist.ts';
+import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
 import { accessTo, groupFile } from '../group/make-group.ts';
 import type { Client } from '../group/raw-rows.ts';
 import { measurePairs, medianOf } from '../pairs.ts';

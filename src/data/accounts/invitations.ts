@@ -1,0 +1,159 @@
+/**
+ * Invitations a clinic hands to a patient. The code is shown once and only its seal is kept, made
+ * with a key outside the file: a copy of the file gives nobody a code.
+ */
+import { createHmac, randomUUID } from 'node:crypto';
+import { and, desc, eq, gt, isNull } from 'drizzle-orm';
+import { recordKeepingSettings } from '#core/record/settings.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { settingValue } from '../clinic/clinic-settings.ts';
+import { authSession, device, invitation } from '../schema/schema.ts';
+import { randomCode } from './passphrase.ts';
+
+/** Typed by sore fingers: small letters, spaces and the letters that stand for a digit are taken. */
+const readCode = (typed: string): string =>
+  typed.toUpperCase().replace(/[\s-]/g, '').replace(/O/g, '0').replace(/[IL]/g, '1');
+
+export const codeSeal = (key: Uint8Array, typed: string): string =>
+  createHmac('sha256', key)
+    .update(`invitation ${readCode(typed)}`)
+    .digest('hex');
+
+export interface Invitation {
+  readonly id: string;
+  readonly madeAt: number;
+  readonly expiresAt: number;
+  readonly state: 'open' | 'used' | 'withdrawn' | 'run-out';
+}
+
+/** 50 bits, used once, for some days. Earlier open invitations of the patient are withdrawn. */
+export const invite = async (
+  access: Access,
+  patientId: string,
+): Promise<{ readonly code: string; readonly expiresAt: number }> => {
+  const days = await settingValue(access, recordKeepingSettings, 'invitation-days');
+  const code = randomCode(2);
+  const madeAt = Date.now();
+  const expiresAt = madeAt + days * 86_400_000;
+  await access.store.write(async (tx) => {
+    const own = and(eq(invitation.clinicId, access.clinicId), eq(invitation.patientId, patientId));
+    await tx
+      .update(invitation)
+      .set({ withdrawnAt: madeAt })
+      .where(
+        and(own, isNull(invitation.usedAt), isNull(invitation.withdrawnAt), gt(invitation.expiresAt, madeAt)),
+      );
+    const id = randomUUID();
+    await tx.insert(invitation).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      codeDigest: codeSeal(access.auditKey, code),
+      madeAt,
+      madeBy: access.actorId,
+      expiresAt,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'invitation',
+      subjectId: id,
+      patientId,
+      detail: { days },
+    });
+  });
+  return { code, expiresAt };
+};
+
+export const invitationsOf = async (access: Access, patientId: string): Promise<readonly Invitation[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(invitation)
+    .where(and(eq(invitation.clinicId, access.clinicId), eq(invitation.patientId, patientId)))
+    .orderBy(desc(invitation.madeAt));
+  return rows.map((row) => ({
+    id: row.id,
+    madeAt: row.madeAt,
+    expiresAt: row.expiresAt,
+    state: row.usedAt
+      ? 'used'
+      : row.withdrawnAt
+        ? 'withdrawn'
+        : row.expiresAt <= Date.now()
+          ? 'run-out'
+          : 'open',
+  }));
+};
+
+export const withdrawInvitation = (access: Access, patientId: string, id: string): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const withdrawn = await tx
+      .update(invitation)
+      .set({ withdrawnAt: Date.now() })
+      .where(
+        and(
+          eq(invitation.clinicId, access.clinicId),
+          eq(invitation.patientId, patientId),
+          eq(invitation.id, id),
+          isNull(invitation.usedAt),
+          isNull(invitation.withdrawnAt),
+          gt(invitation.expiresAt, Date.now()),
+        ),
+      )
+      .returning({ id: invitation.id });
+    if (withdrawn.length === 0) return false;
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'invitation-withdrawn',
+      subjectId: id,
+      patientId,
+    });
+    return true;
+  });
+
+export interface Phone {
+  readonly id: string;
+  readonly enrolledAt: number;
+  readonly lastUsedAt: number | null;
+  readonly state: 'in-use' | 'no-pin-yet' | 'too-many-tries' | 'ended';
+}
+
+export const phonesOf = async (access: Access, patientId: string): Promise<readonly Phone[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(device)
+    .where(and(eq(device.clinicId, access.clinicId), eq(device.patientId, patientId)))
+    .orderBy(desc(device.enrolledAt));
+  return rows.map((row) => ({
+    id: row.id,
+    enrolledAt: row.enrolledAt,
+    lastUsedAt: row.lastUsedAt,
+    state: row.endedAt
+      ? 'ended'
+      : row.wrongAttempts >= 5
+        ? 'too-many-tries'
+        : row.pinHash
+          ? 'in-use'
+          : 'no-pin-yet',
+  }));
+};
+
+/** A phone that was lost: its PIN opens nothing any more and its sign-ins end. */
+export const endPhone = (access: Access, patientId: string, id: string): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const own = and(
+      eq(device.clinicId, access.clinicId),
+      eq(device.patientId, patientId),
+      eq(device.id, id),
+      isNull(device.endedAt),
+    );
+    const ended = await tx
+      .update(device)
+      .set({ endedAt: Date.now() })
+      .where(own)
+      .returning({ id: device.id });
+    if (ended.length === 0) return false;
+    await tx.delete(authSession).where(eq(authSession.deviceId, id));
+    await appendAudit(tx, access, { act: 'write', subject: 'phone-ended', subjectId: id, patientId });
+    return true;
+  });

@@ -1,0 +1,132 @@
+/** Measurements, each an append-only row. */
+import { randomUUID } from 'node:crypto';
+import { asc } from 'drizzle-orm';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Effusion } from '#core/record/record.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { effusionTest, measurement } from '../schema/schema.ts';
+
+export type RecordedMeasurement = Measurement & {
+  readonly id: string;
+  readonly recordedAt: number;
+  readonly recordedBy: string;
+  readonly confirmed: boolean;
+};
+
+/** The figure by which two measurements of one kind are compared. */
+const figureOf = (row: Measurement): number => {
+  switch (row.kind) {
+    case 'body-mass':
+      return row.massKg;
+    case 'stature':
+      return row.statureCm;
+    case 'body-fat':
+      return row.bodyFatPercent;
+    case 'blood-pressure':
+      return row.systolicMmhg;
+    case 'limb-circumference':
+      return row.circumferenceCm;
+    case 'limb-occlusion-pressure':
+      return Math.min(row.firstMmhg, row.secondMmhg);
+    case 'ankle-brachial-index':
+      return Math.max(row.dorsalisPedisMmhg, row.posteriorTibialMmhg);
+    case 'repetitions-to-failure':
+      return row.loadKg;
+    case 'chair-stand-30s':
+      return row.stands;
+    case 'timed-up-and-go':
+      return row.seconds;
+    case 'grip':
+      return row.forceKg;
+    case 'isometric-force':
+      return row.forceN;
+    case 'joint-counts':
+      return row.tender + row.swollen + row.patientGlobal + row.clinicianGlobal;
+    case 'patient-chosen-activity':
+      return row.score;
+  }
+};
+
+const measurementRows = patientQuery((db) =>
+  db
+    .select()
+    .from(measurement)
+    .where(ofPatient(measurement))
+    .orderBy(asc(measurement.day), asc(measurement.recordedAt)),
+);
+
+/** Oldest first. */
+export const measurementsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedMeasurement[]> => {
+  const rows = await measurementRows(access, patientId);
+  return rows.map((row) => ({
+    ...row.value,
+    id: row.id,
+    recordedAt: row.recordedAt,
+    recordedBy: row.recordedBy,
+    confirmed: row.confirmed,
+  }));
+};
+
+export const recordMeasurement = (
+  access: Access,
+  patientId: string,
+  row: Measurement,
+  confirmed: boolean,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(measurement).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      day: row.day,
+      kind: row.kind,
+      value: row,
+      figure: figureOf(row),
+      confirmed,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'measurement',
+      subjectId: id,
+      patientId,
+      detail: { kind: row.kind },
+    });
+    return id;
+  });
+
+export const recordEffusion = (
+  access: Access,
+  patientId: string,
+  joint: Joint,
+  grade: Effusion,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(effusionTest).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      joint,
+      grade,
+      day: access.day,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'effusion-test',
+      subjectId: id,
+      patientId,
+      detail: { joint },
+    });
+    return id;
+  });

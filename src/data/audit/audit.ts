@@ -1,0 +1,124 @@
+/** The audit chain: writes are sealed in their own transaction, reads are queued and flushed within a second. */
+import { createHash, createHmac } from 'node:crypto';
+import { desc } from 'drizzle-orm';
+import type { Access } from '../access.ts';
+import type { Db } from '../database/connection.ts';
+import { insertRows } from '../database/insert-rows.ts';
+import { perStore } from '../database/per-store.ts';
+import { ofClinic, prepared } from '../database/prepared.ts';
+import type { Store } from '../database/store.ts';
+import { audit } from '../schema/schema.ts';
+
+export interface Entry {
+  readonly act: 'read' | 'write' | 'sign-in' | 'refused';
+  readonly subject: string;
+  readonly subjectId?: string | null;
+  readonly patientId?: string | null;
+  /** Field names, counts, digests of ids. Never a value of the record. */
+  readonly detail?: Readonly<Record<string, unknown>>;
+}
+
+export type AuditRow = typeof audit.$inferSelect;
+
+/** The bytes a seal covers, in fixed order. */
+const canonical = (row: Omit<AuditRow, 'seal'>): string =>
+  JSON.stringify([
+    row.clinicId,
+    row.sequence,
+    row.at,
+    row.actorId,
+    row.act,
+    row.subject,
+    row.subjectId,
+    row.patientId,
+    row.detail,
+    row.previous,
+  ]);
+
+export const sealOf = (key: Uint8Array, row: Omit<AuditRow, 'seal'>): string =>
+  createHmac('sha256', key).update(canonical(row)).digest('hex');
+
+/** What the first row of a chain follows. */
+export const chainRoot = '0'.repeat(64);
+
+/** What a row needs to know of who acts. */
+export type Acting = Pick<Access, 'store' | 'auditKey' | 'clinicId' | 'actorId' | 'now'>;
+
+const lastOfChain = prepared((db) =>
+  db
+    .select({ sequence: audit.sequence, seal: audit.seal })
+    .from(audit)
+    .where(ofClinic(audit))
+    .orderBy(desc(audit.sequence))
+    .limit(1),
+);
+
+/** Adds a sealed row inside the caller's transaction. */
+export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
+  const [last] = await lastOfChain(tx, { clinicId: access.clinicId });
+  const row: Omit<AuditRow, 'seal'> = {
+    clinicId: access.clinicId,
+    sequence: (last?.sequence ?? 0) + 1,
+    at: access.now,
+    actorId: access.actorId,
+    act: entry.act,
+    subject: entry.subject,
+    subjectId: entry.subjectId ?? null,
+    patientId: entry.patientId ?? null,
+    detail: entry.detail ?? {},
+    previous: last?.seal ?? chainRoot,
+  };
+  insertRows(tx, audit, [{ ...row, seal: sealOf(access.auditKey, row) }]);
+};
+
+interface Pending {
+  readonly access: Acting;
+  readonly entry: Entry;
+}
+
+interface Queue {
+  readonly pending: Pending[];
+  timer: NodeJS.Timeout | null;
+}
+
+const queueOf = perStore('audit-queue', (): Queue => ({ pending: [], timer: null }));
+
+/** Writes all queued read rows of a store in one transaction. */
+export const flushReads = async (store: Store): Promise<number> => {
+  const queue = queueOf(store);
+  if (queue.timer) clearTimeout(queue.timer);
+  queue.timer = null;
+  const batch = queue.pending.splice(0);
+  if (batch.length === 0) return 0;
+  await store.write(async (tx) => {
+    for (const { access, entry } of batch) await appendAudit(tx, access, entry);
+  });
+  return batch.length;
+};
+
+/** Notes what wrote nothing itself. A crash may lose up to a second of these rows, never of writes. */
+const noteSoon = (access: Acting, entry: Entry): void => {
+  const queue = queueOf(access.store);
+  queue.pending.push({ access, entry });
+  if (queue.timer) return;
+  queue.timer = setTimeout(() => {
+    flushReads(access.store).catch(() => undefined);
+  }, 500);
+  queue.timer.unref();
+};
+
+/** Notes that a record or list was opened. */
+export const noteRead = (access: Acting, entry: Omit<Entry, 'act'>): void =>
+  noteSoon(access, { ...entry, act: 'read' });
+
+/** Notes that somebody asked for what is not theirs. */
+export const noteRefused = (access: Acting, entry: Omit<Entry, 'act'>): void =>
+  noteSoon(access, { ...entry, act: 'refused' });
+
+/** Notes a sign-in, a sign-out or a change of what somebody signs in with. */
+export const noteSignIn = (access: Acting, entry: Omit<Entry, 'act'>): void =>
+  noteSoon(access, { ...entry, act: 'sign-in' });
+
+/** Digest of the ids a list page showed, so that a row can be checked without holding them. */
+export const digestOfIds = (ids: readonly string[]): string =>
+  createHash('sha256').update(ids.join('\n')).digest('hex').slice(0, 32);

@@ -1,0 +1,87 @@
+/** The clinic's own numbers, as versions. */
+import { randomUUID } from 'node:crypto';
+import { desc, eq } from 'drizzle-orm';
+import type { ClinicSetting, SettingValues } from '#core/sources/clinic-setting.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { clinicChanged } from '../changed.ts';
+import { ofClinic, prepared } from '../database/prepared.ts';
+import { clinicSettingsVersion } from '../schema/schema.ts';
+
+const newestSettings = prepared((db) =>
+  db
+    .select({ settings: clinicSettingsVersion.settings })
+    .from(clinicSettingsVersion)
+    .where(ofClinic(clinicSettingsVersion))
+    .orderBy(desc(clinicSettingsVersion.version))
+    .limit(1),
+);
+
+/** Values the clinic has set; those it has not set are left out and take their defaults. */
+export const settingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<SettingValues> => {
+  const [row] = await newestSettings(access.store.read, { clinicId: access.clinicId });
+  return row?.settings ?? {};
+};
+
+/** One number as it holds now: the clinic's own, or the default of the list it stands in. */
+export const settingValue = async (
+  access: Pick<Access, 'store' | 'clinicId'>,
+  list: readonly ClinicSetting[],
+  id: string,
+): Promise<number> => {
+  const setting = list.find((one) => one.id === id);
+  if (!setting) throw new RangeError(`There is no clinic choice named ${id}.`);
+  return (await settingsOf(access))[id] ?? setting.default;
+};
+
+export interface SettingChange {
+  readonly version: number;
+  readonly settings: SettingValues;
+  readonly changedAt: number;
+  readonly changedBy: string;
+  readonly reason: string;
+}
+
+/** Every version, newest first. */
+export const settingChanges = async (access: Access): Promise<readonly SettingChange[]> =>
+  access.store.read
+    .select({
+      version: clinicSettingsVersion.version,
+      settings: clinicSettingsVersion.settings,
+      changedAt: clinicSettingsVersion.changedAt,
+      changedBy: clinicSettingsVersion.changedBy,
+      reason: clinicSettingsVersion.reason,
+    })
+    .from(clinicSettingsVersion)
+    .where(eq(clinicSettingsVersion.clinicId, access.clinicId))
+    .orderBy(desc(clinicSettingsVersion.version));
+
+export const saveSettings = (access: Access, settings: SettingValues, reason: string): Promise<number> =>
+  access.store.write(async (tx) => {
+    const [last] = await tx
+      .select({ version: clinicSettingsVersion.version })
+      .from(clinicSettingsVersion)
+      .where(eq(clinicSettingsVersion.clinicId, access.clinicId))
+      .orderBy(desc(clinicSettingsVersion.version))
+      .limit(1);
+    const version = (last?.version ?? 0) + 1;
+    const id = randomUUID();
+    await tx.insert(clinicSettingsVersion).values({
+      id,
+      clinicId: access.clinicId,
+      version,
+      settings,
+      changedAt: access.now,
+      changedBy: access.actorId,
+      reason,
+    });
+    // Due dates rest on these numbers.
+    clinicChanged(access);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'clinic-settings',
+      subjectId: id,
+      detail: { version, fields: Object.keys(settings) },
+    });
+    return version;
+  });

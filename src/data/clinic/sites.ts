@@ -1,0 +1,40 @@
+/** Places at which the clinic works. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq, isNull } from 'drizzle-orm';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { site } from '../schema/schema.ts';
+
+export interface Site {
+  readonly id: string;
+  readonly name: string;
+  readonly address: string | null;
+  readonly closedAt: number | null;
+}
+
+export const sitesOf = async (access: Access): Promise<readonly Site[]> =>
+  access.store.read
+    .select({ id: site.id, name: site.name, address: site.address, closedAt: site.closedAt })
+    .from(site)
+    .where(eq(site.clinicId, access.clinicId))
+    .orderBy(asc(site.name));
+
+export const addSite = (access: Access, row: Pick<Site, 'name' | 'address'>): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(site).values({ id, clinicId: access.clinicId, ...row, openedAt: access.now });
+    await appendAudit(tx, access, { act: 'write', subject: 'site', subjectId: id });
+    return id;
+  });
+
+export const closeSite = (access: Access, id: string): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const closed = await tx
+      .update(site)
+      .set({ closedAt: access.now })
+      .where(and(eq(site.clinicId, access.clinicId), eq(site.id, id), isNull(site.closedAt)))
+      .returning({ id: site.id });
+    if (closed.length === 0) return false;
+    await appendAudit(tx, access, { act: 'write', subject: 'site-closed', subjectId: id });
+    return true;
+  });

@@ -1,0 +1,181 @@
+/** Decisions with all that is needed to replay them, the doses proposed after them, and what clinicians answered. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, desc, eq, getTableColumns, gte, sql } from 'drizzle-orm';
+import type { Answers, Contact, DecisionWord } from '#core/decision/answers.ts';
+import type { WorklistReason } from '#core/decision/dose/proposal.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import type { Day } from '#core/time/day.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { insertRows } from '../database/insert-rows.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { decision, proposal } from '../schema/schema.ts';
+
+export interface NewDecision {
+  readonly joint: Joint;
+  readonly sessionId: string | null;
+  readonly morningId: string | null;
+  readonly cause: 'session' | 'morning' | 'amendment' | 'clinician';
+  readonly facts: Facts;
+  readonly settings: SettingValues;
+  readonly engineVersion: string;
+  readonly answers: Answers;
+}
+
+/** What a decision said, with its reasons: what a page shows of it. */
+export interface Decision extends Answers {
+  readonly id: string;
+  readonly joint: Joint;
+  readonly sessionId: string | null;
+  readonly morningId: string | null;
+  readonly cause: NewDecision['cause'];
+  readonly evaluatedAt: number;
+  readonly day: Day;
+  readonly engineVersion: string;
+}
+
+/** With all that is needed to take it again. */
+export interface ReplayableDecision extends Decision {
+  readonly facts: Facts;
+  readonly settings: SettingValues;
+}
+
+export interface NewProposal {
+  readonly itemId: string;
+  readonly prescriptionId: string;
+  readonly decisionId: string;
+  readonly sessionId: string | null;
+  readonly decision: DecisionWord;
+  readonly kind: 'same' | 'step' | 'ease-back' | 'return' | 'stop';
+  readonly effect: 'acts-at-once' | 'awaits-signature' | 'repeat';
+  readonly contact: Contact;
+  readonly worklist: readonly WorklistReason[];
+  readonly preApprovalId: string | null;
+  /** The version it became; null when the last dose is repeated. */
+  readonly becameId: string | null;
+  readonly dose: Dose;
+  readonly badDay: Dose;
+  readonly cautions: readonly Caution[];
+  readonly changes: readonly string[];
+  readonly patientText: string;
+}
+
+export interface Proposal extends NewProposal {
+  readonly id: string;
+  readonly madeAt: number;
+}
+
+export const storeDecision = (access: Access, patientId: string, row: NewDecision): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    const { answers, settings, ...rest } = row;
+    const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
+    insertRows(tx, decision, [{ ...own, ...rest, settings, ...answers }]);
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'decision',
+      subjectId: id,
+      patientId,
+      detail: { joint: row.joint, cause: row.cause },
+    });
+    return id;
+  });
+
+export const storeProposal = (access: Access, patientId: string, row: NewProposal): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    insertRows(tx, proposal, [{ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row }]);
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'proposal',
+      subjectId: id,
+      patientId,
+      detail: { itemId: row.itemId, effect: row.effect },
+    });
+    return id;
+  });
+
+const told = {
+  id: decision.id,
+  joint: decision.joint,
+  sessionId: decision.sessionId,
+  morningId: decision.morningId,
+  cause: decision.cause,
+  evaluatedAt: decision.evaluatedAt,
+  day: decision.day,
+  engineVersion: decision.engineVersion,
+  decision: decision.decision,
+  largestStep: decision.largestStep,
+  today: decision.today,
+  contact: decision.contact,
+  reasons: decision.reasons,
+};
+const replayable = { ...told, facts: decision.facts, settings: decision.settings };
+
+const since = and(ofPatient(decision), gte(decision.day, sql.placeholder('since')));
+
+const decisionsSince = patientQuery((db) =>
+  db.select(told).from(decision).where(since).orderBy(asc(decision.evaluatedAt)),
+);
+
+const replayableSince = patientQuery((db) =>
+  db.select(replayable).from(decision).where(since).orderBy(asc(decision.evaluatedAt)),
+);
+
+const ofJoint = <R extends { readonly joint: string }>(row: R) => ({ ...row, joint: row.joint as Joint });
+
+/** Decisions of a patient from a day on, oldest first. */
+export const decisionsOf = async (
+  access: Access,
+  patientId: string,
+  since: Day,
+): Promise<readonly Decision[]> => (await decisionsSince(access, patientId, { since })).map(ofJoint);
+
+/** The same with the facts and the clinic's choices each was taken on, which are most of what is stored. */
+export const replayableDecisions = async (
+  access: Access,
+  patientId: string,
+  since: Day,
+): Promise<readonly ReplayableDecision[]> =>
+  (await replayableSince(access, patientId, { since })).map(ofJoint);
+
+export const decisionById = async (
+  access: Access,
+  patientId: string,
+  id: string,
+): Promise<Decision | null> => {
+  const [row] = await access.store.read
+    .select(told)
+    .from(decision)
+    .where(
+      and(eq(decision.clinicId, access.clinicId), eq(decision.patientId, patientId), eq(decision.id, id)),
+    );
+  return row ? ofJoint(row) : null;
+};
+
+/** The newest decision of each joint. */
+export const newestDecisions = <D extends Pick<Decision, 'joint'>>(
+  decisions: readonly D[],
+): ReadonlyMap<Joint, D> => new Map(decisions.map((row) => [row.joint, row]));
+
+const { clinicId: _clinic, patientId: _patient, ...proposalColumns } = getTableColumns(proposal);
+
+const proposalRows = patientQuery((db) =>
+  db
+    .select(proposalColumns)
+    .from(proposal)
+    .where(ofPatient(proposal))
+    .orderBy(desc(proposal.madeAt))
+    .limit(400),
+);
+
+export const proposalsOf = async (access: Access, patientId: string): Promise<readonly Proposal[]> => {
+  return proposalRows(access, patientId);
+};

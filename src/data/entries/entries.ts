@@ -1,0 +1,185 @@
+/**
+ * What phones send, stored once each. The same entry id with the same content gets the same answer
+ * again; with other content it is kept as a conflict for the clinician and changes nothing.
+ */
+import { randomUUID } from 'node:crypto';
+import { and, eq, sql } from 'drizzle-orm';
+import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { insertRows } from '../database/insert-rows.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import {
+  morning,
+  morningJoint,
+  prescription,
+  sessionJoint,
+  setLog,
+  trainingSession,
+  twoHours,
+} from '../schema/schema.ts';
+import { digestOf, type Entry, known, type Stored } from './known-entries.ts';
+
+/** A phone and the clinic may disagree by this much before a clock counts as doubtful. */
+const clockToleranceMs = 10 * 60_000;
+
+/** Doubtful when the phone's clock is off, or the entry speaks of a time after it was sent. */
+const isDoubtful = (access: Access, entry: Entry, spokenOf: number): boolean =>
+  Math.abs(access.now - entry.sentAt) > clockToleranceMs || spokenOf > entry.sentAt + clockToleranceMs;
+
+const envelope = (access: Access, patientId: string, entry: Entry, clockDoubtful: boolean) => ({
+  id: randomUUID(),
+  clinicId: access.clinicId,
+  patientId,
+  entryId: entry.entryId,
+  digest: digestOf(entry),
+  format: entry.format,
+  day: entry.day,
+  zone: entry.zone,
+  sentAt: entry.sentAt,
+  arrivedAt: access.now,
+  clockDoubtful,
+  enteredBy: access.actorId,
+  enteredAs: entry.enteredAs ?? null,
+  amends: entry.amends ?? null,
+  redFlags: entry.redFlags,
+  extraPainRelief: entry.extraPainRelief,
+});
+
+/** Of some prescriptions those that are this patient's, with their line. */
+const ownItems = patientQuery((db) =>
+  db
+    .select({ id: prescription.id, itemId: prescription.itemId })
+    .from(prescription)
+    .where(
+      and(
+        ofPatient(prescription),
+        sql`${prescription.id} IN (SELECT value FROM json_each(${sql.placeholder('ids')}))`,
+      ),
+    ),
+);
+
+/** The first prescription named by a set that is not one of this patient's exercises, or null. */
+const foreignPrescription = async (
+  access: Access,
+  patientId: string,
+  entry: SessionEntry,
+): Promise<string | null> => {
+  const named = new Map(entry.sets.map((set) => [set.prescriptionId, set.itemId]));
+  if (named.size === 0) return null;
+  const rows = await ownItems(access, patientId, { ids: JSON.stringify([...named.keys()]) });
+  const own = new Map(rows.map(({ id, itemId }) => [id, itemId]));
+  for (const [prescriptionId, itemId] of named) if (own.get(prescriptionId) !== itemId) return prescriptionId;
+  return null;
+};
+
+/** What may have been left open, what is new, and what was seen of fingers or toes. */
+const openAnswers = ({ didExtra, news, otherJointWorse, limbChecks, redFlags }: SessionEntry) => ({
+  didExtra: didExtra ?? true,
+  didExtraUnanswered: didExtra === null,
+  news: news ?? null,
+  otherJointWorse: otherJointWorse ?? null,
+  reportedNew: (news ?? []).length > 0 || otherJointWorse === true,
+  limbChecks: limbChecks?.length ? limbChecks : null,
+  redFlags: flagsWithLimb(redFlags, limbChecks ?? []),
+});
+
+export const storeSession = (access: Access, patientId: string, entry: SessionEntry): Promise<Stored> =>
+  access.store.write(async (tx) => {
+    const before = await known(tx, access, patientId, entry, trainingSession);
+    if (before) return before;
+    const stranger = await foreignPrescription(access, patientId, entry);
+    if (stranger) return { kind: 'unknown-prescription', prescriptionId: stranger };
+    const clockDoubtful = isDoubtful(access, entry, entry.endedAt);
+    const row = envelope(access, patientId, entry, clockDoubtful);
+    const { beganAt, endedAt, kind, stoppedByFlag } = entry;
+    const answered = openAnswers(entry);
+    insertRows(tx, trainingSession, [{ ...row, beganAt, endedAt, kind, stoppedByFlag, ...answered }]);
+    const owner = { clinicId: access.clinicId, patientId, sessionId: row.id };
+    insertRows(
+      tx,
+      setLog,
+      entry.sets.map(({ set, easier, ...rest }) => ({
+        ...owner,
+        id: randomUUID(),
+        setNumber: set,
+        easier: easier ?? null,
+        ...rest,
+      })),
+    );
+    insertRows(
+      tx,
+      sessionJoint,
+      entry.joints.map(({ twoHoursState, gaveWay, ...rest }) => ({
+        ...owner,
+        painTwoHoursState: twoHoursState,
+        gaveWay: gaveWay ?? true,
+        gaveWayUnanswered: gaveWay === null,
+        ...rest,
+      })),
+    );
+    // Of a session itself the worklist shows only these; what is decided about it says so on its own.
+    if (clockDoubtful || row.amends !== null || answered.reportedNew) changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'session',
+      subjectId: row.id,
+      patientId,
+      detail: { sets: entry.sets.length, kind },
+    });
+    return { kind: 'stored', id: row.id, clockDoubtful };
+  });
+
+export const storeMorning = (
+  access: Access,
+  patientId: string,
+  entry: MorningEntry,
+  late: boolean,
+): Promise<Stored> =>
+  access.store.write(async (tx) => {
+    const before = await known(tx, access, patientId, entry, morning);
+    if (before) return before;
+    const clockDoubtful = isDoubtful(access, entry, entry.answeredAt);
+    const row = envelope(access, patientId, entry, clockDoubtful);
+    const { answeredAt, fatigue, fatigueState } = entry;
+    insertRows(tx, morning, [{ ...row, answeredAt, fatigue, fatigueState, late }]);
+    const owner = { clinicId: access.clinicId, patientId, morningId: row.id };
+    insertRows(
+      tx,
+      morningJoint,
+      entry.joints.map((joint) => ({ ...owner, ...joint })),
+    );
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'morning',
+      subjectId: row.id,
+      patientId,
+      detail: { late },
+    });
+    return { kind: 'stored', id: row.id, clockDoubtful };
+  });
+
+export const storeTwoHours = (access: Access, patientId: string, entry: TwoHoursEntry): Promise<Stored> =>
+  access.store.write(async (tx) => {
+    const before = await known(tx, access, patientId, entry, twoHours);
+    if (before) return before;
+    const [session] = await tx
+      .select({ id: trainingSession.id })
+      .from(trainingSession)
+      .where(
+        and(
+          eq(trainingSession.clinicId, access.clinicId),
+          eq(trainingSession.patientId, patientId),
+          eq(trainingSession.entryId, entry.sessionEntryId),
+        ),
+      );
+    if (!session) return { kind: 'no-session' };
+    const clockDoubtful = isDoubtful(access, entry, entry.sentAt);
+    const row = envelope(access, patientId, entry, clockDoubtful);
+    insertRows(tx, twoHours, [{ ...row, sessionId: session.id, joint: entry.joint, pain: entry.pain }]);
+    await appendAudit(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
+    return { kind: 'stored', id: row.id, clockDoubtful };
+  });

@@ -1,0 +1,67 @@
+/** The newest session before which a patient said that something was new, until the screening is asked again. */
+import { and, desc, eq, max, sql } from 'drizzle-orm';
+import type { ReportedNews } from '#core/worklist/item.ts';
+import type { Access } from '../access.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { screening, trainingSession } from '../schema/schema.ts';
+
+const columns = {
+  patientId: trainingSession.patientId,
+  at: trainingSession.arrivedAt,
+  news: trainingSession.news,
+  otherJointWorse: trainingSession.otherJointWorse,
+};
+
+type Row = Pick<typeof trainingSession.$inferSelect, 'news' | 'otherJointWorse'> & { readonly at: number };
+
+const told = (row: Row | undefined, screenedAt: number | null): ReportedNews | null =>
+  row && (screenedAt ?? 0) <= row.at
+    ? { at: row.at, news: row.news ?? [], otherJointWorse: row.otherJointWorse === true }
+    : null;
+
+/** The literal lets the file use the index that holds such sessions alone. */
+const newestReported = patientQuery((db) =>
+  db
+    .select(columns)
+    .from(trainingSession)
+    .where(and(ofPatient(trainingSession), sql`${trainingSession.reportedNew} = 1`))
+    .orderBy(desc(trainingSession.arrivedAt))
+    .limit(1),
+);
+
+export const reportedNewsOf = async (access: Access, patientId: string): Promise<ReportedNews | null> => {
+  const { read } = access.store;
+  const [row] = await newestReported(access, patientId);
+  if (!row) return null;
+  const [screened] = await read
+    .select({ at: max(screening.recordedAt) })
+    .from(screening)
+    .where(and(eq(screening.clinicId, access.clinicId), eq(screening.patientId, patientId)));
+  return told(row, screened?.at ?? null);
+};
+
+/** The same for every patient of a clinic at once, by patient id; those with nothing are left out. */
+export const reportedNewsOfAll = async (access: Access): Promise<ReadonlyMap<string, ReportedNews>> => {
+  const { read } = access.store;
+  const rows = await read
+    .select(columns)
+    .from(trainingSession)
+    .where(and(eq(trainingSession.clinicId, access.clinicId), eq(trainingSession.reportedNew, true)))
+    .orderBy(trainingSession.arrivedAt);
+  const screened = new Map(
+    (
+      await read
+        .select({ patientId: screening.patientId, at: max(screening.recordedAt) })
+        .from(screening)
+        .where(eq(screening.clinicId, access.clinicId))
+        .groupBy(screening.patientId)
+    ).map((row) => [row.patientId, row.at]),
+  );
+  const newest = new Map(rows.map((row) => [row.patientId, row]));
+  return new Map(
+    [...newest].flatMap(([id, row]) => {
+      const found = told(row, screened.get(id) ?? null);
+      return found ? [[id, found] as const] : [];
+    }),
+  );
+};

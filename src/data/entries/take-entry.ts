@@ -1,0 +1,47 @@
+/** Stores an entry and evaluates the record in one transaction: no entry stands without its decision. */
+
+import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
+import { daysBetween } from '#core/time/day.ts';
+import type { Access } from '../access.ts';
+import { dayAt } from '../civil-time.ts';
+import { type Cause, evaluateRecord } from '../decision/evaluate.ts';
+import { storeMorning, storeSession, storeTwoHours } from './entries.ts';
+import type { Stored } from './known-entries.ts';
+
+const evaluated = (
+  access: Access,
+  patientId: string,
+  store: () => Promise<Stored>,
+  cause: (id: string) => Cause,
+): Promise<Stored> =>
+  access.store.write(async () => {
+    const stored = await store();
+    if (stored.kind === 'stored') await evaluateRecord(access, patientId, cause(stored.id));
+    return stored;
+  });
+
+export const takeSession = (access: Access, patientId: string, entry: SessionEntry): Promise<Stored> =>
+  evaluated(
+    access,
+    patientId,
+    () => storeSession(access, patientId, entry),
+    (id) => ({ cause: entry.amends ? 'amendment' : 'session', sessionId: id, morningId: null }),
+  );
+
+export const takeMorning = (access: Access, patientId: string, entry: MorningEntry): Promise<Stored> =>
+  evaluated(
+    access,
+    patientId,
+    // Late is what was answered late; what waited for a signal was not.
+    () =>
+      storeMorning(access, patientId, entry, daysBetween(entry.day, dayAt(entry.answeredAt, entry.zone)) > 0),
+    (id) => ({ cause: entry.amends ? 'amendment' : 'morning', sessionId: null, morningId: id }),
+  );
+
+export const takeTwoHours = (access: Access, patientId: string, entry: TwoHoursEntry): Promise<Stored> =>
+  evaluated(
+    access,
+    patientId,
+    () => storeTwoHours(access, patientId, entry),
+    () => ({ cause: 'session', sessionId: null, morningId: null }),
+  );

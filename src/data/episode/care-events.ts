@@ -1,0 +1,59 @@
+/** Things that happened and may blunt a score, open a review or close a method. */
+import { randomUUID } from 'node:crypto';
+import { asc, eq } from 'drizzle-orm';
+import type { RecordedEvent } from '#core/episode/event-effects.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { CareEvent } from '#core/record/record.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { careEvent, medicineChange } from '../schema/schema.ts';
+
+const eventRows = patientQuery((db) =>
+  db
+    .select()
+    .from(careEvent)
+    .leftJoin(medicineChange, eq(medicineChange.eventId, careEvent.id))
+    .where(ofPatient(careEvent))
+    .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
+);
+
+export const eventsOf = async (access: Access, patientId: string): Promise<readonly RecordedEvent[]> => {
+  const rows = await eventRows(access, patientId);
+  return rows.map(({ care_event: row, medicine_change: medicine }) => ({
+    id: row.id,
+    day: row.day,
+    kind: row.kind,
+    joint: row.joint as Joint | null,
+    remark: row.remark,
+    recordedAt: row.recordedAt,
+    medicine: medicine && { act: medicine.act, medicineClass: medicine.medicineClass },
+  }));
+};
+
+export type NewEvent = CareEvent & {
+  readonly remark: string | null;
+  readonly medicine?: RecordedEvent['medicine'];
+};
+
+export const addEvent = (
+  access: Access,
+  patientId: string,
+  { medicine, ...row }: NewEvent,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    const { clinicId, now: recordedAt, actorId: recordedBy } = access;
+    await tx.insert(careEvent).values({ id, clinicId, patientId, ...row, recordedAt, recordedBy });
+    if (medicine) await tx.insert(medicineChange).values({ eventId: id, clinicId, patientId, ...medicine });
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'event',
+      subjectId: id,
+      patientId,
+      detail: { kind: row.kind },
+    });
+    return id;
+  });

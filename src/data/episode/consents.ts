@@ -1,0 +1,130 @@
+/** What patients agreed to, the clinic's wordings, and what ends when an agreement is taken back. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, desc, eq, max } from 'drizzle-orm';
+import {
+  type ConsentKind,
+  type ConsentRow,
+  consentKinds,
+  consentTitles,
+  hangsOn,
+} from '#core/episode/consent.ts';
+import { proposedWordings, proposedWordingVersion } from '#core/episode/consent-wording.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { endPrescription } from '../prescribing/prescribing.ts';
+import { inForce, prescriptionsOf, unsigned } from '../prescribing/prescriptions.ts';
+import { consent, consentWording } from '../schema/care.ts';
+import { writtenNow } from './episodes.ts';
+
+export { consentActs } from '../schema/care.ts';
+
+const consentRows = patientQuery((db) =>
+  db.select().from(consent).where(ofPatient(consent)).orderBy(asc(consent.recordedAt)),
+);
+
+/** Oldest first. */
+export const consentsOf = async (access: Access, patientId: string): Promise<readonly ConsentRow[]> => {
+  const rows = await consentRows(access, patientId);
+  return rows.map(({ kind, act, wordingVersion, recordedAt, byName, reason }) => ({
+    kind,
+    act,
+    wordingVersion,
+    at: recordedAt,
+    by: byName,
+    reason,
+  }));
+};
+
+export interface Wording {
+  readonly kind: ConsentKind;
+  readonly title: string;
+  readonly version: number;
+  readonly text: string;
+  /** Nobody of the clinic has written or approved it. */
+  readonly isProposal: boolean;
+}
+
+/** The wording of each kind that holds now. */
+export const wordingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Promise<readonly Wording[]> => {
+  const rows = await access.store.read
+    .select()
+    .from(consentWording)
+    .where(eq(consentWording.clinicId, access.clinicId))
+    .orderBy(desc(consentWording.version));
+  return consentKinds.map((kind) => {
+    const own = rows.find((row) => row.kind === kind);
+    return {
+      kind,
+      title: consentTitles[kind],
+      version: own?.version ?? proposedWordingVersion,
+      text: own?.text ?? proposedWordings[kind],
+      isProposal: own === undefined,
+    };
+  });
+};
+
+export const writeWording = (access: Access, kind: ConsentKind, text: string): Promise<number> =>
+  access.store.write(async (tx) => {
+    const [last] = await tx
+      .select({ version: max(consentWording.version) })
+      .from(consentWording)
+      .where(and(eq(consentWording.clinicId, access.clinicId), eq(consentWording.kind, kind)));
+    const version = (last?.version ?? proposedWordingVersion) + 1;
+    const id = randomUUID();
+    await tx.insert(consentWording).values({
+      id,
+      clinicId: access.clinicId,
+      kind,
+      version,
+      text,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'consent-wording',
+      subjectId: id,
+      detail: { kind, version },
+    });
+    return version;
+  });
+
+/** Prescribed exercises that rest on the agreement end, signed or not: agreeing again brings none back. */
+const endWhatHangsOn = async (access: Access, patientId: string, kind: ConsentKind): Promise<number> => {
+  const versions = await prescriptionsOf(access, patientId);
+  const hanging = [...inForce(versions), ...unsigned(versions)].filter((row) => hangsOn(row.dose, kind));
+  const reason = `Agreement taken back on ${access.day}: ${consentTitles[kind].toLowerCase()}.`;
+  for (const row of hanging) await endPrescription(access, patientId, row.id, reason);
+  return hanging.length;
+};
+
+export interface ConsentAct {
+  readonly kind: ConsentKind;
+  readonly act: 'given' | 'withdrawn';
+  readonly wordingVersion: number;
+  readonly recordedVia: 'own-page' | 'clinician';
+  readonly reason: string | null;
+}
+
+/** Records a word of the patient; what hangs on an agreement taken back ends in the same transaction. */
+export const recordConsent = (
+  access: Access,
+  patientId: string,
+  row: ConsentAct,
+): Promise<{ readonly ended: number }> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    await tx.insert(consent).values({ ...now, ...row });
+    const ended = row.act === 'withdrawn' ? await endWhatHangsOn(access, patientId, row.kind) : 0;
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'consent',
+      subjectId: now.id,
+      patientId,
+      detail: { kind: row.kind, act: row.act, wordingVersion: row.wordingVersion, ended },
+    });
+    return { ended };
+  });

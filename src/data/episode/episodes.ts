@@ -1,0 +1,110 @@
+/** Stretches of care: opened once, changed by rows of their own, never edited. */
+import { randomUUID } from 'node:crypto';
+import { asc } from 'drizzle-orm';
+import type { Episode, EpisodeState, WantedChange } from '#core/episode/episode.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { type ClosedItem, episode, episodeChange } from '../schema/care.ts';
+
+export type NewEpisode = Omit<Episode, 'id' | 'changes'>;
+
+type EpisodeRow = typeof episode.$inferSelect;
+type ChangeRow = typeof episodeChange.$inferSelect;
+
+/** Stretches from their rows; rows come oldest first. */
+export const episodesFrom = (
+  rows: readonly EpisodeRow[],
+  changes: readonly ChangeRow[],
+): readonly Episode[] =>
+  rows.map((row) => ({
+    id: row.id,
+    diagnoses: row.diagnoses,
+    joints: row.joints as readonly Joint[],
+    followedJoints: row.followedJoints as readonly Joint[],
+    goals: row.goals,
+    referrer: row.referrer,
+    contacts: row.contacts,
+    changes: changes
+      .filter((change) => change.episodeId === row.id)
+      .map(({ state, on, reason, breakKind, expectedBack, recordedAt, byName }) => ({
+        to: state,
+        on,
+        reason,
+        breakKind,
+        expectedBack,
+        recordedAt,
+        by: byName,
+      })),
+  }));
+
+const episodeRows = patientQuery((db) =>
+  db.select().from(episode).where(ofPatient(episode)).orderBy(asc(episode.recordedAt), asc(episode.id)),
+);
+
+const episodeChangeRows = patientQuery((db) =>
+  db
+    .select()
+    .from(episodeChange)
+    .where(ofPatient(episodeChange))
+    .orderBy(asc(episodeChange.recordedAt), asc(episodeChange.on)),
+);
+
+export const episodesOf = async (access: Access, patientId: string): Promise<readonly Episode[]> => {
+  const rows = await episodeRows(access, patientId);
+  if (rows.length === 0) return [];
+  const changes = await episodeChangeRows(access, patientId);
+  return episodesFrom(rows, changes);
+};
+
+/** Columns of a row written now by the caller. */
+export const writtenNow = (access: Access, patientId: string) => ({
+  id: randomUUID(),
+  clinicId: access.clinicId,
+  patientId,
+  recordedAt: access.now,
+  recordedBy: access.actorId,
+  byName: access.actorName,
+});
+
+interface ChangeOf {
+  readonly episodeId: string;
+  readonly change: Omit<WantedChange, 'to'> & { readonly to: EpisodeState };
+  readonly closedItems: readonly ClosedItem[];
+}
+
+/** Records a change that `checkChange` of the core has let through. */
+export const changeEpisode = (access: Access, patientId: string, row: ChangeOf): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    const { to: state, ...rest } = row.change;
+    await tx
+      .insert(episodeChange)
+      .values({ ...now, episodeId: row.episodeId, state, ...rest, closedItems: row.closedItems });
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'episode-change',
+      subjectId: now.id,
+      patientId,
+      detail: { episodeId: row.episodeId, state, closed: row.closedItems.length },
+    });
+    return now.id;
+  });
+
+export const openEpisode = (
+  access: Access,
+  patientId: string,
+  row: NewEpisode,
+  reason: string,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    await tx.insert(episode).values({ ...now, ...row });
+    await appendAudit(tx, access, { act: 'write', subject: 'episode', subjectId: now.id, patientId });
+    const change = { to: 'open', on: access.day, reason, breakKind: null, expectedBack: null } as const;
+    await changeEpisode(access, patientId, { episodeId: now.id, change, closedItems: [] });
+    return now.id;
+  });

@@ -1,0 +1,167 @@
+/** Limits on a joint, and steps approved ahead. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq } from 'drizzle-orm';
+import type { PreApproval } from '#core/decision/dose/pre-approval.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Limit } from '#core/record/record.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { careLimit, careLimitLift, preApproval, preApprovalEnd } from '../schema/schema.ts';
+
+export type RecordedLimit = Limit & { readonly id: string; readonly remark: string | null };
+
+const limitRows = patientQuery((db) =>
+  db
+    .select()
+    .from(careLimit)
+    .leftJoin(careLimitLift, eq(careLimitLift.limitId, careLimit.id))
+    .where(ofPatient(careLimit))
+    .orderBy(asc(careLimit.fromDay)),
+);
+
+export const limitsOf = async (access: Access, patientId: string): Promise<readonly RecordedLimit[]> => {
+  const rows = await limitRows(access, patientId);
+  return rows.map(({ care_limit: row, care_limit_lift: lift }) => ({
+    id: row.id,
+    joint: row.joint as Joint,
+    kind: row.kind,
+    limitKg: row.limitKg,
+    from: row.fromDay,
+    to: row.toDay,
+    liftedOn: lift?.liftedOn ?? null,
+    author: row.author,
+    remark: row.remark,
+  }));
+};
+
+export const addLimit = (
+  access: Access,
+  patientId: string,
+  row: Limit & { readonly remark: string | null },
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    const { from, to, ...rest } = row;
+    await tx.insert(careLimit).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      ...rest,
+      fromDay: from,
+      toDay: to,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'limit',
+      subjectId: id,
+      patientId,
+      detail: { joint: row.joint, kind: row.kind },
+    });
+    return id;
+  });
+
+export const liftLimit = (
+  access: Access,
+  patientId: string,
+  limitId: string,
+  reason: string,
+): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const [row] = await tx
+      .select({ id: careLimit.id })
+      .from(careLimit)
+      .where(
+        and(
+          eq(careLimit.clinicId, access.clinicId),
+          eq(careLimit.patientId, patientId),
+          eq(careLimit.id, limitId),
+        ),
+      );
+    const [lifted] = await tx.select().from(careLimitLift).where(eq(careLimitLift.limitId, limitId));
+    if (!row || lifted) return false;
+    await tx.insert(careLimitLift).values({
+      limitId,
+      clinicId: access.clinicId,
+      patientId,
+      liftedOn: access.day,
+      liftedAt: access.now,
+      liftedBy: access.actorId,
+      reason,
+    });
+    changed(access, patientId);
+    await appendAudit(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
+    return true;
+  });
+
+const preApprovalRows = patientQuery((db) =>
+  db
+    .select()
+    .from(preApproval)
+    .leftJoin(preApprovalEnd, eq(preApprovalEnd.preApprovalId, preApproval.id))
+    .where(ofPatient(preApproval))
+    .orderBy(asc(preApproval.signedAt)),
+);
+
+/** Oldest first, withdrawn ones included. */
+export const preApprovalsOf = async (access: Access, patientId: string): Promise<readonly PreApproval[]> => {
+  const rows = await preApprovalRows(access, patientId);
+  return rows.map(({ pre_approval: row, pre_approval_end: end }) => ({
+    id: row.id,
+    itemId: row.itemId,
+    signedAt: row.signedAt,
+    signedBy: row.signedName,
+    steps: row.steps,
+    days: row.days,
+    withdrawnAt: end?.endedAt ?? null,
+  }));
+};
+
+export const signPreApproval = (
+  access: Access,
+  patientId: string,
+  itemId: string,
+  steps: number,
+  days: number,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(preApproval).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      itemId,
+      steps,
+      days,
+      signedAt: access.now,
+      signedBy: access.actorId,
+      signedName: access.actorName,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'pre-approval',
+      subjectId: id,
+      patientId,
+      detail: { itemId, steps, days },
+    });
+    return id;
+  });
+
+export const withdrawPreApproval = (access: Access, patientId: string, id: string): Promise<boolean> =>
+  access.store.write(async (tx) => {
+    const known = (await preApprovalsOf(access, patientId)).find((row) => row.id === id);
+    if (!known || known.withdrawnAt !== null) return false;
+    await tx.insert(preApprovalEnd).values({
+      preApprovalId: id,
+      clinicId: access.clinicId,
+      patientId,
+      endedAt: access.now,
+      endedBy: access.actorId,
+    });
+    await appendAudit(tx, access, { act: 'write', subject: 'pre-approval-end', subjectId: id, patientId });
+    return true;
+  });

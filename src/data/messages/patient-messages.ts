@@ -1,0 +1,60 @@
+/** Messages from a patient to the clinic. They are read by people, and by nothing else. */
+import { and, count, desc, eq, gte } from 'drizzle-orm';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { writtenNow } from '../episode/episodes.ts';
+import { patientMessage } from '../schema/schema.ts';
+
+export interface PatientMessage {
+  readonly id: string;
+  readonly text: string;
+  readonly recordedAt: number;
+  readonly byName: string;
+}
+
+const newest = patientQuery((db) =>
+  db
+    .select()
+    .from(patientMessage)
+    .where(ofPatient(patientMessage))
+    .orderBy(desc(patientMessage.recordedAt), desc(patientMessage.id))
+    .limit(50),
+);
+
+/** Newest first. */
+export const patientMessagesOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly PatientMessage[]> =>
+  (await newest(access, patientId)).map(({ id, text, recordedAt, byName }) => ({
+    id,
+    text,
+    recordedAt,
+    byName,
+  }));
+
+/** How many a patient has sent since an instant. */
+export const messagesSince = async (access: Access, patientId: string, since: number): Promise<number> => {
+  const [row] = await access.store.read
+    .select({ n: count() })
+    .from(patientMessage)
+    .where(
+      and(
+        eq(patientMessage.clinicId, access.clinicId),
+        eq(patientMessage.patientId, patientId),
+        gte(patientMessage.recordedAt, since),
+      ),
+    );
+  return row?.n ?? 0;
+};
+
+export const sendPatientMessage = (access: Access, patientId: string, text: string): Promise<string> =>
+  access.store.write(async (tx) => {
+    const now = writtenNow(access, patientId);
+    await tx.insert(patientMessage).values({ ...now, text: text.trim() });
+    changed(access, patientId);
+    await appendAudit(tx, access, { act: 'write', subject: 'patient-message', subjectId: now.id, patientId });
+    return now.id;
+  });

@@ -1,0 +1,173 @@
+/** Clinics, patients and their care profiles. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
+import type { Access } from '../access.ts';
+import { appendAudit, digestOfIds, noteRead } from '../audit/audit.ts';
+import { ofPatient, patientQuery, prepared } from '../database/prepared.ts';
+import type { Store } from '../database/store.ts';
+import { careProfile, clinic, patient, patientIdentity } from '../schema/schema.ts';
+
+export interface Clinic {
+  readonly id: string;
+  readonly name: string;
+  readonly zone: string;
+  readonly phone: string;
+  readonly emergencyNumber: string;
+  readonly monitoringHours: string;
+}
+
+export interface CareProfile {
+  readonly diagnosis: string;
+  readonly inflammatoryArthritis: boolean;
+  readonly followedJoints: readonly Joint[];
+  readonly ownedLoadsKg: readonly number[];
+  readonly ownedEquipment: readonly string[];
+  readonly formulaSex: 'female' | 'male' | null;
+}
+
+export interface Patient {
+  readonly id: string;
+  readonly givenName: string;
+  readonly familyName: string;
+  readonly birthDay: Day;
+  readonly phone: string | null;
+  readonly profile: (CareProfile & { readonly version: number }) | null;
+}
+
+const clinicRow = prepared((db) =>
+  db
+    .select()
+    .from(clinic)
+    .where(eq(clinic.id, sql.placeholder('id'))),
+);
+
+export const clinicOf = async (store: Store, clinicId: string): Promise<Clinic | null> => {
+  const [row] = await clinicRow(store.read, { id: clinicId });
+  return row ?? null;
+};
+
+/** Used when a file is first set up; not reachable from any procedure. */
+export const foundClinic = async (store: Store, row: Clinic, now: number): Promise<void> => {
+  await store.write(async (tx) => {
+    await tx.insert(clinic).values({ ...row, createdAt: now });
+  });
+};
+
+export const clinicIds = async (store: Store): Promise<readonly string[]> => {
+  const rows = await store.read.select({ id: clinic.id }).from(clinic);
+  return rows.map((row) => row.id);
+};
+
+const newestCareProfileRow = patientQuery((db) =>
+  db.select().from(careProfile).where(ofPatient(careProfile)).orderBy(desc(careProfile.version)).limit(1),
+);
+
+const newestProfile = async (access: Access, patientId: string) => {
+  const [row] = await newestCareProfileRow(access, patientId);
+  return row ?? null;
+};
+
+const patientIdentityRows = patientQuery((db) =>
+  db.select().from(patientIdentity).where(ofPatient(patientIdentity)),
+);
+
+/** One patient of the caller's clinic, or null. Opening a record is audited by the caller that shows it. */
+export const patientOf = async (access: Access, patientId: string): Promise<Patient | null> => {
+  const [row] = await patientIdentityRows(access, patientId);
+  if (!row) return null;
+  const profile = await newestProfile(access, patientId);
+  return {
+    id: row.patientId,
+    givenName: row.givenName,
+    familyName: row.familyName,
+    birthDay: row.birthDay,
+    phone: row.phone,
+    profile: profile && {
+      version: profile.version,
+      diagnosis: profile.diagnosis,
+      inflammatoryArthritis: profile.inflammatoryArthritis,
+      followedJoints: profile.followedJoints as readonly Joint[],
+      ownedLoadsKg: profile.ownedLoadsKg,
+      ownedEquipment: profile.ownedEquipment,
+      formulaSex: profile.formulaSex,
+    },
+  };
+};
+
+export interface PatientLine {
+  readonly id: string;
+  readonly givenName: string;
+  readonly familyName: string;
+  readonly birthDay: Day;
+}
+
+/** A page of the clinic's patients by name. */
+export const patientsOf = async (access: Access): Promise<readonly PatientLine[]> => {
+  const rows = await access.store.read
+    .select({
+      id: patientIdentity.patientId,
+      givenName: patientIdentity.givenName,
+      familyName: patientIdentity.familyName,
+      birthDay: patientIdentity.birthDay,
+    })
+    .from(patientIdentity)
+    .where(eq(patientIdentity.clinicId, access.clinicId))
+    .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName))
+    .limit(500);
+  const ids = rows.map((row) => row.id);
+  noteRead(access, { subject: 'patient-list', detail: { count: ids.length, ids: digestOfIds(ids) } });
+  return rows;
+};
+
+export interface NewPatient {
+  readonly givenName: string;
+  readonly familyName: string;
+  readonly birthDay: Day;
+  readonly phone: string | null;
+}
+
+/** `id` is given only when a clinic is first filled; a form never sends one. */
+export const addPatient = (access: Access, row: NewPatient, id: string = randomUUID()): Promise<string> =>
+  access.store.write(async (tx) => {
+    await tx.insert(patient).values({ id, clinicId: access.clinicId, createdAt: access.now });
+    await tx.insert(patientIdentity).values({ patientId: id, clinicId: access.clinicId, ...row });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'patient',
+      subjectId: id,
+      patientId: id,
+      detail: { fields: Object.keys(row) },
+    });
+    return id;
+  });
+
+export const saveProfile = (access: Access, patientId: string, profile: CareProfile): Promise<number> =>
+  access.store.write(async (tx) => {
+    const [last] = await tx
+      .select({ version: careProfile.version })
+      .from(careProfile)
+      .where(and(eq(careProfile.clinicId, access.clinicId), eq(careProfile.patientId, patientId)))
+      .orderBy(desc(careProfile.version))
+      .limit(1);
+    const version = (last?.version ?? 0) + 1;
+    const id = randomUUID();
+    await tx.insert(careProfile).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      version,
+      ...profile,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'care-profile',
+      subjectId: id,
+      patientId,
+      detail: { version },
+    });
+    return version;
+  });

@@ -1,0 +1,119 @@
+/**
+ * A patient's record as a file: every row the clinic keeps about the person, table by table. A table
+ * that is added later is in it by itself, unless it stands in `leftOut` with its reason.
+ */
+import { createHash } from 'node:crypto';
+import { and, desc, eq, getTableColumns, getTableName, is } from 'drizzle-orm';
+import { type SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { writtenNow } from '../episode/episodes.ts';
+import * as schema from '../schema/schema.ts';
+import { clinicOf } from './people.ts';
+
+/** Rows about a person that are no part of the record handed on. */
+export const leftOut: Readonly<Record<string, string>> = {
+  audit: 'who opened the record, shown to the patient on the own page',
+  auth_user: 'the sign-in, not the record',
+  device: 'digests of a phone and its PIN',
+  invitation: 'digests of codes that open the record',
+  draft: 'typed and not yet recorded by anybody',
+  worklist_item: 'the clinic’s worklist, worked out anew from the rows below',
+};
+
+interface Told {
+  readonly name: string;
+  readonly table: SQLiteTable;
+  readonly clinicId: SQLiteColumn;
+  readonly patientId: SQLiteColumn;
+}
+
+const exportedTables: readonly Told[] = (Object.values(schema) as unknown[]).flatMap((table) => {
+  if (!is(table, SQLiteTable)) return [];
+  const { clinicId, patientId } = getTableColumns(table) as Record<string, SQLiteColumn>;
+  const name = getTableName(table);
+  return clinicId && patientId && !leftOut[name] ? [{ name, table, clinicId, patientId }] : [];
+});
+
+type Row = Readonly<Record<string, unknown>>;
+
+interface RecordDocument {
+  readonly format: 'loadgate-record';
+  readonly version: 1;
+  /** Epoch milliseconds, as all instants of the rows. */
+  readonly madeAt: number;
+  readonly clinic: { readonly id: string; readonly name: string; readonly zone: string };
+  readonly patientId: string;
+  readonly tables: Readonly<Record<string, readonly Row[]>>;
+  readonly leftOut: Readonly<Record<string, string>>;
+}
+
+const rowsIn = async (access: Access, patientId: string, told: Told): Promise<readonly Row[]> => {
+  const rows: Row[] = await access.store.read
+    .select()
+    .from(told.table)
+    .where(and(eq(told.clinicId, access.clinicId), eq(told.patientId, patientId)));
+  // The document says once whose rows they are.
+  return rows.map(({ clinicId: _clinic, patientId: _patient, ...rest }) => rest);
+};
+
+const documentOf = async (access: Access, patientId: string): Promise<RecordDocument> => {
+  const clinic = await clinicOf(access.store, access.clinicId);
+  const tables: Record<string, readonly Row[]> = {};
+  for (const told of exportedTables) tables[told.name] = await rowsIn(access, patientId, told);
+  return {
+    format: 'loadgate-record',
+    version: 1,
+    madeAt: access.now,
+    clinic: { id: access.clinicId, name: clinic?.name ?? '', zone: clinic?.zone ?? 'UTC' },
+    patientId,
+    tables,
+    leftOut,
+  };
+};
+
+export interface HandedOn {
+  readonly id: string;
+  readonly at: number;
+  readonly by: string;
+  readonly handedTo: string;
+}
+
+/** The file's text, with a note of it in the record and in the audit before anybody has it. */
+export const giveRecordFile = (
+  access: Access,
+  patientId: string,
+  handedTo: string,
+): Promise<{ readonly text: string; readonly digest: string }> =>
+  access.store.write(async (tx) => {
+    const document = await documentOf(access, patientId);
+    const text = `${JSON.stringify(document, null, 1)}\n`;
+    const digest = createHash('sha256').update(text).digest('hex');
+    const rows = Object.values(document.tables).reduce((sum, table) => sum + table.length, 0);
+    const now = writtenNow(access, patientId);
+    await tx.insert(schema.recordFile).values({ ...now, handedTo, rows, digest });
+    const detail = { rows, digest };
+    await appendAudit(tx, access, {
+      act: 'read',
+      subject: 'record-file',
+      subjectId: now.id,
+      patientId,
+      detail,
+    });
+    return { text, digest };
+  });
+
+/** Newest first. */
+export const handedOn = async (access: Access, patientId: string): Promise<readonly HandedOn[]> => {
+  const { recordFile } = schema;
+  return access.store.read
+    .select({
+      id: recordFile.id,
+      at: recordFile.recordedAt,
+      by: recordFile.byName,
+      handedTo: recordFile.handedTo,
+    })
+    .from(recordFile)
+    .where(and(eq(recordFile.clinicId, access.clinicId), eq(recordFile.patientId, patientId)))
+    .orderBy(desc(recordFile.recordedAt));
+};

@@ -1,0 +1,82 @@
+/** Prescriptions as append-only versions, each with its signature and its end. */
+import { asc, eq } from 'drizzle-orm';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
+import type { Access } from '../access.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { prescription, prescriptionEnd, signature } from '../schema/schema.ts';
+
+export interface Prescription {
+  readonly id: string;
+  readonly itemId: string;
+  readonly version: number;
+  readonly dose: Dose;
+  readonly badDay: Dose;
+  readonly joints: readonly Joint[];
+  readonly cautions: readonly Caution[];
+  readonly working: readonly string[];
+  readonly origin: PrescriptionVersion['origin'];
+  readonly decisionId: string | null;
+  readonly recordedAt: number;
+  readonly signedAt: number | null;
+  readonly signedName: string | null;
+  readonly endedAt: number | null;
+  readonly endReason: string | null;
+}
+
+const versionRows = patientQuery((db) =>
+  db
+    .select({
+      id: prescription.id,
+      itemId: prescription.itemId,
+      version: prescription.version,
+      dose: prescription.dose,
+      badDay: prescription.badDay,
+      joints: prescription.joints,
+      cautions: prescription.cautions,
+      working: prescription.working,
+      origin: prescription.origin,
+      decisionId: prescription.decisionId,
+      recordedAt: prescription.recordedAt,
+      signedAt: signature.signedAt,
+      signedName: signature.signedName,
+      endedAt: prescriptionEnd.endedAt,
+      endReason: prescriptionEnd.reason,
+    })
+    .from(prescription)
+    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
+    .where(ofPatient(prescription))
+    .orderBy(asc(prescription.recordedAt), asc(prescription.version)),
+);
+
+/** Every version of a patient, oldest first, signed or not. */
+export const prescriptionsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly Prescription[]> => {
+  const rows = await versionRows(access, patientId);
+  return rows.map((row) => ({ ...row, joints: row.joints as readonly Joint[] }));
+};
+
+/** The version of each line that the patient follows now: newest signed, not ended. */
+export const inForce = (versions: readonly Prescription[]): readonly Prescription[] => {
+  const newest = new Map<string, Prescription>();
+  for (const version of versions) {
+    const known = newest.get(version.itemId);
+    if (version.signedAt !== null && (!known || version.version > known.version))
+      newest.set(version.itemId, version);
+  }
+  return [...newest.values()].filter((version) => version.endedAt === null);
+};
+
+/** Versions nobody has signed that are newer than what is in force. */
+export const unsigned = (versions: readonly Prescription[]): readonly Prescription[] =>
+  versions.filter(
+    (version) =>
+      version.signedAt === null &&
+      version.endedAt === null &&
+      !versions.some((other) => other.itemId === version.itemId && other.version > version.version),
+  );

@@ -1,0 +1,53 @@
+/** Weekly programmes, as versions. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, eq, max } from 'drizzle-orm';
+import type { Programme, ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { programme } from '../schema/schema.ts';
+
+const programmeRows = patientQuery((db) =>
+  db
+    .select({ version: programme.version, fromDay: programme.fromDay, lines: programme.items })
+    .from(programme)
+    .where(ofPatient(programme))
+    .orderBy(asc(programme.version)),
+);
+
+export const programmesOf = async (access: Access, patientId: string): Promise<readonly Programme[]> => {
+  const rows = await programmeRows(access, patientId);
+  return rows;
+};
+
+export const saveProgramme = (
+  access: Access,
+  patientId: string,
+  items: readonly ProgrammeItem[],
+): Promise<number> =>
+  access.store.write(async (tx) => {
+    const [last] = await tx
+      .select({ version: max(programme.version) })
+      .from(programme)
+      .where(and(eq(programme.clinicId, access.clinicId), eq(programme.patientId, patientId)));
+    const version = (last?.version ?? 0) + 1;
+    const id = randomUUID();
+    await tx.insert(programme).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      version,
+      fromDay: access.day,
+      items: items,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'programme',
+      subjectId: id,
+      patientId,
+      detail: { version, items: items.length },
+    });
+    return version;
+  });

@@ -1,0 +1,130 @@
+/** Screenings and clearances, as dated versions. */
+import { randomUUID } from 'node:crypto';
+import { and, asc, desc, eq } from 'drizzle-orm';
+import type { Clearance, Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
+import type { Access } from '../access.ts';
+import { appendAudit } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { clearance, screening } from '../schema/schema.ts';
+
+export interface RecordedScreening extends Screening {
+  readonly id: string;
+  readonly recordedAt: number;
+}
+
+const screeningRows = patientQuery((db) =>
+  db.select().from(screening).where(ofPatient(screening)).orderBy(desc(screening.version)),
+);
+
+const newestScreeningRow = patientQuery((db) =>
+  db.select().from(screening).where(ofPatient(screening)).orderBy(desc(screening.version)).limit(1),
+);
+
+const screeningFrom = ({
+  id,
+  version,
+  sheetVersion,
+  day,
+  answers,
+  recordedAt,
+}: typeof screening.$inferSelect): RecordedScreening => ({
+  id,
+  version,
+  sheetVersion,
+  day,
+  answers,
+  recordedAt,
+});
+
+export const screeningsOf = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly RecordedScreening[]> => {
+  const rows = await screeningRows(access, patientId);
+  return rows.map(screeningFrom);
+};
+
+export const newestScreening = async (access: Access, patientId: string): Promise<RecordedScreening | null> =>
+  (await newestScreeningRow(access, patientId)).map(screeningFrom)[0] ?? null;
+
+export const recordScreening = (
+  access: Access,
+  patientId: string,
+  sheet: { readonly sheetVersion: string; readonly answers: readonly ScreeningItemAnswer[] },
+): Promise<number> =>
+  access.store.write(async (tx) => {
+    const [last] = await tx
+      .select({ version: screening.version })
+      .from(screening)
+      .where(and(eq(screening.clinicId, access.clinicId), eq(screening.patientId, patientId)))
+      .orderBy(desc(screening.version))
+      .limit(1);
+    const version = (last?.version ?? 0) + 1;
+    const id = randomUUID();
+    await tx.insert(screening).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      version,
+      day: access.day,
+      sheetVersion: sheet.sheetVersion,
+      answers: sheet.answers,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    const items = sheet.answers.map((row) => row.item);
+    changed(access, patientId);
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'screening',
+      subjectId: id,
+      patientId,
+      detail: { version, items: items.length },
+    });
+    return version;
+  });
+
+const clearanceRows = patientQuery((db) =>
+  db.select().from(clearance).where(ofPatient(clearance)).orderBy(asc(clearance.recordedAt)),
+);
+
+export const clearancesOf = async (access: Access, patientId: string): Promise<readonly Clearance[]> => {
+  const rows = await clearanceRows(access, patientId);
+  return rows.map(({ method, limb, side, findings, reason, byName, day }) => ({
+    method,
+    limb,
+    side,
+    findings,
+    reason,
+    by: byName,
+    day,
+  }));
+};
+
+export const recordClearance = (
+  access: Access,
+  patientId: string,
+  row: Pick<Clearance, 'method' | 'limb' | 'side' | 'findings' | 'reason'>,
+): Promise<string> =>
+  access.store.write(async (tx) => {
+    const id = randomUUID();
+    await tx.insert(clearance).values({
+      id,
+      clinicId: access.clinicId,
+      patientId,
+      ...row,
+      day: access.day,
+      byName: access.actorName,
+      recordedAt: access.now,
+      recordedBy: access.actorId,
+    });
+    await appendAudit(tx, access, {
+      act: 'write',
+      subject: 'clearance',
+      subjectId: id,
+      patientId,
+      detail: { method: row.method, findings: row.findings },
+    });
+    return id;
+  });

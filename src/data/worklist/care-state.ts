@@ -1,0 +1,193 @@
+/**
+ * What the care around the dose tells the worklist: one patient by that patient's indexes, or a whole
+ * clinic in a fixed number of queries. Both end in the same function, so that they cannot differ.
+ */
+import { asc, eq } from 'drizzle-orm';
+import { limitsInForce } from '#core/decision/dose/limits.ts';
+import type { Episode } from '#core/episode/episode.ts';
+import { episodeStatusOn } from '#core/episode/episode-status.ts';
+import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/episode/event-effects.ts';
+import { joints } from '#core/exercises/joints.ts';
+import type { Limit } from '#core/record/record.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
+import { kindOf } from '#core/worklist/due-items.ts';
+import { type CareState, dangers, type WorklistDecision } from '#core/worklist/item.ts';
+import { worklistSettings } from '#core/worklist/settings.ts';
+import type { Access } from '../access.ts';
+import { dayAt } from '../civil-time.ts';
+import { settingValue } from '../clinic/clinic-settings.ts';
+import { type CoveringClinician, coveringClinicianOf } from '../clinic/covering-clinicians.ts';
+import { eventsOf } from '../episode/care-events.ts';
+import { episodesFrom, episodesOf } from '../episode/episodes.ts';
+import { limitsOf } from '../episode/limits-and-pre-approvals.ts';
+import {
+  careEvent,
+  careLimit,
+  careLimitLift,
+  episode,
+  episodeChange,
+  preVisit,
+  screening,
+} from '../schema/schema.ts';
+import { newestPreVisit } from '../screening/pre-visits.ts';
+import { newestScreening } from '../screening/screenings.ts';
+
+/** What holds for the whole clinic. */
+interface Passing {
+  readonly zone: string;
+  readonly afterMilliseconds: number;
+  readonly coveringClinician: CoveringClinician | null;
+}
+
+interface Parts {
+  readonly episodes: readonly Episode[];
+  readonly limits: readonly Limit[];
+  readonly events: readonly Pick<RecordedEvent, 'id' | 'kind' | 'day' | 'recordedAt'>[];
+  readonly preVisitAt: number | null;
+  readonly screening: { readonly day: Day; readonly recordedAt: number } | null;
+}
+
+const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
+  zone,
+  afterMilliseconds:
+    (await settingValue(access, worklistSettings, 'covering-clinician-after-hours')) * 3_600_000,
+  coveringClinician: await coveringClinicianOf(access),
+});
+
+const stateFrom = (
+  parts: Parts,
+  decisions: readonly WorklistDecision[],
+  passing: Passing,
+  today: Day,
+): CareState => {
+  const episodeStatus = episodeStatusOn(parts.episodes, today);
+  const seen = parts.screening?.recordedAt ?? Number.NEGATIVE_INFINITY;
+  // As of the last of days, so that a limit whose first day is still to come is due without another write.
+  const ending = limitsInForce(parts.limits, joints, dayNumber('9999-12-31'));
+  return {
+    episodeStatus,
+    closedAt: episodeStatus.state === 'closed' ? (episodeStatus.change?.recordedAt ?? null) : null,
+    limits: ending.flatMap(({ joint, kind, to, author }) =>
+      to === null ? [] : [{ joint, kind, to, author }],
+    ),
+    events: parts.events
+      .filter((event) => eventEffects[event.kind].opensReview && !isAskedAgain(event, parts.screening))
+      .map(({ id, kind, day, recordedAt }) => ({ id, kind, day, at: recordedAt })),
+    answeredAt: parts.preVisitAt !== null && parts.preVisitAt > seen ? parts.preVisitAt : null,
+    passes: decisions
+      .filter((row) => {
+        const kind = kindOf(row);
+        return kind !== null && dangers.includes(kind);
+      })
+      .map((row) => {
+        const at = row.evaluatedAt + passing.afterMilliseconds;
+        return { decisionId: row.id, at, on: dayAt(at, passing.zone), to: passing.coveringClinician };
+      }),
+  };
+};
+
+export const careStateOf = async (
+  access: Access,
+  patientId: string,
+  decisions: readonly WorklistDecision[],
+  zone: string,
+): Promise<CareState> => {
+  const parts: Parts = {
+    episodes: await episodesOf(access, patientId),
+    limits: await limitsOf(access, patientId),
+    events: await eventsOf(access, patientId),
+    preVisitAt: (await newestPreVisit(access, patientId))?.recordedAt ?? null,
+    screening: await newestScreening(access, patientId),
+  };
+  return stateFrom(parts, decisions, await passingOf(access, zone), access.day);
+};
+
+const grouped = <R extends { readonly patientId: string }>(rows: readonly R[]) => {
+  const groups = new Map<string, R[]>();
+  for (const row of rows) groups.set(row.patientId, [...(groups.get(row.patientId) ?? []), row]);
+  return (patientId: string): readonly R[] => groups.get(patientId) ?? [];
+};
+
+const episodesOfClinic = async (access: Access) => {
+  const { read } = access.store;
+  const rows = await read
+    .select()
+    .from(episode)
+    .where(eq(episode.clinicId, access.clinicId))
+    .orderBy(asc(episode.recordedAt), asc(episode.id));
+  const changes = await read
+    .select()
+    .from(episodeChange)
+    .where(eq(episodeChange.clinicId, access.clinicId))
+    .orderBy(asc(episodeChange.recordedAt), asc(episodeChange.on));
+  const [episodes, changesOf] = [grouped(rows), grouped(changes)];
+  return (patientId: string) => episodesFrom(episodes(patientId), changesOf(patientId));
+};
+
+const limitsOfClinic = async (access: Access) => {
+  const rows = await access.store.read
+    .select()
+    .from(careLimit)
+    .leftJoin(careLimitLift, eq(careLimitLift.limitId, careLimit.id))
+    .where(eq(careLimit.clinicId, access.clinicId))
+    .orderBy(asc(careLimit.fromDay));
+  return grouped(
+    rows.map(({ care_limit: row, care_limit_lift: lift }) => ({
+      patientId: row.patientId,
+      joint: row.joint as Limit['joint'],
+      kind: row.kind,
+      limitKg: row.limitKg,
+      from: row.fromDay,
+      to: row.toDay,
+      author: row.author,
+      liftedOn: lift?.liftedOn ?? null,
+    })),
+  );
+};
+
+/** The newest screening and the newest answers before a visit of each patient. */
+const newestOfClinic = async (access: Access) => {
+  const { read } = access.store;
+  const screenings = await read
+    .select({ patientId: screening.patientId, day: screening.day, recordedAt: screening.recordedAt })
+    .from(screening)
+    .where(eq(screening.clinicId, access.clinicId))
+    .orderBy(asc(screening.version));
+  const answered = await read
+    .select({ patientId: preVisit.patientId, recordedAt: preVisit.recordedAt })
+    .from(preVisit)
+    .where(eq(preVisit.clinicId, access.clinicId))
+    .orderBy(asc(preVisit.recordedAt));
+  return {
+    screening: new Map(screenings.map((row) => [row.patientId, row])),
+    answered: new Map(answered.map((row) => [row.patientId, row.recordedAt])),
+  };
+};
+
+/** Care states of a clinic: give a patient and what is decided, get the state. */
+export const careStatesOf = async (access: Access, zone: string) => {
+  const passing = await passingOf(access, zone);
+  const episodes = await episodesOfClinic(access);
+  const limits = await limitsOfClinic(access);
+  const events = grouped(
+    await access.store.read
+      .select()
+      .from(careEvent)
+      .where(eq(careEvent.clinicId, access.clinicId))
+      .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
+  );
+  const newest = await newestOfClinic(access);
+  return (patientId: string, decisions: readonly WorklistDecision[]): CareState =>
+    stateFrom(
+      {
+        episodes: episodes(patientId),
+        limits: limits(patientId),
+        events: events(patientId),
+        preVisitAt: newest.answered.get(patientId) ?? null,
+        screening: newest.screening.get(patientId) ?? null,
+      },
+      decisions,
+      passing,
+      access.day,
+    );
+};

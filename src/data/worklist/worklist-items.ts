@@ -1,0 +1,151 @@
+/**
+ * The worklist, kept on write: whoever writes something that may change it says so, and just before
+ * the transaction commits the patient's matters, or all of the clinic's, are worked out again.
+ */
+import { and, asc, eq } from 'drizzle-orm';
+import { engineSettings } from '#core/decision/settings.ts';
+import { occlusionSettings } from '#core/prescribing/occlusion/settings.ts';
+import { screeningSettings } from '#core/screening/settings.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
+import { dueItems, rankOf } from '#core/worklist/due-items.ts';
+import { type DueAfter, type DueItem, dangers } from '#core/worklist/item.ts';
+import { worklistSettings } from '#core/worklist/settings.ts';
+import type { Access } from '../access.ts';
+import { settingsOf } from '../clinic/clinic-settings.ts';
+import { insertRows } from '../database/insert-rows.ts';
+import { ofPatient, patientQuery } from '../database/prepared.ts';
+import { worklistItem, worklistItemAction } from '../schema/schema.ts';
+import { patientStateOf } from './patient-state.ts';
+import { patientStates } from './worklist-states.ts';
+
+const dueAfter = (own: SettingValues): DueAfter => {
+  const lists = [engineSettings, screeningSettings, occlusionSettings, worklistSettings];
+  const values: SettingValues = Object.assign({}, ...lists.map(defaultsOf), own);
+  return {
+    missingMornings: values['worklist-missing-mornings']!,
+    screeningDays: values['screening-valid-days']!,
+    pressureDays: values['occlusion-pressure-valid-days']!,
+    baselineDays: values['baseline-expiry']!,
+  };
+};
+
+type Action = typeof worklistItemAction.$inferSelect;
+
+/** What has been done about a matter as it stands; actions on an earlier matter of the same key do not count. */
+const handling = (row: DueItem, actions: readonly Action[]) => {
+  const mine = actions.filter((action) => action.itemKey === row.key && action.itemSince === row.since);
+  const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
+  const assigned = last('assign');
+  return {
+    acknowledgedBy: last('acknowledge')?.doneName ?? null,
+    assignedTo: assigned?.assignee ?? null,
+    assignedName: assigned?.assigneeName ?? null,
+    snoozedUntil: dangers.includes(row.kind) ? null : (last('snooze')?.until ?? null),
+  };
+};
+
+/** Whoever acknowledged a danger, or took it on, keeps it from passing to the deputy. */
+const isHandledElsewhere = (row: DueItem, actions: readonly Action[]): boolean =>
+  row.unlessHandled !== undefined &&
+  actions.some(
+    (action) =>
+      action.itemKey === row.unlessHandled && action.itemSince === row.since && action.act !== 'snooze',
+  );
+
+const isSettledByAcknowledging = (row: DueItem, actions: readonly Action[]): boolean =>
+  row.untilAcknowledged === true &&
+  actions.some(
+    (action) => action.itemKey === row.key && action.itemSince === row.since && action.act === 'acknowledge',
+  );
+
+export type WorklistItemRow = typeof worklistItem.$inferInsert;
+
+const worklistItemRows = (
+  clinicId: string,
+  patientId: string,
+  worklistItems: readonly DueItem[],
+  actions: readonly Action[],
+): readonly WorklistItemRow[] =>
+  worklistItems
+    .filter((row) => !isHandledElsewhere(row, actions) && !isSettledByAcknowledging(row, actions))
+    .map(({ unlessHandled: _unless, untilAcknowledged: _until, passesTo, showsAt, ...row }) => {
+      const handled = handling(row, actions);
+      const passed = handled.assignedTo === null && passesTo ? passesTo : null;
+      return {
+        clinicId,
+        patientId,
+        ...row,
+        showsAt: showsAt ?? null,
+        rank: rankOf(row.kind),
+        ...handled,
+        ...(passed ? { assignedTo: passed.id, assignedName: passed.name } : {}),
+      };
+    });
+
+const itemActionRows = patientQuery((db) =>
+  db
+    .select()
+    .from(worklistItemAction)
+    .where(ofPatient(worklistItemAction))
+    .orderBy(asc(worklistItemAction.doneAt)),
+);
+
+const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]> =>
+  Promise.resolve(itemActionRows(access, patientId));
+
+const currentRows = patientQuery((db) => db.select().from(worklistItem).where(ofPatient(worklistItem)));
+
+/** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
+const isSame = (before: readonly WorklistItemRow[], after: readonly WorklistItemRow[]): boolean => {
+  const told = (rows: readonly WorklistItemRow[]) =>
+    rows.map((row) => JSON.stringify(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)))).sort();
+  return before.length === after.length && told(before).join() === told(after).join();
+};
+
+/** Works out one patient's matters and puts them in place of the old ones. */
+export const refreshWorklistItems = (access: Access, patientId: string): Promise<void> =>
+  access.store.write(async (tx) => {
+    const state = await patientStateOf(access, patientId);
+    const worklistItems = dueItems(state, dueAfter(await settingsOf(access)));
+    const rows = worklistItemRows(
+      access.clinicId,
+      patientId,
+      worklistItems,
+      await actionsOf(access, patientId),
+    );
+    if (isSame(await currentRows(access, patientId), rows)) return;
+    await tx
+      .delete(worklistItem)
+      .where(and(eq(worklistItem.clinicId, access.clinicId), eq(worklistItem.patientId, patientId)));
+    insertRows(tx, worklistItem, rows);
+  });
+
+/** Every matter of the clinic worked out from the record, as it should stand. */
+export const rebuiltWorklistItems = async (access: Access): Promise<readonly WorklistItemRow[]> => {
+  const after = dueAfter(await settingsOf(access));
+  const actions = await access.store.read
+    .select()
+    .from(worklistItemAction)
+    .where(eq(worklistItemAction.clinicId, access.clinicId))
+    .orderBy(asc(worklistItemAction.doneAt));
+  const states = await patientStates(access);
+  return [...states].flatMap(([patientId, state]) =>
+    worklistItemRows(
+      access.clinicId,
+      patientId,
+      dueItems(state, after),
+      actions.filter((action) => action.patientId === patientId),
+    ),
+  );
+};
+
+/** Throws the clinic's matters away and writes them anew. Returns how many there are. */
+export const rebuildWorklist = (access: Access): Promise<number> =>
+  access.store.write(async (tx) => {
+    const rows = await rebuiltWorklistItems(access);
+    await tx.delete(worklistItem).where(eq(worklistItem.clinicId, access.clinicId));
+    for (let from = 0; from < rows.length; from += 200)
+      await tx.insert(worklistItem).values(rows.slice(from, from + 200));
+    return rows.length;
+  });

@@ -1,0 +1,39 @@
+/** What the worklist needs to know of prescriptions: since when one waits, and which pressures are in use. */
+import { asc, eq, sql } from 'drizzle-orm';
+import type { Access } from '../access.ts';
+import { dayAt } from '../civil-time.ts';
+import { prescription, prescriptionEnd, signature } from '../schema/schema.ts';
+
+/** Every line's newest version with its signature and end. */
+export const prescriptionRows = (access: Access) =>
+  access.store.read
+    .select({
+      patientId: prescription.patientId,
+      itemId: prescription.itemId,
+      version: prescription.version,
+      recordedAt: prescription.recordedAt,
+      signedAt: signature.signedAt,
+      endedAt: prescriptionEnd.endedAt,
+      measuredOn: sql<string | null>`json_extract(${prescription.dose}, '$.cuff.measuredOn')`,
+    })
+    .from(prescription)
+    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
+    .where(eq(prescription.clinicId, access.clinicId))
+    .orderBy(asc(prescription.version));
+
+type PrescriptionRow = Awaited<ReturnType<typeof prescriptionRows>>[number];
+
+export const prescriptionState = (rows: readonly PrescriptionRow[], zone: string) => {
+  const newest = new Map(rows.map((row) => [row.itemId, row]));
+  const waiting = [...newest.values()].filter((row) => row.signedAt === null && row.endedAt === null);
+  const newestSigned = new Map(rows.filter((row) => row.signedAt !== null).map((row) => [row.itemId, row]));
+  const inForce = [...newestSigned.values()].filter((row) => row.endedAt === null);
+  const firstSigned = Math.min(...inForce.map((row) => row.signedAt ?? Number.POSITIVE_INFINITY));
+  const measured = inForce.flatMap((row) => (row.measuredOn ? [row.measuredOn] : [])).sort();
+  return {
+    unsignedSince: waiting.length > 0 ? Math.min(...waiting.map((row) => row.recordedAt)) : null,
+    startedOn: inForce.length > 0 ? dayAt(firstSigned, zone) : null,
+    pressureMeasuredOn: measured[0] ?? null,
+  };
+};

@@ -1,0 +1,177 @@
+/**
+ * The same facts as `patient-state.ts` for every patient of a clinic at once, in a fixed number of
+ * queries. Written apart on purpose: rebuilding by this way and keeping by the other must agree.
+ */
+import { and, asc, eq, sql } from 'drizzle-orm';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Day } from '#core/time/day.ts';
+import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
+import type { Access } from '../access.ts';
+import { reportedNewsOfAll } from '../entries/reported-news.ts';
+import {
+  clinic,
+  decision,
+  decisionResponse,
+  morning,
+  patient,
+  proposal,
+  trainingSession,
+} from '../schema/schema.ts';
+import { careStatesOf } from './care-state.ts';
+import { newestResponses, openDecisions } from './patient-state.ts';
+import { unansweredSince } from './single-facts.ts';
+import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
+import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
+
+type Responses = ReturnType<typeof newestResponses>;
+
+/** The newest decision of each joint of each patient, and every pause. */
+const decisionRows = (access: Access) => {
+  const ranked = access.store.read
+    .select({
+      id: decision.id,
+      patientId: decision.patientId,
+      joint: decision.joint,
+      decision: decision.decision,
+      contact: decision.contact,
+      evaluatedAt: decision.evaluatedAt,
+      reasons: decision.reasons,
+      place:
+        sql<number>`row_number() over (partition by ${decision.patientId}, ${decision.joint} order by ${decision.evaluatedAt} desc, ${decision.id} desc)`.as(
+          'place',
+        ),
+    })
+    .from(decision)
+    .where(eq(decision.clinicId, access.clinicId))
+    .as('ranked');
+  return access.store.read
+    .select()
+    .from(ranked)
+    .where(sql`(${ranked.place} = 1 OR ${ranked.decision} = 'pause')`);
+};
+
+/** The newest proposal of each prescribed exercise. */
+const proposalRows = (access: Access) => {
+  const ranked = access.store.read
+    .select({
+      patientId: proposal.patientId,
+      itemId: proposal.itemId,
+      exerciseId: sql<string>`json_extract(${proposal.dose}, '$.exerciseId')`.as('exercise_id'),
+      decisionId: proposal.decisionId,
+      madeAt: proposal.madeAt,
+      worklist: proposal.worklist,
+      place:
+        sql<number>`row_number() over (partition by ${proposal.itemId} order by ${proposal.madeAt} desc, ${proposal.id} desc)`.as(
+          'place',
+        ),
+    })
+    .from(proposal)
+    .where(eq(proposal.clinicId, access.clinicId))
+    .as('ranked');
+  return access.store.read.select().from(ranked).where(sql`${ranked.place} = 1`);
+};
+
+const proposalsFrom = (
+  rows: readonly Awaited<ReturnType<typeof proposalRows>>[number][],
+  responses: Responses,
+): readonly WorklistProposal[] =>
+  rows.map((row) => ({
+    itemId: row.itemId,
+    exercise: exerciseById(row.exerciseId)?.title ?? row.exerciseId,
+    decisionId: row.decisionId,
+    madeAt: row.madeAt,
+    worklist: row.worklist,
+    answered: responses.has(row.decisionId),
+  }));
+
+/** Entries with a doubtful clock that nobody has amended, oldest per patient. */
+const doubtful = async (access: Access) => {
+  const sessions = await access.store.read
+    .select({
+      patientId: trainingSession.patientId,
+      entryId: trainingSession.entryId,
+      amends: trainingSession.amends,
+      at: trainingSession.arrivedAt,
+      isDoubtful: trainingSession.clockDoubtful,
+    })
+    .from(trainingSession)
+    .where(
+      and(
+        eq(trainingSession.clinicId, access.clinicId),
+        sql`(${trainingSession.clockDoubtful} = 1 OR ${trainingSession.amends} IS NOT NULL)`,
+      ),
+    );
+  const mornings = await access.store.read
+    .select({
+      patientId: morning.patientId,
+      entryId: morning.entryId,
+      amends: morning.amends,
+      at: morning.arrivedAt,
+      isDoubtful: morning.clockDoubtful,
+    })
+    .from(morning)
+    .where(
+      and(
+        eq(morning.clinicId, access.clinicId),
+        sql`(${morning.clockDoubtful} = 1 OR ${morning.amends} IS NOT NULL)`,
+      ),
+    );
+  const since = new Map<string, number>();
+  for (const rows of [sessions, mornings]) {
+    const amended = new Set(rows.map((row) => `${row.patientId} ${row.amends}`));
+    for (const row of rows.filter(
+      (one) => one.isDoubtful && !amended.has(`${one.patientId} ${one.entryId}`),
+    )) {
+      since.set(row.patientId, Math.min(row.at, since.get(row.patientId) ?? row.at));
+    }
+  }
+  return since;
+};
+
+/** State of every patient of the clinic, by patient id. */
+export const patientStates = async (access: Access): Promise<ReadonlyMap<string, PatientState>> => {
+  const { read } = access.store;
+  const mine = access.clinicId;
+  const [own] = await read.select({ zone: clinic.zone }).from(clinic).where(eq(clinic.id, mine));
+  const people = await read
+    .select({ id: patient.id })
+    .from(patient)
+    .where(eq(patient.clinicId, mine))
+    .orderBy(asc(patient.id));
+  const responses = newestResponses(
+    await read.select().from(decisionResponse).where(eq(decisionResponse.clinicId, mine)),
+  );
+  const decisions = byPatient(await decisionRows(access));
+  const proposals = byPatient(await proposalRows(access));
+  const prescriptions = byPatient(await prescriptionRows(access));
+  const { baselines, mornings, screened, conflicts } = await newestOf(access);
+  const doubts = await doubtful(access);
+  const told = await reportedNewsOfAll(access);
+  const { written, writtenBack, booked } = await correspondenceOf(access);
+  const zone = own?.zone ?? 'UTC';
+  const care = await careStatesOf(access, zone);
+  return new Map(
+    people.map(({ id }): [string, PatientState] => {
+      const inForce = openDecisions(decisions.get(id) ?? [], responses);
+      const state: PatientState = {
+        decisions: inForce,
+        proposals: proposalsFrom(proposals.get(id) ?? [], responses),
+        ...prescriptionState(prescriptions.get(id) ?? [], zone),
+        conflictSince: conflicts.get(id) ?? null,
+        clockDoubtfulSince: doubts.get(id) ?? null,
+        messageSince: unansweredSince(written.get(id), writtenBack.get(id)),
+        reviewOn: booked.get(id) ?? null,
+        reportedNew: told.get(id) ?? null,
+        lastMorning: mornings.get(id) ?? null,
+        screenedOn: screened.get(id) ?? null,
+        baselines: (baselines.get(id) ?? []).map((row) => ({
+          joint: row.joint as Joint,
+          setOn: row.setOn as Day,
+        })),
+        care: care(id, inForce),
+      };
+      return [id, state];
+    }),
+  );
+};

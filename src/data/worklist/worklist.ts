@@ -1,0 +1,148 @@
+/** Reading the worklist a page at a time. */
+import { and, asc, count, eq, inArray, lte, notExists, or, sql } from 'drizzle-orm';
+import { alias } from 'drizzle-orm/sqlite-core';
+import { dangers, type WorklistItemKind } from '#core/worklist/item.ts';
+import type { Access } from '../access.ts';
+import { nestedRows, readEach } from '../database/nested-rows.ts';
+import { patientsOfSite } from '../patients/patient-sites.ts';
+import { patient, patientIdentity, worklistItem } from '../schema/schema.ts';
+import { byDanger, itemColumnsOf, itemIn, type StoredItem } from './worklist-cells.ts';
+
+export interface WorklistLine {
+  readonly patientId: string;
+  readonly givenName: string;
+  readonly familyName: string;
+  /** Most pressing first. */
+  readonly worklistItems: readonly StoredItem[];
+}
+
+/** Where a page ends; the next one begins after it. */
+export interface Cursor {
+  readonly rank: number;
+  readonly since: number;
+  readonly patientId: string;
+}
+
+export interface WorklistQuery {
+  readonly after: Cursor | null;
+  readonly limit: number;
+  readonly kind: WorklistItemKind | null;
+  readonly assignedTo: string | null;
+  /** Patients who usually come to this site. */
+  readonly siteId?: string | null;
+  /** Records kept to teams the reader is not in: of those only danger is listed and counted. */
+  readonly closed?: ReadonlySet<string>;
+}
+
+type Filter = Pick<WorklistQuery, 'kind' | 'assignedTo' | 'siteId' | 'closed'>;
+
+/** The table under another name, for a query that looks at it twice. */
+const named = (name: string) => alias(worklistItem, name) as unknown as typeof worklistItem;
+const other = named('other');
+const listed = named('listed');
+
+const openOrDanger = (closed: ReadonlySet<string> | undefined, rows: typeof worklistItem) =>
+  closed && closed.size > 0
+    ? or(
+        sql`${rows.patientId} NOT IN (SELECT value FROM json_each(${JSON.stringify([...closed])}))`,
+        inArray(rows.kind, [...dangers]),
+      )
+    : undefined;
+
+/** Danger passes at an instant, hours after it was told; its due date alone would show it since midnight. */
+const hasPassed = (access: Access, rows: typeof worklistItem) =>
+  sql`(${rows.showsAt} IS NULL OR ${rows.showsAt} <= ${access.now})`;
+
+const due = (access: Access, filter: Filter, rows: typeof worklistItem = worklistItem) =>
+  and(
+    eq(rows.clinicId, access.clinicId),
+    lte(rows.showsFrom, access.day),
+    hasPassed(access, rows),
+    or(sql`${rows.snoozedUntil} IS NULL`, sql`${rows.snoozedUntil} < ${access.day}`),
+    filter.kind ? eq(rows.kind, filter.kind) : undefined,
+    filter.assignedTo ? eq(rows.assignedTo, filter.assignedTo) : undefined,
+    filter.siteId ? sql`${rows.patientId} IN ${patientsOfSite(access, filter.siteId)}` : undefined,
+    openOrDanger(filter.closed, rows),
+  );
+
+/** Everything due of a patient the reader may be shown. */
+const everything = ({ closed }: Filter): Filter => ({ kind: null, assignedTo: null, closed });
+
+/** The plus keeps it out of the choice of an index: a patient's few matters are compared, not a clinic's. */
+const placeOfPatient = (rows: typeof worklistItem) => sql`(+${rows.rank}, +${rows.since}, +${rows.key})`;
+
+/**
+ * A page of patients by their most pressing matter, in order of danger, then age, each with all that is
+ * due of them. The matters are read in that order until the page is full, so a page costs the same in a
+ * clinic of any size.
+ */
+const pageRows = (access: Access, query: WorklistQuery) => {
+  const { read } = access.store;
+  const { after } = query;
+  const moreUrgent = read
+    .select({ one: sql`1` })
+    .from(other)
+    .where(
+      and(
+        due(access, query, other),
+        eq(other.patientId, worklistItem.patientId),
+        sql`${placeOfPatient(other)} < ${placeOfPatient(worklistItem)}`,
+      ),
+    );
+  const beyond = after
+    ? sql`(${worklistItem.rank}, ${worklistItem.since}, ${worklistItem.patientId}) > (${after.rank}, ${after.since}, ${after.patientId})`
+    : undefined;
+  const ofPatient = sql`${due(access, everything(query), listed)} AND ${eq(listed.patientId, worklistItem.patientId)}`;
+  return read
+    .select({
+      patientId: worklistItem.patientId,
+      rank: worklistItem.rank,
+      since: worklistItem.since,
+      givenName: patientIdentity.givenName,
+      familyName: patientIdentity.familyName,
+      worklistItems: nestedRows(itemColumnsOf(listed), sql`${worklistItem} AS listed`, ofPatient).mapWith(
+        readEach(itemIn),
+      ),
+    })
+    .from(worklistItem)
+    .innerJoin(patientIdentity, eq(patientIdentity.patientId, worklistItem.patientId))
+    .where(and(due(access, query), beyond, notExists(moreUrgent)))
+    .orderBy(asc(worklistItem.rank), asc(worklistItem.since), asc(worklistItem.patientId))
+    .limit(query.limit);
+};
+
+export const worklistPage = async (
+  access: Access,
+  query: WorklistQuery,
+): Promise<{ readonly lines: readonly WorklistLine[]; readonly next: Cursor | null }> => {
+  const rows = await pageRows(access, query);
+  const { clinicId } = access;
+  const last = rows.at(-1);
+  return {
+    lines: rows.map(({ patientId, givenName, familyName, worklistItems }) => ({
+      patientId,
+      givenName,
+      familyName,
+      worklistItems: [...worklistItems].sort(byDanger).map((row) => ({ clinicId, patientId, ...row })),
+    })),
+    next:
+      last && rows.length === query.limit
+        ? { rank: last.rank, since: last.since, patientId: last.patientId }
+        : null,
+  };
+};
+
+/** How many patients have a matter that shows today, and how many patients there are. */
+export const worklistCounts = async (access: Access, query: Filter) => {
+  const { read } = access.store;
+  // Grouped, the file counts along an index by patient; told to count distinct ones it may sort them first.
+  const patients = read
+    .select({ patientId: worklistItem.patientId })
+    .from(worklistItem)
+    .where(due(access, query))
+    .groupBy(worklistItem.patientId)
+    .as('listed_patients');
+  const [listed] = await read.select({ n: count() }).from(patients);
+  const [all] = await read.select({ n: count() }).from(patient).where(eq(patient.clinicId, access.clinicId));
+  return { listed: listed?.n ?? 0, patients: all?.n ?? 0 };
+};
