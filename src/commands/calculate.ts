@@ -5,8 +5,8 @@
  */
 import { isUtf8 } from 'node:buffer';
 import { once } from 'node:events';
-import { type Answered, answerLine, notJson, sourcesOf, tooLong } from '#api/desk/answer-line.ts';
-import { LineSplitter } from '#api/desk/split-lines.ts';
+import { type Answered, answerLine, notJson, sourcesOf, tooLong } from '#api/batch/answer-line.ts';
+import { LineSplitter } from '#api/batch/split-lines.ts';
 import { calculationById, registry } from '#core/calculations/registry.ts';
 
 const limitBytes = 1024 * 1024;

@@ -3,7 +3,7 @@
  * own wrong tries only; strangers wait by account and network, by account, and by what their network
  * asks of this machine in all.
  */
-import { type AttemptLimiter, attemptLimiter } from '#api/tries.ts';
+import { type AttemptLimiter, attemptLimiter } from '#api/attempt-limiter.ts';
 import { type StoredAttempts, storedNowhere } from '#data/accounts/stored-attempts.ts';
 import { countMinutes } from './rate.ts';
 

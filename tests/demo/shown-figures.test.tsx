@@ -5,7 +5,7 @@
  */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { answerLine } from '#api/desk/answer-line.ts';
+import { answerLine } from '#api/batch/answer-line.ts';
 import { outcomeLines } from '#core/assessment/course/lines.ts';
 import { calculationById } from '#core/calculations/registry.ts';
 import type { Working } from '#core/calculations/working.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { answerLine } from '#api/desk/answer-line.ts';
+import { answerLine } from '#api/batch/answer-line.ts';
 import { everyKind, lookup } from '#tests/support/desk-rows.ts';
 
 const ask = (line: unknown, number = 1) =>

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { LineSplitter } from '#api/desk/split-lines.ts';
+import { LineSplitter } from '#api/batch/split-lines.ts';
 
 type Seen = readonly [number: number, text: string | 'overlong'];
 

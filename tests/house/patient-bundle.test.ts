@@ -30,9 +30,9 @@ describe('the patient’s pages', () => {
   });
 
   it('would find one behind a detour', () => {
-    const ways = packagesOf('src/api/desk/answer-line.ts').filter(isHeavy);
+    const ways = packagesOf('src/api/batch/answer-line.ts').filter(isHeavy);
     expect(ways).toContain(
-      'src/api/desk/answer-line.ts → src/api/inputs/evaluate.ts → src/api/inputs/from-descriptor.ts → zod',
+      'src/api/batch/answer-line.ts → src/api/inputs/evaluate.ts → src/api/inputs/from-descriptor.ts → zod',
     );
   });
 });

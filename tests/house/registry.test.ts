@@ -1,6 +1,6 @@
 /** What every calculation of the registry owes its reader. */
 import { describe, expect, it } from 'vitest';
-import { answerLine } from '#api/desk/answer-line.ts';
+import { answerLine } from '#api/batch/answer-line.ts';
 import { evaluate } from '#api/inputs/evaluate.ts';
 import type { Field } from '#core/calculations/describe.ts';
 import { calculationById, registry } from '#core/calculations/registry.ts';

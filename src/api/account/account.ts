@@ -12,10 +12,10 @@ import {
 import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
 import { perStore } from '#data/database/per-store.ts';
 import { clinicOf } from '#data/patients/people.ts';
+import { attemptLimiter } from '../attempt-limiter.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import type { Person } from '../person.ts';
-import { attemptLimiter } from '../tries.ts';
 import { personProcedure, router, withFreshSignIn } from '../trpc.ts';
 
 /** Somebody at an open desk must not try passphrases at leisure. The key is the session, not the account. */

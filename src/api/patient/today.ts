@@ -19,7 +19,7 @@ import { programmesOf } from '#data/prescribing/programmes.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { exercisesOn } from './today-exercise.ts';
-import { newestMessages, recentChanges, suspensionTexts } from './today-told.ts';
+import { newestMessages, recentChanges, suspensionTexts } from './today-news.ts';
 import type { TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>

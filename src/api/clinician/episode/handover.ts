@@ -6,8 +6,8 @@ import { sentenceOf } from '#core/worklist/sentences.ts';
 import { cliniciansOf, ownPause } from '#data/clinic/covering-clinicians.ts';
 import { decisionById } from '#data/decision/decisions.ts';
 import { handoverFor } from '#data/episode/handover.ts';
-import { Problem, refusedWith } from '../errors.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { Problem, refusedWith } from '../../errors.ts';
+import { recordProcedure, router } from '../../trpc.ts';
 
 /** Longest a pause may be looked after before somebody has to say so again; a choice of this project. */
 const longestOwnedDays = 14;

@@ -5,9 +5,9 @@ import { episodeChangeFields, episodeConsistent, episodeFields } from '#core/epi
 import type { Joint } from '#core/exercises/joints.ts';
 import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episode/episodes.ts';
-import { Problem, refusedWith } from '../errors.ts';
-import { checked } from '../inputs/checked.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { Problem, refusedWith } from '../../errors.ts';
+import { checked } from '../../inputs/checked.ts';
+import { recordProcedure, router } from '../../trpc.ts';
 
 export const episodesRouter = router({
   list: recordProcedure.query(async ({ ctx }) => ({

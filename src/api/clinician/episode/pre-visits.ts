@@ -5,10 +5,10 @@ import { screeningSheetVersion } from '#core/screening/items.ts';
 import { besideRecord, confirmed, stillToAsk, toLookAt } from '#core/screening/pre-visit.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { recordScreening, screeningsOf } from '#data/screening/screenings.ts';
-import { Problem } from '../errors.ts';
-import { checked } from '../inputs/checked.ts';
-import { unknownItems } from '../inputs/screening-items.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { Problem } from '../../errors.ts';
+import { checked } from '../../inputs/checked.ts';
+import { unknownItems } from '../../inputs/screening-items.ts';
+import { recordProcedure, router } from '../../trpc.ts';
 
 export const preVisitsRouter = router({
   get: recordProcedure.query(async ({ ctx }) => {

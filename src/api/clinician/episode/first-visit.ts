@@ -25,9 +25,9 @@ import { addVersion, endPrescription } from '#data/prescribing/prescribing.ts';
 import { prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening, recordScreening } from '#data/screening/screenings.ts';
-import { Problem, refusedWith } from '../errors.ts';
-import { unknownItems } from '../inputs/screening-items.ts';
-import { propose } from './propose.ts';
+import { Problem, refusedWith } from '../../errors.ts';
+import { unknownItems } from '../../inputs/screening-items.ts';
+import { propose } from '../propose.ts';
 
 type FirstVisit = InputOf<typeof firstVisitFields>;
 

@@ -2,7 +2,7 @@
 import { type HandsOnTest, lockedTest } from '#core/episode/remote-visit.ts';
 import type { Access } from '#data/access.ts';
 import { visitNow } from '#data/episode/visits.ts';
-import { refusedWith } from '../errors.ts';
+import { refusedWith } from '../../errors.ts';
 
 export const requireHandsOnTest = async (
   access: Access,

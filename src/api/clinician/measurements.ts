@@ -10,7 +10,7 @@ import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
-import { requireHandsOnTest } from './hands.ts';
+import { requireHandsOnTest } from './episode/hands-on-test.ts';
 
 const kindOf = (value: unknown): string =>
   typeof value === 'object' && value !== null && 'kind' in value ? String(value.kind) : '';

@@ -3,8 +3,8 @@ import { z } from 'zod';
 import { consentKinds, isGiven } from '#core/episode/consent.ts';
 import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
-import { Problem } from '../errors.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { Problem } from '../../errors.ts';
+import { recordProcedure, router } from '../../trpc.ts';
 
 export const consentsRouter = router({
   list: recordProcedure.query(async ({ ctx }) => {

@@ -13,11 +13,11 @@ import type { Refusal } from '#core/outcome.ts';
 import { daysBetween, isDay } from '#core/time/day.ts';
 import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import { beginVisit, visitNow, visitsOf } from '#data/episode/visits.ts';
-import { refusedWith } from '../errors.ts';
-import { checked } from '../inputs/checked.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { refusedWith } from '../../errors.ts';
+import { checked } from '../../inputs/checked.ts';
+import { recordProcedure, router } from '../../trpc.ts';
 import { firstVisitPage, saveFirstVisit } from './first-visit.ts';
-import { requireHandsOnTest } from './hands.ts';
+import { requireHandsOnTest } from './hands-on-test.ts';
 
 const supervisedDay = (day: string, today: string): readonly Refusal[] =>
   isDay(day) && daysBetween(day, today) >= 0

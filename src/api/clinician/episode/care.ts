@@ -19,9 +19,9 @@ import {
   withdrawPreApproval,
 } from '#data/episode/limits-and-pre-approvals.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
-import { Problem } from '../errors.ts';
-import { checked } from '../inputs/checked.ts';
-import { recordProcedure, router } from '../trpc.ts';
+import { Problem } from '../../errors.ts';
+import { checked } from '../../inputs/checked.ts';
+import { recordProcedure, router } from '../../trpc.ts';
 
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
 

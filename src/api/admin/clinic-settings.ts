@@ -5,7 +5,7 @@ import { saveSettings, settingChanges, settingsOf } from '#data/clinic/clinic-se
 import { namesOf, previewSettings } from '#data/clinic/settings-preview.ts';
 import { refusedWith } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router, staffProcedure } from '../trpc.ts';
-import { effectiveSettings, ownSettings, refusedSettings, settingAreas } from './choice-areas.ts';
+import { effectiveSettings, ownSettings, refusedSettings, settingAreas } from './setting-areas.ts';
 
 const values = z.record(z.string().max(80), z.number());
 
