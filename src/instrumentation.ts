@@ -4,7 +4,7 @@ export const register = async () => {
   const { start } = await import('#server/start.ts');
   await start();
   const { runtime } = await import('#server/runtime.ts');
-  const { keepWhileRunning, keepWordsOut } = await import('#server/keeping.ts');
+  const { keepWhileRunning, keepWordsOut } = await import('#server/jobs/audit-anchoring.ts');
   keepWhileRunning(runtime());
   if (process.env.NODE_ENV === 'production') keepWordsOut();
 };

@@ -1,7 +1,7 @@
 /** The start: each to their own first page. */
 import { redirect } from 'next/navigation';
-import { signedInPerson } from '#server/caller.ts';
-import { phoneHere } from '#server/phone-here.ts';
+import { signedInPerson } from '#server/http/caller.ts';
+import { phoneHere } from '#server/sign-in/phone-here.ts';
 
 const starts = { clinician: '/worklist', patient: '/today', administrator: '/administration' } as const;
 

@@ -11,9 +11,9 @@ import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { demoClinic, demoNow, otherClinic } from '#demo/clinic.ts';
-import { type Auth, makeAuth } from './auth.ts';
 import { type ClinicalClock, clinicalClock } from './clock.ts';
 import { type Keys, keysFor } from './keys.ts';
+import { type Auth, makeAuth } from './sign-in/auth.ts';
 
 type Settings = ReturnType<typeof readEnvironment>;
 

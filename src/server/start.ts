@@ -1,8 +1,8 @@
 /** Start of the server. A file that cannot be used ends the process with the reason. */
 import { lastRecordedAt } from '#data/patients/last-recorded.ts';
 import { clinicIds } from '#data/patients/people.ts';
-import { openAccount } from './auth.ts';
 import { type Runtime, runtime } from './runtime.ts';
+import { openAccount } from './sign-in/auth.ts';
 
 const fillWhenEmpty = async (at: Runtime): Promise<void> => {
   if ((await clinicIds(at.store)).length > 0) return;

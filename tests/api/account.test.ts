@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { isFresh, requireFresh } from '#api/fresh-sign-in.ts';
 import type { Store } from '#data/database/store.ts';
-import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';
+import { personOf } from '#server/sign-in/person.ts';
 import { asPerson } from '#tests/support/callers.ts';
 import { accessOf, clinicNamed } from '#tests/support/clinic.ts';
 import { account, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';

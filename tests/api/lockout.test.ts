@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
-import { guardCodes, guardSignIns } from '#server/sign-in-guard.ts';
+import { guardCodes, guardSignIns } from '#server/sign-in/sign-in-guard.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import { account, type Browser, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';

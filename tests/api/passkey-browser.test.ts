@@ -9,7 +9,7 @@ import {
   isSigned,
   passkeyPlace,
   publicKeyFrom,
-} from '#server/passkey/signed.ts';
+} from '#server/sign-in/passkey/signed.ts';
 
 const place = passkeyPlace('http://localhost:3114')!;
 const elsewhere = passkeyPlace('http://localhost:3115')!;

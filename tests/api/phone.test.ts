@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { isGoodPin } from '#data/accounts/phones.ts';
 import { flushReads } from '#data/audit/audit.ts';
-import { personOf } from '#server/person.ts';
 import type { Runtime } from '#server/runtime.ts';
+import { personOf } from '#server/sign-in/person.ts';
 import { asClinician, asPerson } from '#tests/support/callers.ts';
 import { accessOf, type Setting, twoClinics } from '#tests/support/clinic.ts';
 import { type Browser, browser, testRuntime } from '#tests/support/server.ts';

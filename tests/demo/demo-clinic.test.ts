@@ -24,7 +24,7 @@ import { loadDemoClinic } from '#demo/load.ts';
 import { otherClinicStory } from '#demo/other-clinic.ts';
 import { stories } from '#demo/patients.ts';
 import type { Disagreement, Expected, Story } from '#demo/story.ts';
-import { makeAuth, openAccount } from '#server/auth.ts';
+import { makeAuth, openAccount } from '#server/sign-in/auth.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { typedSecret } from '#tests/support/typed-secret.ts';
 import {

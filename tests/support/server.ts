@@ -1,10 +1,10 @@
 /** The running product on a test's own store, and a browser with cookies that asks its routes. */
 import { readEnvironment } from '#commands/environment.mjs';
 import type { Store } from '#data/database/store.ts';
-import { makeAuth, type NewAccount, openAccount } from '#server/auth.ts';
 import { clinicalClock } from '#server/clock.ts';
 import type { Runtime } from '#server/runtime.ts';
-import { makeTelemetry, type Telemetry } from '#server/watch.ts';
+import { makeAuth, type NewAccount, openAccount } from '#server/sign-in/auth.ts';
+import { makeTelemetry, type Telemetry } from '#server/telemetry/telemetry.ts';
 import { auditKey, start } from './clinic.ts';
 
 export const testOrigin = 'http://127.0.0.1:3000';

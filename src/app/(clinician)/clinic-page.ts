@@ -1,7 +1,7 @@
 /** What every page of the clinic starts from: who is signed in, the procedures, the clinic's clock. */
 import 'server-only';
 import { notFound, redirect } from 'next/navigation';
-import { requirePerson, serverCaller } from '#server/caller.ts';
+import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { runtime, zoneOf } from '#server/runtime.ts';
 import { today } from '#ui/clinician/when.ts';
 

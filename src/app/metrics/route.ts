@@ -1,6 +1,6 @@
 /** Counts for a monitoring program on this machine; nobody else gets an answer. */
-import { isLocal } from '#server/network.ts';
-import { telemetry } from '#server/watch.ts';
+import { isLocal } from '#server/http/network.ts';
+import { telemetry } from '#server/telemetry/telemetry.ts';
 
 export const GET = (request: Request) =>
   isLocal(request.headers)

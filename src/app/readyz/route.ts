@@ -1,5 +1,5 @@
 /** 200 when the store answers and its schema is this release's; 503 with the reason when not. */
-import { readiness } from '#server/readiness.ts';
+import { readiness } from '#server/telemetry/readiness.ts';
 
 export const GET = () => {
   const problem = readiness();

@@ -1,6 +1,6 @@
-import { demoSignInList } from '#server/demo-sign-ins.ts';
-import { hasPasskeys } from '#server/passkeys-here.ts';
-import { clinicHere } from '#server/phone-here.ts';
+import { demoSignInList } from '#server/sign-in/demo-sign-ins.ts';
+import { hasPasskeys } from '#server/sign-in/passkeys-here.ts';
+import { clinicHere } from '#server/sign-in/phone-here.ts';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
 import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';

@@ -1,6 +1,6 @@
 /** The patient's service worker, with the files of this build. */
 import path from 'node:path';
-import { assetsOfPatientPage, buildId, workerScript } from '#server/worker-script.ts';
+import { assetsOfPatientPage, buildId, workerScript } from '#server/http/worker-script.ts';
 
 export const dynamic = 'force-dynamic';
 

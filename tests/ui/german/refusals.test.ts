@@ -14,9 +14,9 @@ const files = [
   'src/api/patient/entries.ts',
   'src/api/patient/messages.ts',
   'src/api/trpc.ts',
-  'src/server/phone-sign-in.ts',
-  'src/server/requests.ts',
-  'src/server/sign-in-door.ts',
+  'src/server/sign-in/phone-sign-in.ts',
+  'src/server/http/requests.ts',
+  'src/server/sign-in/sign-in-handler.ts',
   'src/data/accounts/guessable-passphrase.ts',
   'src/ui/account/call.ts',
 ];

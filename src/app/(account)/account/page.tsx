@@ -1,5 +1,5 @@
-import { requireAnyone, serverCaller } from '#server/caller.ts';
-import { hasPasskeys } from '#server/passkeys-here.ts';
+import { requireAnyone, serverCaller } from '#server/http/caller.ts';
+import { hasPasskeys } from '#server/sign-in/passkeys-here.ts';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
 import { passkeyLines } from '#ui/account/passkey-lines.ts';
 import { titled } from '../../(patient)/chosen-on-phone.ts';

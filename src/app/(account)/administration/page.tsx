@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { requireAdministrator, serverCaller } from '#server/caller.ts';
+import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { AdministrationScreen } from '#ui/account/administration-screen.tsx';
 

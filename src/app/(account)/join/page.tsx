@@ -1,4 +1,4 @@
-import { phoneHere } from '#server/phone-here.ts';
+import { phoneHere } from '#server/sign-in/phone-here.ts';
 import { JoinForm } from '#ui/account/join-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
 import '#ui/words/account.ts';

@@ -1,5 +1,5 @@
 import { redirect } from 'next/navigation';
-import { clinicHere, phoneHere } from '#server/phone-here.ts';
+import { clinicHere, phoneHere } from '#server/sign-in/phone-here.ts';
 import { PinForm } from '#ui/account/pin-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
 import { MonitoringHours } from '#ui/shared/cover-hours.tsx';

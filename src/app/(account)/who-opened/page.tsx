@@ -1,4 +1,4 @@
-import { requirePerson, serverCaller } from '#server/caller.ts';
+import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { AccessLogList } from '#ui/account/opened-list.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';

@@ -1,4 +1,4 @@
-import { requirePerson, serverCaller } from '#server/caller.ts';
+import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { HistoryPage } from '#ui/patient/history/history-page.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';

@@ -1,4 +1,4 @@
-import { requirePerson, serverCaller } from '#server/caller.ts';
+import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { phoneEntriesKey } from '#server/phone-entries.ts';
 import { runtime } from '#server/runtime.ts';
 import { PatientApp } from '#ui/patient/patient-app.tsx';

@@ -1,4 +1,4 @@
-import { requirePerson, serverCaller } from '#server/caller.ts';
+import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { WriteForm } from '#ui/care/patient/write-form.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { TypedEarly } from '#ui/shared/typed-early.tsx';

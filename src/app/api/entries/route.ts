@@ -1,5 +1,5 @@
 /** The one door for a phone's queue. */
-import { entriesHandler } from '#server/entries-door.ts';
+import { entriesHandler } from '#server/http/entries-handler.ts';
 import { runtime } from '#server/runtime.ts';
 
 export const POST = (request: Request) => entriesHandler(runtime(), request);

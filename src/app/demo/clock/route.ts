@@ -1,6 +1,6 @@
 /** In the demo only, from this machine only: moves the clinical clock forward. */
-import { isLocal } from '#server/network.ts';
-import { jsonBody } from '#server/origin.ts';
+import { isLocal } from '#server/http/network.ts';
+import { jsonBody } from '#server/http/origin.ts';
 import { runtime } from '#server/runtime.ts';
 
 export const POST = async (request: Request) => {

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
-import { requireAnyone, serverCaller } from '#server/caller.ts';
+import { requireAnyone, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { CodesChange } from '#ui/account/codes-change.tsx';
 import { CodesSetUp } from '#ui/account/codes-set-up.tsx';

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { requirePerson, serverCaller } from '#server/caller.ts';
+import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { ClinicSettingsScreen } from '#ui/account/choices-screen.tsx';
 

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { requirePerson } from '#server/caller.ts';
+import { requirePerson } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { OpenRecordForm } from '#ui/account/open-record-form.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';

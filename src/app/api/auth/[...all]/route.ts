@@ -1,7 +1,7 @@
 /** Signing in: the library's endpoints behind our own door. */
-import { answered } from '#server/requests.ts';
+import { answered } from '#server/http/requests.ts';
 import { runtime } from '#server/runtime.ts';
-import { signInHandler } from '#server/sign-in-door.ts';
+import { signInHandler } from '#server/sign-in/sign-in-handler.ts';
 
 const handle = (request: Request) => answered('auth', () => signInHandler(runtime(), request));
 

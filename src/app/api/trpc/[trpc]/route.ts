@@ -1,6 +1,7 @@
 /** The procedures over HTTP. */
+
+import { trpcHandler } from '#server/http/trpc-handler.ts';
 import { runtime } from '#server/runtime.ts';
-import { trpcHandler } from '#server/trpc-door.ts';
 
 const handle = (request: Request) => trpcHandler(runtime(), request);
 

@@ -1,6 +1,6 @@
 /** What the sign-in library answered, as a row of the clinic's audit chain. */
 import { type Acting, flushReads, noteRefused, noteSignIn } from '#data/audit/audit.ts';
-import type { Runtime } from './runtime.ts';
+import type { Runtime } from '../runtime.ts';
 
 export interface SignInAccount {
   readonly id: string;

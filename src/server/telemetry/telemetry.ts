@@ -5,7 +5,7 @@
  */
 import { type DestinationStream, type Logger, pino } from 'pino';
 import type { ObservedCall } from '#api/trpc.ts';
-import { type Metrics, requestMetrics } from './counts.ts';
+import { type Metrics, requestMetrics } from './metrics.ts';
 
 export interface Telemetry {
   readonly log: Logger;

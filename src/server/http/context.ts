@@ -1,7 +1,7 @@
 /** The context of one request: who is signed in and what they may reach. */
 import type { ApiContext } from '#api/trpc.ts';
-import { personOf } from './person.ts';
-import { accessFor, type Runtime } from './runtime.ts';
+import { accessFor, type Runtime } from '../runtime.ts';
+import { personOf } from '../sign-in/person.ts';
 
 export const contextFor = async (
   at: Runtime,

@@ -6,9 +6,9 @@ import { redirect } from 'next/navigation';
 import { cache } from 'react';
 import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
+import { runtime } from '../runtime.ts';
+import { observeCalls } from '../telemetry/telemetry.ts';
 import { contextFor } from './context.ts';
-import { runtime } from './runtime.ts';
-import { observeCalls } from './watch.ts';
 
 /** One context per request, shared by the page and its layout. */
 const requestContext = cache(async () => contextFor(runtime(), await headers(), observeCalls(randomUUID())));

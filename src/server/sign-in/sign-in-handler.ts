@@ -7,12 +7,12 @@ import { accountByEmail, challengedUser } from '#data/accounts/auth-database.ts'
 import { requiresTwoFactor } from '#data/accounts/staff.ts';
 import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
 import { perStore } from '#data/database/per-store.ts';
+import { networkOf } from '../http/network.ts';
+import { isOwnOrigin, jsonBody } from '../http/origin.ts';
+import { refusal } from '../http/requests.ts';
+import type { Runtime } from '../runtime.ts';
 import { cookiePrefix } from './auth.ts';
 import { knownMark, withKnown } from './known-browser.ts';
-import { networkOf } from './network.ts';
-import { isOwnOrigin, jsonBody } from './origin.ts';
-import { refusal } from './requests.ts';
-import type { Runtime } from './runtime.ts';
 import { auditAnswer } from './sign-in-audit.ts';
 import { guardCodes, guardSignIns } from './sign-in-guard.ts';
 import { rememberCodes } from './used-codes.ts';

@@ -2,8 +2,8 @@
 import { flushReads } from '#data/audit/audit.ts';
 import { storeHeads } from '#data/audit/audit-heads.ts';
 import { clinicIds } from '#data/patients/people.ts';
-import type { Runtime } from './runtime.ts';
-import { faultOf, telemetry } from './watch.ts';
+import type { Runtime } from '../runtime.ts';
+import { faultOf, telemetry } from '../telemetry/telemetry.ts';
 
 const hour = 3_600_000;
 

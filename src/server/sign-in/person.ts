@@ -1,7 +1,7 @@
 /** Who is signed in, by the request's cookie. */
 import type { Person } from '#api/person.ts';
 import { requiresTwoFactor } from '#data/accounts/staff.ts';
-import type { Runtime } from './runtime.ts';
+import type { Runtime } from '../runtime.ts';
 
 type Session = NonNullable<Awaited<ReturnType<Runtime['auth']['api']['getSession']>>>;
 

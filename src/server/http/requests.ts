@@ -1,6 +1,6 @@
 /** Around every request to a route: an id, a line in the log, and an answer without internals when it fails. */
 import { randomUUID } from 'node:crypto';
-import { faultOf, telemetry } from './watch.ts';
+import { faultOf, telemetry } from '../telemetry/telemetry.ts';
 
 export const refusal = (
   status: number,

@@ -3,9 +3,9 @@ import 'server-only';
 import { parseCookies } from 'better-auth/cookies';
 import { headers } from 'next/headers';
 import { clinicBeforeSignIn } from '#data/accounts/phones.ts';
+import { runtime } from '../runtime.ts';
 import { cookiePrefix } from './auth.ts';
 import { phoneState } from './phone-sign-in.ts';
-import { runtime } from './runtime.ts';
 
 const phoneCookie = async (): Promise<string | null> => {
   const isSecure = runtime().settings.PUBLIC_ORIGIN.startsWith('https://');

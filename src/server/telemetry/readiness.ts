@@ -1,7 +1,7 @@
 /** Whether this process can do its work now. */
 import path from 'node:path';
 import { pendingMigrations } from '#data/database/migrate.ts';
-import { runtime } from './runtime.ts';
+import { runtime } from '../runtime.ts';
 
 /** What is wrong, in a word for an operator; null when all is well. */
 export const readiness = (): string | null => {

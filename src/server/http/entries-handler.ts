@@ -3,14 +3,14 @@ import { TRPCError } from '@trpc/server';
 import { Problem } from '#api/errors.ts';
 import type { Person } from '#api/person.ts';
 import { createCaller } from '#api/root.ts';
+import { decrypted, isEncrypted } from '../phone-entries.ts';
+import type { Runtime } from '../runtime.ts';
+import { observeCalls } from '../telemetry/telemetry.ts';
 import { contextFor } from './context.ts';
 import { networkOf } from './network.ts';
 import { isOwnOrigin, jsonBody } from './origin.ts';
-import { decrypted, isEncrypted } from './phone-entries.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
-import type { Runtime } from './runtime.ts';
-import { observeCalls } from './watch.ts';
 
 const statusOf: Readonly<Record<string, number>> = {
   UNAUTHORIZED: 401,

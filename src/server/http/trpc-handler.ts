@@ -1,13 +1,13 @@
 /** Procedures over HTTP: a change from another origin is refused before anything runs. */
 import { fetchRequestHandler } from '@trpc/server/adapters/fetch';
 import { appRouter } from '#api/root.ts';
+import type { Runtime } from '../runtime.ts';
+import { observeCalls } from '../telemetry/telemetry.ts';
 import { contextFor } from './context.ts';
 import { networkOf } from './network.ts';
 import { isCrossSite, isOwnOrigin, limitedBody } from './origin.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
-import type { Runtime } from './runtime.ts';
-import { observeCalls } from './watch.ts';
 
 /** A whole screening sheet is a tenth of it. */
 const mostBytes = 256 * 1024;

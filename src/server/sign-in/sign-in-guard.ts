@@ -5,7 +5,7 @@
  */
 import { type AttemptLimiter, attemptLimiter } from '#api/attempt-limiter.ts';
 import { type StoredAttempts, storedNowhere } from '#data/accounts/stored-attempts.ts';
-import { countMinutes } from './rate.ts';
+import { countMinutes } from '../http/rate.ts';
 
 interface SignInAttempt {
   readonly email: string;
