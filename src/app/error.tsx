@@ -1,16 +1,16 @@
 'use client';
 import { useEffect, useState } from 'react';
+import { brokenWords } from '#messages/en/pages/broken.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { brokenWords } from '#ui/words/broken.ts';
 
 /** The language the page was shown in; its words come only when something has broken. */
 const useBrokenWords = (): Readonly<Record<keyof typeof brokenWords, string>> => {
   const [words, setWords] = useState<Readonly<Record<keyof typeof brokenWords, string>>>(brokenWords);
   useEffect(() => {
     if (document.documentElement.lang !== 'de') return;
-    void import('#ui/words/german/saving.ts')
+    void import('#messages/de/pages/saving.ts')
       .then(({ savingGerman }) => setWords(savingGerman))
       // Without them the page stays in English.
       .catch(() => undefined);

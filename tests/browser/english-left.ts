@@ -1,9 +1,9 @@
 /** What is left of English on a page told in German: sentences of the dictionaries, and words no German has. */
 import { expect, type Page } from '@playwright/test';
 import { demoClinic } from '#demo/clinic.ts';
-import { everyWord } from '#ui/words/every-word.ts';
-import { germanSentences } from '#ui/words/german/sentences.ts';
-import { german } from '#ui/words/german.ts';
+import { german } from '#ui/language/bridge/german.ts';
+import { germanSentences } from '#ui/language/bridge/sentences.ts';
+import { everyWord } from '#ui/language/every-word.ts';
 
 const told: Readonly<Record<string, string>> = german;
 const pairs = [

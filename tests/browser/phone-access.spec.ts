@@ -2,8 +2,8 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+import { german } from '#ui/language/bridge/german.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
-import { german } from '#ui/words/german.ts';
 import { expectNoEnglish } from './english-left.ts';
 import { lookOnce } from './phone-looks.ts';
 import { expectAccessible, watched } from './support.ts';

@@ -162,7 +162,7 @@ describe('every import follows an arrow of the map', () => {
     ['src/core/strength/a.ts', '../../data/people.ts', false],
     ['src/data/a.ts', '#api/trpc.ts', false],
     ['src/api/a.ts', 'drizzle-orm', false],
-    ['src/api/a.ts', '#ui/words.ts', false],
+    ['src/api/a.ts', '#ui/language/words.ts', false],
     ['src/ui/clinician/a.tsx', '#data/patients/people.ts', false],
     ['src/ui/clinician/a.tsx', '#api/root.ts', false],
     ['src/ui/clinician/a.tsx', '#ui/patient/today.tsx', false],

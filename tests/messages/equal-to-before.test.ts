@@ -31,9 +31,9 @@ import { occlusion } from '#tests/core/engine/propose.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { anyDose } from '#tests/ui/german/any-dose.ts';
-import { sentenceFiles } from '#ui/words/german/sentences.ts';
-import { translateToGerman } from '#ui/words/german.ts';
-import { readySentences } from '#ui/words/ready.ts';
+import { translateToGerman } from '#ui/language/bridge/german.ts';
+import { sentenceFiles } from '#ui/language/bridge/sentences.ts';
+import { readySentences } from '#ui/language/ready.ts';
 
 const asBefore = (english: string): Text => ({ en: english, de: translateToGerman(english) });
 

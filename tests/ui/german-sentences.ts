@@ -1,6 +1,6 @@
 /** What the tests of the German sentences share: one file of them, its patterns, its figures, its length. */
-import { sentenceFiles } from '#ui/words/german/sentences.ts';
-import type { Sentences } from '#ui/words/telling.ts';
+import { sentenceFiles } from '#ui/language/bridge/sentences.ts';
+import type { Sentences } from '#ui/language/bridge/translator.ts';
 
 /** The sentences of the files whose name begins so. */
 export const sentencesOf = (concern: string): Sentences =>

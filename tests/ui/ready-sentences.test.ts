@@ -1,6 +1,6 @@
 /** Sentences a clinician may begin a message from: plain, without words of the trade, in both languages. */
 import { expect, it } from 'vitest';
-import { readySentences } from '#ui/words/ready.ts';
+import { readySentences } from '#ui/language/ready.ts';
 
 const sentencesOf = (text: string) => text.split(/(?<=[.!?])\s+/);
 

@@ -1,6 +1,6 @@
 /** Sentences of the core in another language: found by their English, figures kept, own words left alone. */
 import { describe, expect, it } from 'vitest';
-import { translatorOf } from '#ui/words/telling.ts';
+import { translatorOf } from '#ui/language/bridge/translator.ts';
 
 const translate = translatorOf(
   {

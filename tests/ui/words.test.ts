@@ -1,7 +1,7 @@
 /** What patients read: plain, calm, and without the words of the trade or of the program. */
 import { describe, expect, it } from 'vitest';
-import { everyWord } from '#ui/words/every-word.ts';
-import { t } from '#ui/words.ts';
+import { everyWord } from '#ui/language/every-word.ts';
+import { t } from '#ui/language/words.ts';
 
 const words = Object.entries(everyWord).map(([key, text]) => ({ key, text }));
 

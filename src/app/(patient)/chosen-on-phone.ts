@@ -2,10 +2,10 @@
 import 'server-only';
 import type { Metadata } from 'next';
 import { cookies } from 'next/headers';
+import { everyWord } from '#ui/language/every-word.ts';
+import { wordsIn } from '#ui/language/in-language.ts';
+import type { WordKey } from '#ui/language/words.ts';
 import { type Chosen, chosenFrom } from '#ui/patient/preferences/chosen.ts';
-import { everyWord } from '#ui/words/every-word.ts';
-import { wordsIn } from '#ui/words/in-language.ts';
-import type { WordKey } from '#ui/words.ts';
 
 export const chosenOnPhone = async (): Promise<Chosen> => {
   const kept = await cookies();

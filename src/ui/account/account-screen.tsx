@@ -6,8 +6,8 @@
 import { LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import '#ui/words/account.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
 import { PasskeysSection, type PasskeysSectionProps } from './passkeys-section.tsx';
 import { PassphraseForm } from './passphrase-form.tsx';
 import { type SessionLine, SessionsList } from './sessions-list.tsx';

@@ -1,5 +1,5 @@
-import '#ui/words/account.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
 
 /** "Firefox on Linux", from what a browser says of itself. A guess, shown to help a person recognise it. */
 

@@ -2,9 +2,9 @@
 /** An invitation to print and hand over. The code is shown here once and kept nowhere. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
+import { accountGerman } from '#messages/de/pages/account.ts';
+import { accountWords } from '#messages/en/pages/account.ts';
 import { Button } from '#ui/shared/button.tsx';
-import { accountWords } from '#ui/words/account.ts';
-import { accountGerman } from '#ui/words/german/account.ts';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { QrCode } from './qr-code.tsx';

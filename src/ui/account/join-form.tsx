@@ -6,8 +6,8 @@ import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { goOnSignedIn } from '#ui/shared/sign-in/kept-page.ts';
 import { TextField } from '#ui/shared/text-field.tsx';
-import '#ui/words/account.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
 import { postForm } from './call.ts';
 import { useAsking } from './use-asking.ts';
 

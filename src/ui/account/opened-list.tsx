@@ -4,8 +4,8 @@ import type { Day } from '#core/time/day.ts';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { localeOfDays } from '#ui/shared/text/text-of-time.ts';
-import '#ui/words/account.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
 
 export interface AccessLogLine {
   readonly day: Day;

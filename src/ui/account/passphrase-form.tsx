@@ -3,8 +3,8 @@
 import { type FormEvent, useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { TextField } from '#ui/shared/text-field.tsx';
-import '#ui/words/account.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';

@@ -3,8 +3,8 @@
 import { useState } from 'react';
 import { Button } from '#ui/shared/button.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
-import '#ui/words/account.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
 import { Asked } from './asked.tsx';
 import { browserInWords } from './browser-in-words.ts';
 import { change } from './call.ts';

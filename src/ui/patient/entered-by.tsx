@@ -2,6 +2,7 @@
 /** A carer types with the patient's leave: said before the first answer, and kept with each entry. */
 import { useState } from 'react';
 import { type Carer, carers } from '#core/record/entry-words.ts';
+import { t } from '#ui/language/words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { CheckField } from '#ui/shared/checkbox-group.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
@@ -9,7 +10,6 @@ import { ErrorMessage } from '#ui/shared/error-message.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { t } from '#ui/words.ts';
 
 export interface EnteredByProps {
   readonly who: Carer | null;

@@ -1,13 +1,13 @@
 /** An address that leads nowhere, in the language chosen on this phone. The address itself is not repeated. */
 
+import { ownPageGerman } from '#messages/de/pages/own-page.ts';
+import { savingGerman } from '#messages/de/pages/saving.ts';
+import { brokenWords } from '#messages/en/pages/broken.ts';
+import { ownPageWords } from '#messages/en/pages/own-page.ts';
 import type { LanguageTag } from '#messages/languages.ts';
 import { LinkButton } from '#ui/shared/button.tsx';
 import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { brokenWords } from '#ui/words/broken.ts';
-import { ownPageGerman } from '#ui/words/german/own-page.ts';
-import { savingGerman } from '#ui/words/german/saving.ts';
-import { ownPageWords } from '#ui/words/own-page.ts';
 
 export const LostPage = ({ language }: { readonly language: LanguageTag }) => {
   const words =

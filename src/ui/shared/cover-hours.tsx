@@ -1,7 +1,7 @@
 'use client';
 /** Who looks at what a patient sends, when, and that nobody does at other times. */
 import type { ReactNode } from 'react';
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 
 export interface MonitoringHoursProps {
   readonly clinic: {

@@ -1,5 +1,5 @@
 /** What is wrong with one answer and how to put it right; stands between the label and the control. */
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 import { Mark } from './mark.tsx';
 
 export interface ErrorMessageProps {

@@ -1,7 +1,7 @@
 'use client';
 /** All that is wrong on a page, at its top. Takes focus when it appears; each line goes to its answer. */
 import { useEffect, useRef } from 'react';
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 
 export interface Problem {
   /** id of the control: the field's name unless it was given another. */

@@ -1,7 +1,7 @@
 'use client';
 /** Ends the sign-in on the server, then shows the sign-in page. */
 import { useState } from 'react';
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 import { Button } from './button.tsx';
 
 export interface SignOutProps {

@@ -9,8 +9,8 @@ import { occlusionChecks } from '#core/prescribing/occlusion/checks.ts';
 import type { Limit } from '#core/record/record.ts';
 import { allYes, cautions, doses } from '#tests/core/cautions/doses.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
-import { sentenceFiles } from '#ui/words/german/sentences.ts';
-import { translateToGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/language/bridge/german.ts';
+import { sentenceFiles } from '#ui/language/bridge/sentences.ts';
 import { figuresOf, isCountedAlike, longParts, partsOf, says, sentencesOf } from '../german-sentences.ts';
 
 const kinds = ['weight-bearing', 'range', 'load-limit', 'no-impact'] as const;

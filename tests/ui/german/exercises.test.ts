@@ -1,7 +1,7 @@
 /** Every exercise in German: what the catalogue says, enumerated from the catalogue. */
 import { describe, expect, it } from 'vitest';
 import { exercises } from '#core/exercises/catalogue.ts';
-import { translateToGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/language/bridge/german.ts';
 import { figuresOf, isCountedAlike, longParts, says, sentencesOf } from '../german-sentences.ts';
 
 const texts = [...new Set(exercises.flatMap(({ title, instructions }) => [title, ...instructions]))];

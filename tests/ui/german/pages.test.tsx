@@ -7,9 +7,9 @@ import { AccountScreen } from '#ui/account/account-screen.tsx';
 import { AccessLogList } from '#ui/account/opened-list.tsx';
 import { notGiven } from '#ui/care/patient/visit-answers.ts';
 import { VisitQuestion } from '#ui/care/patient/visit-question.tsx';
+import { german, translateToGerman } from '#ui/language/bridge/german.ts';
+import { setLanguage } from '#ui/language/words.ts';
 import { setDayLocale } from '#ui/shared/text/text-of-time.ts';
-import { german, translateToGerman } from '#ui/words/german.ts';
-import { setLanguage } from '#ui/words.ts';
 import { leftInEnglish } from './left-in-english.ts';
 
 beforeAll(() => {

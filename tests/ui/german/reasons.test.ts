@@ -10,8 +10,8 @@ import { suspensionOn, withdrawnLately } from '#core/episode/suspensions.ts';
 import { occlusion } from '#tests/core/engine/propose.ts';
 import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';
-import { reasonSentences } from '#ui/words/german/sentences/reasons.ts';
-import { translateToGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/language/bridge/german.ts';
+import { reasonSentences } from '#ui/language/bridge/sentences/reasons.ts';
 import { wrongWith } from './left-in-english.ts';
 
 const consent = (kind: 'occlusion-supervised' | 'occlusion-unsupervised', act: 'given' | 'withdrawn') => ({

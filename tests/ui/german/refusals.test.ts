@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { guessedFirst } from '#data/accounts/guessable-passphrase.ts';
-import { refusalSentences } from '#ui/words/german/sentences/refusals.ts';
-import { translateToGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/language/bridge/german.ts';
+import { refusalSentences } from '#ui/language/bridge/sentences/refusals.ts';
 import { wrongWith } from './left-in-english.ts';
 
 /** Files whose sentences reach a patient. */

@@ -6,10 +6,10 @@ import type { DocumentFacts, DocumentItem } from '#core/episode/documents/docume
 import type { CareDocument } from '#core/episode/documents/document-words.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { alwaysCautions } from '#core/prescribing/cautions/always.ts';
+import { careGerman } from '#messages/de/pages/care.ts';
 import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
-import { careGerman } from '#ui/words/german/care.ts';
-import { summarySentences } from '#ui/words/german/sentences/self-management.ts';
-import { translateToGerman } from '#ui/words/german.ts';
+import { translateToGerman } from '#ui/language/bridge/german.ts';
+import { summarySentences } from '#ui/language/bridge/sentences/self-management.ts';
 import { says } from '../german-sentences.ts';
 import { anyDose } from './any-dose.ts';
 import { wrongWith } from './left-in-english.ts';

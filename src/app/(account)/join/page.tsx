@@ -1,7 +1,7 @@
 import { phoneHere } from '#server/sign-in/phone-here.ts';
 import { JoinForm } from '#ui/account/join-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
-import '#ui/words/account.ts';
+import '#messages/en/pages/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 
 export const generateMetadata = titled('join.title');

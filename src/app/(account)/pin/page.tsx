@@ -3,7 +3,7 @@ import { clinicHere, phoneHere } from '#server/sign-in/phone-here.ts';
 import { PinForm } from '#ui/account/pin-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
 import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
-import '#ui/words/account.ts';
+import '#messages/en/pages/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 
 export const generateMetadata = titled('pin.title');

@@ -5,8 +5,8 @@ import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
 import type { Day } from '#core/time/day.ts';
 import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
+import { t } from '#ui/language/words.ts';
 import { doseTitle as countInWords, doseLines } from '#ui/shared/text/dose-text.ts';
-import { t } from '#ui/words.ts';
 
 export const letterInWords = (facts: DocumentFacts | null, day: Day): CareDocument | null =>
   facts === null ? null : letterOf(facts, day, { title: doseTitle, dose: doseInWords });

@@ -7,8 +7,8 @@ import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
-import '#ui/words/before-visit.ts';
-import { t, translate } from '#ui/words.ts';
+import '#messages/en/pages/before-visit.ts';
+import { t, translate } from '#ui/language/words.ts';
 import type { MyConsents } from './answers.ts';
 import { callPatient } from './call.ts';
 

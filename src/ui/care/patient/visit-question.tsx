@@ -6,8 +6,8 @@ import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { jointText } from '#ui/shared/text/joint-text.ts';
-import '#ui/words/before-visit.ts';
-import { t, translate } from '#ui/words.ts';
+import '#messages/en/pages/before-visit.ts';
+import { t, translate } from '#ui/language/words.ts';
 import type { QuestionsAnswer } from './answers.ts';
 import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
 

@@ -6,8 +6,8 @@ import { Button } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { LongTextField } from '#ui/shared/text-field.tsx';
-import '#ui/words/write.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/write.ts';
+import { t } from '#ui/language/words.ts';
 import type { MyMessages } from './answers.ts';
 import { callPatient } from './call.ts';
 

@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
-import { readySentences } from '#ui/words/ready.ts';
+import { readySentences } from '#ui/language/ready.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 

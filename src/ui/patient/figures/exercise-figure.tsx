@@ -1,5 +1,5 @@
 /** How an exercise begins and goes on, drawn beside each other. The words under it say the same. */
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 import { figures, type Pose } from './poses.ts';
 
 /** Where the strokes of the body meet or end. */

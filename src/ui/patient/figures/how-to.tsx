@@ -1,6 +1,6 @@
 /** How to do an exercise: drawn where it helps, and in steps. The drawings come when one is shown. */
 import { lazy, Suspense } from 'react';
-import { translate } from '#ui/words.ts';
+import { translate } from '#ui/language/words.ts';
 
 /** A drawing that cannot be had leaves the steps, which say the same. */
 const Figure = lazy(() =>

@@ -5,10 +5,10 @@ import { Button } from '#ui/shared/button.tsx';
 import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
-import '#ui/words/handout.ts';
+import '#messages/en/pages/handout.ts';
+import { t, translate } from '#ui/language/words.ts';
 import { doseLines, doseTitle, loadText } from '#ui/shared/text/dose-text.ts';
 import { dayText, weekdayText } from '#ui/shared/text/text-of-time.ts';
-import { t, translate } from '#ui/words.ts';
 import { HowTo } from '../figures/how-to.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 

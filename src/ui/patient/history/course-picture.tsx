@@ -1,10 +1,10 @@
 /** Six weeks in sentences, and the same drawn: the work as a line of steps, the mornings as dots under it. */
 import { daysBetween } from '#core/time/day.ts';
-import '#ui/words/history.ts';
+import '#messages/en/pages/history.ts';
+import { t, translate } from '#ui/language/words.ts';
 import { jointText } from '#ui/shared/text/joint-text.ts';
 import { dayText, shortDayText } from '#ui/shared/text/text-of-time.ts';
 import { weightText } from '#ui/shared/text/weight-text.ts';
-import { t, translate } from '#ui/words.ts';
 import type { OwnCourse, Point } from './own-course.ts';
 
 const width = 340;

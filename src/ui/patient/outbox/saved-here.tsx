@@ -1,11 +1,12 @@
 /** What is kept on this phone and what has reached the clinic, in plain words. */
+
+import { t } from '#ui/language/words.ts';
 import { Button, LinkButton } from '#ui/shared/button.tsx';
 import { DefinitionList } from '#ui/shared/definition-list.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
 import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { timeText } from '#ui/shared/text/text-of-time.ts';
-import { t } from '#ui/words.ts';
 import { type Outbox, type Saved, waiting } from './outbox.ts';
 
 export interface SavedHereProps {

@@ -6,10 +6,10 @@
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
+import { wordsIn } from '#ui/language/in-language.ts';
+import { setLanguage } from '#ui/language/words.ts';
 import { setDayLocale } from '#ui/shared/text/text-of-time.ts';
 import { weighIn } from '#ui/shared/text/weight-text.ts';
-import { wordsIn } from '#ui/words/in-language.ts';
-import { setLanguage } from '#ui/words.ts';
 import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';

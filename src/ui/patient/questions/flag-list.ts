@@ -1,6 +1,6 @@
 /** The warning signs in the patient's words, in the order of the engine's classes. */
 import { type RedFlag, redFlagClasses, redFlags } from '#core/decision/facts/facts.ts';
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 
 export type FlagClass = keyof typeof redFlagClasses;
 

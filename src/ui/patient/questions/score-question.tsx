@@ -2,8 +2,9 @@
  * 0 to 10 as eleven native radios: the ends carry words and a whole line, one to nine stand in rows
  * of three under the thumb. Nothing is preselected; a high number is an answer like any other.
  */
+
+import { t } from '#ui/language/words.ts';
 import { ErrorMessage } from '#ui/shared/error-message.tsx';
-import { t } from '#ui/words.ts';
 import type { Score } from '../session/draft.ts';
 
 export interface ScoreQuestionProps {

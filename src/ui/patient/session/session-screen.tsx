@@ -2,9 +2,9 @@
 /** The session on screen: the page of the present step, and over it whatever the cuff needs. */
 import type { ComponentType } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
+import { t } from '#ui/language/words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
-import { t } from '#ui/words.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
 import { useAboveKeyboard } from './above-keyboard.ts';

@@ -1,7 +1,8 @@
 /** Questions that wait before a visit stand before the start; what is opened seldom stands at the foot. */
+
+import { t } from '#ui/language/words.ts';
 import { LinkButton } from '#ui/shared/button.tsx';
 import { Notice } from '#ui/shared/notice.tsx';
-import { t } from '#ui/words.ts';
 
 export const QuestionsWait = ({ isWaiting }: { readonly isWaiting: boolean }) =>
   isWaiting ? (

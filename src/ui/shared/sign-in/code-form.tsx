@@ -1,8 +1,8 @@
 'use client';
 /** The second step of signing in: a one-time code, or one of the recovery codes. */
 import { type FormEvent, useState } from 'react';
-import '#ui/words/sign-in.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/sign-in.ts';
+import { t } from '#ui/language/words.ts';
 import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';
 import { PageHeading } from '../page-heading.tsx';

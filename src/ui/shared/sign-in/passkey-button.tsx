@@ -1,8 +1,8 @@
 'use client';
 /** Signs in with a passkey of this device, without an address or a passphrase. */
 import { useState } from 'react';
-import '#ui/words/sign-in.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/sign-in.ts';
+import { t } from '#ui/language/words.ts';
 import { Button } from '../button.tsx';
 import { answerWithPasskey } from './passkey-browser.ts';
 

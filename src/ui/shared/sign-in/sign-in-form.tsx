@@ -1,8 +1,8 @@
 'use client';
 /** Email and passphrase; what was typed stays, the passphrase apart. */
 import { type FormEvent, type ReactNode, useState } from 'react';
-import '#ui/words/sign-in.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/sign-in.ts';
+import { t } from '#ui/language/words.ts';
 import { Button } from '../button.tsx';
 import { ErrorSummary, type Problem } from '../error-summary.tsx';
 import { PageHeading } from '../page-heading.tsx';

@@ -1,6 +1,6 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
-import '#ui/words/sign-in.ts';
-import { t } from '#ui/words.ts';
+import '#messages/en/pages/sign-in.ts';
+import { t } from '#ui/language/words.ts';
 import type { Problem } from '../error-summary.tsx';
 
 /** What came back: no answer at all is status null. */

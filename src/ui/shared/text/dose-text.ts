@@ -1,6 +1,6 @@
 /** A dose in plain words: the main figure, then what goes with it. */
 import type { Dose } from '#core/prescribing/dose.ts';
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 import { weightText } from './weight-text.ts';
 
 /** "3 sets of 10 to 15", "4 sets: 30, 15, 15, 15". */

@@ -1,6 +1,6 @@
 /** "left knee", "lower back". */
 import { type Joint, jointNameOf, sideOf } from '#core/exercises/joints.ts';
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 
 export const jointText = (joint: Joint): string => {
   const side = sideOf(joint);

@@ -1,5 +1,5 @@
 /** Days, times of day, lengths of time and figures in words, in the language of the page. */
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 
 let locale = 'en-GB';
 

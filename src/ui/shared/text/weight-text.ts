@@ -1,6 +1,6 @@
 /** Weights in the unit of the person's choice. They are stored in kilograms; the conversion is exact. */
 import { kilogramsFromPounds, poundsFromKilograms } from '#core/units/units.ts';
-import { t } from '#ui/words.ts';
+import { t } from '#ui/language/words.ts';
 import { numberText } from './text-of-time.ts';
 
 export type WeightUnit = 'kg' | 'lb';

@@ -1,6 +1,7 @@
 'use client';
 /** One exercise before its first set: how, how much, which weight. */
 import { useState } from 'react';
+import { t, translate } from '#ui/language/words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
 import { Disclosure } from '#ui/shared/disclosure.tsx';
@@ -12,7 +13,6 @@ import { readNumber } from '#ui/shared/read-number.ts';
 import { doseLines, doseTitle } from '#ui/shared/text/dose-text.ts';
 import { numberText } from '#ui/shared/text/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/shared/text/weight-text.ts';
-import { t, translate } from '#ui/words.ts';
 import { HowTo } from '../../figures/how-to.tsx';
 import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';

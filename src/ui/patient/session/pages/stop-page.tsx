@@ -2,11 +2,11 @@
 /** Why a set fell short, and whether to go on with the exercise. */
 import { useState } from 'react';
 import { type StopReason, stopReasons } from '#core/record/record.ts';
+import { t, translate } from '#ui/language/words.ts';
 import { Button } from '#ui/shared/button.tsx';
 import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { t, translate } from '#ui/words.ts';
 import { Counter } from '../counter.tsx';
 import { setOf } from '../draft.ts';
 import type { PageProps } from './page-props.ts';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
 import type { DocumentLanguage } from '#ui/care/papers/paper-view.tsx';
-import { wordsIn } from '#ui/words/in-language.ts';
+import { wordsIn } from '#ui/language/in-language.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../paper-frame.tsx';
 

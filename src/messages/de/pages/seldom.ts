@@ -1,0 +1,27 @@
+import type { seldomWords } from '../../en/pages/seldom.ts';
+
+/** Answers typed by somebody else, language and units, in German. */
+export const seldomGerman = {
+  'entered.title': 'Jemand anderes trägt die Antworten ein',
+  'entered.about': 'Tragen Sie ein, was die Person Ihnen sagt. Was sie nicht weiß, lassen Sie offen.',
+  'entered.who': 'Wer sind Sie?',
+  'entered.relative': 'Angehörige oder Angehöriger',
+  'entered.friend': 'Aus Freundschaft oder Nachbarschaft',
+  'entered.paid-carer': 'Pflegekraft',
+  'entered.leave': 'Ich wurde gebeten, die Antworten einzutragen',
+  'entered.leave-missing': 'Ankreuzen, sobald Sie darum gebeten wurden.',
+  'entered.go': 'Für die Person eintragen',
+  'entered.now': 'Die Antworten trägt ein: {who}',
+  'entered.stop': 'Ich trage wieder selbst ein',
+  'preferences.title': 'Sprache und Gewichte',
+  'preferences.language': 'Sprache',
+  'preferences.clinic-words':
+    'Was Ihre Praxis selbst schreibt, bleibt in ihrer Sprache. Das Deutsche hat noch niemand geprüft.',
+  'preferences.unit': 'Gewichte in',
+  'preferences.kg': 'Kilogramm (kg)',
+  'preferences.lb': 'Pfund (lb, englisch)',
+  'preferences.sound': 'Wenn eine Pause oder die Zeit mit der Manschette um ist',
+  'preferences.sound-none': 'Nur anzeigen',
+  'preferences.sound-buzz': 'Vibrieren',
+  'preferences.sound-tone': 'Vibrieren und Ton',
+} as const satisfies Readonly<Record<keyof typeof seldomWords, string>>;

@@ -1,0 +1,15 @@
+import type { writeWords } from '../../en/pages/write.ts';
+
+/** Writing to the clinic, in German. */
+export const writeGerman = {
+  'write.title': 'Ihrer Praxis schreiben',
+  'write.lead': 'Fragen Sie etwas oder erzählen Sie uns etwas. Es ist nicht für Eiliges.',
+  'write.when': 'Wir lesen Nachrichten, wenn wir da sind: {hours}',
+  'write.urgent': 'Ist es eilig? Rufen Sie {phone} an. Bei Gefahr wählen Sie {emergency}.',
+  'write.label': 'Ihre Nachricht',
+  'write.send': 'Senden',
+  'write.empty': 'Schreiben Sie zuerst Ihre Nachricht.',
+  'write.sent': 'Gesendet. Jemand in Ihrer Praxis wird sie lesen.',
+  'write.not-sent': 'Sie wurde nicht gesendet. Versuchen Sie es noch einmal oder rufen Sie an.',
+  'write.mine': 'Was Sie geschrieben haben',
+} as const satisfies Record<keyof typeof writeWords, string>;
