@@ -1,9 +1,9 @@
 'use client';
 import { useEffect, useState } from 'react';
 import { brokenWords } from '#messages/en/pages/broken.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { PageFrame } from '#ui/shared/page-frame.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { PageFrame } from '#ui/design-system/page-frame.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 
 /** The language the page was shown in; its words come only when something has broken. */
 const useBrokenWords = (): Readonly<Record<keyof typeof brokenWords, string>> => {

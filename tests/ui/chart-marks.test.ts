@@ -6,7 +6,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { decisionStatus } from '#ui/clinician/words.ts';
-import { shapes } from '#ui/shared/mark.tsx';
+import { shapes } from '#ui/design-system/mark.tsx';
 
 const read = (file: string) => readFileSync(new URL(`../../src/ui/${file}`, import.meta.url), 'utf8');
 const tokensCss = read('shared/styles/tokens.css');

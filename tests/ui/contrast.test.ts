@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
-const css = readFileSync(new URL('../../src/ui/shared/styles/tokens.css', import.meta.url), 'utf8');
+const css = readFileSync(new URL('../../src/ui/design-system/styles/tokens.css', import.meta.url), 'utf8');
 
 const tokensIn = (text: string): ReadonlyMap<string, string> =>
   new Map([...text.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6})/g)].map(([, name, value]) => [name!, value!]));

@@ -1,6 +1,6 @@
 /** A session the clinic types from paper or a call, under the rules of a phone. */
 import { describe, expect, it } from 'vitest';
-import { sessionAnswers, unreadable } from '#ui/entering/answers.ts';
+import { sessionAnswers, unreadable } from '#ui/clinician/data-entry/answers.ts';
 import { weightDose } from './views.ts';
 
 /** 3 sets of 15 to 20 with 4 kg; on a bad day 2. */

@@ -1,18 +1,18 @@
 /** Static markup of the parts: what a screen reader and a keyboard are given. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { codeProblem, problemAfter, problemsOf, type Reply } from '#ui/account/sign-in/sign-in.ts';
+import { CheckboxGroup, switched } from '#ui/design-system/checkbox-group.tsx';
+import { NumberField } from '#ui/design-system/number-field.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { readNumber } from '#ui/design-system/read-number.ts';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { dayState } from '#ui/patient/day-state.ts';
 import type { Saved } from '#ui/patient/outbox/outbox.ts';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { CareAdvice } from '#ui/patient/session/pages/end-pages.tsx';
 import { TodayPage, type TodayPageProps } from '#ui/patient/today/today-page.tsx';
 import { viewOnDay } from '#ui/patient/view-on-day.ts';
-import { CheckboxGroup, switched } from '#ui/shared/checkbox-group.tsx';
-import { NumberField } from '#ui/shared/number-field.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { readNumber } from '#ui/shared/read-number.ts';
-import { codeProblem, problemAfter, problemsOf, type Reply } from '#ui/shared/sign-in/sign-in.ts';
-import { StatusTag } from '#ui/shared/status-tag.tsx';
 import { exercise, today, weightDose } from './views.ts';
 
 const nothing = () => undefined;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { conflictsInWords } from '#ui/planner/planner-words.ts';
+import { conflictsInWords } from '#ui/clinician/programme/planner-words.ts';
 
 describe('conflicts of a week in words', () => {
   it('name each muscle once, with every pair of days that stand too close', () => {

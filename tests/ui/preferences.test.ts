@@ -5,11 +5,11 @@ import { redFlags } from '#core/decision/facts/facts.ts';
 import { allFiles } from '#tests/house/repository.ts';
 import { german } from '#ui/language/bridge/german.ts';
 import { everyWord } from '#ui/language/every-word.ts';
+import { jointText } from '#ui/language/joint-text.ts';
+import { dayText, lengthText, setDayLocale, weekdayText } from '#ui/language/text-of-time.ts';
+import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/language/weight-text.ts';
 import { setLanguage, t } from '#ui/language/words.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
-import { jointText } from '#ui/shared/text/joint-text.ts';
-import { dayText, lengthText, setDayLocale, weekdayText } from '#ui/shared/text/text-of-time.ts';
-import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/shared/text/weight-text.ts';
 
 afterEach(() => {
   weighIn('kg');

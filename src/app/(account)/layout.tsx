@@ -1,6 +1,6 @@
 /** Styles of the pages about signing in. Access is checked by each page, which also draws the frame. */
 import type { ReactNode } from 'react';
-import { TypedEarly } from '#ui/shared/typed-early.tsx';
+import { TypedEarly } from '#ui/design-system/typed-early.tsx';
 import '../../ui/clinician/styles/clinician.css';
 import '../../ui/account/account.css';
 

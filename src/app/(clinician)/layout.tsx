@@ -1,8 +1,8 @@
 /** Styles of the clinic's pages. Access is checked by each page, which also draws the frame. */
 import type { ReactNode } from 'react';
-import { TypedEarly } from '#ui/shared/typed-early.tsx';
+import { TypedEarly } from '#ui/design-system/typed-early.tsx';
 import '../../ui/clinician/styles/clinician.css';
-import '../../ui/clinician/styles/picture.css';
+import '../../ui/clinician/styles/chart.css';
 
 const ClinicLayout = ({ children }: { readonly children: ReactNode }) => (
   <>

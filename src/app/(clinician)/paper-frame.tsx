@@ -1,6 +1,7 @@
 /** What the pages of papers share: which stretch of care the address names, and the frame around the paper. */
-import { DocumentView, type DocumentViewProps } from '#ui/care/papers/paper-view.tsx';
+
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { DocumentView, type DocumentViewProps } from '#ui/clinician/documents/document-view.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import type { RecordParams, recordPage } from './clinic-page.ts';
 

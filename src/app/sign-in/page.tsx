@@ -1,10 +1,10 @@
 import { demoSignInList } from '#server/sign-in/demo-sign-ins.ts';
 import { hasPasskeys } from '#server/sign-in/passkeys-here.ts';
 import { clinicHere } from '#server/sign-in/phone-here.ts';
+import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
+import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
+import { TypedEarly } from '#ui/design-system/typed-early.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
-import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
-import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
-import { TypedEarly } from '#ui/shared/typed-early.tsx';
 import { chosenOnPhone, titled } from '../(patient)/chosen-on-phone.ts';
 
 export const generateMetadata = titled('sign-in.title');

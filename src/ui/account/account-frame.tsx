@@ -1,7 +1,7 @@
 /** The frame of the pages about a staff member's own sign-in and about the clinic's people. */
 import type { ReactNode } from 'react';
-import { PageFrame } from '#ui/shared/page-frame.tsx';
-import { SignOut } from '#ui/shared/sign-out.tsx';
+import { SignOut } from '#ui/account/sign-out.tsx';
+import { PageFrame } from '#ui/design-system/page-frame.tsx';
 
 export interface AccountFrameProps {
   readonly person: {

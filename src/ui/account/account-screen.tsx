@@ -3,9 +3,9 @@
  * A person's own sign-in: passphrase, codes, where it is open. Patients read it in their own language; codes
  * and passkeys are for staff, who read English.
  */
-import { LinkButton } from '#ui/shared/button.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { LinkButton } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import '#messages/en/pages/account.ts';
 import { t } from '#ui/language/words.ts';
 import { PasskeysSection, type PasskeysSectionProps } from './passkeys-section.tsx';

@@ -2,8 +2,8 @@
 /** One change with one button, asked about first; the page is read again when it was taken. */
 import { useRouter } from 'next/navigation';
 import { useId, useState } from 'react';
-import { Button } from '#ui/shared/button.tsx';
-import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';

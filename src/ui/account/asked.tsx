@@ -1,6 +1,6 @@
 'use client';
 /** What stands over a form of an account page: what is wrong, or the passphrase asked for first. */
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { FreshSignIn } from './fresh-sign-in.tsx';
 import type { Asking } from './use-asking.ts';
 

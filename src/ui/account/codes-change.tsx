@@ -1,8 +1,8 @@
 'use client';
 /** Codes that are on: new recovery codes, or off again where the clinic lets each choose. */
 import { useState } from 'react';
-import { Button } from '#ui/shared/button.tsx';
-import { TextField } from '#ui/shared/text-field.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from './asked.tsx';
 import { postForm } from './call.ts';
 import { RecoveryCodes } from './recovery-codes.tsx';

@@ -1,9 +1,9 @@
 'use client';
 /** One-time codes switched on in three steps: passphrase, app, recovery codes on paper. */
 import { type FormEvent, useState } from 'react';
-import { Button } from '#ui/shared/button.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { TextField } from '#ui/shared/text-field.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from './asked.tsx';
 import { postForm } from './call.ts';
 import { QrCode } from './qr-code.tsx';

@@ -4,9 +4,9 @@
  * it when a procedure answers with the problem "fresh-sign-in", and sends again in `onProved`.
  */
 import { type KeyboardEvent, useId, useState } from 'react';
-import { Button } from '#ui/shared/button.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import { TextField } from '#ui/shared/text-field.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import { change } from './call.ts';
 import { useAsking } from './use-asking.ts';
 

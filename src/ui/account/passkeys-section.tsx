@@ -2,10 +2,10 @@
 /** Passkeys of a member of staff: what there is, one more, and taking one away. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
-import { Button } from '#ui/shared/button.tsx';
-import { DefinitionList } from '#ui/shared/definition-list.tsx';
-import { type Begun, makePasskey } from '#ui/shared/sign-in/passkey-browser.ts';
-import { TextField } from '#ui/shared/text-field.tsx';
+import { type Begun, makePasskey } from '#ui/account/sign-in/passkey-browser.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import { Asked } from './asked.tsx';
 import { type Answer, change, postForm } from './call.ts';
 import { useAsking } from './use-asking.ts';

@@ -1,8 +1,8 @@
 'use client';
 /** A passphrase of one's own. */
 import { type FormEvent, useState } from 'react';
-import { Button } from '#ui/shared/button.tsx';
-import { TextField } from '#ui/shared/text-field.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import '#messages/en/pages/account.ts';
 import { t } from '#ui/language/words.ts';
 import { Asked } from './asked.tsx';

@@ -1,6 +1,6 @@
 'use client';
 /** Ten codes for the day the phone is lost. Shown once; each opens once. */
-import { Button, LinkButton } from '#ui/shared/button.tsx';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
 
 export const RecoveryCodes = ({ codes }: { readonly codes: readonly string[] }) => (
   <section className="stack keep-together">

@@ -1,8 +1,8 @@
 'use client';
 /** Where a person is signed in, with a way to end each, and all at once. */
 import { useState } from 'react';
-import { Button } from '#ui/shared/button.tsx';
-import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import '#messages/en/pages/account.ts';
 import { t } from '#ui/language/words.ts';
 import { Asked } from './asked.tsx';

@@ -1,4 +1,4 @@
-import { localeOfDays } from '#ui/shared/text/text-of-time.ts';
+import { localeOfDays } from '#ui/language/text-of-time.ts';
 
 /** An instant of the system clock, as signing in counts it, on the clinic's wall. */
 export const systemMoment = (instant: number, zone: string): string =>

@@ -1,8 +1,8 @@
 'use client';
 /** One question to the server at a time: what is wrong with it, and whether the passphrase is asked for first. */
 import { useState } from 'react';
+import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { translate } from '#ui/language/words.ts';
-import type { Problem } from '#ui/shared/error-summary.tsx';
 import type { Answer } from './call.ts';
 
 export interface Asking {

@@ -1,6 +1,6 @@
 /** The frame of the clinic's pages: three places, who is signed in, and what the product is not. */
 import type { ReactNode } from 'react';
-import { PageFrame } from '#ui/shared/page-frame.tsx';
+import { PageFrame } from '#ui/design-system/page-frame.tsx';
 import { SignOut } from './sign-out.tsx';
 
 const places = [

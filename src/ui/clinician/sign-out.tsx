@@ -1,6 +1,6 @@
 'use client';
 /** Ends the session on the server, then goes to sign in. */
-import { Button } from '#ui/shared/button.tsx';
+import { Button } from '#ui/design-system/button.tsx';
 
 const signOut = async () => {
   await fetch('/api/auth/sign-out', {

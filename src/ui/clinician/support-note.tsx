@@ -2,7 +2,7 @@
 
 import type { Citation } from '#core/sources/citation.ts';
 import { sources } from '#core/sources/index.ts';
-import { SourceNote } from '#ui/shared/source-note.tsx';
+import { SourceNote } from '#ui/design-system/source-note.tsx';
 
 export const CitationNote = ({ citation }: { readonly citation: Citation }) => (
   <SourceNote

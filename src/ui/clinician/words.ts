@@ -1,8 +1,8 @@
 /** Statuses of the clinic's screens: each a shape, a tone and a word. */
 import type { Contact, DecisionWord, Today } from '#core/decision/answers.ts';
 import type { Eligibility } from '#core/prescribing/methods.ts';
-import type { Shape } from '#ui/shared/mark.tsx';
-import type { StatusTone } from '#ui/shared/status-tag.tsx';
+import type { Shape } from '#ui/design-system/mark.tsx';
+import type { StatusTone } from '#ui/design-system/status-tag.tsx';
 import type { WorklistItemKind } from './answers.ts';
 
 interface Status {

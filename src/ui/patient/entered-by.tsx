@@ -2,14 +2,14 @@
 /** A carer types with the patient's leave: said before the first answer, and kept with each entry. */
 import { useState } from 'react';
 import { type Carer, carers } from '#core/record/entry-words.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { CheckField } from '#ui/design-system/checkbox-group.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { ErrorMessage } from '#ui/design-system/error-message.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { t } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { CheckField } from '#ui/shared/checkbox-group.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { ErrorMessage } from '#ui/shared/error-message.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
 
 export interface EnteredByProps {
   readonly who: Carer | null;

@@ -5,9 +5,9 @@ import { savingGerman } from '#messages/de/pages/saving.ts';
 import { brokenWords } from '#messages/en/pages/broken.ts';
 import { ownPageWords } from '#messages/en/pages/own-page.ts';
 import type { LanguageTag } from '#messages/languages.ts';
-import { LinkButton } from '#ui/shared/button.tsx';
-import { PageFrame } from '#ui/shared/page-frame.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { LinkButton } from '#ui/design-system/button.tsx';
+import { PageFrame } from '#ui/design-system/page-frame.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 
 export const LostPage = ({ language }: { readonly language: LanguageTag }) => {
   const words =

@@ -1,8 +1,8 @@
 'use client';
 /** The frame of the patient's pages, in the person's own language. */
 import type { ReactNode } from 'react';
+import { PageFrame } from '#ui/design-system/page-frame.tsx';
 import { t } from '#ui/language/words.ts';
-import { PageFrame } from '#ui/shared/page-frame.tsx';
 import { PatientSignOut } from './patient-sign-out.tsx';
 import type { Chosen } from './preferences/chosen.ts';
 import { InOwnWords } from './preferences/in-own-words.tsx';

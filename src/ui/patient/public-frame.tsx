@@ -1,8 +1,8 @@
 'use client';
 /** The frame of the pages before anybody is signed in, in the language chosen on this phone. */
 import type { ReactNode } from 'react';
+import { PageFrame } from '#ui/design-system/page-frame.tsx';
 import { t } from '#ui/language/words.ts';
-import { PageFrame } from '#ui/shared/page-frame.tsx';
 import type { Chosen } from './preferences/chosen.ts';
 import { InOwnWords } from './preferences/in-own-words.tsx';
 import { OtherLanguages } from './preferences/other-languages.tsx';

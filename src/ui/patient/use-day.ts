@@ -5,7 +5,6 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import { useMorning } from './morning/use-morning.ts';
 import { type Owner, useOutbox } from './outbox/use-outbox.ts';
-import { useTabLock } from './phone/use-holding.ts';
 import {
   home,
   type Place,
@@ -14,6 +13,7 @@ import {
   useHeadingFocus,
   usePlace,
 } from './phone/use-place.ts';
+import { useTabLock } from './phone/use-tab-lock.ts';
 import type { SessionDraft } from './session/draft.ts';
 import { isCuffOn } from './session/restriction.ts';
 import { useSession } from './session/use-session.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
-import type { FirstVisitPage } from '#ui/care/answers.ts';
+import type { FirstVisitPage } from '#ui/clinician/episode/answers.ts';
 import {
   answered,
   fromHome,
@@ -12,9 +12,9 @@ import {
   stateOf,
   visitFrom,
   withItem,
-} from '#ui/care/first-visit/first-visit-state.ts';
-import { type Given, notGiven } from '#ui/care/patient/visit-answers.ts';
-import { VisitQuestion } from '#ui/care/patient/visit-question.tsx';
+} from '#ui/clinician/first-visit/first-visit-state.ts';
+import { type Given, notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
+import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 
 const items = minimumSet('low-load');
 const page = {

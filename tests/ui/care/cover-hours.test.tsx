@@ -1,9 +1,9 @@
 /** Who is watching when: said at sign-in, on today and at the end of a session, with the clinic's own hours. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
+import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { DonePage } from '#ui/patient/session/pages/end-pages.tsx';
-import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
-import { SignInForm } from '#ui/shared/sign-in/sign-in-form.tsx';
 import { begin } from '../session-play.ts';
 import { today } from '../views.ts';
 

@@ -5,9 +5,9 @@ import { reviewChartOf } from '#core/review/review-chart.ts';
 import { addDays } from '#core/time/day.ts';
 import { answeredSessions, record, series, since, today } from '#tests/core/review/builders.ts';
 import type { Patient } from '#ui/clinician/answers.ts';
+import { neighbourOf } from '#ui/clinician/review/chart/chart-detail.tsx';
+import { RangeSelector } from '#ui/clinician/review/chart/range-selector.tsx';
 import { LimbView } from '#ui/clinician/review/limb-view.tsx';
-import { RangeSelector } from '#ui/clinician/review/picture-brush.tsx';
-import { neighbourOf } from '#ui/clinician/review/picture-told.tsx';
 import { choiceFrom, rangeOf } from '#ui/clinician/review/review-choice.ts';
 
 // Forms ask the framework for its router, which is not there outside a request.

@@ -4,15 +4,15 @@ import { describe, expect, it } from 'vitest';
 import type { ScreeningItem } from '#core/screening/item.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
-import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/wish-fields.ts';
-import { markersWithRoom } from '#ui/clinician/review/picture-scale.ts';
+import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/request-fields.ts';
+import { dayCountInWords } from '#ui/clinician/programme/planner-words.ts';
+import { markersWithRoom } from '#ui/clinician/review/chart/chart-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
-import { answerInWords, answersFrom, itemGroups } from '#ui/clinician/screening/sheet-state.ts';
+import { answerInWords, answersFrom, itemGroups } from '#ui/clinician/screening/screening-form-state.ts';
 import { agoInWords, momentInWords } from '#ui/clinician/when.ts';
 import { inputFrom } from '#ui/clinician/worklist/worklist-query.ts';
 import { countInWords, hrefOf, WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
-import { dayCountInWords } from '#ui/planner/planner-words.ts';
 
 const clock = { zone: 'Europe/Lisbon', now: Date.parse('2026-04-20T08:30:00+01:00') };
 

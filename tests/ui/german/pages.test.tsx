@@ -4,12 +4,12 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
-import { AccessLogList } from '#ui/account/opened-list.tsx';
-import { notGiven } from '#ui/care/patient/visit-answers.ts';
-import { VisitQuestion } from '#ui/care/patient/visit-question.tsx';
 import { german, translateToGerman } from '#ui/language/bridge/german.ts';
+import { setDayLocale } from '#ui/language/text-of-time.ts';
 import { setLanguage } from '#ui/language/words.ts';
-import { setDayLocale } from '#ui/shared/text/text-of-time.ts';
+import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
+import { notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
+import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 import { leftInEnglish } from './left-in-english.ts';
 
 beforeAll(() => {

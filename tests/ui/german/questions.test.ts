@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { proposedWordings } from '#core/episode/consent-wording.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { screeningItems } from '#core/screening/items.ts';
-import { limbChoices } from '#ui/care/patient/visit-answers.ts';
 import { translateToGerman } from '#ui/language/bridge/german.ts';
 import { consentSentences } from '#ui/language/bridge/sentences/consents.ts';
 import { jointSentences } from '#ui/language/bridge/sentences/joints.ts';
 import { questionSentences } from '#ui/language/bridge/sentences/questions.ts';
 import { readySentences } from '#ui/language/ready.ts';
+import { limbChoices } from '#ui/patient/pre-visit/visit-answers.ts';
 import { wrongWith } from './left-in-english.ts';
 
 const asked = screeningItems.flatMap(({ question, asks }) => [

@@ -7,7 +7,7 @@ import type { CareDocument } from '#core/episode/documents/document-words.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { alwaysCautions } from '#core/prescribing/cautions/always.ts';
 import { careGerman } from '#messages/de/pages/care.ts';
-import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
+import { summaryInWords } from '#ui/clinician/documents/document-in-words.ts';
 import { translateToGerman } from '#ui/language/bridge/german.ts';
 import { summarySentences } from '#ui/language/bridge/sentences/self-management.ts';
 import { says } from '../german-sentences.ts';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
-import { AdministrationScreen } from '#ui/account/administration-screen.tsx';
+import { AdministrationScreen } from '#ui/admin/administration-screen.tsx';
 
 export const metadata: Metadata = { title: 'People and places' };
 

@@ -1,5 +1,5 @@
 import { phoneHere } from '#server/sign-in/phone-here.ts';
-import { JoinForm } from '#ui/account/join-form.tsx';
+import { JoinForm } from '#ui/patient/account/join-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
 import '#messages/en/pages/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';

@@ -1,8 +1,8 @@
 import { redirect } from 'next/navigation';
 import { clinicHere, phoneHere } from '#server/sign-in/phone-here.ts';
-import { PinForm } from '#ui/account/pin-form.tsx';
+import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
+import { PinForm } from '#ui/patient/account/pin-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
-import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
 import '#messages/en/pages/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 

@@ -1,5 +1,5 @@
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
-import { AccessLogList } from '#ui/account/opened-list.tsx';
+import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { PatientsScreen } from '#ui/clinician/patients/patients-screen.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { clinicPage } from '../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Patients' };

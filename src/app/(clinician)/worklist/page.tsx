@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { EmergencyAccessNotice } from '#ui/account/openings-notice.tsx';
+import { EmergencyAccessNotice } from '#ui/clinician/access/emergency-access-notice.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { momentInWords } from '#ui/clinician/when.ts';
 import { filterFrom, inputFrom, type WorklistQuery } from '#ui/clinician/worklist/worklist-query.ts';

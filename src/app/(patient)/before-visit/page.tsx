@@ -1,6 +1,6 @@
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
-import { VisitApp } from '#ui/care/patient/visit-app.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { VisitApp } from '#ui/patient/pre-visit/visit-app.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('visit.title');

@@ -1,7 +1,7 @@
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
-import { WriteForm } from '#ui/care/patient/write-form.tsx';
+import { TypedEarly } from '#ui/design-system/typed-early.tsx';
+import { WriteForm } from '#ui/patient/messages/write-form.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
-import { TypedEarly } from '#ui/shared/typed-early.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('write.title');

@@ -1,6 +1,6 @@
 /** One calculation: what it takes, who says so and how that was seen, its example worked, and a form to try it. */
 import { calculationById } from '#core/calculations/registry.ts';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { CalculationRow } from '../answers.ts';
 import { CitationNote } from '../support-note.tsx';
 import { InputTable } from './input-table.tsx';

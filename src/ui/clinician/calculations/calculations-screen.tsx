@@ -1,7 +1,7 @@
 /** Every calculation of the product, by area, with how its sources were seen. */
 import type { Area } from '#core/calculations/calculation.ts';
 import type { Mark } from '#core/sources/citation.ts';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { CalculationRow } from '../answers.ts';
 
 const areaTitles: Readonly<Record<Area, string>> = {

@@ -1,7 +1,7 @@
 /** Inputs of a calculation with units and bounds, nested ones under their parent. */
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { Field } from '#core/calculations/describe.ts';
-import { DataTable } from '#ui/shared/data-table.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
 import { nameInWords, optionInWords } from '../forms/field-words.ts';
 
 const kindInWords = (field: Field): string => {

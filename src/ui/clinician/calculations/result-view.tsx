@@ -1,7 +1,7 @@
 /** What a calculation answers: named figures with units, nested ones as they are nested. */
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { ResultField } from '#core/calculations/calculation.ts';
-import { DefinitionList } from '#ui/shared/definition-list.tsx';
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { nameInWords } from '../forms/field-words.ts';
 
 /** Six significant figures are more than any instrument here gives. */

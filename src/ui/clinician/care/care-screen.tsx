@@ -2,14 +2,14 @@
 
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
-import { DataTable } from '#ui/shared/data-table.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { CareAnswer, Consents, HomeEligibility } from '../answers.ts';
 import { optionInWords } from '../forms/field-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
-import { ConsentForm } from './agreement-form.tsx';
 import { CareForm, type CareFormName } from './care-forms.tsx';
+import { ConsentForm } from './consent-form.tsx';
 
 export interface CareProps {
   readonly patientId: string;

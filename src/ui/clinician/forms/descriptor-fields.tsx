@@ -3,11 +3,11 @@
 import type { ReactNode } from 'react';
 import { unitWords } from '#api/inputs/unit-words.ts';
 import type { Field, NumberField as NumberDescriptor } from '#core/calculations/describe.ts';
-import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
-import { NumberField } from '#ui/shared/number-field.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { SelectField } from '#ui/shared/select-field.tsx';
-import { LongTextField, TextField } from '#ui/shared/text-field.tsx';
+import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { NumberField } from '#ui/design-system/number-field.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { SelectField } from '#ui/design-system/select-field.tsx';
+import { LongTextField, TextField } from '#ui/design-system/text-field.tsx';
 import { labelOf, optionInWords } from './field-words.ts';
 import { NumberHint } from './number-hint.tsx';
 import { linesOf, noneOfThese, notAnswered, type Typed } from './typed.ts';

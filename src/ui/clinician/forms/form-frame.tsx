@@ -3,9 +3,9 @@
 import { type FormEvent, type ReactNode, useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
-import { Button } from '#ui/shared/button.tsx';
-import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { DescriptorFields, type FieldsProps } from './descriptor-fields.tsx';
 import { readTyped, type Typed } from './typed.ts';
 import { type Submit, useSubmit } from './use-submit.ts';

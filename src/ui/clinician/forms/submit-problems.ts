@@ -1,5 +1,5 @@
 /** What the server answered instead of a result, by field, in words a form can show. */
-import type { Problem } from '#ui/shared/error-summary.tsx';
+import type { Problem } from '#ui/design-system/error-summary.tsx';
 
 export interface Refused {
   readonly problems: readonly Problem[];

@@ -3,7 +3,7 @@
  * units written out are taken: a bare number is always in the unit beside the field.
  */
 import { type ConvertibleUnit, convertibleUnits, convertUnit } from '#core/units/unit-conversion.ts';
-import { readNumber } from '#ui/shared/read-number.ts';
+import { readNumber } from '#ui/design-system/read-number.ts';
 
 const names: Readonly<Record<string, ConvertibleUnit>> = {
   kg: 'kg',

@@ -3,8 +3,8 @@
  * typed until it is sent; an empty field is "not given", never zero.
  */
 import type { Field, ListField, RecordField } from '#core/calculations/describe.ts';
-import type { Problem } from '#ui/shared/error-summary.tsx';
-import { readNumber } from '#ui/shared/read-number.ts';
+import type { Problem } from '#ui/design-system/error-summary.tsx';
+import { readNumber } from '#ui/design-system/read-number.ts';
 import { labelOf } from './field-words.ts';
 import { readWithUnit } from './typed-units.ts';
 

@@ -1,7 +1,7 @@
 'use client';
 /** Sending a form: one at a time, refusals kept beside the fields, nothing typed lost. */
 import { useEffect, useState } from 'react';
-import type { Problem } from '#ui/shared/error-summary.tsx';
+import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { type Refused, refusedBy } from './submit-problems.ts';
 
 const calm: Refused = { problems: [], questions: [] };

@@ -4,8 +4,8 @@ import type { MeasurementForm as Descriptor } from '#core/assessment/measurement
 import type { EffusionRecord } from '#core/record/record.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
-import { DataTable } from '#ui/shared/data-table.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Recorded } from '../answers.ts';
 import { EffusionForm } from './effusion-form.tsx';
 import { MeasurementForm } from './measurement-form.tsx';

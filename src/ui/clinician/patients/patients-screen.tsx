@@ -3,8 +3,8 @@
 import { useState } from 'react';
 import { counted, dayInWords } from '#core/review/plain-words.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
-import { LinkButton } from '#ui/shared/button.tsx';
-import { TextField } from '#ui/shared/text-field.tsx';
+import { LinkButton } from '#ui/design-system/button.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import type { PatientLine } from '../answers.ts';
 
 const folded = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();

@@ -3,7 +3,7 @@
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
 import { preApprovalFields } from '#core/episode/care-fields.ts';
-import { Button } from '#ui/shared/button.tsx';
+import { Button } from '#ui/design-system/button.tsx';
 import type { ApprovedAhead } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';

@@ -1,7 +1,7 @@
 'use client';
 /** The ladder for this body; any exercise on it can be taken. */
-import { Button } from '#ui/shared/button.tsx';
-import { DataTable } from '#ui/shared/data-table.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
 import type { LadderRow } from './ladder-rows.ts';
 
 const columns = [

@@ -2,7 +2,7 @@
 import { type Eligibility, type Method, methods } from '#core/prescribing/methods.ts';
 import { listed } from '#core/review/plain-words.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
-import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { groupedReasons } from '../screening/outcome-table.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';
 

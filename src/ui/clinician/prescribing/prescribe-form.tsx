@@ -3,19 +3,19 @@
 import { type FormEvent, useState } from 'react';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Method } from '#core/prescribing/methods.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import type { Proposed } from '../answers.ts';
 import { client } from '../client.ts';
 import { DescriptorFields } from '../forms/descriptor-fields.tsx';
 import { readTyped, type Typed } from '../forms/typed.ts';
 import { useSubmit } from '../forms/use-submit.ts';
-import { SaveAndSign } from './keep-and-sign.tsx';
 import type { LadderRow } from './ladder-rows.ts';
 import { LadderTable } from './ladder-table.tsx';
 import { ProposalView } from './proposal-view.tsx';
-import { askedFields, exerciseChoices, requestFrom, schemeChoices, withScheme } from './wish-fields.ts';
+import { askedFields, exerciseChoices, requestFrom, schemeChoices, withScheme } from './request-fields.ts';
+import { SaveAndSign } from './save-and-sign.tsx';
 
 export interface PrescribeFormProps {
   readonly patientId: string;

@@ -1,6 +1,6 @@
 /** Prescriptions: what waits for a signature, what is in force, what came before. */
-import { DataTable } from '#ui/shared/data-table.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { ApprovedAhead, Prescriptions, Proposal, Version } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';

@@ -1,6 +1,6 @@
 /** A proposed dose with everything a signature rests on. */
 import { jointInWords } from '#core/review/plain-words.ts';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Proposed } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { supportInWords } from '../support-note.tsx';

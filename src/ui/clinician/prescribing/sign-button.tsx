@@ -1,8 +1,8 @@
 'use client';
 /** Signing by name. The button says whose name it will be. */
 import { useRouter } from 'next/navigation';
-import { Button } from '#ui/shared/button.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 

@@ -1,7 +1,7 @@
 /** One version of one prescribed exercise, with its working and cautions. */
 import type { ReactNode } from 'react';
 import { jointInWords } from '#core/review/plain-words.ts';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { Version } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';

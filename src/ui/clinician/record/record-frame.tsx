@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { Patient } from '../answers.ts';
 
 const sections = [

@@ -2,8 +2,8 @@
 /** Booking the next review, or taking the booking back. */
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 import { useSubmit } from '../forms/use-submit.ts';

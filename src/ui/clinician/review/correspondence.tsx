@@ -1,6 +1,6 @@
 /** What was written each way, and when the next review is. */
 import { dayInWords } from '#core/review/plain-words.ts';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { BookingForm } from './booking-form.tsx';
 import { MessageForm } from './message-form.tsx';

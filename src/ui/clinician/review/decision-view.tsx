@@ -2,7 +2,7 @@
 
 import { stepInWords } from '#core/decision/explain.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
-import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Decision, Prescriptions, Proposal, Response } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { SignButton } from '../prescribing/sign-button.tsx';

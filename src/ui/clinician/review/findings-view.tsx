@@ -1,6 +1,6 @@
 /** What the series says beyond the picture: plain sentences with figures, each with its source and working. */
 import type { Finding } from '#core/review/findings/finding.ts';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { CitationNote } from '../support-note.tsx';
 
 const rowsOf = ({ workings }: Pick<Finding, 'workings'>) => [

@@ -1,6 +1,6 @@
 /** What the patient saw of fingers or toes after each time with a cuff. A missing answer says so and is never "as usual". */
 import { dayInWords } from '#core/review/plain-words.ts';
-import { DataTable } from '#ui/shared/data-table.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
 import type { ReviewAnswer } from '../answers.ts';
 import { doseTitle } from '../dose-words.ts';
 import { type ClinicClock, today } from '../when.ts';

@@ -4,9 +4,9 @@ import { reviewChartOf } from '#core/review/review-chart.ts';
 import type { ReviewSeries } from '#core/review/series.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
-import { DataTable } from '#ui/shared/data-table.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { ReviewChartView } from './review-picture.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { ReviewChartView } from './review-chart-view.tsx';
 
 interface SeriesViewProps {
   readonly series: ReviewSeries;

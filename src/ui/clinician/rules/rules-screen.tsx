@@ -1,5 +1,5 @@
 /** Every rule of the engine: what it leaves, the threshold in force, who says so, and how often it was overruled here. */
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { RulesTable } from '../answers.ts';
 import { effectInWords } from '../review/reason-view.tsx';
 import { CitationNote } from '../support-note.tsx';

@@ -5,16 +5,16 @@ import { type FormEvent, useState } from 'react';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import { FreshSignIn } from '#ui/account/fresh-sign-in.tsx';
-import { Button } from '#ui/shared/button.tsx';
-import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { LongTextField } from '#ui/shared/text-field.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { LongTextField } from '#ui/design-system/text-field.tsx';
 import { client } from '../client.ts';
 import { type Submit, useSubmit } from '../forms/use-submit.ts';
 import { methodInWords } from '../words.ts';
 import { type GroupedReason, groupedReasons } from './outcome-table.tsx';
-import { limbOptions } from './sheet-state.ts';
+import { limbOptions } from './screening-form-state.ts';
 
 const clearable = (outcomes: readonly MethodOutcome[]) =>
   outcomes.map((outcome) => ({

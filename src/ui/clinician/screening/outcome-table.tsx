@@ -2,8 +2,8 @@
 
 import { listed } from '#core/review/plain-words.ts';
 import type { MethodOutcome, MethodReason } from '#core/screening/screening.ts';
-import { DataTable } from '#ui/shared/data-table.tsx';
-import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { DataTable } from '#ui/design-system/data-table.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { supportInWords } from '../support-note.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';
 

@@ -3,11 +3,11 @@
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import type { ScreeningFormAnswer } from '../answers.ts';
 import { ClearanceForm } from './clearance-form.tsx';
 import { OutcomeTable } from './outcome-table.tsx';
-import { ScreeningForm } from './sheet-form.tsx';
+import { ScreeningForm } from './screening-form.tsx';
 
 const ageInWords = (newest: ScreeningFormAnswer['newest'], day: Day): string => {
   if (!newest) return 'No screening is recorded; every method stays closed.';

@@ -1,14 +1,14 @@
 /** Who needs a clinician, most pressing first. The count is of patients, not of matters. */
 import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/item.ts';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { StatusTag } from '#ui/shared/status-tag.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { WorklistAnswer, WorklistFilters, WorklistItem } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
 import { itemStatusOf } from '../words.ts';
 import { ArrowLines } from './arrow-lines.tsx';
-import { ItemActions } from './matter-actions.tsx';
+import { ItemActions } from './item-actions.tsx';
 import { WorklistFilterForm } from './worklist-filter-form.tsx';
 import type { WorklistFilter } from './worklist-query.ts';
 

@@ -1,14 +1,14 @@
 'use client';
 /** The whole plan on one page, to read through or to print: every exercise in force, cautions, whom to call. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import '#messages/en/pages/handout.ts';
+import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
+import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { doseLines, doseTitle, loadText } from '#ui/shared/text/dose-text.ts';
-import { dayText, weekdayText } from '#ui/shared/text/text-of-time.ts';
 import { HowTo } from '../figures/how-to.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 

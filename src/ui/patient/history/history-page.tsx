@@ -1,16 +1,16 @@
 'use client';
 /** How it went: sessions, answers and what came of them, newest first, in words. */
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
-import { type Definition, DefinitionList } from '#ui/shared/definition-list.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { type Definition, DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import '#messages/en/pages/history.ts';
+import { jointText } from '#ui/language/joint-text.ts';
+import { dayText } from '#ui/language/text-of-time.ts';
+import { weightText } from '#ui/language/weight-text.ts';
 import { t, translate, type WordKey } from '#ui/language/words.ts';
-import { jointText } from '#ui/shared/text/joint-text.ts';
-import { dayText } from '#ui/shared/text/text-of-time.ts';
-import { weightText } from '#ui/shared/text/weight-text.ts';
 import { scoreText, yesNoText } from '../session/check-rows.ts';
-import { CourseChart } from './course-picture.tsx';
+import { CourseChart } from './course-chart.tsx';
 import { ownCourse } from './own-course.ts';
 
 type Session = HistoryDay['sessions'][number];

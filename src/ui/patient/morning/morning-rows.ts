@@ -1,7 +1,7 @@
 /** The morning's answers in lines, each with the step that changes it. */
 import type { Joint } from '#core/exercises/joints.ts';
+import { jointText } from '#ui/language/joint-text.ts';
 import { t } from '#ui/language/words.ts';
-import { jointText } from '#ui/shared/text/joint-text.ts';
 import { type CheckRow, flagsText, scoreText, yesNoText } from '../session/check-rows.ts';
 import type { Score } from '../session/draft.ts';
 import { type JointMorning, jointMorning, type MorningDraft } from './morning.ts';

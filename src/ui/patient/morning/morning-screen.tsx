@@ -3,12 +3,12 @@
 import type { TodayView } from '#api/patient/today-view.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { type Swelling, swellings } from '#core/record/record.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { jointText } from '#ui/language/joint-text.ts';
+import { dayText } from '#ui/language/text-of-time.ts';
 import { t } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { jointText } from '#ui/shared/text/joint-text.ts';
-import { dayText } from '#ui/shared/text/text-of-time.ts';
 import { CheckList } from '../questions/check-list.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 import { QuestionPage } from '../questions/question-page.tsx';

@@ -2,11 +2,11 @@
 /** How long the joint was stiff: common lengths, or exact minutes. */
 import { useState } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
+import { NumberField } from '#ui/design-system/number-field.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { readNumber } from '#ui/design-system/read-number.ts';
+import { jointText } from '#ui/language/joint-text.ts';
 import { t, type WordKey } from '#ui/language/words.ts';
-import { NumberField } from '#ui/shared/number-field.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { readNumber } from '#ui/shared/read-number.ts';
-import { jointText } from '#ui/shared/text/joint-text.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
 import type { Score } from '../session/draft.ts';
 import { jointMorning, type MorningDraft, type MorningEvent } from './morning.ts';

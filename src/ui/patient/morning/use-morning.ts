@@ -6,7 +6,7 @@ import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, writeOwn } from '../phone/own-store.ts';
 import { asideMorningKey, lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
-import { useSavedReducer } from '../phone/use-kept-reducer.ts';
+import { useSavedReducer } from '../phone/use-saved-reducer.ts';
 import {
   beginMorning,
   type LastMorning,

@@ -1,9 +1,9 @@
 'use client';
-import { t } from '#ui/language/words.ts';
 /** The short way: everything but the pain, as statements to be agreed with as a whole or asked one by one. */
-import { Button } from '#ui/shared/button.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { jointText } from '#ui/shared/text/joint-text.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { jointText } from '#ui/language/joint-text.ts';
+import { t } from '#ui/language/words.ts';
 import { flagOptions } from '../questions/flag-list.ts';
 import type { LastMorning, MorningDraft, MorningEvent } from './morning.ts';
 

@@ -4,7 +4,7 @@
  * its id was made here and the server keeps one record of it.
  */
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
-import type { Encrypted } from '../phone/seal-entry.ts';
+import type { Encrypted } from '../phone/encrypt-entry.ts';
 
 export type Entry = SessionEntry | MorningEntry | TwoHoursEntry;
 export type EntryKind = 'session' | 'morning' | 'two-hours';

@@ -1,12 +1,12 @@
 /** What is kept on this phone and what has reached the clinic, in plain words. */
 
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { timeText } from '#ui/language/text-of-time.ts';
 import { t } from '#ui/language/words.ts';
-import { Button, LinkButton } from '#ui/shared/button.tsx';
-import { DefinitionList } from '#ui/shared/definition-list.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { StatusTag } from '#ui/shared/status-tag.tsx';
-import { timeText } from '#ui/shared/text/text-of-time.ts';
 import { type Outbox, type Saved, waiting } from './outbox.ts';
 
 export interface SavedHereProps {

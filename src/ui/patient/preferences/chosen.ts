@@ -1,7 +1,7 @@
 /** What a person chose on this phone: language, unit, sound. Kept in cookies, so that the server's first page agrees. */
 
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import type { WeightUnit } from '#ui/shared/text/weight-text.ts';
+import type { WeightUnit } from '#ui/language/weight-text.ts';
 
 export const sounds = ['none', 'buzz', 'tone'] as const;
 export type Sound = (typeof sounds)[number];

@@ -7,9 +7,9 @@
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
 import { wordsIn } from '#ui/language/in-language.ts';
+import { setDayLocale } from '#ui/language/text-of-time.ts';
+import { weighIn } from '#ui/language/weight-text.ts';
 import { setLanguage } from '#ui/language/words.ts';
-import { setDayLocale } from '#ui/shared/text/text-of-time.ts';
-import { weighIn } from '#ui/shared/text/weight-text.ts';
 import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';

@@ -2,7 +2,7 @@
 /** Another language before anybody has signed in: each is offered by its own name. */
 import { useEffect, useState } from 'react';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { Button } from '#ui/shared/button.tsx';
+import { Button } from '#ui/design-system/button.tsx';
 import { choose, chosenFrom, cookie } from './chosen.ts';
 
 export const OtherLanguages = () => {

@@ -2,9 +2,9 @@
 /** Language, unit of weight, and how a clock says that it is over. */
 import { useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { t } from '#ui/language/words.ts';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { type Chosen, choose, chosenFrom, chosenSound, cookie, type Sound, sounds } from './chosen.ts';
 
 interface Preferences extends Chosen {

@@ -1,9 +1,9 @@
 'use client';
-import { t } from '#ui/language/words.ts';
 /** Check your answers: each with Change, then one button to send. */
-import { Button } from '#ui/shared/button.tsx';
-import { DefinitionList } from '#ui/shared/definition-list.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { Button } from '#ui/design-system/button.tsx';
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { t } from '#ui/language/words.ts';
 import type { CheckRow } from '../session/check-rows.ts';
 
 export interface CheckListProps {

@@ -1,9 +1,9 @@
 'use client';
 /** One question, one Continue. An empty answer is asked for once more, and can be left where that is true. */
 import { type ReactNode, useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { t } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
 
 export interface QuestionPageProps {
   /** id of the first control. */

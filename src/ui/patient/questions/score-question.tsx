@@ -3,8 +3,8 @@
  * of three under the thumb. Nothing is preselected; a high number is an answer like any other.
  */
 
+import { ErrorMessage } from '#ui/design-system/error-message.tsx';
 import { t } from '#ui/language/words.ts';
-import { ErrorMessage } from '#ui/shared/error-message.tsx';
 import type { Score } from '../session/draft.ts';
 
 export interface ScoreQuestionProps {

@@ -1,7 +1,7 @@
 'use client';
-import { t } from '#ui/language/words.ts';
 /** A list to tick, ended by "None of these"; it must be answered one way or the other. */
-import { CheckboxGroup } from '#ui/shared/checkbox-group.tsx';
+import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { t } from '#ui/language/words.ts';
 import { QuestionPage } from './question-page.tsx';
 
 export interface TickListProps<V extends string> {

@@ -1,7 +1,7 @@
 'use client';
-import { t } from '#ui/language/words.ts';
 /** Yes, no, and where it is true "I don't know", on a page of its own. */
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { t } from '#ui/language/words.ts';
 import type { YesNo } from '../session/draft.ts';
 import { QuestionPage } from './question-page.tsx';
 

@@ -2,9 +2,9 @@
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
+import { jointText } from '#ui/language/joint-text.ts';
+import { weightText } from '#ui/language/weight-text.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { jointText } from '#ui/shared/text/joint-text.ts';
-import { weightText } from '#ui/shared/text/weight-text.ts';
 import {
   type ItemDraft,
   type LimbAnswer,

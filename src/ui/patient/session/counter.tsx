@@ -4,8 +4,8 @@
  * first press starts from the target, which stands beside it and is never an answer by itself.
  */
 import { useId } from 'react';
+import { ErrorMessage } from '#ui/design-system/error-message.tsx';
 import { t } from '#ui/language/words.ts';
-import { ErrorMessage } from '#ui/shared/error-message.tsx';
 
 const mostRepetitions = 500;
 

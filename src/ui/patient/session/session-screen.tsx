@@ -2,9 +2,9 @@
 /** The session on screen: the page of the present step, and over it whatever the cuff needs. */
 import type { ComponentType } from 'react';
 import type { Joint } from '#core/exercises/joints.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { clockText, timeText } from '#ui/language/text-of-time.ts';
 import { t } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
 import { useNow, useScreenAwake } from '../phone/use-now.ts';
 import { useSteadyClock } from '../phone/use-steady-clock.ts';
 import { useAboveKeyboard } from './above-keyboard.ts';
@@ -30,8 +30,8 @@ import {
 } from './pages/before-pages.tsx';
 import { CuffOffPage, CuffOnPage, SeatedPage } from './pages/cuff-pages.tsx';
 import { CarePage, CheckPage, DonePage } from './pages/end-pages.tsx';
+import { ItemPage } from './pages/item-page.tsx';
 import { LimbLaterPage, LimbPage } from './pages/limb-pages.tsx';
-import { ItemPage } from './pages/line-page.tsx';
 import type { PageProps } from './pages/page-props.ts';
 import { RestPage } from './pages/rest-page.tsx';
 import { SetPage } from './pages/set-page.tsx';

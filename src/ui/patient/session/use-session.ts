@@ -5,7 +5,7 @@ import type { TodayView } from '#api/patient/today-view.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { draftKey } from '../phone/phone-store.ts';
-import { useSavedReducer } from '../phone/use-kept-reducer.ts';
+import { useSavedReducer } from '../phone/use-saved-reducer.ts';
 import { beginSession } from './begin.ts';
 import type { SessionDraft } from './draft.ts';
 import { sessionEntryOf } from './entry.ts';

@@ -1,8 +1,8 @@
 /** Another window of this phone writes; here nothing can be begun until it is closed or taken over. */
 
+import { Button } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
 import { t } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
 
 export const Elsewhere = ({ onTakeOver }: { readonly onTakeOver: () => void }) => (
   <Notice tone="care" title={t('elsewhere.title')}>

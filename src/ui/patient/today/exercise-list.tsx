@@ -1,8 +1,8 @@
 /** The exercises of today with their doses; how to do each one is a tap away. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { doseLines, doseTitle } from '#ui/shared/text/dose-text.ts';
 import { doableToday } from '../session/begin.ts';
 
 const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {

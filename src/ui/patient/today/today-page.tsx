@@ -1,12 +1,12 @@
 /** Today: what to do, what changed and why, who is watching, and one clear start. */
 import type { ReactNode } from 'react';
 import type { TodayView } from '#api/patient/today-view.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { dayText, timeText } from '#ui/language/text-of-time.ts';
 import { t } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { dayText, timeText } from '#ui/shared/text/text-of-time.ts';
 import type { DayState } from '../day-state.ts';
 import { doableToday } from '../session/begin.ts';
 import type { DayView } from '../view-on-day.ts';

@@ -1,7 +1,7 @@
 /** What the clinic tells: changes with their reasons, and messages. */
 import type { TodayView } from '#api/patient/today-view.ts';
+import { instantDayText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { instantDayText } from '#ui/shared/text/text-of-time.ts';
 
 export const Told = ({ view }: { readonly view: TodayView }) => (
   <>

@@ -1,8 +1,8 @@
 /** Questions that wait before a visit stand before the start; what is opened seldom stands at the foot. */
 
+import { LinkButton } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
 import { t } from '#ui/language/words.ts';
-import { LinkButton } from '#ui/shared/button.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
 
 export const QuestionsWait = ({ isWaiting }: { readonly isWaiting: boolean }) =>
   isWaiting ? (

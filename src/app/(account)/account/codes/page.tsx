@@ -4,7 +4,7 @@ import { requireAnyone, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { CodesChange } from '#ui/account/codes-change.tsx';
 import { CodesSetUp } from '#ui/account/codes-set-up.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 
 export const metadata: Metadata = { title: 'One-time codes' };
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
-import { CareSettingsScreen } from '#ui/account/care-settings-screen.tsx';
+import { CareSettingsScreen } from '#ui/admin/care-settings-screen.tsx';
 
 export const metadata: Metadata = { title: 'Deputy and agreements' };
 

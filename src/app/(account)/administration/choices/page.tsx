@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
-import { ClinicSettingsScreen } from '#ui/account/choices-screen.tsx';
+import { ClinicSettingsScreen } from '#ui/admin/clinic-settings-screen.tsx';
 
 export const metadata: Metadata = { title: 'Clinic choices' };
 

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { requirePerson } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
-import { OpenRecordForm } from '#ui/account/open-record-form.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { OpenRecordForm } from '#ui/clinician/access/open-record-form.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 
 export const metadata: Metadata = { title: 'Open a record' };
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { NewPatientForm } from '#ui/clinician/patients/new-patient-form.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { clinicPage } from '../../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Add a patient' };

@@ -1,6 +1,6 @@
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
-import { Consents } from '#ui/care/patient/agreements.tsx';
 import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { Consents } from '#ui/patient/pre-visit/consents.tsx';
 import { chosenOnPhone, titled } from '../../chosen-on-phone.ts';
 
 export const generateMetadata = titled('agree.title');

@@ -1,7 +1,7 @@
 'use client';
+import { jointText } from '#ui/language/joint-text.ts';
 /** After the last set: joint pain, muscle burn and the cuff are asked apart. */
 import { t, type WordKey } from '#ui/language/words.ts';
-import { jointText } from '#ui/shared/text/joint-text.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';
 import { YesNoQuestion } from '../../questions/yes-no-question.tsx';

@@ -1,9 +1,9 @@
 'use client';
-import { t, translate, type WordKey } from '#ui/language/words.ts';
 /** Questions before anything starts, and what today's answers leave of the session. */
-import { Button, LinkButton } from '#ui/shared/button.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { jointText } from '#ui/shared/text/joint-text.ts';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { jointText } from '#ui/language/joint-text.ts';
+import { t, translate, type WordKey } from '#ui/language/words.ts';
 import { flagOptions } from '../../questions/flag-list.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { ScoreQuestion } from '../../questions/score-question.tsx';

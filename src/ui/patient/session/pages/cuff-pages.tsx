@@ -2,11 +2,11 @@
 /** Work with a cuff or wrap: who is there, on, off, two minutes seated. */
 import { useState } from 'react';
 import type { OcclusionDose } from '#core/prescribing/dose.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { clockText, lengthText, timeText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { clockText, lengthText, timeText } from '#ui/shared/text/text-of-time.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import type { ItemDraft } from '../draft.ts';
 import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';

@@ -1,11 +1,11 @@
 'use client';
 /** Check your answers; sent; or stopped with what to do. */
 import type { ReactNode } from 'react';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { t } from '#ui/language/words.ts';
-import { Button, LinkButton } from '#ui/shared/button.tsx';
-import { MonitoringHours } from '#ui/shared/cover-hours.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { CheckList } from '../../questions/check-list.tsx';
 import { flagClassOf } from '../../questions/flag-list.ts';
 import { checkRows, neededStep } from '../check-rows.ts';

@@ -1,11 +1,11 @@
 'use client';
-import { t } from '#ui/language/words.ts';
 /** Once the cuff is off: colour, feeling and, where it was shown, the pulse, each on a page of its own. */
-import { Button, LinkButton } from '#ui/shared/button.tsx';
-import { Notice } from '#ui/shared/notice.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { clockText, timeText } from '#ui/language/text-of-time.ts';
+import { t } from '#ui/language/words.ts';
 import { useNow } from '../../phone/use-now.ts';
 import { QuestionPage } from '../../questions/question-page.tsx';
 import { limbQuestion } from '../check-rows.ts';

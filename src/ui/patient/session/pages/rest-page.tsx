@@ -1,10 +1,10 @@
 'use client';
-import { t, translate, type WordKey } from '#ui/language/words.ts';
 /** Rest by the clock on the wall; meanwhile, how near the end the set went. */
-import { Button } from '#ui/shared/button.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
-import { clockText, timeText } from '#ui/shared/text/text-of-time.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { clockText, timeText } from '#ui/language/text-of-time.ts';
+import { t, translate, type WordKey } from '#ui/language/words.ts';
 import { useBuzz, useNow } from '../../phone/use-now.ts';
 import { type Score, setOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';

@@ -1,12 +1,12 @@
 'use client';
 /** One set: do it, count it, say it is done. */
 import { useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { t, translate } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { ConfirmQuestion } from '#ui/shared/confirm-question.tsx';
-import { Disclosure } from '#ui/shared/disclosure.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
 import { HowTo } from '../../figures/how-to.tsx';
 import { Counter } from '../counter.tsx';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';

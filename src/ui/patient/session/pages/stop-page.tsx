@@ -2,11 +2,11 @@
 /** Why a set fell short, and whether to go on with the exercise. */
 import { useState } from 'react';
 import { type StopReason, stopReasons } from '#core/record/record.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { t, translate } from '#ui/language/words.ts';
-import { Button } from '#ui/shared/button.tsx';
-import { ErrorSummary } from '#ui/shared/error-summary.tsx';
-import { PageHeading } from '#ui/shared/page-heading.tsx';
-import { RadioGroup } from '#ui/shared/radio-group.tsx';
 import { Counter } from '../counter.tsx';
 import { setOf } from '../draft.ts';
 import type { PageProps } from './page-props.ts';

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { runtime } from '#server/runtime.ts';
-import { AccessScreen } from '#ui/account/access-screen.tsx';
-import { RecordFiles } from '#ui/account/hand-on-section.tsx';
+import { AccessScreen } from '#ui/clinician/access/access-screen.tsx';
+import { RecordFiles } from '#ui/clinician/access/record-files.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { fullName, RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { SiteForm } from '#ui/clinician/record/site-form.tsx';

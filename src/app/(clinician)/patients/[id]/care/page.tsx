@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { CareLinks } from '#ui/care/care-links.tsx';
+import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';

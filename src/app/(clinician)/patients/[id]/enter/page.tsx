@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { EnterForm } from '#ui/clinician/data-entry/enter-form.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
-import { EnterForm } from '#ui/entering/enter-form.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Enter answers' };

@@ -1,6 +1,6 @@
 /** Styles of the care around a dose. Access is checked by each page. */
 import type { ReactNode } from 'react';
-import '../../../../../ui/care/styles/care.css';
+import '../../../../../ui/clinician/styles/care.css';
 
 const CareLayout = ({ children }: { readonly children: ReactNode }) => children;
 

@@ -1,5 +1,5 @@
 import type { Metadata } from 'next';
-import { letterInWords } from '#ui/care/papers/paper-in-words.ts';
+import { letterInWords } from '#ui/clinician/documents/document-in-words.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../paper-frame.tsx';
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { PlannerScreen } from '#ui/clinician/programme/planner-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
-import { PlannerScreen } from '#ui/planner/planner-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Programme' };

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
-import { summaryInWords } from '#ui/care/papers/paper-in-words.ts';
-import type { DocumentLanguage } from '#ui/care/papers/paper-view.tsx';
+import { summaryInWords } from '#ui/clinician/documents/document-in-words.ts';
+import type { DocumentLanguage } from '#ui/clinician/documents/document-view.tsx';
 import { wordsIn } from '#ui/language/in-language.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../paper-frame.tsx';

@@ -1,6 +1,6 @@
 import type { Metadata } from 'next';
-import { AppointmentsScreen } from '#ui/care/appointments/appointments-screen.tsx';
-import { CareLinks } from '#ui/care/care-links.tsx';
+import { AppointmentsScreen } from '#ui/clinician/appointments/appointments-screen.tsx';
+import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';

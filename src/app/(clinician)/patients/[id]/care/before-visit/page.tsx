@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
-import { BeforeVisitScreen } from '#ui/care/before-visit/before-visit-screen.tsx';
-import { CareLinks } from '#ui/care/care-links.tsx';
+import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { BeforeVisitScreen } from '#ui/clinician/pre-visit/before-visit-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 

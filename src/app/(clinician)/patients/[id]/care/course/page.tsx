@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
-import { CareLinks } from '#ui/care/care-links.tsx';
-import { CourseScreen } from '#ui/care/course/course-screen.tsx';
+import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { CourseScreen } from '#ui/clinician/episode/course-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
-import { CareLinks } from '#ui/care/care-links.tsx';
-import { FirstVisitForm } from '#ui/care/first-visit/first-visit-form.tsx';
+import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { FirstVisitForm } from '#ui/clinician/first-visit/first-visit-form.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 

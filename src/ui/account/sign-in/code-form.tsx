@@ -1,0 +1,66 @@
+'use client';
+/** The second step of signing in: a one-time code, or one of the recovery codes. */
+import { type FormEvent, useState } from 'react';
+import '#messages/en/pages/sign-in.ts';
+import { t } from '#ui/language/words.ts';
+import { Button } from '../../design-system/button.tsx';
+import { ErrorSummary, type Problem } from '../../design-system/error-summary.tsx';
+import { PageHeading } from '../../design-system/page-heading.tsx';
+import { TextField } from '../../design-system/text-field.tsx';
+import { askSignIn, type CodeKind, codeProblem, problemAfter } from './sign-in.ts';
+
+const doors = { code: '/two-factor/verify-totp', recovery: '/two-factor/verify-backup-code' } as const;
+
+const useCode = (onDone: () => void) => {
+  const [kind, setKind] = useState<CodeKind>('code');
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const [isGoing, setGoing] = useState(false);
+  const submit = async (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const code = String(new FormData(event.currentTarget).get(kind)).replace(/\s/g, '');
+    const typed = codeProblem(kind, code);
+    setProblem(typed);
+    if (typed) return;
+    setGoing(true);
+    const refused = problemAfter(await askSignIn(doors[kind], { code }), kind);
+    if (!refused) return onDone();
+    setGoing(false);
+    setProblem(refused);
+  };
+  const change = () => {
+    setKind(kind === 'code' ? 'recovery' : 'code');
+    setProblem(null);
+  };
+  return { kind, problem, isGoing, submit, change };
+};
+
+export const CodeForm = ({ onDone }: { readonly onDone: () => void }) => {
+  const { kind, problem, isGoing, submit, change } = useCode(onDone);
+  const isCode = kind === 'code';
+  return (
+    <form method="post" className="stack" noValidate onSubmit={submit}>
+      <ErrorSummary problems={problem ? [problem] : []} />
+      <PageHeading>{t('sign-in.code-title')}</PageHeading>
+      <TextField
+        key={kind}
+        name={kind}
+        label={t(isCode ? 'sign-in.code' : 'sign-in.recovery')}
+        hint={t(isCode ? 'sign-in.code-hint' : 'sign-in.recovery-hint')}
+        inputMode={isCode ? 'numeric' : 'text'}
+        autoComplete={isCode ? 'one-time-code' : 'off'}
+        autoCapitalize="none"
+        spellCheck={false}
+        error={problem?.text}
+        className={isCode ? 'input input-short' : 'input'}
+      />
+      <div className="row">
+        <Button type="submit" isLarge disabled={isGoing}>
+          {t(isGoing ? 'sign-in.going' : 'sign-in.go')}
+        </Button>
+        <Button tone="quiet" onClick={change}>
+          {t(isCode ? 'sign-in.use-recovery' : 'sign-in.use-code')}
+        </Button>
+      </div>
+    </form>
+  );
+};

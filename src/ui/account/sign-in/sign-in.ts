@@ -1,0 +1,64 @@
+/** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
+import '#messages/en/pages/sign-in.ts';
+import { t } from '#ui/language/words.ts';
+import type { Problem } from '../../design-system/error-summary.tsx';
+
+/** What came back: no answer at all is status null. */
+export interface Reply {
+  readonly status: number | null;
+  /** Seconds to wait after too many tries. */
+  readonly waitSeconds: number;
+  /** The passphrase was right and a one-time code is asked for. */
+  readonly asksCode: boolean;
+}
+
+export type CodeKind = 'code' | 'recovery';
+
+export const problemsOf = (email: string, passphrase: string): readonly Problem[] => [
+  ...(email === ''
+    ? [{ field: 'email', text: t('sign-in.no-email') }]
+    : /^\S+@\S+$/.test(email)
+      ? []
+      : [{ field: 'email', text: t('sign-in.email-shape') }]),
+  ...(passphrase === '' ? [{ field: 'passphrase', text: t('sign-in.no-passphrase') }] : []),
+];
+
+export const codeProblem = (kind: CodeKind, code: string): Problem | null => {
+  if (kind === 'recovery') return code === '' ? { field: kind, text: t('sign-in.no-recovery') } : null;
+  return /^\d{6}$/.test(code) ? null : { field: kind, text: t('sign-in.code-shape') };
+};
+
+const wrong = {
+  passphrase: 'sign-in.wrong',
+  code: 'sign-in.code-wrong',
+  recovery: 'sign-in.recovery-wrong',
+} as const;
+
+/** null when it was taken. */
+export const problemAfter = (reply: Reply, field: 'passphrase' | CodeKind): Problem | null => {
+  const { status, waitSeconds } = reply;
+  if (status === null || status >= 500) return { field, text: t('sign-in.no-answer') };
+  if (status === 429) return { field, text: t('sign-in.too-often', { seconds: waitSeconds }) };
+  return status >= 400 ? { field, text: t(wrong[field]) } : null;
+};
+
+const seconds = (header: string | null): number => (header && /^\d+$/.test(header) ? Number(header) : 60);
+
+/** One question to the sign-in library's door. */
+export const askSignIn = async (path: string, fields: Readonly<Record<string, string>>): Promise<Reply> => {
+  try {
+    const answer = await fetch(`/api/auth${path}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(fields),
+    });
+    const body = (await answer.json().catch(() => null)) as { twoFactorRedirect?: boolean } | null;
+    return {
+      status: answer.status,
+      waitSeconds: seconds(answer.headers.get('retry-after')),
+      asksCode: body?.twoFactorRedirect === true,
+    };
+  } catch {
+    return { status: null, waitSeconds: 0, asksCode: false };
+  }
+};

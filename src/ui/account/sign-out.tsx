@@ -1,0 +1,29 @@
+'use client';
+/** Ends the sign-in on the server, then shows the sign-in page. */
+import { useState } from 'react';
+import { t } from '#ui/language/words.ts';
+import { Button } from '../design-system/button.tsx';
+
+export interface SignOutProps {
+  /** Before the sign-in ends. */
+  readonly onLeave?: () => Promise<void>;
+}
+
+export const SignOut = ({ onLeave }: SignOutProps) => {
+  const [isGoing, setGoing] = useState(false);
+  const leave = async () => {
+    setGoing(true);
+    await onLeave?.();
+    await fetch('/api/auth/sign-out', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: '{}',
+    }).catch(() => null);
+    window.location.assign('/sign-in');
+  };
+  return (
+    <Button tone="quiet" disabled={isGoing} onClick={leave}>
+      {t('sign-out.go')}
+    </Button>
+  );
+};

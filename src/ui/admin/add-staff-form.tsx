@@ -1,0 +1,113 @@
+'use client';
+/** A new person of the clinic, with a passphrase to hand over. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import { Asked } from '../account/asked.tsx';
+import { change } from '../account/call.ts';
+import { useAsking } from '../account/use-asking.ts';
+import { HandedOver } from './handed-over.tsx';
+
+const kinds = [
+  { value: 'clinician', label: 'Clinician', hint: 'Works with records.' },
+  {
+    value: 'both',
+    label: 'Clinician who also administers',
+    hint: 'Works with records, people and clinic choices.',
+  },
+  {
+    value: 'administrator',
+    label: 'Administrator',
+    hint: 'People, places and clinic choices. Opens no record.',
+  },
+] as const;
+
+type Kind = (typeof kinds)[number]['value'];
+
+const rolesOf = (kind: Kind) => ({
+  role: kind === 'administrator' ? 'administrator' : 'clinician',
+  administers: kind !== 'clinician',
+});
+
+interface Typed {
+  readonly name: string;
+  readonly email: string;
+  readonly kind: Kind | null;
+}
+
+const missingIn = ({ name, email, kind }: Typed) => [
+  ...(name.trim().length < 2 ? [{ field: 'name', text: 'Enter the name.' }] : []),
+  ...(/^\S+@\S+$/.test(email) ? [] : [{ field: 'email', text: 'Enter an address with an @ in it.' }]),
+  ...(kind ? [] : [{ field: 'kind', text: 'Choose what this person does.' }]),
+];
+
+interface FieldsProps {
+  readonly typed: Typed;
+  readonly errorOf: (field: string) => string | undefined;
+  readonly onType: (more: Partial<Typed>) => void;
+}
+
+const StaffFields = ({ typed, errorOf, onType }: FieldsProps) => (
+  <>
+    <TextField
+      name="name"
+      label="Name"
+      hint="As it stands under a signature"
+      value={typed.name}
+      error={errorOf('name')}
+      onChange={(event) => onType({ name: event.target.value })}
+    />
+    <TextField
+      name="email"
+      type="email"
+      label="Email address"
+      value={typed.email}
+      error={errorOf('email')}
+      onChange={(event) => onType({ email: event.target.value })}
+    />
+    <RadioGroup
+      name="kind"
+      legend="What this person does"
+      options={kinds}
+      chosen={typed.kind}
+      error={errorOf('kind')}
+      onChoose={(kind) => onType({ kind })}
+    />
+  </>
+);
+
+export const AddStaffForm = () => {
+  const router = useRouter();
+  const asking = useAsking('name');
+  const [typed, setTyped] = useState<Typed>({ name: '', email: '', kind: null });
+  const [passphrase, setPassphrase] = useState<string | null>(null);
+  const add = (event: FormEvent) => {
+    event.preventDefault();
+    const problems = missingIn(typed);
+    const { name, email, kind } = typed;
+    if (problems.length > 0 || !kind) return asking.t(problems);
+    void asking.ask(
+      () => change<{ passphrase: string }>('admin.staff.add', { name, email, ...rolesOf(kind) }),
+      (handed) => {
+        setPassphrase(handed.passphrase);
+        router.refresh();
+      },
+    );
+  };
+  if (passphrase) return <HandedOver name={typed.name} passphrase={passphrase} />;
+  return (
+    <form method="post" className="stack" noValidate onSubmit={add}>
+      <Asked asking={asking} />
+      <StaffFields
+        typed={typed}
+        errorOf={asking.errorOf}
+        onType={(more) => setTyped({ ...typed, ...more })}
+      />
+      <Button type="submit" aria-disabled={asking.isBusy || undefined}>
+        Add this person
+      </Button>
+    </form>
+  );
+};

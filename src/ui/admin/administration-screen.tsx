@@ -1,0 +1,54 @@
+/** The clinic's people and places. */
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { ActButton } from '../account/act-button.tsx';
+import { AddStaffForm } from './add-staff-form.tsx';
+import { SiteForm } from './site-form.tsx';
+import { type StaffLine, StaffList } from './staff-list.tsx';
+
+export interface AdministrationScreenProps {
+  readonly people: readonly StaffLine[];
+  readonly sites: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly address: string | null;
+    readonly closedAt: number | null;
+  }[];
+}
+
+export const AdministrationScreen = ({ people, sites }: AdministrationScreenProps) => (
+  <div className="stack-wide">
+    <PageHeading>People and places</PageHeading>
+    <section className="stack">
+      <h2>People</h2>
+      <StaffList people={people} />
+    </section>
+    <section className="stack">
+      <h2>Add a person</h2>
+      <AddStaffForm />
+    </section>
+    <section className="stack">
+      <h2>Places</h2>
+      {sites.length === 0 ? <p className="soft">No place has been entered.</p> : null}
+      <DefinitionList
+        rows={sites.map((site) => ({
+          key: site.id,
+          name: site.name,
+          value: [site.address ?? 'No address entered', site.closedAt ? 'Closed' : '']
+            .filter(Boolean)
+            .join('. '),
+          action: site.closedAt ? null : (
+            <ActButton
+              path="admin.sites.close"
+              input={{ siteId: site.id }}
+              label="Close"
+              about={site.name}
+              question={`Close ${site.name}?`}
+            />
+          ),
+        }))}
+      />
+      <SiteForm />
+    </section>
+  </div>
+);

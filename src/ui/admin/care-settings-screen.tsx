@@ -1,0 +1,66 @@
+/** What the clinic sets for the care around a dose: who stands in, and the words patients agree to. */
+import type { ConsentKind } from '#core/episode/consent.ts';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { CoveringClinicianForm } from './covering-clinician-form.tsx';
+import { WordingForm } from './wording-form.tsx';
+
+interface Named {
+  readonly id: string;
+  readonly name: string;
+}
+
+export interface CareSettingsProps {
+  readonly coveringClinician: Named | null;
+  readonly clinicians: readonly Named[];
+  readonly wordings: readonly {
+    readonly kind: ConsentKind;
+    readonly title: string;
+    readonly version: number;
+    readonly text: string;
+    readonly isProposal: boolean;
+  }[];
+}
+
+export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: CareSettingsProps) => (
+  <div className="stack-wide">
+    <PageHeading>Deputy and agreements</PageHeading>
+    <section className="stack">
+      <h2>Deputy</h2>
+      <p>
+        {coveringClinician
+          ? `Danger nobody acknowledges in the clinic’s time passes to ${coveringClinician.name}.`
+          : 'No deputy is named; danger nobody acknowledges passes to nobody.'}
+      </p>
+      <CoveringClinicianForm clinicians={clinicians} current={coveringClinician?.id ?? ''} />
+    </section>
+    <section className="stack">
+      <h2>Words of the agreements</h2>
+      <p className="soft">
+        New words count for those who agree from then on. Each agreement on record keeps the version it was
+        given to.
+      </p>
+      {wordings.map((wording) => (
+        <article key={wording.kind} className="stack-close">
+          <h3>{wording.title}</h3>
+          <p>
+            <StatusTag
+              shape={wording.isProposal ? 'unknown' : 'done'}
+              tone={wording.isProposal ? 'care' : 'accent'}
+            >
+              {wording.isProposal ? 'Proposed words' : `Your clinic’s words, version ${wording.version}`}
+            </StatusTag>{' '}
+            {wording.isProposal ? (
+              <span className="soft">Nobody of your clinic has written or approved them.</span>
+            ) : null}
+          </p>
+          <p>{wording.text}</p>
+          <Disclosure summary={`Write new words: ${wording.title}`}>
+            <WordingForm key={wording.version} kind={wording.kind} text={wording.text} />
+          </Disclosure>
+        </article>
+      ))}
+    </section>
+  </div>
+);

@@ -1,0 +1,37 @@
+/** Every number the clinic may set, and when it was set last. */
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { systemMoment } from '../account/system-moment.ts';
+import { ClinicSettingsForm, type ClinicSettingsFormProps } from './clinic-settings-form.tsx';
+
+export interface ClinicSettingsScreenProps {
+  readonly list: ClinicSettingsFormProps & {
+    readonly changes: readonly {
+      readonly version: number;
+      readonly changedAt: number;
+      readonly reason: string;
+    }[];
+  };
+  readonly zone: string;
+}
+
+export const ClinicSettingsScreen = ({ list, zone }: ClinicSettingsScreenProps) => (
+  <div className="stack-wide">
+    <PageHeading>Clinic choices</PageHeading>
+    <p>
+      Numbers no source fixes. Each decision keeps the numbers it was made with; a change counts from the next
+      one on. {list.mayChange ? '' : 'They are changed by those who administer the clinic.'}
+    </p>
+    <ClinicSettingsForm areas={list.areas} mayChange={list.mayChange} />
+    <Disclosure summary={`Changes so far: ${list.changes.length}`}>
+      <DefinitionList
+        rows={list.changes.map((one) => ({
+          key: String(one.version),
+          name: systemMoment(one.changedAt, zone),
+          value: one.reason,
+        }))}
+      />
+    </Disclosure>
+  </div>
+);

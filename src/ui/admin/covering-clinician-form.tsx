@@ -1,0 +1,45 @@
+'use client';
+/** Names who takes over danger nobody has acknowledged. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { SelectField } from '#ui/design-system/select-field.tsx';
+import { Asked } from '../account/asked.tsx';
+import { change } from '../account/call.ts';
+import { useAsking } from '../account/use-asking.ts';
+
+export interface CoveringClinicianFormProps {
+  readonly clinicians: readonly { readonly id: string; readonly name: string }[];
+  /** Empty where nobody is named. */
+  readonly current: string;
+}
+
+export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinicianFormProps) => {
+  const router = useRouter();
+  const asking = useAsking('deputy');
+  const [userId, setUserId] = useState(current);
+  const name = (event: FormEvent) => {
+    event.preventDefault();
+    void asking.ask(
+      () => change('admin.care.nameCoveringClinician', { userId: userId || null }),
+      () => router.refresh(),
+    );
+  };
+  return (
+    <form method="post" className="stack" noValidate onSubmit={name}>
+      <Asked asking={asking} />
+      <SelectField
+        name="deputy"
+        label="Deputy"
+        empty="Nobody"
+        options={clinicians.map(({ id: value, name: label }) => ({ value, label }))}
+        value={userId}
+        error={asking.errorOf('deputy')}
+        onChange={(event) => setUserId(event.target.value)}
+      />
+      <Button type="submit" disabled={asking.isBusy}>
+        Name as deputy
+      </Button>
+    </form>
+  );
+};

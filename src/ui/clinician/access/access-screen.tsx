@@ -1,0 +1,151 @@
+/** Who may open a record, and the phones it is opened on: care team, invitations, openings from outside. */
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { StatusTag } from '#ui/design-system/status-tag.tsx';
+import { ActButton } from '../../account/act-button.tsx';
+import { systemMoment } from '../../account/system-moment.ts';
+import { InvitationPanel, type InvitationPanelProps } from './invitation-panel.tsx';
+import { TeamForm, type TeamFormProps } from './team-form.tsx';
+
+const phoneStates = {
+  'in-use': 'In use',
+  'no-pin-yet': 'Set up, no PIN yet',
+  'too-many-tries': 'Five wrong PINs: needs a new invitation',
+  ended: 'Ended',
+} as const;
+
+const invitationStates = {
+  open: 'Open',
+  used: 'Used',
+  withdrawn: 'Withdrawn',
+  'run-out': 'Run out',
+} as const;
+
+export interface AccessScreenProps extends InvitationPanelProps {
+  readonly team: Pick<TeamFormProps, 'colleagues'> & {
+    readonly members: TeamFormProps['colleagues'];
+    readonly emergencyAccesses: readonly {
+      readonly userName: string;
+      readonly reason: string;
+      readonly openedAt: number;
+    }[];
+  };
+  readonly phones: {
+    readonly phones: readonly {
+      readonly id: string;
+      readonly enrolledAt: number;
+      readonly state: keyof typeof phoneStates;
+    }[];
+    readonly invitations: readonly {
+      readonly id: string;
+      readonly madeAt: number;
+      readonly expiresAt: number;
+      readonly state: keyof typeof invitationStates;
+    }[];
+  };
+  /** When something of the record happened, on the clinic's clock. */
+  readonly when: (instant: number) => string;
+}
+
+const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId' | 'phones' | 'zone'>) => (
+  <DefinitionList
+    rows={[
+      ...phones.phones.map((phone) => ({
+        key: phone.id,
+        name: `Phone set up ${systemMoment(phone.enrolledAt, zone)}`,
+        value: phoneStates[phone.state],
+        action:
+          phone.state === 'ended' ? null : (
+            <ActButton
+              path="staff.phones.endPhone"
+              input={{ patientId, phoneId: phone.id }}
+              label="End"
+              about={`the phone set up ${systemMoment(phone.enrolledAt, zone)}`}
+              question="End this phone? It is signed out and its PIN opens nothing any more."
+            />
+          ),
+      })),
+      ...phones.invitations.map((one) => ({
+        key: one.id,
+        name: `Invitation made ${systemMoment(one.madeAt, zone)}`,
+        value:
+          one.state === 'open'
+            ? `Open until ${systemMoment(one.expiresAt, zone)}`
+            : invitationStates[one.state],
+        action:
+          one.state === 'open' ? (
+            <ActButton
+              path="staff.phones.withdraw"
+              input={{ patientId, invitationId: one.id }}
+              label="Withdraw"
+              about="this invitation"
+            />
+          ) : null,
+      })),
+    ]}
+  />
+);
+
+const Team = ({ patientId, team }: Pick<AccessScreenProps, 'patientId' | 'team'>) => {
+  const ids = new Set(team.members.map((member) => member.userId));
+  return (
+    <div className="stack">
+      {team.members.length === 0 ? (
+        <p>No team: every clinician of the clinic looks after this patient.</p>
+      ) : null}
+      <DefinitionList
+        rows={team.members.map((member) => ({
+          key: member.userId,
+          name: member.name,
+          value: 'In the team',
+          action: (
+            <ActButton
+              path="staff.team.set"
+              input={{ patientId, userId: member.userId, belongs: false }}
+              label="Take out"
+              about={member.name}
+              question={`Take ${member.name} out of the team?`}
+            />
+          ),
+        }))}
+      />
+      <TeamForm patientId={patientId} colleagues={team.colleagues.filter((one) => !ids.has(one.userId))} />
+    </div>
+  );
+};
+
+export const AccessScreen = (props: AccessScreenProps) => (
+  <div className="stack-wide">
+    <section className="stack">
+      <h2>Phone</h2>
+      <InvitationPanel
+        patientId={props.patientId}
+        patientName={props.patientName}
+        origin={props.origin}
+        zone={props.zone}
+      />
+      <div className="screen-only">
+        <Phones {...props} />
+      </div>
+    </section>
+    <section className="stack screen-only">
+      <h2>Care team</h2>
+      <Team {...props} />
+    </section>
+    {props.team.emergencyAccesses.length > 0 ? (
+      <section className="stack screen-only">
+        <h2>Opened from outside the team</h2>
+        <DefinitionList
+          rows={props.team.emergencyAccesses.map((one) => ({
+            key: String(one.openedAt),
+            name: `${one.userName}, ${props.when(one.openedAt)}`,
+            value: (
+              <StatusTag shape="care" tone="care">
+                {one.reason}
+              </StatusTag>
+            ),
+          }))}
+        />
+      </section>
+    ) : null}
+  </div>
+);

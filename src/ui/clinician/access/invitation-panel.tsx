@@ -1,0 +1,81 @@
+'use client';
+/** An invitation to print and hand over. The code is shown here once and kept nowhere. */
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { accountGerman } from '#messages/de/pages/account.ts';
+import { accountWords } from '#messages/en/pages/account.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { Asked } from '../../account/asked.tsx';
+import { change } from '../../account/call.ts';
+import { QrCode } from '../../account/qr-code.tsx';
+import { useAsking } from '../../account/use-asking.ts';
+
+interface Made {
+  readonly code: string;
+  readonly expiresAt: number;
+}
+
+export interface InvitationPanelProps {
+  readonly patientId: string;
+  readonly patientName: string;
+  readonly origin: string;
+  readonly zone: string;
+}
+
+const dayOf = (instant: number, zone: string, locale: string): string =>
+  new Intl.DateTimeFormat(locale, { timeZone: zone, day: 'numeric', month: 'long', year: 'numeric' }).format(
+    instant,
+  );
+
+/** Nobody knows yet which language the phone will speak, so the paper is in each. */
+const languages = [
+  { tag: 'en', locale: 'en-GB', words: accountWords },
+  { tag: 'de', locale: 'de-DE', words: accountGerman },
+] as const;
+
+const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { readonly made: Made }) => {
+  const address = `${origin}/join`;
+  return (
+    <section className="invitation-slip stack keep-together">
+      <h2>For {patientName}</h2>
+      {languages.map(({ tag, words }) => (
+        <p key={tag} lang={tag}>
+          {words['invite.how'].replace('{address}', address)}
+        </p>
+      ))}
+      <p className="invitation-code">{made.code}</p>
+      <QrCode text={`${address}#${made.code}`} label="Picture that opens the page with the code filled in" />
+      {languages.map(({ tag, locale, words }) => (
+        <p key={tag} lang={tag}>
+          {words['invite.once'].replace('{day}', dayOf(made.expiresAt, zone, locale))}
+        </p>
+      ))}
+    </section>
+  );
+};
+
+export const InvitationPanel = (props: InvitationPanelProps) => {
+  const asking = useAsking('invite');
+  const router = useRouter();
+  const [made, setMade] = useState<Made | null>(null);
+  const invite = () =>
+    asking.ask(
+      () => change<Made>('staff.phones.invite', { patientId: props.patientId }),
+      (invitation) => {
+        setMade(invitation);
+        router.refresh();
+      },
+    );
+  return (
+    <div className="stack">
+      <Asked asking={asking} />
+      {made ? <Slip {...props} made={made} /> : null}
+      <div className="row">
+        {made ? <Button onClick={() => window.print()}>Print</Button> : null}
+        <Button id="invite" tone={made ? 'plain' : 'primary'} onClick={() => void invite()}>
+          {made ? 'Make another (this one stops working)' : 'Make an invitation'}
+        </Button>
+      </div>
+    </div>
+  );
+};

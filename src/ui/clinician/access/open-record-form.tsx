@@ -1,0 +1,45 @@
+'use client';
+/** Opens a record kept to another care team, with a reason in writing. */
+import { type FormEvent, useState } from 'react';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { LongTextField } from '#ui/design-system/text-field.tsx';
+import { Asked } from '../../account/asked.tsx';
+import { change } from '../../account/call.ts';
+import { useAsking } from '../../account/use-asking.ts';
+
+export const OpenRecordForm = ({ patientId }: { readonly patientId: string }) => {
+  const asking = useAsking('reason');
+  const [reason, setReason] = useState('');
+  const open = (event: FormEvent) => {
+    event.preventDefault();
+    if (reason.trim().length < 10) {
+      return asking.t([
+        { field: 'reason', text: 'Write the reason in some words: the care team and the patient read it.' },
+      ]);
+    }
+    void asking.ask(
+      () => change('staff.team.open', { patientId, reason }),
+      () => window.location.assign(`/patients/${patientId}`),
+    );
+  };
+  return (
+    <form method="post" className="stack" noValidate onSubmit={open}>
+      <Asked asking={asking} />
+      <LongTextField
+        name="reason"
+        label="Why you open it"
+        hint="The care team and the patient read this with your name."
+        maxLength={300}
+        value={reason}
+        error={asking.errorOf('reason')}
+        onChange={(event) => setReason(event.target.value)}
+      />
+      <div className="row">
+        <Button type="submit">Open the record</Button>
+        <LinkButton tone="plain" href="/patients">
+          Leave it closed
+        </LinkButton>
+      </div>
+    </form>
+  );
+};

@@ -1,0 +1,72 @@
+'use client';
+/** Makes the record's file for somebody the patient has named, and saves it in the browser. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import { Asked } from '../../account/asked.tsx';
+import { change } from '../../account/call.ts';
+import { useAsking } from '../../account/use-asking.ts';
+
+const saveAs = (name: string, text: string): void => {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+};
+
+export interface RecordFileFormProps {
+  readonly patientId: string;
+  /** Civil day of the clinic, for the file's name. */
+  readonly day: string;
+}
+
+export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
+  const router = useRouter();
+  const asking = useAsking('handed-to');
+  const [handedTo, setHandedTo] = useState('');
+  const [saved, setSaved] = useState<string | null>(null);
+  const make = (event: FormEvent) => {
+    event.preventDefault();
+    if (handedTo.trim().length < 2) {
+      return asking.t([{ field: 'handed-to', text: 'Write who gets the file, as the patient named them.' }]);
+    }
+    void asking.ask(
+      () => change<{ text: string }>('staff.recordFile.make', { patientId, handedTo }),
+      ({ text }) => {
+        const name = `record-${patientId}-${day}.json`;
+        saveAs(name, text);
+        setSaved(name);
+        setHandedTo('');
+        router.refresh();
+      },
+    );
+  };
+  return (
+    <form method="post" className="stack" noValidate onSubmit={make}>
+      <Asked asking={asking} />
+      {saved ? (
+        <Notice title="The file was made" isAnnounced>
+          <p>
+            It is among this browser’s downloads as {saved}. It is not encrypted: hand it over, then delete it
+            here.
+          </p>
+        </Notice>
+      ) : null}
+      <TextField
+        name="handed-to"
+        label="Who gets it"
+        hint="The patient reads this in the list of who opened the record."
+        autoComplete="off"
+        maxLength={120}
+        value={handedTo}
+        error={asking.errorOf('handed-to') ?? asking.errorOf('handedTo')}
+        onChange={(event) => setHandedTo(event.target.value)}
+      />
+      <Button type="submit">Make the file</Button>
+    </form>
+  );
+};

@@ -1,0 +1,43 @@
+'use client';
+/** Adds a colleague to a patient's care team. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { SelectField } from '#ui/design-system/select-field.tsx';
+import { Asked } from '../../account/asked.tsx';
+import { change } from '../../account/call.ts';
+import { useAsking } from '../../account/use-asking.ts';
+
+export interface TeamFormProps {
+  readonly patientId: string;
+  readonly colleagues: readonly { readonly userId: string; readonly name: string }[];
+}
+
+export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
+  const router = useRouter();
+  const asking = useAsking('colleague');
+  const [userId, setUserId] = useState('');
+  const add = (event: FormEvent) => {
+    event.preventDefault();
+    if (userId === '') return asking.t([{ field: 'colleague', text: 'Choose a colleague.' }]);
+    void asking.ask(
+      () => change('staff.team.set', { patientId, userId, belongs: true }),
+      () => router.refresh(),
+    );
+  };
+  return (
+    <form method="post" className="stack" noValidate onSubmit={add}>
+      <Asked asking={asking} />
+      <SelectField
+        name="colleague"
+        label="Add to the care team"
+        empty="Choose a colleague"
+        options={colleagues.map(({ userId: value, name }) => ({ value, label: name }))}
+        value={userId}
+        error={asking.errorOf('colleague')}
+        onChange={(event) => setUserId(event.target.value)}
+      />
+      <Button type="submit">Add</Button>
+    </form>
+  );
+};

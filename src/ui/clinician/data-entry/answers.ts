@@ -1,0 +1,153 @@
+/** What was typed from paper or from a call, as an entry's answers. What was left empty stays open, never zero. */
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import { type News, newsKinds } from '#core/record/entry-words.ts';
+import { type StopReason, stopReasons } from '#core/record/record.ts';
+import type { Problem } from '#ui/design-system/error-summary.tsx';
+import { readNumber } from '#ui/design-system/read-number.ts';
+
+export interface TypedExercise {
+  readonly itemId: string;
+  readonly prescriptionId: string;
+  readonly title: string;
+  readonly dose: Dose;
+  readonly badDay: Dose;
+}
+
+/** By the name of the field. */
+export type Typed = Readonly<Record<string, string>>;
+
+const yes = (text: string | undefined): boolean | null =>
+  text === 'yes' ? true : text === 'no' ? false : null;
+
+const score = (text: string | undefined): number | null => {
+  const read = readNumber(text ?? '');
+  return read === null || Number.isNaN(read) ? null : read;
+};
+
+/** "15, 14, –": a dash is a set whose count is not known. null where something else stands there. */
+const countsIn = (text: string): readonly (number | null)[] | null => {
+  const parts = text.split(/[,;\s]+/).filter((part) => part !== '');
+  const counts = parts.map((part) => (/^[-–?]$/.test(part) ? null : Number(part)));
+  return counts.every((count) => count === null || (Number.isInteger(count) && count >= 0 && count <= 500))
+    ? counts
+    : null;
+};
+
+/** Repetitions in reserve, one for each set; a dash where it was not said. */
+const reservesOf = (itemId: string, typed: Typed) => countsIn(typed[`reserve-${itemId}`] ?? '');
+
+/** Repetitions from which a set counts as done. */
+const leastOf = (dose: Dose, set: number): number =>
+  dose.method === 'occlusion' ? (dose.scheme[set - 1] ?? 0) : dose.repetitions.low;
+
+const loadOf = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
+
+const mostReserve = 10;
+
+const reserveProblem = (itemId: string, typed: Typed): readonly Problem[] =>
+  reservesOf(itemId, typed)?.every((one) => one === null || one <= mostReserve)
+    ? []
+    : [
+        {
+          field: `reserve-${itemId}`,
+          text: 'Enter a number for each set with commas between, such as 2, 1, 1.',
+        },
+      ];
+
+export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): readonly Problem[] =>
+  exercises.flatMap(({ itemId }): readonly Problem[] => {
+    const counts = countsIn(typed[`counts-${itemId}`] ?? '');
+    const load = readNumber(typed[`load-${itemId}`] ?? '');
+    return [
+      ...reserveProblem(itemId, typed),
+      ...(counts === null
+        ? [
+            {
+              field: `counts-${itemId}`,
+              text: 'Enter the counts of the sets with commas between, such as 15, 14, 12.',
+            },
+          ]
+        : []),
+      ...(load !== null && Number.isNaN(load)
+        ? [{ field: `load-${itemId}`, text: 'Enter the weight as a number, such as 2.5.' }]
+        : []),
+    ];
+  });
+
+/** As on a phone: the reason is asked of a set that fell short or was not counted, and else there is none. */
+const reasonOf = (
+  dose: Dose,
+  set: number,
+  repetitions: number | null,
+  said: string | undefined,
+): StopReason =>
+  repetitions !== null && repetitions >= leastOf(dose, set)
+    ? 'none'
+    : (stopReasons.find((reason) => reason === said) ?? 'unknown');
+
+const setsOf = ({ itemId, prescriptionId, ...exercise }: TypedExercise, typed: Typed) => {
+  const isEasier = typed.kind === 'bad-day';
+  const dose = isEasier ? exercise.badDay : exercise.dose;
+  const reserves = reservesOf(itemId, typed) ?? [];
+  return (countsIn(typed[`counts-${itemId}`] ?? '') ?? []).map((repetitions, place) => ({
+    prescriptionId,
+    itemId,
+    set: place + 1,
+    repetitions,
+    loadKg: loadOf(dose) > 0 ? score(typed[`load-${itemId}`]) : loadOf(dose),
+    reserve: reserves[place] ?? null,
+    stopReason: reasonOf(dose, place + 1, repetitions, typed[`stop-${itemId}`]),
+    easier: isEasier,
+  }));
+};
+
+const newsOf = (said: string | undefined): readonly News[] | null =>
+  said === 'none' ? [] : said ? newsKinds.filter((kind) => kind === said) : null;
+
+/** Warning signs are taken by a call to the clinic, not by this form; "none" has to be said. */
+const flagsOf = (typed: Typed) => (typed.flags === 'none' ? [] : null);
+
+export const sessionAnswers = (
+  entryId: string,
+  exercises: readonly TypedExercise[],
+  joints: readonly Joint[],
+  typed: Typed,
+) => ({
+  entryId,
+  redFlags: flagsOf(typed),
+  extraPainRelief: yes(typed.relief),
+  kind: typed.kind === 'bad-day' ? 'bad-day' : 'full',
+  didExtra: yes(typed.extra),
+  stoppedByFlag: false,
+  news: newsOf(typed.news),
+  otherJointWorse: yes(typed['other-joint']),
+  sets: exercises.flatMap((exercise) => setsOf(exercise, typed)),
+  joints: joints.map((joint) => ({
+    joint,
+    painBefore: score(typed[`before-${joint}`]),
+    painDuring: score(typed[`during-${joint}`]),
+    painAfter: score(typed[`after-${joint}`]),
+    twoHoursState: 'not-applicable',
+    muscleBurn: null,
+    cuffDiscomfort: null,
+    gaveWay: yes(typed[`gave-way-${joint}`]),
+  })),
+});
+
+export const morningAnswers = (entryId: string, joints: readonly Joint[], typed: Typed) => ({
+  entryId,
+  redFlags: flagsOf(typed),
+  extraPainRelief: yes(typed.relief),
+  fatigue: null,
+  fatigueState: 'not-applicable',
+  joints: joints.map((joint) => ({
+    joint,
+    pain: score(typed[`pain-${joint}`]),
+    stiffnessMinutes: score(typed[`stiffness-${joint}`]),
+    stiffnessState: 'asked',
+    swelling: typed[`swelling-${joint}`] || null,
+    swellingState: 'asked',
+    flare: yes(typed[`flare-${joint}`]),
+  })),
+});

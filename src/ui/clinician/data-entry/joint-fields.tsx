@@ -1,0 +1,63 @@
+/** The answers of one joint, each of which may stay open. */
+import type { Joint } from '#core/exercises/joints.ts';
+import { swellings } from '#core/record/record.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
+import { boundField, type TypedForm } from '#ui/design-system/bound-field.ts';
+import { NumberField } from '#ui/design-system/number-field.tsx';
+import { SelectField } from '#ui/design-system/select-field.tsx';
+import type { Typed } from './answers.ts';
+
+export interface FieldsProps extends TypedForm {
+  readonly typed: Typed;
+}
+
+const openText = 'Not said';
+
+const yesNo = [
+  { value: 'yes', label: 'Yes' },
+  { value: 'no', label: 'No' },
+];
+const scores = Array.from({ length: 11 }, (_, value) => ({ value: String(value), label: String(value) }));
+
+export interface ChoiceProps extends FieldsProps {
+  readonly name: string;
+  readonly label: string;
+  readonly options?: readonly { readonly value: string; readonly label: string }[];
+}
+
+export const Choice = ({ name, label, options = yesNo, ...form }: ChoiceProps) => (
+  <SelectField {...boundField(form, name)} label={label} empty={openText} options={options} />
+);
+
+export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => (
+  <fieldset className="field stack-close">
+    <legend className="field-legend">{jointInWords(joint)}</legend>
+    <Choice {...props} name={`before-${joint}`} label="Pain before, 0 to 10" options={scores} />
+    <Choice {...props} name={`during-${joint}`} label="Worst pain in the session, 0 to 10" options={scores} />
+    <Choice {...props} name={`after-${joint}`} label="Pain after, 0 to 10" options={scores} />
+    <Choice {...props} name={`gave-way-${joint}`} label="Gave way" />
+  </fieldset>
+);
+
+export const MorningJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => {
+  return (
+    <fieldset className="field stack-close">
+      <legend className="field-legend">{jointInWords(joint)}</legend>
+      <Choice {...props} name={`pain-${joint}`} label="Pain in the morning, 0 to 10" options={scores} />
+      <NumberField
+        {...boundField(props, `stiffness-${joint}`)}
+        label="Stiff for"
+        unit="min"
+        isWhole
+        isOptional
+      />
+      <Choice
+        {...props}
+        name={`swelling-${joint}`}
+        label="Swelling"
+        options={swellings.map((value) => ({ value, label: value }))}
+      />
+      <Choice {...props} name={`flare-${joint}`} label="Flare" />
+    </fieldset>
+  );
+};

@@ -1,0 +1,53 @@
+'use client';
+/** Advice that stands in no record: a clinician says it was read, then prints. Nothing of it is kept. */
+import { useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+
+export interface ReadFirstProps {
+  readonly advice: readonly string[];
+  /** Language of the advice. */
+  readonly language: string;
+}
+
+const options = [{ value: 'read', label: 'I have read this advice, and it fits this patient' }] as const;
+
+export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
+  const [chosen, setChosen] = useState<readonly 'read'[]>([]);
+  const isOpen = advice.length === 0 || chosen.length > 0;
+  return (
+    <div className="screen-only stack-close">
+      {advice.length > 0 ? (
+        <Notice tone="care" title="Advice in the clinic’s name, from no record">
+          <ul lang={language}>
+            {advice.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <CheckboxGroup
+            name="advice-read"
+            legend="Before you hand it over"
+            options={options}
+            chosen={chosen}
+            onChoose={setChosen}
+          />
+        </Notice>
+      ) : null}
+      <div className="row">
+        <Button
+          tone="plain"
+          aria-disabled={isOpen ? undefined : true}
+          onClick={() => isOpen && window.print()}
+        >
+          Print
+        </Button>
+        <span role="status" className="soft">
+          {isOpen
+            ? 'Read it whole before you sign it. Nothing is sent from here.'
+            : 'Tick the line above first.'}
+        </span>
+      </div>
+    </div>
+  );
+};

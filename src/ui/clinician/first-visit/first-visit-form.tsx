@@ -1,0 +1,160 @@
+'use client';
+/**
+ * One page from an empty patient to one signed low-load exercise: who, what was asked, what was
+ * measured, where to begin; then the proposal, and a signature of its own.
+ */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useCallback, useState } from 'react';
+import { minimumSet } from '#core/screening/pre-visit.ts';
+import { client } from '#ui/clinician/client.ts';
+import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
+import { ProposalView } from '#ui/clinician/prescribing/proposal-view.tsx';
+import type { ItemState } from '#ui/clinician/screening/screening-form-state.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import type { FirstVisitPage, SavedVisit } from '../episode/answers.ts';
+import { Exercise, Measured, type PartProps, Questions, Who } from './first-visit-parts.tsx';
+import { fromHome, restNo, startFrom, type Typed, visitFrom, withItem } from './first-visit-state.ts';
+import { type DraftState, useDraft } from './use-draft.ts';
+
+const items = minimumSet('low-load');
+
+const draftWords: Readonly<Record<DraftState, string>> = {
+  none: 'What you type is kept as a draft on the server, for you alone.',
+  waiting: 'Keeping the draft …',
+  saved: 'Draft kept.',
+  'not-saved': 'The draft could not be kept; leave this page only when it is sent.',
+};
+
+export interface FirstVisitProps {
+  readonly patientId: string;
+  readonly page: FirstVisitPage;
+  readonly signer: string;
+}
+
+const Signed = ({ patientId }: { readonly patientId: string }) => (
+  <div className="stack-close" role="status">
+    <p>
+      <strong>Signed.</strong> The patient sees it from now on. Occlusion stays closed until its own questions
+      are answered, and for a cuff at home until two sessions were watched.
+    </p>
+    <p>
+      <a href={`/patients/${patientId}/programme`}>Set the weekdays</a> ·{' '}
+      <a href={`/patients/${patientId}/screening`}>Go on with the screening</a>
+    </p>
+  </div>
+);
+
+const Saved = (props: FirstVisitProps & { readonly saved: SavedVisit }) => {
+  const router = useRouter();
+  const [isSigned, setSigned] = useState(false);
+  const submit = useSubmit('', 'sign-first');
+  const { patientId, saved } = props;
+  const sign = async () => {
+    const taken = await submit.send([], async () => {
+      await client.staff.prescriptions.sign.mutate({ patientId, prescriptionId: saved.prescriptionId });
+    });
+    setSigned(taken);
+    if (taken) router.refresh();
+  };
+  return (
+    <section className="proposal stack" aria-label="Proposed exercise">
+      <h3>Proposed, kept unsigned</h3>
+      <ProposalView proposed={saved} />
+      <ErrorSummary problems={submit.problems} />
+      {isSigned ? (
+        <Signed patientId={patientId} />
+      ) : (
+        <Button id="sign-first" onClick={() => void sign()} aria-disabled={submit.isBusy || undefined}>
+          Sign as {props.signer}
+        </Button>
+      )}
+    </section>
+  );
+};
+
+const Parts = (props: PartProps & Omit<Parameters<typeof Questions>[0], 'page' | 'typed'>) => (
+  <ol className="visit-parts">
+    <li className="visit-part stack-close">
+      <h3>Who, and with what</h3>
+      <Who {...props} />
+    </li>
+    <li className="visit-part stack-close">
+      <h3>Asked today</h3>
+      <Questions {...props} />
+    </li>
+    <li className="visit-part stack-close">
+      <h3>Measured today</h3>
+      <Measured {...props} />
+    </li>
+    <li className="visit-part stack-close">
+      <h3>First exercise</h3>
+      <Exercise {...props} />
+    </li>
+  </ol>
+);
+
+const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
+  const [typed, setTyped] = useState<Typed>(() => startFrom(page));
+  const [saved, setSaved] = useState<SavedVisit | null>(null);
+  const submit = useSubmit('', 'propose-first');
+  const draft = useDraft(patientId, typed, saved !== null);
+  const onItem = useCallback(
+    (id: string, state: ItemState) => setTyped((known) => withItem(known, id, state)),
+    [],
+  );
+  const send = (confirmed: boolean) => {
+    const { visit, problems } = visitFrom(typed, items, page);
+    return submit.send(problems, async () => {
+      const replaces = saved?.prescriptionId ?? null;
+      setSaved(await client.staff.visits.saveFirstVisit.mutate({ patientId, visit, confirmed, replaces }));
+    });
+  };
+  return { typed, setTyped, saved, submit, draft, onItem, send };
+};
+
+export const FirstVisitForm = (props: FirstVisitProps) => {
+  const { page } = props;
+  const { typed, setTyped, saved, submit, draft, onItem, send } = useFirstVisit(props);
+  const onSubmit = (event: FormEvent) => {
+    event.preventDefault();
+    void send(false);
+  };
+  return (
+    <div className="stack-wide">
+      <form method="post" className="stack" noValidate onSubmit={onSubmit}>
+        <ErrorSummary problems={submit.problems} />
+        <Parts
+          page={page}
+          items={items}
+          typed={typed}
+          errorOf={submit.errorOf}
+          onType={(name, text) => setTyped((known) => ({ ...known, [name]: text }))}
+          onItem={onItem}
+          onRest={() => setTyped((known) => restNo(known, items))}
+          onHome={() => setTyped((known) => fromHome(known, items, page.preVisit?.answers ?? []))}
+        />
+        {submit.questions.length > 0 ? (
+          <ConfirmQuestion
+            question={submit.questions.join(' ')}
+            yes="It is right, keep it"
+            no="Change it"
+            onYes={() => void send(true)}
+            onNo={submit.forget}
+          />
+        ) : (
+          <div className="row">
+            <Button type="submit" id="propose-first" aria-disabled={submit.isBusy || undefined}>
+              {saved ? 'Propose again' : 'Keep this and propose'}
+            </Button>
+            <span role="status" className="soft draft-note">
+              {saved ? '' : draftWords[draft]}
+            </span>
+          </div>
+        )}
+      </form>
+      {saved ? <Saved key={saved.prescriptionId} {...props} saved={saved} /> : null}
+    </div>
+  );
+};

@@ -1,0 +1,191 @@
+'use client';
+/** The parts of the first-visit page, each with what is on record beside it. */
+import { joints } from '#core/exercises/joints.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import type { ScreeningItem } from '#core/screening/item.ts';
+import { optionInWords } from '#ui/clinician/forms/field-words.ts';
+import { answerInWords, type ItemState } from '#ui/clinician/screening/screening-form-state.ts';
+import { ScreeningItemField } from '#ui/clinician/screening/screening-item-field.tsx';
+import { boundField } from '#ui/design-system/bound-field.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { NumberField } from '#ui/design-system/number-field.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { SelectField } from '#ui/design-system/select-field.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import type { FirstVisitPage } from '../episode/answers.ts';
+import { stateOf, type Typed } from './first-visit-state.ts';
+
+export interface PartProps {
+  readonly page: FirstVisitPage;
+  readonly typed: Typed;
+  readonly onType: (name: string, text: string) => void;
+  readonly errorOf: (name: string) => string | undefined;
+}
+
+export const Who = (props: PartProps) => (
+  <div className="fields">
+    <TextField {...boundField(props, 'profile.diagnosis')} label="Diagnosis" />
+    <RadioGroup
+      name="profile.inflammatoryArthritis"
+      legend="Inflammatory arthritis"
+      isWrapped
+      error={props.errorOf('profile.inflammatoryArthritis')}
+      options={[
+        { value: 'yes', label: 'Yes' },
+        { value: 'no', label: 'No' },
+      ]}
+      chosen={props.typed['profile.inflammatoryArthritis'] as 'yes' | 'no' | undefined}
+      onChoose={(value) => props.onType('profile.inflammatoryArthritis', value)}
+    />
+    <SelectField
+      {...boundField(props, 'profile.followedJoints')}
+      label="Joint to follow daily"
+      options={joints.map((value) => ({ value, label: optionInWords(value) }))}
+    />
+    <TextField
+      {...boundField(props, 'profile.ownedLoadsKg')}
+      label="Loads at home, kg"
+      hint="With spaces between, such as 1 2 3. The dose is rounded to these."
+      inputMode="decimal"
+    />
+    <TextField
+      {...boundField(props, 'goal')}
+      label="What the patient wants to be able to do"
+      isOptional
+      maxLength={300}
+    />
+  </div>
+);
+
+export interface QuestionsProps {
+  readonly page: FirstVisitPage;
+  readonly items: readonly ScreeningItem[];
+  readonly typed: Typed;
+  readonly onItem: (id: string, state: ItemState) => void;
+  readonly onRest: () => void;
+  readonly onHome: () => void;
+}
+
+export const Questions = ({ page, items, typed, onItem, onRest, onHome }: QuestionsProps) => {
+  const before = page.screening;
+  const open = items.filter((item) => stateOf(typed, item.id).answer === null).length;
+  return (
+    <div className="stack-close">
+      <p className="soft">
+        The {items.length} that low load needs. The rest of the sheet can follow later; until then occlusion
+        stays closed.
+      </p>
+      {page.preVisit ? (
+        <Button tone="plain" onClick={onHome}>
+          Take what the patient answered on {dayInWords(page.preVisit.day)}
+        </Button>
+      ) : null}
+      {items.map((item) => (
+        <ScreeningItemField
+          key={item.id}
+          item={item}
+          state={stateOf(typed, item.id)}
+          previous={
+            before
+              ? answerInWords(
+                  item,
+                  before.answers.find((answer) => answer.item === item.id),
+                )
+              : null
+          }
+          onChange={onItem}
+        />
+      ))}
+      <div className="visit-rest row">
+        <Button tone="plain" onClick={onRest} disabled={open === 0}>
+          The rest: asked, and no
+        </Button>
+        <span role="status">
+          {open === 0 ? 'Every question is answered.' : `${open} of ${items.length} not answered yet.`}
+        </span>
+      </div>
+    </div>
+  );
+};
+
+const lastOf = (page: FirstVisitPage, kind: string) =>
+  page.measurements.filter((row) => row.kind === kind).at(-1);
+
+const pressureBefore = (page: FirstVisitPage): string => {
+  const last = lastOf(page, 'blood-pressure');
+  return last?.kind === 'blood-pressure'
+    ? `Before: ${last.systolicMmhg}/${last.diastolicMmhg} on ${dayInWords(last.day)}.`
+    : 'None on record; without one it is told as not checked.';
+};
+
+export const Measured = (props: PartProps) => (
+  <div className="fields">
+    <NumberField
+      {...boundField(props, 'pressure.systolicMmhg')}
+      label="Resting blood pressure, upper"
+      hint={pressureBefore(props.page)}
+      unit="mmHg"
+      isWhole
+      isOptional
+    />
+    <NumberField
+      {...boundField(props, 'pressure.diastolicMmhg')}
+      label="Lower"
+      hint="Seated."
+      unit="mmHg"
+      isWhole
+      isOptional
+    />
+  </div>
+);
+
+const testBefore = ({ page, typed }: PartProps): string => {
+  const exerciseId = page.templates.find((one) => one.id === typed.exerciseId)?.request.exerciseId;
+  const last = page.measurements
+    .filter((row) => row.kind === 'repetitions-to-failure' && row.exerciseId === exerciseId)
+    .at(-1);
+  return last?.kind === 'repetitions-to-failure'
+    ? `Before: ${last.repetitions} with ${last.loadKg} kg (${last.side}) on ${dayInWords(last.day)}.`
+    : 'A load done until no further repetition comes.';
+};
+
+export const Exercise = (props: PartProps) => {
+  const template = props.page.templates.find((one) => one.id === props.typed.exerciseId);
+  return (
+    <div className="fields">
+      <SelectField
+        {...boundField(props, 'exerciseId')}
+        label="Begin with"
+        options={props.page.templates.map(({ id, title }) => ({ value: id, label: title }))}
+      />
+      {template?.limbsAtOnce === 'both' ? null : (
+        <RadioGroup
+          name="wish.side"
+          legend="Side"
+          isWrapped
+          error={props.errorOf('request.side')}
+          options={[
+            { value: 'left', label: 'Left' },
+            { value: 'right', label: 'Right' },
+          ]}
+          chosen={props.typed['request.side'] as 'left' | 'right' | undefined}
+          onChoose={(value) => props.onType('request.side', value)}
+        />
+      )}
+      <NumberField
+        {...boundField(props, 'test.loadKg')}
+        label="Test: load"
+        hint={testBefore(props)}
+        unit="kg"
+      />
+      <NumberField {...boundField(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
+      <NumberField
+        {...boundField(props, 'request.knownOneRepMaxKg')}
+        label="Or a maximum already known"
+        hint="Used only where no test is given."
+        unit="kg"
+        isOptional
+      />
+    </div>
+  );
+};

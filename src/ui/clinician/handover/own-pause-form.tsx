@@ -1,0 +1,70 @@
+'use client';
+/** Who looks after a pause, and until when. Without a name it is whoever presses. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useState } from 'react';
+import { client } from '#ui/clinician/client.ts';
+import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { SelectField } from '#ui/design-system/select-field.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import type { Colleagues } from '../episode/answers.ts';
+
+interface OwnPauseProps {
+  readonly patientId: string;
+  readonly decisionId: string;
+  readonly colleagues: Colleagues;
+}
+
+const useOwnPause = ({ patientId, decisionId }: OwnPauseProps) => {
+  const router = useRouter();
+  const [until, setUntil] = useState('');
+  const [ownerId, setOwner] = useState('');
+  const prefix = `pause-${decisionId}-`;
+  const submit = useSubmit(prefix, `${prefix}send`);
+  const onSubmit = async (event: FormEvent) => {
+    event.preventDefault();
+    const missing = until ? [] : [{ field: 'until', text: 'Give the day until which it is looked after.' }];
+    const taken = await submit.send(missing, async () => {
+      await client.staff.handover.ownPause.mutate({ patientId, decisionId, until, ownerId: ownerId || null });
+    });
+    if (taken) router.refresh();
+  };
+  return { until, setUntil, ownerId, setOwner, prefix, submit, onSubmit };
+};
+
+export const OwnPauseForm = (props: OwnPauseProps) => {
+  const { until, setUntil, ownerId, setOwner, prefix, submit, onSubmit } = useOwnPause(props);
+  return (
+    <form
+      method="post"
+      className="stack-close screen-only"
+      noValidate
+      onSubmit={(event) => void onSubmit(event)}
+    >
+      <ErrorSummary problems={submit.problems} />
+      <div className="fields">
+        <SelectField
+          name={`${prefix}owner`}
+          label="Who looks after it"
+          empty="I do"
+          options={props.colleagues.map(({ id, name }) => ({ value: id, label: name }))}
+          value={ownerId}
+          onChange={(event) => setOwner(event.target.value)}
+        />
+        <TextField
+          name={`${prefix}until`}
+          label="Until"
+          hint="As YYYY-MM-DD, at most two weeks ahead."
+          value={until}
+          error={submit.errorOf('until')}
+          onChange={(event) => setUntil(event.target.value)}
+          className="input input-day"
+        />
+      </div>
+      <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
+        Look after it
+      </Button>
+    </form>
+  );
+};

@@ -1,0 +1,60 @@
+'use client';
+/** From a proposal to a signature: keep it unsigned, then sign by name. Only then can the patient see it. */
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { client } from '../client.ts';
+import { useSubmit } from '../forms/use-submit.ts';
+
+export interface SaveAndSignProps {
+  readonly patientId: string;
+  readonly request: Readonly<Record<string, unknown>>;
+  readonly itemId: string | null;
+  readonly signer: string;
+}
+
+export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignProps) => {
+  const router = useRouter();
+  const [savedId, setSavedId] = useState<string | null>(null);
+  const [signedBy, setSignedBy] = useState<string | null>(null);
+  const submit = useSubmit('', 'save-or-sign');
+  const save = () =>
+    submit.send([], async () => {
+      const saved = await client.staff.prescriptions.saveDraft.mutate({
+        patientId,
+        request,
+        ...(itemId ? { itemId } : {}),
+      });
+      setSavedId(saved);
+      router.refresh();
+    });
+  const sign = (prescriptionId: string) =>
+    submit.send([], async () => {
+      const signed = await client.staff.prescriptions.sign.mutate({ patientId, prescriptionId });
+      setSignedBy(signed.signedName);
+      router.refresh();
+    });
+  return (
+    <div className="stack">
+      <ErrorSummary problems={submit.problems} />
+      <p role="status" id="save-or-sign" tabIndex={-1}>
+        {signedBy
+          ? `Signed by ${signedBy}. The patient sees it on the days the programme gives it.`
+          : savedId
+            ? 'Kept unsigned. The patient does not see it yet.'
+            : 'Nothing is kept yet.'}
+      </p>
+      {signedBy ? (
+        <p>
+          <a href={`/patients/${patientId}/programme`}>Give it its weekdays</a> or{' '}
+          <a href={`/patients/${patientId}/prescriptions`}>see all prescriptions</a>.
+        </p>
+      ) : savedId ? (
+        <Button onClick={() => void sign(savedId)}>Sign as {signer}</Button>
+      ) : (
+        <Button onClick={() => void save()}>Keep unsigned</Button>
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,69 @@
+/** What the week comes to: conflicts first, then the length of each day and the weekly sets of each muscle. */
+import { refusedConflicts, type WeekPlan } from '#core/prescribing/programme/week-plan.ts';
+import { DataTable } from '#ui/design-system/data-table.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { conflictsInWords, dayName, muscleName } from './planner-words.ts';
+
+export interface WeekViewProps {
+  readonly plan: WeekPlan;
+  readonly titleOf: (itemId: string) => string;
+}
+
+const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
+  const isRefused = (kind: WeekPlan['conflicts'][number]['kind']) => refusedConflicts.includes(kind);
+  const lists = [
+    { title: 'Cannot be saved', tone: 'danger', of: plan.conflicts.filter(({ kind }) => isRefused(kind)) },
+    { title: 'To look at', tone: 'care', of: plan.conflicts.filter(({ kind }) => !isRefused(kind)) },
+  ] as const;
+  return lists.map(({ title, tone, of }) =>
+    of.length === 0 ? null : (
+      <Notice key={title} tone={tone} title={title}>
+        <ul>
+          {conflictsInWords(of, titleOf).map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      </Notice>
+    ),
+  );
+};
+
+export const WeekView = (props: WeekViewProps) => {
+  const busy = props.plan.days.filter(({ itemIds }) => itemIds.length > 0);
+  return (
+    <section className="stack" aria-label="What the week comes to">
+      <Conflicts {...props} />
+      <DataTable
+        caption="Days, with an estimate of their length"
+        columns={[
+          { key: 'day', title: 'Day' },
+          { key: 'exercises', title: 'Exercises' },
+          { key: 'minutes', title: 'Minutes, about', isNumber: true },
+        ]}
+        rows={busy.map(({ day, itemIds, minutes }) => ({
+          key: String(day),
+          cells: [dayName(day), itemIds.map(props.titleOf).join('; '), minutes],
+        }))}
+        empty="No day has an exercise yet."
+      />
+      <DataTable
+        caption="Weekly sets of each muscle, indirect sets at half"
+        columns={[
+          { key: 'muscle', title: 'Muscle' },
+          { key: 'direct', title: 'Direct', isNumber: true },
+          { key: 'indirect', title: 'Indirect', isNumber: true },
+          { key: 'weekly', title: 'Weekly sets', isNumber: true },
+        ]}
+        rows={props.plan.muscles.map(({ muscle, directSets, indirectSets, weeklySets }) => ({
+          key: muscle,
+          cells: [muscleName(muscle), directSets, indirectSets, weeklySets],
+        }))}
+        empty="No muscle is worked yet."
+      />
+      <p className="soft">
+        Half for indirect sets is the way of counting that fitted best over 67 studies (Pelland and others
+        2024, a preprint, abstract seen). It is a count, not a target.
+      </p>
+    </section>
+  );
+};

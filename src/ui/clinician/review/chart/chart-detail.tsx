@@ -1,0 +1,64 @@
+'use client';
+import type { DayDetail } from '#core/review/day-detail.ts';
+/** The words of the mark or day in hand, and buttons that go from day to day without a pointer. */
+import type { Day } from '#core/time/day.ts';
+import { Button } from '#ui/design-system/button.tsx';
+
+export interface Detail {
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly decisionId: string | null;
+  readonly day: Day | null;
+}
+
+export const noDetail: Detail = {
+  title:
+    'Point at a day or tap it, go through the days with the buttons, or along the decisions with Tab and the arrow keys.',
+  lines: [],
+  decisionId: null,
+  day: null,
+};
+
+/** The nearest day with something on it before or after the one in hand; from none, the newest. */
+export const neighbourOf = (days: readonly DayDetail[], day: Day | null, by: 1 | -1): DayDetail | null => {
+  if (day === null) return days.at(-1) ?? null;
+  return (by === 1 ? days.find((one) => one.day > day) : days.findLast((one) => one.day < day)) ?? null;
+};
+
+interface ChartDetailProps {
+  readonly detail: Detail;
+  readonly days: readonly DayDetail[];
+  readonly onDay: (detail: DayDetail) => void;
+}
+
+export const ChartDetail = ({ detail, days, onDay }: ChartDetailProps) => {
+  const go = (by: 1 | -1) => {
+    const next = neighbourOf(days, detail.day, by);
+    if (next) onDay(next);
+  };
+  return (
+    <div className="chart-detail screen-only stack-close">
+      <div className="row">
+        <Button tone="quiet" onClick={() => go(-1)}>
+          Day before
+        </Button>
+        <Button tone="quiet" onClick={() => go(1)}>
+          Day after
+        </Button>
+      </div>
+      <div aria-live="polite" className="stack-close">
+        <p>
+          <strong>{detail.title}</strong>{' '}
+          {detail.decisionId ? <a href={`#decision-${detail.decisionId}`}>Whole decision</a> : null}
+        </p>
+        {detail.lines.length > 0 ? (
+          <ul>
+            {detail.lines.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        ) : null}
+      </div>
+    </div>
+  );
+};

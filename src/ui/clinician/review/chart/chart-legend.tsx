@@ -1,0 +1,49 @@
+/** What each kind of mark in the picture stands for. */
+import { decisions } from '#core/decision/answers.ts';
+import type { ReviewChart } from '#core/review/review-chart.ts';
+import { Mark } from '#ui/design-system/mark.tsx';
+import { decisionStatus } from '../../words.ts';
+
+export const ChartLegend = ({ chart }: { readonly chart: ReviewChart }) => (
+  <p className="chart-key">
+    <span>
+      <span className="key-mark key-load" aria-hidden="true" /> {chart.title.toLowerCase()}
+      {chart.unit ? `, ${chart.unit}` : ''}
+    </span>
+    <span>
+      <span className="key-mark key-full" aria-hidden="true" /> session
+    </span>
+    <span>
+      <span className="key-mark key-easier" aria-hidden="true" /> easier session
+    </span>
+    <span>
+      <span className="key-mark key-morning" aria-hidden="true" /> morning pain
+    </span>
+    <span>
+      <span className="key-mark key-session" aria-hidden="true" /> highest pain in a session
+    </span>
+    {chart.pains.some((mark) => mark.flare) ? (
+      <span>
+        <span className="key-mark key-flare" aria-hidden="true" /> morning of a flare
+      </span>
+    ) : null}
+    <span>
+      <span aria-hidden="true">×</span> answer missing
+    </span>
+    <span>
+      <span aria-hidden="true">?</span> load not known
+    </span>
+    {chart.loads.some((mark) => mark.amended) || chart.pains.some((mark) => mark.amended) ? (
+      <span>
+        <span className="key-mark key-amended" aria-hidden="true" /> corrected later
+      </span>
+    ) : null}
+    {decisions
+      .filter((word) => chart.markers.some((marker) => marker.word === word))
+      .map((word) => (
+        <span key={word} className="key-decision">
+          <Mark shape={decisionStatus[word].shape} /> {decisionStatus[word].word.toLowerCase()}
+        </span>
+      ))}
+  </p>
+);

@@ -1,0 +1,104 @@
+'use client';
+/** Decisions as gates between load and pain. One stop for Tab; arrow keys go from gate to gate. */
+import { type KeyboardEvent, useRef, useState } from 'react';
+import { dayInWords } from '#core/review/plain-words.ts';
+import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
+import { shapes } from '#ui/design-system/mark.tsx';
+import { decisionStatus } from '../../words.ts';
+import { markersWithRoom, type Scale } from './chart-scale.ts';
+
+const glyph = 18;
+
+/** What a gate says when it is reached. */
+export const markerName = (marker: DecisionMarker, today: string): string => {
+  const word = decisionStatus[marker.word].word;
+  const day = dayInWords(marker.day, today);
+  return marker.count === 1
+    ? `${day}: ${word}`
+    : `${day} to ${dayInWords(marker.lastDay, today)}: ${word}, ${marker.count} decisions in a row`;
+};
+
+const moves: Readonly<Record<string, (at: number, last: number) => number>> = {
+  ArrowRight: (at, last) => Math.min(at + 1, last),
+  ArrowLeft: (at) => Math.max(at - 1, 0),
+  Home: () => 0,
+  End: (_at, last) => last,
+};
+
+const MarkerShape = ({
+  marker,
+  scale,
+  hasRoom,
+}: {
+  marker: DecisionMarker;
+  scale: Scale;
+  hasRoom: boolean;
+}) => {
+  const x = scale.x(marker.day);
+  const middle = scale.loadFoot + 42;
+  const className = `chart-marker chart-gate-${marker.word}`;
+  const belowLabels = scale.loadFoot + 25;
+  const isQuiet = marker.word === 'hold';
+  return (
+    <>
+      {/* The line leaves out the row of the days, so that no label is crossed. */}
+      {isQuiet ? null : <line className={className} x1={x} x2={x} y1={scale.top} y2={scale.loadFoot} />}
+      <line className={className} x1={x} x2={x} y1={belowLabels} y2={isQuiet ? scale.painHead : scale.foot} />
+      {hasRoom ? (
+        <g transform={`translate(${x - glyph / 2} ${middle - glyph / 2}) scale(${glyph / 24})`}>
+          <circle className="chart-marker-background" cx="12" cy="12" r="15" />
+          <path
+            className={`chart-glyph chart-glyph-${marker.word}`}
+            d={shapes[decisionStatus[marker.word].shape]}
+          />
+        </g>
+      ) : null}
+      <rect
+        className="chart-marker-target"
+        x={x - 9}
+        y={scale.loadFoot}
+        width={18}
+        height={scale.painHead - scale.loadFoot}
+      />
+    </>
+  );
+};
+
+export const DecisionMarkers = (props: {
+  readonly chart: ReviewChart;
+  readonly scale: Scale;
+  readonly onSelect: (marker: DecisionMarker) => void;
+}) => {
+  const { markers, today } = props.chart;
+  const [at, setAt] = useState(Math.max(0, markers.length - 1));
+  const group = useRef<SVGGElement>(null);
+  const roomy = markersWithRoom(markers, props.scale.x, glyph + 2);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const next = moves[event.key]?.(at, markers.length - 1);
+    if (next === undefined) return;
+    event.preventDefault();
+    setAt(next);
+    group.current?.querySelectorAll<SVGAElement>('a')[next]?.focus();
+  };
+  return (
+    <g ref={group}>
+      {markers.map((marker, place) => (
+        <a
+          key={marker.id}
+          className="chart-marker-link"
+          href={`#decision-${marker.id}`}
+          tabIndex={place === Math.min(at, markers.length - 1) ? 0 : -1}
+          aria-label={`${markerName(marker, today)}. ${marker.reasons.join(' ')}`}
+          onKeyDown={onKeyDown}
+          onFocus={() => {
+            setAt(place);
+            props.onSelect(marker);
+          }}
+          onPointerEnter={() => props.onSelect(marker)}
+        >
+          <MarkerShape marker={marker} scale={props.scale} hasRoom={roomy.has(marker.id)} />
+        </a>
+      ))}
+    </g>
+  );
+};

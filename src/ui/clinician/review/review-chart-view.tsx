@@ -1,0 +1,69 @@
+'use client';
+/** The picture with its key, a stretch of it to look at, and the words of what is under the pointer or the keyboard. */
+import dynamic from 'next/dynamic';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import type { DayDetail } from '#core/review/day-detail.ts';
+import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
+import { type DateRange, zoomed } from '#core/review/zoom.ts';
+import { dayFromNumber, dayNumber } from '#core/time/day.ts';
+import { CursorDay } from './chart/chart-cursor.tsx';
+import { ChartDetail, type Detail, noDetail } from './chart/chart-detail.tsx';
+import { ChartLegend } from './chart/chart-legend.tsx';
+import { markerName } from './chart/decision-markers.tsx';
+import { RangeSelector } from './chart/range-selector.tsx';
+
+const Chart = dynamic(() => import('./chart/review-plot.tsx'), {
+  ssr: false,
+  loading: () => <p className="soft">Drawing the picture. The words and the table state the same.</p>,
+});
+
+const ofMarker = (marker: DecisionMarker, today: string): Detail => ({
+  title: markerName(marker, today),
+  lines: [...marker.reasons, marker.answered ?? 'No clinician has answered it.'],
+  decisionId: marker.id,
+  day: marker.day,
+});
+
+const ofDay = ({ text, lines, decisionId, day }: DayDetail): Detail => ({
+  title: text,
+  lines,
+  decisionId,
+  day,
+});
+
+export interface ReviewChartViewProps {
+  readonly chart: ReviewChart;
+  /** Address of this review, to which a stretch can be added. */
+  readonly address: string;
+}
+
+export const ReviewChartView = ({ chart, address }: ReviewChartViewProps) => {
+  const [detail, setDetail] = useState<Detail>(noDetail);
+  const [range, setRange] = useState<DateRange>({ from: chart.since, to: chart.today });
+  // A handle moves at once; the drawing follows when there is time for it.
+  const drawn = useDeferredValue(range);
+  const shown = useMemo(() => zoomed(chart, drawn), [chart, drawn]);
+  const details = useMemo(() => new Map(shown.days.map((detail) => [detail.day, detail])), [shown]);
+  const onMarker = useCallback((marker: DecisionMarker) => setDetail(ofMarker(marker, chart.today)), [chart]);
+  const onDay = useCallback(
+    (number: number) => {
+      const detail = details.get(dayFromNumber(number));
+      if (detail) setDetail((known) => (known.title === detail.text ? known : ofDay(detail)));
+    },
+    [details],
+  );
+  return (
+    <figure className="review-chart stack-close">
+      <figcaption>
+        <ChartLegend chart={shown} />
+      </figcaption>
+      <div className="chart-box">
+        <CursorDay value={detail.day === null ? null : dayNumber(detail.day)}>
+          <Chart chart={shown} onMarker={onMarker} onDay={onDay} />
+        </CursorDay>
+      </div>
+      <RangeSelector chart={chart} range={range} onRange={setRange} address={address} />
+      <ChartDetail detail={detail} days={shown.days} onDay={(detail) => setDetail(ofDay(detail))} />
+    </figure>
+  );
+};

@@ -1,0 +1,107 @@
+'use client';
+/** The screening sheet. Recording makes a new dated version; the earlier ones are kept. */
+import { useRouter } from 'next/navigation';
+import { type FormEvent, useCallback, useState } from 'react';
+import { dayInWords } from '#core/review/plain-words.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import type { ScreeningFormAnswer } from '../answers.ts';
+import { client } from '../client.ts';
+import { useSubmit } from '../forms/use-submit.ts';
+import {
+  answerInWords,
+  answersFrom,
+  type ItemState,
+  itemGroups,
+  type ScreeningFormState,
+  unanswered,
+} from './screening-form-state.ts';
+import { ScreeningItemField } from './screening-item-field.tsx';
+
+const ItemGroups = ({
+  screening,
+  state,
+  onChange,
+}: {
+  readonly screening: ScreeningFormAnswer;
+  readonly state: ScreeningFormState;
+  readonly onChange: (id: string, item: ItemState) => void;
+}) => (
+  <>
+    {itemGroups(screening.items).map((group) => (
+      <section key={group.title} className="stack-close">
+        <h3>{group.title}</h3>
+        {group.items.map((item) => (
+          <ScreeningItemField
+            key={item.id}
+            item={item}
+            state={state[item.id] ?? unanswered}
+            previous={
+              screening.newest
+                ? answerInWords(
+                    item,
+                    screening.newest.answers.find((answer) => answer.item === item.id),
+                  )
+                : null
+            }
+            onChange={onChange}
+          />
+        ))}
+      </section>
+    ))}
+  </>
+);
+
+const progressInWords = (answered: number, all: number, taken: string): string =>
+  taken !== '' && answered === 0
+    ? taken
+    : `${answered} of ${all} answered. What is not answered keeps the methods that need it closed.`;
+
+export const ScreeningForm = ({
+  patientId,
+  screening,
+}: {
+  readonly patientId: string;
+  readonly screening: ScreeningFormAnswer;
+}) => {
+  const router = useRouter();
+  const [state, setState] = useState<ScreeningFormState>({});
+  const [taken, setTaken] = useState('');
+  const submit = useSubmit('', 'record-screening');
+  const change = useCallback(
+    (id: string, item: ItemState) => setState((known) => ({ ...known, [id]: item })),
+    [],
+  );
+  const answers = answersFrom(screening.items, state);
+  const { newest } = screening;
+  const send = async (event: FormEvent) => {
+    event.preventDefault();
+    const none = [{ field: screening.items[0]?.id ?? '', text: 'Answer at least one question first.' }];
+    const wasTaken = await submit.send(answers.length === 0 ? none : [], async () => {
+      const answered = { sheetVersion: screening.version, answers };
+      const version = await client.staff.screening.record.mutate({ patientId, screening: answered });
+      setTaken(`Recorded as version ${version}.`);
+    });
+    if (!wasTaken) return;
+    setState({});
+    router.refresh();
+  };
+  return (
+    <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
+      <ErrorSummary problems={submit.problems} />
+      {newest ? (
+        <p className="soft">
+          A new sheet replaces version {newest.version} of {dayInWords(newest.day)} as a whole: answer each
+          question anew.
+        </p>
+      ) : null}
+      <ItemGroups screening={screening} state={state} onChange={change} />
+      <div className="row screening-foot">
+        <Button type="submit" id="record-screening" aria-disabled={submit.isBusy || undefined}>
+          {submit.isBusy ? 'Recording…' : 'Record this sheet'}
+        </Button>
+        <span role="status">{progressInWords(answers.length, screening.items.length, taken)}</span>
+      </div>
+    </form>
+  );
+};

@@ -1,0 +1,75 @@
+'use client';
+/** Who opened the record, for its owner. */
+import type { Day } from '#core/time/day.ts';
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { localeOfDays } from '#ui/language/text-of-time.ts';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
+
+export interface AccessLogLine {
+  readonly day: Day;
+  readonly name: string | null;
+  readonly reads: number;
+  readonly writes: number;
+  readonly reasons: readonly string[];
+  readonly handedTo: readonly string[];
+}
+
+/** "3 February" of the year the reader is in, "3 February 2025" otherwise. */
+const dayWithYear = (day: Day, today: Day): string =>
+  new Intl.DateTimeFormat(localeOfDays(), {
+    day: 'numeric',
+    month: 'long',
+    year: day.slice(0, 4) === today.slice(0, 4) ? undefined : 'numeric',
+    timeZone: 'UTC',
+  }).format(new Date(`${day}T12:00:00Z`));
+
+/** "Looked 3 times, wrote once". */
+const didInWords = ({ reads, writes }: AccessLogLine): string => {
+  const looked =
+    reads === 0 ? '' : reads === 1 ? t('opened.looked-one') : t('opened.looked-many', { count: reads });
+  if (writes === 0) return looked;
+  if (looked === '')
+    return writes === 1 ? t('opened.wrote-only-one') : t('opened.wrote-only-many', { count: writes });
+  return `${looked}, ${writes === 1 ? t('opened.wrote-one') : t('opened.wrote-many', { count: writes })}`;
+};
+
+export const AccessLogList = ({
+  day,
+  lines,
+}: {
+  readonly day: Day;
+  readonly lines: readonly AccessLogLine[];
+}) => (
+  <div className="stack">
+    <PageHeading>{t('opened.title')}</PageHeading>
+    <p>{t('opened.text')}</p>
+    {lines.length === 0 ? <p>{t('opened.none')}</p> : null}
+    <DefinitionList
+      rows={lines.map((line) => ({
+        key: `${line.day} ${line.name}`,
+        name: line.name ?? t('opened.unknown'),
+        value: (
+          <>
+            <span suppressHydrationWarning>{dayWithYear(line.day, day)}</span>: {didInWords(line)}.
+            {line.handedTo.length > 0 ? (
+              <strong>
+                {' '}
+                {t('opened.handed-on')}: {line.handedTo.join('; ')}.
+              </strong>
+            ) : null}
+            {line.reasons.length > 0 ? <strong> {t('opened.with-reason')}:</strong> : null}
+            {line.reasons.map((reason) => (
+              <span key={reason}>
+                {' '}
+                <q>{reason}</q>
+              </span>
+            ))}
+          </>
+        ),
+      }))}
+    />
+    <p className="soft">{t('opened.ask')}</p>
+  </div>
+);

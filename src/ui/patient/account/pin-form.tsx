@@ -1,0 +1,66 @@
+'use client';
+/** Opens an enrolled phone. */
+import { type FormEvent, useState } from 'react';
+import { goOnSignedIn } from '#ui/account/sign-in/saved-page.ts';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import '#messages/en/pages/account.ts';
+import { t } from '#ui/language/words.ts';
+import { type Answer, postForm } from '../../account/call.ts';
+import { useAsking } from '../../account/use-asking.ts';
+
+const Spent = () => (
+  <div className="stack">
+    <PageHeading>{t('pin.spent')}</PageHeading>
+    <p>{t('pin.spent-text')}</p>
+    <LinkButton href="/join" isLarge>
+      {t('pin.new-code')}
+    </LinkButton>
+  </div>
+);
+
+export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
+  const asking = useAsking('pin');
+  const [pin, setPin] = useState('');
+  const [hasSpent, setSpent] = useState(isSpent);
+  const send = (event: FormEvent) => {
+    event.preventDefault();
+    if (!/^\d{6}$/.test(pin)) return asking.t([{ field: 'pin', text: t('join.pin-shape') }]);
+    const postOnce = async (): Promise<Answer<unknown>> => {
+      const answer = await postForm('phone/sign-in', { pin });
+      setPin('');
+      if (!answer.ok && answer.problem === 'too-many-tries') setSpent(true);
+      return answer;
+    };
+    void asking.ask(postOnce, goOnSignedIn);
+  };
+  if (hasSpent) return <Spent />;
+  return (
+    <form method="post" className="stack" noValidate onSubmit={send}>
+      <ErrorSummary problems={asking.problems} />
+      <PageHeading>{t('pin.title')}</PageHeading>
+      <TextField
+        name="pin"
+        type="password"
+        inputMode="numeric"
+        autoComplete="current-password"
+        label={t('pin.label')}
+        hint={t('pin.hint')}
+        maxLength={6}
+        value={pin}
+        error={asking.errorOf('pin')}
+        onChange={(event) => setPin(event.target.value)}
+      />
+      <Button type="submit" isLarge aria-disabled={asking.isBusy || undefined}>
+        {t('pin.go')}
+      </Button>
+      <p className="soft">{t('pin.forgotten')}</p>
+      <p className="row">
+        <a href="/join">{t('pin.new-code')}</a>
+        <a href="/sign-in">{t('pin.passphrase')}</a>
+      </p>
+    </form>
+  );
+};

@@ -1,0 +1,139 @@
+'use client';
+/** Questions before a visit: a first page, one question a page, then check and send. */
+import { useEffect, useState } from 'react';
+import { Button, LinkButton } from '#ui/design-system/button.tsx';
+import { DefinitionList } from '#ui/design-system/definition-list.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import '#messages/en/pages/before-visit.ts';
+import { t, translate } from '#ui/language/words.ts';
+import { callPatient } from '../call.ts';
+import type { QuestionsAnswer } from './answers.ts';
+import { useSavedAnswers } from './use-saved-answers.ts';
+import { answersToSend, type GivenById, notGiven, type Question } from './visit-answers.ts';
+import { VisitQuestion } from './visit-question.tsx';
+
+const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly onBegin: () => void }) => (
+  <div className="stack">
+    <PageHeading>{t('visit.title')}</PageHeading>
+    <p>{t('visit.lead')}</p>
+    <p>{t('visit.note')}</p>
+    {answer.sentAt === null ? null : (
+      <Notice title={t(answer.isConfirmed ? 'visit.confirmed' : 'visit.sent-before')} />
+    )}
+    <Button isLarge isWide onClick={onBegin}>
+      {t('visit.begin')}
+    </Button>
+    <p className="seldom">
+      <a href="/before-visit/agreements">{t('agree.link')}</a>
+    </p>
+  </div>
+);
+
+const wordOf = { yes: 'ask.yes', no: 'ask.no', 'not-known': 'visit.unknown' } as const;
+
+interface CheckProps {
+  readonly questions: readonly Question[];
+  readonly given: GivenById;
+  readonly onChange: (place: number) => void;
+  readonly onSend: () => Promise<boolean>;
+}
+
+const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
+  const [state, setState] = useState<'open' | 'sending' | 'failed'>('open');
+  const rows = questions.map((question, place) => ({ question, place, one: given[question.id] ?? notGiven }));
+  const answered = rows.filter(({ one }) => one.answer !== null).length;
+  const told = rows.filter(({ one }) => one.answer !== 'no');
+  return (
+    <div className="stack">
+      <PageHeading>{t('visit.check')}</PageHeading>
+      <p>{t('visit.check-note', { answered, all: questions.length })}</p>
+      <DefinitionList
+        rows={told.map(({ question, place, one }) => ({
+          key: question.id,
+          name: translate(question.question),
+          value: one.answer === null ? t('ask.not-answered') : t(wordOf[one.answer]),
+          action: (
+            <Button tone="quiet" onClick={() => onChange(place)}>
+              {t('ask.change')}
+              <span className="visually-hidden">: {translate(question.question)}</span>
+            </Button>
+          ),
+        }))}
+      />
+      {told.length < rows.length ? <p className="soft">{t('visit.all-no')}</p> : null}
+      {state === 'failed' ? <Notice tone="care" isAnnounced title={t('visit.not-sent')} /> : null}
+      <Button
+        isLarge
+        isWide
+        aria-disabled={state === 'sending' || answered === 0 || undefined}
+        onClick={() => {
+          if (state === 'sending' || answered === 0) return;
+          setState('sending');
+          void onSend().then((taken) => setState(taken ? 'open' : 'failed'));
+        }}
+      >
+        {t(state === 'sending' ? 'visit.sending' : 'visit.send')}
+      </Button>
+    </div>
+  );
+};
+
+const Sent = () => (
+  <div className="stack" role="status">
+    <PageHeading>{t('visit.sent')}</PageHeading>
+    <p>{t('visit.note')}</p>
+    <LinkButton href="/today" isLarge isWide>
+      {t('visit.home')}
+    </LinkButton>
+  </div>
+);
+
+export const VisitApp = ({
+  answer,
+  ownerId,
+}: {
+  readonly answer: QuestionsAnswer;
+  readonly ownerId: string;
+}) => {
+  const { questions } = answer;
+  const { state, change, drop } = useSavedAnswers(ownerId);
+  const [isSent, setSent] = useState(false);
+  const { place, given } = state;
+  const go = (to: number) => change({ place: to, given });
+  // biome-ignore lint/correctness/useExhaustiveDependencies: focus follows the page that is shown.
+  useEffect(() => {
+    if (place >= 0) document.querySelector<HTMLElement>('h1')?.focus();
+  }, [place, isSent]);
+  if (isSent) return <Sent />;
+  if (place < 0) return <Start answer={answer} onBegin={() => go(0)} />;
+  const question = questions[place];
+  if (!question) {
+    return (
+      <Check
+        questions={questions}
+        given={given}
+        onChange={go}
+        onSend={async () => {
+          const taken = await callPatient('preVisit.send', { answers: answersToSend(questions, given) });
+          if (taken) drop();
+          setSent(taken);
+          return taken;
+        }}
+      />
+    );
+  }
+  return (
+    <VisitQuestion
+      key={question.id}
+      question={question}
+      given={given[question.id] ?? notGiven}
+      clinic={answer.clinic}
+      number={place + 1}
+      all={questions.length}
+      onGive={(one) => change({ place, given: { ...given, [question.id]: one } })}
+      onNext={() => go(place + 1)}
+      onBack={() => go(place - 1)}
+    />
+  );
+};

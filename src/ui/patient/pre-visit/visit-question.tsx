@@ -1,0 +1,122 @@
+'use client';
+/** One question a page, yes, no or "I don't know", nothing preselected; more only where it may be so. */
+import { joints } from '#core/exercises/joints.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { jointText } from '#ui/language/joint-text.ts';
+import '#messages/en/pages/before-visit.ts';
+import { t, translate } from '#ui/language/words.ts';
+import type { QuestionsAnswer } from './answers.ts';
+import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
+
+export interface VisitQuestionProps {
+  readonly question: Question;
+  readonly given: Given;
+  readonly clinic: QuestionsAnswer['clinic'];
+  readonly number: number;
+  readonly all: number;
+  readonly onGive: (given: Given) => void;
+  readonly onNext: () => void;
+  readonly onBack: (() => void) | null;
+}
+
+const More = ({ question, given, onGive }: VisitQuestionProps) => (
+  <div className="stack">
+    {question.asks.details ? (
+      <CheckboxGroup<string>
+        name={`${question.id}-which`}
+        legend={t('visit.which')}
+        hint={t('visit.which-hint')}
+        options={question.asks.details.map(({ id, label }) => ({ value: id, label: translate(label) }))}
+        chosen={given.details}
+        onChoose={(details) => onGive({ ...given, details })}
+      />
+    ) : null}
+    {question.asks.limbs ? (
+      <CheckboxGroup<string>
+        name={`${question.id}-limbs`}
+        legend={t('visit.limbs')}
+        hint={t('visit.which-hint')}
+        options={limbChoices.map((value) => ({ value, label: translate(value) }))}
+        chosen={given.limbs}
+        onChoose={(limbs) => onGive({ ...given, limbs })}
+      />
+    ) : null}
+    {question.asks.joints ? (
+      <CheckboxGroup<string>
+        name={`${question.id}-joints`}
+        legend={t('visit.joints')}
+        hint={t('visit.which-hint')}
+        options={joints.map((value) => ({ value, label: jointText(value) }))}
+        chosen={given.joints}
+        onChoose={(chosen) => onGive({ ...given, joints: chosen })}
+      />
+    ) : null}
+  </div>
+);
+
+/** Answers that are not left for the visit, by how soon somebody has to be told; a choice of this project. */
+const urgent: Readonly<Record<string, 'now' | 'today'>> = {
+  'new-chest-faint-or-breath': 'now',
+  'swollen-calf': 'today',
+  'hot-joint': 'today',
+};
+
+const Urgent = ({ question, given, clinic }: VisitQuestionProps) => {
+  const how = given.answer === 'yes' || given.answer === 'not-known' ? urgent[question.id] : undefined;
+  if (!how) return null;
+  return (
+    <Notice tone="danger" isAnnounced title={t(how === 'now' ? 'visit.now-title' : 'visit.today-title')}>
+      <p>
+        {how === 'now'
+          ? t('visit.now', { number: clinic.emergencyNumber })
+          : t('visit.today', { phone: clinic.phone })}
+      </p>
+    </Notice>
+  );
+};
+
+export const VisitQuestion = (props: VisitQuestionProps) => {
+  const { question, given, onGive } = props;
+  return (
+    <form
+      method="post"
+      className="stack"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        props.onNext();
+      }}
+    >
+      <p className="soft">{t('visit.count', { number: props.number, all: props.all })}</p>
+      <RadioGroup
+        name={question.id}
+        legend={translate(question.question)}
+        legendIsHeading
+        options={[
+          { value: 'yes', label: t('ask.yes') },
+          { value: 'no', label: t('ask.no') },
+          { value: 'not-known', label: t('visit.unknown'), isApart: true },
+        ]}
+        chosen={given.answer}
+        onChoose={(answer) => onGive({ ...given, answer })}
+      />
+      <Urgent {...props} />
+      {asksMore(question, given) ? <More {...props} /> : null}
+      <div className="actions">
+        <Button type="submit" isLarge isWide>
+          {given.answer === null ? t('ask.skip') : t('ask.continue')}
+        </Button>
+        {props.onBack ? (
+          <div className="actions-quiet">
+            <Button tone="quiet" onClick={props.onBack}>
+              {t('ask.back')}
+            </Button>
+          </div>
+        ) : null}
+      </div>
+    </form>
+  );
+};
