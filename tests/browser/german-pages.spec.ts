@@ -1,6 +1,6 @@
 /** The patient's pages beside the session, in German: with reasons, a question answered, and refusals; accessible. */
 import { expect, type Page, test } from '@playwright/test';
-import { phoneOf } from '#commands/phone-sequences/sequence.ts';
+import { phoneOf } from '#commands/team/phone-sequences/sequence.ts';
 import { german } from '#ui/language/bridge/german.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';

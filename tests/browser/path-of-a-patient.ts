@@ -1,7 +1,7 @@
 /** The patient's part of the path, on a phone: today with its cautions, the session, the next morning. */
 import { type Browser, type BrowserContext, expect, type Page } from '@playwright/test';
-import { newPhone, untilReady } from '#commands/phone-sequences/sequence.ts';
-import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
+import { newPhone, untilReady } from '#commands/team/phone-sequences/sequence.ts';
+import { answerAll, answerOne } from '#commands/team/phone-sequences/walk.ts';
 import { expectAccessible, signIn } from './support.ts';
 
 /** One page of each kind is looked at; the others differ by their words only. */

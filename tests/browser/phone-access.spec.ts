@@ -1,7 +1,7 @@
 /** The patient's phone for everybody: eyes, keyboard, screen reader, large text, another language. */
 import { expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
-import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
+import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { german } from '#ui/language/bridge/german.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';

@@ -1,8 +1,8 @@
 /** The morning check on the phone, and the pages beside today's. */
 import path from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
-import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
+import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { lookOnce } from './phone-looks.ts';
 import { morningsOf } from './stored-answers.ts';
 

@@ -1,15 +1,15 @@
 /** Drawn sequences on a phone, and a server that goes and comes back. `npm run endure` plays 200 more. */
 import { expect, test } from '@playwright/test';
-import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
+import { type OwnServer, ownServer } from '#commands/team/phone-sequences/own-server.ts';
 import {
   drawSequence,
   openWithWorker,
   phoneOf,
   playSequence,
   untilReady,
-} from '#commands/phone-sequences/sequence.ts';
-import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
-import { answerAll, answerOne } from '#commands/phone-sequences/walk.ts';
+} from '#commands/team/phone-sequences/sequence.ts';
+import { sessionsOf, storedTwice } from '#commands/team/phone-sequences/stored.ts';
+import { answerAll, answerOne } from '#commands/team/phone-sequences/walk.ts';
 import { untilSaved } from './support.ts';
 
 test.describe('on a server that goes and comes back', () => {

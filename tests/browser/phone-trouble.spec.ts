@@ -1,7 +1,7 @@
 /** A phone whose clock is set back with a cuff on, and one without room. */
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf } from '#commands/phone-sequences/sequence.ts';
-import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
+import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { untilSaved } from './support.ts';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();

@@ -1,9 +1,9 @@
 /** Two hours after a session, where the clinic has it asked: by keyboard, without signal, there once. */
 import path from 'node:path';
 import { type Browser, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf, untilReady } from '#commands/phone-sequences/sequence.ts';
-import { sessionsOf, storedTwice } from '#commands/phone-sequences/stored.ts';
-import { answerAll, headingOf } from '#commands/phone-sequences/walk.ts';
+import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
+import { sessionsOf, storedTwice } from '#commands/team/phone-sequences/stored.ts';
+import { answerAll, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { lookAt } from './phone-looks.ts';
 import { twoHoursOf } from './stored-answers.ts';
 import { moveClock, signedIn, watched } from './support.ts';

@@ -4,9 +4,9 @@
  */
 import path from 'node:path';
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { openWithWorker, phoneOf, untilReady } from '#commands/phone-sequences/sequence.ts';
-import { sessionsOf } from '#commands/phone-sequences/stored.ts';
-import { answerAll, answerOne, headingOf } from '#commands/phone-sequences/walk.ts';
+import { openWithWorker, phoneOf, untilReady } from '#commands/team/phone-sequences/sequence.ts';
+import { sessionsOf } from '#commands/team/phone-sequences/stored.ts';
+import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { morningsOf } from './stored-answers.ts';
 import { signedIn, signIn, untilSaved } from './support.ts';
 

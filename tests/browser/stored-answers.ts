@@ -1,5 +1,5 @@
 /** Mornings and answers two hours later as they stand in the file. */
-import { entriesIn, read, type StoredEntry } from '#commands/phone-sequences/stored.ts';
+import { entriesIn, read, type StoredEntry } from '#commands/team/phone-sequences/stored.ts';
 
 export const morningsOf = (file: string, who: string): readonly StoredEntry[] =>
   read<StoredEntry>(file, entriesIn('morning'), `${who}@demo.invalid`);

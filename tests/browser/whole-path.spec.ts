@@ -3,7 +3,7 @@
  * phone that evening and next morning, the clinician again. Each page visited has no accessibility violation.
  */
 import { expect, test } from '@playwright/test';
-import { type OwnServer, ownServer } from '#commands/phone-sequences/own-server.ts';
+import { type OwnServer, ownServer } from '#commands/team/phone-sequences/own-server.ts';
 import {
   consentAndClear,
   measure,

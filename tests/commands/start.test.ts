@@ -37,7 +37,9 @@ describe('npm run demo', () => {
 
 describe('npm test', () => {
   it('knows its parts by name', () => {
-    const done = spawnSync(process.execPath, ['src/commands/test.mjs', '--only', 'cores'], { cwd: root });
+    const done = spawnSync(process.execPath, ['src/commands/team/test.mjs', '--only', 'cores'], {
+      cwd: root,
+    });
     expect(done.status).toBe(2);
     expect(done.stderr.toString()).toContain('core');
   });

@@ -1,6 +1,6 @@
 /** The end of `npm test`: what is counted, and when it fails. */
 import { describe, expect, it } from 'vitest';
-import { closingLine, exitCodeOf, failOnMissingTool, tableOf } from '#commands/test-report.mjs';
+import { closingLine, exitCodeOf, failOnMissingTool, tableOf } from '#commands/team/test-report.mjs';
 
 const part = (name: string, passed: number, failed: number, skipped = 0) => ({
   name,

@@ -13,7 +13,7 @@ const allowed: ReadonlyMap<string, string> = new Map([
     'src/core/decision/facts/facts-from-record.ts',
     'One function lists every fact by name; split, a forgotten fact would not be seen.',
   ],
-  ['src/commands/engine-trials/random-facts.ts', 'The same list, each fact with its random values.'],
+  ['src/simulation/raises/random-facts.ts', 'The same list, each fact with its random values.'],
 ]);
 
 /** Rows of data by their nature, though written as calls. */

@@ -1,6 +1,6 @@
 /** The tests themselves: each belongs to a part of `npm test`, none is switched off. */
 import { describe, expect, it } from 'vitest';
-import { foldersOfParts, lanes } from '#commands/test-parts.mjs';
+import { foldersOfParts, lanes } from '#commands/team/test-parts.mjs';
 import budgets from '#tests/budgets.json' with { type: 'json' };
 import { allFiles, codeFiles, textOf } from './repository.ts';
 

@@ -1,8 +1,5 @@
 /** Properties over generated histories; prescriptions, work done and frozen values held fixed. */
 import { describe, expect, it } from 'vitest';
-import { endOf, randomHistory } from '#commands/engine-trials/random-history.ts';
-import { firstDay } from '#commands/engine-trials/random-prescriptions.ts';
-import { type Seeded, seeded } from '#commands/engine-trials/seeded.ts';
 import { decide } from '#core/decision/decide.ts';
 import { factsFor } from '#core/decision/facts/facts-from-record.ts';
 import { judgedSession } from '#core/decision/facts/judged-session.ts';
@@ -18,6 +15,9 @@ import type {
   SessionRecord,
 } from '#core/record/record.ts';
 import { dayFromNumber } from '#core/time/day.ts';
+import { endOf, randomHistory } from '#simulation/raises/random-history.ts';
+import { firstDay } from '#simulation/raises/random-prescriptions.ts';
+import { type Seeded, seeded } from '#simulation/raises/seeded.ts';
 
 const days = 30;
 const momentOn = (day: number) => ({ instant: endOf(day), day: dayFromNumber(day) });

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { randomFacts } from '#commands/engine-trials/random-facts.ts';
-import { seeded } from '#commands/engine-trials/seeded.ts';
 import { decide } from '#core/decision/decide.ts';
 import type { Facts } from '#core/decision/facts/facts.ts';
 import { requiredAnswers } from '#core/decision/rules/missing.ts';
+import { randomFacts } from '#simulation/raises/random-facts.ts';
+import { seeded } from '#simulation/raises/seeded.ts';
 import { baseFacts, facts } from './base-facts.ts';
 import { factNames, factsOfRule, levels } from './fact-levels.ts';
 import { secondStatement } from './independent-table.ts';

@@ -1,8 +1,5 @@
 /** What holds for every proposal, over generated histories and doses of all three methods. */
 import { describe, expect, it } from 'vitest';
-import { endOf, randomHistory } from '#commands/engine-trials/random-history.ts';
-import { firstDay } from '#commands/engine-trials/random-prescriptions.ts';
-import { type Seeded, seeded } from '#commands/engine-trials/seeded.ts';
 import { decisions, steps } from '#core/decision/answers.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { changesBetween, repetitionsAsked, shareOf } from '#core/decision/dose/volume.ts';
@@ -12,6 +9,9 @@ import { evaluate } from '#core/decision/scope.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import { dayFromNumber } from '#core/time/day.ts';
+import { endOf, randomHistory } from '#simulation/raises/random-history.ts';
+import { firstDay } from '#simulation/raises/random-prescriptions.ts';
+import { type Seeded, seeded } from '#simulation/raises/seeded.ts';
 import { instantOn, judgedMorning, knee, noonOf, record, version } from './small-record.ts';
 
 const owned = [4, 5, 6, 7, 8, 9, 10, 11, 12.5, 15];

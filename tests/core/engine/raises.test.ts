@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { bolderAnswers } from '#commands/engine-trials/bolder.ts';
-import { seeded } from '#commands/engine-trials/seeded.ts';
-import { tryFactRaises, tryHistoryRaises } from '#commands/engine-trials/try-raises.ts';
+import { bolderAnswers } from '#simulation/raises/bolder.ts';
+import { seeded } from '#simulation/raises/seeded.ts';
+import { tryFactRaises, tryHistoryRaises } from '#simulation/raises/try-raises.ts';
 
 describe('raising a symptom never makes any answer bolder', () => {
   it('in 18,000 sets of facts, for fixed frozen values [symptoms 77]', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { randomFacts } from '#commands/engine-trials/random-facts.ts';
-import { seeded } from '#commands/engine-trials/seeded.ts';
 import { decide } from '#core/decision/decide.ts';
 import { brokenReplays, differencesUnder, type StoredDecision } from '#core/decision/replay.ts';
 import { engineDefaults } from '#core/decision/settings.ts';
+import { randomFacts } from '#simulation/raises/random-facts.ts';
+import { seeded } from '#simulation/raises/seeded.ts';
 import { facts } from './base-facts.ts';
 
 const stored = (id: string, changed: Parameters<typeof facts>[0] = {}): StoredDecision => ({

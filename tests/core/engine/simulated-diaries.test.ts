@@ -1,8 +1,8 @@
 /** Two properties of the rules over invented diaries, symptoms independent of load, clinic choices at default. */
 import { beforeAll, describe, expect, it } from 'vitest';
-import { diaryTypes } from '#commands/simulated-diaries/diary-types.ts';
-import { summarise, type TypeSummary } from '#commands/simulated-diaries/summary.ts';
 import { engineDefaults } from '#core/decision/settings.ts';
+import { diaryTypes } from '#simulation/diaries/diary-types.ts';
+import { summarise, type TypeSummary } from '#simulation/diaries/summary.ts';
 
 const settings = { weeks: 26, settings: engineDefaults, widenedBy: 0, pauseDays: 3 };
 const ceiling = 5;

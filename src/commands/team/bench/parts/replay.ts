@@ -6,7 +6,7 @@ import { addDays, daysBetween } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
 import { recordOf } from '#data/patients/record.ts';
-import { say } from '../../say.mjs';
+import { say } from '../../../say.mjs';
 import { accessTo, groupFile } from '../group/make-group.ts';
 import { dayOf, type GroupPlan, intake, now, patientId } from '../group/plan.ts';
 import { leastPairs, pairedOf } from '../pairs.ts';

@@ -10,7 +10,7 @@ import type {
   PrescriptionVersion,
   SessionRecord,
 } from '#core/record/record.ts';
-import type { Seeded } from '../engine-trials/seeded.ts';
+import type { Seeded } from '../raises/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
 
 export interface SimulationSettings {

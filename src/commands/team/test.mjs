@@ -8,10 +8,10 @@
 import { spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { createInterface } from 'node:readline';
-import { findBrowser } from './browser.mjs';
-import { inRoot, root } from './paths.mjs';
-import { CannotGoOn, runCommand } from './say.mjs';
-import { quietEnvironment, setUp } from './setup.mjs';
+import { findBrowser } from '../browser.mjs';
+import { inRoot, root } from '../paths.mjs';
+import { CannotGoOn, runCommand } from '../say.mjs';
+import { quietEnvironment, setUp } from '../setup.mjs';
 import { lanes } from './test-parts.mjs';
 import { closingLine, exitCodeOf, failOnMissingTool, tableOf } from './test-report.mjs';
 

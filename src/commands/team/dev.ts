@@ -3,9 +3,9 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdirSync } from 'node:fs';
 import path from 'node:path';
-import { readEnvironment } from './environment.mjs';
-import { inRoot, root } from './paths.mjs';
-import { checkPortIsFree } from './server-process.mjs';
+import { readEnvironment } from '../environment.mjs';
+import { inRoot, root } from '../paths.mjs';
+import { checkPortIsFree } from '../server-process.mjs';
 
 export const run = async (args: readonly string[]): Promise<number> => {
   if (args.length > 0) {

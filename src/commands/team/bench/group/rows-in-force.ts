@@ -3,7 +3,7 @@
 import { householdEquipment } from '#core/exercises/equipment.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
-import type { Seeded } from '../../engine-trials/seeded.ts';
+import type { Seeded } from '#simulation/raises/seeded.ts';
 import {
   clinicId,
   dayOf,

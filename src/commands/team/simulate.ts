@@ -7,9 +7,9 @@
 import { decisions } from '#core/decision/answers.ts';
 import { type EngineSettingValues, engineDefaults, engineSettings } from '#core/decision/settings.ts';
 import { checkSettings } from '#core/sources/clinic-setting.ts';
+import { diaryTypes } from '#simulation/diaries/diary-types.ts';
+import { summarise, type TypeSummary } from '#simulation/diaries/summary.ts';
 import { readNumbers } from './prove.ts';
-import { diaryTypes } from './simulated-diaries/diary-types.ts';
-import { summarise, type TypeSummary } from './simulated-diaries/summary.ts';
 
 const usage =
   'Use: npm run simulate -- [--patients N] [--weeks N] [--seed N] [--widened 0|1|2] [--<clinic choice> N]';

@@ -7,24 +7,24 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { inRoot, root } from '../paths.mjs';
+import { say } from '../say.mjs';
 import { benchFolder } from './bench/group/make-group.ts';
 import { growthOf, type Options, planOf, readOptions, usage } from './bench/options.ts';
 import type { Measured, Part } from './bench/part.ts';
 import { isMissed } from './bench/part.ts';
+import { batchCommandPart } from './bench/parts/batch-command.ts';
+import { chartPart } from './bench/parts/chart.ts';
 import { clientsPart } from './bench/parts/clients.ts';
-import { batchCommandPart } from './bench/parts/desk.ts';
 import { firstPaintPart } from './bench/parts/first-paint.ts';
 import { growthFile, growthPart } from './bench/parts/growth.ts';
 import { pageWeightPart } from './bench/parts/page-weight.ts';
-import { chartPart } from './bench/parts/picture.ts';
 import { recordPart, reviewPart } from './bench/parts/record.ts';
 import { replayPart } from './bench/parts/replay.ts';
 import { savedAndDecidedPart, savePart } from './bench/parts/save.ts';
 import { tapPart } from './bench/parts/tap.ts';
 import { worklistPart } from './bench/parts/worklist.ts';
 import { jsonOf, lastLine, type Told, tableOf } from './bench/report.ts';
-import { inRoot, root } from './paths.mjs';
-import { say } from './say.mjs';
 
 const parts: readonly Part[] = [
   worklistPart,

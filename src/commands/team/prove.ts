@@ -3,8 +3,8 @@
  * looks for an answer that became bolder. At least a million raises, longer when minutes are given. Exit 1
  * on a violation, 2 on wrong use.
  */
-import { seeded } from './engine-trials/seeded.ts';
-import { type RaiseCount, tryFactRaises, tryHistoryRaises } from './engine-trials/try-raises.ts';
+import { seeded } from '#simulation/raises/seeded.ts';
+import { type RaiseCount, tryFactRaises, tryHistoryRaises } from '#simulation/raises/try-raises.ts';
 
 const leastRaises = 1_000_000;
 const factRaises = 19_500;

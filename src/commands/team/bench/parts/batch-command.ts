@@ -2,7 +2,7 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { registry } from '#core/calculations/registry.ts';
-import { inRoot, root } from '../../paths.mjs';
+import { inRoot, root } from '../../../paths.mjs';
 import { type Measured, type Part, rounded } from '../part.ts';
 
 const lines = 200_000;

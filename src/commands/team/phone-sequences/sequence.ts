@@ -1,7 +1,7 @@
 /** One session on a phone under a drawn sequence of moves; at the end it stands on the server once. */
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { demoPassphrase } from '#demo/clinic.ts';
-import { seeded } from '../engine-trials/seeded.ts';
+import { seeded } from '#simulation/raises/seeded.ts';
 import type { OwnServer } from './own-server.ts';
 import { answerAll, answerOne, headingOf } from './walk.ts';
 

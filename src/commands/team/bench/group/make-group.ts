@@ -13,14 +13,14 @@ import type { Store } from '#data/database/store.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { openStore } from '#data/open-store.ts';
 import { foundClinic } from '#data/patients/people.ts';
-import { type Seeded, seeded } from '../../engine-trials/seeded.ts';
-import { inRoot } from '../../paths.mjs';
-import { say } from '../../say.mjs';
+import { type Seeded, seeded } from '#simulation/raises/seeded.ts';
+import { inRoot } from '../../../paths.mjs';
+import { say } from '../../../say.mjs';
 import { writeDecisions } from './decided-rows.ts';
 import { logTables, writeRound } from './logged-rows.ts';
 import { clinicId, dayOf, type GroupPlan, groupSeed, now, patientId, zone } from './plan.ts';
 import type { Client } from './raw-rows.ts';
-import { writeRowsInForce } from './standing-rows.ts';
+import { writeRowsInForce } from './rows-in-force.ts';
 
 const migrations = inRoot('drizzle');
 const groupSources = inRoot('src', 'commands', 'bench', 'group');

@@ -3,8 +3,8 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync }
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { noBrowserAdvice } from './browser.mjs';
-import { inRoot } from './paths.mjs';
+import { noBrowserAdvice } from '../browser.mjs';
+import { inRoot } from '../paths.mjs';
 
 /**
  * @typedef {object} Counts

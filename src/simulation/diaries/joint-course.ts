@@ -1,5 +1,5 @@
 /** The course of one invented joint over some weeks: pain of each day and the flares in it. */
-import type { Seeded } from '../engine-trials/seeded.ts';
+import type { Seeded } from '../raises/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
 
 export interface DayOfJoint {

@@ -5,12 +5,12 @@
  */
 import { mkdirSync, statSync } from 'node:fs';
 import path from 'node:path';
-import { browserArguments, findBrowser, noBrowserAdvice } from './browser.mjs';
-import { build } from './build.mjs';
-import { inRoot } from './paths.mjs';
+import { browserArguments, findBrowser, noBrowserAdvice } from '../browser.mjs';
+import { build } from '../build.mjs';
+import { inRoot } from '../paths.mjs';
+import { CannotGoOn } from '../say.mjs';
 import { ownServer } from './phone-sequences/own-server.ts';
 import { type Scene, scenes } from './pictures/scenes.ts';
-import { CannotGoOn } from './say.mjs';
 
 const folder = inRoot('demo-clinic', 'pictures');
 const mostBytes = 150_000;

@@ -10,9 +10,8 @@ import { nextDoses } from '#core/decision/next-doses.ts';
 import { preSessionCheck } from '#core/decision/pre-session-check.ts';
 import { evaluate } from '#core/decision/scope.ts';
 import { dayFromNumber } from '#core/time/day.ts';
-import type { Seeded } from '../engine-trials/seeded.ts';
+import type { Seeded } from '../raises/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
-import { setBaseline } from './freeze-usual.ts';
 import { asScore, type DayOfJoint, jointCourse } from './joint-course.ts';
 import {
   dayMilliseconds,
@@ -25,6 +24,7 @@ import {
   startDose,
   startVersion,
 } from './run-state.ts';
+import { setBaseline } from './set-baseline.ts';
 import { writeMorning, writeSession } from './write-diary.ts';
 
 const judge = (run: Run, day: number, course: DayOfJoint): void => {

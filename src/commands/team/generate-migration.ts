@@ -10,8 +10,8 @@ import path from 'node:path';
 import { migrateStore } from '#data/database/migrate.ts';
 import { openFile } from '#data/database/store.ts';
 import { type Trigger, triggersOfSchema } from '#data/schema/triggers.ts';
-import { inRoot, root } from './paths.mjs';
-import { CannotGoOn } from './say.mjs';
+import { inRoot, root } from '../paths.mjs';
+import { CannotGoOn } from '../say.mjs';
 
 const folder = inRoot('drizzle');
 const sqlFiles = () => readdirSync(folder).filter((name) => name.endsWith('.sql'));

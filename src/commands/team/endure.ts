@@ -6,14 +6,14 @@
  * sequence fails, 2 on wrong use.
  */
 import type { Browser } from 'playwright-core';
-import { browserArguments, installedBrowser, noBrowserAdvice } from './browser.mjs';
-import { build } from './build.mjs';
+import { browserArguments, installedBrowser, noBrowserAdvice } from '../browser.mjs';
+import { build } from '../build.mjs';
+import { CannotGoOn } from '../say.mjs';
 import { type Endured, enduredSoFar, forgetEndured, saveSoaked } from './phone-sequences/endured.ts';
 import { type OwnServer, ownServer } from './phone-sequences/own-server.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
 import { sessionsOf, storedTwice } from './phone-sequences/stored.ts';
 import { readNumbers } from './prove.ts';
-import { CannotGoOn } from './say.mjs';
 
 const usage = 'Use: npm run endure -- [--sequences N] [--minutes N] [--seed N]';
 /** People of the demo clinic with a session to do. */

@@ -1,6 +1,6 @@
 /** Many invented patients of one type in a few figures. */
 import { type DecisionWord, decisions } from '#core/decision/answers.ts';
-import { seeded } from '../engine-trials/seeded.ts';
+import { seeded } from '../raises/seeded.ts';
 import type { DiaryType } from './diary-types.ts';
 import { simulatePatient } from './one-patient.ts';
 import type { Simulated, SimulationSettings } from './run-state.ts';

@@ -1,6 +1,6 @@
 /** Types, lint, formatting, migrations and the house rules: the first part of `npm test`, alone. */
 import { spawnSync } from 'node:child_process';
-import { inRoot, root } from './paths.mjs';
+import { inRoot, root } from '../paths.mjs';
 
 export const run = (args: readonly string[]): number => {
   if (args.length > 0) {

@@ -4,7 +4,7 @@
  * would leave them.
  */
 import { createHash } from 'node:crypto';
-import type { Seeded } from '../../engine-trials/seeded.ts';
+import type { Seeded } from '#simulation/raises/seeded.ts';
 import {
   clinicId,
   dayOf,
@@ -20,7 +20,7 @@ import {
   zone,
 } from './plan.ts';
 import { type Client, numberedId, rawRows } from './raw-rows.ts';
-import { doseOf } from './standing-rows.ts';
+import { doseOf } from './rows-in-force.ts';
 
 const envelope = [
   'id',
