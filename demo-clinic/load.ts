@@ -11,7 +11,7 @@ import {
   otherClinic,
   reviewerCodeSecret,
 } from './clinic.ts';
-import { type DemoContext, instantOf } from './ground.ts';
+import { type DemoContext, instantOf } from './context.ts';
 import { otherClinicStory } from './other-clinic.ts';
 import { stories } from './patients.ts';
 import type { Story } from './story.ts';

@@ -1,8 +1,8 @@
 /** Tells a story: all that happened, in the order of time, through the functions the product uses. */
 import { addPatient, saveProfile } from '#data/patients/people.ts';
 import { perform } from './clinician.ts';
+import { type Actor, accessAt, type DemoContext, instantOf } from './context.ts';
 import { diaryDays } from './diary.ts';
-import { type Actor, accessAt, type DemoContext, instantOf } from './ground.ts';
 import { sendMorning, sendSession } from './patient.ts';
 import type { Story } from './story.ts';
 

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { letterInWords } from '#ui/clinician/documents/document-in-words.ts';
 import { recordPage } from '../../../clinic-page.ts';
-import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../paper-frame.tsx';
+import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../document-frame.tsx';
 
 export const metadata: Metadata = { title: 'Letter at the end of care' };
 

@@ -3,7 +3,7 @@ import { summaryInWords } from '#ui/clinician/documents/document-in-words.ts';
 import type { DocumentLanguage } from '#ui/clinician/documents/document-view.tsx';
 import { wordsIn } from '#ui/language/in-language.ts';
 import { recordPage } from '../../../clinic-page.ts';
-import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../paper-frame.tsx';
+import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../document-frame.tsx';
 
 export const metadata: Metadata = { title: 'Self-management sheet' };
 
