@@ -1,5 +1,5 @@
 /**
- * Dead code: what no way in reaches. Asked twice by tests/house/dead-code.test.ts: of the product alone
+ * Dead code: what no way in reaches. Asked twice by tests/architecture/dead-code.test.ts: of the product alone
  * (`--production`: nothing counts that only tests use), and of everything, where an export must be
  * imported by somebody.
  */

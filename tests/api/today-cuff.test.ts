@@ -5,7 +5,7 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { Programme } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
-import { cuffDose, weightDose } from '#tests/ui/views.ts';
+import { cuffDose, weightDose } from '#tests/ui/patient/views.ts';
 
 const row = (itemId: string, dose: Dose): Prescription => ({
   id: `version-${itemId}`,

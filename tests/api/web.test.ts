@@ -2,7 +2,7 @@ import { NextRequest } from 'next/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '#data/database/store.ts';
 import { askedTooOften, sessionMinute, strangerMinute } from '#server/http/rate.ts';
-import { allFiles, codeFiles, textOf } from '#tests/house/repository.ts';
+import { allFiles, codeFiles, textOf } from '#tests/architecture/repository.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import {
   account,

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
 import type { Store } from '#data/database/store.ts';
-import { codeFiles, withoutComments } from '#tests/house/repository.ts';
+import { codeFiles, withoutComments } from '#tests/architecture/repository.ts';
 import { asAdministrator, asClinician, asPatient } from '#tests/support/callers.ts';
 import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { planted } from '#tests/support/planted.ts';

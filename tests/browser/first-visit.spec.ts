@@ -1,6 +1,6 @@
 /** Ten minutes between appointments: from an empty patient to one signed low-load exercise, counted. */
 import { type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { type Hand, keyboardHand, pointingHand } from './hands.ts';
+import { type Hand, keyboardHand, pointingHand } from './input-means.ts';
 import { desk, expectAccessible, signedIn, watched } from './support.ts';
 
 // A control that is not there is said at once, not after the whole time of the test.

@@ -6,7 +6,7 @@ import { changesBetween } from '#core/decision/dose/volume.ts';
 import { doseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
 import { exerciseName } from '#messages/exercises.ts';
-import { anyDose } from '#tests/ui/german/any-dose.ts';
+import { anyDose } from '#tests/messages/german/any-dose.ts';
 import { figuresOf, otherTags } from './pairs.ts';
 
 const proposal = fc

@@ -13,7 +13,7 @@ import {
   occlusionCheckIds,
 } from '#core/prescribing/cautions/ids.ts';
 import { occlusionChecks } from '#core/prescribing/occlusion/checks.ts';
-import { doses } from '#tests/core/cautions/doses.ts';
+import { doses } from '#tests/core/prescribing/cautions/doses.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 
 const idsOf = (rows: readonly { readonly id: string }[]) => [...new Set(rows.map(({ id }) => id))];

@@ -3,7 +3,7 @@ import { bodyMassBand, bodyMassIndexRow } from '#core/nutrition/body-mass-index.
 import { espenUndernutrition } from '#core/nutrition/espen-undernutrition.ts';
 import { glimPhenotype, glimPhenotypeRow } from '#core/nutrition/glim-phenotype.ts';
 import { weightChangeRow } from '#core/nutrition/weight-change.ts';
-import { resultOf } from '#tests/core/strength/result-of.ts';
+import { resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { near } from './near.ts';
 
 const index = (massKg: number, statureCm: number) =>

@@ -3,7 +3,7 @@ import { energySurplus } from '#core/nutrition/energy-surplus.ts';
 import { proteinTarget } from '#core/nutrition/protein-target.ts';
 import { nutritionDefaults, nutritionSettings } from '#core/nutrition/settings.ts';
 import { checkSettings } from '#core/sources/clinic-setting.ts';
-import { resultOf } from '#tests/core/strength/result-of.ts';
+import { resultOf } from '#tests/core/assessment/strength/result-of.ts';
 
 const ends = (id: string) => {
   const setting = nutritionSettings.find((one) => one.id === id);

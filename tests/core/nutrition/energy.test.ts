@@ -4,7 +4,7 @@ import { energyAvailabilityRow } from '#core/nutrition/energy-availability.ts';
 import { type EnergySurplusInput, energySurplus } from '#core/nutrition/energy-surplus.ts';
 import { restingEnergy } from '#core/nutrition/resting-energy/resting-energy.ts';
 import { totalEnergyRow } from '#core/nutrition/total-energy.ts';
-import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
+import { codesOf, resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { near } from './near.ts';
 
 const fromBody = ['mifflin', 'mifflin-full', 'harris-benedict', 'roza-shizgal'] as const;

@@ -4,7 +4,7 @@ import { creatinineConversionRow } from '#core/nutrition/creatinine-conversion.t
 import { egfr, egfrRow, kidneyStage } from '#core/nutrition/egfr.ts';
 import { kidneyLockRow } from '#core/nutrition/kidney-lock.ts';
 import { nutritionLockRow } from '#core/nutrition/nutrition-lock.ts';
-import { resultOf } from '#tests/core/strength/result-of.ts';
+import { resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { near } from './near.ts';
 
 type Person = readonly [sex: 'female' | 'male', ageYears: number, creatinineMgDl: number];

@@ -5,7 +5,7 @@ import { boer } from '#core/nutrition/lean-mass/boer.ts';
 import { james, jamesTurningPointKg } from '#core/nutrition/lean-mass/james.ts';
 import { type LeanMassInput, leanMass } from '#core/nutrition/lean-mass/lean-mass.ts';
 import { leanMassRangeRow } from '#core/nutrition/lean-mass/lean-mass-range.ts';
-import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
+import { codesOf, resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { near } from './near.ts';
 
 const formulas = ['boer', 'james', 'hume', 'janmahasatian'] as const;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { proteinPerMealRow } from '#core/nutrition/protein-per-meal.ts';
 import { proteinPlateauRow } from '#core/nutrition/protein-plateau.ts';
 import { type ProteinTargetInput, proteinTarget } from '#core/nutrition/protein-target.ts';
-import { codesOf, resultOf } from '#tests/core/strength/result-of.ts';
+import { codesOf, resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { near } from './near.ts';
 
 const person = { massKg: 70, ageYears: 40 } as const;

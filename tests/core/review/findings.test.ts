@@ -7,7 +7,7 @@ import type { Baseline, PatientRecord } from '#core/record/record.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
 import { dailySeries } from '#core/review/findings/daily.ts';
 import { addDays, dayNumber } from '#core/time/day.ts';
-import { loadDays, painOfLoadDays } from '#tests/core/series/published-series.ts';
+import { loadDays, painOfLoadDays } from '#tests/core/statistics/published-series.ts';
 import { baseline, morning, record, series, session, since, version } from './builders.ts';
 
 const dayOf = (place: number) => addDays(since, place);

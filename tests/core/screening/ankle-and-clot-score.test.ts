@@ -1,6 +1,6 @@
 /** Ankle-brachial index and the clot score against worked values. */
 import { describe, expect, it } from 'vitest';
-import { noteCodes, refusalsOf, resultOf } from '../occlusion/row-answers.ts';
+import { noteCodes, refusalsOf, resultOf } from '../prescribing/occlusion/row-answers.ts';
 
 const index = (dorsalisPedisMmhg: number, posteriorTibialMmhg: number, ...brachialMmhg: number[]) =>
   resultOf('ankle-brachial-index', { dorsalisPedisMmhg, posteriorTibialMmhg, brachialMmhg });

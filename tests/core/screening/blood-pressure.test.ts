@@ -1,7 +1,7 @@
 /** Categories of three guidelines, the severe flag, and the proposed start gate. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { noteCodes, refusalsOf, resultOf } from '../occlusion/row-answers.ts';
+import { noteCodes, refusalsOf, resultOf } from '../prescribing/occlusion/row-answers.ts';
 
 const category = (system: string, systolicMmhg: number, diastolicMmhg: number) =>
   resultOf('blood-pressure-category', { system, systolicMmhg, diastolicMmhg }).category;
