@@ -14,7 +14,9 @@ export default {
   entry: [
     // What `npm run` starts by name, and what those start as processes of their own.
     'src/commands/*.ts!',
-    'src/commands/{run,demo,test,build,serve}.mjs!',
+    'src/commands/team/*.ts!',
+    'src/commands/{run,demo,build,serve}.mjs!',
+    'src/commands/team/test.mjs!',
     // The year-long stories are for the engine alone; tests play them.
     'demo-clinic/long-stories/{ten,follow-a-year}.ts!',
     'drizzle/config.ts',

@@ -7,8 +7,11 @@ import { quietEnvironment, setUp } from './setup.mjs';
 
 await runCommand(async () => {
   const [name = '', ...args] = process.argv.slice(2);
-  const file = inRoot('src', 'commands', `${name}.ts`);
-  if (!/^[a-z][a-z-]*$/.test(name) || !existsSync(file)) {
+  const file = [
+    inRoot('src', 'commands', `${name}.ts`),
+    inRoot('src', 'commands', 'team', `${name}.ts`),
+  ].find(existsSync);
+  if (!/^[a-z][a-z-]*$/.test(name) || !file) {
     throw new CannotGoOn(`There is no command named "${name}".`, 2);
   }
   setUp();

@@ -110,7 +110,7 @@ describe('whatever is written leaves a row of the audit', () => {
 
   it('only the data layer changes rows', () => {
     const found = codeFiles('src')
-      .filter((file) => !file.startsWith('src/data/') && !file.startsWith('src/commands/bench/'))
+      .filter((file) => !file.startsWith('src/data/') && !file.startsWith('src/commands/team/bench/'))
       .filter((file) =>
         /\btx\s*\.(insert|update|delete)\(|INSERT INTO |DELETE FROM /.test(withoutComments(file)),
       );

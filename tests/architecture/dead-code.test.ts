@@ -12,7 +12,7 @@ type Found = Readonly<Record<string, string | readonly { readonly name: string }
 
 /** What is called from outside: `run` of a command, by its file’s name; the year-long stories, by tests. */
 const waysIn =
-  /^(src\/commands\/[a-z-]+\.ts: run|demo-clinic\/long-stories\/[a-z-]+\.ts: (longStories|followAYear))$/;
+  /^(src\/commands\/(team\/)?[a-z-]+\.ts: run|demo-clinic\/long-stories\/[a-z-]+\.ts: (longStories|followAYear))$/;
 
 const knip = path.join(root, 'node_modules', 'knip', 'bin', 'knip.js');
 

@@ -17,6 +17,7 @@ type Layer =
   | 'data'
   | 'api'
   | 'server'
+  | 'simulation'
   | 'ui'
   | 'app'
   | 'commands'
@@ -28,19 +29,21 @@ type Layer =
 const arrows: Readonly<Record<Layer, readonly Layer[]>> = {
   core: ['core'],
   messages: ['messages', 'core'],
+  simulation: ['simulation', 'core'],
   data: ['data', 'core'],
   api: ['api', 'data', 'messages', 'core'],
   server: ['server', 'api', 'data', 'messages', 'core'],
   ui: ['ui', 'api', 'messages', 'core'],
   app: ['app', 'ui', 'api', 'server', 'messages', 'core'],
   demo: ['demo', 'data', 'core'],
-  commands: ['commands', 'server', 'api', 'messages', 'data', 'core', 'demo'],
+  commands: ['commands', 'server', 'api', 'messages', 'simulation', 'data', 'core', 'demo'],
   // Next's own entry files directly under src: start-up and the request filter.
   start: ['start', 'server', 'api', 'data', 'core', 'demo'],
   tests: [
     'tests',
     'core',
     'messages',
+    'simulation',
     'data',
     'api',
     'server',
@@ -74,8 +77,8 @@ const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
 
 /** Whose pages a screen belongs to; null where it is shared. */
 const sideOf = (file: string): 'patient' | 'clinician' | null => {
-  if (/^src\/(ui\/(patient|care\/patient)|app\/\(patient\))\//.test(file)) return 'patient';
-  return /^src\/(ui\/(clinician|care|entering|planner)|app\/\(clinician\))\//.test(file) ? 'clinician' : null;
+  if (/^src\/(ui\/patient|app\/\(patient\))\//.test(file)) return 'patient';
+  return /^src\/(ui\/clinician|app\/\(clinician\))\//.test(file) ? 'clinician' : null;
 };
 
 const clientPackages = ['recharts', 'react-aria-components', '@trpc/', '@tanstack/', 'zod'];
@@ -146,12 +149,12 @@ describe('every import follows an arrow of the map', () => {
 
   it('nor would one behind shared files be missed', () => {
     const graph = new Map([
-      ['src/ui/planner/a.tsx', ['src/ui/shared/b.ts']],
-      ['src/ui/shared/b.ts', ['src/ui/words/c.ts']],
-      ['src/ui/words/c.ts', ['src/ui/care/patient/d.ts']],
+      ['src/ui/clinician/a.tsx', ['src/ui/design-system/b.ts']],
+      ['src/ui/design-system/b.ts', ['src/ui/account/c.ts']],
+      ['src/ui/account/c.ts', ['src/ui/patient/d.ts']],
     ]);
     expect(meetings(graph)).toEqual([
-      'src/ui/planner/a.tsx → src/ui/shared/b.ts → src/ui/words/c.ts → src/ui/care/patient/d.ts',
+      'src/ui/clinician/a.tsx → src/ui/design-system/b.ts → src/ui/account/c.ts → src/ui/patient/d.ts',
     ]);
   });
 
@@ -159,15 +162,15 @@ describe('every import follows an arrow of the map', () => {
     ['src/core/a.ts', 'zod', false],
     ['src/core/a.ts', 'node:fs', false],
     ['src/core/a.ts', '#data/patients/people.ts', true],
-    ['src/core/strength/a.ts', '../../data/people.ts', false],
+    ['src/core/screening/a.ts', '../../data/people.ts', false],
     ['src/data/a.ts', '#api/trpc.ts', false],
     ['src/api/a.ts', 'drizzle-orm', false],
     ['src/api/a.ts', '#ui/language/words.ts', false],
     ['src/ui/clinician/a.tsx', '#data/patients/people.ts', false],
     ['src/ui/clinician/a.tsx', '#api/root.ts', false],
     ['src/ui/clinician/a.tsx', '#ui/patient/today.tsx', false],
-    ['src/ui/care/patient/a.tsx', '../answers.ts', true],
-    ['src/ui/shared/a.tsx', '#ui/patient/today.tsx', true],
+    ['src/ui/patient/a.tsx', '../clinician/answers.ts', true],
+    ['src/ui/design-system/a.tsx', '#ui/patient/today.tsx', true],
     ['src/data/worklist/queries.ts', './commands.ts', false],
     ['src/ui/patient/a.tsx', 'recharts', false],
     ['src/app/page.tsx', '#data/patients/people.ts', false],

@@ -109,6 +109,8 @@ const aliases: readonly (readonly [string, string])[] = [
   ['#core/', 'src/core/'],
   ['#data/', 'src/data/'],
   ['#api/', 'src/api/'],
+  ['#messages/', 'src/messages/'],
+  ['#simulation/', 'src/simulation/'],
   ['#ui/', 'src/ui/'],
   ['#server/', 'src/server/'],
   ['#commands/', 'src/commands/'],

@@ -7,6 +7,6 @@ export const run = (args: readonly string[]): number => {
     process.stderr.write('Usage: npm run check\n');
     return 2;
   }
-  const command = [inRoot('src', 'commands', 'test.mjs'), '--only', 'checks'];
+  const command = [inRoot('src', 'commands', 'team', 'test.mjs'), '--only', 'checks'];
   return spawnSync(process.execPath, command, { cwd: root, stdio: 'inherit' }).status ?? 1;
 };

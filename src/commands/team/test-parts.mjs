@@ -86,7 +86,8 @@ const checks = async (start, { types }) => {
     const kit = program('drizzle-kit', 'bin.cjs');
     counts.push(asOne(await start(kit, ['check', '--config', 'drizzle/config.ts'])));
   }
-  if (hasTests('tests/house')) counts.push(await vitest(start, 'house', ['tests/house']));
+  if (hasTests('tests/architecture'))
+    counts.push(await vitest(start, 'architecture', ['tests/architecture']));
   return sum(counts);
 };
 
@@ -127,19 +128,10 @@ const vitestPart = (name, folders) => ({
 
 /** Every folder of tests belongs to one part; a house test sees to it. */
 export const foldersOfParts = {
-  checks: ['tests/house'],
-  core: ['tests/core', 'tests/engine'],
-  records: [
-    'tests/data',
-    'tests/api',
-    'tests/server',
-    'tests/demo',
-    'tests/ui',
-    'tests/messages',
-    'tests/commands',
-    'tests/speed',
-  ],
-  desk: ['tests/desk'],
+  checks: ['tests/architecture'],
+  core: ['tests/core', 'tests/messages'],
+  records: ['tests/data', 'tests/api', 'tests/demo', 'tests/ui', 'tests/commands', 'tests/speed'],
+  batch: ['tests/batch'],
   browser: ['tests/browser'],
 };
 
@@ -149,7 +141,7 @@ export const lanes = [
     { name: 'checks', exists: () => true, run: checks },
     vitestPart('core', foldersOfParts.core),
     vitestPart('records', foldersOfParts.records),
-    vitestPart('desk', foldersOfParts.desk),
+    vitestPart('batch', foldersOfParts.batch),
   ],
   [
     {

@@ -2,6 +2,7 @@
  * Every sentence a patient reads, as data: key and text. Nobody has reviewed them yet;
  * a clinic reviews them before use. `say` fills in the braces.
  */
+
 import type { accountWords } from '#messages/en/pages/account.ts';
 import type { beforeVisitWords } from '#messages/en/pages/before-visit.ts';
 import { careWords } from '#messages/en/pages/care.ts';
@@ -16,7 +17,9 @@ import { sessionWords } from '#messages/en/pages/session.ts';
 import type { signInWords } from '#messages/en/pages/sign-in.ts';
 import { todayWords } from '#messages/en/pages/today.ts';
 import type { writeWords } from '#messages/en/pages/write.ts';
+import type { LanguageTag } from '#messages/languages.ts';
 import { taughtWord } from '#messages/taught.ts';
+import type { Text } from '#messages/text.ts';
 
 export const english = {
   ...todayWords,
@@ -47,12 +50,14 @@ type Translate = (text: string) => string;
 const untranslated: Translate = (text) => text;
 
 let translator = untranslated;
+let spoken: LanguageTag = 'en';
 
 /**
- * A sentence the core made, or a title or reason that came with the record, in the language spoken. Each
- * page tells it where it shows it; what is kept and sent stays as it was made.
+ * What the server sent, in the language spoken. Each page asks for it where it shows it; what is stored
+ * and sent stays as it was made.
  */
-export const translate: Translate = (text) => translator(text);
+export const translate = (text: Text | string): string =>
+  typeof text === 'string' ? translator(text) : text[spoken];
 
 /**
  * The words of another language, in this browser, for all that is shown from now on. Never called on
@@ -61,9 +66,11 @@ export const translate: Translate = (text) => translator(text);
 export const setLanguage = (
   language: Readonly<Partial<Record<WordKey, string>>>,
   translate: Translate = untranslated,
+  tag: LanguageTag = 'en',
 ): void => {
   messages = language;
   translator = translate;
+  spoken = tag;
 };
 
 const plain: Readonly<Partial<Record<WordKey, string>>> = english;

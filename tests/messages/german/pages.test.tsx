@@ -13,7 +13,7 @@ import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 import { leftInEnglish } from './left-in-english.ts';
 
 beforeAll(() => {
-  setLanguage(german, translateToGerman);
+  setLanguage(german, translateToGerman, 'de');
   setDayLocale('de-DE');
 });
 afterAll(() => {

@@ -1,5 +1,8 @@
 /** Limits on a joint, things that happened, and steps approved ahead. What changes the facts is evaluated at once. */
 import { z } from 'zod';
+import { Problem } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
 import {
   eventConsistent,
   eventFields,
@@ -19,9 +22,6 @@ import {
   withdrawPreApproval,
 } from '#data/episode/limits-and-pre-approvals.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
-import { Problem } from '../../errors.ts';
-import { checked } from '../../inputs/checked.ts';
-import { recordProcedure, router } from '../../trpc.ts';
 
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
 

@@ -1,10 +1,10 @@
 /** Agreements as a clinician sees and writes them down. */
 import { z } from 'zod';
+import { Problem } from '#api/errors.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
 import { consentKinds, isGiven } from '#core/episode/consent.ts';
 import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
-import { Problem } from '../../errors.ts';
-import { recordProcedure, router } from '../../trpc.ts';
 
 export const consentsRouter = router({
   list: recordProcedure.query(async ({ ctx }) => {

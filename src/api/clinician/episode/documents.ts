@@ -1,7 +1,7 @@
 /** What the letter and the sheet at the end of care are put together from. */
 import { z } from 'zod';
+import { recordProcedure, router } from '#api/trpc.ts';
 import { documentFactsFor } from '#data/episode/documents.ts';
-import { recordProcedure, router } from '../../trpc.ts';
 
 export const documentsRouter = router({
   /** null while the stretch of care goes on, or where there is none. */

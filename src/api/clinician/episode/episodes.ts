@@ -1,13 +1,13 @@
 /** Stretches of care: opened, changed, read. */
 import { z } from 'zod';
+import { Problem, refusedWith } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
 import { transitions } from '#core/episode/episode.ts';
 import { episodeChangeFields, episodeConsistent, episodeFields } from '#core/episode/episode-fields.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
 import { episodesOf, openEpisode } from '#data/episode/episodes.ts';
-import { Problem, refusedWith } from '../../errors.ts';
-import { checked } from '../../inputs/checked.ts';
-import { recordProcedure, router } from '../../trpc.ts';
 
 export const episodesRouter = router({
   list: recordProcedure.query(async ({ ctx }) => ({

@@ -3,6 +3,8 @@
  * proposed exercise kept unsigned. Either all of it is kept or nothing. Signing is an act of its own.
  */
 
+import { Problem, refusedWith } from '#api/errors.ts';
+import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
 import type { InputOf } from '#core/calculations/describe.ts';
@@ -25,8 +27,6 @@ import { addVersion, endPrescription } from '#data/prescribing/prescribing.ts';
 import { prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening, recordScreening } from '#data/screening/screenings.ts';
-import { Problem, refusedWith } from '../../errors.ts';
-import { unknownItems } from '../../inputs/screening-items.ts';
 import { propose } from '../propose.ts';
 
 type FirstVisit = InputOf<typeof firstVisitFields>;

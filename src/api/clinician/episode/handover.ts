@@ -1,13 +1,13 @@
 /** One page for the colleague who takes over, and who looks after a pause until when. */
 import { z } from 'zod';
+import { Problem, refusedWith } from '#api/errors.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { cliniciansOf, ownPause } from '#data/clinic/covering-clinicians.ts';
 import { decisionById } from '#data/decision/decisions.ts';
 import { handoverFor } from '#data/episode/handover.ts';
-import { Problem, refusedWith } from '../../errors.ts';
-import { recordProcedure, router } from '../../trpc.ts';
 
 /** Longest a pause may be looked after before somebody has to say so again; a choice of this project. */
 const longestOwnedDays = 14;

@@ -1,8 +1,9 @@
 /** Tests that need hands on the patient are locked during an appointment at a distance. */
+
+import { refusedWith } from '#api/errors.ts';
 import { type HandsOnTest, lockedTest } from '#core/episode/remote-visit.ts';
 import type { Access } from '#data/access.ts';
 import { visitNow } from '#data/episode/visits.ts';
-import { refusedWith } from '../../errors.ts';
 
 export const requireHandsOnTest = async (
   access: Access,

@@ -1,14 +1,14 @@
 /** The patient's answers from before a visit, beside the record: a clinician looks, corrects and confirms. */
 import { z } from 'zod';
+import { Problem } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
+import { unknownItems } from '#api/inputs/screening-items.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
 import { screeningFields } from '#core/record/staff-fields.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import { besideRecord, confirmed, stillToAsk, toLookAt } from '#core/screening/pre-visit.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { recordScreening, screeningsOf } from '#data/screening/screenings.ts';
-import { Problem } from '../../errors.ts';
-import { checked } from '../../inputs/checked.ts';
-import { unknownItems } from '../../inputs/screening-items.ts';
-import { recordProcedure, router } from '../../trpc.ts';
 
 export const preVisitsRouter = router({
   get: recordProcedure.query(async ({ ctx }) => {

@@ -1,6 +1,7 @@
 /** Starting points for a prescription. */
+
+import { clinicianProcedure, router } from '#api/trpc.ts';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
-import { clinicianProcedure, router } from '../../trpc.ts';
 
 export const templatesRouter = router({
   list: clinicianProcedure.query(() => prescriptionTemplates),

@@ -1,5 +1,8 @@
 /** Appointments, watched sessions, the gate for a cuff at home, and a whole first visit in one go. */
 import { z } from 'zod';
+import { refusedWith } from '#api/errors.ts';
+import { checked } from '#api/inputs/checked.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
 import { homeConditionsOf, ineligibleAtHome } from '#core/episode/home-eligibility.ts';
 import { firstOcclusionRemote, visitRefusals } from '#core/episode/remote-visit.ts';
 import {
@@ -13,9 +16,6 @@ import type { Refusal } from '#core/outcome.ts';
 import { daysBetween, isDay } from '#core/time/day.ts';
 import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import { beginVisit, visitNow, visitsOf } from '#data/episode/visits.ts';
-import { refusedWith } from '../../errors.ts';
-import { checked } from '../../inputs/checked.ts';
-import { recordProcedure, router } from '../../trpc.ts';
 import { firstVisitPage, saveFirstVisit } from './first-visit.ts';
 import { requireHandsOnTest } from './hands-on-test.ts';
 

@@ -1,7 +1,7 @@
 /** How far a long run has come, kept in a file so that the next one goes on from there. */
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { inRoot } from '../../paths.mjs';
+import { inRoot } from '#commands/paths.mjs';
 
 export interface Endured {
   /** First seed of the run; the sequences have this one and those after it. */

@@ -3,8 +3,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { readEnvironment } from '../../environment.mjs';
-import { addressOf, startServer, untilReady } from '../../server-process.mjs';
+import { readEnvironment } from '#commands/environment.mjs';
+import { addressOf, startServer, untilReady } from '#commands/server-process.mjs';
 
 const freePort = (): Promise<number> =>
   new Promise((resolve, reject) => {

@@ -4,10 +4,10 @@
  * From 1,362 people after four weeks, on 0 to 100 scales. A level at or under the figure is acceptable to most,
  * which does not make it acceptable to this person: ask.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   {

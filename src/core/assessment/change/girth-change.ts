@@ -5,10 +5,10 @@
  * too little a change does less harm. A clinic's own double measures give a better figure. A tape cannot tell
  * muscle from swelling, so no direction is called better.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from './change-beyond-error.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [

@@ -4,11 +4,11 @@
  * Order: zero, trace, 1+, 2+, 3+. In 75 pairs of raters 54 agreed, 16 differed by one grade and 5 by two; in
  * osteoarthritis agreement can be poor. A change of one grade is within that disagreement: act at grades.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
-import type { SymptomSource } from '../../sources/symptoms.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
+import type { SymptomSource } from '#core/sources/symptoms.ts';
 
 const citations: readonly Citation<OutcomeSource | SymptomSource>[] = [
   { source: 'sturgill-2009', locator: 'agreement of 75 pairs', mark: 'seen' },

@@ -4,10 +4,10 @@
  * 1.96 (or 1.645) times the root of two times the error: a change smaller than this happens by measuring alone
  * in 19 (or 9) of 20 (or 10) unchanged people. Papers that leave out the root of two print too small a figure.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   { source: 'measurement-theory', locator: '1.96 times root two times the standard error', mark: 'computed' },

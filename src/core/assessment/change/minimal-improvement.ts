@@ -4,10 +4,10 @@
  * All figures are from memory, on 0 to 100 scales. Importance is not error: a fall this large can still be
  * within the error of measuring.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from './change-beyond-error.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [

@@ -5,11 +5,11 @@
  * pain, whose authors print "2 points" because they left out the square root of two. Important changes come
  * from other studies and are given as they stand; they do not make a change within error real.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
-import type { SymptomSource } from '../../sources/symptoms.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
+import type { SymptomSource } from '#core/sources/symptoms.ts';
 import { exceeds, judgeChange, judgedChangeFields } from './change-beyond-error.ts';
 import { minimalDetectableChange } from './minimal-detectable-change.ts';
 

@@ -4,10 +4,10 @@
  * The detectable change, 2 points for the mean and 3 for one activity at 90 % confidence, is from memory.
  * Means are comparable only while the activities stay the same, in the same order.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { judgeChange, judgedChangeFields } from './change-beyond-error.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [

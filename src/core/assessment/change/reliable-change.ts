@@ -4,11 +4,11 @@
  * The change over the standard deviation of a difference; reliable when beyond 1.96. Early versions lack the
  * root of two. A reliable change need not be an important one, nor due to the treatment.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import type { Field, InputOf } from '../../calculations/describe.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from './change-beyond-error.ts';
 import { minimalDetectableChange } from './minimal-detectable-change.ts';
 

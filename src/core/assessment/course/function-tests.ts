@@ -1,7 +1,7 @@
 /** Chair stand, timed up and go, grip: cut-offs by age and sex where there are any, and change beyond error. */
 
-import { worked } from '../../calculations/working.ts';
-import { ageYears } from '../../time/day.ts';
+import { worked } from '#core/calculations/working.ts';
+import { ageYears } from '#core/time/day.ts';
 import { chairStandChangeRow } from '../function-tests/chair-stand-change.ts';
 import { chairStandNormRow } from '../function-tests/chair-stand-norm.ts';
 import { gripStrengthRow } from '../function-tests/grip-strength.ts';

@@ -3,8 +3,8 @@
  * against a norm or cut, and whether the first and the newest differ by more than the error of measuring.
  */
 
-import type { Working } from '../../calculations/working.ts';
-import type { Day } from '../../time/day.ts';
+import type { Working } from '#core/calculations/working.ts';
+import type { Day } from '#core/time/day.ts';
 import type { JudgedChange } from '../change/change-beyond-error.ts';
 
 type Verdict = 'better' | 'worse' | 'within-error' | 'not-judged';

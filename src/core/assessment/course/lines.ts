@@ -1,5 +1,5 @@
 /** Everything measured over the course of care that says something of what it brought. */
-import type { EffusionRecord } from '../../record/record.ts';
+import type { EffusionRecord } from '#core/record/record.ts';
 import { functionLines } from './function-tests.ts';
 import type { OutcomeLine } from './judgement.ts';
 import type { Measured, Person } from './measured.ts';

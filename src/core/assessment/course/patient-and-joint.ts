@@ -1,8 +1,8 @@
 /** Activities the patient chose, effusion of the knee and counts of sore joints over the course of care. */
 
-import { worked } from '../../calculations/working.ts';
-import type { EffusionRecord } from '../../record/record.ts';
-import type { Day } from '../../time/day.ts';
+import { worked } from '#core/calculations/working.ts';
+import type { EffusionRecord } from '#core/record/record.ts';
+import type { Day } from '#core/time/day.ts';
 import { kneeEffusionChangeRow } from '../change/knee-effusion-change.ts';
 import {
   patientChosenActivitiesChangeRow,

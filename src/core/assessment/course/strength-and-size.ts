@@ -1,7 +1,7 @@
 /** Strength tests and girth over the course of care. Estimates are told as ranges. */
 
-import { worked } from '../../calculations/working.ts';
-import { exerciseById } from '../../exercises/catalogue.ts';
+import { worked } from '#core/calculations/working.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
 import { girthChangeRow } from '../change/girth-change.ts';
 import { oneRepMaxRangeRow } from '../strength/one-rep-max-range.ts';
 import {

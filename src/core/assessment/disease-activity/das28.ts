@@ -5,12 +5,12 @@
  * never mix the two in one series. Sources disagree at exactly 3.2; here 3.2 itself is low. An ESR of 0 has no
  * logarithm and is refused, never floored.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import type { Field, InputOf } from '../../calculations/describe.ts';
-import { needed } from '../../calculations/needed-inputs.ts';
-import { answer, type Note, type Outcome } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
+import { needed } from '#core/calculations/needed-inputs.ts';
+import { answer, type Note, type Outcome } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import { swollen, tender } from './joint-count-fields.ts';
 

@@ -1,5 +1,5 @@
 /** Inputs of the joint indices of rheumatoid arthritis. They are counted and entered by a clinician. */
-import type { Field, InputOf, NumberField } from '../../calculations/describe.ts';
+import type { Field, InputOf, NumberField } from '#core/calculations/describe.ts';
 
 export const tender = {
   name: 'tender',

@@ -5,10 +5,10 @@
  * One of six published criteria; that this one validated best is from memory. Which of the two scores the 3.2
  * refers to is not stated where it was seen: it is taken at the earlier visit. Both scores must be of one form.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from '../change/change-beyond-error.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [

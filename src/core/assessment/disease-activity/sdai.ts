@@ -4,10 +4,10 @@
  * For rheumatoid arthritis, entered by a clinician. Laboratories mostly report mg/L: a tenth of that figure is
  * meant here. The bands are from memory.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import type { ActivityBand } from './das28.ts';
 import { clinicalFields, clinicalSum } from './joint-count-fields.ts';

@@ -4,10 +4,10 @@
  * From 93 people with early knee osteoarthritis. A second trial gains 0.5 to 0.8 stands by practice alone, so
  * a first trial is discarded before comparing.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [

@@ -3,10 +3,10 @@
  *
  * At least 11 after nine weeks and 12 after a year, in one study of the hip. Not for other joints.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   { source: 'chair-stand-hip-2013', locator: 'abstract: 11 stands at 9 weeks, 12 at one year', mark: 'seen' },

@@ -4,11 +4,11 @@
  * A fall-risk cut for people of 60 to 94 years, not a goal. The score is 0 when the arms are used, and a
  * stand more than half-way up at 30 seconds counts. Outside the table there is no norm, and none is invented.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import type { Field, InputOf } from '../../calculations/describe.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   {

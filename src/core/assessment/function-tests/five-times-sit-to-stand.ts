@@ -3,10 +3,10 @@
  *
  * Two cuts from two sources; pain on rising slows the test without any loss of strength.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   { source: 'five-stands-risk', locator: '13.6 seconds', mark: 'second-hand' },

@@ -4,10 +4,10 @@
  * Both figures are from memory. No measurement error was found, so this row never says that a change is
  * beyond error: measure locally and use the detectable change from pairs.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from '../change/change-beyond-error.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [

@@ -4,10 +4,10 @@
  * 0.8 m/s or less is low performance in the sarcopenia consensus; under 1.0 m/s went with later leg limitation
  * in well-functioning older people; 0.76 m/s parted fallers in one study. None was made for painful joints.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   { source: 'ewgsop2-2019', locator: '0.8 m/s', mark: 'seen' },

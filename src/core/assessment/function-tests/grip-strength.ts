@@ -4,10 +4,10 @@
  * A painful or deformed hand lowers grip by itself, so in hand arthritis a low grip says little about the rest
  * of the body.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [
   { source: 'ewgsop2-2019', locator: 'cut-offs for low strength by grip', mark: 'seen' },

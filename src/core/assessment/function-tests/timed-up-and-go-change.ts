@@ -3,10 +3,10 @@
  *
  * From knee osteoarthritis of radiographic grade 1 to 3.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { OutcomeSource } from '../../sources/outcomes.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
 
 const citations: readonly Citation<OutcomeSource>[] = [

@@ -1,7 +1,7 @@
 /** What cannot be of a measurement, and what is asked about before it is kept. */
 
-import type { Refusal } from '../../outcome.ts';
-import { type Day, daysBetween, isDay } from '../../time/day.ts';
+import type { Refusal } from '#core/outcome.ts';
+import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { farFromLast } from './far-from-last.ts';
 import type { Measurement } from './measurement.ts';
 import { measurementForm } from './measurement-fields.ts';

@@ -3,9 +3,9 @@
  * and a narrower range past which the person entering it is asked to confirm. Both are choices of
  * this project, wide on purpose; no figure here gates treatment.
  */
-import type { Field } from '../../calculations/describe.ts';
-import { limbs, sides } from '../../exercises/joints.ts';
-import { positions } from '../../prescribing/dose.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { limbs, sides } from '#core/exercises/joints.ts';
+import { positions } from '#core/prescribing/dose.ts';
 import type { Measurement } from './measurement.ts';
 
 type MeasurementKind = Measurement['kind'];

@@ -1,8 +1,8 @@
 /** Measurements of a patient. Each has unit, method, who and when; the kind fixes unit and bounds. */
 
-import type { Limb, Side } from '../../exercises/joints.ts';
-import type { Position } from '../../prescribing/dose.ts';
-import type { Day } from '../../time/day.ts';
+import type { Limb, Side } from '#core/exercises/joints.ts';
+import type { Position } from '#core/prescribing/dose.ts';
+import type { Day } from '#core/time/day.ts';
 
 export type Measurement =
   | { readonly kind: 'body-mass'; readonly day: Day; readonly massKg: number }

@@ -3,11 +3,11 @@
  * near the group it was fitted in comes, and, where age is unknown, to the lighter load.
  * A choice of this clinic tool, not of any source; the spread of all equations stays beside it.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
-import { strengthSettings } from '../../prescribing/low-load/settings.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { defaultsOf } from '../../sources/clinic-setting.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
+import { strengthSettings } from '#core/prescribing/low-load/settings.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { equationCitations, equations, isInRange } from './equations/all.ts';
 import type { EquationId } from './equations/equation.ts';
 import { accuracyCitations } from './estimate-citations.ts';

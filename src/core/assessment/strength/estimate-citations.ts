@@ -1,6 +1,6 @@
 /** Accuracy of repetition-based estimates as a whole, cited by every row that gives one. */
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
 
 export const accuracyCitations: readonly Citation<StrengthSource>[] = [
   {

@@ -4,8 +4,8 @@
  * checked by the value at one repetition (1.002–1.008). No error was found; a seventh exercise, the
  * leg press, was not in what could be read. Says nothing of untrained people or painful joints.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import { type Cubic, cubicFactor } from './equations/cubic.ts';
 import { loadField, repetitionsField } from './fields.ts';
 import { estimateNotMeasured, noEstimateFromLongSets } from './low-load-tests.ts';

@@ -1,5 +1,5 @@
 /** Input fields that several strength rows share, with one set of bounds. */
-import type { EnumField, NumberField } from '../../calculations/describe.ts';
+import type { EnumField, NumberField } from '#core/calculations/describe.ts';
 import { equationIds } from './equations/all.ts';
 
 /** Heavier than any lift of a patient; above it a number is a slip of the keyboard. */

@@ -3,8 +3,8 @@
  * only. The intercept is in kg, so a light lift is overstated: below 15 kg on the leg press the line
  * adds more than it is given. Says nothing of other lifts or of painful joints.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 import { loadField } from './fields.ts';
 import { estimateNotMeasured } from './low-load-tests.ts';
 

@@ -5,7 +5,7 @@
  * The eight disagree by 9 % at 8 repetitions, 57 % at 20 and 266 % at 30. Follow such a set by load,
  * repetitions and reserve instead.
  */
-import type { Note } from '../../outcome.ts';
+import type { Note } from '#core/outcome.ts';
 
 /** Longest set any of the equations is shown for. */
 export const longestSetForEstimate = 20;

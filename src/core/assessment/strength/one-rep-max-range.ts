@@ -1,6 +1,6 @@
 /** The same set through every equation that holds for it: the spread is the honest answer. */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import { equationCitations, equationIds, equations, isInRange, outsideRange } from './equations/all.ts';
 import type { EquationId } from './equations/equation.ts';
 import { accuracyCitations } from './estimate-citations.ts';

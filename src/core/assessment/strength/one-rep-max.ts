@@ -1,6 +1,6 @@
 /** One-repetition maximum by one named equation, inside the repetitions it is shown for. */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import { equationCitations, equations, isInRange, outsideRange } from './equations/all.ts';
 import type { EquationId } from './equations/equation.ts';
 import { accuracyCitations } from './estimate-citations.ts';

@@ -3,8 +3,8 @@
  * their sum. A shifted chart and not a published grid; beyond 12 together it says nothing. With a
  * load it also gives the maximum the chart implies.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import { loadField, repetitionsField } from './fields.ts';
 import { chartCitations, chartPercent, longestChartSet } from './repetition-percent-table.ts';
 

@@ -4,10 +4,10 @@
  * used; the textbook edition is from memory and only shown beside it. Both come mainly from trained
  * men, free weights and one set, and hold better above 75 % than below. Nothing beyond 12 is used.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
 import { repetitionsField } from './fields.ts';
 
 /** Index = repetitions − 1; null = not printed. */

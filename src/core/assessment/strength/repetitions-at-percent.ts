@@ -3,8 +3,8 @@
  * one is outside the sets it is shown for, so the answer there is flagged, and a formula that cannot
  * reach the percentage is refused. The numbers differ many-fold at 30 %; no dose is taken from them.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import { equationCitations, equations, isInRange } from './equations/all.ts';
 import type { EquationId } from './equations/equation.ts';
 import { equationField } from './fields.ts';

@@ -4,10 +4,10 @@
  * reserve from such a set is a rough word and not a measurement: it may be followed, never computed
  * with.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
 import { repetitionsField, reserveField } from './fields.ts';
 
 const longSetBeyond = 12;

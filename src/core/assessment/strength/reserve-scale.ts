@@ -2,10 +2,10 @@
  * Repetitions in reserve and the exertion scale built on them. Below 5 the scale gives no count.
  * Exertion here is of one set, not the rating of a whole session.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
 import { reserveField } from './fields.ts';
 
 interface ScaleRow {

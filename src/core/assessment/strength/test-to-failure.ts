@@ -3,14 +3,14 @@
  * the last session that loaded the joints. The hours are a clinic choice.
  */
 
-import type { Today } from '../../decision/answers.ts';
-import { countUpTo } from '../../decision/facts/count-up-to.ts';
-import { indexRecord } from '../../decision/facts/record-index.ts';
-import type { PreSessionCheck } from '../../decision/pre-session-check.ts';
-import { engineSettingValues } from '../../decision/settings.ts';
-import type { Joint } from '../../exercises/joints.ts';
-import type { PatientRecord } from '../../record/record.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import type { Today } from '#core/decision/answers.ts';
+import { countUpTo } from '#core/decision/facts/count-up-to.ts';
+import { indexRecord } from '#core/decision/facts/record-index.ts';
+import type { PreSessionCheck } from '#core/decision/pre-session-check.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 
 export interface TestReadiness {
   readonly ready: boolean;

@@ -3,10 +3,10 @@
  * the top of the band is shown and used only when a clinician widens it.
  */
 
-import type { Joint } from '../../exercises/joints.ts';
-import type { PatientRecord } from '../../record/record.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { type Day, dayNumber } from '../../time/day.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
 import { countUpTo } from '../facts/count-up-to.ts';
 import type { JointMorning } from '../facts/indexed-record.ts';
 import { isMorningScore, type Moment, mornings, morningsUpTo } from '../facts/judged-session.ts';

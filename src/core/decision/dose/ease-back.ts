@@ -3,9 +3,9 @@
  * flare episode and at most one in seven days; never under half of the last dose tolerated, where the
  * answer is to make contact. Unbounded, this emptied the dose of almost every invented diary.
  */
-import type { Dose, OcclusionDose } from '../../prescribing/dose.ts';
-import type { PrescriptionVersion } from '../../record/record.ts';
-import { milligrams } from '../../units/units.ts';
+import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
+import type { PrescriptionVersion } from '#core/record/record.ts';
+import { milligrams } from '#core/units/units.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { Candidate, CutWithheld, Ladder } from './proposal.ts';
 import { repetitionsAsked, shareOf } from './volume.ts';

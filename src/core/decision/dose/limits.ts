@@ -4,11 +4,11 @@
  * entry of kind "none" for those before it.
  */
 
-import type { Joint } from '../../exercises/joints.ts';
-import type { Dose } from '../../prescribing/dose.ts';
-import type { Limit } from '../../record/record.ts';
-import { dayNumber } from '../../time/day.ts';
-import { milligrams } from '../../units/units.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { Limit } from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
+import { milligrams } from '#core/units/units.ts';
 import { prescribedLoadKg } from './volume.ts';
 
 export interface LimitInForce extends Limit {

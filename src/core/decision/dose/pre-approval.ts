@@ -4,8 +4,8 @@
  * over 10 %, one of unknown size, one that loads further joints, or a return.
  */
 
-import type { Limit, PrescriptionVersion } from '../../record/record.ts';
-import { dayNumber } from '../../time/day.ts';
+import type { Limit, PrescriptionVersion } from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
 import type { DecisionWord } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { Candidate } from './proposal.ts';

@@ -1,7 +1,7 @@
 /** What a decision proposes for one prescribed exercise: a whole dose, and how it takes effect. */
 
-import type { Side } from '../../exercises/joints.ts';
-import type { Dose } from '../../prescribing/dose.ts';
+import type { Side } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import type { Contact, DecisionWord } from '../answers.ts';
 import type { LimitInForce } from './limits.ts';
 import type { DoseChange } from './volume.ts';

@@ -9,11 +9,11 @@ import type {
   OcclusionDose,
   RepetitionBand,
   VariationDose,
-} from '../../prescribing/dose.ts';
-import { nextOwnedLoad } from '../../prescribing/low-load/load-step.ts';
-import { percentOfOneRepMax } from '../../prescribing/occlusion/limits.ts';
-import { restrictionSeconds } from '../../prescribing/occlusion/restriction-time.ts';
-import { milligrams } from '../../units/units.ts';
+} from '#core/prescribing/dose.ts';
+import { nextOwnedLoad } from '#core/prescribing/low-load/load-step.ts';
+import { percentOfOneRepMax } from '#core/prescribing/occlusion/limits.ts';
+import { restrictionSeconds } from '#core/prescribing/occlusion/restriction-time.ts';
+import { milligrams } from '#core/units/units.ts';
 import type { Step } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import { forbidsHarderVariation, type LimitInForce, loadCeilingKg } from './limits.ts';

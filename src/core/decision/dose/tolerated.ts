@@ -1,9 +1,9 @@
 /** Which doses of a line the joints tolerated: a full session at it, judged the morning after, with no complaint. */
 
-import type { Joint } from '../../exercises/joints.ts';
-import type { PatientRecord } from '../../record/record.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { dayFromNumber, dayNumber } from '../../time/day.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { dayFromNumber, dayNumber } from '#core/time/day.ts';
 import { decide } from '../decide.ts';
 import { countUpTo } from '../facts/count-up-to.ts';
 import { factsFor } from '../facts/facts-from-record.ts';

@@ -1,5 +1,5 @@
 /** How much a dose is: repetitions asked times the load moved, so that two doses can be compared. */
-import type { Dose } from '../../prescribing/dose.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 
 /** Repetitions asked in one session: the floor of the band for each set, or the scheme. */
 export const repetitionsAsked = (dose: Dose): number =>

@@ -2,8 +2,8 @@
  * The way back. After one clear evaluation the dose returns half-way toward one that was signed and
  * tolerated lately. It is named as a return and not as a step; being an increase it waits for a signature.
  */
-import type { Dose, OcclusionDose } from '../../prescribing/dose.ts';
-import { milligrams } from '../../units/units.ts';
+import type { Dose, OcclusionDose } from '#core/prescribing/dose.ts';
+import { milligrams } from '#core/units/units.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { Candidate } from './proposal.ts';
 import { shareOf } from './volume.ts';

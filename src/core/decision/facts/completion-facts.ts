@@ -1,6 +1,6 @@
 /** What was done of what the recorded prescription version asked, for the lines that load a joint. */
-import type { Joint } from '../../exercises/joints.ts';
-import type { PrescriptionVersion, SessionRecord, StopReason } from '../../record/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { PrescriptionVersion, SessionRecord, StopReason } from '#core/record/record.ts';
 import { prescribedLoadKg } from '../dose/volume.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { Facts } from './facts.ts';

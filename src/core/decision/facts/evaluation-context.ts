@@ -1,8 +1,8 @@
 /** One look at a joint at a moment: what the fact functions share, found once. */
 
-import type { Joint } from '../../exercises/joints.ts';
-import type { Baseline, PatientRecord } from '../../record/record.ts';
-import { dayNumber } from '../../time/day.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Baseline, PatientRecord } from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { RecordIndex } from './indexed-record.ts';

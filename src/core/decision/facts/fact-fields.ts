@@ -1,6 +1,6 @@
 /** The facts as plain data: what the desk, forms and procedures accept. Every fact must be present. */
-import type { Field } from '../../calculations/describe.ts';
-import { effusions, stopReasons, swellings } from '../../record/record.ts';
+import type { Field } from '#core/calculations/describe.ts';
+import { effusions, stopReasons, swellings } from '#core/record/record.ts';
 import { redFlags } from './facts.ts';
 
 const notApplicable = ['not-applicable'] as const;

@@ -8,9 +8,9 @@
  * repetitions in reserve not said count as none left.
  */
 
-import type { Joint } from '../../exercises/joints.ts';
-import type { PatientRecord } from '../../record/record.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { engineSettingValues } from '../settings.ts';
 import { completionFacts } from './completion-facts.ts';
 import { type EvaluationContext, evaluationContext } from './evaluation-context.ts';

@@ -1,5 +1,5 @@
 /** The facts the engine decides on, for one joint at one evaluation. Every field is present. */
-import type { Effusion, NotApplicable, StopReason, Swelling } from '../../record/record.ts';
+import type { Effusion, NotApplicable, StopReason, Swelling } from '#core/record/record.ts';
 
 export const redFlagClasses = {
   emergency: [

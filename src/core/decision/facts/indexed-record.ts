@@ -1,6 +1,6 @@
 /** What looking back at a patient's history reads: `record-index.ts` arranges it. */
-import type { Joint } from '../../exercises/joints.ts';
-import type { Dose } from '../../prescribing/dose.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,
   EffusionRecord,
@@ -11,7 +11,7 @@ import type {
   PrescriptionVersion,
   SessionRecord,
   SetRecord,
-} from '../../record/record.ts';
+} from '#core/record/record.ts';
 
 /** What a session did of one line, against the version it was done at; `line-work.ts` works it out. */
 export interface ItemWork {

@@ -1,7 +1,7 @@
 /** What one session did of each line that loads a joint, against the prescription version it was done at. */
-import type { Joint } from '../../exercises/joints.ts';
-import type { Dose } from '../../prescribing/dose.ts';
-import type { PrescriptionVersion, SessionRecord, SetRecord } from '../../record/record.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { PrescriptionVersion, SessionRecord, SetRecord } from '#core/record/record.ts';
 import { prescribedLoadKg } from '../dose/volume.ts';
 import type { ItemWork, JointSession } from './indexed-record.ts';
 

@@ -3,8 +3,8 @@
  * were done and entered, never on how the joint felt, so no symptom can move it.
  */
 
-import type { Joint } from '../../exercises/joints.ts';
-import { type Day, dayNumber } from '../../time/day.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { type Day, dayNumber } from '#core/time/day.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { JointMorning, JointSession, RecordIndex } from './indexed-record.ts';

@@ -1,6 +1,6 @@
 /** What the morning diary says of a joint at a moment: the week's mean, the flare, swelling, stiffness. */
-import type { JointMorningAnswers } from '../../record/record.ts';
-import { swellings } from '../../record/record.ts';
+import type { JointMorningAnswers } from '#core/record/record.ts';
+import { swellings } from '#core/record/record.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';

@@ -1,7 +1,7 @@
 /** Facts of the whole person rather than of one joint: red flags, adherence, breaks, treatment, tiredness. */
 
-import type { Joint } from '../../exercises/joints.ts';
-import { dayNumber } from '../../time/day.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import { dayNumber } from '#core/time/day.ts';
 import { countUpTo } from './count-up-to.ts';
 import type { Facts, RedFlag } from './facts.ts';
 import type { RecordIndex } from './indexed-record.ts';

@@ -3,7 +3,7 @@
  * matter and a fact costs its own window and not the whole history.
  */
 
-import type { Joint } from '../../exercises/joints.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import {
   type Baseline,
   type EffusionRecord,
@@ -11,8 +11,8 @@ import {
   type PatientRecord,
   type PrescriptionVersion,
   type SessionRecord,
-} from '../../record/record.ts';
-import { dayNumber } from '../../time/day.ts';
+} from '#core/record/record.ts';
+import { dayNumber } from '#core/time/day.ts';
 import type {
   IndexedMorning,
   IndexedSession,

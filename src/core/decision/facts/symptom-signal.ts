@@ -3,7 +3,7 @@
  * Latched: once it signalled it stays until a clinician freezes new usual values. The scatter is frozen
  * with them; read again from later mornings, a worsening would widen it and silence the chart.
  */
-import type { Baseline } from '../../record/record.ts';
+import type { Baseline } from '#core/record/record.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { JointMorning } from './indexed-record.ts';
 import { isMorningScore, morningsUpTo } from './judged-session.ts';

@@ -1,6 +1,6 @@
 /** What one rule of the table is. Rules are data; decide.ts reads them and knows none by name. */
-import type { Citation } from '../../sources/citation.ts';
-import type { SymptomSource } from '../../sources/symptoms.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { SymptomSource } from '#core/sources/symptoms.ts';
 import type { Contact, DecisionWord, Step, Today } from '../answers.ts';
 import type { Facts } from '../facts/facts.ts';
 import type { EngineSettingId, EngineSettingValues } from '../settings.ts';

@@ -3,13 +3,13 @@
  * Everything here was recorded by somebody; nothing is estimated.
  */
 
-import type { DecisionWord, Reason } from '../../decision/answers.ts';
-import type { LimitInForce } from '../../decision/dose/limits.ts';
-import type { Joint } from '../../exercises/joints.ts';
-import type { Caution } from '../../prescribing/cautions/caution.ts';
-import type { Dose } from '../../prescribing/dose.ts';
-import type { Baseline } from '../../record/record.ts';
-import { type Day, daysBetween } from '../../time/day.ts';
+import type { DecisionWord, Reason } from '#core/decision/answers.ts';
+import type { LimitInForce } from '#core/decision/dose/limits.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { Baseline } from '#core/record/record.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 import type { Episode, EpisodeState } from '../episode.ts';
 
 export interface DocumentVersion {

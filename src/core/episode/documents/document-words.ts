@@ -1,10 +1,10 @@
 /** What a paper is made of, and the words both papers share. */
-import type { DecisionWord } from '../../decision/answers.ts';
-import type { Joint } from '../../exercises/joints.ts';
-import type { Dose } from '../../prescribing/dose.ts';
-import type { Method } from '../../prescribing/methods.ts';
-import type { Limit } from '../../record/record.ts';
-import { dayInWords, jointInWords, listed } from '../../review/plain-words.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { Method } from '#core/prescribing/methods.ts';
+import type { Limit } from '#core/record/record.ts';
+import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { DocumentFacts } from './document-facts.ts';
 
 export interface DocumentPart {

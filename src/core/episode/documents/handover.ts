@@ -4,11 +4,11 @@
  * It repeats the record and judges nothing.
  */
 
-import type { DecisionWord, Reason } from '../../decision/answers.ts';
-import type { Joint, Limb, Side } from '../../exercises/joints.ts';
-import type { Method } from '../../prescribing/methods.ts';
-import type { MethodOutcome } from '../../screening/screening.ts';
-import type { Day } from '../../time/day.ts';
+import type { DecisionWord, Reason } from '#core/decision/answers.ts';
+import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
+import type { Method } from '#core/prescribing/methods.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
+import type { Day } from '#core/time/day.ts';
 
 export interface IneligibleMethod {
   readonly method: Method;

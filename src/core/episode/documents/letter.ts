@@ -4,8 +4,8 @@
  * clinician who signs it and to local rules.
  */
 
-import { counted, dayInWords, jointInWords } from '../../review/plain-words.ts';
-import { type Day, daysBetween } from '../../time/day.ts';
+import { counted, dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 import type { DocumentDecision, DocumentFacts, DocumentItem } from './document-facts.ts';
 import {
   all,

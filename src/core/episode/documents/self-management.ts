@@ -6,11 +6,11 @@
  * That is a choice of this project. The sheet promises nothing. What is not on record but advice in the
  * clinic's name is kept apart from it, so that a clinician reads it before the sheet is handed over.
  */
-import { type RedFlag, redFlagClasses } from '../../decision/facts/facts.ts';
-import type { Joint } from '../../exercises/joints.ts';
-import type { Dose } from '../../prescribing/dose.ts';
-import type { Baseline } from '../../record/record.ts';
-import { dayInWords, figure, jointInWords } from '../../review/plain-words.ts';
+import { type RedFlag, redFlagClasses } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { Baseline } from '#core/record/record.ts';
+import { dayInWords, figure, jointInWords } from '#core/review/plain-words.ts';
 import type { DocumentFacts, DocumentItem } from './document-facts.ts';
 import { type CareDocument, type DocumentPart, headOf, sentence } from './document-words.ts';
 

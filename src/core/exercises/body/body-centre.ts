@@ -3,8 +3,8 @@
  * With arms at the sides it is the figure known from force plates; with arms held forward at
  * shoulder height it is the one the push models need.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
 import {
   ankleHeightShare,
   ballToShoulderShare,

@@ -1,4 +1,4 @@
-import type { EnumField, NumberField } from '../../calculations/describe.ts';
+import type { EnumField, NumberField } from '#core/calculations/describe.ts';
 
 /** Input fields the statics rows share. Bounds are those of adults the segment tables can stand for. */
 export const sexField = {

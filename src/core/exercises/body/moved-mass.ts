@@ -2,8 +2,8 @@
  * Share of body mass that travels in a squat, a one-leg squat and a pull-up: the body less the
  * segments that stay where they are. It says how much is lifted, not how hard a joint works.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
 import { massField, sexField } from './fields.ts';
 import { type Sex, segmentCitations, segments } from './segments.ts';
 

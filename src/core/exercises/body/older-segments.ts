@@ -3,8 +3,8 @@
  * in young adults. Used as the sensitivity set for older patients; centres and lengths stay those of
  * the young sample, which is an assumption.
  */
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import type { Sex } from './segments.ts';
 
 export const olderSegmentCitations: readonly Citation<VariationSource>[] = [

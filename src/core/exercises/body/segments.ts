@@ -6,8 +6,8 @@
  * those of the sample and are scaled by stature; nobody's own segments are measured. Not made for
  * people with an amputation, marked oedema or a large change of shape.
  */
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 
 export type Sex = 'female' | 'male';
 

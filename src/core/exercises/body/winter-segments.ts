@@ -2,8 +2,8 @@
  * Leg segments after Dempster as printed by Winter, one set for both sexes, with the lengths of
  * Drillis and Contini. Used only to show how far a moment depends on the segment table chosen.
  */
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 
 export const winterCitations: readonly Citation<VariationSource>[] = [
   { source: 'winter-2009', locator: 'anthropometric table: thigh, shank, foot', mark: 'seen' },

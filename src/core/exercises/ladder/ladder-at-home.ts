@@ -1,6 +1,6 @@
 /** The catalogue's ladders for one person and one home, as the dose rules ask for them. */
 
-import type { Ladder, LadderStep } from '../../decision/dose/proposal.ts';
+import type { Ladder, LadderStep } from '#core/decision/dose/proposal.ts';
 import { hasEquipmentFor } from '../equipment.ts';
 import type { Anthropometry, WorkedSide } from '../exercise.ts';
 import { addedDemands, sideFor } from './added-demands.ts';

@@ -4,7 +4,7 @@
  * says so, because starting higher is the clinician's decision.
  */
 
-import type { RepetitionBand } from '../../prescribing/dose.ts';
+import type { RepetitionBand } from '#core/prescribing/dose.ts';
 import { exerciseById } from '../catalogue.ts';
 import type { Anthropometry } from '../exercise.ts';
 import { type OnSide, sideFor } from './added-demands.ts';

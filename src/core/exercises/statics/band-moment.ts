@@ -5,8 +5,8 @@
  * the limb, A the anchor. While the tension grows with the stretch the lever can shrink, so the moment
  * often peaks in mid-range. Straps that slide and joints that shift are not modelled.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, refuse } from '#core/outcome.ts';
 import { radians } from '../body/gravity.ts';
 import {
   bandCitations,

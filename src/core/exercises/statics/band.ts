@@ -6,11 +6,11 @@
  * Nothing is returned outside the two points or outside that range, and nothing is taken from a
  * maker's list or a colour: measured bands differ from both. Rubber tires, so calibrate again.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import type { NumberField } from '../../calculations/describe.ts';
-import { answer, type Refusal, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { NumberField } from '#core/calculations/describe.ts';
+import { answer, type Refusal, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { gravity } from '../body/gravity.ts';
 
 export const bandCitations: readonly Citation<VariationSource>[] = [

@@ -5,10 +5,10 @@
  * shoulders as the pivot 6 cm above the floor, head and arms resting. One leg: the other is either
  * bent as it was or straight in line with the trunk. No measurement was found to compare.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { ankleHeightShare, footCentreBelowAnkleShare } from '../body/body-lengths.ts';
 import { addedField, massField, sexField, statureField } from '../body/fields.ts';
 import { degrees, gravity } from '../body/gravity.ts';

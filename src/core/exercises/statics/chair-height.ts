@@ -5,8 +5,8 @@
  * the two heights we read a straight line, which is our reading. Below 43 cm the rise is known to
  * flatten by 40 cm and no ratio is given. Static models cannot do this and are not used for it.
  */
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { interpolate } from '../body/interpolate.ts';
 
 export const chairHeightCitations: readonly Citation<VariationSource>[] = [

@@ -2,8 +2,8 @@
  * Elbow moment of gravity in a curl, or in any lift of the forearm with a weight in the hand.
  * Largest with the forearm level. No measurement was found to compare.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
 import { addedField, distanceField, massField, sexField, statureField } from '../body/fields.ts';
 import { limbLiftCitations, limbLiftMoment } from './limb-lift.ts';
 

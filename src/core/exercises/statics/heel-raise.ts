@@ -4,10 +4,10 @@
  * Two legs share the weight evenly, which is an assumption: people with a sore leg lean off it. Added
  * weight is carried in the hands. No measurement was found to compare.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { ballOfFootShare } from '../body/body-lengths.ts';
 import { addedField, massField, statureField } from '../body/fields.ts';
 import { gravity } from '../body/gravity.ts';

@@ -4,10 +4,10 @@
  * A mean of a group, not of a person: it tells whether an ankle weight is light for most people like
  * this. It is not a strength test and gives no percentage of one's own maximum.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { massField } from '../body/fields.ts';
 
 const kneeExtensionNormCitations: readonly Citation<VariationSource>[] = [

@@ -4,8 +4,8 @@
  * Zero with the shank hanging, largest with the knee straight: a weight loads the end of the range.
  * A band anchored behind does the opposite. It is not the force in the knee joint.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
 import { addedField, distanceField, massField, sexField, statureField } from '../body/fields.ts';
 import { limbLiftCitations, limbLiftMoment } from './limb-lift.ts';
 

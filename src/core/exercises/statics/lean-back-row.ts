@@ -4,10 +4,10 @@
  * Measured in forty people at four angles from the vertical, feet under the anchor. Between angles the
  * table is read on a straight line; outside 30–75° nothing is returned. Older people were not in it.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { radians } from '../body/gravity.ts';
 import { interpolate } from '../body/interpolate.ts';
 

@@ -5,10 +5,10 @@
  * horizontal. Statics only: slow movement, rigid segments. It is the moment the muscles must answer,
  * not the force in a muscle or a joint. No measurement was found to compare.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { cuffAboveAnkleM, legShare } from '../body/body-lengths.ts';
 import { addedField, distanceField, massField, sexField, statureField } from '../body/fields.ts';
 import { gravity, radians } from '../body/gravity.ts';

@@ -2,8 +2,8 @@
  * Every measured share of body mass found for push-ups, rows and pull-ups, as published. Some are
  * peaks of a moving body and some are static holds: they are not the same quantity and are not mixed.
  */
-import type { Mark } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import type { Mark } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 
 export interface MeasuredShare {
   readonly variant: string;

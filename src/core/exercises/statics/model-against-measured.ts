@@ -2,10 +2,10 @@
  * The models beside every measurement found, for a clinician to open. A model without a measurement
  * is listed too and says so: an unvalidated figure must be seen to be one.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
-import type { Mark } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
+import type { Mark } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { statureField } from '../body/fields.ts';
 import { leanBackRowCitations, leanBackRowFit } from './lean-back-row.ts';
 import { type MeasuredShare, measuredShares } from './measured-shares.ts';

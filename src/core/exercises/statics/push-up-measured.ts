@@ -5,8 +5,8 @@
  * 30.48 and 60.96 cm. Between points the table is read on a straight line, which is our reading and
  * not the study's. It says nothing of older people or of hands above 60.96 cm.
  */
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { interpolate } from '../body/interpolate.ts';
 
 export const pushUpMeasuredCitations: readonly Citation<VariationSource>[] = [

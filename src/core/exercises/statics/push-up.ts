@@ -6,10 +6,10 @@
  * both sets over-predict women and the measurements found no difference by sex. Mean error against
  * the six measured variants is 3 points, largest 5.6. It does not hold for knees on the floor.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import { sexField, statureField } from '../body/fields.ts';
 import { degrees } from '../body/gravity.ts';
 import { kneePushUpShare, pushUpMeasuredCitations, pushUpMeasuredShare } from './push-up-measured.ts';

@@ -1,6 +1,6 @@
 /** Every calculation of the variation ladders, for the registry. */
-import type { AnyCalculation } from '../../calculations/calculation.ts';
-import { variationDoseRow } from '../../prescribing/variation/variation-dose-row.ts';
+import type { AnyCalculation } from '#core/calculations/calculation.ts';
+import { variationDoseRow } from '#core/prescribing/variation/variation-dose-row.ts';
 import { bodyCentreRow } from '../body/body-centre.ts';
 import { movedMassRow } from '../body/moved-mass.ts';
 import { bandCalibrationRow, bandForceRow, bandPointRow } from './band.ts';

@@ -7,8 +7,8 @@
  * heights are ranked by the measured ratios. The hip is taken 9 cm above the seat and the shank 18°
  * forward: assumptions.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, refuse } from '#core/outcome.ts';
 import { ankleHeightShare } from '../body/body-lengths.ts';
 import { massField, sexField, statureField } from '../body/fields.ts';
 import { degrees, gravity, radians } from '../body/gravity.ts';

@@ -6,8 +6,8 @@
  * the shoulders are taken 12 cm from the wall, an assumption, and the share is larger.
  */
 
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, refuse } from '#core/outcome.ts';
 import { bodyCentreShare } from '../body/body-centre.ts';
 import {
   armShare,

@@ -1,6 +1,6 @@
 /** What each published lean-mass formula gives to the row that offers them all. */
-import type { Citation } from '../../sources/citation.ts';
-import type { NutritionSource } from '../../sources/nutrition.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { NutritionSource } from '#core/sources/nutrition.ts';
 import type { Sex } from '../body-fields.ts';
 
 export interface LeanMassFormula {

@@ -3,8 +3,8 @@
  *
  * Preferred when the percentage was measured; it inherits the whole error of that measurement.
  */
-import type { Citation } from '../../sources/citation.ts';
-import type { NutritionSource } from '../../sources/nutrition.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { NutritionSource } from '#core/sources/nutrition.ts';
 
 export const fromBodyFatCitation: Citation<NutritionSource> = {
   source: 'body-composition-identity',

@@ -3,8 +3,8 @@
  *
  * The spread is disagreement between formulas, not the error of any one of them.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
 import { massKg, sex, statureCm } from '../body-fields.ts';
 import { leanMass, leanMassFormulas } from './lean-mass.ts';
 

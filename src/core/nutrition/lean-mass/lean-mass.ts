@@ -5,13 +5,13 @@
  * figure. A result outside what the formulas can know is refused rather than shown: body-mass index
  * outside the clinic's bounds, lean mass not under body mass, or an unbelievably small share of it.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import type { Field, InputOf } from '../../calculations/describe.ts';
-import { needed } from '../../calculations/needed-inputs.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import type { NutritionSource } from '../../sources/nutrition.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
+import { needed } from '#core/calculations/needed-inputs.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import type { NutritionSource } from '#core/sources/nutrition.ts';
 import { ageYears, massKg, type Sex, sex, statureCm } from '../body-fields.ts';
 import { bodyMassIndex } from '../body-mass-index.ts';
 import { nutritionDefaults, settingOf } from '../settings.ts';

@@ -1,8 +1,8 @@
 /** What each published equation of resting energy gives to the row that offers them all. */
 
-import type { Note } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { NutritionSource } from '../../sources/nutrition.ts';
+import type { Note } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { NutritionSource } from '#core/sources/nutrition.ts';
 import type { Sex } from '../body-fields.ts';
 
 export interface FromBody {

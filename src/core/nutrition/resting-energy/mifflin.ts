@@ -4,8 +4,8 @@
  * From 498 healthy people of 19 to 78 years (R² 0.71). The simple form is the default; a comparison
  * found it the most often within 10 % of a measurement. It does not see how muscular a person is.
  */
-import type { Citation } from '../../sources/citation.ts';
-import type { NutritionSource } from '../../sources/nutrition.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { NutritionSource } from '#core/sources/nutrition.ts';
 import type { Sex } from '../body-fields.ts';
 import { type BodyLine, type FromBody, onLine } from './formula.ts';
 

@@ -3,10 +3,10 @@
  *
  * An estimate for a group, wide for one person; it is never a diet. The default is the simple Mifflin form.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import type { Field, InputOf } from '../../calculations/describe.ts';
-import { needed } from '../../calculations/needed-inputs.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
+import { needed } from '#core/calculations/needed-inputs.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 import { ageYears, leanMassKg, massKg, sex, statureCm } from '../body-fields.ts';
 import { cunningham1980 } from './cunningham-1980.ts';
 import type { RestingEnergyFormula } from './formula.ts';

@@ -1,7 +1,7 @@
 /** What every prescription carries, whoever it is for: who decides, when to stop, and what nobody checked. */
 
-import type { Measurement } from '../../assessment/measurements/measurement.ts';
-import type { Screening } from '../../screening/screening.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Screening } from '#core/screening/screening.ts';
 import type { Dose } from '../dose.ts';
 import type { Caution } from './caution.ts';
 

@@ -1,6 +1,6 @@
 /** One caution per loaded joint: what a warning from that joint looks like. Common practice throughout. */
 
-import { type Joint, type JointName, jointNameOf } from '../../exercises/joints.ts';
+import { type Joint, type JointName, jointNameOf } from '#core/exercises/joints.ts';
 import type { Caution } from './caution.ts';
 
 interface Words {

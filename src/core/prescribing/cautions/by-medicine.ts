@@ -1,6 +1,6 @@
 /** Cautions by class of medicine. The classes are general knowledge, from memory, and never a reason to change a medicine. */
 
-import type { Screening } from '../../screening/screening.ts';
+import type { Screening } from '#core/screening/screening.ts';
 import type { Caution } from './caution.ts';
 
 interface MedicineWords {

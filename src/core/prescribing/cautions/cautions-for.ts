@@ -4,9 +4,9 @@
  * two cautions with one id are said once, and the first stands.
  */
 
-import type { Measurement } from '../../assessment/measurements/measurement.ts';
-import type { Joint } from '../../exercises/joints.ts';
-import type { Screening } from '../../screening/screening.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Screening } from '#core/screening/screening.ts';
 import type { Dose } from '../dose.ts';
 import { alwaysCautions, notChecked } from './always.ts';
 import { jointCautions } from './by-joint.ts';

@@ -1,7 +1,7 @@
 /** The caution each screening item brings when it was answered yes or not known. Own wording; the clinic approves it. */
 
-import { type ScreeningItemId, screeningItems } from '../../screening/items.ts';
-import type { Screening } from '../../screening/screening.ts';
+import { type ScreeningItemId, screeningItems } from '#core/screening/items.ts';
+import type { Screening } from '#core/screening/screening.ts';
 import type { Method } from '../methods.ts';
 import type { Caution } from './caution.ts';
 

@@ -1,6 +1,6 @@
 /** What a caution is known by; stored with a prescription, so an id never changes. */
-import type { JointName } from '../../exercises/joints.ts';
-import type { ScreeningItemId } from '../../screening/items.ts';
+import type { JointName } from '#core/exercises/joints.ts';
+import type { ScreeningItemId } from '#core/screening/items.ts';
 
 /** Carried by every prescription. */
 export const alwaysCautionIds = ['clinician-decides', 'stop-signs', 'same-day-signs'] as const;

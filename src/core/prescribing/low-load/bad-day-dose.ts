@@ -4,8 +4,8 @@
  * number is a clinic choice.
  */
 
-import type { Note } from '../../outcome.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import type { Note } from '#core/outcome.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { LowLoadDose } from '../dose.ts';
 
 /** The dose without the exercise and side it is for. */

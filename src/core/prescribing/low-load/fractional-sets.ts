@@ -2,8 +2,8 @@
  * Weekly sets of a muscle with indirect sets at half: the count that fitted best over 67 studies
  * (2,058 people), a preprint. A way of counting, not a target.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 
 const indirectSetWeight = 0.5;
 

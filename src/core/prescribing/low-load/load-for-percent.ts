@@ -3,9 +3,9 @@
  * really is after rounding. Arithmetic; how good the maximum is stands with the estimate.
  */
 
-import { availableField, loadField } from '../../assessment/strength/fields.ts';
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { availableField, loadField } from '#core/assessment/strength/fields.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 import { roundingCitations, roundLoad } from './load-rounding.ts';
 
 export interface LoadForPercent {

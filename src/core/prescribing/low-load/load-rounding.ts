@@ -4,12 +4,12 @@
  * tells by how much the load now differs, because with few dumbbells that can be a third.
  */
 
-import { availableField, loadField } from '../../assessment/strength/fields.ts';
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
-import { milligrams } from '../../units/units.ts';
+import { availableField, loadField } from '#core/assessment/strength/fields.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
+import { milligrams } from '#core/units/units.ts';
 
 export interface RoundedLoad {
   readonly loadKg: number;

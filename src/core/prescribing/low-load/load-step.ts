@@ -4,12 +4,12 @@
  * cuff: there judge the moment. Says nothing of whether the joint allows the step.
  */
 
-import { loadField } from '../../assessment/strength/fields.ts';
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
-import { milligrams } from '../../units/units.ts';
+import { loadField } from '#core/assessment/strength/fields.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
+import { milligrams } from '#core/units/units.ts';
 
 const smallestStepPercent = 2;
 export const largestStepPercent = 10;

@@ -4,12 +4,12 @@
  * computes; it has not asked the joint, and a clinician signs.
  */
 
-import { equationCitations } from '../../assessment/strength/equations/all.ts';
-import { accuracyCitations } from '../../assessment/strength/estimate-citations.ts';
-import { longSetReserve } from '../../assessment/strength/reserve-confidence.ts';
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
-import { checkSettings, defaultsOf, type SettingValues } from '../../sources/clinic-setting.ts';
+import { equationCitations } from '#core/assessment/strength/equations/all.ts';
+import { accuracyCitations } from '#core/assessment/strength/estimate-citations.ts';
+import { longSetReserve } from '#core/assessment/strength/reserve-confidence.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
+import { checkSettings, defaultsOf, type SettingValues } from '#core/sources/clinic-setting.ts';
 import type { LowLoadDose } from '../dose.ts';
 import type { WorkingLine } from '../working-line.ts';
 import { badDayDose, badDayWarnings, type LowLoadWork } from './bad-day-dose.ts';

@@ -4,13 +4,13 @@
  * goes by effort alone.
  */
 
-import { chooseEquation, type EquationChoice } from '../../assessment/strength/equation-choice.ts';
-import { equations, isInRange, outsideRange } from '../../assessment/strength/equations/all.ts';
-import type { EquationId } from '../../assessment/strength/equations/equation.ts';
-import { estimateNotMeasured, noEstimateFromLongSets } from '../../assessment/strength/low-load-tests.ts';
-import { oneRepMaxRange } from '../../assessment/strength/one-rep-max-range.ts';
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { chooseEquation, type EquationChoice } from '#core/assessment/strength/equation-choice.ts';
+import { equations, isInRange, outsideRange } from '#core/assessment/strength/equations/all.ts';
+import type { EquationId } from '#core/assessment/strength/equations/equation.ts';
+import { estimateNotMeasured, noEstimateFromLongSets } from '#core/assessment/strength/low-load-tests.ts';
+import { oneRepMaxRange } from '#core/assessment/strength/one-rep-max-range.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { shown, type WorkingLine } from '../working-line.ts';
 import type { LowLoadInput } from './low-load-input.ts';
 

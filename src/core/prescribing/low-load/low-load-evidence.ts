@@ -4,10 +4,10 @@
  * healthy adults, mostly young; none in painful joints.
  */
 
-import { reserveCitations } from '../../assessment/strength/reserve-confidence.ts';
-import type { Note } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
+import { reserveCitations } from '#core/assessment/strength/reserve-confidence.ts';
+import type { Note } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
 
 export const lowLoadCitations: readonly Citation<StrengthSource>[] = [
   {

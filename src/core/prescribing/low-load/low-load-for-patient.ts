@@ -1,6 +1,6 @@
 /** A low-load dose for this patient, from their own test and what they own. */
-import { limitsFor, loadsWithin } from '../../episode/limit-bounds.ts';
-import { answer, refuse } from '../../outcome.ts';
+import { limitsFor, loadsWithin } from '#core/episode/limit-bounds.ts';
+import { answer, refuse } from '#core/outcome.ts';
 import type { LowLoadDose } from '../dose.ts';
 import type { LowLoadRequest } from '../dose-request.ts';
 import { type DosedOutcome, newestTest, type PrescribingContext } from '../prescribing-context.ts';

@@ -5,9 +5,9 @@ import {
   equationField,
   loadField,
   repetitionsField,
-} from '../../assessment/strength/fields.ts';
-import type { Field, InputOf } from '../../calculations/describe.ts';
-import type { Refusal } from '../../outcome.ts';
+} from '#core/assessment/strength/fields.ts';
+import type { Field, InputOf } from '#core/calculations/describe.ts';
+import type { Refusal } from '#core/outcome.ts';
 
 const optionalWhole = <N extends string>(name: N, unit: string, min: number, max: number, about: string) =>
   ({ name, kind: 'integer', unit, min, max, optional: true, about }) as const satisfies Field;

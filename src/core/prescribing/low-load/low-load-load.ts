@@ -4,9 +4,9 @@
  * and never a heavier guess.
  */
 
-import { answer, type Note, type Outcome, refuse } from '../../outcome.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { milligrams } from '../../units/units.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { milligrams } from '#core/units/units.ts';
 import { shown, type WorkingLine } from '../working-line.ts';
 import { roundLoad } from './load-rounding.ts';
 import { nextOwnedLoad } from './load-step.ts';

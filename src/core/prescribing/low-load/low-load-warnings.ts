@@ -1,7 +1,7 @@
 /** What a clinician must see about a low-load dose before signing it. */
 
-import type { Note } from '../../outcome.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import type { Note } from '#core/outcome.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { RepetitionBand } from '../dose.ts';
 import { shown } from '../working-line.ts';
 import { repetitionsBeforeStep } from './double-progression.ts';

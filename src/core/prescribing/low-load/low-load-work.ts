@@ -1,5 +1,5 @@
 /** Sets, band, effort, rest and tempo of a low-load dose: the clinician's word, else the clinic's choice. */
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { WorkingLine } from '../working-line.ts';
 import type { LowLoadWork } from './bad-day-dose.ts';
 import type { LowLoadInput } from './low-load-input.ts';

@@ -3,9 +3,9 @@
  * 5 kg. A two-sided bar steps by twice its smallest plate. Below that load add repetitions instead.
  */
 
-import { loadField } from '../../assessment/strength/fields.ts';
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { loadField } from '#core/assessment/strength/fields.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 import { largestStepPercent, stepCitations } from './load-step.ts';
 
 export const smallestLoadForStep = (input: {

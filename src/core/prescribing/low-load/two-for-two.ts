@@ -3,8 +3,8 @@
  * sessions in a row. A missing count is not a good set: it holds. It says that strength allows a
  * step, never that the joint does; the engine decides that.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 
 const repetitionsOver = 2;
 const sessionsInRow = 2;

@@ -4,8 +4,8 @@
  * not a promise for one person; the three levels (under 5, 5–9, 10 and more) differed only as a
  * trend (P = .074).
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 
 const gainPercentPerSet = 0.37;
 const effectSizePerSet = 0.023;

@@ -1,5 +1,5 @@
 /** What trials and reviews say of occlusion work for sore joints, conflicts kept. Shown when a method is chosen; drives nothing. */
-import type { Citation } from '../../sources/citation.ts';
+import type { Citation } from '#core/sources/citation.ts';
 
 export interface EvidenceLine {
   readonly finding: string;

@@ -4,7 +4,7 @@
  * Closed until every condition is met; an elastic wrap at home stays closed unless the clinician
  * has opened it for that limb. Missing is not met.
  */
-import type { Refusal } from '../../outcome.ts';
+import type { Refusal } from '#core/outcome.ts';
 
 export interface HomeConditions {
   /** Sessions a clinician watched from start to release. */

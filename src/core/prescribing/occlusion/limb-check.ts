@@ -7,7 +7,7 @@
  * warning sign of the engine's table. An answer that is missing is never "as usual". It does not say that
  * a limb whose signs are all as usual is well.
  */
-import type { RedFlag } from '../../decision/facts/facts.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { OcclusionDose } from '../dose.ts';
 
 export const limbSigns = ['colour', 'feeling', 'pulse'] as const;

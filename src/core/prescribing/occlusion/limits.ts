@@ -5,8 +5,8 @@
  * restatements. None of these limits was tested against harm: they describe what was used in trials.
  */
 
-import type { Limb } from '../../exercises/joints.ts';
-import type { Citation } from '../../sources/citation.ts';
+import type { Limb } from '#core/exercises/joints.ts';
+import type { Citation } from '#core/sources/citation.ts';
 
 interface Limit<V> {
   readonly value: V;

@@ -6,12 +6,12 @@
  * time, arms and legs only. It is a proposal: a licensed clinician and local rules decide.
  */
 
-import type { Measurement } from '../../assessment/measurements/measurement.ts';
-import type { Limb, Side } from '../../exercises/joints.ts';
-import { answer, type Note, type Outcome, type Refusal, refuse } from '../../outcome.ts';
-import type { MethodOutcome } from '../../screening/screening.ts';
-import { defaultsOf, type SettingValues } from '../../sources/clinic-setting.ts';
-import type { Day } from '../../time/day.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Limb, Side } from '#core/exercises/joints.ts';
+import { answer, type Note, type Outcome, type Refusal, refuse } from '#core/outcome.ts';
+import type { MethodOutcome } from '#core/screening/screening.ts';
+import { defaultsOf, type SettingValues } from '#core/sources/clinic-setting.ts';
+import type { Day } from '#core/time/day.ts';
 import type { Cuff, OcclusionDose } from '../dose.ts';
 import { badDayOf } from './bad-day.ts';
 import { unmetHomeConditions } from './home-conditions.ts';

@@ -1,6 +1,6 @@
 /** An occlusion dose for this patient, from the measured pressure of the very limb. */
-import { homeConditionsOf } from '../../episode/home-eligibility.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
+import { homeConditionsOf } from '#core/episode/home-eligibility.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import type { OcclusionDose } from '../dose.ts';
 import type { OcclusionRequestInput } from '../dose-request.ts';
 import type { DosedOutcome, PrescribingContext } from '../prescribing-context.ts';

@@ -4,8 +4,8 @@
  * Without a known maximum a load can be dosed by effort alone, and that is said. The step rule is
  * one trial's: raise by the smallest possible load when the fourth set passes 15 repetitions.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome, refuse } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import { percentOfOneRepMax } from './limits.ts';
 import type { WorkingLine } from './occlusion-request.ts';
 

@@ -1,5 +1,5 @@
 /** What a clinician asks for when planning an occlusion exercise, before anything was checked. */
-import type { Limb, Side } from '../../exercises/joints.ts';
+import type { Limb, Side } from '#core/exercises/joints.ts';
 import type { OcclusionDose, Position } from '../dose.ts';
 import type { HomeConditions } from './home-conditions.ts';
 

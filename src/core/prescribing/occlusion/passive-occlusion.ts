@@ -4,8 +4,8 @@
  * From memory of the position stand's passive table; a maker advises against full occlusion. Every
  * passive target is for a clinician's review and is never prescribed for home here.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
 import { passivePercent } from './limits.ts';
 
 export const passiveOcclusion = calculation({

@@ -5,9 +5,9 @@
  * through the rests between sets; an intermittent one is down in them. For a set to failure, use
  * the repetitions that were done. Fitting and inflating before the first set is not counted.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import type { Limb } from '../../exercises/joints.ts';
-import { answer, type Note } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { Limb } from '#core/exercises/joints.ts';
+import { answer, type Note } from '#core/outcome.ts';
 import { exerciseCapSeconds, sessionCapSeconds, usualExerciseSeconds } from './limits.ts';
 
 export interface RestrictionInput {

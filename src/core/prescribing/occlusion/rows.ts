@@ -1,7 +1,7 @@
 /** The registry rows of occlusion work. */
-import type { AnyCalculation } from '../../calculations/calculation.ts';
-import { occlusionPointsA } from '../../screening/occlusion-points/points-a.ts';
-import { occlusionPointsB } from '../../screening/occlusion-points/points-b.ts';
+import type { AnyCalculation } from '#core/calculations/calculation.ts';
+import { occlusionPointsA } from '#core/screening/occlusion-points/points-a.ts';
+import { occlusionPointsB } from '#core/screening/occlusion-points/points-b.ts';
 import { occlusionLoad, occlusionLoadStep } from './occlusion-load.ts';
 import { passiveOcclusion } from './passive-occlusion.ts';
 import { elasticWrapLength } from './pressure/elastic-wrap.ts';

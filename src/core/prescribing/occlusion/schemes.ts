@@ -1,5 +1,5 @@
 /** Repetition schemes seen in trials, restated, or common in practice. Data only; the clinician picks. */
-import type { Citation } from '../../sources/citation.ts';
+import type { Citation } from '#core/sources/citation.ts';
 
 export interface OcclusionScheme {
   readonly id: string;

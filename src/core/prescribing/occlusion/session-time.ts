@@ -4,8 +4,8 @@
  * Under 20 min for a leg and under 15 min for an arm, the cap itself excluded. Another guide says
  * under 15 min for any continuous cuff. A person new to it is advised to one exercise, 7-10 min.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note } from '#core/outcome.ts';
 import { exerciseCapSeconds, reperfusionSeconds, sessionCapSeconds } from './limits.ts';
 
 const newPatientSeconds = { low: 420, high: 600 } as const;

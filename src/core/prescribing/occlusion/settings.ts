@@ -1,5 +1,5 @@
 /** What no source fixes in occlusion work. */
-import type { ClinicSetting } from '../../sources/clinic-setting.ts';
+import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
 
 export const occlusionSettings: readonly ClinicSetting[] = [
   {

@@ -1,5 +1,5 @@
 /** How often side effects were reported, as evidence to show. Different denominators: the figures do not add up or compare. */
-import type { Citation } from '../../sources/citation.ts';
+import type { Citation } from '#core/sources/citation.ts';
 
 export interface SideEffectReport {
   readonly id: string;

@@ -1,5 +1,5 @@
 /** Tempo, rest and time under restriction of a planned exercise, held against the scheme and the caps. */
-import { answer, type Note, type Outcome, type Refusal, refuse } from '../../outcome.ts';
+import { answer, type Note, type Outcome, type Refusal, refuse } from '#core/outcome.ts';
 import { exerciseCapSeconds, secondsPerRepetitionRange } from './limits.ts';
 import type { OcclusionRequest, WorkingLine } from './occlusion-request.ts';
 import { restrictionSeconds } from './restriction-time.ts';

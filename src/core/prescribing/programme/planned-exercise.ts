@@ -1,5 +1,5 @@
 /** What the planner needs of a prescribed exercise, taken from its version and the catalogue. */
-import { exerciseById } from '../../exercises/catalogue.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Dose } from '../dose.ts';
 import type { PlannedExercise } from './week-plan.ts';
 

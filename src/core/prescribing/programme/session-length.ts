@@ -2,7 +2,7 @@
  * How long one exercise takes at home, roughly: the sets by their tempo, the rests between, and the time
  * to change to the next exercise. An estimate for planning; nobody is held to it.
  */
-import { defaultsOf } from '../../sources/clinic-setting.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import type { Dose } from '../dose.ts';
 import { type ProgrammeSettingId, programmeSettings } from './settings.ts';
 

@@ -1,5 +1,5 @@
 /** What a clinic decides about the patient's day. No source fixes these. */
-import type { ClinicSetting } from '../../sources/clinic-setting.ts';
+import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
 
 export const programmeSettings = [
   {

@@ -6,8 +6,8 @@
  * free of it: the sign stands in every list of warning signs.
  */
 
-import type { PrescriptionVersion, SessionRecord } from '../../record/record.ts';
-import { addDays, type Day } from '../../time/day.ts';
+import type { PrescriptionVersion, SessionRecord } from '#core/record/record.ts';
+import { addDays, type Day } from '#core/time/day.ts';
 
 export const morningsAsked = 3;
 

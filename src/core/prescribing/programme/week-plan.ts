@@ -6,8 +6,8 @@
  * Cuffs: at most one exercise with a cuff on a limb in a session, and two to three days a week on a limb
  * (common practice, no source).
  */
-import type { Muscle } from '../../exercises/exercise.ts';
-import type { Limb, Side } from '../../exercises/joints.ts';
+import type { Muscle } from '#core/exercises/exercise.ts';
+import type { Limb, Side } from '#core/exercises/joints.ts';
 import type { Dose } from '../dose.ts';
 import { fractionalSets } from '../low-load/fractional-sets.ts';
 import type { ProgrammeItem, Weekday } from './planned-sessions.ts';

@@ -1,5 +1,5 @@
 /** What no source fixes about dosing a variation. Bounds come from the studies; the defaults are ours. */
-import type { ClinicSetting } from '../../sources/clinic-setting.ts';
+import type { ClinicSetting } from '#core/sources/clinic-setting.ts';
 
 export const variationSettings: readonly ClinicSetting[] = [
   {

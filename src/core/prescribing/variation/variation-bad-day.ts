@@ -3,13 +3,13 @@
  * the patient, otherwise fewer sets of the same rung. Either way only to the low end of the band and
  * further from failure. No study of bad-day sessions was found; every number is a clinic choice.
  */
-import { exerciseById } from '../../exercises/catalogue.ts';
-import type { Anthropometry } from '../../exercises/exercise.ts';
-import { addedDemands, type OnSide } from '../../exercises/ladder/added-demands.ts';
-import { stepBetween } from '../../exercises/ladder/ladder.ts';
-import { levelOf } from '../../exercises/ladder/level.ts';
-import { easierStart } from '../../exercises/ladder/start-level.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Anthropometry } from '#core/exercises/exercise.ts';
+import { addedDemands, type OnSide } from '#core/exercises/ladder/added-demands.ts';
+import { stepBetween } from '#core/exercises/ladder/ladder.ts';
+import { levelOf } from '#core/exercises/ladder/level.ts';
+import { easierStart } from '#core/exercises/ladder/start-level.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
 
 /** The easier rung must load no further joint and bring no caution the dose does not already carry. */

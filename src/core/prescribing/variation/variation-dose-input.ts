@@ -1,6 +1,6 @@
 /** What the dose of a variation is proposed from; a figure left out is the clinic's choice. */
-import type { Anthropometry, WorkedSide } from '../../exercises/exercise.ts';
-import type { TestedSet } from '../../exercises/ladder/start-level.ts';
+import type { Anthropometry, WorkedSide } from '#core/exercises/exercise.ts';
+import type { TestedSet } from '#core/exercises/ladder/start-level.ts';
 
 export interface VariationDoseInput {
   readonly person: Anthropometry;

@@ -1,10 +1,10 @@
 /** What a clinician must be told with a proposed variation: size of the next step, fit of the start, limits. */
-import { exerciseById } from '../../exercises/catalogue.ts';
-import type { Level } from '../../exercises/exercise.ts';
-import type { NeighbouringLevel } from '../../exercises/ladder/ladder.ts';
-import type { StartFit } from '../../exercises/ladder/start-level.ts';
-import type { Note } from '../../outcome.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import type { Level } from '#core/exercises/exercise.ts';
+import type { NeighbouringLevel } from '#core/exercises/ladder/ladder.ts';
+import type { StartFit } from '#core/exercises/ladder/start-level.ts';
+import type { Note } from '#core/outcome.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
 
 interface NoteContext {

@@ -1,12 +1,12 @@
 /** The proposal of a variation as a row of the registry, with the clinic's choices at their defaults. */
-import { calculation } from '../../calculations/calculation.ts';
-import type { NumberField } from '../../calculations/describe.ts';
-import { massField, sexField, statureField } from '../../exercises/body/fields.ts';
-import { segmentCitations } from '../../exercises/body/segments.ts';
-import { chairHeightCitations } from '../../exercises/statics/chair-height.ts';
-import { leanBackRowCitations } from '../../exercises/statics/lean-back-row.ts';
-import { pushUpMeasuredCitations } from '../../exercises/statics/push-up-measured.ts';
-import { defaultsOf } from '../../sources/clinic-setting.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import type { NumberField } from '#core/calculations/describe.ts';
+import { massField, sexField, statureField } from '#core/exercises/body/fields.ts';
+import { segmentCitations } from '#core/exercises/body/segments.ts';
+import { chairHeightCitations } from '#core/exercises/statics/chair-height.ts';
+import { leanBackRowCitations } from '#core/exercises/statics/lean-back-row.ts';
+import { pushUpMeasuredCitations } from '#core/exercises/statics/push-up-measured.ts';
+import { defaultsOf } from '#core/sources/clinic-setting.ts';
 import { variationSettings } from './settings.ts';
 import { proposeVariationDose, variationExerciseIds } from './variation-dose.ts';
 

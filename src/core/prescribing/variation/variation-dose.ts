@@ -3,14 +3,14 @@
  * tempo, with its working, its bad-day session and the size of the step that would come next. It
  * computes; it has not asked the joint, and a clinician signs.
  */
-import { exerciseById, exercises } from '../../exercises/catalogue.ts';
-import type { Exercise, Level, WorkedSide } from '../../exercises/exercise.ts';
-import type { OnSide } from '../../exercises/ladder/added-demands.ts';
-import { type NeighbouringLevel, nextLevel } from '../../exercises/ladder/ladder.ts';
-import { levelOf } from '../../exercises/ladder/level.ts';
-import { easierStart, type StartFit, startFit } from '../../exercises/ladder/start-level.ts';
-import { answer, type Note, type Outcome, type Refusal } from '../../outcome.ts';
-import { checkSettings, type SettingValues } from '../../sources/clinic-setting.ts';
+import { exerciseById, exercises } from '#core/exercises/catalogue.ts';
+import type { Exercise, Level, WorkedSide } from '#core/exercises/exercise.ts';
+import type { OnSide } from '#core/exercises/ladder/added-demands.ts';
+import { type NeighbouringLevel, nextLevel } from '#core/exercises/ladder/ladder.ts';
+import { levelOf } from '#core/exercises/ladder/level.ts';
+import { easierStart, type StartFit, startFit } from '#core/exercises/ladder/start-level.ts';
+import { answer, type Note, type Outcome, type Refusal } from '#core/outcome.ts';
+import { checkSettings, type SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
 import { variationSettings } from './settings.ts';
 import { variationBadDay } from './variation-bad-day.ts';

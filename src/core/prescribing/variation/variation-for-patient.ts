@@ -1,6 +1,6 @@
 /** A variation for this patient, placed on its ladder by their own body. */
-import type { Anthropometry } from '../../exercises/exercise.ts';
-import { answer, refuse } from '../../outcome.ts';
+import type { Anthropometry } from '#core/exercises/exercise.ts';
+import { answer, refuse } from '#core/outcome.ts';
 import type { VariationDose } from '../dose.ts';
 import type { VariationRequest } from '../dose-request.ts';
 import { type DosedOutcome, newestTest, type PrescribingContext } from '../prescribing-context.ts';

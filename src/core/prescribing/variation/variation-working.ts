@@ -1,9 +1,9 @@
 /** The working of a proposed variation, line by line, each with what stands behind it. */
-import type { Exercise, Level } from '../../exercises/exercise.ts';
-import type { NeighbouringLevel } from '../../exercises/ladder/ladder.ts';
-import type { StartFit } from '../../exercises/ladder/start-level.ts';
-import type { Setting } from '../../exercises/setting.ts';
-import type { VariationSource } from '../../sources/variation.ts';
+import type { Exercise, Level } from '#core/exercises/exercise.ts';
+import type { NeighbouringLevel } from '#core/exercises/ladder/ladder.ts';
+import type { StartFit } from '#core/exercises/ladder/start-level.ts';
+import type { Setting } from '#core/exercises/setting.ts';
+import type { VariationSource } from '#core/sources/variation.ts';
 import type { VariationDose } from '../dose.ts';
 import type { VariationDoseInput } from './variation-dose-input.ts';
 

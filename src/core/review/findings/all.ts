@@ -1,7 +1,7 @@
 /** Everything the series of a review is read for, in the order it stands on the page. */
 
-import type { PatientRecord } from '../../record/record.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
+import type { PatientRecord } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { ReviewSeries } from '../series.ts';
 import { associationFinding } from './association.ts';
 import { controlChartFinding } from './control-chart.ts';

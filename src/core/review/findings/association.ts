@@ -1,9 +1,9 @@
 /** Load of a day beside the pain of the next morning and the one after: how far they went together. */
 
-import { worked } from '../../calculations/working.ts';
-import type { PlannedSession } from '../../record/record.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { type LagRow, lagAssociationRow } from '../../statistics/lag-association.ts';
+import { worked } from '#core/calculations/working.ts';
+import type { PlannedSession } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { type LagRow, lagAssociationRow } from '#core/statistics/lag-association.ts';
 import { measureTitles } from '../load-of-session.ts';
 import { counted } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';

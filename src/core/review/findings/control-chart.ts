@@ -3,12 +3,12 @@
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
 
-import { type Working, worked } from '../../calculations/working.ts';
-import { engineSettingValues } from '../../decision/settings.ts';
-import type { Baseline } from '../../record/record.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { cusumChartRow } from '../../statistics/cusum-chart.ts';
-import { diaryFalseAlarmsRow } from '../../statistics/diary-false-alarms.ts';
+import { type Working, worked } from '#core/calculations/working.ts';
+import { engineSettingValues } from '#core/decision/settings.ts';
+import type { Baseline } from '#core/record/record.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { cusumChartRow } from '#core/statistics/cusum-chart.ts';
+import { diaryFalseAlarmsRow } from '#core/statistics/diary-false-alarms.ts';
 import { counted, dayInWords, figure, jointInWords } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { painMornings } from './daily.ts';

@@ -4,8 +4,8 @@
  * other silent day is unknown, and unknown is never no load.
  */
 
-import type { PlannedSession } from '../../record/record.ts';
-import { addDays, type Day } from '../../time/day.ts';
+import type { PlannedSession } from '#core/record/record.ts';
+import { addDays, type Day } from '#core/time/day.ts';
 import type { SessionLoad } from '../load-of-session.ts';
 import type { ReviewRow, ReviewSeries } from '../series.ts';
 

@@ -3,7 +3,7 @@
  * was worked out with and exactly what they were given, so that anybody can work it out again.
  * A description of what was logged; never a prediction, and nothing the engine reads.
  */
-import type { Working } from '../../calculations/working.ts';
+import type { Working } from '#core/calculations/working.ts';
 
 export interface Finding {
   readonly id: string;

@@ -1,9 +1,9 @@
 /** Morning pain under one version of a prescription beside the next: by how much the two overlap. */
 
-import { type Working, worked } from '../../calculations/working.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { nonoverlapAllPairsRow } from '../../statistics/nonoverlap-all-pairs.ts';
-import { type Day, daysBetween } from '../../time/day.ts';
+import { type Working, worked } from '#core/calculations/working.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { nonoverlapAllPairsRow } from '#core/statistics/nonoverlap-all-pairs.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 import { counted, dayInWords } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { reviewSettingOf } from '../settings.ts';

@@ -1,10 +1,10 @@
 /** Whether morning pain rose or fell over the time shown, and by how much a week. */
 
-import { worked } from '../../calculations/working.ts';
-import type { SettingValues } from '../../sources/clinic-setting.ts';
-import { mannKendallRow } from '../../statistics/mann-kendall.ts';
-import { senSlopeRow } from '../../statistics/sen-slope.ts';
-import { dayNumber } from '../../time/day.ts';
+import { worked } from '#core/calculations/working.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import { mannKendallRow } from '#core/statistics/mann-kendall.ts';
+import { senSlopeRow } from '#core/statistics/sen-slope.ts';
+import { dayNumber } from '#core/time/day.ts';
 import { counted, dayInWords, figure } from '../plain-words.ts';
 import type { ReviewSeries } from '../series.ts';
 import { reviewSettingOf } from '../settings.ts';

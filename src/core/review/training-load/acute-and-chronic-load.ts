@@ -5,11 +5,11 @@
  * by the other was shown to predict no better than dividing by chance. A rest day is 0; a day without a record
  * has no point, and the line goes on from the last known one.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { SeriesSource } from '../../sources/series.ts';
-import { daily } from '../../statistics/series-fields.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { SeriesSource } from '#core/sources/series.ts';
+import { daily } from '#core/statistics/series-fields.ts';
 
 const citations: readonly Citation<SeriesSource>[] = [
   { source: 'williams-2017', locator: 'weight 2/(N + 1), 7 and 28 days', mark: 'seen' },

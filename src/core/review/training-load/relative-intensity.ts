@@ -1,8 +1,8 @@
 /** Mean load of a repetition as a percentage of the maximum. Only as good as the maximum is. */
 
-import { loadField } from '../../assessment/strength/fields.ts';
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { loadField } from '#core/assessment/strength/fields.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 import { workedTable } from './volume-load.ts';
 
 export const relativeIntensity = (input: {

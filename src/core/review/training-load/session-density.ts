@@ -1,6 +1,6 @@
 /** Volume load per minute of session. Higher means more work in less time, not better work. */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
 import { workedTable } from './volume-load.ts';
 
 export const sessionDensity = (input: {

@@ -3,8 +3,8 @@
  * about half an hour afterwards; stable from one minute to 14 days. Not comparable between people.
  * Stays at the desk and drives no decision.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome } from '#core/outcome.ts';
 
 /** Words of the rating where the scale has one. */
 const exertionWords: Readonly<Record<number, string>> = {

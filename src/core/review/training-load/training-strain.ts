@@ -4,8 +4,8 @@
  * √(7/6) = 1.080, so both are given and the population one leads. Seven equal days have no
  * deviation and so no monotony. Stays at the desk and drives no decision.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note, type Outcome } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome } from '#core/outcome.ts';
 import { workedTable } from './volume-load.ts';
 
 export interface TrainingStrain {

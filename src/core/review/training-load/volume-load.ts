@@ -3,10 +3,10 @@
  * of work, blind to effort: 30 easy repetitions weigh as much as 30 to failure. One set whose count
  * or load is not known makes the sum unknown; it is never taken as zero.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Outcome } from '../../outcome.ts';
-import type { Citation } from '../../sources/citation.ts';
-import type { StrengthSource } from '../../sources/strength.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Outcome } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
 
 export interface VolumeLoad {
   /** Null when any set lacks its count or load. */

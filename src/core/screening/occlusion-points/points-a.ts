@@ -5,8 +5,8 @@
  * woman over 60 with a body-mass index over 30 passes 4 points, and such women are who the
  * knee-osteoarthritis trials took in. Holes in its bands are closed upward (a choice of this project).
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer, type Note } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note } from '#core/outcome.ts';
 import { diastolicBelowSystolic, diastolicField, systolicField } from '../blood-pressure-fields.ts';
 import { clearsNothing, flag } from './points-fields.ts';
 

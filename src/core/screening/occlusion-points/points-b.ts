@@ -2,8 +2,8 @@
  * Additive clot points before occlusion work, list B. The points were seen, the cut-offs were not:
  * so any point asks for a clinician's decision, and a total of nought clears nothing.
  */
-import { calculation } from '../../calculations/calculation.ts';
-import { answer } from '../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer } from '#core/outcome.ts';
 import { clearsNothing, flag } from './points-fields.ts';
 
 const listBConditions = {

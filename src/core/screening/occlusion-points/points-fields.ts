@@ -1,6 +1,6 @@
 /** What both point lists share: yes-or-no conditions, and the note that a low total clears nothing. */
-import type { FlagField } from '../../calculations/describe.ts';
-import type { Note } from '../../outcome.ts';
+import type { FlagField } from '#core/calculations/describe.ts';
+import type { Note } from '#core/outcome.ts';
 
 export const flag = <N extends string>(name: N, about: string) =>
   ({ name, kind: 'flag', about }) as const satisfies FlagField;

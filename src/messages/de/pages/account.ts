@@ -1,4 +1,4 @@
-import type { accountWords } from '../../en/pages/account.ts';
+import type { accountWords } from '#messages/en/pages/account.ts';
 
 /** Setting up a phone, its PIN, and who opened the record, in German. */
 export const accountGerman = {

@@ -1,4 +1,4 @@
-import type { beforeVisitWords } from '../../en/pages/before-visit.ts';
+import type { beforeVisitWords } from '#messages/en/pages/before-visit.ts';
 
 /** Questions before a visit, and what was agreed to, in German. */
 export const beforeVisitGerman = {

@@ -1,4 +1,4 @@
-import type { careWords } from '../../en/pages/care.ts';
+import type { careWords } from '#messages/en/pages/care.ts';
 
 /** Warning signs and what to do, in German. All of this is the clinic's to approve before use. */
 export const careGerman = {

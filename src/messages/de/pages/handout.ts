@@ -1,4 +1,4 @@
-import type { handoutWords } from '../../en/pages/handout.ts';
+import type { handoutWords } from '#messages/en/pages/handout.ts';
 
 /** The plan on one page, in German. */
 export const handoutGerman = {

@@ -1,4 +1,4 @@
-import type { historyWords } from '../../en/pages/history.ts';
+import type { historyWords } from '#messages/en/pages/history.ts';
 
 /** How it went so far, in German. */
 export const historyGerman = {

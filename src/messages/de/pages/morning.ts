@@ -1,4 +1,4 @@
-import type { morningWords } from '../../en/pages/morning.ts';
+import type { morningWords } from '#messages/en/pages/morning.ts';
 
 /** The next morning and two hours later, in German. */
 export const morningGerman = {

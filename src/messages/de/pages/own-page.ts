@@ -1,4 +1,4 @@
-import type { ownPageWords } from '../../en/pages/own-page.ts';
+import type { ownPageWords } from '#messages/en/pages/own-page.ts';
 
 /** A page open twice, weights and lengths of time, in German. */
 export const ownPageGerman = {

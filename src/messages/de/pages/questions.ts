@@ -1,4 +1,4 @@
-import type { questionWords } from '../../en/pages/questions.ts';
+import type { questionWords } from '#messages/en/pages/questions.ts';
 
 /** Questions before and after a session, in German. */
 export const questionGerman = {

@@ -1,4 +1,4 @@
-import type { savingWords } from '../../en/pages/saving.ts';
+import type { savingWords } from '#messages/en/pages/saving.ts';
 
 /** What is kept here and what has reached the clinic, in German. */
 export const savingGerman = {

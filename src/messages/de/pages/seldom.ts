@@ -1,4 +1,4 @@
-import type { seldomWords } from '../../en/pages/seldom.ts';
+import type { seldomWords } from '#messages/en/pages/seldom.ts';
 
 /** Answers typed by somebody else, language and units, in German. */
 export const seldomGerman = {

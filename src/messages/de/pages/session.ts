@@ -1,4 +1,4 @@
-import type { sessionWords } from '../../en/pages/session.ts';
+import type { sessionWords } from '#messages/en/pages/session.ts';
 
 /** Doing the exercises, in German. */
 export const sessionGerman = {

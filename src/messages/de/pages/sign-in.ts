@@ -1,4 +1,4 @@
-import type { signInWords } from '../../en/pages/sign-in.ts';
+import type { signInWords } from '#messages/en/pages/sign-in.ts';
 
 /** Signing in, in German. */
 export const signInGerman = {

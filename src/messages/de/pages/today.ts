@@ -1,4 +1,4 @@
-import type { todayWords } from '../../en/pages/today.ts';
+import type { todayWords } from '#messages/en/pages/today.ts';
 
 /** Today's page, in German. */
 export const todayGerman = {

@@ -1,4 +1,4 @@
-import type { writeWords } from '../../en/pages/write.ts';
+import type { writeWords } from '#messages/en/pages/write.ts';
 
 /** Writing to the clinic, in German. */
 export const writeGerman = {

@@ -1,7 +1,7 @@
 /** What a decision changes in a dose, one sentence an exercise. */
 
-import type { doseChanges as english } from '../../en/sentences/dose-changes.ts';
-import type { Same } from '../../sentence.ts';
+import type { doseChanges as english } from '#messages/en/sentences/dose-changes.ts';
+import type { Same } from '#messages/sentence.ts';
 
 export const doseChanges = {
   stop: '{exercise}: nicht mehr machen, bis wir mit Ihnen gesprochen haben.',

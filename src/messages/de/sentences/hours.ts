@@ -1,6 +1,6 @@
 /** The hours in which the clinic reads what is sent. */
-import type { hours as english } from '../../en/sentences/hours.ts';
-import type { Same } from '../../sentence.ts';
+import type { hours as english } from '#messages/en/sentences/hours.ts';
+import type { Same } from '#messages/sentence.ts';
 
 export const hours = {
   Mon: 'Montag',

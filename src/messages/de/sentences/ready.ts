@@ -1,7 +1,7 @@
 /** Sentences a clinician may start a message to a patient from. */
 
-import type { ready as english } from '../../en/sentences/ready.ts';
-import type { Same } from '../../sentence.ts';
+import type { ready as english } from '#messages/en/sentences/ready.ts';
+import type { Same } from '#messages/sentence.ts';
 
 export const ready = {
   stay: 'Bleiben Sie bei dem, was Sie jetzt tun. Ich habe Ihre Antworten angesehen.',

@@ -1,6 +1,6 @@
 /** Why the server did not do what a patient asked for. */
-import type { refusals as english } from '../../en/sentences/refusals.ts';
-import type { Same } from '../../sentence.ts';
+import type { refusals as english } from '#messages/en/sentences/refusals.ts';
+import type { Same } from '#messages/sentence.ts';
 
 export const refusals = {
   'code-not-open':

@@ -1,7 +1,7 @@
 /** The document for the time after care. */
 
-import type { selfManagement as english } from '../../en/sentences/self-management.ts';
-import type { Same } from '../../sentence.ts';
+import type { selfManagement as english } from '#messages/en/sentences/self-management.ts';
+import type { Same } from '#messages/sentence.ts';
 
 export const selfManagement = {
   telephone: 'Telefon {phone}',

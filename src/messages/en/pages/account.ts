@@ -2,7 +2,7 @@
  * Setting up a phone, its PIN, and who opened the record. Whoever shows these reads this file; today's page,
  * which a slow line has to carry, does without.
  */
-import { teach } from '../../taught.ts';
+import { teach } from '#messages/taught.ts';
 
 export const accountWords = {
   'join.title': 'Set up this phone',

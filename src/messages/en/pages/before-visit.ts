@@ -1,5 +1,5 @@
 /** Questions before a visit, and what a patient agrees to: for the pages that ask them, which read this file. */
-import { teach } from '../../taught.ts';
+import { teach } from '#messages/taught.ts';
 
 export const beforeVisitWords = {
   'visit.lead': 'Answer these at home, so that there is more time for you at the visit.',

@@ -1,5 +1,5 @@
 /** The plan on one page, to read or to print: for that page, which reads this file. */
-import { teach } from '../../taught.ts';
+import { teach } from '#messages/taught.ts';
 
 export const handoutWords = {
   'handout.title': 'My plan on one page',

@@ -1,5 +1,5 @@
 /** How it went so far: for that page, which reads this file. */
-import { teach } from '../../taught.ts';
+import { teach } from '#messages/taught.ts';
 
 export const historyWords = {
   'history.picture-title': 'Six weeks at a glance',

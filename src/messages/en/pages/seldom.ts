@@ -1,5 +1,5 @@
 /** Answers typed by somebody else; language, units, and how a clock says that it is over. */
-import { teach } from '../../taught.ts';
+import { teach } from '#messages/taught.ts';
 
 export const seldomWords = {
   'entered.title': 'Somebody else types the answers',

@@ -1,5 +1,5 @@
 /** Signing in: for the pages that ask for it, which read this file. */
-import { teach } from '../../taught.ts';
+import { teach } from '#messages/taught.ts';
 
 export const signInWords = {
   'sign-in.title': 'Sign in',

@@ -1,5 +1,5 @@
 /** Writing to the clinic: for that page, which reads this file. */
-import { teach } from '../../taught.ts';
+import { teach } from '#messages/taught.ts';
 
 export const writeWords = {
   'write.title': 'Write to your clinic',

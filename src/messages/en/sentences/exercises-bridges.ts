@@ -1,5 +1,5 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
-import type { ExerciseSentences } from '../../sentence.ts';
+import type { ExerciseSentences } from '#messages/sentence.ts';
 import { lieOnYourBack, lowerSlowly } from './exercise-steps.ts';
 
 const liftYourHipsIntoLine = 'Lift your hips until your body is in one line.';

@@ -1,5 +1,5 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
-import type { ExerciseSentences } from '../../sentence.ts';
+import type { ExerciseSentences } from '#messages/sentence.ts';
 import { holdForFiveSlowCounts, holdOnToAFirmSupport, letGo, lowerSlowly } from './exercise-steps.ts';
 
 const liftTheLegToTheHeight = 'Lift the leg to the height of the other knee.';

@@ -1,5 +1,5 @@
 import type { ExerciseId } from '#core/exercises/ids.ts';
-import type { ExerciseSentences } from '../../sentence.ts';
+import type { ExerciseSentences } from '#messages/sentence.ts';
 import {
   holdForFiveSlowCounts,
   holdForThreeSlowCounts,

@@ -2,11 +2,11 @@
 /** The second step of signing in: a one-time code, or one of the recovery codes. */
 import { type FormEvent, useState } from 'react';
 import '#messages/en/pages/sign-in.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import { t } from '#ui/language/words.ts';
-import { Button } from '../../design-system/button.tsx';
-import { ErrorSummary, type Problem } from '../../design-system/error-summary.tsx';
-import { PageHeading } from '../../design-system/page-heading.tsx';
-import { TextField } from '../../design-system/text-field.tsx';
 import { askSignIn, type CodeKind, codeProblem, problemAfter } from './sign-in.ts';
 
 const doors = { code: '/two-factor/verify-totp', recovery: '/two-factor/verify-backup-code' } as const;

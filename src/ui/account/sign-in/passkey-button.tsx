@@ -2,8 +2,8 @@
 /** Signs in with a passkey of this device, without an address or a passphrase. */
 import { useState } from 'react';
 import '#messages/en/pages/sign-in.ts';
+import { Button } from '#ui/design-system/button.tsx';
 import { t } from '#ui/language/words.ts';
-import { Button } from '../../design-system/button.tsx';
 import { answerWithPasskey } from './passkey-browser.ts';
 
 const post = async (path: string, body: unknown): Promise<Response | null> => {

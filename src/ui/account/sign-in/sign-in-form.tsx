@@ -2,11 +2,11 @@
 /** Email and passphrase; what was typed stays, the passphrase apart. */
 import { type FormEvent, type ReactNode, useState } from 'react';
 import '#messages/en/pages/sign-in.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
+import { PageHeading } from '#ui/design-system/page-heading.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import { t } from '#ui/language/words.ts';
-import { Button } from '../../design-system/button.tsx';
-import { ErrorSummary, type Problem } from '../../design-system/error-summary.tsx';
-import { PageHeading } from '../../design-system/page-heading.tsx';
-import { TextField } from '../../design-system/text-field.tsx';
 import { CodeForm } from './code-form.tsx';
 import { PasskeyButton } from './passkey-button.tsx';
 import { goOnSignedIn } from './saved-page.ts';

@@ -1,7 +1,7 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
 import '#messages/en/pages/sign-in.ts';
+import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { t } from '#ui/language/words.ts';
-import type { Problem } from '../../design-system/error-summary.tsx';
 
 /** What came back: no answer at all is status null. */
 export interface Reply {

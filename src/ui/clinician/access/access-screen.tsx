@@ -1,8 +1,9 @@
 /** Who may open a record, and the phones it is opened on: care team, invitations, openings from outside. */
+
+import { ActButton } from '#ui/account/act-button.tsx';
+import { systemMoment } from '#ui/account/system-moment.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
-import { ActButton } from '../../account/act-button.tsx';
-import { systemMoment } from '../../account/system-moment.ts';
 import { InvitationPanel, type InvitationPanelProps } from './invitation-panel.tsx';
 import { TeamForm, type TeamFormProps } from './team-form.tsx';
 

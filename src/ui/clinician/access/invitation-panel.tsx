@@ -4,11 +4,11 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { accountGerman } from '#messages/de/pages/account.ts';
 import { accountWords } from '#messages/en/pages/account.ts';
+import { Asked } from '#ui/account/asked.tsx';
+import { change } from '#ui/account/call.ts';
+import { QrCode } from '#ui/account/qr-code.tsx';
+import { useAsking } from '#ui/account/use-asking.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import { Asked } from '../../account/asked.tsx';
-import { change } from '../../account/call.ts';
-import { QrCode } from '../../account/qr-code.tsx';
-import { useAsking } from '../../account/use-asking.ts';
 
 interface Made {
   readonly code: string;

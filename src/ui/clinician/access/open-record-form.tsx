@@ -1,11 +1,11 @@
 'use client';
 /** Opens a record kept to another care team, with a reason in writing. */
 import { type FormEvent, useState } from 'react';
+import { Asked } from '#ui/account/asked.tsx';
+import { change } from '#ui/account/call.ts';
+import { useAsking } from '#ui/account/use-asking.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
-import { Asked } from '../../account/asked.tsx';
-import { change } from '../../account/call.ts';
-import { useAsking } from '../../account/use-asking.ts';
 
 export const OpenRecordForm = ({ patientId }: { readonly patientId: string }) => {
   const asking = useAsking('reason');

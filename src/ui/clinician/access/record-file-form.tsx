@@ -2,12 +2,12 @@
 /** Makes the record's file for somebody the patient has named, and saves it in the browser. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { Asked } from '#ui/account/asked.tsx';
+import { change } from '#ui/account/call.ts';
+import { useAsking } from '#ui/account/use-asking.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import { Asked } from '../../account/asked.tsx';
-import { change } from '../../account/call.ts';
-import { useAsking } from '../../account/use-asking.ts';
 
 const saveAs = (name: string, text: string): void => {
   const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));

@@ -2,11 +2,11 @@
 /** Adds a colleague to a patient's care team. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
+import { Asked } from '#ui/account/asked.tsx';
+import { change } from '#ui/account/call.ts';
+import { useAsking } from '#ui/account/use-asking.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
-import { Asked } from '../../account/asked.tsx';
-import { change } from '../../account/call.ts';
-import { useAsking } from '../../account/use-asking.ts';
 
 export interface TeamFormProps {
   readonly patientId: string;

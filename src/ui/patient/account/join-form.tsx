@@ -7,9 +7,9 @@ import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import '#messages/en/pages/account.ts';
+import { postForm } from '#ui/account/call.ts';
+import { useAsking } from '#ui/account/use-asking.ts';
 import { t } from '#ui/language/words.ts';
-import { postForm } from '../../account/call.ts';
-import { useAsking } from '../../account/use-asking.ts';
 
 const CodeStep = ({ onEnrolled }: { readonly onEnrolled: () => void }) => {
   const asking = useAsking('code');

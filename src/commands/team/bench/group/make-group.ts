@@ -7,6 +7,8 @@ import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { setImmediate as turn } from 'node:timers/promises';
+import { inRoot } from '#commands/paths.mjs';
+import { say } from '#commands/say.mjs';
 import type { Access } from '#data/access.ts';
 import { migrateStore } from '#data/database/migrate.ts';
 import type { Store } from '#data/database/store.ts';
@@ -14,8 +16,6 @@ import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { openStore } from '#data/open-store.ts';
 import { foundClinic } from '#data/patients/people.ts';
 import { type Seeded, seeded } from '#simulation/raises/seeded.ts';
-import { inRoot } from '../../../paths.mjs';
-import { say } from '../../../say.mjs';
 import { writeDecisions } from './decided-rows.ts';
 import { logTables, writeRound } from './logged-rows.ts';
 import { clinicId, dayOf, type GroupPlan, groupSeed, now, patientId, zone } from './plan.ts';
@@ -23,7 +23,7 @@ import type { Client } from './raw-rows.ts';
 import { writeRowsInForce } from './rows-in-force.ts';
 
 const migrations = inRoot('drizzle');
-const groupSources = inRoot('src', 'commands', 'bench', 'group');
+const groupSources = inRoot('src', 'commands', 'team', 'bench', 'group');
 const patientsPerTransaction = 25;
 
 export const accessTo = (store: Store, at = now): Access => ({

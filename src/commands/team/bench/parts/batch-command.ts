@@ -1,8 +1,8 @@
 /** Lines a second through the calculation desk as a process of its own, every calculation in turn. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { inRoot, root } from '#commands/paths.mjs';
 import { registry } from '#core/calculations/registry.ts';
-import { inRoot, root } from '../../../paths.mjs';
 import { type Measured, type Part, rounded } from '../part.ts';
 
 const lines = 200_000;

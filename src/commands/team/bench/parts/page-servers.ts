@@ -5,12 +5,12 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import path from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
-import { build } from '../../../build.mjs';
-import { readEnvironment } from '../../../environment.mjs';
-import { inRoot, root } from '../../../paths.mjs';
-import { CannotGoOn, say } from '../../../say.mjs';
-import { addressOf, startServer, untilReady } from '../../../server-process.mjs';
-import { quietEnvironment } from '../../../setup.mjs';
+import { build } from '#commands/build.mjs';
+import { readEnvironment } from '#commands/environment.mjs';
+import { inRoot, root } from '#commands/paths.mjs';
+import { CannotGoOn, say } from '#commands/say.mjs';
+import { addressOf, startServer, untilReady } from '#commands/server-process.mjs';
+import { quietEnvironment } from '#commands/setup.mjs';
 import { benchFolder } from '../group/make-group.ts';
 
 export interface Pages {

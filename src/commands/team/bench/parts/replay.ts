@@ -1,12 +1,12 @@
 /** The engine over every stored session against reading them. */
 
+import { say } from '#commands/say.mjs';
 import { evaluate } from '#core/decision/scope.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import { addDays, daysBetween } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { openStore } from '#data/open-store.ts';
 import { recordOf } from '#data/patients/record.ts';
-import { say } from '../../../say.mjs';
 import { accessTo, groupFile } from '../group/make-group.ts';
 import { dayOf, type GroupPlan, intake, now, patientId } from '../group/plan.ts';
 import { leastPairs, pairedOf } from '../pairs.ts';

@@ -6,7 +6,7 @@ import {
   chromium,
   type Page,
 } from 'playwright-core';
-import { browserArguments, installedBrowser, noBrowserAdvice } from '../../../browser.mjs';
+import { browserArguments, installedBrowser, noBrowserAdvice } from '#commands/browser.mjs';
 import type { Measured } from '../part.ts';
 
 export const timesSlower = 4;

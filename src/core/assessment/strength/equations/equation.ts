@@ -1,6 +1,6 @@
 /** The shape every published repetition equation is written in. */
-import type { Citation } from '../../../sources/citation.ts';
-import type { StrengthSource } from '../../../sources/strength.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import type { StrengthSource } from '#core/sources/strength.ts';
 
 export type EquationId =
   | 'epley'

@@ -1,11 +1,11 @@
 /** The cuff of a dose: a pressure from a measurement of this limb, or a wrap with a tightness and no pressure. */
 
-import type { Measurement } from '../../../assessment/measurements/measurement.ts';
-import type { Limb, Side } from '../../../exercises/joints.ts';
-import { answer, type Note, type Outcome, refuse } from '../../../outcome.ts';
-import type { SettingValues } from '../../../sources/clinic-setting.ts';
-import type { Day } from '../../../time/day.ts';
-import type { Cuff } from '../../dose.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Limb, Side } from '#core/exercises/joints.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
+import type { Cuff } from '#core/prescribing/dose.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
+import type { Day } from '#core/time/day.ts';
 import { percentOfOcclusionPressure } from '../limits.ts';
 import type { CuffRequest, WorkingLine } from '../occlusion-request.ts';
 import { checkTightness } from './elastic-wrap.ts';

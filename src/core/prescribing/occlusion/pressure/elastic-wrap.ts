@@ -6,8 +6,8 @@
  * feeling varied by about a fifth to a quarter between days, arms often above occlusion. So nothing
  * here converts a tightness into mmHg or into a share of occlusion pressure.
  */
-import { calculation } from '../../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 
 const wrapTightness = { warnFrom: 8, reject: 10 } as const;
 

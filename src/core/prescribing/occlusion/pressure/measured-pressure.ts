@@ -6,13 +6,13 @@
  * choice of this project: it gives the lower dose). An estimate never stands in for a measurement.
  */
 
-import type { Measurement } from '../../../assessment/measurements/measurement.ts';
-import type { Limb, Side } from '../../../exercises/joints.ts';
-import { answer, type Note, type Outcome, type RefusalCode } from '../../../outcome.ts';
-import type { Citation } from '../../../sources/citation.ts';
-import { defaultsOf, type SettingValues } from '../../../sources/clinic-setting.ts';
-import { type Day, daysBetween } from '../../../time/day.ts';
-import type { Position } from '../../dose.ts';
+import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import type { Limb, Side } from '#core/exercises/joints.ts';
+import { answer, type Note, type Outcome, type RefusalCode } from '#core/outcome.ts';
+import type { Position } from '#core/prescribing/dose.ts';
+import type { Citation } from '#core/sources/citation.ts';
+import { defaultsOf, type SettingValues } from '#core/sources/clinic-setting.ts';
+import { type Day, daysBetween } from '#core/time/day.ts';
 import { occlusionSettings } from '../settings.ts';
 
 /** What a pressure belongs to, and who says so. */

@@ -4,13 +4,13 @@
  * Kept to show how far formulas lie apart, and so that a clinic can check them against the paper.
  * A later study holds that a 5 cm leg cuff cannot be estimated with precision. Not for dosing.
  */
-import { calculation } from '../../../calculations/calculation.ts';
-import { answer, type Note, type Outcome, refuse } from '../../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import {
   diastolicBelowSystolic,
   diastolicField,
   systolicField,
-} from '../../../screening/blood-pressure-fields.ts';
+} from '#core/screening/blood-pressure-fields.ts';
 
 const narrowCuffCoefficients = {
   arm: { systolic: 0.514, diastolic: 0.339, circumference: 1.461, constant: 17.236 },

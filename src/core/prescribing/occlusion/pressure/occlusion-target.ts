@@ -5,8 +5,8 @@
  * at 60 and 80 % cut flow alike. Outside 40-80 % the row answers with a warning; at full occlusion
  * and above it refuses, because resistance work with no arterial flow is not what any source describes.
  */
-import { calculation } from '../../../calculations/calculation.ts';
-import { answer, type Note, refuse } from '../../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { answer, type Note, refuse } from '#core/outcome.ts';
 import { percentOfOcclusionPressure } from '../limits.ts';
 
 /** Whole mmHg, never rounded up past the upper bound of the allowed share. */

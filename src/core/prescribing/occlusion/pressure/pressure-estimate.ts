@@ -1,18 +1,17 @@
 /**
  * Estimates of limb occlusion pressure. An estimate, never a measurement, and no dose is taken from it.
- *
  * For one person the published formulas spread from about 130 to about 290 mmHg depending on cuff
  * width, so each row is refused outside its own cuff and limb. Only the 18 cm thigh regression was
  * seen with its coefficients and its error; the other two give no error and say so.
  */
-import { calculation } from '../../../calculations/calculation.ts';
-import { needed } from '../../../calculations/needed-inputs.ts';
-import { answer, type Note, type Outcome, refuse } from '../../../outcome.ts';
+import { calculation } from '#core/calculations/calculation.ts';
+import { needed } from '#core/calculations/needed-inputs.ts';
+import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import {
   diastolicBelowSystolic,
   diastolicField,
   systolicField,
-} from '../../../screening/blood-pressure-fields.ts';
+} from '#core/screening/blood-pressure-fields.ts';
 
 const estimateEquations = ['graham', 'thigh-18cm', 'tissue-padding'] as const;
 

@@ -1,8 +1,8 @@
 /** What each kind of mark in the picture stands for. */
 import { decisions } from '#core/decision/answers.ts';
 import type { ReviewChart } from '#core/review/review-chart.ts';
+import { decisionStatus } from '#ui/clinician/words.ts';
 import { Mark } from '#ui/design-system/mark.tsx';
-import { decisionStatus } from '../../words.ts';
 
 export const ChartLegend = ({ chart }: { readonly chart: ReviewChart }) => (
   <p className="chart-key">

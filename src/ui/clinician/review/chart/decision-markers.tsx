@@ -3,8 +3,8 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { dayInWords } from '#core/review/plain-words.ts';
 import type { DecisionMarker, ReviewChart } from '#core/review/review-chart.ts';
+import { decisionStatus } from '#ui/clinician/words.ts';
 import { shapes } from '#ui/design-system/mark.tsx';
-import { decisionStatus } from '../../words.ts';
 import { markersWithRoom, type Scale } from './chart-scale.ts';
 
 const glyph = 18;

@@ -2,9 +2,9 @@
 import { jointText } from '#ui/language/joint-text.ts';
 /** After the last set: joint pain, muscle burn and the cuff are asked apart. */
 import { t, type WordKey } from '#ui/language/words.ts';
-import { QuestionPage } from '../../questions/question-page.tsx';
-import { ScoreQuestion } from '../../questions/score-question.tsx';
-import { YesNoQuestion } from '../../questions/yes-no-question.tsx';
+import { QuestionPage } from '#ui/patient/questions/question-page.tsx';
+import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
+import { YesNoQuestion } from '#ui/patient/questions/yes-no-question.tsx';
 import { JointScorePage } from './before-pages.tsx';
 import type { PageProps } from './page-props.ts';
 

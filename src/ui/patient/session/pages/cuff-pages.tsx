@@ -7,7 +7,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { clockText, lengthText, timeText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { useBuzz, useNow } from '../../phone/use-now.ts';
+import { useBuzz, useNow } from '#ui/patient/phone/use-now.ts';
 import type { ItemDraft } from '../draft.ts';
 import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';

@@ -13,7 +13,7 @@ import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
 import { numberText } from '#ui/language/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/language/weight-text.ts';
 import { t, translate } from '#ui/language/words.ts';
-import { HowTo } from '../../figures/how-to.tsx';
+import { HowTo } from '#ui/patient/figures/how-to.tsx';
 import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import { asksLoad } from '../steps.ts';

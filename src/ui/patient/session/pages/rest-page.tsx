@@ -5,7 +5,7 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
 import { t, translate, type WordKey } from '#ui/language/words.ts';
-import { useBuzz, useNow } from '../../phone/use-now.ts';
+import { useBuzz, useNow } from '#ui/patient/phone/use-now.ts';
 import { type Score, setOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';

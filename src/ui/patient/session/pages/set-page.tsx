@@ -7,7 +7,7 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { t, translate } from '#ui/language/words.ts';
-import { HowTo } from '../../figures/how-to.tsx';
+import { HowTo } from '#ui/patient/figures/how-to.tsx';
 import { Counter } from '../counter.tsx';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
