@@ -32,5 +32,10 @@ const keyedOf = ({ exercises, ...areas }: Language['sentences']): readonly [stri
   ...Object.entries(areas).map(([area, all]): [string, readonly Keyed[]] => [area, Object.entries(all)]),
 ];
 
-export const sentenceRows = ({ sentences }: Language): readonly SentenceRow[] =>
-  keyedOf(sentences).flatMap(([area, all]) => all.flatMap((one) => rowsOfSentence(area, one)));
+const areasOf = ({ sentences, pages }: Language) => [
+  ...keyedOf(sentences),
+  ['pages', Object.entries(pages)] as const,
+];
+
+export const sentenceRows = (language: Language): readonly SentenceRow[] =>
+  areasOf(language).flatMap(([area, all]) => all.flatMap((one) => rowsOfSentence(area, one)));

@@ -1,7 +1,7 @@
 /** The patient's pages beside the session, in German: with reasons, a question answered, and refusals; accessible. */
 import { expect, type Page, test } from '@playwright/test';
 import { phoneOf } from '#commands/team/phone-sequences/sequence.ts';
-import { german } from '#ui/language/bridge/german.ts';
+import { pages as german } from '#messages/de/pages.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
 import { expectAccessible, watched } from './support.ts';
@@ -33,7 +33,7 @@ test('in German: reasons of decisions, the handout, a question before a visit an
   await look(page, 'a question before a visit');
   await page.goto('/account');
   await page.getByRole('button', { name: german['account.change'] }).click();
-  await expect(page.locator('.error-summary')).toContainText(german['sign-in.no-passphrase']);
+  await expect(page.locator('.error-summary')).toContainText(german['account.no-passphrase']);
   await look(page, 'the own sign-in with what is wrong');
   await expect(page).toHaveTitle(new RegExp(german['frame.account']));
   expect(troubles).toEqual([]);

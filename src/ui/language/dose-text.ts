@@ -1,15 +1,19 @@
 /** A dose in plain words: the main figure, then what goes with it. */
 import type { Dose } from '#core/prescribing/dose.ts';
-import { t } from '#ui/language/words.ts';
+import { words } from '#messages/en/pages/dose.ts';
+import { addEnglish, t } from '#ui/language/words.ts';
 import { weightText } from './weight-text.ts';
+
+// In another language they come with the pages that show a dose.
+addEnglish(words);
 
 /** "3 sets of 10 to 15", "4 sets: 30, 15, 15, 15". */
 export const doseTitle = (dose: Dose): string => {
   const { sets } = dose;
   if (dose.method === 'occlusion') return t('dose.scheme', { sets, scheme: dose.scheme.join(', ') });
   const { low, high } = dose.repetitions;
-  if (low === high) return t(sets === 1 ? 'dose.set-one-same' : 'dose.sets-same', { sets, low });
-  return t(sets === 1 ? 'dose.set-one' : 'dose.sets', { sets, low, high });
+  if (low === high) return t('dose.sets-same', { sets, low });
+  return t('dose.sets', { sets, low, high });
 };
 
 export const loadText = (dose: Dose): string => {

@@ -17,11 +17,14 @@ type PatientPage =
   | '/before-visit/agreements'
   | '/write';
 
-export interface PatientFrameProps {
-  readonly current: PatientPage;
+export interface OwnPageProps {
   readonly place?: string;
   readonly chosen: Chosen;
   readonly children: ReactNode;
+}
+
+export interface PatientFrameProps extends OwnPageProps {
+  readonly current: PatientPage;
 }
 
 const daily = [
@@ -37,7 +40,7 @@ const seldom = {
   ],
   '/before-visit': [
     { href: '/before-visit', text: 'visit.title' },
-    { href: '/before-visit/agreements', text: 'agree.title' },
+    { href: '/before-visit/agreements', text: 'consent.title' },
   ],
 } as const;
 

@@ -6,7 +6,7 @@ import type { DocumentFacts, DocumentItem } from '#core/episode/documents/docume
 import type { CareDocument } from '#core/episode/documents/document-words.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { alwaysCautions } from '#core/prescribing/cautions/always.ts';
-import { careGerman } from '#messages/de/pages/care.ts';
+import { words as germanSigns } from '#messages/de/pages/warning-signs.ts';
 import { summaryInWords } from '#ui/clinician/documents/document-in-words.ts';
 import { translateToGerman } from '#ui/language/bridge/german.ts';
 import { summarySentences } from '#ui/language/bridge/sentences/self-management.ts';
@@ -143,7 +143,7 @@ describe('the sheet after care in German', () => {
       'Hören Sie auf und rufen Sie die Praxis an: 0711 55',
     ]);
     expect(signs.flatMap(({ lines }) => lines)).toEqual(
-      redFlags.map((flag) => `${careGerman[`flag.${flag}`]}.`),
+      redFlags.map((flag) => `${germanSigns[`flag.${flag}`]}.`),
     );
   });
 

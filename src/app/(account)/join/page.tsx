@@ -1,15 +1,14 @@
 import { phoneHere } from '#server/sign-in/phone-here.ts';
+import { EnrolFrame } from '#ui/patient/account/enrol-frame.tsx';
 import { JoinForm } from '#ui/patient/account/join-form.tsx';
-import { PublicFrame } from '#ui/patient/public-frame.tsx';
-import '#messages/en/pages/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 
 export const generateMetadata = titled('join.title');
 
 const JoinPage = async () => (
-  <PublicFrame chosen={await chosenOnPhone()}>
+  <EnrolFrame chosen={await chosenOnPhone()}>
     <JoinForm startsAtPin={(await phoneHere()) === 'choose-pin'} />
-  </PublicFrame>
+  </EnrolFrame>
 );
 
 export default JoinPage;

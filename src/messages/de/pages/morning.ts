@@ -1,24 +1,25 @@
-import type { morningWords } from '#messages/en/pages/morning.ts';
+import type { words as english } from '#messages/en/pages/morning.ts';
+import type { Same } from '#messages/sentence.ts';
 
 /** The next morning and two hours later, in German. */
-export const morningGerman = {
+export const words = {
   'morning.caption': 'Morgenfragen',
-  'morning.late': 'Sie antworten für {day}. Ihre Praxis sieht, dass es später kam.',
+  'morning.late': 'Sie antworten für {date}. Ihre Praxis sieht, dass es später kam.',
   'morning.urine': 'Ist Ihr Urin dunkelbraun, oder schmerzen die Muskeln viel stärker als sonst?',
   'morning.urine-hint': 'Das fragen wir an drei Morgen nach etwas Neuem oder Schwererem.',
-  'morning.pain': 'Wie stark ist der Schmerz heute Morgen: {joint}?',
+  'morning.pain': 'Wie stark ist der Schmerz heute Morgen: {joint:label}?',
   'morning.usual-title': 'Und sonst, heute Morgen?',
   'morning.usual-hint': 'Stimmt das alles?',
-  'morning.usual-stiff-0': 'Nicht steif: {joint}.',
-  'morning.usual-stiff': '{minutes} Minuten steif, wie zuletzt: {joint}.',
-  'morning.usual-swelling-none': 'Nicht geschwollen: {joint}.',
-  'morning.usual-swelling-slight': 'Ein wenig geschwollen, wie zuletzt: {joint}.',
+  'morning.usual-stiff-0': 'Nicht steif: {joint:label}.',
+  'morning.usual-stiff': '{minutes} Minuten steif, wie zuletzt: {joint:label}.',
+  'morning.usual-swelling-none': 'Nicht geschwollen: {joint:label}.',
+  'morning.usual-swelling-slight': 'Ein wenig geschwollen, wie zuletzt: {joint:label}.',
   'morning.usual-flare': 'Es ist kein Schub.',
   'morning.usual-relief': 'Sie haben nichts zusätzlich gegen Schmerzen genommen.',
   'morning.usual-flags': 'Sie haben nichts hiervon:',
   'morning.usual-yes': 'Ja, das stimmt alles',
   'morning.usual-no': 'Nein, oder ich bin nicht sicher',
-  'morning.stiffness': 'Wie lange war es heute Morgen steif: {joint}?',
+  'morning.stiffness': 'Wie lange war es heute Morgen steif: {joint:label}?',
   'morning.stiffness-hint': 'Vom Aufstehen, bis es so gut ging, wie es heute geht.',
   'morning.stiff-0': 'Nicht steif',
   'morning.stiff-5': '5 Minuten',
@@ -31,17 +32,17 @@ export const morningGerman = {
   'morning.stiff-number': 'Geben Sie ganze Minuten von 0 bis 1440 ein.',
   'morning.stiff-missing': 'Geben Sie ein, wie viele Minuten es steif war.',
   'morning.stiff-minutes': '{minutes} Minuten',
-  'morning.swelling': 'Ist es heute Morgen geschwollen: {joint}?',
+  'morning.swelling': 'Ist es heute Morgen geschwollen: {joint:label}?',
   'morning.swelling-none': 'Nicht geschwollen',
   'morning.swelling-slight': 'Ein wenig. Ich sehe oder fühle es gerade',
   'morning.swelling-clear': 'Deutlich. Andere würden es sehen',
   'morning.swelling-severe': 'Sehr geschwollen und gespannt',
-  'morning.flare': 'Ist das ein Schub: {joint}?',
+  'morning.flare': 'Ist das ein Schub: {joint:label}?',
   'morning.flare-hint': 'Deutlich schlechter als an gewöhnlichen Tagen, und es bleibt so.',
   'morning.relief': 'Haben Sie seit gestern zusätzlich etwas gegen Schmerzen genommen?',
   'morning.done': 'Danke. Ihre Morgenfragen sind beantwortet.',
   'morning.done-next': 'Der Plan für das nächste Training richtet sich auch danach.',
   'two-hours.caption': 'Zwei Stunden danach',
-  'two-hours.pain': 'Wie stark ist der Schmerz jetzt: {joint}?',
+  'two-hours.pain': 'Wie stark ist der Schmerz jetzt: {joint:label}?',
   'two-hours.done': 'Danke. Das war alles.',
-} as const satisfies Readonly<Record<keyof typeof morningWords, string>>;
+} as const satisfies Same<typeof english>;

@@ -1,21 +1,8 @@
-import type { questionWords } from '#messages/en/pages/questions.ts';
+import type { words as english } from '#messages/en/pages/questions.ts';
+import type { Same } from '#messages/sentence.ts';
 
-/** Questions before and after a session, in German. */
-export const questionGerman = {
-  'ask.continue': 'Weiter',
-  'ask.back': 'Zurück',
-  'ask.skip': 'Diese Frage überspringen',
-  'ask.unknown': 'Weiß ich nicht',
-  'ask.yes': 'Ja',
-  'ask.no': 'Nein',
-  'ask.not-answered': 'nicht beantwortet',
-  'ask.change': 'Ändern',
-  'ask.choose-number': 'Wählen Sie eine Zahl oder „Weiß ich nicht“.',
-  'ask.choose-one': 'Wählen Sie eine Antwort oder überspringen Sie die Frage.',
-  'ask.choose-must': 'Wählen Sie eine Antwort.',
-  'ask.choose-list': 'Kreuzen Sie an, was zutrifft, oder „Nichts davon“.',
-  'ask.problem': 'Da stimmt etwas nicht',
-  'ask.error': 'Fehler:',
+/** Questions before and after a session, and the end of one, in German. */
+export const words = {
   'scale.pain-low': 'kein Schmerz',
   'scale.pain-high': 'der schlimmste Schmerz, den Sie sich denken können',
   'scale.burn-low': 'kein Brennen',
@@ -28,7 +15,7 @@ export const questionGerman = {
   'flags.morning': 'Haben Sie heute Morgen etwas davon?',
   'flags.hint': 'Alles ankreuzen, was zutrifft.',
   'flags.none': 'Nichts davon',
-  'before.pain': 'Wie stark ist der Schmerz gerade: {joint}?',
+  'before.pain': 'Wie stark ist der Schmerz gerade: {joint:label}?',
   'before.other-joint': 'Ist heute ein anderes Gelenk schlechter als sonst?',
   'before.other-joint-hint': 'Irgendein Gelenk, nach dem wir nicht gerade gefragt haben.',
   'before.relief': 'Haben Sie heute zusätzlich etwas gegen Schmerzen genommen?',
@@ -42,18 +29,18 @@ export const questionGerman = {
   'news.no-cuff': 'Die Übungen mit Manschette fallen heute aus.',
   'news.nothing-left':
     'Damit bleiben heute keine Übungen. Rufen Sie vor dem nächsten Training die Praxis an.',
-  'after.during': 'Was war der stärkste Schmerz während des Trainings: {joint}?',
+  'after.during': 'Was war der stärkste Schmerz während des Trainings: {joint:label}?',
   'after.during-hint': 'Nur der Schmerz im Gelenk. Nach dem Brennen im Muskel fragen wir gleich.',
-  'after.after': 'Wie stark ist der Schmerz jetzt: {joint}?',
+  'after.after': 'Wie stark ist der Schmerz jetzt: {joint:label}?',
   'after.burn': 'Wie sehr haben die Muskeln gebrannt?',
   'after.burn-hint': 'Brennen im Muskel soll kommen. Schmerz im Gelenk nicht.',
   'after.cuff': 'Wie sehr hat die Manschette oder der Wickel gestört?',
-  'after.gave-way': 'Hat es nachgegeben: {joint}?',
+  'after.gave-way': 'Hat es nachgegeben: {joint:label}?',
   'after.gave-way-hint': 'Es knickte weg oder hielt Sie nicht.',
   'after.extra': 'Haben Sie mehr gemacht als geplant?',
   'after.extra-hint': 'Mehr Sätze, andere Übungen für dieselben Muskeln oder ein zweites Training.',
   'offer.title': 'Heute leichter',
-  'offer.lighter':
+  'offer.easier':
     'Nach Ihrer Antwort zum Schmerz ist heute weniger richtig. Ein leichterer Tag zählt genauso.',
   'offer.ring': 'Ist dieser Schmerz neu oder viel stärker als sonst? Rufen Sie {clinic} an: {phone}.',
   'offer.left-out': 'Heute ausgelassen: {titles}.',
@@ -64,7 +51,6 @@ export const questionGerman = {
   'check.title': 'Ihre Antworten prüfen',
   'check.note': 'Vor dem Senden können Sie jede ändern.',
   'check.send': 'An die Praxis senden',
-  'check.load': '{weight}',
   'check.set': 'Satz\u00a0{set}: {repetitions}',
   'check.set-unknown': 'Satz {set}: nicht gezählt',
   'check.no-sets': 'nicht gemacht',
@@ -77,18 +63,4 @@ export const questionGerman = {
   'done.two-hours': 'In zwei Stunden fragen wir noch einmal nach dem Schmerz.',
   'done.dark-urine':
     'Achten Sie drei Tage auf dunkelbraunen Urin oder sehr starken Muskelschmerz. Rufen Sie noch am selben Tag an.',
-  'done.home': 'Zurück zu heute',
-  'joint.shoulder': 'Schulter',
-  'joint.elbow': 'Ellbogen',
-  'joint.wrist': 'Handgelenk',
-  'joint.hand': 'Hand',
-  'joint.hip': 'Hüfte',
-  'joint.knee': 'Knie',
-  'joint.ankle': 'Sprunggelenk',
-  'joint.foot': 'Fuß',
-  'joint.neck': 'Nacken',
-  'joint.low-back': 'unterer Rücken',
-  'joint.sided': '{joint} {side}',
-  'side.left': 'links',
-  'side.right': 'rechts',
-} as const satisfies Readonly<Record<keyof typeof questionWords, string>>;
+} as const satisfies Same<typeof english>;

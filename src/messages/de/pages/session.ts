@@ -1,31 +1,35 @@
-import type { sessionWords } from '#messages/en/pages/session.ts';
+import type { words as english } from '#messages/en/pages/session.ts';
+import type { Same } from '#messages/sentence.ts';
 
 /** Doing the exercises, in German. */
-export const sessionGerman = {
+export const words = {
   'session.caption': 'Übung {number} von {of}',
-  'line.how': 'So geht es',
-  'line.figure':
+  'item.how': 'So geht es',
+  'item.figure':
     'Zwei Zeichnungen: 1, so fängt es an. 2, so geht es weiter. Die Schritte darunter sagen dasselbe.',
-  'line.load': 'Welches Gewicht nehmen Sie?',
-  'line.load-planned': '{weight}, wie geplant',
-  'line.load-other': 'Ein anderes Gewicht',
-  'line.load-other-label': 'Ihr Gewicht',
-  'line.load-missing': 'Wählen Sie das Gewicht, das Sie nehmen.',
-  'line.load-number': 'Geben Sie das Gewicht als Zahl ein, zum Beispiel 2,5.',
-  'line.load-range': 'Geben Sie ein Gewicht von 0 bis {weight} ein.',
-  'line.load-sure': '{weight} ist mehr als geplant. Haben Sie dieses Gewicht in der Hand?',
-  'line.load-sure-note': 'Mehr als geplant kann das Gelenk zurückwerfen. Ihre Praxis sieht es.',
-  'line.load-sure-yes': 'Ja, ich nehme {weight}',
-  'line.load-sure-no': 'Nein, ändern',
-  'line.start': 'Satz 1 beginnen',
-  'line.skip': 'Diese Übung auslassen',
-  'line.finish': 'Das Training hier beenden',
+  'item.load': 'Welches Gewicht nehmen Sie?',
+  'item.load-planned': '{weight}, wie geplant',
+  'item.load-other': 'Ein anderes Gewicht',
+  'item.load-other-label': 'Ihr Gewicht',
+  'item.load-missing': 'Wählen Sie das Gewicht, das Sie nehmen.',
+  'item.load-number': 'Geben Sie das Gewicht als Zahl ein, zum Beispiel 2,5.',
+  'item.load-range': 'Geben Sie ein Gewicht von 0 bis {weight} ein.',
+  'item.load-sure': '{weight} ist mehr als geplant. Haben Sie dieses Gewicht in der Hand?',
+  'item.load-sure-note': 'Mehr als geplant kann das Gelenk zurückwerfen. Ihre Praxis sieht es.',
+  'item.load-sure-yes': 'Ja, ich nehme {weight}',
+  'item.load-sure-no': 'Nein, ändern',
+  'item.start': 'Satz 1 beginnen',
+  'item.skip': 'Diese Übung auslassen',
+  'item.finish': 'Das Training hier beenden',
   'set.caption': 'Satz {set} von {of}',
   'set.target': 'Ziel: {low} bis {high}',
   'set.target-same': 'Ziel: {low}',
   'set.effort-0': 'Weitermachen, bis sauber keine mehr geht.',
-  'set.effort-1': 'Aufhören, wenn sauber noch 1 ginge.',
-  'set.effort': 'Aufhören, wenn sauber noch {reserve} gingen.',
+  'set.effort': {
+    by: 'reserve',
+    one: 'Aufhören, wenn sauber noch 1 ginge.',
+    other: 'Aufhören, wenn sauber noch {reserve} gingen.',
+  },
   'set.count': 'Wie viele haben Sie geschafft?',
   'set.more': 'Eine mehr',
   'set.fewer': 'Eine weniger',
@@ -64,15 +68,22 @@ export const sessionGerman = {
   'rest.go-on': 'Weiter',
   'session.pause': 'Hier unterbrechen und später weitermachen',
   'wrong.button': 'Mir ist nicht gut',
-  'cuff.supervised': 'Nur mit einer Fachperson neben Ihnen, nie allein',
   'cuff.beside': 'Ist jetzt eine Fachperson neben Ihnen?',
   'cuff.beside-hint': 'Das hier machen Sie nur, wenn eine Fachperson zusieht.',
   'cuff.beside-yes': 'Ja, weiter',
   'cuff.beside-no': 'Nein. Heute weglassen',
   'cuff.title': 'Die Manschette anlegen',
   'cuff.wrap-title': 'Den Wickel anlegen',
-  'cuff.where-arm': 'Hoch am Arm ({side}), wie gezeigt. Immer nur ein Arm.',
-  'cuff.where-leg': 'Hoch am Oberschenkel ({side}), wie gezeigt. Immer nur ein Bein.',
+  'cuff.where-arm': {
+    by: 'side',
+    left: 'Hoch am linken Arm, wie gezeigt. Immer nur ein Arm.',
+    other: 'Hoch am rechten Arm, wie gezeigt. Immer nur ein Arm.',
+  },
+  'cuff.where-leg': {
+    by: 'side',
+    left: 'Hoch am linken Oberschenkel, wie gezeigt. Immer nur ein Bein.',
+    other: 'Hoch am rechten Oberschenkel, wie gezeigt. Immer nur ein Bein.',
+  },
   'cuff.pressure':
     'Auf {mmhg}\u00a0mmHg aufpumpen. Nur diese Manschette, in derselben Haltung wie in der Praxis.',
   'cuff.tightness': 'Auf Festigkeit {tightness} von 10 wickeln. Straff, aber nie so, dass es weh tut.',
@@ -115,4 +126,4 @@ export const sessionGerman = {
   'cuff.wait': 'Zehn Minuten nach dem Abnehmen fragen wir noch einmal.',
   'cuff.wait-ring': 'Sofort anrufen, wenn es weiß, blau, kalt oder taub ist oder der Puls fehlt',
   'cuff.no-more': 'Legen Sie sie heute nicht noch einmal an.',
-} as const satisfies Readonly<Record<keyof typeof sessionWords, string>>;
+} as const satisfies Same<typeof english>;

@@ -1,7 +1,8 @@
-import type { signInWords } from '#messages/en/pages/sign-in.ts';
+import type { words as english } from '#messages/en/pages/sign-in.ts';
+import type { Same } from '#messages/sentence.ts';
 
 /** Signing in, in German. */
-export const signInGerman = {
+export const words = {
   'sign-in.title': 'Anmelden',
   'sign-in.email': 'E-Mail-Adresse',
   'sign-in.passphrase': 'Passwort',
@@ -33,4 +34,4 @@ export const signInGerman = {
   'sign-in.demo': 'Diese Menschen sind erfunden. Das Passwort von allen ist {passphrase}.',
   'sign-in.demo-use': 'Diese nehmen',
   'sign-in.cover': 'In der Praxis sieht nicht immer jemand hin. Bei Gefahr rufen Sie den Notruf an.',
-} as const satisfies Readonly<Record<keyof typeof signInWords, string>>;
+} as const satisfies Same<typeof english>;

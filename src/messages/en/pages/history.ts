@@ -1,22 +1,23 @@
-/** How it went so far: for that page, which reads this file. */
-import { teach } from '#messages/taught.ts';
-
-export const historyWords = {
+/** How it went so far. */
+export const words = {
   'history.picture-title': 'Six weeks at a glance',
-  'history.sum-one-session': '1 session since {day}.',
-  'history.sum-sessions': '{count} sessions since {day}.',
+  'history.sum-sessions': {
+    by: 'count',
+    one: '1 session since {date}.',
+    other: '{count} sessions since {date}.',
+  },
   'history.sum-load': '{title}: {first} at the start of it, {last} last time.',
   'history.sum-repetitions': '{title}: {first} in all at the start of it, {last} last time.',
   'history.sum-pain-same': 'Pain in the morning in your {joint}: {low} each time.',
   'history.sum-pain': 'Pain in the morning in your {joint}: from {low} to {high}.',
   'history.picture-load': 'Weight used: {title}',
   'history.picture-repetitions': 'Repetitions in all: {title}',
-  'history.picture-pain': 'Pain in the morning, 0 to 10',
+  'history.picture-pain': 'Pain in the morning, 0 to 10: {joint}',
   'history.picture-is': 'Picture of what the sentences above say, day by day.',
   'history.earlier': 'Days before that',
   'history.none': 'Nothing has been recorded yet. It starts with your first session.',
   'history.session': 'Session',
-  'history.bad-day': 'Lighter day',
+  'history.easier-session': 'Lighter day',
   'history.test': 'Test',
   'history.morning': 'Morning check',
   'history.pain-before': 'Pain before',
@@ -28,5 +29,3 @@ export const historyWords = {
   'history.what-next': 'What came of it for your {joint}',
   'history.why': 'Why',
 } as const;
-
-teach(historyWords);

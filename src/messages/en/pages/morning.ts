@@ -1,7 +1,7 @@
 /** The next morning and two hours later. */
-export const morningWords = {
+export const words = {
   'morning.caption': 'Morning check',
-  'morning.late': 'You are answering for {day}. Your clinic sees that it came late.',
+  'morning.late': 'You are answering for {date}. Your clinic sees that it came late.',
   'morning.urine': 'Is your urine dark brown, or do your muscles hurt far more than you know it?',
   'morning.urine-hint': 'We ask this on three mornings after something new or heavier.',
   'morning.pain': 'How is the pain in your {joint} this morning?',

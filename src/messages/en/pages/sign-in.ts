@@ -1,7 +1,5 @@
-/** Signing in: for the pages that ask for it, which read this file. */
-import { teach } from '#messages/taught.ts';
-
-export const signInWords = {
+/** Signing in. */
+export const words = {
   'sign-in.title': 'Sign in',
   'sign-in.email': 'Email address',
   'sign-in.passphrase': 'Passphrase',
@@ -34,5 +32,3 @@ export const signInWords = {
   'sign-in.demo-use': 'Use this one',
   'sign-in.cover': 'Nobody at the clinic watches all the time. In danger, ring the emergency number.',
 } as const;
-
-teach(signInWords);

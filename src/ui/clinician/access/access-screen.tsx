@@ -123,6 +123,7 @@ export const AccessScreen = (props: AccessScreenProps) => (
         patientName={props.patientName}
         origin={props.origin}
         zone={props.zone}
+        slips={props.slips}
       />
       <div className="screen-only">
         <Phones {...props} />

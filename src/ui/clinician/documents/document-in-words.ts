@@ -4,9 +4,9 @@ import type { CareDocument } from '#core/episode/documents/document-words.ts';
 import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
 import type { Day } from '#core/time/day.ts';
+import { words as warningSigns } from '#messages/en/pages/warning-signs.ts';
 import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
 import { doseTitle as countInWords, doseLines } from '#ui/language/dose-text.ts';
-import { t } from '#ui/language/words.ts';
 
 export const letterInWords = (facts: DocumentFacts | null, day: Day): CareDocument | null =>
   facts === null ? null : letterOf(facts, day, { title: doseTitle, dose: doseInWords });
@@ -35,7 +35,7 @@ export const summaryInWords = (
         selfManagementOf(facts, {
           title: (dose) => exerciseTitle(dose.exerciseId),
           dose: (dose) => [countInWords(dose), ...doseLines(dose)],
-          flag: (flag) => t(`flag.${flag}`),
+          flag: (flag) => warningSigns[`flag.${flag}`],
         }),
         translate,
       )

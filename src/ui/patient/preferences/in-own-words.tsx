@@ -6,22 +6,17 @@
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
 import { languages } from '#messages/languages.ts';
-import { wordsIn } from '#ui/language/in-language.ts';
-import { setDayLocale } from '#ui/language/text-of-time.ts';
+import { speak } from '#ui/language/speak.ts';
 import { weighIn } from '#ui/language/weight-text.ts';
-import { setLanguage } from '#ui/language/words.ts';
 import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
 
 const put = async ({ language, unit }: Chosen): Promise<void> => {
-  const { tag, locale, direction } = languages.find((one) => one.tag === language) ?? languages[0];
-  // Words that cannot be had leave the page in English, and the language mark with it.
-  const found = await wordsIn(tag).catch(() => null);
-  setLanguage(found?.words ?? {}, found?.translate, found === null ? 'en' : tag);
-  setDayLocale(found === null ? languages[0].locale : locale);
-  document.documentElement.lang = found === null ? 'en' : tag;
-  document.documentElement.dir = direction;
+  // Words that cannot be had leave the page in English, and the marks of language and direction with it.
+  const spoken = await speak(language);
+  document.documentElement.lang = spoken;
+  document.documentElement.dir = languages.find(({ tag }) => tag === spoken)?.direction ?? 'ltr';
   weighIn(unit);
 };
 

@@ -1,4 +1,7 @@
 import type { Metadata } from 'next';
+import { everyLanguage } from '#messages/every-language.ts';
+import { languages } from '#messages/languages.ts';
+import { pageWord } from '#messages/page-words.ts';
 import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/clinician/access/access-screen.tsx';
 import { RecordFiles } from '#ui/clinician/access/record-files.tsx';
@@ -11,9 +14,18 @@ import '../../../../../ui/account/account.css';
 
 export const metadata: Metadata = { title: 'Phone and care team' };
 
+const slipsFor = (origin: string) =>
+  languages.map(({ tag, locale }) => ({
+    tag,
+    locale,
+    how: pageWord(tag, 'invite.how', { address: `${origin}/join` }),
+    once: everyLanguage[tag].pages['invite.once'],
+  }));
+
 const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
+  const origin = runtime().settings.PUBLIC_ORIGIN;
   const team = await staff.team.get({ patientId });
   const when = (instant: number) => momentInWords(instant, clock);
   return (
@@ -23,7 +35,8 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
           <AccessScreen
             patientId={patientId}
             patientName={fullName(patient)}
-            origin={runtime().settings.PUBLIC_ORIGIN}
+            origin={origin}
+            slips={slipsFor(origin)}
             zone={clock.zone}
             team={team}
             phones={await staff.phones.list({ patientId })}

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { summaryInWords } from '#ui/clinician/documents/document-in-words.ts';
 import type { DocumentLanguage } from '#ui/clinician/documents/document-view.tsx';
-import { wordsIn } from '#ui/language/in-language.ts';
+import { stringsIn } from '#ui/language/bridge/strings-in.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../document-frame.tsx';
 
@@ -12,7 +12,7 @@ const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) =
   const facts = await documentFacts(at, searchParams);
   const { language: asked } = await searchParams;
   const tag = asked === 'de' ? 'de' : 'en';
-  const { translate } = await wordsIn(tag);
+  const translate = await stringsIn(tag);
   const language: DocumentLanguage | undefined = translate && { tag, translate };
   const other = new URLSearchParams({
     episode: facts?.episode.id ?? '',
