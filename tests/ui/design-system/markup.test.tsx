@@ -119,7 +119,7 @@ describe('today', () => {
   it('has one primary start and the lighter day beside it', () => {
     const html = todayHtml();
     expect(html).toMatch(/class="button button-wide button-large">Start the session/);
-    expect(html).toContain('A lighter day today');
+    expect(html).toContain('Easier session today');
   });
 
   it('puts the morning check first when it is due', () => {

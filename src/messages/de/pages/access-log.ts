@@ -11,6 +11,6 @@ export const words = {
   'opened.wrote': { by: 'count', one: 'einmal eingetragen', other: '{count}-mal eingetragen' },
   'opened.wrote-only': { by: 'count', one: 'Einmal eingetragen', other: '{count}-mal eingetragen' },
   'opened.with-reason': 'Von außerhalb Ihres Teams, mit schriftlichem Grund',
-  'opened.handed-on': 'Hat Ihre Akte als Datei weitergegeben, wie Sie zugestimmt hatten, an',
+  'opened.handed-on': 'Hat Ihre Akte mit Ihrer Zustimmung als Datei weitergegeben an',
   'opened.ask': 'Ist ein Name falsch? Rufen Sie Ihre Praxis an und fragen Sie.',
 } as const satisfies Same<typeof english>;

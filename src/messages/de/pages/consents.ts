@@ -3,20 +3,22 @@ import type { Same } from '#messages/sentence.ts';
 
 /** What a patient consents to, in German. */
 export const words = {
-  'consent.lead': 'Sie können jede Zustimmung jederzeit zurücknehmen. Einen Grund brauchen Sie nicht.',
-  'consent.monitored': 'Die Praxis sieht an, was Sie senden: {hours}. Zu anderen Zeiten sieht niemand hin.',
+  'consent.lead': 'Sie können jede Zustimmung jederzeit zurücknehmen. Einen Grund müssen Sie nicht nennen.',
+  'consent.monitored': 'Die Praxis liest, was Sie senden: {hours}. Außerhalb dieser Zeiten liest es niemand.',
   'consent.not-monitored':
-    'Sie haben nicht zugestimmt, dass die Praxis ansieht, was Sie senden. Verlassen Sie sich nicht darauf.',
-  'consent.call': 'Fühlen Sie sich in Gefahr, rufen Sie {number} an. Die Praxis erreichen Sie unter {phone}.',
-  'consent.occlusion-supervised': 'Die Manschette, mit einer Fachperson neben Ihnen',
+    'Sie haben nicht zugestimmt, dass die Praxis liest, was Sie senden. Verlassen Sie sich nicht darauf.',
+  'consent.call': 'Sind Sie in Gefahr, rufen Sie {number} an. Die Praxis erreichen Sie unter {phone}.',
+  'consent.occlusion-supervised':
+    'Die Manschette, mit einer Physiotherapeutin oder einem Physiotherapeuten neben Ihnen',
   'consent.occlusion-unsupervised': 'Die Manschette zu Hause, allein',
-  'consent.remote-monitoring': 'Die Praxis sieht an, was Sie senden',
+  'consent.remote-monitoring': 'Die Praxis liest, was Sie senden',
   'consent.sharing': 'Auskunft an andere, die Sie behandeln',
   'consent.export': 'Weitergabe Ihrer Akte als Datei',
   'consent.given': 'Sie haben zugestimmt.',
   'consent.not-given': 'Sie haben nicht zugestimmt.',
   'consent.give': 'Ich stimme zu',
   'consent.withdraw': 'Zurücknehmen',
-  'consent.proposal': 'Ihre Praxis hat diese Sätze noch nicht geprüft.',
-  'consent.ended': 'Zurückgenommen. Was daran hing, ist beendet.',
+  'consent.proposal': 'Ihre Praxis hat diesen Wortlaut noch nicht geprüft.',
+  'consent.not-sent': 'Nicht gesendet. Versuchen Sie es gleich noch einmal.',
+  'consent.ended': 'Ihre Zustimmung ist zurückgenommen. Übungen, die sie brauchen, fallen ab jetzt weg.',
 } as const satisfies Same<typeof english>;

@@ -1,7 +1,7 @@
 import type { words as english } from '#messages/en/pages/dose.ts';
 import type { Same } from '#messages/sentence.ts';
 
-/** A dose, in German. */
+/** An exercise and its dose, in German. */
 export const words = {
   'dose.sets': { by: 'sets', one: '1 Satz mit {low} bis {high}', other: '{sets} Sätze mit {low} bis {high}' },
   'dose.sets-same': { by: 'sets', one: '1 Satz mit {low}', other: '{sets} Sätze mit {low}' },
@@ -17,5 +17,8 @@ export const words = {
   'dose.cuff': 'Manschette auf {mmhg}\u00a0mmHg',
   'dose.wrap': 'Wickel, Festigkeit {tightness} von 10',
   'dose.pulse': 'Den Puls fühlen, wie gezeigt',
-  'cuff.supervised': 'Nur mit einer Fachperson neben Ihnen, nie allein',
+  'cuff.supervised': 'Nur mit einer Physiotherapeutin oder einem Physiotherapeuten neben Ihnen, nie allein',
+  'dose.signed': 'Festgelegt von {name}.',
+  'dose.figure':
+    'Zwei Zeichnungen: 1, so fängt es an. 2, so geht es weiter. Die Schritte darunter sagen dasselbe.',
 } as const satisfies Same<typeof english>;

@@ -3,9 +3,9 @@ import type { Same } from '#messages/sentence.ts';
 
 /** What stands around every page of a patient, and what every question has, in German. */
 export const words = {
-  'hours.title': 'Wer Ihre Antworten ansieht',
-  'hours.who': '{clinic} sieht Ihre Antworten zu diesen Zeiten an:',
-  'hours.outside': 'Außerhalb dieser Zeiten schaut niemand. Im Notfall {emergency} anrufen.',
+  'hours.title': 'Wann die Praxis Ihre Antworten liest',
+  'hours.who': '{clinic} liest Ihre Antworten zu diesen Zeiten:',
+  'hours.outside': 'Außerhalb dieser Zeiten liest sie niemand. Rufen Sie im Notfall {emergency} an.',
   'hours.phone': 'Telefon der Praxis: {phone}',
   'skip.main': 'Zum Inhalt',
   'skip.pages': 'Seiten',
@@ -26,7 +26,7 @@ export const words = {
   'sign-out.go': 'Abmelden',
   'opened.title': 'Wer Ihre Akte geöffnet hat',
   'visit.title': 'Fragen vor Ihrem Termin',
-  'consent.title': 'Wozu Sie zugestimmt haben',
+  'consent.title': 'Ihre Zustimmungen',
   'history.title': 'Wie es ging',
   'weight.kg': '{number}\u00a0kg',
   'weight.lb': '{number}\u00a0lb',

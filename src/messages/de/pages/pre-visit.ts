@@ -4,7 +4,7 @@ import type { Same } from '#messages/sentence.ts';
 /** Questions before a visit, in German. */
 export const words = {
   'visit.lead': 'Antworten Sie zu Hause, dann bleibt beim Termin mehr Zeit für Sie.',
-  'visit.note': 'Sie gehen die Antworten dort gemeinsam durch. Dies ist kein Hilferuf.',
+  'visit.note': 'Sie gehen Ihre Antworten dort gemeinsam durch. Dies ist kein Hilferuf.',
   'visit.sent-before':
     'Sie haben schon Antworten gesendet. Senden Sie noch einmal, gelten nur die neuen Antworten.',
   'visit.confirmed': 'Ihre Antworten wurden in der Praxis durchgesehen.',
@@ -26,5 +26,6 @@ export const words = {
   'visit.now-title': 'Ist das gerade jetzt so?',
   'visit.now': 'Rufen Sie {number} an, wenn es jetzt da ist. Warten Sie nicht auf den Termin.',
   'visit.today-title': 'Rufen Sie heute Ihre Praxis an',
-  'visit.today': 'Warten Sie nicht auf den Termin: {phone}. Üben Sie nicht, bevor wir gesprochen haben.',
+  'visit.today':
+    'Warten Sie nicht auf den Termin: {phone}. Machen Sie keine Übungen, bevor wir miteinander gesprochen haben.',
 } as const satisfies Same<typeof english>;

@@ -7,12 +7,13 @@ export const words = {
   'saved.all-sent': 'Alle Ihre Antworten sind bei der Praxis.',
   'saved.waiting': {
     by: 'count',
-    one: '1 Eintrag wartet auf diesem Telefon auf das Senden.',
-    other: '{count} Einträge warten auf diesem Telefon auf das Senden.',
+    one: '1 Eintrag wartet auf diesem Telefon darauf, gesendet zu werden.',
+    other: '{count} Einträge warten auf diesem Telefon darauf, gesendet zu werden.',
   },
   'saved.sending': 'Ihre Antworten werden gerade gesendet.',
-  'saved.no-signal': 'Es gibt kein Netz. Ihre Antworten bleiben hier und gehen von selbst hinaus.',
-  'saved.signed-out': 'Sie sind abgemeldet. Ihre Antworten bleiben hier. Zum Senden wieder anmelden.',
+  'saved.no-signal': 'Es gibt kein Netz. Ihre Antworten bleiben hier und werden später von selbst gesendet.',
+  'saved.signed-out':
+    'Sie sind abgemeldet. Ihre Antworten bleiben hier. Melden Sie sich zum Senden wieder an.',
   'saved.sign-in': 'Wieder anmelden',
   'saved.kept-aside':
     'Die Praxis konnte einen Eintrag nicht annehmen. Er bleibt auf diesem Telefon. Rufen Sie {phone} an.',

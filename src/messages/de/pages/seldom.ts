@@ -7,7 +7,7 @@ export const words = {
   'entered.about': 'Tragen Sie ein, was die Person Ihnen sagt. Was sie nicht weiß, lassen Sie offen.',
   'entered.who': 'Wer sind Sie?',
   'entered.relative': 'Angehörige oder Angehöriger',
-  'entered.friend': 'Aus Freundschaft oder Nachbarschaft',
+  'entered.friend': 'Freundin, Freund oder Nachbar',
   'entered.paid-carer': 'Pflegekraft',
   'entered.leave': 'Ich wurde gebeten, die Antworten einzutragen',
   'entered.leave-missing': 'Ankreuzen, sobald Sie darum gebeten wurden.',

@@ -7,6 +7,6 @@ export const words = {
   'opened.wrote': { by: 'count', one: 'wrote once', other: 'wrote {count} times' },
   'opened.wrote-only': { by: 'count', one: 'Wrote once', other: 'Wrote {count} times' },
   'opened.with-reason': 'From outside your care team, with a written reason',
-  'opened.handed-on': 'Gave your record away as a file, as you had agreed, to',
+  'opened.handed-on': 'Passed on your record as a file, with your consent, to',
   'opened.ask': 'Is a name wrong here? Ring your clinic and ask.',
 } as const;

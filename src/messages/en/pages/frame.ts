@@ -1,8 +1,8 @@
 /** What stands around every page of a patient, and what every question has. */
 export const words = {
-  'hours.title': 'Who looks at your answers',
-  'hours.who': '{clinic} looks at your answers at these times:',
-  'hours.outside': 'Outside these times nobody watches. For an emergency call {emergency}.',
+  'hours.title': 'When the clinic reads your answers',
+  'hours.who': '{clinic} reads your answers at these times:',
+  'hours.outside': 'Nobody reads your answers outside these hours. In an emergency call {emergency}.',
   'hours.phone': 'Clinic phone: {phone}',
   'skip.main': 'Skip to the page',
   'skip.pages': 'Pages',
@@ -23,7 +23,7 @@ export const words = {
   'sign-out.go': 'Sign out',
   'opened.title': 'Who opened your record',
   'visit.title': 'Questions before your visit',
-  'consent.title': 'What you have agreed to',
+  'consent.title': 'Your consents',
   'history.title': 'How it went',
   'weight.kg': '{number} kg',
   'weight.lb': '{number} lb',

@@ -36,9 +36,7 @@ const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
       </>
     )}
     <HowTo exerciseId={exercise.dose.exerciseId} instructions={exercise.instructions} />
-    {exercise.signedName ? (
-      <p className="soft">{t('today.approved', { name: exercise.signedName })}</p>
-    ) : null}
+    {exercise.signedName ? <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p> : null}
   </li>
 );
 

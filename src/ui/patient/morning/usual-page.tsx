@@ -27,7 +27,7 @@ const statements = (draft: MorningDraft, last: LastMorning): readonly string[] =
 
 export const UsualPage = ({ draft, last, send }: UsualPageProps) => (
   <div className="stack">
-    <PageHeading caption={t('morning.usual-hint')}>{t('morning.usual-title')}</PageHeading>
+    <PageHeading caption={t('morning.caption')}>{t('morning.usual-title')}</PageHeading>
     <ul className="statements">
       {statements(draft, last).map((text) => (
         <li key={text}>{text}</li>

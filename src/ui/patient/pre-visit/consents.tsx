@@ -60,7 +60,7 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
           <Notice
             isAnnounced
             tone={sent === 'failed' ? 'care' : 'plain'}
-            title={t(sent === 'failed' ? 'visit.not-sent' : 'consent.ended')}
+            title={t(sent === 'failed' ? 'consent.not-sent' : 'consent.ended')}
           />
         )}
       </div>

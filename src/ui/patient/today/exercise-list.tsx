@@ -31,7 +31,7 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
           ))}
         </ol>
         {exercise.signedName ? (
-          <p className="soft">{t('today.approved', { name: exercise.signedName })}</p>
+          <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p>
         ) : null}
       </Disclosure>
     </li>

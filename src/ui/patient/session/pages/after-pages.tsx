@@ -43,7 +43,7 @@ export const GaveWayPage = ({ draft, joint, send }: PageProps) => (
   <YesNoQuestion
     name={`gave-way-${joint}`}
     question={t('after.gave-way', { joint })}
-    hint={t('after.gave-way-hint')}
+    hint={t('after.gave-way-hint', { joint })}
     chosen={draft.gaveWay[joint] ?? null}
     onChoose={(answer) => send({ type: 'gave-way', joint, gaveWay: answer })}
     onContinue={() => send({ type: 'next' })}

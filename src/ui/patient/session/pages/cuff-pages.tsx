@@ -66,7 +66,7 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
         </li>
         <li>{t('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
         <li>{t('cuff.colour')}</li>
-        {dose.pulseShown ? <li>{t('cuff.pulse')}</li> : null}
+        {dose.pulseShown ? <li>{t('cuff.pulse', { where: limb })}</li> : null}
       </ul>
       <Notice tone="care" title={t('cuff.alone')} />
       <Button isLarge isWide onClick={isCuffOn(item) ? () => send({ type: 'next' }) : start}>

@@ -74,7 +74,7 @@ export const RestPage = (props: PageProps) => {
         </Button>
       ) : null}
       {item.dose.method === 'occlusion' && item.dose.pulseShown && isCuffOn(item) ? (
-        <p>{t('cuff.pulse-rest')}</p>
+        <p>{t('cuff.pulse-rest', { where: item.dose.limb })}</p>
       ) : null}
       {isCuff ? null : <ReserveQuestion {...props} />}
       <Button isLarge isWide onClick={() => send({ type: 'next' })}>
