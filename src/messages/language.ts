@@ -24,7 +24,7 @@ import type { Grammar } from './translate.ts';
 type By<Key extends string> = Readonly<Record<Key, Sentence>>;
 
 /** Sentences of the core and of the server, by area and key. */
-export interface Sentences {
+interface Sentences {
   readonly exercises: Readonly<Record<ExerciseId, ExerciseSentences>>;
   readonly cautions: By<PlainCautionId>;
   /** What nobody has checked, and the sentence around it. */

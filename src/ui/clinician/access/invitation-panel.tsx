@@ -2,8 +2,7 @@
 /** An invitation to print and hand over. The code is shown here once and kept nowhere. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import type { LanguageTag } from '#messages/languages.ts';
-import type { Sentence } from '#messages/sentence.ts';
+import type { InvitationSlip } from '#messages/invitation-slips.ts';
 import { translate } from '#messages/translate.ts';
 import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
@@ -21,14 +20,7 @@ export interface InvitationPanelProps {
   readonly patientName: string;
   readonly origin: string;
   readonly zone: string;
-  /** What the paper says, in every language: nobody knows yet which one the phone will speak. */
-  readonly slips: readonly {
-    readonly tag: LanguageTag;
-    readonly locale: string;
-    readonly how: string;
-    /** Until when the code works: "{date}". */
-    readonly once: Sentence;
-  }[];
+  readonly slips: readonly InvitationSlip[];
 }
 
 const dayOf = (instant: number, zone: string, locale: string): string =>

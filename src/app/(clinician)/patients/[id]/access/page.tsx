@@ -1,7 +1,5 @@
 import type { Metadata } from 'next';
-import { everyLanguage } from '#messages/every-language.ts';
-import { languages } from '#messages/languages.ts';
-import { pageWord } from '#messages/page-words.ts';
+import { invitationSlips } from '#messages/invitation-slips.ts';
 import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/clinician/access/access-screen.tsx';
 import { RecordFiles } from '#ui/clinician/access/record-files.tsx';
@@ -13,14 +11,6 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import '../../../../../ui/account/account.css';
 
 export const metadata: Metadata = { title: 'Phone and care team' };
-
-const slipsFor = (origin: string) =>
-  languages.map(({ tag, locale }) => ({
-    tag,
-    locale,
-    how: pageWord(tag, 'invite.how', { address: `${origin}/join` }),
-    once: everyLanguage[tag].pages['invite.once'],
-  }));
 
 const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, clock, day } = await recordPage(params);
@@ -36,7 +26,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
             patientId={patientId}
             patientName={fullName(patient)}
             origin={origin}
-            slips={slipsFor(origin)}
+            slips={invitationSlips(origin)}
             zone={clock.zone}
             team={team}
             phones={await staff.phones.list({ patientId })}
