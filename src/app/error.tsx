@@ -3,7 +3,6 @@ import { useEffect, useState } from 'react';
 import { words as english } from '#messages/en/pages/broken.ts';
 import { languages } from '#messages/languages.ts';
 import type { Same } from '#messages/sentence.ts';
-import { translate } from '#messages/translate.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageFrame } from '#ui/design-system/page-frame.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -19,7 +18,10 @@ const useBrokenWords = (): ((key: keyof typeof english) => string) => {
       // Without them the page stays in English.
       .catch(() => undefined);
   }, []);
-  return (key) => translate(words[key], {}, { locale: languages[0].locale, forms: {} });
+  return (key) => {
+    const sentence = words[key];
+    return typeof sentence === 'string' ? sentence : sentence.other;
+  };
 };
 
 /** Nothing of the fault itself is shown: it may hold what a person typed. */

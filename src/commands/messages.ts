@@ -29,6 +29,8 @@ const examples: Readonly<Record<string, readonly string[]>> = {
   hours: ['8:30–18:30'],
   dose: ['A; B'],
   swelling: ['A'],
+  side: ['left', 'right'],
+  where: ['arm', 'leg'],
 };
 const numbers = [1, 3] as const;
 

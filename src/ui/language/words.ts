@@ -6,7 +6,7 @@ import { forms } from '#messages/en/forms.ts';
 import { words as frameWords } from '#messages/en/pages/frame.ts';
 import type { pages } from '#messages/en/pages.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import type { Args, Sentence } from '#messages/sentence.ts';
+import type { Args, Same, Sentence } from '#messages/sentence.ts';
 import type { Text } from '#messages/text.ts';
 import { translate as filledIn, type Grammar } from '#messages/translate.ts';
 
@@ -36,6 +36,25 @@ let spoken = plain;
 export const addEnglish = (words: Words): void => {
   english = { ...english, ...words };
 };
+
+export interface Loaded<W> {
+  readonly words: Same<W>;
+}
+
+type Load<W> = (tag: LanguageTag) => Promise<Loaded<W>>;
+
+const loads: Load<Words>[] = [];
+
+/**
+ * Gives a page its words: the English, and how to fetch the same in another language. Called where the page's
+ * frame is read, so that it is known before `speak`. Each page names its own file, or the phone would carry all.
+ */
+export const provide = <W extends Words>(words: W, load: Load<W>): void => {
+  addEnglish(words);
+  loads.push(load as Load<Words>);
+};
+
+export const loadsOfPages = (): readonly Load<Words>[] => loads;
 
 /** What is shown from now on in this browser; English without an argument. Never called on the server. */
 export const setLanguage = (language: Spoken = plain): void => {

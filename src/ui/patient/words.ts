@@ -1,6 +1,6 @@
 /** Words of the patient’s day. */
 import { words } from '#messages/en/pages/day.ts';
-import { provide } from '#ui/language/speak.ts';
+import { provide } from '#ui/language/words.ts';
 
 provide(words, (tag) => import(`../../messages/${tag}/pages/day.ts`));
 

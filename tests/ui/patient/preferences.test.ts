@@ -4,10 +4,10 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { redFlags } from '#core/decision/facts/facts.ts';
 import { words as german } from '#messages/de/pages/warning-signs.ts';
 import { allFiles } from '#tests/architecture/repository.ts';
-import { provide, speak } from '#ui/language/speak.ts';
+import { speak } from '#ui/language/speak.ts';
 import { dayText, lengthText, weekdayText } from '#ui/language/text-of-time.ts';
 import { kilogramsOf, weighIn, weightFigure, weightText } from '#ui/language/weight-text.ts';
-import { setLanguage, t } from '#ui/language/words.ts';
+import { provide, setLanguage, t } from '#ui/language/words.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import '#ui/patient/words.ts';
 

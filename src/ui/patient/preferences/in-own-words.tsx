@@ -5,16 +5,19 @@
  * it speaks to many people at a time.
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
-import { languages } from '#messages/languages.ts';
-import { speak } from '#ui/language/speak.ts';
+import { type LanguageTag, languages } from '#messages/languages.ts';
 import { weighIn } from '#ui/language/weight-text.ts';
 import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
 
+/** Who reads English does without what fetches another language. */
+const spokenNow = (language: LanguageTag): Promise<LanguageTag> =>
+  import('#ui/language/speak.ts').then(({ speak }) => speak(language)).catch(() => 'en' as const);
+
 const put = async ({ language, unit }: Chosen): Promise<void> => {
   // Words that cannot be had leave the page in English, and the marks of language and direction with it.
-  const spoken = await speak(language);
+  const spoken = language === 'en' ? language : await spokenNow(language);
   document.documentElement.lang = spoken;
   document.documentElement.dir = languages.find(({ tag }) => tag === spoken)?.direction ?? 'ltr';
   weighIn(unit);
