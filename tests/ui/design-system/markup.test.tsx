@@ -142,8 +142,8 @@ describe('today', () => {
     }
   });
 
-  it('says who is watching and when nobody is', () => {
-    expect(todayHtml()).toContain('Outside these times nobody watches');
+  it('says who reads answers, and when nobody does', () => {
+    expect(todayHtml()).toContain('Nobody reads your answers outside these hours');
   });
 
   it('shows the cautions of today without a tap, each once', () => {

@@ -1,5 +1,4 @@
 import type { Metadata } from 'next';
-import { invitationSlips } from '#messages/invitation-slips.ts';
 import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/clinician/access/access-screen.tsx';
 import { RecordFiles } from '#ui/clinician/access/record-files.tsx';
@@ -15,7 +14,6 @@ export const metadata: Metadata = { title: 'Phone and care team' };
 const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
-  const origin = runtime().settings.PUBLIC_ORIGIN;
   const team = await staff.team.get({ patientId });
   const when = (instant: number) => momentInWords(instant, clock);
   return (
@@ -25,8 +23,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
           <AccessScreen
             patientId={patientId}
             patientName={fullName(patient)}
-            origin={origin}
-            slips={invitationSlips(origin)}
+            origin={runtime().settings.PUBLIC_ORIGIN}
             zone={clock.zone}
             team={team}
             phones={await staff.phones.list({ patientId })}
