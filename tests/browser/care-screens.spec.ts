@@ -54,7 +54,7 @@ const lookAt = async (page: Page, address: string) => {
   }
 };
 
-const screens = ['', '/course', '/first-visit', '/before-visit', '/appointments'].map(
+const screens = ['', '/episode', '/first-visit', '/pre-visit', '/appointments'].map(
   (path) => `${record}/care${path}`,
 );
 

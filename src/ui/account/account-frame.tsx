@@ -18,7 +18,7 @@ const clinical = [
 ];
 const administration = [
   { href: '/administration', text: 'People and places' },
-  { href: '/administration/choices', text: 'Clinic choices' },
+  { href: '/administration/settings', text: 'Clinic choices' },
   { href: '/administration/care', text: 'Deputy and agreements' },
 ];
 const own = [{ href: '/account', text: 'Your sign-in' }];

@@ -34,7 +34,7 @@ const languages = [
 ] as const;
 
 const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { readonly made: Made }) => {
-  const address = `${origin}/join`;
+  const address = `${origin}/enrol`;
   return (
     <section className="invitation-slip stack keep-together">
       <h2>For {patientName}</h2>

@@ -1,8 +1,8 @@
 /** Ways from the care page: the course of care, a first visit, answers from before a visit, the page for the colleague. */
 const pages = [
-  { path: '/care/course', text: 'Course of care' },
+  { path: '/care/episode', text: 'Course of care' },
   { path: '/care/first-visit', text: 'First visit' },
-  { path: '/care/before-visit', text: 'Answers before a visit' },
+  { path: '/care/pre-visit', text: 'Answers before a visit' },
   { path: '/care/appointments', text: 'Appointments' },
   { path: '/handover', text: 'Hand over' },
 ] as const;

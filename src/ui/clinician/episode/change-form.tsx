@@ -11,7 +11,7 @@ import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import { breakInWords, changeInWords } from './course-words.ts';
+import { breakInWords, changeInWords } from './episode-words.ts';
 
 interface ChangeFormProps {
   readonly patientId: string;

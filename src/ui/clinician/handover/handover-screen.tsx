@@ -7,7 +7,7 @@ import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { decisionStatus, methodInWords } from '#ui/clinician/words.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Colleagues, HandoverAnswer } from '../episode/answers.ts';
-import { stateInWords } from '../episode/course-words.ts';
+import { stateInWords } from '../episode/episode-words.ts';
 import { OwnPauseForm } from './own-pause-form.tsx';
 
 export interface HandoverProps {

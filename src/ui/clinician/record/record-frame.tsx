@@ -13,7 +13,7 @@ const sections = [
   { path: '/prescribe', text: 'Prescribe' },
   { path: '/programme', text: 'Programme' },
   { path: '/prescriptions', text: 'Prescriptions' },
-  { path: '/enter', text: 'Enter answers' },
+  { path: '/data-entry', text: 'Enter answers' },
   { path: '/review', text: 'Review' },
   { path: '/outcomes', text: 'Outcomes' },
   { path: '/access', text: 'Phone and team' },

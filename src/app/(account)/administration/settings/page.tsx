@@ -9,7 +9,7 @@ const ClinicSettingsPage = async () => {
   const person = await requirePerson('clinician', 'administrator');
   const { admin } = await serverCaller();
   return (
-    <AccountFrame person={person} current="/administration/choices">
+    <AccountFrame person={person} current="/administration/settings">
       <ClinicSettingsScreen
         list={await admin.clinicSettings.list()}
         zone={(await (await serverCaller()).account.me()).zone}

@@ -1,28 +1,24 @@
 import type { Metadata } from 'next';
 import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
-import { BeforeVisitScreen } from '#ui/clinician/pre-visit/before-visit-screen.tsx';
+import { EpisodeScreen } from '#ui/clinician/episode/episode-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 
-export const metadata: Metadata = { title: 'Answers before a visit' };
+export const metadata: Metadata = { title: 'Course of care' };
 
-const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) => {
+const CoursePage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
-        <CareLinks patientId={patientId} current="/care/before-visit" />
-        <h2>Answers before a visit</h2>
-        <BeforeVisitScreen
-          patientId={patientId}
-          preVisit={await staff.preVisits.get({ patientId })}
-          day={day}
-        />
+        <CareLinks patientId={patientId} current="/care/episode" />
+        <h2>Course of care</h2>
+        <EpisodeScreen patientId={patientId} course={await staff.episodes.list({ patientId })} day={day} />
       </RecordFrame>
     </ClinicFrame>
   );
 };
 
-export default BeforeVisitPage;
+export default CoursePage;

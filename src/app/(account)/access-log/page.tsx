@@ -9,7 +9,7 @@ const AccessLogPage = async () => {
   await requirePerson('patient');
   const { day, lines } = await (await serverCaller()).patient.access.list();
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/who-opened">
+    <PatientFrame chosen={await chosenOnPhone()} current="/access-log">
       <AccessLogList day={day} lines={lines} />
     </PatientFrame>
   );

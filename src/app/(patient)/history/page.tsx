@@ -8,7 +8,7 @@ export const generateMetadata = titled('history.title');
 const HowItWent = async () => {
   await requirePerson('patient');
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/how-it-went">
+    <PatientFrame chosen={await chosenOnPhone()} current="/history">
       <HistoryPage view={await (await serverCaller()).patient.history.get()} />
     </PatientFrame>
   );

@@ -7,7 +7,7 @@ import { useAsking } from '#ui/account/use-asking.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 
-export const OpenRecordForm = ({ patientId }: { readonly patientId: string }) => {
+export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string }) => {
   const asking = useAsking('reason');
   const [reason, setReason] = useState('');
   const open = (event: FormEvent) => {

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
-import { EnterForm } from '#ui/clinician/data-entry/enter-form.tsx';
+import { DataEntryForm } from '#ui/clinician/data-entry/data-entry-form.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 
@@ -20,8 +20,8 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
   }));
   return (
     <ClinicFrame place="/patients" name={person.name}>
-      <RecordFrame patient={patient} day={day} section="/enter">
-        <EnterForm
+      <RecordFrame patient={patient} day={day} section="/data-entry">
+        <DataEntryForm
           patientId={patientId}
           exercises={exercises}
           joints={patient.profile?.followedJoints ?? []}

@@ -5,14 +5,14 @@ import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('visit.title');
 
-const BeforeVisit = async () => {
+const PreVisit = async () => {
   const person = await requirePerson('patient');
   const answer = await (await serverCaller()).patient.preVisit.questions();
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/before-visit">
+    <PatientFrame chosen={await chosenOnPhone()} current="/pre-visit">
       <VisitApp answer={answer} ownerId={person.patientId ?? person.userId} />
     </PatientFrame>
   );
 };
 
-export default BeforeVisit;
+export default PreVisit;

@@ -8,7 +8,7 @@ export const generateMetadata = titled('agree.title');
 const MyConsents = async () => {
   await requirePerson('patient');
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/before-visit/agreements">
+    <PatientFrame chosen={await chosenOnPhone()} current="/pre-visit/consents">
       <Consents mine={await (await serverCaller()).patient.consents.get()} />
     </PatientFrame>
   );

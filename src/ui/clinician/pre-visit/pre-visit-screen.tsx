@@ -12,7 +12,7 @@ const missingWords = (preVisit: PreVisitAnswer): string => {
     : `Left out, and needed before low load opens: ${listed(left.map(({ clinicianLabel }) => clinicianLabel))}.`;
 };
 
-export const BeforeVisitScreen = (props: {
+export const PreVisitScreen = (props: {
   readonly patientId: string;
   readonly preVisit: PreVisitAnswer | null;
   readonly day: Day;

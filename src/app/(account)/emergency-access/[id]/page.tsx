@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
 import { requirePerson } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
-import { OpenRecordForm } from '#ui/clinician/access/open-record-form.tsx';
+import { EmergencyAccessForm } from '#ui/clinician/access/emergency-access-form.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 
 export const metadata: Metadata = { title: 'Open a record' };
@@ -20,7 +20,7 @@ const OpenRecordPage = async ({ params }: Props) => {
           You can open it for some hours with a reason. The team is told on the worklist, with your name; the
           patient sees both beside who opened the record.
         </p>
-        <OpenRecordForm patientId={(await params).id} />
+        <EmergencyAccessForm patientId={(await params).id} />
       </div>
     </AccountFrame>
   );

@@ -13,10 +13,10 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
 import { morningAnswers, sessionAnswers, type Typed, type TypedExercise, unreadable } from './answers.ts';
-import { Head, type Kind, missing, type Way } from './enter-head.tsx';
+import { Head, type Kind, missing, type Way } from './data-entry-head.tsx';
 import { Choice, type FieldsProps, MorningJoint, SessionJoint } from './joint-fields.tsx';
 
-export interface EnterFormProps {
+export interface DataEntryFormProps {
   readonly patientId: string;
   readonly exercises: readonly TypedExercise[];
   readonly joints: readonly Joint[];
@@ -49,7 +49,7 @@ const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercis
   );
 };
 
-const SessionFields = ({ exercises, joints, ...props }: FieldsProps & Omit<EnterFormProps, 'patientId'>) => (
+const SessionFields = ({ exercises, joints, ...props }: FieldsProps & Omit<DataEntryFormProps, 'patientId'>) => (
   <>
     <Choice
       {...props}
@@ -92,7 +92,7 @@ const storedText: Readonly<Record<string, string>> = {
   known: 'It was kept already.',
 };
 
-const answersOf = (kind: Kind, entryId: string, { exercises, joints }: EnterFormProps, typed: Typed) =>
+const answersOf = (kind: Kind, entryId: string, { exercises, joints }: DataEntryFormProps, typed: Typed) =>
   kind === 'session'
     ? sessionAnswers(entryId, exercises, joints, typed)
     : morningAnswers(entryId, joints, typed);
@@ -118,7 +118,7 @@ const useTyped = () => {
   return { typed, said, onType, takenAs, idOfThis };
 };
 
-export const EnterForm = (props: EnterFormProps) => {
+export const DataEntryForm = (props: DataEntryFormProps) => {
   const { patientId, exercises, joints } = props;
   const [kind, setKind] = useState<Kind | null>(null);
   const [way, setWay] = useState<Way | null>(null);

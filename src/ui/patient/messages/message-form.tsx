@@ -11,7 +11,7 @@ import { t } from '#ui/language/words.ts';
 import { callPatient } from '../call.ts';
 import type { MyMessages } from '../pre-visit/answers.ts';
 
-export const WriteForm = ({ mine }: { readonly mine: MyMessages }) => {
+export const MessageForm = ({ mine }: { readonly mine: MyMessages }) => {
   const router = useRouter();
   const [text, setText] = useState('');
   const [told, setTold] = useState<'sent' | 'not-sent' | 'empty' | null>(null);

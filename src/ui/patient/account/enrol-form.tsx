@@ -92,7 +92,7 @@ const PinStep = () => {
   );
 };
 
-export const JoinForm = ({ startsAtPin }: { readonly startsAtPin: boolean }) => {
+export const EnrolForm = ({ startsAtPin }: { readonly startsAtPin: boolean }) => {
   const [isEnrolled, setEnrolled] = useState(startsAtPin);
   return isEnrolled ? <PinStep /> : <CodeStep onEnrolled={() => setEnrolled(true)} />;
 };

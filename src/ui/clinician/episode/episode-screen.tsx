@@ -7,10 +7,10 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { EpisodeAnswer, EpisodesAnswer } from './answers.ts';
 import { ChangeForm } from './change-form.tsx';
-import { breakInWords, stateInWords, stateStatus } from './course-words.ts';
+import { breakInWords, stateInWords, stateStatus } from './episode-words.ts';
 import { EpisodeForm } from './episode-form.tsx';
 
-interface CourseProps {
+interface EpisodeProps {
   readonly patientId: string;
   readonly course: EpisodesAnswer;
   readonly day: Day;
@@ -86,7 +86,7 @@ const EpisodeOfCare = ({
   course,
   patientId,
   day,
-}: CourseProps & { readonly episode: EpisodeAnswer }) => {
+}: EpisodeProps & { readonly episode: EpisodeAnswer }) => {
   const state = episode.changes.at(-1)?.to ?? 'open';
   const { shape, tone } = stateStatus[state];
   const may = Object.entries(course.transitions[state])
@@ -116,7 +116,7 @@ const EpisodeOfCare = ({
   );
 };
 
-export const CourseScreen = (props: CourseProps) => (
+export const EpisodeScreen = (props: EpisodeProps) => (
   <div className="stack-wide">
     <p className="soft">
       A break plans and asks for nothing, and nothing counts as missed. The return asks the screening again.

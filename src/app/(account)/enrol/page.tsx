@@ -1,5 +1,5 @@
 import { phoneHere } from '#server/sign-in/phone-here.ts';
-import { JoinForm } from '#ui/patient/account/join-form.tsx';
+import { EnrolForm } from '#ui/patient/account/enrol-form.tsx';
 import { PublicFrame } from '#ui/patient/public-frame.tsx';
 import '#messages/en/pages/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
@@ -8,7 +8,7 @@ export const generateMetadata = titled('join.title');
 
 const JoinPage = async () => (
   <PublicFrame chosen={await chosenOnPhone()}>
-    <JoinForm startsAtPin={(await phoneHere()) === 'choose-pin'} />
+    <EnrolForm startsAtPin={(await phoneHere()) === 'choose-pin'} />
   </PublicFrame>
 );
 

@@ -1,24 +1,28 @@
 import type { Metadata } from 'next';
 import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
-import { CourseScreen } from '#ui/clinician/episode/course-screen.tsx';
+import { PreVisitScreen } from '#ui/clinician/pre-visit/pre-visit-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 
-export const metadata: Metadata = { title: 'Course of care' };
+export const metadata: Metadata = { title: 'Answers before a visit' };
 
-const CoursePage = async ({ params }: { readonly params: RecordParams }) => {
+const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
-        <CareLinks patientId={patientId} current="/care/course" />
-        <h2>Course of care</h2>
-        <CourseScreen patientId={patientId} course={await staff.episodes.list({ patientId })} day={day} />
+        <CareLinks patientId={patientId} current="/care/pre-visit" />
+        <h2>Answers before a visit</h2>
+        <PreVisitScreen
+          patientId={patientId}
+          preVisit={await staff.preVisits.get({ patientId })}
+          day={day}
+        />
       </RecordFrame>
     </ClinicFrame>
   );
 };
 
-export default CoursePage;
+export default BeforeVisitPage;
