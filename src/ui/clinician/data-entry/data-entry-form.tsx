@@ -49,7 +49,11 @@ const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercis
   );
 };
 
-const SessionFields = ({ exercises, joints, ...props }: FieldsProps & Omit<DataEntryFormProps, 'patientId'>) => (
+const SessionFields = ({
+  exercises,
+  joints,
+  ...props
+}: FieldsProps & Omit<DataEntryFormProps, 'patientId'>) => (
   <>
     <Choice
       {...props}

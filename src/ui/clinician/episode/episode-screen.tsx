@@ -7,8 +7,8 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { EpisodeAnswer, EpisodesAnswer } from './answers.ts';
 import { ChangeForm } from './change-form.tsx';
-import { breakInWords, stateInWords, stateStatus } from './episode-words.ts';
 import { EpisodeForm } from './episode-form.tsx';
+import { breakInWords, stateInWords, stateStatus } from './episode-words.ts';
 
 interface EpisodeProps {
   readonly patientId: string;

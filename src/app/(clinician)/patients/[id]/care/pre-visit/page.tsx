@@ -15,11 +15,7 @@ const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) =>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} current="/care/pre-visit" />
         <h2>Answers before a visit</h2>
-        <PreVisitScreen
-          patientId={patientId}
-          preVisit={await staff.preVisits.get({ patientId })}
-          day={day}
-        />
+        <PreVisitScreen patientId={patientId} preVisit={await staff.preVisits.get({ patientId })} day={day} />
       </RecordFrame>
     </ClinicFrame>
   );

@@ -1,5 +1,5 @@
 /**
- * `npm run prove -- [--minutes N] [--seed N]`: raises symptoms in random facts and in random histories and
+ * `npm run check-monotonic -- [--minutes N] [--seed N]`: raises symptoms in random facts and in random histories and
  * looks for an answer that became bolder. At least a million raises, longer when minutes are given. Exit 1
  * on a violation, 2 on wrong use.
  */
@@ -10,7 +10,7 @@ const leastRaises = 1_000_000;
 const factRaises = 19_500;
 const historyRaises = 500;
 const shownViolations = 5;
-const usage = 'Use: npm run prove -- [--minutes N] [--seed N]';
+const usage = 'Use: npm run check-monotonic -- [--minutes N] [--seed N]';
 
 /** A whole or decimal number after a named argument; null for anything else on the line. */
 export const readNumbers = <N extends string>(

@@ -1,5 +1,5 @@
 /**
- * `npm run endure -- [--sequences N] [--minutes N] [--seed N]`: sessions on a phone in a browser under drawn
+ * `npm run soak -- [--sequences N] [--minutes N] [--seed N]`: sessions on a phone in a browser under drawn
  * moves (answer, back, reload, no signal, signal, close and open again, send again, and the server stopped
  * and started in the middle), 200 of them unless told otherwise. Each has to stand in the file exactly once.
  * With minutes it stops after that time and the next run of the same seed goes on from there. Exit 1 when a
@@ -9,20 +9,20 @@ import type { Browser } from 'playwright-core';
 import { browserArguments, installedBrowser, noBrowserAdvice } from '../browser.mjs';
 import { build } from '../build.mjs';
 import { CannotGoOn } from '../say.mjs';
-import { type Endured, enduredSoFar, forgetEndured, saveSoaked } from './phone-sequences/endured.ts';
+import { readNumbers } from './check-monotonic.ts';
 import { type OwnServer, ownServer } from './phone-sequences/own-server.ts';
 import { drawSequence, phoneOf, playSequence } from './phone-sequences/sequence.ts';
+import { forgetSoak, type SoakProgress, saveSoak, soakedSoFar } from './phone-sequences/soak-progress.ts';
 import { sessionsOf, storedTwice } from './phone-sequences/stored.ts';
-import { readNumbers } from './prove.ts';
 
-const usage = 'Use: npm run endure -- [--sequences N] [--minutes N] [--seed N]';
+const usage = 'Use: npm run soak -- [--sequences N] [--minutes N] [--seed N]';
 /** People of the demo clinic with a session to do. */
 const people = ['patient-1', 'patient-2', 'patient-3', 'patient-5', 'patient-8'] as const;
 const dayMs = 86_400_000;
 /** From a Monday: most of them train on Monday, Wednesday and Friday. */
 const daysOn = [2, 2, 3];
 const mostFaults = 5;
-/** Rounds without one session played: then there is nothing to endure, which is a fault by itself. */
+/** Rounds without one session played: then there is nothing to test, which is a fault by itself. */
 const mostIdleRounds = 10;
 
 const openBrowser = async (): Promise<Browser> => {
@@ -40,7 +40,7 @@ const moveTo = async (address: string, instant: number): Promise<void> => {
   });
 };
 
-const playOne = async (browser: Browser, server: OwnServer, who: string, run: Endured) => {
+const playOne = async (browser: Browser, server: OwnServer, who: string, run: SoakProgress) => {
   const seed = run.nextSeed++;
   const context = await phoneOf(browser, server.address, who);
   try {
@@ -67,7 +67,7 @@ interface Bounds {
   readonly until: number;
 }
 
-const playAll = async (browser: Browser, server: OwnServer, run: Endured, bounds: Bounds) => {
+const playAll = async (browser: Browser, server: OwnServer, run: SoakProgress, bounds: Bounds) => {
   const isOver = () =>
     run.played >= bounds.sequences || run.faults.length >= mostFaults || Date.now() >= bounds.until;
   let idleRounds = 0;
@@ -80,14 +80,14 @@ const playAll = async (browser: Browser, server: OwnServer, run: Endured, bounds
     for (const who of people) if (!isOver()) await playOne(browser, server, who, run);
     idleRounds = run.played === played ? idleRounds + 1 : 0;
     if (idleRounds >= mostIdleRounds) run.faults.push(`in ${idleRounds} rounds nobody had a session to do`);
-    saveSoaked(run);
+    saveSoak(run);
     console.log(`${run.played} sequences played, ${run.idle} days off, ${run.faults.length} faults`);
   }
   const twice = storedTwice(server.file);
   if (twice > 0) run.faults.push(`${twice} entries stand more than once`);
 };
 
-const tell = (run: Endured, sequences: number): void => {
+const tell = (run: SoakProgress, sequences: number): void => {
   for (const fault of run.faults) console.error(`FAULT ${fault}`);
   const seeds = `seeds ${run.seed} to ${run.nextSeed - 1}`;
   const left = run.played < sequences && run.faults.length === 0 ? ', to be gone on with' : '';
@@ -101,19 +101,19 @@ export const run = async (args: string[]): Promise<number> => {
     return 2;
   }
   await build();
-  const endured = enduredSoFar(options.seed);
+  const progress = soakedSoFar(options.seed);
   const until = options.minutes > 0 ? Date.now() + options.minutes * 60_000 : Number.POSITIVE_INFINITY;
-  console.log(`seed ${options.seed}, ${endured.played} sequences played before`);
+  console.log(`seed ${options.seed}, ${progress.played} sequences played before`);
   const server = await ownServer();
   const browser = await openBrowser();
   try {
     await server.start();
-    await playAll(browser, server, endured, { sequences: options.sequences, until });
+    await playAll(browser, server, progress, { sequences: options.sequences, until });
   } finally {
     await browser.close();
     await server.remove();
   }
-  tell(endured, options.sequences);
-  if (endured.faults.length > 0 || endured.played >= options.sequences) forgetEndured();
-  return endured.faults.length > 0 ? 1 : 0;
+  tell(progress, options.sequences);
+  if (progress.faults.length > 0 || progress.played >= options.sequences) forgetSoak();
+  return progress.faults.length > 0 ? 1 : 0;
 };

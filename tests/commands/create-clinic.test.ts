@@ -1,4 +1,4 @@
-/** The command that founds a clinic, as an operator runs it. */
+/** The command that creates a clinic, as an operator runs it. */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -11,21 +11,21 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 const given: readonly string[] = [
   ...['--name', 'Test Clinic', '--zone', 'Europe/Lisbon', '--phone', '210 000 000', '--emergency', '112'],
-  ...['--cover', 'Weekdays', '--administrator', 'First Person', '--email', 'first@test.invalid'],
+  ...['--monitoring-hours', 'Weekdays', '--administrator', 'First Person', '--email', 'first@test.invalid'],
 ];
 
-describe('npm run found-clinic', () => {
+describe('npm run create-clinic', () => {
   let folder: string;
   let file: string;
   const run = (args: readonly string[]) => {
-    const done = spawnSync(process.execPath, ['src/commands/run.mjs', 'found-clinic', ...args], {
+    const done = spawnSync(process.execPath, ['src/commands/run.mjs', 'create-clinic', ...args], {
       cwd: root,
       env: { ...process.env, DATABASE_FILE: file },
     });
     return { code: done.status, out: done.stdout.toString(), problem: done.stderr.toString() };
   };
   beforeAll(() => {
-    folder = mkdtempSync(path.join(tmpdir(), 'loadgate-found-'));
+    folder = mkdtempSync(path.join(tmpdir(), 'loadgate-create-'));
     file = path.join(folder, 'clinic.sqlite');
   });
   afterAll(() => rmSync(folder, { recursive: true }));

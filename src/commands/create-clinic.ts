@@ -1,21 +1,21 @@
 /**
- * Founds a clinic in the database file and opens its first administrator's sign-in. The passphrase is
+ * Creates a clinic in the database file and opens its first administrator's sign-in. The passphrase is
  * printed once; everybody else is added by that person on the pages.
  */
 import { randomUUID } from 'node:crypto';
 import { parseArgs } from 'node:util';
 import { addStaff } from '#data/accounts/staff.ts';
 import { dayAt, isZone } from '#data/civil-time.ts';
-import { foundClinic } from '#data/patients/people.ts';
+import { createClinic } from '#data/patients/people.ts';
 import { openRuntime } from '#server/runtime.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 
-const names = ['name', 'zone', 'phone', 'emergency', 'cover', 'administrator', 'email'] as const;
+const names = ['name', 'zone', 'phone', 'emergency', 'monitoring-hours', 'administrator', 'email'] as const;
 type Given = Readonly<Record<(typeof names)[number], string>>;
 
 const usage =
-  'Usage: DATABASE_FILE=… npm run found-clinic -- --name "…" --zone Europe/Dublin --phone "…" --emergency 112 --cover "Weekdays 9 to 17" --administrator "Given Family" --email a@clinic.example';
+  'Usage: DATABASE_FILE=… npm run create-clinic -- --name "…" --zone Europe/Dublin --phone "…" --emergency 112 --monitoring-hours "Weekdays 9 to 17" --administrator "Given Family" --email a@clinic.example';
 
 const givenIn = (args: readonly string[]): Given => {
   const options = Object.fromEntries(names.map((name) => [name, { type: 'string' as const }]));
@@ -39,9 +39,9 @@ export const run = async (args: readonly string[]): Promise<number> => {
   try {
     const clinicId = randomUUID();
     const now = Date.now();
-    const { name, zone, phone, emergency: emergencyNumber, cover: monitoringHours } = given;
+    const { name, zone, phone, emergency: emergencyNumber, 'monitoring-hours': monitoringHours } = given;
     const handed = await store.write(async () => {
-      await foundClinic(store, { id: clinicId, name, zone, phone, emergencyNumber, monitoringHours }, now);
+      await createClinic(store, { id: clinicId, name, zone, phone, emergencyNumber, monitoringHours }, now);
       const actor = { actorId: 'set-up', actorName: 'Set-up' };
       const access = { store, auditKey: keys.audit, clinicId, now, day: dayAt(now, zone), ...actor };
       const { administrator, email } = given;

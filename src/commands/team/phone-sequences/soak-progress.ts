@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node
 import path from 'node:path';
 import { inRoot } from '#commands/paths.mjs';
 
-export interface Endured {
+export interface SoakProgress {
   /** First seed of the run; the sequences have this one and those after it. */
   readonly seed: number;
   nextSeed: number;
@@ -13,20 +13,20 @@ export interface Endured {
   readonly faults: string[];
 }
 
-const file = inRoot('.local', 'endure-phone.json');
+const file = inRoot('.local', 'soak-phone.json');
 
 /** Where a run of this seed stopped, or a new one. */
-export const enduredSoFar = (seed: number): Endured => {
-  const fresh: Endured = { seed, nextSeed: seed, played: 0, idle: 0, faults: [] };
+export const soakedSoFar = (seed: number): SoakProgress => {
+  const fresh: SoakProgress = { seed, nextSeed: seed, played: 0, idle: 0, faults: [] };
   if (!existsSync(file)) return fresh;
-  const saved = JSON.parse(readFileSync(file, 'utf8')) as Endured;
+  const saved = JSON.parse(readFileSync(file, 'utf8')) as SoakProgress;
   return saved.seed === seed ? saved : fresh;
 };
 
-export const saveSoaked = (endured: Endured): void => {
+export const saveSoak = (progress: SoakProgress): void => {
   mkdirSync(path.dirname(file), { recursive: true });
-  writeFileSync(file, `${JSON.stringify(endured)}\n`);
+  writeFileSync(file, `${JSON.stringify(progress)}\n`);
 };
 
 /** The run came to its end; the next begins anew. */
-export const forgetEndured = (): void => rmSync(file, { force: true });
+export const forgetSoak = (): void => rmSync(file, { force: true });

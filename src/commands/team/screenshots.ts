@@ -1,6 +1,6 @@
 /**
- * `npm run pictures`: makes the pictures of the README from the demo clinic, with a server, a database
- * file and a browser of its own, into demo-clinic/pictures. Exit 1 when one is larger than a page that
+ * `npm run screenshots`: makes the screenshots of the README from the demo clinic, with a server, a database
+ * file and a browser of its own, into demo-clinic/screenshots. Exit 1 when one is larger than a page that
  * is read over a slow line should carry. Look at each before it is committed.
  */
 import { mkdirSync, statSync } from 'node:fs';
@@ -10,13 +10,13 @@ import { build } from '../build.mjs';
 import { inRoot } from '../paths.mjs';
 import { CannotGoOn } from '../say.mjs';
 import { ownServer } from './phone-sequences/own-server.ts';
-import { type Scene, scenes } from './pictures/scenes.ts';
+import { type Scene, scenes } from './screenshots/scenes.ts';
 
-const folder = inRoot('demo-clinic', 'pictures');
+const folder = inRoot('demo-clinic', 'screenshots');
 const mostBytes = 150_000;
 
 export const run = async (args: readonly string[]): Promise<number> => {
-  if (args.length > 0) throw new CannotGoOn('Use: npm run pictures', 2);
+  if (args.length > 0) throw new CannotGoOn('Use: npm run screenshots', 2);
   const executablePath = findBrowser();
   if (!executablePath) throw new CannotGoOn(noBrowserAdvice);
   await build();
