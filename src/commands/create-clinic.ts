@@ -51,7 +51,7 @@ export const run = async (args: readonly string[]): Promise<number> => {
         role: 'administrator',
         administers: true,
       });
-      if (!added) throw new CannotGoOn('Somebody signs in with this address already.', 1);
+      if (!added) throw new CannotGoOn('Somebody already signs in with this address.', 1);
       return added;
     });
     console.log(`clinic ${clinicId}`);

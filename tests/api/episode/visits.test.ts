@@ -70,7 +70,7 @@ describe('an appointment at a distance', () => {
       remoteReason: null,
       remark: null,
     };
-    await expect(staff.visits.watch({ patientId, session })).rejects.toThrow(/not done at a distance/);
+    await expect(staff.visits.watch({ patientId, session })).rejects.toThrow(/cuff remotely/);
     await staff.visits.watch({
       patientId,
       session: { ...session, remoteReason: 'Island; nurse beside her.' },

@@ -22,7 +22,7 @@ const limit = (over: Partial<Limit> = {}): Limit => ({
   ...over,
 });
 
-describe('a load ceiling', () => {
+describe('a load limit', () => {
   it.each([
     ['under it', 3.9, true],
     ['at it', 4, true],

@@ -139,7 +139,7 @@ describe('control chart on the frozen usual pain', () => {
   it('names the morning on which it first signalled', () => {
     const pains = [2, 5, 5, 5, 5, 2];
     expect(told({ mornings: diary(pains), baselines: [charted] }, fourWeeks)['control-chart']![1]).toContain(
-      'It first signalled on 5 Mar, and a signal stays until new values are frozen.',
+      'It first signalled on 5 Mar, and a signal stays until a new baseline is set.',
     );
   });
 

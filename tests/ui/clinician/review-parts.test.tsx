@@ -113,7 +113,7 @@ describe('fingers or toes after the cuff', () => {
   it.each([
     [{ pulse: 'usual' }, 'as usual'],
     [{ pulse: 'not-usual' }, 'not as usual'],
-    [{ pulseState: 'not-shown' }, 'says it was never shown'],
+    [{ pulseState: 'not-shown' }, 'says: never shown how'],
     [{ pulseState: 'not-asked' }, 'not asked'],
   ] as const)('pulse %j reads “%s”', (over, text) => {
     expect(cells(over).at(-1)).toBe(text);

@@ -49,7 +49,7 @@ const list = (count: number, patients: number): WorklistAnswer =>
       item: {
         key: `k${place}`,
         kind: 'awaiting-signature',
-        sentence: 'A prescription awaits a signature.',
+        sentence: 'A prescription needs a signature.',
         since: clock.now - 86_400_000,
         joint: null,
         decisionId: null,

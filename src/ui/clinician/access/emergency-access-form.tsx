@@ -14,7 +14,10 @@ export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string 
     event.preventDefault();
     if (reason.trim().length < 10) {
       return asking.t([
-        { field: 'reason', text: 'Write the reason in some words: the care team and the patient read it.' },
+        {
+          field: 'reason',
+          text: 'Write the reason in a few words. The care team and the patient will read it.',
+        },
       ]);
     }
     void asking.ask(
@@ -27,8 +30,8 @@ export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string 
       <Asked asking={asking} />
       <LongTextField
         name="reason"
-        label="Why you open it"
-        hint="The care team and the patient read this with your name."
+        label="Why you need to open it"
+        hint="The care team and the patient will see this with your name."
         maxLength={300}
         value={reason}
         error={asking.errorOf('reason')}
@@ -37,7 +40,7 @@ export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string 
       <div className="row">
         <Button type="submit">Open the record</Button>
         <LinkButton tone="plain" href="/patients">
-          Leave it closed
+          Do not open it
         </LinkButton>
       </div>
     </form>

@@ -24,7 +24,7 @@ export interface DataEntryFormProps {
 
 const worded = (value: string) => ({ value, label: value.replaceAll('-', ' ') });
 const reasons = stopReasons.filter((reason) => reason !== 'none' && reason !== 'unknown').map(worded);
-const newsOptions = [{ value: 'none', label: 'Asked, and nothing' }, ...newsKinds.map(worded)];
+const newsOptions = [{ value: 'none', label: 'Asked: none' }, ...newsKinds.map(worded)];
 
 const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercise: TypedExercise }) => {
   const { itemId } = exercise;
@@ -34,14 +34,14 @@ const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercis
       <TextField
         {...boundField(props, `counts-${itemId}`)}
         label="Repetitions of each set"
-        hint="With commas between; a dash for a set that was not counted. Empty when it was not done."
+        hint="Separate sets by commas. Enter a dash for a set that was not counted. Leave it empty if the exercise was not done."
         isOptional
       />
       <NumberField {...boundField(props, `load-${itemId}`)} label="Weight used" unit="kg" isOptional />
       <TextField
         {...boundField(props, `reserve-${itemId}`)}
         label="Repetitions in reserve, each set"
-        hint="How many more could have been done. Not said counts as none left."
+        hint="How many more the patient could have done. If left empty, the rules assume none."
         isOptional
       />
       <Choice {...props} name={`stop-${itemId}`} label="Why a set fell short" options={reasons} />
@@ -72,7 +72,7 @@ const SessionFields = ({
     ))}
     <Choice {...props} name="extra" label="Did more than planned" />
     <Choice {...props} name="news" label="New since the last session" options={newsOptions} />
-    <Choice {...props} name="other-joint" label="Another joint worse before it" />
+    <Choice {...props} name="other-joint" label="Another joint was worse before the session" />
   </>
 );
 
@@ -83,17 +83,17 @@ const Asked = (props: FieldsProps) => (
       {...props}
       name="flags"
       label="Warning signs"
-      options={[{ value: 'none', label: 'Asked one by one, and none' }]}
+      options={[{ value: 'none', label: 'Asked one by one: none' }]}
     />
-    <Notice tone="care" title="A warning sign is not typed here">
-      Call the patient, act on it, and record what you did. Left at “Not said” it counts as not answered.
+    <Notice tone="care" title="Do not enter a warning sign here">
+      Call the patient, act on it, and record what you did. “Not said” counts as not answered.
     </Notice>
   </>
 );
 
 const storedText: Readonly<Record<string, string>> = {
-  stored: 'Kept, and looked at by the rules.',
-  known: 'It was kept already.',
+  stored: 'Saved. The rules have been applied.',
+  known: 'This entry was already saved.',
 };
 
 const answersOf = (kind: Kind, entryId: string, { exercises, joints }: DataEntryFormProps, typed: Typed) =>
@@ -111,7 +111,7 @@ const useTyped = () => {
     setTyped((before) => ({ ...before, [name]: value }));
   };
   const takenAs = (stored: string) => {
-    setSaid(storedText[stored] ?? 'It could not be kept as it stands; an entry with this content exists.');
+    setSaid(storedText[stored] ?? 'This could not be saved: the same entry exists with different content.');
     entryId.current = '';
     setTyped({});
   };
@@ -153,7 +153,7 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
       {kind === null ? null : <Asked {...fields} />}
       <div className="row">
         <Button type="submit" id="save-entry" aria-disabled={submit.isBusy || undefined}>
-          Keep these answers
+          Save these answers
         </Button>
         <span role="status">{said}</span>
       </div>

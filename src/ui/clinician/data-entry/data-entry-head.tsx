@@ -19,7 +19,7 @@ export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & Head
   <>
     <RadioGroup<Kind>
       name="kind-of-entry"
-      legend="What is entered"
+      legend="What are you entering?"
       error={fields.errorOf('kind-of-entry')}
       options={[
         { value: 'session', label: 'A session' },
@@ -30,22 +30,22 @@ export const Head = ({ kind, way, onKind, onWay, ...fields }: FieldsProps & Head
     />
     <RadioGroup<Way>
       name="way"
-      legend="Where the answers come from"
+      legend="Where do the answers come from?"
       error={fields.errorOf('way')}
       options={[
-        { value: 'clinic-from-paper', label: 'From paper', hint: 'Taken as written on the day it is for.' },
-        { value: 'clinic-by-phone', label: 'By phone', hint: 'Taken as answered now.' },
+        { value: 'clinic-from-paper', label: 'From paper', hint: 'Recorded as written on that day.' },
+        { value: 'clinic-by-phone', label: 'By phone', hint: 'Recorded as answered now.' },
       ]}
       chosen={way}
       onChoose={onWay}
     />
-    <TextField {...boundField(fields, 'day')} type="date" label="Day the answers are for" />
+    <TextField {...boundField(fields, 'day')} type="date" label="Which day are the answers for?" />
   </>
 );
 
 export const missing = (kind: Kind | null, way: Way | null, typed: Typed) => [
-  ...(kind === null ? [{ field: 'kind-of-entry', text: 'Choose what is entered.' }] : []),
+  ...(kind === null ? [{ field: 'kind-of-entry', text: 'Choose what you are entering.' }] : []),
   ...(way === null ? [{ field: 'way', text: 'Choose where the answers come from.' }] : []),
-  ...(typed.day ? [] : [{ field: 'day', text: 'Give the day the answers are for.' }]),
+  ...(typed.day ? [] : [{ field: 'day', text: 'Enter the day the answers are for.' }]),
   ...(kind === 'session' && !typed.kind ? [{ field: 'kind', text: 'Choose which session was done.' }] : []),
 ];

@@ -31,7 +31,7 @@ const Facts = ({ episode }: { readonly episode: EpisodeAnswer }) => (
       { key: 'referrer', name: 'Referred by', value: episode.referrer ?? none },
       {
         key: 'contacts',
-        name: 'Others to speak with',
+        name: 'Other contacts',
         value:
           episode.contacts.length > 0
             ? episode.contacts
@@ -52,7 +52,7 @@ const Changes = ({ episode, day }: { readonly episode: EpisodeAnswer; readonly d
         {change.reason}{' '}
         <span className="soft">
           {change.expectedBack ? `Expected back ${dayInWords(change.expectedBack, day)}. ` : ''}
-          Written down by {change.by}.
+          Recorded by {change.by}.
         </span>
       </li>
     ))}
@@ -75,7 +75,7 @@ const Documents = ({
     <p className="row screen-only">
       <a href={`/patients/${patientId}/letter${asked}`}>Letter</a>
       {state === 'discharged' ? (
-        <a href={`/patients/${patientId}/self-management${asked}`}>Self-management sheet</a>
+        <a href={`/patients/${patientId}/self-management${asked}`}>Self-management handout</a>
       ) : null}
     </p>
   );
@@ -110,7 +110,9 @@ const EpisodeOfCare = ({
           </Disclosure>
         </div>
       ) : (
-        <p className="soft">Closed. Everything stays readable; a return begins with a new stretch of care.</p>
+        <p className="soft">
+          Closed. You can still read everything. If the patient returns, open a new episode of care.
+        </p>
       )}
     </section>
   );
@@ -119,17 +121,17 @@ const EpisodeOfCare = ({
 export const EpisodeScreen = (props: EpisodeProps) => (
   <div className="stack-wide">
     <p className="soft">
-      A break plans and asks for nothing, and nothing counts as missed. The return asks the screening again.
-      The end of care ends what is prescribed and what waits on the worklist, and keeps the record readable.
+      During a break nothing is planned or asked, and nothing counts as missed. When the patient returns,
+      repeat the screening. Ending care ends all prescriptions and worklist items; the record stays readable.
     </p>
-    {props.course.episodes.length === 0 ? <p>No stretch of care is recorded yet.</p> : null}
+    {props.course.episodes.length === 0 ? <p>No episode of care is recorded yet.</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
       <EpisodeOfCare key={episode.id} {...props} episode={episode} />
     ))}
     <div className="screen-only">
       <Disclosure
         summary={
-          props.course.episodes.length === 0 ? 'Open a stretch of care' : 'Open another stretch of care'
+          props.course.episodes.length === 0 ? 'Open an episode of care' : 'Open another episode of care'
         }
       >
         <EpisodeForm patientId={props.patientId} />

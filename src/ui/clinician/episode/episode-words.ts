@@ -8,18 +8,18 @@ export const stateInWords: Readonly<Record<EpisodeState, string>> = {
   active: 'In care',
   'on-break': 'On a break',
   discharged: 'Discharged',
-  transferred: 'Handed to others',
+  transferred: 'Transferred',
   died: 'Died',
 };
 
 /** What recording the change is called on its button, from where it stands. */
 export const changeInWords = (from: EpisodeState, to: EpisodeState): string => {
-  if (to === 'active') return from === 'on-break' ? 'Came back' : 'Care begins';
+  if (to === 'active') return from === 'on-break' ? 'Returned' : 'Care begins';
   return {
     open: 'Open',
     'on-break': 'Begin a break',
     discharged: 'Discharge',
-    transferred: 'Hand to others',
+    transferred: 'Transfer',
     died: 'Died',
   }[to];
 };

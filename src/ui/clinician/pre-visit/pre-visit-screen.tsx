@@ -8,8 +8,8 @@ import { ConfirmForm } from './confirm-form.tsx';
 const missingWords = (preVisit: PreVisitAnswer): string => {
   const left = preVisit.stillToAsk['low-load'] ?? [];
   return left.length === 0
-    ? 'Everything low load needs is answered.'
-    : `Left out, and needed before low load opens: ${listed(left.map(({ clinicianLabel }) => clinicianLabel))}.`;
+    ? 'Every question needed for low load is answered.'
+    : `Not answered, and needed for low load: ${listed(left.map(({ clinicianLabel }) => clinicianLabel))}.`;
 };
 
 export const PreVisitScreen = (props: {
@@ -21,17 +21,17 @@ export const PreVisitScreen = (props: {
   if (!preVisit) {
     return (
       <p>
-        The patient has answered nothing before a visit. On the phone the questions stand under “Questions
-        before your visit”.
+        The patient has not answered any pre-visit questions. On the phone they are under “Questions before
+        your visit”.
       </p>
     );
   }
   if (preVisit.isConfirmed) {
-    return <p>Answered on {dayInWords(preVisit.day, day)}; a screening has been recorded since.</p>;
+    return <p>Answered on {dayInWords(preVisit.day, day)}; a screening was recorded afterwards.</p>;
   }
   return (
     <div className="stack">
-      <p className="lead">Answered on {dayInWords(preVisit.day, day)}, and no screening yet.</p>
+      <p className="lead">Answered on {dayInWords(preVisit.day, day)}; no screening recorded yet.</p>
       <p className="soft">{missingWords(preVisit)}</p>
       <ConfirmForm patientId={props.patientId} preVisit={preVisit} day={day} />
     </div>

@@ -7,9 +7,9 @@ import { groupedReasons } from '../screening/outcome-table.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';
 
 const about: Readonly<Record<Method, string>> = {
-  variation: 'A harder or easier form of the exercise, ordered by what this body puts on the joint.',
-  'low-load': 'A light load near failure. It costs the joint less per repetition and more repetitions.',
-  occlusion: 'A light load with the limb’s blood flow held back, from a measured pressure.',
+  variation: 'A harder or easier form of the exercise, ordered by the load on this patient’s joint.',
+  'low-load': 'A light load close to failure. Less joint load per repetition, but more repetitions.',
+  occlusion: 'A light load with the limb’s blood flow restricted by a cuff at a measured pressure.',
 };
 
 const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open');

@@ -3,7 +3,7 @@ import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { ClinicSettingsScreen } from '#ui/admin/clinic-settings-screen.tsx';
 
-export const metadata: Metadata = { title: 'Clinic choices' };
+export const metadata: Metadata = { title: 'Clinic settings' };
 
 const ClinicSettingsPage = async () => {
   const person = await requirePerson('clinician', 'administrator');

@@ -15,10 +15,10 @@ const OpenRecordPage = async ({ params }: Props) => {
   return (
     <AccountFrame person={person} current="/patients">
       <div className="stack-wide">
-        <PageHeading caption="Patients">This record is kept to its care team</PageHeading>
+        <PageHeading caption="Patients">Only the care team can open this record</PageHeading>
         <p>
-          You can open it for some hours with a reason. The team is told on the worklist, with your name; the
-          patient sees both beside who opened the record.
+          You can open it for a few hours if you give a reason. The team sees your name and reason on the
+          worklist. The patient sees them in the list of who opened the record.
         </p>
         <EmergencyAccessForm patientId={(await params).id} />
       </div>

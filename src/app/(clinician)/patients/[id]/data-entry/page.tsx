@@ -5,7 +5,7 @@ import { DataEntryForm } from '#ui/clinician/data-entry/data-entry-form.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 
-export const metadata: Metadata = { title: 'Enter answers' };
+export const metadata: Metadata = { title: 'Data entry' };
 
 const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);

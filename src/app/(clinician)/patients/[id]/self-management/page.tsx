@@ -5,7 +5,7 @@ import { wordsIn } from '#ui/language/in-language.ts';
 import { recordPage } from '../../../clinic-page.ts';
 import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../document-frame.tsx';
 
-export const metadata: Metadata = { title: 'Self-management sheet' };
+export const metadata: Metadata = { title: 'Self-management handout' };
 
 const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) => {
   const at = await recordPage(params);
@@ -22,7 +22,7 @@ const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) =
     <DocumentFrame at={at} document={summaryInWords(facts, translate)} language={language}>
       <p className="screen-only">
         <a href={`/patients/${at.patient.id}/self-management?${other}`}>
-          {language ? 'The sheet in English' : 'The sheet in German, read by nobody yet'}
+          {language ? 'The handout in English' : 'The handout in German (not yet reviewed)'}
         </a>
       </p>
     </DocumentFrame>

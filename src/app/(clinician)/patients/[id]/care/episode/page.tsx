@@ -5,7 +5,7 @@ import { EpisodeScreen } from '#ui/clinician/episode/episode-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 
-export const metadata: Metadata = { title: 'Course of care' };
+export const metadata: Metadata = { title: 'Episode of care' };
 
 const CoursePage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);
@@ -14,7 +14,7 @@ const CoursePage = async ({ params }: { readonly params: RecordParams }) => {
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} current="/care/episode" />
-        <h2>Course of care</h2>
+        <h2>Episode of care</h2>
         <EpisodeScreen patientId={patientId} course={await staff.episodes.list({ patientId })} day={day} />
       </RecordFrame>
     </ClinicFrame>

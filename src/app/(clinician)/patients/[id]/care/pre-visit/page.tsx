@@ -5,7 +5,7 @@ import { PreVisitScreen } from '#ui/clinician/pre-visit/pre-visit-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 
-export const metadata: Metadata = { title: 'Answers before a visit' };
+export const metadata: Metadata = { title: 'Pre-visit answers' };
 
 const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, day } = await recordPage(params);
@@ -14,7 +14,7 @@ const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) =>
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} current="/care/pre-visit" />
-        <h2>Answers before a visit</h2>
+        <h2>Pre-visit answers</h2>
         <PreVisitScreen patientId={patientId} preVisit={await staff.preVisits.get({ patientId })} day={day} />
       </RecordFrame>
     </ClinicFrame>
