@@ -50,7 +50,7 @@ const expectSigned = async (page: Page, record: string) => {
   await expect(page.getByText(/signed by Nuala Derravane/).first()).toBeVisible();
   await page.goto(`${record}/screening`);
   // What was not asked keeps occlusion closed, and says so.
-  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Closed');
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Assessment needed');
 };
 
 const deskOf = async (context: BrowserContext, baseURL: string) => {

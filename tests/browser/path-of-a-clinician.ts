@@ -57,7 +57,7 @@ export const screen = async (page: Page) => {
   await expectAccessible(page, 'screening sheet');
   await press(page, 'Record this screening');
   await expect(page.getByText('Recorded as version 1.')).toBeVisible();
-  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Closed');
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Assessment needed');
 };
 
 /** Each kind of measurement: what is typed by label, what is chosen by group. */
@@ -134,7 +134,7 @@ export const measure = async (page: Page) => {
 export const readWhyContraindicated = async (page: Page) => {
   await open(page, 'Prescribe');
   const occlusion = page.locator('.method', { has: page.getByRole('link', { name: 'Occlusion' }) });
-  await expect(occlusion).toContainText('Closed');
+  await expect(occlusion).toContainText('Needs clearance');
   await expect(occlusion).toContainText('Diagnosed high blood pressure keeps occlusion closed');
   for (const name of ['Variation', 'Low load'])
     await expect(page.locator('.method', { has: page.getByRole('link', { name }) })).toContainText(

@@ -32,12 +32,24 @@ export const contactInWords: Readonly<Record<Contact, string>> = {
   emergency: 'emergency contact',
 };
 
-export const eligibilityStatus: Readonly<Record<Eligibility, Status>> = {
+const eligibilityStatuses: Readonly<Record<Eligibility, Status>> = {
   open: { word: 'Eligible', shape: 'done', tone: 'accent' },
   'open-with-precautions': { word: 'Eligible with precautions', shape: 'care', tone: 'care' },
   'closed-until-cleared': { word: 'Needs clearance', shape: 'closed', tone: 'danger' },
   closed: { word: 'Contraindicated', shape: 'closed', tone: 'danger' },
 };
+
+const isUnknown = ({ code }: { readonly code: string }): boolean =>
+  /^(never-screened$|not-asked-|screening-)|-not-measured$/.test(code);
+
+/** What has not been asked or measured, or not lately, closes a method too, but contraindicates nothing. */
+export const eligibilityStatus = (
+  eligibility: Eligibility,
+  reasons: readonly { readonly code: string; readonly eligibility: Eligibility }[],
+): Status =>
+  eligibility === 'closed' && reasons.filter((reason) => reason.eligibility === 'closed').every(isUnknown)
+    ? { ...eligibilityStatuses.closed, word: 'Assessment needed' }
+    : eligibilityStatuses[eligibility];
 
 const itemStatuses: Readonly<Record<string, Status>> = {
   'red-flag': { word: 'Warning sign', shape: 'stop', tone: 'danger' },

@@ -121,7 +121,7 @@ const charted: Baseline = {
   morningSpread: { standardDeviation: 0.8, values: 14 },
 };
 
-describe('control chart on the frozen usual pain', () => {
+describe('control chart on the baseline', () => {
   it('is told with its sum, its limit and how often such a chart errs: 13 to 36 % in 28 days, 22 to 53 % in 60', () => {
     // Scatter at least 1, widened by 1.5; half of it is allowed; it signals over 5 × 1.5.
     const sentences = told({ mornings: diary([2, 2, 5, 5]), baselines: [charted] }, fourWeeks)[
@@ -144,13 +144,13 @@ describe('control chart on the frozen usual pain', () => {
   });
 
   it.each([
-    ['no usual pain is frozen for the left knee', []],
-    ['no usual pain is frozen for the left knee', [{ ...charted, usualPain: null, usualPainTop: null }]],
+    ['no usual pain is set for the left knee', []],
+    ['no usual pain is set for the left knee', [{ ...charted, usualPain: null, usualPainTop: null }]],
     [
-      'frozen from 13 quiet mornings; 14 are needed',
+      'the baseline was set from 13 quiet mornings; 14 are needed',
       [{ ...charted, morningSpread: { standardDeviation: 1, values: 13 } }],
     ],
-    ['frozen from 0 quiet mornings; 14 are needed', [baseline]],
+    ['the baseline was set from 0 quiet mornings; 14 are needed', [baseline]],
     ['before the time shown', [{ ...charted, setOn: addDays(since, -1) }]],
   ] as const)('is not drawn and says why: %s', (why, baselines) => {
     const [only, ...rest] = told({ mornings: diary([2, 2]), baselines }, fourWeeks)['control-chart']!;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { reviewWords } from '#core/review/words.ts';
 import { answeredSessions, baseline, decision, morning, series, session, version } from './builders.ts';
 
-const noEnd = ['No usual values are frozen for the left knee.', 'No decision was made.'];
+const noEnd = ['No baseline is set for the left knee.', 'No decision was made.'];
 
 interface Case {
   readonly title: string;
@@ -57,7 +57,7 @@ const cases: readonly Case[] = [
       'Morning pain of the left knee was given on 5 mornings: 1 to 4, middle value 2.',
       'It lay over the top of usual pain on 1 morning (27 Mar).',
       'Highest pain reported in a session was 3 over 5 sessions.',
-      'Thresholds in force: top of usual pain 3, personal ceiling 5, frozen by R. Clinician.',
+      'Thresholds in force: top of usual pain 3, acceptable pain limit 5, set by R. Clinician.',
       'No decision was made.',
     ],
   },
@@ -83,7 +83,7 @@ const cases: readonly Case[] = [
     ],
   },
   {
-    title: 'a gap, a flare, pain over the ceiling and the decisions that followed',
+    title: 'a gap, a flare, pain over the limit and the decisions that followed',
     series: series(
       {
         sessions: [
@@ -115,7 +115,7 @@ const cases: readonly Case[] = [
       'It lay over the top of usual pain on 1 morning (15 Mar).',
       'A flare was reported on 1 morning (15 Mar).',
       'Highest pain reported in a session was 3 to 6 over 3 sessions; over the acceptable pain limit in 1 (14 Mar).',
-      'Thresholds in force: top of usual pain 3, personal ceiling 5, frozen by R. Clinician.',
+      'Thresholds in force: top of usual pain 3, acceptable pain limit 5, set by R. Clinician.',
       'Decisions: progress 1, hold 1, ease-back 2. The newest, on 21 Mar, is hold.',
     ],
   },

@@ -68,7 +68,7 @@ describe('the strip', () => {
     const markup = strip(since, today);
     expect(markup).toContain('aria-label="First day shown" aria-valuetext="1 Mar 2026"');
     expect(markup).toContain('aria-label="Last day shown" aria-valuetext="31 Mar 2026"');
-    expect(markup).toContain('Look closer: 1 Mar to 31 Mar, 30 days');
+    expect(markup).toContain('Days shown: 1 Mar to 31 Mar, 30 days');
     expect(markup).not.toContain('Show the whole time');
   });
 

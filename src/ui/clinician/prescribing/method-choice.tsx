@@ -17,7 +17,10 @@ const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open
 /** The least that is said of the limbs it is open on: precautions on one are not left out. */
 const eligibilityOf = (outcomes: readonly MethodOutcome[]): Eligibility => {
   const open = outcomes.filter(isOpen);
-  if (open.length === 0) return 'closed';
+  if (open.length === 0)
+    return outcomes.some((row) => row.eligibility === 'closed-until-cleared')
+      ? 'closed-until-cleared'
+      : 'closed';
   return open.every((row) => row.eligibility === 'open') ? 'open' : 'open-with-precautions';
 };
 
@@ -41,7 +44,10 @@ const MethodLine = ({
   const contraindications = groupedReasons(outcomes).filter((reason) =>
     reason.eligibility.startsWith('closed'),
   );
-  const { word, shape, tone } = eligibilityStatus[eligibilityOf(outcomes)];
+  const { word, shape, tone } = eligibilityStatus(
+    eligibilityOf(outcomes),
+    outcomes.flatMap((row) => row.reasons),
+  );
   return (
     <li className="method stack-close">
       <p className="row">

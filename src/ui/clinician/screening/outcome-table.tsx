@@ -45,7 +45,7 @@ const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) 
   return (
     <ul className="plain-list stack-close">
       {reasons.map((reason) => {
-        const { word, shape, tone } = eligibilityStatus[reason.eligibility];
+        const { word, shape, tone } = eligibilityStatus(reason.eligibility, [reason]);
         return (
           <li key={`${reason.code} ${reason.eligibility} ${reason.text}`}>
             <StatusTag shape={shape} tone={tone}>
@@ -78,7 +78,7 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
           ...limbColumns.map(({ key }) => {
             const found = outcomes.find((row) => row.method === method && limbOf(row) === key);
             if (!found) return 'Not assessed';
-            const { word, shape, tone } = eligibilityStatus[found.eligibility];
+            const { word, shape, tone } = eligibilityStatus(found.eligibility, found.reasons);
             return (
               <StatusTag key={key} shape={shape} tone={tone}>
                 {word}

@@ -64,7 +64,7 @@ export const RangeSelector = ({ chart, range, onRange, address }: RangeSelectorP
   const words = `${dayInWords(range.from, chart.today)} to ${dayInWords(range.to, chart.today)}, ${counted(daysBetween(range.from, range.to), 'day')}`;
   return (
     <fieldset className="range-selector screen-only">
-      <legend>Zoom: {words}</legend>
+      <legend>Days shown: {words}</legend>
       <div className="range-track">
         <Strip chart={chart} range={range} />
         {(['from', 'to'] as const).map((end) => (
