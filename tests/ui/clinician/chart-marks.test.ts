@@ -8,9 +8,9 @@ import { describe, expect, it } from 'vitest';
 import { decisionStatus } from '#ui/clinician/words.ts';
 import { shapes } from '#ui/design-system/mark.tsx';
 
-const read = (file: string) => readFileSync(new URL(`../../src/ui/${file}`, import.meta.url), 'utf8');
-const tokensCss = read('shared/styles/tokens.css');
-const chartCss = read('clinician/styles/picture.css');
+const read = (file: string) => readFileSync(new URL(`../../../src/ui/${file}`, import.meta.url), 'utf8');
+const tokensCss = read('design-system/styles/tokens.css');
+const chartCss = read('clinician/styles/chart.css');
 
 const tokensIn = (text: string): ReadonlyMap<string, string> =>
   new Map([...text.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6})/g)].map(([, name, value]) => [name!, value!]));
