@@ -62,7 +62,7 @@ describe('a stretch of care', () => {
     ).rejects.toThrow(/followedJoints|2/);
     await expect(
       staff.episodes.open({ patientId, episode: { ...episode, followedJoints: ['left-hip'] }, reason: 'x' }),
-    ).rejects.toThrow(/left-hip is followed daily and not among the joints affected/);
+    ).rejects.toThrow(/left-hip is followed daily but is not among the joints affected/);
   });
 
   it('may stand beside another of the same patient', async () => {
@@ -86,7 +86,7 @@ describe('a stretch of care', () => {
     expect((await staff.episodes.list({ patientId })).episodes[0]!.changes).toHaveLength(2);
     await expect(
       staff.episodes.change({ patientId, change: change('another', 'discharged', dayOf(1)) }),
-    ).rejects.toThrow(/no such stretch/);
+    ).rejects.toThrow(/no such episode/);
   });
 });
 

@@ -121,7 +121,7 @@ describe('handing over', () => {
     );
   });
 
-  it('passed danger cannot be put off', async () => {
+  it('passed danger cannot be snoozed', async () => {
     const { patientId } = at;
     await dangerOn(1);
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
@@ -129,6 +129,6 @@ describe('handing over', () => {
       at
         .clinician(2)
         .staff.worklist.snooze({ patientId, key: passed!.key, until: dayOf(3), reason: 'Later' }),
-    ).rejects.toThrow(/Danger cannot be put off/);
+    ).rejects.toThrow(/urgent item cannot be snoozed/);
   });
 });

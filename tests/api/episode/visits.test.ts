@@ -29,7 +29,7 @@ describe('an appointment at a distance', () => {
         .clinician(day)
         .staff.measurements.recordEffusion({ patientId, effusion: { joint: 'right-knee', grade: 'zero' } });
     await at.clinician().staff.visits.begin({ patientId, visit: remote });
-    await expect(test(0)).rejects.toThrow(/by video; this test needs hands/);
+    await expect(test(0)).rejects.toThrow(/by video; this is a hands-on test/);
     const circumference = {
       kind: 'limb-circumference',
       day: firstDay,

@@ -128,7 +128,7 @@ describe('control chart on the baseline', () => {
       'control-chart'
     ]!;
     expect(sentences).toEqual([
-      'Frozen on 1 Mar: usual pain 2, scatter 0.8 from 14 mornings.',
+      'Baseline set on 1 Mar: usual pain 2, scatter 0.8 from 14 mornings.',
       // The first morning is the day of freezing and does not count: 0, then 2.25, then 4.5.
       'Over 3 mornings the sum over usual pain stands at 4.5; it signals over 7.5. It has not signalled.',
       expect.stringContaining('alarmed in 13 % to 36 % within 28 days and 22 % to 53 % within 60 days'),

@@ -68,7 +68,7 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, settings?: SettingV
   const mornings = painMornings(series)
     .filter((one) => one.day > baseline.setOn)
     .slice(0, mostMornings);
-  const baselineValues = `Baseline set on ${dayInWords(baseline.setOn, series.today)}:  usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
+  const baselineValues = `Baseline set on ${dayInWords(baseline.setOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
   if (mornings.length === 0) return titled([baselineValues, 'No morning since then has an answer.']);
   const { working, outcome } = worked(cusumChartRow, {
     values: mornings.map((one) => one.pain),
