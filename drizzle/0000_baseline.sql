@@ -519,6 +519,7 @@ CREATE TABLE `prescription` (
 	`bad_day` text NOT NULL,
 	`joints` text NOT NULL,
 	`cautions` text NOT NULL,
+	`caution_wording` integer NOT NULL,
 	`working` text NOT NULL,
 	`origin` text NOT NULL,
 	`decision_id` text,

@@ -5,30 +5,19 @@ import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { changesBetween } from '#core/decision/dose/volume.ts';
 import type { CareAround } from '#core/episode/care-eligibility.ts';
 import { proposedWordings } from '#core/episode/consent-wording.ts';
-import { limitCautions } from '#core/episode/limit-bounds.ts';
 import { suspensionOn, withdrawnLately } from '#core/episode/suspensions.ts';
-import { exercises } from '#core/exercises/catalogue.ts';
-import { exerciseCautions } from '#core/exercises/cautions.ts';
 import { joints } from '#core/exercises/joints.ts';
-import type { Caution } from '#core/prescribing/cautions/caution.ts';
-import { screeningWords } from '#core/prescribing/cautions/from-screening.ts';
-import { type PlainCautionId, uncheckedThings } from '#core/prescribing/cautions/ids.ts';
-import type { LimitedBy, PatientCaution } from '#core/prescribing/cautions/patient-caution.ts';
 import { changesForPatient } from '#core/prescribing/changes-in-words.ts';
 import { doseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
-import { occlusionChecks } from '#core/prescribing/occlusion/checks.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { screeningItems } from '#core/screening/items.ts';
-import { cautionText } from '#messages/cautions.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
 import { everyLanguage, textOf } from '#messages/every-language.ts';
-import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
+import { exerciseName } from '#messages/exercises.ts';
 import { sentenceRows } from '#messages/sentence-rows.ts';
 import type { Text } from '#messages/text.ts';
 import { translate } from '#messages/translate.ts';
 import { occlusion } from '#tests/core/decision/propose.ts';
-import { allYes, cautions, doses } from '#tests/core/prescribing/cautions/doses.ts';
-import { screeningWith } from '#tests/core/screening/answers.ts';
 import { anyDose } from '#tests/messages/german/any-dose.ts';
 import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { translateToGerman } from '#ui/language/bridge/german.ts';
@@ -40,66 +29,6 @@ const asBefore = (english: string): Text => ({ en: english, de: translateToGerma
 const { en, de } = everyLanguage;
 
 describe('as before', () => {
-  it('exercises, names and steps', () => {
-    for (const { id, title, instructions } of exercises) {
-      expect(exerciseName(id)).toEqual(asBefore(title));
-      expect(exerciseSteps(id)).toEqual(instructions.map(asBefore));
-    }
-  });
-
-  const thingOf = new Map(uncheckedThings.map((thing) => [textOf('unchecked', thing).en, thing]));
-
-  const keyed = ({ id, patientText }: Caution): PatientCaution =>
-    id === 'not-checked'
-      ? {
-          key: id,
-          things: patientText
-            .replace(/^Nobody has checked: |\. If you .*$/g, '')
-            .split('; ')
-            .map((thing) => thingOf.get(thing)!),
-        }
-      : { key: id as PlainCautionId };
-
-  it('cautions, whatever brings them', () => {
-    const screenings = [
-      screeningWith(allYes),
-      screeningWith(allYes.map((one) => ({ ...one, answer: 'not-known' as const }))),
-      null,
-    ];
-    const made = doses.flatMap((dose) =>
-      screenings.flatMap((screening) => cautions({ dose, screening, joints, exerciseCautions })),
-    );
-    for (const caution of made) expect(cautionText(keyed(caution))).toEqual(asBefore(caution.patientText));
-    for (const [item, { patientText }] of Object.entries(screeningWords)) {
-      expect(cautionText({ key: `screening-${item}` as PlainCautionId })).toEqual(asBefore(patientText));
-    }
-    const keys = new Set(made.map(({ id }) => id));
-    const unsaid = Object.keys(en.sentences.cautions).filter(
-      (key) => !keys.has(key) && !key.startsWith('screening-'),
-    );
-    expect(unsaid).toEqual([]);
-  });
-
-  it('limits, for every joint and kind', () => {
-    const kinds: readonly LimitedBy[] = ['weight-bearing', 'range', 'load-limit', 'no-impact'];
-    const author = 'Dr. Ines Roth';
-    for (const joint of joints) {
-      for (const kind of kinds) {
-        const limit = { joint, kind, limitKg: 5, from: '2026-01-01', to: null, author };
-        const [told] = exercises.flatMap(({ id }) =>
-          limitCautions([limit], { exerciseId: id, side: 'both' }, '2026-02-01'),
-        );
-        expect(cautionText({ key: 'limit', kind, joint, author })).toEqual(asBefore(told!.patientText));
-      }
-    }
-  });
-
-  it('checks around a cuff', () => {
-    for (const { id, patientText } of occlusionChecks) {
-      expect(textOf('occlusion-checks', id as 're-ask')).toEqual(asBefore(patientText));
-    }
-  });
-
   it('decisions, what they mean for today, and reasons', () => {
     const areas = { decision: 'decisions', today: 'todays', rule: 'rules' } as const;
     for (const { key, text } of patientSentences) {

@@ -25,6 +25,7 @@ const unwanted: Readonly<Record<LanguageTag, readonly RegExp[]>> = {
   de: [
     /(?<!\p{L})(?:sicher|gefahrlos|unbedenklich|harmlos|garantiert)/iu,
     /(?<!\p{L})(?:Okklusion|Restriktion|RPE|Kontraindikation|Abduktion|Flexion|proximal|distal)/iu,
+    /\b(the|you|your|and|of|if|not|with|stop|limit)\b/i,
     /["“”]|--| - /,
   ],
 };

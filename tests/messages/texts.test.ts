@@ -4,10 +4,12 @@ import { uncheckedThings } from '#core/prescribing/cautions/ids.ts';
 import { cautionText, occlusionCheckText } from '#messages/cautions.ts';
 import { consentText } from '#messages/consents.ts';
 import { decisionText, holdText, ruleText, todayText } from '#messages/decisions.ts';
+import { everyLanguage } from '#messages/every-language.ts';
 import { hoursText } from '#messages/hours.ts';
 import { messageText, readyText } from '#messages/ready.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { detailText, questionText } from '#messages/screening.ts';
+import { sentenceRows } from '#messages/sentence-rows.ts';
 import { asTyped } from '#messages/text.ts';
 
 describe('a caution', () => {
@@ -31,6 +33,16 @@ describe('a caution', () => {
     expect(text.de).toBe(
       'Für dieses Gelenk gilt eine Grenze (Knie links): wie schwer die Last ist. Halten Sie sie ein, wie Dr. Ines Roth es Ihnen gesagt hat.',
     );
+  });
+
+  it('has none of the words that stay with the clinician', () => {
+    const areas = ['cautions', 'unchecked', 'limits', 'occlusion-checks'];
+    const found = sentenceRows(everyLanguage.en).filter(
+      ({ area, text }) =>
+        areas.includes(area) &&
+        /\b(rung|gate|cap|unlock|level|contraindicat\w*|occlusion|distal)\b/i.test(text),
+    );
+    expect(found).toEqual([]);
   });
 
   it('reads the same wherever it stands otherwise', () => {

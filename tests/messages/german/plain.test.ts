@@ -1,5 +1,6 @@
 /** How the German of reasons, questions, agreements, refusals and the sheet reads: plain, short, without reassurance. */
 import { describe, expect, it } from 'vitest';
+import { sentenceFiles } from '#ui/language/bridge/sentences.ts';
 import { longParts, partsOf, sentencesOf } from '../german-sentences.ts';
 
 const concerns = ['consents', 'changes', 'doses', 'questions', 'reasons', 'refusals', 'self-management'];
@@ -7,6 +8,11 @@ const pairs = concerns.flatMap((concern) => Object.entries(sentencesOf(concern))
 const slotsOf = (text: string) => (text.match(/\{[#=]?[a-z-]+\}/g) ?? []).sort();
 
 describe('German of what the core and the server say to a patient', () => {
+  it('stands in one file each', () => {
+    const all = Object.values(sentenceFiles).flatMap((sentences) => Object.keys(sentences));
+    expect(all.filter((english, place) => all.indexOf(english) !== place)).toEqual([]);
+  });
+
   it('has at most 20 words a sentence', () => {
     expect(pairs.length).toBeGreaterThan(220);
     expect(pairs.flatMap(([, told]) => longParts(told))).toEqual([]);

@@ -27,6 +27,7 @@ import { addVersion, endPrescription } from '#data/prescribing/prescribing.ts';
 import { prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening, recordScreening } from '#data/screening/screenings.ts';
+import { withPatientWords } from '../caution-words.ts';
 import { propose } from '../propose.ts';
 
 type FirstVisit = InputOf<typeof firstVisitFields>;
@@ -167,5 +168,5 @@ export const saveFirstVisit = (
       origin: 'clinician',
     });
     await dropDraft(access, patient.id, 'first-visit');
-    return { prescriptionId, ...proposed };
+    return { prescriptionId, ...withPatientWords(proposed) };
   });
