@@ -6,6 +6,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Day } from '#core/time/day.ts';
+import type { Text } from '#messages/text.ts';
 
 export interface TodayView {
   readonly day: Day;
@@ -46,7 +47,7 @@ export interface TodayView {
   /** Most urgent contact of the standing decisions. */
   readonly contact: Contact;
   /** Plain sentences: what changed since last time and why. */
-  readonly changes: readonly string[];
+  readonly changes: readonly Text[];
   readonly messages: readonly { readonly text: string; readonly sentName: string; readonly sentAt: number }[];
 }
 

@@ -1,5 +1,5 @@
 /**
- * German for the sentences that come from the core, by their English: exercises, cautions, reasons and the
+ * German for the sentences that come from the core, by their English: exercises, cautions and the
  * rest. Each file keeps to one concern. Read by nobody yet; a clinic reviews them before use.
  */
 import { readySentences } from '../ready.ts';
@@ -8,8 +8,6 @@ import { exerciseCautionSentences } from './sentences/cautions-exercise.ts';
 import { healthCautionSentences } from './sentences/cautions-health.ts';
 import { jointCautionSentences } from './sentences/cautions-joint.ts';
 import { methodCautionSentences } from './sentences/cautions-method.ts';
-import { changeSentences } from './sentences/changes.ts';
-import { consentSentences } from './sentences/consents.ts';
 import { doseSentences } from './sentences/doses.ts';
 import { armExercises } from './sentences/exercises-arm.ts';
 import { chestAndBackExercises } from './sentences/exercises-chest-and-back.ts';
@@ -17,8 +15,6 @@ import { legExercises } from './sentences/exercises-leg.ts';
 import { sharedSteps } from './sentences/exercises-shared.ts';
 import { trunkExercises } from './sentences/exercises-trunk.ts';
 import { jointSentences } from './sentences/joints.ts';
-import { questionSentences } from './sentences/questions.ts';
-import { reasonSentences } from './sentences/reasons.ts';
 import { refusalSentences } from './sentences/refusals.ts';
 import { summarySentences } from './sentences/self-management.ts';
 import type { Sentences } from './translator.ts';
@@ -36,11 +32,7 @@ export const sentenceFiles = {
   'cautions-joint': jointCautionSentences,
   'cautions-method': methodCautionSentences,
   'cautions-health': healthCautionSentences,
-  consents: consentSentences,
-  changes: changeSentences,
   doses: doseSentences,
-  questions: questionSentences,
-  reasons: reasonSentences,
   refusals: refusalSentences,
   'self-management': summarySentences,
   ready: Object.fromEntries(readySentences.map(({ en, de }) => [en, de])),
