@@ -712,7 +712,7 @@ CREATE TABLE `proposal` (
 	`bad_day` text NOT NULL,
 	`cautions` text NOT NULL,
 	`changes` text NOT NULL,
-	`patient_text` text NOT NULL,
+	`change_for_patient` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`prescription_id`) REFERENCES `prescription`(`id`) ON UPDATE no action ON DELETE no action,

@@ -7,6 +7,7 @@ import type { PatientCaution } from '#core/prescribing/cautions/patient-caution.
 import type { RecordTables } from '#data/patients/record-files.ts';
 import { cautionText } from '#messages/cautions.ts';
 import type { Text } from '#messages/text.ts';
+import { doseChangeSentences } from './dose-change-sentences.ts';
 
 /** Key and values as they stand in the row, such as "not-checked clots, blood-pressure". */
 const nameOf = (patient: PatientCaution): string => {
@@ -25,8 +26,10 @@ const cautionsIn = (tables: RecordTables): readonly Caution[] =>
     .flat()
     .flatMap(({ cautions }) => (cautions ?? []) as readonly Caution[]);
 
-/** Sentences of the cautions that occur, by "caution", key and values. */
-export const recordSentences = (tables: RecordTables): Readonly<Record<string, Text>> =>
-  Object.fromEntries(
+/** Sentences of the cautions that occur, by "caution", key and values, and of the changed doses. */
+export const recordSentences = (tables: RecordTables): Readonly<Record<string, Text>> => ({
+  ...Object.fromEntries(
     cautionsIn(tables).map(({ patient }) => [`caution ${nameOf(patient)}`, cautionText(patient)]),
-  );
+  ),
+  ...doseChangeSentences(tables),
+});

@@ -30,8 +30,8 @@ export interface HistoryDay {
   readonly decisions: readonly {
     readonly joint: Joint;
     /** What it means. */
-    readonly text: string;
-    readonly because: readonly string[];
+    readonly text: Text;
+    readonly because: readonly Text[];
   }[];
 }
 

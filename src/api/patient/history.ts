@@ -6,6 +6,7 @@ import { addDays } from '#core/time/day.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { decisionText, ruleText } from '#messages/decisions.ts';
 import { exerciseName } from '#messages/exercises.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { HistoryDay, HistoryView } from './history-view.ts';
@@ -50,7 +51,7 @@ export const historyRouter = router({
             .filter((row) => row.day === day)
             .map((row) => {
               const { decision, because } = explainToPatient(row);
-              return { joint: row.joint, text: decision, because };
+              return { joint: row.joint, text: decisionText(decision), because: because.map(ruleText) };
             }),
         }),
       ),

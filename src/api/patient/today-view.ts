@@ -47,7 +47,7 @@ export interface TodayView {
   /** Most urgent contact of the standing decisions. */
   readonly contact: Contact;
   /** Plain sentences: what changed since last time and why. */
-  readonly changes: readonly string[];
+  readonly changes: readonly Text[];
   readonly messages: readonly { readonly text: string; readonly sentName: string; readonly sentAt: number }[];
 }
 

@@ -81,7 +81,7 @@ const DecisionPart = ({ decision }: { readonly decision: HistoryDay['decisions']
         <h4>{t('history.why')}</h4>
         <ul>
           {decision.because.map((text) => (
-            <li key={text}>{translate(text)}</li>
+            <li key={text.en}>{translate(text)}</li>
           ))}
         </ul>
       </>
