@@ -1,36 +1,12 @@
 /** The keyed sentences say to the letter what the core says in English and what was told for it in German. */
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { DoseProposal } from '#core/decision/dose/proposal.ts';
-import { changesBetween } from '#core/decision/dose/volume.ts';
-import type { CareAround } from '#core/episode/care-eligibility.ts';
-import { proposedWordings } from '#core/episode/consent-wording.ts';
-import { limitCautions } from '#core/episode/limit-bounds.ts';
-import { suspensionOn, withdrawnLately } from '#core/episode/suspensions.ts';
-import { exercises } from '#core/exercises/catalogue.ts';
-import { exerciseCautions } from '#core/exercises/cautions.ts';
 import { joints } from '#core/exercises/joints.ts';
-import type { Caution } from '#core/prescribing/cautions/caution.ts';
-import { screeningWords } from '#core/prescribing/cautions/from-screening.ts';
-import { type PlainCautionId, uncheckedThings } from '#core/prescribing/cautions/ids.ts';
-import type { LimitedBy, PatientCaution } from '#core/prescribing/cautions/patient-caution.ts';
-import { changesForPatient } from '#core/prescribing/changes-in-words.ts';
-import { doseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
-import { occlusionChecks } from '#core/prescribing/occlusion/checks.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
-import { screeningItems } from '#core/screening/items.ts';
-import { cautionText } from '#messages/cautions.ts';
-import { doseChangeText } from '#messages/dose-changes.ts';
 import { everyLanguage, textOf } from '#messages/every-language.ts';
-import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
+import { exerciseName } from '#messages/exercises.ts';
 import { sentenceRows } from '#messages/sentence-rows.ts';
 import type { Text } from '#messages/text.ts';
 import { translate } from '#messages/translate.ts';
-import { occlusion } from '#tests/core/decision/propose.ts';
-import { allYes, cautions, doses } from '#tests/core/prescribing/cautions/doses.ts';
-import { screeningWith } from '#tests/core/screening/answers.ts';
-import { anyDose } from '#tests/messages/german/any-dose.ts';
-import { patientSentences } from '#tests/support/patient-sentences.ts';
 import { translateToGerman } from '#ui/language/bridge/german.ts';
 import { sentenceFiles } from '#ui/language/bridge/sentences.ts';
 import { readySentences } from '#ui/language/ready.ts';
@@ -40,140 +16,7 @@ const asBefore = (english: string): Text => ({ en: english, de: translateToGerma
 const { en, de } = everyLanguage;
 
 describe('as before', () => {
-  it('exercises, names and steps', () => {
-    for (const { id, title, instructions } of exercises) {
-      expect(exerciseName(id)).toEqual(asBefore(title));
-      expect(exerciseSteps(id)).toEqual(instructions.map(asBefore));
-    }
-  });
-
-  const thingOf = new Map(uncheckedThings.map((thing) => [textOf('unchecked', thing).en, thing]));
-
-  const keyed = ({ id, patientText }: Caution): PatientCaution =>
-    id === 'not-checked'
-      ? {
-          key: id,
-          things: patientText
-            .replace(/^Nobody has checked: |\. If you .*$/g, '')
-            .split('; ')
-            .map((thing) => thingOf.get(thing)!),
-        }
-      : { key: id as PlainCautionId };
-
-  it('cautions, whatever brings them', () => {
-    const screenings = [
-      screeningWith(allYes),
-      screeningWith(allYes.map((one) => ({ ...one, answer: 'not-known' as const }))),
-      null,
-    ];
-    const made = doses.flatMap((dose) =>
-      screenings.flatMap((screening) => cautions({ dose, screening, joints, exerciseCautions })),
-    );
-    for (const caution of made) expect(cautionText(keyed(caution))).toEqual(asBefore(caution.patientText));
-    for (const [item, { patientText }] of Object.entries(screeningWords)) {
-      expect(cautionText({ key: `screening-${item}` as PlainCautionId })).toEqual(asBefore(patientText));
-    }
-    const keys = new Set(made.map(({ id }) => id));
-    const unsaid = Object.keys(en.sentences.cautions).filter(
-      (key) => !keys.has(key) && !key.startsWith('screening-'),
-    );
-    expect(unsaid).toEqual([]);
-  });
-
-  it('limits, for every joint and kind', () => {
-    const kinds: readonly LimitedBy[] = ['weight-bearing', 'range', 'load-limit', 'no-impact'];
-    const author = 'Dr. Ines Roth';
-    for (const joint of joints) {
-      for (const kind of kinds) {
-        const limit = { joint, kind, limitKg: 5, from: '2026-01-01', to: null, author };
-        const [told] = exercises.flatMap(({ id }) =>
-          limitCautions([limit], { exerciseId: id, side: 'both' }, '2026-02-01'),
-        );
-        expect(cautionText({ key: 'limit', kind, joint, author })).toEqual(asBefore(told!.patientText));
-      }
-    }
-  });
-
-  it('checks around a cuff', () => {
-    for (const { id, patientText } of occlusionChecks) {
-      expect(textOf('occlusion-checks', id as 're-ask')).toEqual(asBefore(patientText));
-    }
-  });
-
-  it('decisions, what they mean for today, and reasons', () => {
-    const areas = { decision: 'decisions', today: 'todays', rule: 'rules' } as const;
-    for (const { key, text } of patientSentences) {
-      const [, area = '', code = ''] = /^engine\.(decision|today|rule)\.(.+)$/.exec(key) ?? [];
-      expect(textOf(areas[area as keyof typeof areas], code as never)).toEqual(asBefore(text));
-    }
-  });
-
-  it('exercises that rest', () => {
-    const withdrawn = {
-      kind: 'occlusion-supervised',
-      act: 'withdrawn',
-      wordingVersion: 0,
-      at: 0,
-      by: 'u',
-      reason: null,
-    } as const;
-    const inCare = { state: 'in-care', change: null, returned: null } as const;
-    const around: CareAround = { episodeStatus: inCare, consents: [], events: [], screening: null };
-    const surgery = {
-      id: 'e',
-      kind: 'surgery',
-      day: '2026-03-01',
-      joint: null,
-      recordedAt: 0,
-      remark: null,
-      medicine: null,
-    } as const;
-    const holds = [
-      { ...around, standing: { ...inCare, state: 'closed' as const } },
-      { ...around, standing: { ...inCare, state: 'on-break' as const } },
-      { ...around, standing: { ...inCare, returned: { on: '2026-03-01', from: 'hospital' as const } } },
-      { ...around, events: [surgery] },
-      around,
-    ].map((care) => suspensionOn(care, occlusion)!);
-    expect(holds.map(({ code }) => code)).toHaveLength(Object.keys(en.sentences.holds).length - 1);
-    for (const { code, patientText } of holds) expect(textOf('holds', code)).toEqual(asBefore(patientText));
-    expect(textOf('holds', 'taken-back')).toEqual(asBefore(withdrawnLately([withdrawn], 0)[0]!));
-  });
-
-  it('changes of a dose, whatever the doses', () => {
-    const drawn = fc.record({
-      from: anyDose,
-      to: anyDose,
-      isSame: fc.boolean(),
-      kind: fc.constantFrom<DoseProposal['kind']>('same', 'step', 'ease-back', 'return', 'stop'),
-      effect: fc.constantFrom<DoseProposal['effect']>('acts-at-once', 'awaits-signature', 'repeat'),
-    });
-    fc.assert(
-      fc.property(drawn, ({ from, to, isSame, kind, effect }) => {
-        const proposal = { kind, effect, changes: changesBetween(from, isSame ? from : to) };
-        const text = doseChangeText(doseChangeForPatient(proposal, from.exerciseId));
-        const said = changesForPatient(proposal as unknown as DoseProposal, exerciseName(from.exerciseId).en);
-        expect(text).toEqual(asBefore(said));
-      }),
-      { seed: 20260131, numRuns: 1500 },
-    );
-  });
-
-  it('questions about health and what can be ticked', () => {
-    for (const { id, question, asks } of screeningItems) {
-      expect(textOf('screening-questions', id)).toEqual(asBefore(question));
-      for (const detail of asks.details ?? []) {
-        expect(textOf('screening-details', `${id}.${detail.id}` as 'medicines.testosterone')).toEqual(
-          asBefore(detail.label),
-        );
-      }
-    }
-  });
-
-  it('consents and ready sentences', () => {
-    for (const [kind, text] of Object.entries(proposedWordings)) {
-      expect(textOf('consents', kind as 'export')).toEqual(asBefore(text));
-    }
+  it('ready sentences', () => {
     for (const one of readySentences) {
       expect(textOf('ready', one.key as 'stay')).toEqual({ en: one.en, de: one.de });
     }

@@ -2,6 +2,7 @@
 
 import { householdEquipment } from '#core/exercises/equipment.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
@@ -107,10 +108,10 @@ export const signedExercise = async (access: Access, patientId: string) => {
     formulaSex: 'female',
   });
   await screenedClear(access, patientId);
-  const caution = {
+  const caution: Caution = {
     id: 'test',
     text: 'Test caution.',
-    patientText: 'Test caution.',
+    patient: { key: 'stop-signs' },
     from: 'test',
     support: 'clinic',
   };

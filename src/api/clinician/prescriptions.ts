@@ -13,6 +13,7 @@ import { programmesOf } from '#data/prescribing/programmes.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
+import { withPatientWords } from './caution-words.ts';
 import { propose, requireOpen } from './propose.ts';
 import { planningValues, saveWeek } from './week.ts';
 
@@ -30,14 +31,21 @@ export const prescriptionsRouter = router({
 
   list: recordProcedure.query(async ({ ctx }) => {
     const versions = await prescriptionsOf(ctx.access, ctx.patient.id);
-    return { versions, inForce: inForce(versions), unsigned: unsigned(versions) };
+    const shown = (rows: typeof versions) => rows.map(withPatientWords);
+    return {
+      versions: shown(versions),
+      inForce: shown(inForce(versions)),
+      unsigned: shown(unsigned(versions)),
+    };
   }),
 
-  propose: recordProcedure.input(z.object({ request: z.unknown() })).mutation(({ ctx, input, path }) => {
-    // Computes from the record and writes nothing, so it is an opening of the record like a query.
-    noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
-    return propose(ctx.access, ctx.patient, input.request);
-  }),
+  propose: recordProcedure
+    .input(z.object({ request: z.unknown() }))
+    .mutation(async ({ ctx, input, path }) => {
+      // Computes from the record and writes nothing, so it is an opening of the record like a query.
+      noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
+      return withPatientWords(await propose(ctx.access, ctx.patient, input.request));
+    }),
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   saveDraft: recordProcedure

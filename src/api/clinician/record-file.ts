@@ -5,6 +5,7 @@ import { consentsOf } from '#data/episode/consents.ts';
 import { giveRecordFile, handedOn } from '#data/patients/record-files.ts';
 import { Problem } from '../errors.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
+import { recordSentences } from './record-sentences.ts';
 
 export const recordFileRouter = router({
   list: recordProcedure.query(async ({ ctx: { access, patient } }) => ({
@@ -21,6 +22,6 @@ export const recordFileRouter = router({
           'The patient has not consented to handing the record over as a file. Ask, and record the answer under Care.',
         );
       }
-      return giveRecordFile(access, patient.id, input.handedTo);
+      return giveRecordFile(access, patient.id, input.handedTo, recordSentences);
     }),
 });

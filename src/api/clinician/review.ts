@@ -20,6 +20,7 @@ import { patientMessagesOf } from '#data/messages/patient-messages.ts';
 import { baselinesOf, recordOf } from '#data/patients/record.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
+import { doseChangeText } from '#messages/dose-changes.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
@@ -42,7 +43,10 @@ export const reviewRouter = router({
         limbChecks: await limbChecksOf(access, record, since),
         decisions: await decisionsOf(access, patient.id, since),
         responses: await responsesOf(access, patient.id),
-        proposals: await proposalsOf(access, patient.id),
+        proposals: (await proposalsOf(access, patient.id)).map(({ changeForPatient, ...rest }) => ({
+          ...rest,
+          toPatient: doseChangeText(changeForPatient).en,
+        })),
         messages: await messagesOf(access, patient.id),
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),

@@ -14,11 +14,12 @@ import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { unknownItems } from '../inputs/screening-items.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
+import { inEnglish } from './question-in-english.ts';
 
 export const screeningRouter = router({
   sheet: recordProcedure.query(async ({ ctx }) => ({
     version: screeningSheetVersion,
-    items: screeningItems,
+    items: screeningItems.map(inEnglish),
     newest: await newestScreening(ctx.access, ctx.patient.id),
   })),
 

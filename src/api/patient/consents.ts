@@ -4,6 +4,7 @@ import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/episode
 import type { Access } from '#data/access.ts';
 import { consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
+import { wordingsForPatient } from '../consent-wordings.ts';
 import { Problem } from '../errors.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
@@ -20,7 +21,7 @@ export const patientConsentsRouter = router({
       emergencyNumber: clinic?.emergencyNumber ?? '',
       monitoringHours: clinic?.monitoringHours ?? '',
       isMonitored: isGiven(rows, 'remote-monitoring'),
-      kinds: (await wordingsOf(ctx.access)).map((wording) => ({
+      kinds: (await wordingsForPatient(ctx.access)).map((wording) => ({
         ...wording,
         isGiven: isGiven(rows, wording.kind),
         since: lastWord(rows, wording.kind)?.at ?? null,

@@ -2,7 +2,7 @@
 
 import { type Contact, contacts } from '#core/decision/answers.ts';
 import { painLookup } from '#core/decision/pain-lookup.ts';
-import { asksNothing, withdrawnLately } from '#core/episode/suspensions.ts';
+import { asksNothing, hasWithdrawnLately } from '#core/episode/suspensions.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { type ProgrammeSettingId, programmeSettings } from '#core/prescribing/programme/settings.ts';
 import { urineAskedUntil } from '#core/prescribing/programme/urine-question.ts';
@@ -19,7 +19,7 @@ import { programmesOf } from '#data/prescribing/programmes.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { exercisesOn } from './today-exercise.ts';
-import { newestMessages, recentChanges, suspensionTexts } from './today-news.ts';
+import { holdTexts, newestMessages, recentChanges } from './today-news.ts';
 import type { TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>
@@ -108,8 +108,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: mostUrgent(decisions.map((one) => one.contact)),
     changes: [
-      ...suspensionTexts(suspensions),
-      ...withdrawnLately(care.consents, access.now),
+      ...holdTexts(suspensions, hasWithdrawnLately(care.consents, access.now)),
       ...(await recentChanges(access, patient.id, versions)),
     ],
     messages: await newestMessages(access, patient.id),

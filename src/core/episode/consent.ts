@@ -14,6 +14,12 @@ export const consentKinds = [
 ] as const;
 export type ConsentKind = (typeof consentKinds)[number];
 
+/**
+ * Version number of a wording nobody in the clinic has written. Until it writes its own, the proposed
+ * words stand, and every page that shows them says that the clinic has not yet looked at them.
+ */
+export const proposedWordingVersion = 0;
+
 export interface ConsentRow {
   readonly kind: ConsentKind;
   readonly act: 'given' | 'withdrawn';

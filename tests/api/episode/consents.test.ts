@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { asTyped } from '#messages/text.ts';
 import { type CareSetting, careSetting } from './setting.ts';
 
 let at: CareSetting;
@@ -93,7 +94,7 @@ describe('agreement to occlusion', () => {
     expect(ended).toBe(2);
     const today = await at.patient(1).patient.today.get();
     expect(today.exercises.map((one) => one.dose.method)).toEqual(['low-load']);
-    expect(today.changes.join(' ')).toMatch(/took back your agreement to the cuff/);
+    expect(today.changes.map(({ en }) => en).join(' ')).toMatch(/took back your agreement to the cuff/);
     await agree('occlusion-supervised');
     expect((await at.patient(2).patient.today.get()).exercises).toHaveLength(1);
     const { versions } = await at.clinician(2).staff.prescriptions.list({ patientId: at.patientId });
@@ -117,7 +118,7 @@ describe('the words of an agreement', () => {
     const text = 'We may tell your doctor how it goes.';
     expect(await at.administrator().admin.care.writeWording({ kind: 'sharing', text })).toBe(1);
     const after = (await at.patient().patient.consents.get()).kinds.find((one) => one.kind === 'sharing');
-    expect(after).toMatchObject({ version: 1, isProposal: false, text });
+    expect(after).toMatchObject({ version: 1, isProposal: false, text: asTyped(text) });
   });
 
   it('that changed while the page was open are read again first; the version agreed to is kept', async () => {

@@ -103,7 +103,7 @@ describe('a break', () => {
     const today = await at.patient(8).patient.today.get();
     expect(today.exercises.map((one) => [one.today, one.planned])).toEqual([['rest-this-joint', false]]);
     expect(today.morning.due).toBe(false);
-    expect(today.changes.join(' ')).toMatch(/on a break we agreed on/);
+    expect(today.changes.map(({ en }) => en).join(' ')).toMatch(/on a break we agreed on/);
     const record = await recordOf(at.accessOn(12), patientId);
     expect(record!.planned.map(({ day }) => day)).toEqual([0, 1, 2, 3, 4, 5].map(dayOf));
   });

@@ -92,7 +92,12 @@ describe('a limit on range', () => {
     expect(limitRefusals(range, lowLoadDose, today)).toEqual([]);
     const [caution] = limitCautions(range, lowLoadDose, today);
     expect(caution?.text).toMatch(/range of movement.*the clinician judges/);
-    expect(caution?.patientText).toMatch(/limit for your right knee.*Dr Surgeon/);
+    expect(caution?.patient).toEqual({
+      key: 'limit',
+      kind: 'range',
+      joint: 'right-knee',
+      author: 'Dr Surgeon',
+    });
   });
 });
 

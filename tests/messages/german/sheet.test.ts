@@ -116,7 +116,7 @@ describe('the sheet after care in German', () => {
       fc.property(facts, (drawn) => {
         const [english, german] = [
           linesOf(summaryInWords(drawn)),
-          linesOf(summaryInWords(drawn, translateToGerman)),
+          linesOf(summaryInWords(drawn, translateToGerman, 'de')),
         ];
         expect(german).toHaveLength(english.length);
         for (const [place, text] of english.entries()) {
@@ -135,7 +135,7 @@ describe('the sheet after care in German', () => {
 
   it('lists every warning sign, each under the same call as in English', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    const document = summaryInWords(drawn!, translateToGerman);
+    const document = summaryInWords(drawn!, translateToGerman, 'de');
     const signs = (document?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
     expect(signs.map(({ title }) => title)).toEqual([
       'Hören Sie auf und rufen Sie sofort 112 an',
@@ -150,7 +150,7 @@ describe('the sheet after care in German', () => {
   it('is written for nobody who was handed to others', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
     expect(
-      summaryInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, translateToGerman),
+      summaryInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, translateToGerman, 'de'),
     ).toBeNull();
   });
 });

@@ -1,7 +1,7 @@
 /** The clinic's screens say what was found and what was checked, in order, and never more. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import type { ScreeningItem } from '#core/screening/item.ts';
+import type { AskedItem } from '#api/clinician/question-in-english.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
 import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/request-fields.ts';
@@ -128,14 +128,12 @@ describe('finding a patient', () => {
   });
 });
 
-const item = (id: string, more: Partial<ScreeningItem> = {}): ScreeningItem => ({
+const item = (id: string, more: Partial<AskedItem> = {}): AskedItem => ({
   id,
   question: 'Q?',
   clinicianLabel: 'L',
-  asks: {},
+  asks: { details: [] },
   minimumFor: [],
-  effects: [],
-  support: 'clinic',
   mark: 'design',
   ...more,
 });

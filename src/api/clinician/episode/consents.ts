@@ -1,5 +1,6 @@
 /** Agreements as a clinician sees and writes them down. */
 import { z } from 'zod';
+import { wordingsForStaff } from '#api/consent-wordings.ts';
 import { Problem } from '#api/errors.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { consentKinds, isGiven } from '#core/episode/consent.ts';
@@ -10,7 +11,7 @@ export const consentsRouter = router({
   list: recordProcedure.query(async ({ ctx }) => {
     const rows = await consentsOf(ctx.access, ctx.patient.id);
     const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
-    const wordings = await wordingsOf(ctx.access);
+    const wordings = await wordingsForStaff(ctx.access);
     return {
       monitoringHours: clinic?.monitoringHours ?? '',
       rows,

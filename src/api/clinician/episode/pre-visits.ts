@@ -1,5 +1,6 @@
 /** The patient's answers from before a visit, beside the record: a clinician looks, corrects and confirms. */
 import { z } from 'zod';
+import { inEnglish } from '#api/clinician/question-in-english.ts';
 import { Problem } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { unknownItems } from '#api/inputs/screening-items.ts';
@@ -22,7 +23,7 @@ export const preVisitsRouter = router({
       day: preVisit.day,
       sentAt: preVisit.recordedAt,
       isConfirmed: (screenings[0]?.recordedAt ?? 0) >= preVisit.recordedAt,
-      toLookAt: toLookAt(rows),
+      toLookAt: toLookAt(rows).map(({ item, ...row }) => ({ ...row, item: inEnglish(item) })),
       plainNo: rows.filter((row) => row.now?.answer === 'no' && row.change !== 'changed').length,
       stillToAsk: Object.fromEntries(
         Object.entries(missing).map(([method, items]) => [

@@ -8,6 +8,7 @@
  */
 import { type RedFlag, redFlagClasses } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { dayInWords, figure, jointInWords } from '#core/review/plain-words.ts';
@@ -19,6 +20,7 @@ export interface PatientWords {
   /** What to do, one line of the dose after the other. */
   readonly dose: (dose: Dose) => readonly string[];
   readonly flag: (flag: RedFlag) => string;
+  readonly caution: (caution: Caution) => string;
 }
 
 const suspendedWords: Readonly<Record<NonNullable<DocumentItem['suspended']>, string>> = {
@@ -40,7 +42,7 @@ const oneExercise = ({ last, suspended }: DocumentItem, words: PatientWords): Do
     suspended === 'easier-only'
       ? [suspendedWords[suspended], easier, often]
       : [`${words.dose(dose).join('; ')}.`, often, easier];
-  const cautions = last.cautions.map(({ patientText }) => sentence(patientText));
+  const cautions = last.cautions.map((caution) => sentence(words.caution(caution)));
   return { title: words.title(dose), lines: [...plan, ...cautions, signed] };
 };
 

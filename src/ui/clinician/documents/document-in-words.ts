@@ -4,7 +4,10 @@ import type { CareDocument } from '#core/episode/documents/document-words.ts';
 import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
 import type { Day } from '#core/time/day.ts';
-import { doseInWords, doseTitle, exerciseTitle } from '#ui/clinician/dose-words.ts';
+import { cautionText } from '#messages/cautions.ts';
+import { exerciseName } from '#messages/exercises.ts';
+import type { LanguageTag } from '#messages/languages.ts';
+import { doseInWords, doseTitle } from '#ui/clinician/dose-words.ts';
 import { doseTitle as countInWords, doseLines } from '#ui/language/dose-text.ts';
 import { t } from '#ui/language/words.ts';
 
@@ -29,13 +32,15 @@ const told = (document: CareDocument, translate: Translate): CareDocument => ({
 export const summaryInWords = (
   facts: DocumentFacts | null,
   translate: Translate = (text) => text,
+  tag: LanguageTag = 'en',
 ): CareDocument | null =>
   facts?.end.state === 'discharged'
     ? told(
         selfManagementOf(facts, {
-          title: (dose) => exerciseTitle(dose.exerciseId),
+          title: (dose) => exerciseName(dose.exerciseId)[tag],
           dose: (dose) => [countInWords(dose), ...doseLines(dose)],
           flag: (flag) => t(`flag.${flag}`),
+          caution: ({ patient }) => cautionText(patient)[tag],
         }),
         translate,
       )

@@ -5,7 +5,6 @@
  */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
-import { minimumSet } from '#core/screening/pre-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { ProposalView } from '#ui/clinician/prescribing/proposal-view.tsx';
@@ -17,8 +16,6 @@ import type { FirstVisitPage, SavedVisit } from '../episode/answers.ts';
 import { Exercise, Measured, type PartProps, Questions, Who } from './first-visit-parts.tsx';
 import { fromHome, restNo, startFrom, type Typed, visitFrom, withItem } from './first-visit-state.ts';
 import { type DraftState, useDraft } from './use-draft.ts';
-
-const items = minimumSet('low-load');
 
 const draftWords: Readonly<Record<DraftState, string>> = {
   none: 'What you type is saved as a draft that only you can see.',
@@ -105,7 +102,7 @@ const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
     [],
   );
   const send = (confirmed: boolean) => {
-    const { visit, problems } = visitFrom(typed, items, page);
+    const { visit, problems } = visitFrom(typed, page.items, page);
     return submit.send(problems, async () => {
       const replaces = saved?.prescriptionId ?? null;
       setSaved(await client.staff.visits.saveFirstVisit.mutate({ patientId, visit, confirmed, replaces }));
@@ -127,13 +124,13 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
         <ErrorSummary problems={submit.problems} />
         <Parts
           page={page}
-          items={items}
+          items={page.items}
           typed={typed}
           errorOf={submit.errorOf}
           onType={(name, text) => setTyped((known) => ({ ...known, [name]: text }))}
           onItem={onItem}
-          onRest={() => setTyped((known) => restNo(known, items))}
-          onHome={() => setTyped((known) => fromHome(known, items, page.preVisit?.answers ?? []))}
+          onRest={() => setTyped((known) => restNo(known, page.items))}
+          onHome={() => setTyped((known) => fromHome(known, page.items, page.preVisit?.answers ?? []))}
         />
         {submit.questions.length > 0 ? (
           <ConfirmQuestion

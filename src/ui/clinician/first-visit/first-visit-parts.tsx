@@ -1,8 +1,8 @@
 'use client';
+import type { AskedItem } from '#api/clinician/question-in-english.ts';
 /** The parts of the first-visit page, each with what is on record beside it. */
 import { joints } from '#core/exercises/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
-import type { ScreeningItem } from '#core/screening/item.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { answerInWords, type ItemState } from '#ui/clinician/screening/screening-form-state.ts';
 import { ScreeningItemField } from '#ui/clinician/screening/screening-item-field.tsx';
@@ -59,7 +59,7 @@ export const Who = (props: PartProps) => (
 
 export interface QuestionsProps {
   readonly page: FirstVisitPage;
-  readonly items: readonly ScreeningItem[];
+  readonly items: readonly AskedItem[];
   readonly typed: Typed;
   readonly onItem: (id: string, state: ItemState) => void;
   readonly onRest: () => void;

@@ -3,10 +3,10 @@
  * server. Nothing is filled in that nobody has said; a number left out is not given, never zero.
  */
 
-import type { ScreeningItem } from '#core/screening/item.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import {
+  type Asking,
   answersFrom,
   type ItemState,
   type ScreeningFormState,
@@ -30,14 +30,14 @@ export const withItem = (typed: Typed, id: string, state: ItemState): Typed => (
   [itemKey(id)]: JSON.stringify(state),
 });
 
-const screeningOf = (typed: Typed, items: readonly ScreeningItem[]): ScreeningFormState =>
+const screeningOf = (typed: Typed, items: readonly Asking[]): ScreeningFormState =>
   Object.fromEntries(items.map((item) => [item.id, stateOf(typed, item.id)]));
 
-export const answered = (typed: Typed, items: readonly ScreeningItem[]): readonly ScreeningItemAnswer[] =>
+export const answered = (typed: Typed, items: readonly Asking[]): readonly ScreeningItemAnswer[] =>
   answersFrom(items, screeningOf(typed, items));
 
 /** Said by the clinician in one act: all others were asked and answered no. */
-export const restNo = (typed: Typed, items: readonly ScreeningItem[]): Typed =>
+export const restNo = (typed: Typed, items: readonly Asking[]): Typed =>
   items
     .filter((item) => stateOf(typed, item.id).answer === null)
     .reduce((known, item) => withItem(known, item.id, { ...unanswered, answer: 'no' }), typed);
@@ -45,7 +45,7 @@ export const restNo = (typed: Typed, items: readonly ScreeningItem[]): Typed =>
 /** What the patient answered at home stands in place of what nobody has answered here yet. */
 export const fromHome = (
   typed: Typed,
-  items: readonly ScreeningItem[],
+  items: readonly Asking[],
   answers: readonly ScreeningItemAnswer[],
 ): Typed =>
   items.reduce((known, item) => {
@@ -140,7 +140,7 @@ const measuredFrom = (read: Reading) => {
 };
 
 /** What is sent, or what stands in the way. Bounds are the server's to refuse. */
-export const visitFrom = (typed: Typed, items: readonly ScreeningItem[], page: FirstVisitPage) => {
+export const visitFrom = (typed: Typed, items: readonly Asking[], page: FirstVisitPage) => {
   const read = reading(typed);
   const template = page.templates.find((one) => one.id === typed.exerciseId);
   const diagnosis = read.text('profile.diagnosis', 'Enter the diagnosis in a few words.');

@@ -46,7 +46,7 @@ const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly 
         {proposal.changes.join(' ')}
       </p>
       {proposal.effect === 'repeat' ? null : <p className="soft">{doseInWords(proposal.dose)}</p>}
-      <p className="soft">To the patient: “{proposal.patientText}”</p>
+      <p className="soft">To the patient: “{proposal.toPatient}”</p>
       {waiting ? (
         <SignButton
           patientId={at.patientId}

@@ -1,8 +1,8 @@
 'use client';
 /** One screening question: yes, no or not known, with what it asks further and what was said before. */
 import { memo } from 'react';
+import type { AskedItem } from '#api/clinician/question-in-english.ts';
 import { joints } from '#core/exercises/joints.ts';
-import type { ScreeningItem } from '#core/screening/item.ts';
 import type { ScreeningAnswer } from '#core/screening/screening.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -16,7 +16,7 @@ const answers: readonly { readonly value: ScreeningAnswer; readonly label: strin
 ];
 
 export interface ScreeningItemFieldProps {
-  readonly item: ScreeningItem;
+  readonly item: AskedItem;
   readonly state: ItemState;
   readonly previous: string | null;
   readonly onChange: (id: string, state: ItemState) => void;
@@ -29,7 +29,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
   const change = (more: Partial<ItemState>) => onChange(item.id, { ...state, ...more });
   return (
     <div className="screening-more stack-close">
-      {item.asks.details ? (
+      {item.asks.details.length > 0 ? (
         <CheckboxGroup
           name={`${item.id}-details`}
           legend="Which"

@@ -129,6 +129,7 @@ export const VisitApp = ({
       question={question}
       given={given[question.id] ?? notGiven}
       clinic={answer.clinic}
+      limbs={answer.limbs}
       number={place + 1}
       all={questions.length}
       onGive={(one) => change({ place, given: { ...given, [question.id]: one } })}

@@ -4,6 +4,7 @@ import type { DocumentFacts, DocumentItem } from '#core/episode/documents/docume
 import { adviceOf } from '#core/episode/documents/document-words.ts';
 import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
 const version = {
@@ -11,7 +12,7 @@ const version = {
   badDay: { ...lowLoadDose, sets: 2 },
   joints: ['right-knee'],
   cautions: [
-    { id: 'c', text: 'Clinician caution.', patientText: 'Patient caution', from: 'x', support: 'clinic' },
+    { id: 'c', text: 'Clinician caution.', patient: { key: 'stop-signs' }, from: 'x', support: 'clinic' },
   ],
   signedOn: '2026-03-02',
   signedName: 'Signer One',
@@ -87,6 +88,7 @@ const patientWords = {
   title: () => 'Straighten the knee',
   dose: (dose: { sets: number }) => [`${dose.sets} sets`],
   flag: (flag: string) => `Sign ${flag}`,
+  caution: ({ patient }: Caution) => `Caution ${patient.key}`,
 };
 const textOf = (document: ReturnType<typeof letterOf>) =>
   document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');

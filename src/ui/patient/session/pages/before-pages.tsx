@@ -1,5 +1,6 @@
 'use client';
 /** Questions before anything starts, and what today's answers leave of the session. */
+import type { Text } from '#messages/text.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { jointText } from '#ui/language/joint-text.ts';
@@ -112,7 +113,7 @@ export const NewsPage = ({ draft, send }: PageProps) => (
   />
 );
 
-const titlesOf = (items: readonly { readonly title: string }[]) =>
+const titlesOf = (items: readonly { readonly title: Text | string }[]) =>
   items.map((item) => translate(item.title)).join('; ');
 
 const NewsReported = ({ draft, clinic }: PageProps) => (

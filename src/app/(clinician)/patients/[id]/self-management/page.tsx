@@ -19,7 +19,7 @@ const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) =
     language: language ? 'en' : 'de',
   });
   return (
-    <DocumentFrame at={at} document={summaryInWords(facts, translate)} language={language}>
+    <DocumentFrame at={at} document={summaryInWords(facts, translate, tag)} language={language}>
       <p className="screen-only">
         <a href={`/patients/${at.patient.id}/self-management?${other}`}>
           {language ? 'The handout in English' : 'The handout in German (not yet reviewed)'}
