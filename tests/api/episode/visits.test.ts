@@ -40,7 +40,7 @@ describe('an appointment at a distance', () => {
     };
     await expect(
       at.clinician().staff.measurements.record({ patientId, measurement: circumference }),
-    ).rejects.toThrow(/needs hands/);
+    ).rejects.toThrow(/hands-on test/);
     const bodyMass = { kind: 'body-mass', day: firstDay, massKg: 70 };
     await expect(
       at.clinician().staff.measurements.record({ patientId, measurement: bodyMass }),
