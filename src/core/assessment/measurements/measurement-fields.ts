@@ -55,14 +55,14 @@ const word = (name: string, about: string): Field => ({
 export const measurementForms: readonly MeasurementForm[] = [
   {
     kind: 'body-mass',
-    title: 'Body mass',
-    fields: [kind('body-mass'), day, number('massKg', 'kg', 25, 350, 'Body mass')],
+    title: 'Weight',
+    fields: [kind('body-mass'), day, number('massKg', 'kg', 25, 350, 'Weight')],
     usual: [{ name: 'massKg', low: 40, high: 160, unit: 'kg' }],
   },
   {
     kind: 'stature',
-    title: 'Stature',
-    fields: [kind('stature'), day, number('statureCm', 'cm', 100, 250, 'Stature')],
+    title: 'Height',
+    fields: [kind('stature'), day, number('statureCm', 'cm', 100, 250, 'Height')],
     usual: [{ name: 'statureCm', low: 140, high: 205, unit: 'cm' }],
   },
   {
