@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { joints } from '#core/exercises/joints.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { everyLanguage, textOf } from '#messages/every-language.ts';
-import { exerciseName } from '#messages/exercises.ts';
 import { sentenceRows } from '#messages/sentence-rows.ts';
 import type { Text } from '#messages/text.ts';
 import { translate } from '#messages/translate.ts';
