@@ -1,10 +1,12 @@
 /** The base of every procedure: who may call it is decided here, before any of its code runs. */
-import { initTRPC } from '@trpc/server';
+import { initTRPC, type TRPCError } from '@trpc/server';
 import { z } from 'zod';
 import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead, noteRefused } from '#data/audit/audit.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
+import { refusalText } from '#messages/refusals.ts';
+import type { Text } from '#messages/text.ts';
 import { Problem } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import type { Person } from './person.ts';
@@ -37,6 +39,15 @@ export interface ProcedureMeta {
   readonly guard: string;
 }
 
+/** What somebody is told whose call failed; `text` is null where only staff reads it. */
+const toldOf = (error: TRPCError): { readonly message: string; readonly text: Text | null } => {
+  if (error instanceof Problem) return error;
+  const text = refusalText(
+    error.code === 'INTERNAL_SERVER_ERROR' ? 'server-failed-on-page' : 'request-unread-on-page',
+  );
+  return { message: text.en, text };
+};
+
 const t = initTRPC
   .context<ApiContext>()
   .meta<ProcedureMeta>()
@@ -45,13 +56,9 @@ const t = initTRPC
     defaultMeta: { roles: [], guard: 'none' },
     errorFormatter: ({ shape, error }) => ({
       code: shape.code,
-      message:
-        error.code === 'INTERNAL_SERVER_ERROR'
-          ? 'Something went wrong on our side. What you entered is still on this page; try again.'
-          : error instanceof Problem
-            ? shape.message
-            : 'This request could not be read. Load the page again.',
+      message: toldOf(error).message,
       data: {
+        text: toldOf(error).text,
         code: shape.data.code,
         httpStatus: shape.data.httpStatus,
         path: shape.data.path,
@@ -89,8 +96,7 @@ const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
 });
 
 const signedIn = watched.use(({ ctx, next }) => {
-  if (!ctx.person || !ctx.access)
-    throw new Problem('signed-out', 'Sign in to go on. What you entered is still on this page.');
+  if (!ctx.person || !ctx.access) throw new Problem('signed-out', refusalText('signed-out'));
   return next({ ctx: { ...ctx, person: ctx.person, access: ctx.access } });
 });
 
@@ -186,10 +192,10 @@ export const patientProcedure = settled
   .meta({ roles: ['patient'], guard: 'own record' })
   .use(async ({ ctx, path, type, next }) => {
     if (ctx.person.role !== 'patient' || !ctx.person.patientId) {
-      throw new Problem('not-yours', 'This page is for patients.');
+      throw new Problem('not-yours', refusalText('patients-only'));
     }
     const patient: Patient | null = await patientOf(ctx.access, ctx.person.patientId);
-    if (!patient) throw new Problem('not-found', 'Your record was not found. Ring the clinic.');
+    if (!patient) throw new Problem('not-found', refusalText('record-not-found'));
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: patient.id });
     return next({ ctx: { ...ctx, patient } });
   });
