@@ -1,6 +1,7 @@
 /** What a procedure may answer instead of a result: one list of codes, each with its transport code. */
 import { TRPCError } from '@trpc/server';
 import type { Refusal } from '#core/outcome.ts';
+import { refusalText } from '#messages/refusals.ts';
 import type { Text } from '#messages/text.ts';
 
 const transport = {
@@ -54,3 +55,12 @@ export class Problem extends TRPCError {
 
 export const refusedWith = (refusals: readonly Refusal[]): Problem =>
   new Problem('refused', refusals.map((refusal) => refusal.reason).join(' '), { refusals });
+
+/** What somebody is told whose call failed; `text` is null where only staff reads it. */
+export const toldOf = (error: TRPCError): { readonly message: string; readonly text: Text | null } => {
+  if (error instanceof Problem) return error;
+  const text = refusalText(
+    error.code === 'INTERNAL_SERVER_ERROR' ? 'server-failed-on-page' : 'request-unread-on-page',
+  );
+  return { message: text.en, text };
+};

@@ -1,13 +1,12 @@
 /** The base of every procedure: who may call it is decided here, before any of its code runs. */
-import { initTRPC, type TRPCError } from '@trpc/server';
+import { initTRPC } from '@trpc/server';
 import { z } from 'zod';
 import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead, noteRefused } from '#data/audit/audit.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
-import type { Text } from '#messages/text.ts';
-import { Problem } from './errors.ts';
+import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import type { Person } from './person.ts';
 
@@ -38,15 +37,6 @@ export interface ProcedureMeta {
   /** In words: what is checked beside the role. */
   readonly guard: string;
 }
-
-/** What somebody is told whose call failed; `text` is null where only staff reads it. */
-const toldOf = (error: TRPCError): { readonly message: string; readonly text: Text | null } => {
-  if (error instanceof Problem) return error;
-  const text = refusalText(
-    error.code === 'INTERNAL_SERVER_ERROR' ? 'server-failed-on-page' : 'request-unread-on-page',
-  );
-  return { message: text.en, text };
-};
 
 const t = initTRPC
   .context<ApiContext>()
