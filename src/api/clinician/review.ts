@@ -21,6 +21,7 @@ import { baselinesOf, recordOf } from '#data/patients/record.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
+import { readySentences } from '#messages/ready.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
@@ -48,6 +49,7 @@ export const reviewRouter = router({
           toPatient: doseChangeText(changeForPatient).en,
         })),
         messages: await messagesOf(access, patient.id),
+        ready: readySentences,
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),
         settings: await settingsOf(access),

@@ -1,6 +1,7 @@
 /** Clinics, patients and their care profiles. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
@@ -15,7 +16,7 @@ export interface Clinic {
   readonly zone: string;
   readonly phone: string;
   readonly emergencyNumber: string;
-  readonly monitoringHours: string;
+  readonly monitoringHours: MonitoringHours;
 }
 
 export interface CareProfile {

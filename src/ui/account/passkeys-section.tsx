@@ -26,7 +26,7 @@ export interface PasskeysSectionProps {
 const saidNo: Answer<never> = {
   ok: false,
   problem: null,
-  message: 'No passkey was made. The device said no, was not answered in time, or has one already.',
+  text: 'No passkey was made. The device said no, was not answered in time, or has one already.',
   refusals: [],
 };
 

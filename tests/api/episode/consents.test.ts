@@ -139,7 +139,13 @@ describe('the words of an agreement', () => {
 
   it('stand beside the clinic’s cover hours, and nobody watches before it was agreed', async () => {
     const before = await at.patient().patient.consents.get();
-    expect(before).toMatchObject({ monitoringHours: 'Weekdays 9 to 17', isMonitored: false });
+    expect(before).toMatchObject({
+      monitoringHours: {
+        en: 'Monday to Friday, 9:00 to 17:00',
+        de: 'Montag bis Freitag, 9:00 bis 17:00 Uhr',
+      },
+      isMonitored: false,
+    });
     await at.patient().patient.consents.give({ kind: 'remote-monitoring', wordingVersion: 0 });
     expect((await at.patient().patient.consents.get()).isMonitored).toBe(true);
   });

@@ -125,7 +125,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
-      monitoringHours: 'Weekdays 9 to 17',
+      monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
     },
     now,
   );
