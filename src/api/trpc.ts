@@ -97,8 +97,8 @@ export const personProcedure = signedIn.meta({
 });
 
 const setUpText = {
-  passphrase: 'Choose a passphrase of your own first. You are signed in with one that was handed to you.',
-  'two-factor': 'Set up one-time codes first, or sign in with a passkey. Your clinic asks for it.',
+  passphrase: 'First choose your own passphrase. You signed in with the one you were given.',
+  'two-factor': 'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
 } as const;
 
 const settled = signedIn.use(({ ctx, next }) => {
@@ -117,7 +117,7 @@ export const clinicianProcedure = settled
   .meta({ roles: ['clinician'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
     if (ctx.person.role !== 'clinician')
-      throw new Problem('not-yours', 'This is for clinicians of the clinic.');
+      throw new Problem('not-yours', 'This page is for the clinic’s clinicians.');
     return next({ ctx });
   });
 
@@ -125,7 +125,7 @@ export const administratorProcedure = settled
   .meta({ roles: ['administrator'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
     if (!ctx.person.administers)
-      throw new Problem('not-yours', 'This is for those who administer the clinic.');
+      throw new Problem('not-yours', 'This page is for the clinic’s administrators.');
     return next({ ctx });
   });
 
@@ -138,7 +138,7 @@ export const freshAdministrator = administratorProcedure
 export const staffProcedure = settled
   .meta({ roles: ['clinician', 'administrator'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
-    if (ctx.person.role === 'patient') throw new Problem('not-yours', 'This is for the clinic’s staff.');
+    if (ctx.person.role === 'patient') throw new Problem('not-yours', 'This page is for the clinic’s staff.');
     return next({ ctx });
   });
 
@@ -165,7 +165,7 @@ export const recordProcedure = nameProcedure
     if (!(await mayOpen(ctx.access, ctx.patient.id))) {
       throw new Problem(
         'care-team',
-        'This record is kept to its care team. You can open it with a reason; the team is told.',
+        'Only the care team can open this record. You can open it if you give a reason; the team is told.',
       );
     }
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });

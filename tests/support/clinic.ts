@@ -9,7 +9,7 @@ import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts'
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import type { Store } from '#data/database/store.ts';
-import { addPatient, foundClinic, saveProfile } from '#data/patients/people.ts';
+import { addPatient, createClinic, saveProfile } from '#data/patients/people.ts';
 import { addVersion, signPrescription } from '#data/prescribing/prescribing.ts';
 import { recordScreening } from '#data/screening/screenings.ts';
 
@@ -35,7 +35,7 @@ export const accessOf = (
 });
 
 export const clinicNamed = (store: Store, id: string): Promise<void> =>
-  foundClinic(
+  createClinic(
     store,
     {
       id,

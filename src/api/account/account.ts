@@ -109,7 +109,7 @@ export const accountRouter = router({
     .input(z.object({ passkeyId: z.string().min(1).max(1400) }))
     .mutation(async ({ ctx, input }) => {
       const isGone = await removePasskey(ctx.access, input.passkeyId);
-      if (!isGone) throw new Problem('conflict', 'It was taken away already.');
+      if (!isGone) throw new Problem('conflict', 'It has already been removed.');
     }),
 
   prove: personProcedure.input(z.object({ passphrase: typedPassphrase })).mutation(async ({ ctx, input }) => {

@@ -18,9 +18,9 @@ import { propose, requireOpen } from './propose.ts';
 import { planningValues, saveWeek } from './week.ts';
 
 const signedText = {
-  'not-found': 'There is no such prescription for this patient.',
-  'already-signed': 'It is signed already.',
-  overtaken: 'A newer version exists; open it and sign that one.',
+  'not-found': 'This patient has no such prescription.',
+  'already-signed': 'It is already signed.',
+  overtaken: 'There is a newer version. Open that one and sign it.',
 } as const;
 
 export const prescriptionsRouter = router({
@@ -54,7 +54,7 @@ export const prescriptionsRouter = router({
       const proposed = await propose(ctx.access, ctx.patient, input.request);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
       if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
-        throw new Problem('not-found', 'There is no such prescribed exercise for this patient.');
+        throw new Problem('not-found', 'This patient has no such prescribed exercise.');
       }
       const working = [
         ...proposed.working.map((line) => line.text),
@@ -98,7 +98,7 @@ export const prescriptionsRouter = router({
         }
         return true;
       });
-      if (!isEnded) throw new Problem('conflict', 'It was ended already, or is not this patient’s.');
+      if (!isEnded) throw new Problem('conflict', 'It was already ended, or belongs to another patient.');
     }),
 
   programme: recordProcedure.query(

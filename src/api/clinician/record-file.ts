@@ -19,7 +19,7 @@ export const recordFileRouter = router({
       if (!isGiven(await consentsOf(access, patient.id), 'export')) {
         throw new Problem(
           'refused',
-          'The patient has not agreed that the record is handed on as a file. Ask, and write the answer down under Care.',
+          'The patient has not consented to handing the record over as a file. Ask, and record the answer under Care.',
         );
       }
       return giveRecordFile(access, patient.id, input.handedTo, recordSentences);

@@ -44,11 +44,7 @@ export const screeningRouter = router({
     const uncleared = row.findings.find(
       (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
     );
-    if (uncleared)
-      throw new Problem(
-        'refused',
-        'One of these cannot be cleared here: it is not among the reasons that may be.',
-      );
+    if (uncleared) throw new Problem('refused', 'One of these findings cannot be cleared here.');
     return recordClearance(ctx.access, ctx.patient.id, row);
   }),
 });

@@ -34,7 +34,7 @@ const bearsWeight = (exercise: Exercise, joint: Joint): boolean => {
 
 const untilWords = (limit: LimitInForce): string =>
   limit.isExpired
-    ? `its last day was ${limit.to}, and it binds until it is asked again`
+    ? `its last day was ${limit.to}, and it still applies until it is reviewed`
     : limit.to === null
       ? 'until lifted'
       : `until ${limit.to}`;
@@ -45,7 +45,7 @@ const sentence = (limit: LimitInForce, what: string): string =>
 /** Why an exercise may not be done at all under a limit; null where it may. No exercise listed lands or hops. */
 const contraindicatesExercise = (limit: LimitInForce, exercise: Exercise): string | null =>
   limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)
-    ? sentence(limit, 'A limit on weight-bearing stands; this exercise puts weight on the joint')
+    ? sentence(limit, 'A weight-bearing limit is in force; this exercise puts weight on the joint')
     : null;
 
 const kindWords: Readonly<Record<LimitedBy, string>> = {

@@ -50,7 +50,7 @@ export const clinicOf = async (store: Store, clinicId: string): Promise<Clinic |
 };
 
 /** Used when a file is first set up; not reachable from any procedure. */
-export const foundClinic = async (store: Store, row: Clinic, now: number): Promise<void> => {
+export const createClinic = async (store: Store, row: Clinic, now: number): Promise<void> => {
   await store.write(async (tx) => {
     await tx.insert(clinic).values({ ...row, createdAt: now });
   });

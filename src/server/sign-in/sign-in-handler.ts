@@ -180,7 +180,7 @@ export const signInHandler = async (at: Runtime, request: Request): Promise<Resp
   if (path === '/phone/accept') return heldBack(at, request, path, fields);
   const before = await at.auth.api.getSession({ headers: request.headers });
   if (path === '/two-factor/disable' && before && (await needsCodes(at, before.user.clinicId))) {
-    return refusal(403, 'not-yours', 'Your clinic asks its staff for codes, so they stay on.');
+    return refusal(403, 'not-yours', 'Your clinic requires codes for staff, so they stay on.');
   }
   const answer = await (path === '/two-factor/verify-totp'
     ? verifyCode(at, request, fields, before?.user.id ?? null)

@@ -69,11 +69,11 @@ const homeEligible = async () => {
 
 describe('agreement to occlusion', () => {
   it('is needed before it is proposed, kept or signed; nobody asked is not agreed', async () => {
-    await expect(saveDraft(true)).rejects.toThrow(/Nobody has asked for agreement yet/);
+    await expect(saveDraft(true)).rejects.toThrow(/Consent has not been asked for/);
     await agree('occlusion-supervised');
     const id = await saveDraft(true);
     await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
-    await expect(sign(id, 1)).rejects.toThrow(/Agreement was taken back|not|newer|ended/);
+    await expect(sign(id, 1)).rejects.toThrow(/Consent was withdrawn|not|newer|ended/);
   });
 
   it('to work with a clinician present is not agreement to work alone', async () => {
@@ -202,7 +202,7 @@ describe('a cuff at home', () => {
       reason: null,
     };
     await expect(at.clinician().staff.visits.checkHome({ patientId: at.patientId, check })).rejects.toThrow(
-      /Say why an elastic wrap/,
+      /reason for allowing an elastic wrap/,
     );
   });
 });

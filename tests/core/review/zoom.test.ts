@@ -67,13 +67,13 @@ describe('what is drawn of a stretch', () => {
 });
 
 describe('the words of a day', () => {
-  it('tell every answer, the thresholds of that day with who froze them, and who signed the version', () => {
+  it('tell every answer, the thresholds of that day with who set them, and who signed the version', () => {
     expect(chart.days.find((one) => one.day === dayOf(2))).toEqual({
       day: dayOf(2),
       text: '3 Mar: load 4.2 kg; highest pain in the session 3',
       lines: [
         'Pain before 2, during 3, after 2, two hours later not asked.',
-        'Thresholds that day: top of usual pain 3, personal ceiling 5, frozen by R. Clinician on 25 Feb.',
+        'Thresholds that day: top of usual pain 3, acceptable pain limit 5, set by R. Clinician on 25 Feb.',
         'Version 1 of the prescription, signed by R. Clinician.',
       ],
       decisionId: null,

@@ -34,7 +34,7 @@ export const consentsRouter = router({
       const { kind, act, wordingVersion, reason } = input;
       const wording = (await wordingsOf(ctx.access)).find((one) => one.kind === kind);
       if (act === 'given' && wording?.version !== wordingVersion) {
-        throw new Problem('conflict', 'The clinic has a newer wording; read that one to the patient.');
+        throw new Problem('conflict', 'The clinic has a newer wording. Read that one to the patient.');
       }
       const row = { kind, act, wordingVersion, reason, recordedVia: 'clinician' } as const;
       return recordConsent(ctx.access, ctx.patient.id, row);

@@ -117,7 +117,7 @@ const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Acc
         {
           field: 'input.screening',
           code: 'inconsistent' as const,
-          reason: 'The questions have changed since this page was opened; load it again.',
+          reason: 'The questions have changed since you opened this page. Reload it.',
         },
       ]),
   ...rows.flatMap((row) => measurementConsistent(row, access.day)),

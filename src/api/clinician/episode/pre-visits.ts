@@ -41,12 +41,12 @@ export const preVisitsRouter = router({
       ctx.access.store.write(async () => {
         const preVisit = await newestPreVisit(ctx.access, ctx.patient.id);
         if (preVisit?.id !== input.preVisitId) {
-          throw new Problem('conflict', 'The patient has sent newer answers; look at those.');
+          throw new Problem('conflict', 'The patient has sent newer answers. Review those instead.');
         }
         if (preVisit.sheetVersion !== screeningSheetVersion) {
           throw new Problem(
             'conflict',
-            'The questions have changed since these answers were given; ask again.',
+            'The questions have changed since these answers were given. Ask them again.',
           );
         }
         const corrections = Array.isArray(input.corrections) ? input.corrections : [];

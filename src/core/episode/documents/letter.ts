@@ -31,7 +31,7 @@ const personPart = ({ episode, from, end }: DocumentFacts): DocumentPart => ({
     `Referred by: ${sentence(episode.referrer ?? 'not recorded')}`,
     `From ${dayInWords(from)} to ${dayInWords(end.on)}, ${counted(daysBetween(from, end.on) + 1, 'day')}.`,
     sentence(`${endWords[end.state] ?? 'Closed'} on ${dayInWords(end.on)}: ${end.reason}`),
-    `Written down by ${end.by}.`,
+    `Recorded by ${end.by}.`,
   ],
 });
 
@@ -74,7 +74,7 @@ const logPart = ({ log }: DocumentFacts): DocumentPart => {
           ? 'No day of this period was planned for a session.'
           : `${counted(log.plannedDays, 'planned day')}; on ${log.plannedDaysWithout} of them no session was logged.`,
       `Mornings logged on ${counted(log.mornings, 'day')}; missing on ${log.daysWithoutMorning} of ${counted(log.careDays, 'day')} of care.`,
-      'Days of an agreed break count as neither. Sessions and mornings are the person’s, whichever stretch of care they belong to.',
+      'Days of an agreed break count as neither. Sessions and mornings are the person’s, whichever episode of care they belong to.',
       'What was not logged is not known; it is not counted as zero.',
     ],
   };
@@ -89,7 +89,7 @@ const decisionLine = ({ joint, decision, day, reasons, answer }: DocumentDecisio
     answer === null
       ? 'No clinician answered it.'
       : answer.kind === 'override' && answer.decision !== null
-        ? sentence(`${answer.by} overruled it with “${decisionWords[answer.decision]}”: ${answer.reason}`)
+        ? sentence(`${answer.by} overrode it with “${decisionWords[answer.decision]}”: ${answer.reason}`)
         : `${answer.by} accepted it.`;
   return `${jointInWords(joint)}, ${dayInWords(day)}: ${decisionWords[decision]}; ${why}. ${said}`;
 };

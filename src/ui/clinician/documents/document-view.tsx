@@ -43,10 +43,10 @@ const Part = ({
 export const DocumentView = ({ document, patientId, language = 'en', children }: DocumentViewProps) => (
   <article className="document stack-wide">
     <p className="screen-only">
-      <a href={`/patients/${patientId}/care/course`}>Back to the course of care</a>
+      <a href={`/patients/${patientId}/care/episode`}>Back to the episode of care</a>
     </p>
     {document === null ? (
-      <p>There is nothing to write yet: this paper is put together when a stretch of care has been closed.</p>
+      <p>This document can be made once an episode of care has been closed.</p>
     ) : (
       <>
         {children}

@@ -108,7 +108,7 @@ const loadsOf = (read: Reading, typed: Typed): readonly number[] => {
   if (parts.length === 0 || values.some((value) => value === null || Number.isNaN(value))) {
     read.problems.push({
       field: 'profile.ownedLoadsKg',
-      text: 'Give the loads at home in kg with spaces between, such as 1 2 3.',
+      text: 'Enter the loads at home in kg, separated by spaces, such as 1 2 3.',
     });
     return [];
   }
@@ -121,17 +121,17 @@ const measuredFrom = (read: Reading) => {
     read,
     'pressure.systolicMmhg',
     'pressure.diastolicMmhg',
-    'Give both numbers of the blood pressure, or neither.',
+    'Enter both blood pressure numbers, or neither.',
   );
   const test = pair(
     read,
     'test.loadKg',
     'test.repetitions',
-    'Give the load and the repetitions of the test.',
+    'Enter the load and the repetitions of the test.',
   );
   const known = read.numberOrNull('request.knownOneRepMaxKg');
   if (!test && known === null && read.problems.length === 0)
-    read.problems.push({ field: 'test.loadKg', text: 'Give a test to failure, or a maximum already known.' });
+    read.problems.push({ field: 'test.loadKg', text: 'Enter a test to failure or a known maximum.' });
   return {
     pressure: pressure && { systolicMmhg: pressure[0], diastolicMmhg: pressure[1] },
     test: test && { loadKg: test[0], repetitions: test[1] },
@@ -143,7 +143,7 @@ const measuredFrom = (read: Reading) => {
 export const visitFrom = (typed: Typed, items: readonly Asking[], page: FirstVisitPage) => {
   const read = reading(typed);
   const template = page.templates.find((one) => one.id === typed.exerciseId);
-  const diagnosis = read.text('profile.diagnosis', 'Give the diagnosis in a few words.');
+  const diagnosis = read.text('profile.diagnosis', 'Enter the diagnosis in a few words.');
   const inflammatory = read.text(
     'profile.inflammatoryArthritis',
     'Say whether the arthritis is inflammatory.',
@@ -153,7 +153,10 @@ export const visitFrom = (typed: Typed, items: readonly Asking[], page: FirstVis
   const answers = answered(typed, items);
   const open = items.find((item) => !answers.some((answer) => answer.item === item.id));
   if (open)
-    read.problems.push({ field: open.id, text: 'Answer each question, or press “The rest: asked, and no”.' });
+    read.problems.push({
+      field: open.id,
+      text: 'Answer each question, or press “All others: asked, answered no”.',
+    });
   read.text('exerciseId', 'Choose the exercise to begin with.');
   const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('request.side', 'Choose the side.');
   const { pressure, test, known } = measuredFrom(read);

@@ -56,7 +56,7 @@ export const NextReview = ({ patient, review, day }: ReviewProps) => {
       <p>
         {booking
           ? `Booked for ${[dayInWords(booking.day, day), booking.time, booking.place].filter(Boolean).join(', ')}, by ${booking.byName}.`
-          : 'None is booked.'}
+          : 'No review is booked.'}
       </p>
       <Disclosure summary={booking ? 'Change the booking' : 'Book the next review'}>
         <BookingForm patientId={patient.id} seen={booking?.id ?? null} />

@@ -45,7 +45,7 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
     <div className="stack">
       <div className="field">
         <label className="field-label" htmlFor="ready-sentence">
-          Begin with a ready sentence
+          Start from a prepared sentence
         </label>
         <select
           id="ready-sentence"
@@ -64,7 +64,7 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
             </optgroup>
           ))}
         </select>
-        <p className="soft">Nobody has reviewed these sentences yet. Read and change them before you send.</p>
+        <p className="soft">These sentences have not been reviewed. Read and edit them before you send.</p>
       </div>
       <FormFrame
         key={begun.times}

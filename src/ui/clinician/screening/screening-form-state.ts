@@ -72,14 +72,14 @@ export const answerInWords = (item: AskedItem, answer: ScreeningItemAnswer | und
 /** Items in the order they are worth asking: what closes everything first. */
 export const itemGroups = <I extends Pick<AskedItem, 'minimumFor'>>(items: readonly I[]) => [
   {
-    title: 'Before any method opens',
+    title: 'Needed for any method',
     items: items.filter((item) => item.minimumFor.includes('low-load')),
   },
   {
-    title: 'Before occlusion opens',
+    title: 'Needed for occlusion',
     items: items.filter(
       (item) => !item.minimumFor.includes('low-load') && item.minimumFor.includes('occlusion'),
     ),
   },
-  { title: 'Also asked', items: items.filter((item) => item.minimumFor.length === 0) },
+  { title: 'Other questions', items: items.filter((item) => item.minimumFor.length === 0) },
 ];

@@ -33,7 +33,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-details`}
           legend="Which"
-          hint="None ticked counts as all of them."
+          hint="If you tick none, all of them count."
           options={item.asks.details.map(({ id, label }) => ({ value: id, label }))}
           chosen={state.details}
           onChoose={(details) => change({ details })}
@@ -43,7 +43,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-limbs`}
           legend="Which limbs"
-          hint="None ticked counts as every limb."
+          hint="If you tick none, every limb counts."
           isWrapped
           options={limbChoices}
           chosen={state.limbs as (typeof limbOptions)[number][]}
@@ -54,7 +54,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-joints`}
           legend="Which joints"
-          hint="None ticked counts as every joint."
+          hint="If you tick none, every joint counts."
           isWrapped
           options={jointChoices}
           chosen={state.joints as (typeof joints)[number][]}

@@ -25,7 +25,7 @@ const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly
       {t('visit.begin')}
     </Button>
     <p className="seldom">
-      <a href="/before-visit/agreements">{t('agree.link')}</a>
+      <a href="/pre-visit/consents">{t('agree.link')}</a>
     </p>
   </div>
 );

@@ -107,7 +107,7 @@ describe('the letter', () => {
       '“Carry my shopping”',
       'From 2 Mar 2026 to 30 Apr 2026, 60 days.',
       'signed 2 Mar 2026 by Signer One: 3 sets.',
-      'Written down by Closer.',
+      'Recorded by Closer.',
       'Referred by: not recorded.',
     ])
       expect(text).toContain(part);
@@ -151,7 +151,7 @@ describe('the letter', () => {
     );
     const answer = { kind: 'override', decision: 'hold', reason: 'Seen', by: 'Closer' } as const;
     expect(letter({ decisions: [{ ...decision, answer }] })).toContain(
-      'Closer overruled it with “hold”: Seen.',
+      'Closer overrode it with “hold”: Seen.',
     );
   });
 

@@ -120,7 +120,7 @@ const NewsReported = ({ draft, clinic }: PageProps) => (
   <div className="stack-close">
     <p>{t('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
     {hasCuffWork(draft) ? <p>{t('news.no-cuff')}</p> : null}
-    <LinkButton href="/before-visit" tone="plain">
+    <LinkButton href="/pre-visit" tone="plain">
       {t('visit.title')}
     </LinkButton>
   </div>

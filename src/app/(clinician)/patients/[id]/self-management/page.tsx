@@ -8,7 +8,7 @@ import {
   languageOf,
 } from '../../../document-frame.tsx';
 
-export const metadata: Metadata = { title: 'Self-management sheet' };
+export const metadata: Metadata = { title: 'Self-management handout' };
 
 const nameOf = (tag: LanguageTag): string => new Intl.DisplayNames('en', { type: 'language' }).of(tag) ?? tag;
 
@@ -24,8 +24,8 @@ const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) =
       {others.map(({ tag }) => (
         <p key={tag} className="screen-only">
           <a href={addressIn(tag)}>
-            The sheet in {nameOf(tag)}
-            {tag === 'en' ? null : ', read by nobody yet'}
+            The handout in {nameOf(tag)}
+            {tag === 'en' ? null : ' (not yet reviewed)'}
           </a>
         </p>
       ))}
