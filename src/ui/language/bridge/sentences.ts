@@ -4,7 +4,6 @@
  */
 import { readySentences } from '../ready.ts';
 import { doseSentences } from './sentences/doses.ts';
-import { exerciseTitles } from './sentences/exercise-titles.ts';
 import { jointSentences } from './sentences/joints.ts';
 import { refusalSentences } from './sentences/refusals.ts';
 import { summarySentences } from './sentences/self-management.ts';
@@ -13,7 +12,6 @@ import type { Sentences } from './translator.ts';
 /** File by file, so that a test can name what stands twice or has nothing left to translate. */
 export const sentenceFiles = {
   joints: jointSentences,
-  'exercise-titles': exerciseTitles,
   doses: doseSentences,
   refusals: refusalSentences,
   'self-management': summarySentences,
