@@ -34,11 +34,11 @@ export type Act =
       readonly reason: string;
     }
   | { readonly does: 'prescribe'; readonly item: string; readonly request: PrescriptionRequest }
-  /** The wish is turned down; part of the reason that must be given. */
+  /** The request is turned down; part of the reason that must be given. */
   | { readonly does: 'try'; readonly request: PrescriptionRequest; readonly refusedFor: string }
   | { readonly does: 'plan'; readonly week: Readonly<Record<string, readonly Weekday[]>> }
   | {
-      readonly does: 'freeze';
+      readonly does: 'set-baseline';
       readonly joint: Joint;
       readonly usualPain: number;
       readonly usualPainTop: number;

@@ -47,7 +47,7 @@ export const recordAt = (story: LongStory, book: Book, day: number): PatientReco
   };
 };
 
-/** What a clinician freezes on a day. */
+/** What a clinician sets on a day. */
 export const setOn = (story: LongStory, day: number): readonly Baseline[] =>
   story.setsBaseline
     .filter((row) => row.day === day)

@@ -1,4 +1,4 @@
-/** What the pages of papers share: which stretch of care the address names, and the frame around the paper. */
+/** What the pages of papers share: which episode of care the address names, and the frame around the paper. */
 
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { DocumentView, type DocumentViewProps } from '#ui/clinician/documents/document-view.tsx';
@@ -15,7 +15,7 @@ export interface DocumentPageProps {
 
 type AtRecord = Awaited<ReturnType<typeof recordPage>>;
 
-/** null where the address names no stretch of care. */
+/** null where the address names no episode of care. */
 export const documentFacts = async (
   { staff, patient }: AtRecord,
   searchParams: DocumentPageProps['searchParams'],

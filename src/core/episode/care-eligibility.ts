@@ -49,7 +49,7 @@ const episodeReasons = ({ episodeStatus, screening }: CareAround): readonly Meth
       closed(
         'care-closed',
         'care',
-        `The patient ${words} on ${change?.on}; open a new stretch of care first.`,
+        `The patient ${words} on ${change?.on}; open a new episode of care first.`,
       ),
     ];
   }

@@ -27,7 +27,7 @@ export interface ConsentRow {
 export const consentTitles: Readonly<Record<ConsentKind, string>> = {
   'occlusion-supervised': 'Occlusion work with a clinician present',
   'occlusion-unsupervised': 'Occlusion work at home, alone',
-  'remote-monitoring': 'The clinic looks at what is sent, during its cover hours',
+  'remote-monitoring': 'The clinic looks at what is sent, during its monitoring hours',
   sharing: 'Sharing with others who treat the patient',
   export: 'Handing the record on as a file',
 };

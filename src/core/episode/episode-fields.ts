@@ -1,4 +1,4 @@
-/** Descriptors of what a clinician enters about a stretch of care. */
+/** Descriptors of what a clinician enters about an episode of care. */
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
@@ -68,7 +68,7 @@ export const episodeConsistent = (row: InputOf<typeof episodeFields>): readonly 
 };
 
 export const episodeChangeFields = [
-  text('episodeId', 64, 'Stretch of care'),
+  text('episodeId', 64, 'Episode of care'),
   { name: 'to', kind: 'enum', values: episodeStates, about: 'What it becomes' },
   text('on', 10, 'From'),
   text('reason', 300, 'Reason'),

@@ -1,9 +1,9 @@
 /**
- * One stretch of care: why the person comes, from the first contact to the end. One person may have
+ * One episode of care: why the person comes, from the first contact to the end. One person may have
  * several, one after the other or side by side.
  *
  * Each change is dated and has a reason. What may follow what is a table; everything else is refused
- * with a sentence. Nothing here deletes or hides: a closed stretch stays readable, and what arrives
+ * with a sentence. Nothing here deletes or hides: a closed episode stays readable, and what arrives
  * later belongs to the record as before. The states and their order are a choice of this project.
  */
 
@@ -53,7 +53,7 @@ export interface Episode {
 }
 
 const may = null;
-const isClosed = (state: string) => `This stretch of care is closed (${state}); open a new one.`;
+const isClosed = (state: string) => `This episode of care is closed (${state}); open a new one.`;
 
 /** From a state to a state: null where it may follow, otherwise why not. */
 export const transitions: Readonly<Record<EpisodeState, Readonly<Record<EpisodeState, string | null>>>> = {
@@ -148,7 +148,7 @@ const breakRefusals = (change: WantedChange): readonly Refusal[] => {
 
 const lastChange = (episode: Pick<Episode, 'changes'>): EpisodeChange => {
   const last = episode.changes.at(-1);
-  if (!last) throw new RangeError('A stretch of care begins with a change that opens it.');
+  if (!last) throw new RangeError('An episode of care begins with a change that opens it.');
   return last;
 };
 

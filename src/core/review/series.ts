@@ -32,7 +32,7 @@ export interface LoadGap {
 export interface ThresholdSpan {
   readonly from: Day;
   readonly to: Day;
-  /** null = usual pain was not frozen. */
+  /** null = usual pain was not set. */
   readonly usualPainTop: number | null;
   readonly painCeiling: number;
   readonly setBy: string;
@@ -98,7 +98,7 @@ const loadLineOf = (
   return loadLine;
 };
 
-/** Frozen values of the joint as they stood over the window. */
+/** Baseline values of the joint as they stood over the window. */
 const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today: Day) => {
   const own = all.filter((row) => row.joint === joint && row.setOn <= today);
   return own.flatMap((row, place): readonly ThresholdSpan[] => {

@@ -3,7 +3,7 @@
  *
  * Allowance and decision interval are in the unit of the data. An alarm is a sum strictly over the interval. The
  * run says for how many values the sum has been above zero: a shift began about that long ago. The chart never
- * restarts after an alarm: only a new frozen baseline does that.
+ * restarts after an alarm: only a new baseline does that.
  */
 import { calculation } from '../calculations/calculation.ts';
 import type { Field } from '../calculations/describe.ts';

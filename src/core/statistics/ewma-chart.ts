@@ -2,7 +2,7 @@
  * Exponentially weighted moving average chart.
  *
  * Starts from the target; an alarm is a statistic strictly beyond its limit. Exact limits widen over the first
- * steps, asymptotic ones are constant. The chart never restarts by itself: only a new frozen baseline does that.
+ * steps, asymptotic ones are constant. The chart never restarts by itself: only a new baseline does that.
  * False alarms are far more frequent on diary scores than the tables for independent normal values say.
  */
 import { calculation } from '../calculations/calculation.ts';

@@ -1,5 +1,5 @@
 /**
- * Mean and deviation of a baseline, to be frozen by a clinician.
+ * Mean and deviation of a baseline, to be set by a clinician.
  *
  * Needs at least 14 recorded values; days without a record do not count. The deviation has a floor of about one
  * rating's measurement error, so that a perfectly steady diary does not alarm at the first whole step.

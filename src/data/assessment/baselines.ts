@@ -1,4 +1,4 @@
-/** Freezing the usual values of a joint; each freeze is a new row and the newest counts. */
+/** Baselines of a joint; each is a new row and the newest counts. */
 import { randomUUID } from 'node:crypto';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -14,7 +14,7 @@ export type BaselineValues = Omit<
   'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread'
 >;
 
-/** What the diary says beside the values a clinician freezes: usual tiredness and the scatter of the mornings. */
+/** What the diary says beside the values a clinician sets: usual tiredness and the scatter of the mornings. */
 const fromDiary = async (access: Access, patientId: string, joint: Joint) => {
   const record = await recordOf(access, patientId);
   const answer = record && proposeBaseline(record, joint, access.day);
@@ -55,7 +55,7 @@ export const setBaseline = (
     return id;
   });
 
-/** Sets the latch on the newest frozen values; only a new freeze by a clinician clears it. */
+/** Marks the newest baseline as due for review; only a new one by a clinician ends that. */
 export const flagBaselineForReview = (
   access: Access,
   patientId: string,

@@ -56,7 +56,7 @@ const trace = (
 const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
   record.followedJoints.includes(one.joint) || one.sessionId !== null;
 
-/** The latch is frozen once set; it is set here, before the facts are gathered. */
+/** A baseline once due for review stays so; it is marked here, before the facts are gathered. */
 const flagStaleBaseline = async (
   access: Access,
   record: PatientRecord,

@@ -1,4 +1,4 @@
-/** What patients agreed to, the clinic's wordings, and what ends when an agreement is taken back. */
+/** What patients agreed to, the clinic's wordings, and what ends when one is withdrawn. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, max } from 'drizzle-orm';
 import {
@@ -108,7 +108,7 @@ export interface ConsentAct {
   readonly reason: string | null;
 }
 
-/** Records a word of the patient; what hangs on an agreement taken back ends in the same transaction. */
+/** Records a word of the patient; exercises that needed a consent withdrawn end in the same transaction. */
 export const recordConsent = (
   access: Access,
   patientId: string,

@@ -1,4 +1,4 @@
-/** Stretches of care: opened once, changed by rows of their own, never edited. */
+/** Episodes of care: opened once, changed by rows of their own, never edited. */
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
 import type { Episode, EpisodeState, WantedChange } from '#core/episode/episode.ts';

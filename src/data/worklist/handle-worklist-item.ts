@@ -1,4 +1,4 @@
-/** What a clinician does about a matter: acknowledging it, giving it to somebody, putting it off. */
+/** What a clinician does about an item: acknowledging it, giving it to somebody, snoozing it. */
 import { randomUUID } from 'node:crypto';
 import { and, eq } from 'drizzle-orm';
 import { dangers } from '#core/worklist/item.ts';
@@ -17,7 +17,7 @@ interface Handling {
   readonly reason: string;
 }
 
-/** Acknowledges, assigns or puts off a matter. Danger cannot be put off. */
+/** Acknowledges, assigns or snoozes an item. Danger cannot be snoozed. */
 export const handleWorklistItem = (access: Access, patientId: string, request: Handling): Promise<Handled> =>
   access.store.write(async (tx) => {
     const [row] = await tx

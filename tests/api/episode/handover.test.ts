@@ -72,7 +72,7 @@ describe('handing over', () => {
     ).rejects.toThrow(/Give a day from today/);
   });
 
-  it('danger nobody acknowledged passes to the named deputy on its due day, and not once it was acknowledged', async () => {
+  it('danger nobody acknowledged passes to the named covering clinician on its due day, and not once it was acknowledged', async () => {
     const { patientId } = at;
     const coveringId = await colleague(at, 'Deputy');
     await at.administrator().admin.care.nameCoveringClinician({ userId: coveringId });
@@ -112,7 +112,7 @@ describe('handing over', () => {
     expect((await kindsOn(2, time)).includes('danger-passed')).toBe(hasPassed);
   });
 
-  it('without a deputy says so, and nobody outside the clinic can be named', async () => {
+  it('without a covering clinician says so, and nobody outside the clinic can be named', async () => {
     await dangerOn(1);
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     expect(passed!.sentence).toMatch(/no deputy is named/);
@@ -121,7 +121,7 @@ describe('handing over', () => {
     );
   });
 
-  it('passed danger cannot be put off', async () => {
+  it('passed danger cannot be snoozed', async () => {
     const { patientId } = at;
     await dangerOn(1);
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');

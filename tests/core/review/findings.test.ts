@@ -121,7 +121,7 @@ const charted: Baseline = {
   morningSpread: { standardDeviation: 0.8, values: 14 },
 };
 
-describe('control chart on the frozen usual pain', () => {
+describe('control chart on the usual pain of the baseline', () => {
   it('is told with its sum, its limit and how often such a chart errs: 13 to 36 % in 28 days, 22 to 53 % in 60', () => {
     // Scatter at least 1, widened by 1.5; half of it is allowed; it signals over 5 × 1.5.
     const sentences = told({ mornings: diary([2, 2, 5, 5]), baselines: [charted] }, fourWeeks)[
@@ -129,7 +129,7 @@ describe('control chart on the frozen usual pain', () => {
     ]!;
     expect(sentences).toEqual([
       'Frozen on 1 Mar: usual pain 2, scatter 0.8 from 14 mornings.',
-      // The first morning is the day of freezing and does not count: 0, then 2.25, then 4.5.
+      // The first morning is the day the baseline was set and does not count: 0, then 2.25, then 4.5.
       'Over 3 mornings the sum over usual pain stands at 4.5; it signals over 7.5. It has not signalled.',
       expect.stringContaining('alarmed in 13 % to 36 % within 28 days and 22 % to 53 % within 60 days'),
     ]);

@@ -87,13 +87,13 @@ describe('the staircase is broken where nothing is known', () => {
     expect(series({ sessions }).loadLine).toHaveLength(rangeCount);
   });
 
-  it('a session of unknown load ends a stretch', () => {
+  it('a session of unknown load ends a range', () => {
     const sessions = [session('2026-03-10'), session('2026-03-12', { kg: null }), session('2026-03-14')];
     const days = series({ sessions }).loadLine.map((segment) => segment.map((load) => load.day));
     expect(days).toEqual([['2026-03-10'], ['2026-03-14']]);
   });
 
-  it('a stretch that ended before today is a gap up to today', () => {
+  it('a range that ended before today is a gap up to today', () => {
     expect(series({ sessions: [session('2026-03-10')] }).gaps).toEqual([
       { from: '2026-03-10', to: '2026-03-31', days: 21 },
     ]);
@@ -155,7 +155,7 @@ describe('gates', () => {
 });
 
 describe('thresholds are drawn as they stood at the time', () => {
-  it('a newer freeze takes over on its day; an older one reaches in from before the window', () => {
+  it('a newer baseline takes over on its day; an older one reaches in from before the window', () => {
     const later = { ...baseline, usualPainTop: 4, setOn: '2026-03-15' };
     const spans = series({ baselines: [baseline, later] }).thresholds;
     expect(spans.map(({ from, to, usualPainTop }) => [from, to, usualPainTop])).toEqual([
@@ -164,7 +164,7 @@ describe('thresholds are drawn as they stood at the time', () => {
     ]);
   });
 
-  it('values frozen and replaced before the window are left out', () => {
+  it('values set and replaced before the window are left out', () => {
     const older = { ...baseline, setOn: '2026-01-10' };
     expect(series({ baselines: [older, baseline] }).thresholds).toHaveLength(1);
   });

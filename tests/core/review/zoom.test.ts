@@ -1,4 +1,4 @@
-/** A stretch of the picture: at least two weeks, nothing from outside it, nothing inside it lost. */
+/** A range of the picture: at least two weeks, nothing from outside it, nothing inside it lost. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reviewChartOf } from '#core/review/review-chart.ts';
@@ -20,7 +20,7 @@ const chart = reviewChartOf(
   { signers: new Map([[1, 'R. Clinician']]) },
 );
 
-describe('the stretch', () => {
+describe('the range', () => {
   it.each([
     [{ from: dayOf(10), to: dayOf(24) }, 'from', { from: dayOf(10), to: dayOf(24) }],
     [{ from: dayOf(11), to: dayOf(24) }, 'from', { from: dayOf(10), to: dayOf(24) }],
@@ -44,7 +44,7 @@ describe('the stretch', () => {
   });
 });
 
-describe('what is drawn of a stretch', () => {
+describe('what is drawn of a range', () => {
   const range = { from: dayOf(14), to: dayOf(29) };
   const shown = zoomed(chart, range);
 
@@ -56,18 +56,18 @@ describe('what is drawn of a stretch', () => {
     expect(shown.loads).toHaveLength(3);
   });
 
-  it('keeps thresholds and gaps to the stretch, as they stood', () => {
+  it('keeps thresholds and gaps to the range, as they stood', () => {
     expect(shown.thresholds).toMatchObject([{ from: range.from, to: range.to, painCeiling: 5 }]);
     for (const gap of shown.gaps) expect([gap.from >= range.from, gap.to <= range.to]).toEqual([true, true]);
   });
 
-  it('is the picture itself when the stretch is the whole time', () => {
+  it('is the picture itself when the range is the whole time', () => {
     expect(zoomed(chart, { from: chart.since, to: chart.today })).toBe(chart);
   });
 });
 
 describe('the words of a day', () => {
-  it('tell every answer, the thresholds of that day with who froze them, and who signed the version', () => {
+  it('tell every answer, the thresholds of that day with who set them, and who signed the version', () => {
     expect(chart.days.find((one) => one.day === dayOf(2))).toEqual({
       day: dayOf(2),
       text: '3 Mar: load 4.2 kg; highest pain in the session 3',

@@ -4,7 +4,7 @@ import { recordProcedure, router } from '#api/trpc.ts';
 import { documentFactsFor } from '#data/episode/documents.ts';
 
 export const documentsRouter = router({
-  /** null while the stretch of care goes on, or where there is none. */
+  /** null while the episode of care goes on, or where there is none. */
   get: recordProcedure
     .input(z.object({ episodeId: z.string().max(64) }))
     .query(({ ctx, input }) => documentFactsFor(ctx.access, ctx.patient, input.episodeId)),

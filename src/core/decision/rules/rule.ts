@@ -17,9 +17,9 @@ export interface Effect {
 export interface Derived {
   /** Highest pain score present; null when none was given. */
   readonly peak: number | null;
-  /** Usual pain, 0 while none is frozen. */
+  /** Usual pain, 0 while none is set. */
   readonly usual: number;
-  /** Top of the usual band: usual pain unless a clinician widened it; 0 while none is frozen. */
+  /** Top of the usual band: usual pain unless a clinician widened it; 0 while none is set. */
   readonly top: number;
 }
 

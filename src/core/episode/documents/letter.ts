@@ -1,5 +1,5 @@
 /**
- * The letter proposed when a stretch of care ends. Every sentence repeats a row of the record; what is
+ * The letter proposed when an episode of care ends. Every sentence repeats a row of the record; what is
  * missing is said to be missing. It claims no outcome and no cause, and defers to the licensed
  * clinician who signs it and to local rules.
  */
@@ -75,7 +75,7 @@ const logPart = ({ log }: DocumentFacts): DocumentPart => {
           ? 'No day of this period was planned for a session.'
           : `${counted(log.plannedDays, 'planned day')}; on ${log.plannedDaysWithout} of them no session was logged.`,
       `Mornings logged on ${counted(log.mornings, 'day')}; missing on ${log.daysWithoutMorning} of ${counted(log.careDays, 'day')} of care.`,
-      'Days of an agreed break count as neither. Sessions and mornings are the person’s, whichever stretch of care they belong to.',
+      'Days of an agreed break count as neither. Sessions and mornings are the person’s, whichever episode of care they belong to.',
       'What was not logged is not known; it is not counted as zero.',
     ],
   };

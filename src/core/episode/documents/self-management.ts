@@ -1,6 +1,6 @@
 /**
  * The sheet for the patient at the end of care, in plain words: what was in force, with its easier
- * session, the own values of each joint as a clinician froze them, warning signs and whom to ring.
+ * session, the own values of each joint as a clinician set them, warning signs and whom to ring.
  *
  * Work with a cuff is left out on purpose: its pressure and its screening need somebody who asks again.
  * That is a choice of this project. The sheet promises nothing. What is not on record but advice in the

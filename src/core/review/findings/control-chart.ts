@@ -1,5 +1,5 @@
 /**
- * The engine's sum chart over the frozen usual pain, told with how often such a chart errs. The same
+ * The engine's sum chart over the usual pain of the baseline, told with how often such a chart errs. The same
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
 

@@ -4,7 +4,7 @@ import { adviceOf, type CareDocument, type DocumentPart } from '#core/episode/do
 import { ReadFirst } from './read-first.tsx';
 
 export interface DocumentViewProps {
-  /** null where the stretch of care has not been closed, or there is none. */
+  /** null where the episode of care has not been closed, or there is none. */
   readonly document: CareDocument | null;
   readonly patientId: string;
   /** Language of the paper itself; what stands around it for the clinician is English. */
@@ -52,7 +52,9 @@ export const DocumentView = ({ document, patientId, language = asWritten, childr
       <a href={`/patients/${patientId}/care/course`}>Back to the course of care</a>
     </p>
     {document === null ? (
-      <p>There is nothing to write yet: this paper is put together when a stretch of care has been closed.</p>
+      <p>
+        There is nothing to write yet: this paper is put together when an episode of care has been closed.
+      </p>
     ) : (
       <>
         {children}

@@ -1,4 +1,4 @@
-/** Every stretch of care of a patient with its changes, and what may follow. */
+/** Every episode of care of a patient with its changes, and what may follow. */
 
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
@@ -110,7 +110,7 @@ const EpisodeOfCare = ({
           </Disclosure>
         </div>
       ) : (
-        <p className="soft">Closed. Everything stays readable; a return begins with a new stretch of care.</p>
+        <p className="soft">Closed. Everything stays readable; a return begins with a new episode of care.</p>
       )}
     </section>
   );
@@ -122,14 +122,14 @@ export const CourseScreen = (props: CourseProps) => (
       A break plans and asks for nothing, and nothing counts as missed. The return asks the screening again.
       The end of care ends what is prescribed and what waits on the worklist, and keeps the record readable.
     </p>
-    {props.course.episodes.length === 0 ? <p>No stretch of care is recorded yet.</p> : null}
+    {props.course.episodes.length === 0 ? <p>No episode of care is recorded yet.</p> : null}
     {props.course.episodes.toReversed().map((episode) => (
       <EpisodeOfCare key={episode.id} {...props} episode={episode} />
     ))}
     <div className="screen-only">
       <Disclosure
         summary={
-          props.course.episodes.length === 0 ? 'Open a stretch of care' : 'Open another stretch of care'
+          props.course.episodes.length === 0 ? 'Open an episode of care' : 'Open another episode of care'
         }
       >
         <EpisodeForm patientId={props.patientId} />

@@ -178,7 +178,7 @@ const Doses = ({ handover }: HandoverProps) => (
 
 const careWords = ({ state, change }: HandoverAnswer['episodeStatus'], day: Day): string =>
   state === 'not-recorded' || !change
-    ? 'No stretch of care is recorded.'
+    ? 'No episode of care is recorded.'
     : `${stateInWords[change.to]} since ${dayInWords(change.on, day)}: ${change.reason}`;
 
 export const HandoverScreen = (props: HandoverProps) => (

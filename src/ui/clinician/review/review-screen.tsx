@@ -84,7 +84,7 @@ const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: 
   <section className="stack-close screen-only">
     <h2>Usual values, {jointInWords(joint)}</h2>
     <p>{proposalInWords(review, joint, day)}</p>
-    <Disclosure summary="Freeze usual values">
+    <Disclosure summary="Set the baseline">
       <BaselineForm
         patientId={patient.id}
         joint={joint}

@@ -64,7 +64,7 @@ const facts: DocumentFacts = {
   baselines: [],
 };
 
-/** Usual values a clinician froze. */
+/** Usual values a clinician set. */
 const baseline = {
   joint: 'right-knee',
   usualPain: 3,
@@ -218,7 +218,7 @@ describe('the sheet for the patient', () => {
     expect(text).toContain('Do not use the cuff or wrap before you have asked a clinician.');
   });
 
-  it('reads the joint by the values a clinician froze, and says so when there are none', () => {
+  it('reads the joint by the values a clinician set, and says so when there are none', () => {
     const text = sheet({ baselines: [baseline] });
     expect(text).toContain('Your usual pain, 0 to 10: 3, up to 5.');
     expect(text).toContain('Your own ceiling for pain, 0 to 10: 6.');
@@ -243,7 +243,7 @@ describe('the sheet for the patient', () => {
     expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
   });
 
-  it('gives advice for pain over the ceiling and a worse morning where values were frozen', () => {
+  it('gives advice for pain over the ceiling and a worse morning where values were set', () => {
     const text = adviceOf(selfManagementOf({ ...facts, baselines: [baseline] }, patientWords)).join('\n');
     expect(text).toContain('If pain goes over your ceiling, stop. Ring the clinic');
     expect(text).toContain('do not do more');

@@ -1,4 +1,4 @@
-/** A proposed occlusion dose: what it is taken from, its easier session, and its bounds for any wish. */
+/** A proposed occlusion dose: what it is taken from, its easier session, and its bounds for any request. */
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -85,7 +85,7 @@ describe('schemes', () => {
   });
 });
 
-describe('for any wish', () => {
+describe('for any request', () => {
   it('a dose lies in every bound, or is refused with a reason; never a number that is none', () => {
     const mostly = <T>(usual: fc.Arbitrary<T>, wild: fc.Arbitrary<T>) =>
       fc.oneof({ weight: 6, arbitrary: usual }, { weight: 1, arbitrary: wild });
