@@ -8,14 +8,7 @@
 import { calculation } from '../calculations/calculation.ts';
 import type { Field } from '../calculations/describe.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { charted, sigma, target } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  { source: 'nist-cusum', locator: 'table of the worked example', mark: 'second-hand' },
-  { source: 'montgomery', locator: 'CUSUM with allowance one half, interval 4 or 5', mark: 'seen' },
-];
 
 const input = [
   charted('values'),
@@ -86,7 +79,10 @@ export const cusumChartRow = calculation({
     { name: 'allowanceInSigma', unit: '1' },
     { name: 'decisionIntervalInSigma', unit: '1' },
   ],
-  citations,
+  citations: [
+    { source: 'nist-cusum', locator: 'table of the worked example', mark: 'second-hand' },
+    { source: 'montgomery', locator: 'CUSUM with allowance one half, interval 4 or 5', mark: 'seen' },
+  ],
   calculate: (given) =>
     answer({
       ...cusumChart(given),

@@ -7,13 +7,12 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Note, type Outcome } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 import { repetitionsField, reserveField } from './fields.ts';
 
 const longSetBeyond = 12;
 const smallErrorUpTo = 5;
 
-export const reserveCitations: readonly Citation<StrengthSource>[] = [
+export const reserveCitations: readonly Citation[] = [
   {
     source: 'halperin-2022',
     locator: 'abstract',

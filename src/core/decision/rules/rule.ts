@@ -38,7 +38,7 @@ export interface Rule {
   readonly threshold: (settings: EngineSettingValues) => string;
   /** What the rule leans on: a source, or a choice of the clinic although sources stand near it. */
   readonly restsOn: 'source' | 'clinic-choice';
-  readonly citations: readonly Citation<SymptomSource>[];
+  readonly citations: readonly (Citation & { readonly source: SymptomSource })[];
   readonly settings: readonly EngineSettingId[];
   /** One plain sentence for the patient; wording is the clinic's to approve. */
   readonly patientSentence: string;
