@@ -7,6 +7,7 @@ import { measuresOf } from '#core/review/load-of-session.ts';
 import { reviewColumns, reviewTable } from '#core/review/table.ts';
 import { reviewWords } from '#core/review/words.ts';
 import { addDays } from '#core/time/day.ts';
+import { holdsIn } from '#tests/support/holds.ts';
 import { baseline, decision, dose, morning, series, session, since, version } from './builders.ts';
 
 describe('load', () => {
@@ -197,47 +198,38 @@ const histories = fc
 
 describe('picture, words and table state the same facts', () => {
   it('the table has one line for each row, newest first, with the same figures; missing is a word', () => {
-    fc.assert(
-      fc.property(histories, (seen) => {
-        const table = reviewTable(seen);
-        expect(table.map((row) => row.day)).toEqual([...seen.rows].reverse().map((row) => row.day));
-        for (const [place, row] of [...seen.rows].reverse().entries()) {
-          const shown = table[place]!;
-          const load = row.loads[0];
-          expect(shown.load).toBe(load ? (load.value === null ? 'not known' : String(load.value)) : '');
-          expect(shown.morning).toBe(row.morning ? String(row.morning.pain) : '');
-          expect(shown.during).toBe(row.pains[0] ? String(row.pains[0].during) : '');
-        }
-      }),
-      { seed: 20260131, numRuns: 200 },
-    );
+    holdsIn(200, histories, (seen) => {
+      const table = reviewTable(seen);
+      expect(table.map((row) => row.day)).toEqual([...seen.rows].reverse().map((row) => row.day));
+      for (const [place, row] of [...seen.rows].reverse().entries()) {
+        const shown = table[place]!;
+        const load = row.loads[0];
+        expect(shown.load).toBe(load ? (load.value === null ? 'not known' : String(load.value)) : '');
+        expect(shown.morning).toBe(row.morning ? String(row.morning.pain) : '');
+        expect(shown.during).toBe(row.pains[0] ? String(row.pains[0].during) : '');
+      }
+    });
   });
 
   it('the words count the sessions and missing mornings of the table', () => {
-    fc.assert(
-      fc.property(histories, (seen) => {
-        const table = reviewTable(seen);
-        const words = reviewWords(seen).join(' ');
-        const sessions = table.filter((row) => row.load !== '').length;
-        const missing = table.filter((row) => row.morning === 'missing').length;
-        expect(/: (\d+) sessions? of this exercise/.exec(words)?.[1] ?? '0').toBe(String(sessions));
-        expect(/It is missing on (\d+) morning/.exec(words)?.[1] ?? null).toBe(
-          missing === 0 ? null : String(missing),
-        );
-      }),
-      { seed: 20260131, numRuns: 200 },
-    );
+    holdsIn(200, histories, (seen) => {
+      const table = reviewTable(seen);
+      const words = reviewWords(seen).join(' ');
+      const sessions = table.filter((row) => row.load !== '').length;
+      const missing = table.filter((row) => row.morning === 'missing').length;
+      expect(/: (\d+) sessions? of this exercise/.exec(words)?.[1] ?? '0').toBe(String(sessions));
+      expect(/It is missing on (\d+) morning/.exec(words)?.[1] ?? null).toBe(
+        missing === 0 ? null : String(missing),
+      );
+    });
   });
 
   it('no step of the staircase stands on a session of unknown load', () => {
-    fc.assert(
-      fc.property(histories, (seen) => {
-        const drawn = seen.loadLine.flat();
-        expect(drawn.every((load) => load.value !== null)).toBe(true);
-        expect(drawn.length).toBe(seen.loads.filter((load) => load.value !== null).length);
-      }),
-      { seed: 20260131, numRuns: 200 },
-    );
+    holdsIn(200, histories, (seen) => {
+      const drawn = seen.loadLine.flat();
+      expect(drawn.every((load) => load.value !== null)).toBe(true);
+      expect(drawn.length).toBe(seen.loads.filter((load) => load.value !== null).length);
+    });
   });
 
   it('each column of the table has cells', () => {
