@@ -3,8 +3,8 @@ import { randomUUID } from 'node:crypto';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { recordOf } from '../patients/record.ts';
 import { baseline } from '../schema/schema.ts';
@@ -33,25 +33,16 @@ export const setBaseline = (
     const id = randomUUID();
     await tx.insert(baseline).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       ...values,
       ...(await fromDiary(access, patientId, values.joint)),
       setOn: access.day,
       dueForReview: false,
       byName: access.actorName,
       reason,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'baseline',
-      subjectId: id,
-      patientId,
-      detail: { joint: values.joint },
-    });
+    await auditWrite(tx, access, 'baseline', { subjectId: id, patientId, detail: { joint: values.joint } });
     return id;
   });
 
@@ -66,19 +57,14 @@ export const flagBaselineForReview = (
     const { setBy, ...values } = inForce;
     await tx.insert(baseline).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       ...values,
       dueForReview: true,
       byName: setBy,
       reason: 'The mornings lie well under the frozen usual pain.',
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'baseline-due-for-review',
+    await auditWrite(tx, access, 'baseline-due-for-review', {
       subjectId: id,
       patientId,
       detail: { joint: inForce.joint },

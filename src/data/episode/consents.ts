@@ -10,7 +10,7 @@ import {
 } from '#core/episode/consent.ts';
 import { proposedWordings, proposedWordingVersion } from '#core/episode/consent-wording.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { endPrescription } from '../prescribing/prescribing.ts';
@@ -82,12 +82,7 @@ export const writeWording = (access: Access, kind: ConsentKind, text: string): P
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'consent-wording',
-      subjectId: id,
-      detail: { kind, version },
-    });
+    await auditWrite(tx, access, 'consent-wording', { subjectId: id, detail: { kind, version } });
     return version;
   });
 
@@ -119,9 +114,7 @@ export const recordConsent = (
     await tx.insert(consent).values({ ...now, ...row });
     const ended = row.act === 'withdrawn' ? await endWhatHangsOn(access, patientId, row.kind) : 0;
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'consent',
+    await auditWrite(tx, access, 'consent', {
       subjectId: now.id,
       patientId,
       detail: { kind: row.kind, act: row.act, wordingVersion: row.wordingVersion, ended },

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, eq } from 'drizzle-orm';
 import { dangers } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { worklistItem, worklistItemAction } from '../schema/schema.ts';
 
@@ -48,9 +48,7 @@ export const handleWorklistItem = (access: Access, patientId: string, request: H
       doneBy: access.actorId,
       doneName: access.actorName,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'worklist-item-action',
+    await auditWrite(tx, access, 'worklist-item-action', {
       subjectId: id,
       patientId,
       detail: { key: request.key, act: request.act },
