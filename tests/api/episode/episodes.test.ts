@@ -86,7 +86,7 @@ describe('an episode of care', () => {
     expect((await staff.episodes.list({ patientId })).episodes[0]!.changes).toHaveLength(2);
     await expect(
       staff.episodes.change({ patientId, change: change('another', 'discharged', dayOf(1)) }),
-    ).rejects.toThrow(/no such stretch/);
+    ).rejects.toThrow(/no such episode of care/);
   });
 });
 

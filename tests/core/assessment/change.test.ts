@@ -128,30 +128,19 @@ describe('change of a 0 to 10 pain rating', () => {
     expect(change('knee-osteoarthritis', 8, 7)).toMatchObject({ slightlyBetter: true, muchBetter: false });
     expect(change('knee-osteoarthritis', 3, 2)).toMatchObject({ muchBetter: true, importantFall: true });
     expect(change('knee-osteoarthritis', 10, 9.1)).toMatchObject({ slightlyBetter: false });
-    expect([3.4, 3.41].map((after) => change('knee-osteoarthritis', 4, after).slightlyBetter)).toEqual([
-      true,
-      false,
-    ]);
-    expect([2.01, 2.02].map((after) => change('knee-osteoarthritis', 3, after).muchBetter)).toEqual([
-      true,
-      false,
-    ]);
-    expect([2.1, 2.11].map((after) => change('knee-osteoarthritis', 3, after).importantFall)).toEqual([
-      true,
-      false,
-    ]);
+    const knee = (before: number, after: number) => change('knee-osteoarthritis', before, after);
+    expect([3.4, 3.41].map((after) => knee(4, after).slightlyBetter)).toEqual([true, false]);
+    expect([2.01, 2.02].map((after) => knee(3, after).muchBetter)).toEqual([true, false]);
+    expect([2.1, 2.11].map((after) => knee(3, after).importantFall)).toEqual([true, false]);
     expect(change('knee-osteoarthritis', 5, 3.5)).toMatchObject({ muchBetter: false, importantFall: true });
   });
   it('pain that was 0 and stayed or rose is no improvement of any kind', () => {
-    expect(change('knee-osteoarthritis', 0, 0)).toMatchObject({
-      slightlyBetter: false,
-      importantFall: false,
-    });
+    const none = { slightlyBetter: false, importantFall: false };
+    expect(change('knee-osteoarthritis', 0, 0)).toMatchObject(none);
     expect(change('knee-osteoarthritis', 0, 2)).toMatchObject({
+      ...none,
       direction: 'worse',
-      slightlyBetter: false,
       muchBetter: false,
-      importantFall: false,
     });
   });
 });
