@@ -138,20 +138,20 @@ const ended = (state: 'discharged' | 'transferred' | 'died') => change(state, '2
 
 const neverRecorded = care({ episodeStatus: episodeStatusOn([], today) });
 /** Opened on the first of the month, and then. */
-const after = (...changes: readonly EpisodeChange[]): CareAround =>
+const careOnce = (...changes: readonly EpisodeChange[]): CareAround =>
   care({ episodeStatus: episodeStatusOn([episode(open, ...changes)], today) });
 
 describe('a break, the return, the end of care', () => {
   it.each([
     ['in care', care(), [], null, null],
     ['never recorded', neverRecorded, [], null, null],
-    ['on a break', after(broken('holiday')), methods, 'on-break', 'on-break'],
-    ['back from a holiday', after(broken('holiday'), active), methods, null, 'returned'],
-    ['back from an illness', after(broken('illness'), active), methods, 'returned', 'returned'],
-    ['back from hospital', after(broken('hospital'), active), methods, 'returned', 'returned'],
-    ['discharged', after(ended('discharged')), methods, 'care-closed', 'care-closed'],
-    ['transferred', after(ended('transferred')), methods, 'care-closed', 'care-closed'],
-    ['died', after(ended('died')), methods, 'care-closed', 'care-closed'],
+    ['on a break', careOnce(broken('holiday')), methods, 'on-break', 'on-break'],
+    ['back from a holiday', careOnce(broken('holiday'), active), methods, null, 'returned'],
+    ['back from an illness', careOnce(broken('illness'), active), methods, 'returned', 'returned'],
+    ['back from hospital', careOnce(broken('hospital'), active), methods, 'returned', 'returned'],
+    ['discharged', careOnce(ended('discharged')), methods, 'care-closed', 'care-closed'],
+    ['transferred', careOnce(ended('transferred')), methods, 'care-closed', 'care-closed'],
+    ['died', careOnce(ended('died')), methods, 'care-closed', 'care-closed'],
   ] as const)('%s', (_name, around, contraindicates, lowLoad, cuff) => {
     expect(ineligibleMethods(around)).toEqual(contraindicates);
     expect(restsFor(around)).toEqual({ lowLoad, cuff });
@@ -161,13 +161,13 @@ describe('a break, the return, the end of care', () => {
     ['the day before the return', '2026-03-14', true],
     ['the day of the return', '2026-03-15', false],
   ])('screened on %s', (_name, day, isClosed) => {
-    const around = { ...after(broken('illness'), active), screening: { day, recordedAt: at(day) } };
+    const around = { ...careOnce(broken('illness'), active), screening: { day, recordedAt: at(day) } };
     expect(ineligibleMethods(around).length > 0).toBe(isClosed);
     expect(restsFor(around).lowLoad).toBe(isClosed ? 'returned' : null);
   });
 
   it('asks for nothing on a break and after the end, and goes on asking otherwise', () => {
-    const silent = [after(broken('holiday')), after(ended('discharged')), care(), neverRecorded];
+    const silent = [careOnce(broken('holiday')), careOnce(ended('discharged')), care(), neverRecorded];
     expect(silent.map(asksNothing)).toEqual([true, true, false, false]);
   });
 });
@@ -220,7 +220,7 @@ describe('beside what screening leaves', () => {
   it.each([
     ['an illness', care({ events: [happened('illness', '2026-03-10')] }), true, true],
     ['a fall', care({ events: [happened('fall', '2026-03-10')] }), false, true],
-    ['a return', after(broken('holiday'), active), true, true],
+    ['a return', careOnce(broken('holiday'), active), true, true],
     ['an agreement that is missing', care({ consents: [] }), false, false],
     ['nothing', care(), false, false],
   ])('after %s no step approved ahead acts by itself until asked again', (_name, around, light, cuff) => {

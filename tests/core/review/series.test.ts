@@ -83,7 +83,7 @@ describe('the staircase is broken where nothing is known', () => {
     [7, 1],
     [8, 2],
     [9, 2],
-  ])('%d days between two sessions give %d stretches (limit 8)', (days, rangeCount) => {
+  ])('%d days between two sessions give %d ranges (limit 8)', (days, rangeCount) => {
     const sessions = [session('2026-03-10'), session(addDays('2026-03-10', days))];
     expect(series({ sessions }).loadLine).toHaveLength(rangeCount);
   });
