@@ -1,5 +1,4 @@
 /** What a clinician does at a visit, through the functions the desk uses. */
-
 import { type PrescriptionRequest, proposePrescription } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import { addDays } from '#core/time/day.ts';

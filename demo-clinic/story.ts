@@ -3,7 +3,6 @@
  * answered day by day, and the decisions a physiotherapist would expect, written down beside them.
  * Days are counted from day 0, always a Monday.
  */
-
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import type { Contact, DecisionWord } from '#core/decision/answers.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';

@@ -1,5 +1,4 @@
 /** The record of a long story as it stands on a day. */
-
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,

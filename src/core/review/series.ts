@@ -2,7 +2,6 @@
  * The review of one joint against one prescribed exercise, day by day: what the picture draws, what
  * the words state and what the table lists are all read from the rows made here.
  */
-
 import type { Joint } from '../exercises/joints.ts';
 import type { Baseline, PatientRecord } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';

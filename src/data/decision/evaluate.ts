@@ -4,7 +4,6 @@
  * entry stands without its decision. A reduction inside the signed dose acts at once; an increase is
  * kept as an unsigned version and waits.
  */
-
 import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
 import { withDecisionsInForce } from '#core/decision/decisions-in-force.ts';
 import { engineVersion } from '#core/decision/rules/table.ts';

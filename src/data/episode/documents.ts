@@ -1,5 +1,4 @@
 /** What the papers at the end of an episode of care are put together from, read from the record. */
-
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import type { DecisionInForce } from '#core/decision/decisions-in-force.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';

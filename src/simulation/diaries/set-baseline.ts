@@ -1,5 +1,4 @@
 /** The played clinician's habit with usual values. */
-
 import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import { dayMilliseconds, firstDay, joint, type Run, recordOf, settlingDays } from './run-state.ts';

@@ -1,5 +1,4 @@
 /** What each published equation of resting energy gives to the row that offers them all. */
-
 import type { Note } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
 import type { Sex } from '../body-fields.ts';

@@ -1,5 +1,4 @@
 /** A proposed occlusion dose: what it is taken from, its easier session, and its bounds for any request. */
-
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { badDayOf } from '#core/prescribing/occlusion/bad-day.ts';
