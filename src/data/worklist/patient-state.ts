@@ -1,5 +1,5 @@
 /** What the worklist knows of one patient, read through that patient's indexes. */
-import { and, asc, max, sql } from 'drizzle-orm';
+import { and, asc, eq, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Joint } from '#core/exercises/joints.ts';
@@ -9,10 +9,18 @@ import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { candidateDecisions } from '../decision/candidate-decisions.ts';
 import { reportedNewsOf } from '../entries/reported-news.ts';
-import { baseline, type decision, decisionResponse, proposal } from '../schema/schema.ts';
+import {
+  baseline,
+  type decision,
+  decisionResponse,
+  prescription,
+  prescriptionEnd,
+  proposal,
+  signature,
+} from '../schema/schema.ts';
 import { careStateOf } from './care-state.ts';
 import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
-import { prescriptionRowsOf, prescriptionState } from './worklist-prescriptions.ts';
+import { prescriptionState } from './worklist-prescriptions.ts';
 
 type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 'kind' | 'until'>>;
 
@@ -101,6 +109,24 @@ const proposalsOf = async (
   }));
 };
 
+const versionRows = patientQuery((db) =>
+  db
+    .select({
+      patientId: prescription.patientId,
+      itemId: prescription.itemId,
+      version: prescription.version,
+      recordedAt: prescription.recordedAt,
+      signedAt: signature.signedAt,
+      endedAt: prescriptionEnd.endedAt,
+      measuredOn: sql<string | null>`json_extract(${prescription.dose}, '$.cuff.measuredOn')`,
+    })
+    .from(prescription)
+    .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
+    .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
+    .where(ofPatient(prescription))
+    .orderBy(asc(prescription.version)),
+);
+
 const baselineRows = patientQuery((db) =>
   db
     .select({ joint: baseline.joint, setOn: max(baseline.setOn) })
@@ -123,7 +149,7 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
   return {
     decisions,
     proposals: await proposalsOf(access, patientId, responses),
-    ...prescriptionState(await prescriptionRowsOf(access, patientId), zone),
+    ...prescriptionState(await versionRows(access, patientId), zone),
     screenedOn: facts?.screenedOn ?? null,
     lastMorning: facts?.lastMorning ?? null,
     conflictSince: facts?.conflictSince ?? null,

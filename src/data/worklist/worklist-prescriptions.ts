@@ -1,14 +1,12 @@
 /** What the worklist needs to know of prescriptions: since when one waits, and which pressures are in use. */
-import { asc, eq, type SQL, sql } from 'drizzle-orm';
+import { asc, eq, sql } from 'drizzle-orm';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
-import type { Db } from '../database/connection.ts';
-import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { prescription, prescriptionEnd, signature } from '../schema/schema.ts';
 
-/** Versions of prescription items with their signature and end, oldest first. */
-const versionsWhere = (db: Db, isMeant: SQL) =>
-  db
+/** Every line's newest version with its signature and end. */
+export const prescriptionRows = (access: Access) =>
+  access.store.read
     .select({
       patientId: prescription.patientId,
       itemId: prescription.itemId,
@@ -21,14 +19,8 @@ const versionsWhere = (db: Db, isMeant: SQL) =>
     .from(prescription)
     .leftJoin(signature, eq(signature.prescriptionId, prescription.id))
     .leftJoin(prescriptionEnd, eq(prescriptionEnd.prescriptionId, prescription.id))
-    .where(isMeant)
+    .where(eq(prescription.clinicId, access.clinicId))
     .orderBy(asc(prescription.version));
-
-/** Of every patient of the clinic. */
-export const prescriptionRows = (access: Access) =>
-  versionsWhere(access.store.read, eq(prescription.clinicId, access.clinicId));
-
-export const prescriptionRowsOf = patientQuery((db) => versionsWhere(db, ofPatient(prescription)));
 
 type PrescriptionRow = Awaited<ReturnType<typeof prescriptionRows>>[number];
 
