@@ -1,4 +1,4 @@
-/** Reviewing a patient: the record on one time axis, answering decisions, freezing usual values, writing to the patient. */
+/** Reviewing a patient: the record on one time axis, decisions answered, baselines set, messages written. */
 import { z } from 'zod';
 import type { Joint } from '#core/exercises/joints.ts';
 import {
@@ -87,7 +87,7 @@ export const reviewRouter = router({
       });
     }),
 
-  /** `seen` is how often the page showed the joint frozen; a colleague who froze meanwhile is not overwritten. */
+  /** `seen` is how many baselines the page showed; one a colleague set meanwhile is not overwritten. */
   setBaseline: recordProcedure
     .input(z.object({ baseline: z.unknown(), seen: z.number().int().min(0).optional() }))
     .mutation(({ ctx, input }) => {

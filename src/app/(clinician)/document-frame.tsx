@@ -1,4 +1,4 @@
-/** What the pages of papers share: which stretch of care the address names, and the frame around the paper. */
+/** What the pages of papers share: which episode of care the address names, and the frame around the paper. */
 
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
@@ -20,7 +20,7 @@ type AtRecord = Awaited<ReturnType<typeof recordPage>>;
 export const languageOf = (asked: unknown): LanguageTag =>
   languages.find(({ tag }) => tag === asked)?.tag ?? 'en';
 
-/** null where the address names no stretch of care. */
+/** null where the address names no episode of care. */
 export const documentsHere = async (
   { staff, patient }: AtRecord,
   searchParams: DocumentPageProps['searchParams'],

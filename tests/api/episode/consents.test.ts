@@ -137,7 +137,7 @@ describe('the words of an agreement', () => {
     expect(rows).toMatchObject([{ kind: 'sharing', act: 'given', wordingVersion: 2 }]);
   });
 
-  it('stand beside the clinic’s cover hours, and nobody watches before it was agreed', async () => {
+  it('stand beside the clinic’s monitoring hours, and nobody watches before it was agreed', async () => {
     const before = await at.patient().patient.consents.get();
     expect(before).toMatchObject({
       monitoringHours: {
@@ -181,7 +181,7 @@ describe('a cuff at home', () => {
     await expect(sign(id, 2)).rejects.toThrow(/unaided with either hand/);
   });
 
-  it('tick boxes sent with the wish are not a field any more', async () => {
+  it('tick boxes sent with the request are not a field any more', async () => {
     await agree('occlusion-supervised');
     await expect(
       at.clinician().staff.prescriptions.propose({

@@ -10,7 +10,7 @@ describe('the papers at the end of care', () => {
   });
   afterEach(() => at.store.close());
 
-  it('are not put together while care goes on, after a death, or for a stretch that does not exist', async () => {
+  it('are not put together while care goes on, after a death, or for an episode that does not exist', async () => {
     const { patientId } = at;
     const episodeId = await inCare(at);
     const { staff } = at.clinician(10);
@@ -48,7 +48,7 @@ describe('the papers at the end of care', () => {
     expect(documents?.facts.lines).toMatchObject([{ atEnd: false, last: { endedOn: '2026-03-07' } }]);
   });
 
-  it('of a second stretch begin with what was signed anew on a line taken up again, and leave those of the first as they were', async () => {
+  it('of a second episode begin with what was signed anew on a line taken up again, and leave those of the first as they were', async () => {
     const { patientId } = at;
     const firstId = await inCare(at);
     const discharged = (episodeId: string, on: string) => change(episodeId, 'discharged', on);

@@ -9,7 +9,7 @@ import { selfManagementIn } from '#messages/self-management.ts';
 const tags = languages.map(({ tag }) => tag);
 
 export const documentsRouter = router({
-  /** null while the stretch of care goes on, or where there is none. `language` is that of the sheet. */
+  /** null while the episode of care goes on, or where there is none. `language` is that of the sheet. */
   get: recordProcedure
     .input(z.object({ episodeId: z.string().max(64), language: z.enum(tags).default('en') }))
     .query(async ({ ctx, input }) => {

@@ -1,5 +1,5 @@
 /**
- * The letter proposed when a stretch of care ends. Every sentence repeats a row of the record; what is
+ * The letter proposed when an episode of care ends. Every sentence repeats a row of the record; what is
  * missing is said to be missing. It claims no outcome and no cause, and defers to the licensed
  * clinician who signs it and to local rules.
  */

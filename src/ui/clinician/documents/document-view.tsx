@@ -5,7 +5,7 @@ import type { LanguageTag } from '#messages/languages.ts';
 import { ReadFirst } from './read-first.tsx';
 
 export interface DocumentViewProps {
-  /** null where the stretch of care has not been closed, or there is none. */
+  /** null where the episode of care has not been closed, or there is none. */
   readonly document: CareDocument | null;
   readonly patientId: string;
   /** Language of the paper itself; what stands around it for the clinician is English. */

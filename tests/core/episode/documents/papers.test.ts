@@ -65,7 +65,7 @@ const facts: DocumentFacts = {
   baselines: [],
 };
 
-/** Usual values a clinician froze. */
+/** Usual values a clinician set. */
 const baseline = {
   joint: 'right-knee',
   usualPain: 3,
@@ -219,7 +219,7 @@ describe('the sheet for the patient', () => {
     expect(text).toContain('Do not use the cuff or wrap before you have asked a clinician.');
   });
 
-  it('reads the joint by the values a clinician froze, and says so when there are none', () => {
+  it('reads the joint by the values a clinician set, and says so when there are none', () => {
     const text = sheet({ baselines: [baseline] });
     expect(text).toContain('Your usual pain, 0 to 10: 3, up to 5.');
     expect(text).toContain('Your own ceiling for pain, 0 to 10: 6.');

@@ -1,7 +1,6 @@
 /**
- * A clinic group made once and kept: rows in bulk for what people logged, the product's own
- * evaluation for what follows from it, so that decisions, doses, audit rows and worklist are those
- * the product would hold.
+ * A clinic group made once and kept: rows in bulk for what people logged, the product's own evaluation for
+ * what follows from it, so that decisions, doses, audit rows and worklist are those the product would hold.
  */
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
