@@ -1,5 +1,4 @@
 /** Fills an empty store with the demo clinic, in the order in which it all happened. */
-
 import type { Store } from '#data/database/store.ts';
 import { createClinic } from '#data/patients/people.ts';
 import {

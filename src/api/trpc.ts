@@ -5,7 +5,8 @@ import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead, noteRefused } from '#data/audit/audit.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
-import { Problem } from './errors.ts';
+import { refusalText } from '#messages/refusals.ts';
+import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import type { Person } from './person.ts';
 
@@ -45,13 +46,9 @@ const t = initTRPC
     defaultMeta: { roles: [], guard: 'none' },
     errorFormatter: ({ shape, error }) => ({
       code: shape.code,
-      message:
-        error.code === 'INTERNAL_SERVER_ERROR'
-          ? 'Something went wrong on our side. What you entered is still on this page; try again.'
-          : error instanceof Problem
-            ? shape.message
-            : 'This request could not be read. Load the page again.',
+      message: toldOf(error).message,
       data: {
+        text: toldOf(error).text,
         code: shape.data.code,
         httpStatus: shape.data.httpStatus,
         path: shape.data.path,
@@ -89,8 +86,7 @@ const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
 });
 
 const signedIn = watched.use(({ ctx, next }) => {
-  if (!ctx.person || !ctx.access)
-    throw new Problem('signed-out', 'Sign in to go on. What you entered is still on this page.');
+  if (!ctx.person || !ctx.access) throw new Problem('signed-out', refusalText('signed-out'));
   return next({ ctx: { ...ctx, person: ctx.person, access: ctx.access } });
 });
 
@@ -186,10 +182,10 @@ export const patientProcedure = settled
   .meta({ roles: ['patient'], guard: 'own record' })
   .use(async ({ ctx, path, type, next }) => {
     if (ctx.person.role !== 'patient' || !ctx.person.patientId) {
-      throw new Problem('not-yours', 'This page is for patients.');
+      throw new Problem('not-yours', refusalText('patients-only'));
     }
     const patient: Patient | null = await patientOf(ctx.access, ctx.person.patientId);
-    if (!patient) throw new Problem('not-found', 'Your record was not found. Ring the clinic.');
+    if (!patient) throw new Problem('not-found', refusalText('record-not-found'));
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: patient.id });
     return next({ ctx: { ...ctx, patient } });
   });

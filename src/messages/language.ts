@@ -12,6 +12,7 @@ import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/pre
 import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
+import type { pages } from './en/pages.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';
 import type { hours } from './en/sentences/hours.ts';
 import type { ready } from './en/sentences/ready.ts';
@@ -47,4 +48,6 @@ export interface Sentences {
 export interface Language {
   readonly forms: Grammar['forms'];
   readonly sentences: Sentences;
+  /** Words of the pages, by key. */
+  readonly pages: Same<typeof pages>;
 }

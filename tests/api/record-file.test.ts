@@ -128,7 +128,12 @@ describe('the sentences of a record', () => {
           ],
         },
       ],
-      proposal: [{ cautions: [{ patient: { key: 'not-checked', things: ['clots'] } }] }],
+      proposal: [
+        {
+          cautions: [{ patient: { key: 'not-checked', things: ['clots'] } }],
+          changeForPatient: { exerciseId: 'curl-seated', kind: 'same' },
+        },
+      ],
       morning: [{ day: '2026-03-09' }],
     };
     const sentences = recordSentences(tables);
@@ -136,6 +141,7 @@ describe('the sentences of a record', () => {
       'caution not-checked clots, bone-strength',
       'caution limit range, left-knee, Dr Invented',
       'caution not-checked clots',
+      'dose-change {"exerciseId":"curl-seated","kind":"same"}',
     ]);
     expect(sentences['caution limit range, left-knee, Dr Invented']?.de).toContain('Dr Invented');
   });

@@ -15,7 +15,7 @@ const call = async (context: BrowserContext, baseURL: string, path: string, inpu
   return ((await answer.json()) as { result: { data: unknown } }).result.data;
 };
 
-/** A stretch of care that was opened, and closed today. */
+/** An episode of care that was opened, and closed today. */
 const closedEpisode = async (context: BrowserContext, baseURL: string): Promise<string> => {
   const on = '2026-04-20';
   const episode = {

@@ -11,7 +11,14 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 const given: readonly string[] = [
   ...['--name', 'Test Clinic', '--zone', 'Europe/Lisbon', '--phone', '210 000 000', '--emergency', '112'],
-  ...['--monitoring-hours', 'Weekdays', '--administrator', 'First Person', '--email', 'first@test.invalid'],
+  ...[
+    '--monitoring-hours',
+    'Mon-Fri 08:30-18:30; Sat 09:00-12:00',
+    '--administrator',
+    'First Person',
+    '--email',
+    'first@test.invalid',
+  ],
 ];
 
 describe('npm run create-clinic', () => {
@@ -40,8 +47,8 @@ describe('npm run create-clinic', () => {
     const store = openStore(file);
     const users = store.reader.client.prepare('SELECT * FROM auth_user').all() as { role: string }[];
     expect(users).toMatchObject([{ role: 'administrator', email: 'first@test.invalid', administers: 1 }]);
-    expect(store.reader.client.prepare('SELECT name FROM clinic').all()).toMatchObject([
-      { name: 'Test Clinic' },
+    expect(store.reader.client.prepare('SELECT name, monitoring_hours FROM clinic').all()).toMatchObject([
+      { name: 'Test Clinic', monitoring_hours: expect.stringMatching(/^\[{"days":\["Mon"/) },
     ]);
     const rows = JSON.stringify(store.reader.client.prepare('SELECT * FROM auth_account').all());
     expect(rows).not.toContain(passphrase);
@@ -55,5 +62,12 @@ describe('npm run create-clinic', () => {
       problem: expect.stringContaining('not the name of a time zone'),
     });
     expect(run(['--unknown', 'x']).code).toBe(2);
+  });
+
+  it('refuses hours that it cannot read, and says how to write them', () => {
+    expect(run(given.with(9, 'Weekdays'))).toMatchObject({
+      code: 2,
+      problem: expect.stringMatching(/"Weekdays" cannot be read as hours.*"Mon-Fri 08:30-18:30; Sat/),
+    });
   });
 });

@@ -8,7 +8,7 @@ import { decisionText, holdText, ruleText } from '#messages/decisions.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { hoursText } from '#messages/hours.ts';
 import { languages } from '#messages/languages.ts';
-import { messageText, readyText } from '#messages/ready.ts';
+import { messageText, readySentences } from '#messages/ready.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { detailText, limbChoices, questionText } from '#messages/screening.ts';
 import { sentenceRows } from '#messages/sentence-rows.ts';
@@ -87,9 +87,10 @@ describe('a wording of the clinic and a message', () => {
       asTyped('The clinic in Ward Street may.'),
     );
     expect(consentText('export', null).de).toMatch(/^Die Praxis/);
-    const sent = readyText('stay').en;
-    expect(messageText(sent)).toEqual(readyText('stay'));
-    expect(messageText(`${sent} Ring me, Ana.`)).toEqual(asTyped(`${sent} Ring me, Ana.`));
+    for (const { text } of readySentences) {
+      expect(messageText(text.en)).toEqual(text);
+      expect(messageText(`${text.en} Ring me, Ana.`)).toEqual(asTyped(`${text.en} Ring me, Ana.`));
+    }
   });
 });
 

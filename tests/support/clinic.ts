@@ -43,7 +43,7 @@ export const clinicNamed = (store: Store, id: string): Promise<void> =>
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
-      monitoringHours: 'Weekdays 9 to 17',
+      monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
     },
     start,
   );

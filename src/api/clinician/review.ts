@@ -1,4 +1,4 @@
-/** Reviewing a patient: the record on one time axis, answering decisions, freezing usual values, writing to the patient. */
+/** Reviewing a patient: the record on one time axis, decisions answered, baselines set, messages written. */
 import { z } from 'zod';
 import type { Joint } from '#core/exercises/joints.ts';
 import {
@@ -21,6 +21,7 @@ import { baselinesOf, recordOf } from '#data/patients/record.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
+import { readySentences } from '#messages/ready.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
@@ -48,6 +49,7 @@ export const reviewRouter = router({
           toPatient: doseChangeText(changeForPatient).en,
         })),
         messages: await messagesOf(access, patient.id),
+        ready: readySentences,
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),
         settings: await settingsOf(access),
@@ -85,7 +87,7 @@ export const reviewRouter = router({
       });
     }),
 
-  /** `seen` is how often the page showed the joint frozen; a colleague who froze meanwhile is not overwritten. */
+  /** `seen` is how many baselines the page showed; one a colleague set meanwhile is not overwritten. */
   setBaseline: recordProcedure
     .input(z.object({ baseline: z.unknown(), seen: z.number().int().min(0).optional() }))
     .mutation(({ ctx, input }) => {

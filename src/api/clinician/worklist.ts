@@ -27,7 +27,7 @@ const shown = (row: StoredItem, today: Day) => ({
 
 const cursor = z.object({ rank: z.number().int(), since: z.number().int(), patientId: z.string().max(64) });
 
-/** Longest a matter may be put off. */
+/** Longest an item may be snoozed. */
 const longestSnoozeDays = 14;
 
 export const worklistRouter = router({
@@ -78,7 +78,7 @@ export const worklistRouter = router({
       handled(ctx.access, ctx.patient.id, { ...input, act: 'acknowledge', until: null, assignee: null }),
     ),
 
-  /** Takes a matter on; one clinician at a time. */
+  /** Takes an item; one clinician at a time. */
   take: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
     handled(ctx.access, ctx.patient.id, {
       key: input.key,
@@ -89,7 +89,7 @@ export const worklistRouter = router({
     }),
   ),
 
-  /** Gives a matter to a colleague of the clinic. */
+  /** Gives an item to a colleague of the clinic. */
   assign: recordProcedure
     .input(z.object({ key: z.string().max(200), userId: z.string().max(64) }))
     .mutation(async ({ ctx, input }) => {

@@ -7,6 +7,7 @@ import { messagesOf } from '#data/messages/messages.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import { holdText } from '#messages/decisions.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
+import { messageText } from '#messages/ready.ts';
 import type { Text } from '#messages/text.ts';
 import type { TodayView } from './today-view.ts';
 
@@ -36,7 +37,11 @@ export const recentChanges = async (
 };
 
 export const newestMessages = async (access: Access, patientId: string): Promise<TodayView['messages']> =>
-  (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({ text, sentName, sentAt }));
+  (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({
+    text: messageText(text),
+    sentName,
+    sentAt,
+  }));
 
 /** Why exercises are held from outside the engine, each said once. */
 export const holdTexts = (

@@ -17,7 +17,7 @@ export interface TodayView {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
-    readonly monitoringHours: string;
+    readonly monitoringHours: Text;
   };
   readonly followedJoints: readonly Joint[];
   readonly asksSwelling: boolean;
@@ -48,7 +48,7 @@ export interface TodayView {
   readonly contact: Contact;
   /** Plain sentences: what changed since last time and why. */
   readonly changes: readonly Text[];
-  readonly messages: readonly { readonly text: string; readonly sentName: string; readonly sentAt: number }[];
+  readonly messages: readonly { readonly text: Text; readonly sentName: string; readonly sentAt: number }[];
 }
 
 export interface TodayExercise {

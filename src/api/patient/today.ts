@@ -12,10 +12,11 @@ import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { decisionsInForceOf } from '#data/decision/decisions-in-force.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { suspensionsOf } from '#data/episode/care-around.ts';
-import { clinicOf, type Patient } from '#data/patients/people.ts';
+import { type Clinic, clinicOf, type Patient } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
+import { hoursText } from '#messages/hours.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { exercisesOn } from './today-exercise.ts';
@@ -59,12 +60,12 @@ const morningView = (at: MorningContext): TodayView['morning'] => {
   };
 };
 
-const clinicView = ({ name, phone, emergencyNumber, monitoringHours }: TodayView['clinic']) => ({
+const clinicView = ({ name, phone, emergencyNumber, monitoringHours }: Clinic): TodayView['clinic'] => ({
   name,
   // A number is read in one go: it never breaks at the end of a line.
   phone: phone.replaceAll(' ', '\u00a0'),
   emergencyNumber,
-  monitoringHours,
+  monitoringHours: hoursText(monitoringHours),
 });
 
 const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {

@@ -1,4 +1,4 @@
-/** Descriptors of what a clinician enters about a stretch of care. */
+/** Descriptors of what a clinician enters about an episode of care. */
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';

@@ -1,9 +1,9 @@
 /**
- * One stretch of care: why the person comes, from the first contact to the end. One person may have
+ * One episode of care: why the person comes, from the first contact to the end. One person may have
  * several, one after the other or side by side.
  *
  * Each change is dated and has a reason. What may follow what is a table; everything else is refused
- * with a sentence. Nothing here deletes or hides: a closed stretch stays readable, and what arrives
+ * with a sentence. Nothing here deletes or hides: a closed episode stays readable, and what arrives
  * later belongs to the record as before. The states and their order are a choice of this project.
  */
 

@@ -1,4 +1,4 @@
-/** Descriptors of appointments, watched sessions, checks for a cuff at home, and a first visit. */
+/** Descriptors of appointments, supervised sessions, checks for a cuff at home, and a first visit. */
 import type { Field } from '../calculations/describe.ts';
 import { limbs, sides } from '../exercises/joints.ts';
 import { lowLoadRequestFields } from '../prescribing/dose-request.ts';

@@ -2,7 +2,6 @@
  * The sentences beside the picture. They state what the picture draws, from the same rows, and
  * nothing it does not: a description of what was logged, never a prediction or a cause.
  */
-
 import { decisions } from '../decision/answers.ts';
 import { type Day, daysBetween } from '../time/day.ts';
 import { type Answered, hasMissing, highestPain } from './joint-answers.ts';

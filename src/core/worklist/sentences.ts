@@ -1,4 +1,4 @@
-/** A matter in one plain sentence, as of a day. */
+/** An item in one plain sentence, as of a day. */
 import { type Day, daysBetween } from '../time/day.ts';
 import type { DueItem } from './item.ts';
 

@@ -1,5 +1,4 @@
 /** The dose that follows for each prescribed exercise, stored with what it became. */
-
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';
 import { type ItemContext, nextDoses } from '#core/decision/next-doses.ts';
 import type { Evaluation, ItemEvaluation } from '#core/decision/scope.ts';

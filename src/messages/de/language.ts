@@ -1,6 +1,7 @@
 /** German, whole. Read by nobody yet; a clinic reviews it before use. */
 import type { Language } from '../language.ts';
 import { forms } from './forms.ts';
+import { pages } from './pages.ts';
 import { alwaysCautions, limits, unchecked } from './sentences/cautions-always.ts';
 import { exerciseCautions } from './sentences/cautions-exercise.ts';
 import { medicineCautions, screeningCautions } from './sentences/cautions-health.ts';
@@ -60,4 +61,4 @@ export const sentences = {
   hours,
 } as const satisfies Language['sentences'];
 
-export const language: Language = { forms, sentences };
+export const language: Language = { forms, pages, sentences };

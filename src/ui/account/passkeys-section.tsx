@@ -26,7 +26,7 @@ export interface PasskeysSectionProps {
 const saidNo: Answer<never> = {
   ok: false,
   problem: null,
-  message: 'No passkey was added. The device refused, the request timed out, or the device already has one.',
+  text: 'No passkey was added. The device refused, the request timed out, or the device already has one.',
   refusals: [],
 };
 

@@ -137,9 +137,15 @@ describe('the words of an agreement', () => {
     expect(rows).toMatchObject([{ kind: 'sharing', act: 'given', wordingVersion: 2 }]);
   });
 
-  it('stand beside the clinic’s cover hours, and nobody watches before it was agreed', async () => {
+  it('stand beside the clinic’s monitoring hours, and nobody watches before it was agreed', async () => {
     const before = await at.patient().patient.consents.get();
-    expect(before).toMatchObject({ monitoringHours: 'Weekdays 9 to 17', isMonitored: false });
+    expect(before).toMatchObject({
+      monitoringHours: {
+        en: 'Monday to Friday, 9:00 to 17:00',
+        de: 'Montag bis Freitag, 9:00 bis 17:00 Uhr',
+      },
+      isMonitored: false,
+    });
     await at.patient().patient.consents.give({ kind: 'remote-monitoring', wordingVersion: 0 });
     expect((await at.patient().patient.consents.get()).isMonitored).toBe(true);
   });
@@ -175,7 +181,7 @@ describe('a cuff at home', () => {
     await expect(sign(id, 2)).rejects.toThrow(/unaided with either hand/);
   });
 
-  it('tick boxes sent with the wish are not a field any more', async () => {
+  it('tick boxes sent with the request are not a field any more', async () => {
     await agree('occlusion-supervised');
     await expect(
       at.clinician().staff.prescriptions.propose({

@@ -44,7 +44,7 @@ const session = (day: number, over: object = {}) => {
   });
 };
 
-describe('a stretch of care', () => {
+describe('an episode of care', () => {
   it('names diagnoses, joints, goals in the patient’s words, referrer and contacts; a third daily joint is refused', async () => {
     const { patientId } = at;
     const { staff } = at.clinician();
@@ -154,7 +154,7 @@ describe('a break', () => {
 });
 
 describe('the end of care', () => {
-  it('ends what is prescribed, closes open matters and names them with the reason', async () => {
+  it('ends what is prescribed, closes open items and names them with the reason', async () => {
     const { patientId } = at;
     const id = await inCare(at);
     expect(await kindsOn(6)).toContain('missing-answers');
@@ -221,7 +221,7 @@ describe('the end of care', () => {
     expect((await at.clinician(3).staff.review.get({ patientId })).record.mornings).toHaveLength(1);
   });
 
-  it('a new stretch opens nothing that had ended, and asks the screening again', async () => {
+  it('a new episode opens nothing that had ended, and asks the screening again', async () => {
     const { patientId } = at;
     const id = await inCare(at);
     await at.clinician(2).staff.episodes.change({ patientId, change: change(id, 'discharged', dayOf(2)) });

@@ -80,7 +80,7 @@ describe('limits of others', () => {
 });
 
 describe('the same limit from two people', () => {
-  it('is one matter in both names, and stays until both are lifted', async () => {
+  it('is one item in both names, and stays until both are lifted', async () => {
     const { patientId } = at;
     const { care } = at.clinician().staff;
     const first = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'surgeon' }) });

@@ -208,7 +208,7 @@ describe('a first visit', () => {
     ).rejects.toThrow(reason);
   });
 
-  it('takes a maximum already known instead of a test, and a second visit opens no second stretch of care', async () => {
+  it('takes a maximum already known instead of a test, and a second visit opens no second episode of care', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
     const known = { ...visit().request, knownOneRepMaxKg: 10 };

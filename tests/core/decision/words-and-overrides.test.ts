@@ -58,7 +58,7 @@ describe('a clinician’s own decision', () => {
   });
 });
 
-describe('usual values proposed for a clinician to freeze', () => {
+describe('usual values proposed for a clinician to set', () => {
   const pains = [2, 3, 2, 4, 2, 3, 2, 2, 3, 5, 2, 2, 3, 2];
   const diary = (count: number, changed: { flare?: boolean | null } = {}) =>
     record({
@@ -83,7 +83,7 @@ describe('usual values proposed for a clinician to freeze', () => {
     });
   });
 
-  it('the latch is asked for when 14 days lie 1.5 under usual pain, and not before', () => {
+  it('the baseline is due for review when 14 days lie 1.5 under usual pain, and not before', () => {
     const under = (usualPain: number) =>
       isBaselineDueForReview(record({ baselines: [baseline({ usualPain })] }), knee, noonOf(judgedMorning));
     expect([under(2), under(2.49), under(2.5), under(3)]).toEqual([false, false, true, true]);

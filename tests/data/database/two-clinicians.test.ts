@@ -28,7 +28,7 @@ const baselineValues = (usualPain: number) => ({
   reason: 'As told at intake.',
 });
 
-it('of two who freeze usual values from the same page, the second is told whose stand', async () => {
+it('of two who set a baseline from the same page, the second is told whose stand', async () => {
   const { patientId, clinician } = setting;
   await as('Ana').review.setBaseline({ patientId, baseline: baselineValues(2), seen: 0 });
   const second = as('Ben').review.setBaseline({ patientId, baseline: baselineValues(5), seen: 0 });

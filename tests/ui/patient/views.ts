@@ -84,7 +84,7 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
     name: 'Test clinic',
     phone: '01 234',
     emergencyNumber: '112',
-    monitoringHours: 'weekdays, 9 to 5',
+    monitoringHours: asTyped('weekdays, 9 to 5'),
   },
   followedJoints: ['right-knee'],
   asksSwelling: true,

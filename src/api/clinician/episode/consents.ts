@@ -6,6 +6,7 @@ import { recordProcedure, router } from '#api/trpc.ts';
 import { consentKinds, isGiven } from '#core/episode/consent.ts';
 import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
+import { hoursText } from '#messages/hours.ts';
 
 export const consentsRouter = router({
   list: recordProcedure.query(async ({ ctx }) => {
@@ -13,7 +14,7 @@ export const consentsRouter = router({
     const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
     const wordings = await wordingsForStaff(ctx.access);
     return {
-      monitoringHours: clinic?.monitoringHours ?? '',
+      monitoringHours: hoursText(clinic?.monitoringHours ?? []).en,
       rows,
       kinds: wordings.map((wording) => ({ ...wording, isGiven: isGiven(rows, wording.kind) })),
     };

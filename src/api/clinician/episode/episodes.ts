@@ -1,4 +1,4 @@
-/** Stretches of care: opened, changed, read. */
+/** Episodes of care: opened, changed, read. */
 import { z } from 'zod';
 import { Problem, refusedWith } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';

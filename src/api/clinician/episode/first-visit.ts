@@ -82,7 +82,7 @@ const saveMeasured = async (
   for (const row of rows) await recordMeasurement(access, patientId, row, isConfirmed);
 };
 
-/** Opens a stretch of care where none goes on, and begins it. */
+/** Opens an episode of care where none goes on, and begins it. */
 const begun = async (access: Access, patientId: string, visit: FirstVisit): Promise<void> => {
   const episodes = await episodesOf(access, patientId);
   if (episodeStatusOn(episodes, access.day).state === 'in-care') return;

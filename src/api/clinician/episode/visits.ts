@@ -1,4 +1,4 @@
-/** Appointments, watched sessions, the gate for a cuff at home, and a whole first visit in one go. */
+/** Appointments, supervised sessions, the gate for a cuff at home, and a whole first visit in one go. */
 import { z } from 'zod';
 import { refusedWith } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';

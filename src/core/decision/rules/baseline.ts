@@ -1,5 +1,5 @@
 /**
- * Usual pain must be known, fresh and not outgrown before anything moves on. The values are frozen
+ * Usual pain must be known, fresh and not outgrown before anything moves on. The values are set
  * by a clinician; the engine proposes and never sets them.
  */
 import type { Rule } from './rule.ts';

@@ -1,7 +1,7 @@
 /**
  * Pain after the session is over: two hours, the next morning, and over the week. The published
  * rule allows pain during work if it has settled by the next morning and does not grow from week to
- * week. Compared with the frozen usual pain, never with the day or the week before: a worse last
+ * week. Compared with the usual pain of the baseline, never with the day or the week before: a worse last
  * week would make this one look better.
  */
 import { type Rule, reaches } from './rule.ts';

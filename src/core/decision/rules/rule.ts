@@ -17,9 +17,9 @@ export interface Effect {
 export interface Derived {
   /** Highest pain score present; null when none was given. */
   readonly peak: number | null;
-  /** Usual pain, 0 while none is frozen. */
+  /** Usual pain, 0 while none is set. */
   readonly usual: number;
-  /** Top of the usual band: usual pain unless a clinician widened it; 0 while none is frozen. */
+  /** Top of the usual band: usual pain unless a clinician widened it; 0 while none is set. */
   readonly top: number;
 }
 
@@ -38,7 +38,7 @@ export interface Rule {
   readonly threshold: (settings: EngineSettingValues) => string;
   /** What the rule leans on: a source, or a choice of the clinic although sources stand near it. */
   readonly restsOn: 'source' | 'clinic-choice';
-  readonly citations: readonly Citation<SymptomSource>[];
+  readonly citations: readonly (Citation & { readonly source: SymptomSource })[];
   readonly settings: readonly EngineSettingId[];
 }
 

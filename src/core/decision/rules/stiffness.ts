@@ -1,5 +1,5 @@
 /**
- * Morning stiffness in minutes, against the person's own frozen usual. A sign of change, never a
+ * Morning stiffness in minutes, against the person's own usual. A sign of change, never a
  * diagnosis: in hand osteoarthritis more than an hour is common.
  */
 import type { Rule } from './rule.ts';

@@ -1,5 +1,5 @@
 /**
- * The letter proposed when a stretch of care ends. Every sentence repeats a row of the record; what is
+ * The letter proposed when an episode of care ends. Every sentence repeats a row of the record; what is
  * missing is said to be missing. It claims no outcome and no cause, and defers to the licensed
  * clinician who signs it and to local rules.
  */
@@ -14,7 +14,6 @@ import {
   type DoseWords,
   decisionWords,
   endWords,
-  headOf,
   jointsInWords,
   limitWords,
   methodWords,
@@ -148,8 +147,11 @@ const cautionPart = ({ lines }: DocumentFacts): DocumentPart => {
 };
 
 export const letterOf = (facts: DocumentFacts, today: Day, words: DoseWords): CareDocument => ({
-  ...headOf(facts),
+  from: [facts.clinic.name, `Telephone ${facts.clinic.phone}`],
+  about: `${facts.patient.name}, born ${dayInWords(facts.patient.birthDay)}`,
   title: 'Letter at the end of care',
+  adviceTitle: 'Advice of the clinic',
+  signature: 'Read and signed by the clinician, with name and date:',
   parts: [
     personPart(facts),
     workPart(facts, words),

@@ -1,8 +1,7 @@
 /**
- * The engine's sum chart over the frozen usual pain, told with how often such a chart errs. The same
+ * The engine's sum chart over the usual pain of the baseline, told with how often such a chart errs. The same
  * numbers as the rule on a slow rise of morning pain, read once more from the mornings shown.
  */
-
 import { type Working, worked } from '#core/calculations/working.ts';
 import { engineSettingValues } from '#core/decision/settings.ts';
 import type { Baseline } from '#core/record/record.ts';

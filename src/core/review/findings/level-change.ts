@@ -1,5 +1,4 @@
 /** Morning pain under one version of a prescription beside the next: by how much the two overlap. */
-
 import { type Working, worked } from '#core/calculations/working.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { nonoverlapAllPairsRow } from '#core/statistics/nonoverlap-all-pairs.ts';

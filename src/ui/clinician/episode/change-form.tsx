@@ -1,5 +1,5 @@
 'use client';
-/** A change of a stretch of care: only what may follow is offered, each with a day and a reason. */
+/** A change of an episode of care: only what may follow is offered, each with a day and a reason. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import { breakKinds, type EpisodeState } from '#core/episode/episode.ts';

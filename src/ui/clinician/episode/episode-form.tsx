@@ -1,5 +1,5 @@
 'use client';
-/** Opening a stretch of care. Contacts are typed a line each: who they are; name; telephone. */
+/** Opening an episode of care. Contacts are typed a line each: who they are; name; telephone. */
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
 import { episodeFields } from '#core/episode/episode-fields.ts';

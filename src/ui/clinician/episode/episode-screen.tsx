@@ -1,4 +1,4 @@
-/** Every stretch of care of a patient with its changes, and what may follow. */
+/** Every episode of care of a patient with its changes, and what may follow. */
 
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';

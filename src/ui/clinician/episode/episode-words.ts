@@ -1,4 +1,4 @@
-/** States of a stretch of care in words, each with a shape. */
+/** States of an episode of care in words, each with a shape. */
 import type { BreakKind, EpisodeState } from '#core/episode/episode.ts';
 import type { Shape } from '#ui/design-system/mark.tsx';
 import type { StatusTone } from '#ui/design-system/status-tag.tsx';

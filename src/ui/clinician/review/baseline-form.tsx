@@ -1,5 +1,5 @@
 'use client';
-/** Freezing the usual values of a joint. The rules read these; the engine never changes them by itself. */
+/** Setting the baseline of a joint. The rules read these; the engine never changes them by itself. */
 import { useRouter } from 'next/navigation';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
@@ -11,9 +11,9 @@ import { typedFrom } from '../forms/typed.ts';
 export interface BaselineFormProps {
   readonly patientId: string;
   readonly joint: Joint;
-  /** What is frozen now; its values stand in the fields to be confirmed or changed. */
+  /** What is set now; its values stand in the fields to be confirmed or changed. */
   readonly known: Baseline | null;
-  /** How often values were frozen for this joint when the page was opened. */
+  /** How often values were set for this joint when the page was opened. */
   readonly seen: number;
 }
 

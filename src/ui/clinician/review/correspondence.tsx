@@ -38,7 +38,7 @@ export const Correspondence = ({ patient, review, clock }: ReviewProps) => (
   <section className="stack-close screen-only" id="messages">
     <h2>Messages</h2>
     <Disclosure summary="Write to the patient">
-      <MessageForm patientId={patient.id} />
+      <MessageForm patientId={patient.id} ready={review.ready} />
     </Disclosure>
     <ul className="plain-list stack-close">
       {lettersOf(review).map((letter) => (

@@ -1,5 +1,5 @@
 'use client';
-/** The picture with its key, a stretch of it to look at, and the words of what is under the pointer or the keyboard. */
+/** The picture with its key, a range of it to look at, and the words of what is under the pointer or the keyboard. */
 import dynamic from 'next/dynamic';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { DayDetail } from '#core/review/day-detail.ts';
@@ -33,7 +33,7 @@ const ofDay = ({ text, lines, decisionId, day }: DayDetail): Detail => ({
 
 export interface ReviewChartViewProps {
   readonly chart: ReviewChart;
-  /** Address of this review, to which a stretch can be added. */
+  /** Address of this review, to which a range can be added. */
   readonly address: string;
 }
 

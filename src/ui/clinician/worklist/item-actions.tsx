@@ -1,5 +1,5 @@
 'use client';
-/** What can be done about a matter without settling it: seen, taken on, put off with a reason. Danger is never put off. */
+/** What can be done about an item without settling it: seen, taken on, snoozed with a reason. Danger is never snoozed. */
 import { useRouter } from 'next/navigation';
 import type { Field } from '#core/calculations/describe.ts';
 import { Button } from '#ui/design-system/button.tsx';
@@ -18,7 +18,7 @@ const fields: readonly Field[] = [
 interface OneItem {
   readonly patientId: string;
   readonly itemKey: string;
-  /** The matter in words, for those who hear the buttons. */
+  /** The item in words, for those who hear the buttons. */
   readonly about: string;
 }
 

@@ -1,4 +1,4 @@
-/** Who needs a clinician, most pressing first. The count is of patients, not of matters. */
+/** Who needs a clinician, most pressing first. The count is of patients, not of items. */
 import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/item.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -46,7 +46,7 @@ const filteredInWords = (
   }.`;
 };
 
-/** Where the matter is dealt with. */
+/** Where the item is dealt with. */
 export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistItem): string => {
   const record = `/patients/${patientId}`;
   if (decisionId) return `${record}/review?${joint ? `joint=${joint}` : ''}#decision-${decisionId}`;

@@ -7,7 +7,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
 import '#messages/en/pages/write.ts';
-import { t } from '#ui/language/words.ts';
+import { t, translate } from '#ui/language/words.ts';
 import { callPatient } from '../call.ts';
 import type { MyMessages } from '../pre-visit/answers.ts';
 
@@ -29,7 +29,7 @@ export const MessageForm = ({ mine }: { readonly mine: MyMessages }) => {
       <div className="stack">
         <PageHeading>{t('write.title')}</PageHeading>
         <p>{t('write.lead')}</p>
-        <Notice tone="plain" title={t('write.when', { hours: mine.monitoringHours })}>
+        <Notice tone="plain" title={t('write.when', { hours: translate(mine.monitoringHours) })}>
           <p>{t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
         </Notice>
         <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>

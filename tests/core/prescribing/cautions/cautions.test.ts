@@ -8,6 +8,7 @@ import { type CautionsInput, withCautions } from '#core/prescribing/cautions/cau
 import { screeningItems } from '#core/screening/items.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { sources } from '#core/sources/index.ts';
+import { holdsIn } from '#tests/support/holds.ts';
 import { bloodPressure, screeningWith } from '../../screening/answers.ts';
 import { allYes, cautions, cuff, doses, ids, wrap } from './doses.ts';
 
@@ -118,31 +119,29 @@ describe('nothing is ever lost', () => {
   });
 
   it('when answers, joints or exercise cautions are added', () => {
-    fc.assert(
-      fc.property(
-        fc.constantFrom(...doses),
-        answersArbitrary,
-        answersArbitrary,
-        jointsArbitrary,
-        jointsArbitrary,
-        fc.subarray(['one', 'two', 'clinician-decides']),
-        (dose, few, more, someJoints, moreJoints, exercise) => {
-          const fewer = ids(
-            cautions({ dose, screening: { ...screeningWith(), answers: few }, joints: someJoints }),
-          );
-          const all = ids(
-            cautions({
-              dose,
-              screening: { ...screeningWith(), answers: [...few, ...more] },
-              joints: [...someJoints, ...moreJoints],
-              exerciseCautions: exercise.map(extra),
-            }),
-          );
-          expect(fewer.filter((id) => !all.includes(id))).toEqual([]);
-          expect(exercise.filter((id) => !all.includes(id))).toEqual([]);
-        },
-      ),
-      { seed: 20260131, numRuns: 3000 },
+    holdsIn(
+      3000,
+      fc.constantFrom(...doses),
+      answersArbitrary,
+      answersArbitrary,
+      jointsArbitrary,
+      jointsArbitrary,
+      fc.subarray(['one', 'two', 'clinician-decides']),
+      (dose, few, more, someJoints, moreJoints, exercise) => {
+        const fewer = ids(
+          cautions({ dose, screening: { ...screeningWith(), answers: few }, joints: someJoints }),
+        );
+        const all = ids(
+          cautions({
+            dose,
+            screening: { ...screeningWith(), answers: [...few, ...more] },
+            joints: [...someJoints, ...moreJoints],
+            exerciseCautions: exercise.map(extra),
+          }),
+        );
+        expect(fewer.filter((id) => !all.includes(id))).toEqual([]);
+        expect(exercise.filter((id) => !all.includes(id))).toEqual([]);
+      },
     );
   });
 

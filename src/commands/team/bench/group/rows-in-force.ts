@@ -1,5 +1,4 @@
 /** What stands on file for a patient before any session: identity, profile, screening, exercises, usual values. */
-
 import { householdEquipment } from '#core/exercises/equipment.ts';
 import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import type { Dose } from '#core/prescribing/dose.ts';

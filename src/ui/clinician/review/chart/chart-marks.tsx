@@ -5,7 +5,7 @@ import type { LoadMark, PainMark } from '#core/review/review-chart.ts';
 import { DayAxis, type Drawn, Level, PainAxis } from './chart-axes.tsx';
 import type { Scale } from './chart-scale.ts';
 
-/** As they stood at the time: a newer freeze moves the line on its day. */
+/** As they stood at the time: a newer baseline moves the line on its day. */
 const Thresholds = ({ chart, scale, area }: Drawn) => {
   const last = chart.thresholds.at(-1);
   const end = area.x + area.width + 6;

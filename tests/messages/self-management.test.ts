@@ -1,18 +1,17 @@
-/** The sheet for the time after care is told in German line by line, with the same figures and signs. */
+/** The sheet for the time after care says the same in every language: its lines, its figures, its signs. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { redFlags } from '#core/decision/facts/facts.ts';
 import type { DocumentFacts, DocumentItem } from '#core/episode/documents/document-facts.ts';
 import type { CareDocument } from '#core/episode/documents/document-words.ts';
+import { selfManagementOf } from '#core/episode/documents/self-management.ts';
 import { joints } from '#core/exercises/joints.ts';
 import { alwaysCautions } from '#core/prescribing/cautions/always.ts';
-import { careGerman } from '#messages/de/pages/care.ts';
-import { summaryInWords } from '#ui/clinician/documents/document-in-words.ts';
-import { translateToGerman } from '#ui/language/bridge/german.ts';
-import { summarySentences } from '#ui/language/bridge/sentences/self-management.ts';
-import { says } from '../german-sentences.ts';
-import { anyDose } from './any-dose.ts';
-import { wrongWith } from './left-in-english.ts';
+import { everyLanguage } from '#messages/every-language.ts';
+import type { LanguageTag } from '#messages/languages.ts';
+import { selfManagementIn } from '#messages/self-management.ts';
+import { anyDose } from './german/any-dose.ts';
+import { figuresOf, otherTags } from './pairs.ts';
 
 const day = fc
   .tuple(
@@ -73,7 +72,7 @@ const facts: fc.Arbitrary<DocumentFacts> = fc
       name: 'Praxis Nord',
       phone: '0711 55',
       emergencyNumber: '112',
-      monitoringHours: 'werktags 9 bis 17',
+      monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:30' }],
     },
     patient: { name: 'Mira Sol', birthDay },
     episode: {
@@ -94,63 +93,67 @@ const facts: fc.Arbitrary<DocumentFacts> = fc
     checks: {} as DocumentFacts['checks'],
   }));
 
-const linesOf = (document: CareDocument | null): readonly string[] =>
-  document === null
-    ? []
-    : [
-        ...document.from.slice(1),
-        document.about,
-        document.title,
-        ...document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]),
-      ];
+const linesOf = (document: CareDocument): readonly string[] => [
+  ...document.from.slice(1),
+  document.about,
+  document.title,
+  ...document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]),
+  document.adviceTitle,
+  document.signature,
+];
 
-/** What is of the clinic's own making stands in both languages alike. */
-const isOwn = (text: string): boolean => text === 'Praxis Nord';
+const sheetIn = (tag: LanguageTag, of: DocumentFacts): CareDocument =>
+  selfManagementIn(tag, selfManagementOf(of)!);
 
-const around = ['Advice of the clinic', 'Read and signed by the clinician, with name and date:'];
+const sentencesOf = (tag: LanguageTag) => everyLanguage[tag].sentences['self-management'];
 
-describe('the sheet after care in German', () => {
-  it('leaves no line in English, whatever was on record, and uses the whole file', () => {
-    const said = new Set(around);
+/** What stands between the values of a sentence. */
+const fixedParts = (text: string): readonly string[] => text.split(/\{[^}]*\}/);
+
+const says = (text: string, line: string): boolean =>
+  fixedParts(text).every((part) => line.toLowerCase().includes(part.toLowerCase()));
+
+describe('the sheet after care', () => {
+  it.each(otherTags)('in %s has the lines and the figures of English, none left in it', (tag) => {
     fc.assert(
       fc.property(facts, (drawn) => {
-        const [english, german] = [
-          linesOf(summaryInWords(drawn)),
-          linesOf(summaryInWords(drawn, translateToGerman, 'de')),
-        ];
-        expect(german).toHaveLength(english.length);
+        const [english, other] = [linesOf(sheetIn('en', drawn)), linesOf(sheetIn(tag, drawn))];
+        expect(other).toHaveLength(english.length);
         for (const [place, text] of english.entries()) {
-          said.add(text);
-          if (!isOwn(text)) expect(wrongWith(text, german[place] ?? '')).toBeNull();
+          const line = other[place] ?? '';
+          expect(`${text} ${line}`).not.toMatch(/[{}]|undefined/);
+          expect([text, line === text]).toEqual([text, false]);
+          expect([text, ...figuresOf(line)]).toEqual([text, ...figuresOf(text)]);
         }
       }),
       { seed: 20260131, numRuns: 300 },
     );
-    const parts = [...said].flatMap((text) => [
-      text,
-      ...text.split(/(?:born|on|swelling:) (?=\S)/).map((part) => part.replace(/\.$/, '')),
-    ]);
-    expect(Object.keys(summarySentences).filter((one) => !parts.some((text) => says(one, text)))).toEqual([]);
   });
 
-  it('lists every warning sign, each under the same call as in English', () => {
+  it('uses every sentence there is for it', () => {
+    const drawn = fc.sample(facts, { seed: 20260131, numRuns: 300 });
+    const lines = [...new Set(drawn.flatMap((one) => linesOf(sheetIn('en', one))))];
+    const unused = Object.entries(sentencesOf('en')).filter(
+      ([, text]) => !lines.some((line) => says(String(text), line)),
+    );
+    expect(unused).toEqual([]);
+  });
+
+  it('lists every warning sign, each under the same call in German as in English', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    const document = summaryInWords(drawn!, translateToGerman, 'de');
-    const signs = (document?.parts ?? []).filter(({ title }) => /^Hören Sie auf/.test(title));
+    const signs = sheetIn('de', drawn!).parts.filter(({ title }) => /^Hören Sie auf/.test(title));
     expect(signs.map(({ title }) => title)).toEqual([
       'Hören Sie auf und rufen Sie sofort 112 an',
       'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachperson: 0711 55',
       'Hören Sie auf und rufen Sie die Praxis an: 0711 55',
     ]);
     expect(signs.flatMap(({ lines }) => lines)).toEqual(
-      redFlags.map((flag) => `${careGerman[`flag.${flag}`]}.`),
+      redFlags.map((flag) => `${everyLanguage.de.pages[`flag.${flag}`]}.`),
     );
   });
 
   it('is written for nobody who was handed to others', () => {
     const [drawn] = fc.sample(facts, { seed: 20260131, numRuns: 1 });
-    expect(
-      summaryInWords({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } }, translateToGerman, 'de'),
-    ).toBeNull();
+    expect(selfManagementOf({ ...drawn!, end: { ...drawn!.end, state: 'transferred' } })).toBeNull();
   });
 });
