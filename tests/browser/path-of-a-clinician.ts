@@ -66,8 +66,8 @@ const measurements: readonly {
   readonly typed: readonly (readonly [string, string])[];
   readonly chosen?: readonly (readonly [string, string])[];
 }[] = [
-  { title: 'Body mass', typed: [['Body mass', '71']] },
-  { title: 'Stature', typed: [['Stature', '164']] },
+  { title: 'Weight', typed: [['Weight', '71']] },
+  { title: 'Height', typed: [['Height', '164']] },
   {
     title: 'Blood pressure',
     typed: [

@@ -57,17 +57,17 @@ const markWords: Readonly<Record<Mark, string>> = {
 const supportInWords = (reason: Reason): string => {
   const rule = ruleById.get(reason.rule);
   const cited = rule?.citations[0];
-  if (!cited) return 'clinic choice';
+  if (!cited) return 'clinic setting';
   const source = symptomSources[cited.source];
   const who = `${source.authors}${source.year === null ? '' : ` ${source.year}`}, ${cited.locator} (${markWords[cited.mark]})`;
-  return reason.support === 'clinic-choice' ? `clinic choice; near it: ${who}` : who;
+  return reason.support === 'clinic-choice' ? `clinic setting; related source: ${who}` : who;
 };
 
 const effectInWords = ({ effect }: Reason): string =>
   [
-    effect.decision && `decision at most ${effect.decision}`,
-    effect.largestStep && `step at most ${effect.largestStep}`,
-    effect.today && `today at most ${effect.today}`,
+    effect.decision && `decision no more than ${effect.decision}`,
+    effect.largestStep && `step no more than ${effect.largestStep}`,
+    effect.today && `today no more than ${effect.today}`,
     effect.contact && effect.contact !== 'none' && `contact ${effect.contact}`,
   ]
     .filter(Boolean)

@@ -40,7 +40,7 @@ describe('an appointment at a distance', () => {
     };
     await expect(
       at.clinician().staff.measurements.record({ patientId, measurement: circumference }),
-    ).rejects.toThrow(/needs hands/);
+    ).rejects.toThrow(/hands-on test/);
     const bodyMass = { kind: 'body-mass', day: firstDay, massKg: 70 };
     await expect(
       at.clinician().staff.measurements.record({ patientId, measurement: bodyMass }),
@@ -192,7 +192,7 @@ describe('a first visit', () => {
         patientId,
         visit: visit({ screening: { ...visit().screening, answers } }),
       }),
-    ).rejects.toThrow(/Not yet asked, and needed/);
+    ).rejects.toThrow(/Not asked yet, and needed/);
     expect((await staff.people.get({ patientId })).profile).toBeNull();
     expect(await staff.screening.list({ patientId })).toEqual([]);
     expect(await staff.measurements.list({ patientId })).toEqual([]);

@@ -38,14 +38,14 @@ describe('a decision in words', () => {
     expect(item).toContain('2 over the top of usual pain');
     expect(item).toContain('Silbernagel');
     expect(item).toContain('from memory, not seen');
-    expect(item).toContain('decision at most ease-back');
+    expect(item).toContain('decision no more than ease-back');
   });
 
   it('a rule that rests on a choice says so, also where a source stands near it', () => {
     const told = (changed: Parameters<typeof facts>[0]) =>
       explainToClinician(decide(facts(changed)).reasons[0]!);
-    expect(told({ painDuring: 8 })).toContain('clinic choice; near it');
-    expect(told({ gapDays: 14 })).toContain('Support: clinic choice.');
+    expect(told({ painDuring: 8 })).toContain('clinic setting; related source');
+    expect(told({ gapDays: 14 })).toContain('Support: clinic setting.');
   });
 });
 

@@ -65,14 +65,14 @@ const form = (
 export const measurementForms: readonly MeasurementForm[] = [
   form(
     'body-mass',
-    'Body mass',
-    [number('massKg', 'kg', 25, 350, 'Body mass')],
+    'Weight',
+    [number('massKg', 'kg', 25, 350, 'Weight')],
     [usually('massKg', 40, 160, 'kg')],
   ),
   form(
     'stature',
-    'Stature',
-    [number('statureCm', 'cm', 100, 250, 'Stature')],
+    'Height',
+    [number('statureCm', 'cm', 100, 250, 'Height')],
     [usually('statureCm', 140, 205, 'cm')],
   ),
   form(
