@@ -63,7 +63,7 @@ export const setsBaseline = (
   reason: string,
   usualSwelling: 'none' | 'slight' = 'none',
 ): Act => ({
-  does: 'freeze',
+  does: 'set-baseline',
   joint,
   usualPain,
   usualPainTop: usualPain,

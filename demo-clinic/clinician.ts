@@ -1,5 +1,4 @@
 /** What a clinician does at a visit, through the functions the desk uses. */
-
 import { type PrescriptionRequest, proposePrescription } from '#core/prescribing/propose.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import { addDays } from '#core/time/day.ts';
@@ -49,7 +48,7 @@ const prescribe = async (access: Access, patientId: string, act: Did<'prescribe'
   await signPrescription(access, patientId, id);
 };
 
-/** A story that says a wish is turned down does not load when it is not. */
+/** A story that says a request is turned down does not load when it is not. */
 const tryInVain = async (access: Access, patientId: string, act: Did<'try'>): Promise<void> => {
   const outcome = await proposedFor(access, patientId, act.request);
   const reasons = outcome.ok ? [] : outcome.refused.map((one) => one.reason);
@@ -72,7 +71,7 @@ const end = async (access: Access, patientId: string, act: Did<'end'>): Promise<
   for (const row of newest) await endPrescription(access, patientId, row.id, act.reason);
 };
 
-const freeze = async (access: Access, patientId: string, act: Did<'freeze'>): Promise<void> => {
+const writeBaseline = async (access: Access, patientId: string, act: Did<'set-baseline'>): Promise<void> => {
   const { does: _does, reason, ...values } = act;
   await setBaseline(access, patientId, { ...values, acceptablePainLimit: 5, usualEffusion: 'zero' }, reason);
 };
@@ -144,8 +143,8 @@ export const perform = async (access: Access, patientId: string, act: Act): Prom
       return tryInVain(access, patientId, act);
     case 'plan':
       return plan(access, patientId, act);
-    case 'freeze':
-      return freeze(access, patientId, act);
+    case 'set-baseline':
+      return writeBaseline(access, patientId, act);
     case 'end':
       return end(access, patientId, act);
     case 'sign':

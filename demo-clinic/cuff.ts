@@ -1,4 +1,4 @@
-/** What lets a cuff go home with the patient: agreements, watched sessions, and what the patient can do alone. */
+/** What lets a cuff go home with the patient: agreements, supervised sessions, and what the patient can do alone. */
 import type { Access } from '#data/access.ts';
 import { recordConsent, wordingsOf } from '#data/episode/consents.ts';
 import { recordHomeCheck, recordObservedSession } from '#data/episode/home-eligibility.ts';

@@ -41,7 +41,7 @@ export const otherClinicStory: Story = {
       of: 'left-hip',
       expected: 'hold',
       product: 'ease-back',
-      why: 'No usual pain was frozen at intake, so the engine compares with 0 and eases back a patient whose ordinary mornings are 2 to 3. The other stories freeze what the patient tells at intake.',
+      why: 'No baseline was set at intake, so the engine compares with 0 and eases back a patient whose ordinary mornings are 2 to 3. The other stories freeze what the patient tells at intake.',
     },
   ],
 };

@@ -3,7 +3,6 @@
  * answered day by day, and the decisions a physiotherapist would expect, written down beside them.
  * Days are counted from day 0, always a Monday.
  */
-
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import type { Contact, DecisionWord } from '#core/decision/answers.ts';
 import type { RedFlag } from '#core/decision/facts/facts.ts';
@@ -34,11 +33,11 @@ export type Act =
       readonly reason: string;
     }
   | { readonly does: 'prescribe'; readonly item: string; readonly request: PrescriptionRequest }
-  /** The wish is turned down; part of the reason that must be given. */
+  /** The request is turned down; part of the reason that must be given. */
   | { readonly does: 'try'; readonly request: PrescriptionRequest; readonly refusedFor: string }
   | { readonly does: 'plan'; readonly week: Readonly<Record<string, readonly Weekday[]>> }
   | {
-      readonly does: 'freeze';
+      readonly does: 'set-baseline';
       readonly joint: Joint;
       readonly usualPain: number;
       readonly usualPainTop: number;

@@ -3,7 +3,6 @@
  * reductions act at once, increases wait for the clinician’s Monday, and the patient does what is
  * offered that day.
  */
-
 import type { Answers, Today } from '#core/decision/answers.ts';
 import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
 import type { DoseProposal } from '#core/decision/dose/proposal.ts';

@@ -1,4 +1,4 @@
-/** A knee that gets much better while its old usual pain stays frozen. */
+/** A knee that gets much better under an old baseline. */
 import { loads } from '../home.ts';
 import { type LongStory, quietMorning, quietSession, startingDose, within } from './long-story.ts';
 
@@ -8,7 +8,7 @@ const levelOf = (day: number): number =>
 export const improver: LongStory = {
   id: 'improver',
   who: 'Postal worker, 35, knee osteoarthritis after an injury',
-  shows: 'Usual pain no longer true: the dose holds until a clinician freezes it anew; then 4 is a lot.',
+  shows: 'Usual pain no longer true: the dose holds until a clinician sets a new baseline; then 4 is a lot.',
   joint: 'right-knee',
   inflammatory: false,
   stiffness: 10,
@@ -30,7 +30,7 @@ export const improver: LongStory = {
       decision: 'hold',
       why: 'Two weeks at 1 under a usual pain of 5: that figure is no longer true.',
     },
-    { day: 80, decision: 'progress', why: 'Frozen anew at 1; quiet.' },
+    { day: 80, decision: 'progress', why: 'Baseline set anew at 1; quiet.' },
     { day: 285, decision: 'ease-back', why: '4 the morning after, three over what is usual now.' },
     { day: 364, decision: 'progress', why: 'Quiet again for months.' },
   ],

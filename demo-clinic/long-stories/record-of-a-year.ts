@@ -1,5 +1,4 @@
 /** The record of a long story as it stands on a day. */
-
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,
@@ -47,7 +46,7 @@ export const recordAt = (story: LongStory, book: Book, day: number): PatientReco
   };
 };
 
-/** What a clinician freezes on a day. */
+/** What a clinician sets on a day. */
 export const setOn = (story: LongStory, day: number): readonly Baseline[] =>
   story.setsBaseline
     .filter((row) => row.day === day)

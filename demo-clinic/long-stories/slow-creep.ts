@@ -1,4 +1,4 @@
-/** Pain that rises by a point each ten weeks, and a clinician who freezes what the diary shows each time. */
+/** Pain that rises by a point each ten weeks, and a clinician who sets as baseline what the diary shows each time. */
 import { loads } from '../home.ts';
 import { type LongStory, quietMorning, quietSession, startingDose } from './long-story.ts';
 
@@ -7,7 +7,7 @@ const levelOf = (day: number): number => Math.min(6, 2 + Math.floor(day / 70));
 export const slowCreep: LongStory = {
   id: 'slow-creep',
   who: 'Hairdresser, 48, shoulder osteoarthritis',
-  shows: 'A slow worsening that new usual values follow: what frozen values can and cannot see.',
+  shows: 'A slow worsening that new usual values follow: what a baseline can and cannot see.',
   joint: 'right-shoulder',
   inflammatory: false,
   stiffness: 5,

@@ -120,7 +120,7 @@ export const flareThenHold: Story = {
       of: 'left-knee',
       expected: 'progress',
       product: 'hold',
-      why: 'The flare set off the sum chart of the mornings (X1), which holds until a clinician freezes usual values again; a physiotherapist would go half-way back without that.',
+      why: 'The flare set off the sum chart of the mornings (X1), which holds until a clinician sets usual values again; a physiotherapist would go half-way back without that.',
     },
     {
       day: 47,

@@ -49,7 +49,7 @@ export const occlusionCleared: Story = {
   id: 'occlusion-cleared',
   email: 'patient-4@demo.invalid',
   shows:
-    'A clotting disorder in the family closes occlusion; cleared with a reason; two watched sessions, then at home.',
+    'A clotting disorder in the family closes occlusion; cleared with a reason; two supervised sessions, then at home.',
   person: { givenName: 'Ingrid', familyName: 'Solvarre', birthDay: '1976-12-09', phone: '020 913 0154' },
   profile: {
     diagnosis: 'Knee osteoarthritis after removal of the inner meniscus, left',
@@ -141,7 +141,7 @@ export const occlusionCleared: Story = {
       day: 8,
       joint: 'left-knee',
       decision: 'progress',
-      why: 'Quiet after the first watched session; one session is too few for more load.',
+      why: 'Quiet after the first supervised session; one session is too few for more load.',
       inForce: { cuff: '30/15/15/15, 3 kg, 107 mmHg' },
       waits: { cuff: null },
     },

@@ -17,3 +17,11 @@ export interface Access {
   /** Civil day of the clinic at that instant. */
   readonly day: Day;
 }
+
+/** Whose row it is, and who wrote it when. */
+export const recordedFor = (access: Access, patientId: string) => ({
+  clinicId: access.clinicId,
+  patientId,
+  recordedAt: access.now,
+  recordedBy: access.actorId,
+});

@@ -16,6 +16,6 @@ export const invitationSlips = (origin: string): readonly InvitationSlip[] =>
   languages.map(({ tag, locale }) => ({
     tag,
     locale,
-    how: pageWord(tag, 'invite.how', { address: `${origin}/join` }),
+    how: pageWord(tag, 'invite.how', { address: `${origin}/enrol` }),
     once: everyLanguage[tag].pages['invite.once'],
   }));

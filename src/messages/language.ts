@@ -3,7 +3,7 @@
  * belongs to a page or to the server alone, English names them. A key left out, or one too many, does not compile.
  */
 
-import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { Suspension } from '#core/episode/suspensions.ts';
@@ -24,7 +24,7 @@ import type { Grammar } from './translate.ts';
 type By<Key extends string> = Readonly<Record<Key, Sentence>>;
 
 /** Sentences of the core and of the server, by area and key. */
-interface Sentences {
+export interface Sentences {
   readonly exercises: Readonly<Record<ExerciseId, ExerciseSentences>>;
   readonly cautions: By<PlainCautionId>;
   /** What nobody has checked, and the sentence around it. */
@@ -32,7 +32,6 @@ interface Sentences {
   readonly limits: By<LimitedBy>;
   readonly 'occlusion-checks': By<OcclusionCheckId>;
   readonly decisions: By<DecisionWord>;
-  readonly todays: By<Today>;
   readonly rules: By<RuleId>;
   readonly holds: By<Suspension['code'] | 'taken-back'>;
   readonly 'dose-changes': Same<typeof doseChanges>;

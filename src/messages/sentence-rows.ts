@@ -32,10 +32,15 @@ const keyedOf = ({ exercises, ...areas }: Language['sentences']): readonly [stri
   ...Object.entries(areas).map(([area, all]): [string, readonly Keyed[]] => [area, Object.entries(all)]),
 ];
 
-const areasOf = ({ sentences, pages }: Language) => [
-  ...keyedOf(sentences),
-  ['pages', Object.entries(pages)] as const,
-];
+/** Words of the pages themselves. */
+export const pageRows = ({ pages }: Language): readonly SentenceRow[] =>
+  Object.entries(pages).flatMap((one) => rowsOfSentence('pages', one));
 
-export const sentenceRows = (language: Language): readonly SentenceRow[] =>
-  areasOf(language).flatMap(([area, all]) => all.flatMap((one) => rowsOfSentence(area, one)));
+/** What the core and the server have to say. */
+export const sentenceRows = ({ sentences }: Language): readonly SentenceRow[] =>
+  keyedOf(sentences).flatMap(([area, all]) => all.flatMap((one) => rowsOfSentence(area, one)));
+
+export const everyRow = (language: Language): readonly SentenceRow[] => [
+  ...sentenceRows(language),
+  ...pageRows(language),
+];

@@ -26,7 +26,7 @@ export interface ExerciseSentences {
   readonly steps: readonly string[];
 }
 
-type SidedLimb = `${Side}-${Limb}`;
+export type SidedLimb = `${Side}-${Limb}`;
 
 /** Values of a kind of their own, by the name of their slot. All others are texts or numbers. */
 interface FormedValues {

@@ -1,5 +1,5 @@
 /**
- * Opens entries that phones sealed to their clinic. Each clinic has a key pair of its own, made from
+ * Opens entries that phones encrypted to their clinic. Each clinic has a key pair of its own, made from
  * the server's key file: no second secret to lose, and one clinic's entries are closed to another.
  */
 import { createDecipheriv, createECDH, createHmac, hkdfSync } from 'node:crypto';
@@ -49,7 +49,7 @@ export const isEncrypted = (body: unknown): body is EncryptedBody => {
 
 const tagLength = 16;
 
-/** The entry inside, with the time of sending from outside; null when it was not sealed to this clinic for this patient. */
+/** The entry inside, with the time of sending from outside; null when it was not encrypted to this clinic for this patient. */
 export const decrypted = (
   keys: Keys,
   clinicId: string,

@@ -71,7 +71,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     expect(rules).toContain('P5');
   });
 
-  it('keeps a clinician’s override as a record of its own, with reason and last day, and settles the matter', async () => {
+  it('keeps a clinician’s override as a record of its own, with reason and last day, and settles the item', async () => {
     await work.signed();
     const evening = Date.parse('2026-03-02T18:00:00Z');
     await work.didSession(evening, { before: 2, during: 7, after: 6 });
@@ -105,7 +105,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
       seen: null,
       response: { ...answer, decision: 'progress' },
     });
-    await expect(second).rejects.toThrow(/answered this decision meanwhile/);
+    await expect(second).rejects.toThrow(/answered this decision in the meantime/);
     expect((await staff.review.get({ patientId })).responses.map((row) => row.decision)).toEqual(['hold']);
   });
 

@@ -48,7 +48,7 @@ test('worklist, patient, picture, decision and override can all be reached and d
   await expect(told.locator('strong')).not.toHaveText(oldest!);
   await expect(told.locator('li').first()).toBeVisible();
 
-  // Two handles bring the picture down to a stretch; it is never shorter than two weeks.
+  // Two handles bring the picture down to a range; it is never shorter than two weeks.
   await tabTo(page, 'input.range-handle[aria-label="First day shown"]');
   await page.keyboard.press('End');
   await expect(page.locator('.range-selector legend')).toContainText(/, 14 days$/);

@@ -25,16 +25,16 @@ describe('a change of a record', () => {
 
   it('reaches each subscriber once, in the order they came, inside the write and before its commit', async () => {
     const { outside, access, patientId } = await unheard();
-    const heard: unknown[] = [];
+    const raised: unknown[] = [];
     for (const name of ['first', 'second']) {
       subscribe(access.store, {
         name,
         patientChanged: async (inside, id) => {
           const seen = [(await eventsOf(inside, id)).length, (await eventsOf(outside, id)).length];
-          heard.push([name, id, ...seen]);
+          raised.push([name, id, ...seen]);
         },
         clinicChanged: async ({ clinicId }) => {
-          heard.push([name, clinicId]);
+          raised.push([name, clinicId]);
         },
       });
     }
@@ -42,9 +42,9 @@ describe('a change of a record', () => {
       await addEvent(access, patientId, event);
       await addEvent(access, patientId, event);
       await saveSettings(access, {}, 'Nothing differs.');
-      expect(heard).toEqual([]);
+      expect(raised).toEqual([]);
     });
-    expect(heard).toEqual([
+    expect(raised).toEqual([
       ['first', patientId, 2, 0],
       ['second', patientId, 2, 0],
       ['first', 'a'],

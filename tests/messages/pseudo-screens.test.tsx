@@ -4,12 +4,13 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
 import { everyLanguage } from '#messages/every-language.ts';
+import { asked, limbChoices } from '#messages/screening.ts';
 import { begin, onlyCuff, onlyWeight } from '#tests/ui/patient/session-play.ts';
 import { today } from '#tests/ui/patient/views.ts';
 import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
 import { setLanguage, spokenLanguage, t } from '#ui/language/words.ts';
 import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
-import { JoinForm } from '#ui/patient/account/join-form.tsx';
+import { EnrolForm } from '#ui/patient/account/enrol-form.tsx';
 import { PinForm } from '#ui/patient/account/pin-form.tsx';
 import { HandoutPage } from '#ui/patient/handout/handout-page.tsx';
 import { HistoryPage } from '#ui/patient/history/history-page.tsx';
@@ -41,8 +42,16 @@ const view = today({
 const { clinic } = view;
 const calendar =
   /\b(?:(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|January|February|March|April|May|June|July|August|September|October|November|December|Mar|Feb|Jan)\b/g;
+/** English of what came from the server, which sends each text in every language. */
+const sentIn = (value: unknown): readonly string[] =>
+  typeof value === 'string' ? [value] : Object.values(value ?? {}).flatMap(sentIn);
+const sent = [view.exercises, screeningItems.map(asked), limbChoices, clinic]
+  .flatMap(sentIn)
+  .filter((text) => /[A-Z ]/.test(text));
 /** Typed by people, the names of units and of languages, and what the clock and the calendar write. */
-const typed = [view.givenName, clinic.name, clinic.monitoringHours, 'Nuala D', 'Deutsch', 'English'];
+const typed = [...sent, view.givenName, 'Nuala D', 'Deutsch', 'English'].toSorted(
+  (a, b) => b.length - a.length,
+);
 
 /** Every text a person sees or hears. */
 const textsOf = (page: ReactElement): string => {
@@ -185,7 +194,8 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
         `question ${question.id}`,
         () => (
           <VisitQuestion
-            question={question}
+            question={asked(question)}
+            limbs={limbChoices}
             given={{ ...notGiven, answer: 'yes' }}
             clinic={{ phone: '0711 55', emergencyNumber: '112' }}
             number={place + 1}
@@ -197,8 +207,8 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
         ),
       ]),
   ),
-  enrol: () => <JoinForm startsAtPin={false} />,
-  'choose a PIN': () => <JoinForm startsAtPin />,
+  enrol: () => <EnrolForm startsAtPin={false} />,
+  'choose a PIN': () => <EnrolForm startsAtPin />,
   PIN: () => <PinForm isSpent={false} />,
   'sign in': () => <SignInForm hasPasskeys />,
   'access log': () => (

@@ -1,10 +1,12 @@
 /** Small made-up calculations with every kind of field, for tests of the desk and of the input schemas. */
 import { type AnyCalculation, calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
+import type { Citation } from '#core/sources/citation.ts';
 
+/** Of no bibliography, which the type would refuse. */
 const citations = [
   { source: 'made-up', locator: 'table 1', mark: 'design', remark: 'only for tests' },
-] as const;
+] as const as readonly unknown[] as readonly Citation[];
 
 export const everyKind = calculation({
   id: 'every-kind',

@@ -81,7 +81,7 @@ export const workingPatient = (store: Store, patientId: string) => {
     return staff.prescriptions.saveDraft({ patientId, request });
   };
 
-  /** The same, signed, with usual values frozen. */
+  /** The same, signed, with a baseline set. */
   const signed = async (): Promise<string> => {
     const prescriptionId = await kept();
     const { staff } = clinicianAt(start);

@@ -1,4 +1,4 @@
-/** A proposal at the border: the wish is checked against its descriptor, refusals go back to the form. */
+/** A proposal at the border: the request is checked against its descriptor, refusals go back to the form. */
 
 import type { Dose } from '#core/prescribing/dose.ts';
 import {

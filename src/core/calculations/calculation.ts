@@ -27,6 +27,10 @@ export interface ResultField {
   readonly about?: string;
 }
 
+/** Result fields that their names explain, each with its unit. */
+export const units = (fields: Readonly<Record<string, string>>): readonly ResultField[] =>
+  Object.entries(fields).map(([name, unit]) => ({ name, unit }));
+
 export type Area =
   | 'strength'
   | 'variation'

@@ -2,7 +2,6 @@
  * Every calculation of the product, in one list. The pages, the tests and the calculation desk
  * read this and nothing else; a calculation that is not here does not exist for them.
  */
-
 import { outcomeRows } from '../assessment/rows.ts';
 import { strengthRows } from '../assessment/strength/rows.ts';
 import { engineRows } from '../decision/rows.ts';

@@ -1,5 +1,4 @@
 /** A calculation as it was used: the row of the registry and exactly what it was given, beside the answer. */
-
 import type { Outcome } from '../outcome.ts';
 import type { AnyCalculation, Calculation } from './calculation.ts';
 import type { Field, InputOf } from './describe.ts';

@@ -3,7 +3,7 @@ export const decisions = ['pause', 'ease-back', 'hold', 'progress'] as const;
 export type DecisionWord = (typeof decisions)[number];
 
 export const steps = ['repetitions', 'load'] as const;
-/** Largest step when the decision is progress: repetitions only, or load (load, rung or set). */
+/** Largest step when the decision is progress: repetitions only, or load (weight, level or set). */
 export type Step = (typeof steps)[number];
 
 export const todays = ['none', 'rest-this-joint', 'bad-day', 'as-planned'] as const;

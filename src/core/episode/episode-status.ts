@@ -1,5 +1,5 @@
 /**
- * Where a person stands over all stretches of care on a day, and which days are taken out of what was
+ * Where a person stands over all episodes of care on a day, and which days are taken out of what was
  * planned. A break is no silence and no missed session; a choice of this project.
  */
 
@@ -23,7 +23,7 @@ interface Return {
 }
 
 export interface EpisodeStatus {
-  /** "not-recorded": nobody has opened a stretch of care, so nothing follows from one. */
+  /** "not-recorded": nobody has opened an episode of care, so nothing follows from one. */
   readonly state: 'not-recorded' | 'in-care' | 'on-break' | 'closed';
   /** The change that made it so; null when not recorded. */
   readonly change: EpisodeChange | null;
@@ -46,7 +46,7 @@ const returnsOf = (episode: Pick<Episode, 'changes'>, day: Day) =>
       : [];
   });
 
-/** A stretch opened after all others had ended: the person comes back from outside of care. */
+/** An episode opened after all others had ended: the person comes back from outside of care. */
 const comeback = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): readonly Return[] =>
   episodes.flatMap((episode): readonly Return[] => {
     const opened = episode.changes[0];
@@ -59,7 +59,7 @@ const comeback = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): read
     return isBack ? [{ on: opened.on, from: 'end-of-care' }] : [];
   });
 
-/** Where the person stands over all stretches: in care as long as one goes on. */
+/** Where the person stands over all episodes: in care as long as one goes on. */
 export const episodeStatusOn = (episodes: readonly Pick<Episode, 'changes'>[], day: Day): EpisodeStatus => {
   const episodeStatus = episodes.map((episode) => changeOn(episode, day)).filter((change) => change !== null);
   const returns: readonly Return[] = [
@@ -77,7 +77,7 @@ export const episodeStatusOn = (episodes: readonly Pick<Episode, 'changes'>[], d
   return { state: 'closed', change: of('discharged', 'transferred', 'died'), returned };
 };
 
-/** Days from `from` to `to` on which nothing is planned: every stretch is on a break or closed. */
+/** Days from `from` to `to` on which nothing is planned: every episode is on a break or closed. */
 export const daysOff = (
   episodes: readonly Pick<Episode, 'changes'>[],
   from: Day,

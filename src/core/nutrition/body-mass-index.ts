@@ -6,18 +6,7 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg, statureCm } from './body-fields.ts';
-
-const citations: readonly Citation<NutritionSource>[] = [
-  {
-    source: 'bmi-bands',
-    locator: 'adult bands 18.5, 25, 30',
-    mark: 'second-hand',
-    remark: 'Read on a formula page; the full text of the standard was not seen.',
-  },
-];
 
 /** Each band runs from its lower bound, which belongs to it. */
 const bands = [
@@ -42,7 +31,14 @@ export const bodyMassIndexRow = calculation({
     { name: 'bodyMassIndex', unit: 'kg/m2' },
     { name: 'band', unit: '', about: 'underweight, middle, overweight or obese' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'bmi-bands',
+      locator: 'adult bands 18.5, 25, 30',
+      mark: 'second-hand',
+      remark: 'Read on a formula page; the full text of the standard was not seen.',
+    },
+  ],
   calculate: (input) => {
     const index = bodyMassIndex(input.massKg, input.statureCm);
     return answer({ bodyMassIndex: index, band: bodyMassBand(index) });

@@ -5,12 +5,7 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 
-const citations: readonly Citation<NutritionSource>[] = [
-  { source: 'creatinine-units', locator: 'divisor 88.42', mark: 'memory' },
-];
 const umolPerLForOneMgPerDl = 88.42;
 
 const creatinineMgDl = (umolPerL: number): number => umolPerL / umolPerLForOneMgPerDl;
@@ -21,7 +16,7 @@ export const creatinineConversionRow = calculation({
   area: 'nutrition',
   input: [{ name: 'creatinineUmolPerL', kind: 'number', unit: 'umol/L', min: 5, max: 3000 }],
   result: [{ name: 'creatinineMgDl', unit: 'mg/dL' }],
-  citations,
+  citations: [{ source: 'creatinine-units', locator: 'divisor 88.42', mark: 'memory' }],
   calculate: (input) => answer({ creatinineMgDl: creatinineMgDl(input.creatinineUmolPerL) }),
   example: { creatinineUmolPerL: 100 },
 });

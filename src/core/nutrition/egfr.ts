@@ -5,16 +5,9 @@
  * high or low protein and with creatine, which is exactly the group that trains for muscle: always an
  * estimate. Stages are cut on the unrounded value, so 89.6 is G2.
  */
-import { calculation } from '../calculations/calculation.ts';
+import { calculation, units } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { ageYears, type Sex, sex } from './body-fields.ts';
-
-const citations: readonly Citation<NutritionSource>[] = [
-  { source: 'inker-2021', locator: 'equation as printed by a kidney foundation', mark: 'seen' },
-  { source: 'gfr-stages', locator: 'stages G1 to G5 and limits of the estimate', mark: 'second-hand' },
-];
 
 const scale = 142;
 const aboveKneeExponent = -1.2;
@@ -55,11 +48,11 @@ export const egfrRow = calculation({
   title: 'Kidney function from creatinine',
   area: 'nutrition',
   input: [sex, ageYears, { name: 'creatinineMgDl', kind: 'number', unit: 'mg/dL', min: 0.1, max: 30 }],
-  result: [
-    { name: 'egfr', unit: 'mL/min/{1.73_m2}' },
-    { name: 'stage', unit: '' },
+  result: units({ egfr: 'mL/min/{1.73_m2}', stage: '' }),
+  citations: [
+    { source: 'inker-2021', locator: 'equation as printed by a kidney foundation', mark: 'seen' },
+    { source: 'gfr-stages', locator: 'stages G1 to G5 and limits of the estimate', mark: 'second-hand' },
   ],
-  citations,
   calculate: (input) => {
     const rate = egfr(input.sex, input.ageYears, input.creatinineMgDl);
     return answer({ egfr: rate, stage: kidneyStage(rate) }, [

@@ -4,16 +4,10 @@
  * Low availability harms bone, hormones and healing. The cut of 30 is from memory and debated; intake and
  * exercise energy are both reported with large error, so this is a prompt to ask and never a target.
  */
-import { calculation } from '../calculations/calculation.ts';
+import { calculation, units } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { leanMassKg } from './body-fields.ts';
 
-const citations: readonly Citation<NutritionSource>[] = [
-  { source: 'mountjoy-2018', locator: 'definition', mark: 'seen' },
-  { source: 'mountjoy-2018', locator: 'cut of 30 kcal per kg fat-free mass a day', mark: 'memory' },
-];
 const lowUnderKcalPerKg = 30;
 
 export const energyAvailabilityRow = calculation({
@@ -25,11 +19,11 @@ export const energyAvailabilityRow = calculation({
     { name: 'exerciseKcalPerDay', kind: 'number', unit: 'kcal/d', min: 0, max: 10000 },
     leanMassKg,
   ],
-  result: [
-    { name: 'kcalPerKgLeanPerDay', unit: 'kcal/kg/d' },
-    { name: 'low', unit: '' },
+  result: units({ kcalPerKgLeanPerDay: 'kcal/kg/d', low: '' }),
+  citations: [
+    { source: 'mountjoy-2018', locator: 'definition', mark: 'seen' },
+    { source: 'mountjoy-2018', locator: 'cut of 30 kcal per kg fat-free mass a day', mark: 'memory' },
   ],
-  citations,
   calculate: (input) => {
     const available = (input.intakeKcalPerDay - input.exerciseKcalPerDay) / input.leanMassKg;
     return answer({ kcalPerKgLeanPerDay: available, low: available < lowUnderKcalPerKg }, [

@@ -8,32 +8,13 @@
 import { calculation } from '../calculations/calculation.ts';
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { answer, type Note } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg, statureCm } from './body-fields.ts';
 import { bodyMassIndex } from './body-mass-index.ts';
 import { kidneyLockReasons } from './kidney-lock.ts';
 import { egfrField, lockQuestions } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';
 import { nutritionDefaults, settingOf } from './settings.ts';
-
-const citations: readonly Citation<NutritionSource>[] = [
-  { source: 'surplus-practice', locator: '100 to 200 kcal a day', mark: 'common-practice' },
-  {
-    source: 'iraki-2019',
-    locator: '10 to 20 % over maintenance; gain of 0.25 to 0.5 % of body mass a week',
-    mark: 'seen',
-    remark: 'A narrative review for bodybuilders.',
-  },
-  {
-    source: 'slater-2019',
-    locator: '1500 to 2000 kJ a day as a start',
-    mark: 'second-hand',
-    remark: 'The review itself says that the surplus needed is unknown.',
-  },
-  ...lockCitations,
-];
 
 const published = {
   shareOfMaintenance: { low: 0.1, high: 0.2 },
@@ -115,7 +96,22 @@ export const energySurplusRow = calculation({
     { name: 'publishedWeeklyGainLowKg', unit: 'kg/wk', about: 'null when locked' },
     { name: 'publishedWeeklyGainHighKg', unit: 'kg/wk', about: 'null when locked' },
   ],
-  citations,
+  citations: [
+    { source: 'surplus-practice', locator: '100 to 200 kcal a day', mark: 'common-practice' },
+    {
+      source: 'iraki-2019',
+      locator: '10 to 20 % over maintenance; gain of 0.25 to 0.5 % of body mass a week',
+      mark: 'seen',
+      remark: 'A narrative review for bodybuilders.',
+    },
+    {
+      source: 'slater-2019',
+      locator: '1500 to 2000 kJ a day as a start',
+      mark: 'second-hand',
+      remark: 'The review itself says that the surplus needed is unknown.',
+    },
+    ...lockCitations,
+  ],
   calculate: (given) => energySurplus(given),
   example: { maintenanceKcalPerDay: 2000, massKg: 70, statureCm: 175, jointDisease: false },
 });

@@ -7,13 +7,7 @@
 import { calculation } from '../calculations/calculation.ts';
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { ageYears, bodyMassIndexField, sex } from './body-fields.ts';
-
-const citations: readonly Citation<NutritionSource>[] = [
-  { source: 'espen-2015', locator: 'the two alternative criteria', mark: 'seen' },
-];
 
 export const underweightUnder = 18.5;
 const lowIndexUnder = { younger: 20, older: 22, olderFrom: 70 } as const;
@@ -63,7 +57,7 @@ export const espenUndernutritionRow = calculation({
   result: [
     { name: 'undernutrition', unit: '', about: 'null when an answer that would settle it is missing' },
   ],
-  citations,
+  citations: [{ source: 'espen-2015', locator: 'the two alternative criteria', mark: 'seen' }],
   calculate: (facts) =>
     answer({ undernutrition: espenUndernutrition(facts) }, [
       { code: 'flag-only', text: 'A flag for the clinician, who decides with what was not asked here.' },

@@ -8,18 +8,7 @@
 import { calculation } from '../calculations/calculation.ts';
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { ageYears, bodyMassIndexField } from './body-fields.ts';
-
-const citations: readonly Citation<NutritionSource>[] = [
-  {
-    source: 'glim-2019',
-    locator: 'phenotypic criteria and severity',
-    mark: 'second-hand',
-    remark: 'No grading of a low index was seen for the Asian cut-offs.',
-  },
-];
 
 const olderFrom = 70;
 /** A body-mass index under the figure counts. */
@@ -76,7 +65,14 @@ export const glimPhenotypeRow = calculation({
     { name: 'lossFlag', unit: '', about: 'none, loss, severe or not-known' },
     { name: 'flagged', unit: '', about: 'null when nothing was found and loss was not asked' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'glim-2019',
+      locator: 'phenotypic criteria and severity',
+      mark: 'second-hand',
+      remark: 'No grading of a low index was seen for the Asian cut-offs.',
+    },
+  ],
   calculate: (facts) =>
     answer(glimPhenotype(facts), [
       {

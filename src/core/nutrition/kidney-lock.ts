@@ -9,11 +9,10 @@
 import { calculation } from '../calculations/calculation.ts';
 import { answer, type Note } from '../outcome.ts';
 import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
 import { egfrField, kidneyQuestions, type LockAnswers, locks } from './lock-fields.ts';
 
-export const kidneyCitations: readonly Citation<NutritionSource>[] = [
+export const kidneyCitations: readonly Citation[] = [
   {
     source: 'kdigo-2024',
     locator: 'protein intake in G3 to G5: 0.8 g/kg; avoid more than 1.3 g/kg',

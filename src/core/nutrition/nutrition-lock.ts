@@ -8,13 +8,12 @@
 import { calculation } from '../calculations/calculation.ts';
 import { answer, type Note } from '../outcome.ts';
 import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { bodyMassIndexField } from './body-fields.ts';
 import { underweightUnder } from './espen-undernutrition.ts';
 import { kidneyCitations, kidneyLockReasons } from './kidney-lock.ts';
 import { egfrField, type LockAnswers, type LockQuestion, lockQuestions, locks } from './lock-fields.ts';
 
-export const lockCitations: readonly Citation<NutritionSource>[] = [
+export const lockCitations: readonly Citation[] = [
   ...kidneyCitations,
   { source: 'espen-2015', locator: 'body-mass index under 18.5', mark: 'seen' },
   { source: 'mountjoy-2018', locator: 'low energy availability as a caution', mark: 'seen' },

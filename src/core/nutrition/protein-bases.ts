@@ -5,7 +5,6 @@
  * adults lie between that minimum and the sports range, and kidney disease turns all of them around.
  */
 import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 
 export interface ProteinBasis {
   readonly per: 'body-mass' | 'lean-mass';
@@ -23,7 +22,7 @@ export const bodyBases = {
 export const generalMinimumGPerKg = 0.8;
 export const olderThanYears = 65;
 
-export const basisCitations: readonly Citation<NutritionSource>[] = [
+export const basisCitations: readonly Citation[] = [
   {
     source: 'lean-protein-practice',
     locator: '1 to 2.5 g per kg lean mass',

@@ -6,21 +6,11 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
 import { kidneyLockReasons } from './kidney-lock.ts';
 import { egfrField, lockQuestions } from './lock-fields.ts';
 import { lockCitations, lockNotes, otherLockReasons } from './nutrition-lock.ts';
 
-const citations: readonly Citation<NutritionSource>[] = [
-  {
-    source: 'schoenfeld-aragon-2018',
-    locator: '0.4 g/kg over at least four meals; up to 0.55',
-    mark: 'seen',
-  },
-  ...lockCitations,
-];
 const perMealGPerKg = { low: 0.4, high: 0.55 } as const;
 
 export const proteinPerMealRow = calculation({
@@ -36,7 +26,14 @@ export const proteinPerMealRow = calculation({
     { name: 'locked', unit: '' },
     { name: 'lockReasons', unit: '' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'schoenfeld-aragon-2018',
+      locator: '0.4 g/kg over at least four meals; up to 0.55',
+      mark: 'seen',
+    },
+    ...lockCitations,
+  ],
   calculate: (input) => {
     const lockReasons = [...kidneyLockReasons(input), ...otherLockReasons(input)];
     const locked = lockReasons.length > 0;

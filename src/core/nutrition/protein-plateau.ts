@@ -6,18 +6,8 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
 
-const citations: readonly Citation<NutritionSource>[] = [
-  {
-    source: 'morton-2018',
-    locator: 'break point 1.62 g/kg (95 % CI 1.03 to 2.20)',
-    mark: 'seen',
-    remark: 'The interval was read second-hand.',
-  },
-];
 const breakPointGPerKg = { estimate: 1.62, low: 1.03, high: 2.2 } as const;
 
 export const proteinPlateauRow = calculation({
@@ -30,7 +20,14 @@ export const proteinPlateauRow = calculation({
     { name: 'lowG', unit: 'g/d', about: 'lower end of the 95 % interval' },
     { name: 'highG', unit: 'g/d', about: 'upper end of the 95 % interval' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'morton-2018',
+      locator: 'break point 1.62 g/kg (95 % CI 1.03 to 2.20)',
+      mark: 'seen',
+      remark: 'The interval was read second-hand.',
+    },
+  ],
   calculate: (input) =>
     answer(
       {

@@ -4,19 +4,8 @@
  * The factors are common practice without a primary source. Sessions are already inside the factor and
  * are not added on top.
  */
-import { calculation } from '../calculations/calculation.ts';
+import { calculation, units } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
-
-const citations: readonly Citation<NutritionSource>[] = [
-  {
-    source: 'activity-factors',
-    locator: 'the five factors',
-    mark: 'common-practice',
-    remark: 'Seen on pages that give no primary source.',
-  },
-];
 
 const activityFactors = {
   sedentary: 1.2,
@@ -37,11 +26,15 @@ export const totalEnergyRow = calculation({
     { name: 'restingKcalPerDay', kind: 'number', unit: 'kcal/d', min: 300, max: 6000 },
     { name: 'activity', kind: 'enum', values: ['sedentary', 'light', 'moderate', 'hard', 'very-hard'] },
   ],
-  result: [
-    { name: 'kcalPerDay', unit: 'kcal/d' },
-    { name: 'factor', unit: '1' },
+  result: units({ kcalPerDay: 'kcal/d', factor: '1' }),
+  citations: [
+    {
+      source: 'activity-factors',
+      locator: 'the five factors',
+      mark: 'common-practice',
+      remark: 'Seen on pages that give no primary source.',
+    },
   ],
-  citations,
   calculate: (input) =>
     answer(
       {

@@ -5,13 +5,7 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { NutritionSource } from '../sources/nutrition.ts';
 import { massKg } from './body-fields.ts';
-
-const citations: readonly Citation<NutritionSource>[] = [
-  { source: 'body-composition-identity', locator: 'percent of the earlier mass', mark: 'computed' },
-];
 
 const lossPercent = (earlierKg: number, laterKg: number): number => ((earlierKg - laterKg) / earlierKg) * 100;
 
@@ -24,7 +18,9 @@ export const weightChangeRow = calculation({
     { ...massKg, name: 'laterKg' },
   ],
   result: [{ name: 'lossPercent', unit: '%', about: 'below zero when mass was gained' }],
-  citations,
+  citations: [
+    { source: 'body-composition-identity', locator: 'percent of the earlier mass', mark: 'computed' },
+  ],
   calculate: (input) => answer({ lossPercent: lossPercent(input.earlierKg, input.laterKg) }),
   example: { earlierKg: 74, laterKg: 70 },
 });

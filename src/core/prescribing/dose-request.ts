@@ -45,7 +45,7 @@ export const lowLoadRequestFields = [
     max: 300,
     exclusiveMin: true,
     optional: true,
-    about: 'A maximum already known',
+    about: 'Known one-repetition maximum',
   },
   {
     name: 'percent',
@@ -102,7 +102,7 @@ export const occlusionRequestFields = [
     max: 300,
     exclusiveMin: true,
     optional: true,
-    about: 'A maximum already known',
+    about: 'Known one-repetition maximum',
   },
   {
     name: 'secondsPerRepetition',

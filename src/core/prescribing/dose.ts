@@ -7,7 +7,7 @@ export interface RepetitionBand {
 }
 
 interface DoseBase {
-  /** Catalogue id of the exercise; for a variation it is the rung. */
+  /** Catalogue id of the exercise; for a variation it is the level. */
   readonly exerciseId: string;
   /** Side worked; "both" when both limbs work together. */
   readonly side: Side | 'both';
@@ -33,7 +33,7 @@ export interface VariationDose extends DoseBase {
   readonly method: 'variation';
   readonly repetitions: RepetitionBand;
   readonly reserve: number;
-  /** Effective load of the rung for this person, kg; null where no figure is known. */
+  /** Effective load of the level for this person, kg; null where no figure is known. */
   readonly effectiveLoadKg: number | null;
   /** Weight added by hand or cuff, kg. */
   readonly addedKg: number;

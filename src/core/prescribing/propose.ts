@@ -56,7 +56,11 @@ export const eligibilityRefusals = (
   );
   const texts = [...new Set(closed.map((reason) => reason.text))];
   return [
-    { field: 'input.method', code: 'inconsistent', reason: `This method is closed here: ${texts.join(' ')}` },
+    {
+      field: 'input.method',
+      code: 'inconsistent',
+      reason: `This method is not available here: ${texts.join(' ')}`,
+    },
   ];
 };
 

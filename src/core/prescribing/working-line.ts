@@ -1,5 +1,5 @@
 /** One line of the working a page can show under a proposal. */
-import type { StrengthSource } from '../sources/strength.ts';
+import type { SourceKey } from '../sources/index.ts';
 
 export interface WorkingLine {
   readonly label: string;
@@ -7,7 +7,7 @@ export interface WorkingLine {
   readonly how: string;
   readonly value: number | null;
   readonly unit: string;
-  readonly source: StrengthSource | 'clinic-choice' | 'arithmetic' | 'clinician';
+  readonly source: SourceKey | 'clinic-choice' | 'arithmetic' | 'clinician';
 }
 
 /** A figure for a sentence: two decimals at most, no trailing zeros. */

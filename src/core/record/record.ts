@@ -127,7 +127,7 @@ export interface EffusionRecord {
   readonly grade: Effusion;
 }
 
-/** Values frozen by a clinician; never re-estimated by the engine. */
+/** Values set by a clinician; never re-estimated by the engine. */
 export interface Baseline {
   readonly joint: Joint;
   readonly usualPain: number | null;
@@ -144,7 +144,7 @@ export interface Baseline {
   /** Set when the 14-day morning mean lay 1.5 or more under the usual pain; only a clinician clears it. */
   readonly dueForReview: boolean;
   /**
-   * Scatter of the mornings the usual pain was frozen from, for the sum chart. Frozen with the rest: read
+   * Scatter of the mornings the usual pain was set from, for the sum chart. Set with the rest: read
    * again from the diary, a worse baseline would silence the chart. Absent = no chart.
    */
   readonly morningSpread?: { readonly standardDeviation: number; readonly values: number } | null;

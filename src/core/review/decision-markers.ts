@@ -3,7 +3,6 @@
  * The engine also answers right after a session, when the morning is still open; that answer gives way
  * to the next morning's unless it was a danger.
  */
-
 import type { DecisionWord, Reason, Step } from '../decision/answers.ts';
 import type { Joint } from '../exercises/joints.ts';
 import { type Day, daysBetween } from '../time/day.ts';

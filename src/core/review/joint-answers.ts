@@ -2,7 +2,6 @@
  * What a joint answered on each day: during and around sessions, and on the mornings. An answer that
  * was due and is not there is said to be missing; it is never drawn as no pain.
  */
-
 import type { Joint } from '../exercises/joints.ts';
 import type { JointMorningAnswers, MorningRecord, SessionRecord, Swelling } from '../record/record.ts';
 import { addDays, type Day } from '../time/day.ts';

@@ -2,7 +2,6 @@
  * What one session did of one prescribed exercise, as one figure. A set whose count or load was not
  * given makes the figure unknown: a sum over what was given would read as less work done.
  */
-
 import { exertionFromReserve } from '../assessment/strength/reserve-scale.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import { restrictionSeconds } from '../prescribing/occlusion/restriction-time.ts';

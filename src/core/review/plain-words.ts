@@ -1,5 +1,4 @@
 /** Days, figures and counts as they stand in a sentence. */
-
 import type { Joint } from '../exercises/joints.ts';
 import type { Day } from '../time/day.ts';
 

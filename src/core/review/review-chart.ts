@@ -2,7 +2,6 @@
  * What the picture draws, as plain marks on one axis of days. A figure that is not known has no
  * height; it is drawn as a mark of its own on the axis.
  */
-
 import type { DecisionWord } from '../decision/answers.ts';
 import { explainToClinician } from '../decision/explain.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';

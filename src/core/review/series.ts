@@ -2,7 +2,6 @@
  * The review of one joint against one prescribed exercise, day by day: what the picture draws, what
  * the words state and what the table lists are all read from the rows made here.
  */
-
 import type { Joint } from '../exercises/joints.ts';
 import type { Baseline, PatientRecord } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
@@ -32,7 +31,7 @@ export interface LoadGap {
 export interface ThresholdSpan {
   readonly from: Day;
   readonly to: Day;
-  /** null = usual pain was not frozen. */
+  /** null = usual pain was not set. */
   readonly usualPainTop: number | null;
   readonly painCeiling: number;
   readonly setBy: string;
@@ -98,7 +97,7 @@ const loadLineOf = (
   return loadLine;
 };
 
-/** Frozen values of the joint as they stood over the window. */
+/** Baseline values of the joint as they stood over the window. */
 const thresholdsOf = (all: readonly Baseline[], joint: Joint, since: Day, today: Day) => {
   const own = all.filter((row) => row.joint === joint && row.setOn <= today);
   return own.flatMap((row, place): readonly ThresholdSpan[] => {

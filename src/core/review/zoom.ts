@@ -1,4 +1,4 @@
-/** A stretch of the picture, from two weeks on; what lies outside is left out and nothing is drawn anew. */
+/** A range of the picture, from two weeks on; what lies outside is left out and nothing is drawn anew. */
 import { addDays, type Day, daysBetween } from '../time/day.ts';
 import { type ReviewChart, roundTop, ticksOf } from './review-chart.ts';
 
@@ -36,7 +36,7 @@ export const zoomed = (chart: ReviewChart, { from, to }: DateRange): ReviewChart
     today: to,
     loadTop: roundTop(Math.max(0, ...known)),
     loads,
-    // The step that began before the stretch still holds in it, so one mark before is kept.
+    // The step that began before the range still holds in it, so one mark before is kept.
     loadLine: chart.loadLine.flatMap((segment) => {
       const first = segment.findIndex(isWithin);
       const inside = segment.filter(isWithin);

@@ -54,7 +54,12 @@ const reasonsInForce = (input: OutcomesInput, settings: SettingValues): readonly
   }
   if (!screening) {
     reasons.push(
-      closed('never-screened', 'screening', 'No screening recorded: ask it before any method opens.', today),
+      closed(
+        'never-screened',
+        'screening',
+        'No screening recorded: complete it before using any method.',
+        today,
+      ),
     );
     return reasons;
   }
@@ -74,7 +79,7 @@ const reasonsInForce = (input: OutcomesInput, settings: SettingValues): readonly
       closed(
         'screening-expired',
         'screening',
-        `The screening is ${age} days old; it is asked again after ${settings['screening-valid-days']}.`,
+        `The screening is ${age} days old; it must be repeated after ${settings['screening-valid-days']}.`,
         today,
       ),
     );

@@ -91,7 +91,7 @@ const reasonsOf = (answer: ScreeningItemAnswer, target: Target, day: Day): reado
         code: 'unknown-item',
         from: answer.item,
         eligibility: 'closed',
-        text: `The screening holds an item this version does not know (${answer.item}); ask the current sheet.`,
+        text: `The screening contains an item this version does not know (${answer.item}); use the current form.`,
         clearedBy: null,
         support: 'clinic',
         since: day,
@@ -137,8 +137,8 @@ const unanswered = (screening: Screening, target: Target): readonly DatedReason[
         from: item.id,
         eligibility: contraindicates ? ('closed' as const) : ('open-with-precautions' as const),
         text: contraindicates
-          ? `Not yet asked, and needed before this method opens: ${item.clinicianLabel}.`
-          : `Not yet asked: ${item.clinicianLabel}.`,
+          ? `Not asked yet, and needed for this method: ${item.clinicianLabel}.`
+          : `Not asked yet: ${item.clinicianLabel}.`,
         clearedBy: null,
         support: 'clinic',
         since: screening.day,

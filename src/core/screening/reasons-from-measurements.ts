@@ -51,7 +51,7 @@ const notMeasured = (target: Target, screening: Screening | null, today: Day): D
     from: 'blood-pressure',
     eligibility: contraindicates ? 'closed' : 'open-with-precautions',
     text: contraindicates
-      ? 'No current resting blood pressure: measure it before this method opens.'
+      ? 'No current resting blood pressure: measure it before using this method.'
       : 'No current resting blood pressure: it was not checked.',
     clearedBy: null,
     support: 'clinic',

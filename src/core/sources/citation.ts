@@ -2,6 +2,7 @@
  * How a figure is known. Every number a rule uses names its source, the place in it, and how
  * it was seen, so that a clinician can judge how far to trust it.
  */
+import type { SourceKey } from './index.ts';
 
 export const marks = [
   'seen', // read on a stored page: mostly an abstract or a table, not the full paper
@@ -13,27 +14,8 @@ export const marks = [
 ] as const;
 export type Mark = (typeof marks)[number];
 
-export interface Source {
-  readonly authors: string;
-  readonly year: number | null;
-  readonly title: string;
-  /** Journal, book, standard body. */
-  readonly container?: string;
-  /** DOI, registry number or address without a scheme. */
-  readonly identifier?: string;
-  readonly kind:
-    | 'trial'
-    | 'review'
-    | 'guideline'
-    | 'standard'
-    | 'handbook'
-    | 'study'
-    | 'dataset'
-    | 'practice';
-}
-
-export interface Citation<K extends string = string> {
-  readonly source: K;
+export interface Citation {
+  readonly source: SourceKey;
   /** Table, page, section or equation. */
   readonly locator: string;
   readonly mark: Mark;

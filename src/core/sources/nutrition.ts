@@ -1,5 +1,5 @@
 /** Where the figures of the nutrition rules come from. How each was seen stands with each citation. */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const nutritionSources = {
   'bmi-bands': {
@@ -226,5 +226,3 @@ export const nutritionSources = {
     kind: 'guideline',
   },
 } satisfies Record<string, Source>;
-
-export type NutritionSource = keyof typeof nutritionSources;

@@ -1,5 +1,5 @@
 /** Sources of occlusion dosing. Nearly all were seen as abstracts, single tables or restatements; no full paper was read. */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const occlusionSources = {
   'occlusion-position-stand-2019': {

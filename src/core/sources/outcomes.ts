@@ -1,5 +1,5 @@
 /** Where norms, measurement errors and joint indices come from. How each was seen stands with each citation. */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const outcomeSources = {
   'girth-recalled': {
@@ -158,5 +158,3 @@ export const outcomeSources = {
     kind: 'review',
   },
 } satisfies Record<string, Source>;
-
-export type OutcomeSource = keyof typeof outcomeSources;

@@ -1,5 +1,5 @@
 /** Sources of screening, blood pressure, ankle-brachial index and clot-risk rules. Mostly seen as tables or abstracts. */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const screeningSources = {
   'occlusion-screening-2022': {

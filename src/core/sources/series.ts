@@ -1,5 +1,5 @@
 /** Where charts, trend tests, overlap and load pictures come from. How each was seen stands with each citation. */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const seriesSources = {
   'nist-ewma': {
@@ -85,5 +85,3 @@ export const seriesSources = {
     kind: 'study',
   },
 } satisfies Record<string, Source>;
-
-export type SeriesSource = keyof typeof seriesSources;

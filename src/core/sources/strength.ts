@@ -2,7 +2,7 @@
  * Bibliography of the strength rules. How far each was read stands with every citation, not here:
  * most were met as an abstract or restated by somebody else.
  */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const strengthSources = {
   'epley-1985': { authors: 'Epley B', year: 1985, title: 'Poundage chart', kind: 'handbook' },
@@ -259,5 +259,3 @@ export const strengthSources = {
     kind: 'standard',
   },
 } satisfies Record<string, Source>;
-
-export type StrengthSource = keyof typeof strengthSources;

@@ -1,5 +1,5 @@
 /** Sources of the symptom rules. How each figure was seen stands with its citation, beside the rule. */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const symptomSources = {
   'ageberg-2010': {

@@ -2,7 +2,7 @@
  * Sources of the variation ladders: body segments, measured shares, chair heights, elastic bands.
  * A title in square brackets describes the study; its printed title was not copied.
  */
-import type { Source } from './citation.ts';
+import type { Source } from './source.ts';
 
 export const variationSources = {
   'de-leva-1996': {

@@ -6,17 +6,6 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer, refuse } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  {
-    source: 'spc-package',
-    locator: 'xcusum.arl and xewma.arl',
-    mark: 'computed',
-    remark: 'The two-sided sums and the designs near 500 agree with published tables recalled from memory.',
-  },
-];
 
 export const shiftsInSigma = [0, 0.25, 0.5, 0.75, 1, 1.5, 2, 3] as const;
 
@@ -65,7 +54,14 @@ export const averageRunLengthRow = calculation({
     },
   ],
   result: [{ name: 'averageRunLength', unit: '{value}' }],
-  citations,
+  citations: [
+    {
+      source: 'spc-package',
+      locator: 'xcusum.arl and xewma.arl',
+      mark: 'computed',
+      remark: 'The two-sided sums and the designs near 500 agree with published tables recalled from memory.',
+    },
+  ],
   calculate: (input) => {
     const place = shiftsInSigma.indexOf(input.shiftInSigma as (typeof shiftsInSigma)[number]);
     if (place < 0) {

@@ -3,19 +3,12 @@
  *
  * Allowance and decision interval are in the unit of the data. An alarm is a sum strictly over the interval. The
  * run says for how many values the sum has been above zero: a shift began about that long ago. The chart never
- * restarts after an alarm: only a new frozen baseline does that.
+ * restarts after an alarm: only a new baseline does that.
  */
 import { calculation } from '../calculations/calculation.ts';
 import type { Field } from '../calculations/describe.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { charted, sigma, target } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  { source: 'nist-cusum', locator: 'table of the worked example', mark: 'second-hand' },
-  { source: 'montgomery', locator: 'CUSUM with allowance one half, interval 4 or 5', mark: 'seen' },
-];
 
 const input = [
   charted('values'),
@@ -86,7 +79,10 @@ export const cusumChartRow = calculation({
     { name: 'allowanceInSigma', unit: '1' },
     { name: 'decisionIntervalInSigma', unit: '1' },
   ],
-  citations,
+  citations: [
+    { source: 'nist-cusum', locator: 'table of the worked example', mark: 'second-hand' },
+    { source: 'montgomery', locator: 'CUSUM with allowance one half, interval 4 or 5', mark: 'seen' },
+  ],
   calculate: (given) =>
     answer({
       ...cusumChart(given),

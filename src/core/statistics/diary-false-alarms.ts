@@ -6,12 +6,6 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SymptomSource } from '../sources/symptoms.ts';
-
-const citations: readonly Citation<SymptomSource>[] = [
-  { source: 'diary-chart-simulation', locator: '20,000 runs a row, seed 20240601', mark: 'computed' },
-];
 
 /** Shares by baseline days and day-to-day correlation: h4 within 28 and 60 days, h5 the same, caught by h5 within 7 and 14. */
 const diaryAlarms = {
@@ -46,7 +40,9 @@ export const diaryFalseAlarmsRow = calculation({
     { name: 'caughtH5Within7Days', unit: '1', about: 'a rise of 2 points' },
     { name: 'caughtH5Within14Days', unit: '1', about: 'a rise of 2 points' },
   ],
-  citations,
+  citations: [
+    { source: 'diary-chart-simulation', locator: '20,000 runs a row, seed 20240601', mark: 'computed' },
+  ],
   calculate: (input) => {
     const [h4Month, h4Two, h5Month, h5Two, caughtWeek, caughtTwo] =
       diaryAlarms[input.baselineDays][input.dayToDayCorrelation];

@@ -2,20 +2,13 @@
  * Exponentially weighted moving average chart.
  *
  * Starts from the target; an alarm is a statistic strictly beyond its limit. Exact limits widen over the first
- * steps, asymptotic ones are constant. The chart never restarts by itself: only a new frozen baseline does that.
+ * steps, asymptotic ones are constant. The chart never restarts by itself: only a new baseline does that.
  * False alarms are far more frequent on diary scores than the tables for independent normal values say.
  */
 import { calculation } from '../calculations/calculation.ts';
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { charted, sigma, target } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  { source: 'nist-ewma', locator: 'data, statistics and limits of the example', mark: 'second-hand' },
-  { source: 'montgomery', locator: 'EWMA example, weight 0.10 and width 2.7', mark: 'second-hand' },
-];
 
 const input = [
   charted('values'),
@@ -95,7 +88,10 @@ export const ewmaChartRow = calculation({
     { name: 'upperAlarms', unit: '1' },
     { name: 'lowerAlarms', unit: '1' },
   ],
-  citations,
+  citations: [
+    { source: 'nist-ewma', locator: 'data, statistics and limits of the example', mark: 'second-hand' },
+    { source: 'montgomery', locator: 'EWMA example, weight 0.10 and width 2.7', mark: 'second-hand' },
+  ],
   calculate: (given) => answer(ewmaChart(given)),
   example: {
     values: [52, 47, 53, 49.3, 50.1, 47],

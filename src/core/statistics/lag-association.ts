@@ -7,19 +7,8 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { meanOf } from './moments.ts';
 import { daily } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  {
-    source: 'lag-correlation',
-    locator: 'pairwise correlation, null band, effective pairs',
-    mark: 'computed',
-    remark: 'Another program divides by all days and uses common means; its figures differ.',
-  },
-];
 
 const fewestDays = 28;
 const lags = [0, 1, 2, 3] as const;
@@ -127,7 +116,14 @@ export const lagAssociationRow = calculation({
     { name: 'loadDayToDay', unit: '1' },
     { name: 'painDayToDay', unit: '1' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'lag-correlation',
+      locator: 'pairwise correlation, null band, effective pairs',
+      mark: 'computed',
+      remark: 'Another program divides by all days and uses common means; its figures differ.',
+    },
+  ],
   calculate: (input) => lagAssociation(input.load, input.pain),
   example: {
     load: [10, 0, 12, 0, 15, 0, 0, 12, 0, 16, 0, 18, 0, 0, 10, 0, 14, 0, 20, 0, 0, 16, 0, 18, 0, 22, 0, 0],

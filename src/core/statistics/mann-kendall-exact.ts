@@ -6,17 +6,7 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer, refuse } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { signsWithin, tieGroups } from './pair-signs.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  {
-    source: 'mann-kendall-by-hand',
-    locator: 'definition of S; the distribution is counted here',
-    mark: 'computed',
-  },
-];
 
 /** Chance of each number of falling pairs among all orders of `count` different values. */
 const fallingPairs = (count: number): readonly number[] => {
@@ -58,7 +48,13 @@ export const mannKendallExactRow = calculation({
     { name: 'pOneSided', unit: '1', about: 'in the direction of s' },
     { name: 'pTwoSided', unit: '1' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'mann-kendall-by-hand',
+      locator: 'definition of S; the distribution is counted here',
+      mark: 'computed',
+    },
+  ],
   calculate: (input) => {
     if (tieGroups(input.values).length > 0) {
       return refuse(

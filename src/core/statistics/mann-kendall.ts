@@ -6,15 +6,9 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer, type Note } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { normalUpperTail } from './normal-tail.ts';
 import { signsWithin, tieGroups } from './pair-signs.ts';
 import { paired } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  { source: 'mann-kendall-by-hand', locator: 'S, variance with ties, Z with continuity', mark: 'seen' },
-];
 
 export interface MannKendall {
   readonly s: number;
@@ -76,7 +70,9 @@ export const mannKendallRow = calculation({
     { name: 'pairsDown', unit: '{pair}' },
     { name: 'pairsTied', unit: '{pair}' },
   ],
-  citations,
+  citations: [
+    { source: 'mann-kendall-by-hand', locator: 'S, variance with ties, Z with continuity', mark: 'seen' },
+  ],
   calculate: (input) => answer(mannKendall(input.values), notesFor(input.values)),
   example: { values: [12.9, 14.8, 13.2, 15.7, 13.8, 15.6, 12.9, 11, 17.3, 15.9, 19, 18.3, 20.1, 21.7] },
 });

@@ -7,15 +7,8 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { signsBetween } from './pair-signs.ts';
 import { paired } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  { source: 'parker-vannest-2009', locator: 'definition and worked data', mark: 'second-hand' },
-  { source: 'parker-2011-review', locator: 'worked data: 0.917, Tau 0.833', mark: 'second-hand' },
-];
 
 export const nonoverlapAllPairs = (before: readonly number[], after: readonly number[]) => {
   const signs = signsBetween(before, after);
@@ -41,7 +34,10 @@ export const nonoverlapAllPairsRow = calculation({
     { name: 'pairsDown', unit: '{pair}' },
     { name: 'pairsTied', unit: '{pair}' },
   ],
-  citations,
+  citations: [
+    { source: 'parker-vannest-2009', locator: 'definition and worked data', mark: 'second-hand' },
+    { source: 'parker-2011-review', locator: 'worked data: 0.917, Tau 0.833', mark: 'second-hand' },
+  ],
   calculate: (input) => answer(nonoverlapAllPairs(input.before, input.after)),
   example: { before: [20, 20, 26, 25, 22, 23], after: [28, 25, 24, 27, 30, 30, 29] },
 });

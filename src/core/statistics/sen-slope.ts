@@ -7,19 +7,8 @@
 import { calculation } from '../calculations/calculation.ts';
 import type { Field } from '../calculations/describe.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { medianOf } from './moments.ts';
 import { paired } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  {
-    source: 'theil-sen',
-    locator: 'median of pairwise slopes',
-    mark: 'memory',
-    remark: 'Checked by running two independent programs on the same data.',
-  },
-];
 
 /** Closer than this, two times are taken for a mistake: the slope between them has no meaning. */
 const nearestTimes = 1e-6;
@@ -84,7 +73,14 @@ export const senSlopeRow = calculation({
     },
     { name: 'pairs', unit: '{pair}' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'theil-sen',
+      locator: 'median of pairwise slopes',
+      mark: 'memory',
+      remark: 'Checked by running two independent programs on the same data.',
+    },
+  ],
   calculate: (given) => senSlope(given.values, given.times),
   example: { values: [2, 3, 2, 2, 4, 3, 3, 5, 4, 4, 5, 6, 5, 6] },
 });

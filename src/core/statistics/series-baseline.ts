@@ -1,26 +1,15 @@
 /**
- * Mean and deviation of a baseline, to be frozen by a clinician.
+ * Mean and deviation of a baseline, to be set by a clinician.
  *
  * Needs at least 14 recorded values; days without a record do not count. The deviation has a floor of about one
  * rating's measurement error, so that a perfectly steady diary does not alarm at the first whole step.
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer, type Outcome, refuse } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
-import type { SymptomSource } from '../sources/symptoms.ts';
 import { meanOf, sampleDeviation } from './moments.ts';
 import { daily } from './series-fields.ts';
 import { seriesDefaults, seriesSettingOf } from './settings.ts';
-
-const citations: readonly Citation<SymptomSource>[] = [
-  { source: 'diary-chart-simulation', locator: 'false alarms by length of baseline', mark: 'computed' },
-  {
-    source: 'alghadir-2018',
-    locator: 'standard error of one rating 0.48, reason of the floor',
-    mark: 'seen',
-  },
-];
 
 export interface SeriesBaseline {
   readonly mean: number;
@@ -67,7 +56,14 @@ export const seriesBaselineRow = calculation({
     { name: 'sigma', unit: '{score}', about: 'the deviation, or the floor when that is larger' },
     { name: 'recorded', unit: '{value}' },
   ],
-  citations,
+  citations: [
+    { source: 'diary-chart-simulation', locator: 'false alarms by length of baseline', mark: 'computed' },
+    {
+      source: 'alghadir-2018',
+      locator: 'standard error of one rating 0.48, reason of the floor',
+      mark: 'seen',
+    },
+  ],
   calculate: (given) => seriesBaseline(given.values),
   example: { values: [3, 2, 3, 3, 2, 4, 3, 3, 2, 3, 3, 4, 2, 3] },
 });

@@ -6,19 +6,8 @@
  */
 import { calculation } from '../calculations/calculation.ts';
 import { answer } from '../outcome.ts';
-import type { Citation } from '../sources/citation.ts';
-import type { SeriesSource } from '../sources/series.ts';
 import { signsBetween, signsWithin } from './pair-signs.ts';
 import { paired } from './series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  {
-    source: 'parker-2011-tau-u',
-    locator: 'the four coefficients of the worked example',
-    mark: 'second-hand',
-    remark: 'Read in the documentation of two open programs.',
-  },
-];
 
 /** Which statistics enter: sign of the trend before, and whether the trend after and which pairs count below the line. */
 const forms = {
@@ -76,7 +65,14 @@ export const tauURow = calculation({
     { name: 'denominator', unit: '1' },
     { name: 'formula', unit: '', about: 'A is the phase before (m values), B the phase after (n values)' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'parker-2011-tau-u',
+      locator: 'the four coefficients of the worked example',
+      mark: 'second-hand',
+      remark: 'Read in the documentation of two open programs.',
+    },
+  ],
   calculate: (input) => answer(tauU(input.before, input.after, input.form)),
   example: { before: [2, 3, 5, 3], after: [4, 5, 5, 7, 6], form: 'less-trend-before' },
 });

@@ -1,5 +1,5 @@
 /**
- * Matters of the care around the dose: what waits for a person, and what a break or the end of care
+ * Items of the care around the dose: what waits for a person, and what a break or the end of care
  * takes off the list. Danger is never taken off by a break; after the end of care only what arrived
  * later is listed, so that a session sent late is seen.
  */
@@ -10,7 +10,7 @@ const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 +
 
 const blank = { showsFrom: always, joint: null, decisionId: null, facts: {} } as const;
 
-/** Two people may set the same limit to the same day; that is one matter, in both names. */
+/** Two people may set the same limit to the same day; that is one item, in both names. */
 const limitsEnded = ({ limits }: CareState): readonly DueItem[] => {
   const keyOf = ({ joint, kind, to }: CareState['limits'][number]) => `limit-ended ${joint} ${kind} ${to}`;
   return [...new Map(limits.map((limit) => [keyOf(limit), limit]))].map(([key, { joint, kind, to }]) => ({

@@ -1,5 +1,5 @@
 /**
- * Who needs a clinician, and for which fact. Matters are kept as facts with the day from which they
+ * Who needs a clinician, and for which fact. Items are kept as facts with the day from which they
  * show, so that nothing goes stale at midnight. Nothing here decides about a dose.
  */
 
@@ -76,7 +76,7 @@ const recorded = (kind: WorklistItemKind, since: number | null): readonly DueIte
     ? []
     : [{ key: kind, kind, since, showsFrom: always, joint: null, decisionId: null, facts: {} }];
 
-/** Noon of a day: close enough to order matters that are only known to the day. */
+/** Noon of a day: close enough to order items that are only known to the day. */
 const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
 
 /** Shows from the first day on which it is older than allowed. */
@@ -134,7 +134,7 @@ const reviewDay = ({ reviewOn }: PatientState): readonly DueItem[] =>
     untilAcknowledged: true,
   }));
 
-/** Every matter of a patient, those included that will show only later. */
+/** Every item of a patient, those included that will show only later. */
 export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   const all = [
     ...state.decisions.map(decisionItem).filter((item) => item !== null),
@@ -154,5 +154,5 @@ export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[]
   return [...afterCare(all, state.care)].sort((a, b) => (a.key < b.key ? -1 : 1));
 };
 
-/** Place of a kind from most pressing; stored with the matter so that the file can order by it. */
+/** Place of a kind from most pressing; stored with the item so that the file can order by it. */
 export const rankOf = (kind: WorklistItemKind): number => worklistItemKinds.indexOf(kind);

@@ -1,4 +1,4 @@
-/** What the worklist knows of a patient, and the matters it may name. */
+/** What the worklist knows of a patient, and the items it may name. */
 
 import type { Contact, DecisionWord, Reason } from '../decision/answers.ts';
 import type { WorklistReason } from '../decision/dose/proposal.ts';
@@ -34,7 +34,7 @@ export const worklistItemKinds = [
 ] as const;
 export type WorklistItemKind = (typeof worklistItemKinds)[number];
 
-/** Matters that may never be put off. */
+/** Items that may never be snoozed. */
 export const dangers: readonly WorklistItemKind[] = [
   'red-flag',
   'pause',
@@ -42,9 +42,9 @@ export const dangers: readonly WorklistItemKind[] = [
   'danger-passed',
 ];
 
-/** A matter with the day from which it shows. It holds facts, not words that would age. */
+/** An item with the day from which it shows. It holds facts, not words that would age. */
 export interface DueItem {
-  /** One matter of a key per patient. */
+  /** One item of a key per patient. */
   readonly key: string;
   readonly kind: WorklistItemKind;
   /** Instant it arose, epoch milliseconds. */
@@ -54,10 +54,10 @@ export interface DueItem {
   /** Instant of that day before which it does not show; left out = the whole day. */
   readonly showsAt?: number;
   readonly joint: Joint | null;
-  /** Decision the matter is about; answering it settles the matter. */
+  /** Decision the item is about; answering it settles the item. */
   readonly decisionId: string | null;
   readonly facts: Readonly<Record<string, string | number>>;
-  /** It falls away once the matter of this key, as old as this one, was acknowledged or taken on. */
+  /** It falls away once the item of this key, as old as this one, was acknowledged or taken on. */
   readonly unlessHandled?: string;
   /** Somebody having acknowledged it settles it: there is nothing else to do about it. */
   readonly untilAcknowledged?: true;
@@ -140,7 +140,7 @@ export interface CareState {
   }[];
   /** Answers sent before a visit that nobody has confirmed. */
   readonly answeredAt: number | null;
-  /** When the danger of each decision passes to the deputy, by decision. */
+  /** When the danger of each decision passes to the covering clinician, by decision. */
   readonly passes: readonly {
     readonly decisionId: string;
     readonly on: Day;

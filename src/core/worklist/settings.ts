@@ -14,12 +14,12 @@ export const worklistSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'covering-clinician-after-hours',
-    title: 'Hours after which danger nobody has acknowledged passes to the deputy',
+    title: 'Hours after which an unacknowledged urgent item passes to the covering clinician',
     unit: 'h',
     min: 1,
     max: 72,
     whole: true,
     default: 4,
-    why: 'Half a working day. Longer leaves a warning sign with somebody who may be away; shorter interrupts two people for one call. Counted around the clock, not in cover hours.',
+    why: 'Half a working day. Longer leaves a warning sign with somebody who may be away; shorter interrupts two people for one call. Counted around the clock, not in monitoring hours.',
   },
 ];

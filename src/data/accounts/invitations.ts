@@ -6,7 +6,7 @@ import { createHmac, randomUUID } from 'node:crypto';
 import { and, desc, eq, gt, isNull } from 'drizzle-orm';
 import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import { authSession, device, invitation } from '../schema/schema.ts';
 import { randomCode } from './passphrase.ts';
@@ -54,13 +54,7 @@ export const invite = async (
       madeBy: access.actorId,
       expiresAt,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'invitation',
-      subjectId: id,
-      patientId,
-      detail: { days },
-    });
+    await auditWrite(tx, access, 'invitation', { subjectId: id, patientId, detail: { days } });
   });
   return { code, expiresAt };
 };
@@ -102,12 +96,7 @@ export const withdrawInvitation = (access: Access, patientId: string, id: string
       )
       .returning({ id: invitation.id });
     if (withdrawn.length === 0) return false;
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'invitation-withdrawn',
-      subjectId: id,
-      patientId,
-    });
+    await auditWrite(tx, access, 'invitation-withdrawn', { subjectId: id, patientId });
     return true;
   });
 
@@ -154,6 +143,6 @@ export const endPhone = (access: Access, patientId: string, id: string): Promise
       .returning({ id: device.id });
     if (ended.length === 0) return false;
     await tx.delete(authSession).where(eq(authSession.deviceId, id));
-    await appendAudit(tx, access, { act: 'write', subject: 'phone-ended', subjectId: id, patientId });
+    await auditWrite(tx, access, 'phone-ended', { subjectId: id, patientId });
     return true;
   });

@@ -3,7 +3,7 @@ import { randomBytes } from 'node:crypto';
 import { hashPassword, verifyPassword } from 'better-auth/crypto';
 import { and, eq, ne } from 'drizzle-orm';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import type { Store } from '../database/store.ts';
 import { authAccount, authSession, authUser } from '../schema/schema.ts';
 
@@ -55,6 +55,6 @@ export const changePassphrase = async (access: Access, sessionId: string, text: 
       .where(and(eq(authAccount.userId, userId), eq(authAccount.providerId, 'credential')));
     await tx.update(authUser).set({ startingUntil: null, updatedAt }).where(eq(authUser.id, userId));
     await tx.delete(authSession).where(and(eq(authSession.userId, userId), ne(authSession.id, sessionId)));
-    await appendAudit(tx, access, { act: 'write', subject: 'own-passphrase', subjectId: userId });
+    await auditWrite(tx, access, 'own-passphrase', { subjectId: userId });
   });
 };

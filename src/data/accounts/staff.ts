@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, eq, isNull, ne } from 'drizzle-orm';
 import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import type { Db } from '../database/connection.ts';
 import type { Store } from '../database/store.ts';
@@ -88,9 +88,7 @@ export const addStaff = async (access: Access, row: NewStaff): Promise<Handed | 
     });
     const account = { id: randomUUID(), accountId: id, providerId: 'credential', userId: id };
     await tx.insert(authAccount).values({ ...account, password, ...dates });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'staff-member',
+    await auditWrite(tx, access, 'staff-member', {
       subjectId: id,
       detail: { role: row.role, administers: row.administers },
     });
@@ -119,12 +117,7 @@ export const setRoles = (access: Access, userId: string, roles: StaffRoles): Pro
       .update(authUser)
       .set({ ...roles, updatedAt: new Date() })
       .where(eq(authUser.id, userId));
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'staff-roles',
-      subjectId: userId,
-      detail: { ...roles },
-    });
+    await auditWrite(tx, access, 'staff-roles', { subjectId: userId, detail: { ...roles } });
     return 'changed';
   });
 
@@ -139,7 +132,7 @@ export const setActive = (access: Access, userId: string, isActive: boolean): Pr
       .where(eq(authUser.id, userId));
     await tx.delete(authSession).where(eq(authSession.userId, userId));
     const subject = isActive ? 'staff-reactivated' : 'staff-deactivated';
-    await appendAudit(tx, access, { act: 'write', subject, subjectId: userId });
+    await auditWrite(tx, access, subject, { subjectId: userId });
     return 'changed';
   });
 
@@ -161,7 +154,7 @@ export const resetStaff = async (access: Access, userId: string): Promise<Handed
     await tx.delete(authTwoFactor).where(eq(authTwoFactor.userId, userId));
     await tx.delete(passkey).where(eq(passkey.userId, userId));
     await tx.delete(authSession).where(eq(authSession.userId, userId));
-    await appendAudit(tx, access, { act: 'write', subject: 'staff-reset', subjectId: userId });
+    await auditWrite(tx, access, 'staff-reset', { subjectId: userId });
     return { userId, passphrase };
   });
 };

@@ -1,10 +1,10 @@
-/** Freezing the usual values of a joint; each freeze is a new row and the newest counts. */
+/** Baselines of a joint; each is a new row and the newest counts. */
 import { randomUUID } from 'node:crypto';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { recordOf } from '../patients/record.ts';
 import { baseline } from '../schema/schema.ts';
@@ -14,7 +14,7 @@ export type BaselineValues = Omit<
   'setOn' | 'setBy' | 'dueForReview' | 'usualFatigue' | 'morningSpread'
 >;
 
-/** What the diary says beside the values a clinician freezes: usual tiredness and the scatter of the mornings. */
+/** What the diary says beside the values a clinician sets: usual tiredness and the scatter of the mornings. */
 const fromDiary = async (access: Access, patientId: string, joint: Joint) => {
   const record = await recordOf(access, patientId);
   const answer = record && proposeBaseline(record, joint, access.day);
@@ -33,29 +33,20 @@ export const setBaseline = (
     const id = randomUUID();
     await tx.insert(baseline).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       ...values,
       ...(await fromDiary(access, patientId, values.joint)),
       setOn: access.day,
       dueForReview: false,
       byName: access.actorName,
       reason,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'baseline',
-      subjectId: id,
-      patientId,
-      detail: { joint: values.joint },
-    });
+    await auditWrite(tx, access, 'baseline', { subjectId: id, patientId, detail: { joint: values.joint } });
     return id;
   });
 
-/** Sets the latch on the newest frozen values; only a new freeze by a clinician clears it. */
+/** Marks the newest baseline as due for review; only a new one by a clinician ends that. */
 export const flagBaselineForReview = (
   access: Access,
   patientId: string,
@@ -66,19 +57,14 @@ export const flagBaselineForReview = (
     const { setBy, ...values } = inForce;
     await tx.insert(baseline).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       ...values,
       dueForReview: true,
       byName: setBy,
       reason: 'The mornings lie well under the frozen usual pain.',
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'baseline-due-for-review',
+    await auditWrite(tx, access, 'baseline-due-for-review', {
       subjectId: id,
       patientId,
       detail: { joint: inForce.joint },

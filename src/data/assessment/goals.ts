@@ -2,7 +2,7 @@
 import { asc } from 'drizzle-orm';
 import type { GoalStep } from '#core/episode/goals.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { writtenNow } from '../episode/episodes.ts';
 import { goalStep } from '../schema/schema.ts';
@@ -30,12 +30,6 @@ export const recordGoalStep = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(goalStep).values({ ...now, ...row, goal: row.goal.trim() });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'goal',
-      subjectId: now.id,
-      patientId,
-      detail: { state: row.state },
-    });
+    await auditWrite(tx, access, 'goal', { subjectId: now.id, patientId, detail: { state: row.state } });
     return now.id;
   });

@@ -4,8 +4,8 @@ import { asc } from 'drizzle-orm';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Effusion } from '#core/record/record.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { effusionTest, measurement } from '../schema/schema.ts';
 
@@ -83,23 +83,14 @@ export const recordMeasurement = (
     const id = randomUUID();
     await tx.insert(measurement).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       day: row.day,
       kind: row.kind,
       value: row,
       figure: figureOf(row),
       confirmed,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'measurement',
-      subjectId: id,
-      patientId,
-      detail: { kind: row.kind },
-    });
+    await auditWrite(tx, access, 'measurement', { subjectId: id, patientId, detail: { kind: row.kind } });
     return id;
   });
 
@@ -113,20 +104,11 @@ export const recordEffusion = (
     const id = randomUUID();
     await tx.insert(effusionTest).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       joint,
       grade,
       day: access.day,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'effusion-test',
-      subjectId: id,
-      patientId,
-      detail: { joint },
-    });
+    await auditWrite(tx, access, 'effusion-test', { subjectId: id, patientId, detail: { joint } });
     return id;
   });

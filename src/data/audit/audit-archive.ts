@@ -13,7 +13,7 @@ import type { Access } from '../access.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import type { Store } from '../database/store.ts';
 import { audit, auditSegment } from '../schema/schema.ts';
-import { type Acting, type AuditRow, appendAudit } from './audit.ts';
+import { type Acting, type AuditRow, auditWrite } from './audit.ts';
 
 export type Segment = typeof auditSegment.$inferSelect;
 
@@ -133,9 +133,7 @@ export const archiveBefore = async (
   writeOut(archiveFileOf(store.file, segment), rows);
   await store.write(async (tx) => {
     await tx.insert(auditSegment).values(segment);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'audit-archive',
+    await auditWrite(tx, access, 'audit-archive', {
       detail: { lastSequence: last.sequence, rows: rows.length },
     });
     await tx.delete(audit).where(and(eq(audit.clinicId, clinicId), lte(audit.sequence, last.sequence)));

@@ -71,6 +71,14 @@ export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise
   insertRows(tx, audit, [{ ...row, seal: sealOf(access.auditKey, row) }]);
 };
 
+/** The same for a row that was written, by the name of what it holds. */
+export const auditWrite = (
+  tx: Db,
+  access: Acting,
+  subject: string,
+  about: Omit<Entry, 'act' | 'subject'> = {},
+): Promise<void> => appendAudit(tx, access, { act: 'write', subject, ...about });
+
 interface Pending {
   readonly access: Acting;
   readonly entry: Entry;

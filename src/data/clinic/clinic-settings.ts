@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { desc, eq } from 'drizzle-orm';
 import type { ClinicSetting, SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { clinicChanged } from '../changed.ts';
 import { ofClinic, prepared } from '../database/prepared.ts';
 import { clinicSettingsVersion } from '../schema/schema.ts';
@@ -30,7 +30,7 @@ export const settingValue = async (
   id: string,
 ): Promise<number> => {
   const setting = list.find((one) => one.id === id);
-  if (!setting) throw new RangeError(`There is no clinic choice named ${id}.`);
+  if (!setting) throw new RangeError(`There is no clinic setting named ${id}.`);
   return (await settingsOf(access))[id] ?? setting.default;
 };
 
@@ -77,9 +77,7 @@ export const saveSettings = (access: Access, settings: SettingValues, reason: st
     });
     // Due dates rest on these numbers.
     clinicChanged(access);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'clinic-settings',
+    await auditWrite(tx, access, 'clinic-settings', {
       subjectId: id,
       detail: { version, fields: Object.keys(settings) },
     });

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, desc, eq, isNull } from 'drizzle-orm';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed, clinicChanged } from '../changed.ts';
 import { ofClinic, ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import { writtenNow } from '../episode/episodes.ts';
@@ -62,7 +62,7 @@ export const nameCoveringClinician = (access: Access, userId: string | null): Pr
     });
     // Every danger that waits is given to somebody else now.
     clinicChanged(access);
-    await appendAudit(tx, access, { act: 'write', subject: 'covering-clinician', subjectId: id });
+    await auditWrite(tx, access, 'covering-clinician', { subjectId: id });
     return true;
   });
 
@@ -106,9 +106,7 @@ export const ownPause = (
     const { owner, ...rest } = row;
     await tx.insert(pauseOwner).values({ ...now, ...rest, ownerId: owner.id, ownerName: owner.name });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'pause-owner',
+    await auditWrite(tx, access, 'pause-owner', {
       subjectId: now.id,
       patientId,
       detail: { decisionId: row.decisionId, ownerId: owner.id },

@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, isNull } from 'drizzle-orm';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { site } from '../schema/schema.ts';
 
 export interface Site {
@@ -23,7 +23,7 @@ export const addSite = (access: Access, row: Pick<Site, 'name' | 'address'>): Pr
   access.store.write(async (tx) => {
     const id = randomUUID();
     await tx.insert(site).values({ id, clinicId: access.clinicId, ...row, openedAt: access.now });
-    await appendAudit(tx, access, { act: 'write', subject: 'site', subjectId: id });
+    await auditWrite(tx, access, 'site', { subjectId: id });
     return id;
   });
 
@@ -35,6 +35,6 @@ export const closeSite = (access: Access, id: string): Promise<boolean> =>
       .where(and(eq(site.clinicId, access.clinicId), eq(site.id, id), isNull(site.closedAt)))
       .returning({ id: site.id });
     if (closed.length === 0) return false;
-    await appendAudit(tx, access, { act: 'write', subject: 'site-closed', subjectId: id });
+    await auditWrite(tx, access, 'site-closed', { subjectId: id });
     return true;
   });

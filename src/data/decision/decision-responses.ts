@@ -4,7 +4,7 @@ import { desc } from 'drizzle-orm';
 import type { DecisionWord } from '#core/decision/answers.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { decisionResponse } from '../schema/schema.ts';
@@ -54,9 +54,7 @@ export const respond = (
       answeredName: access.actorName,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'decision-response',
+    await auditWrite(tx, access, 'decision-response', {
       subjectId: id,
       patientId,
       detail: { kind: row.kind },

@@ -1,5 +1,4 @@
 /** What stands for each joint of a patient today: the engine's word, a clinician's, or an open pause. */
-
 import { type DecisionInForce, decisionsInForce } from '#core/decision/decisions-in-force.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { addDays } from '#core/time/day.ts';

@@ -7,10 +7,11 @@ import type { Facts } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
@@ -62,7 +63,7 @@ export interface NewProposal {
   readonly badDay: Dose;
   readonly cautions: readonly Caution[];
   readonly changes: readonly string[];
-  readonly patientText: string;
+  readonly changeForPatient: DoseChangeForPatient;
 }
 
 export interface Proposal extends NewProposal {
@@ -77,9 +78,7 @@ export const storeDecision = (access: Access, patientId: string, row: NewDecisio
     const own = { id, clinicId: access.clinicId, patientId, evaluatedAt: access.now, day: access.day };
     insertRows(tx, decision, [{ ...own, ...rest, settings, ...answers }]);
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'decision',
+    await auditWrite(tx, access, 'decision', {
       subjectId: id,
       patientId,
       detail: { joint: row.joint, cause: row.cause },
@@ -92,9 +91,7 @@ export const storeProposal = (access: Access, patientId: string, row: NewProposa
     const id = randomUUID();
     insertRows(tx, proposal, [{ id, clinicId: access.clinicId, patientId, madeAt: access.now, ...row }]);
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'proposal',
+    await auditWrite(tx, access, 'proposal', {
       subjectId: id,
       patientId,
       detail: { itemId: row.itemId, effect: row.effect },

@@ -4,7 +4,6 @@
  * entry stands without its decision. A reduction inside the signed dose acts at once; an increase is
  * kept as an unsigned version and waits.
  */
-
 import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
 import { withDecisionsInForce } from '#core/decision/decisions-in-force.ts';
 import { engineVersion } from '#core/decision/rules/table.ts';
@@ -56,7 +55,7 @@ const trace = (
 const isAsked = (record: PatientRecord, one: JointEvaluation): boolean =>
   record.followedJoints.includes(one.joint) || one.sessionId !== null;
 
-/** The latch is frozen once set; it is set here, before the facts are gathered. */
+/** A baseline once due for review stays so; it is marked here, before the facts are gathered. */
 const flagStaleBaseline = async (
   access: Access,
   record: PatientRecord,

@@ -2,7 +2,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { and, eq } from 'drizzle-orm';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import type { Db } from '../database/connection.ts';
 import { evaluateRecord } from '../decision/evaluate.ts';
@@ -83,7 +83,7 @@ export const confirmEntry = (
         : await copyMorning(tx, access, patientId, id);
     if (!copy) return false;
     changed(access, patientId);
-    await appendAudit(tx, access, { act: 'write', subject: `${kind}-confirmed`, subjectId: copy, patientId });
+    await auditWrite(tx, access, `${kind}-confirmed`, { subjectId: copy, patientId });
     await evaluateRecord(access, patientId, {
       cause: 'amendment',
       sessionId: kind === 'session' ? copy : null,

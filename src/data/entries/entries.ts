@@ -7,7 +7,7 @@ import { and, eq, sql } from 'drizzle-orm';
 import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { insertRows } from '../database/insert-rows.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
@@ -122,9 +122,7 @@ export const storeSession = (access: Access, patientId: string, entry: SessionEn
     );
     // Of a session itself the worklist shows only these; what is decided about it says so on its own.
     if (clockDoubtful || row.amends !== null || answered.reportedNew) changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'session',
+    await auditWrite(tx, access, 'session', {
       subjectId: row.id,
       patientId,
       detail: { sets: entry.sets.length, kind },
@@ -152,13 +150,7 @@ export const storeMorning = (
       entry.joints.map((joint) => ({ ...owner, ...joint })),
     );
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'morning',
-      subjectId: row.id,
-      patientId,
-      detail: { late },
-    });
+    await auditWrite(tx, access, 'morning', { subjectId: row.id, patientId, detail: { late } });
     return { kind: 'stored', id: row.id, clockDoubtful };
   });
 
@@ -180,6 +172,6 @@ export const storeTwoHours = (access: Access, patientId: string, entry: TwoHours
     const clockDoubtful = isDoubtful(access, entry, entry.sentAt);
     const row = envelope(access, patientId, entry, clockDoubtful);
     insertRows(tx, twoHours, [{ ...row, sessionId: session.id, joint: entry.joint, pain: entry.pain }]);
-    await appendAudit(tx, access, { act: 'write', subject: 'two-hours', subjectId: row.id, patientId });
+    await auditWrite(tx, access, 'two-hours', { subjectId: row.id, patientId });
     return { kind: 'stored', id: row.id, clockDoubtful };
   });

@@ -3,7 +3,7 @@ import { hash, randomUUID } from 'node:crypto';
 import { and, eq, sql } from 'drizzle-orm';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import type { Db } from '../database/connection.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
@@ -59,11 +59,6 @@ export const known = async (
     arrivedAt: access.now,
   });
   changed(access, patientId);
-  await appendAudit(tx, access, {
-    act: 'write',
-    subject: 'entry-conflict',
-    subjectId: entry.entryId,
-    patientId,
-  });
+  await auditWrite(tx, access, 'entry-conflict', { subjectId: entry.entryId, patientId });
   return { kind: 'conflict' };
 };

@@ -1,5 +1,4 @@
 /** Stores an entry and evaluates the record in one transaction: no entry stands without its decision. */
-
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import { daysBetween } from '#core/time/day.ts';
 import type { Access } from '../access.ts';

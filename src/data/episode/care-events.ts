@@ -5,7 +5,7 @@ import type { RecordedEvent } from '#core/episode/event-effects.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { CareEvent } from '#core/record/record.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { careEvent, medicineChange } from '../schema/schema.ts';
@@ -48,12 +48,6 @@ export const addEvent = (
     await tx.insert(careEvent).values({ id, clinicId, patientId, ...row, recordedAt, recordedBy });
     if (medicine) await tx.insert(medicineChange).values({ eventId: id, clinicId, patientId, ...medicine });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'event',
-      subjectId: id,
-      patientId,
-      detail: { kind: row.kind },
-    });
+    await auditWrite(tx, access, 'event', { subjectId: id, patientId, detail: { kind: row.kind } });
     return id;
   });

@@ -1,4 +1,4 @@
-/** What patients agreed to, the clinic's wordings, and what ends when an agreement is taken back. */
+/** What patients agreed to, the clinic's wordings, and what ends when one is withdrawn. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, max } from 'drizzle-orm';
 import {
@@ -7,10 +7,10 @@ import {
   consentKinds,
   consentTitles,
   hangsOn,
+  proposedWordingVersion,
 } from '#core/episode/consent.ts';
-import { proposedWordings, proposedWordingVersion } from '#core/episode/consent-wording.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { endPrescription } from '../prescribing/prescribing.ts';
@@ -41,9 +41,8 @@ export interface Wording {
   readonly kind: ConsentKind;
   readonly title: string;
   readonly version: number;
-  readonly text: string;
-  /** Nobody of the clinic has written or approved it. */
-  readonly isProposal: boolean;
+  /** As the clinic wrote it; null where nobody of it has, and the wording is only a proposal. */
+  readonly ownText: string | null;
 }
 
 /** The wording of each kind that holds now. */
@@ -59,8 +58,7 @@ export const wordingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Pr
       kind,
       title: consentTitles[kind],
       version: own?.version ?? proposedWordingVersion,
-      text: own?.text ?? proposedWordings[kind],
-      isProposal: own === undefined,
+      ownText: own?.text ?? null,
     };
   });
 };
@@ -82,12 +80,7 @@ export const writeWording = (access: Access, kind: ConsentKind, text: string): P
       recordedAt: access.now,
       recordedBy: access.actorId,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'consent-wording',
-      subjectId: id,
-      detail: { kind, version },
-    });
+    await auditWrite(tx, access, 'consent-wording', { subjectId: id, detail: { kind, version } });
     return version;
   });
 
@@ -108,7 +101,7 @@ export interface ConsentAct {
   readonly reason: string | null;
 }
 
-/** Records a word of the patient; what hangs on an agreement taken back ends in the same transaction. */
+/** Records a word of the patient; exercises that needed a consent withdrawn end in the same transaction. */
 export const recordConsent = (
   access: Access,
   patientId: string,
@@ -119,9 +112,7 @@ export const recordConsent = (
     await tx.insert(consent).values({ ...now, ...row });
     const ended = row.act === 'withdrawn' ? await endWhatHangsOn(access, patientId, row.kind) : 0;
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'consent',
+    await auditWrite(tx, access, 'consent', {
       subjectId: now.id,
       patientId,
       detail: { kind: row.kind, act: row.act, wordingVersion: row.wordingVersion, ended },

@@ -1,5 +1,4 @@
-/** What the papers at the end of a stretch of care are put together from, read from the record. */
-
+/** What the papers at the end of an episode of care are put together from, read from the record. */
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import type { DecisionInForce } from '#core/decision/decisions-in-force.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
@@ -58,8 +57,8 @@ const suspendedBy = (last: Prescription, all: readonly DecisionInForce[]): Docum
 };
 
 /**
- * The dose followed when the stretch began, or else the first one signed in it. A line that had ended
- * with an earlier stretch and was taken up again begins with what was signed anew.
+ * The dose followed when the episode began, or else the first one signed in it. A line that had ended
+ * with an earlier episode and was taken up again begins with what was signed anew.
  */
 const firstOf = (item: readonly Prescription[], from: Day, zone: string): Prescription => {
   const signedOn = (row: Prescription) => dayAt(row.signedAt!, zone);
@@ -71,7 +70,7 @@ const firstOf = (item: readonly Prescription[], from: Day, zone: string): Prescr
   );
 };
 
-/** Lines signed before the end was written down and not ended before the stretch began. */
+/** Lines signed before the end was written down and not ended before the episode began. */
 const itemsOf = (
   versions: readonly Prescription[],
   decisionsInForce: readonly DecisionInForce[],
@@ -165,7 +164,7 @@ const logIn = async (
   });
 };
 
-/** Null where there is no such stretch, or where it has not been closed by a discharge or a handing over. */
+/** Null where there is no such episode, or where it has not been closed by a discharge or a handing over. */
 export const documentFactsFor = async (
   access: Access,
   patient: Patient,

@@ -1,6 +1,6 @@
 /**
- * A change of a stretch of care with what follows from it, in one transaction. The end of care ends
- * what is prescribed and the matters of the worklist, each named in the row; the record stays readable,
+ * A change of an episode of care with what follows from it, in one transaction. The end of care ends
+ * what is prescribed and the items of the worklist, each named in the row; the record stays readable,
  * and what a phone sends later is stored as before.
  */
 import { and, eq } from 'drizzle-orm';
@@ -46,7 +46,7 @@ const endPrescribed = async (access: Access, patientId: string, reason: string):
     await endPrescription(access, patientId, row.id, reason);
 };
 
-/** Null when there is no such stretch of care. */
+/** Null when there is no such episode of care. */
 export const applyEpisodeChange = (
   access: Access,
   patientId: string,
@@ -66,7 +66,7 @@ export const applyEpisodeChange = (
       return refuse(
         'to',
         'inconsistent',
-        'A danger is open that nobody has acknowledged; answer it or take it on before care ends.',
+        'An urgent item has not been acknowledged. Acknowledge or take it before care ends.',
       );
     }
     if (isEnd) await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);

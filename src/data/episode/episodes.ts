@@ -1,10 +1,10 @@
-/** Stretches of care: opened once, changed by rows of their own, never edited. */
+/** Episodes of care: opened once, changed by rows of their own, never edited. */
 import { randomUUID } from 'node:crypto';
 import { asc } from 'drizzle-orm';
 import type { Episode, EpisodeState, WantedChange } from '#core/episode/episode.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { type ClosedItem, episode, episodeChange } from '../schema/care.ts';
@@ -62,10 +62,7 @@ export const episodesOf = async (access: Access, patientId: string): Promise<rea
 /** Columns of a row written now by the caller. */
 export const writtenNow = (access: Access, patientId: string) => ({
   id: randomUUID(),
-  clinicId: access.clinicId,
-  patientId,
-  recordedAt: access.now,
-  recordedBy: access.actorId,
+  ...recordedFor(access, patientId),
   byName: access.actorName,
 });
 
@@ -80,13 +77,15 @@ export const changeEpisode = (access: Access, patientId: string, row: ChangeOf):
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     const { to: state, ...rest } = row.change;
-    await tx
-      .insert(episodeChange)
-      .values({ ...now, episodeId: row.episodeId, state, ...rest, closedItems: row.closedItems });
+    await tx.insert(episodeChange).values({
+      ...now,
+      episodeId: row.episodeId,
+      state,
+      ...rest,
+      closedItems: row.closedItems,
+    });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'episode-change',
+    await auditWrite(tx, access, 'episode-change', {
       subjectId: now.id,
       patientId,
       detail: { episodeId: row.episodeId, state, closed: row.closedItems.length },
@@ -103,7 +102,7 @@ export const openEpisode = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(episode).values({ ...now, ...row });
-    await appendAudit(tx, access, { act: 'write', subject: 'episode', subjectId: now.id, patientId });
+    await auditWrite(tx, access, 'episode', { subjectId: now.id, patientId });
     const change = { to: 'open', on: access.day, reason, breakKind: null, expectedBack: null } as const;
     await changeEpisode(access, patientId, { episodeId: now.id, change, closedItems: [] });
     return now.id;

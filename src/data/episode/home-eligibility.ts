@@ -2,7 +2,7 @@
 import { asc } from 'drizzle-orm';
 import type { HomeCheck, HomeFacts, SupervisedSession } from '#core/episode/home-eligibility.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { homeCheck, supervisedSession } from '../schema/care.ts';
 import { writtenNow } from './episodes.ts';
@@ -51,9 +51,7 @@ export const recordObservedSession = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(supervisedSession).values({ ...now, ...row });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'supervised-session',
+    await auditWrite(tx, access, 'supervised-session', {
       subjectId: now.id,
       patientId,
       detail: { limb: row.limb, side: row.side },
@@ -69,9 +67,7 @@ export const recordHomeCheck = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(homeCheck).values({ ...now, ...row, day: access.day });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'home-check',
+    await auditWrite(tx, access, 'home-check', {
       subjectId: now.id,
       patientId,
       detail: { limb: row.limb, side: row.side, wrapOpened: row.wrapOpened },

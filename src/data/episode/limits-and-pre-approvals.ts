@@ -4,8 +4,8 @@ import { and, asc, eq } from 'drizzle-orm';
 import type { PreApproval } from '#core/decision/dose/pre-approval.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Limit } from '#core/record/record.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { careLimit, careLimitLift, preApproval, preApprovalEnd } from '../schema/schema.ts';
@@ -46,18 +46,13 @@ export const addLimit = (
     const { from, to, ...rest } = row;
     await tx.insert(careLimit).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       ...rest,
       fromDay: from,
       toDay: to,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'limit',
+    await auditWrite(tx, access, 'limit', {
       subjectId: id,
       patientId,
       detail: { joint: row.joint, kind: row.kind },
@@ -94,7 +89,7 @@ export const liftLimit = (
       reason,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, { act: 'write', subject: 'limit-lift', subjectId: limitId, patientId });
+    await auditWrite(tx, access, 'limit-lift', { subjectId: limitId, patientId });
     return true;
   });
 
@@ -141,9 +136,7 @@ export const signPreApproval = (
       signedBy: access.actorId,
       signedName: access.actorName,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'pre-approval',
+    await auditWrite(tx, access, 'pre-approval', {
       subjectId: id,
       patientId,
       detail: { itemId, steps, days },
@@ -162,6 +155,6 @@ export const withdrawPreApproval = (access: Access, patientId: string, id: strin
       endedAt: access.now,
       endedBy: access.actorId,
     });
-    await appendAudit(tx, access, { act: 'write', subject: 'pre-approval-end', subjectId: id, patientId });
+    await auditWrite(tx, access, 'pre-approval-end', { subjectId: id, patientId });
     return true;
   });

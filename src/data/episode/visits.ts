@@ -2,7 +2,7 @@
 import { and, desc, eq } from 'drizzle-orm';
 import type { VisitPlace } from '#core/episode/remote-visit.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { visit } from '../schema/care.ts';
 import { writtenNow } from './episodes.ts';
 
@@ -52,9 +52,7 @@ export const beginVisit = (access: Access, patientId: string, row: Visit): Promi
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(visit).values({ ...now, day: access.day, ...row });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'visit',
+    await auditWrite(tx, access, 'visit', {
       subjectId: now.id,
       patientId,
       detail: { place: row.place, present: row.present.length },

@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { desc, sql } from 'drizzle-orm';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { message } from '../schema/schema.ts';
@@ -43,6 +43,6 @@ export const sendMessage = (access: Access, patientId: string, text: string): Pr
       sentName: access.actorName,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, { act: 'write', subject: 'message', subjectId: id, patientId });
+    await auditWrite(tx, access, 'message', { subjectId: id, patientId });
     return id;
   });

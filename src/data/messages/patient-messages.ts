@@ -1,7 +1,7 @@
 /** Messages from a patient to the clinic. They are read by people, and by nothing else. */
 import { and, count, desc, eq, gte } from 'drizzle-orm';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { writtenNow } from '../episode/episodes.ts';
@@ -55,6 +55,6 @@ export const sendPatientMessage = (access: Access, patientId: string, text: stri
     const now = writtenNow(access, patientId);
     await tx.insert(patientMessage).values({ ...now, text: text.trim() });
     changed(access, patientId);
-    await appendAudit(tx, access, { act: 'write', subject: 'patient-message', subjectId: now.id, patientId });
+    await auditWrite(tx, access, 'patient-message', { subjectId: now.id, patientId });
     return now.id;
   });

@@ -6,7 +6,7 @@ import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, gt, gte, inArray } from 'drizzle-orm';
 import { recordKeepingSettings } from '#core/record/settings.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { appendAudit, auditWrite } from '../audit/audit.ts';
 import { settingValue } from '../clinic/clinic-settings.ts';
 import { authUser, careTeam, emergencyAccess, patientIdentity } from '../schema/schema.ts';
 
@@ -64,13 +64,7 @@ export const setTeamMember = (
     const id = randomUUID();
     const { clinicId, now: recordedAt, actorId: recordedBy } = access;
     await tx.insert(careTeam).values({ id, clinicId, patientId, userId, belongs, recordedAt, recordedBy });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'care-team',
-      subjectId: userId,
-      patientId,
-      detail: { belongs },
-    });
+    await auditWrite(tx, access, 'care-team', { subjectId: userId, patientId, detail: { belongs } });
     return true;
   });
 

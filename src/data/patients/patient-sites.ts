@@ -2,7 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { and, desc, eq, sql } from 'drizzle-orm';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { patientSite, site } from '../schema/schema.ts';
 
 /** A query for the ids of the patients whose newest site it is. */
@@ -55,6 +55,6 @@ export const setSite = (access: Access, patientId: string, siteId: string): Prom
       recordedBy: access.actorId,
       byName: access.actorName,
     });
-    await appendAudit(tx, access, { act: 'write', subject: 'patient-site', subjectId: id, patientId });
+    await auditWrite(tx, access, 'patient-site', { subjectId: id, patientId });
     return true;
   });

@@ -1,10 +1,11 @@
 /** Clinics, patients and their care profiles. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
-import type { Access } from '../access.ts';
-import { appendAudit, digestOfIds, noteRead } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite, digestOfIds, noteRead } from '../audit/audit.ts';
 import { ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
 import { careProfile, clinic, patient, patientIdentity } from '../schema/schema.ts';
@@ -15,7 +16,7 @@ export interface Clinic {
   readonly zone: string;
   readonly phone: string;
   readonly emergencyNumber: string;
-  readonly monitoringHours: string;
+  readonly monitoringHours: MonitoringHours;
 }
 
 export interface CareProfile {
@@ -49,7 +50,7 @@ export const clinicOf = async (store: Store, clinicId: string): Promise<Clinic |
 };
 
 /** Used when a file is first set up; not reachable from any procedure. */
-export const foundClinic = async (store: Store, row: Clinic, now: number): Promise<void> => {
+export const createClinic = async (store: Store, row: Clinic, now: number): Promise<void> => {
   await store.write(async (tx) => {
     await tx.insert(clinic).values({ ...row, createdAt: now });
   });
@@ -133,9 +134,7 @@ export const addPatient = (access: Access, row: NewPatient, id: string = randomU
   access.store.write(async (tx) => {
     await tx.insert(patient).values({ id, clinicId: access.clinicId, createdAt: access.now });
     await tx.insert(patientIdentity).values({ patientId: id, clinicId: access.clinicId, ...row });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'patient',
+    await auditWrite(tx, access, 'patient', {
       subjectId: id,
       patientId: id,
       detail: { fields: Object.keys(row) },
@@ -153,21 +152,7 @@ export const saveProfile = (access: Access, patientId: string, profile: CareProf
       .limit(1);
     const version = (last?.version ?? 0) + 1;
     const id = randomUUID();
-    await tx.insert(careProfile).values({
-      id,
-      clinicId: access.clinicId,
-      patientId,
-      version,
-      ...profile,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
-    });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'care-profile',
-      subjectId: id,
-      patientId,
-      detail: { version },
-    });
+    await tx.insert(careProfile).values({ id, ...recordedFor(access, patientId), version, ...profile });
+    await auditWrite(tx, access, 'care-profile', { subjectId: id, patientId, detail: { version } });
     return version;
   });

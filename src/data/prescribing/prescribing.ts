@@ -3,10 +3,11 @@ import { randomUUID } from 'node:crypto';
 import { and, desc, eq, max } from 'drizzle-orm';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { prescription, prescriptionEnd, signature } from '../schema/schema.ts';
 
@@ -33,8 +34,7 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
     const version = (last?.version ?? 0) + 1;
     await tx.insert(prescription).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       itemId,
       version,
       method: row.dose.method,
@@ -43,16 +43,13 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       badDay: row.badDay,
       joints: row.joints,
       cautions: row.cautions,
+      cautionWording,
       working: row.working,
       origin: row.origin,
       decisionId: row.decisionId ?? null,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'prescription',
+    await auditWrite(tx, access, 'prescription', {
       subjectId: id,
       patientId,
       detail: { itemId, version, origin: row.origin },
@@ -77,9 +74,7 @@ export const carrySignature = (
       signedName,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'signature',
+    await auditWrite(tx, access, 'signature', {
       subjectId: prescriptionId,
       patientId,
       detail: { carried: true },
@@ -123,12 +118,7 @@ export const signPrescription = (
       signedName: access.actorName,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'signature',
-      subjectId: prescriptionId,
-      patientId,
-    });
+    await auditWrite(tx, access, 'signature', { subjectId: prescriptionId, patientId });
     return 'signed';
   });
 
@@ -163,11 +153,6 @@ export const endPrescription = (
       reason,
     });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'prescription-end',
-      subjectId: prescriptionId,
-      patientId,
-    });
+    await auditWrite(tx, access, 'prescription-end', { subjectId: prescriptionId, patientId });
     return true;
   });

@@ -2,8 +2,8 @@
 import { randomUUID } from 'node:crypto';
 import { and, asc, eq, max } from 'drizzle-orm';
 import type { Programme, ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { programme } from '../schema/schema.ts';
 
@@ -34,17 +34,12 @@ export const saveProgramme = (
     const id = randomUUID();
     await tx.insert(programme).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       version,
       fromDay: access.day,
       items: items,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'programme',
+    await auditWrite(tx, access, 'programme', {
       subjectId: id,
       patientId,
       detail: { version, items: items.length },

@@ -2,7 +2,7 @@
 import { desc } from 'drizzle-orm';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { writtenNow } from '../episode/episodes.ts';
@@ -41,6 +41,6 @@ export const bookReview = (
     const now = writtenNow(access, patientId);
     await tx.insert(reviewBooking).values({ ...now, ...row });
     changed(access, patientId);
-    await appendAudit(tx, access, { act: 'write', subject: 'review-booking', subjectId: now.id, patientId });
+    await auditWrite(tx, access, 'review-booking', { subjectId: now.id, patientId });
     return now.id;
   });

@@ -1,7 +1,6 @@
 /**
- * What patients send. Append-only: a correction is a further row that names the row it amends.
- * A score column that is null was asked and not answered; where a question was not asked at all
- * its state column says so.
+ * What patients send. Append-only: a correction is a further row that names the row it amends. A score column
+ * that is null was asked and not answered; where a question was not asked at all its state column says so.
  */
 import { sql } from 'drizzle-orm';
 import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';

@@ -3,7 +3,7 @@ import { desc } from 'drizzle-orm';
 import type { PreVisit } from '#core/screening/pre-visit.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { writtenNow } from '../episode/episodes.ts';
@@ -40,9 +40,7 @@ export const recordPreVisit = (
     const now = writtenNow(access, patientId);
     await tx.insert(preVisit).values({ ...now, day: access.day, ...sheet });
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'pre-visit',
+    await auditWrite(tx, access, 'pre-visit', {
       subjectId: now.id,
       patientId,
       detail: { items: sheet.answers.length },

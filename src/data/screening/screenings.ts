@@ -2,8 +2,8 @@
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq } from 'drizzle-orm';
 import type { Clearance, Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
-import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { type Access, recordedFor } from '../access.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { clearance, screening } from '../schema/schema.ts';
@@ -64,20 +64,15 @@ export const recordScreening = (
     const id = randomUUID();
     await tx.insert(screening).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       version,
       day: access.day,
       sheetVersion: sheet.sheetVersion,
       answers: sheet.answers,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
     const items = sheet.answers.map((row) => row.item);
     changed(access, patientId);
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'screening',
+    await auditWrite(tx, access, 'screening', {
       subjectId: id,
       patientId,
       detail: { version, items: items.length },
@@ -111,17 +106,12 @@ export const recordClearance = (
     const id = randomUUID();
     await tx.insert(clearance).values({
       id,
-      clinicId: access.clinicId,
-      patientId,
+      ...recordedFor(access, patientId),
       ...row,
       day: access.day,
       byName: access.actorName,
-      recordedAt: access.now,
-      recordedBy: access.actorId,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'clearance',
+    await auditWrite(tx, access, 'clearance', {
       subjectId: id,
       patientId,
       detail: { method: row.method, findings: row.findings },

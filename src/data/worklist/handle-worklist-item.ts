@@ -1,9 +1,9 @@
-/** What a clinician does about a matter: acknowledging it, giving it to somebody, putting it off. */
+/** What a clinician does about an item: acknowledging it, giving it to somebody, snoozing it. */
 import { randomUUID } from 'node:crypto';
 import { and, eq } from 'drizzle-orm';
 import { dangers } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
-import { appendAudit } from '../audit/audit.ts';
+import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { worklistItem, worklistItemAction } from '../schema/schema.ts';
 
@@ -17,7 +17,7 @@ interface Handling {
   readonly reason: string;
 }
 
-/** Acknowledges, assigns or puts off a matter. Danger cannot be put off. */
+/** Acknowledges, assigns or snoozes an item. Danger cannot be snoozed. */
 export const handleWorklistItem = (access: Access, patientId: string, request: Handling): Promise<Handled> =>
   access.store.write(async (tx) => {
     const [row] = await tx
@@ -48,9 +48,7 @@ export const handleWorklistItem = (access: Access, patientId: string, request: H
       doneBy: access.actorId,
       doneName: access.actorName,
     });
-    await appendAudit(tx, access, {
-      act: 'write',
-      subject: 'worklist-item-action',
+    await auditWrite(tx, access, 'worklist-item-action', {
       subjectId: id,
       patientId,
       detail: { key: request.key, act: request.act },

@@ -1,5 +1,4 @@
-/** The columns of a matter as a page of the worklist reads them, and their order on a line. */
-
+/** The columns of an item as a page of the worklist reads them, and their order on a line. */
 import type { Cells } from '../database/nested-rows.ts';
 import type { worklistItem } from '../schema/schema.ts';
 

@@ -1,6 +1,6 @@
 /**
  * The worklist, kept on write: whoever writes something that may change it says so, and just before
- * the transaction commits the patient's matters, or all of the clinic's, are worked out again.
+ * the transaction commits the patient's items, or all of the clinic's, are worked out again.
  */
 import { and, asc, eq } from 'drizzle-orm';
 import { engineSettings } from '#core/decision/settings.ts';
@@ -32,7 +32,7 @@ const dueAfter = (own: SettingValues): DueAfter => {
 
 type Action = typeof worklistItemAction.$inferSelect;
 
-/** What has been done about a matter as it stands; actions on an earlier matter of the same key do not count. */
+/** What has been done about an item as it stands; actions on an earlier item of the same key do not count. */
 const handling = (row: DueItem, actions: readonly Action[]) => {
   const mine = actions.filter((action) => action.itemKey === row.key && action.itemSince === row.since);
   const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
@@ -45,7 +45,7 @@ const handling = (row: DueItem, actions: readonly Action[]) => {
   };
 };
 
-/** Whoever acknowledged a danger, or took it on, keeps it from passing to the deputy. */
+/** Whoever acknowledged a danger, or took it on, keeps it from passing to the covering clinician. */
 const isHandledElsewhere = (row: DueItem, actions: readonly Action[]): boolean =>
   row.unlessHandled !== undefined &&
   actions.some(
@@ -96,14 +96,14 @@ const actionsOf = (access: Access, patientId: string): Promise<readonly Action[]
 
 const currentRows = patientQuery((db) => db.select().from(worklistItem).where(ofPatient(worklistItem)));
 
-/** Most writes change no matter; comparing is cheaper than writing the same rows and their indexes again. */
+/** Most writes change no item; comparing is cheaper than writing the same rows and their indexes again. */
 const isSame = (before: readonly WorklistItemRow[], after: readonly WorklistItemRow[]): boolean => {
   const told = (rows: readonly WorklistItemRow[]) =>
     rows.map((row) => JSON.stringify(Object.entries(row).sort(([a], [b]) => (a < b ? -1 : 1)))).sort();
   return before.length === after.length && told(before).join() === told(after).join();
 };
 
-/** Works out one patient's matters and puts them in place of the old ones. */
+/** Works out one patient's items and puts them in place of the old ones. */
 export const refreshWorklistItems = (access: Access, patientId: string): Promise<void> =>
   access.store.write(async (tx) => {
     const state = await patientStateOf(access, patientId);
@@ -121,7 +121,7 @@ export const refreshWorklistItems = (access: Access, patientId: string): Promise
     insertRows(tx, worklistItem, rows);
   });
 
-/** Every matter of the clinic worked out from the record, as it should stand. */
+/** Every item of the clinic worked out from the record, as it should stand. */
 export const rebuiltWorklistItems = async (access: Access): Promise<readonly WorklistItemRow[]> => {
   const after = dueAfter(await settingsOf(access));
   const actions = await access.store.read
@@ -140,7 +140,7 @@ export const rebuiltWorklistItems = async (access: Access): Promise<readonly Wor
   );
 };
 
-/** Throws the clinic's matters away and writes them anew. Returns how many there are. */
+/** Throws the clinic's items away and writes them anew. Returns how many there are. */
 export const rebuildWorklist = (access: Access): Promise<number> =>
   access.store.write(async (tx) => {
     const rows = await rebuiltWorklistItems(access);

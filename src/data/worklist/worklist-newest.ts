@@ -1,5 +1,6 @@
 /** The newest row of what the worklist asks by day, for a whole clinic in one query each. */
-import { asc, eq, max, min } from 'drizzle-orm';
+import { asc, eq, max, min, type SQL, sql } from 'drizzle-orm';
+import type { SQLiteColumn, SQLiteTable } from 'drizzle-orm/sqlite-core';
 import type { Access } from '../access.ts';
 import {
   baseline,
@@ -24,68 +25,42 @@ export const byPatient = <R extends { patientId: string }>(
   return groups;
 };
 
-const byId = <V>(rows: readonly { patientId: string; value: V }[]) =>
-  new Map(rows.map((row) => [row.patientId, row.value]));
+type Dated = SQLiteTable & { readonly clinicId: SQLiteColumn; readonly patientId: SQLiteColumn };
+
+/** One figure of a table for each patient of the clinic, such as the newest day. */
+const foldOf = async <V>(access: Access, table: Dated, value: SQL<V>): Promise<ReadonlyMap<string, V>> => {
+  const rows = await access.store.read
+    .select({ patientId: sql<string>`${table.patientId}`, value })
+    .from(table)
+    .where(eq(table.clinicId, access.clinicId))
+    .groupBy(table.patientId);
+  return new Map(rows.map((row) => [row.patientId, row.value as V]));
+};
 
 /** The newest of what is kept to a day, by patient. */
-export const newestOf = async (access: Access) => {
-  const { read } = access.store;
-  const mine = access.clinicId;
-  const baselines = byPatient(
-    await read
+export const newestOf = async (access: Access) => ({
+  baselines: byPatient(
+    await access.store.read
       .select({ patientId: baseline.patientId, joint: baseline.joint, setOn: max(baseline.setOn) })
       .from(baseline)
-      .where(eq(baseline.clinicId, mine))
+      .where(eq(baseline.clinicId, access.clinicId))
       .groupBy(baseline.patientId, baseline.joint),
-  );
-  const mornings = byId(
-    await read
-      .select({ patientId: morning.patientId, value: max(morning.day) })
-      .from(morning)
-      .where(eq(morning.clinicId, mine))
-      .groupBy(morning.patientId),
-  );
-  const screened = byId(
-    await read
-      .select({ patientId: screening.patientId, value: max(screening.day) })
-      .from(screening)
-      .where(eq(screening.clinicId, mine))
-      .groupBy(screening.patientId),
-  );
-  const conflicts = byId(
-    await read
-      .select({ patientId: entryConflict.patientId, value: min(entryConflict.arrivedAt) })
-      .from(entryConflict)
-      .where(eq(entryConflict.clinicId, mine))
-      .groupBy(entryConflict.patientId),
-  );
-  return { baselines, mornings, screened, conflicts };
-};
+  ),
+  mornings: await foldOf(access, morning, max(morning.day)),
+  screened: await foldOf(access, screening, max(screening.day)),
+  conflicts: await foldOf(access, entryConflict, min(entryConflict.arrivedAt)),
+});
 
 /** What was written and booked, by patient: newest message each way, and the day of the newest booking. */
 export const correspondenceOf = async (access: Access) => {
-  const { read } = access.store;
-  const mine = access.clinicId;
-  const written = byId(
-    await read
-      .select({ patientId: patientMessage.patientId, value: max(patientMessage.recordedAt) })
-      .from(patientMessage)
-      .where(eq(patientMessage.clinicId, mine))
-      .groupBy(patientMessage.patientId),
-  );
-  const writtenBack = byId(
-    await read
-      .select({ patientId: message.patientId, value: max(message.sentAt) })
-      .from(message)
-      .where(eq(message.clinicId, mine))
-      .groupBy(message.patientId),
-  );
-  const booked = byId(
-    await read
-      .select({ patientId: reviewBooking.patientId, value: reviewBooking.day })
-      .from(reviewBooking)
-      .where(eq(reviewBooking.clinicId, mine))
-      .orderBy(asc(reviewBooking.recordedAt), asc(reviewBooking.id)),
-  );
-  return { written, writtenBack, booked };
+  const bookings = await access.store.read
+    .select({ patientId: reviewBooking.patientId, day: reviewBooking.day })
+    .from(reviewBooking)
+    .where(eq(reviewBooking.clinicId, access.clinicId))
+    .orderBy(asc(reviewBooking.recordedAt), asc(reviewBooking.id));
+  return {
+    written: await foldOf(access, patientMessage, max(patientMessage.recordedAt)),
+    writtenBack: await foldOf(access, message, max(message.sentAt)),
+    booked: new Map(bookings.map(({ patientId, day }) => [patientId, day])),
+  };
 };

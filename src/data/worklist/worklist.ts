@@ -68,12 +68,12 @@ const due = (access: Access, filter: Filter, rows: typeof worklistItem = worklis
 /** Everything due of a patient the reader may be shown. */
 const everything = ({ closed }: Filter): Filter => ({ kind: null, assignedTo: null, closed });
 
-/** The plus keeps it out of the choice of an index: a patient's few matters are compared, not a clinic's. */
+/** The plus keeps it out of the choice of an index: a patient's few items are compared, not a clinic's. */
 const placeOfPatient = (rows: typeof worklistItem) => sql`(+${rows.rank}, +${rows.since}, +${rows.key})`;
 
 /**
- * A page of patients by their most pressing matter, in order of danger, then age, each with all that is
- * due of them. The matters are read in that order until the page is full, so a page costs the same in a
+ * A page of patients by their most pressing item, in order of danger, then age, each with all that is
+ * due of them. The items are read in that order until the page is full, so a page costs the same in a
  * clinic of any size.
  */
 const pageRows = (access: Access, query: WorklistQuery) => {
@@ -132,7 +132,7 @@ export const worklistPage = async (
   };
 };
 
-/** How many patients have a matter that shows today, and how many patients there are. */
+/** How many patients have an item that shows today, and how many patients there are. */
 export const worklistCounts = async (access: Access, query: Filter) => {
   const { read } = access.store;
   // Grouped, the file counts along an index by patient; told to count distinct ones it may sort them first.

@@ -8,7 +8,7 @@ import { medicineCautions, screeningCautions } from './sentences/cautions-health
 import { jointCautions } from './sentences/cautions-joint.ts';
 import { methodCautions, occlusionChecks } from './sentences/cautions-method.ts';
 import { consents } from './sentences/consents.ts';
-import { decisions, rules, todays } from './sentences/decisions.ts';
+import { decisions, rules } from './sentences/decisions.ts';
 import { doseChanges } from './sentences/dose-changes.ts';
 import { armAndHand } from './sentences/exercises-arm-and-hand.ts';
 import { back } from './sentences/exercises-back.ts';
@@ -49,7 +49,6 @@ export const sentences = {
   limits,
   'occlusion-checks': occlusionChecks,
   decisions,
-  todays,
   rules,
   holds,
   'dose-changes': doseChanges,

@@ -38,7 +38,7 @@ const notThisPerson = (headers: Headers, person: Person | null): Response | null
     : null;
 };
 
-/** A sealed entry opened; one that came open as it is; null when it cannot be opened. */
+/** An encrypted entry opened; one that came open as it is; null when it cannot be opened. */
 const opened = (at: Runtime, person: Person | null, body: unknown): unknown =>
   isEncrypted(body) && person?.patientId
     ? decrypted(at.keys, person.clinicId, person.patientId, body)

@@ -1,9 +1,8 @@
 /**
  * One invented patient over 26 weeks, through the engine and the dose rules. A clinician is played by
- * fixed habits: freezes usual values when they are ready or expire, signs every increase the morning it is
+ * fixed habits: sets a baseline when they are ready or expire, signs every increase the morning it is
  * proposed, sees a paused plan three days later and lets it go on. One joint, one low-load exercise.
  */
-
 import { shareOf } from '#core/decision/dose/volume.ts';
 import { factsFor } from '#core/decision/facts/facts-from-record.ts';
 import { nextDoses } from '#core/decision/next-doses.ts';

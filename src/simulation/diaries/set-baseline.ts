@@ -1,10 +1,9 @@
 /** The played clinician's habit with usual values. */
-
 import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import { dayMilliseconds, firstDay, joint, type Run, recordOf, settlingDays } from './run-state.ts';
 
-/** Frozen once ready, again on the day it expires or is found stale; kept while the diary offers none. */
+/** Set once ready, again on the day it expires or is found stale; kept while the diary offers none. */
 export const setBaseline = (run: Run, day: number): void => {
   if (day - firstDay < settlingDays) return;
   const record = recordOf(run);

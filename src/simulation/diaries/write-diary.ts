@@ -1,5 +1,4 @@
 /** What the invented patient writes down: a morning each day, a session when one is done. */
-
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import { dayFromNumber } from '#core/time/day.ts';
 import { asScore, type DayOfJoint } from './joint-course.ts';

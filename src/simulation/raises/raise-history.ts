@@ -1,5 +1,4 @@
-/** One symptom made worse at one time in a history; prescriptions, work done and frozen values held fixed. */
-
+/** One symptom made worse at one time in a history; prescriptions, work done and baseline values held fixed. */
 import { redFlags } from '#core/decision/facts/facts.ts';
 import {
   effusions,

@@ -1,5 +1,4 @@
 /** Random histories of one patient: some weeks of sessions and mornings with gaps, late and doubtful entries. */
-
 import { redFlags } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import {

@@ -1,5 +1,4 @@
 /** Raises tried against the engine: single facts, and single answers in whole histories seen at later days. */
-
 import { decide } from '#core/decision/decide.ts';
 import { type Evaluation, evaluate } from '#core/decision/scope.ts';
 import type { PatientRecord } from '#core/record/record.ts';

@@ -1,5 +1,6 @@
 /** Where a figure comes from and how it is known. A figure from memory is labelled wherever it is shown. */
-import type { Mark as CitationMark, Source } from '#core/sources/citation.ts';
+import type { Mark as CitationMark } from '#core/sources/citation.ts';
+import type { Source } from '#core/sources/source.ts';
 
 const markWords: Readonly<Record<CitationMark, string>> = {
   seen: 'read at the source',

@@ -30,7 +30,7 @@ export interface PatientAppProps {
   readonly view: TodayView;
   /** Whose phone store this is: another person on the same phone sees none of it. */
   readonly ownerId: string;
-  /** Public key of the clinic, to which finished entries are sealed. */
+  /** Public key of the clinic, to which finished entries are encrypted. */
   readonly clinicKey: string;
 }
 

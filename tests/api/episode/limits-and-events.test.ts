@@ -80,7 +80,7 @@ describe('limits of others', () => {
 });
 
 describe('the same limit from two people', () => {
-  it('is one matter in both names, and stays until both are lifted', async () => {
+  it('is one item in both names, and stays until both are lifted', async () => {
     const { patientId } = at;
     const { care } = at.clinician().staff;
     const first = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'surgeon' }) });
@@ -130,11 +130,11 @@ describe('something that happened', () => {
     const { events } = await staff.care.list({ patientId });
     expect(events.map((one) => one.medicine)).toEqual([{ act: 'stop', medicineClass: 'blood-thinner' }]);
     await expect(staff.care.addEvent({ patientId, event: event({ medicineAct: 'stop' }) })).rejects.toThrow(
-      /which kind of medicine/,
+      /the kind of medicine/,
     );
     await expect(
       staff.care.addEvent({ patientId, event: event({ ...medicine, kind: 'fall' }) }),
-    ).rejects.toThrow(/Only a change of medicine/);
+    ).rejects.toThrow(/only for a change of medicine/);
   });
 
   it('an injection blunts the score: the engine holds and counts the days', async () => {

@@ -76,7 +76,7 @@ export const change = (episodeId: string, to: string, on: string, more: object =
   ...more,
 });
 
-/** An active stretch of care since day 0. */
+/** An active episode of care since day 0. */
 export const inCare = async (at: CareSetting): Promise<string> => {
   const { staff } = at.clinician();
   const { patientId } = at;

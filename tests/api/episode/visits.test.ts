@@ -29,7 +29,7 @@ describe('an appointment at a distance', () => {
         .clinician(day)
         .staff.measurements.recordEffusion({ patientId, effusion: { joint: 'right-knee', grade: 'zero' } });
     await at.clinician().staff.visits.begin({ patientId, visit: remote });
-    await expect(test(0)).rejects.toThrow(/by video; this test needs hands/);
+    await expect(test(0)).rejects.toThrow(/by video; this is a hands-on test/);
     const circumference = {
       kind: 'limb-circumference',
       day: firstDay,
@@ -40,7 +40,7 @@ describe('an appointment at a distance', () => {
     };
     await expect(
       at.clinician().staff.measurements.record({ patientId, measurement: circumference }),
-    ).rejects.toThrow(/needs hands/);
+    ).rejects.toThrow(/hands-on test/);
     const bodyMass = { kind: 'body-mass', day: firstDay, massKg: 70 };
     await expect(
       at.clinician().staff.measurements.record({ patientId, measurement: bodyMass }),
@@ -70,7 +70,7 @@ describe('an appointment at a distance', () => {
       remoteReason: null,
       remark: null,
     };
-    await expect(staff.visits.watch({ patientId, session })).rejects.toThrow(/not done at a distance/);
+    await expect(staff.visits.watch({ patientId, session })).rejects.toThrow(/cuff remotely/);
     await staff.visits.watch({
       patientId,
       session: { ...session, remoteReason: 'Island; nurse beside her.' },
@@ -192,7 +192,7 @@ describe('a first visit', () => {
         patientId,
         visit: visit({ screening: { ...visit().screening, answers } }),
       }),
-    ).rejects.toThrow(/Not yet asked, and needed/);
+    ).rejects.toThrow(/Not asked yet, and needed/);
     expect((await staff.people.get({ patientId })).profile).toBeNull();
     expect(await staff.screening.list({ patientId })).toEqual([]);
     expect(await staff.measurements.list({ patientId })).toEqual([]);
@@ -208,7 +208,7 @@ describe('a first visit', () => {
     ).rejects.toThrow(reason);
   });
 
-  it('takes a maximum already known instead of a test, and a second visit opens no second stretch of care', async () => {
+  it('takes a maximum already known instead of a test, and a second visit opens no second episode of care', async () => {
     const { staff } = at.clinician();
     const patientId = empty;
     const known = { ...visit().request, knownOneRepMaxKg: 10 };

@@ -132,18 +132,18 @@ describe('work, adherence and breaks', () => {
   });
 });
 
-describe('frozen values', () => {
+describe('baseline values', () => {
   it('the band is never wider than two points over usual pain, the ceiling never over 7', () => {
     const facts = kneeFacts(record({ baselines: [baseline({ usualPainTop: 9, acceptablePainLimit: 9 })] }));
     expect([facts.usualPainTop, facts.painCeiling]).toEqual([3, 7]);
   });
 
-  it('values frozen later do not speak for an earlier day', () => {
+  it('values set later do not speak for an earlier day', () => {
     const later = record({ baselines: [baseline({ setOn: addDays(judgedMorning, 1) })] });
     expect(kneeFacts(later).usualPain).toBeNull();
   });
 
-  it('the slow-rise signal latches until usual values are frozen anew', () => {
+  it('the slow-rise signal stays until a new baseline is set', () => {
     const spread = { standardDeviation: 0.6, values: 14 };
     const of = (pain: number, baselineValues = baseline({ morningSpread: spread })) =>
       kneeFacts(

@@ -1,4 +1,4 @@
-/** Properties over generated histories; prescriptions, work done and frozen values held fixed. */
+/** Properties over generated histories; prescriptions, work done and baseline values held fixed. */
 import { describe, expect, it } from 'vitest';
 import { decide } from '#core/decision/decide.ts';
 import { factsFor } from '#core/decision/facts/facts-from-record.ts';

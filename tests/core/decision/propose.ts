@@ -1,5 +1,4 @@
 /** Asks for the dose after a decision, with everything but the question at its plainest. */
-
 import type { DecisionWord, Step } from '#core/decision/answers.ts';
 import type { Ladder } from '#core/decision/dose/proposal.ts';
 import { type DoseQuestion, nextDose } from '#core/decision/next-dose.ts';

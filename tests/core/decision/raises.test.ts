@@ -4,7 +4,7 @@ import { seeded } from '#simulation/raises/seeded.ts';
 import { tryFactRaises, tryHistoryRaises } from '#simulation/raises/try-raises.ts';
 
 describe('raising a symptom never makes any answer bolder', () => {
-  it('in 18,000 sets of facts, for fixed frozen values [symptoms 77]', () => {
+  it('in 18,000 sets of facts, for fixed baseline values [symptoms 77]', () => {
     const tried = tryFactRaises(seeded(20260131), 18_000);
     console.log(`raises of facts: ${tried.raises}, from progress: ${tried.fromProgress}`);
     expect(tried.violations).toEqual([]);

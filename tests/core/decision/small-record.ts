@@ -1,5 +1,4 @@
 /** A small quiet record to vary: sessions on Mondays, Wednesdays and Fridays of three weeks, a morning each day. */
-
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {

@@ -19,7 +19,7 @@ describe('counting what was sent', () => {
       ...over,
     });
 
-  it('keeps to the stretch, first and last day included, and leaves days of a break out', () => {
+  it('keeps to the episode, first and last day included, and leaves days of a break out', () => {
     expect(log()).toEqual({
       careDays: 3,
       sessions: 2,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkChange, type EpisodeState, episodeStates } from '#core/episode/episode.ts';
 import { daysOff, episodeStatusOn, withoutDaysOff } from '#core/episode/episode-status.ts';
+import { holdsIn } from '#tests/support/holds.ts';
 import { change, episode, wanted } from './episodes.ts';
 
 const today = '2026-03-20';
@@ -22,7 +23,7 @@ const endingIn = (state: EpisodeState) =>
     ? episode(change('open', '2026-03-01'))
     : episode(change('open', '2026-03-01'), change(state, '2026-03-05'));
 
-describe('what may follow what in a stretch of care', () => {
+describe('what may follow what in an episode of care', () => {
   it.each(
     episodeStates.flatMap((from) =>
       [...table[from]].map((may, place) => ({ from, to: episodeStates[place]!, may: may === 'y' })),
@@ -109,7 +110,7 @@ describe('where a person stands', () => {
     expect(episodeStatusOn([], today)).toEqual({ state: 'not-recorded', change: null, returned: null });
   });
 
-  it('one stretch that goes on keeps the person in care while another rests or is closed', () => {
+  it('one episode that goes on keeps the person in care while another rests or is closed', () => {
     const shoulder = episode(change('open', '2026-03-03'), change('active', '2026-03-04'));
     expect(episodeStatusOn([knee, shoulder], '2026-03-07').state).toBe('in-care');
     expect(episodeStatusOn([knee, shoulder], '2026-03-19').state).toBe('in-care');
@@ -121,7 +122,7 @@ describe('where a person stands', () => {
     expect(episodeStatusOn([knee], '2026-03-10').returned).toEqual({ on: '2026-03-10', from: 'hospital' });
   });
 
-  it('a new stretch after all others had ended is a return as well', () => {
+  it('a new episode after all others had ended is a return as well', () => {
     const again = episode(change('open', '2026-03-19'));
     expect(episodeStatusOn([knee, again], today)).toMatchObject({
       state: 'in-care',
@@ -129,7 +130,7 @@ describe('where a person stands', () => {
     });
   });
 
-  it('a second stretch beside a running one is no return', () => {
+  it('a second episode beside a running one is no return', () => {
     const shoulder = episode(change('open', '2026-03-04'));
     expect(episodeStatusOn([knee, shoulder], '2026-03-05').returned).toBeNull();
   });
@@ -148,40 +149,37 @@ describe('planned sessions and breaks', () => {
     expect(withoutDaysOff(planned, off).map(({ day }) => day)).toEqual(['2026-03-05', '2026-03-09']);
   });
 
-  it('plans as before where no stretch of care is recorded', () => {
+  it('plans as before where no episode of care is recorded', () => {
     const planned = [{ day: '2026-03-05' }];
     expect(withoutDaysOff(planned, daysOff([], '2026-03-01', '2026-03-20'))).toEqual(planned);
   });
 });
 
 describe('over random histories', () => {
-  it('a refused change leaves no way into a closed stretch, and every day has one standing', () => {
+  it('a refused change leaves no way into a closed episode, and every day has one standing', () => {
     const steps = fc.array(
       fc.record({ to: fc.constantFrom(...episodeStates), days: fc.integer({ min: 0, max: 9 }) }),
       { maxLength: 12 },
     );
     let closedSeen = 0;
-    fc.assert(
-      fc.property(steps, (requests) => {
-        let day = 1;
-        let known = episode(change('open', '2026-01-01'));
-        let isClosed = false;
-        for (const { to, days } of requests) {
-          day += days;
-          const on = `2026-0${1 + Math.floor(day / 28)}-${String(1 + (day % 28)).padStart(2, '0')}`;
-          const outcome = checkChange(known, wanted(to, on), '2026-12-31');
-          if (isClosed) expect(outcome.ok).toBe(false);
-          if (!outcome.ok) continue;
-          known = { ...known, changes: [...known.changes, change(to, on)] };
-          isClosed = ['discharged', 'transferred', 'died'].includes(to);
-          if (isClosed) closedSeen += 1;
-        }
-        expect(episodeStatusOn([known], '2026-12-31').state).toBe(
-          isClosed ? 'closed' : known.changes.at(-1)!.to === 'on-break' ? 'on-break' : 'in-care',
-        );
-      }),
-      { seed: 20260131, numRuns: 400 },
-    );
+    holdsIn(400, steps, (requests) => {
+      let day = 1;
+      let known = episode(change('open', '2026-01-01'));
+      let isClosed = false;
+      for (const { to, days } of requests) {
+        day += days;
+        const on = `2026-0${1 + Math.floor(day / 28)}-${String(1 + (day % 28)).padStart(2, '0')}`;
+        const outcome = checkChange(known, wanted(to, on), '2026-12-31');
+        if (isClosed) expect(outcome.ok).toBe(false);
+        if (!outcome.ok) continue;
+        known = { ...known, changes: [...known.changes, change(to, on)] };
+        isClosed = ['discharged', 'transferred', 'died'].includes(to);
+        if (isClosed) closedSeen += 1;
+      }
+      expect(episodeStatusOn([known], '2026-12-31').state).toBe(
+        isClosed ? 'closed' : known.changes.at(-1)!.to === 'on-break' ? 'on-break' : 'in-care',
+      );
+    });
     expect(closedSeen).toBeGreaterThan(50);
   });
 });

@@ -1,4 +1,4 @@
-/** Small stretches of care for tests, written as their changes. */
+/** Small episodes of care for tests, written as their changes. */
 import type { Episode, EpisodeChange, EpisodeState, WantedChange } from '#core/episode/episode.ts';
 
 export const change = (to: EpisodeState, on: string, more: Partial<EpisodeChange> = {}): EpisodeChange => ({

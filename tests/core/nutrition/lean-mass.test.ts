@@ -6,6 +6,7 @@ import { james, jamesTurningPointKg } from '#core/nutrition/lean-mass/james.ts';
 import { type LeanMassInput, leanMass } from '#core/nutrition/lean-mass/lean-mass.ts';
 import { leanMassRangeRow } from '#core/nutrition/lean-mass/lean-mass-range.ts';
 import { codesOf, resultOf } from '#tests/core/assessment/strength/result-of.ts';
+import { holds } from '#tests/support/holds.ts';
 import { near } from './near.ts';
 
 const formulas = ['boer', 'james', 'hume', 'janmahasatian'] as const;
@@ -100,32 +101,26 @@ describe('over generated adults', () => {
     statureCm: fc.double({ min: 140, max: 210, noNaN: true }),
   });
   it('every answer is between 0.3 and the whole of body mass', () => {
-    fc.assert(
-      fc.property(fc.constantFrom(...formulas), adult, (formula, person) => {
-        const outcome = leanMass({ formula, ...person });
-        if (!outcome.ok) return true;
-        const share = outcome.result.leanMassKg / person.massKg;
-        return share > 0.3 && share < 1;
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(fc.constantFrom(...formulas), adult, (formula, person) => {
+      const outcome = leanMass({ formula, ...person });
+      if (!outcome.ok) return true;
+      const share = outcome.result.leanMassKg / person.massKg;
+      return share > 0.3 && share < 1;
+    });
   });
   it('more mass at the same stature never means less lean mass, James past its turning point apart', () => {
-    fc.assert(
-      fc.property(
-        fc.constantFrom(...formulas),
-        adult,
-        fc.double({ min: 0.1, max: 20, noNaN: true }),
-        (formula, person, more) => {
-          const heavier = { ...person, massKg: person.massKg + more };
-          if (formula === 'james' && heavier.massKg > jamesTurningPointKg(person.sex, person.statureCm))
-            return true;
-          const before = leanMass({ formula, ...person });
-          const after = leanMass({ formula, ...heavier });
-          return !before.ok || !after.ok || after.result.leanMassKg >= before.result.leanMassKg;
-        },
-      ),
-      { seed: 20260131, numRuns: 10_000 },
+    holds(
+      fc.constantFrom(...formulas),
+      adult,
+      fc.double({ min: 0.1, max: 20, noNaN: true }),
+      (formula, person, more) => {
+        const heavier = { ...person, massKg: person.massKg + more };
+        if (formula === 'james' && heavier.massKg > jamesTurningPointKg(person.sex, person.statureCm))
+          return true;
+        const before = leanMass({ formula, ...person });
+        const after = leanMass({ formula, ...heavier });
+        return !before.ok || !after.ok || after.result.leanMassKg >= before.result.leanMassKg;
+      },
     );
   });
 });

@@ -1,5 +1,4 @@
 /** Small histories for the review: one knee, one knee extension at home. */
-
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import type {
   Baseline,

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cusumChart, cusumChartRow } from '#core/statistics/cusum-chart.ts';
 import { resultOf } from '#tests/core/assessment/strength/result-of.ts';
 import { near } from '#tests/core/nutrition/near.ts';
+import { holds } from '#tests/support/holds.ts';
 import { montgomery, nistCusum } from './published-series.ts';
 
 describe('cumulative sums, NIST/SEMATECH e-Handbook 6.3.2.3 (target 325, allowance 0.3175, interval 4.1959)', () => {
@@ -73,44 +74,35 @@ describe('cumulative sums, Montgomery’s example (mean 10, deviation 1, allowan
 describe('over generated diaries', () => {
   const values = fc.array(fc.integer({ min: 0, max: 10 }), { minLength: 1, maxLength: 60 });
   it('a worse day never lowers a later high sum, nor takes a high alarm away', () => {
-    fc.assert(
-      fc.property(values, fc.nat(), fc.integer({ min: 1, max: 5 }), (days, pick, rise) => {
-        const place = pick % days.length;
-        const of = (list: readonly number[]) =>
-          cusumChart({ values: list, target: 3, allowance: 0.5, decisionInterval: 5 });
-        const before = of(days);
-        const after = of(days.map((day, at) => (at === place ? day + rise : day)));
-        return (
-          after.high.every((sum, at) => sum >= (before.high[at] as number)) &&
-          before.highAlarms.every((alarm) => after.highAlarms.includes(alarm))
-        );
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(values, fc.nat(), fc.integer({ min: 1, max: 5 }), (days, pick, rise) => {
+      const place = pick % days.length;
+      const of = (list: readonly number[]) =>
+        cusumChart({ values: list, target: 3, allowance: 0.5, decisionInterval: 5 });
+      const before = of(days);
+      const after = of(days.map((day, at) => (at === place ? day + rise : day)));
+      return (
+        after.high.every((sum, at) => sum >= (before.high[at] as number)) &&
+        before.highAlarms.every((alarm) => after.highAlarms.includes(alarm))
+      );
+    });
   });
   it('a diary in another unit gives the same alarms when target, allowance and interval are in that unit', () => {
-    fc.assert(
-      fc.property(values, fc.constantFrom(2, 4, 8, 0.5), (days, unit) => {
-        const of = (scale: number) =>
-          cusumChart({
-            values: days.map((day) => day * scale),
-            target: 3 * scale,
-            allowance: 0.5 * scale,
-            decisionInterval: 5 * scale,
-          }).alarms.join();
-        return of(1) === of(unit);
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(values, fc.constantFrom(2, 4, 8, 0.5), (days, unit) => {
+      const of = (scale: number) =>
+        cusumChart({
+          values: days.map((day) => day * scale),
+          target: 3 * scale,
+          allowance: 0.5 * scale,
+          decisionInterval: 5 * scale,
+        }).alarms.join();
+      return of(1) === of(unit);
+    });
   });
   it('upside down, high and low sums change places', () => {
-    fc.assert(
-      fc.property(values, (days) => {
-        const of = (list: readonly number[]) =>
-          cusumChart({ values: list, target: 0, allowance: 0.5, decisionInterval: 5 });
-        return of(days).high.join() === of(days.map((day) => 0 - day)).low.join();
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(values, (days) => {
+      const of = (list: readonly number[]) =>
+        cusumChart({ values: list, target: 0, allowance: 0.5, decisionInterval: 5 });
+      return of(days).high.join() === of(days.map((day) => 0 - day)).low.join();
+    });
   });
 });

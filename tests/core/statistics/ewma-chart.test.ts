@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ewmaChart } from '#core/statistics/ewma-chart.ts';
 import { near } from '#tests/core/nutrition/near.ts';
+import { holds } from '#tests/support/holds.ts';
 import { montgomery, nistEwma, nistEwmaPrinted } from './published-series.ts';
 
 const nist = { values: nistEwma, target: 50, sigma: 2.0539, lambda: 0.3, width: 3 } as const;
@@ -38,17 +39,14 @@ describe('moving-average chart, NIST/SEMATECH e-Handbook 6.3.2.4 (weight 0.3, wi
 
 describe('moving-average chart, by algebra and by Montgomery’s example', () => {
   it('the exact half-width at the first value is width × deviation × weight, whatever they are [symptoms 6]', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 0.01, max: 1, noNaN: true }),
-        fc.double({ min: 0.5, max: 4, noNaN: true }),
-        fc.double({ min: 0.1, max: 3, noNaN: true }),
-        (lambda, width, sigma) => {
-          const chart = ewmaChart({ values: [0], target: 0, sigma, lambda, width, limits: 'exact' });
-          return Math.abs((chart.upper[0] as number) - width * sigma * lambda) < 1e-12;
-        },
-      ),
-      { seed: 20260131, numRuns: 10_000 },
+    holds(
+      fc.double({ min: 0.01, max: 1, noNaN: true }),
+      fc.double({ min: 0.5, max: 4, noNaN: true }),
+      fc.double({ min: 0.1, max: 3, noNaN: true }),
+      (lambda, width, sigma) => {
+        const chart = ewmaChart({ values: [0], target: 0, sigma, lambda, width, limits: 'exact' });
+        return Math.abs((chart.upper[0] as number) - width * sigma * lambda) < 1e-12;
+      },
     );
   });
   it('weight 0.1 and width 2.7 first alarm at 29 with 10.64682 over 10.6187 [symptoms 7]', () => {
@@ -106,29 +104,23 @@ describe('over generated diaries', () => {
     limits: fc.constantFrom('exact' as const, 'asymptotic' as const),
   });
   it('a worse day never lowers a later statistic, nor takes an upper alarm away', () => {
-    fc.assert(
-      fc.property(values, design, fc.nat(), fc.integer({ min: 1, max: 5 }), (days, chart, pick, rise) => {
-        const place = pick % days.length;
-        const worse = days.map((day, at) => (at === place ? day + rise : day));
-        const of = (list: readonly number[]) => ewmaChart({ ...chart, values: list, target: 3, sigma: 1 });
-        const before = of(days);
-        const after = of(worse);
-        return (
-          after.statistics.every((value, at) => value >= (before.statistics[at] as number)) &&
-          before.upperAlarms.every((alarm) => after.upperAlarms.includes(alarm))
-        );
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(values, design, fc.nat(), fc.integer({ min: 1, max: 5 }), (days, chart, pick, rise) => {
+      const place = pick % days.length;
+      const worse = days.map((day, at) => (at === place ? day + rise : day));
+      const of = (list: readonly number[]) => ewmaChart({ ...chart, values: list, target: 3, sigma: 1 });
+      const before = of(days);
+      const after = of(worse);
+      return (
+        after.statistics.every((value, at) => value >= (before.statistics[at] as number)) &&
+        before.upperAlarms.every((alarm) => after.upperAlarms.includes(alarm))
+      );
+    });
   });
   it('exact limits never lie outside the settled ones', () => {
-    fc.assert(
-      fc.property(values, design, (days, chart) => {
-        const exact = ewmaChart({ ...chart, limits: 'exact', values: days, target: 3, sigma: 1 });
-        const settled = ewmaChart({ ...chart, limits: 'asymptotic', values: days, target: 3, sigma: 1 });
-        return exact.upper.every((limit, at) => limit <= (settled.upper[at] as number));
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(values, design, (days, chart) => {
+      const exact = ewmaChart({ ...chart, limits: 'exact', values: days, target: 3, sigma: 1 });
+      const settled = ewmaChart({ ...chart, limits: 'asymptotic', values: days, target: 3, sigma: 1 });
+      return exact.upper.every((limit, at) => limit <= (settled.upper[at] as number));
+    });
   });
 });

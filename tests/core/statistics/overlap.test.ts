@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { nonoverlapAllPairs } from '#core/statistics/nonoverlap-all-pairs.ts';
 import { tauU } from '#core/statistics/tau-u.ts';
 import { near } from '#tests/core/nutrition/near.ts';
+import { holds } from '#tests/support/holds.ts';
 
 describe('nonoverlap of all pairs', () => {
   it('Parker and Vannest 2009: 104 up, 2 down, 4 tied of 110 is .9636364 [symptoms 29]', () => {
@@ -52,36 +53,25 @@ const phase = fc.array(fc.integer({ min: 0, max: 10 }), { minLength: 1, maxLengt
 
 describe('over generated phases', () => {
   it('the phases exchanged, the two shares add up to one [symptoms 34]', () => {
-    fc.assert(
-      fc.property(phase, phase, (before, after) => {
-        const sum = nonoverlapAllPairs(before, after).nap + nonoverlapAllPairs(after, before).nap;
-        return Math.abs(sum - 1) < 1e-12;
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(phase, phase, (before, after) => {
+      const sum = nonoverlapAllPairs(before, after).nap + nonoverlapAllPairs(after, before).nap;
+      return Math.abs(sum - 1) < 1e-12;
+    });
   });
   it('agrees with the rank sum of simple-statistics', () => {
-    fc.assert(
-      fc.property(phase, phase, (before, after) => {
-        const ranks = wilcoxonRankSum(after, before) - (after.length * (after.length + 1)) / 2;
-        return (
-          Math.abs(ranks / (before.length * after.length) - nonoverlapAllPairs(before, after).nap) < 1e-12
-        );
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(phase, phase, (before, after) => {
+      const ranks = wilcoxonRankSum(after, before) - (after.length * (after.length + 1)) / 2;
+      return Math.abs(ranks / (before.length * after.length) - nonoverlapAllPairs(before, after).nap) < 1e-12;
+    });
   });
   it('a worse day after never lowers the share, and the order of days does not matter to it', () => {
-    fc.assert(
-      fc.property(phase, phase, fc.nat(), (before, after, pick) => {
-        const worse = after.map((day, at) => (at === pick % after.length ? day + 1 : day));
-        const here = nonoverlapAllPairs(before, after).nap;
-        return (
-          nonoverlapAllPairs(before, worse).nap >= here &&
-          nonoverlapAllPairs([...before].reverse(), [...after].reverse()).nap === here
-        );
-      }),
-      { seed: 20260131, numRuns: 10_000 },
-    );
+    holds(phase, phase, fc.nat(), (before, after, pick) => {
+      const worse = after.map((day, at) => (at === pick % after.length ? day + 1 : day));
+      const here = nonoverlapAllPairs(before, after).nap;
+      return (
+        nonoverlapAllPairs(before, worse).nap >= here &&
+        nonoverlapAllPairs([...before].reverse(), [...after].reverse()).nap === here
+      );
+    });
   });
 });

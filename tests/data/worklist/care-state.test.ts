@@ -159,7 +159,7 @@ describe('the worklist over the care around the dose', () => {
     expect(ours.filter((kind) => !seen.has(kind))).toEqual([]);
   }, 120_000);
 
-  it('an untouched patient has no matter of care', async () => {
+  it('an untouched patient has no item of care', async () => {
     const rows = await rebuiltWorklistItems(accessOf(store, 'a', 'clinician-a', start + dayMs));
     expect(rows.map(({ kind }) => kind)).not.toContain('event-review');
     expect(rows.map(({ kind }) => kind)).not.toContain('limit-ended');

@@ -1,4 +1,4 @@
-/** Whom the worklist shows to whom: teams, sites, colleagues; and the matters of messages and booked reviews. */
+/** Whom the worklist shows to whom: teams, sites, colleagues; and the items of messages and booked reviews. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import type { Access } from '#data/access.ts';

@@ -70,7 +70,7 @@ const change = async (
   });
 };
 
-/** Everything that may put a matter on the list, change it or take it off. */
+/** Everything that may put an item on the list, change it or take it off. */
 const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
   session: (scene) => send(scene, 2),
   'bad session': (scene) => send(scene, 7),
@@ -135,7 +135,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       dose: lowLoadDose,
       badDay: lowLoadDose,
       joints: ['right-knee'],
-      cautions: [{ id: 'c', text: 'c', patientText: 'c', from: 't', support: 'clinic' }],
+      cautions: [{ id: 'c', text: 'c', patient: { key: 'stop-signs' }, from: 't', support: 'clinic' }],
       working: [],
       origin: 'clinician',
     }),
@@ -226,7 +226,7 @@ describe('the worklist kept on write is the one a rebuild would find', () => {
       store.close();
     });
     await fc.assert(property, { seed: 20260131, numRuns: 30 });
-    // The histories reach the matters that a session alone brings up, not only the common ones.
+    // The histories reach the items that a session alone brings up, not only the common ones.
     expect([...seen]).toEqual(
       expect.arrayContaining([
         'red-flag',

@@ -104,8 +104,8 @@ describe('order, pages and counts', () => {
   });
 });
 
-describe('handling a matter', () => {
-  it('puts a matter off until a day and no longer', async () => {
+describe('handling an item', () => {
+  it('snoozes an item until a day and no longer', async () => {
     const done = await handleWorklistItem(at(3), setting.patientId, {
       key: 'missing-answers',
       act: 'snooze',
@@ -131,7 +131,7 @@ describe('handling a matter', () => {
     expect(await kinds(at(0, 19))).toContain('red-flag');
   });
 
-  it('begins afresh when a new matter of the same kind arises', async () => {
+  it('begins afresh when a new item of the same kind arises', async () => {
     await handleWorklistItem(at(3), setting.patientId, {
       key: 'missing-answers',
       act: 'snooze',
@@ -162,7 +162,7 @@ describe('a session about which nothing is decided', () => {
   });
 });
 
-describe('the day a matter shows from', () => {
+describe('the day an item shows from', () => {
   it('works a day out from the clinic’s own zone', () => {
     const day: Day = dayAt(Date.parse('2026-06-30T23:30:00Z'), zone);
     expect(day).toBe('2026-07-01');

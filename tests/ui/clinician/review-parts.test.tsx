@@ -1,4 +1,4 @@
-/** Parts of the review: a stretch chosen by its address, going from day to day, and the strip with two handles. */
+/** Parts of the review: a range chosen by its address, going from day to day, and the strip with two handles. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
 import { reviewChartOf } from '#core/review/review-chart.ts';
@@ -16,7 +16,7 @@ vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined
 const patient = { profile: { followedJoints: record({}).followedJoints } } as unknown as Patient;
 const loaded = { since: '2026-01-01', day: '2026-03-31' };
 
-describe('a stretch in the address', () => {
+describe('a range in the address', () => {
   it.each([
     [
       { from: '2026-02-01', to: '2026-02-15' },
@@ -68,11 +68,11 @@ describe('the strip', () => {
     const markup = strip(since, today);
     expect(markup).toContain('aria-label="First day shown" aria-valuetext="1 Mar 2026"');
     expect(markup).toContain('aria-label="Last day shown" aria-valuetext="31 Mar 2026"');
-    expect(markup).toContain('Look closer: 1 Mar to 31 Mar, 30 days');
+    expect(markup).toContain('Days shown: 1 Mar to 31 Mar, 30 days');
     expect(markup).not.toContain('Show the whole time');
   });
 
-  it('of a stretch leads back, and to the words and the table of these days alone', () => {
+  it('of a range leads back, and to the words and the table of these days alone', () => {
     const markup = strip(addDays(since, 3), addDays(since, 20));
     expect(markup).toContain('Show the whole time');
     expect(markup).toContain('href="/r?days=84&amp;from=2026-03-04&amp;to=2026-03-21"');
@@ -113,7 +113,7 @@ describe('fingers or toes after the cuff', () => {
   it.each([
     [{ pulse: 'usual' }, 'as usual'],
     [{ pulse: 'not-usual' }, 'not as usual'],
-    [{ pulseState: 'not-shown' }, 'says it was never shown'],
+    [{ pulseState: 'not-shown' }, 'says: never shown how'],
     [{ pulseState: 'not-asked' }, 'not asked'],
   ] as const)('pulse %j reads “%s”', (over, text) => {
     expect(cells(over).at(-1)).toBe(text);

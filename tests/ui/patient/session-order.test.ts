@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sessionEntryConsistent } from '#core/record/entries.ts';
+import { holdsIn } from '#tests/support/holds.ts';
 import type { SessionDraft } from '#ui/patient/session/draft.ts';
 import { sessionEntryOf } from '#ui/patient/session/entry.ts';
 import type { SessionEvent } from '#ui/patient/session/events.ts';
@@ -59,37 +60,28 @@ const answersOf = ({ step: _, isChanging: __, returnTo: ___, ...answers }: Sessi
 
 describe('whatever is pressed, in any order', () => {
   it('the step shown is always one of the session, and the entry always one the clinic takes', () => {
-    fc.assert(
-      fc.property(fc.array(anyEvent, { maxLength: 50 }), (events) => {
-        const draft = play(begin(), ...events);
-        expect(['flags-now', ...stepsOf(draft)]).toContain(draft.step);
-        expect(sessionEntryConsistent(sessionEntryOf(draft, began + 2_000_000))).toEqual([]);
-      }),
-      { seed: 20260131, numRuns: 2000 },
-    );
+    holdsIn(2000, fc.array(anyEvent, { maxLength: 50 }), (events) => {
+      const draft = play(begin(), ...events);
+      expect(['flags-now', ...stepsOf(draft)]).toContain(draft.step);
+      expect(sessionEntryConsistent(sessionEntryOf(draft, began + 2_000_000))).toEqual([]);
+    });
   });
 
   it('going back and forth loses no answer', () => {
-    fc.assert(
-      fc.property(fc.array(anyEvent, { maxLength: 40 }), fc.nat(30), (events, index) => {
-        const draft = play(begin(), ...events);
-        const steps = stepsOf(draft);
-        const moved = play(draft, { type: 'go', step: steps[index % steps.length]! });
-        expect(answersOf(moved)).toEqual(answersOf(draft));
-      }),
-      { seed: 20260131, numRuns: 1000 },
-    );
+    holdsIn(1000, fc.array(anyEvent, { maxLength: 40 }), fc.nat(30), (events, index) => {
+      const draft = play(begin(), ...events);
+      const steps = stepsOf(draft);
+      const moved = play(draft, { type: 'go', step: steps[index % steps.length]! });
+      expect(answersOf(moved)).toEqual(answersOf(draft));
+    });
   });
 
   it('a reload in between changes nothing: what was kept goes on as if it had never stopped', () => {
-    fc.assert(
-      fc.property(fc.array(anyEvent, { maxLength: 40 }), fc.nat(40), (events, cut) => {
-        const saved = play(begin(), ...events.slice(0, cut));
-        const restored = JSON.parse(JSON.stringify(saved)) as SessionDraft;
-        expect(play(restored, ...events.slice(cut))).toEqual(play(begin(), ...events));
-      }),
-      { seed: 20260131, numRuns: 1000 },
-    );
+    holdsIn(1000, fc.array(anyEvent, { maxLength: 40 }), fc.nat(40), (events, cut) => {
+      const saved = play(begin(), ...events.slice(0, cut));
+      const restored = JSON.parse(JSON.stringify(saved)) as SessionDraft;
+      expect(play(restored, ...events.slice(cut))).toEqual(play(begin(), ...events));
+    });
   });
 
   it('every step names a page by its first word', () => {

@@ -114,7 +114,7 @@ const draftKeysInStore = `new Promise((resolve) => {
   };
 })`;
 
-/** The page writes after it shows, sealed first: a page closed within those milliseconds has not begun. */
+/** The page writes after it shows, encrypted first: a page closed within those milliseconds has not begun. */
 const untilDraftStands = async (page: Page): Promise<void> => {
   for (let tries = 0; tries < 200; tries++) {
     if ((await page.evaluate(draftKeysInStore)) !== 0) return;

@@ -4,18 +4,9 @@
  * From 1,362 people after four weeks, on 0 to 100 scales. A level at or under the figure is acceptable to most,
  * which does not make it acceptable to this person: ask.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  {
-    source: 'tubach-2005-pass',
-    locator: '75th percentile of satisfied patients, knee and hip',
-    mark: 'seen',
-  },
-];
 const acceptableUpTo = {
   knee: { pain: 32.3, 'patient-global': 32, function: 31 },
   hip: { pain: 35, 'patient-global': 34.6, function: 34.4 },
@@ -37,11 +28,14 @@ export const acceptableSymptomStateRow = calculation({
       about: '0 to 100; millimetres for pain',
     },
   ],
-  result: [
-    { name: 'acceptable', unit: '' },
-    { name: 'threshold', unit: '{score}' },
+  result: units({ acceptable: '', threshold: '{score}' }),
+  citations: [
+    {
+      source: 'tubach-2005-pass',
+      locator: '75th percentile of satisfied patients, knee and hip',
+      mark: 'seen',
+    },
   ],
-  citations,
   calculate: (input) => {
     const threshold = acceptableUpTo[input.joint][input.measure];
     return answer({ acceptable: input.value <= threshold, threshold });

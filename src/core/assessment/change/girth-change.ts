@@ -7,18 +7,8 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from './change-beyond-error.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  {
-    source: 'girth-recalled',
-    locator: 'smallest real difference about 1 cm at the joint line, 1 to 1.5 cm at the thigh',
-    mark: 'memory',
-    remark: 'Measure twice and work out your own with the detectable change from double measures.',
-  },
-];
 const minimalDetectableCm = 1.5;
 
 const girth = <const N extends string>(name: N) =>
@@ -34,7 +24,14 @@ export const girthChangeRow = calculation({
     { name: 'minimalDetectableChange', unit: 'cm' },
     { name: 'beyondError', unit: '' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'girth-recalled',
+      locator: 'smallest real difference about 1 cm at the joint line, 1 to 1.5 cm at the thigh',
+      mark: 'memory',
+      remark: 'Measure twice and work out your own with the detectable change from double measures.',
+    },
+  ],
   calculate: (input) => {
     const change = input.afterCm - input.beforeCm;
     return answer(

@@ -6,15 +6,6 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
-import type { SymptomSource } from '#core/sources/symptoms.ts';
-
-const citations: readonly Citation<OutcomeSource | SymptomSource>[] = [
-  { source: 'sturgill-2009', locator: 'agreement of 75 pairs', mark: 'seen' },
-  { source: 'sturgill-2009', locator: 'wording of the five grades', mark: 'second-hand' },
-  { source: 'maricar-2016', locator: 'bulge sign in osteoarthritis: kappa −0.04 to 0.14', mark: 'seen' },
-];
 
 const effusionGrades = ['zero', 'trace', '1+', '2+', '3+'] as const;
 export type EffusionGrade = (typeof effusionGrades)[number];
@@ -38,7 +29,11 @@ export const kneeEffusionChangeRow = calculation({
     { name: 'grades', unit: '1', about: 'later less earlier' },
     { name: 'beyondRaterDisagreement', unit: '', about: 'more than one grade' },
   ],
-  citations,
+  citations: [
+    { source: 'sturgill-2009', locator: 'agreement of 75 pairs', mark: 'seen' },
+    { source: 'sturgill-2009', locator: 'wording of the five grades', mark: 'second-hand' },
+    { source: 'maricar-2016', locator: 'bulge sign in osteoarthritis: kappa −0.04 to 0.14', mark: 'seen' },
+  ],
   calculate: (input) => {
     const earlierOrder = effusionOrder(input.earlier);
     const laterOrder = effusionOrder(input.later);

@@ -7,9 +7,8 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
+const citations: readonly Citation[] = [
   { source: 'measurement-theory', locator: '1.96 times root two times the standard error', mark: 'computed' },
 ];
 const twoSidedNormal = { 90: 1.6448536269514722, 95: 1.96 } as const;

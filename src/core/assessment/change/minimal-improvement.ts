@@ -4,15 +4,10 @@
  * All figures are from memory, on 0 to 100 scales. Importance is not error: a fall this large can still be
  * within the error of measuring.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from './change-beyond-error.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'tubach-2005-mcii', locator: 'pain, patient global and function, knee and hip', mark: 'memory' },
-];
 const smallestFall = {
   knee: { pain: 19.9, 'patient-global': 18.3, function: 9.1 },
   hip: { pain: 15.3, 'patient-global': 15.2, function: 7.9 },
@@ -28,12 +23,14 @@ export const minimalImprovementRow = calculation({
     { name: 'before', kind: 'number', unit: '{score}', min: 0, max: 100 },
     { name: 'after', kind: 'number', unit: '{score}', min: 0, max: 100 },
   ],
-  result: [
-    { name: 'fall', unit: '{score}' },
-    { name: 'important', unit: '' },
-    { name: 'threshold', unit: '{score}' },
+  result: units({ fall: '{score}', important: '', threshold: '{score}' }),
+  citations: [
+    {
+      source: 'tubach-2005-mcii',
+      locator: 'pain, patient global and function, knee and hip',
+      mark: 'memory',
+    },
   ],
-  citations,
   calculate: (input) => {
     const threshold = smallestFall[input.joint][input.measure];
     const fall = input.before - input.after;

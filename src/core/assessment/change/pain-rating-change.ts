@@ -7,27 +7,9 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
-import type { SymptomSource } from '#core/sources/symptoms.ts';
 import { exceeds, judgeChange, judgedChangeFields } from './change-beyond-error.ts';
 import { minimalDetectableChange } from './minimal-detectable-change.ts';
 
-const citations: readonly Citation<OutcomeSource | SymptomSource>[] = [
-  { source: 'alghadir-2018', locator: 'standard error 0.48, detectable change 1.33', mark: 'seen' },
-  {
-    source: 'childs-2005',
-    locator: 'standard error 1.02',
-    mark: 'seen',
-    remark: 'The printed detectable change of 2 points is 1.96 times the error, without the root of two.',
-  },
-  { source: 'farrar-2001', locator: 'about 2 points or 30 %', mark: 'seen' },
-  {
-    source: 'salaffi-2004',
-    locator: 'slightly better 1 point or 15 %, much better 2 points or 33 %',
-    mark: 'seen',
-  },
-];
 const standardError = { 'knee-osteoarthritis': 0.48, 'low-back-pain': 1.02 } as const;
 /** A fall counts from the figure on, in points or in percent of the earlier rating. */
 const important = {
@@ -54,7 +36,21 @@ export const painRatingChangeRow = calculation({
     { name: 'muchBetter', unit: '' },
     { name: 'importantFall', unit: '' },
   ],
-  citations,
+  citations: [
+    { source: 'alghadir-2018', locator: 'standard error 0.48, detectable change 1.33', mark: 'seen' },
+    {
+      source: 'childs-2005',
+      locator: 'standard error 1.02',
+      mark: 'seen',
+      remark: 'The printed detectable change of 2 points is 1.96 times the error, without the root of two.',
+    },
+    { source: 'farrar-2001', locator: 'about 2 points or 30 %', mark: 'seen' },
+    {
+      source: 'salaffi-2004',
+      locator: 'slightly better 1 point or 15 %, much better 2 points or 33 %',
+      mark: 'seen',
+    },
+  ],
   calculate: (input) => {
     const error = minimalDetectableChange(standardError[input.group]).mdc95;
     const fall = input.before - input.after;

@@ -7,13 +7,12 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { judgeChange, judgedChangeFields } from './change-beyond-error.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
+const citations: readonly Citation[] = [
   { source: 'chatman-1997', locator: 'scale and reliability, 38 people with knee dysfunction', mark: 'seen' },
 ];
-const changeCitations: readonly Citation<OutcomeSource>[] = [
+const changeCitations: readonly Citation[] = [
   ...citations,
   {
     source: 'stratford-1995',

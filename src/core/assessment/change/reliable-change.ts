@@ -7,19 +7,9 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import type { Field, InputOf } from '#core/calculations/describe.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from './change-beyond-error.ts';
 import { minimalDetectableChange } from './minimal-detectable-change.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  {
-    source: 'jacobson-truax-1991',
-    locator: 'index and the 1.96 criterion',
-    mark: 'second-hand',
-    remark: 'The worked example (32.5 to 47.5) is from memory of the paper.',
-  },
-];
 const criterion = 1.96;
 
 const input = [
@@ -76,7 +66,14 @@ export const reliableChangeRow = calculation({
     { name: 'index', unit: '1' },
     { name: 'reliable', unit: '', about: 'beyond 1.96 in either direction' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'jacobson-truax-1991',
+      locator: 'index and the 1.96 criterion',
+      mark: 'second-hand',
+      remark: 'The worked example (32.5 to 47.5) is from memory of the paper.',
+    },
+  ],
   calculate: reliableChange,
   example: { standardDeviation: 7.5, reliability: 0.8, before: 32.5, after: 47.5 },
 });

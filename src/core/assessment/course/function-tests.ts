@@ -1,5 +1,4 @@
 /** Chair stand, timed up and go, grip: cut-offs by age and sex where there are any, and change beyond error. */
-
 import { worked } from '#core/calculations/working.ts';
 import { ageYears } from '#core/time/day.ts';
 import { chairStandChangeRow } from '../function-tests/chair-stand-change.ts';

@@ -2,7 +2,6 @@
  * What was measured of one thing over the course of care, and what may be said of it: where it lies
  * against a norm or cut, and whether the first and the newest differ by more than the error of measuring.
  */
-
 import type { Working } from '#core/calculations/working.ts';
 import type { Day } from '#core/time/day.ts';
 import type { JudgedChange } from '../change/change-beyond-error.ts';

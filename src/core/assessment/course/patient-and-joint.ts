@@ -1,5 +1,4 @@
 /** Activities the patient chose, effusion of the knee and counts of sore joints over the course of care. */
-
 import { worked } from '#core/calculations/working.ts';
 import type { EffusionRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';

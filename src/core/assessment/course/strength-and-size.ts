@@ -1,5 +1,4 @@
 /** Strength tests and girth over the course of care. Estimates are told as ranges. */
-
 import { worked } from '#core/calculations/working.ts';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import { girthChangeRow } from '../change/girth-change.ts';

@@ -4,23 +4,11 @@
  * For rheumatoid arthritis, entered by a clinician; no blood test. Sources disagree at exactly 2.8; here 2.8
  * itself is remission, as on the college's card.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import type { ActivityBand } from './das28.ts';
 import { clinicalFields, clinicalSum } from './joint-count-fields.ts';
-
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'activity-card', locator: 'remission up to and with 2.8, low 10, moderate 22', mark: 'seen' },
-  {
-    source: 'das28-formulae',
-    locator: 'table 187591: remission under 2.8',
-    mark: 'seen',
-    remark: 'Not the one used: the two sources disagree at exactly 2.8.',
-  },
-];
 
 const bands: readonly UpperBand<ActivityBand>[] = [
   { band: 'remission', upTo: 2.8, including: true },
@@ -33,11 +21,16 @@ export const cdaiRow = calculation({
   title: 'Clinical disease activity index',
   area: 'outcomes',
   input: clinicalFields,
-  result: [
-    { name: 'score', unit: '{score}' },
-    { name: 'band', unit: '' },
+  result: units({ score: '{score}', band: '' }),
+  citations: [
+    { source: 'activity-card', locator: 'remission up to and with 2.8, low 10, moderate 22', mark: 'seen' },
+    {
+      source: 'das28-formulae',
+      locator: 'table 187591: remission under 2.8',
+      mark: 'seen',
+      remark: 'Not the one used: the two sources disagree at exactly 2.8.',
+    },
   ],
-  citations,
   calculate: (input) => {
     const score = clinicalSum(input);
     const atBound = Math.abs(score - 2.8) < 1e-9;

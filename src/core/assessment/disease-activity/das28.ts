@@ -9,20 +9,8 @@ import { calculation } from '#core/calculations/calculation.ts';
 import type { Field, InputOf } from '#core/calculations/describe.ts';
 import { needed } from '#core/calculations/needed-inputs.ts';
 import { answer, type Note, type Outcome } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import { swollen, tender } from './joint-count-fields.ts';
-
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'das28-formulae', locator: 'four formulae; bands with 3.2 in low activity', mark: 'seen' },
-  {
-    source: 'activity-card',
-    locator: 'bands with 3.2 in moderate activity',
-    mark: 'seen',
-    remark: 'Not the one used: the two sources disagree at exactly 3.2.',
-  },
-];
 
 export type ActivityBand = 'remission' | 'low' | 'moderate' | 'high';
 
@@ -117,7 +105,15 @@ export const das28Row = calculation({
     { name: 'score', unit: '{score}' },
     { name: 'band', unit: '', about: 'remission, low, moderate or high' },
   ],
-  citations,
+  citations: [
+    { source: 'das28-formulae', locator: 'four formulae; bands with 3.2 in low activity', mark: 'seen' },
+    {
+      source: 'activity-card',
+      locator: 'bands with 3.2 in moderate activity',
+      mark: 'seen',
+      remark: 'Not the one used: the two sources disagree at exactly 3.2.',
+    },
+  ],
   calculate: das28,
   example: { form: 'esr', tender: 4, swollen: 2, esr: 30, globalHealth: 40 },
 });

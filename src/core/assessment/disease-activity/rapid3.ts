@@ -4,27 +4,11 @@
  * For rheumatoid arthritis. Sources disagree at exactly 3; here 3 itself is remission, as on the college's card,
  * which prints the index divided by three.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import type { ActivityBand } from './das28.ts';
 import { zeroToTen } from './joint-count-fields.ts';
-
-const citations: readonly Citation<OutcomeSource>[] = [
-  {
-    source: 'activity-card',
-    locator: 'remission up to and with 3 (1.0 when divided by three), 6, 12',
-    mark: 'seen',
-  },
-  {
-    source: 'das28-formulae',
-    locator: 'table 187591: remission under 3',
-    mark: 'seen',
-    remark: 'Not the one used: the two sources disagree at exactly 3.',
-  },
-];
 
 const bands: readonly UpperBand<ActivityBand>[] = [
   { band: 'remission', upTo: 3, including: true },
@@ -41,11 +25,20 @@ export const rapid3Row = calculation({
     zeroToTen('pain', 'Pain.'),
     zeroToTen('patientGlobal', 'Patient’s global rating.'),
   ],
-  result: [
-    { name: 'score', unit: '{score}' },
-    { name: 'band', unit: '' },
+  result: units({ score: '{score}', band: '' }),
+  citations: [
+    {
+      source: 'activity-card',
+      locator: 'remission up to and with 3 (1.0 when divided by three), 6, 12',
+      mark: 'seen',
+    },
+    {
+      source: 'das28-formulae',
+      locator: 'table 187591: remission under 3',
+      mark: 'seen',
+      remark: 'Not the one used: the two sources disagree at exactly 3.',
+    },
   ],
-  citations,
   calculate: (input) => {
     const score = input.function + input.pain + input.patientGlobal;
     const atBound = Math.abs(score - 3) < 1e-9;

@@ -7,18 +7,8 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from '../change/change-beyond-error.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  {
-    source: 'van-der-maas-2013',
-    locator: 'criterion 2 of six',
-    mark: 'seen',
-    remark: 'Reading the 3.2 at the earlier visit is this tool’s convention.',
-  },
-];
 const riseAlways = 1.2;
 const riseWhenActive = { rise: 0.6, from: 3.2 } as const;
 
@@ -35,7 +25,14 @@ export const rheumatoidFlareRow = calculation({
     { name: 'rise', unit: '{score}' },
     { name: 'threshold', unit: '{score}', about: 'the rise that must be exceeded' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'van-der-maas-2013',
+      locator: 'criterion 2 of six',
+      mark: 'seen',
+      remark: 'Reading the 3.2 at the earlier visit is this tool’s convention.',
+    },
+  ],
   calculate: (input) => {
     const rise = input.later - input.earlier;
     const active = !exceeds(riseWhenActive.from, input.earlier);

@@ -4,18 +4,11 @@
  * For rheumatoid arthritis, entered by a clinician. Laboratories mostly report mg/L: a tenth of that figure is
  * meant here. The bands are from memory.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { bandOf, type UpperBand } from './bands.ts';
 import type { ActivityBand } from './das28.ts';
 import { clinicalFields, clinicalSum } from './joint-count-fields.ts';
-
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'das28-formulae', locator: 'table 187591: composition of the index', mark: 'seen' },
-  { source: 'sdai-bands', locator: '3.3, 11 and 26', mark: 'memory' },
-];
 
 const bands: readonly UpperBand<ActivityBand>[] = [
   { band: 'remission', upTo: 3.3, including: true },
@@ -31,11 +24,11 @@ export const sdaiRow = calculation({
     ...clinicalFields,
     { name: 'crpMgDl', kind: 'number', unit: 'mg/dL', min: 0, max: 60, about: 'In mg/dL: mg/L over ten.' },
   ],
-  result: [
-    { name: 'score', unit: '{score}' },
-    { name: 'band', unit: '' },
+  result: units({ score: '{score}', band: '' }),
+  citations: [
+    { source: 'das28-formulae', locator: 'table 187591: composition of the index', mark: 'seen' },
+    { source: 'sdai-bands', locator: '3.3, 11 and 26', mark: 'memory' },
   ],
-  citations,
   calculate: (input) => {
     const score = clinicalSum(input) + input.crpMgDl;
     return answer({ score, band: bandOf(score, bands, 'high') }, [

@@ -6,13 +6,8 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'gill-2022', locator: 'abstract: minimal detectable change of one person', mark: 'seen' },
-];
 const minimalDetectableStands = 2.5;
 
 export const chairStandChangeRow = calculation({
@@ -24,7 +19,9 @@ export const chairStandChangeRow = calculation({
     { name: 'after', kind: 'integer', unit: '{stand}', min: 0, max: 60 },
   ],
   result: judgedChangeFields('{stand}'),
-  citations,
+  citations: [
+    { source: 'gill-2022', locator: 'abstract: minimal detectable change of one person', mark: 'seen' },
+  ],
   calculate: (input) =>
     answer(judgeChange(input.before, input.after, minimalDetectableStands, 'higher'), [
       {

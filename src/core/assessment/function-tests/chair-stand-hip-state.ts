@@ -3,14 +3,9 @@
  *
  * At least 11 after nine weeks and 12 after a year, in one study of the hip. Not for other joints.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'chair-stand-hip-2013', locator: 'abstract: 11 stands at 9 weeks, 12 at one year', mark: 'seen' },
-];
 const acceptableFrom = { '9-weeks': 11, '1-year': 12 } as const;
 
 export const chairStandHipStateRow = calculation({
@@ -21,11 +16,14 @@ export const chairStandHipStateRow = calculation({
     { name: 'after', kind: 'enum', values: ['9-weeks', '1-year'] },
     { name: 'stands', kind: 'integer', unit: '{stand}', min: 0, max: 60 },
   ],
-  result: [
-    { name: 'acceptable', unit: '' },
-    { name: 'threshold', unit: '{stand}' },
+  result: units({ acceptable: '', threshold: '{stand}' }),
+  citations: [
+    {
+      source: 'chair-stand-hip-2013',
+      locator: 'abstract: 11 stands at 9 weeks, 12 at one year',
+      mark: 'seen',
+    },
   ],
-  citations,
   calculate: (input) => {
     const threshold = acceptableFrom[input.after];
     return answer({ acceptable: input.stands >= threshold, threshold });

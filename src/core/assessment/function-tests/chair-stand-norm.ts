@@ -7,17 +7,6 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import type { Field, InputOf } from '#core/calculations/describe.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
-
-const citations: readonly Citation<OutcomeSource>[] = [
-  {
-    source: 'rikli-jones-1999',
-    locator: 'below-average table, ages 60 to 94',
-    mark: 'second-hand',
-    remark: 'The same figures on two pages; the toolkit and the study themselves were not seen.',
-  },
-];
 
 /** A score under the figure is below average. Ages are inclusive, in completed years. */
 const chairStandTable = [
@@ -61,7 +50,14 @@ export const chairStandNormRow = calculation({
     { name: 'belowAverage', unit: '' },
     { name: 'threshold', unit: '{stand}', about: 'a score under this is below average' },
   ],
-  citations,
+  citations: [
+    {
+      source: 'rikli-jones-1999',
+      locator: 'below-average table, ages 60 to 94',
+      mark: 'second-hand',
+      remark: 'The same figures on two pages; the toolkit and the study themselves were not seen.',
+    },
+  ],
   calculate: chairStandNorm,
   example: { sex: 'male', ageYears: 72, stands: 11 },
 });

@@ -3,15 +3,9 @@
  *
  * Two cuts from two sources; pain on rising slows the test without any loss of strength.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'five-stands-risk', locator: '13.6 seconds', mark: 'second-hand' },
-  { source: 'ewgsop2-2019', locator: 'low strength: more than 15 seconds', mark: 'seen' },
-];
 const riskFromSeconds = 13.6;
 const lowStrengthAboveSeconds = 15;
 
@@ -20,11 +14,11 @@ export const fiveTimesSitToStandRow = calculation({
   title: 'Five times sit-to-stand',
   area: 'outcomes',
   input: [{ name: 'seconds', kind: 'number', unit: 's', min: 2, max: 300 }],
-  result: [
-    { name: 'mobilityRisk', unit: '' },
-    { name: 'lowStrength', unit: '' },
+  result: units({ mobilityRisk: '', lowStrength: '' }),
+  citations: [
+    { source: 'five-stands-risk', locator: '13.6 seconds', mark: 'second-hand' },
+    { source: 'ewgsop2-2019', locator: 'low strength: more than 15 seconds', mark: 'seen' },
   ],
-  citations,
   calculate: (input) =>
     answer({
       mobilityRisk: input.seconds >= riskFromSeconds,

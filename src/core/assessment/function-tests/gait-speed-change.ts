@@ -6,13 +6,8 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { exceeds } from '../change/change-beyond-error.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'perera-2006', locator: '0.05 and 0.10 m/s', mark: 'memory' },
-];
 const meaningfulMPerS = { small: 0.05, substantial: 0.1 } as const;
 
 const size = (change: number): 'under-small' | 'small' | 'substantial' => {
@@ -32,7 +27,7 @@ export const gaitSpeedChangeRow = calculation({
     { name: 'changeMPerS', unit: 'm/s' },
     { name: 'size', unit: '', about: 'under-small, small or substantial' },
   ],
-  citations,
+  citations: [{ source: 'perera-2006', locator: '0.05 and 0.10 m/s', mark: 'memory' }],
   calculate: (input) => {
     const change = input.afterMPerS - input.beforeMPerS;
     return answer({ changeMPerS: change, size: size(change) }, [

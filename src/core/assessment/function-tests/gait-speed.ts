@@ -6,18 +6,7 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'ewgsop2-2019', locator: '0.8 m/s', mark: 'seen' },
-  {
-    source: 'cesari-2005',
-    locator: 'under 1.0 m/s: relative risk 2.20 (1.76 to 2.74) of leg limitation',
-    mark: 'seen',
-  },
-  { source: 'gait-fallers', locator: '0.76 m/s', mark: 'seen' },
-];
 const cutsMPerS = { low: 0.8, limitation: 1, fallers: 0.76 } as const;
 
 export const gaitSpeedRow = calculation({
@@ -34,7 +23,15 @@ export const gaitSpeedRow = calculation({
     { name: 'underOne', unit: '', about: 'under 1.0 m/s' },
     { name: 'underFallersCut', unit: '', about: 'under 0.76 m/s' },
   ],
-  citations,
+  citations: [
+    { source: 'ewgsop2-2019', locator: '0.8 m/s', mark: 'seen' },
+    {
+      source: 'cesari-2005',
+      locator: 'under 1.0 m/s: relative risk 2.20 (1.76 to 2.74) of leg limitation',
+      mark: 'seen',
+    },
+    { source: 'gait-fallers', locator: '0.76 m/s', mark: 'seen' },
+  ],
   calculate: (input) => {
     const speed = input.distanceM / input.seconds;
     return answer({

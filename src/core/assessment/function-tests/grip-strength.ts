@@ -4,14 +4,9 @@
  * A painful or deformed hand lowers grip by itself, so in hand arthritis a low grip says little about the rest
  * of the body.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'ewgsop2-2019', locator: 'cut-offs for low strength by grip', mark: 'seen' },
-];
 const lowUnderKg = { male: 27, female: 16 } as const;
 
 export const gripStrengthRow = calculation({
@@ -22,11 +17,8 @@ export const gripStrengthRow = calculation({
     { name: 'sex', kind: 'enum', values: ['female', 'male'] },
     { name: 'forceKg', kind: 'number', unit: 'kg', min: 0, max: 120 },
   ],
-  result: [
-    { name: 'low', unit: '' },
-    { name: 'thresholdKg', unit: 'kg' },
-  ],
-  citations,
+  result: units({ low: '', thresholdKg: 'kg' }),
+  citations: [{ source: 'ewgsop2-2019', locator: 'cut-offs for low strength by grip', mark: 'seen' }],
   calculate: (input) => {
     const thresholdKg = lowUnderKg[input.sex];
     return answer({ low: input.forceKg < thresholdKg, thresholdKg }, [

@@ -5,13 +5,8 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 import { judgeChange, judgedChangeFields } from '../change/change-beyond-error.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'alghadir-2015', locator: 'minimal detectable change within and between raters', mark: 'seen' },
-];
 const minimalDetectableSeconds = { same: 1.1, other: 1.14 } as const;
 
 export const timedUpAndGoChangeRow = calculation({
@@ -24,7 +19,9 @@ export const timedUpAndGoChangeRow = calculation({
     { name: 'rater', kind: 'enum', values: ['same', 'other'] },
   ],
   result: judgedChangeFields('s'),
-  citations,
+  citations: [
+    { source: 'alghadir-2015', locator: 'minimal detectable change within and between raters', mark: 'seen' },
+  ],
   calculate: (input) =>
     answer(
       judgeChange(input.beforeSeconds, input.afterSeconds, minimalDetectableSeconds[input.rater], 'lower'),

@@ -3,15 +3,9 @@
  *
  * The 12-second cut is from memory; published cuts range widely. A time under it does not rule out falls.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { OutcomeSource } from '#core/sources/outcomes.ts';
 
-const citations: readonly Citation<OutcomeSource>[] = [
-  { source: 'fall-toolkit', locator: '12 seconds', mark: 'memory' },
-  { source: 'ewgsop2-2019', locator: 'severity: 20 seconds', mark: 'seen' },
-];
 const fallRiskFromSeconds = 12;
 const severeFromSeconds = 20;
 
@@ -20,11 +14,11 @@ export const timedUpAndGoRow = calculation({
   title: 'Timed up and go',
   area: 'outcomes',
   input: [{ name: 'seconds', kind: 'number', unit: 's', min: 2, max: 300 }],
-  result: [
-    { name: 'fallRisk', unit: '' },
-    { name: 'severelyLow', unit: '' },
+  result: units({ fallRisk: '', severelyLow: '' }),
+  citations: [
+    { source: 'fall-toolkit', locator: '12 seconds', mark: 'memory' },
+    { source: 'ewgsop2-2019', locator: 'severity: 20 seconds', mark: 'seen' },
   ],
-  citations,
   calculate: (input) =>
     answer(
       { fallRisk: input.seconds >= fallRiskFromSeconds, severelyLow: input.seconds >= severeFromSeconds },

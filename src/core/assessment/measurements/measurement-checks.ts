@@ -1,5 +1,4 @@
 /** What cannot be of a measurement, and what is asked about before it is kept. */
-
 import type { Refusal } from '#core/outcome.ts';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import { farFromLast } from './far-from-last.ts';

@@ -1,5 +1,4 @@
 /** Measurements of a patient. Each has unit, method, who and when; the kind fixes unit and bounds. */
-
 import type { Limb, Side } from '#core/exercises/joints.ts';
 import type { Position } from '#core/prescribing/dose.ts';
 import type { Day } from '#core/time/day.ts';

@@ -3,7 +3,7 @@
  * near the group it was fitted in comes, and, where age is unknown, to the lighter load.
  * A choice of this clinic tool, not of any source; the spread of all equations stays beside it.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import { strengthSettings } from '#core/prescribing/low-load/settings.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
@@ -71,10 +71,7 @@ export const equationChoiceRow = calculation({
     repetitionsField,
     { name: 'ageYears', kind: 'integer', unit: 'a', min: 18, max: 120, optional: true },
   ],
-  result: [
-    { name: 'equation', unit: '' },
-    { name: 'reason', unit: '' },
-  ],
+  result: units({ equation: '', reason: '' }),
   citations: [...equationCitations, ...accuracyCitations],
   calculate: (input) => chooseEquation(input, defaultsOf(strengthSettings)),
   example: { repetitions: 8, ageYears: 68 },

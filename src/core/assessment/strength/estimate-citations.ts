@@ -1,8 +1,7 @@
 /** Accuracy of repetition-based estimates as a whole, cited by every row that gives one. */
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 
-export const accuracyCitations: readonly Citation<StrengthSource>[] = [
+export const accuracyCitations: readonly Citation[] = [
   {
     source: 'knutzen-1999',
     locator: 'abstract',

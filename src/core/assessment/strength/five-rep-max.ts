@@ -3,7 +3,7 @@
  * only. The intercept is in kg, so a light lift is overstated: below 15 kg on the leg press the line
  * adds more than it is given. Says nothing of other lifts or of painful joints.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer, type Outcome } from '#core/outcome.ts';
 import { loadField } from './fields.ts';
 import { estimateNotMeasured } from './low-load-tests.ts';
@@ -40,10 +40,7 @@ export const fiveRepMaxRow = calculation({
     { name: 'lift', kind: 'enum', values: fiveRepMaxLifts },
     loadField('fiveRepMaxKg', 'Load lifted five times and not six.'),
   ],
-  result: [
-    { name: 'oneRepMaxKg', unit: 'kg' },
-    { name: 'standardErrorKg', unit: 'kg' },
-  ],
+  result: units({ oneRepMaxKg: 'kg', standardErrorKg: 'kg' }),
   citations: [
     {
       source: 'reynolds-2006',

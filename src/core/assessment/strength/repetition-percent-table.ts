@@ -7,7 +7,6 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 import { repetitionsField } from './fields.ts';
 
 /** Index = repetitions − 1; null = not printed. */
@@ -16,7 +15,7 @@ const textbook = [100, 95, 93, 90, 87, 85, 83, 80, 77, 75, 70, 67, null, null, 6
 
 export const longestChartSet = loadChart.length;
 
-export const chartCitations: readonly Citation<StrengthSource>[] = [
+export const chartCitations: readonly Citation[] = [
   {
     source: 'nsca-load-chart',
     locator: 'load chart, rows 1–10 and 12 repetitions',

@@ -1,19 +1,17 @@
 /**
- * How far to trust a reported reserve. People guess about one repetition too few; the error is small
- * near failure and grows quickly in sets beyond 12 repetitions, which low-load sets always are. So a
- * reserve from such a set is a rough word and not a measurement: it may be followed, never computed
- * with.
+ * How far to trust a reported reserve. People guess about one repetition too few; the error is small near
+ * failure and grows quickly in sets beyond 12 repetitions, which low-load sets always are. So a reserve from
+ * such a set is a rough word and not a measurement: it may be followed, never computed with.
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Note, type Outcome } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 import { repetitionsField, reserveField } from './fields.ts';
 
 const longSetBeyond = 12;
 const smallErrorUpTo = 5;
 
-export const reserveCitations: readonly Citation<StrengthSource>[] = [
+export const reserveCitations: readonly Citation[] = [
   {
     source: 'halperin-2022',
     locator: 'abstract',

@@ -2,10 +2,9 @@
  * Repetitions in reserve and the exertion scale built on them. Below 5 the scale gives no count.
  * Exertion here is of one set, not the rating of a whole session.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 import { reserveField } from './fields.ts';
 
 interface ScaleRow {
@@ -28,7 +27,7 @@ const scale: readonly ScaleRow[] = [
   { exertion: [1, 2], reserveLow: null, reserveHigh: null, words: 'little or no effort, no count' },
 ];
 
-const citations: readonly Citation<StrengthSource>[] = [
+const citations: readonly Citation[] = [
   {
     source: 'zourdos-2016',
     locator: 'scale, as restated on a page of a university clinic',
@@ -93,10 +92,7 @@ export const exertionFromReserveRow = calculation({
   title: 'Rated exertion of one set for repetitions in reserve',
   area: 'strength',
   input: [reserveField],
-  result: [
-    { name: 'exertionLow', unit: '{score}' },
-    { name: 'exertionHigh', unit: '{score}' },
-  ],
+  result: units({ exertionLow: '{score}', exertionHigh: '{score}' }),
   citations,
   calculate: exertionFromReserve,
   example: { reserve: 2 },

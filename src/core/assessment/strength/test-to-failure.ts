@@ -2,7 +2,6 @@
  * Tests to failure are sessions: the same gate before, a check the morning after, and enough hours since
  * the last session that loaded the joints. The hours are a clinic choice.
  */
-
 import type { Today } from '#core/decision/answers.ts';
 import { countUpTo } from '#core/decision/facts/count-up-to.ts';
 import { indexRecord } from '#core/decision/facts/record-index.ts';

@@ -1,5 +1,5 @@
 /**
- * Usual values proposed from the diary for a clinician to freeze. Nothing here takes effect by itself:
+ * Usual values proposed from the diary for a clinician to set. Nothing here takes effect by itself:
  * the top of the band is shown and used only when a clinician widens it.
  */
 
@@ -20,7 +20,7 @@ const spreadWindow = 28;
 
 interface BaselineProposal {
   readonly usualPain: number;
-  /** In force if frozen as proposed: the published behaviour. */
+  /** In force if set as proposed: the published behaviour. */
   readonly usualPainTop: number;
   /** What a clinician may widen the band to. */
   readonly widestUsualPainTop: number;
@@ -88,9 +88,9 @@ export const proposeBaseline = (
 };
 
 /**
- * Whether the latch "usual pain no longer true" must be set now. The latch is a frozen value once set:
- * it is stored with the baseline and only a clinician clears it. It is not read from the diary at
- * decision time, because there a worse morning would clear it.
+ * Whether the baseline is due for review from now on: usual pain no longer true. That is stored with
+ * the baseline and only a clinician ends it. It is not read from the diary at decision time, because
+ * there a worse morning would end it.
  */
 export const isBaselineDueForReview = (
   record: PatientRecord,

@@ -1,6 +1,6 @@
 /**
  * One step up, by method, in one variable. Repetitions come first and need one session on target; load,
- * rung and set need the larger step. A step in load or rung starts the repetitions again at the foot of
+ * level and set need the larger step. A step in load or level starts the repetitions again at the foot of
  * the signed band. Never onto a load the patient does not own; over 10 % only by name.
  */
 import type {

@@ -1,5 +1,5 @@
 /**
- * A patient's history turned into the facts of one joint at one moment. Pure; reads frozen values and
+ * A patient's history turned into the facts of one joint at one moment. Pure; reads baseline values and
  * recorded prescription versions as they stand and estimates neither again.
  *
  * A question left open is never read as "no". Giving way and having done more than planned are asked after

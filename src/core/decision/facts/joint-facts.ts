@@ -1,4 +1,4 @@
-/** Facts of one joint read straight from a look: its scores, its frozen values, its state, its tests. */
+/** Facts of one joint read straight from the context: its scores, its baseline values, its state, its tests. */
 
 import { countUpTo } from './count-up-to.ts';
 import type { EvaluationContext } from './evaluation-context.ts';

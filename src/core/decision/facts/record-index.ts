@@ -75,7 +75,7 @@ const sortedMornings = (record: PatientRecord): IndexedMorning[] =>
         byText(a.morning.id, b.morning.id),
     );
 
-/** Of two baselines frozen on one day the narrower stands last and is used. */
+/** Of two baselines set on one day the narrower stands last and is used. */
 const indexedBaselines = (record: PatientRecord): RecordIndex['baselinesOf'] => {
   const map = new Map<Joint, (Baseline & { setDay: number })[]>();
   for (const baseline of record.baselines) {

@@ -1,6 +1,6 @@
 /**
- * One-sided sum chart of morning pain over the frozen usual pain, allowance half a standard deviation.
- * Latched: once it signalled it stays until a clinician freezes new usual values. The scatter is frozen
+ * One-sided sum chart of morning pain over the usual pain of the baseline, allowance half a standard deviation.
+ * Once it signalled it stays until a clinician sets a new baseline. The scatter is set
  * with them; read again from later mornings, a worsening would widen it and silence the chart.
  */
 import type { Baseline } from '#core/record/record.ts';

@@ -17,9 +17,9 @@ export interface Effect {
 export interface Derived {
   /** Highest pain score present; null when none was given. */
   readonly peak: number | null;
-  /** Usual pain, 0 while none is frozen. */
+  /** Usual pain, 0 while none is set. */
   readonly usual: number;
-  /** Top of the usual band: usual pain unless a clinician widened it; 0 while none is frozen. */
+  /** Top of the usual band: usual pain unless a clinician widened it; 0 while none is set. */
   readonly top: number;
 }
 
@@ -38,10 +38,8 @@ export interface Rule {
   readonly threshold: (settings: EngineSettingValues) => string;
   /** What the rule leans on: a source, or a choice of the clinic although sources stand near it. */
   readonly restsOn: 'source' | 'clinic-choice';
-  readonly citations: readonly Citation<SymptomSource>[];
+  readonly citations: readonly (Citation & { readonly source: SymptomSource })[];
   readonly settings: readonly EngineSettingId[];
-  /** One plain sentence for the patient; wording is the clinic's to approve. */
-  readonly patientSentence: string;
 }
 
 /** A score reaches a height; a missing score never does, and the rule for missing answers says so instead. */

@@ -1,6 +1,6 @@
 /**
  * A slow rise of morning pain seen by a one-sided sum chart (allowance half a standard deviation),
- * latched until a clinician freezes new usual values. On unchanged whole-number diaries such a chart
+ * in force until a clinician sets a new baseline. On unchanged whole-number diaries such a chart
  * still alarms often, so the signal may hold and nothing more.
  */
 import type { Rule } from './rule.ts';
@@ -23,6 +23,5 @@ export const signalRules = [
       },
     ],
     settings: ['signal-interval', 'signal-least-values', 'signal-inflation'],
-    patientSentence: 'Your mornings seem to be getting slowly sorer, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -1,5 +1,5 @@
 /**
- * Morning stiffness in minutes, against the person's own frozen usual. A sign of change, never a
+ * Morning stiffness in minutes, against the person's own usual. A sign of change, never a
  * diagnosis: in hand osteoarthritis more than an hour is common.
  */
 import type { Rule } from './rule.ts';
@@ -30,7 +30,6 @@ export const stiffnessRules = [
       { source: 'acr-ra-criteria-1987', locator: 'stiffness of 1 hour or more', mark: 'second-hand' },
     ],
     settings: ['stiffness-ease-offset', 'stiffness-ease-factor'],
-    patientSentence: 'The joint stayed stiff far longer than usual, so do a little less.',
   },
   {
     id: 'T2',
@@ -56,6 +55,5 @@ export const stiffnessRules = [
       },
     ],
     settings: ['stiffness-hold-offset', 'stiffness-hold-factor'],
-    patientSentence: 'The joint stayed stiff longer than usual, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -1,5 +1,5 @@
 /**
- * What the record holds of one closed stretch of care, gathered for the papers written at its end.
+ * What the record holds of one closed episode of care, gathered for the papers written at its end.
  * Everything here was recorded by somebody; nothing is estimated.
  */
 
@@ -11,6 +11,7 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
 import type { Episode, EpisodeState } from '../episode.ts';
+import type { MonitoringHours } from '../monitoring-hours.ts';
 
 export interface DocumentVersion {
   readonly dose: Dose;
@@ -22,7 +23,7 @@ export interface DocumentVersion {
   readonly endedOn: Day | null;
 }
 
-/** One prescribed exercise over the stretch. */
+/** One prescribed exercise over the episode. */
 export interface DocumentItem {
   readonly itemId: string;
   readonly first: DocumentVersion;
@@ -78,7 +79,7 @@ export interface DocumentFacts {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
-    readonly monitoringHours: string;
+    readonly monitoringHours: MonitoringHours;
   };
   readonly patient: { readonly name: string; readonly birthDay: Day };
   readonly episode: Episode;
@@ -89,14 +90,14 @@ export interface DocumentFacts {
     readonly reason: string;
     readonly by: string;
   };
-  /** Another stretch of care of the same person goes on. */
+  /** Another episode of care of the same person goes on. */
   readonly careGoesOn: boolean;
   readonly lines: readonly DocumentItem[];
   readonly log: DocumentLog;
   readonly decisions: readonly DocumentDecision[];
   readonly limits: readonly LimitInForce[];
   readonly checks: DocumentChecks;
-  /** The last frozen values of each joint. */
+  /** The last baseline values of each joint. */
   readonly baselines: readonly Baseline[];
 }
 
@@ -113,7 +114,7 @@ interface Counted {
   readonly to: Day;
 }
 
-/** Counts what was sent and what was not, from the first day of the stretch to its last, both included. */
+/** Counts what was sent and what was not, from the first day of the episode to its last, both included. */
 export const countLog = ({ sessions, mornings, planned, off, from, to }: Counted): DocumentLog => {
   const within = <R extends { readonly day: Day }>(rows: readonly R[]) =>
     rows.filter(({ day }) => day >= from && day <= to);

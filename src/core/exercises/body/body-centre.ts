@@ -3,7 +3,7 @@
  * With arms at the sides it is the figure known from force plates; with arms held forward at
  * shoulder height it is the one the push models need.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
 import {
   ankleHeightShare,
@@ -47,10 +47,7 @@ export const bodyCentreRow = calculation({
   title: 'Height of the centre of mass, standing, arms at the sides',
   area: 'variation',
   input: [sexField, statureField],
-  result: [
-    { name: 'shareOfStature', unit: '1' },
-    { name: 'heightM', unit: 'm' },
-  ],
+  result: units({ shareOfStature: '1', heightM: 'm' }),
   citations: segmentCitations,
   calculate: ({ sex, statureM }) => {
     const share = bodyCentreArmsDownShare(sex);

@@ -4,10 +4,9 @@
  * the young sample, which is an assumption.
  */
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import type { Sex } from './segments.ts';
 
-export const olderSegmentCitations: readonly Citation<VariationSource>[] = [
+export const olderSegmentCitations: readonly Citation[] = [
   {
     source: 'pavol-2002',
     locator: 'scaled segment masses by sex',

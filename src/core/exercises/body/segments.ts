@@ -7,7 +7,6 @@
  * people with an amputation, marked oedema or a large change of shape.
  */
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 
 export type Sex = 'female' | 'male';
 
@@ -17,7 +16,7 @@ export interface Segment {
   readonly lengthMm: number;
 }
 
-export const segmentCitations: readonly Citation<VariationSource>[] = [
+export const segmentCitations: readonly Citation[] = [
   {
     source: 'de-leva-1996',
     locator: 'table of adjusted parameters, masses and centres of mass',

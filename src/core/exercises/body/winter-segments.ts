@@ -3,9 +3,8 @@
  * Drillis and Contini. Used only to show how far a moment depends on the segment table chosen.
  */
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 
-export const winterCitations: readonly Citation<VariationSource>[] = [
+export const winterCitations: readonly Citation[] = [
   { source: 'winter-2009', locator: 'anthropometric table: thigh, shank, foot', mark: 'seen' },
   {
     source: 'drillis-contini-1966',

@@ -9,7 +9,7 @@ import { familyById } from '../families.ts';
 import { levelOf } from './level.ts';
 
 /**
- * Computed families: rungs with a figure in rising order, then those without one. Listed families: the
+ * Computed families: levels with a figure in rising order, then those without one. Listed families: the
  * order of the catalogue, whatever figures some of them have.
  */
 export const ladder = (family: string, person: Anthropometry): readonly Level[] => {
@@ -48,10 +48,10 @@ const neighbour = (exerciseId: string, person: Anthropometry, offset: 1 | -1): N
   return { rung: level, stepPercent: stepBetween(from, level).percent };
 };
 
-/** The next harder rung; null at the top, for an unknown exercise, or where harder is not known. */
+/** The next harder level; null at the top, for an unknown exercise, or where harder is not known. */
 export const nextLevel = (exerciseId: string, person: Anthropometry): NeighbouringLevel | null =>
   neighbour(exerciseId, person, 1);
 
-/** The next easier rung; null at the bottom, for an unknown exercise, or where easier is not known. */
+/** The next easier level; null at the bottom, for an unknown exercise, or where easier is not known. */
 export const previousLevel = (exerciseId: string, person: Anthropometry): NeighbouringLevel | null =>
   neighbour(exerciseId, person, -1);

@@ -1,4 +1,4 @@
-/** What every rung is made of: the empty figures and the two usual measures. */
+/** What every level is made of: the empty figures and the two usual measures. */
 import type { Level, LevelMeasure } from '../exercise.ts';
 import type { Setting } from '../setting.ts';
 

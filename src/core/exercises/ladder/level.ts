@@ -1,4 +1,4 @@
-/** One exercise as a rung for one person: its share, effective load, moments and the figure it is ordered by. */
+/** One exercise as a level for one person: its share, effective load, moments and the figure it is ordered by. */
 
 import { movedMassShare } from '../body/moved-mass.ts';
 import type { Anthropometry, Exercise, Level } from '../exercise.ts';

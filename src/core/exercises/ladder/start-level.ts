@@ -1,6 +1,6 @@
 /**
- * Whether a rung is where to start: the standard variation should already be challenging, judged by
- * repetitions done and repetitions left over. Too hard moves the start one rung down; too easy only
+ * Whether a level is where to start: the standard variation should already be challenging, judged by
+ * repetitions done and repetitions left over. Too hard moves the start one level down; too easy only
  * says so, because starting higher is the clinician's decision.
  */
 
@@ -10,7 +10,7 @@ import type { Anthropometry } from '../exercise.ts';
 import { type OnSide, sideFor } from './added-demands.ts';
 import { previousLevel } from './ladder.ts';
 
-/** A set on the rung: repetitions done and repetitions thought to be left. */
+/** A set on the level: repetitions done and repetitions thought to be left. */
 export interface TestedSet {
   readonly repetitions: number;
   readonly reserve: number;
@@ -25,7 +25,7 @@ export const startFit = (tested: TestedSet | undefined, band: RepetitionBand, re
   return toFailure > band.high + reserve ? 'too-easy' : 'challenging';
 };
 
-/** One rung down, on a side that the easier exercise can be done on; null where there is none. */
+/** One level down, on a side that the easier exercise can be done on; null where there is none. */
 export const easierStart = (start: OnSide, person: Anthropometry): OnSide | null => {
   const easier = previousLevel(start.exerciseId, person);
   const exercise = easier && exerciseById(easier.rung.exerciseId);

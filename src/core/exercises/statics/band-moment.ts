@@ -5,7 +5,7 @@
  * the limb, A the anchor. While the tension grows with the stretch the lever can shrink, so the moment
  * often peaks in mid-range. Straps that slide and joints that shift are not modelled.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
 import { radians } from '../body/gravity.ts';
 import {
@@ -50,11 +50,7 @@ export const bandMomentRow = calculation({
     },
     { name: 'anchorUpM', kind: 'number', unit: 'm', min: -5, max: 5, about: 'Below the joint is negative.' },
   ],
-  result: [
-    { name: 'elongationPercent', unit: '%' },
-    { name: 'forceN', unit: 'N' },
-    { name: 'momentNm', unit: 'N.m' },
-  ],
+  result: units({ elongationPercent: '%', forceN: 'N', momentNm: 'N.m' }),
   citations: bandCitations,
   consistent: checkCalibration,
   calculate: (input) => {

@@ -10,10 +10,9 @@ import { calculation } from '#core/calculations/calculation.ts';
 import type { NumberField } from '#core/calculations/describe.ts';
 import { answer, type Refusal, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { gravity } from '../body/gravity.ts';
 
-export const bandCitations: readonly Citation<VariationSource>[] = [
+export const bandCitations: readonly Citation[] = [
   {
     source: 'uchida-2016',
     locator: 'abstract: bench test from 25 to 250 % in steps of 25 %, straight-line slopes',

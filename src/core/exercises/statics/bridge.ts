@@ -8,13 +8,12 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { ankleHeightShare, footCentreBelowAnkleShare } from '../body/body-lengths.ts';
 import { addedField, massField, sexField, statureField } from '../body/fields.ts';
 import { degrees, gravity } from '../body/gravity.ts';
 import { lengthShare, type Sex, segments } from '../body/segments.ts';
 
-const bridgeCitations: readonly Citation<VariationSource>[] = [
+const bridgeCitations: readonly Citation[] = [
   {
     source: 'de-leva-1996',
     locator: 'trunk, thigh, shank and foot',

@@ -6,10 +6,9 @@
  * flatten by 40 cm and no ratio is given. Static models cannot do this and are not used for it.
  */
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { interpolate } from '../body/interpolate.ts';
 
-export const chairHeightCitations: readonly Citation<VariationSource>[] = [
+export const chairHeightCitations: readonly Citation[] = [
   {
     source: 'yoshioka-2014',
     locator: 'introduction: ratios of peak moment from 64 to 43 cm; results: flat from 40 to 10 cm',

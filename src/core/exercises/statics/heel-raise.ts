@@ -7,7 +7,6 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { ballOfFootShare } from '../body/body-lengths.ts';
 import { addedField, massField, statureField } from '../body/fields.ts';
 import { gravity } from '../body/gravity.ts';
@@ -25,7 +24,7 @@ export const heelRaise = (raise: HeelRaise): { effectiveLoadKg: number; ankleMom
   return { effectiveLoadKg, ankleMomentNm: effectiveLoadKg * gravity * ballOfFootShare * raise.statureM };
 };
 
-const heelRaiseCitations: readonly Citation<VariationSource>[] = [
+const heelRaiseCitations: readonly Citation[] = [
   {
     source: 'drillis-contini-1966',
     locator: 'foot length 0.152 of stature',

@@ -4,13 +4,12 @@
  * A mean of a group, not of a person: it tells whether an ankle weight is light for most people like
  * this. It is not a strength test and gives no percentage of one's own maximum.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { massField } from '../body/fields.ts';
 
-const kneeExtensionNormCitations: readonly Citation<VariationSource>[] = [
+const kneeExtensionNormCitations: readonly Citation[] = [
   {
     source: 'sarabon-2021',
     locator: 'abstract: 95 % confidence intervals of pooled means, mid-range angle, 13 893 people',
@@ -34,10 +33,7 @@ export const kneeExtensionNormRow = calculation({
     { name: 'momentNm', kind: 'number', unit: 'N.m', min: 0, max: 500 },
     { name: 'group', kind: 'enum', values: ['adult-men', 'adult-women', 'older-men', 'older-women'] },
   ],
-  result: [
-    { name: 'lowPercent', unit: '%' },
-    { name: 'highPercent', unit: '%' },
-  ],
+  result: units({ lowPercent: '%', highPercent: '%' }),
   citations: kneeExtensionNormCitations,
   calculate: ({ massKg, momentNm, group }) => {
     const norm = kneeExtensionNorms[group];

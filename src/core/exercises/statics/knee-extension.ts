@@ -4,7 +4,7 @@
  * Zero with the shank hanging, largest with the knee straight: a weight loads the end of the range.
  * A band anchored behind does the opposite. It is not the force in the knee joint.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
 import { addedField, distanceField, massField, sexField, statureField } from '../body/fields.ts';
 import { limbLiftCitations, limbLiftMoment } from './limb-lift.ts';
@@ -28,10 +28,7 @@ export const kneeExtensionRow = calculation({
     addedField,
     distanceField,
   ],
-  result: [
-    { name: 'momentNm', unit: 'N.m' },
-    { name: 'momentPerBodyMass', unit: 'N.m/kg' },
-  ],
+  result: units({ momentNm: 'N.m', momentPerBodyMass: 'N.m/kg' }),
   citations: limbLiftCitations,
   calculate: ({ flexionDeg, ...input }) => {
     const momentNm = limbLiftMoment({ ...input, lever: 'shank', angleDeg: flexionDeg });

@@ -7,11 +7,10 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { radians } from '../body/gravity.ts';
 import { interpolate } from '../body/interpolate.ts';
 
-export const leanBackRowCitations: readonly Citation<VariationSource>[] = [
+export const leanBackRowCitations: readonly Citation[] = [
   {
     source: 'melrose-dawes-2015',
     locator: 'abstract: four angles from the vertical, percent of body mass',

@@ -8,7 +8,6 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { cuffAboveAnkleM, legShare } from '../body/body-lengths.ts';
 import { addedField, distanceField, massField, sexField, statureField } from '../body/fields.ts';
 import { gravity, radians } from '../body/gravity.ts';
@@ -19,7 +18,7 @@ import { winterCitations } from '../body/winter-segments.ts';
 import type { JointName } from '../joints.ts';
 import { type Lever, levers } from '../setting.ts';
 
-export const limbLiftCitations: readonly Citation<VariationSource>[] = [
+export const limbLiftCitations: readonly Citation[] = [
   {
     source: 'de-leva-1996',
     locator: 'masses, centres and lengths of leg and arm',

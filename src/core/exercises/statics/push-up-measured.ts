@@ -6,10 +6,9 @@
  * not the study's. It says nothing of older people or of hands above 60.96 cm.
  */
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { interpolate } from '../body/interpolate.ts';
 
-export const pushUpMeasuredCitations: readonly Citation<VariationSource>[] = [
+export const pushUpMeasuredCitations: readonly Citation[] = [
   {
     source: 'ebben-2011',
     locator: 'six variants, peak vertical force as a share of body mass',

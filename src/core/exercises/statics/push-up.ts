@@ -9,12 +9,11 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { VariationSource } from '#core/sources/variation.ts';
 import { sexField, statureField } from '../body/fields.ts';
 import { degrees } from '../body/gravity.ts';
 import { kneePushUpShare, pushUpMeasuredCitations, pushUpMeasuredShare } from './push-up-measured.ts';
 
-export const pushUpCitations: readonly Citation<VariationSource>[] = [
+export const pushUpCitations: readonly Citation[] = [
   {
     source: 'de-leva-1996',
     locator: 'male masses, centres and lengths reduced to a closed form',

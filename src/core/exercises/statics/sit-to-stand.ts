@@ -1,11 +1,10 @@
 /**
  * Hip plus knee moment per leg when rising from a seat, from statics, with the measured ratios beside.
  *
- * The sum does not depend on trunk lean; how it is split between hip and knee does, and the static
- * knee part alone is not usable. Even the sum rises too little as the seat falls (× 1.2 to 1.7 from
- * 64 to 43 cm, where measured joints rise × 1.9 and 2.4). So the sum is for relative use, and chair
- * heights are ranked by the measured ratios. The hip is taken 9 cm above the seat and the shank 18°
- * forward: assumptions.
+ * The sum does not depend on trunk lean; how it is split between hip and knee does, and the static knee part
+ * alone is not usable. Even the sum rises too little as the seat falls (× 1.2 to 1.7 from 64 to 43 cm, where
+ * measured joints rise × 1.9 and 2.4). So the sum is for relative use, and chair heights are ranked by the
+ * measured ratios. The hip is taken 9 cm above the seat and the shank 18° forward: assumptions.
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';

@@ -5,7 +5,6 @@
  * validated, and a small shift of the feet changes it a lot: record the distance. With bent elbows
  * the shoulders are taken 12 cm from the wall, an assumption, and the share is larger.
  */
-
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, refuse } from '#core/outcome.ts';
 import { bodyCentreShare } from '../body/body-centre.ts';

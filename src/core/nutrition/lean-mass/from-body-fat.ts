@@ -4,9 +4,8 @@
  * Preferred when the percentage was measured; it inherits the whole error of that measurement.
  */
 import type { Citation } from '#core/sources/citation.ts';
-import type { NutritionSource } from '#core/sources/nutrition.ts';
 
-export const fromBodyFatCitation: Citation<NutritionSource> = {
+export const fromBodyFatCitation: Citation = {
   source: 'body-composition-identity',
   locator: 'identity',
   mark: 'computed',

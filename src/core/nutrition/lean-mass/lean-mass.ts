@@ -5,13 +5,11 @@
  * figure. A result outside what the formulas can know is refused rather than shown: body-mass index
  * outside the clinic's bounds, lean mass not under body mass, or an unbelievably small share of it.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import type { Field, InputOf } from '#core/calculations/describe.ts';
 import { needed } from '#core/calculations/needed-inputs.ts';
 import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
-import type { NutritionSource } from '#core/sources/nutrition.ts';
 import { ageYears, massKg, type Sex, sex, statureCm } from '../body-fields.ts';
 import { bodyMassIndex } from '../body-mass-index.ts';
 import { nutritionDefaults, settingOf } from '../settings.ts';
@@ -109,28 +107,22 @@ export const leanMass = (
   return believed(lean, person.massKg, given.formula, settings, notes);
 };
 
-const citations: readonly Citation<NutritionSource>[] = [
-  ...leanMassFormulas.map((formula) => formula.citation),
-  {
-    source: 'nyman-2016',
-    locator: 'turning point of James, about 43 and 37',
-    mark: 'second-hand',
-    remark: 'The derivative gives 43.0 for men and 36.1 for women; the women’s figure differs.',
-  },
-  fromBodyFatCitation,
-];
-
 export const leanMassRow = calculation({
   id: 'lean-mass',
   title: 'Lean mass by a named formula',
   area: 'nutrition',
   input,
-  result: [
-    { name: 'leanMassKg', unit: 'kg' },
-    { name: 'formula', unit: '' },
-    { name: 'shareOfBodyMass', unit: '1' },
+  result: units({ leanMassKg: 'kg', formula: '', shareOfBodyMass: '1' }),
+  citations: [
+    ...leanMassFormulas.map((formula) => formula.citation),
+    {
+      source: 'nyman-2016',
+      locator: 'turning point of James, about 43 and 37',
+      mark: 'second-hand',
+      remark: 'The derivative gives 43.0 for men and 36.1 for women; the women’s figure differs.',
+    },
+    fromBodyFatCitation,
   ],
-  citations,
   calculate: (given) => leanMass(given),
   example: { formula: 'boer', sex: 'female', massKg: 70, statureCm: 165 },
 });

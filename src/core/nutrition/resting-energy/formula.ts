@@ -1,14 +1,12 @@
 /** What each published equation of resting energy gives to the row that offers them all. */
-
 import type { Note } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { NutritionSource } from '#core/sources/nutrition.ts';
 import type { Sex } from '../body-fields.ts';
 
 export interface FromBody {
   readonly from: 'body';
   readonly id: string;
-  readonly citations: readonly Citation<NutritionSource>[];
+  readonly citations: readonly Citation[];
   readonly kcalPerDay: (sex: Sex, massKg: number, statureCm: number, ageYears: number) => number;
   readonly notes: (ageYears: number) => readonly Note[];
 }
@@ -16,7 +14,7 @@ export interface FromBody {
 export interface FromLeanMass {
   readonly from: 'lean-mass';
   readonly id: string;
-  readonly citations: readonly Citation<NutritionSource>[];
+  readonly citations: readonly Citation[];
   readonly kcalPerDay: (leanMassKg: number) => number;
   readonly notes: () => readonly Note[];
 }

@@ -5,7 +5,6 @@
  * found it the most often within 10 % of a measurement. It does not see how muscular a person is.
  */
 import type { Citation } from '#core/sources/citation.ts';
-import type { NutritionSource } from '#core/sources/nutrition.ts';
 import type { Sex } from '../body-fields.ts';
 import { type BodyLine, type FromBody, onLine } from './formula.ts';
 
@@ -20,7 +19,7 @@ const full: Readonly<Record<Sex, BodyLine>> = {
 };
 const sample = { youngest: 19, oldest: 78 } as const;
 
-const citations: readonly Citation<NutritionSource>[] = [
+const citations: readonly Citation[] = [
   { source: 'mifflin-1990', locator: 'abstract: both forms of the equation', mark: 'seen' },
   { source: 'frankenfield-2005', locator: 'share of people within 10 % of a measurement', mark: 'seen' },
 ];

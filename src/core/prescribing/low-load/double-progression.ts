@@ -8,7 +8,6 @@ import { loadField } from '#core/assessment/strength/fields.ts';
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 import { milligrams } from '#core/units/units.ts';
 
 /** Beyond this the turned-round equation is only an order of magnitude. */
@@ -20,7 +19,7 @@ export interface RepetitionsBeforeStep {
   readonly repetitionsNeeded: number;
 }
 
-export const doubleProgressionCitations: readonly Citation<StrengthSource>[] = [
+export const doubleProgressionCitations: readonly Citation[] = [
   {
     source: 'epley-1985',
     locator: 'formula turned round: r1 ≥ 30 × ((w2 / w1) × (1 + L / 30) − 1)',

@@ -4,7 +4,7 @@
  */
 
 import { availableField, loadField } from '#core/assessment/strength/fields.ts';
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer, type Outcome } from '#core/outcome.ts';
 import { roundingCitations, roundLoad } from './load-rounding.ts';
 
@@ -47,12 +47,7 @@ export const loadForPercentRow = calculation({
       about: 'Yes when left out; no takes the nearest load, a tie to the lighter.',
     },
   ],
-  result: [
-    { name: 'targetKg', unit: 'kg' },
-    { name: 'loadKg', unit: 'kg' },
-    { name: 'truePercent', unit: '%' },
-    { name: 'offPercent', unit: '%' },
-  ],
+  result: units({ targetKg: 'kg', loadKg: 'kg', truePercent: '%', offPercent: '%' }),
   citations: roundingCitations,
   calculate: loadForPercent,
   example: { oneRepMaxKg: 11, percent: 40, availableKg: [1, 2, 3, 4, 5, 6] },

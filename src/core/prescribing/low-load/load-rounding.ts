@@ -8,7 +8,6 @@ import { availableField, loadField } from '#core/assessment/strength/fields.ts';
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Outcome, refuse } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 import { milligrams } from '#core/units/units.ts';
 
 export interface RoundedLoad {
@@ -41,7 +40,7 @@ export const roundLoad = (input: {
 };
 
 /** Rounding follows the direction of the published 2–10 % step; the rule itself is our choice. */
-export const roundingCitations: readonly Citation<StrengthSource>[] = [
+export const roundingCitations: readonly Citation[] = [
   {
     source: 'acsm-2009',
     locator: 'abstract: steps of 2–10 %',

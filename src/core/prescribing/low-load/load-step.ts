@@ -8,7 +8,6 @@ import { loadField } from '#core/assessment/strength/fields.ts';
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Note, type Outcome } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 import { milligrams } from '#core/units/units.ts';
 
 const smallestStepPercent = 2;
@@ -21,7 +20,7 @@ export interface LoadStep {
   readonly verdict: StepVerdict;
 }
 
-export const stepCitations: readonly Citation<StrengthSource>[] = [
+export const stepCitations: readonly Citation[] = [
   {
     source: 'acsm-2009',
     locator: 'abstract',

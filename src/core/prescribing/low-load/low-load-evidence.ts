@@ -7,9 +7,8 @@
 import { reserveCitations } from '#core/assessment/strength/reserve-confidence.ts';
 import type { Note } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 
-export const lowLoadCitations: readonly Citation<StrengthSource>[] = [
+export const lowLoadCitations: readonly Citation[] = [
   {
     source: 'lasevicius-2018',
     locator: 'abstract',

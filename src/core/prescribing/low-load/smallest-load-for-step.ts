@@ -4,7 +4,7 @@
  */
 
 import { loadField } from '#core/assessment/strength/fields.ts';
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer, type Outcome } from '#core/outcome.ts';
 import { largestStepPercent, stepCitations } from './load-step.ts';
 
@@ -34,10 +34,7 @@ export const smallestLoadForStepRow = calculation({
       about: '10 when left out.',
     },
   ],
-  result: [
-    { name: 'stepKg', unit: 'kg' },
-    { name: 'smallestLoadKg', unit: 'kg' },
-  ],
+  result: units({ stepKg: 'kg', smallestLoadKg: 'kg' }),
   citations: stepCitations,
   calculate: smallestLoadForStep,
   example: { plateKg: 0.5, sides: 2 },

@@ -4,7 +4,7 @@
  * not a promise for one person; the three levels (under 5, 5–9, 10 and more) differed only as a
  * trend (P = .074).
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer, type Outcome } from '#core/outcome.ts';
 
 const gainPercentPerSet = 0.37;
@@ -31,10 +31,7 @@ export const weeklySetResponseRow = calculation({
   title: 'Average gain from further weekly sets',
   area: 'strength',
   input: [{ name: 'additionalWeeklySets', kind: 'integer', unit: '1', min: 0, max: 10 }],
-  result: [
-    { name: 'gainPercent', unit: '%' },
-    { name: 'effectSize', unit: '1' },
-  ],
+  result: units({ gainPercent: '%', effectSize: '1' }),
   citations: [
     {
       source: 'schoenfeld-2017-volume',

@@ -1,5 +1,6 @@
 /** What trials and reviews say of occlusion work for sore joints, conflicts kept. Shown when a method is chosen; drives nothing. */
 import type { Citation } from '#core/sources/citation.ts';
+import type { SourceKey } from '#core/sources/index.ts';
 
 export interface EvidenceLine {
   readonly finding: string;
@@ -7,7 +8,7 @@ export interface EvidenceLine {
   readonly citation: Citation;
 }
 
-const abstract = (source: string): Citation => ({ source, locator: 'abstract', mark: 'seen' });
+const abstract = (source: SourceKey): Citation => ({ source, locator: 'abstract', mark: 'seen' });
 
 export const arthritisEvidence: readonly EvidenceLine[] = [
   {

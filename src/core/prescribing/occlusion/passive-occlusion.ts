@@ -4,7 +4,7 @@
  * From memory of the position stand's passive table; a maker advises against full occlusion. Every
  * passive target is for a clinician's review and is never prescribed for home here.
  */
-import { calculation } from '#core/calculations/calculation.ts';
+import { calculation, units } from '#core/calculations/calculation.ts';
 import { answer } from '#core/outcome.ts';
 import { passivePercent } from './limits.ts';
 
@@ -25,11 +25,7 @@ export const passiveOcclusion = calculation({
     { name: 'boutMinutes', kind: 'number', unit: 'min', min: 0, exclusiveMin: true, max: 5 },
     { name: 'restMinutes', kind: 'number', unit: 'min', min: 3, max: 5 },
   ],
-  result: [
-    { name: 'pressureMmhg', unit: 'mm[Hg]' },
-    { name: 'occludedMinutes', unit: 'min' },
-    { name: 'elapsedMinutes', unit: 'min' },
-  ],
+  result: units({ pressureMmhg: 'mm[Hg]', occludedMinutes: 'min', elapsedMinutes: 'min' }),
   citations: [
     passivePercent.citation,
     {

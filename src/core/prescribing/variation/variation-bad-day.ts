@@ -1,6 +1,6 @@
 /**
- * The easier session signed together with a variation: the rung below where it asks nothing new of
- * the patient, otherwise fewer sets of the same rung. Either way only to the low end of the band and
+ * The easier session signed together with a variation: the level below where it asks nothing new of
+ * the patient, otherwise fewer sets of the same level. Either way only to the low end of the band and
  * further from failure. No study of bad-day sessions was found; every number is a clinic choice.
  */
 import { exerciseById } from '#core/exercises/catalogue.ts';
@@ -12,7 +12,7 @@ import { easierStart } from '#core/exercises/ladder/start-level.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { VariationDose } from '../dose.ts';
 
-/** The easier rung must load no further joint and bring no caution the dose does not already carry. */
+/** The easier level must load no further joint and bring no caution the dose does not already carry. */
 const asksNothingNew = (from: OnSide, to: OnSide): boolean => {
   const { joints, cautions } = addedDemands(from, to);
   return joints.length === 0 && cautions.length === 0;

@@ -6,7 +6,7 @@ export interface VariationDoseInput {
   readonly person: Anthropometry;
   readonly exerciseId: string;
   readonly side: WorkedSide;
-  /** A set already done on this rung; without one the start is unproven and the notes say so. */
+  /** A set already done on this level; without one the start is unproven and the notes say so. */
   readonly tested?: TestedSet | undefined;
   readonly sets?: number | undefined;
   readonly repetitionsLow?: number | undefined;

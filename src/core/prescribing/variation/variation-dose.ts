@@ -1,5 +1,5 @@
 /**
- * Proposes the dose of a variation: the rung to start on, sets, repetition band, reserve, rest and
+ * Proposes the dose of a variation: the level to start on, sets, repetition band, reserve, rest and
  * tempo, with its working, its bad-day session and the size of the step that would come next. It
  * computes; it has not asked the joint, and a clinician signs.
  */

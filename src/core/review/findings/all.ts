@@ -1,5 +1,4 @@
 /** Everything the series of a review is read for, in the order it stands on the page. */
-
 import type { PatientRecord } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { ReviewSeries } from '../series.ts';

@@ -1,5 +1,4 @@
 /** Load of a day beside the pain of the next morning and the one after: how far they went together. */
-
 import { worked } from '#core/calculations/working.ts';
 import type { PlannedSession } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';

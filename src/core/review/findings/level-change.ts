@@ -1,5 +1,4 @@
 /** Morning pain under one version of a prescription beside the next: by how much the two overlap. */
-
 import { type Working, worked } from '#core/calculations/working.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { nonoverlapAllPairsRow } from '#core/statistics/nonoverlap-all-pairs.ts';
@@ -76,7 +75,7 @@ export const levelChangeFinding = (series: ReviewSeries, settings?: SettingValue
         ? ['Not worked out: no second version of this exercise was followed in this time.']
         : [
             ...told.map((one) => one.sentence),
-            'It knows nothing of a trend that was there already, nor of what caused the difference.',
+            'It does not account for an existing trend, nor show what caused the difference.',
           ],
     workings: told.flatMap((one) => (one.working ? [one.working] : [])),
   };

@@ -1,5 +1,4 @@
 /** Whether morning pain rose or fell over the time shown, and by how much a week. */
-
 import { worked } from '#core/calculations/working.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { mannKendallRow } from '#core/statistics/mann-kendall.ts';

@@ -7,19 +7,7 @@
  */
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Note } from '#core/outcome.ts';
-import type { Citation } from '#core/sources/citation.ts';
-import type { SeriesSource } from '#core/sources/series.ts';
 import { daily } from '#core/statistics/series-fields.ts';
-
-const citations: readonly Citation<SeriesSource>[] = [
-  { source: 'williams-2017', locator: 'weight 2/(N + 1), 7 and 28 days', mark: 'seen' },
-  {
-    source: 'impellizzeri-2021',
-    locator: 'abstract: the ratio only rescales the acute load',
-    mark: 'seen',
-    remark: 'Reason why no ratio is given.',
-  },
-];
 
 export const loadWeight = (days: number): number => 2 / (days + 1);
 
@@ -53,7 +41,15 @@ export const acuteAndChronicLoadRow = calculation({
     { name: 'chronicWeight', unit: '1' },
     { name: 'daysWithoutRecord', unit: 'd' },
   ],
-  citations,
+  citations: [
+    { source: 'williams-2017', locator: 'weight 2/(N + 1), 7 and 28 days', mark: 'seen' },
+    {
+      source: 'impellizzeri-2021',
+      locator: 'abstract: the ratio only rescales the acute load',
+      mark: 'seen',
+      remark: 'Reason why no ratio is given.',
+    },
+  ],
   calculate: (input) => {
     const daysWithoutRecord = input.loads.filter((load) => load === null).length;
     const notes: Note[] = [

@@ -1,5 +1,4 @@
 /** Mean load of a repetition as a percentage of the maximum. Only as good as the maximum is. */
-
 import { loadField } from '#core/assessment/strength/fields.ts';
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Outcome } from '#core/outcome.ts';

@@ -6,7 +6,6 @@
 import { calculation } from '#core/calculations/calculation.ts';
 import { answer, type Outcome } from '#core/outcome.ts';
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
 
 export interface VolumeLoad {
   /** Null when any set lacks its count or load. */
@@ -16,7 +15,7 @@ export interface VolumeLoad {
   readonly meanLoadKg: number | null;
 }
 
-export const workedTable = (locator: string): Citation<StrengthSource> => ({
+export const workedTable = (locator: string): Citation => ({
   source: 'military-health-table',
   locator: `table 1, ${locator}`,
   mark: 'seen',

@@ -36,6 +36,8 @@ export const words = {
   'joint.name': '{joint:label}',
   'frame.home': 'Zurück zu heute',
   'write.title': 'Ihrer Praxis schreiben',
+  'frame.no-answer':
+    'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',
   'frame.today': 'Heute',
   'frame.account': 'Ihre Anmeldung',
   'frame.handout': 'Mein Plan',

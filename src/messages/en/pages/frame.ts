@@ -33,6 +33,7 @@ export const words = {
   'joint.name': '{joint}',
   'frame.home': 'Back to today',
   'write.title': 'Write to your clinic',
+  'frame.no-answer': 'The clinic’s server did not answer. What you entered is still here; try again.',
   'frame.today': 'Today',
   'frame.account': 'Your sign-in',
   'frame.handout': 'My plan',

@@ -29,7 +29,7 @@ const dayOf = (instant: number, zone: string, locale: string): string =>
   );
 
 const Slip = ({ made, origin, zone, patientName, slips }: InvitationPanelProps & { readonly made: Made }) => {
-  const address = `${origin}/join`;
+  const address = `${origin}/enrol`;
   return (
     <section className="invitation-slip stack keep-together">
       <h2>For {patientName}</h2>
@@ -39,7 +39,7 @@ const Slip = ({ made, origin, zone, patientName, slips }: InvitationPanelProps &
         </p>
       ))}
       <p className="invitation-code">{made.code}</p>
-      <QrCode text={`${address}#${made.code}`} label="Picture that opens the page with the code filled in" />
+      <QrCode text={`${address}#${made.code}`} label="QR code that opens the page with the code filled in" />
       {slips.map(({ tag, locale, once }) => (
         <p key={tag} lang={tag}>
           {translate(once, { date: dayOf(made.expiresAt, zone, locale) }, { locale, forms: {} })}
@@ -68,7 +68,7 @@ export const InvitationPanel = (props: InvitationPanelProps) => {
       <div className="row">
         {made ? <Button onClick={() => window.print()}>Print</Button> : null}
         <Button id="invite" tone={made ? 'plain' : 'primary'} onClick={() => void invite()}>
-          {made ? 'Make another (this one stops working)' : 'Make an invitation'}
+          {made ? 'Make another invitation (this one stops working)' : 'Make an invitation'}
         </Button>
       </div>
     </div>

@@ -20,7 +20,7 @@ const usual = (fields: readonly Field[], day: Day): Typed =>
 const careForms = {
   watch: {
     fields: observedSessionFields,
-    label: 'Record the watched session',
+    label: 'Record the supervised session',
     call: (patientId: string, session: unknown) => client.staff.visits.watch.mutate({ patientId, session }),
   },
   check: {

@@ -1,4 +1,4 @@
-/** Which fields of a wish are asked, given what was chosen so far. */
+/** Which fields of a request are asked, given what was chosen so far. */
 
 import type { Field } from '#core/calculations/describe.ts';
 import { exerciseById, exercisesFor } from '#core/exercises/catalogue.ts';

@@ -1,5 +1,5 @@
 'use client';
-/** Freezing the usual values of a joint. The rules read these; the engine never changes them by itself. */
+/** Setting the baseline of a joint. The rules read these; the engine never changes them by itself. */
 import { useRouter } from 'next/navigation';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';
@@ -11,9 +11,9 @@ import { typedFrom } from '../forms/typed.ts';
 export interface BaselineFormProps {
   readonly patientId: string;
   readonly joint: Joint;
-  /** What is frozen now; its values stand in the fields to be confirmed or changed. */
+  /** What is set now; its values stand in the fields to be confirmed or changed. */
   readonly known: Baseline | null;
-  /** How often values were frozen for this joint when the page was opened. */
+  /** How often values were set for this joint when the page was opened. */
   readonly seen: number;
 }
 
@@ -38,11 +38,11 @@ export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProp
       prefix="baseline-"
       fields={fields}
       start={startFrom(known)}
-      label="Freeze these values"
-      taken="Frozen. They hold from today."
+      label="Set baseline"
+      taken="Baseline set. It applies from today."
       hints={{
-        usualPain: '0 to 10. Empty is “not known”; then nothing progresses on it.',
-        usualPainTop: 'From the usual pain to 2 above it. Widening it lets more pain count as usual.',
+        usualPain: '0 to 10. If left empty it is “not known”, and no dose progresses on it.',
+        usualPainTop: 'From usual pain to 2 points above it. A wider band counts more pain as usual.',
         acceptablePainLimit: '5 unless you set 6 or 7.',
       }}
       send={async (value) => {

@@ -1,5 +1,5 @@
 'use client';
-/** The picture with its key, a stretch of it to look at, and the words of what is under the pointer or the keyboard. */
+/** The picture with its key, a range of it to look at, and the words of what is under the pointer or the keyboard. */
 import dynamic from 'next/dynamic';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { DayDetail } from '#core/review/day-detail.ts';
@@ -14,12 +14,12 @@ import { RangeSelector } from './chart/range-selector.tsx';
 
 const Chart = dynamic(() => import('./chart/review-plot.tsx'), {
   ssr: false,
-  loading: () => <p className="soft">Drawing the picture. The words and the table state the same.</p>,
+  loading: () => <p className="soft">Loading the chart. The text and the table give the same information.</p>,
 });
 
 const ofMarker = (marker: DecisionMarker, today: string): Detail => ({
   title: markerName(marker, today),
-  lines: [...marker.reasons, marker.answered ?? 'No clinician has answered it.'],
+  lines: [...marker.reasons, marker.answered ?? 'No clinician has accepted or overridden it.'],
   decisionId: marker.id,
   day: marker.day,
 });
@@ -33,7 +33,7 @@ const ofDay = ({ text, lines, decisionId, day }: DayDetail): Detail => ({
 
 export interface ReviewChartViewProps {
   readonly chart: ReviewChart;
-  /** Address of this review, to which a stretch can be added. */
+  /** Address of this review, to which a range can be added. */
   readonly address: string;
 }
 

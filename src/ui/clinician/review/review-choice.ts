@@ -18,7 +18,7 @@ export interface ReviewChoice {
   readonly measure: LoadMeasure;
   readonly measures: readonly LoadMeasure[];
   readonly days: number;
-  /** A stretch to read alone; null = the whole time. */
+  /** A range to read alone; null = the whole time. */
   readonly range: { readonly from: Day; readonly to: Day } | null;
 }
 
@@ -41,7 +41,7 @@ const rangeFrom = (query: ReviewQuery): ReviewChoice['range'] => {
     : null;
 };
 
-/** First and last day of what is read: the stretch chosen, within what was loaded. */
+/** First and last day of what is read: the range chosen, within what was loaded. */
 export const rangeOf = (
   { range }: Pick<ReviewChoice, 'range'>,
   loaded: { readonly since: Day; readonly day: Day },

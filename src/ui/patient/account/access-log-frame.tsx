@@ -3,4 +3,4 @@
 import { type OwnPageProps, PatientFrame } from '#ui/patient/patient-frame.tsx';
 import './access-log-words.ts';
 
-export const AccessLogFrame = (props: OwnPageProps) => <PatientFrame current="/who-opened" {...props} />;
+export const AccessLogFrame = (props: OwnPageProps) => <PatientFrame current="/access-log" {...props} />;

@@ -3,4 +3,4 @@
 import { type OwnPageProps, PatientFrame } from '#ui/patient/patient-frame.tsx';
 import './words.ts';
 
-export const HistoryFrame = (props: OwnPageProps) => <PatientFrame current="/how-it-went" {...props} />;
+export const HistoryFrame = (props: OwnPageProps) => <PatientFrame current="/history" {...props} />;

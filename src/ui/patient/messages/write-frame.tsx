@@ -3,4 +3,4 @@
 import { type OwnPageProps, PatientFrame } from '#ui/patient/patient-frame.tsx';
 import './words.ts';
 
-export const WriteFrame = (props: OwnPageProps) => <PatientFrame current="/write" {...props} />;
+export const WriteFrame = (props: OwnPageProps) => <PatientFrame current="/messages" {...props} />;

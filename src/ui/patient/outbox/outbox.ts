@@ -14,7 +14,7 @@ export interface Saved {
   readonly ownerId: string;
   readonly kind: EntryKind;
   /**
-   * Sealed to the clinic: this phone cannot open it again. Dropped once the clinic has it: the phone
+   * Encrypted to the clinic: this phone cannot open it again. Dropped once the clinic has it: the phone
    * keeps no more than it needs.
    */
   readonly encrypted: Encrypted | null;

@@ -18,7 +18,7 @@ import { sendEntry } from './send-entry.ts';
 const alone = async <T>(work: () => Promise<T>): Promise<T> =>
   'locks' in navigator ? navigator.locks.request('loadgate-outbox', work) : work();
 
-/** Whose entries these are, and the key of the clinic they are sealed to. */
+/** Whose entries these are, and the key of the clinic they are encrypted to. */
 export interface Owner {
   readonly id: string;
   readonly clinicKey: string;
@@ -35,7 +35,7 @@ export interface OutboxHandle {
 
 type Dispatch = (event: OutboxEvent) => void;
 
-interface Ground {
+interface OutboxContext {
   readonly ownerId: string;
   readonly clock: () => number;
   readonly dispatch: Dispatch;
@@ -43,14 +43,14 @@ interface Ground {
 }
 
 /** Another tab may have sent it meanwhile; its word in the store is then as good as the clinic's. */
-const sendUnlessKnown = async (saved: Saved, { ownerId, clock }: Ground): Promise<OutboxEvent> => {
+const sendUnlessKnown = async (saved: Saved, { ownerId, clock }: OutboxContext): Promise<OutboxEvent> => {
   const stored = await (await phoneStore()).get<Saved>(entryKey(ownerId, saved.entryId));
   if (stored?.status !== 'stored') return sendEntry(saved, clock);
   const { entryId, clockDoubtful } = stored;
   return { type: 'answered', entryId, stored: 'known', clockDoubtful, now: clock() };
 };
 
-const run = async (effect: Effect, at: Ground) => {
+const run = async (effect: Effect, at: OutboxContext) => {
   const { clock, dispatch, ownerId } = at;
   if (effect.type === 'wake') {
     setTimeout(() => dispatch({ type: 'woke', now: clock() }), Math.max(0, effect.at - clock()));

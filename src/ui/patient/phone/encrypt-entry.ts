@@ -1,5 +1,5 @@
 /**
- * A finished entry, sealed to the clinic: after that nobody opens it on this phone, the person who
+ * A finished entry, encrypted to the clinic: after that nobody opens it on this phone, the person who
  * wrote it included. A fresh key pair for each entry, P-256, HKDF and AES-GCM, all of the browser's own.
  * Who it belongs to is bound into the seal, so it cannot be sent as somebody else's.
  */

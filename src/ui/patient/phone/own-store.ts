@@ -65,7 +65,7 @@ export const removeOwn = async (name: string): Promise<void> => (await phoneStor
 
 const ofSomebody = ['draft-key:', 'draft:', 'morning-draft:', 'last-morning:'];
 
-/** At sign-out: what was being written goes, with its key and the page kept for days without signal. Sealed entries stay. */
+/** At sign-out: what was being written goes, with its key and the page kept for days without signal. Encrypted entries stay. */
 export const forgetPeople = async (): Promise<void> => {
   keys.clear();
   const store = await phoneStore();

@@ -4,5 +4,5 @@ import { type OwnPageProps, PatientFrame } from '#ui/patient/patient-frame.tsx';
 import './consent-words.ts';
 
 export const ConsentsFrame = (props: OwnPageProps) => (
-  <PatientFrame current="/before-visit/agreements" {...props} />
+  <PatientFrame current="/pre-visit/consents" {...props} />
 );

@@ -50,7 +50,7 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
           tone={mine.isMonitored ? 'plain' : 'care'}
           title={
             mine.isMonitored
-              ? t('consent.monitored', { hours: mine.monitoringHours.replace(/\.$/, '') })
+              ? t('consent.monitored', { hours: translate(mine.monitoringHours) })
               : t('consent.not-monitored')
           }
         >

@@ -3,4 +3,4 @@
 import { type OwnPageProps, PatientFrame } from '#ui/patient/patient-frame.tsx';
 import './words.ts';
 
-export const VisitFrame = (props: OwnPageProps) => <PatientFrame current="/before-visit" {...props} />;
+export const VisitFrame = (props: OwnPageProps) => <PatientFrame current="/pre-visit" {...props} />;

@@ -166,7 +166,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <CautionList view={view} />
       <MonitoringHours clinic={view.clinic}>
         <p className="seldom">
-          <a href="/write">{t('write.title')}</a>
+          <a href="/messages">{t('write.title')}</a>
         </p>
       </MonitoringHours>
       {props.foot}

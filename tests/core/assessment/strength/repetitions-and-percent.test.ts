@@ -6,6 +6,7 @@ import { percentForRepetitions } from '#core/assessment/strength/repetition-perc
 import { repetitionsAtPercent } from '#core/assessment/strength/repetitions-at-percent.ts';
 import { reserveConfidence } from '#core/assessment/strength/reserve-confidence.ts';
 import { exertionFromReserve, reserveFromExertion } from '#core/assessment/strength/reserve-scale.ts';
+import { holds, holdsIn } from '#tests/support/holds.ts';
 import { codesOf, resultOf } from './result-of.ts';
 
 describe('equations turned round', () => {
@@ -56,7 +57,7 @@ describe('equations turned round', () => {
   });
 
   it('comes back to the percentage it started from, for every equation that can answer', () => {
-    const property = fc.property(
+    holds(
       fc.constantFrom(...equationIds),
       fc.double({ min: 10, max: 100, noNaN: true }),
       (equation, percent) => {
@@ -66,7 +67,6 @@ describe('equations turned round', () => {
         expect(Math.abs(back - percent)).toBeLessThan(1e-6);
       },
     );
-    fc.assert(property, { seed: 20260131, numRuns: 10_000 });
   });
 });
 
@@ -129,16 +129,11 @@ describe('repetition charts', () => {
   });
 
   it('never gives a higher percentage for more repetitions or more reserve', () => {
-    const property = fc.property(
-      fc.integer({ min: 1, max: 12 }),
-      fc.integer({ min: 0, max: 10 }),
-      (r, reserve) => {
-        const outcome = percentForEffort({ repetitions: r, reserve });
-        const more = percentForEffort({ repetitions: r, reserve: reserve + 1 });
-        if (outcome.ok && more.ok) expect(more.result.percent).toBeLessThan(outcome.result.percent);
-      },
-    );
-    fc.assert(property, { seed: 20260131, numRuns: 1000 });
+    holdsIn(1000, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 0, max: 10 }), (r, reserve) => {
+      const outcome = percentForEffort({ repetitions: r, reserve });
+      const more = percentForEffort({ repetitions: r, reserve: reserve + 1 });
+      if (outcome.ok && more.ok) expect(more.result.percent).toBeLessThan(outcome.result.percent);
+    });
   });
 });
 

@@ -30,19 +30,19 @@ describe('Ladders', () => {
     expect(share('bridge-one-leg')).toBeCloseTo(0.447, 3);
   });
 
-  it('names the next harder and the next easier rung with the step between', () => {
+  it('names the next harder and the next easier level with the step between', () => {
     expect(nextLevel('push-up', woman)?.rung.exerciseId).toBe('push-up-feet-raised');
     expect(previousLevel('push-up', woman)?.rung.exerciseId).toBe('incline-push-up-step');
   });
 
-  it('has no rung above the hardest, below the easiest, or beside an unknown exercise', () => {
+  it('has no level above the hardest, below the easiest, or beside an unknown exercise', () => {
     const levels = ladder('push-up', woman);
     expect(nextLevel(levels.at(-1)!.exerciseId, woman)).toBeNull();
     expect(previousLevel(levels[0]!.exerciseId, woman)).toBeNull();
     expect(nextLevel('no-such-exercise', woman)).toBeNull();
   });
 
-  it('shows no step size where one of two rungs has no figure', () => {
+  it('shows no step size where one of two levels has no figure', () => {
     const [press] = ladder('band-leg-push', woman);
     const [push] = ladder('push-up', woman);
     expect(stepBetween(push!, press!)).toEqual({ percent: null });

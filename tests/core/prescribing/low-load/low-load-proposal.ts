@@ -1,5 +1,4 @@
 /** A low-load proposal under the clinic's default choices, for the tests of the dose. */
-
 import { type LowLoadProposal, lowLoadWork } from '#core/prescribing/low-load/low-load-dose.ts';
 import type { LowLoadInput } from '#core/prescribing/low-load/low-load-input.ts';
 import { strengthSettings } from '#core/prescribing/low-load/settings.ts';

@@ -1,5 +1,4 @@
-/** An invented wish for an occlusion exercise, with the measurement and screening outcome that allow it. */
-
+/** An invented request for an occlusion exercise, with the measurement and screening outcome that allow it. */
 import type { HomeConditions } from '#core/prescribing/occlusion/home-conditions.ts';
 import { type OcclusionDoseInput, proposeOcclusionDose } from '#core/prescribing/occlusion/occlusion-dose.ts';
 import type { OcclusionRequest } from '#core/prescribing/occlusion/occlusion-request.ts';

@@ -35,7 +35,7 @@ describe('Dose of a variation', () => {
     expect(working.find((line) => line.text.startsWith('Rest'))?.support).toBe('clinic-choice');
   });
 
-  it('names a step to the next rung of more than 10 %, and is quiet about a smaller one', () => {
+  it('names a step to the next level of more than 10 %, and is quiet about a smaller one', () => {
     expect(proposed(chair).next?.stepPercent).toBeCloseTo((1.9 / (1 + (0.9 * 18) / 21) - 1) * 100, 6);
     expect(proposed(chair).codes).toContain('step-within-window');
     expect(proposed({ exerciseId: 'sit-to-stand-raised-chair', side: 'both' }).codes).toContain(
@@ -75,13 +75,13 @@ describe('Where to start', () => {
     expect(startFit({ repetitions, reserve }, band, 2)).toBe(fit);
   });
 
-  it('moves one rung down when the set tried was too hard', () => {
+  it('moves one level down when the set tried was too hard', () => {
     const { dose, codes } = proposed({ ...chair, tested: { repetitions: 4, reserve: 0 } });
     expect(dose.exerciseId).toBe('sit-to-stand-cushion');
     expect(codes).toContain('start-moved-down');
   });
 
-  it('uses both legs when the rung below needs both', () => {
+  it('uses both legs when the level below needs both', () => {
     const { dose } = proposed({
       exerciseId: 'heel-raise-one-leg',
       side: 'left',
@@ -108,7 +108,7 @@ describe('Where to start', () => {
 });
 
 describe('Bad day of a variation', () => {
-  it('is the rung below where that asks nothing new', () => {
+  it('is the level below where that asks nothing new', () => {
     const { badDay } = proposed(chair);
     expect(badDay).toMatchObject({
       exerciseId: 'sit-to-stand-cushion',
@@ -118,8 +118,8 @@ describe('Bad day of a variation', () => {
     expect(badDay.reserve).toBe(3);
   });
 
-  it('is fewer sets of the same where the rung below would load another joint or bring another caution', () => {
-    // The rung below is done on the knees: it presses on a joint this dose does not load.
+  it('is fewer sets of the same where the level below would load another joint or bring another caution', () => {
+    // The level below is done on the knees: it presses on a joint this dose does not load.
     const { badDay } = proposed({ exerciseId: 'incline-push-up-step', side: 'both' });
     expect(badDay).toMatchObject({ exerciseId: 'incline-push-up-step', sets: 1 });
   });

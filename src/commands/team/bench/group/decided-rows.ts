@@ -1,5 +1,4 @@
 /** Decisions of the last months, made by the engine from random quiet facts; the newest ones are made by the product itself. */
-
 import { decide } from '#core/decision/decide.ts';
 import { engineVersion } from '#core/decision/rules/table.ts';
 import { engineSettings } from '#core/decision/settings.ts';

@@ -1,7 +1,6 @@
 /**
- * Sessions, sets, answers and mornings in the order of time, all patients side by side: rows of one
- * patient lie apart in the file, as they do in a clinic, and not in a row as a patient-wise filling
- * would leave them.
+ * Sessions, sets, answers and mornings in the order of time, all patients side by side: rows of one patient
+ * lie apart in the file, as they do in a clinic, and not in a row as a patient-wise filling would leave them.
  */
 import { createHash } from 'node:crypto';
 import type { Seeded } from '#simulation/raises/seeded.ts';

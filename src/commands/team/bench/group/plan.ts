@@ -1,5 +1,4 @@
 /** How large a clinic group is, and when in it what happens. The same plan gives the same rows. */
-
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
 

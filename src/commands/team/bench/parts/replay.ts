@@ -1,5 +1,4 @@
 /** The engine over every stored session against reading them. */
-
 import { say } from '#commands/say.mjs';
 import { evaluate } from '#core/decision/scope.ts';
 import type { PatientRecord } from '#core/record/record.ts';

@@ -15,7 +15,7 @@ const bar = 1.5;
 export const pageOf = (access: Access, limit: number) =>
   worklistPage(access, { after: null, limit, kind: null, assignedTo: null });
 
-/** The same rows by hand: whose most pressing matter comes first, and then all that is due of those. */
+/** The same rows by hand: whose most pressing item comes first, and then all that is due of those. */
 const rawPage = (client: Client) => {
   const due = 'clinic_id = ? AND shows_from <= ? AND (snoozed_until IS NULL OR snoozed_until < ?)';
   const heads = client

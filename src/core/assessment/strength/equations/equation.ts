@@ -1,6 +1,6 @@
 /** The shape every published repetition equation is written in. */
 import type { Citation } from '#core/sources/citation.ts';
-import type { StrengthSource } from '#core/sources/strength.ts';
+import type { SourceKey } from '#core/sources/index.ts';
 
 export type EquationId =
   | 'epley'
@@ -29,14 +29,14 @@ export interface RepetitionEquation {
   readonly population: string;
   /** Error as published; null where none was found. */
   readonly errorReported: string | null;
-  readonly citations: readonly Citation<StrengthSource>[];
+  readonly citations: readonly Citation[];
 }
 
 /** Error of the group of six classical equations; no figure was found for one of them alone. */
 export const groupOfSixError =
   'bench press, 4–10 repetitions, 31 men of 22 years: standard error 2.7–3.2 kg for the group of six equations';
 
-export const groupOfSixCitation: Citation<StrengthSource> = {
+export const groupOfSixCitation: Citation = {
   source: 'lacio-bench-press',
   locator: 'abstract',
   mark: 'seen',
@@ -44,7 +44,7 @@ export const groupOfSixCitation: Citation<StrengthSource> = {
 };
 
 /** The classical formulas were read where others list them, not in their first printing. */
-export const listedFormula = <K extends StrengthSource>(source: K, range: string): Citation<K> => ({
+export const listedFormula = (source: SourceKey, range: string): Citation => ({
   source,
   locator: 'formula, as restated on a list of eight equations',
   mark: 'second-hand',

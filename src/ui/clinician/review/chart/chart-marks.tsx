@@ -5,7 +5,7 @@ import type { LoadMark, PainMark } from '#core/review/review-chart.ts';
 import { DayAxis, type Drawn, Level, PainAxis } from './chart-axes.tsx';
 import type { Scale } from './chart-scale.ts';
 
-/** As they stood at the time: a newer freeze moves the line on its day. */
+/** As they stood at the time: a newer baseline moves the line on its day. */
 const Thresholds = ({ chart, scale, area }: Drawn) => {
   const last = chart.thresholds.at(-1);
   const end = area.x + area.width + 6;
@@ -24,7 +24,7 @@ const Thresholds = ({ chart, scale, area }: Drawn) => {
       })}
       {last ? (
         <text x={end} y={scale.pain(last.painCeiling) + 4}>
-          ceiling
+          pain limit
         </text>
       ) : null}
       {last && last.usualPainTop !== null ? (

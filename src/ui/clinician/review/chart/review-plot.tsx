@@ -9,7 +9,7 @@ import { ChartMarks } from './chart-marks.tsx';
 import { dayDomain, loadDomain, scaleFor } from './chart-scale.ts';
 import { DecisionMarkers } from './decision-markers.tsx';
 
-/** Points of the staircase, with an empty one wherever a stretch ends: the line may not cross it. */
+/** Points of the staircase, with an empty one wherever a range ends: the line may not cross it. */
 const loadLinePoints = ({ loadLine }: Pick<ReviewChart, 'loadLine'>) =>
   loadLine.flatMap((segment) => [
     ...segment.map((mark) => ({ at: dayNumber(mark.day), load: mark.value })),
