@@ -16,6 +16,19 @@ const dataHeaders = [
   { key: 'Cache-Control', value: 'no-store' },
 ];
 
+/**
+ * Addresses of earlier versions, now named otherwise. A printed invitation or a page kept on a phone may
+ * still hold one. A browser keeps what stands after "#", which is where an invitation's code is.
+ */
+const earlierAddresses = [
+  ['/join', '/enrol'],
+  ['/how-it-went', '/history'],
+  ['/write', '/messages'],
+  ['/before-visit', '/pre-visit'],
+  ['/before-visit/agreements', '/pre-visit/consents'],
+  ['/who-opened', '/access-log'],
+];
+
 /** @type {import('next').NextConfig} */
 export default {
   poweredByHeader: false,
@@ -24,6 +37,8 @@ export default {
   // Types are a check of their own in `npm test`; a slip in a test must not keep the demo from building.
   typescript: { ignoreBuildErrors: true },
   outputFileTracingIncludes: { '/**': ['./drizzle/**'] },
+  redirects: async () =>
+    earlierAddresses.map(([source, destination]) => ({ source, destination, permanent: true })),
   headers: async () => [
     { source: '/:path*', headers: fixedHeaders },
     ...['/api/:path*', '/healthz', '/readyz', '/metrics', '/demo/:path*'].map((source) => ({

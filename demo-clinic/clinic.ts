@@ -15,7 +15,7 @@ export const demoClinic = {
   zone: 'Europe/Dublin',
   phone: '020 913 0140',
   emergencyNumber: '112',
-  monitoringHours: 'Monday to Friday, 8:30 to 18:30. Nobody reads messages at night or at the weekend.',
+  monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '08:30', to: '18:30' }],
 } as const;
 
 /** A clinic of its own beside it: its people must never see anything of the first. */
@@ -25,7 +25,7 @@ export const otherClinic = {
   zone: 'Europe/Lisbon',
   phone: '020 913 0290',
   emergencyNumber: '112',
-  monitoringHours: 'Monday to Thursday, 9:00 to 16:00.',
+  monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu'], from: '09:00', to: '16:00' }],
 } as const;
 
 /** The reviewer signs in with a one-time code as well; the secret is public, like everything in the demo. */

@@ -1,6 +1,6 @@
 /** Fills an empty store with the demo clinic, in the order in which it all happened. */
 import type { Store } from '#data/database/store.ts';
-import { foundClinic } from '#data/patients/people.ts';
+import { createClinic } from '#data/patients/people.ts';
 import {
   type DemoRole,
   demoClinic,
@@ -55,15 +55,15 @@ const open = async (
   return { id, name: who };
 };
 
-/** A clinic is founded well before its first story. */
-const foundedAt = Date.parse('2025-09-01T09:00:00+01:00');
+/** A clinic is created well before its first story. */
+const createdAt = Date.parse('2025-09-01T09:00:00+01:00');
 
 const contextOf = async (
   at: DemoTarget,
   place: typeof demoClinic | typeof otherClinic,
   clinicianEmail: string,
 ): Promise<DemoContext> => {
-  await foundClinic(at.store, place, foundedAt);
+  await createClinic(at.store, place, createdAt);
   return {
     store: at.store,
     auditKey: at.auditKey,

@@ -1,4 +1,5 @@
 /** The passphrase or PIN was given within the last minutes. Counted by the system clock, as all of signing in. */
+import { refusalText } from '#messages/refusals.ts';
 import { Problem } from './errors.ts';
 import type { Person } from './person.ts';
 
@@ -13,7 +14,7 @@ export const requireFresh = (person: Person, now = Date.now()): void => {
   throw new Problem(
     'fresh-sign-in',
     person.role === 'patient'
-      ? 'Enter your PIN or passphrase again to do this.'
+      ? refusalText('confirm-sign-in')
       : 'Enter your passphrase again to do this. What you entered is still on this page.',
   );
 };

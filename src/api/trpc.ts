@@ -5,7 +5,8 @@ import type { Access } from '#data/access.ts';
 import { digestOfIds, noteRead, noteRefused } from '#data/audit/audit.ts';
 import { mayOpen } from '#data/patients/care-team.ts';
 import { type Patient, patientOf } from '#data/patients/people.ts';
-import { Problem } from './errors.ts';
+import { refusalText } from '#messages/refusals.ts';
+import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import type { Person } from './person.ts';
 
@@ -45,13 +46,9 @@ const t = initTRPC
     defaultMeta: { roles: [], guard: 'none' },
     errorFormatter: ({ shape, error }) => ({
       code: shape.code,
-      message:
-        error.code === 'INTERNAL_SERVER_ERROR'
-          ? 'Something went wrong on our side. What you entered is still on this page; try again.'
-          : error instanceof Problem
-            ? shape.message
-            : 'This request could not be read. Load the page again.',
+      message: toldOf(error).message,
       data: {
+        text: toldOf(error).text,
         code: shape.data.code,
         httpStatus: shape.data.httpStatus,
         path: shape.data.path,
@@ -89,8 +86,7 @@ const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
 });
 
 const signedIn = watched.use(({ ctx, next }) => {
-  if (!ctx.person || !ctx.access)
-    throw new Problem('signed-out', 'Sign in to go on. What you entered is still on this page.');
+  if (!ctx.person || !ctx.access) throw new Problem('signed-out', refusalText('signed-out'));
   return next({ ctx: { ...ctx, person: ctx.person, access: ctx.access } });
 });
 
@@ -101,8 +97,8 @@ export const personProcedure = signedIn.meta({
 });
 
 const setUpText = {
-  passphrase: 'Choose a passphrase of your own first. You are signed in with one that was handed to you.',
-  'two-factor': 'Set up one-time codes first, or sign in with a passkey. Your clinic asks for it.',
+  passphrase: 'First choose your own passphrase. You signed in with the one you were given.',
+  'two-factor': 'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
 } as const;
 
 const settled = signedIn.use(({ ctx, next }) => {
@@ -121,7 +117,7 @@ export const clinicianProcedure = settled
   .meta({ roles: ['clinician'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
     if (ctx.person.role !== 'clinician')
-      throw new Problem('not-yours', 'This is for clinicians of the clinic.');
+      throw new Problem('not-yours', 'This page is for the clinic’s clinicians.');
     return next({ ctx });
   });
 
@@ -129,7 +125,7 @@ export const administratorProcedure = settled
   .meta({ roles: ['administrator'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
     if (!ctx.person.administers)
-      throw new Problem('not-yours', 'This is for those who administer the clinic.');
+      throw new Problem('not-yours', 'This page is for the clinic’s administrators.');
     return next({ ctx });
   });
 
@@ -142,7 +138,7 @@ export const freshAdministrator = administratorProcedure
 export const staffProcedure = settled
   .meta({ roles: ['clinician', 'administrator'], guard: 'own clinic' })
   .use(({ ctx, next }) => {
-    if (ctx.person.role === 'patient') throw new Problem('not-yours', 'This is for the clinic’s staff.');
+    if (ctx.person.role === 'patient') throw new Problem('not-yours', 'This page is for the clinic’s staff.');
     return next({ ctx });
   });
 
@@ -169,7 +165,7 @@ export const recordProcedure = nameProcedure
     if (!(await mayOpen(ctx.access, ctx.patient.id))) {
       throw new Problem(
         'care-team',
-        'This record is kept to its care team. You can open it with a reason; the team is told.',
+        'Only the care team can open this record. You can open it if you give a reason; the team is told.',
       );
     }
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
@@ -186,10 +182,10 @@ export const patientProcedure = settled
   .meta({ roles: ['patient'], guard: 'own record' })
   .use(async ({ ctx, path, type, next }) => {
     if (ctx.person.role !== 'patient' || !ctx.person.patientId) {
-      throw new Problem('not-yours', 'This page is for patients.');
+      throw new Problem('not-yours', refusalText('patients-only'));
     }
     const patient: Patient | null = await patientOf(ctx.access, ctx.person.patientId);
-    if (!patient) throw new Problem('not-found', 'Your record was not found. Ring the clinic.');
+    if (!patient) throw new Problem('not-found', refusalText('record-not-found'));
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: patient.id });
     return next({ ctx: { ...ctx, patient } });
   });

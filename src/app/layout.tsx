@@ -9,7 +9,7 @@ import './globals.css';
 
 export const metadata: Metadata = {
   title: { default: 'Loadgate', template: '%s · Loadgate' },
-  description: 'Rehab loading with the joint’s answer in charge.',
+  description: 'Rehab loading guided by how the joint responds.',
   robots: { index: false, follow: false },
 };
 

@@ -1,4 +1,4 @@
-/** Finds a Chromium for the browser tests and the pictures, and installs one where that can be done. */
+/** Finds a Chromium for the browser tests and the screenshots, and installs one where that can be done. */
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';

@@ -34,8 +34,8 @@ const filesUnder = (place) => {
 /** A hash over every file the build reads, with the Node version that reads them. */
 const sourcesHash = () => {
   const hash = createHash('sha256').update(`node ${process.versions.node}\n`);
-  // The pictures are made from what was built, and nothing built shows them.
-  const isRead = (file) => !file.startsWith(path.join('demo-clinic', 'pictures'));
+  // The screenshots are made from what was built, and nothing built shows them.
+  const isRead = (file) => !file.startsWith(path.join('demo-clinic', 'screenshots'));
   for (const file of builtFrom.flatMap(filesUnder).filter(isRead)) {
     hash
       .update(`${file}\n`)

@@ -1,14 +1,12 @@
 /** Decisions, the reasons for them, and exercises that rest, as the patient reads them. */
 
-import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 import type { Suspension } from '#core/episode/suspensions.ts';
 import { textOf } from './every-language.ts';
 import type { Text } from './text.ts';
 
 export const decisionText = (decision: DecisionWord): Text => textOf('decisions', decision);
-
-export const todayText = (today: Today): Text => textOf('todays', today);
 
 /** Why: one plain sentence a rule. */
 export const ruleText = (rule: RuleId): Text => textOf('rules', rule);

@@ -3,7 +3,7 @@
  * belongs to a page or to the server alone, English names them. A key left out, or one too many, does not compile.
  */
 
-import type { DecisionWord, Today } from '#core/decision/answers.ts';
+import type { DecisionWord } from '#core/decision/answers.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { Suspension } from '#core/episode/suspensions.ts';
@@ -12,6 +12,7 @@ import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/pre
 import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
+import type { pages } from './en/pages.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';
 import type { hours } from './en/sentences/hours.ts';
 import type { ready } from './en/sentences/ready.ts';
@@ -31,7 +32,6 @@ export interface Sentences {
   readonly limits: By<LimitedBy>;
   readonly 'occlusion-checks': By<OcclusionCheckId>;
   readonly decisions: By<DecisionWord>;
-  readonly todays: By<Today>;
   readonly rules: By<RuleId>;
   readonly holds: By<Suspension['code'] | 'taken-back'>;
   readonly 'dose-changes': Same<typeof doseChanges>;
@@ -48,4 +48,6 @@ export interface Sentences {
 export interface Language {
   readonly forms: Grammar['forms'];
   readonly sentences: Sentences;
+  /** Words of the pages, by key. */
+  readonly pages: Same<typeof pages>;
 }

@@ -5,9 +5,12 @@ import { asTyped, type Text } from './text.ts';
 
 export type ReadyKey = keyof typeof ready;
 
-export const readyText = (key: ReadyKey): Text => textOf('ready', key);
+const readyText = (key: ReadyKey): Text => textOf('ready', key);
 
-const texts = (Object.keys(everyLanguage.en.sentences.ready) as ReadyKey[]).map(readyText);
+export const readySentences: readonly { readonly key: ReadyKey; readonly text: Text }[] = (
+  Object.keys(everyLanguage.en.sentences.ready) as ReadyKey[]
+).map((key) => ({ key, text: readyText(key) }));
 
 /** A message as it was sent: in every language where nobody changed a ready sentence, else as typed. */
-export const messageText = (sent: string): Text => texts.find(({ en }) => en === sent) ?? asTyped(sent);
+export const messageText = (sent: string): Text =>
+  readySentences.find(({ text }) => text.en === sent)?.text ?? asTyped(sent);

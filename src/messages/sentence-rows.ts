@@ -32,5 +32,10 @@ const keyedOf = ({ exercises, ...areas }: Language['sentences']): readonly [stri
   ...Object.entries(areas).map(([area, all]): [string, readonly Keyed[]] => [area, Object.entries(all)]),
 ];
 
+/** Words of the pages themselves. */
+export const pageRows = ({ pages }: Language): readonly SentenceRow[] =>
+  Object.entries(pages).flatMap((one) => rowsOfSentence('pages', one));
+
+/** What the core and the server have to say. */
 export const sentenceRows = ({ sentences }: Language): readonly SentenceRow[] =>
   keyedOf(sentences).flatMap(([area, all]) => all.flatMap((one) => rowsOfSentence(area, one)));

@@ -48,7 +48,7 @@ describe('a running server', () => {
     }
     expect(logLines).toHaveLength(3);
     expect(logLines[0]).toContain('"kind":"TypeError"');
-    expect(logLines[0]).toMatch(/keeping\.test\.ts/);
+    expect(logLines[0]).toMatch(/audit-anchoring\.test\.ts/);
     expect(logLines.filter((line) => /Maeve|hurts/.test(line))).toEqual([]);
   });
 

@@ -105,7 +105,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
       seen: null,
       response: { ...answer, decision: 'progress' },
     });
-    await expect(second).rejects.toThrow(/answered this decision meanwhile/);
+    await expect(second).rejects.toThrow(/answered this decision in the meantime/);
     expect((await staff.review.get({ patientId })).responses.map((row) => row.decision)).toEqual(['hold']);
   });
 

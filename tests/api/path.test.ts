@@ -62,7 +62,7 @@ describe('from screening to a proposed dose', () => {
       supervised: true,
     };
     await expect(staff.prescriptions.propose({ patientId, request: cuffed })).rejects.toThrow(
-      /Nobody has asked for agreement yet/,
+      /Consent has not been asked for/,
     );
     await recordConsent(accessOf(store, 'a', 'clinician-a'), patientId, {
       kind: 'occlusion-supervised',

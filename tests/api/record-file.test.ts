@@ -1,9 +1,12 @@
 /** A record handed on as a file: who may, after what, and that it is whole. */
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { recordSentences } from '#api/clinician/record-sentences.ts';
+import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
 import { leftOut } from '#data/patients/record-files.ts';
+import { cautionText } from '#messages/cautions.ts';
 import { asClinician, asPatient, asPerson } from '#tests/support/callers.ts';
 import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
@@ -89,6 +92,16 @@ describe('handing a record on as a file', () => {
     expect(text).not.toMatch(/pinHash|secretSeal|codeSeal|password|backupCodes/);
   });
 
+  it('says the caution of each row in every language, and by which number of its wording it was given', async () => {
+    const { tables, sentences } = JSON.parse((await make()).text);
+    const keys = tables.prescription.flatMap((row: { cautions: readonly { patient: { key: string } }[] }) =>
+      row.cautions.map(({ patient }) => `caution ${patient.key}`),
+    );
+    expect(keys).toEqual(['caution stop-signs']);
+    expect(sentences).toEqual({ 'caution stop-signs': cautionText({ key: 'stop-signs' }) });
+    expect(tables.prescription[0].cautionWording).toBe(cautionWording);
+  });
+
   it('holds every table with rows about a person, read from the file itself, or says why not', async () => {
     const tables = store.reader.client
       .prepare(
@@ -101,5 +114,35 @@ describe('handing a record on as a file', () => {
       tables.map(({ name }) => name).sort(),
     );
     expect(untold).toEqual(leftOut);
+  });
+});
+
+describe('the sentences of a record', () => {
+  it('are found by key and values, where one caution says more than one thing', () => {
+    const tables = {
+      prescription: [
+        {
+          cautions: [
+            { patient: { key: 'not-checked', things: ['clots', 'bone-strength'] } },
+            { patient: { key: 'limit', kind: 'range', joint: 'left-knee', author: 'Dr Invented' } },
+          ],
+        },
+      ],
+      proposal: [
+        {
+          cautions: [{ patient: { key: 'not-checked', things: ['clots'] } }],
+          changeForPatient: { exerciseId: 'curl-seated', kind: 'same' },
+        },
+      ],
+      morning: [{ day: '2026-03-09' }],
+    };
+    const sentences = recordSentences(tables);
+    expect(Object.keys(sentences)).toEqual([
+      'caution not-checked clots, bone-strength',
+      'caution limit range, left-knee, Dr Invented',
+      'caution not-checked clots',
+      'dose-change {"exerciseId":"curl-seated","kind":"same"}',
+    ]);
+    expect(sentences['caution limit range, left-knee, Dr Invented']?.de).toContain('Dr Invented');
   });
 });

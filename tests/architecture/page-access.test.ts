@@ -3,6 +3,7 @@
  * page or route without a row here fails the test.
  */
 import { describe, expect, it } from 'vitest';
+import nextConfig from '../../next.config.js';
 import { allFiles, textOf } from './repository.ts';
 
 type Who = 'anybody' | 'signed in' | 'clinician' | 'record' | 'patient' | 'staff' | 'administrator';
@@ -19,29 +20,30 @@ const guards: Readonly<Record<Who, RegExp>> = {
 };
 
 const pages: Readonly<Record<string, Who>> = {
-  '(account)/account/codes': 'signed in',
+  '(account)/access-log': 'patient',
   '(account)/account': 'signed in',
-  '(account)/administration/care': 'administrator',
-  '(account)/administration/choices': 'staff',
+  '(account)/account/codes': 'signed in',
   '(account)/administration': 'administrator',
-  '(account)/join': 'anybody',
-  '(account)/open-record/[id]': 'clinician',
+  '(account)/administration/care': 'administrator',
+  '(account)/administration/settings': 'staff',
+  '(account)/emergency-access/[id]': 'clinician',
+  '(account)/enrol': 'anybody',
   '(account)/pin': 'anybody',
-  '(account)/who-opened': 'patient',
-  '(clinician)/calculations/[id]': 'clinician',
   '(clinician)/calculations': 'clinician',
+  '(clinician)/calculations/[id]': 'clinician',
+  '(clinician)/patients': 'clinician',
+  '(clinician)/patients/[id]': 'record',
   '(clinician)/patients/[id]/access': 'record',
-  '(clinician)/patients/[id]/care/appointments': 'record',
-  '(clinician)/patients/[id]/care/before-visit': 'record',
-  '(clinician)/patients/[id]/care/course': 'record',
-  '(clinician)/patients/[id]/care/first-visit': 'record',
   '(clinician)/patients/[id]/care': 'record',
-  '(clinician)/patients/[id]/enter': 'record',
+  '(clinician)/patients/[id]/care/appointments': 'record',
+  '(clinician)/patients/[id]/care/episode': 'record',
+  '(clinician)/patients/[id]/care/first-visit': 'record',
+  '(clinician)/patients/[id]/care/pre-visit': 'record',
+  '(clinician)/patients/[id]/data-entry': 'record',
   '(clinician)/patients/[id]/handover': 'record',
   '(clinician)/patients/[id]/letter': 'record',
   '(clinician)/patients/[id]/measurements': 'record',
   '(clinician)/patients/[id]/outcomes': 'record',
-  '(clinician)/patients/[id]': 'record',
   '(clinician)/patients/[id]/prescribe': 'record',
   '(clinician)/patients/[id]/prescriptions': 'record',
   '(clinician)/patients/[id]/programme': 'record',
@@ -49,15 +51,14 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/screening': 'record',
   '(clinician)/patients/[id]/self-management': 'record',
   '(clinician)/patients/new': 'clinician',
-  '(clinician)/patients': 'clinician',
   '(clinician)/rules': 'clinician',
   '(clinician)/worklist': 'clinician',
-  '(patient)/before-visit/agreements': 'patient',
-  '(patient)/before-visit': 'patient',
   '(patient)/handout': 'patient',
-  '(patient)/how-it-went': 'patient',
+  '(patient)/history': 'patient',
+  '(patient)/messages': 'patient',
+  '(patient)/pre-visit': 'patient',
+  '(patient)/pre-visit/consents': 'patient',
   '(patient)/today': 'patient',
-  '(patient)/write': 'patient',
   '.': 'anybody',
   'sign-in': 'anybody',
 };
@@ -112,5 +113,28 @@ describe('what decides at each route', () => {
 
   it.each(foundRoutes)('%s', (place, file) => {
     expect([place, routes[place]!.test(textOf(file))]).toEqual([place, true]);
+  });
+});
+
+describe('addresses of earlier versions', () => {
+  it('each address that may stand on paper or on a phone leads on for good to a page of a patient', async () => {
+    const placeOf = (address: string) =>
+      foundPages.find(([place]) => `/${place.replace(/\(\w+\)\//, '')}` === address)?.[0];
+    const led = (await nextConfig.redirects?.()) ?? [];
+    expect(led.map(({ source }) => source)).toEqual([
+      '/join',
+      '/how-it-went',
+      '/write',
+      '/before-visit',
+      '/before-visit/agreements',
+      '/who-opened',
+    ]);
+    for (const { source, destination, permanent } of led) {
+      expect([source, permanent, placeOf(source)]).toEqual([source, true, undefined]);
+      expect([destination, pages[placeOf(destination)!]]).toEqual([
+        destination,
+        destination === '/enrol' ? 'anybody' : 'patient',
+      ]);
+    }
   });
 });

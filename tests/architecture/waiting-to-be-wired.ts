@@ -22,6 +22,10 @@ export const waitingToBeWired: readonly Waiting[] = [
     usedBy: 'The phone’s pages of a session with a cuff: what to look at, and the signs that take it off.',
   },
   {
+    finding: 'src/messages/cautions.ts: occlusionCheckText',
+    usedBy: 'The same pages: what to look at, in the patient’s words.',
+  },
+  {
     finding: 'src/core/assessment/strength/test-to-failure.ts',
     usedBy: 'Tests to failure on the record and the phone: 48 h after the last session, same gate before.',
   },

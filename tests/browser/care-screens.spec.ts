@@ -54,7 +54,7 @@ const lookAt = async (page: Page, address: string) => {
   }
 };
 
-const screens = ['', '/course', '/first-visit', '/before-visit', '/appointments'].map(
+const screens = ['', '/episode', '/first-visit', '/pre-visit', '/appointments'].map(
   (path) => `${record}/care${path}`,
 );
 
@@ -117,10 +117,10 @@ test('an appointment at a distance is begun with two people present, and says wh
   await page.getByRole('radio', { name: 'Video' }).check();
   await page.getByLabel(/^Where the patient is now/).fill('Her sister’s kitchen, Tarrenport');
   await page.getByLabel(/^Number to ring/).fill('020 913 0157');
-  await page.getByLabel(/^Who is present/).fill('Petra, her daughter\nAn interpreter');
+  await page.getByLabel(/^Who is with the patient/).fill('Petra, her daughter\nAn interpreter');
   await page.getByRole('button', { name: 'Begin' }).click();
   await expect(page.getByText('Your appointment today is by video')).toBeVisible();
-  await expect(page.getByText(/^Locked until you meet: limb occlusion pressure/)).toBeVisible();
+  await expect(page.getByText(/^Locked until you meet in person: limb occlusion pressure/)).toBeVisible();
   await expect(page.getByRole('row', { name: /Video/ })).toContainText(
     'Petra, her daughter and An interpreter',
   );

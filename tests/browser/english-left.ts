@@ -28,8 +28,8 @@ const signs = english
 const englishWords =
   /\b(the|you|your|is|are|of|and|with|until|again|not|do|before|stop|we|it|this|that|to|or|left|right|sets?|today|ring|instead|less|more|pain|joint|there|side|from|for|on|at|by|a)\b/i;
 
-/** What people typed stays as it was typed: the clinic's name and hours, and its messages. */
-const typed = [demoClinic.name, demoClinic.monitoringHours, demoClinic.monitoringHours.replace(/\.$/, '')];
+/** What people typed stays as it was typed: the clinic's name, and its messages. */
+const typed = [demoClinic.name];
 
 /** Every line of the page as it is seen, with all that can be opened open. */
 const linesOn = async (page: Page): Promise<readonly string[]> => {

@@ -18,15 +18,15 @@ const clinicianScreens = [
   '/patients/occlusion-cleared/prescribe?method=occlusion',
   '/patients/red-flag/review',
   '/patients/flare-then-hold/access',
-  '/open-record/flare-then-hold',
+  '/emergency-access/flare-then-hold',
   '/account',
   '/account/codes',
   '/calculations',
   '/calculations/one-rep-max',
   '/rules',
 ];
-const administratorScreens = ['/administration', '/administration/choices', '/account'];
-const patientScreens = ['/who-opened', '/account', '/today', '/how-it-went', '/write'];
+const administratorScreens = ['/administration', '/administration/settings', '/account'];
+const patientScreens = ['/access-log', '/account', '/today', '/history', '/messages'];
 
 const visits = [
   { who: 'clinician', screens: clinicianScreens },

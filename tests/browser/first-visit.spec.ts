@@ -26,9 +26,9 @@ const visit = async (page: Page, hand: Hand) => {
   await hand.press(page.getByRole('link', { name: 'First visit' }));
   await hand.type(page.getByLabel('Diagnosis'), 'Knee osteoarthritis, right');
   await hand.choose(radio('Inflammatory arthritis', 'No'));
-  await hand.pick(page.getByLabel('Joint to follow daily'), 'Right knee');
+  await hand.pick(page.getByLabel('Joint to follow every day'), 'Right knee');
   await hand.type(page.getByLabel('Loads at home, kg'), '1 2 3 4 5');
-  await hand.press(page.getByRole('button', { name: 'The rest: asked, and no' }));
+  await hand.press(page.getByRole('button', { name: 'All others: asked, answered no' }));
   await hand.type(page.getByLabel('Resting blood pressure, upper'), '128');
   await hand.type(page.getByLabel('Lower'), '78');
   await hand.pick(page.getByLabel('Begin with'), 'Knee: front of the thigh, sitting');
@@ -38,10 +38,10 @@ const visit = async (page: Page, hand: Hand) => {
 };
 
 const proposeAndSign = async (page: Page, hand: Hand) => {
-  await hand.press(page.getByRole('button', { name: 'Keep this and propose' }));
-  await expect(page.getByRole('heading', { name: 'Proposed, kept unsigned' })).toBeVisible();
+  await hand.press(page.getByRole('button', { name: 'Save and propose' }));
+  await expect(page.getByRole('heading', { name: 'Proposed; saved as a draft' })).toBeVisible();
   await hand.press(page.getByRole('button', { name: 'Sign as Nuala Derravane' }));
-  await expect(page.getByText('The patient sees it from now on.')).toBeVisible();
+  await expect(page.getByText('The patient can see it now.')).toBeVisible();
 };
 
 const expectSigned = async (page: Page, record: string) => {
@@ -50,7 +50,7 @@ const expectSigned = async (page: Page, record: string) => {
   await expect(page.getByText(/signed by Nuala Derravane/).first()).toBeVisible();
   await page.goto(`${record}/screening`);
   // What was not asked keeps occlusion closed, and says so.
-  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Closed');
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Assessment needed');
 };
 
 const deskOf = async (context: BrowserContext, baseURL: string) => {
@@ -86,7 +86,7 @@ test('the same by keyboard alone, and what was typed comes back after the page i
   const record = await emptyPatient(page, 'Quellington');
   const hand = keyboardHand(page);
   await visit(page, hand);
-  await expect(page.getByText('Draft kept.')).toBeVisible();
+  await expect(page.getByText('Draft saved.')).toBeVisible();
   await page.reload();
   await expect(page.getByLabel('Diagnosis')).toHaveValue('Knee osteoarthritis, right');
   await expect(page.getByText('Every question is answered.')).toBeVisible();
@@ -118,13 +118,15 @@ test('what is typed before the page’s scripts have come is known to the form',
     .getByRole('group', { name: 'Inflammatory arthritis' })
     .getByRole('radio', { name: 'No' })
     .check();
-  await page.getByLabel('Joint to follow daily').selectOption({ label: 'Left hand' });
+  await page.getByLabel('Joint to follow every day').selectOption({ label: 'Left hand' });
   scriptsCome();
-  await expect(page.getByText('Draft kept.')).toBeVisible();
+  await expect(page.getByText('Draft saved.')).toBeVisible();
   await page.reload();
   await expect(page.getByLabel('Diagnosis')).toHaveValue('Hand osteoarthritis, left');
   await expect(
     page.getByRole('group', { name: 'Inflammatory arthritis' }).getByRole('radio', { name: 'No' }),
   ).toBeChecked();
-  await expect(page.getByLabel('Joint to follow daily').locator('option:checked')).toHaveText('Left hand');
+  await expect(page.getByLabel('Joint to follow every day').locator('option:checked')).toHaveText(
+    'Left hand',
+  );
 });

@@ -22,12 +22,12 @@ test('in German: reasons of decisions, the handout, a question before a visit an
   const page = await context.newPage();
   const troubles = watched(page);
   await inGerman(page, baseURL!);
-  await page.goto('/how-it-went');
+  await page.goto('/history');
   await expect(page.getByText(/beim jetzigen Plan/).first()).toBeVisible();
   await look(page, 'how it went');
   await page.goto('/handout');
   await look(page, 'the handout');
-  await page.goto('/before-visit');
+  await page.goto('/pre-visit');
   await page.getByRole('button', { name: german['visit.begin'] }).click();
   await page.getByLabel(german['ask.yes'], { exact: true }).check();
   await look(page, 'a question before a visit');
@@ -42,7 +42,7 @@ test('in German: reasons of decisions, the handout, a question before a visit an
 
 test('in German: setting up a phone and signing in say what was refused', async ({ page, baseURL }) => {
   await inGerman(page, baseURL!);
-  await page.goto('/join');
+  await page.goto('/enrol');
   await page.getByLabel(german['join.code'], { exact: true }).fill('4KQ7M-X2D9T');
   await page.getByRole('button', { name: german['join.go'] }).click();
   await expect(page.locator('.error-summary')).toContainText('Dieser Code gilt nicht mehr');

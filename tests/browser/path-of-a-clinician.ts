@@ -47,15 +47,17 @@ export const openRecord = async (page: Page) => {
 /** Everything asked: one yes that closes occlusion, one not known, which is not no, and the rest no. */
 export const screen = async (page: Page) => {
   await open(page, 'Screening');
-  await expect(page.getByText('No screening is recorded; every method stays closed.')).toBeVisible();
+  await expect(
+    page.getByText('No screening is recorded. No method is available until there is one.'),
+  ).toBeVisible();
   for (const item of await page.locator('.screening-item').all())
     await item.getByRole('radio', { name: 'No', exact: true }).check();
   await radio(page, /high blood pressure/, 'Yes').check();
   await radio(page, /vasculitis/, 'Not known').check();
   await expectAccessible(page, 'screening sheet');
-  await press(page, 'Record this sheet');
+  await press(page, 'Record this screening');
   await expect(page.getByText('Recorded as version 1.')).toBeVisible();
-  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Closed');
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Assessment needed');
 };
 
 /** Each kind of measurement: what is typed by label, what is chosen by group. */
@@ -132,28 +134,30 @@ export const measure = async (page: Page) => {
 export const readWhyContraindicated = async (page: Page) => {
   await open(page, 'Prescribe');
   const occlusion = page.locator('.method', { has: page.getByRole('link', { name: 'Occlusion' }) });
-  await expect(occlusion).toContainText('Closed');
+  await expect(occlusion).toContainText('Needs clearance');
   await expect(occlusion).toContainText('Diagnosed high blood pressure keeps occlusion closed');
   for (const name of ['Variation', 'Low load'])
-    await expect(page.locator('.method', { has: page.getByRole('link', { name }) })).toContainText('Open');
+    await expect(page.locator('.method', { has: page.getByRole('link', { name }) })).toContainText(
+      'Eligible',
+    );
   await expectAccessible(page, 'methods, one closed');
 };
 
 export const consentAndClear = async (page: Page) => {
   await open(page, 'Care');
-  await press(page, /^Read out; the patient agrees.*with a clinician/);
-  await expect(page.getByText('Agreed').first()).toBeVisible();
+  await press(page, /^Read aloud; the patient consents.*with a clinician/);
+  await expect(page.getByText('Given', { exact: true }).first()).toBeVisible();
   await expectAccessible(page, 'care');
   await open(page, 'Screening');
-  await page.getByText('Clear something, with a reason').click();
+  await page.getByText('Clear a finding, with a reason').click();
   await radio(page, 'Method', 'Occlusion').check();
-  for (const box of await page.getByRole('group', { name: 'What is cleared' }).getByRole('checkbox').all())
+  for (const box of await page.getByRole('group', { name: 'Findings to clear' }).getByRole('checkbox').all())
     await box.check();
   await radio(page, 'For', 'Every limb').check();
   await page
     .getByRole('textbox', { name: 'Reason' })
     .fill('Pressure in range for two years; Dr Ollerenshaw finds no vasculitis, by phone on 17 April.');
   await press(page, 'Clear, with precautions');
-  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Open with precautions');
+  await expect(page.getByRole('row', { name: /^Occlusion/ })).toContainText('Eligible with precautions');
   await expectAccessible(page, 'screening, cleared');
 };

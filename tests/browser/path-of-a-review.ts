@@ -23,10 +23,12 @@ export const readDecision = async (page: Page) => {
   await expect(rule).toContainText('Found: pain next morning 6');
   await expect(rule).toContainText('Threshold: next morning 2 over the top of usual pain');
   await expect(rule).toContainText('Silbernagel');
-  await expect(decision).toContainText('holds at once, inside the signed dose');
+  await expect(decision).toContainText('applies at once, within the signed dose');
   await expect(page.locator('svg.recharts-surface').first()).toBeVisible();
-  await expect(page.locator('.review-words').first()).toContainText('Highest pain given in a session was 3');
-  await page.getByText('The same as a table, to read or copy').click();
+  await expect(page.locator('.review-words').first()).toContainText(
+    'Highest pain reported in a session was 3',
+  );
+  await page.getByText('Show as a table').click();
   await expect(page.getByRole('row', { name: /^2026-04-21/ })).toContainText('6');
   await expectAccessible(page, 'review');
 };
@@ -37,11 +39,11 @@ export const answerDecision = async (page: Page) => {
   await expect(decision).toContainText(`Accepted by ${reviewer}`);
   await decision.getByText('Override', { exact: true }).first().click();
   await decision
-    .getByRole('group', { name: 'What holds instead' })
+    .getByRole('group', { name: 'Decision instead' })
     .getByRole('radio', { name: 'Hold', exact: true })
     .check();
   await decision.getByLabel('Reason').fill('New shoes on Monday; she wants to keep the dose and will ring.');
-  await decision.getByLabel('Last day it holds').fill('2026-04-28');
+  await decision.getByLabel('Last day of the override').fill('2026-04-28');
   await decision.getByRole('button', { name: 'Override' }).click();
   await expect(decision).toContainText(`Overridden with hold until 2026-04-28 by ${reviewer}`);
   await expectAccessible(page, 'review, answered');

@@ -30,7 +30,7 @@ const requests: readonly Asked[] = [
     picked: [['Exercise', 'Stand up from a chair, seat 46 cm']],
     chosen: [['Side', 'Both']],
     typed: [],
-    says: [/Held by: .*knee/],
+    says: [/Monitored joints: .*knee/],
   },
   {
     method: 'occlusion',
@@ -69,10 +69,10 @@ const prescribe = async (page: Page, signer: string, asked: Asked) => {
   const proposal = page.getByRole('region', { name: 'Proposed dose' });
   await expect(proposal).toBeVisible();
   for (const words of asked.says) await expect(proposal).toContainText(words);
-  await expect(proposal.getByText(/^\d+ cautions that go with it$/)).toBeVisible();
+  await expect(proposal.getByText(/^\d+ cautions$/)).toBeVisible();
   await expect(proposal.locator('.cautions li').first()).toBeVisible();
   await expectAccessible(page, `proposal, ${asked.method}`);
-  await proposal.getByRole('button', { name: 'Keep unsigned' }).click();
+  await proposal.getByRole('button', { name: 'Save draft' }).click();
   await proposal.getByRole('button', { name: `Sign as ${signer}` }).click();
   await expect(proposal.getByText(`Signed by ${signer}.`)).toBeVisible();
 };

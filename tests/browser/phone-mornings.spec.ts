@@ -31,7 +31,7 @@ test('every page of the morning check is accessible in light, in dark and at 200
     await answerOne(page);
   }
   await here(page, look);
-  for (const address of ['/how-it-went', '/handout', '/before-visit', '/before-visit/agreements']) {
+  for (const address of ['/history', '/handout', '/pre-visit', '/pre-visit/consents']) {
     await page.goto(address);
     await here(page, look);
   }

@@ -1,4 +1,4 @@
-/** Drawn sequences on a phone, and a server that goes and comes back. `npm run endure` plays 200 more. */
+/** Drawn sequences on a phone, and a server that goes and comes back. `npm run soak` plays 200 more. */
 import { expect, test } from '@playwright/test';
 import { type OwnServer, ownServer } from '#commands/team/phone-sequences/own-server.ts';
 import {

@@ -1,12 +1,13 @@
 /** Every exercise has a name and its steps in every language. */
 import { describe, expect, it } from 'vitest';
 import { exercises } from '#core/exercises/catalogue.ts';
-import { exerciseIds } from '#core/exercises/ids.ts';
+import { exerciseCautionIds } from '#core/prescribing/cautions/ids.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import { asTyped } from '#messages/text.ts';
 
+const exerciseIds = exercises.map(({ id }) => id);
 const wordsOf = (text: string): readonly string[] => text.match(/[\p{L}’-]+/gu) ?? [];
 const everyTag = languages.map(({ tag }) => tag);
 
@@ -14,7 +15,9 @@ const mostWords: Readonly<Record<LanguageTag, number>> = { en: 12, de: 10 };
 
 describe('exercises', () => {
   it('are those of the catalogue, in its order', () => {
-    expect(exerciseIds).toEqual(exercises.map(({ id }) => id));
+    // Its keys are the ids the catalogue is typed by, no more and no fewer.
+    const told = Object.keys(everyLanguage.en.sentences.exercises);
+    expect(told).toEqual(exercises.map(({ id }) => id));
   });
 
   it('have the same number of steps in every language, two to six', () => {
@@ -36,18 +39,47 @@ describe('exercises', () => {
     expect(steps.filter((step) => !/^\p{Lu}.*\.$/u.test(step))).toEqual([]);
   });
 
-  it('use short English words, and sentences of at most 14', () => {
-    const steps = Object.values(everyLanguage.en.sentences.exercises).flatMap((one) => one.steps);
-    const words = steps.flatMap(wordsOf);
-    expect(words.reduce((sum, word) => sum + word.length, 0) / words.length).toBeLessThan(5);
-    const long = steps
-      .flatMap((step) => step.match(/[^.!?]+[.!?]+/g) ?? [])
-      .filter((one) => wordsOf(one).length > 14);
-    expect(long).toEqual([]);
-  });
-
   it('that have left the catalogue are named by their id and have no steps', () => {
     expect(exerciseName('gone-long-ago')).toEqual(asTyped('gone-long-ago'));
     expect(exerciseSteps('gone-long-ago')).toEqual([]);
+  });
+});
+
+describe('exercises and their cautions in English', () => {
+  const { exercises: told, cautions } = everyLanguage.en.sentences;
+  const names = Object.values(told).map(({ name }) => name);
+  const texts = [
+    ...Object.values(told).flatMap(({ steps }) => steps),
+    ...exerciseCautionIds.map((id) => cautions[id] as string),
+  ];
+
+  it('come in sentences of at most 14 words', () => {
+    const sentences = texts.flatMap((text) => text.match(/[^.!?]+[.!?]+/g) ?? []);
+    expect(sentences.filter((one) => wordsOf(one).length > 14)).toEqual([]);
+  });
+
+  it('use short words: on average under five letters, none over 13 but the trade they address', () => {
+    const words = texts.flatMap(wordsOf);
+    expect(words.reduce((sum, word) => sum + word.length, 0) / words.length).toBeLessThan(5);
+    expect(words.filter((word) => word.length > 13 && word !== 'physiotherapist')).toEqual([]);
+  });
+
+  it('name no maker and no colour of a band', () => {
+    const marks = /[®™©]|\b(red|green|blue|yellow|black|silver|gold)\b/i;
+    expect([...names, ...texts].filter((text) => marks.test(text))).toEqual([]);
+  });
+
+  it('call things by common words: no capital inside a sentence', () => {
+    const capitals = [...names, ...texts]
+      .flatMap((text) => (text.match(/[^.?!]+/g) ?? [text]).map((sentence) => sentence.trim()))
+      .filter((sentence) => /\s[A-Z]\p{Ll}/u.test(sentence));
+    expect(capitals).toEqual([]);
+  });
+
+  it('end a lifting exercise with the way back', () => {
+    const without = Object.entries(told).filter(
+      ([, { steps }]) => !steps.some((step) => /slowly|back|let go|change|again|down|the other/i.test(step)),
+    );
+    expect(without.map(([id]) => id)).toEqual([]);
   });
 });

@@ -25,18 +25,6 @@ export const figuresOf = (text: string): readonly string[] =>
     .map(([found]) => found.replace(',', '.').replace(/\s/g, ' ').trim())
     .sort();
 
-/** A count, a time or a share written as a word, in both languages. */
-const counts: readonly (readonly [RegExp, RegExp])[] = [
-  [/\bhalf/i, /halb/i],
-  [/\btwo\b/i, /\bzwei|\bbeide/i],
-  [/\bthree\b/i, /\bdrei/i],
-  [/\bfive\b/i, /\bfünf/i],
-  [/\bten\b/i, /\bzehn/i],
-];
-
-export const isCountedAlike = (english: string, german: string): boolean =>
-  counts.every(([one, other]) => !one.test(english) || other.test(german));
-
 /** Colons end a sentence here as in the test of the English words. */
 export const partsOf = (text: string): readonly string[] => text.replace(/([.!?:])\s+/g, '$1\n').split('\n');
 

@@ -12,7 +12,7 @@ const unwanted: Readonly<Record<LanguageTag, readonly RegExp[]>> = {
     /(?<!have )\brungs?\b/i,
     /(?<!is |back )\blevels?\b/i,
     /\bunlock/i,
-    /\bgates?\b/i,
+    /\bgate[sd]?\b/i,
     /\bcaps?\b/i,
     /\bsafe(ly|ty|r|st)?\b|\bharmless\b|\bno risk\b|\bguarantee/i,
     /\bstreak|\bbadge|\breward|\bgoal\b/i,
@@ -25,6 +25,7 @@ const unwanted: Readonly<Record<LanguageTag, readonly RegExp[]>> = {
   de: [
     /(?<!\p{L})(?:sicher|gefahrlos|unbedenklich|harmlos|garantiert)/iu,
     /(?<!\p{L})(?:Okklusion|Restriktion|RPE|Kontraindikation|Abduktion|Flexion|proximal|distal)/iu,
+    /\b(the|you|your|and|of|if|not|with|stop|limit)\b/i,
     /["“”]|--| - /,
   ],
 };

@@ -46,8 +46,9 @@ const each = <Area extends object, Value>(area: Area, change: (value: Value) => 
   Object.fromEntries(Object.entries(area).map(([key, value]) => [key, change(value)])) as Area;
 
 /** The language of the folder, whole: its shape is all that a language costs. */
-export const pseudoOf = ({ forms, sentences: { exercises, ...areas } }: Language): Language => ({
+export const pseudoOf = ({ forms, pages, sentences: { exercises, ...areas } }: Language): Language => ({
   forms,
+  pages: each(pages as Readonly<Record<string, Sentence>>, sentence) as Language['pages'],
   sentences: {
     ...each(areas, (area: Readonly<Record<string, Sentence>>) => each(area, sentence)),
     exercises: each(exercises, ({ name, steps }: (typeof exercises)[keyof typeof exercises]) => ({

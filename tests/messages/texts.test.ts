@@ -1,13 +1,17 @@
 /** Codes of the core become texts in every language. */
 import { describe, expect, it } from 'vitest';
+import { engineRules, type RuleId } from '#core/decision/rules/table.ts';
 import { uncheckedThings } from '#core/prescribing/cautions/ids.ts';
 import { cautionText, occlusionCheckText } from '#messages/cautions.ts';
 import { consentText } from '#messages/consents.ts';
-import { decisionText, holdText, ruleText, todayText } from '#messages/decisions.ts';
+import { decisionText, holdText, ruleText } from '#messages/decisions.ts';
+import { everyLanguage } from '#messages/every-language.ts';
 import { hoursText } from '#messages/hours.ts';
-import { messageText, readyText } from '#messages/ready.ts';
+import { languages } from '#messages/languages.ts';
+import { messageText, readySentences } from '#messages/ready.ts';
 import { refusalText } from '#messages/refusals.ts';
-import { detailText, questionText } from '#messages/screening.ts';
+import { detailText, limbChoices, questionText } from '#messages/screening.ts';
+import { sentenceRows } from '#messages/sentence-rows.ts';
 import { asTyped } from '#messages/text.ts';
 
 describe('a caution', () => {
@@ -33,6 +37,16 @@ describe('a caution', () => {
     );
   });
 
+  it('has none of the words that stay with the clinician', () => {
+    const areas = ['cautions', 'unchecked', 'limits', 'occlusion-checks'];
+    const found = sentenceRows(everyLanguage.en).filter(
+      ({ area, text }) =>
+        areas.includes(area) &&
+        /\b(rung|gate|cap|unlock|level|contraindicat\w*|occlusion|distal)\b/i.test(text),
+    );
+    expect(found).toEqual([]);
+  });
+
   it('reads the same wherever it stands otherwise', () => {
     expect(cautionText({ key: 'joint-knee' }).de).toMatch(/Knie/);
     expect(occlusionCheckText('pulse-before').en).toBe('Feel the pulse where you were shown.');
@@ -44,11 +58,26 @@ describe('a decision, a reason, a question', () => {
     expect(decisionText('pause').de).toBe(
       'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
     );
-    expect(todayText('none').en).toBe('No exercises today.');
     expect(ruleText('P1').en).toBe('Your pain was very strong, so do less and speak with us today.');
     expect(holdText('taken-back').en).toMatch(/^You took back/);
     expect(questionText('fever-or-unwell').en).toMatch(/fever/);
     expect(detailText('heart-condition.valve-disease').en).toBe('Valve disease');
+  });
+
+  it('is another sentence for each rule, in each language', () => {
+    for (const { tag } of languages) {
+      const texts = engineRules.map(({ id }) => ruleText(id as RuleId)[tag]);
+      expect(new Set(texts).size).toBe(engineRules.length);
+    }
+  });
+
+  it('names each arm and leg that can be ticked', () => {
+    expect(limbChoices.map(({ id, name }) => [id, name.en, name.de])).toEqual([
+      ['left-arm', 'left arm', 'linker Arm'],
+      ['right-arm', 'right arm', 'rechter Arm'],
+      ['left-leg', 'left leg', 'linkes Bein'],
+      ['right-leg', 'right leg', 'rechtes Bein'],
+    ]);
   });
 });
 
@@ -58,9 +87,10 @@ describe('a wording of the clinic and a message', () => {
       asTyped('The clinic in Ward Street may.'),
     );
     expect(consentText('export', null).de).toMatch(/^Die Praxis/);
-    const sent = readyText('stay').en;
-    expect(messageText(sent)).toEqual(readyText('stay'));
-    expect(messageText(`${sent} Ring me, Ana.`)).toEqual(asTyped(`${sent} Ring me, Ana.`));
+    for (const { text } of readySentences) {
+      expect(messageText(text.en)).toEqual(text);
+      expect(messageText(`${text.en} Ring me, Ana.`)).toEqual(asTyped(`${text.en} Ring me, Ana.`));
+    }
   });
 });
 

@@ -2,13 +2,14 @@
 
 import { householdEquipment } from '#core/exercises/equipment.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { LowLoadDose } from '#core/prescribing/dose.ts';
 import { entryFormat, type MorningEntry, type SessionEntry } from '#core/record/entries.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import type { Access } from '#data/access.ts';
 import { dayAt } from '#data/civil-time.ts';
 import type { Store } from '#data/database/store.ts';
-import { addPatient, foundClinic, saveProfile } from '#data/patients/people.ts';
+import { addPatient, createClinic, saveProfile } from '#data/patients/people.ts';
 import { addVersion, signPrescription } from '#data/prescribing/prescribing.ts';
 import { recordScreening } from '#data/screening/screenings.ts';
 
@@ -34,7 +35,7 @@ export const accessOf = (
 });
 
 export const clinicNamed = (store: Store, id: string): Promise<void> =>
-  foundClinic(
+  createClinic(
     store,
     {
       id,
@@ -42,7 +43,7 @@ export const clinicNamed = (store: Store, id: string): Promise<void> =>
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
-      monitoringHours: 'Weekdays 9 to 17',
+      monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
     },
     start,
   );
@@ -107,10 +108,10 @@ export const signedExercise = async (access: Access, patientId: string) => {
     formulaSex: 'female',
   });
   await screenedClear(access, patientId);
-  const caution = {
+  const caution: Caution = {
     id: 'test',
     text: 'Test caution.',
-    patientText: 'Test caution.',
+    patient: { key: 'stop-signs' },
     from: 'test',
     support: 'clinic',
   };

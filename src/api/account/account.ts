@@ -12,6 +12,8 @@ import {
 import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
 import { perStore } from '#data/database/per-store.ts';
 import { clinicOf } from '#data/patients/people.ts';
+import { refusalText } from '#messages/refusals.ts';
+import type { Text } from '#messages/text.ts';
 import { attemptLimiter } from '../attempt-limiter.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
@@ -35,13 +37,15 @@ const requireRight = async (
   const now = Date.now();
   const proofs = proofsOf(access.store, access.auditKey);
   const wait = proofs.wait(sessionId, now);
-  if (wait > 0) throw new Problem('too-often', `Too many tries. Wait ${wait} seconds, then try again.`);
+  if (wait > 0) throw new Problem('too-often', refusalText('wait-seconds', { seconds: wait }));
   // Counted first, so that many at once are still few.
   proofs.wrong(sessionId, now);
   await flushAttempts(access.store, now);
   if (!(await passphraseMatches(access.store, access.actorId, typed))) {
-    const reason = 'That is not your passphrase. Check it and type it again.';
-    throw new Problem('refused', reason, { refusals: [{ field, code: 'inconsistent', reason }] });
+    const text = refusalText('wrong-passphrase');
+    throw new Problem('refused', text, {
+      refusals: [{ field, code: 'inconsistent', reason: text.en, text }],
+    });
   }
   proofs.right(sessionId);
   await flushAttempts(access.store, now);
@@ -54,6 +58,18 @@ const ownWords = async (
 ): Promise<readonly string[]> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   return [email, email.split('@')[0] ?? '', name, clinic?.name ?? ''];
+};
+
+/** Why the new passphrase is not taken; null when it is. */
+const passphraseRefused = (
+  { current, next }: { readonly current: string; readonly next: string },
+  own: readonly string[],
+): Text | null => {
+  if (next.length < passphraseLength.min)
+    return refusalText('passphrase-too-short', { count: passphraseLength.min });
+  if (next === current) return refusalText('passphrase-unchanged');
+  const guessed = guessedFirst(next, own);
+  return guessed && refusalText(`passphrase-${guessed}`);
 };
 
 const typedPassphrase = z.string().min(1).max(passphraseLength.max);
@@ -81,7 +97,7 @@ export const accountRouter = router({
     .input(z.object({ sessionId: z.string().min(1).max(64) }))
     .mutation(async ({ ctx, input }) => {
       const ended = await endSignInSessions(ctx.access, input.sessionId);
-      if (ended === 0) throw new Problem('conflict', 'It has ended already.');
+      if (ended === 0) throw new Problem('conflict', refusalText('sign-in-ended'));
     }),
 
   /** Also the one that asks. */
@@ -93,7 +109,7 @@ export const accountRouter = router({
     .input(z.object({ passkeyId: z.string().min(1).max(1400) }))
     .mutation(async ({ ctx, input }) => {
       const isGone = await removePasskey(ctx.access, input.passkeyId);
-      if (!isGone) throw new Problem('conflict', 'It was taken away already.');
+      if (!isGone) throw new Problem('conflict', 'It has already been removed.');
     }),
 
   prove: personProcedure.input(z.object({ passphrase: typedPassphrase })).mutation(async ({ ctx, input }) => {
@@ -105,15 +121,10 @@ export const accountRouter = router({
     .input(z.object({ current: typedPassphrase, next: z.string().max(passphraseLength.max) }))
     .mutation(async ({ ctx, input }) => {
       await requireRight(ctx.access, ctx.person.sessionId, input.current, 'input.current');
-      const reason =
-        input.next.length < passphraseLength.min
-          ? `A passphrase has at least ${passphraseLength.min} characters. Several words are easiest to remember.`
-          : input.next === input.current
-            ? 'Choose one that is not the one you have.'
-            : guessedFirst(input.next, await ownWords(ctx.access, ctx.person));
-      if (reason) {
-        throw new Problem('refused', reason, {
-          refusals: [{ field: 'input.next', code: 'outside-validity', reason }],
+      const text = passphraseRefused(input, await ownWords(ctx.access, ctx.person));
+      if (text) {
+        throw new Problem('refused', text, {
+          refusals: [{ field: 'input.next', code: 'outside-validity', reason: text.en, text }],
         });
       }
       await changePassphrase(ctx.access, ctx.person.sessionId, input.next);

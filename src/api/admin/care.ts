@@ -6,12 +6,13 @@ import {
   coveringClinicianOf,
   nameCoveringClinician,
 } from '#data/clinic/covering-clinicians.ts';
-import { wordingsOf, writeWording } from '#data/episode/consents.ts';
+import { writeWording } from '#data/episode/consents.ts';
+import { wordingsForStaff } from '../consent-wordings.ts';
 import { Problem } from '../errors.ts';
 import { administratorProcedure, freshAdministrator, router } from '../trpc.ts';
 
 export const adminCareRouter = router({
-  wordings: administratorProcedure.query(({ ctx }) => wordingsOf(ctx.access)),
+  wordings: administratorProcedure.query(({ ctx }) => wordingsForStaff(ctx.access)),
 
   writeWording: freshAdministrator
     .input(z.object({ kind: z.enum(consentKinds), text: z.string().trim().min(20).max(4000) }))

@@ -47,7 +47,7 @@ export const effectiveSettings = (own: SettingValues): SettingValues => ({ ...de
 export const refusedSettings = (values: SettingValues): readonly Refusal[] =>
   checkSettings(every, effectiveSettings(values)).map((refusal) =>
     refusal.code === 'unknown-field'
-      ? { ...refusal, field: 'input.values', reason: 'One of these is no clinic choice of this release.' }
+      ? { ...refusal, field: 'input.values', reason: 'One of these is not a clinic setting of this release.' }
       : { ...refusal, field: `input.${refusal.field}` },
   );
 

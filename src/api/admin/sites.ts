@@ -20,6 +20,7 @@ export const sitesRouter = router({
     .input(z.object({ siteId: z.string().min(1).max(64) }))
     .mutation(async ({ ctx, input }) => {
       const closed = await closeSite(ctx.access, input.siteId);
-      if (!closed) throw new Problem('conflict', 'It was closed already, or is not of your clinic.');
+      if (!closed)
+        throw new Problem('conflict', 'This site is already closed or does not belong to your clinic.');
     }),
 });

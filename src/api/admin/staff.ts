@@ -12,13 +12,13 @@ const settled = (changed: Changed): void => {
   if (changed === 'last-administrator') {
     throw new Problem(
       'conflict',
-      'Nobody could administer the clinic any more. Give somebody else that first.',
+      'The clinic would have no administrator. Make somebody else an administrator first.',
     );
   }
 };
 
 const notYourself = (own: string, other: string): void => {
-  if (own === other) throw new Problem('refused', 'Ask a colleague who administers the clinic to do this.');
+  if (own === other) throw new Problem('refused', 'Ask another administrator to do this.');
 };
 
 export const adminStaffRouter = router({
@@ -29,7 +29,7 @@ export const adminStaffRouter = router({
     .input(z.object({ name: z.string().trim().min(2).max(80), email: z.email().max(120), ...roles }))
     .mutation(async ({ ctx, input }) => {
       const handed = await addStaff(ctx.access, input);
-      if (!handed) throw new Problem('conflict', 'Somebody signs in with this address already.');
+      if (!handed) throw new Problem('conflict', 'Somebody already signs in with this address.');
       return handed;
     }),
 

@@ -24,12 +24,12 @@ const bookingRefusals = (
     const ahead = isDay(row.day) ? daysBetween(today, row.day) : -1;
     if (ahead < 0 || ahead > furthestDays)
       return [
-        { field: 'input.day', code: 'outside-validity', reason: 'Give a day from today to a year ahead.' },
+        { field: 'input.day', code: 'outside-validity', reason: 'Enter a day from today to one year ahead.' },
       ];
   }
   return row.time === null || /^([01]\d|2[0-3]):[0-5]\d$/.test(row.time)
     ? []
-    : [{ field: 'input.time', code: 'wrong-type', reason: 'Give the time as HH:MM, or leave it empty.' }];
+    : [{ field: 'input.time', code: 'wrong-type', reason: 'Enter the time as HH:MM, or leave it empty.' }];
 };
 
 export const bookingsRouter = router({
@@ -47,7 +47,7 @@ export const bookingsRouter = router({
         if (input.seen !== undefined && (booked?.id ?? null) !== input.seen)
           throw new Problem(
             'conflict',
-            `${booked?.byName ?? 'A colleague'} has changed the booking meanwhile. Nothing of yours was written; open the page again.`,
+            `${booked?.byName ?? 'A colleague'} changed the booking in the meantime. Your change was not saved; reload the page.`,
           );
         return bookReview(access, patient.id, row);
       });

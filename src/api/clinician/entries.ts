@@ -38,7 +38,7 @@ export const staffEntriesRouter = router({
     .mutation(async ({ ctx, input }) => {
       const { access, patient } = ctx;
       const { kind, enteredAs, day, answers } = input;
-      if (day > access.day) throw new Problem('refused', 'Give a day that has come.');
+      if (day > access.day) throw new Problem('refused', 'Enter today or an earlier day.');
       const clinic = await clinicOf(access.store, access.clinicId);
       const zone = clinic?.zone ?? 'UTC';
       const entry = {

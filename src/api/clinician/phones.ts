@@ -17,11 +17,12 @@ export const phonesRouter = router({
 
   withdraw: recordProcedure.input(z.object({ invitationId: id })).mutation(async ({ ctx, input }) => {
     const withdrawn = await withdrawInvitation(ctx.access, ctx.patient.id, input.invitationId);
-    if (!withdrawn) throw new Problem('conflict', 'It was used or withdrawn already, or has run out.');
+    if (!withdrawn)
+      throw new Problem('conflict', 'It has already been used or withdrawn, or it has expired.');
   }),
 
   endPhone: recordProcedure.input(z.object({ phoneId: id })).mutation(async ({ ctx, input }) => {
     const ended = await endPhone(ctx.access, ctx.patient.id, input.phoneId);
-    if (!ended) throw new Problem('conflict', 'It was ended already, or is not this patient’s.');
+    if (!ended) throw new Problem('conflict', 'It was already ended, or belongs to another patient.');
   }),
 });

@@ -13,13 +13,14 @@ import { programmesOf } from '#data/prescribing/programmes.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
+import { withPatientWords } from './caution-words.ts';
 import { propose, requireOpen } from './propose.ts';
 import { planningValues, saveWeek } from './week.ts';
 
 const signedText = {
-  'not-found': 'There is no such prescription for this patient.',
-  'already-signed': 'It is signed already.',
-  overtaken: 'A newer version exists; open it and sign that one.',
+  'not-found': 'This patient has no such prescription.',
+  'already-signed': 'It is already signed.',
+  overtaken: 'There is a newer version. Open that one and sign it.',
 } as const;
 
 export const prescriptionsRouter = router({
@@ -30,14 +31,21 @@ export const prescriptionsRouter = router({
 
   list: recordProcedure.query(async ({ ctx }) => {
     const versions = await prescriptionsOf(ctx.access, ctx.patient.id);
-    return { versions, inForce: inForce(versions), unsigned: unsigned(versions) };
+    const shown = (rows: typeof versions) => rows.map(withPatientWords);
+    return {
+      versions: shown(versions),
+      inForce: shown(inForce(versions)),
+      unsigned: shown(unsigned(versions)),
+    };
   }),
 
-  propose: recordProcedure.input(z.object({ request: z.unknown() })).mutation(({ ctx, input, path }) => {
-    // Computes from the record and writes nothing, so it is an opening of the record like a query.
-    noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
-    return propose(ctx.access, ctx.patient, input.request);
-  }),
+  propose: recordProcedure
+    .input(z.object({ request: z.unknown() }))
+    .mutation(async ({ ctx, input, path }) => {
+      // Computes from the record and writes nothing, so it is an opening of the record like a query.
+      noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
+      return withPatientWords(await propose(ctx.access, ctx.patient, input.request));
+    }),
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   saveDraft: recordProcedure
@@ -46,7 +54,7 @@ export const prescriptionsRouter = router({
       const proposed = await propose(ctx.access, ctx.patient, input.request);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
       if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
-        throw new Problem('not-found', 'There is no such prescribed exercise for this patient.');
+        throw new Problem('not-found', 'This patient has no such prescribed exercise.');
       }
       const working = [
         ...proposed.working.map((line) => line.text),
@@ -90,7 +98,7 @@ export const prescriptionsRouter = router({
         }
         return true;
       });
-      if (!isEnded) throw new Problem('conflict', 'It was ended already, or is not this patient’s.');
+      if (!isEnded) throw new Problem('conflict', 'It was already ended, or belongs to another patient.');
     }),
 
   programme: recordProcedure.query(

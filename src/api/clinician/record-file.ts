@@ -5,6 +5,7 @@ import { consentsOf } from '#data/episode/consents.ts';
 import { giveRecordFile, handedOn } from '#data/patients/record-files.ts';
 import { Problem } from '../errors.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
+import { recordSentences } from './record-sentences.ts';
 
 export const recordFileRouter = router({
   list: recordProcedure.query(async ({ ctx: { access, patient } }) => ({
@@ -18,9 +19,9 @@ export const recordFileRouter = router({
       if (!isGiven(await consentsOf(access, patient.id), 'export')) {
         throw new Problem(
           'refused',
-          'The patient has not agreed that the record is handed on as a file. Ask, and write the answer down under Care.',
+          'The patient has not consented to handing the record over as a file. Ask, and record the answer under Care.',
         );
       }
-      return giveRecordFile(access, patient.id, input.handedTo);
+      return giveRecordFile(access, patient.id, input.handedTo, recordSentences);
     }),
 });

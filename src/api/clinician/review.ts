@@ -20,6 +20,8 @@ import { patientMessagesOf } from '#data/messages/patient-messages.ts';
 import { baselinesOf, recordOf } from '#data/patients/record.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
+import { doseChangeText } from '#messages/dose-changes.ts';
+import { readySentences } from '#messages/ready.ts';
 import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
@@ -42,8 +44,12 @@ export const reviewRouter = router({
         limbChecks: await limbChecksOf(access, record, since),
         decisions: await decisionsOf(access, patient.id, since),
         responses: await responsesOf(access, patient.id),
-        proposals: await proposalsOf(access, patient.id),
+        proposals: (await proposalsOf(access, patient.id)).map(({ changeForPatient, ...rest }) => ({
+          ...rest,
+          toPatient: doseChangeText(changeForPatient).en,
+        })),
         messages: await messagesOf(access, patient.id),
+        ready: readySentences,
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),
         settings: await settingsOf(access),
@@ -60,7 +66,7 @@ export const reviewRouter = router({
       const { access, patient } = ctx;
       const row = checked(responseFields, input.response, (value) => responseConsistent(value, access.day));
       const decision = await decisionById(access, patient.id, row.decisionId);
-      if (!decision) throw new Problem('not-found', 'There is no such decision for this patient.');
+      if (!decision) throw new Problem('not-found', 'This patient has no such decision.');
       if (row.kind === 'override' && decision.decision === 'pause') requireFresh(ctx.person);
       const response = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
       return access.store.write(async () => {
@@ -70,7 +76,7 @@ export const reviewRouter = router({
         if (input.seen !== undefined && (newest?.id ?? null) !== input.seen) {
           throw new Problem(
             'conflict',
-            `${newest?.answeredName ?? 'A colleague'} has answered this decision meanwhile. Nothing of yours was written; open the page again.`,
+            `${newest?.answeredName ?? 'A colleague'} answered this decision in the meantime. Your answer was not saved; reload the page.`,
           );
         }
         const id = await respond(access, patient.id, response);
@@ -92,7 +98,7 @@ export const reviewRouter = router({
         if (input.seen !== undefined && baselineValues.length !== input.seen)
           throw new Problem(
             'conflict',
-            `${baselineValues.at(-1)?.setBy ?? 'A colleague'} has frozen values for this joint meanwhile. Nothing of yours was written; open the page again.`,
+            `${baselineValues.at(-1)?.setBy ?? 'A colleague'} set a baseline for this joint in the meantime. Your baseline was not saved; reload the page.`,
           );
         const id = await setBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason);
         await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
@@ -105,7 +111,7 @@ export const reviewRouter = router({
     .mutation(async ({ ctx, input }) => {
       const isConfirmed = await confirmEntry(ctx.access, ctx.patient.id, input.kind, input.id);
       if (!isConfirmed)
-        throw new Problem('conflict', 'Its time is not in doubt, or it is not this patient’s.');
+        throw new Problem('conflict', 'This entry’s time is not in doubt, or it belongs to another patient.');
     }),
 
   write: recordProcedure

@@ -14,11 +14,12 @@ import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { unknownItems } from '../inputs/screening-items.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
+import { inEnglish } from './question-in-english.ts';
 
 export const screeningRouter = router({
   sheet: recordProcedure.query(async ({ ctx }) => ({
     version: screeningSheetVersion,
-    items: screeningItems,
+    items: screeningItems.map(inEnglish),
     newest: await newestScreening(ctx.access, ctx.patient.id),
   })),
 
@@ -43,11 +44,7 @@ export const screeningRouter = router({
     const uncleared = row.findings.find(
       (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
     );
-    if (uncleared)
-      throw new Problem(
-        'refused',
-        'One of these cannot be cleared here: it is not among the reasons that may be.',
-      );
+    if (uncleared) throw new Problem('refused', 'One of these findings cannot be cleared here.');
     return recordClearance(ctx.access, ctx.patient.id, row);
   }),
 });

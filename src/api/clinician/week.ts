@@ -16,7 +16,7 @@ export const planningValues = async (access: Access): Promise<ProgrammeValues> =
 };
 
 const refusedText =
-  'One exercise with a cuff on a limb in a session, and at most three days a week on a limb. Move or take off a day.';
+  'Plan one exercise with a cuff for each limb in a session, and no more than three days a week for each limb. Move or remove a day.';
 
 export const saveWeek = async (
   access: Access,

@@ -115,12 +115,12 @@ export const worklistRouter = router({
     .mutation(({ ctx, input }) => {
       const ahead = isDay(input.until) ? daysBetween(ctx.access.day, input.until) : -1;
       if (ahead < 0 || ahead > longestSnoozeDays) {
-        throw new Problem('refused', `Give a day from today to ${longestSnoozeDays} days ahead.`, {
+        throw new Problem('refused', `Enter a day from today to ${longestSnoozeDays} days ahead.`, {
           refusals: [
             {
               field: 'input.until',
               code: 'outside-validity',
-              reason: `Give a day from today to ${longestSnoozeDays} days ahead.`,
+              reason: `Enter a day from today to ${longestSnoozeDays} days ahead.`,
             },
           ],
         });
@@ -132,7 +132,7 @@ export const worklistRouter = router({
 const handled = async (...args: Parameters<typeof handleWorklistItem>): Promise<void> => {
   const answer = await handleWorklistItem(...args);
   if (answer === 'no-such-matter')
-    throw new Problem('conflict', 'This matter is settled or has changed; open the list again.');
+    throw new Problem('conflict', 'This item has been settled or has changed. Reload the worklist.');
   if (answer === 'danger')
-    throw new Problem('refused', 'Danger cannot be put off. Answer it, or hand it to a colleague.');
+    throw new Problem('refused', 'An urgent item cannot be snoozed. Act on it or assign it to a colleague.');
 };

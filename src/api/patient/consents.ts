@@ -4,6 +4,9 @@ import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/episode
 import type { Access } from '#data/access.ts';
 import { consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
+import { hoursText } from '#messages/hours.ts';
+import { refusalText } from '#messages/refusals.ts';
+import { wordingsForPatient } from '../consent-wordings.ts';
 import { Problem } from '../errors.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
@@ -18,9 +21,9 @@ export const patientConsentsRouter = router({
       clinicName: clinic?.name ?? '',
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
-      monitoringHours: clinic?.monitoringHours ?? '',
+      monitoringHours: hoursText(clinic?.monitoringHours ?? []),
       isMonitored: isGiven(rows, 'remote-monitoring'),
-      kinds: (await wordingsOf(ctx.access)).map((wording) => ({
+      kinds: (await wordingsForPatient(ctx.access)).map((wording) => ({
         ...wording,
         isGiven: isGiven(rows, wording.kind),
         since: lastWord(rows, wording.kind)?.at ?? null,
@@ -34,7 +37,7 @@ export const patientConsentsRouter = router({
     .mutation(async ({ ctx, input }) => {
       const wording = await wordingOf(ctx.access, input.kind);
       if (wording?.version !== input.wordingVersion)
-        throw new Problem('conflict', 'The words have changed since you opened this page. Read them again.');
+        throw new Problem('conflict', refusalText('wording-changed'));
       return recordConsent(ctx.access, ctx.patient.id, {
         kind: input.kind,
         wordingVersion: input.wordingVersion,

@@ -1,6 +1,7 @@
 /** Entries of a phone: checked, kept once each, then looked at by the engine in the same transaction. */
 import { z } from 'zod';
 import { carers } from '#core/record/entry-words.ts';
+import { refusalText } from '#messages/refusals.ts';
 import { Problem } from '../errors.ts';
 import { entryKinds, take, told } from '../take-entries.ts';
 import { patientProcedure, router } from '../trpc.ts';
@@ -10,7 +11,7 @@ const byPatientOrCarer = (entry: unknown): void => {
   const typedBy =
     typeof entry === 'object' && entry !== null && 'enteredAs' in entry ? entry.enteredAs : null;
   if (typedBy !== null && !carers.some((carer) => carer === typedBy)) {
-    throw new Problem('refused', 'This entry says it was typed by somebody who cannot use this page.');
+    throw new Problem('refused', refusalText('entry-of-another'));
   }
 };
 

@@ -2,13 +2,15 @@
 
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
+import type { Text } from '#messages/text.ts';
 
 export interface HistoryDay {
   readonly day: Day;
   readonly sessions: readonly {
     readonly kind: 'full' | 'bad-day' | 'test';
     readonly exercises: readonly {
-      readonly title: string;
+      readonly exerciseId: string;
+      readonly title: Text;
       readonly sets: readonly { readonly repetitions: number | null; readonly loadKg: number | null }[];
     }[];
     readonly joints: readonly {
@@ -28,8 +30,8 @@ export interface HistoryDay {
   readonly decisions: readonly {
     readonly joint: Joint;
     /** What it means. */
-    readonly text: string;
-    readonly because: readonly string[];
+    readonly text: Text;
+    readonly because: readonly Text[];
   }[];
 }
 

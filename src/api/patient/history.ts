@@ -1,12 +1,13 @@
 /** The patient's own history, newest first. */
 
 import { explainToPatient } from '#core/decision/explain.ts';
-import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { decisionText, ruleText } from '#messages/decisions.ts';
+import { exerciseName } from '#messages/exercises.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { HistoryDay, HistoryView } from './history-view.ts';
 
@@ -17,7 +18,8 @@ const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) 
   return lines.map((id) => {
     const exerciseId = versions.find((row) => row.id === id)?.dose.exerciseId ?? '';
     return {
-      title: exerciseById(exerciseId)?.title ?? exerciseId,
+      exerciseId,
+      title: exerciseName(exerciseId),
       sets: session.sets
         .filter((set) => set.prescriptionId === id)
         .map(({ repetitions, loadKg }) => ({ repetitions, loadKg })),
@@ -49,7 +51,7 @@ export const historyRouter = router({
             .filter((row) => row.day === day)
             .map((row) => {
               const { decision, because } = explainToPatient(row);
-              return { joint: row.joint, text: decision, because };
+              return { joint: row.joint, text: decisionText(decision), because: because.map(ruleText) };
             }),
         }),
       ),

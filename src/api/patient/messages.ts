@@ -2,6 +2,8 @@
 import { z } from 'zod';
 import { messagesSince, patientMessagesOf, sendPatientMessage } from '#data/messages/patient-messages.ts';
 import { clinicOf } from '#data/patients/people.ts';
+import { hoursText } from '#messages/hours.ts';
+import { refusalText } from '#messages/refusals.ts';
 import { Problem } from '../errors.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
@@ -15,7 +17,7 @@ export const patientMessagesRouter = router({
     return {
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
-      monitoringHours: clinic?.monitoringHours ?? '',
+      monitoringHours: hoursText(clinic?.monitoringHours ?? []),
       messages: await patientMessagesOf(ctx.access, ctx.patient.id),
     };
   }),
@@ -25,7 +27,7 @@ export const patientMessagesRouter = router({
     .mutation(async ({ ctx, input }) => {
       const { access, patient } = ctx;
       if ((await messagesSince(access, patient.id, access.now - dayMs)) >= mostInADay)
-        throw new Problem('refused', 'That is more than a day’s messages. Ring the clinic.');
+        throw new Problem('refused', refusalText('too-many-messages'));
       return sendPatientMessage(access, patient.id, input.text);
     }),
 });

@@ -5,6 +5,7 @@ import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts'
 import { clinicOf } from '#data/patients/people.ts';
 import { newestPreVisit, recordPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
+import { asked, limbChoices } from '#messages/screening.ts';
 import { checked } from '../inputs/checked.ts';
 import { unknownItems } from '../inputs/screening-items.ts';
 import { patientProcedure, router } from '../trpc.ts';
@@ -18,7 +19,8 @@ export const preVisitRouter = router({
       clinic: { phone: clinic?.phone ?? '', emergencyNumber: clinic?.emergencyNumber ?? '' },
       sheetVersion: screeningSheetVersion,
       // What an answer closes is not told: it would teach which answer keeps a method open.
-      questions: screeningItems.map(({ id, question, asks }) => ({ id, question, asks })),
+      questions: screeningItems.map(asked),
+      limbs: limbChoices,
       sentAt: sent?.recordedAt ?? null,
       isConfirmed: sent !== null && screening !== null && screening.recordedAt >= sent.recordedAt,
     };

@@ -3,7 +3,6 @@
 import { type Today, todays } from '#core/decision/answers.ts';
 import type { DecisionInForce } from '#core/decision/decisions-in-force.ts';
 import type { Suspension } from '#core/episode/suspensions.ts';
-import { exerciseById } from '#core/exercises/catalogue.ts';
 import { unplannedCuffDays } from '#core/prescribing/programme/cuff-days.ts';
 import { plannedExercise } from '#core/prescribing/programme/planned-exercise.ts';
 import {
@@ -17,6 +16,8 @@ import type { PatientRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
+import { cautionText } from '#messages/cautions.ts';
+import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
 import type { TodayExercise } from './today-view.ts';
 
 const mostCareful = (all: readonly Today[]): Today =>
@@ -42,24 +43,21 @@ interface ExerciseState {
 const exerciseView = (
   row: Prescription,
   { day, weekdays, decisions, ...rest }: ExerciseState,
-): TodayExercise => {
-  const exercise = exerciseById(row.dose.exerciseId);
-  return {
-    prescriptionId: row.id,
-    itemId: row.itemId,
-    title: exercise?.title ?? row.dose.exerciseId,
-    instructions: exercise?.instructions ?? [],
-    joints: row.joints,
-    dose: row.dose,
-    badDay: row.badDay,
-    cautions: row.cautions.map((caution) => ({ id: caution.id, text: caution.patientText })),
-    planned: weekdays === null || weekdays.includes(weekdayOf(day)),
-    weekdays,
-    ...rest,
-    today: todayOf(row, decisions),
-    signedName: row.signedName ?? '',
-  };
-};
+): TodayExercise => ({
+  prescriptionId: row.id,
+  itemId: row.itemId,
+  title: exerciseName(row.dose.exerciseId),
+  instructions: exerciseSteps(row.dose.exerciseId),
+  joints: row.joints,
+  dose: row.dose,
+  badDay: row.badDay,
+  cautions: row.cautions.map((caution) => ({ id: caution.id, text: cautionText(caution.patient) })),
+  planned: weekdays === null || weekdays.includes(weekdayOf(day)),
+  weekdays,
+  ...rest,
+  today: todayOf(row, decisions),
+  signedName: row.signedName ?? '',
+});
 
 /** What rests for a reason outside the engine rests at least; the engine may ask for more. */
 const withSuspension = (view: TodayExercise, suspension: Suspension | undefined): TodayExercise =>

@@ -1,21 +1,26 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
 import type { Suspension } from '#core/episode/suspensions.ts';
+import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { Access } from '#data/access.ts';
 import { proposalsOf } from '#data/decision/decisions.ts';
 import { messagesOf } from '#data/messages/messages.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
+import { holdText } from '#messages/decisions.ts';
+import { doseChangeText } from '#messages/dose-changes.ts';
+import { messageText } from '#messages/ready.ts';
+import type { Text } from '#messages/text.ts';
 import type { TodayView } from './today-view.ts';
 
 /**
- * Sentences about doses that changed within the last week. What brought the dose in force stays told
+ * What changed in doses within the last week. What brought the dose in force stays told
  * when a later decision repeats it: "do the same again" alone would hide that it was cut.
  */
 export const recentChanges = async (
   access: Access,
   patientId: string,
   versions: readonly Prescription[],
-): Promise<readonly string[]> => {
-  const told = new Map<string, string>();
+): Promise<readonly Text[]> => {
+  const newest = new Map<string, DoseChangeForPatient>();
   const recent = (await proposalsOf(access, patientId)).filter(
     (proposal) => proposal.effect !== 'awaits-signature' && access.now - proposal.madeAt < 7 * 86_400_000,
   );
@@ -24,15 +29,25 @@ export const recentChanges = async (
       effect === 'acts-at-once' &&
       versions.some((row) => row.itemId === itemId && row.decisionId === decisionId),
   );
-  for (const { itemId, patientText } of [...signedInForce, ...recent])
-    if (!told.has(itemId)) told.set(itemId, patientText);
-  return [...new Set(told.values())];
+  for (const { itemId, changeForPatient } of [...signedInForce, ...recent])
+    if (!newest.has(itemId)) newest.set(itemId, changeForPatient);
+  // The same change on both sides of the body is said once.
+  const changes = new Map([...newest.values()].map((change) => [JSON.stringify(change), change]));
+  return [...changes.values()].map(doseChangeText);
 };
 
 export const newestMessages = async (access: Access, patientId: string): Promise<TodayView['messages']> =>
-  (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({ text, sentName, sentAt }));
+  (await messagesOf(access, patientId, 5)).map(({ text, sentName, sentAt }) => ({
+    text: messageText(text),
+    sentName,
+    sentAt,
+  }));
 
 /** Why exercises are held from outside the engine, each said once. */
-export const suspensionTexts = (suspensions: ReadonlyMap<string, Suspension>): readonly string[] => [
-  ...new Set([...suspensions.values()].map((suspension) => suspension.patientText)),
-];
+export const holdTexts = (
+  suspensions: ReadonlyMap<string, Suspension>,
+  hasWithdrawn: boolean,
+): readonly Text[] => {
+  const codes = new Set([...suspensions.values()].map(({ code }) => code));
+  return [...codes, ...(hasWithdrawn ? (['taken-back'] as const) : [])].map(holdText);
+};

@@ -6,6 +6,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Day } from '#core/time/day.ts';
+import type { Text } from '#messages/text.ts';
 
 export interface TodayView {
   readonly day: Day;
@@ -16,7 +17,7 @@ export interface TodayView {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
-    readonly monitoringHours: string;
+    readonly monitoringHours: Text;
   };
   readonly followedJoints: readonly Joint[];
   readonly asksSwelling: boolean;
@@ -46,19 +47,20 @@ export interface TodayView {
   /** Most urgent contact of the standing decisions. */
   readonly contact: Contact;
   /** Plain sentences: what changed since last time and why. */
-  readonly changes: readonly string[];
-  readonly messages: readonly { readonly text: string; readonly sentName: string; readonly sentAt: number }[];
+  readonly changes: readonly Text[];
+  readonly messages: readonly { readonly text: Text; readonly sentName: string; readonly sentAt: number }[];
 }
 
 export interface TodayExercise {
   readonly prescriptionId: string;
   readonly itemId: string;
-  readonly title: string;
-  readonly instructions: readonly string[];
+  readonly title: Text;
+  /** What to do, in order. */
+  readonly instructions: readonly Text[];
   readonly joints: readonly Joint[];
   readonly dose: Dose;
   readonly badDay: Dose;
-  readonly cautions: readonly { readonly id: string; readonly text: string }[];
+  readonly cautions: readonly { readonly id: string; readonly text: Text }[];
   /** Stands on the programme today; true as well when no programme has been written. */
   readonly planned: boolean;
   /** Weekdays on which it stands; null = every day, where no programme has been written and no cuff is used alone. */

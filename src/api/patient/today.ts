@@ -2,7 +2,7 @@
 
 import { type Contact, contacts } from '#core/decision/answers.ts';
 import { painLookup } from '#core/decision/pain-lookup.ts';
-import { asksNothing, withdrawnLately } from '#core/episode/suspensions.ts';
+import { asksNothing, hasWithdrawnLately } from '#core/episode/suspensions.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { type ProgrammeSettingId, programmeSettings } from '#core/prescribing/programme/settings.ts';
 import { urineAskedUntil } from '#core/prescribing/programme/urine-question.ts';
@@ -12,14 +12,15 @@ import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { decisionsInForceOf } from '#data/decision/decisions-in-force.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { suspensionsOf } from '#data/episode/care-around.ts';
-import { clinicOf, type Patient } from '#data/patients/people.ts';
+import { type Clinic, clinicOf, type Patient } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
+import { hoursText } from '#messages/hours.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
 import { exercisesOn } from './today-exercise.ts';
-import { newestMessages, recentChanges, suspensionTexts } from './today-news.ts';
+import { holdTexts, newestMessages, recentChanges } from './today-news.ts';
 import type { TodayView } from './today-view.ts';
 
 const mostUrgent = (all: readonly Contact[]): Contact =>
@@ -59,12 +60,12 @@ const morningView = (at: MorningContext): TodayView['morning'] => {
   };
 };
 
-const clinicView = ({ name, phone, emergencyNumber, monitoringHours }: TodayView['clinic']) => ({
+const clinicView = ({ name, phone, emergencyNumber, monitoringHours }: Clinic): TodayView['clinic'] => ({
   name,
   // A number is read in one go: it never breaks at the end of a line.
   phone: phone.replaceAll(' ', '\u00a0'),
   emergencyNumber,
-  monitoringHours,
+  monitoringHours: hoursText(monitoringHours),
 });
 
 const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
@@ -108,8 +109,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     sessionSent: sessions.some((session) => session.day === access.day),
     contact: mostUrgent(decisions.map((one) => one.contact)),
     changes: [
-      ...suspensionTexts(suspensions),
-      ...withdrawnLately(care.consents, access.now),
+      ...holdTexts(suspensions, hasWithdrawnLately(care.consents, access.now)),
       ...(await recentChanges(access, patient.id, versions)),
     ],
     messages: await newestMessages(access, patient.id),

@@ -25,7 +25,7 @@ export const recordPage = async (params: RecordParams) => {
     return { ...page, patient: await page.staff.people.get({ patientId }) };
   } catch (error) {
     if (hasProblem(error, 'not-found')) notFound();
-    if (hasProblem(error, 'care-team')) redirect(`/open-record/${encodeURIComponent(patientId)}`);
+    if (hasProblem(error, 'care-team')) redirect(`/emergency-access/${encodeURIComponent(patientId)}`);
     throw error;
   }
 };

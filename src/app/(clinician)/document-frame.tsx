@@ -1,5 +1,6 @@
 /** What the pages of papers share: which episode of care the address names, and the frame around the paper. */
 
+import { type LanguageTag, languages } from '#messages/languages.ts';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { DocumentView, type DocumentViewProps } from '#ui/clinician/documents/document-view.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
@@ -15,14 +16,19 @@ export interface DocumentPageProps {
 
 type AtRecord = Awaited<ReturnType<typeof recordPage>>;
 
+/** The language the address asks for; English where it asks for none of ours. */
+export const languageOf = (asked: unknown): LanguageTag =>
+  languages.find(({ tag }) => tag === asked)?.tag ?? 'en';
+
 /** null where the address names no episode of care. */
-export const documentFacts = async (
+export const documentsHere = async (
   { staff, patient }: AtRecord,
   searchParams: DocumentPageProps['searchParams'],
 ) => {
-  const { episode } = await searchParams;
+  const { episode, language } = await searchParams;
   if (typeof episode !== 'string') return null;
-  return staff.documents.get({ patientId: patient.id, episodeId: episode.slice(0, 64) });
+  const asked = { patientId: patient.id, episodeId: episode.slice(0, 64) };
+  return staff.documents.get({ ...asked, language: languageOf(language) });
 };
 
 type DocumentFrameProps = Omit<DocumentViewProps, 'patientId'> & { readonly at: AtRecord };

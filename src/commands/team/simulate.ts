@@ -9,7 +9,7 @@ import { type EngineSettingValues, engineDefaults, engineSettings } from '#core/
 import { checkSettings } from '#core/sources/clinic-setting.ts';
 import { diaryTypes } from '#simulation/diaries/diary-types.ts';
 import { summarise, type TypeSummary } from '#simulation/diaries/summary.ts';
-import { readNumbers } from './prove.ts';
+import { readNumbers } from './check-monotonic.ts';
 
 const usage =
   'Use: npm run simulate -- [--patients N] [--weeks N] [--seed N] [--widened 0|1|2] [--<clinic choice> N]';

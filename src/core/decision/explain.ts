@@ -1,50 +1,33 @@
 /**
- * A decision in words. For the patient: one plain sentence for each rule, approved by the clinic before
- * use. For the clinician: what was found, the threshold, who says so and how that was seen.
+ * Why something was decided. For the patient: the rules that made the decision, which are put in words
+ * where they are read. For the clinician: what was found, the threshold, who says so and how that was seen.
  */
 import type { Mark } from '../sources/citation.ts';
 import { symptomSources } from '../sources/symptoms.ts';
 import type { Answers, DecisionWord, Reason, Step, Today } from './answers.ts';
 import { decisionRank } from './decide.ts';
-import { ruleById } from './rules/table.ts';
-
-/** What each answer means to the patient. */
-export const answerSentences = {
-  progress: 'Your answers allow a little more, once your physiotherapist agrees.',
-  hold: 'Stay where you are: do the same again next time.',
-  'ease-back': 'Do a little less next time.',
-  pause: 'Stop your exercises until we have spoken with you.',
-} as const satisfies Readonly<Record<DecisionWord, string>>;
-
-export const todaySentences = {
-  'as-planned': 'You can do your session as planned today.',
-  'bad-day': 'Do the easier session today.',
-  'rest-this-joint': 'Rest this joint today.',
-  none: 'No exercises today.',
-} as const satisfies Readonly<Record<Today, string>>;
+import { type RuleId, ruleById } from './rules/table.ts';
 
 export interface PatientExplanation {
-  readonly decision: string;
-  readonly today: string;
-  /** The reasons that made the decision, most cautious first; at most the three that weigh most. */
-  readonly because: readonly string[];
+  readonly decision: DecisionWord;
+  readonly today: Today;
+  /** The rules that made the decision, most cautious first; at most the three that weigh most. */
+  readonly because: readonly RuleId[];
 }
 
-const mostSentences = 3;
+const mostReasons = 3;
 
 const weight = (reason: Reason): number => decisionRank[reason.effect.decision ?? 'progress'];
 
-export const explainToPatient = (answers: Answers): PatientExplanation => {
-  const telling = answers.reasons
-    .filter((reason) => reason.effect.decision === answers.decision || reason.effect.today === answers.today)
+/** A rule that has left the table since is not given as a reason: nothing says it in words any more. */
+const isRuleId = (id: string): id is RuleId => ruleById.has(id);
+
+export const explainToPatient = ({ decision, today, reasons }: Answers): PatientExplanation => {
+  const deciding = reasons
+    .filter(({ effect }) => effect.decision === decision || effect.today === today)
     .sort((a, b) => weight(a) - weight(b));
-  return {
-    decision: answerSentences[answers.decision],
-    today: todaySentences[answers.today],
-    because: [...new Set(telling.map((reason) => ruleById.get(reason.rule)?.patientSentence ?? ''))]
-      .filter((text) => text !== '')
-      .slice(0, mostSentences),
-  };
+  const rules = new Set(deciding.map(({ rule }) => rule));
+  return { decision, today, because: [...rules].filter(isRuleId).slice(0, mostReasons) };
 };
 
 const shown = (value: unknown): string => {

@@ -62,7 +62,7 @@ export const ruleSettings = [
   },
   {
     id: 'baseline-expiry',
-    title: 'Days after which frozen usual values must be set again',
+    title: 'Days after which a baseline is due for review',
     ...days,
     min: 14,
     max: 84,

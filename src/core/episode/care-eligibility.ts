@@ -30,7 +30,7 @@ const closed = (code: string, from: string, text: string): MethodReason => ({
 
 const stateWords = {
   discharged: 'was discharged',
-  transferred: 'was handed to another clinic',
+  transferred: 'was transferred to another clinic',
   died: 'has died',
 } as const;
 
@@ -67,7 +67,7 @@ const episodeReasons = ({ episodeStatus, screening }: CareAround): readonly Meth
       closed(
         'returned-from-break',
         'care',
-        `Came back on ${returned.on} (${returnWords[returned.from]}); the screening is asked again first.`,
+        `Came back on ${returned.on} (${returnWords[returned.from]}); repeat the screening first.`,
       ),
     ];
   }
@@ -82,7 +82,7 @@ const eventReasons = (care: CareAround, method: Method): readonly MethodReason[]
       closed(
         `after-${event.kind}`,
         'event',
-        `${eventEffects[event.kind].text} on ${event.day}; the screening is asked again first.`,
+        `${eventEffects[event.kind].text} on ${event.day}; repeat the screening first.`,
       ),
     );
 

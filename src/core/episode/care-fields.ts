@@ -15,7 +15,7 @@ const remark = {
   minLength: 1,
   maxLength: 300,
   nullable: true,
-  about: 'Remark',
+  about: 'Note',
 } as const;
 
 export const limitFields = [
@@ -26,10 +26,10 @@ export const limitFields = [
     values: ['weight-bearing', 'range', 'load-limit', 'no-impact', 'none'],
     about: 'Kind',
   },
-  { name: 'limitKg', kind: 'number', unit: 'kg', min: 0, max: 300, nullable: true, about: 'Most load' },
+  { name: 'limitKg', kind: 'number', unit: 'kg', min: 0, max: 300, nullable: true, about: 'Highest load' },
   text('from', 10, 'From'),
   { name: 'to', kind: 'text', minLength: 10, maxLength: 10, nullable: true, about: 'Last day' },
-  text('author', 80, 'Who set it'),
+  text('author', 80, 'Set by'),
   remark,
 ] as const satisfies readonly Field[];
 
@@ -42,7 +42,7 @@ export const eventFields = [
     about: 'What happened',
   },
   { name: 'joint', kind: 'enum', values: joints, nullable: true, about: 'Joint' },
-  { name: 'medicineAct', kind: 'enum', values: medicineActs, optional: true, about: 'Medicine was' },
+  { name: 'medicineAct', kind: 'enum', values: medicineActs, optional: true, about: 'The medicine was' },
   {
     name: 'medicineClass',
     kind: 'enum',
@@ -73,14 +73,14 @@ export const limitConsistent = (row: InputOf<typeof limitFields>): readonly Refu
     refusals.push({
       field: 'input.to',
       code: 'inconsistent',
-      reason: 'The last day lies before the first; check both.',
+      reason: 'The last day is before the first; check both.',
     });
   }
   if ((row.kind === 'load-limit') !== (row.limitKg !== null)) {
     const reason =
       row.kind === 'load-limit'
-        ? 'Give the most load in kilograms.'
-        : 'Only a load ceiling has kilograms; leave them out.';
+        ? 'Enter the highest load in kilograms.'
+        : 'Only a load limit has kilograms; leave them out.';
     refusals.push({ field: 'input.ceilingKg', code: 'inconsistent', reason });
   }
   return refusals;
@@ -89,11 +89,11 @@ export const limitConsistent = (row: InputOf<typeof limitFields>): readonly Refu
 export const eventConsistent = (row: InputOf<typeof eventFields>, today: Day): readonly Refusal[] => {
   if (!isDay(row.day)) return [notADay('day')];
   if ((row.medicineAct === undefined) !== (row.medicineClass === undefined)) {
-    const reason = 'Say which kind of medicine, and whether it was started, stopped or changed.';
+    const reason = 'Enter the kind of medicine, and whether it was started, stopped or changed.';
     return [{ field: 'input.medicineClass', code: 'missing', reason }];
   }
   if (row.medicineAct !== undefined && row.kind !== 'medicine-change') {
-    const reason = 'Only a change of medicine names a medicine; leave it out.';
+    const reason = 'Name a medicine only for a change of medicine.';
     return [{ field: 'input.medicineAct', code: 'inconsistent', reason }];
   }
   if (daysBetween(row.day, today) < 0) {

@@ -14,6 +14,12 @@ export const consentKinds = [
 ] as const;
 export type ConsentKind = (typeof consentKinds)[number];
 
+/**
+ * Version number of a wording nobody in the clinic has written. Until it writes its own, the proposed
+ * words stand, and every page that shows them says that the clinic has not yet looked at them.
+ */
+export const proposedWordingVersion = 0;
+
 export interface ConsentRow {
   readonly kind: ConsentKind;
   readonly act: 'given' | 'withdrawn';
@@ -27,7 +33,7 @@ export interface ConsentRow {
 export const consentTitles: Readonly<Record<ConsentKind, string>> = {
   'occlusion-supervised': 'Occlusion work with a clinician present',
   'occlusion-unsupervised': 'Occlusion work at home, alone',
-  'remote-monitoring': 'The clinic looks at what is sent, during its monitoring hours',
+  'remote-monitoring': 'Remote monitoring during the clinic’s monitoring hours',
   sharing: 'Sharing with others who treat the patient',
   export: 'Handing the record on as a file',
 };
@@ -65,8 +71,8 @@ export const missingConsents = (
       kind,
       text:
         lastWord(rows, kind) === null
-          ? `Nobody has asked for agreement yet: ${consentTitles[kind].toLowerCase()}.`
-          : `Agreement was taken back: ${consentTitles[kind].toLowerCase()}.`,
+          ? `Consent has not been asked for: ${consentTitles[kind].toLowerCase()}.`
+          : `Consent was withdrawn: ${consentTitles[kind].toLowerCase()}.`,
     }));
 
 /** True when taking back a kind ends this dose. */

@@ -28,7 +28,7 @@ export const episodeFields = [
     of: text('diagnosis', 200, 'Diagnosis'),
   },
   jointList('joints', 8, 'Joints affected'),
-  jointList('followedJoints', 2, 'Joints asked about daily, two at most'),
+  jointList('followedJoints', 2, 'Joints asked about daily, no more than two'),
   {
     name: 'goals',
     kind: 'list',
@@ -41,15 +41,11 @@ export const episodeFields = [
     name: 'contacts',
     kind: 'list',
     maxItems: 6,
-    about: 'Others to speak with',
+    about: 'Other contacts',
     of: {
       name: 'contact',
       kind: 'record',
-      fields: [
-        text('role', 60, 'Who they are'),
-        text('name', 80, 'Name'),
-        textOrNull('phone', 30, 'Telephone'),
-      ],
+      fields: [text('role', 60, 'Role'), text('name', 80, 'Name'), textOrNull('phone', 30, 'Telephone')],
     },
   },
 ] as const satisfies readonly Field[];
@@ -61,7 +57,7 @@ export const episodeConsistent = (row: InputOf<typeof episodeFields>): readonly 
         {
           field: 'input.followedJoints',
           code: 'inconsistent',
-          reason: `${stray} is followed daily and not among the joints affected; add it there.`,
+          reason: `${stray} is followed daily but is not among the joints affected; add it there.`,
         },
       ]
     : [];
@@ -69,7 +65,7 @@ export const episodeConsistent = (row: InputOf<typeof episodeFields>): readonly 
 
 export const episodeChangeFields = [
   text('episodeId', 64, 'Episode of care'),
-  { name: 'to', kind: 'enum', values: episodeStates, about: 'What it becomes' },
+  { name: 'to', kind: 'enum', values: episodeStates, about: 'Change' },
   text('on', 10, 'From'),
   text('reason', 300, 'Reason'),
   { name: 'breakKind', kind: 'enum', values: breakKinds, nullable: true, about: 'Kind of break' },

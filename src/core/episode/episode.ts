@@ -66,7 +66,7 @@ export const transitions: Readonly<Record<EpisodeState, Readonly<Record<EpisodeS
     died: may,
   },
   active: {
-    open: 'Care has begun; it cannot be as if it had not.',
+    open: 'Care has already begun; it cannot go back to open.',
     active: 'It is active already.',
     'on-break': may,
     discharged: may,
@@ -74,9 +74,9 @@ export const transitions: Readonly<Record<EpisodeState, Readonly<Record<EpisodeS
     died: may,
   },
   'on-break': {
-    open: 'A break ends with the return to care.',
+    open: 'A break ends when the patient returns to care.',
     active: may,
-    'on-break': 'It is on a break already; record the return first, then the next break.',
+    'on-break': 'The patient is already on a break; record the return first, then the next break.',
     discharged: may,
     transferred: may,
     died: may,
@@ -115,7 +115,7 @@ const dayRefusals = (last: EpisodeChange, change: WantedChange, today: Day): rea
     return [{ field, code: 'wrong-type', reason: 'Give the day as YYYY-MM-DD, a day that exists.' }];
   }
   if (daysBetween(change.on, today) < 0) {
-    return [{ field, code: 'too-high', reason: 'The day is after today; record it on the day it begins.' }];
+    return [{ field, code: 'too-high', reason: 'This day is after today; record it on the day it begins.' }];
   }
   if (daysBetween(last.on, change.on) < 0) {
     return [
@@ -131,15 +131,15 @@ const breakRefusals = (change: WantedChange): readonly Refusal[] => {
   if (isBreak !== (change.breakKind !== null)) {
     const reason = isBreak
       ? 'Say what kind of break it is: holiday, illness or hospital.'
-      : 'Only a break has a kind; leave it out.';
+      : 'Choose a kind only for a break.';
     refusals.push({ field: 'input.breakKind', code: 'inconsistent', reason });
   }
   if (change.expectedBack !== null) {
     const isLater = isDay(change.expectedBack) && isDay(change.on) && change.expectedBack > change.on;
     if (!isBreak || !isLater) {
       const reason = isBreak
-        ? 'The day of return lies after the first day of the break; check both.'
-        : 'Only a break has a day of return; leave it out.';
+        ? 'The day of return must be after the first day of the break; check both.'
+        : 'Enter a day of return only for a break.';
       refusals.push({ field: 'input.expectedBack', code: 'inconsistent', reason });
     }
   }
@@ -148,7 +148,7 @@ const breakRefusals = (change: WantedChange): readonly Refusal[] => {
 
 const lastChange = (episode: Pick<Episode, 'changes'>): EpisodeChange => {
   const last = episode.changes.at(-1);
-  if (!last) throw new RangeError('An episode of care begins with a change that opens it.');
+  if (!last) throw new RangeError('An episode of care starts with a change that opens it.');
   return last;
 };
 

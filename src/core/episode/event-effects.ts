@@ -48,19 +48,19 @@ export const eventEffects: Readonly<Record<CareEvent['kind'], EventEffect>> = {
     contraindicatesUntilAsked: methods,
     opensReview: true,
     bluntsScores: false,
-    text: 'There was an operation',
+    text: 'The patient had an operation',
   },
   fall: {
     contraindicatesUntilAsked: ['occlusion'],
     opensReview: true,
     bluntsScores: false,
-    text: 'There was a fall',
+    text: 'The patient had a fall',
   },
   illness: {
     contraindicatesUntilAsked: methods,
     opensReview: true,
     bluntsScores: false,
-    text: 'There was an illness',
+    text: 'The patient had an illness',
   },
 };
 

@@ -16,8 +16,8 @@ export const goalStateWords: Readonly<Record<GoalState, string>> = {
 
 export const goalFields = [
   { name: 'goal', kind: 'text', minLength: 1, maxLength: 300, about: 'Goal, in the patient’s words' },
-  { name: 'state', kind: 'enum', values: goalStates, about: 'How it stands' },
-  { name: 'byDay', kind: 'text', maxLength: 10, nullable: true, about: 'To be reached by' },
+  { name: 'state', kind: 'enum', values: goalStates, about: 'Progress' },
+  { name: 'byDay', kind: 'text', maxLength: 10, nullable: true, about: 'Target date' },
   { name: 'note', kind: 'text', maxLength: 300, nullable: true, about: 'Note' },
 ] as const satisfies readonly Field[];
 

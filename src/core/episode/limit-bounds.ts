@@ -13,6 +13,7 @@ import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
 import { type Joint, jointNameOf } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
 import type { Caution } from '../prescribing/cautions/caution.ts';
+import type { LimitedBy } from '../prescribing/cautions/patient-caution.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { Limit } from '../record/record.ts';
 import { type Day, dayNumber } from '../time/day.ts';
@@ -33,7 +34,7 @@ const bearsWeight = (exercise: Exercise, joint: Joint): boolean => {
 
 const untilWords = (limit: LimitInForce): string =>
   limit.isExpired
-    ? `its last day was ${limit.to}, and it binds until it is asked again`
+    ? `its last day was ${limit.to}, and it still applies until it is reviewed`
     : limit.to === null
       ? 'until lifted'
       : `until ${limit.to}`;
@@ -44,16 +45,26 @@ const sentence = (limit: LimitInForce, what: string): string =>
 /** Why an exercise may not be done at all under a limit; null where it may. No exercise listed lands or hops. */
 const contraindicatesExercise = (limit: LimitInForce, exercise: Exercise): string | null =>
   limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)
-    ? sentence(limit, 'A limit on weight-bearing stands; this exercise puts weight on the joint')
+    ? sentence(limit, 'A weight-bearing limit is in force; this exercise puts weight on the joint')
     : null;
 
-const kindWords: Readonly<Record<Limit['kind'], string>> = {
+const kindWords: Readonly<Record<LimitedBy, string>> = {
   'weight-bearing': 'weight-bearing',
   range: 'range of movement',
   'load-limit': 'load',
   'no-impact': 'impact',
-  none: 'nothing',
 };
+
+const limitCaution = (limit: LimitInForce, kind: LimitedBy): Caution => ({
+  id: `limit-${kind}-${limit.joint}`,
+  text: sentence(
+    limit,
+    `Limit on ${kindWords[kind]}; the clinician judges that the exercise keeps within it`,
+  ),
+  patient: { key: 'limit', kind, joint: limit.joint, author: limit.author },
+  from: 'limit',
+  support: 'clinic',
+});
 
 /** Every limit on a joint the exercise loads, told with the prescription. */
 export const limitCautions = (
@@ -61,16 +72,9 @@ export const limitCautions = (
   on: { readonly exerciseId: string; readonly side: WorkedSide },
   today: Day,
 ): readonly Caution[] =>
-  limitsFor(all, on.exerciseId, on.side, today).limits.map((limit) => ({
-    id: `limit-${limit.kind}-${limit.joint}`,
-    text: sentence(
-      limit,
-      `Limit on ${kindWords[limit.kind]}; the clinician judges that the exercise keeps within it`,
-    ),
-    patientText: `There is a limit for your ${limit.joint.replace('-', ' ')}: ${kindWords[limit.kind]}. Keep to it as ${limit.author} told you.`,
-    from: 'limit',
-    support: 'clinic',
-  }));
+  limitsFor(all, on.exerciseId, on.side, today).limits.flatMap((limit) =>
+    limit.kind === 'none' ? [] : [limitCaution(limit, limit.kind)],
+  );
 
 export interface LimitsFor {
   readonly limits: readonly LimitInForce[];

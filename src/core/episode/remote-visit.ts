@@ -34,7 +34,7 @@ export const lockedTest = (visit: RemoteVisit | null, test: HandsOnTest): readon
         {
           field: 'input.kind',
           code: 'inconsistent',
-          reason: `This appointment is by ${visit.place}; this test needs hands on the patient. Do it when you meet.`,
+          reason: `This appointment is by ${visit.place}; this is a hands-on test. Do it when you meet in person.`,
         },
       ]
     : [];
@@ -58,7 +58,7 @@ export const visitRefusals = (visit: {
     refusals.push({
       field: 'input.callBackPhone',
       code: 'missing',
-      reason: 'Ask for a number to ring when the line breaks.',
+      reason: 'Ask for a number to ring if the call drops.',
     });
   }
   return refusals;
@@ -75,7 +75,7 @@ export const firstOcclusionRemote = (
         {
           field: 'input.remoteReason',
           code: 'missing',
-          reason: 'A first session with a cuff is not done at a distance. Give the reason if it has to be.',
+          reason: 'Do not do a first session with a cuff remotely. If it must be, enter the reason.',
         },
       ]
     : [];

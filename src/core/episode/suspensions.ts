@@ -1,6 +1,6 @@
 /**
  * Prescribed exercises that rest for a reason outside the engine: an agreed break, the end of care, a
- * return not yet screened, or an agreement that does not stand. The sentence is for the patient.
+ * return not yet screened, or an agreement that does not stand.
  */
 import type { Today } from '../decision/answers.ts';
 import type { Dose } from '../prescribing/dose.ts';
@@ -11,31 +11,21 @@ import { eventEffects, isAskedAgain } from './event-effects.ts';
 export interface Suspension {
   readonly today: Extract<Today, 'rest-this-joint'>;
   readonly code: 'care-closed' | 'on-break' | 'returned' | 'after-event' | 'no-consent';
-  readonly patientText: string;
 }
 
-const suspension = (code: Suspension['code'], patientText: string): Suspension => ({
-  today: 'rest-this-joint',
-  code,
-  patientText,
-});
+const suspension = (code: Suspension['code']): Suspension => ({ today: 'rest-this-joint', code });
 
 const breakSuspension = (care: CareAround, dose: Pick<Dose, 'method'>): Suspension | null => {
   const { state, returned } = care.episodeStatus;
   if (state === 'closed') {
-    return suspension('care-closed', 'Your time with us has ended. You can still read everything here.');
+    return suspension('care-closed');
   }
   if (state === 'on-break') {
-    return suspension('on-break', 'You are on a break we agreed on. Nothing is planned until you are back.');
+    return suspension('on-break');
   }
   if (!returned || (care.screening !== null && care.screening.day >= returned.on)) return null;
   // After a holiday ordinary work goes on under the engine's own rule for gaps; a cuff does not.
-  return returned.from === 'holiday' && dose.method !== 'occlusion'
-    ? null
-    : suspension(
-        'returned',
-        'Welcome back. Ring us first: we ask you some questions before you start again.',
-      );
+  return returned.from === 'holiday' && dose.method !== 'occlusion' ? null : suspension('returned');
 };
 
 /** What closes a method after something happened stops the work under way as well. */
@@ -45,33 +35,23 @@ const eventSuspension = (care: CareAround, { method }: Pick<Dose, 'method'>): Su
       eventEffects[event.kind].contraindicatesUntilAsked.includes(method) &&
       !isAskedAgain(event, care.screening),
   )
-    ? suspension(
-        'after-event',
-        'Something has happened since you began. We ask you some questions before you go on.',
-      )
+    ? suspension('after-event')
     : null;
 
 const consentSuspension = (care: CareAround, dose: Dose): Suspension | null =>
-  missingConsents(care.consents, dose).length > 0
-    ? suspension(
-        'no-consent',
-        'You have not agreed to this exercise, or took it back. It rests until we have spoken.',
-      )
-    : null;
+  missingConsents(care.consents, dose).length > 0 ? suspension('no-consent') : null;
 
 export const suspensionOn = (care: CareAround, dose: Dose): Suspension | null =>
   breakSuspension(care, dose) ?? eventSuspension(care, dose) ?? consentSuspension(care, dose);
 
 const dayMilliseconds = 86_400_000;
 
-/** What the patient is told in the week after taking an agreement back, where the exercise itself is gone. */
-export const withdrawnLately = (consents: readonly ConsentRow[], now: number): readonly string[] =>
+/** The patient took an agreement to a cuff back within the last week, so that the exercise itself is gone. */
+export const hasWithdrawnLately = (consents: readonly ConsentRow[], now: number): boolean =>
   (['occlusion-supervised', 'occlusion-unsupervised'] as const).some((kind) => {
     const last = lastWord(consents, kind);
     return last?.act === 'withdrawn' && now - last.at < 7 * dayMilliseconds;
-  })
-    ? ['You took back your agreement to the cuff. The exercise with it rests until we have spoken.']
-    : [];
+  });
 
 /** Nothing is asked for on the day: no reminder, no session, no morning. */
 export const asksNothing = (care: Pick<CareAround, 'episodeStatus'>): boolean =>

@@ -18,12 +18,12 @@ const yes = <const N extends string>(name: N, about: string) => ({ name, kind: '
 export const visitFields = [
   { name: 'place', kind: 'enum', values: visitPlaces, about: 'Where' },
   textOrNull('whereabouts', 200, 'Where the patient is now'),
-  textOrNull('callBackPhone', 30, 'Number to ring when the line breaks'),
+  textOrNull('callBackPhone', 30, 'Number to ring if the call drops'),
   {
     name: 'present',
     kind: 'list',
     maxItems: 8,
-    about: 'Who is present beside the patient',
+    about: 'Who is with the patient',
     of: text('person', 80, 'Person'),
   },
 ] as const satisfies readonly Field[];
@@ -33,10 +33,10 @@ export const observedSessionFields = [
   text('day', 10, 'Day'),
   yes(
     'supervisedThroughout',
-    'Watched from putting the cuff on until it was off and the limb was normal again',
+    'Supervised from putting the cuff on until it was off and the limb was normal again',
   ),
-  textOrNull('remoteReason', 300, 'Why at a distance'),
-  textOrNull('remark', 300, 'Remark'),
+  textOrNull('remoteReason', 300, 'Reason for doing it remotely'),
+  textOrNull('remark', 300, 'Note'),
 ] as const satisfies readonly Field[];
 
 export const homeCheckFields = [
@@ -45,8 +45,8 @@ export const homeCheckFields = [
   yes('releasesWithRightHand', 'Takes it off unaided with the right hand'),
   yes('feelingIntact', 'Feeling in the limb is intact'),
   yes('knowsToRelease', 'Knows: if the phone stops, take it off'),
-  yes('wrapOpened', 'Elastic wrap at home opened for this limb'),
-  textOrNull('reason', 300, 'Reason for opening a wrap'),
+  yes('wrapOpened', 'Elastic wrap at home allowed for this limb'),
+  textOrNull('reason', 300, 'Reason for allowing a wrap'),
 ] as const satisfies readonly Field[];
 
 /** What the first visit sends at once; what it leaves out stays as it is on record. */

@@ -23,7 +23,7 @@ export const exercises: readonly Exercise[] = [
   ...trunkAndNeck,
 ];
 
-const byId = new Map(exercises.map((exercise) => [exercise.id, exercise]));
+const byId: ReadonlyMap<string, Exercise> = new Map(exercises.map((exercise) => [exercise.id, exercise]));
 
 export const exerciseById = (id: string): Exercise | undefined => byId.get(id);
 

@@ -1,6 +1,7 @@
 /** What the catalogue knows of one exercise. All wording is our own. */
 
 import type { Method } from '../prescribing/methods.ts';
+import type { ExerciseId } from './ids.ts';
 import type { JointName, Limb, Side } from './joints.ts';
 import type { Setting } from './setting.ts';
 
@@ -38,8 +39,9 @@ export interface JointDemand {
 }
 
 export interface Exercise {
-  readonly id: string;
+  readonly id: ExerciseId;
   readonly family: string;
+  /** Name for the clinic. What the patient reads are sentences by the id. */
   readonly title: string;
   readonly methods: readonly Method[];
   readonly target: readonly Muscle[];
@@ -53,8 +55,6 @@ export interface Exercise {
   readonly position: string;
   /** Caution ids that always go with it. */
   readonly cautions: readonly string[];
-  /** Plain steps for the patient. */
-  readonly instructions: readonly string[];
   /** What the statics model needs to know of the exercise; left out where no model stands behind it. */
   readonly setting?: Setting;
 }

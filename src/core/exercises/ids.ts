@@ -1,116 +1,107 @@
 /** Every exercise by its id, region by region, in the catalogue's order. An id is stored with a dose and never changes. */
-export const exerciseIdsByRegion = {
-  thigh: [
-    'sit-to-stand-high-seat',
-    'sit-to-stand-raised-chair',
-    'sit-to-stand-cushion',
-    'sit-to-stand-chair',
-    'sit-to-stand-low-chair',
-    'squat-two-legs',
-    'squat-two-legs-weights',
-    'step-up',
-    'knee-extension-seated',
-    'knee-extension-seated-one-kilo',
-    'knee-press-down',
-    'wall-sit',
-    'leg-press-band',
-    'knee-extension-band',
-    'knee-bend-standing',
-    'knee-bend-standing-one-kilo',
-    'knee-bend-band',
-    'hip-hinge-stick',
-    'hip-hinge-weights',
-  ],
-  bridges: ['bridge-two-legs', 'bridge-two-legs-weight', 'bridge-one-leg-bent', 'bridge-one-leg'],
-  'leg-raises': [
-    'front-leg-raise-standing',
-    'march-standing',
-    'straight-leg-raise',
-    'straight-leg-raise-one-kilo',
-    'side-leg-raise-standing',
-    'side-lying-hip-abduction-bent',
-    'side-lying-hip-abduction',
-    'rear-leg-raise-standing',
-    'rear-leg-raise-bent',
-    'rear-leg-raise-straight',
-    'pillow-squeeze',
-    'inner-leg-raise',
-    'clam',
-    'clam-band',
-  ],
-  'lower-leg': [
-    'heel-raise-two-legs',
-    'heel-raise-two-legs-weight',
-    'heel-raise-one-leg',
-    'heel-raise-seated',
-    'toe-raise-seated',
-    'toe-raise-standing',
-    'toe-raise-band',
-  ],
-  'chest-and-shoulder': [
-    'wall-push-up-near',
-    'wall-push-up',
-    'incline-push-up-high',
-    'incline-push-up-table',
-    'incline-push-up-middle',
-    'incline-push-up-low',
-    'incline-push-up-step',
-    'knee-push-up',
-    'push-up',
-    'push-up-feet-raised',
-    'chest-press-band',
-    'chest-press-lying',
-    'overhead-press-band',
-    'overhead-press-weights',
-    'front-arm-raise-bent',
-    'front-arm-raise-straight',
-    'side-arm-raise-bent',
-    'side-arm-raise-straight',
-    'arm-turn-out-hold',
-    'arm-turn-out-band',
-  ],
-  back: [
-    'row-lean-back',
-    'row-lean-back-further',
-    'row-lean-back-half',
-    'row-lean-back-low',
-    'shoulder-blade-squeeze',
-    'row-band-seated',
-    'row-one-arm-weight',
-    'pull-down-band',
-    'pull-up-foot-assisted',
-    'pull-up',
-  ],
-  'arm-and-hand': [
-    'curl-seated',
-    'curl-seated-one-kilo',
-    'curl-seated-two-kilos',
-    'overhead-extension',
-    'overhead-extension-one-kilo',
-    'curl-band',
-    'press-down-band',
-    'wrist-bend-up',
-    'wrist-bend-back',
-    'ball-squeeze',
-    'towel-wring',
-    'finger-spread',
-  ],
-  'trunk-and-neck': [
-    'belly-press',
-    'heel-slide',
-    'arm-and-leg-lowering',
-    'forearm-plank-knees',
-    'forearm-plank',
-    'arm-and-leg-reach',
-    'chest-lift',
-    'side-plank-knees',
-    'chin-draw',
-    'neck-press-front',
-    'neck-press-side',
-  ],
-} as const;
+interface IdsByRegion {
+  readonly thigh:
+    | 'sit-to-stand-high-seat'
+    | 'sit-to-stand-raised-chair'
+    | 'sit-to-stand-cushion'
+    | 'sit-to-stand-chair'
+    | 'sit-to-stand-low-chair'
+    | 'squat-two-legs'
+    | 'squat-two-legs-weights'
+    | 'step-up'
+    | 'knee-extension-seated'
+    | 'knee-extension-seated-one-kilo'
+    | 'knee-press-down'
+    | 'wall-sit'
+    | 'leg-press-band'
+    | 'knee-extension-band'
+    | 'knee-bend-standing'
+    | 'knee-bend-standing-one-kilo'
+    | 'knee-bend-band'
+    | 'hip-hinge-stick'
+    | 'hip-hinge-weights';
+  readonly bridges: 'bridge-two-legs' | 'bridge-two-legs-weight' | 'bridge-one-leg-bent' | 'bridge-one-leg';
+  readonly 'leg-raises':
+    | 'front-leg-raise-standing'
+    | 'march-standing'
+    | 'straight-leg-raise'
+    | 'straight-leg-raise-one-kilo'
+    | 'side-leg-raise-standing'
+    | 'side-lying-hip-abduction-bent'
+    | 'side-lying-hip-abduction'
+    | 'rear-leg-raise-standing'
+    | 'rear-leg-raise-bent'
+    | 'rear-leg-raise-straight'
+    | 'pillow-squeeze'
+    | 'inner-leg-raise'
+    | 'clam'
+    | 'clam-band';
+  readonly 'lower-leg':
+    | 'heel-raise-two-legs'
+    | 'heel-raise-two-legs-weight'
+    | 'heel-raise-one-leg'
+    | 'heel-raise-seated'
+    | 'toe-raise-seated'
+    | 'toe-raise-standing'
+    | 'toe-raise-band';
+  readonly 'chest-and-shoulder':
+    | 'wall-push-up-near'
+    | 'wall-push-up'
+    | 'incline-push-up-high'
+    | 'incline-push-up-table'
+    | 'incline-push-up-middle'
+    | 'incline-push-up-low'
+    | 'incline-push-up-step'
+    | 'knee-push-up'
+    | 'push-up'
+    | 'push-up-feet-raised'
+    | 'chest-press-band'
+    | 'chest-press-lying'
+    | 'overhead-press-band'
+    | 'overhead-press-weights'
+    | 'front-arm-raise-bent'
+    | 'front-arm-raise-straight'
+    | 'side-arm-raise-bent'
+    | 'side-arm-raise-straight'
+    | 'arm-turn-out-hold'
+    | 'arm-turn-out-band';
+  readonly back:
+    | 'row-lean-back'
+    | 'row-lean-back-further'
+    | 'row-lean-back-half'
+    | 'row-lean-back-low'
+    | 'shoulder-blade-squeeze'
+    | 'row-band-seated'
+    | 'row-one-arm-weight'
+    | 'pull-down-band'
+    | 'pull-up-foot-assisted'
+    | 'pull-up';
+  readonly 'arm-and-hand':
+    | 'curl-seated'
+    | 'curl-seated-one-kilo'
+    | 'curl-seated-two-kilos'
+    | 'overhead-extension'
+    | 'overhead-extension-one-kilo'
+    | 'curl-band'
+    | 'press-down-band'
+    | 'wrist-bend-up'
+    | 'wrist-bend-back'
+    | 'ball-squeeze'
+    | 'towel-wring'
+    | 'finger-spread';
+  readonly 'trunk-and-neck':
+    | 'belly-press'
+    | 'heel-slide'
+    | 'arm-and-leg-lowering'
+    | 'forearm-plank-knees'
+    | 'forearm-plank'
+    | 'arm-and-leg-reach'
+    | 'chest-lift'
+    | 'side-plank-knees'
+    | 'chin-draw'
+    | 'neck-press-front'
+    | 'neck-press-side';
+}
 
-export type BodyRegion = keyof typeof exerciseIdsByRegion;
-export type ExerciseId<R extends BodyRegion = BodyRegion> = (typeof exerciseIdsByRegion)[R][number];
-
-export const exerciseIds: readonly ExerciseId[] = Object.values(exerciseIdsByRegion).flat();
+type BodyRegion = keyof IdsByRegion;
+export type ExerciseId<R extends BodyRegion = BodyRegion> = IdsByRegion[R];

@@ -1,5 +1,4 @@
-/** What a proposal changes, in sentences: one set for the clinician, one for the patient. */
-
+/** What a proposal changes, in sentences for the clinician. */
 import type { DoseProposal, Naming } from '../decision/dose/proposal.ts';
 import type { DoseChange } from '../decision/dose/volume.ts';
 import { exerciseById } from '../exercises/catalogue.ts';
@@ -53,26 +52,3 @@ export const changesForClinician = (proposal: DoseProposal): readonly string[] =
   ...(proposal.changes.length === 0 && proposal.kind !== 'stop' ? ['The same dose again.'] : []),
   ...(proposal.kind === 'stop' ? ['No session until a clinician reopens it.'] : []),
 ];
-
-const patientChange = ({ variable, from, to }: DoseChange): string => {
-  switch (variable) {
-    case 'rung':
-      return `${titleOf(to)} instead of ${titleOf(from)}`;
-    case 'load':
-      return `${to} kg instead of ${from} kg`;
-    case 'sets':
-      return `${to} sets instead of ${from}`;
-    case 'repetitions':
-      return `${bandText(to)} repetitions instead of ${bandText(from)}`;
-  }
-};
-
-/** One plain sentence. `title` is the exercise as the patient knows it. */
-export const changesForPatient = (proposal: DoseProposal, title: string): string => {
-  if (proposal.kind === 'stop') return `${title}: stop until we have spoken with you.`;
-  if (proposal.changes.length === 0) return `${title}: stay here, do the same again.`;
-  const what = proposal.changes.map(patientChange).join('; ');
-  if (proposal.effect === 'awaits-signature')
-    return `${title}: do the same again. Your physiotherapist is looking at a change.`;
-  return `${title}: ${what}.`;
-};

@@ -13,7 +13,7 @@ export const recordKeepingSettings: readonly ClinicSetting[] = [
     max: 1,
     whole: true,
     default: 0,
-    why: 'A small clinic stands in for each other daily. With 1, a colleague outside the team gives a reason first and the team is told.',
+    why: 'In a small clinic colleagues cover for each other every day. With 1, a colleague outside the team gives a reason first and the team is told.',
   },
   {
     id: 'emergency-access-hours',
@@ -27,7 +27,7 @@ export const recordKeepingSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'staff-two-factor',
-    title: 'Staff need a one-time code beside the passphrase (1) or may choose (0)',
+    title: 'Staff must use a one-time code with the passphrase (1) or may choose (0)',
     unit: '1',
     min: 0,
     max: 1,
@@ -47,7 +47,7 @@ export const recordKeepingSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'audit-retention-years',
-    title: 'Years for which it stays at hand who opened a record',
+    title: 'Years for which the list of who opened a record is shown',
     unit: 'a',
     min: 1,
     max: 30,

@@ -34,7 +34,7 @@ export const careProfileFields = [
     name: 'ownedLoadsKg',
     kind: 'list',
     maxItems: 60,
-    about: 'Loads the patient owns',
+    about: 'Loads at home',
     of: { name: 'load', kind: 'number', unit: 'kg', min: 0.1, max: 200 },
   },
   {
@@ -42,7 +42,7 @@ export const careProfileFields = [
     kind: 'list',
     optional: true,
     maxItems: 60,
-    about: 'Things at home; an ordinary household when left out',
+    about: 'Equipment at home; if left out, an ordinary household',
     of: text('thing', 60),
   },
   {
@@ -50,7 +50,7 @@ export const careProfileFields = [
     kind: 'enum',
     values: ['female', 'male'],
     nullable: true,
-    about: 'Coefficients to use',
+    about: 'Sex used in body formulas',
   },
 ] as const satisfies readonly Field[];
 
@@ -133,7 +133,7 @@ export const baselineFields = [
     unit: '{score}',
     min: 5,
     max: 7,
-    about: 'Personal ceiling',
+    about: 'Acceptable pain limit',
   },
   {
     name: 'usualStiffnessMinutes',
@@ -203,13 +203,13 @@ export const baselineConsistent = (row: InputOf<typeof baselineFields>): readonl
   const field = 'input.usualPainTop';
   if (row.usualPainTop === null) return [];
   if (row.usualPain === null)
-    return [{ field, code: 'inconsistent', reason: 'Give the usual pain before its band.' }];
+    return [{ field, code: 'inconsistent', reason: 'Enter the usual pain before its band.' }];
   if (row.usualPainTop < row.usualPain || row.usualPainTop > Math.min(10, row.usualPain + 2)) {
     return [
       {
         field,
         code: 'inconsistent',
-        reason: `The top of the band lies from ${row.usualPain} to ${Math.min(10, row.usualPain + 2)}.`,
+        reason: `The top of the band must be from ${row.usualPain} to  ${Math.min(10, row.usualPain + 2)}.`,
       },
     ];
   }
@@ -220,20 +220,20 @@ export const responseConsistent = (row: InputOf<typeof responseFields>, today: D
   if (row.kind === 'accept') return [];
   const refusals: Refusal[] = [];
   if (row.decision === null)
-    refusals.push({ field: 'input.decision', code: 'missing', reason: 'Choose what holds instead.' });
+    refusals.push({ field: 'input.decision', code: 'missing', reason: 'Choose the decision instead.' });
   if (row.reason.trim() === '')
-    refusals.push({ field: 'input.reason', code: 'missing', reason: 'Write why; the next reader needs it.' });
+    refusals.push({ field: 'input.reason', code: 'missing', reason: 'Write the reason for the override.' });
   if (row.until === null || !isDay(row.until)) {
     refusals.push({
       field: 'input.until',
       code: 'missing',
-      reason: 'Give the last day it holds, as YYYY-MM-DD.',
+      reason: 'Enter the last day of the override as YYYY-MM-DD.',
     });
   } else if (daysBetween(today, row.until) < 0 || daysBetween(today, row.until) > longestOverrideDays) {
     refusals.push({
       field: 'input.until',
       code: 'outside-validity',
-      reason: `An override ends from today to ${longestOverrideDays} days ahead.`,
+      reason: `An override may end from today to ${longestOverrideDays} days ahead.`,
     });
   }
   return refusals;

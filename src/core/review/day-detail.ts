@@ -72,9 +72,9 @@ const thresholdLine = (day: Day, spans: readonly ThresholdSpan[], today: Day): r
   const span = spans.findLast((one) => one.from <= day && day <= one.to);
   return span
     ? [
-        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not frozen'}, personal ceiling ${span.painCeiling}, frozen by ${span.setBy} on ${dayInWords(span.setOn, today)}.`,
+        `Thresholds that day: top of usual pain ${span.usualPainTop ?? 'not set'}, acceptable pain limit ${span.painCeiling}, set by ${span.setBy} on ${dayInWords(span.setOn, today)}.`,
       ]
-    : ['No usual values were frozen that day.'];
+    : ['No baseline was set on that day.'];
 };
 
 const unasked = (text: string): string => text.replaceAll('not-asked', 'not asked');

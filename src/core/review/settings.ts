@@ -4,7 +4,7 @@ import { type ClinicSetting, defaultsOf, type SettingValues } from '../sources/c
 export const reviewSettings = [
   {
     id: 'review-gap-days',
-    title: 'Days between two sessions from which the line of load is broken',
+    title: 'Days between two sessions from which the load line is broken',
     unit: 'd',
     min: 4,
     max: 28,

@@ -130,13 +130,13 @@ const sessionPainSentences = (series: ReviewSeries): readonly string[] => {
     const over = highestPains.filter(({ day, value }) => value > (topOn(series, day)?.painCeiling ?? 10));
     const tail =
       over.length > 0
-        ? `; over the personal ceiling in ${over.length} (${daysOf(
+        ? `; over the acceptable pain limit in ${over.length} (${daysOf(
             over.map((peak) => peak.day),
             series.today,
           )})`
         : '';
     sentences.push(
-      `Highest pain given in a session was ${range(highestPains.map((peak) => peak.value))} over ${counted(highestPains.length, 'session')}${tail}.`,
+      `Highest pain reported in a session was ${range(highestPains.map((peak) => peak.value))} over ${counted(highestPains.length, 'session')}${tail}.`,
     );
   }
   if (open.length > 0) {
@@ -147,13 +147,13 @@ const sessionPainSentences = (series: ReviewSeries): readonly string[] => {
 
 const thresholdSentence = ({ thresholds, joint }: ReviewSeries): string => {
   const last = thresholds.at(-1);
-  if (!last) return `No usual values are frozen for the ${jointInWords(joint)}.`;
-  const top = last.usualPainTop === null ? 'usual pain not frozen' : `top of usual pain ${last.usualPainTop}`;
+  if (!last) return `No baseline is set for the ${jointInWords(joint)}.`;
+  const top = last.usualPainTop === null ? 'usual pain not set' : `top of usual pain ${last.usualPainTop}`;
   const changes =
     thresholds.length > 1
-      ? `; changed ${thresholds.length === 2 ? 'once' : `${thresholds.length - 1} times`} in this window`
+      ? `; changed ${thresholds.length === 2 ? 'once' : `${thresholds.length - 1} times`} in this time`
       : '';
-  return `Thresholds in force: ${top}, personal ceiling ${last.painCeiling}, frozen by ${last.setBy}${changes}.`;
+  return `Thresholds in force: ${top}, acceptable pain limit ${last.painCeiling}, set by ${last.setBy}${changes}.`;
 };
 
 const decisionSentence = ({ rows, today }: ReviewSeries): string => {

@@ -13,7 +13,7 @@ type Item = (
 
 type DetailsOf<I> = I extends {
   readonly id: infer ItemId extends string;
-  readonly asks: { readonly details: readonly { readonly id: infer DetailId extends string }[] };
+  readonly asks: { readonly details: readonly (infer DetailId extends string)[] };
 }
   ? `${ItemId}.${DetailId}`
   : never;

@@ -9,11 +9,6 @@ import type { JointName, Limb } from '../exercises/joints.ts';
 import type { Eligibility, Method } from '../prescribing/methods.ts';
 import type { Mark } from '../sources/citation.ts';
 
-interface ScreeningDetail {
-  readonly id: string;
-  readonly label: string;
-}
-
 export interface ScreeningEffect {
   /** Stable code, stored in clearances. */
   readonly code: string;
@@ -31,13 +26,12 @@ export interface ScreeningEffect {
 
 export interface ScreeningItem {
   readonly id: string;
-  /** What the patient is asked, in plain words. */
-  readonly question: string;
   readonly clinicianLabel: string;
   readonly asks: {
     readonly limbs?: boolean;
     readonly joints?: boolean;
-    readonly details?: readonly ScreeningDetail[];
+    /** Ids of what can be ticked. */
+    readonly details?: readonly string[];
   };
   /** Methods that stay closed until this item has been answered. */
   readonly minimumFor: readonly Method[];

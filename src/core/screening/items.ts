@@ -1,5 +1,5 @@
 /**
- * The screening sheet: questions in our own words, each answered yes, no or not known.
+ * The screening sheet: items, each answered yes, no or not known.
  *
  * No agreed, exhaustive list of stops for occlusion work exists; this sheet claims none. Items whose
  * ground was only remembered carry the mark "memory" and say so to the clinician.
@@ -23,7 +23,12 @@ const items = [
 
 export type ScreeningItemId = (typeof items)[number]['id'];
 
-export const screeningItems: readonly (ScreeningItem & { readonly id: ScreeningItemId })[] = items;
+/** An item that stands on the sheet. */
+export interface SheetItem extends ScreeningItem {
+  readonly id: ScreeningItemId;
+}
+
+export const screeningItems: readonly SheetItem[] = items;
 
 const byId = new Map<string, ScreeningItem>(screeningItems.map((item) => [item.id, item]));
 

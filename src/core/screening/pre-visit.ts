@@ -6,8 +6,7 @@
 
 import { type Method, methods } from '../prescribing/methods.ts';
 import { type Day, daysBetween } from '../time/day.ts';
-import type { ScreeningItem } from './item.ts';
-import { screeningItems } from './items.ts';
+import { type SheetItem, screeningItems } from './items.ts';
 import type { Screening, ScreeningItemAnswer } from './screening.ts';
 
 export interface PreVisit {
@@ -18,7 +17,7 @@ export interface PreVisit {
 type Change = 'new' | 'changed' | 'same' | 'not-answered';
 
 export interface LookAt {
-  readonly item: ScreeningItem;
+  readonly item: SheetItem;
   /** What the patient said now; null when the item was left out. */
   readonly now: ScreeningItemAnswer | null;
   /** What is on record; null when it was never asked. */
@@ -86,17 +85,17 @@ export const confirmed = (
 };
 
 /** Items a method stays closed for until answered. */
-export const minimumSet = (method: Method): readonly ScreeningItem[] =>
+export const minimumSet = (method: Method): readonly SheetItem[] =>
   screeningItems.filter((item) => item.minimumFor.includes(method));
 
 /** What is still to be asked for each method; empty where the minimum is answered. */
 export const stillToAsk = (
   answers: readonly Pick<ScreeningItemAnswer, 'item'>[],
-): Readonly<Record<Method, readonly ScreeningItem[]>> => {
+): Readonly<Record<Method, readonly SheetItem[]>> => {
   const answered = new Set(answers.map((answer) => answer.item));
   return Object.fromEntries(
     methods.map((method) => [method, minimumSet(method).filter((item) => !answered.has(item.id))]),
-  ) as unknown as Record<Method, readonly ScreeningItem[]>;
+  ) as unknown as Record<Method, readonly SheetItem[]>;
 };
 
 interface Asked {

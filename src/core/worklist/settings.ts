@@ -14,7 +14,7 @@ export const worklistSettings: readonly ClinicSetting[] = [
   },
   {
     id: 'covering-clinician-after-hours',
-    title: 'Hours after which danger nobody has acknowledged passes to the covering clinician',
+    title: 'Hours after which an unacknowledged urgent item passes to the covering clinician',
     unit: 'h',
     min: 1,
     max: 72,

@@ -61,17 +61,18 @@ const isOfRows = (text: string): boolean => {
 
 const isRepeated = (text: string): boolean => /^(.{1,8}?)\1+(.{0,7})$/.test(text) && new Set(text).size < 9;
 
-/** What is guessed first about it, as a sentence; null when nothing of this kind was found. */
-export const guessedFirst = (passphrase: string, own: readonly string[]): string | null => {
+export type GuessedFirst = 'has-name' | 'repeats' | 'of-rows' | 'one-word';
+
+/** What is guessed first about it; null when nothing of this kind was found. */
+export const guessedFirst = (passphrase: string, own: readonly string[]): GuessedFirst | null => {
   const text = passphrase.toLowerCase();
   const letters = text.replace(/[\s._-]/g, '');
   if (own.some((word) => word.trim().length > 3 && text.includes(word.trim().toLowerCase()))) {
-    return 'Choose one without your name or address, or the clinic’s, in it.';
+    return 'has-name';
   }
-  if (new Set(letters).size < 5 || isRepeated(letters))
-    return 'Choose one that is not the same again and again.';
-  if (isOfRows(letters)) return 'Choose one that is not a row of keys, letters or figures.';
+  if (new Set(letters).size < 5 || isRepeated(letters)) return 'repeats';
+  if (isOfRows(letters)) return 'of-rows';
   const word = letters.replace(/[^\p{L}]+$/u, '').replace(/^[^\p{L}]+/u, '');
-  if (wellKnown.includes(word)) return 'Choose one that is more than one well-known word.';
+  if (wellKnown.includes(word)) return 'one-word';
   return null;
 };

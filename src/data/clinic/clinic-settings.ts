@@ -30,7 +30,7 @@ export const settingValue = async (
   id: string,
 ): Promise<number> => {
   const setting = list.find((one) => one.id === id);
-  if (!setting) throw new RangeError(`There is no clinic choice named ${id}.`);
+  if (!setting) throw new RangeError(`There is no clinic setting named ${id}.`);
   return (await settingsOf(access))[id] ?? setting.default;
 };
 

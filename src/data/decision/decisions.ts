@@ -7,6 +7,7 @@ import type { Facts } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
@@ -62,7 +63,7 @@ export interface NewProposal {
   readonly badDay: Dose;
   readonly cautions: readonly Caution[];
   readonly changes: readonly string[];
-  readonly patientText: string;
+  readonly changeForPatient: DoseChangeForPatient;
 }
 
 export interface Proposal extends NewProposal {

@@ -7,8 +7,8 @@ import {
   consentKinds,
   consentTitles,
   hangsOn,
+  proposedWordingVersion,
 } from '#core/episode/consent.ts';
-import { proposedWordings, proposedWordingVersion } from '#core/episode/consent-wording.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
@@ -41,9 +41,8 @@ export interface Wording {
   readonly kind: ConsentKind;
   readonly title: string;
   readonly version: number;
-  readonly text: string;
-  /** Nobody of the clinic has written or approved it. */
-  readonly isProposal: boolean;
+  /** As the clinic wrote it; null where nobody of it has, and the wording is only a proposal. */
+  readonly ownText: string | null;
 }
 
 /** The wording of each kind that holds now. */
@@ -59,8 +58,7 @@ export const wordingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Pr
       kind,
       title: consentTitles[kind],
       version: own?.version ?? proposedWordingVersion,
-      text: own?.text ?? proposedWordings[kind],
-      isProposal: own === undefined,
+      ownText: own?.text ?? null,
     };
   });
 };

@@ -66,7 +66,7 @@ export const applyEpisodeChange = (
       return refuse(
         'to',
         'inconsistent',
-        'A danger is open that nobody has acknowledged; answer it or take it on before care ends.',
+        'An urgent item has not been acknowledged. Acknowledge or take it before care ends.',
       );
     }
     if (isEnd) await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);

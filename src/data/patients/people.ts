@@ -1,6 +1,7 @@
 /** Clinics, patients and their care profiles. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
+import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
@@ -15,7 +16,7 @@ export interface Clinic {
   readonly zone: string;
   readonly phone: string;
   readonly emergencyNumber: string;
-  readonly monitoringHours: string;
+  readonly monitoringHours: MonitoringHours;
 }
 
 export interface CareProfile {
@@ -49,7 +50,7 @@ export const clinicOf = async (store: Store, clinicId: string): Promise<Clinic |
 };
 
 /** Used when a file is first set up; not reachable from any procedure. */
-export const foundClinic = async (store: Store, row: Clinic, now: number): Promise<void> => {
+export const createClinic = async (store: Store, row: Clinic, now: number): Promise<void> => {
   await store.write(async (tx) => {
     await tx.insert(clinic).values({ ...row, createdAt: now });
   });

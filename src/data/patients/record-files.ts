@@ -37,6 +37,12 @@ const exportedTables: readonly Told[] = (Object.values(schema) as unknown[]).fla
 
 type Row = Readonly<Record<string, unknown>>;
 
+/** Rows by table, keyed as the schema names their columns. */
+export type RecordTables = Readonly<Record<string, readonly Row[]>>;
+
+/** Sentences that rows name by a key, each in every language by its tag. */
+type Sentences = Readonly<Record<string, Readonly<Record<string, string>>>>;
+
 interface RecordDocument {
   readonly format: 'loadgate-record';
   readonly version: 1;
@@ -44,7 +50,8 @@ interface RecordDocument {
   readonly madeAt: number;
   readonly clinic: { readonly id: string; readonly name: string; readonly zone: string };
   readonly patientId: string;
-  readonly tables: Readonly<Record<string, readonly Row[]>>;
+  readonly tables: RecordTables;
+  readonly sentences: Sentences;
   readonly leftOut: Readonly<Record<string, string>>;
 }
 
@@ -57,7 +64,14 @@ const rowsIn = async (access: Access, patientId: string, told: Told): Promise<re
   return rows.map(({ clinicId: _clinic, patientId: _patient, ...rest }) => rest);
 };
 
-const documentOf = async (access: Access, patientId: string): Promise<RecordDocument> => {
+/** The layer that knows the words says what the rows hold by key only. */
+type SentencesOf = (tables: RecordTables) => Sentences;
+
+const documentOf = async (
+  access: Access,
+  patientId: string,
+  sentencesOf: SentencesOf,
+): Promise<RecordDocument> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   const tables: Record<string, readonly Row[]> = {};
   for (const told of exportedTables) tables[told.name] = await rowsIn(access, patientId, told);
@@ -68,6 +82,7 @@ const documentOf = async (access: Access, patientId: string): Promise<RecordDocu
     clinic: { id: access.clinicId, name: clinic?.name ?? '', zone: clinic?.zone ?? 'UTC' },
     patientId,
     tables,
+    sentences: sentencesOf(tables),
     leftOut,
   };
 };
@@ -84,9 +99,10 @@ export const giveRecordFile = (
   access: Access,
   patientId: string,
   handedTo: string,
+  sentencesOf: SentencesOf,
 ): Promise<{ readonly text: string; readonly digest: string }> =>
   access.store.write(async (tx) => {
-    const document = await documentOf(access, patientId);
+    const document = await documentOf(access, patientId, sentencesOf);
     const text = `${JSON.stringify(document, null, 1)}\n`;
     const digest = createHash('sha256').update(text).digest('hex');
     const rows = Object.values(document.tables).reduce((sum, table) => sum + table.length, 0);

@@ -5,8 +5,9 @@ import type { Evaluation, ItemEvaluation } from '#core/decision/scope.ts';
 import { exerciseById, jointsLoaded } from '#core/exercises/catalogue.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { ladderAtHome } from '#core/exercises/ladder/ladder-at-home.ts';
-import { changesForClinician, changesForPatient } from '#core/prescribing/changes-in-words.ts';
+import { changesForClinician } from '#core/prescribing/changes-in-words.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import { doseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { PrescribingContext } from '#core/prescribing/prescribing-context.ts';
 import { cautionsOfDose } from '#core/prescribing/propose.ts';
 import { anthropometryOf } from '#core/prescribing/variation/variation-for-patient.ts';
@@ -140,7 +141,6 @@ const becomes = async (
 const storeItem = async (at: Context, item: ItemEvaluation, proposal: DoseProposal): Promise<void> => {
   const decisionId = decisionOf(at, item);
   if (!decisionId || !isJudged(at.evaluation, item) || isKnown(at, item, proposal)) return;
-  const title = exerciseById(item.version.dose.exerciseId)?.title ?? item.version.dose.exerciseId;
   const becameId = await becomes(at, item, proposal, decisionId);
   await storeProposal(at.access, at.record.patientId, {
     itemId: item.itemId,
@@ -158,7 +158,7 @@ const storeItem = async (at: Context, item: ItemEvaluation, proposal: DosePropos
     badDay: proposal.badDay,
     cautions: cautionsOfDose(at.prescribing, proposal.dose, jointsOf(item.version.joints, proposal.dose)),
     changes: changesForClinician(proposal),
-    patientText: changesForPatient(proposal, title),
+    changeForPatient: doseChangeForPatient(proposal, item.version.dose.exerciseId),
   });
 };
 

@@ -3,6 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { and, desc, eq, max } from 'drizzle-orm';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
 import { type Access, recordedFor } from '../access.ts';
@@ -42,6 +43,7 @@ export const addVersion = (access: Access, patientId: string, row: NewVersion): 
       badDay: row.badDay,
       joints: row.joints,
       cautions: row.cautions,
+      cautionWording,
       working: row.working,
       origin: row.origin,
       decisionId: row.decisionId ?? null,

@@ -149,6 +149,8 @@ export const prescription = kit.appendOnly(
     badDay: kit.json<Dose>('bad_day'),
     joints: kit.sharedJson<readonly string[]>('joints'),
     cautions: kit.sharedJson<readonly Caution[]>('cautions'),
+    /** Number of the words in which the patient reads them. */
+    cautionWording: kit.whole('caution_wording'),
     /** Lines of working shown to the clinician who signed. */
     working: kit.sharedJson<readonly string[]>('working'),
     origin: kit.word('origin', origins),

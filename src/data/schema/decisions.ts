@@ -5,6 +5,7 @@ import type { WorklistReason } from '#core/decision/dose/proposal.ts';
 import type { Facts } from '#core/decision/facts/facts.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, words } from './kit.ts';
@@ -80,8 +81,8 @@ export const proposal = kit.appendOnly(
     cautions: kit.sharedJson<readonly Caution[]>('cautions'),
     /** What changes, one sentence each, for the clinician. */
     changes: kit.sharedJson<readonly string[]>('changes'),
-    /** The same for the patient, plain words. */
-    patientText: kit.text('patient_text'),
+    /** The same for the patient, as data: its words are found when it is read. */
+    changeForPatient: kit.json<DoseChangeForPatient>('change_for_patient'),
   },
   (t) => [
     kit.index('proposal_by_patient').on(t.patientId, t.madeAt),

@@ -1,5 +1,6 @@
 /** Clinics, the people who sign in, and patients. Every row knows its clinic. */
 import { sql } from 'drizzle-orm';
+import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import { dayShape, kit, words } from './kit.ts';
 
 export const roles = ['clinician', 'administrator', 'patient'] as const;
@@ -11,8 +12,8 @@ export const clinic = kit.table('clinic', {
   zone: kit.text('zone'),
   phone: kit.text('phone'),
   emergencyNumber: kit.text('emergency_number'),
-  /** When somebody looks at what patients send, in the clinic's own words. */
-  monitoringHours: kit.text('monitoring_hours'),
+  /** When somebody looks at what patients send. */
+  monitoringHours: kit.json<MonitoringHours>('monitoring_hours'),
   createdAt: kit.instant('created_at'),
 });
 

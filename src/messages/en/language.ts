@@ -1,13 +1,14 @@
 /** English, whole: every sentence that the core and the server have for a patient. */
 import type { Language } from '../language.ts';
 import { forms } from './forms.ts';
+import { pages } from './pages.ts';
 import { alwaysCautions, limits, unchecked } from './sentences/cautions-always.ts';
 import { exerciseCautions } from './sentences/cautions-exercise.ts';
 import { medicineCautions, screeningCautions } from './sentences/cautions-health.ts';
 import { jointCautions } from './sentences/cautions-joint.ts';
 import { methodCautions, occlusionChecks } from './sentences/cautions-method.ts';
 import { consents } from './sentences/consents.ts';
-import { decisions, rules, todays } from './sentences/decisions.ts';
+import { decisions, rules } from './sentences/decisions.ts';
 import { doseChanges } from './sentences/dose-changes.ts';
 import { armAndHand } from './sentences/exercises-arm-and-hand.ts';
 import { back } from './sentences/exercises-back.ts';
@@ -48,7 +49,6 @@ export const sentences = {
   limits,
   'occlusion-checks': occlusionChecks,
   decisions,
-  todays,
   rules,
   holds,
   'dose-changes': doseChanges,
@@ -61,4 +61,4 @@ export const sentences = {
   hours,
 } as const satisfies Language['sentences'];
 
-export const language: Language = { forms, sentences };
+export const language: Language = { forms, pages, sentences };

@@ -1,16 +1,22 @@
 /** Around every request to a route: an id, a line in the log, and an answer without internals when it fails. */
 import { randomUUID } from 'node:crypto';
+import { refusalText } from '#messages/refusals.ts';
+import type { Text } from '#messages/text.ts';
 import { faultOf, telemetry } from '../telemetry/telemetry.ts';
 
+/** A patient is told in every language, staff and programs in English. */
 export const refusal = (
   status: number,
   problem: string,
-  message: string,
+  said: Text | string,
   headers: HeadersInit = {},
-): Response =>
-  Response.json({ problem, message }, { status, headers: { 'Cache-Control': 'no-store', ...headers } });
-
-const failed = 'Something went wrong on our side. What you entered is still there; try again.';
+): Response => {
+  const told = typeof said === 'string' ? { message: said } : { message: said.en, text: said };
+  return Response.json(
+    { problem, ...told },
+    { status, headers: { 'Cache-Control': 'no-store', ...headers } },
+  );
+};
 
 /** `route` is a fixed name; an address would carry what was asked for. */
 export const answered = async (
@@ -23,7 +29,7 @@ export const answered = async (
   let fault: unknown = null;
   const response = await body(requestId).catch((error: unknown) => {
     fault = error;
-    return refusal(500, 'failed', failed);
+    return refusal(500, 'failed', refusalText('server-failed'));
   });
   const milliseconds = performance.now() - began;
   const { log, metrics } = telemetry();

@@ -1,6 +1,8 @@
 /** Procedures over HTTP: a change from another origin is refused before anything runs. */
+
 import { fetchRequestHandler } from '@trpc/server/adapters/fetch';
 import { appRouter } from '#api/root.ts';
+import { refusalText } from '#messages/refusals.ts';
 import type { Runtime } from '../runtime.ts';
 import { observeCalls } from '../telemetry/telemetry.ts';
 import { contextFor } from './context.ts';
@@ -19,7 +21,7 @@ const refusedByHandler = (at: Runtime, request: Request): Response | null => {
   const { headers, method } = request;
   const isChange = method !== 'GET';
   if (isChange ? !isOwnOrigin(headers, at.settings.PUBLIC_ORIGIN) : isCrossSite(headers)) {
-    return refusal(403, 'foreign-origin', 'This request did not come from our own page.');
+    return refusal(403, 'foreign-origin', refusalText('foreign-origin'));
   }
   if (isChange && !/^application\/json\b/.test(headers.get('content-type') ?? '')) {
     return refusal(415, 'refused', 'Send this as JSON.');

@@ -3,6 +3,7 @@ import 'server-only';
 import { parseCookies } from 'better-auth/cookies';
 import { headers } from 'next/headers';
 import { clinicBeforeSignIn } from '#data/accounts/phones.ts';
+import { hoursText } from '#messages/hours.ts';
 import { runtime } from '../runtime.ts';
 import { cookiePrefix } from './auth.ts';
 import { phoneState } from './phone-sign-in.ts';
@@ -20,4 +21,7 @@ export const phoneHere = async () => {
 };
 
 /** Known before anybody signs in: the clinic of an enrolled phone, or the only one of the file. */
-export const clinicHere = async () => clinicBeforeSignIn(runtime().store, await phoneCookie());
+export const clinicHere = async () => {
+  const clinic = await clinicBeforeSignIn(runtime().store, await phoneCookie());
+  return clinic && { ...clinic, monitoringHours: hoursText(clinic.monitoringHours) };
+};

@@ -11,30 +11,33 @@ import {
   phoneOf,
   tryPin,
 } from '#data/accounts/phones.ts';
+import { type RefusalKey, refusalText } from '#messages/refusals.ts';
+import type { Text } from '#messages/text.ts';
 
 const cookieName = 'phone';
 /** As long as browsers keep a cookie; each opening begins it anew. */
 const cookieDays = 400;
 
-const words = {
-  'no-invitation': 'This code is not open any more, or was typed differently. Ask your clinic for a new one.',
-  'no-phone': 'This phone is not set up. Ask your clinic for an invitation.',
-  'plain-pin': 'Choose six digits that are not a row such as 123456 and not the same digit again and again.',
-  'pin-chosen': 'A PIN was chosen already. Enter it, or ask your clinic for a new invitation.',
-  'too-many-tries': 'Five wrong tries. This phone needs a new invitation from your clinic.',
-} as const;
+/** What each refusal says, by its code. */
+const refusals = {
+  'no-invitation': 'code-not-open',
+  'no-phone': 'phone-not-set-up',
+  'plain-pin': 'pin-too-plain',
+  'pin-chosen': 'pin-chosen-already',
+  'too-many-tries': 'no-tries-left',
+} as const satisfies Readonly<Record<string, RefusalKey>>;
 
-type Refusal = keyof typeof words;
-
-const wrongPin = (left: number) =>
-  `That is not the PIN of this phone. ${left} ${left === 1 ? 'try' : 'tries'} left.`;
+type Refusal = keyof typeof refusals;
 
 type EndpointContext = Parameters<typeof setSessionCookie>[0];
 
-const refuse = (ctx: EndpointContext, status: number, code: Refusal | 'wrong-pin', message?: string) => {
+const answerWith = (ctx: EndpointContext, status: number, problem: Refusal | 'wrong-pin', text: Text) => {
   ctx.setStatus(status as never);
-  return ctx.json({ problem: code, message: message ?? words[code as Refusal] });
+  return ctx.json({ problem, message: text.en, text });
 };
+
+const refuse = (ctx: EndpointContext, status: number, problem: Refusal) =>
+  answerWith(ctx, status, problem, refusalText(refusals[problem]));
 
 const ownCookie = (ctx: EndpointContext) =>
   ctx.context.createAuthCookie(cookieName, { maxAge: cookieDays * 86_400, sameSite: 'strict' });
@@ -92,7 +95,7 @@ export const phoneSignIn = (context: () => PhoneContext) =>
           const answer = await tryPin(context(), phone, ctx.body.pin);
           if (answer.is === 'right') return openSession(ctx, phone);
           return answer.is === 'wrong'
-            ? refuse(ctx, 403, 'wrong-pin', wrongPin(answer.left))
+            ? answerWith(ctx, 403, 'wrong-pin', refusalText('wrong-pin', { left: answer.left }))
             : refuse(ctx, 403, 'too-many-tries');
         },
       ),

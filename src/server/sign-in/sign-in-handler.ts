@@ -7,6 +7,7 @@ import { accountByEmail, challengedUser } from '#data/accounts/auth-database.ts'
 import { requiresTwoFactor } from '#data/accounts/staff.ts';
 import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
 import { perStore } from '#data/database/per-store.ts';
+import { refusalText } from '#messages/refusals.ts';
 import { networkOf } from '../http/network.ts';
 import { isOwnOrigin, jsonBody } from '../http/origin.ts';
 import { refusal } from '../http/requests.ts';
@@ -47,7 +48,7 @@ const guards = perStore('sign-in-guards', (store, key: Uint8Array) => {
 const guardsOf = (at: Runtime) => guards(at.store, at.keys.audit);
 
 const tooOften = (seconds: number) =>
-  refusal(429, 'too-often', `Too many tries. Wait ${seconds} seconds, then try again.`, {
+  refusal(429, 'too-often', refusalText('wait-seconds', { seconds }), {
     'Retry-After': String(seconds),
   });
 
@@ -165,21 +166,21 @@ const verifyCode = async (
 export const signInHandler = async (at: Runtime, request: Request): Promise<Response> => {
   const path = new URL(request.url).pathname.slice(base.length);
   const names = Object.hasOwn(endpoints, path) ? endpoints[path] : undefined;
-  if (!names || request.method !== 'POST') return refusal(404, 'not-found', 'There is nothing here.');
+  if (!names || request.method !== 'POST') return refusal(404, 'not-found', refusalText('nothing-here'));
   if (!isOwnOrigin(request.headers, at.settings.PUBLIC_ORIGIN)) {
-    return refusal(403, 'foreign-origin', 'This request did not come from our own page.');
+    return refusal(403, 'foreign-origin', refusalText('foreign-origin'));
   }
   if (!/^application\/json\b/.test(request.headers.get('content-type') ?? '')) {
     return refusal(415, 'refused', 'Send this as JSON.');
   }
   const body = await jsonBody(request, mostBytes);
   const fields = body ? fieldsOf(body.value, names) : null;
-  if (!fields) return refusal(400, 'refused', 'This request could not be read.');
+  if (!fields) return refusal(400, 'refused', refusalText('request-unread'));
   if (path === '/sign-in/email') return signIn(at, request, fields);
   if (path === '/phone/accept') return heldBack(at, request, path, fields);
   const before = await at.auth.api.getSession({ headers: request.headers });
   if (path === '/two-factor/disable' && before && (await needsCodes(at, before.user.clinicId))) {
-    return refusal(403, 'not-yours', 'Your clinic asks its staff for codes, so they stay on.');
+    return refusal(403, 'not-yours', 'Your clinic requires codes for staff, so they stay on.');
   }
   const answer = await (path === '/two-factor/verify-totp'
     ? verifyCode(at, request, fields, before?.user.id ?? null)

@@ -17,9 +17,9 @@ const clinical = [
   { href: '/patients', text: 'Patients' },
 ];
 const administration = [
-  { href: '/administration', text: 'People and places' },
-  { href: '/administration/choices', text: 'Clinic choices' },
-  { href: '/administration/care', text: 'Deputy and agreements' },
+  { href: '/administration', text: 'Staff and sites' },
+  { href: '/administration/settings', text: 'Clinic settings' },
+  { href: '/administration/care', text: 'Covering clinician and consents' },
 ];
 const own = [{ href: '/account', text: 'Your sign-in' }];
 

@@ -35,7 +35,7 @@ const SetUpNotice = ({ setUp }: Pick<AccountScreenProps, 'setUp'>) =>
       <p>
         {setUp === 'passphrase'
           ? t('account.own-first-text')
-          : 'Your clinic asks its staff for more than a passphrase. Everything else opens once codes are set up, or once you sign in with a passkey.'}
+          : 'Your clinic requires staff to use more than a passphrase. Set up codes, or sign in with a passkey, to use the other pages.'}
       </p>
     </Notice>
   );
@@ -45,8 +45,8 @@ const Codes = ({ hasCodes }: { readonly hasCodes: boolean }) => (
     <h2>One-time codes</h2>
     <p>
       {hasCodes
-        ? 'On: signing in takes your passphrase and a code.'
-        : 'Off: signing in takes your passphrase alone.'}
+        ? 'On: you sign in with your passphrase and a code.'
+        : 'Off: you sign in with your passphrase only.'}
     </p>
     <div className="row">
       <LinkButton tone={hasCodes ? 'plain' : 'primary'} href="/account/codes">

@@ -36,7 +36,7 @@ export const ActButton = ({ path, input, label, about, question }: ActButtonProp
         <ConfirmQuestion
           question={question}
           yes={label}
-          no="Leave it"
+          no="Cancel"
           onYes={act}
           onNo={() => setAsked(false)}
         />

@@ -26,7 +26,7 @@ export const CodesChange = ({ mayStop }: { readonly mayStop: boolean }) => {
   return (
     <div className="stack">
       <Asked asking={asking} />
-      <p>Codes are on. New recovery codes make the old ones useless.</p>
+      <p>Codes are on. New recovery codes replace the old ones.</p>
       <TextField
         name="codes-passphrase"
         type="password"

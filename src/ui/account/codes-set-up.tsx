@@ -34,8 +34,8 @@ const Begin = ({
   return (
     <form method="post" className="stack" noValidate onSubmit={begin}>
       <p>
-        With a code from your phone beside the passphrase, a passphrase that somebody learned opens nothing.
-        You need an authenticator app; any that reads six-digit codes will do.
+        With a code from your phone as well, nobody can sign in with your passphrase alone. You need an
+        authenticator app that shows six-digit codes.
       </p>
       <TextField
         name="codes-passphrase"
@@ -73,7 +73,7 @@ const Scan = ({
       </p>
       <TextField
         name="codes-first"
-        label="Code the app shows now"
+        label="Code shown in the app"
         hint="Six digits"
         inputMode="numeric"
         autoComplete="one-time-code"

@@ -33,7 +33,7 @@ export const FreshSignIn = ({ onProved, onCancel }: FreshSignInProps) => {
   return (
     <section className="confirm" aria-live="polite">
       <h2>Enter your passphrase again</h2>
-      <p>It was last given more than ten minutes ago. What you entered stays on this page.</p>
+      <p>You last entered it more than ten minutes ago. What you entered stays on this page.</p>
       <ErrorSummary problems={asking.problems} />
       <TextField
         id={id}
@@ -48,10 +48,10 @@ export const FreshSignIn = ({ onProved, onCancel }: FreshSignInProps) => {
       />
       <div className="row">
         <Button aria-disabled={asking.isBusy || undefined} onClick={prove}>
-          Go on
+          Continue
         </Button>
         <Button tone="plain" onClick={onCancel}>
-          Leave it
+          Cancel
         </Button>
       </div>
     </section>

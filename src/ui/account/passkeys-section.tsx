@@ -26,7 +26,7 @@ export interface PasskeysSectionProps {
 const saidNo: Answer<never> = {
   ok: false,
   problem: null,
-  message: 'No passkey was made. The device said no, was not answered in time, or has one already.',
+  text: 'No passkey was added. The device refused, the request timed out, or the device already has one.',
   refusals: [],
 };
 
@@ -60,7 +60,7 @@ const AddPasskey = (props: PasskeysSectionProps) => {
       <TextField
         name="passkey-name"
         label="Name of the passkey"
-        hint="So that you know later which device it is on"
+        hint="So that you can tell later which device it is on"
         autoComplete="off"
         maxLength={60}
         value={typed}
@@ -84,18 +84,18 @@ export const PasskeysSection = (props: PasskeysSectionProps) => {
     <section className="stack">
       <h2>Passkeys</h2>
       <p>
-        A passkey is kept by your device or a key you plug in, opened by its PIN, finger or face. It signs you
-        in without passphrase and code, and does not work on a page that only looks like this one.
+        A passkey is stored on your device or on a security key, and unlocked with a PIN, fingerprint or face.
+        It signs you in without a passphrase or code, and does not work on a fake page.
       </p>
       <Asked asking={asking} />
       <DefinitionList
         rows={props.passkeys.map((one) => ({
           key: one.id,
           name: one.name,
-          value: `Made ${one.made}, ${one.lastUsed ? `last used ${one.lastUsed}` : 'not used yet'}`,
+          value: `Added ${one.made}, ${one.lastUsed ? `last used ${one.lastUsed}` : 'not used yet'}`,
           action: (
             <Button tone="quiet" onClick={() => void remove(one.id)}>
-              Take away<span className="visually-hidden"> {one.name}</span>
+              Remove<span className="visually-hidden"> {one.name}</span>
             </Button>
           ),
         }))}
@@ -104,7 +104,8 @@ export const PasskeysSection = (props: PasskeysSectionProps) => {
         <AddPasskey {...props} />
       ) : (
         <p className="soft">
-          Passkeys need an address with a name. This clinic is reached by a number here, so none can be made.
+          Passkeys need a web address with a name. Here the clinic’s address is a number, so you cannot add
+          one.
         </p>
       )}
     </section>

@@ -6,7 +6,7 @@ export const RecoveryCodes = ({ codes }: { readonly codes: readonly string[] }) 
   <section className="stack keep-together">
     <h2>Recovery codes</h2>
     <p>
-      Print them or write them down now: they are not shown again. Each one signs you in once in place of a
+      Print them or write them down now. They are not shown again. Each one signs you in once instead of a
       code from the app. Keep them away from your computer.
     </p>
     <ol className="recovery-codes">
@@ -20,7 +20,7 @@ export const RecoveryCodes = ({ codes }: { readonly codes: readonly string[] }) 
       <Button tone="plain" onClick={() => window.print()}>
         Print
       </Button>
-      <LinkButton href="/account">I have kept them</LinkButton>
+      <LinkButton href="/account">I have saved them</LinkButton>
     </div>
   </section>
 );

@@ -37,11 +37,11 @@ export const useAsking = (fallback: string): Asking => {
       // A function in state is called when it is set, so it is wrapped once more.
       setWaiting(() => () => void ask(call, then));
     } else {
-      const own = answer.refusals.map(({ field, reason }) => ({
+      const own = answer.refusals.map(({ field, reason, text = reason }) => ({
         field: field.replace(/^input\./, ''),
-        text: translate(reason),
+        text: translate(text),
       }));
-      setProblems(own.length > 0 ? own : [{ field: fallback, text: translate(answer.message) }]);
+      setProblems(own.length > 0 ? own : [{ field: fallback, text: translate(answer.text) }]);
     }
   };
   const errorOf = (field: string) => problems.find((problem) => problem.field === field)?.text;

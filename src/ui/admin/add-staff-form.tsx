@@ -15,12 +15,12 @@ const kinds = [
   {
     value: 'both',
     label: 'Clinician who also administers',
-    hint: 'Works with records, people and clinic choices.',
+    hint: 'Works with records, staff and clinic settings.',
   },
   {
     value: 'administrator',
     label: 'Administrator',
-    hint: 'People, places and clinic choices. Opens no record.',
+    hint: 'Works with staff, sites and clinic settings. Cannot open records.',
   },
 ] as const;
 
@@ -39,7 +39,7 @@ interface Typed {
 
 const missingIn = ({ name, email, kind }: Typed) => [
   ...(name.trim().length < 2 ? [{ field: 'name', text: 'Enter the name.' }] : []),
-  ...(/^\S+@\S+$/.test(email) ? [] : [{ field: 'email', text: 'Enter an address with an @ in it.' }]),
+  ...(/^\S+@\S+$/.test(email) ? [] : [{ field: 'email', text: 'Enter an email address with an @ in it.' }]),
   ...(kind ? [] : [{ field: 'kind', text: 'Choose what this person does.' }]),
 ];
 
@@ -54,7 +54,7 @@ const StaffFields = ({ typed, errorOf, onType }: FieldsProps) => (
     <TextField
       name="name"
       label="Name"
-      hint="As it stands under a signature"
+      hint="As it appears under a signature"
       value={typed.name}
       error={errorOf('name')}
       onChange={(event) => onType({ name: event.target.value })}

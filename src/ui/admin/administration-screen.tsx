@@ -18,9 +18,9 @@ export interface AdministrationScreenProps {
 
 export const AdministrationScreen = ({ people, sites }: AdministrationScreenProps) => (
   <div className="stack-wide">
-    <PageHeading>People and places</PageHeading>
+    <PageHeading>Staff and sites</PageHeading>
     <section className="stack">
-      <h2>People</h2>
+      <h2>Staff</h2>
       <StaffList people={people} />
     </section>
     <section className="stack">
@@ -28,15 +28,13 @@ export const AdministrationScreen = ({ people, sites }: AdministrationScreenProp
       <AddStaffForm />
     </section>
     <section className="stack">
-      <h2>Places</h2>
-      {sites.length === 0 ? <p className="soft">No place has been entered.</p> : null}
+      <h2>Sites</h2>
+      {sites.length === 0 ? <p className="soft">No site has been added.</p> : null}
       <DefinitionList
         rows={sites.map((site) => ({
           key: site.id,
           name: site.name,
-          value: [site.address ?? 'No address entered', site.closedAt ? 'Closed' : '']
-            .filter(Boolean)
-            .join('. '),
+          value: [site.address ?? 'No address', site.closedAt ? 'Closed' : ''].filter(Boolean).join('. '),
           action: site.closedAt ? null : (
             <ActButton
               path="admin.sites.close"

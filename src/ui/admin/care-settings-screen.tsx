@@ -25,21 +25,21 @@ export interface CareSettingsProps {
 
 export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: CareSettingsProps) => (
   <div className="stack-wide">
-    <PageHeading>Deputy and agreements</PageHeading>
+    <PageHeading>Covering clinician and consents</PageHeading>
     <section className="stack">
-      <h2>Deputy</h2>
+      <h2>Covering clinician</h2>
       <p>
         {coveringClinician
-          ? `Danger nobody acknowledges in the clinic’s time passes to ${coveringClinician.name}.`
-          : 'No deputy is named; danger nobody acknowledges passes to nobody.'}
+          ? `Urgent items not acknowledged in time pass to ${coveringClinician.name}.`
+          : 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.'}
       </p>
       <CoveringClinicianForm clinicians={clinicians} current={coveringClinician?.id ?? ''} />
     </section>
     <section className="stack">
-      <h2>Words of the agreements</h2>
+      <h2>Consent wording</h2>
       <p className="soft">
-        New words count for those who agree from then on. Each agreement on record keeps the version it was
-        given to.
+        New wording applies to consents given from then on. Each recorded consent keeps the version the
+        patient agreed to.
       </p>
       {wordings.map((wording) => (
         <article key={wording.kind} className="stack-close">
@@ -49,14 +49,14 @@ export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: 
               shape={wording.isProposal ? 'unknown' : 'done'}
               tone={wording.isProposal ? 'care' : 'accent'}
             >
-              {wording.isProposal ? 'Proposed words' : `Your clinic’s words, version ${wording.version}`}
+              {wording.isProposal ? 'Draft wording' : `Your clinic’s wording, version ${wording.version}`}
             </StatusTag>{' '}
             {wording.isProposal ? (
-              <span className="soft">Nobody of your clinic has written or approved them.</span>
+              <span className="soft">Nobody at your clinic has written or approved it.</span>
             ) : null}
           </p>
           <p>{wording.text}</p>
-          <Disclosure summary={`Write new words: ${wording.title}`}>
+          <Disclosure summary={`Write new wording: ${wording.title}`}>
             <WordingForm key={wording.version} kind={wording.kind} text={wording.text} />
           </Disclosure>
         </article>

@@ -112,13 +112,13 @@ const SavePart = ({ preview, reason, error, onReason, onSave }: SaveProps) => (
     <SettingPreview preview={preview} />
     <LongTextField
       name="reason"
-      label="Why the numbers change"
+      label="Reason for the change"
       maxLength={500}
       value={reason}
       error={error}
       onChange={(event) => onReason(event.target.value)}
     />
-    <Button onClick={onSave}>Keep these numbers</Button>
+    <Button onClick={onSave}>Save these settings</Button>
   </section>
 );
 
@@ -156,7 +156,7 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
     router.refresh();
   };
   const save = () => {
-    const missing = [{ field: 'reason', text: 'Write why the numbers change.' }];
+    const missing = [{ field: 'reason', text: 'Write the reason for the change.' }];
     if (reason.trim().length < 3) return asking.t(missing);
     void asking.ask(
       () => change('admin.clinicSettings.save', { values: readAll(typed).values, reason }),
@@ -175,8 +175,8 @@ export const ClinicSettingsForm = ({ areas, mayChange }: ClinicSettingsFormProps
         onType={type}
       />
       {preview ? <SavePart {...{ preview, reason, error }} onReason={setReason} onSave={save} /> : null}
-      {mayChange && !preview ? <Button type="submit">See what would change</Button> : null}
-      <span role="status">{isSaved ? 'Kept. They count from the next decision on.' : ''}</span>
+      {mayChange && !preview ? <Button type="submit">Preview the change</Button> : null}
+      <span role="status">{isSaved ? 'Saved. They apply from the next decision.' : ''}</span>
     </form>
   );
 };

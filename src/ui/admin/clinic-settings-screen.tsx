@@ -18,10 +18,10 @@ export interface ClinicSettingsScreenProps {
 
 export const ClinicSettingsScreen = ({ list, zone }: ClinicSettingsScreenProps) => (
   <div className="stack-wide">
-    <PageHeading>Clinic choices</PageHeading>
+    <PageHeading>Clinic settings</PageHeading>
     <p>
-      Numbers no source fixes. Each decision keeps the numbers it was made with; a change counts from the next
-      one on. {list.mayChange ? '' : 'They are changed by those who administer the clinic.'}
+      Values that no published source fixes. Each decision keeps the settings it was made with. A change
+      applies from the next decision. {list.mayChange ? '' : 'Only administrators can change them.'}
     </p>
     <ClinicSettingsForm areas={list.areas} mayChange={list.mayChange} />
     <Disclosure summary={`Changes so far: ${list.changes.length}`}>

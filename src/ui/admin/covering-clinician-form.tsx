@@ -30,7 +30,7 @@ export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinician
       <Asked asking={asking} />
       <SelectField
         name="deputy"
-        label="Deputy"
+        label="Covering clinician"
         empty="Nobody"
         options={clinicians.map(({ id: value, name: label }) => ({ value, label }))}
         value={userId}
@@ -38,7 +38,7 @@ export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinician
         onChange={(event) => setUserId(event.target.value)}
       />
       <Button type="submit" disabled={asking.isBusy}>
-        Name as deputy
+        Save covering clinician
       </Button>
     </form>
   );

@@ -25,9 +25,9 @@ export const ResetStaff = ({ userId, name }: { readonly userId: string; readonly
       <Asked asking={asking} />
       {isAsked ? (
         <ConfirmQuestion
-          question={`Give ${name} a new passphrase? Their codes are switched off and they are signed out everywhere.`}
+          question={`Give ${name} a new passphrase? Their codes will be switched off and they will be signed out everywhere.`}
           yes="New passphrase"
-          no="Leave it"
+          no="Cancel"
           onYes={reset}
           onNo={() => setAsked(false)}
         />

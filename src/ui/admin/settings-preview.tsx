@@ -23,14 +23,14 @@ export const SettingPreview = ({ preview }: { readonly preview: Preview }) => (
   <div className="stack">
     <h2>What would change</h2>
     <p>
-      {preview.looked} decisions since {dayInWords(preview.since)} were decided again with these numbers.{' '}
+      {preview.looked} decisions since {dayInWords(preview.since)} were checked again with these settings.{' '}
       {preview.differing === 0
         ? 'None of them would differ.'
-        : `${preview.differing} would differ, of ${preview.patients} patients: ${preview.bolder} bolder, ${preview.moreCautious} more cautious, the others in step, advice or contact.`}
+        : `${preview.differing} would differ, of ${preview.patients} patients: ${preview.bolder} bolder, ${preview.moreCautious} more cautious, the others different in step, advice or contact.`}
     </p>
     <p className="soft">
-      Each was decided again from the facts stored with it. Numbers that shape how facts are gathered, and
-      those of doses, screening, nutrition and records, act from their next use on and cannot be seen here.
+      Each was checked again with the facts stored with it. Settings for collecting facts, doses, screening,
+      nutrition and records apply from their next use and are not shown here.
     </p>
     {preview.lines.length > 0 ? (
       <DataTable

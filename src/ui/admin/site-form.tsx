@@ -15,8 +15,7 @@ export const SiteForm = () => {
   const [address, setAddress] = useState('');
   const add = (event: FormEvent) => {
     event.preventDefault();
-    if (name.trim().length < 2)
-      return asking.t([{ field: 'site-name', text: 'Enter a name for the place.' }]);
+    if (name.trim().length < 2) return asking.t([{ field: 'site-name', text: 'Enter a name for the site.' }]);
     void asking.ask(
       () => change('admin.sites.add', { name, address: address.trim() || null }),
       () => {
@@ -31,7 +30,7 @@ export const SiteForm = () => {
       <Asked asking={asking} />
       <TextField
         name="site-name"
-        label="Name of the place"
+        label="Site name"
         value={name}
         error={asking.errorOf('site-name')}
         onChange={(event) => setName(event.target.value)}
@@ -43,7 +42,7 @@ export const SiteForm = () => {
         value={address}
         onChange={(event) => setAddress(event.target.value)}
       />
-      <Button type="submit">Add this place</Button>
+      <Button type="submit">Add this site</Button>
     </form>
   );
 };

@@ -39,9 +39,7 @@ const Acts = ({ line }: { readonly line: StaffLine }) => {
   const { id: userId, name } = line;
   if (line.isSelf) return <span className="soft">You</span>;
   if (!line.isActive) {
-    return (
-      <ActButton path="admin.staff.reactivate" input={{ userId }} label="Let sign in again" about={name} />
-    );
+    return <ActButton path="admin.staff.reactivate" input={{ userId }} label="Reactivate" about={name} />;
   }
   return (
     <div className="stack-close">
@@ -49,12 +47,12 @@ const Acts = ({ line }: { readonly line: StaffLine }) => {
         <ActButton
           path="admin.staff.setRoles"
           input={{ userId, role: 'clinician', administers: !line.administers }}
-          label={line.administers ? 'No longer administers' : 'Let administer'}
+          label={line.administers ? 'Remove administrator role' : 'Make administrator'}
           about={name}
           question={
             line.administers
-              ? `${name} will no longer change people, places and clinic choices.`
-              : `${name} will be able to change people, places and clinic choices.`
+              ? `${name} will no longer be able to change staff, sites and clinic settings.`
+              : `${name} will be able to change staff, sites and clinic settings.`
           }
         />
       ) : null}

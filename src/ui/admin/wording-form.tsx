@@ -38,14 +38,14 @@ export const WordingForm = ({ kind, text: before }: WordingFormProps) => {
       <Asked asking={asking} />
       <LongTextField
         name={field}
-        label="What the patient reads and agrees to"
+        label="What the patient reads and consents to"
         rows={8}
         value={text}
         error={asking.errorOf(field)}
         onChange={(event) => setText(event.target.value)}
       />
       <Button type="submit" disabled={asking.isBusy}>
-        Keep as a new version
+        Save as a new version
       </Button>
     </form>
   );

@@ -30,7 +30,7 @@ export const ClinicFrame = ({ place, name, children }: ClinicFrameProps) => (
     }
     foot={
       <p>
-        Loadgate proposes; the licensed clinician decides, under local rules. It says what was checked and
+        Loadgate proposes; the licensed clinician decides under local rules. It shows what was checked and
         what was not.
       </p>
     }

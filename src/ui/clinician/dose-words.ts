@@ -37,10 +37,10 @@ const work = (dose: Dose): string => {
     }
     case 'occlusion':
       return `${dose.scheme.join(' / ')} repetitions with ${figure(dose.loadKg)} kg, ${cuffInWords(dose.cuff)}, ${
-        dose.inflation === 'continuous' ? 'cuff up through the rests' : 'cuff down in the rests'
-      }, at most ${figure(dose.capSeconds / 60)} min under restriction, ${
+        dose.inflation === 'continuous' ? 'cuff stays inflated during rests' : 'cuff deflated during rests'
+      }, no more than ${figure(dose.capSeconds / 60)} min under restriction, ${
         dose.supervised ? 'with a clinician present' : 'at home'
-      }${dose.pulseShown ? ', the pulse beyond the cuff felt before, under it and after' : ''}`;
+      }${dose.pulseShown ? ', pulse beyond the cuff checked before, during and after' : ''}`;
   }
 };
 

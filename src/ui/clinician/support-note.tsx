@@ -16,7 +16,7 @@ export const CitationNote = ({ citation }: { readonly citation: Citation }) => (
 /** Short: authors and year, or what stands in place of a source. */
 export const supportInWords = (support: string): string => {
   if (support === 'common-practice') return 'common practice, no source';
-  if (support === 'clinic' || support === 'clinic-choice' || support === 'design') return 'a clinic choice';
+  if (support === 'clinic' || support === 'clinic-choice' || support === 'design') return 'a clinic setting';
   if (support === 'computed') return 'computed here';
   const source = sources[support];
   if (!source) return support;

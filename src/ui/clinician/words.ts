@@ -19,50 +19,62 @@ export const decisionStatus: Readonly<Record<DecisionWord, Status>> = {
 };
 
 export const todayInWords: Readonly<Record<Today, string>> = {
-  'as-planned': 'today’s session as planned',
-  'bad-day': 'today the easier session',
-  'rest-this-joint': 'today this joint rests',
+  'as-planned': 'session as planned today',
+  'bad-day': 'easier session today',
+  'rest-this-joint': 'rest this joint today',
   none: 'no session today',
 };
 
 export const contactInWords: Readonly<Record<Contact, string>> = {
-  none: 'no contact needed by the rules',
-  routine: 'contact at the next routine chance',
+  none: 'the rules ask for no contact',
+  routine: 'contact at the next routine opportunity',
   'same-day': 'contact the same day',
   emergency: 'emergency contact',
 };
 
-export const eligibilityStatus: Readonly<Record<Eligibility, Status>> = {
-  open: { word: 'Open', shape: 'done', tone: 'accent' },
-  'open-with-precautions': { word: 'Open with precautions', shape: 'care', tone: 'care' },
-  'closed-until-cleared': { word: 'Closed until cleared', shape: 'closed', tone: 'danger' },
-  closed: { word: 'Closed', shape: 'closed', tone: 'danger' },
+const eligibilityStatuses: Readonly<Record<Eligibility, Status>> = {
+  open: { word: 'Eligible', shape: 'done', tone: 'accent' },
+  'open-with-precautions': { word: 'Eligible with precautions', shape: 'care', tone: 'care' },
+  'closed-until-cleared': { word: 'Needs clearance', shape: 'closed', tone: 'danger' },
+  closed: { word: 'Contraindicated', shape: 'closed', tone: 'danger' },
 };
+
+const isUnknown = ({ code }: { readonly code: string }): boolean =>
+  /^(never-screened$|not-asked-|screening-)|-not-measured$/.test(code);
+
+/** What has not been asked or measured, or not lately, closes a method too, but contraindicates nothing. */
+export const eligibilityStatus = (
+  eligibility: Eligibility,
+  reasons: readonly { readonly code: string; readonly eligibility: Eligibility }[],
+): Status =>
+  eligibility === 'closed' && reasons.filter((reason) => reason.eligibility === 'closed').every(isUnknown)
+    ? { ...eligibilityStatuses.closed, word: 'Assessment needed' }
+    : eligibilityStatuses[eligibility];
 
 const itemStatuses: Readonly<Record<string, Status>> = {
   'red-flag': { word: 'Warning sign', shape: 'stop', tone: 'danger' },
   pause: { word: 'Paused', shape: 'stop', tone: 'danger' },
   'same-day-contact': { word: 'Call today', shape: 'care', tone: 'danger' },
-  'eased-twice': { word: 'Eased twice', shape: 'back', tone: 'care' },
-  'entry-conflict': { word: 'Entries differ', shape: 'care', tone: 'care' },
+  'eased-twice': { word: 'Eased back twice', shape: 'back', tone: 'care' },
+  'entry-conflict': { word: 'Conflicting entries', shape: 'care', tone: 'care' },
   'ease-back': { word: 'Eased back', shape: 'back', tone: 'care' },
-  'floor-reached': { word: 'Nothing left to ease', shape: 'back', tone: 'care' },
+  'floor-reached': { word: 'Lowest dose reached', shape: 'back', tone: 'care' },
   'override-ended': { word: 'Override ended', shape: 'waiting', tone: 'plain' },
-  'pre-visit-answers': { word: 'Answers before the visit', shape: 'note', tone: 'accent' },
-  'break-over': { word: 'Break over', shape: 'waiting', tone: 'plain' },
-  'danger-passed': { word: 'Danger not acknowledged', shape: 'care', tone: 'danger' },
-  'reported-new': { word: 'Something new', shape: 'care', tone: 'care' },
+  'pre-visit-answers': { word: 'Pre-visit answers', shape: 'note', tone: 'accent' },
+  'break-over': { word: 'Return overdue', shape: 'waiting', tone: 'plain' },
+  'danger-passed': { word: 'Not acknowledged in time', shape: 'care', tone: 'danger' },
+  'reported-new': { word: 'New since last session', shape: 'care', tone: 'care' },
   'event-review': { word: 'Event to review', shape: 'care', tone: 'care' },
   'limit-ended': { word: 'Limit ended', shape: 'waiting', tone: 'plain' },
   'awaiting-signature': { word: 'To sign', shape: 'waiting', tone: 'accent' },
-  'clock-doubtful': { word: 'Clock doubtful', shape: 'unknown', tone: 'care' },
-  'missing-answers': { word: 'No answers', shape: 'unknown', tone: 'plain' },
+  'clock-doubtful': { word: 'Check phone clock', shape: 'unknown', tone: 'care' },
+  'missing-answers': { word: 'No morning answers', shape: 'unknown', tone: 'plain' },
   message: { word: 'Message', shape: 'note', tone: 'accent' },
   'review-day': { word: 'Review booked', shape: 'waiting', tone: 'accent' },
   'routine-contact': { word: 'Review due', shape: 'note', tone: 'plain' },
   'screening-due': { word: 'Screening due', shape: 'note', tone: 'plain' },
-  'pressure-due': { word: 'Pressure due', shape: 'note', tone: 'plain' },
-  'baseline-due': { word: 'Usual values due', shape: 'note', tone: 'plain' },
+  'pressure-due': { word: 'Cuff pressure due', shape: 'note', tone: 'plain' },
+  'baseline-due': { word: 'Baseline due', shape: 'note', tone: 'plain' },
 };
 
 /** A kind without words of its own is named plainly, so that no line is ever left out. */

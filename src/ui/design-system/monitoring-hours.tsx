@@ -1,15 +1,15 @@
 'use client';
 /** Who looks at what a patient sends, when, and that nobody does at other times. */
 import type { ReactNode } from 'react';
-import { t } from '#ui/language/words.ts';
+import type { Text } from '#messages/text.ts';
+import { t, translate } from '#ui/language/words.ts';
 
 export interface MonitoringHoursProps {
   readonly clinic: {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
-    /** As the clinic wrote them. */
-    readonly monitoringHours: string;
+    readonly monitoringHours: Text;
   };
   /** What else is offered there. */
   readonly children?: ReactNode;
@@ -21,7 +21,7 @@ export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
     <section className="monitoring-hours stack-close">
       <h2>{t('today.cover-title')}</h2>
       <p>{t('today.cover', { clinic: name })}</p>
-      <p>{monitoringHours}</p>
+      <p>{translate(monitoringHours)}</p>
       {children}
       <p>{t('today.cover-else', { emergency: emergencyNumber })}</p>
       <p>{t('today.cover-phone', { phone })}</p>

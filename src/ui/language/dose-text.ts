@@ -1,40 +1,13 @@
-/** A dose in plain words: the main figure, then what goes with it. */
+/** A dose in the language and the unit of weight of this phone. */
 import type { Dose } from '#core/prescribing/dose.ts';
+import * as doses from '#messages/doses.ts';
 import { t } from '#ui/language/words.ts';
 import { weightText } from './weight-text.ts';
 
-/** "3 sets of 10 to 15", "4 sets: 30, 15, 15, 15". */
-export const doseTitle = (dose: Dose): string => {
-  const { sets } = dose;
-  if (dose.method === 'occlusion') return t('dose.scheme', { sets, scheme: dose.scheme.join(', ') });
-  const { low, high } = dose.repetitions;
-  if (low === high) return t(sets === 1 ? 'dose.set-one-same' : 'dose.sets-same', { sets, low });
-  return t(sets === 1 ? 'dose.set-one' : 'dose.sets', { sets, low, high });
-};
+const speech: doses.DoseSpeech = { say: t, weight: weightText };
 
-export const loadText = (dose: Dose): string => {
-  if (dose.method === 'variation') {
-    return dose.addedKg > 0 ? t('dose.added', { weight: weightText(dose.addedKg) }) : t('dose.no-load');
-  }
-  return dose.loadKg > 0 ? t('dose.load', { weight: weightText(dose.loadKg) }) : t('dose.no-load');
-};
+export const doseTitle = (dose: Dose): string => doses.doseTitle(dose, speech);
 
-const cuffText = (dose: Dose): readonly string[] => {
-  if (dose.method !== 'occlusion') return [];
-  const cuff =
-    dose.cuff.kind === 'pneumatic'
-      ? t('dose.cuff', { mmhg: dose.cuff.pressureMmhg })
-      : t('dose.wrap', { tightness: dose.cuff.tightness });
-  return [
-    ...(dose.supervised ? [t('cuff.supervised')] : []),
-    cuff,
-    ...(dose.pulseShown ? [t('dose.pulse')] : []),
-  ];
-};
+export const loadText = (dose: Dose): string => doses.loadText(dose, speech);
 
-export const doseLines = (dose: Dose): readonly string[] => [
-  loadText(dose),
-  t(`dose.${dose.side}`),
-  ...cuffText(dose),
-  ...(dose.sets > 1 ? [t('dose.rest', { seconds: dose.restSeconds })] : []),
-];
+export const doseLines = (dose: Dose): readonly string[] => doses.doseLines(dose, speech);

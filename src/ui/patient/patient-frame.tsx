@@ -9,13 +9,13 @@ import { InOwnWords } from './preferences/in-own-words.tsx';
 
 type PatientPage =
   | '/today'
-  | '/how-it-went'
+  | '/history'
   | '/handout'
-  | '/who-opened'
+  | '/access-log'
   | '/account'
-  | '/before-visit'
-  | '/before-visit/agreements'
-  | '/write';
+  | '/pre-visit'
+  | '/pre-visit/consents'
+  | '/messages';
 
 export interface PatientFrameProps {
   readonly current: PatientPage;
@@ -26,18 +26,18 @@ export interface PatientFrameProps {
 
 const daily = [
   { href: '/today', text: 'frame.today' },
-  { href: '/how-it-went', text: 'history.title' },
+  { href: '/history', text: 'history.title' },
   { href: '/handout', text: 'frame.handout' },
 ] as const;
 /** Opened seldom: reached from the foot of today's page, and shown here only beside each other. */
 const seldom = {
-  '/who-opened': [
-    { href: '/who-opened', text: 'opened.title' },
+  '/access-log': [
+    { href: '/access-log', text: 'opened.title' },
     { href: '/account', text: 'frame.account' },
   ],
-  '/before-visit': [
-    { href: '/before-visit', text: 'visit.title' },
-    { href: '/before-visit/agreements', text: 'agree.title' },
+  '/pre-visit': [
+    { href: '/pre-visit', text: 'visit.title' },
+    { href: '/pre-visit/consents', text: 'agree.title' },
   ],
 } as const;
 

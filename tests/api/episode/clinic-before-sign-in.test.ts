@@ -1,7 +1,7 @@
 /** Whose hours are shown before anybody signs in: those of the phone's clinic, or of the only one; never a guess. */
 import { expect, it } from 'vitest';
 import { clinicBeforeSignIn } from '#data/accounts/phones.ts';
-import { foundClinic } from '#data/patients/people.ts';
+import { createClinic } from '#data/patients/people.ts';
 import { asClinician } from '#tests/support/callers.ts';
 import { twoClinics } from '#tests/support/clinic.ts';
 import { browser, testRuntime } from '#tests/support/server.ts';
@@ -24,9 +24,9 @@ it('an enrolled phone shows its own clinic’s hours; an unknown phone in a file
 
 it('a file of one clinic shows that clinic’s hours to everybody', async () => {
   const store = freshStore();
-  const hours = 'Weekdays, 9:00 to 17:00.';
+  const hours = [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }] as const;
   const only = { id: 'only', name: 'Only', zone: 'Europe/Dublin', phone: '1', emergencyNumber: '112' };
-  await foundClinic(store, { ...only, monitoringHours: hours }, 0);
-  expect((await clinicBeforeSignIn(store, null))?.monitoringHours).toBe(hours);
+  await createClinic(store, { ...only, monitoringHours: hours }, 0);
+  expect((await clinicBeforeSignIn(store, null))?.monitoringHours).toEqual(hours);
   store.close();
 });

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { asTyped } from '#messages/text.ts';
 import { type CareSetting, careSetting } from './setting.ts';
 
 let at: CareSetting;
@@ -68,11 +69,11 @@ const homeEligible = async () => {
 
 describe('agreement to occlusion', () => {
   it('is needed before it is proposed, kept or signed; nobody asked is not agreed', async () => {
-    await expect(saveDraft(true)).rejects.toThrow(/Nobody has asked for agreement yet/);
+    await expect(saveDraft(true)).rejects.toThrow(/Consent has not been asked for/);
     await agree('occlusion-supervised');
     const id = await saveDraft(true);
     await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
-    await expect(sign(id, 1)).rejects.toThrow(/Agreement was taken back|not|newer|ended/);
+    await expect(sign(id, 1)).rejects.toThrow(/Consent was withdrawn|not|newer|ended/);
   });
 
   it('to work with a clinician present is not agreement to work alone', async () => {
@@ -93,7 +94,7 @@ describe('agreement to occlusion', () => {
     expect(ended).toBe(2);
     const today = await at.patient(1).patient.today.get();
     expect(today.exercises.map((one) => one.dose.method)).toEqual(['low-load']);
-    expect(today.changes.join(' ')).toMatch(/took back your agreement to the cuff/);
+    expect(today.changes.map(({ en }) => en).join(' ')).toMatch(/took back your agreement to the cuff/);
     await agree('occlusion-supervised');
     expect((await at.patient(2).patient.today.get()).exercises).toHaveLength(1);
     const { versions } = await at.clinician(2).staff.prescriptions.list({ patientId: at.patientId });
@@ -117,7 +118,7 @@ describe('the words of an agreement', () => {
     const text = 'We may tell your doctor how it goes.';
     expect(await at.administrator().admin.care.writeWording({ kind: 'sharing', text })).toBe(1);
     const after = (await at.patient().patient.consents.get()).kinds.find((one) => one.kind === 'sharing');
-    expect(after).toMatchObject({ version: 1, isProposal: false, text });
+    expect(after).toMatchObject({ version: 1, isProposal: false, text: asTyped(text) });
   });
 
   it('that changed while the page was open are read again first; the version agreed to is kept', async () => {
@@ -138,7 +139,13 @@ describe('the words of an agreement', () => {
 
   it('stand beside the clinic’s monitoring hours, and nobody watches before it was agreed', async () => {
     const before = await at.patient().patient.consents.get();
-    expect(before).toMatchObject({ monitoringHours: 'Weekdays 9 to 17', isMonitored: false });
+    expect(before).toMatchObject({
+      monitoringHours: {
+        en: 'Monday to Friday, 9:00 to 17:00',
+        de: 'Montag bis Freitag, 9:00 bis 17:00 Uhr',
+      },
+      isMonitored: false,
+    });
     await at.patient().patient.consents.give({ kind: 'remote-monitoring', wordingVersion: 0 });
     expect((await at.patient().patient.consents.get()).isMonitored).toBe(true);
   });
@@ -195,7 +202,7 @@ describe('a cuff at home', () => {
       reason: null,
     };
     await expect(at.clinician().staff.visits.checkHome({ patientId: at.patientId, check })).rejects.toThrow(
-      /Say why an elastic wrap/,
+      /reason for allowing an elastic wrap/,
     );
   });
 });

@@ -69,7 +69,7 @@ describe('handing over', () => {
     const { pauses } = await staff.handover.get({ patientId });
     await expect(
       staff.handover.ownPause({ patientId, decisionId: pauses[0]!.decisionId, until: dayOf(1 + days) }),
-    ).rejects.toThrow(/Give a day from today/);
+    ).rejects.toThrow(/Enter a day from today/);
   });
 
   it('danger nobody acknowledged passes to the named covering clinician on its due day, and not once it was acknowledged', async () => {
@@ -82,7 +82,7 @@ describe('handing over', () => {
     expect(await kindsOn(1, '23:00')).not.toContain('danger-passed');
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
     expect(passed).toMatchObject({ assignedTo: coveringId, assignedName: 'Deputy' });
-    expect(passed!.sentence).toMatch(/Nobody has acknowledged .* passes to Deputy/);
+    expect(passed!.sentence).toMatch(/not acknowledged in time; passed to Deputy/);
     const danger = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'red-flag');
     await at.clinician(2).staff.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
     expect(await kindsOn(3)).not.toContain('danger-passed');
@@ -115,7 +115,7 @@ describe('handing over', () => {
   it('without a covering clinician says so, and nobody outside the clinic can be named', async () => {
     await dangerOn(1);
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
-    expect(passed!.sentence).toMatch(/no deputy is named/);
+    expect(passed!.sentence).toMatch(/no covering clinician is named/);
     await expect(at.administrator().admin.care.nameCoveringClinician({ userId: 'somebody' })).rejects.toThrow(
       /no such clinician/,
     );
@@ -129,6 +129,6 @@ describe('handing over', () => {
       at
         .clinician(2)
         .staff.worklist.snooze({ patientId, key: passed!.key, until: dayOf(3), reason: 'Later' }),
-    ).rejects.toThrow(/Danger cannot be put off/);
+    ).rejects.toThrow(/urgent item cannot be snoozed/);
   });
 });

@@ -25,8 +25,9 @@ describe('the papers at the end of care', () => {
     const episodeId = await inCare(at);
     const { staff } = at.clinician(10);
     await staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
-    const facts = await at.clinician(30).staff.documents.get({ patientId, episodeId });
-    expect(facts).toMatchObject({
+    const documents = await at.clinician(30).staff.documents.get({ patientId, episodeId });
+    expect(documents?.selfManagement?.from).toEqual([documents?.facts.clinic.name, expect.any(String)]);
+    expect(documents?.facts).toMatchObject({
       from: '2026-03-02',
       end: { on: '2026-03-12', state: 'discharged', by: 'clinician-a' },
       careGoesOn: false,
@@ -43,8 +44,8 @@ describe('the papers at the end of care', () => {
     await at
       .clinician(10)
       .staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
-    const facts = await at.clinician(30).staff.documents.get({ patientId, episodeId });
-    expect(facts?.lines).toMatchObject([{ atEnd: false, last: { endedOn: '2026-03-07' } }]);
+    const documents = await at.clinician(30).staff.documents.get({ patientId, episodeId });
+    expect(documents?.facts.lines).toMatchObject([{ atEnd: false, last: { endedOn: '2026-03-07' } }]);
   });
 
   it('of a second episode begin with what was signed anew on a line taken up again, and leave those of the first as they were', async () => {
@@ -67,11 +68,11 @@ describe('the papers at the end of care', () => {
     await at.clinician(30).staff.episodes.change({ patientId, change: discharged(secondId, '2026-04-01') });
     const later = at.clinician(31).staff.documents;
     const second = await later.get({ patientId, episodeId: secondId });
-    expect(second?.lines.map((line) => [line.first.signedOn, line.last.signedOn, line.atEnd])).toEqual([
+    expect(second?.facts.lines.map((line) => [line.first.signedOn, line.last.signedOn, line.atEnd])).toEqual([
       ['2026-03-23', '2026-03-23', true],
     ]);
     const first = await later.get({ patientId, episodeId: firstId });
-    expect(first?.lines).toEqual(before?.lines);
-    expect(first?.lines[0]?.last.signedOn).toBe('2026-03-02');
+    expect(first?.facts.lines).toEqual(before?.facts.lines);
+    expect(first?.facts.lines[0]?.last.signedOn).toBe('2026-03-02');
   });
 });

@@ -29,7 +29,7 @@ describe('an appointment at a distance', () => {
         .clinician(day)
         .staff.measurements.recordEffusion({ patientId, effusion: { joint: 'right-knee', grade: 'zero' } });
     await at.clinician().staff.visits.begin({ patientId, visit: remote });
-    await expect(test(0)).rejects.toThrow(/by video; this test needs hands/);
+    await expect(test(0)).rejects.toThrow(/by video; this is a hands-on test/);
     const circumference = {
       kind: 'limb-circumference',
       day: firstDay,
@@ -70,7 +70,7 @@ describe('an appointment at a distance', () => {
       remoteReason: null,
       remark: null,
     };
-    await expect(staff.visits.watch({ patientId, session })).rejects.toThrow(/not done at a distance/);
+    await expect(staff.visits.watch({ patientId, session })).rejects.toThrow(/cuff remotely/);
     await staff.visits.watch({
       patientId,
       session: { ...session, remoteReason: 'Island; nurse beside her.' },

@@ -1,37 +1,34 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isBaselineDueForReview, proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import { decide } from '#core/decision/decide.ts';
 import { explainToClinician, explainToPatient } from '#core/decision/explain.ts';
+import { factFields } from '#core/decision/facts/fact-fields.ts';
+import type { Facts } from '#core/decision/facts/facts.ts';
 import { overridesByRule } from '#core/decision/override.ts';
 import { engineRules } from '#core/decision/rules/table.ts';
 import { addDays } from '#core/time/day.ts';
-import { patientSentences } from '#tests/support/patient-sentences.ts';
+import { inputArbitrary } from '#tests/support/descriptor-arbitrary.ts';
 import { facts } from './base-facts.ts';
 import { baseline, firstMonday, judgedMorning, knee, morning, noonOf, record } from './small-record.ts';
 
 describe('a decision in words', () => {
-  it('every rule has its own sentence for the patient, in words that stay on the phone', () => {
-    expect(patientSentences.filter((one) => one.key.startsWith('engine.rule.'))).toHaveLength(
-      engineRules.length,
-    );
-    for (const { key, text } of patientSentences) {
-      expect([key, /\b(rungs?|levels?|unlock\w*|gates?|gated|caps?|safe|safely)\b/i.test(text)]).toEqual([
-        key,
-        false,
-      ]);
-      for (const sentence of text.split(/(?<=[.;:])\s+/)) {
-        expect([key, sentence.split(/\s+/).length <= 20]).toEqual([key, true]);
-      }
-    }
-  });
-
   it('the patient hears the reasons that made the decision and not the milder ones', () => {
     const words = explainToPatient(decide(facts({ painDuring: 6, repetitionsDonePercent: 90 })));
-    expect(words).toEqual({
-      decision: 'Do a little less next time.',
-      today: 'Do the easier session today.',
-      because: ['Your pain went higher than we want it to go, so do a little less.'],
-    });
+    expect(words).toEqual({ decision: 'ease-back', today: 'bad-day', because: ['P2'] });
+  });
+
+  it('the patient hears at most three reasons, each once, whatever the facts', () => {
+    const rules = engineRules.map(({ id }) => id);
+    fc.assert(
+      fc.property(inputArbitrary(factFields), (drawn) => {
+        const { because } = explainToPatient(decide(drawn as unknown as Facts));
+        expect(because.length).toBeLessThanOrEqual(3);
+        expect(new Set(because).size).toBe(because.length);
+        expect(rules).toEqual(expect.arrayContaining([...because]));
+      }),
+      { seed: 20260131, numRuns: 500 },
+    );
   });
 
   it('the clinician reads what was found, the threshold, the source and how it was seen', () => {

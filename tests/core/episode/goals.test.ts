@@ -14,7 +14,7 @@ const step = (goal: string, state: GoalStep['state'], more: Partial<GoalStep> = 
 });
 
 describe('goals', () => {
-  it('set at the start of care are open until somebody says otherwise', () => {
+  it('set at the start of the episode are open until somebody says otherwise', () => {
     expect(goalsFrom(['Stairs without the rail'], [], today)).toMatchObject([
       { goal: 'Stairs without the rail', state: 'open', said: null, isOverdue: false },
     ]);

@@ -22,7 +22,7 @@ const limit = (over: Partial<Limit> = {}): Limit => ({
   ...over,
 });
 
-describe('a load ceiling', () => {
+describe('a load limit', () => {
   it.each([
     ['under it', 3.9, true],
     ['at it', 4, true],
@@ -46,7 +46,7 @@ describe('a load ceiling', () => {
 
   it('says of one past its last day that it is to be asked again', () => {
     const [refusal] = limitRefusals([limit({ to: '2026-03-19' })], { ...lowLoadDose, loadKg: 5 }, today);
-    expect(refusal?.reason).toMatch(/last day was 2026-03-19, and it binds until it is asked again/);
+    expect(refusal?.reason).toMatch(/last day was 2026-03-19, and it still applies until it is reviewed/);
   });
 
   it('the lowest of several binds', () => {
@@ -92,7 +92,12 @@ describe('a limit on range', () => {
     expect(limitRefusals(range, lowLoadDose, today)).toEqual([]);
     const [caution] = limitCautions(range, lowLoadDose, today);
     expect(caution?.text).toMatch(/range of movement.*the clinician judges/);
-    expect(caution?.patientText).toMatch(/limit for your right knee.*Dr Surgeon/);
+    expect(caution?.patient).toEqual({
+      key: 'limit',
+      kind: 'range',
+      joint: 'right-knee',
+      author: 'Dr Surgeon',
+    });
   });
 });
 

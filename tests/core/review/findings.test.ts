@@ -122,15 +122,15 @@ const charted: Baseline = {
   morningSpread: { standardDeviation: 0.8, values: 14 },
 };
 
-describe('control chart on the usual pain of the baseline', () => {
+describe('control chart on the baseline', () => {
   it('is told with its sum, its limit and how often such a chart errs: 13 to 36 % in 28 days, 22 to 53 % in 60', () => {
     // Scatter at least 1, widened by 1.5; half of it is allowed; it signals over 5 × 1.5.
     const sentences = told({ mornings: diary([2, 2, 5, 5]), baselines: [charted] }, fourWeeks)[
       'control-chart'
     ]!;
     expect(sentences).toEqual([
-      'Frozen on 1 Mar: usual pain 2, scatter 0.8 from 14 mornings.',
-      // The first morning is the day the baseline was set and does not count: 0, then 2.25, then 4.5.
+      'Baseline set on 1 Mar: usual pain 2, scatter 0.8 from 14 mornings.',
+      // The first morning is the day of freezing and does not count: 0, then 2.25, then 4.5.
       'Over 3 mornings the sum over usual pain stands at 4.5; it signals over 7.5. It has not signalled.',
       expect.stringContaining('alarmed in 13 % to 36 % within 28 days and 22 % to 53 % within 60 days'),
     ]);
@@ -140,18 +140,18 @@ describe('control chart on the usual pain of the baseline', () => {
   it('names the morning on which it first signalled', () => {
     const pains = [2, 5, 5, 5, 5, 2];
     expect(told({ mornings: diary(pains), baselines: [charted] }, fourWeeks)['control-chart']![1]).toContain(
-      'It first signalled on 5 Mar, and a signal stays until new values are frozen.',
+      'It first signalled on 5 Mar, and a signal stays until a new baseline is set.',
     );
   });
 
   it.each([
-    ['no usual pain is frozen for the left knee', []],
-    ['no usual pain is frozen for the left knee', [{ ...charted, usualPain: null, usualPainTop: null }]],
+    ['no usual pain is set for the left knee', []],
+    ['no usual pain is set for the left knee', [{ ...charted, usualPain: null, usualPainTop: null }]],
     [
-      'frozen from 13 quiet mornings; 14 are needed',
+      'the baseline was set from 13 quiet mornings; 14 are needed',
       [{ ...charted, morningSpread: { standardDeviation: 1, values: 13 } }],
     ],
-    ['frozen from 0 quiet mornings; 14 are needed', [baseline]],
+    ['the baseline was set from 0 quiet mornings; 14 are needed', [baseline]],
     ['before the time shown', [{ ...charted, setOn: addDays(since, -1) }]],
   ] as const)('is not drawn and says why: %s', (why, baselines) => {
     const [only, ...rest] = told({ mornings: diary([2, 2]), baselines }, fourWeeks)['control-chart']!;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { reviewWords } from '#core/review/words.ts';
 import { answeredSessions, baseline, decision, morning, series, session, version } from './builders.ts';
 
-const noEnd = ['No usual values are frozen for the left knee.', 'No decision was made.'];
+const noEnd = ['No baseline is set for the left knee.', 'No decision was made.'];
 
 interface Case {
   readonly title: string;
@@ -28,7 +28,7 @@ const cases: readonly Case[] = [
       'From 1 Mar to 31 Mar 2026: 3 sessions of this exercise.',
       'Load stayed at 4 kg in full sessions.',
       'Morning pain of the left knee was given on 3 mornings: 2, middle value 2.',
-      'Highest pain given in a session was 3 over 3 sessions.',
+      'Highest pain reported in a session was 3 over 3 sessions.',
       ...noEnd,
     ],
   },
@@ -56,8 +56,8 @@ const cases: readonly Case[] = [
       'Load in full sessions went from 4 kg on 24 Mar to 5.5 kg on 30 Mar: 2 steps up, 1 down.',
       'Morning pain of the left knee was given on 5 mornings: 1 to 4, middle value 2.',
       'It lay over the top of usual pain on 1 morning (27 Mar).',
-      'Highest pain given in a session was 3 over 5 sessions.',
-      'Thresholds in force: top of usual pain 3, personal ceiling 5, frozen by R. Clinician.',
+      'Highest pain reported in a session was 3 over 5 sessions.',
+      'Thresholds in force: top of usual pain 3, acceptable pain limit 5, set by R. Clinician.',
       'No decision was made.',
     ],
   },
@@ -77,13 +77,13 @@ const cases: readonly Case[] = [
       'Load cannot be told for 1 session (24 Mar): a count or a load was not given.',
       'Morning pain of the left knee was given on 1 morning: 2, middle value 2.',
       'It is missing on 2 mornings (25 Mar and 27 Mar).',
-      'Highest pain given in a session was 2 to 3 over 3 sessions.',
+      'Highest pain reported in a session was 2 to 3 over 3 sessions.',
       'At least one pain answer is missing in 1 session.',
       ...noEnd,
     ],
   },
   {
-    title: 'a gap, a flare, pain over the ceiling and the decisions that followed',
+    title: 'a gap, a flare, pain over the limit and the decisions that followed',
     series: series(
       {
         sessions: [
@@ -114,8 +114,8 @@ const cases: readonly Case[] = [
       'Morning pain of the left knee was given on 3 mornings: 2 to 6, middle value 3.',
       'It lay over the top of usual pain on 1 morning (15 Mar).',
       'A flare was reported on 1 morning (15 Mar).',
-      'Highest pain given in a session was 3 to 6 over 3 sessions; over the personal ceiling in 1 (14 Mar).',
-      'Thresholds in force: top of usual pain 3, personal ceiling 5, frozen by R. Clinician.',
+      'Highest pain reported in a session was 3 to 6 over 3 sessions; over the acceptable pain limit in 1 (14 Mar).',
+      'Thresholds in force: top of usual pain 3, acceptable pain limit 5, set by R. Clinician.',
       'Decisions: progress 1, hold 1, ease-back 2. The newest, on 21 Mar, is hold.',
     ],
   },
@@ -126,7 +126,7 @@ const cases: readonly Case[] = [
       'From 1 Mar to 31 Mar 2026: 1 session of this exercise.',
       'Load is known for one full session: 4 kg on 29 Mar.',
       'Morning pain of the left knee was given on 1 morning: 0, middle value 0.',
-      'Highest pain given in a session was 3 over 1 session.',
+      'Highest pain reported in a session was 3 over 1 session.',
       ...noEnd,
     ],
   },
@@ -140,7 +140,7 @@ const cases: readonly Case[] = [
       'From 1 Mar to 31 Mar 2026: 2 sessions of this exercise.',
       'Load × repetitions stayed at 160 kg in full sessions.',
       'Morning pain of the left knee was given on 2 mornings: 2, middle value 2.',
-      'Highest pain given in a session was 3 over 2 sessions.',
+      'Highest pain reported in a session was 3 over 2 sessions.',
       ...noEnd,
     ],
   },

@@ -71,7 +71,7 @@ describe('the words of a day', () => {
       text: '3 Mar: load 4.2 kg; highest pain in the session 3',
       lines: [
         'Pain before 2, during 3, after 2, two hours later not asked.',
-        'Thresholds that day: top of usual pain 3, personal ceiling 5, frozen by R. Clinician on 25 Feb.',
+        'Thresholds that day: top of usual pain 3, acceptable pain limit 5, set by R. Clinician on 25 Feb.',
         'Version 1 of the prescription, signed by R. Clinician.',
       ],
       decisionId: null,

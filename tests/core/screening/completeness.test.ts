@@ -15,7 +15,7 @@ const caution = (outcome: MethodOutcome): number => eligibilities.indexOf(outcom
 const variants: readonly ScreeningItemAnswer[] = screeningItems.flatMap((item) =>
   answers.flatMap((answer): ScreeningItemAnswer[] => [
     { item: item.id, answer },
-    ...(item.asks.details ?? []).map((detail) => ({ item: item.id, answer, details: [detail.id] })),
+    ...(item.asks.details ?? []).map((detail) => ({ item: item.id, answer, details: [detail] })),
     ...(item.asks.limbs
       ? [{ item: item.id, answer, limbs: [{ limb: 'leg' as const, side: 'left' as const }] }]
       : []),

@@ -15,7 +15,7 @@ const words: Readonly<Record<Letter, string>> = {
 
 /** Each item answered each way: alone, with each detail, with one limb or joint named, and both together. */
 const variantsOf = (item: (typeof screeningItems)[number]): readonly Given[] => {
-  const details = [undefined, ...(item.asks.details ?? []).map((detail) => [detail.id])];
+  const details = [undefined, ...(item.asks.details ?? []).map((detail) => [detail])];
   const places: readonly Partial<Given>[] = [
     {},
     ...(item.asks.limbs
@@ -65,7 +65,7 @@ describe('screening answers against a table written apart', () => {
     const inTable = new Set([...rows.map((row) => row.item), ...withoutEffect]);
     expect([...inTable].sort()).toEqual(screeningItems.map((item) => item.id).sort());
     const details = screeningItems.flatMap((item) =>
-      (item.asks.details ?? []).map((detail) => `${item.id} ${detail.id}`),
+      (item.asks.details ?? []).map((detail) => `${item.id} ${detail}`),
     );
     const named = new Set(rows.flatMap((row) => (row.detail ? [`${row.item} ${row.detail}`] : [])));
     // Kinds of heart condition that change no effect: all of them wait alike.

@@ -105,7 +105,7 @@ describe('the minimum for each method', () => {
   });
 
   it('answered no lets low load open with the rest told as not asked, while occlusion stays closed', () => {
-    const asked = minimumSet('low-load').map(({ id }) => id);
+    const asked: readonly string[] = minimumSet('low-load').map(({ id }) => id);
     const screening = screeningWith([]);
     const answers = screening.answers.filter((answer) => asked.includes(answer.item));
     const outcomes = methodOutcomes(outcomesInput({ screening: { ...screening, answers } }));

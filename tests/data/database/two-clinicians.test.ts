@@ -32,7 +32,9 @@ it('of two who set a baseline from the same page, the second is told whose stand
   const { patientId, clinician } = setting;
   await as('Ana').review.setBaseline({ patientId, baseline: baselineValues(2), seen: 0 });
   const second = as('Ben').review.setBaseline({ patientId, baseline: baselineValues(5), seen: 0 });
-  await expect(second).rejects.toThrow(/Ana has frozen values for this joint meanwhile. Nothing of yours/);
+  await expect(second).rejects.toThrow(
+    /Ana set a baseline for this joint in the meantime. Your baseline was not saved/,
+  );
   expect((await baselinesOf(clinician, patientId)).map((row) => row.usualPain)).toEqual([2]);
   await as('Ben').review.setBaseline({ patientId, baseline: baselineValues(3), seen: 1 });
   expect((await baselinesOf(clinician, patientId)).map((row) => row.usualPain)).toEqual([2, 3]);
@@ -43,14 +45,14 @@ it('of two who book the next review from the same page, the second is told whose
   const booking = (day: string) => ({ day, time: null, place: null });
   await as('Ana').bookings.book({ patientId, booking: booking('2026-03-09'), seen: null });
   const second = as('Ben').bookings.book({ patientId, booking: booking('2026-03-10'), seen: null });
-  await expect(second).rejects.toThrow(/Ana has changed the booking meanwhile/);
+  await expect(second).rejects.toThrow(/Ana changed the booking in the meantime/);
   expect((await bookingOf(clinician, patientId))?.day).toBe('2026-03-09');
 });
 
 it.each([
-  ['2026-03-01', /from today to a year ahead/],
-  ['2027-03-04', /from today to a year ahead/],
-  ['2026-02-30', /from today to a year ahead/],
+  ['2026-03-01', /from today to one year ahead/],
+  ['2027-03-04', /from today to one year ahead/],
+  ['2026-02-30', /from today to one year ahead/],
 ])('a review cannot be booked for %s', async (day, words) => {
   const booking = { day, time: null, place: null };
   await expect(as('Ana').bookings.book({ patientId: setting.patientId, booking })).rejects.toMatchObject({

@@ -149,7 +149,7 @@ describe('who typed an entry', () => {
       staff.entries.send({ ...sent, answers: { ...answers, entryId: 'q', joints: 3 } }),
     ).rejects.toThrow();
     await expect(staff.entries.send({ ...sent, day: '2026-03-03', answers })).rejects.toThrow(
-      /day that has come/,
+      /today or an earlier day/,
     );
   });
 

@@ -34,7 +34,9 @@ const changed = async (): Promise<string> => {
     dose,
     badDay: { ...dose, sets: 1 },
     joints: ['right-knee'],
-    cautions: [{ id: 'test', text: 'Test.', patientText: 'Test.', from: 'test', support: 'clinic' }],
+    cautions: [
+      { id: 'test', text: 'Test.', patient: { key: 'stop-signs' }, from: 'test', support: 'clinic' },
+    ],
     working: [],
     origin: 'clinician',
   });

@@ -135,7 +135,7 @@ const acts: Readonly<Record<string, (scene: Scene) => Promise<unknown>>> = {
       dose: lowLoadDose,
       badDay: lowLoadDose,
       joints: ['right-knee'],
-      cautions: [{ id: 'c', text: 'c', patientText: 'c', from: 't', support: 'clinic' }],
+      cautions: [{ id: 'c', text: 'c', patient: { key: 'stop-signs' }, from: 't', support: 'clinic' }],
       working: [],
       origin: 'clinician',
     }),

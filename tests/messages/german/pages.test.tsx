@@ -3,6 +3,7 @@ import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
+import { asked, limbChoices } from '#messages/screening.ts';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
 import { german, translateToGerman } from '#ui/language/bridge/german.ts';
 import { setDayLocale } from '#ui/language/text-of-time.ts';
@@ -33,7 +34,8 @@ describe('in German', () => {
     const left = screeningItems.flatMap((question, place) => {
       const text = textOf(
         <VisitQuestion
-          question={question}
+          question={asked(question)}
+          limbs={limbChoices}
           given={{ ...notGiven, answer: 'yes' }}
           clinic={{ phone: '0711 55', emergencyNumber: '112' }}
           number={place + 1}

@@ -8,9 +8,9 @@ import { describe, expect, it } from 'vitest';
 import { decisionStatus } from '#ui/clinician/words.ts';
 import { shapes } from '#ui/design-system/mark.tsx';
 
-const read = (file: string) => readFileSync(new URL(`../../src/ui/${file}`, import.meta.url), 'utf8');
-const tokensCss = read('shared/styles/tokens.css');
-const chartCss = read('clinician/styles/picture.css');
+const read = (file: string) => readFileSync(new URL(`../../../src/ui/${file}`, import.meta.url), 'utf8');
+const tokensCss = read('design-system/styles/tokens.css');
+const chartCss = read('clinician/styles/chart.css');
 
 const tokensIn = (text: string): ReadonlyMap<string, string> =>
   new Map([...text.matchAll(/--([a-z-]+):\s*(#[0-9a-f]{6})/g)].map(([, name, value]) => [name!, value!]));
@@ -96,9 +96,9 @@ const marks = [
   { mark: 'answer missing', of: '.chart-missing', look: 'cross' },
   { mark: 'corrected later', of: '.chart-amended', look: 'hook above a mark' },
   { mark: 'top of usual pain', of: '.chart-usual', look: 'level line, dots' },
-  { mark: 'ceiling', of: '.chart-pain-limit', look: 'level line, long dashes' },
+  { mark: 'pain limit', of: '.chart-pain-limit', look: 'level line, long dashes' },
   { mark: 'gap', of: '.chart-gap', look: 'level line, round dots under the load' },
-  { mark: 'gate', of: '.chart-marker', look: 'upright line, short dashes' },
+  { mark: 'decision', of: '.chart-marker', look: 'upright line, short dashes' },
   { mark: 'day in hand', of: '.chart-cursor', look: 'upright line, solid' },
   { mark: 'glyph progress', of: '.chart-glyph-progress', look: `glyph ${decisionStatus.progress.shape}` },
   { mark: 'glyph hold', of: '.chart-glyph', look: `glyph ${decisionStatus.hold.shape}` },

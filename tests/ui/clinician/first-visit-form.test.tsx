@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
+import { asked as inWords, limbChoices } from '#messages/screening.ts';
 import type { FirstVisitPage } from '#ui/clinician/episode/answers.ts';
 import {
   answered,
@@ -13,7 +14,7 @@ import {
   visitFrom,
   withItem,
 } from '#ui/clinician/first-visit/first-visit-state.ts';
-import { type Given, notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
+import { answersToSend, type Given, notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
 import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 
 const items = minimumSet('low-load');
@@ -89,12 +90,13 @@ describe('the first-visit page', () => {
 });
 
 const asked = (id: string, given: Partial<Given> = {}) => {
-  const { id: item, question, asks } = screeningItems.find((one) => one.id === id)!;
+  const item = screeningItems.find((one) => one.id === id)!;
   return renderToStaticMarkup(
     <VisitQuestion
-      question={{ id: item, question, asks }}
+      question={inWords(item)}
       given={{ ...notGiven, ...given }}
       clinic={{ phone: '020 913 0140', emergencyNumber: '112' }}
+      limbs={limbChoices}
       number={1}
       all={33}
       onGive={() => undefined}
@@ -124,5 +126,23 @@ describe('a question before a visit', () => {
   it('asks for the limb only where the answer may be so', () => {
     expect(asked('lymph', { answer: 'no' })).not.toContain('left arm');
     expect(asked('lymph', { answer: 'yes' })).toContain('left arm');
+  });
+
+  it('is sent with side and limb of what was ticked, and without them once the answer is no', () => {
+    const questions = screeningItems.map(inWords);
+    const given = { ...notGiven, limbs: ['left-arm', 'right-leg'] };
+    expect(answersToSend(questions, { lymph: { ...given, answer: 'yes' } })).toEqual([
+      {
+        item: 'lymph',
+        answer: 'yes',
+        limbs: [
+          { side: 'left', limb: 'arm' },
+          { side: 'right', limb: 'leg' },
+        ],
+      },
+    ]);
+    expect(answersToSend(questions, { lymph: { ...given, answer: 'no' } })).toEqual([
+      { item: 'lymph', answer: 'no' },
+    ]);
   });
 });

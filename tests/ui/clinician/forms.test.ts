@@ -153,8 +153,8 @@ describe('what the server refuses comes back to its field', () => {
   });
 
   it('a refusal without a field, and no answer at all, lead to the button and say what to do', () => {
-    expect(refusedBy(error({ refusals: [] }, 'It is signed already.'), '', 'send').problems).toEqual([
-      { field: 'send', text: 'It is signed already.' },
+    expect(refusedBy(error({ refusals: [] }, 'It is already signed.'), '', 'send').problems).toEqual([
+      { field: 'send', text: 'It is already signed.' },
     ]);
     expect(refusedBy(new TypeError('fetch failed'), '', 'send').problems[0]?.text).toMatch(
       /still on this page/,

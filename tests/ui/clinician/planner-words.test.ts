@@ -21,7 +21,7 @@ describe('conflicts of a week in words', () => {
   it('say how often a cuff may be on a limb', () => {
     // Common practice, no source: two to three days a week, once a session.
     expect(conflictsInWords([{ kind: 'cuff-often', limb: 'left leg', days: 4 }], String)).toEqual([
-      'A cuff on the left leg on 4 days a week. At most 3; take a day off.',
+      'A cuff on the left leg on 4 days a week. The limit is 3; remove a day.',
     ]);
   });
 });

@@ -68,7 +68,7 @@ describe('the strip', () => {
     const markup = strip(since, today);
     expect(markup).toContain('aria-label="First day shown" aria-valuetext="1 Mar 2026"');
     expect(markup).toContain('aria-label="Last day shown" aria-valuetext="31 Mar 2026"');
-    expect(markup).toContain('Look closer: 1 Mar to 31 Mar, 30 days');
+    expect(markup).toContain('Days shown: 1 Mar to 31 Mar, 30 days');
     expect(markup).not.toContain('Show the whole time');
   });
 
@@ -113,7 +113,7 @@ describe('fingers or toes after the cuff', () => {
   it.each([
     [{ pulse: 'usual' }, 'as usual'],
     [{ pulse: 'not-usual' }, 'not as usual'],
-    [{ pulseState: 'not-shown' }, 'says it was never shown'],
+    [{ pulseState: 'not-shown' }, 'says: never shown how'],
     [{ pulseState: 'not-asked' }, 'not asked'],
   ] as const)('pulse %j reads “%s”', (over, text) => {
     expect(cells(over).at(-1)).toBe(text);

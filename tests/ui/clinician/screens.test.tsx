@@ -1,7 +1,7 @@
 /** The clinic's screens say what was found and what was checked, in order, and never more. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import type { ScreeningItem } from '#core/screening/item.ts';
+import type { AskedItem } from '#api/clinician/question-in-english.ts';
 import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
 import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/request-fields.ts';
@@ -49,7 +49,7 @@ const list = (count: number, patients: number): WorklistAnswer =>
       item: {
         key: `k${place}`,
         kind: 'awaiting-signature',
-        sentence: 'A prescription awaits a signature.',
+        sentence: 'A prescription needs a signature.',
         since: clock.now - 86_400_000,
         joint: null,
         decisionId: null,
@@ -64,15 +64,15 @@ const filters = { clinicians: [], sites: [] };
 describe('the worklist', () => {
   it.each([
     [0, 0, 'The clinic has no patients yet.'],
-    [0, 3, '0 of 3 patients need you. Nothing was found for the other 3.'],
-    [1, 3, '1 of 3 patients needs you. Nothing was found for the other 2.'],
-    [2, 2, '2 of 2 patients need you.'],
+    [0, 3, '0 of 3 patients need attention. Nothing was found for the other 3.'],
+    [1, 3, '1 of 3 patients needs attention. Nothing was found for the other 2.'],
+    [2, 2, '2 of 2 patients need attention.'],
   ])('counts patients: %d of %d', (count, patients, words) => {
     expect(countInWords(list(count, patients))).toBe(words);
   });
 
   it('claims nothing was found only where everything was looked at: not of records kept to other teams', () => {
-    expect(countInWords({ ...list(1, 3), closed: 1 })).toBe('1 of 3 patients needs you.');
+    expect(countInWords({ ...list(1, 3), closed: 1 })).toBe('1 of 3 patients needs attention.');
   });
 
   it('says on an empty list what was checked and what was not', () => {
@@ -128,14 +128,12 @@ describe('finding a patient', () => {
   });
 });
 
-const item = (id: string, more: Partial<ScreeningItem> = {}): ScreeningItem => ({
+const item = (id: string, more: Partial<AskedItem> = {}): AskedItem => ({
   id,
   question: 'Q?',
   clinicianLabel: 'L',
-  asks: {},
+  asks: { details: [] },
   minimumFor: [],
-  effects: [],
-  support: 'clinic',
   mark: 'design',
   ...more,
 });
@@ -253,7 +251,7 @@ describe('the review’s choices', () => {
 
   it.each([
     [3, 3, '3 of 3 a week'],
-    [2, 3, '2 ticked, 3 a week prescribed'],
+    [2, 3, '2 chosen, 3 a week prescribed'],
   ])('says when the days ticked differ from what is prescribed: %d of %d', (ticked, perWeek, words) => {
     expect(dayCountInWords(ticked, perWeek)).toBe(words);
   });

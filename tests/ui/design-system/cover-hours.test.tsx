@@ -1,13 +1,14 @@
 /** Who is watching when: said at sign-in, on today and at the end of a session, with the clinic's own hours. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import { asTyped } from '#messages/text.ts';
 import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { DonePage } from '#ui/patient/session/pages/end-pages.tsx';
 import { begin } from '../patient/session-play.ts';
 import { today } from '../patient/views.ts';
 
-const clinic = { ...today().clinic, monitoringHours: 'Tuesday and Thursday, 13:00 to 15:20.' };
+const clinic = { ...today().clinic, monitoringHours: asTyped('Tuesday and Thursday, 13:00 to 15:20.') };
 const nothing = () => undefined;
 const textOf = (html: string) => html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
 

@@ -1,6 +1,7 @@
 /** A patient's day for tests: one leg exercise with a weight, one without, and one with a cuff. */
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
+import { asTyped } from '#messages/text.ts';
 
 const base = {
   side: 'right',
@@ -58,15 +59,15 @@ export const cuffDose: Dose = {
 export const exercise = (itemId: string, dose: Dose, more: Partial<TodayExercise> = {}): TodayExercise => ({
   prescriptionId: `prescription-${itemId}`,
   itemId,
-  title: `Exercise ${itemId}`,
-  instructions: ['Sit tall.', 'Straighten the knee.'],
+  title: asTyped(`Exercise ${itemId}`),
+  instructions: ['Sit tall.', 'Straighten the knee.'].map(asTyped),
   joints: ['right-knee'],
   dose,
   badDay:
     dose.method === 'occlusion'
       ? { ...dose, sets: 2, scheme: dose.scheme.slice(0, 2) }
       : { ...dose, sets: 2 },
-  cautions: [{ id: 'breathe', text: 'Keep breathing.' }],
+  cautions: [{ id: 'breathe', text: asTyped('Keep breathing.') }],
   planned: true,
   weekdays: null,
   isNewDose: false,
@@ -83,7 +84,7 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
     name: 'Test clinic',
     phone: '01 234',
     emergencyNumber: '112',
-    monitoringHours: 'weekdays, 9 to 5',
+    monitoringHours: asTyped('weekdays, 9 to 5'),
   },
   followedJoints: ['right-knee'],
   asksSwelling: true,

@@ -45,7 +45,7 @@ export const careRouter = router({
     .input(z.object({ limitId: z.string().max(64), reason: z.string().trim().min(1).max(300) }))
     .mutation(async ({ ctx, input }) => {
       const lifted = await liftLimit(ctx.access, ctx.patient.id, input.limitId, input.reason);
-      if (!lifted) throw new Problem('conflict', 'It was lifted already, or is not this patient’s.');
+      if (!lifted) throw new Problem('conflict', 'It was already lifted, or belongs to another patient.');
     }),
 
   addEvent: recordProcedure.input(z.object({ event: z.unknown() })).mutation(({ ctx, input }) => {
@@ -66,7 +66,7 @@ export const careRouter = router({
       const { itemId, steps, days } = checked(preApprovalFields, input.preApproval);
       const current = inForce(await prescriptionsOf(ctx.access, ctx.patient.id));
       if (!current.some((row) => row.itemId === itemId)) {
-        throw new Problem('refused', 'Only an exercise in force can have steps approved ahead.');
+        throw new Problem('refused', 'You can approve steps ahead only for an exercise in force.');
       }
       return signPreApproval(ctx.access, ctx.patient.id, itemId, steps, days);
     }),
@@ -75,6 +75,7 @@ export const careRouter = router({
     .input(z.object({ preApprovalId: z.string().max(64) }))
     .mutation(async ({ ctx, input }) => {
       const withdrawn = await withdrawPreApproval(ctx.access, ctx.patient.id, input.preApprovalId);
-      if (!withdrawn) throw new Problem('conflict', 'It was withdrawn already, or is not this patient’s.');
+      if (!withdrawn)
+        throw new Problem('conflict', 'It was already withdrawn, or belongs to another patient.');
     }),
 });

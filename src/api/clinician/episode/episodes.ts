@@ -27,7 +27,7 @@ export const episodesRouter = router({
   change: recordProcedure.input(z.object({ change: z.unknown() })).mutation(async ({ ctx, input }) => {
     const { episodeId, ...wanted } = checked(episodeChangeFields, input.change);
     const outcome = await applyEpisodeChange(ctx.access, ctx.patient.id, episodeId, wanted);
-    if (!outcome) throw new Problem('not-found', 'There is no such episode of care for this patient.');
+    if (!outcome) throw new Problem('not-found', 'This patient has no such episode of care.');
     if (!outcome.ok) throw refusedWith(outcome.refused);
     return outcome.result;
   }),

@@ -27,18 +27,15 @@ import { addVersion, endPrescription } from '#data/prescribing/prescribing.ts';
 import { prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening, recordScreening } from '#data/screening/screenings.ts';
+import { withPatientWords } from '../caution-words.ts';
 import { propose } from '../propose.ts';
+import { inEnglish } from '../question-in-english.ts';
 
 type FirstVisit = InputOf<typeof firstVisitFields>;
 
 /** What the page shows: what to ask, where to begin, and what is on record beside each field. */
 export const firstVisitPage = async (access: Access, patient: Patient) => ({
-  items: minimumSet('low-load').map(({ id, question, clinicianLabel, asks }) => ({
-    id,
-    question,
-    clinicianLabel,
-    asks,
-  })),
+  items: minimumSet('low-load').map(inEnglish),
   templates: prescriptionTemplates.map((template) => ({
     ...template,
     exercise: exerciseById(template.request.exerciseId)?.title ?? template.request.exerciseId,
@@ -120,7 +117,7 @@ const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Acc
         {
           field: 'input.screening',
           code: 'inconsistent' as const,
-          reason: 'The questions have changed since this page was opened; load it again.',
+          reason: 'The questions have changed since you opened this page. Reload it.',
         },
       ]),
   ...rows.flatMap((row) => measurementConsistent(row, access.day)),
@@ -167,5 +164,5 @@ export const saveFirstVisit = (
       origin: 'clinician',
     });
     await dropDraft(access, patient.id, 'first-visit');
-    return { prescriptionId, ...proposed };
+    return { prescriptionId, ...withPatientWords(proposed) };
   });

@@ -19,7 +19,7 @@ const untilRefusals = (until: Day, today: Day): readonly Refusal[] => {
         {
           field: 'input.until',
           code: 'outside-validity',
-          reason: `Give a day from today to ${longestOwnedDays} days ahead.`,
+          reason: `Enter a day from today to ${longestOwnedDays} days ahead.`,
         },
       ]
     : [];
@@ -58,8 +58,7 @@ export const handoverRouter = router({
       const refused = untilRefusals(input.until, ctx.access.day);
       if (refused.length > 0) throw refusedWith(refused);
       const decision = await decisionById(ctx.access, ctx.patient.id, input.decisionId);
-      if (decision?.decision !== 'pause')
-        throw new Problem('not-found', 'There is no such pause for this patient.');
+      if (decision?.decision !== 'pause') throw new Problem('not-found', 'This patient has no such pause.');
       const { actorId: id, actorName: name } = ctx.access;
       const owner =
         input.ownerId === null

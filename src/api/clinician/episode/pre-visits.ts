@@ -1,5 +1,6 @@
 /** The patient's answers from before a visit, beside the record: a clinician looks, corrects and confirms. */
 import { z } from 'zod';
+import { inEnglish } from '#api/clinician/question-in-english.ts';
 import { Problem } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { unknownItems } from '#api/inputs/screening-items.ts';
@@ -22,7 +23,7 @@ export const preVisitsRouter = router({
       day: preVisit.day,
       sentAt: preVisit.recordedAt,
       isConfirmed: (screenings[0]?.recordedAt ?? 0) >= preVisit.recordedAt,
-      toLookAt: toLookAt(rows),
+      toLookAt: toLookAt(rows).map(({ item, ...row }) => ({ ...row, item: inEnglish(item) })),
       plainNo: rows.filter((row) => row.now?.answer === 'no' && row.change !== 'changed').length,
       stillToAsk: Object.fromEntries(
         Object.entries(missing).map(([method, items]) => [
@@ -40,12 +41,12 @@ export const preVisitsRouter = router({
       ctx.access.store.write(async () => {
         const preVisit = await newestPreVisit(ctx.access, ctx.patient.id);
         if (preVisit?.id !== input.preVisitId) {
-          throw new Problem('conflict', 'The patient has sent newer answers; look at those.');
+          throw new Problem('conflict', 'The patient has sent newer answers. Review those instead.');
         }
         if (preVisit.sheetVersion !== screeningSheetVersion) {
           throw new Problem(
             'conflict',
-            'The questions have changed since these answers were given; ask again.',
+            'The questions have changed since these answers were given. Ask them again.',
           );
         }
         const corrections = Array.isArray(input.corrections) ? input.corrections : [];

@@ -22,7 +22,13 @@ import { requireHandsOnTest } from './hands-on-test.ts';
 const supervisedDay = (day: string, today: string): readonly Refusal[] =>
   isDay(day) && daysBetween(day, today) >= 0
     ? []
-    : [{ field: 'input.day', code: 'too-high', reason: 'Give the day it was watched: today or earlier.' }];
+    : [
+        {
+          field: 'input.day',
+          code: 'too-high',
+          reason: 'Enter the day of the supervised session: today or earlier.',
+        },
+      ];
 
 const wrapReason = (row: {
   readonly wrapOpened: boolean;
@@ -33,7 +39,7 @@ const wrapReason = (row: {
         {
           field: 'input.reason',
           code: 'missing',
-          reason: 'Say why an elastic wrap at home is opened for this limb.',
+          reason: 'Enter the reason for allowing an elastic wrap at home for this limb.',
         },
       ]
     : [];

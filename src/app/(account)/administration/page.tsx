@@ -3,7 +3,7 @@ import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { AdministrationScreen } from '#ui/admin/administration-screen.tsx';
 
-export const metadata: Metadata = { title: 'People and places' };
+export const metadata: Metadata = { title: 'Staff and sites' };
 
 const AdministrationPage = async () => {
   const person = await requireAdministrator();

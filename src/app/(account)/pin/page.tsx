@@ -11,7 +11,7 @@ export const generateMetadata = titled('pin.title');
 const PinPage = async () => {
   const state = await phoneHere();
   if (state === 'none') redirect('/sign-in');
-  if (state === 'choose-pin') redirect('/join');
+  if (state === 'choose-pin') redirect('/enrol');
   const clinic = await clinicHere();
   return (
     <PublicFrame chosen={await chosenOnPhone()}>

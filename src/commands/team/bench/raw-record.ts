@@ -51,7 +51,7 @@ const reviewCurrent = [
   `SELECT id, decision_id, kind, decision, reason, until, answered_at, answered_name
    FROM decision_response WHERE ${mine} ORDER BY answered_at DESC`,
   `SELECT id, item_id, prescription_id, decision_id, made_at, session_id, decision, kind, effect, contact, worklist,
-   pre_approval_id, became_id, dose, bad_day, cautions, changes, patient_text
+   pre_approval_id, became_id, dose, bad_day, cautions, changes, change_for_patient
    FROM proposal WHERE ${mine} ORDER BY made_at DESC LIMIT 400`,
   `SELECT id, text, sent_at, sent_name FROM message WHERE ${mine} ORDER BY sent_at DESC`,
 ];

@@ -17,7 +17,6 @@ export const adherenceRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['missed-sessions', 'adherence-percent'],
-    patientSentence: 'Some sessions were missed, so stay where you are until they are regular again.',
   },
   {
     id: 'A2',
@@ -29,6 +28,5 @@ export const adherenceRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['gap-days'],
-    patientSentence: 'After a break it is best to start again with a little less.',
   },
 ] as const satisfies readonly Rule[];

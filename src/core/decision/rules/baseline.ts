@@ -15,7 +15,6 @@ export const baselineRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
-    patientSentence: 'We are still learning how your joint usually is, so stay where you are for now.',
   },
   {
     id: 'B1',
@@ -27,7 +26,6 @@ export const baselineRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['baseline-expiry'],
-    patientSentence: 'It is time for us to look again at how your joint usually is.',
   },
   {
     id: 'B2',
@@ -40,6 +38,5 @@ export const baselineRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['stale-baseline-fall'],
-    patientSentence: 'Your joint has been better than before, so we want to look again before you do more.',
   },
 ] as const satisfies readonly Rule[];

@@ -23,7 +23,6 @@ export const completionRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['early-stop-percent'],
-    patientSentence: 'You had to stop early because of the joint, so do a little less.',
   },
   {
     id: 'C2',
@@ -41,7 +40,6 @@ export const completionRules = [
       },
     ],
     settings: [],
-    patientSentence: 'Not all repetitions were done, so stay where you are.',
   },
   {
     id: 'C3',
@@ -55,7 +53,6 @@ export const completionRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['reserve-shortfall'],
-    patientSentence: 'The sets were harder than planned, so stay where you are.',
   },
   {
     id: 'C4',
@@ -77,6 +74,5 @@ export const completionRules = [
       },
     ],
     settings: ['sessions-on-target'],
-    patientSentence: 'Let us see this dose done as planned a little longer before a bigger step.',
   },
 ] as const satisfies readonly Rule[];

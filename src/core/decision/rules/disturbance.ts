@@ -12,7 +12,6 @@ export const disturbanceRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
-    patientSentence: 'Extra pain relief can hide how the joint is, so stay where you are.',
   },
   {
     id: 'D2',
@@ -26,7 +25,6 @@ export const disturbanceRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['treatment-change-days'],
-    patientSentence: 'Your treatment changed lately, so stay where you are while it settles.',
   },
   {
     id: 'D3',
@@ -39,7 +37,6 @@ export const disturbanceRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: ['overdone-percent'],
-    patientSentence: 'You did more than planned, so stay where you are and let us talk about it.',
   },
   {
     id: 'D4',
@@ -51,6 +48,5 @@ export const disturbanceRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
-    patientSentence: 'The joint gave way, so stay where you are and let us know.',
   },
 ] as const satisfies readonly Rule[];

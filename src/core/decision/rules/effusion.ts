@@ -18,7 +18,6 @@ export const effusionRules = [
     restsOn: 'source',
     citations: [{ ...table, remark: 'Stricter than printed, which holds and treats at 2+ and more.' }],
     settings: [],
-    patientSentence: 'There is much fluid in the joint. Rest it and speak with us today.',
   },
   {
     id: 'S2',
@@ -30,7 +29,6 @@ export const effusionRules = [
     restsOn: 'source',
     citations: [{ ...table, remark: 'Stricter than printed, which tells the team at the third.' }],
     settings: [],
-    patientSentence: 'The fluid in the joint has not gone down. Rest it and speak with us today.',
   },
   {
     id: 'S2f',
@@ -45,7 +43,6 @@ export const effusionRules = [
       { source: 'sturgill-2009', locator: 'abstract: kappa 0.75, 54 of 75 pairs agreed', mark: 'seen' },
     ],
     settings: [],
-    patientSentence: 'There is fluid in the joint. Rest it until it has gone down; then do a little less.',
   },
   {
     id: 'S3',
@@ -57,6 +54,5 @@ export const effusionRules = [
     restsOn: 'source',
     citations: [{ ...table, remark: 'Printed for the session after a 2+; applied from the first 1+.' }],
     settings: [],
-    patientSentence: 'There is a little fluid in the joint, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

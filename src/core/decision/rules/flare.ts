@@ -20,7 +20,6 @@ export const flareRules = [
       { source: 'oa-flares-2021', locator: 'abstract: median 5 days, quartiles 3–8', mark: 'seen' },
     ],
     settings: [],
-    patientSentence: 'This flare has lasted longer than most. Rest the joint until we have spoken.',
   },
   {
     id: 'F1i',
@@ -41,7 +40,6 @@ export const flareRules = [
       },
     ],
     settings: ['inflammatory-flare-days'],
-    patientSentence: 'Your flare goes on, so do the easier session and let us know.',
   },
   {
     id: 'F2',
@@ -56,6 +54,5 @@ export const flareRules = [
       { source: 'oa-flares-2021', locator: 'definition: worse for 24 hours or more', mark: 'seen' },
     ],
     settings: [],
-    patientSentence: 'You are in a flare, so do the easier session until it has passed.',
   },
 ] as const satisfies readonly Rule[];

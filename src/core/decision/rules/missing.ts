@@ -42,6 +42,5 @@ export const missingRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
-    patientSentence: 'We do not have all your answers yet, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

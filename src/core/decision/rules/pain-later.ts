@@ -26,7 +26,6 @@ export const painLaterRules = [
       },
     ],
     settings: [],
-    patientSentence: 'The joint was still sorer than usual the next morning, so do a little less.',
   },
   {
     id: 'P5h',
@@ -40,7 +39,6 @@ export const painLaterRules = [
       { source: 'silbernagel-2007', locator: 'pain-monitoring rule, next morning', mark: 'memory' },
     ],
     settings: [],
-    patientSentence: 'The joint was a little sorer than usual the next morning, so stay where you are.',
   },
   {
     id: 'P6',
@@ -52,7 +50,6 @@ export const painLaterRules = [
     restsOn: 'source',
     citations: [{ source: 'two-hour-rule', locator: 'restated advice', mark: 'second-hand' }],
     settings: [],
-    patientSentence: 'Two hours later the joint was clearly sorer than usual, so do a little less.',
   },
   {
     id: 'P6h',
@@ -64,7 +61,6 @@ export const painLaterRules = [
     restsOn: 'source',
     citations: [{ source: 'two-hour-rule', locator: 'restated advice', mark: 'second-hand' }],
     settings: [],
-    patientSentence: 'Two hours later the joint was a little sorer than usual, so stay where you are.',
   },
   {
     id: 'P7',
@@ -78,7 +74,6 @@ export const painLaterRules = [
       { source: 'silbernagel-2007', locator: 'pain-monitoring rule, week to week', mark: 'memory' },
     ],
     settings: [],
-    patientSentence: 'Your mornings have been sorer than usual all week, so do a little less.',
   },
   {
     id: 'P7h',
@@ -93,6 +88,5 @@ export const painLaterRules = [
       { source: 'salaffi-2004', locator: 'slight change 1 point', mark: 'seen' },
     ],
     settings: [],
-    patientSentence: 'Your mornings have been a little sorer this week, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -23,7 +23,6 @@ export const painRules = [
     restsOn: 'clinic-choice',
     citations: [{ source: 'thieme-2021', locator: 'grouping of scores, 8–10', mark: 'seen' }],
     settings: ['severe-pain'],
-    patientSentence: 'Your pain was very strong, so do less and speak with us today.',
   },
   {
     id: 'P1x',
@@ -54,7 +53,6 @@ export const painRules = [
       'pause-repeat-rise',
       'severe-pain',
     ],
-    patientSentence: 'Your pain was far above your usual. Stop your exercises and speak with us today.',
   },
   {
     id: 'P2',
@@ -73,7 +71,6 @@ export const painRules = [
       },
     ],
     settings: [],
-    patientSentence: 'Your pain went higher than we want it to go, so do a little less.',
   },
   {
     id: 'P3',
@@ -92,7 +89,6 @@ export const painRules = [
       },
     ],
     settings: [],
-    patientSentence: 'The joint was sore before you began, so today is for the easier session.',
   },
   {
     id: 'P3b',
@@ -112,7 +108,6 @@ export const painRules = [
       { source: 'farrar-2001', locator: 'important change about 2 points', mark: 'seen' },
     ],
     settings: [],
-    patientSentence: 'The joint was sorer than usual before you began, so stay where you are.',
   },
   {
     id: 'P4',
@@ -133,6 +128,5 @@ export const painRules = [
       },
     ],
     settings: [],
-    patientSentence: 'The joint hurt while you trained, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

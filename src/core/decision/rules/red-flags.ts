@@ -56,6 +56,5 @@ export const redFlagRules = [
       },
     ],
     settings: [],
-    patientSentence: 'Stop and ask for help now. You told us of a sign that a person must look at first.',
   },
 ] as const satisfies readonly Rule[];

@@ -40,8 +40,6 @@ export interface Rule {
   readonly restsOn: 'source' | 'clinic-choice';
   readonly citations: readonly (Citation & { readonly source: SymptomSource })[];
   readonly settings: readonly EngineSettingId[];
-  /** One plain sentence for the patient; wording is the clinic's to approve. */
-  readonly patientSentence: string;
 }
 
 /** A score reaches a height; a missing score never does, and the rule for missing answers says so instead. */

@@ -23,6 +23,5 @@ export const signalRules = [
       },
     ],
     settings: ['signal-interval', 'signal-least-values', 'signal-inflation'],
-    patientSentence: 'Your mornings seem to be getting slowly sorer, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -30,7 +30,6 @@ export const stiffnessRules = [
       { source: 'acr-ra-criteria-1987', locator: 'stiffness of 1 hour or more', mark: 'second-hand' },
     ],
     settings: ['stiffness-ease-offset', 'stiffness-ease-factor'],
-    patientSentence: 'The joint stayed stiff far longer than usual, so do a little less.',
   },
   {
     id: 'T2',
@@ -56,6 +55,5 @@ export const stiffnessRules = [
       },
     ],
     settings: ['stiffness-hold-offset', 'stiffness-hold-factor'],
-    patientSentence: 'The joint stayed stiff longer than usual, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -15,7 +15,6 @@ export const swellingRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
-    patientSentence: 'The joint is very swollen. Rest it and speak with us today.',
   },
   {
     id: 'W2',
@@ -27,7 +26,6 @@ export const swellingRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
-    patientSentence: 'The joint is clearly swollen. Rest it today; afterwards do a little less.',
   },
   {
     id: 'W1s',
@@ -39,6 +37,5 @@ export const swellingRules = [
     restsOn: 'clinic-choice',
     citations: [],
     settings: [],
-    patientSentence: 'The joint is a little swollen, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

@@ -25,6 +25,5 @@ export const wholeBodyRules = [
       { source: 'bartlett-2015', locator: 'domain scores 2 of 10 higher in flare', mark: 'seen' },
     ],
     settings: [],
-    patientSentence: 'Your body as a whole is having a hard time, so stay where you are.',
   },
 ] as const satisfies readonly Rule[];

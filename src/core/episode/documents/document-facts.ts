@@ -11,6 +11,7 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { Baseline } from '#core/record/record.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
 import type { Episode, EpisodeState } from '../episode.ts';
+import type { MonitoringHours } from '../monitoring-hours.ts';
 
 export interface DocumentVersion {
   readonly dose: Dose;
@@ -78,7 +79,7 @@ export interface DocumentFacts {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
-    readonly monitoringHours: string;
+    readonly monitoringHours: MonitoringHours;
   };
   readonly patient: { readonly name: string; readonly birthDay: Day };
   readonly episode: Episode;

@@ -4,8 +4,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { Limit } from '#core/record/record.ts';
-import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
-import type { DocumentFacts } from './document-facts.ts';
+import { jointInWords, listed } from '#core/review/plain-words.ts';
 
 export interface DocumentPart {
   readonly title: string;
@@ -21,6 +20,10 @@ export interface CareDocument {
   readonly about: string;
   readonly title: string;
   readonly parts: readonly DocumentPart[];
+  /** Stands over the advice of each part. */
+  readonly adviceTitle: string;
+  /** Stands before the line to sign on. */
+  readonly signature: string;
 }
 
 export const adviceOf = ({ parts }: CareDocument): readonly string[] =>
@@ -57,12 +60,6 @@ export const limitWords: Readonly<Record<Limit['kind'], string>> = {
   'no-impact': 'no impact',
   none: 'no limit',
 };
-
-/** Who writes, and of whom: the head of both papers. */
-export const headOf = ({ clinic, patient }: DocumentFacts): Pick<CareDocument, 'from' | 'about'> => ({
-  from: [clinic.name, `Telephone ${clinic.phone}`],
-  about: `${patient.name}, born ${dayInWords(patient.birthDay)}`,
-});
 
 /** All of them: on paper nothing is cut short. */
 export const all = (parts: readonly string[]): string => listed(parts, Number.POSITIVE_INFINITY);

@@ -14,7 +14,6 @@ import {
   type DoseWords,
   decisionWords,
   endWords,
-  headOf,
   jointsInWords,
   limitWords,
   methodWords,
@@ -32,7 +31,7 @@ const personPart = ({ episode, from, end }: DocumentFacts): DocumentPart => ({
     `Referred by: ${sentence(episode.referrer ?? 'not recorded')}`,
     `From ${dayInWords(from)} to ${dayInWords(end.on)}, ${counted(daysBetween(from, end.on) + 1, 'day')}.`,
     sentence(`${endWords[end.state] ?? 'Closed'} on ${dayInWords(end.on)}: ${end.reason}`),
-    `Written down by ${end.by}.`,
+    `Recorded by ${end.by}.`,
   ],
 });
 
@@ -90,7 +89,7 @@ const decisionLine = ({ joint, decision, day, reasons, answer }: DocumentDecisio
     answer === null
       ? 'No clinician answered it.'
       : answer.kind === 'override' && answer.decision !== null
-        ? sentence(`${answer.by} overruled it with “${decisionWords[answer.decision]}”: ${answer.reason}`)
+        ? sentence(`${answer.by} overrode it with “${decisionWords[answer.decision]}”: ${answer.reason}`)
         : `${answer.by} accepted it.`;
   return `${jointInWords(joint)}, ${dayInWords(day)}: ${decisionWords[decision]}; ${why}. ${said}`;
 };
@@ -148,8 +147,11 @@ const cautionPart = ({ lines }: DocumentFacts): DocumentPart => {
 };
 
 export const letterOf = (facts: DocumentFacts, today: Day, words: DoseWords): CareDocument => ({
-  ...headOf(facts),
+  from: [facts.clinic.name, `Telephone ${facts.clinic.phone}`],
+  about: `${facts.patient.name}, born ${dayInWords(facts.patient.birthDay)}`,
   title: 'Letter at the end of care',
+  adviceTitle: 'Advice of the clinic',
+  signature: 'Read and signed by the clinician, with name and date:',
   parts: [
     personPart(facts),
     workPart(facts, words),

@@ -1,6 +1,7 @@
 /**
- * The sheet for the patient at the end of care, in plain words: what was in force, with its easier
- * session, the own values of each joint as a clinician set them, warning signs and whom to ring.
+ * The sheet for the patient at the end of care: what was in force, with its easier session, the own values
+ * of each joint as a clinician set them, warning signs and whom to ring. Here it is parts in order, each
+ * line by its key with what stands in it; the words are those of the language it is printed in.
  *
  * Work with a cuff is left out on purpose: its pressure and its screening need somebody who asks again.
  * That is a choice of this project. The sheet promises nothing. What is not on record but advice in the
@@ -8,131 +9,183 @@
  */
 import { type RedFlag, redFlagClasses } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Baseline } from '#core/record/record.ts';
-import { dayInWords, figure, jointInWords } from '#core/review/plain-words.ts';
+import type { Day } from '#core/time/day.ts';
+import type { MonitoringHours } from '../monitoring-hours.ts';
 import type { DocumentFacts, DocumentItem } from './document-facts.ts';
-import { type CareDocument, type DocumentPart, headOf, sentence } from './document-words.ts';
 
-export interface PatientWords {
-  readonly title: (dose: Dose) => string;
-  /** What to do, one line of the dose after the other. */
-  readonly dose: (dose: Dose) => readonly string[];
-  readonly flag: (flag: RedFlag) => string;
+/** A line, or the title of a part. */
+export type SheetLine =
+  | {
+      readonly key:
+        | 'title'
+        | 'exercises'
+        | 'none-without-cuff'
+        | 'cuff'
+        | 'cuff-ended'
+        | 'cuff-ask-first'
+        | 'everything-rests'
+        | 'joint-rests'
+        | 'easier-only'
+        | 'ring-first'
+        | 'no-usual-values'
+        | 'no-usual-pain'
+        | 'values-too-high'
+        | 'ask-whether-values-fit'
+        | 'worse-morning'
+        | 'who-is-there'
+        | 'outside-hours'
+        | 'nobody-reads'
+        | 'clinician-first';
+    }
+  | { readonly key: 'exercise'; readonly exerciseId: string }
+  | { readonly key: 'dose' | 'easier'; readonly dose: Dose }
+  | { readonly key: 'weekly'; readonly count: number }
+  | { readonly key: 'caution'; readonly caution: Caution }
+  | { readonly key: 'flag'; readonly flag: RedFlag }
+  | { readonly key: 'about' | 'signed' | 'set-by'; readonly name: string; readonly day: Day }
+  | { readonly key: 'joint'; readonly joint: Joint }
+  | { readonly key: 'usual-pain' | 'pain-limit'; readonly value: number }
+  | { readonly key: 'usual-pain-span'; readonly value: number; readonly top: number }
+  | { readonly key: 'usual-morning'; readonly minutes: number; readonly swelling: Baseline['usualSwelling'] }
+  | {
+      readonly key: 'telephone' | 'ask-how-to-read' | 'over-pain-limit' | 'speak-same-day' | 'ring-clinic';
+      readonly phone: string;
+    }
+  | { readonly key: 'ring-emergency' | 'nobody-there'; readonly number: string }
+  | { readonly key: 'care-ended'; readonly day: Day }
+  | { readonly key: 'other-care'; readonly clinic: string }
+  | { readonly key: 'hours'; readonly hours: MonitoringHours }
+  | { readonly key: 'clinic'; readonly clinic: string; readonly phone: string; readonly number: string };
+
+export interface SheetPart {
+  readonly title: SheetLine;
+  readonly lines: readonly SheetLine[];
+  /** What no row of the record says: advice given in the clinic's name, for a clinician to read first. */
+  readonly advice: readonly SheetLine[];
 }
 
-const suspendedWords: Readonly<Record<NonNullable<DocumentItem['suspended']>, string>> = {
-  'everything-rests': 'Everything rested when your care ended.',
-  'joint-rests': 'This joint rested when your care ended.',
-  'easier-only': 'When your care ended, only the easier session was planned for this.',
-};
+export interface SelfManagement {
+  /** Name of the clinic that writes. */
+  readonly from: string;
+  readonly telephone: SheetLine;
+  readonly about: SheetLine;
+  readonly title: SheetLine;
+  readonly parts: readonly SheetPart[];
+}
 
-const ringFirst = 'Do not do this before you have rung the clinic.';
+/** At most one decimal; never more precise than what was logged. */
+const rounded = (value: number): number => Math.round(value * 10) / 10;
 
-const oneExercise = ({ last, suspended }: DocumentItem, words: PatientWords): DocumentPart => {
+const part = (
+  title: SheetLine,
+  lines: readonly SheetLine[],
+  advice: readonly SheetLine[] = [],
+): SheetPart => ({ title, lines, advice });
+
+const oneExercise = ({ last, suspended }: DocumentItem): SheetPart => {
   const { dose, badDay } = last;
-  const signed = `Signed by ${last.signedName} on ${dayInWords(last.signedOn)}.`;
+  const title = { key: 'exercise', exerciseId: dose.exerciseId } as const;
+  const signed = { key: 'signed', name: last.signedName, day: last.signedOn } as const;
   if (suspended === 'everything-rests' || suspended === 'joint-rests')
-    return { title: words.title(dose), lines: [suspendedWords[suspended], signed], advice: [ringFirst] };
-  const easier = `The easier session, for a bad day: ${words.dose(badDay).join('; ')}.`;
-  const often = `${dose.sessionsPerWeek} times a week.`;
-  const plan =
+    return part(title, [{ key: suspended }, signed], [{ key: 'ring-first' }]);
+  const easier = { key: 'easier', dose: badDay } as const;
+  const often = { key: 'weekly', count: dose.sessionsPerWeek } as const;
+  const plan: readonly SheetLine[] =
     suspended === 'easier-only'
-      ? [suspendedWords[suspended], easier, often]
-      : [`${words.dose(dose).join('; ')}.`, often, easier];
-  const cautions = last.cautions.map(({ patientText }) => sentence(patientText));
-  return { title: words.title(dose), lines: [...plan, ...cautions, signed] };
+      ? [{ key: suspended }, easier, often]
+      : [{ key: 'dose', dose }, often, easier];
+  const cautions = last.cautions.map((caution): SheetLine => ({ key: 'caution', caution }));
+  return part(title, [...plan, ...cautions, signed]);
 };
 
-const exerciseParts = ({ lines }: DocumentFacts, words: PatientWords): readonly DocumentPart[] => {
+const exerciseParts = ({ lines }: DocumentFacts): readonly SheetPart[] => {
   const inForce = lines.filter(({ atEnd }) => atEnd);
   const doable = inForce.filter(({ last }) => last.dose.method !== 'occlusion');
-  const title = 'Your exercises on the last day of care';
   return [
-    ...(doable.length === 0 ? [{ title, lines: ['No exercise to do without the cuff was in force.'] }] : []),
-    ...doable.map((item) => oneExercise(item, words)),
+    ...(doable.length === 0 ? [part({ key: 'exercises' }, [{ key: 'none-without-cuff' }])] : []),
+    ...doable.map(oneExercise),
     ...(doable.length < inForce.length
-      ? [
-          {
-            title: 'Work with the cuff or wrap',
-            lines: ['It ended with your care and is not on this sheet.'],
-            advice: ['Do not use the cuff or wrap before you have asked a clinician.'],
-          },
-        ]
+      ? [part({ key: 'cuff' }, [{ key: 'cuff-ended' }], [{ key: 'cuff-ask-first' }])]
       : []),
   ];
 };
 
-const valuesOf = (baseline: Baseline): readonly string[] => [
-  baseline.usualPain === null
-    ? 'No usual pain was set.'
-    : baseline.usualPainTop === null
-      ? `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}.`
-      : `Your usual pain, 0 to 10: ${figure(baseline.usualPain)}, up to ${figure(baseline.usualPainTop)}.`,
-  `Your own ceiling for pain, 0 to 10: ${figure(baseline.acceptablePainLimit)}.`,
-  `Your usual morning stiffness: ${figure(baseline.usualStiffnessMinutes)} minutes. Your usual swelling: ${baseline.usualSwelling}.`,
-  `Set by ${baseline.setBy} on ${dayInWords(baseline.setOn)}.`,
-];
-
-const jointPart = (joint: Joint, facts: DocumentFacts): DocumentPart => {
-  const baseline = facts.baselines.find((row) => row.joint === joint);
-  const title = `Your ${jointInWords(joint)}`;
-  if (!baseline)
-    return {
-      title,
-      lines: ['No usual values were set for it.'],
-      advice: [`Ask the clinic how to read it: ${facts.clinic.phone}.`],
-    };
-  return {
-    title,
-    lines: [
-      ...valuesOf(baseline),
-      ...(baseline.dueForReview ? ['Your mornings had lain well under these values.'] : []),
-    ],
-    advice: [
-      ...(baseline.dueForReview ? ['Ask the clinic whether these values still fit.'] : []),
-      `If pain goes over your ceiling, stop. Ring the clinic before the next session: ${facts.clinic.phone}.`,
-      `If a morning is worse than your usual values, do not do more. Ring the clinic if it is so again the next morning.`,
-    ],
-  };
+const usualPain = ({ usualPain: value, usualPainTop: top }: Baseline): SheetLine => {
+  if (value === null) return { key: 'no-usual-pain' };
+  return top === null
+    ? { key: 'usual-pain', value: rounded(value) }
+    : { key: 'usual-pain-span', value: rounded(value), top: rounded(top) };
 };
 
-const signParts = ({ clinic }: DocumentFacts, words: PatientWords): readonly DocumentPart[] => {
-  const list = (flags: readonly RedFlag[]) => flags.map((flag) => sentence(words.flag(flag)));
+const valuesOf = (baseline: Baseline): readonly SheetLine[] => [
+  usualPain(baseline),
+  { key: 'pain-limit', value: rounded(baseline.acceptablePainLimit) },
+  {
+    key: 'usual-morning',
+    minutes: rounded(baseline.usualStiffnessMinutes),
+    swelling: baseline.usualSwelling,
+  },
+  { key: 'set-by', name: baseline.setBy, day: baseline.setOn },
+];
+
+const jointPart = (joint: Joint, { baselines, clinic }: DocumentFacts): SheetPart => {
+  const { phone } = clinic;
+  const baseline = baselines.find((row) => row.joint === joint);
+  const title = { key: 'joint', joint } as const;
+  if (!baseline) return part(title, [{ key: 'no-usual-values' }], [{ key: 'ask-how-to-read', phone }]);
+  const isTooHigh = baseline.dueForReview;
+  return part(
+    title,
+    [...valuesOf(baseline), ...(isTooHigh ? [{ key: 'values-too-high' } as const] : [])],
+    [
+      ...(isTooHigh ? [{ key: 'ask-whether-values-fit' } as const] : []),
+      { key: 'over-pain-limit', phone },
+      { key: 'worse-morning' },
+    ],
+  );
+};
+
+const signParts = ({ clinic }: DocumentFacts): readonly SheetPart[] => {
+  const { phone, emergencyNumber: number } = clinic;
+  const list = (flags: readonly RedFlag[]) => flags.map((flag): SheetLine => ({ key: 'flag', flag }));
   return [
-    { title: `Stop and ring ${clinic.emergencyNumber} at once`, lines: list(redFlagClasses.emergency) },
-    {
-      title: `Stop and speak with a clinician the same day: ${clinic.phone}`,
-      lines: list(redFlagClasses['same-day']),
-      advice: [`If you reach nobody there, do not wait: ring ${clinic.emergencyNumber}.`],
-    },
-    { title: `Stop and ring the clinic: ${clinic.phone}`, lines: list(redFlagClasses.routine) },
+    part({ key: 'ring-emergency', number }, list(redFlagClasses.emergency)),
+    part({ key: 'speak-same-day', phone }, list(redFlagClasses['same-day']), [
+      { key: 'nobody-there', number },
+    ]),
+    part({ key: 'ring-clinic', phone }, list(redFlagClasses.routine)),
   ];
 };
 
-const supervisedPart = ({ clinic, end, careGoesOn }: DocumentFacts): DocumentPart => ({
-  title: 'Who is there for you',
-  lines: [
-    `This care ended on ${dayInWords(end.on)}.`,
+const supervisedPart = ({ clinic, end, careGoesOn }: DocumentFacts): SheetPart => {
+  const { name, phone, emergencyNumber: number, monitoringHours: hours } = clinic;
+  return part({ key: 'who-is-there' }, [
+    { key: 'care-ended', day: end.on },
     ...(careGoesOn
-      ? [
-          `You have other care at ${clinic.name} that goes on.`,
-          sentence(`Times at which the clinic looks at what you send: ${clinic.monitoringHours}`),
-          'Nobody looks at other times.',
-        ]
-      : ['Nobody watches what you send any more, and nothing changes your exercises for you.']),
-    `${clinic.name}: ${clinic.phone}. Emergency: ${clinic.emergencyNumber}.`,
-    'This sheet repeats what is in your record. What your clinician tells you stands above it.',
-  ],
-});
+      ? ([{ key: 'other-care', clinic: name }, { key: 'hours', hours }, { key: 'outside-hours' }] as const)
+      : [{ key: 'nobody-reads' } as const]),
+    { key: 'clinic', clinic: name, phone, number },
+    { key: 'clinician-first' },
+  ]);
+};
 
-export const selfManagementOf = (facts: DocumentFacts, words: PatientWords): CareDocument => ({
-  ...headOf(facts),
-  title: 'What to do on your own',
-  parts: [
-    ...exerciseParts(facts, words),
-    ...facts.episode.followedJoints.map((joint) => jointPart(joint, facts)),
-    ...signParts(facts, words),
-    supervisedPart(facts),
-  ],
-});
+/** null for those who were handed to others: they get the new clinic's word. */
+export const selfManagementOf = (facts: DocumentFacts): SelfManagement | null => {
+  const { clinic, patient, end, episode } = facts;
+  if (end.state !== 'discharged') return null;
+  return {
+    from: clinic.name,
+    telephone: { key: 'telephone', phone: clinic.phone },
+    about: { key: 'about', name: patient.name, day: patient.birthDay },
+    title: { key: 'title' },
+    parts: [
+      ...exerciseParts(facts),
+      ...episode.followedJoints.map((joint) => jointPart(joint, facts)),
+      ...signParts(facts),
+      supervisedPart(facts),
+    ],
+  };
+};

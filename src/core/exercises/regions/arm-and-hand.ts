@@ -12,12 +12,6 @@ const elbowBend = {
   loads: [main('elbow', 'flexion'), carried('wrist', 'held straight'), carried('hand', 'grip')],
   position: 'sitting',
 } as const;
-const bendSteps = [
-  'Sit tall. Let your arm hang with the weight.',
-  'Bend your elbow and lift the weight.',
-  'Lower slowly.',
-];
-
 const elbowStraighten = {
   ...arm,
   family: 'elbow-straighten',
@@ -31,13 +25,6 @@ const overheadDemand = [
   carried('wrist', 'held straight'),
   carried('hand', 'grip'),
 ];
-const overheadSteps = [
-  'Sit tall. Point your elbow to the ceiling.',
-  'Let the hand come down behind your head.',
-  'Straighten your elbow.',
-  'Lower slowly.',
-];
-
 const wrist = {
   ...arm,
   family: 'wrist-weight',
@@ -69,7 +56,6 @@ export const armAndHand: readonly Exercise[] = [
     methods: ['variation', 'low-load', 'occlusion'],
     equipment: ['firm chair', 'hand weight'],
     cautions: ['steady-seat', 'weight-drop', 'grip-strain'],
-    instructions: bendSteps,
     setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -79,7 +65,6 @@ export const armAndHand: readonly Exercise[] = [
     methods: ['variation'],
     equipment: ['firm chair', 'hand weight, 1 kg'],
     cautions: ['steady-seat', 'weight-drop', 'grip-strain'],
-    instructions: bendSteps,
     setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 1 },
   },
   {
@@ -89,7 +74,6 @@ export const armAndHand: readonly Exercise[] = [
     methods: ['variation'],
     equipment: ['firm chair', 'hand weight, 2 kg'],
     cautions: ['steady-seat', 'weight-drop', 'grip-strain'],
-    instructions: bendSteps,
     setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 2 },
   },
   {
@@ -100,7 +84,6 @@ export const armAndHand: readonly Exercise[] = [
     loads: overheadDemand,
     equipment: ['firm chair', 'hand weight'],
     cautions: ['steady-seat', 'overhead-arm', 'weight-drop', 'grip-strain'],
-    instructions: overheadSteps,
     setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -111,7 +94,6 @@ export const armAndHand: readonly Exercise[] = [
     loads: overheadDemand,
     equipment: ['firm chair', 'hand weight, 1 kg'],
     cautions: ['steady-seat', 'overhead-arm', 'weight-drop', 'grip-strain'],
-    instructions: overheadSteps,
     setting: { kind: 'limb-lift', lever: 'forearm', angleDeg: 0, addedKg: 1 },
   },
   {
@@ -124,12 +106,6 @@ export const armAndHand: readonly Exercise[] = [
     loads: elbowBend.loads,
     position: 'sitting',
     cautions: ['band-snap', 'grip-strain'],
-    instructions: [
-      'Put your foot on the band.',
-      'Hold the end in your hand.',
-      'Bend your elbow.',
-      'Lower slowly.',
-    ],
   },
   {
     ...bandArm,
@@ -142,36 +118,18 @@ export const armAndHand: readonly Exercise[] = [
     equipment: ['band', 'high anchor'],
     position: 'standing or sitting',
     cautions: ['band-snap', 'grip-strain'],
-    instructions: [
-      'Tie the band to something firm above you.',
-      'Keep your elbow at your side.',
-      'Press your hand down until the arm is straight.',
-      'Come back slowly.',
-    ],
   },
   {
     ...wrist,
     id: 'wrist-bend-up',
     title: 'Bend the wrist, palm up',
     loads: [main('wrist', 'flexion'), carried('hand', 'grip')],
-    instructions: [
-      'Rest your forearm on a table, palm up.',
-      'Let the hand with the weight hang over the edge.',
-      'Bend your wrist up.',
-      'Lower slowly.',
-    ],
   },
   {
     ...wrist,
     id: 'wrist-bend-back',
     title: 'Bend the wrist back, palm down',
     loads: [main('wrist', 'extension'), carried('hand', 'grip')],
-    instructions: [
-      'Rest your forearm on a table, palm down.',
-      'Let the hand with the weight hang over the edge.',
-      'Lift the back of your hand.',
-      'Lower slowly.',
-    ],
   },
   {
     ...grip,
@@ -179,12 +137,6 @@ export const armAndHand: readonly Exercise[] = [
     title: 'Squeeze a soft ball',
     loads: [main('hand', 'grip'), carried('wrist', 'held straight')],
     equipment: ['soft ball'],
-    instructions: [
-      'Hold a soft ball.',
-      'Squeeze it as far as is comfortable.',
-      'Hold for three slow counts.',
-      'Let go.',
-    ],
   },
   {
     ...grip,
@@ -193,11 +145,6 @@ export const armAndHand: readonly Exercise[] = [
     loads: [main('hand', 'grip'), main('wrist', 'turning')],
     limbsAtOnce: 'both',
     equipment: ['towel'],
-    instructions: [
-      'Roll up a towel.',
-      'Hold it with both hands.',
-      'Wring it slowly one way, then the other.',
-    ],
   },
   {
     ...grip,
@@ -207,10 +154,5 @@ export const armAndHand: readonly Exercise[] = [
     target: ['hand'],
     loads: [main('hand', 'spreading')],
     equipment: ['soft rubber ring'],
-    instructions: [
-      'Put the ring round your fingers and thumb.',
-      'Spread your fingers.',
-      'Close them slowly.',
-    ],
   },
 ];

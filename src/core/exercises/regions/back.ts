@@ -1,10 +1,11 @@
 /** Back: rows and pull-downs. */
 import { carried, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
+import type { ExerciseId } from '../ids.ts';
 
 const pulling = [main('shoulder', 'pulling'), main('elbow', 'flexion'), carried('hand', 'grip')];
 
-const leanBack = (id: string, title: string, fromVerticalDeg: number, lean: string): Exercise => ({
+const leanBack = (id: ExerciseId<'back'>, title: string, fromVerticalDeg: number): Exercise => ({
   id,
   family: 'lean-back-row',
   title,
@@ -17,12 +18,6 @@ const leanBack = (id: string, title: string, fromVerticalDeg: number, lean: stri
   equipment: ['two fixed handles'],
   position: 'leaning back',
   cautions: ['anchor-strength', 'surface-slip', 'grip-strain', 'breath-holding'],
-  instructions: [
-    'Hold both handles. Stand under the anchor.',
-    lean,
-    'Pull your chest to the handles.',
-    'Go back slowly. Keep your body straight.',
-  ],
   setting: { kind: 'lean-back-row', fromVerticalDeg },
 });
 
@@ -36,20 +31,10 @@ const row = {
 const overheadPull = { ...row, family: 'overhead-pull', target: ['lats', 'upper-back'] } as const;
 
 export const back: readonly Exercise[] = [
-  leanBack('row-lean-back', 'Lean-back row, body 30° from upright', 30, 'Lean back a little.'),
-  leanBack('row-lean-back-further', 'Lean-back row, body 38° from upright', 38, 'Lean back a bit more.'),
-  leanBack(
-    'row-lean-back-half',
-    'Lean-back row, body 45° from upright',
-    45,
-    'Lean back halfway to the floor.',
-  ),
-  leanBack(
-    'row-lean-back-low',
-    'Lean-back row, body 60° from upright',
-    60,
-    'Lean back far. Keep your feet flat.',
-  ),
+  leanBack('row-lean-back', 'Lean-back row, body 30° from upright', 30),
+  leanBack('row-lean-back-further', 'Lean-back row, body 38° from upright', 38),
+  leanBack('row-lean-back-half', 'Lean-back row, body 45° from upright', 45),
+  leanBack('row-lean-back-low', 'Lean-back row, body 60° from upright', 60),
   {
     ...row,
     id: 'shoulder-blade-squeeze',
@@ -61,12 +46,6 @@ export const back: readonly Exercise[] = [
     equipment: ['none'],
     position: 'sitting',
     cautions: [],
-    instructions: [
-      'Sit tall. Let your arms hang.',
-      'Pull your shoulder blades back and down.',
-      'Hold for five slow counts.',
-      'Let go.',
-    ],
   },
   {
     ...row,
@@ -78,12 +57,6 @@ export const back: readonly Exercise[] = [
     equipment: ['band', 'firm chair'],
     position: 'sitting',
     cautions: ['steady-seat', 'band-snap', 'grip-strain'],
-    instructions: [
-      'Tie the band to something firm in front of you.',
-      'Hold one end in each hand.',
-      'Pull your elbows back.',
-      'Come back slowly.',
-    ],
   },
   {
     ...row,
@@ -96,12 +69,6 @@ export const back: readonly Exercise[] = [
     equipment: ['hand weight', 'heavy table'],
     position: 'bent forward',
     cautions: ['weight-drop', 'low-back-bend', 'grip-strain'],
-    instructions: [
-      'Lean on a table with one hand. Keep your back straight.',
-      'Let the weight hang from the other hand.',
-      'Pull your elbow up past your side.',
-      'Lower slowly.',
-    ],
   },
   {
     ...overheadPull,
@@ -113,12 +80,6 @@ export const back: readonly Exercise[] = [
     equipment: ['band', 'high anchor'],
     position: 'sitting',
     cautions: ['band-snap', 'overhead-arm', 'grip-strain'],
-    instructions: [
-      'Tie the band to something firm above you.',
-      'Hold one end in each hand.',
-      'Pull your elbows down to your sides.',
-      'Go up slowly.',
-    ],
   },
   {
     ...overheadPull,
@@ -130,11 +91,6 @@ export const back: readonly Exercise[] = [
     equipment: ['fixed bar', 'firm chair'],
     position: 'hanging, feet on a chair',
     cautions: ['steady-seat', 'anchor-strength', 'overhead-arm', 'grip-strain', 'breath-holding'],
-    instructions: [
-      'Hold the bar. Keep your feet on the chair.',
-      'Pull up. Help with your legs as much as you need.',
-      'Lower slowly.',
-    ],
   },
   {
     ...overheadPull,
@@ -146,7 +102,6 @@ export const back: readonly Exercise[] = [
     equipment: ['fixed bar'],
     position: 'hanging',
     cautions: ['anchor-strength', 'overhead-arm', 'grip-strain', 'breath-holding'],
-    instructions: ['Hang from the bar.', 'Pull up until your chin is at the bar.', 'Lower slowly.'],
     setting: { kind: 'moved-mass', movement: 'pull-up', addedKg: 0 },
   },
 ];

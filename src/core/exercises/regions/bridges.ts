@@ -21,12 +21,6 @@ export const bridges: readonly Exercise[] = [
     loads: bridgeDemand,
     limbsAtOnce: 'both',
     cautions: ['floor-transfer', 'breath-holding', 'low-back-arch'],
-    instructions: [
-      'Lie on your back. Bend your knees.',
-      'Put your feet flat under your knees.',
-      'Lift your hips until your body is in one line.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'bridge', legs: 'two', addedKg: 0 },
   },
   {
@@ -38,12 +32,6 @@ export const bridges: readonly Exercise[] = [
     limbsAtOnce: 'both',
     equipment: ['mat or bed', 'weight, 5 kg'],
     cautions: ['floor-transfer', 'breath-holding', 'low-back-arch', 'weight-drop'],
-    instructions: [
-      'Lie on your back. Bend your knees.',
-      'Hold the weight on your hips with both hands.',
-      'Lift your hips until your body is in one line.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'bridge', legs: 'two', addedKg: 5 },
   },
   {
@@ -54,12 +42,6 @@ export const bridges: readonly Exercise[] = [
     loads: [...bridgeDemand, held('hip', 'holding the leg up')],
     limbsAtOnce: 'one',
     cautions: ['floor-transfer', 'breath-holding', 'low-back-arch'],
-    instructions: [
-      'Lie on your back. Bend your knees.',
-      'Lift one foot just off the floor. Keep that knee bent.',
-      'Push with the other foot and lift your hips.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'bridge', legs: 'one-bent', addedKg: 0 },
   },
   {
@@ -70,12 +52,6 @@ export const bridges: readonly Exercise[] = [
     loads: [...bridgeDemand, held('hip', 'holding the leg up'), held('knee', 'held straight')],
     limbsAtOnce: 'one',
     cautions: ['floor-transfer', 'breath-holding', 'low-back-arch'],
-    instructions: [
-      'Lie on your back. Bend your knees.',
-      'Straighten one leg in line with your body.',
-      'Push with the other foot and lift your hips.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'bridge', legs: 'one-straight', addedKg: 0 },
   },
 ];

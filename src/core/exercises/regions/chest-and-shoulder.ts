@@ -1,6 +1,7 @@
 /** Chest and shoulder: push-ups from wall to floor, presses, arm raises, turning the arm. */
 import { carried, main } from '../demand.ts';
 import type { Exercise, JointDemand } from '../exercise.ts';
+import type { ExerciseId } from '../ids.ts';
 
 const wallDemand: readonly JointDemand[] = [
   main('shoulder', 'horizontal push'),
@@ -23,7 +24,7 @@ const pushUp = {
   limbsAtOnce: 'both',
 } as const;
 
-const wall = (id: string, title: string, footLengthsBack: number, stepBack: string): Exercise => ({
+const wall = (id: ExerciseId<'chest-and-shoulder'>, title: string, footLengthsBack: number): Exercise => ({
   ...pushUp,
   id,
   title,
@@ -32,16 +33,15 @@ const wall = (id: string, title: string, footLengthsBack: number, stepBack: stri
   equipment: ['wall'],
   position: 'standing',
   cautions: ['wrist-load', 'surface-slip'],
-  instructions: [
-    'Stand at arm’s length from the wall.',
-    stepBack,
-    'Put your hands on the wall at shoulder height.',
-    'Bend your elbows, then push away.',
-  ],
   setting: { kind: 'wall-push-up', footLengthsBack },
 });
 
-const raisedHands = (id: string, title: string, handHeightM: number, support: string): Exercise => ({
+const raisedHands = (
+  id: ExerciseId<'chest-and-shoulder'>,
+  title: string,
+  handHeightM: number,
+  support: string,
+): Exercise => ({
   ...pushUp,
   id,
   title,
@@ -50,12 +50,6 @@ const raisedHands = (id: string, title: string, handHeightM: number, support: st
   equipment: [support],
   position: 'leaning forward',
   cautions: ['wrist-load', 'surface-slip', 'breath-holding'],
-  instructions: [
-    `Put your hands on a fixed support. Check that it cannot slide.`,
-    'Walk your feet back until your body is straight.',
-    'Bend your elbows and come down.',
-    'Push back up.',
-  ],
   setting: { kind: 'push-up', support: 'feet', handHeightM, footHeightM: 0 },
 });
 
@@ -81,13 +75,8 @@ const turn = {
 const press = { methods: ['low-load', 'variation'], limb: 'arm', limbsAtOnce: 'both' } as const;
 
 export const chestAndShoulder: readonly Exercise[] = [
-  wall(
-    'wall-push-up-near',
-    'Push-up against the wall, feet near',
-    0.6,
-    'Step back by half a foot length and a bit.',
-  ),
-  wall('wall-push-up', 'Push-up against the wall', 1, 'Step back by one foot length.'),
+  wall('wall-push-up-near', 'Push-up against the wall, feet near', 0.6),
+  wall('wall-push-up', 'Push-up against the wall', 1),
   raisedHands('incline-push-up-high', 'Push-up with hands at 90 cm', 0.9, 'worktop 90 cm high'),
   raisedHands('incline-push-up-table', 'Push-up with hands at 75 cm', 0.75, 'heavy table 75 cm high'),
   raisedHands('incline-push-up-middle', 'Push-up with hands at 60 cm', 0.6, 'fixed bench 60 cm high'),
@@ -102,12 +91,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['mat'],
     position: 'on hands and knees',
     cautions: ['wrist-load', 'floor-transfer', 'kneeling', 'breath-holding'],
-    instructions: [
-      'Kneel on a soft mat. Put your hands on the floor.',
-      'Keep your body straight from knee to shoulder.',
-      'Bend your elbows and come down.',
-      'Push back up.',
-    ],
     setting: { kind: 'push-up', support: 'knees', handHeightM: 0, footHeightM: 0 },
   },
   {
@@ -119,12 +102,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['mat'],
     position: 'on hands and feet',
     cautions: ['wrist-load', 'floor-transfer', 'breath-holding'],
-    instructions: [
-      'Put your hands on the floor under your shoulders.',
-      'Keep your body straight from heel to shoulder.',
-      'Bend your elbows and come down.',
-      'Push back up.',
-    ],
     setting: { kind: 'push-up', support: 'feet', handHeightM: 0, footHeightM: 0 },
   },
   {
@@ -136,12 +113,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['mat', 'fixed step 30 cm high'],
     position: 'on hands and feet',
     cautions: ['wrist-load', 'floor-transfer', 'breath-holding', 'head-low', 'surface-slip'],
-    instructions: [
-      'Put your feet on a fixed step.',
-      'Put your hands on the floor under your shoulders.',
-      'Bend your elbows and come down.',
-      'Push back up.',
-    ],
     setting: { kind: 'push-up', support: 'feet', handHeightM: 0, footHeightM: 0.3 },
   },
   {
@@ -155,12 +126,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['band', 'firm chair'],
     position: 'sitting',
     cautions: ['steady-seat', 'band-snap', 'grip-strain'],
-    instructions: [
-      'Put the band round the back of the chair.',
-      'Hold one end in each hand at your chest.',
-      'Push both hands forward.',
-      'Come back slowly.',
-    ],
   },
   {
     ...press,
@@ -173,11 +138,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['hand weights', 'mat or bed'],
     position: 'lying on the back',
     cautions: ['weight-drop', 'floor-transfer', 'grip-strain'],
-    instructions: [
-      'Lie on your back. Hold the weights over your chest.',
-      'Bend your elbows and let the weights come down.',
-      'Push up again.',
-    ],
   },
   {
     ...press,
@@ -190,12 +150,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['band', 'firm chair'],
     position: 'sitting',
     cautions: ['steady-seat', 'band-snap', 'overhead-arm', 'grip-strain'],
-    instructions: [
-      'Sit on the band. Hold one end in each hand.',
-      'Push your hands up.',
-      'Stop where your shoulder lets you.',
-      'Come down slowly.',
-    ],
   },
   {
     ...press,
@@ -213,7 +167,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['hand weights', 'firm chair'],
     position: 'sitting',
     cautions: ['steady-seat', 'overhead-arm', 'weight-drop', 'breath-holding'],
-    instructions: ['Sit tall. Hold the weights at your shoulders.', 'Push them up.', 'Come down slowly.'],
   },
   {
     ...armRaise,
@@ -223,7 +176,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: frontDemand,
     equipment: ['none'],
     cautions: ['overhead-arm'],
-    instructions: ['Bend your elbow.', 'Lift the upper arm to the front until it is level.', 'Lower slowly.'],
     setting: { kind: 'limb-lift', lever: 'bent-arm', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -234,7 +186,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: frontDemand,
     equipment: ['hand weight'],
     cautions: ['overhead-arm', 'weight-drop'],
-    instructions: ['Let your arm hang.', 'Lift it straight to the front until it is level.', 'Lower slowly.'],
     setting: { kind: 'limb-lift', lever: 'straight-arm', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -245,7 +196,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: sideDemand,
     equipment: ['none'],
     cautions: ['overhead-arm'],
-    instructions: ['Bend your elbow.', 'Lift the upper arm to the side until it is level.', 'Lower slowly.'],
     setting: { kind: 'limb-lift', lever: 'bent-arm', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -256,7 +206,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: sideDemand,
     equipment: ['hand weight'],
     cautions: ['overhead-arm', 'weight-drop'],
-    instructions: ['Let your arm hang.', 'Lift it straight to the side until it is level.', 'Lower slowly.'],
     setting: { kind: 'limb-lift', lever: 'straight-arm', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -266,12 +215,6 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['door frame'],
     position: 'standing',
     cautions: ['breath-holding'],
-    instructions: [
-      'Stand next to a door frame. Bend your elbow at your side.',
-      'Press the back of your hand into the frame.',
-      'Hold for five slow counts. Keep breathing.',
-      'Let go.',
-    ],
   },
   {
     ...turn,
@@ -280,11 +223,5 @@ export const chestAndShoulder: readonly Exercise[] = [
     equipment: ['band'],
     position: 'standing or sitting',
     cautions: ['band-snap', 'grip-strain'],
-    instructions: [
-      'Keep your elbow bent at your side.',
-      'Hold the band with the hand in front of your belly.',
-      'Turn your forearm out.',
-      'Come back slowly.',
-    ],
   },
 ];

@@ -40,12 +40,6 @@ export const legRaises: readonly Exercise[] = [
     equipment: ['firm support'],
     position: 'standing',
     cautions: ['fall-risk-standing'],
-    instructions: [
-      'Hold on to a firm support.',
-      'Keep your knee straight.',
-      'Lift the leg a little to the front.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 60, addedKg: 0 },
   },
   {
@@ -57,7 +51,6 @@ export const legRaises: readonly Exercise[] = [
     equipment: ['firm support'],
     position: 'standing',
     cautions: ['fall-risk-standing', 'hip-bend-limit'],
-    instructions: ['Hold on to a firm support.', 'Lift one knee until the thigh is level.', 'Lower slowly.'],
     setting: { kind: 'limb-lift', lever: 'bent-leg', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -70,12 +63,6 @@ export const legRaises: readonly Exercise[] = [
     loads: lyingRaise('flexion'),
     position: 'lying on the back',
     cautions: ['floor-transfer', 'breath-holding'],
-    instructions: [
-      'Lie on your back. Bend the other knee.',
-      'Keep this knee straight.',
-      'Lift the leg to the height of the other knee.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -89,12 +76,6 @@ export const legRaises: readonly Exercise[] = [
     equipment: ['mat or bed', 'ankle weight, 1 kg'],
     position: 'lying on the back',
     cautions: ['floor-transfer', 'breath-holding'],
-    instructions: [
-      'Put the weight on your ankle. Lie on your back.',
-      'Bend the other knee. Keep this knee straight.',
-      'Lift the leg to the height of the other knee.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 1 },
   },
   {
@@ -106,12 +87,6 @@ export const legRaises: readonly Exercise[] = [
     equipment: ['firm support'],
     position: 'standing',
     cautions: ['fall-risk-standing'],
-    instructions: [
-      'Hold on to a firm support.',
-      'Keep your body upright.',
-      'Lift one leg out to the side.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 60, addedKg: 0 },
   },
   {
@@ -122,12 +97,6 @@ export const legRaises: readonly Exercise[] = [
     loads: [main('hip', 'abduction'), carried('low-back', 'held still')],
     position: 'lying on the side',
     cautions: ['floor-transfer', 'side-lying-hip'],
-    instructions: [
-      'Lie on your side. Bend both knees.',
-      'Lift the top leg. Keep the knee bent.',
-      'Keep your hips still.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'bent-leg', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -138,12 +107,6 @@ export const legRaises: readonly Exercise[] = [
     loads: lyingRaise('abduction'),
     position: 'lying on the side',
     cautions: ['floor-transfer', 'side-lying-hip'],
-    instructions: [
-      'Lie on your side. Bend the lower leg.',
-      'Keep the top leg straight, in line with your body.',
-      'Lift the top leg.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -155,12 +118,6 @@ export const legRaises: readonly Exercise[] = [
     equipment: ['firm support'],
     position: 'standing',
     cautions: ['fall-risk-standing', 'low-back-arch'],
-    instructions: [
-      'Hold on to a firm support.',
-      'Keep your body upright.',
-      'Move one leg straight back.',
-      'Bring it back slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 70, addedKg: 0 },
   },
   {
@@ -171,12 +128,6 @@ export const legRaises: readonly Exercise[] = [
     loads: [main('hip', 'extension'), carried('low-back', 'extension'), carried('knee', 'flexion')],
     position: 'lying on the front',
     cautions: ['floor-transfer', 'low-back-arch', 'front-lying'],
-    instructions: [
-      'Lie on your front. Bend one knee.',
-      'Lift that thigh a little off the floor.',
-      'Keep your hips down.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'bent-leg', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -187,12 +138,6 @@ export const legRaises: readonly Exercise[] = [
     loads: [main('hip', 'extension'), carried('low-back', 'extension'), carried('knee', 'held straight')],
     position: 'lying on the front',
     cautions: ['floor-transfer', 'low-back-arch', 'front-lying'],
-    instructions: [
-      'Lie on your front. Keep both legs straight.',
-      'Lift one leg a little off the floor.',
-      'Keep your hips down.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -205,12 +150,6 @@ export const legRaises: readonly Exercise[] = [
     equipment: ['pillow'],
     position: 'sitting or lying',
     cautions: ['breath-holding'],
-    instructions: [
-      'Put a pillow between your knees.',
-      'Squeeze your knees together.',
-      'Hold for five slow counts. Keep breathing.',
-      'Let go.',
-    ],
   },
   {
     ...inner,
@@ -220,12 +159,6 @@ export const legRaises: readonly Exercise[] = [
     loads: lyingRaise('adduction'),
     position: 'lying on the side',
     cautions: ['floor-transfer', 'side-lying-hip'],
-    instructions: [
-      'Lie on your side. Bend the top leg and put it in front.',
-      'Keep the lower leg straight.',
-      'Lift the lower leg.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -234,12 +167,6 @@ export const legRaises: readonly Exercise[] = [
     title: 'Open the knees, lying on the side',
     methods: ['variation'],
     cautions: ['floor-transfer', 'side-lying-hip'],
-    instructions: [
-      'Lie on your side. Bend both knees.',
-      'Keep your feet together.',
-      'Lift the top knee.',
-      'Lower slowly.',
-    ],
   },
   {
     ...clam,
@@ -248,11 +175,5 @@ export const legRaises: readonly Exercise[] = [
     methods: ['variation', 'low-load'],
     equipment: ['band', 'mat or bed'],
     cautions: ['floor-transfer', 'side-lying-hip', 'band-snap'],
-    instructions: [
-      'Put a band round both thighs. Lie on your side.',
-      'Bend both knees. Keep your feet together.',
-      'Lift the top knee.',
-      'Lower slowly.',
-    ],
   },
 ];

@@ -28,7 +28,6 @@ export const lowerLeg: readonly Exercise[] = [
     limbsAtOnce: 'both',
     equipment: ['firm support'],
     cautions: ['fall-risk-standing'],
-    instructions: ['Hold on to a firm support.', 'Rise up on your toes.', 'Lower slowly.'],
     setting: { kind: 'heel-raise', legs: 'two', addedKg: 0 },
   },
   {
@@ -40,11 +39,6 @@ export const lowerLeg: readonly Exercise[] = [
     limbsAtOnce: 'both',
     equipment: ['firm support', 'backpack, 5 kg'],
     cautions: ['fall-risk-standing'],
-    instructions: [
-      'Put on the backpack. Hold on to a firm support.',
-      'Rise up on your toes.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'heel-raise', legs: 'two', addedKg: 5 },
   },
   {
@@ -55,12 +49,6 @@ export const lowerLeg: readonly Exercise[] = [
     limbsAtOnce: 'one',
     equipment: ['firm support'],
     cautions: ['fall-risk-standing', 'toe-joint'],
-    instructions: [
-      'Hold on to a firm support.',
-      'Stand on one leg.',
-      'Rise up on your toes.',
-      'Lower slowly.',
-    ],
     setting: { kind: 'heel-raise', legs: 'one', addedKg: 0 },
   },
   {
@@ -75,12 +63,6 @@ export const lowerLeg: readonly Exercise[] = [
     equipment: ['firm chair', 'weight'],
     position: 'sitting',
     cautions: ['steady-seat', 'weight-drop'],
-    instructions: [
-      'Sit tall. Put the weight on one thigh, near the knee.',
-      'Hold it with both hands.',
-      'Lift that heel.',
-      'Lower slowly.',
-    ],
   },
   {
     ...shin,
@@ -91,12 +73,6 @@ export const lowerLeg: readonly Exercise[] = [
     equipment: ['firm chair'],
     position: 'sitting',
     cautions: ['steady-seat'],
-    instructions: [
-      'Sit tall with your feet flat.',
-      'Keep your heels down.',
-      'Lift the front of both feet.',
-      'Lower slowly.',
-    ],
   },
   {
     ...shin,
@@ -108,12 +84,6 @@ export const lowerLeg: readonly Exercise[] = [
     equipment: ['wall'],
     position: 'standing against a wall',
     cautions: ['fall-risk-standing', 'surface-slip'],
-    instructions: [
-      'Lean your back on the wall. Put your feet a step away.',
-      'Keep your heels down.',
-      'Lift the front of both feet.',
-      'Lower slowly.',
-    ],
   },
   {
     ...shin,
@@ -124,11 +94,5 @@ export const lowerLeg: readonly Exercise[] = [
     equipment: ['band'],
     position: 'sitting',
     cautions: ['band-snap'],
-    instructions: [
-      'Tie the band to something firm in front of you.',
-      'Put the loop round the front of your foot.',
-      'Pull your foot up.',
-      'Let it go back slowly.',
-    ],
   },
 ];

@@ -1,8 +1,9 @@
 /** Thigh: standing up, squatting, bending and straightening the knee, hinging. */
 import { carried, held, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
+import type { ExerciseId } from '../ids.ts';
 
-const sitToStand = (id: string, title: string, seatHeightM: number, seat: string): Exercise => ({
+const sitToStand = (id: ExerciseId<'thigh'>, title: string, seatHeightM: number, seat: string): Exercise => ({
   id,
   family: 'sit-to-stand',
   title,
@@ -15,12 +16,6 @@ const sitToStand = (id: string, title: string, seatHeightM: number, seat: string
   equipment: [seat],
   position: 'sitting to standing',
   cautions: ['steady-seat', 'fall-risk-standing', 'hip-bend-limit'],
-  instructions: [
-    'Sit near the front of the seat.',
-    'Put your feet flat, a bit behind your knees.',
-    'Lean forward and stand up.',
-    'Sit down slowly. Do not drop.',
-  ],
   setting: { kind: 'sit-to-stand', seatHeightM },
 });
 
@@ -67,20 +62,6 @@ const hinge = {
   position: 'standing',
 } as const;
 
-const straighten = [
-  'Sit tall.',
-  'Straighten your knee as far as you can.',
-  'Hold for a moment.',
-  'Lower slowly.',
-];
-
-const bendStanding = [
-  'Hold on to a firm support.',
-  'Bend one knee and bring the heel up behind you.',
-  'Stop when the shin is level.',
-  'Lower slowly.',
-];
-
 export const thigh: readonly Exercise[] = [
   sitToStand('sit-to-stand-high-seat', 'Stand up from a high seat, 60 cm', 0.6, 'high firm seat'),
   sitToStand('sit-to-stand-raised-chair', 'Stand up from a raised chair, 55 cm', 0.55, 'raised firm chair'),
@@ -100,12 +81,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['firm support'],
     position: 'standing',
     cautions: ['fall-risk-standing', 'hip-bend-limit', 'breath-holding'],
-    instructions: [
-      'Stand with your feet hip width apart.',
-      'Push your hips back and bend your knees.',
-      'Go only as low as your knees let you.',
-      'Stand up again.',
-    ],
     setting: { kind: 'moved-mass', movement: 'squat-two-legs', addedKg: 0 },
   },
   {
@@ -116,12 +91,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['hand weights, 5 kg together'],
     position: 'standing',
     cautions: ['fall-risk-standing', 'hip-bend-limit', 'breath-holding', 'weight-drop'],
-    instructions: [
-      'Hold the weights at your sides.',
-      'Push your hips back and bend your knees.',
-      'Go only as low as your knees let you.',
-      'Stand up again.',
-    ],
     setting: { kind: 'moved-mass', movement: 'squat-two-legs', addedKg: 5 },
   },
   {
@@ -132,12 +101,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['firm step', 'hand rail'],
     position: 'standing',
     cautions: ['fall-risk-standing', 'surface-slip'],
-    instructions: [
-      'Hold the rail. Put your whole foot on the step.',
-      'Push up with that leg.',
-      'Do not push off with the other foot.',
-      'Step down slowly.',
-    ],
     setting: { kind: 'moved-mass', movement: 'squat-one-leg', addedKg: 0 },
   },
   {
@@ -146,7 +109,6 @@ export const thigh: readonly Exercise[] = [
     title: 'Straighten the knee, sitting',
     equipment: ['firm chair', 'ankle weight'],
     cautions: ['steady-seat', 'knee-end-range'],
-    instructions: straighten,
     setting: { kind: 'limb-lift', lever: 'shank', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -156,7 +118,6 @@ export const thigh: readonly Exercise[] = [
     methods: ['variation'],
     equipment: ['firm chair', 'ankle weight, 1 kg'],
     cautions: ['steady-seat', 'knee-end-range'],
-    instructions: ['Put the weight on your ankle.', ...straighten],
     setting: { kind: 'limb-lift', lever: 'shank', angleDeg: 0, addedKg: 1 },
   },
   {
@@ -168,12 +129,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['rolled towel'],
     position: 'lying on the back',
     cautions: ['breath-holding'],
-    instructions: [
-      'Put a rolled towel under your knee.',
-      'Press the knee down into the towel.',
-      'Hold for five slow counts. Keep breathing.',
-      'Let go.',
-    ],
   },
   {
     ...squat,
@@ -184,12 +139,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['wall'],
     position: 'standing against a wall',
     cautions: ['surface-slip', 'breath-holding', 'knee-bend-pain'],
-    instructions: [
-      'Lean your back on the wall. Step forward a bit.',
-      'Slide down a little way.',
-      'Hold still. Keep breathing.',
-      'Slide up again.',
-    ],
   },
   {
     ...squat,
@@ -202,12 +151,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['band', 'firm chair'],
     position: 'sitting',
     cautions: ['band-snap', 'steady-seat', 'grip-strain'],
-    instructions: [
-      'Sit tall. Put the band round your foot.',
-      'Hold both ends at your hips.',
-      'Push your foot away until the knee is almost straight.',
-      'Come back slowly.',
-    ],
   },
   {
     ...kneeExtension,
@@ -217,12 +160,6 @@ export const thigh: readonly Exercise[] = [
     methods: ['low-load', 'occlusion'],
     equipment: ['band', 'firm chair'],
     cautions: ['band-snap', 'steady-seat'],
-    instructions: [
-      'Tie the band to the back leg of the chair.',
-      'Put the loop round your ankle.',
-      'Straighten your knee.',
-      'Come back slowly.',
-    ],
   },
   {
     ...kneeBend,
@@ -233,7 +170,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['firm support', 'ankle weight'],
     position: 'standing',
     cautions: ['fall-risk-standing'],
-    instructions: bendStanding,
     setting: { kind: 'limb-lift', lever: 'shank', angleDeg: 0, addedKg: 0 },
   },
   {
@@ -245,7 +181,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['firm support', 'ankle weight, 1 kg'],
     position: 'standing',
     cautions: ['fall-risk-standing'],
-    instructions: ['Put the weight on your ankle.', ...bendStanding],
     setting: { kind: 'limb-lift', lever: 'shank', angleDeg: 0, addedKg: 1 },
   },
   {
@@ -257,12 +192,6 @@ export const thigh: readonly Exercise[] = [
     equipment: ['band', 'firm chair'],
     position: 'sitting',
     cautions: ['band-snap', 'steady-seat'],
-    instructions: [
-      'Tie the band to something firm in front of you.',
-      'Put the loop round your ankle.',
-      'Pull your heel back under the chair.',
-      'Come back slowly.',
-    ],
   },
   {
     ...hinge,
@@ -272,12 +201,6 @@ export const thigh: readonly Exercise[] = [
     indirect: ['trunk-back'],
     equipment: ['stick'],
     cautions: ['low-back-bend', 'fall-risk-standing'],
-    instructions: [
-      'Hold a stick along your back.',
-      'Keep head, back and hips on the stick.',
-      'Bow forward from your hips.',
-      'Stand up again.',
-    ],
   },
   {
     ...hinge,
@@ -288,11 +211,5 @@ export const thigh: readonly Exercise[] = [
     loads: [...hinge.loads, carried('hand', 'grip')],
     equipment: ['hand weights'],
     cautions: ['low-back-bend', 'fall-risk-standing', 'weight-drop'],
-    instructions: [
-      'Hold a weight in each hand.',
-      'Keep your back straight and bow from your hips.',
-      'Let the weights slide down your thighs.',
-      'Stand up again.',
-    ],
   },
 ];

@@ -39,12 +39,6 @@ export const trunkAndNeck: readonly Exercise[] = [
     loads: [main('low-back', 'held still')],
     position: 'lying on the back',
     cautions: ['floor-transfer', 'breath-holding'],
-    instructions: [
-      'Lie on your back. Bend your knees.',
-      'Pull your belly in and press your low back down.',
-      'Hold for five slow counts. Keep breathing.',
-      'Let go.',
-    ],
   },
   {
     ...frontTrunk,
@@ -54,12 +48,6 @@ export const trunkAndNeck: readonly Exercise[] = [
     loads: [main('low-back', 'held still'), carried('hip', 'flexion'), carried('knee', 'bending')],
     position: 'lying on the back',
     cautions: ['floor-transfer', 'breath-holding'],
-    instructions: [
-      'Lie on your back. Bend your knees.',
-      'Pull your belly in.',
-      'Slide one heel out, then back.',
-      'Change legs. Keep your back still.',
-    ],
   },
   {
     ...frontTrunk,
@@ -69,12 +57,6 @@ export const trunkAndNeck: readonly Exercise[] = [
     loads: [main('low-back', 'held still'), carried('hip', 'flexion'), carried('shoulder', 'flexion')],
     position: 'lying on the back',
     cautions: ['floor-transfer', 'breath-holding', 'overhead-arm'],
-    instructions: [
-      'Lie on your back. Lift both arms and both bent knees.',
-      'Lower one arm and the other leg.',
-      'Come back and change sides.',
-      'Keep your back still.',
-    ],
   },
   {
     ...frontTrunk,
@@ -84,12 +66,6 @@ export const trunkAndNeck: readonly Exercise[] = [
     loads: [...plankDemand, carried('knee', 'kneeling pressure')],
     position: 'on forearms and knees',
     cautions: ['floor-transfer', 'breath-holding', 'kneeling'],
-    instructions: [
-      'Lie on your front. Prop up on your forearms.',
-      'Lift your hips. Keep your knees down.',
-      'Hold a straight line. Keep breathing.',
-      'Lower slowly.',
-    ],
   },
   {
     ...frontTrunk,
@@ -99,12 +75,6 @@ export const trunkAndNeck: readonly Exercise[] = [
     loads: [...plankDemand, carried('foot', 'toe support'), carried('knee', 'held straight')],
     position: 'on forearms and feet',
     cautions: ['floor-transfer', 'breath-holding'],
-    instructions: [
-      'Lie on your front. Prop up on your forearms.',
-      'Lift your hips and knees.',
-      'Hold a straight line. Keep breathing.',
-      'Lower slowly.',
-    ],
   },
   {
     ...backTrunk,
@@ -120,12 +90,6 @@ export const trunkAndNeck: readonly Exercise[] = [
     ],
     position: 'on hands and knees',
     cautions: ['floor-transfer', 'kneeling', 'wrist-load'],
-    instructions: [
-      'Go on your hands and knees.',
-      'Reach out one arm and the other leg.',
-      'Keep your back level.',
-      'Come back and change sides.',
-    ],
   },
   {
     ...backTrunk,
@@ -135,11 +99,6 @@ export const trunkAndNeck: readonly Exercise[] = [
     loads: [main('low-back', 'extension'), carried('neck', 'held straight')],
     position: 'lying on the front',
     cautions: ['floor-transfer', 'front-lying', 'low-back-arch'],
-    instructions: [
-      'Lie on your front. Put your arms at your sides.',
-      'Lift your chest a little. Look at the floor.',
-      'Lower slowly.',
-    ],
   },
   {
     ...trunk,
@@ -158,47 +117,23 @@ export const trunkAndNeck: readonly Exercise[] = [
     ],
     position: 'on one forearm and knee',
     cautions: ['floor-transfer', 'side-lying-hip', 'breath-holding'],
-    instructions: [
-      'Lie on your side. Bend your knees.',
-      'Prop up on your forearm.',
-      'Lift your hips. Hold. Keep breathing.',
-      'Lower slowly.',
-    ],
   },
   {
     ...neck,
     id: 'chin-draw',
     title: 'Draw the chin in',
     loads: [main('neck', 'drawing back')],
-    instructions: [
-      'Sit tall. Look straight ahead.',
-      'Draw your chin straight back.',
-      'Hold for three slow counts.',
-      'Let go.',
-    ],
   },
   {
     ...neck,
     id: 'neck-press-front',
     title: 'Press the forehead into the hands',
     loads: [main('neck', 'flexion without movement')],
-    instructions: [
-      'Put both hands on your forehead.',
-      'Press gently. Do not let your head move.',
-      'Hold for five slow counts. Keep breathing.',
-      'Let go.',
-    ],
   },
   {
     ...neck,
     id: 'neck-press-side',
     title: 'Press the side of the head into the hand',
     loads: [main('neck', 'side bend without movement')],
-    instructions: [
-      'Put one hand on the side of your head.',
-      'Press gently. Do not let your head move.',
-      'Hold for five slow counts. Keep breathing.',
-      'Let go. Then do the other side.',
-    ],
   },
 ];

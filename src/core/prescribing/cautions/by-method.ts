@@ -3,11 +3,12 @@
 import type { Dose } from '../dose.ts';
 import type { Method } from '../methods.ts';
 import type { Caution } from './caution.ts';
+import type { MethodCautionId } from './ids.ts';
 
-const caution = (id: string, support: string, text: string, patientText: string): Caution => ({
+const caution = (id: MethodCautionId, support: string, text: string): Caution => ({
   id,
   text,
-  patientText,
+  patient: { key: id },
   from: 'method',
   support,
 });
@@ -18,7 +19,6 @@ const byMethod: Readonly<Record<Method, readonly Caution[]>> = {
       'variation-step',
       'clinic',
       'A harder version is a load step: judge it by the next morning, not by the set.',
-      'A harder version loads the joint more. See how the joint is the next morning before you trust it.',
     ),
   ],
   'low-load': [
@@ -26,13 +26,11 @@ const byMethod: Readonly<Record<Method, readonly Caution[]>> = {
       'near-failure',
       'common-practice',
       'Sets end near failure: muscle burn is expected, joint pain is not. Keep them apart when asking.',
-      'The muscle should burn near the end of a set. The joint should not hurt more. Tell us which one it was.',
     ),
     caution(
       'breathe-near-failure',
       'common-practice',
       'Straining near failure raises blood pressure; keep breathing and stop when form goes.',
-      'Keep breathing. Stop the set when you can no longer do it well.',
     ),
   ],
   occlusion: [
@@ -40,37 +38,31 @@ const byMethod: Readonly<Record<Method, readonly Caution[]>> = {
       'occlusion-arms-legs-one-at-a-time',
       'occlusion-position-stand-2019',
       'Arms and legs only, high on the limb, one limb at a time.',
-      'Put it only high on the arm or leg you were shown, and only one limb at a time.',
     ),
     caution(
       'occlusion-pulse-and-colour',
       'common-practice',
       'The distal pulse stays. Check pulse, colour, refill and feeling before, in each rest and after (from memory).',
-      'Fingers or toes may turn pink or dusky. White, blue or patchy is wrong: take it off at once.',
     ),
     caution(
       'occlusion-release',
       'common-practice',
       'Release at once for no pulse, white or blue limb, numbness past a minute, sharp pain, faintness, chest pain, headache or change of sight.',
-      'Take it off at once for numbness that does not ease in a minute, sharp pain, feeling faint, chest pain, headache or a change of sight.',
     ),
     caution(
       'occlusion-after',
       'occlusion-course-summary',
       'Ask for dark urine and soreness out of proportion over the next three mornings; calf swelling or numbness after ten minutes needs contact the same day.',
-      'If your urine is dark, a limb swells, soreness is far worse than usual, or numbness lasts ten minutes after it is off, ring us the same day.',
     ),
     caution(
       'occlusion-time',
       'occlusion-position-stand-2019',
       'The time under restriction is capped; when it is reached the cuff comes off even if repetitions are left.',
-      'When the time is up, take it off, even if you have not finished.',
     ),
     caution(
       'occlusion-evidence',
       'clinic',
       'Not shown to beat ordinary training for arthritis pain; its case is less joint pain during sessions than heavy loading. Rising joint pain is not expected.',
-      'This is meant to spare your joint. If the joint hurts more, that is not part of it: stop and tell us.',
     ),
   ],
 };
@@ -79,21 +71,18 @@ const unsupervised = caution(
   'occlusion-alone',
   'clinic',
   'At home without supervision: only after observed sessions and release unaided with either hand; a stopped phone means the cuff comes off.',
-  'If your phone stops or you lose count, take the cuff off. You must be able to take it off with either hand.',
 );
 
 const wrap = caution(
   'wrap-pressure-unknown',
   'wrap-reliability-2019',
   'An elastic wrap gives no pressure: the same tightness varied by about a fifth to a quarter between days, and on arms often lay above occlusion.',
-  'Nobody knows how hard a wrap presses. Wrap it to the tightness you were shown, never so that it hurts.',
 );
 
 const remeasure = caution(
   'cuff-pressure-belongs-to-this-cuff',
   'occlusion-position-2018',
   'The pressure belongs to this limb, side, cuff width and position; another position raises the needed pressure by up to a third. Measure again when one changes.',
-  'Use this pressure only with this cuff, on this limb, in this position.',
 );
 
 export const methodCautions = (dose: Dose): readonly Caution[] => {

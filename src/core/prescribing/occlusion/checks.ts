@@ -5,21 +5,22 @@
  * only partly reliable in exercise (cold, redistribution, observer), so pulse, colour and feeling
  * stand beside it.
  */
+import type { OcclusionCheckId } from '../cautions/ids.ts';
+
 type CheckMoment = 'before' | 'during' | 'after';
 
 export interface OcclusionCheck {
-  readonly id: string;
+  /** What the patient reads are sentences by it. */
+  readonly id: OcclusionCheckId;
   readonly moment: CheckMoment;
   readonly text: string;
-  readonly patientText: string;
   readonly support: string;
 }
 
-const check = (id: string, moment: CheckMoment, text: string, patientText: string): OcclusionCheck => ({
+const check = (id: OcclusionCheckId, moment: CheckMoment, text: string): OcclusionCheck => ({
   id,
   moment,
   text,
-  patientText,
   support: 'common-practice',
 });
 
@@ -29,71 +30,36 @@ const painUnderCuffEndsExercise = 7;
 const refillSeconds = { restingUpTo: 2, releaseAbove: 3 } as const;
 
 export const occlusionChecks: readonly OcclusionCheck[] = [
-  check(
-    're-ask',
-    'before',
-    'Ask the re-ask items of the screening again; anything new closes the session.',
-    'Answer the short list again. If something is new, do not start.',
-  ),
+  check('re-ask', 'before', 'Ask the re-ask items of the screening again; anything new closes the session.'),
   check(
     'skin-before',
     'before',
     'Skin under the cuff whole, limb warm, feeling intact, no swelling of the calf.',
-    'Look at the skin. It must be whole, warm and feel normal.',
   ),
-  check(
-    'pulse-before',
-    'before',
-    'Distal pulse felt: radial, or posterior tibial or dorsalis pedis.',
-    'Feel the pulse where you were shown.',
-  ),
-  check(
-    'pain-before-exercise',
-    'before',
-    'Pain before the first repetition means too tight.',
-    'If it hurts before you move, it is too tight. Loosen it.',
-  ),
+  check('pulse-before', 'before', 'Distal pulse felt: radial, or posterior tibial or dorsalis pedis.'),
+  check('pain-before-exercise', 'before', 'Pain before the first repetition means too tight.'),
   check(
     'pulse-during',
     'during',
     'Distal pulse stays palpable at the prescribed pressure, at the start and in each rest.',
-    'Feel the pulse in each rest. No pulse: take it off.',
   ),
-  check(
-    'colour-during',
-    'during',
-    'Pink to dusky is expected; white, blue-grey or mottled is not.',
-    'Pink or dusky is fine. White, blue or patchy: take it off.',
-  ),
+  check('colour-during', 'during', 'Pink to dusky is expected; white, blue-grey or mottled is not.'),
   check(
     'refill-during',
     'during',
     `Nail-bed refill: up to ${refillSeconds.restingUpTo} s at rest; above ${refillSeconds.releaseAbove} s after a re-check releases.`,
-    'Press a nail. Colour must be back before you have counted to three.',
   ),
-  check(
-    'three-scores',
-    'during',
-    'Joint pain, muscle burn and cuff discomfort are asked apart.',
-    'Say what hurts: the joint, the muscle or the cuff.',
-  ),
+  check('three-scores', 'during', 'Joint pain, muscle burn and cuff discomfort are asked apart.'),
   check(
     'release-between',
     'after',
     'Release between exercises for at least a minute, three minutes after a block.',
-    'Take it off between exercises, for at least one minute.',
   ),
-  check(
-    'colour-after',
-    'after',
-    'Colour, warmth and feeling are back within ten minutes.',
-    'Within ten minutes the limb must look and feel normal.',
-  ),
+  check('colour-after', 'after', 'Colour, warmth and feeling are back within ten minutes.'),
   check(
     'mornings-after',
     'after',
     'Dark urine and pain out of proportion are asked on the next three mornings after a first, resumed or increased session.',
-    'For three mornings, look at the colour of your urine and tell us about very bad soreness.',
   ),
 ];
 

@@ -21,7 +21,7 @@ const mostMornings = 365;
 
 const titled = (sentences: readonly string[], workings: readonly Working[] = []): Finding => ({
   id: 'control-chart',
-  title: 'Control chart on the frozen usual pain',
+  title: 'Control chart on the baseline',
   sentences,
   workings,
 });
@@ -67,7 +67,7 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, settings?: SettingV
   const mornings = painMornings(series)
     .filter((one) => one.day > baseline.setOn)
     .slice(0, mostMornings);
-  const baselineValues = `Frozen on ${dayInWords(baseline.setOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
+  const baselineValues = `Baseline set on ${dayInWords(baseline.setOn, series.today)}: usual pain ${baseline.usualPain}, scatter ${figure(spread.standardDeviation)} from ${counted(spread.values, 'morning')}.`;
   if (mornings.length === 0) return titled([baselineValues, 'No morning since then has an answer.']);
   const { working, outcome } = worked(cusumChartRow, {
     values: mornings.map((one) => one.pain),
@@ -84,7 +84,7 @@ const chartOver = (series: ReviewSeries, baseline: Baseline, settings?: SettingV
   const signal =
     first === undefined
       ? 'It has not signalled.'
-      : `It first signalled on ${dayInWords(mornings[first - 1]!.day, series.today)}, and a signal stays until new values are frozen.`;
+      : `It first signalled on ${dayInWords(mornings[first - 1]!.day, series.today)}, and a signal stays until a new baseline is set.`;
   const errs = falseAlarms(numbers['signal-interval'], spread.values, numbers['signal-inflation']);
   return titled([baselineValues, `${stand} ${signal}`, ...errs.sentences], [working, ...errs.workings]);
 };
@@ -97,16 +97,16 @@ export const controlChartFinding = (
   const joint = jointInWords(series.joint);
   const baseline = baselines.findLast((row) => row.joint === series.joint && row.setOn <= series.today);
   if (!baseline || baseline.usualPain === null)
-    return titled([`Not drawn: no usual pain is frozen for the ${joint}.`]);
+    return titled([`Not drawn: no usual pain is set for the ${joint}.`]);
   const least = engineSettingValues(settings)['signal-least-values'];
   const values = baseline.morningSpread?.values ?? 0;
   if (values < least)
     return titled([
-      `Not drawn: the usual pain was frozen from ${counted(values, 'quiet morning')}; ${least} are needed.`,
+      `Not drawn: the baseline was set from ${counted(values, 'quiet morning')}; ${least} are needed.`,
     ]);
   if (baseline.setOn < series.since)
     return titled([
-      `Not drawn: the usual pain was frozen on ${dayInWords(baseline.setOn, series.today)}, before the time shown. Choose a longer time.`,
+      `Not drawn: the baseline was set on ${dayInWords(baseline.setOn, series.today)}, before the time shown. Choose a longer time.`,
     ]);
   return chartOver(series, baseline, settings);
 };

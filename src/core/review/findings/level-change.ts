@@ -75,7 +75,7 @@ export const levelChangeFinding = (series: ReviewSeries, settings?: SettingValue
         ? ['Not worked out: no second version of this exercise was followed in this time.']
         : [
             ...told.map((one) => one.sentence),
-            'It knows nothing of a trend that was there already, nor of what caused the difference.',
+            'It does not account for an existing trend, nor show what caused the difference.',
           ],
     workings: told.flatMap((one) => (one.working ? [one.working] : [])),
   };

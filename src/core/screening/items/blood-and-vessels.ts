@@ -14,10 +14,9 @@ import {
 export const bloodAndVesselItems = [
   {
     id: 'past-clot',
-    question: 'Have you ever had a blood clot in a leg, an arm or a lung?',
     clinicianLabel: 'Past or present deep-vein thrombosis or pulmonary embolism',
     asks: {
-      details: [{ id: 'recent-or-treated', label: 'In the last four weeks, or still being treated' }],
+      details: ['recent-or-treated'],
     },
     minimumFor: everyMethod,
     effects: [
@@ -33,15 +32,9 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'clotting-or-bleeding-disorder',
-    question:
-      'Has a doctor named a clotting or bleeding disorder for you, or does one run in your close family?',
     clinicianLabel: 'Clotting or bleeding disorder, own or family',
     asks: {
-      details: [
-        { id: 'own-clotting', label: 'My own: blood clots too easily' },
-        { id: 'own-bleeding', label: 'My own: blood clots too slowly' },
-        { id: 'family', label: 'In the close family' },
-      ],
+      details: ['own-clotting', 'own-bleeding', 'family'],
     },
     minimumFor: cuffOnly,
     effects: [
@@ -72,7 +65,6 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'antiphospholipid-antibodies',
-    question: 'Have you been told that you have antiphospholipid antibodies?',
     clinicianLabel: 'Antiphospholipid antibodies (from memory)',
     asks: {},
     minimumFor: cuffOnly,
@@ -87,13 +79,9 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'sickle-cell',
-    question: 'Do you have sickle-cell disease, or could you carry the trait?',
     clinicianLabel: 'Sickle-cell disease or trait',
     asks: {
-      details: [
-        { id: 'disease', label: 'The disease' },
-        { id: 'trait', label: 'The trait, or perhaps' },
-      ],
+      details: ['disease', 'trait'],
     },
     minimumFor: cuffOnly,
     effects: [
@@ -112,15 +100,10 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'arterial-disease',
-    question:
-      'Have you had an operation, stent or graft on the arteries of an arm or leg, or leg pain on walking that eases with rest?',
     clinicianLabel: 'Arterial disease, arterial surgery, or walking pain that eases with rest',
     asks: {
       limbs: true,
-      details: [
-        { id: 'known-or-operated', label: 'Known arterial disease, operation, stent or graft' },
-        { id: 'walking-pain', label: 'Leg pain on walking that eases with rest' },
-      ],
+      details: ['known-or-operated', 'walking-pain'],
     },
     minimumFor: cuffOnly,
     effects: [
@@ -149,7 +132,6 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'dialysis-access',
-    question: 'Is there a fistula, graft or port for dialysis in a limb?',
     clinicianLabel: 'Dialysis access in a limb',
     asks: { limbs: true },
     minimumFor: cuffOnly,
@@ -164,7 +146,6 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'lymph',
-    question: 'Were lymph nodes taken out or treated with radiation, or does a limb swell for lymph reasons?',
     clinicianLabel: 'Lymph nodes removed or irradiated, lymphoedema',
     asks: { limbs: true },
     minimumFor: cuffOnly,
@@ -180,14 +161,10 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'veins',
-    question: 'Do you have bulging veins that ache, or have you had an inflamed vein?',
     clinicianLabel: 'Aching varicose veins or past phlebitis',
     asks: {
       limbs: true,
-      details: [
-        { id: 'aching-veins', label: 'Bulging veins that ache' },
-        { id: 'inflamed-vein', label: 'An inflamed vein in the past' },
-      ],
+      details: ['aching-veins', 'inflamed-vein'],
     },
     minimumFor: cuffOnly,
     effects: [
@@ -202,7 +179,6 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'swollen-calf',
-    question: 'Is one calf newly swollen, warm or tender?',
     clinicianLabel: 'One calf newly swollen, warm or tender',
     asks: {},
     minimumFor: everyMethod,
@@ -218,8 +194,6 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'raynaud-or-systemic-sclerosis',
-    question:
-      'Do your fingers or toes turn white and numb in the cold, or have you been told of systemic sclerosis?',
     clinicianLabel: 'Raynaud or systemic sclerosis (from memory)',
     asks: {},
     minimumFor: cuffOnly,
@@ -235,7 +209,6 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'vasculitis',
-    question: 'Have you been told that you have inflamed blood vessels (vasculitis)?',
     clinicianLabel: 'Vasculitis (from memory)',
     asks: {},
     minimumFor: cuffOnly,
@@ -245,7 +218,6 @@ export const bloodAndVesselItems = [
   },
   {
     id: 'after-covid',
-    question: 'Since a COVID-19 infection, has a doctor spoken of a raised risk of clots?',
     clinicianLabel: 'Clotting risk after COVID-19',
     asks: {},
     minimumFor: cuffOnly,

@@ -14,7 +14,6 @@ import {
 export const generalHealthItems = [
   {
     id: 'pregnancy-or-birth',
-    question: 'Are you pregnant, might you be, or did you give birth in the last 12 weeks?',
     clinicianLabel: 'Pregnant, perhaps pregnant, or birth within 12 weeks',
     asks: {},
     minimumFor: everyMethod,
@@ -34,8 +33,6 @@ export const generalHealthItems = [
   },
   {
     id: 'operation-plaster-or-bed',
-    question:
-      'In the last 12 weeks, have you had an operation, a plaster, or more than three days mostly in bed?',
     clinicianLabel: 'Operation, plaster or bed rest within 12 weeks',
     asks: {},
     minimumFor: cuffOnly,
@@ -58,7 +55,6 @@ export const generalHealthItems = [
   },
   {
     id: 'cancer',
-    question: 'Do you have cancer now, or have you had treatment for it in the last six months?',
     clinicianLabel: 'Active cancer or treatment within six months',
     asks: {},
     minimumFor: cuffOnly,
@@ -80,15 +76,10 @@ export const generalHealthItems = [
   },
   {
     id: 'diabetes',
-    question: 'Do you have diabetes?',
     clinicianLabel: 'Diabetes, with its nerves, eyes and control',
     asks: {
       limbs: true,
-      details: [
-        { id: 'numbness', label: 'Numb feet or hands' },
-        { id: 'eye-bleeding-or-laser', label: 'Bleeding in the eye, or laser treatment' },
-        { id: 'poorly-controlled', label: 'Sugar often far out of range' },
-      ],
+      details: ['numbness', 'eye-bleeding-or-laser', 'poorly-controlled'],
     },
     minimumFor: everyMethod,
     effects: [
@@ -120,7 +111,6 @@ export const generalHealthItems = [
   },
   {
     id: 'kidney-disease',
-    question: 'Do you have kidney disease?',
     clinicianLabel: 'Kidney disease',
     asks: {},
     minimumFor: cuffOnly,
@@ -136,15 +126,10 @@ export const generalHealthItems = [
   },
   {
     id: 'no-feeling-or-cannot-say',
-    question:
-      'Is there numbness in an arm or leg, or would it be hard for you to say that something feels wrong?',
     clinicianLabel: 'Loss of feeling, or unable to report symptoms (from memory)',
     asks: {
       limbs: true,
-      details: [
-        { id: 'numbness', label: 'Numbness in a limb' },
-        { id: 'cannot-say', label: 'Hard to notice or say that something is wrong' },
-      ],
+      details: ['numbness', 'cannot-say'],
     },
     minimumFor: cuffOnly,
     effects: [
@@ -166,16 +151,15 @@ export const generalHealthItems = [
   },
   {
     id: 'medicines',
-    question: 'Do you take any of these medicines?',
     clinicianLabel: 'Medicines by class',
     asks: {
       details: [
-        { id: 'blood-thinner', label: 'Blood thinner, or aspirin-like tablet against clots' },
-        { id: 'hormone-pill-or-patch', label: 'Hormone pill or patch with oestrogen' },
-        { id: 'testosterone', label: 'Testosterone or anabolic steroid' },
-        { id: 'blood-pressure-tablet', label: 'Tablet for blood pressure or the heart, or water tablet' },
-        { id: 'insulin-or-sulfonylurea', label: 'Insulin, or a tablet that can bring sugar too low' },
-        { id: 'long-term-steroid', label: 'Cortisone-like steroid for months' },
+        'blood-thinner',
+        'hormone-pill-or-patch',
+        'testosterone',
+        'blood-pressure-tablet',
+        'insulin-or-sulfonylurea',
+        'long-term-steroid',
       ],
     },
     minimumFor: cuffOnly,
@@ -223,15 +207,9 @@ export const generalHealthItems = [
   },
   {
     id: 'arthritis-medicines',
-    question:
-      'Do you take a JAK inhibitor or a biologic, or have you had a quinolone antibiotic in recent weeks?',
     clinicianLabel: 'JAK inhibitor, biologic or recent quinolone (from memory)',
     asks: {
-      details: [
-        { id: 'jak-inhibitor', label: 'JAK inhibitor' },
-        { id: 'biologic', label: 'Biologic' },
-        { id: 'recent-quinolone', label: 'Quinolone antibiotic in recent weeks' },
-      ],
+      details: ['jak-inhibitor', 'biologic', 'recent-quinolone'],
     },
     minimumFor: cuffOnly,
     effects: [
@@ -252,8 +230,6 @@ export const generalHealthItems = [
   },
   {
     id: 'weight-loss-or-eating',
-    question:
-      'Have you lost weight without trying, or do you worry that eating or weight has become a struggle?',
     clinicianLabel: 'Unwanted weight loss or trouble with eating',
     asks: {},
     minimumFor: [],

@@ -4,7 +4,6 @@ import { everyMethod, precaution, review, type ScreeningItem, stopAll, stopOcclu
 export const heartAndPressureItems = [
   {
     id: 'told-to-hold-off',
-    question: 'Has a doctor told you to hold off exercise at present?',
     clinicianLabel: 'Told by a doctor not to exercise',
     asks: {},
     minimumFor: everyMethod,
@@ -16,8 +15,6 @@ export const heartAndPressureItems = [
   },
   {
     id: 'new-chest-faint-or-breath',
-    question:
-      'In the last four weeks, have you had chest discomfort, fainting or breathlessness that is new or getting worse?',
     clinicianLabel: 'New or worsening chest discomfort, fainting or breathlessness',
     asks: {},
     minimumFor: everyMethod,
@@ -33,16 +30,9 @@ export const heartAndPressureItems = [
   },
   {
     id: 'heart-condition',
-    question: 'Do you have heart failure, a rhythm problem, valve disease, a pacemaker or a defibrillator?',
     clinicianLabel: 'Heart failure, rhythm or valve disease, implanted device',
     asks: {
-      details: [
-        { id: 'unstable', label: 'Unstable, worsening, or limiting at little effort' },
-        { id: 'stable-heart-failure', label: 'Heart failure, stable' },
-        { id: 'rhythm-problem', label: 'Rhythm problem, such as atrial fibrillation' },
-        { id: 'valve-disease', label: 'Valve disease' },
-        { id: 'implanted-device', label: 'Pacemaker or defibrillator' },
-      ],
+      details: ['unstable', 'stable-heart-failure', 'rhythm-problem', 'valve-disease', 'implanted-device'],
     },
     minimumFor: everyMethod,
     effects: [
@@ -67,8 +57,6 @@ export const heartAndPressureItems = [
   },
   {
     id: 'high-blood-pressure',
-    question:
-      'Has anyone ever told you that you have high blood pressure, even if it is treated and fine now?',
     clinicianLabel: 'Diagnosed high blood pressure, treated or not',
     asks: {},
     minimumFor: everyMethod,
@@ -88,7 +76,6 @@ export const heartAndPressureItems = [
   },
   {
     id: 'fever-or-unwell',
-    question: 'Do you have a fever or a chest infection, or feel unwell today?',
     clinicianLabel: 'Fever, chest infection or acute illness',
     asks: {},
     minimumFor: everyMethod,
@@ -109,14 +96,9 @@ export const heartAndPressureItems = [
   },
   {
     id: 'head-pressure-or-eye',
-    question:
-      'Do you have raised pressure inside the skull, a detached retina, or have you had an eye operation recently?',
     clinicianLabel: 'Raised intracranial pressure, retinal detachment or recent eye surgery',
     asks: {
-      details: [
-        { id: 'raised-head-pressure', label: 'Raised pressure inside the skull' },
-        { id: 'retina-or-eye-operation', label: 'Detached retina or recent eye operation' },
-      ],
+      details: ['raised-head-pressure', 'retina-or-eye-operation'],
     },
     minimumFor: everyMethod,
     effects: [

@@ -13,16 +13,10 @@ import {
 export const limbAndJointItems = [
   {
     id: 'wound-break-or-infection',
-    question:
-      'Is there an open sore, stitches, a recent break, a skin graft or an infection in an arm or leg?',
     clinicianLabel: 'Wound, stitches, recent fracture, skin graft or infection of a limb',
     asks: {
       limbs: true,
-      details: [
-        { id: 'sore-stitches-or-graft', label: 'Open sore, stitches or skin graft' },
-        { id: 'recent-break', label: 'A recent break' },
-        { id: 'infection', label: 'Infection' },
-      ],
+      details: ['sore-stitches-or-graft', 'recent-break', 'infection'],
     },
     minimumFor: everyMethod,
     effects: [
@@ -55,7 +49,6 @@ export const limbAndJointItems = [
   },
   {
     id: 'skin-or-joint-under-cuff',
-    question: 'Where a cuff or wrap would sit, is the skin thin or easily torn, or is a joint inflamed?',
     clinicianLabel: 'Fragile or broken skin, or active joint inflammation under the cuff (from memory)',
     asks: { limbs: true },
     minimumFor: cuffOnly,
@@ -71,7 +64,6 @@ export const limbAndJointItems = [
   },
   {
     id: 'hot-joint',
-    question: 'Is a joint hot, or clearly more swollen than usual, today?',
     clinicianLabel: 'Acutely hot or swollen joint',
     asks: { joints: true },
     minimumFor: everyMethod,
@@ -83,7 +75,6 @@ export const limbAndJointItems = [
   },
   {
     id: 'rheumatoid-arthritis',
-    question: 'Do you have rheumatoid or another inflammatory arthritis?',
     clinicianLabel: 'Rheumatoid or other inflammatory arthritis',
     asks: {},
     minimumFor: [],
@@ -104,8 +95,6 @@ export const limbAndJointItems = [
   },
   {
     id: 'neck-in-rheumatoid-arthritis',
-    question:
-      'With rheumatoid arthritis, has your neck been affected, or does moving it bring tingling in arms or legs?',
     clinicianLabel: 'Neck involvement in rheumatoid arthritis (from memory)',
     asks: {},
     minimumFor: everyMethod,
@@ -134,7 +123,6 @@ export const limbAndJointItems = [
   },
   {
     id: 'osteoporosis',
-    question: 'Do you have osteoporosis, or did you break a bone in a small fall?',
     clinicianLabel: 'Osteoporosis or fragility fracture (from memory)',
     asks: {},
     minimumFor: [],

@@ -60,4 +60,6 @@ export const accountGerman = {
   'opened.with-reason': 'Von außerhalb Ihres Teams, mit schriftlichem Grund',
   'opened.handed-on': 'Hat Ihre Akte als Datei weitergegeben, wie Sie zugestimmt hatten, an',
   'opened.ask': 'Ist ein Name falsch? Rufen Sie Ihre Praxis an und fragen Sie.',
+  'account.no-answer':
+    'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',
 } as const satisfies Readonly<Record<keyof typeof accountWords, string>>;

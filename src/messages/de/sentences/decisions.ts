@@ -1,5 +1,5 @@
-/** What was decided, what it means for today, and why. */
-import type { DecisionWord, Today } from '#core/decision/answers.ts';
+/** What was decided, and why. */
+import type { DecisionWord } from '#core/decision/answers.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
@@ -8,13 +8,6 @@ export const decisions = {
   'ease-back': 'Machen Sie nächstes Mal etwas weniger.',
   pause: 'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
 } as const satisfies Readonly<Record<DecisionWord, string>>;
-
-export const todays = {
-  'as-planned': 'Sie können heute wie geplant trainieren.',
-  'bad-day': 'Machen Sie heute das leichtere Training.',
-  'rest-this-joint': 'Lassen Sie dieses Gelenk heute ruhen.',
-  none: 'Heute keine Übungen.',
-} as const satisfies Readonly<Record<Today, string>>;
 
 export const rules = {
   R1: 'Hören Sie auf und holen Sie jetzt Hilfe. Sie haben ein Zeichen genannt, das sich zuerst ein Mensch ansehen muss.',

@@ -31,8 +31,6 @@ export const refusals = {
     'Melden Sie sich an, um weiterzumachen. Was Sie eingegeben haben, steht noch auf dieser Seite.',
   'patients-only': 'Diese Seite ist für Patientinnen und Patienten.',
   'record-not-found': 'Ihre Akte wurde nicht gefunden. Rufen Sie die Praxis an.',
-  'server-silent':
-    'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',
   'server-failed-on-page':
     'Bei uns ist etwas schiefgegangen. Was Sie eingegeben haben, steht noch auf dieser Seite. Versuchen Sie es noch einmal.',
   'server-failed':

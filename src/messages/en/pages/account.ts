@@ -61,6 +61,7 @@ export const accountWords = {
   'opened.with-reason': 'From outside your care team, with a written reason',
   'opened.handed-on': 'Gave your record away as a file, as you had agreed, to',
   'opened.ask': 'Is a name wrong here? Ring your clinic and ask.',
+  'account.no-answer': 'The clinic’s server did not answer. What you entered is still here; try again.',
 } as const;
 
 teach(accountWords);

@@ -1,5 +1,5 @@
-/** What was decided, what it means for today, and why. */
-import type { DecisionWord, Today } from '#core/decision/answers.ts';
+/** What was decided, and why. */
+import type { DecisionWord } from '#core/decision/answers.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
@@ -8,13 +8,6 @@ export const decisions = {
   'ease-back': 'Do a little less next time.',
   pause: 'Stop your exercises until we have spoken with you.',
 } as const satisfies Readonly<Record<DecisionWord, string>>;
-
-export const todays = {
-  'as-planned': 'You can do your session as planned today.',
-  'bad-day': 'Do the easier session today.',
-  'rest-this-joint': 'Rest this joint today.',
-  none: 'No exercises today.',
-} as const satisfies Readonly<Record<Today, string>>;
 
 export const rules = {
   R1: 'Stop and ask for help now. You told us of a sign that a person must look at first.',

@@ -25,7 +25,6 @@ export const refusals = {
   'signed-out': 'Sign in to go on. What you entered is still on this page.',
   'patients-only': 'This page is for patients.',
   'record-not-found': 'Your record was not found. Ring the clinic.',
-  'server-silent': 'The clinic’s server did not answer. What you entered is still here; try again.',
   'server-failed-on-page':
     'Something went wrong on our side. What you entered is still on this page; try again.',
   'server-failed': 'Something went wrong on our side. What you entered is still there; try again.',

@@ -29,10 +29,10 @@ export interface PasskeyContext {
 const words = {
   'signed-out': 'Sign in with your passphrase first.',
   'not-yours': 'Passkeys are for the clinic’s staff.',
-  'set-up': 'Choose a passphrase of your own first.',
+  'set-up': 'First choose your own passphrase.',
   'fresh-sign-in': 'Enter your passphrase again to do this. What you entered is still on this page.',
-  unread: 'The answer of this device could not be used. Try again, or use your passphrase.',
-  known: 'This passkey is known already.',
+  unread: 'This device’s response could not be used. Try again, or use your passphrase.',
+  known: 'This passkey is already registered.',
   wrong: 'This passkey does not open anything here. Use your passphrase.',
 } as const;
 

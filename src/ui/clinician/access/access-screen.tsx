@@ -10,7 +10,7 @@ import { TeamForm, type TeamFormProps } from './team-form.tsx';
 const phoneStates = {
   'in-use': 'In use',
   'no-pin-yet': 'Set up, no PIN yet',
-  'too-many-tries': 'Five wrong PINs: needs a new invitation',
+  'too-many-tries': 'Locked after five wrong PINs; needs a new invitation',
   ended: 'Ended',
 } as const;
 
@@ -18,7 +18,7 @@ const invitationStates = {
   open: 'Open',
   used: 'Used',
   withdrawn: 'Withdrawn',
-  'run-out': 'Run out',
+  'run-out': 'Expired',
 } as const;
 
 export interface AccessScreenProps extends InvitationPanelProps {
@@ -61,7 +61,7 @@ const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId'
               input={{ patientId, phoneId: phone.id }}
               label="End"
               about={`the phone set up ${systemMoment(phone.enrolledAt, zone)}`}
-              question="End this phone? It is signed out and its PIN opens nothing any more."
+              question="End this phone? It is signed out, and its PIN no longer works."
             />
           ),
       })),
@@ -91,7 +91,7 @@ const Team = ({ patientId, team }: Pick<AccessScreenProps, 'patientId' | 'team'>
   return (
     <div className="stack">
       {team.members.length === 0 ? (
-        <p>No team: every clinician of the clinic looks after this patient.</p>
+        <p>No care team is set. Every clinician of the clinic can open this record.</p>
       ) : null}
       <DefinitionList
         rows={team.members.map((member) => ({
@@ -102,9 +102,9 @@ const Team = ({ patientId, team }: Pick<AccessScreenProps, 'patientId' | 'team'>
             <ActButton
               path="staff.team.set"
               input={{ patientId, userId: member.userId, belongs: false }}
-              label="Take out"
+              label="Remove"
               about={member.name}
-              question={`Take ${member.name} out of the team?`}
+              question={`Remove ${member.name} from the team?`}
             />
           ),
         }))}

@@ -34,7 +34,7 @@ const languages = [
 ] as const;
 
 const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { readonly made: Made }) => {
-  const address = `${origin}/join`;
+  const address = `${origin}/enrol`;
   return (
     <section className="invitation-slip stack keep-together">
       <h2>For {patientName}</h2>
@@ -44,7 +44,7 @@ const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { read
         </p>
       ))}
       <p className="invitation-code">{made.code}</p>
-      <QrCode text={`${address}#${made.code}`} label="Picture that opens the page with the code filled in" />
+      <QrCode text={`${address}#${made.code}`} label="QR code that opens the page with the code filled in" />
       {languages.map(({ tag, locale, words }) => (
         <p key={tag} lang={tag}>
           {words['invite.once'].replace('{day}', dayOf(made.expiresAt, zone, locale))}
@@ -73,7 +73,7 @@ export const InvitationPanel = (props: InvitationPanelProps) => {
       <div className="row">
         {made ? <Button onClick={() => window.print()}>Print</Button> : null}
         <Button id="invite" tone={made ? 'plain' : 'primary'} onClick={() => void invite()}>
-          {made ? 'Make another (this one stops working)' : 'Make an invitation'}
+          {made ? 'Make another invitation (this one stops working)' : 'Make an invitation'}
         </Button>
       </div>
     </div>

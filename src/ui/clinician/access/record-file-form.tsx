@@ -32,7 +32,9 @@ export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
   const make = (event: FormEvent) => {
     event.preventDefault();
     if (handedTo.trim().length < 2) {
-      return asking.t([{ field: 'handed-to', text: 'Write who gets the file, as the patient named them.' }]);
+      return asking.t([
+        { field: 'handed-to', text: 'Write who receives the file, as the patient named them.' },
+      ]);
     }
     void asking.ask(
       () => change<{ text: string }>('staff.recordFile.make', { patientId, handedTo }),
@@ -51,14 +53,14 @@ export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
       {saved ? (
         <Notice title="The file was made" isAnnounced>
           <p>
-            It is among this browser’s downloads as {saved}. It is not encrypted: hand it over, then delete it
-            here.
+            Your browser saved it to its downloads as {saved}. It is not encrypted. Hand it over, then delete
+            it from this computer.
           </p>
         </Notice>
       ) : null}
       <TextField
         name="handed-to"
-        label="Who gets it"
+        label="Who receives it"
         hint="The patient reads this in the list of who opened the record."
         autoComplete="off"
         maxLength={120}

@@ -24,14 +24,14 @@ export const RecordFiles = ({ patientId, day, isConsented, handedOn, when }: Rec
       <RecordFileForm patientId={patientId} day={day} />
     ) : (
       <p>
-        The patient has not agreed to this. Ask, and write the answer down under{' '}
-        <a href={`/patients/${patientId}/care`}>Care</a>; the file can be made then.
+        The patient has not consented to this. Ask, and record the answer under{' '}
+        <a href={`/patients/${patientId}/care`}>Care</a>. Then you can make the file.
       </p>
     )}
     <DefinitionList
       rows={handedOn.map((one) => ({
         key: one.id,
-        name: `Handed on ${when(one.at)}`,
+        name: `Handed over ${when(one.at)}`,
         value: `To ${one.handedTo}, by ${one.by}`,
       }))}
     />

@@ -21,13 +21,13 @@ export const AppointmentsScreen = (props: {
       {now && isRemote(now.place) ? (
         <Notice tone="care" title={`Your appointment today is by ${now.place}`}>
           <p>
-            Locked until you meet:{' '}
+            Locked until you meet in person:{' '}
             {listed(
               needsHandsOnTest.map((kind) => kind.replace(/-/g, ' ')),
               10,
             )}
-            . A first session with a cuff is not done at a distance. When the line breaks, ring{' '}
-            {now.callBackPhone}; the patient is at: {now.whereabouts}.
+            . Do not do a first session with a cuff remotely. If the call drops, ring {now.callBackPhone}; the
+            patient is at: {now.whereabouts}.
           </p>
         </Notice>
       ) : null}
@@ -41,7 +41,7 @@ export const AppointmentsScreen = (props: {
           { key: 'when', title: 'When' },
           { key: 'place', title: 'Where' },
           { key: 'present', title: 'Present' },
-          { key: 'phone', title: 'Ring back' },
+          { key: 'phone', title: 'Call-back number' },
           { key: 'by', title: 'Held by' },
         ]}
         rows={visits.map((visit) => ({

@@ -24,9 +24,9 @@ export const VisitForm = ({ patientId }: { readonly patientId: string }) => {
       taken="Begun."
       clearsTo={{}}
       hints={{
-        whereabouts: 'By video or telephone: where help would be sent.',
-        callBackPhone: 'By video or telephone: needed.',
-        present: 'One a line: a carer, an interpreter, a nurse.',
+        whereabouts: 'For video or telephone: where to send help.',
+        callBackPhone: 'Needed for video or telephone.',
+        present: 'One per line: a carer, an interpreter, a nurse.',
       }}
       send={async ({ present, ...visit }) => {
         const named = linesOf(typeof present === 'string' ? present : '');

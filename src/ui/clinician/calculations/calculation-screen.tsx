@@ -27,7 +27,7 @@ export const CalculationScreen = ({ row }: { readonly row: CalculationRow }) => 
   <div className="stack-wide">
     <PageHeading caption={<a href="/calculations">Calculations</a>}>{row.title}</PageHeading>
     <section className="stack-close">
-      <h2>Who says so</h2>
+      <h2>Source</h2>
       {row.citations.map((citation) => (
         <CitationNote key={`${citation.source} ${citation.locator} ${citation.mark}`} citation={citation} />
       ))}
@@ -38,7 +38,7 @@ export const CalculationScreen = ({ row }: { readonly row: CalculationRow }) => 
     <div className="side-by-side">
       <section className="stack">
         <h2>Try it</h2>
-        <p className="soft">It starts with the example. Nothing typed here is kept.</p>
+        <p className="soft">The example is filled in. Nothing you type here is saved.</p>
         <TryForm row={row} />
       </section>
       <section className="stack-close">

@@ -12,7 +12,7 @@ const areaTitles: Readonly<Record<Area, string>> = {
   nutrition: 'Nutrition',
   monitoring: 'Monitoring',
   outcomes: 'Outcomes',
-  series: 'Reading a series',
+  series: 'Trends',
   engine: 'Decisions',
 };
 
@@ -21,7 +21,7 @@ const markWords: Readonly<Record<Mark, string>> = {
   'second-hand': 'second-hand',
   memory: 'from memory',
   computed: 'computed here',
-  design: 'a choice of this project',
+  design: 'set by this project',
   'common-practice': 'common practice',
 };
 
@@ -35,10 +35,11 @@ export const CalculationsScreen = ({ rows }: { readonly rows: readonly Calculati
     <div className="stack-wide">
       <PageHeading>Calculations</PageHeading>
       <p className="lead">
-        {rows.length} calculations. Each names its source and how that was seen; a figure from memory says so.
+        {rows.length} calculations. Each names its source and how the source was read; figures from memory are
+        marked.
       </p>
       <p>
-        <a href="/rules">The rules by which a dose moves on, holds, eases or stops</a>
+        <a href="/rules">The rules that progress, hold, ease back or pause a dose</a>
       </p>
       <div className="areas">
         {areas.map((area) => (

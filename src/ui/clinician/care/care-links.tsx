@@ -1,10 +1,10 @@
 /** Ways from the care page: the course of care, a first visit, answers from before a visit, the page for the colleague. */
 const pages = [
-  { path: '/care/course', text: 'Course of care' },
+  { path: '/care/episode', text: 'Episode of care' },
   { path: '/care/first-visit', text: 'First visit' },
-  { path: '/care/before-visit', text: 'Answers before a visit' },
+  { path: '/care/pre-visit', text: 'Pre-visit answers' },
   { path: '/care/appointments', text: 'Appointments' },
-  { path: '/handover', text: 'Hand over' },
+  { path: '/handover', text: 'Handover' },
 ] as const;
 export type CarePath = (typeof pages)[number]['path'];
 
@@ -15,11 +15,11 @@ export const CareLinks = ({
   readonly patientId: string;
   readonly current?: CarePath | null;
 }) => (
-  <nav aria-label="Care around the dose" className="care-links screen-only">
+  <nav aria-label="Care" className="care-links screen-only">
     <ul>
       <li>
         <a href={`/patients/${patientId}/care`} aria-current={current === null ? 'page' : undefined}>
-          Agreements, limits, events
+          Consents, limits and events
         </a>
       </li>
       {pages.map(({ path, text }) => (

@@ -32,15 +32,15 @@ const ConsentList = ({ patientId, consents, clock }: CareProps) => (
               shape={consent.isGiven ? 'done' : 'unknown'}
               tone={consent.isGiven ? 'accent' : 'plain'}
             >
-              {consent.isGiven ? 'Agreed' : last ? 'Taken back' : 'Not asked'}
+              {consent.isGiven ? 'Given' : last ? 'Withdrawn' : 'Not asked'}
             </StatusTag>
           </h3>
           <p>“{consent.text}”</p>
           <p className="soft">
-            {consent.isProposal ? 'A proposed wording; the clinic has not looked at it. ' : ''}
+            {consent.isProposal ? 'Draft wording; your clinic has not reviewed it. ' : ''}
             {last
-              ? `${last.act === 'given' ? 'Given' : 'Taken back'} ${momentInWords(last.at, clock)}, written down by ${last.by}${last.reason ? `: ${last.reason}` : ''}.`
-              : 'Not asked is not agreed.'}
+              ? `${last.act === 'given' ? 'Given' : 'Withdrawn'} ${momentInWords(last.at, clock)}, recorded by ${last.by}${last.reason ? `: ${last.reason}` : ''}.`
+              : 'Consent has not been asked for.'}
           </p>
           <ConsentForm patientId={patientId} consent={consent} />
         </li>
@@ -51,7 +51,7 @@ const ConsentList = ({ patientId, consents, clock }: CareProps) => (
 
 const PainLookup = ({ homeEligibility }: Pick<CareProps, 'homeEligibility'>) => (
   <DataTable
-    caption="A cuff at home, per limb"
+    caption="Home eligibility for each limb"
     columns={[
       { key: 'limb', title: 'Limb' },
       { key: 'cuff', title: 'Cuff with a gauge' },
@@ -61,8 +61,8 @@ const PainLookup = ({ homeEligibility }: Pick<CareProps, 'homeEligibility'>) => 
       key: `${row.side} ${row.limb}`,
       cells: [
         `${optionInWords(row.side)} ${row.limb}`,
-        row.cuff.length === 0 ? 'Every condition is on record' : row.cuff.join(' '),
-        row.wrap.length === 0 ? 'Every condition is on record' : row.wrap.join(' '),
+        row.cuff.length === 0 ? 'Eligible: every condition is recorded' : row.cuff.join(' '),
+        row.wrap.length === 0 ? 'Eligible: every condition is recorded' : row.wrap.join(' '),
       ],
     }))}
   />
@@ -92,7 +92,7 @@ const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       cells: [
         optionInWords(limit.joint),
         `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${limit.limitKg} kg`}`,
-        `${dayInWords(limit.from, day)} to ${limit.to === null ? 'until lifted' : dayInWords(limit.to, day)}`,
+        `${dayInWords(limit.from, day)} ${limit.to === null ? 'until lifted' : `to ${dayInWords(limit.to, day)}`}`,
         limit.author,
       ],
     }))}
@@ -102,7 +102,7 @@ const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
 
 const Events = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
   <DataTable
-    caption="What happened"
+    caption="Events"
     columns={[
       { key: 'day', title: 'Day' },
       { key: 'kind', title: 'Event' },
@@ -116,23 +116,23 @@ const Events = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
         event.joint === null ? 'none named' : jointInWords(event.joint),
       ],
     }))}
-    empty="Nothing is recorded: no change of medicine, injection, operation, fall or illness."
+    empty="No change of medicine, injection, operation, fall or illness is recorded."
   />
 );
 
 export const CareScreen = (props: CareProps) => (
   <div className="stack-wide">
     <section className="stack-close">
-      <h2>Agreements</h2>
+      <h2>Consents</h2>
       {props.consents.monitoringHours ? (
-        <p className="soft">The clinic looks at what is sent: {props.consents.monitoringHours}</p>
+        <p className="soft">Monitoring hours: {props.consents.monitoringHours}</p>
       ) : null}
       <ConsentList {...props} />
     </section>
     <section className="stack-close">
-      <h2>Cuff at home</h2>
+      <h2>Cuff work at home</h2>
       <PainLookup {...props} />
-      <Add {...props} summary="Record a session you watched" name="watch" />
+      <Add {...props} summary="Record a supervised session" name="watch" />
       <Add {...props} summary="Record what the patient can do alone" name="check" />
     </section>
     <section className="stack-close">

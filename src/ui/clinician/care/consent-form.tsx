@@ -48,7 +48,7 @@ export const ConsentForm = ({
           />
         ) : null}
         <Button tone="plain" id={`${prefix}send`} onClick={() => void record()}>
-          {consent.isGiven ? 'The patient takes it back' : 'Read out; the patient agrees'}
+          {consent.isGiven ? 'The patient withdraws consent' : 'Read aloud; the patient consents'}
           <span className="visually-hidden">: {consent.title}</span>
         </Button>
       </div>

@@ -51,7 +51,7 @@ const reserveProblem = (itemId: string, typed: Typed): readonly Problem[] =>
     : [
         {
           field: `reserve-${itemId}`,
-          text: 'Enter a number for each set with commas between, such as 2, 1, 1.',
+          text: 'Enter one number for each set, separated by commas, such as 2, 1, 1.',
         },
       ];
 
@@ -65,7 +65,7 @@ export const unreadable = (exercises: readonly TypedExercise[], typed: Typed): r
         ? [
             {
               field: `counts-${itemId}`,
-              text: 'Enter the counts of the sets with commas between, such as 15, 14, 12.',
+              text: 'Enter the repetitions of each set, separated by commas, such as 15, 14, 12.',
             },
           ]
         : []),

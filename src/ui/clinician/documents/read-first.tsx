@@ -19,7 +19,7 @@ export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
   return (
     <div className="screen-only stack-close">
       {advice.length > 0 ? (
-        <Notice tone="care" title="Advice in the clinic’s name, from no record">
+        <Notice tone="care" title="Advice in the clinic’s name that does not come from the record">
           <ul lang={language}>
             {advice.map((line) => (
               <li key={line}>{line}</li>
@@ -44,8 +44,8 @@ export const ReadFirst = ({ advice, language }: ReadFirstProps) => {
         </Button>
         <span role="status" className="soft">
           {isOpen
-            ? 'Read it whole before you sign it. Nothing is sent from here.'
-            : 'Tick the line above first.'}
+            ? 'Read all of it before you sign. Nothing is sent from this page.'
+            : 'Tick the box above first.'}
         </span>
       </div>
     </div>

@@ -11,7 +11,7 @@ import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import { breakInWords, changeInWords } from './course-words.ts';
+import { breakInWords, changeInWords } from './episode-words.ts';
 
 interface ChangeFormProps {
   readonly patientId: string;
@@ -22,9 +22,9 @@ interface ChangeFormProps {
 }
 
 const hints: Partial<Record<EpisodeState, string>> = {
-  'on-break': 'Nothing is planned or asked until the return.',
-  discharged: 'Ends what is prescribed and closes open matters. An open danger is answered first.',
-  transferred: 'Ends what is prescribed and closes open matters. An open danger is answered first.',
+  'on-break': 'Nothing is planned or asked until the patient returns.',
+  discharged: 'Ends all prescriptions and settles worklist items. Acknowledge any urgent item first.',
+  transferred: 'Ends all prescriptions and settles worklist items. Acknowledge any urgent item first.',
   died: 'Ends everything at once.',
 };
 
@@ -55,7 +55,7 @@ const BreakFields = (props: {
     <TextField
       name={`${props.prefix}expectedBack`}
       label="Expected back"
-      hint="As YYYY-MM-DD; empty when not known."
+      hint="As YYYY-MM-DD; leave empty if not known."
       isOptional
       value={props.typed.expectedBack}
       error={props.errorOf('expectedBack')}
@@ -75,7 +75,7 @@ const useChange = ({ patientId, episodeId, day }: ChangeFormProps) => {
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
     const { to } = typed;
-    const missing: readonly Problem[] = to ? [] : [{ field: 'to', text: 'Choose what changes.' }];
+    const missing: readonly Problem[] = to ? [] : [{ field: 'to', text: 'Choose the change.' }];
     const isBreak = to === 'on-break';
     const taken = await submit.send(missing, async () => {
       const breakKind = isBreak ? typed.breakKind : null;
@@ -99,7 +99,7 @@ export const ChangeForm = (props: ChangeFormProps) => {
       <ErrorSummary problems={submit.problems} />
       <RadioGroup
         name={`${prefix}to`}
-        legend="What changes"
+        legend="Change"
         error={errorOf('to')}
         options={may.map((value) => ({ value, label: changeInWords(from, value), hint: hints[value] }))}
         chosen={typed.to}

@@ -21,7 +21,7 @@ const fields: readonly Field[] = [
     const isTyped = field.name === 'diagnoses' || field.name === 'goals' || field.name === 'contacts';
     return isTyped ? inLines(field) : field;
   }),
-  { name: 'reason', kind: 'text', minLength: 1, maxLength: 300, about: 'Reason for opening it' },
+  { name: 'reason', kind: 'text', minLength: 1, maxLength: 300, about: 'Reason for opening the episode' },
 ];
 
 const linesFrom = (text: unknown) => linesOf(typeof text === 'string' ? text : '');
@@ -42,10 +42,10 @@ export const EpisodeForm = ({ patientId }: { readonly patientId: string }) => {
       taken="Opened."
       clearsTo={{}}
       hints={{
-        diagnoses: 'One a line.',
-        goals: 'One a line, as the patient says it.',
-        followedJoints: 'One or two. These are asked about at each session and each morning.',
-        contacts: 'A line each: who they are; name; telephone.',
+        diagnoses: 'One per line.',
+        goals: 'One per line, as the patient says it.',
+        followedJoints: 'One or two. The patient is asked about these at each session and each morning.',
+        contacts: 'One per line: role; name; telephone.',
       }}
       send={async ({ reason, contacts, diagnoses, goals, ...row }) => {
         const episode = {

@@ -5,7 +5,6 @@
  */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
-import { minimumSet } from '#core/screening/pre-visit.ts';
 import { client } from '#ui/clinician/client.ts';
 import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
 import { ProposalView } from '#ui/clinician/prescribing/proposal-view.tsx';
@@ -18,13 +17,11 @@ import { Exercise, Measured, type PartProps, Questions, Who } from './first-visi
 import { fromHome, restNo, startFrom, type Typed, visitFrom, withItem } from './first-visit-state.ts';
 import { type DraftState, useDraft } from './use-draft.ts';
 
-const items = minimumSet('low-load');
-
 const draftWords: Readonly<Record<DraftState, string>> = {
-  none: 'What you type is kept as a draft on the server, for you alone.',
-  waiting: 'Keeping the draft …',
-  saved: 'Draft kept.',
-  'not-saved': 'The draft could not be kept; leave this page only when it is sent.',
+  none: 'What you type is saved as a draft that only you can see.',
+  waiting: 'Saving the draft …',
+  saved: 'Draft saved.',
+  'not-saved': 'The draft could not be saved. Do not leave this page before you submit it.',
 };
 
 export interface FirstVisitProps {
@@ -36,12 +33,12 @@ export interface FirstVisitProps {
 const Signed = ({ patientId }: { readonly patientId: string }) => (
   <div className="stack-close" role="status">
     <p>
-      <strong>Signed.</strong> The patient sees it from now on. Occlusion stays closed until its own questions
-      are answered, and for a cuff at home until two sessions were watched.
+      <strong>Signed.</strong> The patient can see it now. Occlusion stays unavailable until its own questions
+      are answered. Cuff work at home also needs two supervised sessions.
     </p>
     <p>
       <a href={`/patients/${patientId}/programme`}>Set the weekdays</a> ·{' '}
-      <a href={`/patients/${patientId}/screening`}>Go on with the screening</a>
+      <a href={`/patients/${patientId}/screening`}>Continue the screening</a>
     </p>
   </div>
 );
@@ -60,7 +57,7 @@ const Saved = (props: FirstVisitProps & { readonly saved: SavedVisit }) => {
   };
   return (
     <section className="proposal stack" aria-label="Proposed exercise">
-      <h3>Proposed, kept unsigned</h3>
+      <h3>Proposed; saved as a draft</h3>
       <ProposalView proposed={saved} />
       <ErrorSummary problems={submit.problems} />
       {isSigned ? (
@@ -77,7 +74,7 @@ const Saved = (props: FirstVisitProps & { readonly saved: SavedVisit }) => {
 const Parts = (props: PartProps & Omit<Parameters<typeof Questions>[0], 'page' | 'typed'>) => (
   <ol className="visit-parts">
     <li className="visit-part stack-close">
-      <h3>Who, and with what</h3>
+      <h3>Patient and equipment</h3>
       <Who {...props} />
     </li>
     <li className="visit-part stack-close">
@@ -105,7 +102,7 @@ const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
     [],
   );
   const send = (confirmed: boolean) => {
-    const { visit, problems } = visitFrom(typed, items, page);
+    const { visit, problems } = visitFrom(typed, page.items, page);
     return submit.send(problems, async () => {
       const replaces = saved?.prescriptionId ?? null;
       setSaved(await client.staff.visits.saveFirstVisit.mutate({ patientId, visit, confirmed, replaces }));
@@ -127,18 +124,18 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
         <ErrorSummary problems={submit.problems} />
         <Parts
           page={page}
-          items={items}
+          items={page.items}
           typed={typed}
           errorOf={submit.errorOf}
           onType={(name, text) => setTyped((known) => ({ ...known, [name]: text }))}
           onItem={onItem}
-          onRest={() => setTyped((known) => restNo(known, items))}
-          onHome={() => setTyped((known) => fromHome(known, items, page.preVisit?.answers ?? []))}
+          onRest={() => setTyped((known) => restNo(known, page.items))}
+          onHome={() => setTyped((known) => fromHome(known, page.items, page.preVisit?.answers ?? []))}
         />
         {submit.questions.length > 0 ? (
           <ConfirmQuestion
             question={submit.questions.join(' ')}
-            yes="It is right, keep it"
+            yes="It is correct; save it"
             no="Change it"
             onYes={() => void send(true)}
             onNo={submit.forget}
@@ -146,7 +143,7 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
         ) : (
           <div className="row">
             <Button type="submit" id="propose-first" aria-disabled={submit.isBusy || undefined}>
-              {saved ? 'Propose again' : 'Keep this and propose'}
+              {saved ? 'Propose again' : 'Save and propose'}
             </Button>
             <span role="status" className="soft draft-note">
               {saved ? '' : draftWords[draft]}

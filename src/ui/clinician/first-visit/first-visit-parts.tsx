@@ -1,8 +1,8 @@
 'use client';
+import type { AskedItem } from '#api/clinician/question-in-english.ts';
 /** The parts of the first-visit page, each with what is on record beside it. */
 import { joints } from '#core/exercises/joints.ts';
 import { dayInWords } from '#core/review/plain-words.ts';
-import type { ScreeningItem } from '#core/screening/item.ts';
 import { optionInWords } from '#ui/clinician/forms/field-words.ts';
 import { answerInWords, type ItemState } from '#ui/clinician/screening/screening-form-state.ts';
 import { ScreeningItemField } from '#ui/clinician/screening/screening-item-field.tsx';
@@ -39,13 +39,13 @@ export const Who = (props: PartProps) => (
     />
     <SelectField
       {...boundField(props, 'profile.followedJoints')}
-      label="Joint to follow daily"
+      label="Joint to follow every day"
       options={joints.map((value) => ({ value, label: optionInWords(value) }))}
     />
     <TextField
       {...boundField(props, 'profile.ownedLoadsKg')}
       label="Loads at home, kg"
-      hint="With spaces between, such as 1 2 3. The dose is rounded to these."
+      hint="Separate them by spaces, such as 1 2 3. Doses are rounded to these."
       inputMode="decimal"
     />
     <TextField
@@ -59,7 +59,7 @@ export const Who = (props: PartProps) => (
 
 export interface QuestionsProps {
   readonly page: FirstVisitPage;
-  readonly items: readonly ScreeningItem[];
+  readonly items: readonly AskedItem[];
   readonly typed: Typed;
   readonly onItem: (id: string, state: ItemState) => void;
   readonly onRest: () => void;
@@ -72,12 +72,12 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
   return (
     <div className="stack-close">
       <p className="soft">
-        The {items.length} that low load needs. The rest of the sheet can follow later; until then occlusion
-        stays closed.
+        The {items.length} needed for low load. You can answer the rest later; occlusion stays unavailable
+        until then.
       </p>
       {page.preVisit ? (
         <Button tone="plain" onClick={onHome}>
-          Take what the patient answered on {dayInWords(page.preVisit.day)}
+          Use the patient’s answers of {dayInWords(page.preVisit.day)}
         </Button>
       ) : null}
       {items.map((item) => (
@@ -98,10 +98,10 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
       ))}
       <div className="visit-rest row">
         <Button tone="plain" onClick={onRest} disabled={open === 0}>
-          The rest: asked, and no
+          All others: asked, answered no
         </Button>
         <span role="status">
-          {open === 0 ? 'Every question is answered.' : `${open} of ${items.length} not answered yet.`}
+          {open === 0 ? 'Every question is answered.' : `${open} of ${items.length} are not answered yet.`}
         </span>
       </div>
     </div>
@@ -115,7 +115,7 @@ const pressureBefore = (page: FirstVisitPage): string => {
   const last = lastOf(page, 'blood-pressure');
   return last?.kind === 'blood-pressure'
     ? `Before: ${last.systolicMmhg}/${last.diastolicMmhg} on ${dayInWords(last.day)}.`
-    : 'None on record; without one it is told as not checked.';
+    : 'None recorded. Without one, blood pressure is shown as not checked.';
 };
 
 export const Measured = (props: PartProps) => (
@@ -146,7 +146,7 @@ const testBefore = ({ page, typed }: PartProps): string => {
     .at(-1);
   return last?.kind === 'repetitions-to-failure'
     ? `Before: ${last.repetitions} with ${last.loadKg} kg (${last.side}) on ${dayInWords(last.day)}.`
-    : 'A load done until no further repetition comes.';
+    : 'Repetitions at one load until the patient cannot do another.';
 };
 
 export const Exercise = (props: PartProps) => {
@@ -181,8 +181,8 @@ export const Exercise = (props: PartProps) => {
       <NumberField {...boundField(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
       <NumberField
         {...boundField(props, 'request.knownOneRepMaxKg')}
-        label="Or a maximum already known"
-        hint="Used only where no test is given."
+        label="Known one-repetition maximum"
+        hint="Used only if no test is entered."
         unit="kg"
         isOptional
       />

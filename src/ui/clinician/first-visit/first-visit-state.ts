@@ -3,10 +3,10 @@
  * server. Nothing is filled in that nobody has said; a number left out is not given, never zero.
  */
 
-import type { ScreeningItem } from '#core/screening/item.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import {
+  type Asking,
   answersFrom,
   type ItemState,
   type ScreeningFormState,
@@ -30,14 +30,14 @@ export const withItem = (typed: Typed, id: string, state: ItemState): Typed => (
   [itemKey(id)]: JSON.stringify(state),
 });
 
-const screeningOf = (typed: Typed, items: readonly ScreeningItem[]): ScreeningFormState =>
+const screeningOf = (typed: Typed, items: readonly Asking[]): ScreeningFormState =>
   Object.fromEntries(items.map((item) => [item.id, stateOf(typed, item.id)]));
 
-export const answered = (typed: Typed, items: readonly ScreeningItem[]): readonly ScreeningItemAnswer[] =>
+export const answered = (typed: Typed, items: readonly Asking[]): readonly ScreeningItemAnswer[] =>
   answersFrom(items, screeningOf(typed, items));
 
 /** Said by the clinician in one act: all others were asked and answered no. */
-export const restNo = (typed: Typed, items: readonly ScreeningItem[]): Typed =>
+export const restNo = (typed: Typed, items: readonly Asking[]): Typed =>
   items
     .filter((item) => stateOf(typed, item.id).answer === null)
     .reduce((known, item) => withItem(known, item.id, { ...unanswered, answer: 'no' }), typed);
@@ -45,7 +45,7 @@ export const restNo = (typed: Typed, items: readonly ScreeningItem[]): Typed =>
 /** What the patient answered at home stands in place of what nobody has answered here yet. */
 export const fromHome = (
   typed: Typed,
-  items: readonly ScreeningItem[],
+  items: readonly Asking[],
   answers: readonly ScreeningItemAnswer[],
 ): Typed =>
   items.reduce((known, item) => {
@@ -108,7 +108,7 @@ const loadsOf = (read: Reading, typed: Typed): readonly number[] => {
   if (parts.length === 0 || values.some((value) => value === null || Number.isNaN(value))) {
     read.problems.push({
       field: 'profile.ownedLoadsKg',
-      text: 'Give the loads at home in kg with spaces between, such as 1 2 3.',
+      text: 'Enter the loads at home in kg, separated by spaces, such as 1 2 3.',
     });
     return [];
   }
@@ -121,17 +121,17 @@ const measuredFrom = (read: Reading) => {
     read,
     'pressure.systolicMmhg',
     'pressure.diastolicMmhg',
-    'Give both numbers of the blood pressure, or neither.',
+    'Enter both blood pressure numbers, or neither.',
   );
   const test = pair(
     read,
     'test.loadKg',
     'test.repetitions',
-    'Give the load and the repetitions of the test.',
+    'Enter the load and the repetitions of the test.',
   );
   const known = read.numberOrNull('request.knownOneRepMaxKg');
   if (!test && known === null && read.problems.length === 0)
-    read.problems.push({ field: 'test.loadKg', text: 'Give a test to failure, or a maximum already known.' });
+    read.problems.push({ field: 'test.loadKg', text: 'Enter a test to failure or a known maximum.' });
   return {
     pressure: pressure && { systolicMmhg: pressure[0], diastolicMmhg: pressure[1] },
     test: test && { loadKg: test[0], repetitions: test[1] },
@@ -140,10 +140,10 @@ const measuredFrom = (read: Reading) => {
 };
 
 /** What is sent, or what stands in the way. Bounds are the server's to refuse. */
-export const visitFrom = (typed: Typed, items: readonly ScreeningItem[], page: FirstVisitPage) => {
+export const visitFrom = (typed: Typed, items: readonly Asking[], page: FirstVisitPage) => {
   const read = reading(typed);
   const template = page.templates.find((one) => one.id === typed.exerciseId);
-  const diagnosis = read.text('profile.diagnosis', 'Give the diagnosis in a few words.');
+  const diagnosis = read.text('profile.diagnosis', 'Enter the diagnosis in a few words.');
   const inflammatory = read.text(
     'profile.inflammatoryArthritis',
     'Say whether the arthritis is inflammatory.',
@@ -153,7 +153,10 @@ export const visitFrom = (typed: Typed, items: readonly ScreeningItem[], page: F
   const answers = answered(typed, items);
   const open = items.find((item) => !answers.some((answer) => answer.item === item.id));
   if (open)
-    read.problems.push({ field: open.id, text: 'Answer each question, or press “The rest: asked, and no”.' });
+    read.problems.push({
+      field: open.id,
+      text: 'Answer each question, or press “All others: asked, answered no”.',
+    });
   read.text('exerciseId', 'Choose the exercise to begin with.');
   const side = template?.limbsAtOnce === 'both' ? 'both' : read.text('request.side', 'Choose the side.');
   const { pressure, test, known } = measuredFrom(read);

@@ -116,7 +116,7 @@ const SeveralOf = (props: OneProps & { readonly values: readonly string[] }) => 
   const options = props.values.map((value) => ({ value, label: optionInWords(value) }));
   const apart = [
     { value: noneOfThese, label: 'None of these', isApart: true },
-    { value: notAnswered, label: 'Asked and not answered', isApart: true },
+    { value: notAnswered, label: 'Asked, not answered', isApart: true },
   ];
   return (
     <CheckboxGroup
@@ -160,10 +160,10 @@ const OneField = (props: OneProps) => {
           {...props}
           isLong
           isDay={false}
-          hintText={`One line each: ${field.of.fields.map(labelOf).join(', ')}. A dash is “not given”.`}
+          hintText={`One per line: ${field.of.fields.map(labelOf).join(', ')}. A dash is “not given”.`}
         />
       ) : (
-        <TextOf {...props} isLong={false} isDay={false} hintText="Numbers with spaces between" />
+        <TextOf {...props} isLong={false} isDay={false} hintText="Numbers separated by spaces" />
       );
     case 'record':
       return (

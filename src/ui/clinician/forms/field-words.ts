@@ -32,8 +32,8 @@ const named: Readonly<Record<string, string>> = {
   'esh-2023': 'ESH 2023',
   esr: 'ESR',
   crp: 'CRP',
-  female: 'Female coefficients',
-  male: 'Male coefficients',
+  female: 'Female',
+  male: 'Male',
   'ease-back': 'Ease back',
 };
 

@@ -36,7 +36,7 @@ const instead = (send: () => void) => (event: FormEvent) => {
 const Unlikely = ({ submit, onConfirm }: { readonly submit: Submit; readonly onConfirm: () => void }) => (
   <ConfirmQuestion
     question={submit.questions.join(' ')}
-    yes="It is right, keep it"
+    yes="It is correct; save it"
     no="Change it"
     onYes={onConfirm}
     onNo={submit.forget}

@@ -23,7 +23,7 @@ export const NumberHint = (props: {
       {read === null ? null : (
         <span role="status">
           {' '}
-          Read as {Math.round(read * 10) / 10} {unitWords(field.unit)}.
+          Will be read as {Math.round(read * 10) / 10} {unitWords(field.unit)}.
         </span>
       )}
     </>

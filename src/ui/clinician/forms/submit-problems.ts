@@ -16,7 +16,7 @@ interface ProblemData {
 }
 
 const noAnswer =
-  'The clinic’s server did not answer. What you entered is still on this page; try again in a moment.';
+  'The clinic’s server did not respond. What you entered is still on this page. Try again in a moment.';
 
 /** "input.home.observedSessions" → "home.observedSessions"; one element of a list is its list's problem. */
 const pathOf = (field: string): string => field.replace(/^input\.?/, '').replace(/(\.\d+|\[\d+\]).*$/, '');

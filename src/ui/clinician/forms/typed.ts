@@ -65,7 +65,7 @@ export const linesOf = (text: string): readonly string[] =>
 const rowsAt = (row: RecordField, path: string, text: string): Found => {
   const rows = linesOf(text).map((line) => rowAt(row, line));
   return rows.includes(null)
-    ? wrong(path, `Give on each line: ${row.fields.map(labelOf).join(', then ')}. A dash is “not given”.`)
+    ? wrong(path, `Enter on each line: ${row.fields.map(labelOf).join(', then ')}. A dash is “not given”.`)
     : found(rows);
 };
 
@@ -77,7 +77,7 @@ const listAt = (field: ListField, path: string, text: string): Found => {
   const texts = text.split(/[\s;]+/).filter((part) => part !== '');
   const values = texts.map(readNumber);
   return values.some((value) => Number.isNaN(value))
-    ? wrong(path, `Type numbers for “${labelOf(field)}” with spaces between, such as 2 4.5 6.`)
+    ? wrong(path, `Type numbers for “${labelOf(field)}”, separated by spaces, such as 2 4.5 6.`)
     : found(values);
 };
 

@@ -7,7 +7,7 @@ import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { decisionStatus, methodInWords } from '#ui/clinician/words.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Colleagues, HandoverAnswer } from '../episode/answers.ts';
-import { stateInWords } from '../episode/course-words.ts';
+import { stateInWords } from '../episode/episode-words.ts';
 import { OwnPauseForm } from './own-pause-form.tsx';
 
 export interface HandoverProps {
@@ -22,7 +22,7 @@ const Empty = ({ children }: { readonly children: string }) => <p className="sof
 
 const Dangers = ({ handover, clock }: HandoverProps) => (
   <section className="stack-close wide">
-    <h3>Danger</h3>
+    <h3>Urgent</h3>
     {handover.dangers.length === 0 ? <Empty>None open.</Empty> : null}
     <ul>
       {handover.dangers.map((danger) => (
@@ -34,31 +34,31 @@ const Dangers = ({ handover, clock }: HandoverProps) => (
           <span className="soft">
             Since {momentInWords(danger.since, clock)}.{' '}
             {danger.acknowledgedBy ? `By ${danger.acknowledgedBy}. ` : ''}
-            {danger.assignedName ? `With ${danger.assignedName}.` : 'Nobody has taken it on.'}
+            {danger.assignedName ? `With ${danger.assignedName}.` : 'Nobody has taken it.'}
           </span>
         </li>
       ))}
     </ul>
     <p className="soft">
       {handover.deputy
-        ? `Danger nobody acknowledges in the clinic’s time passes to ${handover.deputy.name}.`
-        : 'No deputy is named; danger nobody acknowledges passes to nobody.'}
+        ? `Urgent items not acknowledged in time pass to ${handover.deputy.name}.`
+        : 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.'}
     </p>
   </section>
 );
 
 const Pauses = ({ handover, patientId, colleagues, clock, day }: HandoverProps) => (
   <section className="stack-close">
-    <h3>Pauses, and who looks after them</h3>
-    {handover.pauses.length === 0 ? <Empty>Nothing is paused.</Empty> : null}
+    <h3>Pauses and who follows them up</h3>
+    {handover.pauses.length === 0 ? <Empty>No joint is paused.</Empty> : null}
     <ul>
       {handover.pauses.map(({ decisionId, joint, since, owner }) => (
         <li key={decisionId} className="stack-close">
           <p>
             <strong>{jointInWords(joint)}</strong>, paused {momentInWords(since, clock)}.{' '}
             {owner
-              ? `${owner.name} looks after it until ${dayInWords(owner.until, day)}${owner.isOver ? '; that day is over' : ''}.`
-              : 'Nobody looks after it.'}
+              ? `${owner.name} follows it up until ${dayInWords(owner.until, day)}${owner.isOver ? '; that day has passed' : ''}.`
+              : 'Nobody follows it up.'}
           </p>
           <OwnPauseForm patientId={patientId} decisionId={decisionId} colleagues={colleagues} />
         </li>
@@ -70,7 +70,7 @@ const Pauses = ({ handover, patientId, colleagues, clock, day }: HandoverProps) 
 const untilWords = (to: Day | null, isExpired: boolean, day: Day): string =>
   to === null
     ? 'until lifted'
-    : `${isExpired ? 'ended' : 'until'} ${dayInWords(to, day)}${isExpired ? '; it binds until asked again' : ''}`;
+    : `${isExpired ? 'ended' : 'until'} ${dayInWords(to, day)}${isExpired ? '; it still applies until it is reviewed' : ''}`;
 
 const Limits = ({ handover, day }: HandoverProps) => (
   <section className="stack-close">
@@ -80,7 +80,7 @@ const Limits = ({ handover, day }: HandoverProps) => (
       {handover.limits.map((limit) => (
         <li key={`${limit.joint} ${limit.kind} ${limit.from}`}>
           <strong>{jointInWords(limit.joint)}</strong>: {limit.kind.replace('-', ' ')}
-          {limit.limitKg === null ? '' : `, at most ${limit.limitKg} kg`},{' '}
+          {limit.limitKg === null ? '' : `, no more than ${limit.limitKg} kg`},{' '}
           {untilWords(limit.to, limit.isExpired, day)}. <span className="soft">Set by {limit.author}.</span>
         </li>
       ))}
@@ -90,13 +90,13 @@ const Limits = ({ handover, day }: HandoverProps) => (
 
 const clearedWords = {
   clinician: 'A clinician may clear it.',
-  physician: 'Needs a physician’s word.',
+  physician: 'A physician must clear it.',
 } as const;
 
 const IneligibleMethods = ({ handover }: HandoverProps) => (
   <section className="stack-close wide">
-    <h3>Closed, and why</h3>
-    {handover.closed.length === 0 ? <Empty>No method is closed.</Empty> : null}
+    <h3>Methods not available, and why</h3>
+    {handover.closed.length === 0 ? <Empty>No method is contraindicated or needs clearance.</Empty> : null}
     <ul>
       {handover.closed.map((line) => (
         <li key={`${line.method} ${line.text}`}>
@@ -128,16 +128,16 @@ const Decisions = ({ handover, clock, day }: HandoverProps) => (
             {jointInWords(row.joint)}, {momentInWords(row.evaluatedAt, clock)}.{' '}
             <span className="soft">
               {row.reasons.length === 0
-                ? 'No rule stood against it. '
+                ? 'No rule prevented progress. '
                 : `${listed(row.reasons.map((reason) => `${reason.rule} (${reason.threshold})`))}. `}
-              {row.answer ? `Answered by ${row.answer.answeredName}.` : 'Nobody has answered it.'}
+              {row.answer ? `Answered by ${row.answer.answeredName}.` : 'Not accepted or overridden yet.'}
             </span>
           </li>
         );
       })}
     </ul>
-    <h4>Overruled</h4>
-    {handover.overrides.length === 0 ? <Empty>Nothing is overruled now.</Empty> : null}
+    <h4>Overrides</h4>
+    {handover.overrides.length === 0 ? <Empty>No override is in force.</Empty> : null}
     <ul>
       {handover.overrides.map((row) => (
         <li key={`${row.joint} ${row.until}`}>
@@ -155,7 +155,7 @@ const Decisions = ({ handover, clock, day }: HandoverProps) => (
 const Doses = ({ handover }: HandoverProps) => (
   <section className="stack-close">
     <h3>Not signed yet</h3>
-    {handover.unsigned.length === 0 ? <Empty>Nothing waits for a signature.</Empty> : null}
+    {handover.unsigned.length === 0 ? <Empty>No prescription needs signing.</Empty> : null}
     <ul>
       {handover.unsigned.map(({ id, dose }) => (
         <li key={id}>
@@ -164,7 +164,7 @@ const Doses = ({ handover }: HandoverProps) => (
       ))}
     </ul>
     <h4>In force</h4>
-    {handover.inForce.length === 0 ? <Empty>Nothing is in force.</Empty> : null}
+    {handover.inForce.length === 0 ? <Empty>No prescription is in force.</Empty> : null}
     <ul>
       {handover.inForce.map(({ id, dose, signedName }) => (
         <li key={id}>

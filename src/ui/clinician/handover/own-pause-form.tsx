@@ -24,7 +24,7 @@ const useOwnPause = ({ patientId, decisionId }: OwnPauseProps) => {
   const submit = useSubmit(prefix, `${prefix}send`);
   const onSubmit = async (event: FormEvent) => {
     event.preventDefault();
-    const missing = until ? [] : [{ field: 'until', text: 'Give the day until which it is looked after.' }];
+    const missing = until ? [] : [{ field: 'until', text: 'Enter the last day of follow-up.' }];
     const taken = await submit.send(missing, async () => {
       await client.staff.handover.ownPause.mutate({ patientId, decisionId, until, ownerId: ownerId || null });
     });
@@ -46,7 +46,7 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
       <div className="fields">
         <SelectField
           name={`${prefix}owner`}
-          label="Who looks after it"
+          label="Who follows it up"
           empty="I do"
           options={props.colleagues.map(({ id, name }) => ({ value: id, label: name }))}
           value={ownerId}
@@ -55,7 +55,7 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
         <TextField
           name={`${prefix}until`}
           label="Until"
-          hint="As YYYY-MM-DD, at most two weeks ahead."
+          hint="As YYYY-MM-DD, no more than two weeks ahead."
           value={until}
           error={submit.errorOf('until')}
           onChange={(event) => setUntil(event.target.value)}
@@ -63,7 +63,7 @@ export const OwnPauseForm = (props: OwnPauseProps) => {
         />
       </div>
       <Button type="submit" tone="plain" id={`${prefix}send`} aria-disabled={submit.isBusy || undefined}>
-        Look after it
+        Follow it up
       </Button>
     </form>
   );

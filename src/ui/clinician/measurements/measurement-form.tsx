@@ -12,7 +12,7 @@ import { subjectOf } from './measurement-words.ts';
 
 const exerciseChoices = exercises.map(({ id, title }) => ({ value: id, label: title }));
 
-const takenTwice = 'At least a minute after the first. The lower of the two is used.';
+const takenTwice = 'At least one minute after the first. The lower reading is used.';
 
 /** Beside each number what it was last time, with its day; the bounds stand after it. */
 const hintsOf = (form: Descriptor, previous: Recorded | null, day: Day): Readonly<Record<string, string>> => {

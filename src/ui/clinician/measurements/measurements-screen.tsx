@@ -100,10 +100,10 @@ export const MeasurementsScreen = (props: MeasurementsProps) => (
           dayInWords(row.day, props.day),
           props.forms.find((form) => form.kind === row.kind)?.title ?? row.kind,
           subjectOf(row),
-          `${measurementInWords(row)}${row.confirmed ? ' (unlikely, confirmed)' : ''}`,
+          `${measurementInWords(row)}${row.confirmed ? ' (unusual, confirmed)' : ''}`,
         ],
       }))}
-      empty="Nothing is measured yet."
+      empty="No measurement is recorded yet."
     />
   </div>
 );

@@ -21,10 +21,10 @@ export const GoalForm = (props: {
       prefix={props.prefix}
       fields={goalFields.filter((field) => field.name !== left)}
       clearsTo={{}}
-      label={goal === null ? 'Set this goal' : 'Keep'}
-      taken="Kept."
+      label={goal === null ? 'Set this goal' : 'Save'}
+      taken="Saved."
       choices={{ state: stateChoices }}
-      hints={{ byDay: 'As YYYY-MM-DD; empty if no day was agreed.' }}
+      hints={{ byDay: 'As YYYY-MM-DD; leave empty if no date was agreed.' }}
       send={async (value) => {
         const given = goal === null ? { state: 'open' } : { goal };
         await client.staff.outcomes.setGoal.mutate({

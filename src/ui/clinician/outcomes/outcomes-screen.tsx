@@ -24,7 +24,7 @@ const decisionsInForceOf = ({ state, byDay, isOverdue, said }: Goal, { clock, da
   [
     goalStateWords[state],
     byDay ? `to be reached by ${dayInWords(byDay, day)}${isOverdue ? ', which has passed' : ''}` : '',
-    said ? `said by ${said.by}, ${momentInWords(said.at, clock)}` : 'set at the start of care',
+    said ? `recorded by ${said.by}, ${momentInWords(said.at, clock)}` : 'set at the start of the episode',
   ]
     .filter(Boolean)
     .join('; ');
@@ -40,7 +40,7 @@ const GoalView = (props: OutcomesProps & { readonly goal: Goal; readonly place: 
       <Disclosure
         summary={
           <>
-            Say how it stands<span className="visually-hidden">: {goal.goal}</span>
+            Record progress<span className="visually-hidden">: {goal.goal}</span>
           </>
         }
       >
@@ -117,7 +117,7 @@ const Readings = ({ lines, day }: { readonly lines: readonly OutcomeLine[]; read
   <DataTable
     caption="Every reading, oldest first"
     columns={[
-      { key: 'what', title: 'Measured' },
+      { key: 'what', title: 'Measures' },
       { key: 'day', title: 'Day' },
       { key: 'value', title: 'Value' },
     ]}
@@ -144,14 +144,14 @@ export const OutcomesScreen = (props: OutcomesProps) => {
     <div className="stack-wide">
       <Goals {...props} />
       <section className="stack-wide">
-        <h2>Measured</h2>
+        <h2>Measures</h2>
         <p className="soft">
-          The newest beside the first. A difference is called a change only beyond the error of measuring;
-          what brought it about, this does not say.
+          The latest reading beside the first. A difference counts as a change only when it exceeds the
+          measurement error. This does not show what caused it.
         </p>
         {lines.length === 0 ? (
           <p>
-            Nothing that shows the course is measured yet.{' '}
+            No outcome is measured yet.{' '}
             <a href={`/patients/${patient.id}/measurements`}>Record a measurement</a>
           </p>
         ) : null}

@@ -12,10 +12,10 @@ export const NewPatientForm = () => {
       prefix="new-"
       fields={newPatientFields}
       label="Add this patient"
-      taken="Added. Opening the record."
+      taken="Patient added. Opening the record."
       hints={{
         birthDay: 'As YYYY-MM-DD, such as 1961-04-09. Loadgate is for adults, 18 and over.',
-        phone: 'Where the clinic rings. Leave it empty when there is none.',
+        phone: 'The number the clinic calls. Leave it empty if there is none.',
       }}
       send={async (patient) => {
         const id = await client.staff.people.create.mutate({ patient });

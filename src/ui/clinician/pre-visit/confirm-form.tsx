@@ -88,7 +88,7 @@ export const ConfirmForm = (props: {
           Confirm as a new screening
         </Button>
         <span role="status">
-          {rows.length} to look at; {preVisit.plainNo} plain “no” taken over as told.
+          {rows.length} to review; {preVisit.plainNo} answered “no”, taken as reported.
         </span>
       </div>
     </form>

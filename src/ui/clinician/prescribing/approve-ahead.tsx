@@ -25,9 +25,9 @@ export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: Approve
   return (
     <div className="stack">
       <p>
-        At most 3 steps or 28 days. It ends at any ease-back, pause, new limit or when the screening grows
-        old, and never covers occlusion pressure, a step over 10 %, one of unknown size, one that loads
-        further joints, or a return.
+        No more than 3 steps or 28 days. It ends with any ease-back, pause or new limit, or when the screening
+        is out of date. It never covers occlusion pressure, a step over 10 % or of unknown size, a step that
+        loads other joints, or a return.
       </p>
       {inForce ? (
         <div className="stack-close">
@@ -42,14 +42,14 @@ export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: Approve
               router.refresh();
             }}
           >
-            Withdraw it
+            Withdraw approval
           </Button>
         </div>
       ) : null}
       <FormFrame
         prefix={`ahead-${itemId}-`}
         fields={fields}
-        label={inForce ? 'Sign anew for steps ahead' : 'Sign for steps ahead'}
+        label={inForce ? 'Sign again for steps ahead' : 'Sign for steps ahead'}
         taken="Signed."
         send={async (value) => {
           await client.staff.care.preApprove.mutate({

@@ -1,14 +1,14 @@
 /** Cautions of a dose: the clinician's words, and beneath them what the patient reads. None can be removed. */
-import type { Caution } from '#core/prescribing/cautions/caution.ts';
+import type { ShownCaution } from '#api/clinician/caution-words.ts';
 import { supportInWords } from '../support-note.tsx';
 
-export const CautionList = ({ cautions }: { readonly cautions: readonly Caution[] }) => (
+export const CautionList = ({ cautions }: { readonly cautions: readonly ShownCaution[] }) => (
   <ul className="cautions">
     {cautions.map((caution) => (
       <li key={caution.id}>
         {caution.text}{' '}
         <span className="soft">
-          To the patient: “{caution.patientText}” ({supportInWords(caution.support)})
+          To the patient: “{caution.toPatient}” ({supportInWords(caution.support)})
         </span>
       </li>
     ))}

@@ -6,7 +6,13 @@ import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
 const fields: readonly Field[] = [
-  { name: 'reason', kind: 'text', minLength: 1, maxLength: 200, about: 'Reason for ending it' },
+  {
+    name: 'reason',
+    kind: 'text',
+    minLength: 1,
+    maxLength: 200,
+    about: 'Reason for ending this prescription',
+  },
 ];
 
 export const EndForm = (props: { readonly patientId: string; readonly prescriptionId: string }) => {
@@ -16,7 +22,7 @@ export const EndForm = (props: { readonly patientId: string; readonly prescripti
     <FormFrame
       prefix={`end-${prescriptionId}-`}
       fields={fields}
-      label="End it"
+      label="End prescription"
       taken="Ended."
       send={async ({ reason }) => {
         await client.staff.prescriptions.end.mutate({

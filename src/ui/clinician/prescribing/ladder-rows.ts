@@ -28,7 +28,7 @@ const percentText = (share: number): string => `${figure(share * 100)} %`;
 const measuredText = (level: Level): string =>
   level.measuredShare === null
     ? 'not measured'
-    : `${percentText(level.measuredShare)} of body mass${
+    : `${percentText(level.measuredShare)} of body weight${
         level.modelError === null
           ? ''
           : `; model ${level.modelError >= 0 ? '+' : ''}${figure(level.modelError * 100)} points`

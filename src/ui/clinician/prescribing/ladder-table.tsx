@@ -23,7 +23,7 @@ export const LadderTable = (props: {
   return (
     <div className="stack-close">
       <DataTable
-        caption="Ladder for this patient, computed from body mass and stature"
+        caption="Levels for this patient, computed from weight and height"
         columns={columns}
         rows={props.rows.map((row) => ({
           key: row.exerciseId,
@@ -38,13 +38,13 @@ export const LadderTable = (props: {
               <strong key="chosen">Chosen</strong>
             ) : (
               <Button key="take" tone="quiet" onClick={() => props.onChoose(row.exerciseId)}>
-                Take<span className="visually-hidden"> {row.title}</span>
+                Choose<span className="visually-hidden"> {row.title}</span>
               </Button>
             ),
           ],
         }))}
       />
-      {remark ? <p className="soft">Of the chosen one: {remark}</p> : null}
+      {remark ? <p className="soft">For the chosen level: {remark}</p> : null}
     </div>
   );
 };

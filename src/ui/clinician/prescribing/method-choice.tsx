@@ -7,9 +7,9 @@ import { groupedReasons } from '../screening/outcome-table.tsx';
 import { eligibilityStatus, methodInWords } from '../words.ts';
 
 const about: Readonly<Record<Method, string>> = {
-  variation: 'A harder or easier form of the exercise, ordered by what this body puts on the joint.',
-  'low-load': 'A light load near failure. It costs the joint less per repetition and more repetitions.',
-  occlusion: 'A light load with the limb’s blood flow held back, from a measured pressure.',
+  variation: 'A harder or easier form of the exercise, ordered by the load on this patient’s joint.',
+  'low-load': 'A light load close to failure. Less joint load per repetition, but more repetitions.',
+  occlusion: 'A light load with the limb’s blood flow restricted by a cuff at a measured pressure.',
 };
 
 const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open');
@@ -17,7 +17,10 @@ const isOpen = (row: MethodOutcome): boolean => row.eligibility.startsWith('open
 /** The least that is said of the limbs it is open on: precautions on one are not left out. */
 const eligibilityOf = (outcomes: readonly MethodOutcome[]): Eligibility => {
   const open = outcomes.filter(isOpen);
-  if (open.length === 0) return 'closed';
+  if (open.length === 0)
+    return outcomes.some((row) => row.eligibility === 'closed-until-cleared')
+      ? 'closed-until-cleared'
+      : 'closed';
   return open.every((row) => row.eligibility === 'open') ? 'open' : 'open-with-precautions';
 };
 
@@ -41,7 +44,10 @@ const MethodLine = ({
   const contraindications = groupedReasons(outcomes).filter((reason) =>
     reason.eligibility.startsWith('closed'),
   );
-  const { word, shape, tone } = eligibilityStatus[eligibilityOf(outcomes)];
+  const { word, shape, tone } = eligibilityStatus(
+    eligibilityOf(outcomes),
+    outcomes.flatMap((row) => row.reasons),
+  );
   return (
     <li className="method stack-close">
       <p className="row">

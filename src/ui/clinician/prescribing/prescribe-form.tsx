@@ -37,7 +37,7 @@ interface Shown {
 
 const hints = {
   knownOneRepMaxKg:
-    'Left empty, it is estimated from the newest repetitions to failure of this exercise and side.',
+    'If left empty, it is estimated from the latest repetitions to failure for this exercise and side.',
   percent: 'Share of the measured occlusion pressure: 40 to 80.',
   tightness: '0 to 10. A wrap has no pressure.',
 };
@@ -93,7 +93,7 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
             onChoose={(id) => type('exerciseId', id)}
           />
         ) : null}
-        <Disclosure summary="Set more than the clinic’s usual values">
+        <Disclosure summary="Change the clinic’s default values">
           <DescriptorFields {...shared} fields={asked.usual} />
         </Disclosure>
         <Button type="submit" id="propose" aria-disabled={submit.isBusy || undefined}>

@@ -36,14 +36,16 @@ const needsOf = (
   person: Anthropometry | null,
 ): readonly string[] => [
   ...(patient.profile ? [] : ['a care profile (overview)']),
-  ...(patient.profile?.ownedLoadsKg.length ? [] : ['the loads the patient owns (overview), for low load']),
-  ...(person ? [] : ['body mass, stature and coefficients, for the ladders of a variation']),
+  ...(patient.profile?.ownedLoadsKg.length
+    ? []
+    : ['the loads the patient has at home (overview), for low load']),
+  ...(person ? [] : ['weight, height and sex used in body formulas, for the levels of a variation']),
   ...(measurements.some((row) => row.kind === 'repetitions-to-failure')
     ? []
-    : ['repetitions to failure at a load, for low load without a known maximum']),
+    : ['repetitions to failure at one load, for low load without a known maximum']),
   ...(measurements.some((row) => row.kind === 'limb-occlusion-pressure')
     ? []
-    : ['a measured limb occlusion pressure, for a cuff']),
+    : ['a measured limb occlusion pressure, for cuff work']),
 ];
 
 export const PrescribeScreen = (props: PrescribeProps) => {

@@ -27,8 +27,10 @@ const changesOf = (version: Version, proposals: readonly Proposal[]): readonly s
 
 const Unsigned = (props: PrescriptionsProps) => (
   <section className="stack" id="unsigned">
-    <h2>Waiting for a signature</h2>
-    {props.prescriptions.unsigned.length === 0 ? <p className="soft">Nothing waits.</p> : null}
+    <h2>To sign</h2>
+    {props.prescriptions.unsigned.length === 0 ? (
+      <p className="soft">No prescription needs signing.</p>
+    ) : null}
     {props.prescriptions.unsigned.map((version) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
         {changesOf(version, props.proposals).map((change) => (
@@ -48,13 +50,13 @@ const Unsigned = (props: PrescriptionsProps) => (
 /** Whether steps of an exercise are approved ahead, as the heading of its box. */
 const aheadInWords = (approvals: readonly ApprovedAhead[], itemId: string): string =>
   approvals.some((row) => row.itemId === itemId && row.withdrawnAt === null)
-    ? 'Steps are approved ahead'
+    ? 'Steps approved ahead'
     : 'Approve steps ahead';
 
 const InForce = (props: PrescriptionsProps) => (
   <section className="stack">
     <h2>In force</h2>
-    {props.prescriptions.inForce.length === 0 ? <p className="soft">Nothing is in force.</p> : null}
+    {props.prescriptions.inForce.length === 0 ? <p className="soft">No prescription is in force.</p> : null}
     {props.prescriptions.inForce.map((version) => (
       <VersionView key={version.id} version={version} clock={props.clock}>
         <p className="screen-only">
@@ -107,12 +109,12 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
       empty="No earlier versions."
     />
     <p className="print-only">
-      {props.monitoringHours ? `The clinic looks at what is sent: ${props.monitoringHours}. ` : ''}Nobody
-      watches all the time.
+      {props.monitoringHours ? `Monitoring hours: ${props.monitoringHours}.  ` : ''}Answers are not read
+      around the clock.
     </p>
     <p className="print-only">
-      Each caution above defers to the licensed clinician and to local rules. Loadgate proposes; a clinician
-      decides.
+      The licensed clinician’s judgement and local rules come before each caution above. Loadgate proposes; a
+      clinician decides.
     </p>
   </div>
 );

@@ -21,7 +21,7 @@ export const ProposalView = ({ proposed }: { readonly proposed: Proposed }) => (
       </ul>
     ) : null}
     <section className="stack-close">
-      <h3>How it came about</h3>
+      <h3>How this dose was calculated</h3>
       <ol>
         {proposed.working.map((line) => (
           <li key={line.text}>
@@ -34,10 +34,10 @@ export const ProposalView = ({ proposed }: { readonly proposed: Proposed }) => (
       <strong>Easier session:</strong> {doseInWords(proposed.badDay)}
     </p>
     <p>
-      <strong>Held by:</strong> {proposed.joints.map(jointInWords).join(', ')}. Each followed one of these can
-      hold, ease or stop it.
+      <strong>Monitored joints:</strong> {proposed.joints.map(jointInWords).join(', ')}. Any followed joint in
+      this list can hold, ease back or pause this exercise.
     </p>
-    <Disclosure summary={`${proposed.cautions.length} cautions that go with it`} isOpen>
+    <Disclosure summary={`${proposed.cautions.length} cautions`} isOpen>
       <CautionList cautions={proposed.cautions} />
     </Disclosure>
   </div>

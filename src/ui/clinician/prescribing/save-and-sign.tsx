@@ -40,20 +40,20 @@ export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignP
       <ErrorSummary problems={submit.problems} />
       <p role="status" id="save-or-sign" tabIndex={-1}>
         {signedBy
-          ? `Signed by ${signedBy}. The patient sees it on the days the programme gives it.`
+          ? `Signed by ${signedBy}. The patient sees it on its programme days.`
           : savedId
-            ? 'Kept unsigned. The patient does not see it yet.'
-            : 'Nothing is kept yet.'}
+            ? 'Draft saved. The patient cannot see it yet.'
+            : 'Nothing is saved yet.'}
       </p>
       {signedBy ? (
         <p>
-          <a href={`/patients/${patientId}/programme`}>Give it its weekdays</a> or{' '}
+          <a href={`/patients/${patientId}/programme`}>Set the weekdays</a> or{' '}
           <a href={`/patients/${patientId}/prescriptions`}>see all prescriptions</a>.
         </p>
       ) : savedId ? (
         <Button onClick={() => void sign(savedId)}>Sign as {signer}</Button>
       ) : (
-        <Button onClick={() => void save()}>Keep unsigned</Button>
+        <Button onClick={() => void save()}>Save draft</Button>
       )}
     </div>
   );

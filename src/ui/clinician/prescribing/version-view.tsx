@@ -9,15 +9,15 @@ import { methodInWords } from '../words.ts';
 import { CautionList } from './caution-list.tsx';
 
 const originInWords: Readonly<Record<Version['origin'], string>> = {
-  clinician: 'written by a clinician',
+  clinician: 'prescribed by a clinician',
   progress: 'an increase proposed after a decision',
   'ease-back': 'eased back after a decision',
-  return: 'on the way back after an ease',
+  return: 'a return step after easing back',
 };
 
 export const stateInWords = (version: Version, clock: ClinicClock): string => {
   // A dose that was taken back acts by itself, inside what was signed before: nobody signed it anew.
-  const verb = version.origin === 'ease-back' ? 'inside what was signed by' : 'signed by';
+  const verb = version.origin === 'ease-back' ? 'within the limits signed by' : 'signed by';
   const signed =
     version.signedAt === null
       ? 'not signed'
@@ -43,13 +43,13 @@ export const VersionView = (props: {
         <strong>Easier session:</strong> {doseInWords(version.badDay)}
       </p>
       <p className="soft">
-        {stateInWords(version, clock)}. Held by: {version.joints.map(jointInWords).join(', ')}.
+        {stateInWords(version, clock)}. Monitored joints: {version.joints.map(jointInWords).join(', ')}.
       </p>
       {props.children}
       <Disclosure summary={`${version.cautions.length} cautions`}>
         <CautionList cautions={version.cautions} />
       </Disclosure>
-      <Disclosure summary="How the dose came about">
+      <Disclosure summary="How this dose was calculated">
         <ol>
           {version.working.map((line) => (
             <li key={line}>{line}</li>

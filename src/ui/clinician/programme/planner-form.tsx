@@ -44,7 +44,7 @@ const WeekRow = (props: {
 );
 
 const Templates = ({ onTake }: { readonly onTake: (id: string) => void }) => (
-  <Disclosure summary="Begin from a template">
+  <Disclosure summary="Start from a template">
     <ul className="plain-list">
       {weekTemplates.map(({ id, title, about }) => (
         <li key={id} className="row">
@@ -118,7 +118,7 @@ const useWeek = ({ exercises, lines: given, values }: Omit<PlannerFormProps, 'pa
   return { plan, daysOf, change, take, wanted };
 };
 
-const refusedText = 'Put right what stands under “Cannot be saved”, then save again.';
+const refusedText = 'Correct the problems under “Cannot be saved”, then save again.';
 
 export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
   const router = useRouter();
@@ -132,7 +132,7 @@ export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
     void submit.send(isRefused ? [{ field: 'save-programme', text: refusedText }] : [], async () => {
       const programme = { lines: week.wanted() };
       const version = await client.staff.prescriptions.saveProgramme.mutate({ patientId, programme });
-      setSaved(`Saved as version ${version}; it holds from today.`);
+      setSaved(`Saved as version ${version}; it applies from today.`);
       router.refresh();
     });
   };

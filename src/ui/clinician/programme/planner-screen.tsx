@@ -17,13 +17,13 @@ export const PlannerScreen = (props: {
     <div className="stack">
       <p className="lead">
         {programme
-          ? `Version ${programme.version} holds since ${dayInWords(programme.fromDay)}.`
-          : 'No week is planned yet; the patient’s page shows every exercise on every day, and work with a cuff alone on Monday, Wednesday and Friday at most.'}
+          ? `Version ${programme.version} applies since ${dayInWords(programme.fromDay)}.`
+          : 'No week is planned yet. The patient sees every exercise every day, and cuff work without a clinician on Monday, Wednesday and Friday only.'}
       </p>
       {exercises.length === 0 ? (
         <p>
-          Nothing is in force. <a href={`/patients/${props.patientId}/prescribe`}>Prescribe</a> and sign
-          first.
+          No prescription is in force. <a href={`/patients/${props.patientId}/prescribe`}>Prescribe</a> and
+          sign an exercise first.
         </p>
       ) : (
         <PlannerForm

@@ -17,7 +17,7 @@ export const dayName = (day: Weekday): string => weekdayNames[day - 1]!.title;
 
 /** Whether the days ticked are those prescribed. */
 export const dayCountInWords = (ticked: number, perWeek: number): string =>
-  ticked === perWeek ? `${ticked} of ${perWeek} a week` : `${ticked} ticked, ${perWeek} a week prescribed`;
+  ticked === perWeek ? `${ticked} of ${perWeek} a week` : `${ticked} chosen, ${perWeek} a week prescribed`;
 
 /** "Low load, 3 sets of 20 to 25". */
 export const workInWords = (dose: Dose): string => {
@@ -62,9 +62,9 @@ export const conflictsInWords = (
 const conflictInWords = (conflict: Conflict, titleOf: (itemId: string) => string): string => {
   switch (conflict.kind) {
     case 'cuff-twice':
-      return `${dayName(conflict.day)}: two exercises with a cuff on the ${conflict.limb}. One a session; move the other to another day.`;
+      return `${dayName(conflict.day)}: two exercises with a cuff on the ${conflict.limb}. Plan only one; move the other to another day.`;
     case 'cuff-often':
-      return `A cuff on the ${conflict.limb} on ${days(conflict.days)} a week. At most ${cuffDaysPerWeek.most}; take a day off.`;
+      return `A cuff on the ${conflict.limb} on ${days(conflict.days)} a week. The limit is ${cuffDaysPerWeek.most}; remove a day.`;
     case 'cuff-seldom':
       return `A cuff on the ${conflict.limb} on ${days(conflict.days)} a week; ${cuffDaysPerWeek.least} to ${cuffDaysPerWeek.most} is usual.`;
     case 'days-differ':

@@ -1,4 +1,4 @@
-/** What the week comes to: conflicts first, then the length of each day and the weekly sets of each muscle. */
+/** Week summary: conflicts first, then the length of each day and the weekly sets of each muscle. */
 import { refusedConflicts, type WeekPlan } from '#core/prescribing/programme/week-plan.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
@@ -13,7 +13,7 @@ const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
   const isRefused = (kind: WeekPlan['conflicts'][number]['kind']) => refusedConflicts.includes(kind);
   const lists = [
     { title: 'Cannot be saved', tone: 'danger', of: plan.conflicts.filter(({ kind }) => isRefused(kind)) },
-    { title: 'To look at', tone: 'care', of: plan.conflicts.filter(({ kind }) => !isRefused(kind)) },
+    { title: 'Check', tone: 'care', of: plan.conflicts.filter(({ kind }) => !isRefused(kind)) },
   ] as const;
   return lists.map(({ title, tone, of }) =>
     of.length === 0 ? null : (
@@ -31,10 +31,10 @@ const Conflicts = ({ plan, titleOf }: WeekViewProps) => {
 export const WeekView = (props: WeekViewProps) => {
   const busy = props.plan.days.filter(({ itemIds }) => itemIds.length > 0);
   return (
-    <section className="stack" aria-label="What the week comes to">
+    <section className="stack" aria-label="Week summary">
       <Conflicts {...props} />
       <DataTable
-        caption="Days, with an estimate of their length"
+        caption="Days and estimated length"
         columns={[
           { key: 'day', title: 'Day' },
           { key: 'exercises', title: 'Exercises' },
@@ -47,7 +47,7 @@ export const WeekView = (props: WeekViewProps) => {
         empty="No day has an exercise yet."
       />
       <DataTable
-        caption="Weekly sets of each muscle, indirect sets at half"
+        caption="Weekly sets per muscle; indirect sets count half"
         columns={[
           { key: 'muscle', title: 'Muscle' },
           { key: 'direct', title: 'Direct', isNumber: true },
@@ -61,8 +61,8 @@ export const WeekView = (props: WeekViewProps) => {
         empty="No muscle is worked yet."
       />
       <p className="soft">
-        Half for indirect sets is the way of counting that fitted best over 67 studies (Pelland and others
-        2024, a preprint, abstract seen). It is a count, not a target.
+        Counting indirect sets as half fitted best across 67 studies (Pelland and others 2024, a preprint;
+        abstract read). This is a count, not a target.
       </p>
     </section>
   );

@@ -20,10 +20,9 @@ export const CareProfileForm = ({ patient }: { readonly patient: Patient }) => {
       label="Save the care profile"
       taken="Saved as a new version."
       hints={{
-        followedJoints: 'One or two. These are asked about at each session and each morning.',
-        ownedLoadsKg: 'In kg with spaces between, such as 1 2 3 4.5. Doses are rounded to these.',
-        formulaSex:
-          'Which coefficients the body formulas use. Empty: the ladders by body mass are not computed.',
+        followedJoints: 'One or two. The patient is asked about these at each session and each morning.',
+        ownedLoadsKg: 'In kg, separated by spaces, such as 1 2 3 4.5. Doses are rounded to these.',
+        formulaSex: 'Used by the body formulas. If left empty, levels by body weight are not computed.',
       }}
       send={async (profile) => {
         await client.staff.people.saveProfile.mutate({ patientId: patient.id, profile });

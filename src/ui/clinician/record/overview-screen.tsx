@@ -33,8 +33,8 @@ const NeedsAttention = ({
   worklistItems.length === 0 ? (
     <p className="soft">
       {isListCut
-        ? 'Not among the first hundred patients of the worklist; open the worklist for the rest.'
-        : 'The worklist holds nothing for this patient.'}
+        ? 'This patient is not among the first hundred on the worklist. Open the worklist to see the rest.'
+        : 'Nothing needs attention for this patient.'}
     </p>
   ) : (
     <ul className="plain-list">
@@ -81,7 +81,7 @@ const DecisionsInForce = ({
             {momentInWords(row.evaluatedAt, clock)}
             {answer
               ? ` · ${answer.kind === 'accept' ? 'accepted' : `overridden with ${answer.decision}`} by ${answer.answeredName}`
-              : ' · not answered by a clinician'}
+              : ' · not accepted or overridden yet'}
           </li>
         );
       })}
@@ -93,12 +93,13 @@ const usualOf = (baselines: readonly Baseline[], joint: Joint): Baseline | undef
   baselines.findLast((row) => row.joint === joint);
 
 const usualInWords = (row: Baseline | undefined, day: Day): string => {
-  if (!row) return 'No usual values frozen: the rules read usual pain as not known and the ceiling as 5.';
+  if (!row)
+    return 'No baseline is set. The rules treat usual pain as unknown and use an acceptable pain limit of 5.';
   const pain =
     row.usualPain === null
-      ? 'usual pain not frozen'
+      ? 'usual pain not set'
       : `usual pain ${row.usualPain}${row.usualPainTop === null ? '' : `, top ${row.usualPainTop}`}`;
-  return `${pain}, ceiling ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; frozen ${dayInWords(row.setOn, day)} by ${row.setBy}${row.dueForReview ? '. The mornings lie well under it: freeze it anew' : ''}.`;
+  return `${pain}, acceptable pain limit ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; set ${dayInWords(row.setOn, day)} by ${row.setBy}${row.dueForReview ? '. Recent mornings are well below it: baseline due for review' : ''}.`;
 };
 
 const ProfileList = ({ patient, review, day }: Pick<OverviewProps, 'patient' | 'review' | 'day'>) => {
@@ -113,13 +114,17 @@ const ProfileList = ({ patient, review, day }: Pick<OverviewProps, 'patient' | '
     },
     {
       key: 'loads',
-      name: 'Loads owned',
-      value: profile?.ownedLoadsKg.length ? `${profile.ownedLoadsKg.join(', ')} kg` : 'None entered',
+      name: 'Loads at home',
+      value: profile?.ownedLoadsKg.length ? `${profile.ownedLoadsKg.join(', ')} kg` : 'None recorded',
     },
-    { key: 'sex', name: 'Coefficients', value: profile?.formulaSex ?? 'Not given: ladders are not computed' },
+    {
+      key: 'sex',
+      name: 'Sex used in body formulas',
+      value: profile?.formulaSex ?? 'Not given: levels are not computed',
+    },
     ...joints.map((joint) => ({
       key: joint,
-      name: `Usual values, ${jointInWords(joint)}`,
+      name: `Baseline, ${jointInWords(joint)}`,
       value: usualInWords(usualOf(review.record.baselines, joint), day),
     })),
   ];
@@ -146,12 +151,12 @@ const InForce = (props: OverviewProps) => (
           `${row.signedName}, ${row.signedAt === null ? '' : momentInWords(row.signedAt, props.clock)}`,
         ],
       }))}
-      empty="Nothing is in force. Screen, measure, then prescribe."
+      empty="No prescription is in force. Screen, measure, then prescribe."
     />
     {props.prescriptions.unsigned.length > 0 ? (
       <p>
         <a href={`/patients/${props.patient.id}/prescriptions#unsigned`}>
-          {props.prescriptions.unsigned.length} waiting for a signature
+          {props.prescriptions.unsigned.length} waiting to be signed
         </a>
       </p>
     ) : null}
@@ -161,11 +166,11 @@ const InForce = (props: OverviewProps) => (
 export const OverviewScreen = (props: OverviewProps) => (
   <div className="stack-wide">
     <section className="stack-close">
-      <h2>What presses</h2>
+      <h2>Needs attention</h2>
       <NeedsAttention {...props} />
     </section>
     <section className="stack-close">
-      <h2>Standing decisions</h2>
+      <h2>Decisions in force</h2>
       <DecisionsInForce {...props} />
     </section>
     <section className="stack-close">

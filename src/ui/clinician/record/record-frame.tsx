@@ -13,7 +13,7 @@ const sections = [
   { path: '/prescribe', text: 'Prescribe' },
   { path: '/programme', text: 'Programme' },
   { path: '/prescriptions', text: 'Prescriptions' },
-  { path: '/enter', text: 'Enter answers' },
+  { path: '/data-entry', text: 'Data entry' },
   { path: '/review', text: 'Review' },
   { path: '/outcomes', text: 'Outcomes' },
   { path: '/access', text: 'Phone and team' },
@@ -29,7 +29,7 @@ const factsOf = (patient: Patient, day: Day): string => {
   return [
     `Born ${dayInWords(patient.birthDay)}, ${ageYears(patient.birthDay, day)} years`,
     profile ? profile.diagnosis : 'No care profile yet',
-    joints ? `Following: ${joints}` : 'No joint followed yet',
+    joints ? `Following: ${joints}` : 'No joint is followed yet',
     patient.phone ? `Tel. ${patient.phone}` : '',
   ]
     .filter(Boolean)

@@ -18,14 +18,14 @@ export const SiteForm = ({ patientId, sites, siteId }: SiteFormProps) => {
   return sites.length === 0 ? null : (
     <section className="stack-close">
       <h2>Usual site</h2>
-      <p>{known ? `Usually comes to ${known.name}.` : 'None is set.'}</p>
+      <p>{known ? `Usually attends ${known.name}.` : 'None is set.'}</p>
       <FormFrame
         prefix="site-"
         fields={[field]}
         start={siteId === null ? {} : { siteId }}
         choices={{ siteId: sites.map(({ id, name }) => ({ value: id, label: name })) }}
-        label="Keep this site"
-        taken="Kept."
+        label="Save this site"
+        taken="Saved."
         send={async (value) => {
           await client.staff.team.setSite.mutate({ patientId, siteId: String(value.siteId) });
           router.refresh();

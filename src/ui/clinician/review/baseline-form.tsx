@@ -38,11 +38,11 @@ export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProp
       prefix="baseline-"
       fields={fields}
       start={startFrom(known)}
-      label="Freeze these values"
-      taken="Frozen. They hold from today."
+      label="Set baseline"
+      taken="Baseline set. It applies from today."
       hints={{
-        usualPain: '0 to 10. Empty is “not known”; then nothing progresses on it.',
-        usualPainTop: 'From the usual pain to 2 above it. Widening it lets more pain count as usual.',
+        usualPain: '0 to 10. If left empty it is “not known”, and no dose progresses on it.',
+        usualPainTop: 'From usual pain to 2 points above it. A wider band counts more pain as usual.',
         acceptablePainLimit: '5 unless you set 6 or 7.',
       }}
       send={async (value) => {

@@ -30,7 +30,7 @@ export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
   return (
     <div className="stack">
       <p className="soft">
-        It stands on the worklist on its day. The patient is not told by this: write or ring.
+        It appears on the worklist on that day. The patient is not notified: write or ring.
       </p>
       <FormFrame
         prefix="booking-"
@@ -49,7 +49,7 @@ export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
             id="booking-drop"
             onClick={() => void submit.send([], () => book({ day: null, time: null, place: null }))}
           >
-            Take the booking back
+            Cancel the booking
           </Button>
         </div>
       )}

@@ -1,4 +1,4 @@
-/** What the picture shows, chosen by links, so that it works without a script and can be sent on. */
+/** What the chart shows, chosen by links, so that it works without a script and can be sent on. */
 
 import { measureTitles } from '#core/review/load-of-session.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
@@ -48,7 +48,7 @@ export const ChoiceLinks = ({
     href: hrefWith(patientId, choice, more),
   });
   return (
-    <nav aria-label="What the picture shows" className="chart-options screen-only">
+    <nav aria-label="What the chart shows" className="chart-options screen-only">
       <Options
         name="Joint"
         options={choice.joints.map((joint) =>

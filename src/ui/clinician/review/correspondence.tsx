@@ -38,7 +38,7 @@ export const Correspondence = ({ patient, review, clock }: ReviewProps) => (
   <section className="stack-close screen-only" id="messages">
     <h2>Messages</h2>
     <Disclosure summary="Write to the patient">
-      <MessageForm patientId={patient.id} />
+      <MessageForm patientId={patient.id} ready={review.ready} />
     </Disclosure>
     <ul className="plain-list stack-close">
       {lettersOf(review).map((letter) => (
@@ -56,7 +56,7 @@ export const NextReview = ({ patient, review, day }: ReviewProps) => {
       <p>
         {booking
           ? `Booked for ${[dayInWords(booking.day, day), booking.time, booking.place].filter(Boolean).join(', ')}, by ${booking.byName}.`
-          : 'None is booked.'}
+          : 'No review is booked.'}
       </p>
       <Disclosure summary={booking ? 'Change the booking' : 'Book the next review'}>
         <BookingForm patientId={patient.id} seen={booking?.id ?? null} />

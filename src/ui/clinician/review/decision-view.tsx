@@ -30,8 +30,8 @@ const causeInWords: Readonly<Record<Decision['cause'], string>> = {
 };
 
 const effectInWords: Readonly<Record<Proposal['effect'], string>> = {
-  'acts-at-once': 'holds at once, inside the signed dose',
-  'awaits-signature': 'waits for a signature',
+  'acts-at-once': 'applies at once, within the signed dose',
+  'awaits-signature': 'waiting to be signed',
   repeat: 'the same dose again',
 };
 
@@ -46,7 +46,7 @@ const ProposalLine = ({ proposal, at }: { readonly proposal: Proposal; readonly 
         {proposal.changes.join(' ')}
       </p>
       {proposal.effect === 'repeat' ? null : <p className="soft">{doseInWords(proposal.dose)}</p>}
-      <p className="soft">To the patient: “{proposal.patientText}”</p>
+      <p className="soft">To the patient: “{proposal.toPatient}”</p>
       {waiting ? (
         <SignButton
           patientId={at.patientId}
@@ -87,7 +87,7 @@ const Reasons = ({ decision }: { readonly decision: Decision }) =>
       ))}
     </ul>
   ) : (
-    <p className="soft">No rule fired: nothing that was asked stood in the way of a step.</p>
+    <p className="soft">No rule applied: no answer prevented a step.</p>
   );
 
 export const DecisionView = ({
@@ -120,7 +120,7 @@ export const DecisionView = ({
       {unknown.length > 0 ? <p>Not known at the time: {unknown.join(', ')}.</p> : null}
       {proposals.length > 0 ? (
         <>
-          <h4>What follows</h4>
+          <h4>Next doses</h4>
           <ul className="plain-list stack-close">
             {proposals.map((proposal) => (
               <ProposalLine key={proposal.id} proposal={proposal} at={at} />
@@ -130,7 +130,7 @@ export const DecisionView = ({
       ) : null}
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
       <RespondForm patientId={at.patientId} decisionId={decision.id} seen={response?.id ?? null} />
-      <p className="soft">Engine {decision.engineVersion}, with the clinic’s numbers of that time.</p>
+      <p className="soft">Engine {decision.engineVersion}, with the clinic settings of that time.</p>
     </article>
   );
 };

@@ -39,10 +39,10 @@ const FindingView = ({ finding }: { readonly finding: Finding }) => (
 
 export const FindingsView = ({ findings }: { readonly findings: readonly Finding[] }) => (
   <section className="stack">
-    <h2>Reading the series</h2>
+    <h2>Trends</h2>
     <p className="soft">
-      Worked out from the time, the joint and the exercise chosen above. It describes; it does not predict,
-      and no decision rests on it.
+      Calculated for the time, joint and exercise chosen above. It describes and does not predict. No decision
+      uses it.
     </p>
     {findings.map((finding) => (
       <FindingView key={finding.id} finding={finding} />

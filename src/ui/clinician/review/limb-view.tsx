@@ -7,9 +7,9 @@ import { type ClinicClock, today } from '../when.ts';
 
 type Check = ReviewAnswer['limbChecks'][number];
 
-const moments = { after: 'two minutes after release', later: 'looked at again' } as const;
+const moments = { after: 'two minutes after release', later: 'checked again' } as const;
 const answers = { usual: 'as usual', 'not-usual': 'not as usual' } as const;
-const unasked = { 'not-asked': 'not asked', 'not-shown': 'says it was never shown' } as const;
+const unasked = { 'not-asked': 'not asked', 'not-shown': 'says: never shown how' } as const;
 
 const signText = (answer: Check['colour']): string => (answer === null ? 'not known' : answers[answer]);
 
@@ -39,13 +39,13 @@ export const LimbView = ({ checks, prescriptions, clock }: LimbViewProps) => {
   };
   return (
     <section className="stack-close">
-      <h2>Fingers or toes after the cuff</h2>
+      <h2>Fingers or toes after cuff work</h2>
       <p className="soft">
-        What the patient said, by eye and touch at home. Not as usual ten minutes after release is a warning
-        sign.
+        What the patient reported seeing and feeling at home. If it is not as usual ten minutes after release,
+        that is a warning sign.
       </p>
       <DataTable
-        caption="Fingers or toes after the cuff"
+        caption="Fingers or toes after cuff work"
         hidesCaption
         columns={columns}
         rows={checks.map((check) => ({

@@ -3,7 +3,9 @@
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import type { Field } from '#core/calculations/describe.ts';
-import { readySentences } from '#ui/language/ready.ts';
+import { type LanguageTag, languages } from '#messages/languages.ts';
+import type { ReadyKey } from '#messages/ready.ts';
+import type { Text } from '#messages/text.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
@@ -11,22 +13,39 @@ const fields: readonly Field[] = [
   { name: 'text', kind: 'text', minLength: 1, maxLength: 2000, about: 'Message' },
 ];
 
-const languages = { en: 'in English', de: 'in German' } as const;
-
-const sentenceOf = (value: string): string => {
-  const [key, language] = value.split(' ');
-  const ready = readySentences.find((one) => one.key === key);
-  return ready?.[language as keyof typeof languages] ?? '';
+/** What a ready sentence is for, as the clinician chooses it. */
+const about: Readonly<Record<ReadyKey, string>> = {
+  stay: 'Stay with the same dose',
+  less: 'Do a little less',
+  harder: 'A harder version comes next',
+  'stop-ring': 'Stop and ring',
+  answers: 'Mornings without answers',
+  'pause-over': 'The pause is over',
+  review: 'About the next visit',
+  measure: 'Something is to be measured again',
 };
 
-export const MessageForm = ({ patientId }: { readonly patientId: string }) => {
+/** "German". */
+const languageName = (tag: LanguageTag): string =>
+  new Intl.DisplayNames('en', { type: 'language' }).of(tag) ?? tag;
+
+export interface MessageFormProps {
+  readonly patientId: string;
+  readonly ready: readonly { readonly key: ReadyKey; readonly text: Text }[];
+}
+
+export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
+  const sentenceOf = (value: string): string => {
+    const [key, tag] = value.split(' ');
+    return ready.find((one) => one.key === key)?.text[tag as LanguageTag] ?? '';
+  };
   const router = useRouter();
   const [begun, setBegun] = useState({ text: '', times: 0 });
   return (
     <div className="stack">
       <div className="field">
         <label className="field-label" htmlFor="ready-sentence">
-          Begin with a ready sentence
+          Start from a prepared sentence
         </label>
         <select
           id="ready-sentence"
@@ -35,17 +54,17 @@ export const MessageForm = ({ patientId }: { readonly patientId: string }) => {
           onChange={(event) => setBegun({ text: sentenceOf(event.target.value), times: begun.times + 1 })}
         >
           <option value="">choose, or write your own</option>
-          {Object.entries(languages).map(([language, words]) => (
-            <optgroup key={language} label={words}>
-              {readySentences.map(({ key, about }) => (
-                <option key={key} value={`${key} ${language}`}>
-                  {about}
+          {languages.map(({ tag }) => (
+            <optgroup key={tag} label={`in ${languageName(tag)}`}>
+              {ready.map(({ key }) => (
+                <option key={key} value={`${key} ${tag}`}>
+                  {about[key]}
                 </option>
               ))}
             </optgroup>
           ))}
         </select>
-        <p className="soft">Nobody has reviewed these sentences yet. Read and change them before you send.</p>
+        <p className="soft">These sentences have not been reviewed. Read and edit them before you send.</p>
       </div>
       <FormFrame
         key={begun.times}

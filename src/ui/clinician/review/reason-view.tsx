@@ -6,7 +6,7 @@ import { contactInWords, decisionStatus, factInWords, todayInWords, valueInWords
 
 export const effectInWords = ({ decision, largestStep, today, contact }: Reason['effect']): string =>
   [
-    decision ? `at most ${decisionStatus[decision].word.toLowerCase()}` : '',
+    decision ? `no more than ${decisionStatus[decision].word.toLowerCase()}` : '',
     largestStep ? (largestStep === 'repetitions' ? 'a step in repetitions only' : 'a step in load') : '',
     today ? todayInWords[today] : '',
     contact && contact !== 'none' ? contactInWords[contact] : '',
@@ -35,12 +35,12 @@ export const ReasonView = ({ reason }: { readonly reason: Reason }) => {
         </strong>
       </p>
       <p>
-        Found: {foundInWords(reason.observed) || 'nothing'}. Threshold: {reason.threshold}. Leaves:{' '}
+        Found: {foundInWords(reason.observed) || 'nothing'}. Threshold: {reason.threshold}. So:{' '}
         {effectInWords(reason.effect)}.
       </p>
       {reason.support === 'clinic-choice' ? (
         <p className="source-note">
-          Rests on a clinic choice{rule && rule.citations.length > 0 ? '; near it:' : ', no source.'}
+          Uses a clinic setting{rule && rule.citations.length > 0 ? '; related source:' : ', no source.'}
         </p>
       ) : null}
       {rule?.citations.map((citation) => (

@@ -12,9 +12,9 @@ import { FormFrame } from '../forms/form-frame.tsx';
 import { useSubmit } from '../forms/use-submit.ts';
 
 const overrideFields: readonly Field[] = [
-  { name: 'decision', kind: 'enum', values: decisions, about: 'What holds instead' },
+  { name: 'decision', kind: 'enum', values: decisions, about: 'Decision instead' },
   { name: 'reason', kind: 'text', maxLength: 500, about: 'Reason' },
-  { name: 'until', kind: 'text', maxLength: 10, about: 'Last day it holds' },
+  { name: 'until', kind: 'text', maxLength: 10, about: 'Last day of the override' },
 ];
 
 export interface RespondFormProps {
@@ -58,8 +58,9 @@ export const RespondForm = ({ patientId, decisionId, seen }: RespondFormProps) =
           label="Override"
           taken="Overridden."
           hints={{
-            reason: 'The next reader needs it.',
-            until: 'As YYYY-MM-DD, at most 28 days ahead. Then the engine’s answer holds again.',
+            reason: 'So that colleagues understand it.',
+            until:
+              'As YYYY-MM-DD, no more than 28 days ahead. After that the engine’s decision applies again.',
           }}
           send={(value) => respond({ reason: '', ...value, kind: 'override' })}
         />

@@ -14,12 +14,12 @@ import { RangeSelector } from './chart/range-selector.tsx';
 
 const Chart = dynamic(() => import('./chart/review-plot.tsx'), {
   ssr: false,
-  loading: () => <p className="soft">Drawing the picture. The words and the table state the same.</p>,
+  loading: () => <p className="soft">Loading the chart. The text and the table give the same information.</p>,
 });
 
 const ofMarker = (marker: DecisionMarker, today: string): Detail => ({
   title: markerName(marker, today),
-  lines: [...marker.reasons, marker.answered ?? 'No clinician has answered it.'],
+  lines: [...marker.reasons, marker.answered ?? 'No clinician has accepted or overridden it.'],
   decisionId: marker.id,
   day: marker.day,
 });

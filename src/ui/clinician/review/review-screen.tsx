@@ -27,7 +27,7 @@ const DoseLinks = ({ at, line }: { readonly at: DecisionContext; readonly line: 
   return line === null ? null : (
     <p className="row screen-only">
       <a href={`${record}/prescribe?line=${encodeURIComponent(line)}`}>Change this dose</a>
-      <a href={`${record}/prescriptions`}>Approve steps ahead, within bounds</a>
+      <a href={`${record}/prescriptions`}>Approve steps ahead, within limits</a>
     </p>
   );
 };
@@ -64,7 +64,7 @@ const Decisions = ({
         </Disclosure>
       ) : null}
       {interim.length > 0 ? (
-        <Disclosure summary={`${counted(interim.length, 'answer')} that a later one replaced`}>
+        <Disclosure summary={`${counted(interim.length, 'decision')} replaced later`}>
           {interim.map(view)}
         </Disclosure>
       ) : null}
@@ -75,16 +75,16 @@ const Decisions = ({
 const proposalInWords = (review: ReviewAnswer, joint: Joint, day: Day): string => {
   const answer = proposeBaseline(review.record, joint, day);
   if (!answer.ready)
-    return `The diary proposes nothing yet: ${counted(answer.mornings, 'quiet morning')} of the ${answer.needed} needed.`;
+    return `No baseline can be proposed yet: the diary has ${counted(answer.mornings, 'quiet morning')} of the ${answer.needed} needed.`;
   const { usualPain, widestUsualPainTop, usualStiffnessMinutes, mornings } = answer.proposal;
-  return `The diary of ${mornings} quiet mornings proposes usual pain ${usualPain}, top at most ${widestUsualPainTop}, stiffness ${usualStiffnessMinutes ?? 'not known'} min. You decide.`;
+  return `From ${mornings} quiet mornings, the proposed baseline is usual pain ${usualPain}, top no more than ${widestUsualPainTop}, stiffness ${usualStiffnessMinutes ?? 'not known'} min. You decide.`;
 };
 
 const Usual = ({ patient, review, joint, day }: ReviewProps & { readonly joint: Joint }) => (
   <section className="stack-close screen-only">
-    <h2>Usual values, {jointInWords(joint)}</h2>
+    <h2>Baseline, {jointInWords(joint)}</h2>
     <p>{proposalInWords(review, joint, day)}</p>
-    <Disclosure summary="Set the baseline">
+    <Disclosure summary="Set baseline">
       <BaselineForm
         patientId={patient.id}
         joint={joint}
@@ -123,7 +123,7 @@ export const ReviewScreen = (props: ReviewProps) => {
   if (!choice.joint) {
     return (
       <p>
-        No joint is followed yet. Enter the <a href={`/patients/${patient.id}`}>care profile</a> first.
+        No joint is followed yet. Complete the <a href={`/patients/${patient.id}`}>care profile</a> first.
       </p>
     );
   }

@@ -25,10 +25,10 @@ export const SeriesView = ({ series, title, names, address }: SeriesViewProps) =
       ))}
     </ul>
     <p className="soft">
-      This describes what was logged. It does not predict, and load and pain moving together does not show
-      that one caused the other.
+      This describes what was logged. It does not predict. When load and pain change together, that does not
+      show that one caused the other.
     </p>
-    <Disclosure summary="The same as a table, to read or copy">
+    <Disclosure summary="Show as a table">
       <DataTable
         caption={title}
         columns={reviewColumns(series)}

@@ -9,17 +9,17 @@ type Rule = RulesTable['rules'][number];
 const Setting = ({ setting }: { readonly setting: Rule['settings'][number] }) => (
   <li>
     {setting.title}: <strong>{setting.value}</strong>
-    {setting.isDefault ? ' (as delivered)' : ' (set by this clinic)'}; from {setting.min} to {setting.max}.{' '}
+    {setting.isDefault ? ' (default)' : ' (set by this clinic)'}; from {setting.min} to {setting.max}.{' '}
     <span className="soft">{setting.why}</span>
   </li>
 );
 
 const overruledInWords = (count: number): string =>
   count === 0
-    ? 'Never overruled here.'
+    ? 'Never overridden here.'
     : count === 1
-      ? 'Overruled once here.'
-      : `Overruled ${count} times here.`;
+      ? 'Overridden once here.'
+      : `Overridden ${count} times here.`;
 
 const RuleView = ({ rule }: { readonly rule: Rule }) => (
   <article className="keep-together stack-close" id={rule.id}>
@@ -38,7 +38,7 @@ const RuleView = ({ rule }: { readonly rule: Rule }) => (
     ) : null}
     {rule.restsOn === 'clinic-choice' ? (
       <p className="source-note">
-        Rests on a clinic choice{rule.citations.length > 0 ? '; near it:' : ', no source.'}
+        Uses a clinic setting{rule.citations.length > 0 ? '; related source:' : ', no source.'}
       </p>
     ) : null}
     {rule.citations.map((citation) => (
@@ -52,8 +52,8 @@ export const RulesScreen = ({ table }: { readonly table: RulesTable }) => (
   <div className="stack-wide">
     <PageHeading>Rules</PageHeading>
     <p className="lead">
-      {table.rules.length} rules, version {table.version}. Each that fires sets the most an answer may be; the
-      most cautious one counts. None makes an answer bolder, and a missing answer never lets a dose go up.
+      {table.rules.length} rules, version {table.version}. Each rule that applies limits the decision; the
+      most cautious one counts. No rule makes a decision bolder, and a missing answer never lets a dose go up.
     </p>
     {table.rules.map((rule) => (
       <RuleView key={rule.id} rule={rule} />

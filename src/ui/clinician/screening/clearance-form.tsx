@@ -39,10 +39,14 @@ const clearanceOf = ({ method, findings, limb, reason }: typeof start) => {
 };
 
 const missingIn = ({ method, findings, limb, reason }: typeof start) => [
-  ...(method === null ? [{ field: 'method', text: 'Choose the method to clear.' }] : []),
-  ...(method !== null && findings.length === 0 ? [{ field: 'findings', text: 'Tick what is cleared.' }] : []),
+  ...(method === null ? [{ field: 'method', text: 'Choose the method.' }] : []),
+  ...(method !== null && findings.length === 0
+    ? [{ field: 'findings', text: 'Tick the findings you clear.' }]
+    : []),
   ...(limb === '' ? [{ field: 'limb', text: 'Choose the limb, or every limb.' }] : []),
-  ...(reason.trim() === '' ? [{ field: 'reason', text: 'Write why it is cleared, and who said so.' }] : []),
+  ...(reason.trim() === ''
+    ? [{ field: 'reason', text: 'Write why it is cleared, and on whose advice.' }]
+    : []),
 ];
 
 interface ClearanceFieldsProps {
@@ -67,14 +71,14 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
     {typed.method ? (
       <CheckboxGroup
         name="cleared-findings"
-        legend="What is cleared"
+        legend="Findings to clear"
         error={errorOf('findings')}
         options={reasons.map((reason) => ({
           value: reason.code,
           label: reason.text,
           hint:
             reason.clearedBy === 'physician'
-              ? 'Needs a physician’s word: name them and the day in the reason.'
+              ? 'A physician must clear it: give their name and the date in the reason.'
               : `Reaches ${reason.limbs.join(', ')}`,
         }))}
         chosen={typed.findings}
@@ -93,7 +97,7 @@ const ClearanceFields = ({ methods, reasons, typed, change, errorOf }: Clearance
     <LongTextField
       name="clear-reason"
       label="Reason"
-      hint="What was found and who said so. It is shown with your name wherever the method is used."
+      hint="What was found, and on whose advice. It is shown with your name wherever the method is used."
       error={errorOf('reason')}
       value={typed.reason}
       onChange={(event) => change({ reason: event.target.value })}
@@ -124,7 +128,7 @@ export const ClearanceForm = (props: {
     setTyped(start);
     router.refresh();
   };
-  if (methods.length === 0) return <p className="soft">Nothing stands that could be cleared.</p>;
+  if (methods.length === 0) return <p className="soft">There is no finding to clear.</p>;
   return (
     <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
       <ErrorSummary problems={submit.problems} />

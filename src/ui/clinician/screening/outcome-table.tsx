@@ -38,14 +38,14 @@ export const groupedReasons = (outcomes: readonly MethodOutcome[]): readonly Gro
   return [...groups.values()];
 };
 
-const clearedBy = { clinician: 'A clinician may clear it', physician: 'Needs a physician’s word' } as const;
+const clearedBy = { clinician: 'A clinician may clear it', physician: 'A physician must clear it' } as const;
 
 const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) => {
   const reasons = groupedReasons(outcomes);
   return (
     <ul className="plain-list stack-close">
       {reasons.map((reason) => {
-        const { word, shape, tone } = eligibilityStatus[reason.eligibility];
+        const { word, shape, tone } = eligibilityStatus(reason.eligibility, [reason]);
         return (
           <li key={`${reason.code} ${reason.eligibility} ${reason.text}`}>
             <StatusTag shape={shape} tone={tone}>
@@ -69,7 +69,7 @@ const Reasons = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) 
 export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodOutcome[] }) => (
   <div className="stack">
     <DataTable
-      caption="What each method is on each limb today"
+      caption="Eligibility of each method for each limb today"
       columns={[{ key: 'method', title: 'Method' }, ...limbColumns]}
       rows={methodsOf(outcomes).map((method) => ({
         key: method,
@@ -77,8 +77,8 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
           methodInWords[method],
           ...limbColumns.map(({ key }) => {
             const found = outcomes.find((row) => row.method === method && limbOf(row) === key);
-            if (!found) return 'Not judged';
-            const { word, shape, tone } = eligibilityStatus[found.eligibility];
+            if (!found) return 'Not assessed';
+            const { word, shape, tone } = eligibilityStatus(found.eligibility, found.reasons);
             return (
               <StatusTag key={key} shape={shape} tone={tone}>
                 {word}
@@ -89,7 +89,7 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
       }))}
     />
     {outcomes.every((row) => row.reasons.length === 0) ? (
-      <p>Nothing was found by what was asked and measured.</p>
+      <p>The questions and measurements found nothing.</p>
     ) : null}
     {methodsWithReasons(outcomes).map((method) => (
       <section key={method} className="stack-close">
@@ -98,8 +98,8 @@ export const OutcomeTable = ({ outcomes }: { readonly outcomes: readonly MethodO
       </section>
     ))}
     <p className="soft">
-      Open means that nothing was found by the questions and measurements asked here. No agreed, exhaustive
-      list of stops for occlusion exists; this sheet claims none.
+      Eligible means that the questions and measurements recorded here found nothing. There is no agreed
+      complete list of contraindications for occlusion, and this screening does not claim to be one.
     </p>
   </div>
 );

@@ -1,7 +1,16 @@
 /** The sheet as it is being filled in. An item nobody has answered is not sent: silence is no answer. */
 
-import type { ScreeningItem } from '#core/screening/item.ts';
+import type { AskedItem } from '#api/clinician/question-in-english.ts';
 import type { ScreeningAnswer, ScreeningItemAnswer } from '#core/screening/screening.ts';
+
+/** What has to be known of an item for its answer to be taken down. */
+export interface Asking extends Pick<AskedItem, 'id'> {
+  readonly asks: {
+    readonly limbs?: boolean;
+    readonly joints?: boolean;
+    readonly details?: readonly unknown[];
+  };
+}
 
 export interface ItemState {
   readonly answer: ScreeningAnswer | null;
@@ -18,7 +27,7 @@ export const unanswered: ItemState = { answer: null, details: [], limbs: [], joi
 export const limbOptions = ['left arm', 'right arm', 'left leg', 'right leg'] as const;
 
 /** Details are asked when the answer is not "no": what is not known may be so. */
-export const asksMore = (item: ScreeningItem, state: ItemState): boolean =>
+export const asksMore = (item: Asking, state: ItemState): boolean =>
   (state.answer === 'yes' || state.answer === 'not-known') &&
   Boolean(item.asks.limbs || item.asks.joints || item.asks.details?.length);
 
@@ -29,7 +38,7 @@ const limbOf = (text: string) => {
 
 /** Answers to send, in the order of the sheet. What was ticked under an answer since changed to "no" is left out. */
 export const answersFrom = (
-  items: readonly ScreeningItem[],
+  items: readonly Asking[],
   screening: ScreeningFormState,
 ): readonly ScreeningItemAnswer[] =>
   items.flatMap((item) => {
@@ -50,10 +59,10 @@ export const answersFrom = (
 const answerWord = { yes: 'yes', no: 'no', 'not-known': 'not known' } as const;
 
 /** "yes (in the last four weeks; left leg)". */
-export const answerInWords = (item: ScreeningItem, answer: ScreeningItemAnswer | undefined): string => {
+export const answerInWords = (item: AskedItem, answer: ScreeningItemAnswer | undefined): string => {
   if (!answer) return 'not answered';
   const more = [
-    ...(answer.details ?? []).map((id) => item.asks.details?.find((detail) => detail.id === id)?.label ?? id),
+    ...(answer.details ?? []).map((id) => item.asks.details.find((detail) => detail.id === id)?.label ?? id),
     ...(answer.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
     ...(answer.joints ?? []).map((joint) => joint.replace('-', ' ')),
   ];
@@ -61,16 +70,16 @@ export const answerInWords = (item: ScreeningItem, answer: ScreeningItemAnswer |
 };
 
 /** Items in the order they are worth asking: what closes everything first. */
-export const itemGroups = <I extends ScreeningItem>(items: readonly I[]) => [
+export const itemGroups = <I extends Pick<AskedItem, 'minimumFor'>>(items: readonly I[]) => [
   {
-    title: 'Before any method opens',
+    title: 'Needed for any method',
     items: items.filter((item) => item.minimumFor.includes('low-load')),
   },
   {
-    title: 'Before occlusion opens',
+    title: 'Needed for occlusion',
     items: items.filter(
       (item) => !item.minimumFor.includes('low-load') && item.minimumFor.includes('occlusion'),
     ),
   },
-  { title: 'Also asked', items: items.filter((item) => item.minimumFor.length === 0) },
+  { title: 'Other questions', items: items.filter((item) => item.minimumFor.length === 0) },
 ];

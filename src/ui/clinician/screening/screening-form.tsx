@@ -55,7 +55,7 @@ const ItemGroups = ({
 const progressInWords = (answered: number, all: number, taken: string): string =>
   taken !== '' && answered === 0
     ? taken
-    : `${answered} of ${all} answered. What is not answered keeps the methods that need it closed.`;
+    : `${answered} of ${all} answered. Methods that need an unanswered question stay unavailable.`;
 
 export const ScreeningForm = ({
   patientId,
@@ -91,14 +91,14 @@ export const ScreeningForm = ({
       <ErrorSummary problems={submit.problems} />
       {newest ? (
         <p className="soft">
-          A new sheet replaces version {newest.version} of {dayInWords(newest.day)} as a whole: answer each
-          question anew.
+          A new screening replaces version {newest.version} of {dayInWords(newest.day)} completely: answer
+          every question again.
         </p>
       ) : null}
       <ItemGroups screening={screening} state={state} onChange={change} />
       <div className="row screening-foot">
         <Button type="submit" id="record-screening" aria-disabled={submit.isBusy || undefined}>
-          {submit.isBusy ? 'Recording…' : 'Record this sheet'}
+          {submit.isBusy ? 'Recording…' : 'Record this screening'}
         </Button>
         <span role="status">{progressInWords(answers.length, screening.items.length, taken)}</span>
       </div>

@@ -1,8 +1,8 @@
 'use client';
 /** One screening question: yes, no or not known, with what it asks further and what was said before. */
 import { memo } from 'react';
+import type { AskedItem } from '#api/clinician/question-in-english.ts';
 import { joints } from '#core/exercises/joints.ts';
-import type { ScreeningItem } from '#core/screening/item.ts';
 import type { ScreeningAnswer } from '#core/screening/screening.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
@@ -16,7 +16,7 @@ const answers: readonly { readonly value: ScreeningAnswer; readonly label: strin
 ];
 
 export interface ScreeningItemFieldProps {
-  readonly item: ScreeningItem;
+  readonly item: AskedItem;
   readonly state: ItemState;
   readonly previous: string | null;
   readonly onChange: (id: string, state: ItemState) => void;
@@ -29,11 +29,11 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
   const change = (more: Partial<ItemState>) => onChange(item.id, { ...state, ...more });
   return (
     <div className="screening-more stack-close">
-      {item.asks.details ? (
+      {item.asks.details.length > 0 ? (
         <CheckboxGroup
           name={`${item.id}-details`}
           legend="Which"
-          hint="None ticked counts as all of them."
+          hint="If you tick none, all of them count."
           options={item.asks.details.map(({ id, label }) => ({ value: id, label }))}
           chosen={state.details}
           onChoose={(details) => change({ details })}
@@ -43,7 +43,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-limbs`}
           legend="Which limbs"
-          hint="None ticked counts as every limb."
+          hint="If you tick none, every limb counts."
           isWrapped
           options={limbChoices}
           chosen={state.limbs as (typeof limbOptions)[number][]}
@@ -54,7 +54,7 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-joints`}
           legend="Which joints"
-          hint="None ticked counts as every joint."
+          hint="If you tick none, every joint counts."
           isWrapped
           options={jointChoices}
           chosen={state.joints as (typeof joints)[number][]}

@@ -10,7 +10,7 @@ import { OutcomeTable } from './outcome-table.tsx';
 import { ScreeningForm } from './screening-form.tsx';
 
 const ageInWords = (newest: ScreeningFormAnswer['newest'], day: Day): string => {
-  if (!newest) return 'No screening is recorded; every method stays closed.';
+  if (!newest) return 'No screening is recorded. No method is available until there is one.';
   const days = daysBetween(newest.day, day);
   const when =
     days === 0 ? 'today' : days === 1 ? 'yesterday' : `${days} days ago, on ${dayInWords(newest.day)}`;
@@ -26,10 +26,10 @@ export const ScreeningScreen = (props: {
   <div className="stack-wide">
     <p className="lead">{ageInWords(props.screening.newest, props.day)}</p>
     <section className="stack-close">
-      <h2>What is open</h2>
+      <h2>Eligibility</h2>
       <OutcomeTable outcomes={props.outcomes} />
       {props.screening.newest ? (
-        <Disclosure summary="Clear something, with a reason">
+        <Disclosure summary="Clear a finding, with a reason">
           <ClearanceForm patientId={props.patientId} outcomes={props.outcomes} />
         </Disclosure>
       ) : null}

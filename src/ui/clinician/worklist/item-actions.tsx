@@ -28,16 +28,16 @@ const Snooze = ({ patientId, itemKey: key, about }: OneItem) => {
     <Disclosure
       summary={
         <>
-          Put off<span className="visually-hidden">: {about}</span>
+          Snooze<span className="visually-hidden">: {about}</span>
         </>
       }
     >
       <FormFrame
         prefix={`later-${patientId}-`}
         fields={fields}
-        label="Put off"
-        taken="Put off."
-        hints={{ until: 'As YYYY-MM-DD, at most 14 days ahead.' }}
+        label="Snooze"
+        taken="Snoozed."
+        hints={{ until: 'As YYYY-MM-DD, no more than 14 days ahead.' }}
         send={async ({ until, reason }) => {
           await client.staff.worklist.snooze.mutate({
             patientId,
@@ -59,7 +59,7 @@ const Assign = (props: OneItem & { readonly colleagues: WorklistFilters['clinici
     <Disclosure
       summary={
         <>
-          Give to<span className="visually-hidden">: {about}</span>
+          Assign<span className="visually-hidden">: {about}</span>
         </>
       }
     >
@@ -69,8 +69,8 @@ const Assign = (props: OneItem & { readonly colleagues: WorklistFilters['clinici
           { name: 'userId', kind: 'enum', values: colleagues.map((one) => one.userId), about: 'Colleague' },
         ]}
         choices={{ userId: colleagues.map(({ userId, name }) => ({ value: userId, label: name })) }}
-        label="Give to this colleague"
-        taken="Given."
+        label="Assign"
+        taken="Assigned."
         send={async ({ userId }) => {
           await client.staff.worklist.assign.mutate({ patientId, key, userId: String(userId) });
           router.refresh();
@@ -104,13 +104,13 @@ export const ItemActions = (props: ActionsProps) => {
           id={id}
           onClick={() => void act(() => client.staff.worklist.acknowledge.mutate({ patientId, key }))}
         >
-          Mark as seen<span className="visually-hidden">: {about}</span>
+          Acknowledge<span className="visually-hidden">: {about}</span>
         </Button>
         <Button
           tone="quiet"
           onClick={() => void act(() => client.staff.worklist.take.mutate({ patientId, key }))}
         >
-          Take on<span className="visually-hidden">: {about}</span>
+          Take<span className="visually-hidden">: {about}</span>
         </Button>
         {props.colleagues.length > 1 ? <Assign {...props} /> : null}
         {props.canSnooze ? <Snooze patientId={patientId} itemKey={key} about={about} /> : null}

@@ -42,7 +42,7 @@ export const WorklistFilterForm = ({
     <Select
       name="kind"
       label="Reason"
-      every="every matter"
+      every="every reason"
       chosen={filter.kind}
       options={worklistItemKinds.map((kind) => ({ value: kind, text: itemStatusOf(kind).word }))}
     />
@@ -64,7 +64,7 @@ export const WorklistFilterForm = ({
     ) : null}
     <label className="choice">
       <input type="checkbox" name="mine" value="1" defaultChecked={filter.isMine} />
-      <span className="choice-text">taken on by me</span>
+      <span className="choice-text">assigned to me</span>
     </label>
     <button type="submit" className="button button-plain">
       Show

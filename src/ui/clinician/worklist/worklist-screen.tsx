@@ -13,21 +13,21 @@ import { WorklistFilterForm } from './worklist-filter-form.tsx';
 import type { WorklistFilter } from './worklist-query.ts';
 
 const checked =
-  'Checked for each patient: warning signs, pauses, calls due today, doses eased back, entries that differ or come from a phone with a doubtful clock, prescriptions to sign, mornings without answers, routine reviews, messages, booked reviews, and screenings, occlusion pressures and usual values out of date.';
+  'Checked for each patient: warning signs, pauses, calls due today, doses eased back, conflicting entries, entries from a phone whose clock may be wrong, prescriptions to sign, missing morning answers, routine reviews, messages, booked reviews, and screenings, cuff pressures and baselines that are out of date.';
 
 type Counts = Pick<WorklistAnswer, 'listed' | 'patients' | 'closed'>;
 
 export const countInWords = ({ listed, patients, closed }: Counts): string => {
   if (patients === 0) return 'The clinic has no patients yet.';
   const rest = patients - listed;
-  const need = `${listed} of ${counted(patients, 'patient')} ${listed === 1 ? 'needs' : 'need'} you.`;
+  const need = `${listed} of ${counted(patients, 'patient')} ${listed === 1 ? 'needs' : 'need'} attention.`;
   // Of records kept to other teams nothing but danger was looked for.
   if (closed > 0) return need;
   return rest === 0 ? need : `${need} Nothing was found for the other ${rest}.`;
 };
 
 const closedInWords = (closed: number): string =>
-  `${counted(closed, 'record')} ${closed === 1 ? 'is' : 'are'} kept to teams you are not in; of ${closed === 1 ? 'it' : 'those'} only danger is listed.`;
+  `${counted(closed, 'record')} ${closed === 1 ? 'belongs' : 'belong'} to care teams you are not in; only ${closed === 1 ? 'its' : 'their'} urgent items are listed.`;
 
 const isWholeList = ({ kind, isMine, clinician, site }: WorklistFilter): boolean =>
   kind === null && !isMine && clinician === null && site === null;
@@ -41,8 +41,8 @@ const filteredInWords = (
   const { kind, isMine } = filter;
   const name = clinicians.find((one) => one.userId === filter.clinician)?.name;
   const place = sites.find((one) => one.id === filter.site)?.name;
-  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${itemStatusOf(kind).word}”` : 'any matter'}${
-    isMine ? ' that you took on' : name ? ` given to or taken on by ${name}` : ''
+  return `${counted(listed, 'patient')}${place ? ` of ${place}` : ''} with ${kind ? `“${itemStatusOf(kind).word}”` : 'any reason'}${
+    isMine ? ' assigned to you' : name ? ` assigned to ${name}` : ''
   }.`;
 };
 
@@ -61,8 +61,8 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistI
 const ItemRow = ({ item, ago }: { readonly item: WorklistItem; readonly ago?: string }) => {
   const { word, shape, tone } = itemStatusOf(item.kind);
   const handled = [
-    item.acknowledgedBy ? `seen by ${item.acknowledgedBy}` : '',
-    item.assignedName ? `taken on by ${item.assignedName}` : '',
+    item.acknowledgedBy ? `acknowledged by ${item.acknowledgedBy}` : '',
+    item.assignedName ? `assigned to ${item.assignedName}` : '',
   ].filter(Boolean);
   return (
     <p className="worklist-item">
@@ -91,7 +91,7 @@ const Line = (props: {
       <div className="stack-close">
         <ItemRow item={line.item} />
         {line.others.length > 0 ? (
-          <ul className="worklist-others" aria-label={`Further matters of ${fullName(line)}`}>
+          <ul className="worklist-others" aria-label={`More for ${fullName(line)}`}>
             {line.others.map((item) => (
               <li key={item.key}>
                 <ItemRow item={item} ago={agoInWords(item.since, clock)} />
@@ -144,10 +144,10 @@ export const WorklistScreen = (props: {
       ) : null}
       {list.next ? (
         <p>
-          <a href={nextHref(filter, list.next)}>Further patients</a>
+          <a href={nextHref(filter, list.next)}>More patients</a>
         </p>
       ) : null}
-      <p className="soft">{checked} Not checked: anything that was not entered here.</p>
+      <p className="soft">{checked} Not checked: anything not entered in Loadgate.</p>
     </div>
   );
 };

@@ -15,7 +15,7 @@ const Spent = () => (
   <div className="stack">
     <PageHeading>{t('pin.spent')}</PageHeading>
     <p>{t('pin.spent-text')}</p>
-    <LinkButton href="/join" isLarge>
+    <LinkButton href="/enrol" isLarge>
       {t('pin.new-code')}
     </LinkButton>
   </div>
@@ -58,7 +58,7 @@ export const PinForm = ({ isSpent }: { readonly isSpent: boolean }) => {
       </Button>
       <p className="soft">{t('pin.forgotten')}</p>
       <p className="row">
-        <a href="/join">{t('pin.new-code')}</a>
+        <a href="/enrol">{t('pin.new-code')}</a>
         <a href="/sign-in">{t('pin.passphrase')}</a>
       </p>
     </form>

@@ -1,5 +1,6 @@
 /** How to do an exercise: drawn where it helps, and in steps. The drawings come when one is shown. */
 import { lazy, Suspense } from 'react';
+import type { Text } from '#messages/text.ts';
 import { translate } from '#ui/language/words.ts';
 
 /** A drawing that cannot be had leaves the steps, which say the same. */
@@ -11,7 +12,7 @@ const Figure = lazy(() =>
 
 export interface HowToProps {
   readonly exerciseId: string;
-  readonly instructions: readonly string[];
+  readonly instructions: readonly (Text | string)[];
 }
 
 export const HowTo = ({ exerciseId, instructions }: HowToProps) => (
@@ -20,8 +21,8 @@ export const HowTo = ({ exerciseId, instructions }: HowToProps) => (
       <Figure exerciseId={exerciseId} />
     </Suspense>
     <ol>
-      {instructions.map((text) => (
-        <li key={text}>{translate(text)}</li>
+      {instructions.map(translate).map((text) => (
+        <li key={text}>{text}</li>
       ))}
     </ol>
   </>

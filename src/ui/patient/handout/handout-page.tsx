@@ -43,13 +43,15 @@ const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
 );
 
 const Cautions = ({ exercises }: Pick<TodayView, 'exercises'>) => {
-  const texts = [...new Set(exercises.flatMap((one) => one.cautions.map((caution) => caution.text)))];
+  const texts = [
+    ...new Set(exercises.flatMap((one) => one.cautions.map((caution) => translate(caution.text)))),
+  ];
   return texts.length === 0 ? null : (
     <section className="stack-close keep-together">
       <h2>{t('handout.keep')}</h2>
       <ul>
         {texts.map((text) => (
-          <li key={text}>{translate(text)}</li>
+          <li key={text}>{text}</li>
         ))}
       </ul>
     </section>

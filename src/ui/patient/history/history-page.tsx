@@ -35,7 +35,7 @@ const SessionPart = ({ session }: { readonly session: Session }) => (
     <h3>{t(session.kind === 'full' ? 'history.session' : `history.${session.kind}`)}</h3>
     <DefinitionList
       rows={session.exercises.map((exercise) => ({
-        key: exercise.title,
+        key: exercise.exerciseId,
         name: translate(exercise.title),
         value: <span className="figure">{setsText(exercise)}</span>,
       }))}
@@ -81,7 +81,7 @@ const DecisionPart = ({ decision }: { readonly decision: HistoryDay['decisions']
         <h4>{t('history.why')}</h4>
         <ul>
           {decision.because.map((text) => (
-            <li key={text}>{translate(text)}</li>
+            <li key={text.en}>{translate(text)}</li>
           ))}
         </ul>
       </>

@@ -1,6 +1,7 @@
 /** What the picture of the last weeks shows: one line of work and the mornings under it. Pure; nothing is judged. */
 import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Text } from '#messages/text.ts';
 
 export interface Point {
   readonly day: string;
@@ -12,7 +13,7 @@ export interface OwnCourse {
   readonly sessions: number;
   /** The exercise with a weight done most often, or without one the exercise done most often, by its repetitions. */
   readonly work: {
-    readonly title: string;
+    readonly title: Text;
     readonly of: 'load' | 'repetitions';
     readonly points: readonly Point[];
   } | null;
@@ -44,22 +45,23 @@ const done = (days: readonly HistoryDay[]) =>
 const workOf = (days: readonly HistoryDay[]): OwnCourse['work'] => {
   const all = done(days);
   const counts = new Map<string, number>();
-  for (const { exercise } of all) counts.set(exercise.title, (counts.get(exercise.title) ?? 0) + 1);
+  for (const { exercise } of all) counts.set(exercise.exerciseId, (counts.get(exercise.exerciseId) ?? 0) + 1);
   const loaded = new Set(
-    all.flatMap(({ exercise }) => ((highestLoad(exercise) ?? 0) > 0 ? [exercise.title] : [])),
+    all.flatMap(({ exercise }) => ((highestLoad(exercise) ?? 0) > 0 ? [exercise.exerciseId] : [])),
   );
-  const title = [...counts].sort(
+  const exerciseId = [...counts].sort(
     (a, b) => Number(loaded.has(b[0])) - Number(loaded.has(a[0])) || b[1] - a[1],
   )[0]?.[0];
-  if (title === undefined) return null;
-  const mine = all.filter(({ exercise }) => exercise.title === title);
-  const isLoaded = loaded.has(title);
+  if (exerciseId === undefined) return null;
+  const mine = all.filter(({ exercise }) => exercise.exerciseId === exerciseId);
+  const isLoaded = loaded.has(exerciseId);
   const read = isLoaded ? highestLoad : allRepetitions;
   const points = mine.flatMap(({ day, exercise }) => {
     const value = read(exercise);
     return value === null ? [] : [{ day, value }];
   });
-  return points.length > 0 ? { title, of: isLoaded ? 'load' : 'repetitions', points } : null;
+  const title = mine[0]?.exercise.title;
+  return title && points.length > 0 ? { title, of: isLoaded ? 'load' : 'repetitions', points } : null;
 };
 
 const morningsOf = (days: readonly HistoryDay[]): OwnCourse['mornings'] => {

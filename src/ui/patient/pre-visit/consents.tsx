@@ -50,7 +50,7 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
           tone={mine.isMonitored ? 'plain' : 'care'}
           title={
             mine.isMonitored
-              ? t('agree.watched', { hours: mine.monitoringHours.replace(/\.$/, '') })
+              ? t('agree.watched', { hours: translate(mine.monitoringHours) })
               : t('agree.not-watched')
           }
         >

@@ -14,14 +14,14 @@ export type GivenById = Readonly<Record<string, Given>>;
 
 export const notGiven: Given = { answer: null, details: [], limbs: [], joints: [] };
 
-export const limbChoices = ['left arm', 'right arm', 'left leg', 'right leg'] as const;
-
 /** More is asked only where the answer may be so. */
 export const asksMore = ({ asks }: Question, { answer }: Given): boolean =>
-  (answer === 'yes' || answer === 'not-known') && Boolean(asks.details || asks.limbs || asks.joints);
+  (answer === 'yes' || answer === 'not-known') &&
+  (asks.details.length > 0 || Boolean(asks.limbs || asks.joints));
 
-const limbFrom = (text: string) => {
-  const [side, limb] = text.split(' ');
+/** "left-arm". */
+const limbFrom = (id: string) => {
+  const [side, limb] = id.split('-');
   return { side, limb };
 };
 

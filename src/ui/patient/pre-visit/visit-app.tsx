@@ -25,7 +25,7 @@ const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly
       {t('visit.begin')}
     </Button>
     <p className="seldom">
-      <a href="/before-visit/agreements">{t('agree.link')}</a>
+      <a href="/pre-visit/consents">{t('agree.link')}</a>
     </p>
   </div>
 );
@@ -129,6 +129,7 @@ export const VisitApp = ({
       question={question}
       given={given[question.id] ?? notGiven}
       clinic={answer.clinic}
+      limbs={answer.limbs}
       number={place + 1}
       all={questions.length}
       onGive={(one) => change({ place, given: { ...given, [question.id]: one } })}

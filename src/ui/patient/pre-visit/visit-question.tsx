@@ -9,12 +9,13 @@ import { jointText } from '#ui/language/joint-text.ts';
 import '#messages/en/pages/before-visit.ts';
 import { t, translate } from '#ui/language/words.ts';
 import type { QuestionsAnswer } from './answers.ts';
-import { asksMore, type Given, limbChoices, type Question } from './visit-answers.ts';
+import { asksMore, type Given, type Question } from './visit-answers.ts';
 
 export interface VisitQuestionProps {
   readonly question: Question;
   readonly given: Given;
   readonly clinic: QuestionsAnswer['clinic'];
+  readonly limbs: QuestionsAnswer['limbs'];
   readonly number: number;
   readonly all: number;
   readonly onGive: (given: Given) => void;
@@ -22,9 +23,9 @@ export interface VisitQuestionProps {
   readonly onBack: (() => void) | null;
 }
 
-const More = ({ question, given, onGive }: VisitQuestionProps) => (
+const More = ({ question, given, limbs, onGive }: VisitQuestionProps) => (
   <div className="stack">
-    {question.asks.details ? (
+    {question.asks.details.length > 0 ? (
       <CheckboxGroup<string>
         name={`${question.id}-which`}
         legend={t('visit.which')}
@@ -39,9 +40,9 @@ const More = ({ question, given, onGive }: VisitQuestionProps) => (
         name={`${question.id}-limbs`}
         legend={t('visit.limbs')}
         hint={t('visit.which-hint')}
-        options={limbChoices.map((value) => ({ value, label: translate(value) }))}
+        options={limbs.map(({ id, name }) => ({ value: id, label: translate(name) }))}
         chosen={given.limbs}
-        onChoose={(limbs) => onGive({ ...given, limbs })}
+        onChoose={(chosen) => onGive({ ...given, limbs: chosen })}
       />
     ) : null}
     {question.asks.joints ? (

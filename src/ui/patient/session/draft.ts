@@ -6,6 +6,7 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import { type LimbSign, type SignAnswer, signsAsked } from '#core/prescribing/occlusion/limb-check.ts';
 import { type Carer, type News, newsKinds } from '#core/record/entry-words.ts';
 import type { StopReason } from '#core/record/record.ts';
+import type { Text } from '#messages/text.ts';
 
 /** A number, or said not to be known. */
 export type Score = number | 'unknown';
@@ -39,10 +40,11 @@ export type LimbAnswers = Readonly<Partial<Record<LimbSign, LimbAnswer>>>;
 export interface ItemDraft {
   readonly itemId: string;
   readonly prescriptionId: string;
-  readonly title: string;
-  readonly instructions: readonly string[];
+  /** In the words of every language; plain English in drafts of an earlier release. */
+  readonly title: Text | string;
+  readonly instructions: readonly (Text | string)[];
   readonly joints: readonly Joint[];
-  readonly cautions: readonly string[];
+  readonly cautions: readonly (Text | string)[];
   /** The dose followed today: the prescribed one or the lighter one signed with it. */
   readonly dose: Dose;
   readonly badDay: Dose;

@@ -26,8 +26,8 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
       {isEasierSession ? <p className="soft">{t('today.lighter-set')}</p> : null}
       <Disclosure summary={t('line.how')}>
         <ol>
-          {exercise.instructions.map((text) => (
-            <li key={text}>{translate(text)}</li>
+          {exercise.instructions.map(translate).map((text) => (
+            <li key={text}>{text}</li>
           ))}
         </ol>
         {exercise.signedName ? (

@@ -166,7 +166,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <CautionList view={view} />
       <MonitoringHours clinic={view.clinic}>
         <p className="seldom">
-          <a href="/write">{t('write.link')}</a>
+          <a href="/messages">{t('write.link')}</a>
         </p>
       </MonitoringHours>
       {props.foot}

@@ -9,7 +9,7 @@ export const Told = ({ view }: { readonly view: TodayView }) => (
       <section className="stack-close">
         <h2>{t('today.changes')}</h2>
         {view.changes.map((text) => (
-          <p key={text}>{translate(text)}</p>
+          <p key={text.en}>{translate(text)}</p>
         ))}
       </section>
     ) : null}

@@ -7,15 +7,15 @@ import { t } from '#ui/language/words.ts';
 export const QuestionsWait = ({ isWaiting }: { readonly isWaiting: boolean }) =>
   isWaiting ? (
     <Notice title={t('visit.waits')}>
-      <LinkButton href="/before-visit" tone="plain">
+      <LinkButton href="/pre-visit" tone="plain">
         {t('visit.begin-now')}
       </LinkButton>
     </Notice>
   ) : null;
 
 const links = [
-  { href: '/before-visit/agreements', text: 'agree.link' },
-  { href: '/who-opened', text: 'opened.title' },
+  { href: '/pre-visit/consents', text: 'agree.link' },
+  { href: '/access-log', text: 'opened.title' },
   { href: '/account', text: 'frame.account' },
 ] as const;
 

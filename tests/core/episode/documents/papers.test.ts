@@ -4,6 +4,7 @@ import type { DocumentFacts, DocumentItem } from '#core/episode/documents/docume
 import { adviceOf } from '#core/episode/documents/document-words.ts';
 import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
+import { selfManagementIn } from '#messages/self-management.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
 
 const version = {
@@ -11,7 +12,7 @@ const version = {
   badDay: { ...lowLoadDose, sets: 2 },
   joints: ['right-knee'],
   cautions: [
-    { id: 'c', text: 'Clinician caution.', patientText: 'Patient caution', from: 'x', support: 'clinic' },
+    { id: 'c', text: 'Clinician caution.', patient: { key: 'stop-signs' }, from: 'x', support: 'clinic' },
   ],
   signedOn: '2026-03-02',
   signedName: 'Signer One',
@@ -31,7 +32,7 @@ const facts: DocumentFacts = {
     name: 'Clinic a',
     phone: '210 000 000',
     emergencyNumber: '112',
-    monitoringHours: 'Weekdays 9 to 17',
+    monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
   },
   patient: { name: 'Test Person', birthDay: '1958-06-01' },
   episode: {
@@ -83,23 +84,20 @@ const clinicWords = {
   title: () => 'Straighten the knee',
   dose: (dose: { sets: number }) => `${dose.sets} sets`,
 };
-const patientWords = {
-  title: () => 'Straighten the knee',
-  dose: (dose: { sets: number }) => [`${dose.sets} sets`],
-  flag: (flag: string) => `Sign ${flag}`,
-};
+/** The sheet as it is read in English. */
+const sheetOf = (over: Partial<DocumentFacts> = {}) =>
+  selfManagementIn('en', selfManagementOf({ ...facts, ...over })!);
 const textOf = (document: ReturnType<typeof letterOf>) =>
   document.parts.flatMap(({ title, lines, advice = [] }) => [title, ...lines, ...advice]).join('\n');
 const letter = (over: Partial<DocumentFacts> = {}) =>
   textOf(letterOf({ ...facts, ...over }, '2026-05-02', clinicWords));
-const sheet = (over: Partial<DocumentFacts> = {}) =>
-  textOf(selfManagementOf({ ...facts, ...over }, patientWords));
+const sheet = (over: Partial<DocumentFacts> = {}) => textOf(sheetOf(over));
 
 describe('the letter', () => {
   it('is headed by the clinic and the person, as the sheet is', () => {
     const head = { from: ['Clinic a', 'Telephone 210 000 000'], about: 'Test Person, born 1 Jun 1958' };
     expect(letterOf(facts, '2026-05-02', clinicWords)).toMatchObject(head);
-    expect(selfManagementOf(facts, patientWords)).toMatchObject(head);
+    expect(sheetOf()).toMatchObject(head);
   });
 
   it('gives the period, the goal in the patient’s words, who signed and who closed', () => {
@@ -109,7 +107,7 @@ describe('the letter', () => {
       '“Carry my shopping”',
       'From 2 Mar 2026 to 30 Apr 2026, 60 days.',
       'signed 2 Mar 2026 by Signer One: 3 sets.',
-      'Written down by Closer.',
+      'Recorded by Closer.',
       'Referred by: not recorded.',
     ])
       expect(text).toContain(part);
@@ -153,7 +151,7 @@ describe('the letter', () => {
     );
     const answer = { kind: 'override', decision: 'hold', reason: 'Seen', by: 'Closer' } as const;
     expect(letter({ decisions: [{ ...decision, answer }] })).toContain(
-      'Closer overruled it with “hold”: Seen.',
+      'Closer overrode it with “hold”: Seen.',
     );
   });
 
@@ -182,7 +180,10 @@ describe('the letter', () => {
 
 describe('the sheet for the patient', () => {
   it('shows what was in force with its easier session, and nothing that had ended before', () => {
-    expect(sheet()).toContain('3 sets.\n3 times a week.\nThe easier session, for a bad day: 2 sets.');
+    expect(sheet()).toContain(
+      '\n3 sets of 15 to 25; with 4 kg; right side; 90 seconds rest between sets.\n3 times a week.\nThe easier session, for a bad day: 2 sets of 15 to 25; with 4 kg;',
+    );
+    expect(sheet()).toContain('Straighten the knee, sitting');
     expect(sheet({ lines: [{ ...item, atEnd: false }] })).not.toContain('Straighten the knee');
   });
 
@@ -229,10 +230,7 @@ describe('the sheet for the patient', () => {
   });
 
   it('keeps what no record says apart, as advice for a clinician to read first', () => {
-    const document = selfManagementOf(
-      { ...facts, lines: [{ ...item, suspended: 'joint-rests' }] },
-      patientWords,
-    );
+    const document = sheetOf({ lines: [{ ...item, suspended: 'joint-rests' }] });
     expect(adviceOf(document)).toEqual([
       'Do not do this before you have rung the clinic.',
       'Ask the clinic how to read it: 210 000 000.',
@@ -244,15 +242,15 @@ describe('the sheet for the patient', () => {
   });
 
   it('gives advice for pain over the ceiling and a worse morning where values were set', () => {
-    const text = adviceOf(selfManagementOf({ ...facts, baselines: [baseline] }, patientWords)).join('\n');
+    const text = adviceOf(sheetOf({ baselines: [baseline] })).join('\n');
     expect(text).toContain('If pain goes over your ceiling, stop. Ring the clinic');
     expect(text).toContain('do not do more');
   });
 
   it('names emergency signs under the emergency number, and that nobody watches any more', () => {
-    expect(sheet()).toContain('Stop and ring 112 at once\nSign chest-pain.');
+    expect(sheet()).toContain('Stop and ring 112 at once\nPain or pressure in the chest.');
     expect(sheet()).toContain('Nobody watches what you send any more');
-    expect(sheet({ careGoesOn: true })).toContain('Weekdays 9 to 17');
+    expect(sheet({ careGoesOn: true })).toContain('looks at what you send: Monday to Friday, 9:00 to 17:00.');
   });
 });
 

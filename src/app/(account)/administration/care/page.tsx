@@ -3,7 +3,7 @@ import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { CareSettingsScreen } from '#ui/admin/care-settings-screen.tsx';
 
-export const metadata: Metadata = { title: 'Deputy and agreements' };
+export const metadata: Metadata = { title: 'Covering clinician and consents' };
 
 const CareSettingsPage = async () => {
   const person = await requireAdministrator();

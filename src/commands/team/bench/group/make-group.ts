@@ -13,7 +13,7 @@ import { migrateStore } from '#data/database/migrate.ts';
 import type { Store } from '#data/database/store.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { openStore } from '#data/open-store.ts';
-import { foundClinic } from '#data/patients/people.ts';
+import { createClinic } from '#data/patients/people.ts';
 import { type Seeded, seeded } from '#simulation/raises/seeded.ts';
 import { writeDecisions } from './decided-rows.ts';
 import { logTables, writeRound } from './logged-rows.ts';
@@ -116,7 +116,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
   client.pragma('synchronous = OFF');
   client.pragma('foreign_keys = OFF');
   client.pragma('cache_size = -262144');
-  await foundClinic(
+  await createClinic(
     store,
     {
       id: clinicId,
@@ -124,7 +124,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
-      monitoringHours: 'Weekdays 9 to 17',
+      monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
     },
     now,
   );

@@ -1,5 +1,6 @@
 /** What stands on file for a patient before any session: identity, profile, screening, exercises, usual values. */
 import { householdEquipment } from '#core/exercises/equipment.ts';
+import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import type { Seeded } from '#simulation/raises/seeded.ts';
@@ -40,9 +41,9 @@ export const doseOf = (patient: number, item: number, version: number): Dose => 
 
 const cautions = JSON.stringify([
   {
-    id: 'low-load-effort',
+    id: 'near-failure',
     text: 'Sets end near failure; stop a set when form goes.',
-    patientText: 'Stop a set when you can no longer do it cleanly.',
+    patient: { key: 'near-failure' },
     from: 'method',
     support: 'clinic',
   },
@@ -101,6 +102,7 @@ const columns = {
       'bad_day',
       'joints',
       'cautions',
+      'caution_wording',
       'working',
       'origin',
     ],
@@ -130,7 +132,7 @@ const writePrescriptions = (tables: Tables, plan: GroupPlan, patient: number): v
       const head = [id, clinicId, patientId(patient), at, clinician];
       const body = [itemId(patient, item), version, dose.method, dose.exerciseId, doseText, badDayText];
       const origin = version === 1 ? 'clinician' : 'progress';
-      tables.prescription.add([...head, ...body, joints, cautions, '[]', origin]);
+      tables.prescription.add([...head, ...body, joints, cautions, cautionWording, '[]', origin]);
       tables.signature.add([id, clinicId, patientId(patient), at, clinician, clinician]);
     }
   }

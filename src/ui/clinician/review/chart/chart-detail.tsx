@@ -13,7 +13,7 @@ export interface Detail {
 
 export const noDetail: Detail = {
   title:
-    'Point at a day or tap it, go through the days with the buttons, or along the decisions with Tab and the arrow keys.',
+    'Point at or tap a day, use the buttons to move by day, or use Tab and the arrow keys to move between decisions.',
   lines: [],
   decisionId: null,
   day: null,

@@ -24,7 +24,7 @@ const Thresholds = ({ chart, scale, area }: Drawn) => {
       })}
       {last ? (
         <text x={end} y={scale.pain(last.painCeiling) + 4}>
-          ceiling
+          pain limit
         </text>
       ) : null}
       {last && last.usualPainTop !== null ? (

@@ -64,7 +64,7 @@ export const RangeSelector = ({ chart, range, onRange, address }: RangeSelectorP
   const words = `${dayInWords(range.from, chart.today)} to ${dayInWords(range.to, chart.today)}, ${counted(daysBetween(range.from, range.to), 'day')}`;
   return (
     <fieldset className="range-selector screen-only">
-      <legend>Look closer: {words}</legend>
+      <legend>Days shown: {words}</legend>
       <div className="range-track">
         <Strip chart={chart} range={range} />
         {(['from', 'to'] as const).map((end) => (
@@ -89,7 +89,7 @@ export const RangeSelector = ({ chart, range, onRange, address }: RangeSelectorP
           <Button tone="quiet" onClick={() => onRange({ from: chart.since, to: chart.today })}>
             Show the whole time
           </Button>
-          <a href={`${address}&from=${range.from}&to=${range.to}`}>Words and table of these days alone</a>
+          <a href={`${address}&from=${range.from}&to=${range.to}`}>Text and table for these days only</a>
         </div>
       )}
     </fieldset>

@@ -1,5 +1,6 @@
 'use client';
 /** Questions before anything starts, and what today's answers leave of the session. */
+import type { Text } from '#messages/text.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { jointText } from '#ui/language/joint-text.ts';
@@ -112,14 +113,14 @@ export const NewsPage = ({ draft, send }: PageProps) => (
   />
 );
 
-const titlesOf = (items: readonly { readonly title: string }[]) =>
+const titlesOf = (items: readonly { readonly title: Text | string }[]) =>
   items.map((item) => translate(item.title)).join('; ');
 
 const NewsReported = ({ draft, clinic }: PageProps) => (
   <div className="stack-close">
     <p>{t('news.told', { clinic: clinic.name, phone: clinic.phone })}</p>
     {hasCuffWork(draft) ? <p>{t('news.no-cuff')}</p> : null}
-    <LinkButton href="/before-visit" tone="plain">
+    <LinkButton href="/pre-visit" tone="plain">
       {t('visit.title')}
     </LinkButton>
   </div>

@@ -98,8 +98,8 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
     {item.cautions.length > 0 ? (
       <Disclosure summary={t('today.cautions')}>
         <ul>
-          {item.cautions.map((text) => (
-            <li key={text}>{translate(text)}</li>
+          {item.cautions.map(translate).map((text) => (
+            <li key={text}>{text}</li>
           ))}
         </ul>
       </Disclosure>

@@ -5,7 +5,7 @@ import { HandoverScreen } from '#ui/clinician/handover/handover-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 
-export const metadata: Metadata = { title: 'Hand over' };
+export const metadata: Metadata = { title: 'Handover' };
 
 const HandoverPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, staff, patient, clock, day } = await recordPage(params);
@@ -14,7 +14,7 @@ const HandoverPage = async ({ params }: { readonly params: RecordParams }) => {
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} current="/handover" />
-        <h2>Hand over</h2>
+        <h2>Handover</h2>
         <HandoverScreen
           patientId={patientId}
           handover={await staff.handover.get({ patientId })}

@@ -1,30 +1,34 @@
 import type { Metadata } from 'next';
-import { summaryInWords } from '#ui/clinician/documents/document-in-words.ts';
-import type { DocumentLanguage } from '#ui/clinician/documents/document-view.tsx';
-import { wordsIn } from '#ui/language/in-language.ts';
+import { type LanguageTag, languages } from '#messages/languages.ts';
 import { recordPage } from '../../../clinic-page.ts';
-import { DocumentFrame, type DocumentPageProps, documentFacts } from '../../../document-frame.tsx';
+import {
+  DocumentFrame,
+  type DocumentPageProps,
+  documentsHere,
+  languageOf,
+} from '../../../document-frame.tsx';
 
-export const metadata: Metadata = { title: 'Self-management sheet' };
+export const metadata: Metadata = { title: 'Self-management handout' };
+
+const nameOf = (tag: LanguageTag): string => new Intl.DisplayNames('en', { type: 'language' }).of(tag) ?? tag;
 
 const SelfManagementPage = async ({ params, searchParams }: DocumentPageProps) => {
   const at = await recordPage(params);
-  const facts = await documentFacts(at, searchParams);
-  const { language: asked } = await searchParams;
-  const tag = asked === 'de' ? 'de' : 'en';
-  const { translate } = await wordsIn(tag);
-  const language: DocumentLanguage | undefined = translate && { tag, translate };
-  const other = new URLSearchParams({
-    episode: facts?.episode.id ?? '',
-    language: language ? 'en' : 'de',
-  });
+  const here = await documentsHere(at, searchParams);
+  const language = languageOf((await searchParams).language);
+  const addressIn = (tag: LanguageTag) =>
+    `/patients/${at.patient.id}/self-management?${new URLSearchParams({ episode: here?.facts.episode.id ?? '', language: tag })}`;
+  const others = languages.filter(({ tag }) => tag !== language);
   return (
-    <DocumentFrame at={at} document={summaryInWords(facts, translate)} language={language}>
-      <p className="screen-only">
-        <a href={`/patients/${at.patient.id}/self-management?${other}`}>
-          {language ? 'The sheet in English' : 'The sheet in German, read by nobody yet'}
-        </a>
-      </p>
+    <DocumentFrame at={at} document={here?.selfManagement ?? null} language={language}>
+      {others.map(({ tag }) => (
+        <p key={tag} className="screen-only">
+          <a href={addressIn(tag)}>
+            The handout in {nameOf(tag)}
+            {tag === 'en' ? null : ' (not yet reviewed)'}
+          </a>
+        </p>
+      ))}
     </DocumentFrame>
   );
 };

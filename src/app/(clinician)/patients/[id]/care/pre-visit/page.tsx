@@ -1,0 +1,24 @@
+import type { Metadata } from 'next';
+import { CareLinks } from '#ui/clinician/care/care-links.tsx';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { PreVisitScreen } from '#ui/clinician/pre-visit/pre-visit-screen.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Pre-visit answers' };
+
+const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/care">
+        <CareLinks patientId={patientId} current="/care/pre-visit" />
+        <h2>Pre-visit answers</h2>
+        <PreVisitScreen patientId={patientId} preVisit={await staff.preVisits.get({ patientId })} day={day} />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default BeforeVisitPage;

@@ -1,0 +1,34 @@
+import type { Metadata } from 'next';
+import { exerciseById } from '#core/exercises/catalogue.ts';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { DataEntryForm } from '#ui/clinician/data-entry/data-entry-form.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Data entry' };
+
+const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, staff, patient, day } = await recordPage(params);
+  const patientId = patient.id;
+  const { inForce } = await staff.prescriptions.list({ patientId });
+  const exercises = inForce.map(({ id, itemId, dose, badDay }) => ({
+    itemId,
+    prescriptionId: id,
+    title: exerciseById(dose.exerciseId)?.title ?? dose.exerciseId,
+    dose,
+    badDay,
+  }));
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/data-entry">
+        <DataEntryForm
+          patientId={patientId}
+          exercises={exercises}
+          joints={patient.profile?.followedJoints ?? []}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default EnterPage;

@@ -1,0 +1,48 @@
+/** A dose in plain words, for the phone and for paper: the main figure, then what goes with it. */
+import type { Dose } from '#core/prescribing/dose.ts';
+import type { pages } from './en/pages.ts';
+import type { Values } from './translate.ts';
+
+type DoseKey = Extract<keyof typeof pages, `dose.${string}` | 'cuff.supervised'>;
+
+/** What a dose is said with: the words of a language, and weights in the unit of whoever reads it. */
+export interface DoseSpeech {
+  readonly say: (key: DoseKey, values?: Values) => string;
+  readonly weight: (kg: number) => string;
+}
+
+/** "3 sets of 10 to 15", "4 sets: 30, 15, 15, 15". */
+export const doseTitle = (dose: Dose, { say }: DoseSpeech): string => {
+  const { sets } = dose;
+  if (dose.method === 'occlusion') return say('dose.scheme', { sets, scheme: dose.scheme.join(', ') });
+  const { low, high } = dose.repetitions;
+  if (low === high) return say(sets === 1 ? 'dose.set-one-same' : 'dose.sets-same', { sets, low });
+  return say(sets === 1 ? 'dose.set-one' : 'dose.sets', { sets, low, high });
+};
+
+export const loadText = (dose: Dose, { say, weight }: DoseSpeech): string => {
+  if (dose.method === 'variation') {
+    return dose.addedKg > 0 ? say('dose.added', { weight: weight(dose.addedKg) }) : say('dose.no-load');
+  }
+  return dose.loadKg > 0 ? say('dose.load', { weight: weight(dose.loadKg) }) : say('dose.no-load');
+};
+
+const cuffText = (dose: Dose, { say }: DoseSpeech): readonly string[] => {
+  if (dose.method !== 'occlusion') return [];
+  const cuff =
+    dose.cuff.kind === 'pneumatic'
+      ? say('dose.cuff', { mmhg: dose.cuff.pressureMmhg })
+      : say('dose.wrap', { tightness: dose.cuff.tightness });
+  return [
+    ...(dose.supervised ? [say('cuff.supervised')] : []),
+    cuff,
+    ...(dose.pulseShown ? [say('dose.pulse')] : []),
+  ];
+};
+
+export const doseLines = (dose: Dose, speech: DoseSpeech): readonly string[] => [
+  loadText(dose, speech),
+  speech.say(`dose.${dose.side}`),
+  ...cuffText(dose, speech),
+  ...(dose.sets > 1 ? [speech.say('dose.rest', { seconds: dose.restSeconds })] : []),
+];

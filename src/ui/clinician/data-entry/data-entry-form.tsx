@@ -1,0 +1,162 @@
+'use client';
+/** A session or a morning typed by the clinic from paper or from a call; marked so for everybody who reads it. */
+import { type FormEvent, useRef, useState } from 'react';
+import type { Joint } from '#core/exercises/joints.ts';
+import { newsKinds } from '#core/record/entry-words.ts';
+import { stopReasons } from '#core/record/record.ts';
+import { client } from '#ui/clinician/client.ts';
+import { useSubmit } from '#ui/clinician/forms/use-submit.ts';
+import { boundField } from '#ui/design-system/bound-field.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
+import { NumberField } from '#ui/design-system/number-field.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
+import { morningAnswers, sessionAnswers, type Typed, type TypedExercise, unreadable } from './answers.ts';
+import { Head, type Kind, missing, type Way } from './data-entry-head.tsx';
+import { Choice, type FieldsProps, MorningJoint, SessionJoint } from './joint-fields.tsx';
+
+export interface DataEntryFormProps {
+  readonly patientId: string;
+  readonly exercises: readonly TypedExercise[];
+  readonly joints: readonly Joint[];
+}
+
+const worded = (value: string) => ({ value, label: value.replaceAll('-', ' ') });
+const reasons = stopReasons.filter((reason) => reason !== 'none' && reason !== 'unknown').map(worded);
+const newsOptions = [{ value: 'none', label: 'Asked: none' }, ...newsKinds.map(worded)];
+
+const ExerciseFields = ({ exercise, ...props }: FieldsProps & { readonly exercise: TypedExercise }) => {
+  const { itemId } = exercise;
+  return (
+    <fieldset className="field stack-close">
+      <legend className="field-legend">{exercise.title}</legend>
+      <TextField
+        {...boundField(props, `counts-${itemId}`)}
+        label="Repetitions of each set"
+        hint="Separate sets by commas. Enter a dash for a set that was not counted. Leave it empty if the exercise was not done."
+        isOptional
+      />
+      <NumberField {...boundField(props, `load-${itemId}`)} label="Weight used" unit="kg" isOptional />
+      <TextField
+        {...boundField(props, `reserve-${itemId}`)}
+        label="Repetitions in reserve, each set"
+        hint="How many more the patient could have done. If left empty, the rules assume none."
+        isOptional
+      />
+      <Choice {...props} name={`stop-${itemId}`} label="Why a set fell short" options={reasons} />
+    </fieldset>
+  );
+};
+
+const SessionFields = ({
+  exercises,
+  joints,
+  ...props
+}: FieldsProps & Omit<DataEntryFormProps, 'patientId'>) => (
+  <>
+    <Choice
+      {...props}
+      name="kind"
+      label="The session"
+      options={[
+        { value: 'full', label: 'As planned' },
+        { value: 'bad-day', label: 'The easier session' },
+      ]}
+    />
+    {exercises.map((exercise) => (
+      <ExerciseFields key={exercise.itemId} {...props} exercise={exercise} />
+    ))}
+    {joints.map((joint) => (
+      <SessionJoint key={joint} {...props} joint={joint} />
+    ))}
+    <Choice {...props} name="extra" label="Did more than planned" />
+    <Choice {...props} name="news" label="New since the last session" options={newsOptions} />
+    <Choice {...props} name="other-joint" label="Another joint was worse before the session" />
+  </>
+);
+
+const Asked = (props: FieldsProps) => (
+  <>
+    <Choice {...props} name="relief" label="Extra pain relief" />
+    <Choice
+      {...props}
+      name="flags"
+      label="Warning signs"
+      options={[{ value: 'none', label: 'Asked one by one: none' }]}
+    />
+    <Notice tone="care" title="Do not enter a warning sign here">
+      Call the patient, act on it, and record what you did. “Not said” counts as not answered.
+    </Notice>
+  </>
+);
+
+const storedText: Readonly<Record<string, string>> = {
+  stored: 'Saved. The rules have been applied.',
+  known: 'This entry was already saved.',
+};
+
+const answersOf = (kind: Kind, entryId: string, { exercises, joints }: DataEntryFormProps, typed: Typed) =>
+  kind === 'session'
+    ? sessionAnswers(entryId, exercises, joints, typed)
+    : morningAnswers(entryId, joints, typed);
+
+/** What is typed, and the one id it is kept under however often the button is pressed. */
+const useTyped = () => {
+  const [typed, setTyped] = useState<Typed>({});
+  const [said, setSaid] = useState('');
+  const entryId = useRef('');
+  const onType = (name: string, value: string) => {
+    setSaid('');
+    setTyped((before) => ({ ...before, [name]: value }));
+  };
+  const takenAs = (stored: string) => {
+    setSaid(storedText[stored] ?? 'This could not be saved: the same entry exists with different content.');
+    entryId.current = '';
+    setTyped({});
+  };
+  const idOfThis = () => {
+    entryId.current ||= crypto.randomUUID();
+    return entryId.current;
+  };
+  return { typed, said, onType, takenAs, idOfThis };
+};
+
+export const DataEntryForm = (props: DataEntryFormProps) => {
+  const { patientId, exercises, joints } = props;
+  const [kind, setKind] = useState<Kind | null>(null);
+  const [way, setWay] = useState<Way | null>(null);
+  const { typed, said, onType, takenAs, idOfThis } = useTyped();
+  const submit = useSubmit('', 'save-entry');
+  const fields: FieldsProps = { typed, onType, errorOf: submit.errorOf };
+  const save = (event: FormEvent) => {
+    event.preventDefault();
+    const problems = [
+      ...missing(kind, way, typed),
+      ...(kind === 'session' ? unreadable(exercises, typed) : []),
+    ];
+    void submit.send(problems, async () => {
+      if (kind === null || way === null || !typed.day) return;
+      const answers = answersOf(kind, idOfThis(), props, typed);
+      const sent = { patientId, kind, enteredAs: way, day: typed.day, answers };
+      takenAs((await client.staff.entries.send.mutate(sent)).stored);
+    });
+  };
+  return (
+    <form className="stack" method="post" noValidate onSubmit={save}>
+      <ErrorSummary problems={submit.problems} />
+      <Head {...fields} kind={kind} way={way} onKind={setKind} onWay={setWay} />
+      {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
+      {kind === 'morning'
+        ? joints.map((joint) => <MorningJoint key={joint} {...fields} joint={joint} />)
+        : null}
+      {kind === null ? null : <Asked {...fields} />}
+      <div className="row">
+        <Button type="submit" id="save-entry" aria-disabled={submit.isBusy || undefined}>
+          Save these answers
+        </Button>
+        <span role="status">{said}</span>
+      </div>
+    </form>
+  );
+};
