@@ -10,6 +10,7 @@ import { refusal } from '#server/http/requests.ts';
 /** Files that answer a patient. */
 const files = [
   'src/api/account/account.ts',
+  'src/api/errors.ts',
   'src/api/fresh-sign-in.ts',
   'src/api/patient/consents.ts',
   'src/api/patient/entries.ts',
