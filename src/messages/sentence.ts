@@ -12,7 +12,7 @@ import type { Day } from '#core/time/day.ts';
  * A sentence that differs by a value: by a number with its plural category ("one", "other"), by a joint
  * with its name ("knee"), by any other text with that text. `other` is said where no case fits.
  */
-export interface Cases {
+interface Cases {
   readonly by: string;
   readonly other: string;
   readonly [value: string]: string;
@@ -29,7 +29,7 @@ export interface ExerciseSentences {
 export type SidedLimb = `${Side}-${Limb}`;
 
 /** Values of a kind of their own, by the name of their slot. All others are texts or numbers. */
-export interface FormedValues {
+interface FormedValues {
   readonly joint: Joint;
   readonly limb: SidedLimb;
   readonly day: Day;
@@ -41,7 +41,7 @@ type SlotsIn<S extends string> = S extends `${string}{${infer Slot}}${infer Rest
   : never;
 
 /** Names of the values that a sentence needs. */
-export type SlotsOf<S> = S extends string
+type SlotsOf<S> = S extends string
   ? SlotsIn<S>
   : S extends { readonly by: infer By extends string; readonly other: infer Other extends string }
     ? By | SlotsIn<Other>
@@ -50,7 +50,7 @@ export type SlotsOf<S> = S extends string
 type ValueOf<Name> = Name extends keyof FormedValues ? FormedValues[Name] : string | number;
 
 /** `More` is what a value may be besides, such as a text in every language. */
-export type ValuesOf<S, More = never> = { readonly [Name in SlotsOf<S>]: ValueOf<Name> | More };
+type ValuesOf<S, More = never> = { readonly [Name in SlotsOf<S>]: ValueOf<Name> | More };
 
 /** Arguments after the sentence: none where it has no slot. */
 export type Args<S, More = never> = [SlotsOf<S>] extends [never] ? [] : [values: ValuesOf<S, More>];

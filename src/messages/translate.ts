@@ -2,7 +2,7 @@
 import type { Sentence } from './sentence.ts';
 
 /** Writes a value in a form of the language: ("left-knee", "your") → "Ihr linkes Knie". An empty form is the plain one. */
-export type Form = (value: string, form: string) => string;
+type Form = (value: string, form: string) => string;
 
 export interface Grammar {
   /** BCP 47, such as "de-DE": plurals and the marks of a number. */

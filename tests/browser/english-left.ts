@@ -1,20 +1,17 @@
 /** What is left of English on a page told in German: sentences of the dictionaries, and words no German has. */
 import { expect, type Page } from '@playwright/test';
 import { demoClinic } from '#demo/clinic.ts';
-import { german } from '#ui/language/bridge/german.ts';
-import { germanSentences } from '#ui/language/bridge/sentences.ts';
-import { everyWord } from '#ui/language/every-word.ts';
+import { everyLanguage } from '#messages/every-language.ts';
+import type { LanguageTag } from '#messages/languages.ts';
+import { pageRows, sentenceRows } from '#messages/sentence-rows.ts';
 
-const told: Readonly<Record<string, string>> = german;
-const pairs = [
-  ...Object.entries(germanSentences),
-  ...Object.entries(everyWord).map(([key, text]) => [text, told[key] ?? ''] as const),
-];
+const textsIn = (tag: LanguageTag) =>
+  new Set([sentenceRows, pageRows].flatMap((rows) => rows(everyLanguage[tag])).map(({ text }) => text));
 /** "Name" and the like are both. */
-const germanToo = new Set(pairs.map(([, other]) => other));
-const english = [...new Set(pairs.map(([one]) => one))].filter((one) => !germanToo.has(one));
+const germanToo = textsIn('de');
+const english = [...textsIn('en')].filter((one) => !germanToo.has(one));
 
-const slot = /\{[#=]?[a-z-]+\}/g;
+const slot = /\{[a-z-]+(?::[a-z-]+)?\}/g;
 const isSentence = (one: string) => one.replace(slot, '').split(/\s+/).length >= 4;
 
 /** A sentence wherever it stands; a word or two only as a line of its own. */

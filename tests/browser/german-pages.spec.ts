@@ -1,7 +1,7 @@
 /** The patient's pages beside the session, in German: with reasons, a question answered, and refusals; accessible. */
 import { expect, type Page, test } from '@playwright/test';
 import { phoneOf } from '#commands/team/phone-sequences/sequence.ts';
-import { german } from '#ui/language/bridge/german.ts';
+import { pages as german } from '#messages/de/pages.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
 import { expectAccessible, watched } from './support.ts';

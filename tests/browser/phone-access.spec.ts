@@ -2,7 +2,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
-import { german } from '#ui/language/bridge/german.ts';
+import { pages as german } from '#messages/de/pages.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
 import { lookOnce } from './phone-looks.ts';

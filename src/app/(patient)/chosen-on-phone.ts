@@ -16,5 +16,5 @@ export const chosenOnPhone = async (): Promise<Chosen> => {
 export const titled = (key: WordKey) => async (): Promise<Metadata> => {
   const { language } = await chosenOnPhone();
   // Looked up and never spoken: this process speaks to many people.
-  return { title: (await wordsIn(language)).words[key] ?? everyWord[key] };
+  return { title: (await wordsIn(language))[key] ?? everyWord[key] };
 };

@@ -45,19 +45,14 @@ type Values = Readonly<Record<string, string | number>>;
 
 let messages: Readonly<Partial<Record<WordKey, string>>> = {};
 
-type Translate = (text: string) => string;
-
-const untranslated: Translate = (text) => text;
-
-let translator = untranslated;
 let spoken: LanguageTag = 'en';
 
 /**
  * What the server sent, in the language spoken. Each page asks for it where it shows it; what is stored
- * and sent stays as it was made.
+ * and sent stays as it was made. A plain string, from a session begun before texts came in every
+ * language, stays as it is.
  */
-export const translate = (text: Text | string): string =>
-  typeof text === 'string' ? translator(text) : text[spoken];
+export const translate = (text: Text | string): string => (typeof text === 'string' ? text : text[spoken]);
 
 /**
  * The words of another language, in this browser, for all that is shown from now on. Never called on
@@ -65,11 +60,9 @@ export const translate = (text: Text | string): string =>
  */
 export const setLanguage = (
   language: Readonly<Partial<Record<WordKey, string>>>,
-  translate: Translate = untranslated,
   tag: LanguageTag = 'en',
 ): void => {
   messages = language;
-  translator = translate;
   spoken = tag;
 };
 

@@ -3,9 +3,9 @@ import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
+import { pages as german } from '#messages/de/pages.ts';
 import { asked, limbChoices } from '#messages/screening.ts';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
-import { german, translateToGerman } from '#ui/language/bridge/german.ts';
 import { setDayLocale } from '#ui/language/text-of-time.ts';
 import { setLanguage } from '#ui/language/words.ts';
 import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
@@ -14,7 +14,7 @@ import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 import { leftInEnglish } from './left-in-english.ts';
 
 beforeAll(() => {
-  setLanguage(german, translateToGerman, 'de');
+  setLanguage(german, 'de');
   setDayLocale('de-DE');
 });
 afterAll(() => {

@@ -54,13 +54,13 @@ describe('a session', () => {
   it('speaks of its exercise in the language chosen, changed in its middle too', () => {
     const draft = begin(spoken);
     expect(page(draft)).toMatch(/Straighten the knee.*Sit tall\..*Keep breathing\./s);
-    setLanguage({}, undefined, 'de');
+    setLanguage({}, 'de');
     expect(page(draft)).toMatch(/Knie strecken.*Sitzen Sie aufrecht\..*Atmen Sie weiter\./s);
   });
 
   it('begun in an earlier release goes on with the words it was begun with', () => {
     const draft = ofEarlierRelease(begin(spoken));
-    setLanguage({}, undefined, 'de');
+    setLanguage({}, 'de');
     expect(page(draft)).toMatch(/Straighten the knee.*Sit tall\..*Keep breathing\./s);
   });
 });

@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { redFlags } from '#core/decision/facts/facts.ts';
+import { pages as german } from '#messages/de/pages.ts';
 import { allFiles } from '#tests/architecture/repository.ts';
-import { german } from '#ui/language/bridge/german.ts';
 import { everyWord } from '#ui/language/every-word.ts';
 import { jointText } from '#ui/language/joint-text.ts';
 import { dayText, lengthText, setDayLocale, weekdayText } from '#ui/language/text-of-time.ts';

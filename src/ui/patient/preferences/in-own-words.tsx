@@ -18,7 +18,7 @@ const put = async ({ language, unit }: Chosen): Promise<void> => {
   const { tag, locale, direction } = languages.find((one) => one.tag === language) ?? languages[0];
   // Words that cannot be had leave the page in English, and the language mark with it.
   const found = await wordsIn(tag).catch(() => null);
-  setLanguage(found?.words ?? {}, found?.translate, found === null ? 'en' : tag);
+  setLanguage(found ?? {}, found === null ? 'en' : tag);
   setDayLocale(found === null ? languages[0].locale : locale);
   document.documentElement.lang = found === null ? 'en' : tag;
   document.documentElement.dir = direction;
