@@ -54,7 +54,7 @@ const reachedFrom = (start: string): Reached => {
       if (target === null || !/^src\/(ui|messages)\/.*\.tsx?$/.test(target)) continue;
       files.add(target);
       const page = /^src\/messages\/de\/pages\/([a-z-]+)\.ts$/.exec(target)?.[1];
-      if (page && file.startsWith('src/ui/') && !file.includes('/bridge/')) fetched.add(page);
+      if (page && file.startsWith('src/ui/')) fetched.add(page);
     }
   }
   return { files, fetched };

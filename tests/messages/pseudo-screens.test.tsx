@@ -22,16 +22,14 @@ import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 import { SessionScreen } from '#ui/patient/session/session-screen.tsx';
 import { SeldomNeeded } from '#ui/patient/today/seldom-needed.tsx';
 import { TwoHoursScreen } from '#ui/patient/two-hours/two-hours-screen.tsx';
-import { pseudo, pseudoOf } from './pseudo.ts';
+import { pseudoOf } from './pseudo.ts';
 
 const { en } = everyLanguage;
 const { pages, forms } = pseudoOf(en);
 const nothing = () => undefined;
 const clock = () => 1_000_000;
 
-beforeAll(() =>
-  setLanguage({ tag: 'en', locale: en.locale, forms, words: pages, translate: (text) => pseudo(text) }),
-);
+beforeAll(() => setLanguage({ tag: 'en', locale: en.locale, forms, words: pages }));
 afterAll(() => setLanguage());
 
 const view = today({

@@ -10,6 +10,7 @@ import { refusal } from '#server/http/requests.ts';
 /** Files that answer a patient. */
 const files = [
   'src/api/account/account.ts',
+  'src/api/errors.ts',
   'src/api/fresh-sign-in.ts',
   'src/api/patient/consents.ts',
   'src/api/patient/entries.ts',
@@ -26,21 +27,21 @@ const files = [
 /** Said to staff, or to a program that is no page of ours. */
 const notForPatients = [
   'Ask for less at once.',
-  'Choose a passphrase of your own first. You are signed in with one that was handed to you.',
+  'First choose your own passphrase. You signed in with the one you were given.',
   'Enter your passphrase again to do this. What you entered is still on this page.',
-  'It was taken away already.',
+  'It has already been removed.',
   'Send this as JSON.',
-  'Set up one-time codes first, or sign in with a passkey. Your clinic asks for it.',
+  'First set up one-time codes or sign in with a passkey. Your clinic requires it.',
   'That address and passphrase do not belong together.',
   'That is more than one form can hold.',
   'There is no such patient in your clinic.',
   'This code is not right, has run out, or was used already. Wait for the next one.',
-  'This is for clinicians of the clinic.',
-  'This is for the clinic’s staff.',
-  'This is for those who administer the clinic.',
-  'This record is kept to its care team. You can open it with a reason; the team is told.',
+  'This page is for the clinic’s clinicians.',
+  'This page is for the clinic’s staff.',
+  'This page is for the clinic’s administrators.',
+  'Only the care team can open this record. You can open it if you give a reason; the team is told.',
   'Too many requests. Wait {wait} seconds.',
-  'Your clinic asks its staff for codes, so they stay on.',
+  'Your clinic requires codes for staff, so they stay on.',
 ];
 
 const sources = files.map((file) => readFileSync(file, 'utf8'));

@@ -1,5 +1,7 @@
 /** A sentence is filled in as the language writes it. */
 import { describe, expect, it } from 'vitest';
+import { joints } from '#core/exercises/joints.ts';
+import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { everyLanguage, textOf } from '#messages/every-language.ts';
 import { asTyped, joined } from '#messages/text.ts';
 import { translate } from '#messages/translate.ts';
@@ -74,6 +76,16 @@ describe('a joint, a limb, a day', () => {
     expect(translate('Puls {limb:on}', { limb: 'left-arm' }, de)).toBe('Puls am linken Arm');
     expect(translate('on {day}', { day: '2025-02-03' }, en)).toBe('on 3 Feb 2025');
     expect(translate('am {day}', { day: '2025-02-03' }, de)).toBe('am 3. Februar 2025');
+  });
+
+  it('is in English what stands in the record', () => {
+    for (const month of ['01', '02', '03', '04', '05', '06', '07', '08', '09', '10', '11', '12']) {
+      const day = `2025-${month}-09`;
+      expect(translate('on {day}', { day }, en)).toBe(`on ${dayInWords(day)}`);
+    }
+    for (const joint of joints) {
+      expect(translate('x {joint:label}', { joint }, en)).toBe(`x ${jointInWords(joint)}`);
+    }
   });
 
   it('begins with a capital where a sentence does, and nowhere else', () => {

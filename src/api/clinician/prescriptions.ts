@@ -1,4 +1,4 @@
-/** Prescribing: propose, keep unsigned, sign by name, end. */
+/** Prescribing: propose, save a draft, sign by name, end. */
 import { z } from 'zod';
 import { limitedExercises } from '#core/episode/limit-bounds.ts';
 import { exercises } from '#core/exercises/catalogue.ts';

@@ -31,4 +31,4 @@ export type SourceKey = KeyOf<(typeof lists)[number]>;
 /** The lists as they stand, for the test that no two areas use one key for different sources. */
 export const sourceLists: readonly Readonly<Record<string, Source>>[] = lists;
 
-export const sources: Readonly<Record<string, Source>> = Object.assign({}, ...lists);
+export const sources: Readonly<Record<string, Source>> = Object.assign({}, ...sourceLists);

@@ -61,7 +61,7 @@ export const flagBaselineForReview = (
       ...values,
       dueForReview: true,
       byName: setBy,
-      reason: 'The mornings lie well under the frozen usual pain.',
+      reason: 'The mornings lie well under the usual pain of the baseline.',
     });
     changed(access, patientId);
     await auditWrite(tx, access, 'baseline-due-for-review', {

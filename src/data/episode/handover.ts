@@ -76,6 +76,6 @@ export const handoverFor = async (access: Access, patient: Patient) => {
     unsigned: unsigned(versions).map(namedDose),
     pauses: pauseLines(newest, responses, await pauseOwnersOf(access, patient.id), day),
     dangers: await openDangers(access, patient.id),
-    deputy: await coveringClinicianOf(access),
+    coveringClinician: await coveringClinicianOf(access),
   };
 };

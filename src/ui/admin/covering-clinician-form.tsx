@@ -16,7 +16,7 @@ export interface CoveringClinicianFormProps {
 
 export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinicianFormProps) => {
   const router = useRouter();
-  const asking = useAsking('deputy');
+  const asking = useAsking('covering');
   const [userId, setUserId] = useState(current);
   const name = (event: FormEvent) => {
     event.preventDefault();
@@ -29,12 +29,12 @@ export const CoveringClinicianForm = ({ clinicians, current }: CoveringClinician
     <form method="post" className="stack" noValidate onSubmit={name}>
       <Asked asking={asking} />
       <SelectField
-        name="deputy"
+        name="covering"
         label="Covering clinician"
         empty="Nobody"
         options={clinicians.map(({ id: value, name: label }) => ({ value, label }))}
         value={userId}
-        error={asking.errorOf('deputy')}
+        error={asking.errorOf('covering')}
         onChange={(event) => setUserId(event.target.value)}
       />
       <Button type="submit" disabled={asking.isBusy}>

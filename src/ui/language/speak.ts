@@ -2,7 +2,6 @@
 import type { words as frameWords } from '#messages/en/pages/frame.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
 import type { Grammar } from '#messages/translate.ts';
-import { stringsIn } from './bridge/strings-in.ts';
 import { type Loaded, loadsOfPages, setLanguage, type Words } from './words.ts';
 
 /** The frame, and with it how the language writes joints and days. */
@@ -18,13 +17,9 @@ export const speak = async (tag: LanguageTag): Promise<LanguageTag> => {
   setLanguage();
   if (language.tag === 'en') return 'en';
   try {
-    const [frame, translate, ...parts] = await Promise.all([
-      frameIn(tag),
-      stringsIn(tag),
-      ...loadsOfPages().map((load) => load(tag)),
-    ]);
+    const [frame, ...parts] = await Promise.all([frameIn(tag), ...loadsOfPages().map((load) => load(tag))]);
     const words = Object.assign({}, frame.words, ...parts.map((part) => part.words)) as Words;
-    setLanguage({ tag, locale: language.locale, forms: frame.forms, words, translate });
+    setLanguage({ tag, locale: language.locale, forms: frame.forms, words });
     return tag;
   } catch {
     return 'en';

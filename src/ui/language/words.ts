@@ -23,8 +23,6 @@ export type Words = Readonly<Record<string, Sentence>>;
 export interface Spoken extends Grammar {
   readonly tag: LanguageTag;
   readonly words: Words;
-  /** Texts that still come in English alone. */
-  readonly translate?: (text: string) => string;
 }
 
 /** What every page says, and what the pages that were read so far have added. */
@@ -63,9 +61,12 @@ export const setLanguage = (language: Spoken = plain): void => {
 
 export const spokenLanguage = (): Spoken => spoken;
 
-/** What the server sent, in the language spoken. What is stored and sent stays as it was made. */
+/**
+ * What the server sent, in the language spoken. What is stored and sent stays as it was made. A plain string,
+ * from a session begun before texts came in every language, stays as it is.
+ */
 export const translate = (text: Text | string): string =>
-  typeof text === 'string' ? (spoken.translate?.(text) ?? text) : text[spoken.tag];
+  typeof text === 'string' ? text : text[spoken.tag];
 
 /**
  * A sentence of the page with its values. What a language lacks is said in English, values in English forms

@@ -74,15 +74,15 @@ describe('handing over', () => {
 
   it('danger nobody acknowledged passes to the named covering clinician on its due day, and not once it was acknowledged', async () => {
     const { patientId } = at;
-    const coveringId = await colleague(at, 'Deputy');
+    const coveringId = await colleague(at, 'Covering Clinician');
     await at.administrator().admin.care.nameCoveringClinician({ userId: coveringId });
     await saveSettings(at.accessOn(0), { 'covering-clinician-after-hours': 20 }, 'A day to look');
     await dangerOn(1);
     // Sent at ten; twenty hours later is six in the morning of the next day.
     expect(await kindsOn(1, '23:00')).not.toContain('danger-passed');
     const passed = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'danger-passed');
-    expect(passed).toMatchObject({ assignedTo: coveringId, assignedName: 'Deputy' });
-    expect(passed!.sentence).toMatch(/not acknowledged in time; passed to Deputy/);
+    expect(passed).toMatchObject({ assignedTo: coveringId, assignedName: 'Covering Clinician' });
+    expect(passed!.sentence).toMatch(/not acknowledged in time; passed to Covering Clinician/);
     const danger = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'red-flag');
     await at.clinician(2).staff.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
     expect(await kindsOn(3)).not.toContain('danger-passed');

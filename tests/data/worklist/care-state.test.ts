@@ -33,8 +33,8 @@ const begin = async () => {
   patientId = setting.patientId;
   await signedExercise(setting.clinician, patientId);
   const added = await addStaff(setting.clinician, {
-    name: 'Deputy',
-    email: 'deputy@test.invalid',
+    name: 'Covering Clinician',
+    email: 'covering@test.invalid',
     role: 'clinician',
     administers: false,
   });

@@ -1,6 +1,6 @@
 /**
  * The sheet for the patient at the end of care: what was in force, with its easier session, the own values
- * of each joint as a clinician froze them, warning signs and whom to ring. Here it is parts in order, each
+ * of each joint as a clinician set them, warning signs and whom to ring. Here it is parts in order, each
  * line by its key with what stands in it; the words are those of the language it is printed in.
  *
  * Work with a cuff is left out on purpose: its pressure and its screening need somebody who asks again.

@@ -40,8 +40,8 @@ const Dangers = ({ handover, clock }: HandoverProps) => (
       ))}
     </ul>
     <p className="soft">
-      {handover.deputy
-        ? `Urgent items not acknowledged in time pass to ${handover.deputy.name}.`
+      {handover.coveringClinician
+        ? `Urgent items not acknowledged in time pass to ${handover.coveringClinician.name}.`
         : 'No covering clinician is named. Urgent items not acknowledged in time pass to nobody.'}
     </p>
   </section>

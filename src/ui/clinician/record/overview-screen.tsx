@@ -1,4 +1,4 @@
-/** The record on one page: what presses, what stands, what is in force, what is known. */
+/** The record on one page: what needs attention, which decisions hold, what is prescribed, what is known. */
 
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Baseline } from '#core/record/record.ts';

@@ -241,7 +241,7 @@ describe('the sheet for the patient', () => {
     expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
   });
 
-  it('gives advice for pain over the ceiling and a worse morning where values were frozen', () => {
+  it('gives advice for pain over the ceiling and a worse morning where values were set', () => {
     const text = adviceOf(sheetOf({ baselines: [baseline] })).join('\n');
     expect(text).toContain('If pain goes over your ceiling, stop. Ring the clinic');
     expect(text).toContain('do not do more');
