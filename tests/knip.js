@@ -21,6 +21,9 @@ export default {
     'src/messages/*/language.ts!',
     // The year-long stories are for the engine alone; tests play them.
     'demo-clinic/long-stories/{ten,follow-a-year}.ts!',
+    // Fetched by the tag of a language.
+    'src/messages/*/language.ts!',
+    'src/messages/*/pages/*.ts!',
     'drizzle/config.ts',
     'tests/**/*.{test,spec}.{ts,tsx}',
     'tests/vitest.config.ts',

@@ -1,32 +1,38 @@
 'use client';
 import { useEffect, useState } from 'react';
-import { brokenWords } from '#messages/en/pages/broken.ts';
+import { words as english } from '#messages/en/pages/broken.ts';
+import { languages } from '#messages/languages.ts';
+import type { Same } from '#messages/sentence.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageFrame } from '#ui/design-system/page-frame.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 
 /** The language the page was shown in; its words come only when something has broken. */
-const useBrokenWords = (): Readonly<Record<keyof typeof brokenWords, string>> => {
-  const [words, setWords] = useState<Readonly<Record<keyof typeof brokenWords, string>>>(brokenWords);
+const useBrokenWords = (): ((key: keyof typeof english) => string) => {
+  const [words, setWords] = useState<Same<typeof english>>(english);
   useEffect(() => {
-    if (document.documentElement.lang !== 'de') return;
-    void import('#messages/de/pages/saving.ts')
-      .then(({ savingGerman }) => setWords(savingGerman))
+    const shown = languages.find(({ tag }) => tag !== 'en' && tag === document.documentElement.lang);
+    if (!shown) return;
+    void import(`../messages/${shown.tag}/pages/broken.ts`)
+      .then((file: { readonly words: Same<typeof english> }) => setWords(file.words))
       // Without them the page stays in English.
       .catch(() => undefined);
   }, []);
-  return words;
+  return (key) => {
+    const sentence = words[key];
+    return typeof sentence === 'string' ? sentence : sentence.other;
+  };
 };
 
 /** Nothing of the fault itself is shown: it may hold what a person typed. */
 const Broken = ({ reset }: { readonly error: Error; readonly reset: () => void }) => {
-  const words = useBrokenWords();
+  const word = useBrokenWords();
   return (
     <PageFrame audience="public">
       <div className="stack">
-        <PageHeading>{words['broken.title']}</PageHeading>
-        <p>{words['broken.text']}</p>
-        <Button onClick={reset}>{words['broken.again']}</Button>
+        <PageHeading>{word('broken.title')}</PageHeading>
+        <p>{word('broken.text')}</p>
+        <Button onClick={reset}>{word('broken.again')}</Button>
       </div>
     </PageFrame>
   );

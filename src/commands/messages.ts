@@ -5,7 +5,7 @@
 import { joints } from '#core/exercises/joints.ts';
 import { everyLanguage, type SpokenLanguage } from '#messages/every-language.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { pageRows, type SentenceRow, sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow, type SentenceRow } from '#messages/sentence-rows.ts';
 import { translate, type Values } from '#messages/translate.ts';
 
 const usage = 'Usage: npm run messages -- [--language TAG] [--slots filled]\n';
@@ -36,7 +36,7 @@ const examples: Readonly<Record<string, readonly string[]>> = {
   passphrase: ['A'],
   question: ['A'],
   scheme: ['30, 15, 15'],
-  side: ['left'],
+  side: ['left', 'right'],
   since: ['3 Feb'],
   system: ['Android'],
   time: ['18:42'],
@@ -44,7 +44,7 @@ const examples: Readonly<Record<string, readonly string[]>> = {
   titles: ['A, B'],
   used: ['4 Feb'],
   weight: ['4 kg'],
-  where: ['A'],
+  where: ['arm', 'leg'],
   who: ['Ines Roth'],
 };
 const numbers = [1, 3] as const;
@@ -90,7 +90,7 @@ export const messageLines = (tag: LanguageTag, isFilled: boolean): readonly Line
   const language = everyLanguage[tag];
   const keys = new Map<string, string[]>();
   const lines: Line[] = [];
-  for (const row of [...sentenceRows(language), ...pageRows(language)]) {
+  for (const row of everyRow(language)) {
     for (const text of isFilled ? filled(row, language) : [row.text]) {
       const found = keys.get(`${row.area} ${text}`);
       if (found) found.push(keyOf(row));

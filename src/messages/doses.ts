@@ -1,13 +1,13 @@
 /** A dose in plain words, for the phone and for paper: the main figure, then what goes with it. */
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { pages } from './en/pages.ts';
-import type { Values } from './translate.ts';
+import type { Args } from './sentence.ts';
 
 type DoseKey = Extract<keyof typeof pages, `dose.${string}` | 'cuff.supervised'>;
 
 /** What a dose is said with: the words of a language, and weights in the unit of whoever reads it. */
 export interface DoseSpeech {
-  readonly say: (key: DoseKey, values?: Values) => string;
+  readonly say: <Key extends DoseKey>(key: Key, ...values: Args<(typeof pages)[Key]>) => string;
   readonly weight: (kg: number) => string;
 }
 
@@ -16,8 +16,8 @@ export const doseTitle = (dose: Dose, { say }: DoseSpeech): string => {
   const { sets } = dose;
   if (dose.method === 'occlusion') return say('dose.scheme', { sets, scheme: dose.scheme.join(', ') });
   const { low, high } = dose.repetitions;
-  if (low === high) return say(sets === 1 ? 'dose.set-one-same' : 'dose.sets-same', { sets, low });
-  return say(sets === 1 ? 'dose.set-one' : 'dose.sets', { sets, low, high });
+  if (low === high) return say('dose.sets-same', { sets, low });
+  return say('dose.sets', { sets, low, high });
 };
 
 export const loadText = (dose: Dose, { say, weight }: DoseSpeech): string => {

@@ -39,3 +39,8 @@ export const pageRows = ({ pages }: Language): readonly SentenceRow[] =>
 /** What the core and the server have to say. */
 export const sentenceRows = ({ sentences }: Language): readonly SentenceRow[] =>
   keyedOf(sentences).flatMap(([area, all]) => all.flatMap((one) => rowsOfSentence(area, one)));
+
+export const everyRow = (language: Language): readonly SentenceRow[] => [
+  ...sentenceRows(language),
+  ...pageRows(language),
+];

@@ -94,10 +94,22 @@ export interface Import {
 const literal = (node: unknown): string | null =>
   isNode(node) && typeof node.value === 'string' ? node.value : null;
 
+const languageTags = (): readonly string[] =>
+  allFiles().flatMap((file) => /^src\/messages\/([a-z]+)\/language\.ts$/.exec(file)?.[1] ?? []);
+
+/** What `import(`…/${tag}/page.ts`)` may fetch: the file of every language. */
+const inEachLanguage = (source: unknown): readonly Import[] => {
+  if (!isNode(source) || source.type !== 'TemplateLiteral') return [];
+  const parts = (source.quasis as readonly { readonly value: { readonly raw: string } }[]).map(
+    ({ value }) => value.raw,
+  );
+  return languageTags().map((tag) => ({ from: parts.join(tag), isType: false }));
+};
+
 export const importsOfTree = (tree: Node): readonly Import[] =>
   [...walk(tree)].flatMap((node) => {
     const from = literal(node.source);
-    if (from === null) return [];
+    if (from === null) return node.type === 'ImportExpression' ? inEachLanguage(node.source) : [];
     if (/^(ImportDeclaration|ExportNamedDeclaration|ExportAllDeclaration)$/.test(node.type)) {
       return [{ from, isType: node.importKind === 'type' || node.exportKind === 'type' }];
     }

@@ -3,10 +3,9 @@ import { expect, type Page } from '@playwright/test';
 import { demoClinic } from '#demo/clinic.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import type { LanguageTag } from '#messages/languages.ts';
-import { pageRows, sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow } from '#messages/sentence-rows.ts';
 
-const textsIn = (tag: LanguageTag) =>
-  new Set([sentenceRows, pageRows].flatMap((rows) => rows(everyLanguage[tag])).map(({ text }) => text));
+const textsIn = (tag: LanguageTag) => new Set(everyRow(everyLanguage[tag]).map(({ text }) => text));
 /** "Name" and the like are both. */
 const germanToo = textsIn('de');
 const english = [...textsIn('en')].filter((one) => !germanToo.has(one));

@@ -33,7 +33,7 @@ test('in German: reasons of decisions, the handout, a question before a visit an
   await look(page, 'a question before a visit');
   await page.goto('/account');
   await page.getByRole('button', { name: german['account.change'] }).click();
-  await expect(page.locator('.error-summary')).toContainText(german['sign-in.no-passphrase']);
+  await expect(page.locator('.error-summary')).toContainText(german['account.no-passphrase']);
   await look(page, 'the own sign-in with what is wrong');
   await expect(page).toHaveTitle(new RegExp(german['frame.account']));
   expect(troubles).toEqual([]);

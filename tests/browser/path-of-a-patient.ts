@@ -43,7 +43,7 @@ const sent = (page: Page) =>
 /** The pain before, during and after, the muscle's burn and the cuff's discomfort are asked apart. */
 const asked = [
   /^How is the pain in your right knee right now/,
-  /^What was the worst pain in your right knee in the session/,
+  /^What was the highest pain in your right knee during the session/,
   /^How is the pain in your right knee now/,
   /^How much did the muscles burn/,
   /^How much did the cuff or wrap bother you/,

@@ -3,6 +3,7 @@ import { expect, type Page, test } from '@playwright/test';
 import { openWithWorker, phoneOf } from '#commands/team/phone-sequences/sequence.ts';
 import { answerAll, answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
 import { pages as german } from '#messages/de/pages.ts';
+import type { PlainWordKey } from '#ui/language/words.ts';
 import { cookieNames } from '#ui/patient/preferences/chosen.ts';
 import { expectNoEnglish } from './english-left.ts';
 import { lookOnce } from './phone-looks.ts';
@@ -21,7 +22,7 @@ const germanSession = async (page: Page): Promise<readonly string[]> => {
     headings.push(heading);
     await expectNoEnglish(page, heading);
   };
-  const choose = async (key: keyof typeof german) => {
+  const choose = async (key: PlainWordKey) => {
     await look();
     await page.getByLabel(german[key], { exact: true }).check();
     await press(page, german['ask.continue']);

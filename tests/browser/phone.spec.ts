@@ -104,7 +104,7 @@ test('two windows: one writes, the other may take over, and the session stands o
   await second.goto('/today');
   await expect(second.getByText('open in another window')).toBeVisible();
   await press(second, 'Go on here');
-  await press(second, 'Go on with your session');
+  await press(second, 'Continue your session');
   await expect(first.getByText('open in another window')).toBeVisible();
   await answerAll(second);
   await expect(second.getByText('Your clinic has your answers.')).toBeVisible({ timeout: 20_000 });
@@ -187,14 +187,14 @@ test('two people on one phone: the second finds nothing of the first, with or wi
   await page.goto('/today');
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(/Hello Anselm$/);
   await untilReady(page);
-  await expect(page.getByText('Go on with your session')).toHaveCount(0);
+  await expect(page.getByText('Continue your session')).toHaveCount(0);
   const savedPage = await page.evaluate(async () => (await caches.match('/today'))?.text());
   expect(savedPage).toContain('Anselm');
   expect(savedPage).not.toContain('Bartholomew');
   await context.setOffline(false);
   await context.clearCookies();
   await signIn(page, 'patient-5');
-  await press(page, 'Go on with your session');
+  await press(page, 'Continue your session');
   expect(await headingOf(page)).toBe(asked);
   await context.close();
 });

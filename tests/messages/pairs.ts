@@ -1,7 +1,7 @@
 /** Every sentence in English beside the same one in each other language, the cases of one sentence together. */
 import { everyLanguage } from '#messages/every-language.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow } from '#messages/sentence-rows.ts';
 
 export const otherTags = languages.map(({ tag }) => tag).filter((tag) => tag !== 'en');
 
@@ -14,7 +14,7 @@ export interface Pair {
 
 const textsOf = (tag: LanguageTag): ReadonlyMap<string, string> => {
   const texts = new Map<string, string>();
-  for (const { area, key, text } of sentenceRows(everyLanguage[tag])) {
+  for (const { area, key, text } of everyRow(everyLanguage[tag])) {
     const name = `${area} ${key}`;
     const before = texts.get(name);
     texts.set(name, before === undefined ? text : `${before} ${text}`);

@@ -1,7 +1,7 @@
 /** A language made by machine fits where a written one does. */
 import { describe, expect, it } from 'vitest';
 import { everyLanguage } from '#messages/every-language.ts';
-import { sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow } from '#messages/sentence-rows.ts';
 import { translate } from '#messages/translate.ts';
 import { pseudo, pseudoOf } from './pseudo.ts';
 
@@ -10,7 +10,7 @@ const made = { ...pseudoOf(en), locale: en.locale };
 
 describe('a pseudo-language', () => {
   it('has every sentence of English, each marked at both ends and longer', () => {
-    const [english, rows] = [sentenceRows(en), sentenceRows(made)];
+    const [english, rows] = [everyRow(en), everyRow(made)];
     expect(rows.map(({ area, key, of }) => [area, key, of])).toEqual(
       english.map(({ area, key, of }) => [area, key, of]),
     );

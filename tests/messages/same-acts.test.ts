@@ -66,7 +66,8 @@ const added = (pairs: readonly Pair[], { english, told }: Act, tag: LanguageTag)
 
 describe.each(otherTags)('in %s', (tag) => {
   const all = pairsWith(tag);
-  const pairs = all.filter(({ area }) => area !== 'exercises');
+  // Pages name today and a stop where nothing is asked for; what they ask for is on no list yet.
+  const pairs = all.filter(({ area }) => area !== 'exercises' && area !== 'pages');
   const exercises = all.filter(({ area }) => area === 'exercises');
 
   it.each([...bothWays, ...oneWay])('$what is asked for where the English does', (one) => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { joints } from '#core/exercises/joints.ts';
 import { everyLanguage } from '#messages/every-language.ts';
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow } from '#messages/sentence-rows.ts';
 import { translate } from '#messages/translate.ts';
 import { figuresOf, otherTags, pairs, pairsWith } from './pairs.ts';
 
@@ -12,7 +12,7 @@ const slotPattern = /\{([a-z-]+)(?::([a-z-]+))?\}/g;
 /** Names of the values of each sentence, that of its cases included. */
 const slotsOf = (tag: LanguageTag): ReadonlyMap<string, string> => {
   const found = new Map<string, Set<string>>();
-  for (const { area, key, text, sentence } of sentenceRows(everyLanguage[tag])) {
+  for (const { area, key, text, sentence } of everyRow(everyLanguage[tag])) {
     const names = found.get(`${area} ${key}`) ?? new Set<string>();
     for (const [, name = ''] of text.matchAll(slotPattern)) names.add(name);
     if (typeof sentence !== 'string') names.add(sentence.by);
@@ -34,13 +34,13 @@ describe('in every language', () => {
   });
 
   it.each(everyTag)('%s has no brace that is not a slot', (tag) => {
-    const rows = sentenceRows(everyLanguage[tag]);
+    const rows = everyRow(everyLanguage[tag]);
     expect(rows.filter(({ text }) => /[{}]/.test(text.replace(slotPattern, '')))).toEqual([]);
   });
 
   it.each(everyTag)('%s knows every form that its sentences ask for', (tag) => {
     const language = everyLanguage[tag];
-    const asked = sentenceRows(language).flatMap(({ text }) =>
+    const asked = everyRow(language).flatMap(({ text }) =>
       [...text.matchAll(slotPattern)].flatMap(([slot, name = '', form]) => (form ? [{ slot, name }] : [])),
     );
     const samples: Readonly<Record<string, readonly string[]>> = { joint: joints };

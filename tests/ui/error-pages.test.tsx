@@ -1,9 +1,14 @@
 /** What a person sees when something of ours breaks: nothing of what they typed, nothing of the fault. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
+import type { LanguageTag } from '#messages/languages.ts';
+import { pageWord } from '#messages/page-words.ts';
 import { markedNumber, markedText } from '#tests/support/planted.ts';
 import { LostPage } from '#ui/patient/lost-page.tsx';
 import Broken from '../../src/app/error.tsx';
+
+const lostPage = (tag: LanguageTag): string =>
+  renderToStaticMarkup(<LostPage language={tag} word={(key) => pageWord(tag, key)} />);
 
 describe('pages that say something is wrong', () => {
   it('a fault that quotes a record is shown without its words', () => {
@@ -19,12 +24,12 @@ describe('pages that say something is wrong', () => {
   });
 
   it('an address that leads nowhere is not repeated', () => {
-    const page = renderToStaticMarkup(<LostPage language="en" />);
+    const page = lostPage('en');
     expect(page).toMatch(/<h1/);
     expect(page).not.toMatch(/\/patients\/|Error:/);
   });
 
   it('such an address is told in the language chosen on the phone', () => {
-    expect(renderToStaticMarkup(<LostPage language="de" />)).toMatch(/lang="de".*Hier ist keine Seite/);
+    expect(lostPage('de')).toMatch(/lang="de".*Hier ist keine Seite/);
   });
 });

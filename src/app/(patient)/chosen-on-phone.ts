@@ -2,9 +2,8 @@
 import 'server-only';
 import type { Metadata } from 'next';
 import { cookies } from 'next/headers';
-import { everyWord } from '#ui/language/every-word.ts';
-import { wordsIn } from '#ui/language/in-language.ts';
-import type { WordKey } from '#ui/language/words.ts';
+import { pageWord } from '#messages/page-words.ts';
+import type { PlainWordKey } from '#ui/language/words.ts';
 import { type Chosen, chosenFrom } from '#ui/patient/preferences/chosen.ts';
 
 export const chosenOnPhone = async (): Promise<Chosen> => {
@@ -13,8 +12,8 @@ export const chosenOnPhone = async (): Promise<Chosen> => {
 };
 
 /** The title of a patient's page, in the language of whoever asks for it. */
-export const titled = (key: WordKey) => async (): Promise<Metadata> => {
+export const titled = (key: PlainWordKey) => async (): Promise<Metadata> => {
   const { language } = await chosenOnPhone();
   // Looked up and never spoken: this process speaks to many people.
-  return { title: (await wordsIn(language))[key] ?? everyWord[key] };
+  return { title: pageWord(language, key) };
 };

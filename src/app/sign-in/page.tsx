@@ -4,7 +4,7 @@ import { clinicHere } from '#server/sign-in/phone-here.ts';
 import { SignInForm } from '#ui/account/sign-in/sign-in-form.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { TypedEarly } from '#ui/design-system/typed-early.tsx';
-import { PublicFrame } from '#ui/patient/public-frame.tsx';
+import { SignInFrame } from '#ui/patient/account/sign-in-frame.tsx';
 import { chosenOnPhone, titled } from '../(patient)/chosen-on-phone.ts';
 
 export const generateMetadata = titled('sign-in.title');
@@ -12,12 +12,12 @@ export const generateMetadata = titled('sign-in.title');
 const SignIn = async () => {
   const clinic = await clinicHere();
   return (
-    <PublicFrame chosen={await chosenOnPhone()}>
+    <SignInFrame chosen={await chosenOnPhone()}>
       <SignInForm hasPasskeys={hasPasskeys()} demo={demoSignInList()}>
         {clinic ? <MonitoringHours clinic={clinic} /> : null}
       </SignInForm>
       <TypedEarly />
-    </PublicFrame>
+    </SignInFrame>
   );
 };
 

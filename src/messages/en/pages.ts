@@ -1,32 +1,30 @@
-import { accountWords } from './pages/account.ts';
-import { beforeVisitWords } from './pages/before-visit.ts';
-import { careWords } from './pages/care.ts';
-import { handoutWords } from './pages/handout.ts';
-import { historyWords } from './pages/history.ts';
-import { morningWords } from './pages/morning.ts';
-import { ownPageWords } from './pages/own-page.ts';
-import { questionWords } from './pages/questions.ts';
-import { savingWords } from './pages/saving.ts';
-import { seldomWords } from './pages/seldom.ts';
-import { sessionWords } from './pages/session.ts';
-import { signInWords } from './pages/sign-in.ts';
-import { todayWords } from './pages/today.ts';
-import { writeWords } from './pages/write.ts';
+import { words as accessLog } from './pages/access-log.ts';
+import { words as account } from './pages/account.ts';
+import { words as broken } from './pages/broken.ts';
+import { words as consents } from './pages/consents.ts';
+import { words as day } from './pages/day.ts';
+import { words as enrol } from './pages/enrol.ts';
+import { words as frame } from './pages/frame.ts';
+import { words as handout } from './pages/handout.ts';
+import { words as history } from './pages/history.ts';
+import { words as preVisit } from './pages/pre-visit.ts';
+import { words as seldom } from './pages/seldom.ts';
+import { words as signIn } from './pages/sign-in.ts';
+import { words as write } from './pages/write.ts';
 
 /** Every word of every page, for whoever reads them all; a page fetches its own. */
 export const pages = {
-  ...accountWords,
-  ...beforeVisitWords,
-  ...careWords,
-  ...handoutWords,
-  ...historyWords,
-  ...morningWords,
-  ...ownPageWords,
-  ...questionWords,
-  ...savingWords,
-  ...seldomWords,
-  ...sessionWords,
-  ...signInWords,
-  ...todayWords,
-  ...writeWords,
+  ...day,
+  ...frame,
+  ...accessLog,
+  ...account,
+  ...broken,
+  ...consents,
+  ...enrol,
+  ...handout,
+  ...history,
+  ...preVisit,
+  ...seldom,
+  ...signIn,
+  ...write,
 } as const;

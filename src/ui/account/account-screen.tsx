@@ -6,7 +6,7 @@
 import { LinkButton } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import '#messages/en/pages/account.ts';
+import './words.ts';
 import { t } from '#ui/language/words.ts';
 import { PasskeysSection, type PasskeysSectionProps } from './passkeys-section.tsx';
 import { PassphraseForm } from './passphrase-form.tsx';

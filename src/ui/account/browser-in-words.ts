@@ -1,4 +1,4 @@
-import '#messages/en/pages/account.ts';
+import './words.ts';
 import { t } from '#ui/language/words.ts';
 
 /** "Firefox on Linux", from what a browser says of itself. A guess, shown to help a person recognise it. */

@@ -20,7 +20,7 @@ const refused = (
 ) => ({
   ok: false as const,
   problem: problem ?? null,
-  text: said.find((one) => one != null) ?? t('account.no-answer'),
+  text: said.find((one) => one != null) ?? t('frame.no-answer'),
   refusals: [],
 });
 

@@ -3,7 +3,7 @@
 import { type FormEvent, useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import '#messages/en/pages/account.ts';
+import './words.ts';
 import { t } from '#ui/language/words.ts';
 import { Asked } from './asked.tsx';
 import { change } from './call.ts';
@@ -18,7 +18,7 @@ export const PassphraseForm = () => {
   const [typed, setTyped] = useState(empty);
   const save = (event: FormEvent) => {
     event.preventDefault();
-    if (typed.current === '') return asking.t([{ field: 'current', text: t('sign-in.no-passphrase') }]);
+    if (typed.current === '') return asking.t([{ field: 'current', text: t('account.no-passphrase') }]);
     if (typed.next !== typed.again) {
       return asking.t([{ field: 'again', text: t('account.differs') }]);
     }

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
-import '#messages/en/pages/account.ts';
+import './words.ts';
 import { t } from '#ui/language/words.ts';
 import { Asked } from './asked.tsx';
 import { browserInWords } from './browser-in-words.ts';

@@ -19,12 +19,12 @@ export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
   const { name, phone, emergencyNumber, monitoringHours } = clinic;
   return (
     <section className="monitoring-hours stack-close">
-      <h2>{t('today.cover-title')}</h2>
-      <p>{t('today.cover', { clinic: name })}</p>
+      <h2>{t('hours.title')}</h2>
+      <p>{t('hours.who', { clinic: name })}</p>
       <p>{translate(monitoringHours)}</p>
       {children}
-      <p>{t('today.cover-else', { emergency: emergencyNumber })}</p>
-      <p>{t('today.cover-phone', { phone })}</p>
+      <p>{t('hours.outside', { emergency: emergencyNumber })}</p>
+      <p>{t('hours.phone', { phone })}</p>
     </section>
   );
 };

@@ -1,8 +1,12 @@
 /** A dose in the language and the unit of weight of this phone. */
 import type { Dose } from '#core/prescribing/dose.ts';
 import * as doses from '#messages/doses.ts';
-import { t } from '#ui/language/words.ts';
+import { words } from '#messages/en/pages/dose.ts';
+import { addEnglish, t } from '#ui/language/words.ts';
 import { weightText } from './weight-text.ts';
+
+// In another language they come with the pages that show a dose.
+addEnglish(words);
 
 const speech: doses.DoseSpeech = { say: t, weight: weightText };
 

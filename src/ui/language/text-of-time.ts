@@ -1,23 +1,16 @@
 /** Days, times of day, lengths of time and figures in words, in the language of the page. */
-import { t } from '#ui/language/words.ts';
-
-let locale = 'en-GB';
-
-/** With the words of a language come its names of days; only in a browser. */
-export const setDayLocale = (tag: string): void => {
-  locale = tag;
-};
+import { spokenLanguage, t } from './words.ts';
 
 /** The language that days and figures are in, for pages that write them in another form. */
-export const localeOfDays = (): string => locale;
+export const localeOfDays = (): string => spokenLanguage().locale;
 
 /** A figure with at most two places, the mark between them as the language writes it. */
 export const numberText = (value: number): string =>
-  new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false }).format(value);
+  new Intl.NumberFormat(localeOfDays(), { maximumFractionDigits: 2, useGrouping: false }).format(value);
 
 /** "Monday 9 March", from a civil day; the same on every machine. */
 export const dayText = (day: string): string =>
-  new Intl.DateTimeFormat(locale, {
+  new Intl.DateTimeFormat(localeOfDays(), {
     weekday: 'long',
     day: 'numeric',
     month: 'long',
@@ -26,22 +19,22 @@ export const dayText = (day: string): string =>
 
 /** "9 March", where there is little room. */
 export const shortDayText = (day: string): string =>
-  new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+  new Intl.DateTimeFormat(localeOfDays(), { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(
     new Date(`${day}T12:00:00Z`),
   );
 
 /** "Monday", from its number; 1 is Monday. */
 export const weekdayText = (weekday: number): string =>
-  new Intl.DateTimeFormat(locale, { weekday: 'long', timeZone: 'UTC' }).format(
+  new Intl.DateTimeFormat(localeOfDays(), { weekday: 'long', timeZone: 'UTC' }).format(
     new Date(Date.UTC(2024, 0, weekday)),
   );
 
 /** "18:42" on this phone's clock. */
 export const timeText = (instant: number): string =>
-  new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(new Date(instant));
+  new Intl.DateTimeFormat(localeOfDays(), { hour: '2-digit', minute: '2-digit' }).format(new Date(instant));
 
 export const instantDayText = (instant: number): string =>
-  new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long' }).format(new Date(instant));
+  new Intl.DateTimeFormat(localeOfDays(), { day: 'numeric', month: 'long' }).format(new Date(instant));
 
 /** "1:05" for a clock that counts down; whole seconds, rounded up so that it shows 0 only at the end. */
 export const clockText = (seconds: number): string => {
@@ -49,8 +42,7 @@ export const clockText = (seconds: number): string => {
   return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
 };
 
-const part = (count: number, word: 'second' | 'minute'): string =>
-  t(count === 1 ? `length.${word}` : `length.${word}s`, { count });
+const part = (count: number, word: 'second' | 'minute'): string => t(`length.${word}`, { count });
 
 /** "6 minutes", "6 minutes 30 seconds", "45 seconds". */
 export const lengthText = (seconds: number): string => {

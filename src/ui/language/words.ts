@@ -1,76 +1,80 @@
 /**
- * Every sentence a patient reads, as data: key and text. Nobody has reviewed them yet;
- * a clinic reviews them before use. `say` fills in the braces.
+ * The words of the patient's pages, in the language spoken in this browser. The server speaks English only:
+ * one process answers many people.
  */
-
-import type { accountWords } from '#messages/en/pages/account.ts';
-import type { beforeVisitWords } from '#messages/en/pages/before-visit.ts';
-import { careWords } from '#messages/en/pages/care.ts';
-import type { handoutWords } from '#messages/en/pages/handout.ts';
-import type { historyWords } from '#messages/en/pages/history.ts';
-import { morningWords } from '#messages/en/pages/morning.ts';
-import { ownPageWords } from '#messages/en/pages/own-page.ts';
-import { questionWords } from '#messages/en/pages/questions.ts';
-import { savingWords } from '#messages/en/pages/saving.ts';
-import type { seldomWords } from '#messages/en/pages/seldom.ts';
-import { sessionWords } from '#messages/en/pages/session.ts';
-import type { signInWords } from '#messages/en/pages/sign-in.ts';
-import { todayWords } from '#messages/en/pages/today.ts';
-import type { writeWords } from '#messages/en/pages/write.ts';
-import type { LanguageTag } from '#messages/languages.ts';
-import { taughtWord } from '#messages/taught.ts';
+import { forms } from '#messages/en/forms.ts';
+import { words as frameWords } from '#messages/en/pages/frame.ts';
+import type { pages } from '#messages/en/pages.ts';
+import { type LanguageTag, languages } from '#messages/languages.ts';
+import type { Args, Same, Sentence } from '#messages/sentence.ts';
 import type { Text } from '#messages/text.ts';
+import { translate as filledIn, type Grammar } from '#messages/translate.ts';
 
-export const english = {
-  ...todayWords,
-  ...ownPageWords,
-  ...questionWords,
-  ...sessionWords,
-  ...careWords,
-  ...morningWords,
-  ...savingWords,
-} as const;
+type English = typeof pages;
+export type WordKey = keyof English;
 
-export type WordKey =
-  | keyof typeof english
-  | keyof typeof accountWords
-  | keyof typeof beforeVisitWords
-  | keyof typeof handoutWords
-  | keyof typeof historyWords
-  | keyof typeof seldomWords
-  | keyof typeof signInWords
-  | keyof typeof writeWords;
+/** Keys of sentences that need no value. */
+export type PlainWordKey = {
+  readonly [Key in WordKey]: Args<English[Key]> extends [] ? Key : never;
+}[WordKey];
 
-type Values = Readonly<Record<string, string | number>>;
+export type Words = Readonly<Record<string, Sentence>>;
 
-let messages: Readonly<Partial<Record<WordKey, string>>> = {};
+export interface Spoken extends Grammar {
+  readonly tag: LanguageTag;
+  readonly words: Words;
+}
 
-let spoken: LanguageTag = 'en';
+/** What every page says, and what the pages that were read so far have added. */
+let english: Words = frameWords;
+const plain: Spoken = { tag: 'en', locale: languages[0].locale, forms, words: {} };
+let spoken = plain;
 
-/**
- * What the server sent, in the language spoken. Each page asks for it where it shows it; what is stored
- * and sent stays as it was made. A plain string, from a session begun before texts came in every
- * language, stays as it is.
- */
-export const translate = (text: Text | string): string => (typeof text === 'string' ? text : text[spoken]);
-
-/**
- * The words of another language, in this browser, for all that is shown from now on. Never called on
- * the server, where one process speaks to many people. What a language lacks stays English.
- */
-export const setLanguage = (
-  language: Readonly<Partial<Record<WordKey, string>>>,
-  tag: LanguageTag = 'en',
-): void => {
-  messages = language;
-  spoken = tag;
+/** The English of a page, which comes with the page. */
+export const addEnglish = (words: Words): void => {
+  english = { ...english, ...words };
 };
 
-const plain: Readonly<Partial<Record<WordKey, string>>> = english;
+export interface Loaded<W> {
+  readonly words: Same<W>;
+}
 
-/** A key that no file taught is a mistake in the page, so it stays visible as it is. */
-const textOf = (key: WordKey): string => messages[key] ?? plain[key] ?? taughtWord(key) ?? key;
+type Load<W> = (tag: LanguageTag) => Promise<Loaded<W>>;
 
-/** A brace without its value is a mistake in the page, so it stays visible as it is. */
-export const t = (key: WordKey, values: Values = {}): string =>
-  textOf(key).replace(/\{([a-z-]+)\}/g, (whole, name: string) => String(values[name] ?? whole));
+const loads: Load<Words>[] = [];
+
+/**
+ * Gives a page its words: the English, and how to fetch the same in another language. Called where the page's
+ * frame is read, so that it is known before `speak`. Each page names its own file, or the phone would carry all.
+ */
+export const provide = <W extends Words>(words: W, load: Load<W>): void => {
+  addEnglish(words);
+  loads.push(load as Load<Words>);
+};
+
+export const loadsOfPages = (): readonly Load<Words>[] => loads;
+
+/** What is shown from now on in this browser; English without an argument. Never called on the server. */
+export const setLanguage = (language: Spoken = plain): void => {
+  spoken = language;
+};
+
+export const spokenLanguage = (): Spoken => spoken;
+
+/**
+ * What the server sent, in the language spoken. What is stored and sent stays as it was made. A plain string,
+ * from a session begun before texts came in every language, stays as it is.
+ */
+export const translate = (text: Text | string): string =>
+  typeof text === 'string' ? text : text[spoken.tag];
+
+/**
+ * A sentence of the page with its values. What a language lacks is said in English, values in English forms
+ * too; a key that no page gave is a mistake and stays visible as it is.
+ */
+export const t = <Key extends WordKey>(key: Key, ...[values]: Args<English[Key]>): string => {
+  const sentence = spoken.words[key];
+  return sentence === undefined
+    ? filledIn(english[key] ?? key, values ?? {}, plain)
+    : filledIn(sentence, values ?? {}, spoken);
+};

@@ -17,11 +17,14 @@ type PatientPage =
   | '/pre-visit/consents'
   | '/messages';
 
-export interface PatientFrameProps {
-  readonly current: PatientPage;
+export interface OwnPageProps {
   readonly place?: string;
   readonly chosen: Chosen;
   readonly children: ReactNode;
+}
+
+export interface PatientFrameProps extends OwnPageProps {
+  readonly current: PatientPage;
 }
 
 const daily = [
@@ -37,7 +40,7 @@ const seldom = {
   ],
   '/pre-visit': [
     { href: '/pre-visit', text: 'visit.title' },
-    { href: '/pre-visit/consents', text: 'agree.title' },
+    { href: '/pre-visit/consents', text: 'consent.title' },
   ],
 } as const;
 

@@ -1,4 +1,5 @@
-/** What is left of English in a text told in German. */
+/** What is left of English in a sentence told in German. */
+
 /** Words that no German sentence has. Names and texts that people typed carry none of them in these tests. */
 const englishWords =
   /\b(the|you|your|is|are|of|and|with|until|again|not|do|before|stop|we|it|this|that|to|or|left|right|sets?|repetitions?|today|ring|instead|less|more|pain|joint|there|side|rest|from|for|on|at)\b/i;

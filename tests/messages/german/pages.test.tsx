@@ -3,24 +3,17 @@ import type { ReactElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { screeningItems } from '#core/screening/items.ts';
-import { pages as german } from '#messages/de/pages.ts';
 import { asked, limbChoices } from '#messages/screening.ts';
 import { AccountScreen } from '#ui/account/account-screen.tsx';
-import { setDayLocale } from '#ui/language/text-of-time.ts';
+import { speak } from '#ui/language/speak.ts';
 import { setLanguage } from '#ui/language/words.ts';
 import { AccessLogList } from '#ui/patient/account/access-log-list.tsx';
 import { notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
 import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 import { leftInEnglish } from './left-in-english.ts';
 
-beforeAll(() => {
-  setLanguage(german, 'de');
-  setDayLocale('de-DE');
-});
-afterAll(() => {
-  setLanguage({});
-  setDayLocale('en-GB');
-});
+beforeAll(() => speak('de'));
+afterAll(() => setLanguage());
 
 const textOf = (page: ReactElement): string =>
   renderToStaticMarkup(page)

@@ -1,4 +1,4 @@
-/** Who is watching when: said at sign-in, on today and at the end of a session, with the clinic's own hours. */
+/** Who reads answers when: said at sign-in, on today and at the end of a session, with the clinic's own hours. */
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { asTyped } from '#messages/text.ts';
@@ -29,16 +29,16 @@ const places = [
   ],
 ] as const;
 
-describe('who is watching when', () => {
-  it.each(places)('%s: the clinic’s own hours, and that nobody watches outside them', (_name, page) => {
+describe('who reads answers when', () => {
+  it.each(places)('%s: the clinic’s own hours, and that nobody reads answers outside them', (_name, page) => {
     const text = textOf(renderToStaticMarkup(page));
     expect(text).toContain('Tuesday and Thursday, 13:00 to 15:20.');
-    expect(text).toContain('Outside these times nobody watches');
+    expect(text).toContain('Nobody reads your answers outside these hours.');
     expect(text).toContain(clinic.emergencyNumber);
   });
 
-  it('signing in where the clinic is not known yet: that nobody watches all the time', () => {
+  it('signing in where the clinic is not known yet: that nobody reads answers all the time', () => {
     const text = textOf(renderToStaticMarkup(<SignInForm hasPasskeys={false} />));
-    expect(text).toContain('Nobody at the clinic watches all the time.');
+    expect(text).toContain('Nobody at the clinic reads your answers day and night.');
   });
 });

@@ -119,7 +119,7 @@ describe('today', () => {
   it('has one primary start and the lighter day beside it', () => {
     const html = todayHtml();
     expect(html).toMatch(/class="button button-wide button-large">Start the session/);
-    expect(html).toContain('A lighter day today');
+    expect(html).toContain('Easier session today');
   });
 
   it('puts the morning check first when it is due', () => {
@@ -142,8 +142,8 @@ describe('today', () => {
     }
   });
 
-  it('says who is watching and when nobody is', () => {
-    expect(todayHtml()).toContain('Outside these times nobody watches');
+  it('says who reads answers, and when nobody does', () => {
+    expect(todayHtml()).toContain('Nobody reads your answers outside these hours');
   });
 
   it('shows the cautions of today without a tap, each once', () => {

@@ -3,7 +3,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { HistoryDay } from '#api/patient/history-view.ts';
 import type { Text } from '#messages/text.ts';
-import { setLanguage } from '#ui/language/words.ts';
+import { setLanguage, spokenLanguage } from '#ui/language/words.ts';
 import { ownCourse } from '#ui/patient/history/own-course.ts';
 import type { ItemDraft, SessionDraft } from '#ui/patient/session/draft.ts';
 import { ItemPage } from '#ui/patient/session/pages/item-page.tsx';
@@ -48,19 +48,19 @@ const ofEarlierRelease = (draft: SessionDraft): SessionDraft => ({
   ),
 });
 
-afterEach(() => setLanguage({}));
+afterEach(() => setLanguage());
 
 describe('a session', () => {
   it('speaks of its exercise in the language chosen, changed in its middle too', () => {
     const draft = begin(spoken);
     expect(page(draft)).toMatch(/Straighten the knee.*Sit tall\..*Keep breathing\./s);
-    setLanguage({}, 'de');
+    setLanguage({ ...spokenLanguage(), tag: 'de' });
     expect(page(draft)).toMatch(/Knie strecken.*Sitzen Sie aufrecht\..*Atmen Sie weiter\./s);
   });
 
   it('begun in an earlier release goes on with the words it was begun with', () => {
     const draft = ofEarlierRelease(begin(spoken));
-    setLanguage({}, 'de');
+    setLanguage({ ...spokenLanguage(), tag: 'de' });
     expect(page(draft)).toMatch(/Straighten the knee.*Sit tall\..*Keep breathing\./s);
   });
 });

@@ -1,9 +1,8 @@
 import { redirect } from 'next/navigation';
 import { clinicHere, phoneHere } from '#server/sign-in/phone-here.ts';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
+import { EnrolFrame } from '#ui/patient/account/enrol-frame.tsx';
 import { PinForm } from '#ui/patient/account/pin-form.tsx';
-import { PublicFrame } from '#ui/patient/public-frame.tsx';
-import '#messages/en/pages/account.ts';
 import { chosenOnPhone, titled } from '../../(patient)/chosen-on-phone.ts';
 
 export const generateMetadata = titled('pin.title');
@@ -14,12 +13,12 @@ const PinPage = async () => {
   if (state === 'choose-pin') redirect('/enrol');
   const clinic = await clinicHere();
   return (
-    <PublicFrame chosen={await chosenOnPhone()}>
+    <EnrolFrame chosen={await chosenOnPhone()}>
       <div className="stack-wide">
         <PinForm isSpent={state === 'too-many-tries'} />
         {clinic ? <MonitoringHours clinic={clinic} /> : null}
       </div>
-    </PublicFrame>
+    </EnrolFrame>
   );
 };
 

@@ -1,6 +1,6 @@
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
+import { HandoutFrame } from '#ui/patient/handout/handout-frame.tsx';
 import { HandoutPage } from '#ui/patient/handout/handout-page.tsx';
-import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('handout.title');
@@ -9,9 +9,9 @@ const Handout = async () => {
   await requirePerson('patient');
   const view = await (await serverCaller()).patient.today.get();
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/handout" place={view.clinic.name}>
+    <HandoutFrame chosen={await chosenOnPhone()} place={view.clinic.name}>
       <HandoutPage view={view} />
-    </PatientFrame>
+    </HandoutFrame>
   );
 };
 

@@ -1,6 +1,6 @@
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
+import { HistoryFrame } from '#ui/patient/history/history-frame.tsx';
 import { HistoryPage } from '#ui/patient/history/history-page.tsx';
-import { PatientFrame } from '#ui/patient/patient-frame.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('history.title');
@@ -8,9 +8,9 @@ export const generateMetadata = titled('history.title');
 const HowItWent = async () => {
   await requirePerson('patient');
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/history">
+    <HistoryFrame chosen={await chosenOnPhone()}>
       <HistoryPage view={await (await serverCaller()).patient.history.get()} />
-    </PatientFrame>
+    </HistoryFrame>
   );
 };
 

@@ -1,7 +1,7 @@
 import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { TypedEarly } from '#ui/design-system/typed-early.tsx';
 import { MessageForm } from '#ui/patient/messages/message-form.tsx';
-import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { WriteFrame } from '#ui/patient/messages/write-frame.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('write.title');
@@ -9,10 +9,10 @@ export const generateMetadata = titled('write.title');
 const Write = async () => {
   await requirePerson('patient');
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/messages">
+    <WriteFrame chosen={await chosenOnPhone()}>
       <MessageForm mine={await (await serverCaller()).patient.messages.get()} />
       <TypedEarly />
-    </PatientFrame>
+    </WriteFrame>
   );
 };
 

@@ -2,7 +2,7 @@ import { requirePerson, serverCaller } from '#server/http/caller.ts';
 import { phoneEntriesKey } from '#server/phone-entries.ts';
 import { runtime } from '#server/runtime.ts';
 import { PatientApp } from '#ui/patient/patient-app.tsx';
-import { PatientFrame } from '#ui/patient/patient-frame.tsx';
+import { DayFrame } from '#ui/patient/today/day-frame.tsx';
 import { chosenOnPhone, titled } from '../chosen-on-phone.ts';
 
 export const generateMetadata = titled('frame.today');
@@ -11,13 +11,13 @@ const Today = async () => {
   const person = await requirePerson('patient');
   const view = await (await serverCaller()).patient.today.get();
   return (
-    <PatientFrame chosen={await chosenOnPhone()} current="/today" place={view.clinic.name}>
+    <DayFrame chosen={await chosenOnPhone()} place={view.clinic.name}>
       <PatientApp
         view={view}
         ownerId={person.patientId ?? person.userId}
         clinicKey={phoneEntriesKey(runtime().keys, person.clinicId)}
       />
-    </PatientFrame>
+    </DayFrame>
   );
 };
 

@@ -64,7 +64,7 @@ interface Hand {
 
 /** The session goes on where it stood, or was ended before the page was left. */
 const goOn = async (page: Page): Promise<void> => {
-  const resume = page.getByRole('button', { name: 'Go on with your session' });
+  const resume = page.getByRole('button', { name: 'Continue your session' });
   // A page that was reloaded goes on by itself, and the button is gone again.
   if ((await resume.count()) > 0) await resume.click({ timeout: 2000 }).catch(() => undefined);
 };

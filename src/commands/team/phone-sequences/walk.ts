@@ -48,7 +48,7 @@ const choice = (label: string | RegExp, onward: RegExp = /^Continue$/): Way => (
 });
 
 const onward =
-  /^(Send to the clinic|Yes, all of this is right|Go on with this|Start set \d|Continue|Rest today and send)/;
+  /^(Send to the clinic|Yes, all of this is right|Continue like this|Start set \d|Continue|Rest today and send)/;
 
 /** What stands on the page, by its most telling control, and what is done about it. First match counts. */
 const ways: readonly Way[] = [

@@ -1,38 +1,13 @@
-import type { accountWords } from '#messages/en/pages/account.ts';
+import type { words as english } from '#messages/en/pages/account.ts';
+import type { Same } from '#messages/sentence.ts';
 
-/** Setting up a phone, its PIN, and who opened the record, in German. */
-export const accountGerman = {
-  'join.title': 'Dieses Telefon einrichten',
-  'join.code': 'Code von Ihrer Praxis',
-  'join.code-hint': 'Zehn Buchstaben und Ziffern, zum Beispiel 4KQ7M-X2D9T. Er gilt einmal.',
-  'join.no-code': 'Geben Sie den Code vom Blatt Ihrer Praxis ein.',
-  'join.go': 'Weiter',
-  'join.pin-title': 'Wählen Sie eine PIN',
-  'join.pin-why': 'Sie brauchen sie jedes Mal auf diesem Telefon. Auf einem anderen gilt sie nicht.',
-  'join.pin': 'Neue PIN',
-  'join.pin-hint': 'Sechs Ziffern. Keine Reihe wie 123456.',
-  'join.again': 'Dieselbe PIN noch einmal',
-  'join.pin-shape': 'Geben Sie sechs Ziffern ein.',
-  'join.pin-differs': 'Die beiden PINs sind verschieden. Geben Sie zweimal dieselbe ein.',
-  'join.done': 'Diese PIN behalten',
-  'invite.how':
-    'Öffnen Sie die Kamera Ihres Telefons, halten Sie sie auf das Bild und öffnen Sie die Seite. Oder öffnen Sie {address} und geben Sie diesen Code ein:',
-  'invite.once':
-    'Er gilt einmal, bis {day}. Dann wählen Sie eine PIN. Geben Sie das Blatt nicht aus der Hand, bis Sie den Code benutzt haben.',
-  'pin.title': 'Geben Sie Ihre PIN ein',
-  'pin.label': 'PIN dieses Telefons',
-  'pin.hint': 'Sechs Ziffern',
-  'pin.go': 'Öffnen',
-  'pin.forgotten': 'PIN vergessen? Rufen Sie Ihre Praxis an. Sie kann einen neuen Code geben.',
-  'pin.spent': 'Dieses Telefon braucht einen neuen Code',
-  'pin.spent-text':
-    'Die PIN war fünfmal falsch. Rufen Sie Ihre Praxis an und bitten Sie um einen neuen Code.',
-  'pin.new-code': 'Ich habe einen neuen Code',
-  'pin.passphrase': 'Mit Passwort anmelden',
+/** The own sign-in: passphrase, and where it is in use, in German. */
+export const words = {
   'account.own-first': 'Wählen Sie zuerst ein eigenes Passwort',
   'account.own-first-text':
     'Sie sind mit einem angemeldet, das Ihnen gegeben wurde. Alles andere öffnet sich, wenn Sie es geändert haben.',
   'account.passphrase': 'Passwort',
+  'account.no-passphrase': 'Geben Sie Ihr Passwort ein.',
   'account.current': 'Ihr jetziges Passwort',
   'account.next': 'Neues Passwort',
   'account.next-hint': 'Mindestens 12 Zeichen. Mehrere Wörter merkt man sich am leichtesten.',
@@ -47,19 +22,4 @@ export const accountGerman = {
   'account.browser': 'Ein Browser',
   'account.browser-on': '{browser}, {system}',
   'account.with-pin': '{where}, mit PIN',
-  'opened.text':
-    'Alle aus Ihrer Praxis, die Ihre Akte angesehen oder etwas eingetragen haben. Das Neueste zuerst.',
-  'opened.none': 'Noch hat niemand Ihre Akte geöffnet.',
-  'opened.unknown': 'Jemand, den die Praxis nicht mehr führt, oder das Programm selbst',
-  'opened.looked-one': 'Einmal angesehen',
-  'opened.looked-many': '{count}-mal angesehen',
-  'opened.wrote-one': 'einmal eingetragen',
-  'opened.wrote-many': '{count}-mal eingetragen',
-  'opened.wrote-only-one': 'Einmal eingetragen',
-  'opened.wrote-only-many': '{count}-mal eingetragen',
-  'opened.with-reason': 'Von außerhalb Ihres Teams, mit schriftlichem Grund',
-  'opened.handed-on': 'Hat Ihre Akte als Datei weitergegeben, wie Sie zugestimmt hatten, an',
-  'opened.ask': 'Ist ein Name falsch? Rufen Sie Ihre Praxis an und fragen Sie.',
-  'account.no-answer':
-    'Der Server der Praxis hat nicht geantwortet. Was Sie eingegeben haben, ist noch hier. Versuchen Sie es noch einmal.',
-} as const satisfies Readonly<Record<keyof typeof accountWords, string>>;
+} as const satisfies Same<typeof english>;

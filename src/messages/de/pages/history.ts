@@ -1,22 +1,26 @@
-import type { historyWords } from '#messages/en/pages/history.ts';
+import type { words as english } from '#messages/en/pages/history.ts';
+import type { Same } from '#messages/sentence.ts';
 
 /** How it went so far, in German. */
-export const historyGerman = {
+export const words = {
   'history.picture-title': 'Sechs Wochen auf einen Blick',
-  'history.sum-one-session': '1 Training seit {day}.',
-  'history.sum-sessions': '{count} Trainings seit {day}.',
+  'history.sum-sessions': {
+    by: 'count',
+    one: '1 Training seit {date}.',
+    other: '{count} Trainings seit {date}.',
+  },
   'history.sum-load': '{title}: {first} zu Beginn, {last} beim letzten Mal.',
   'history.sum-repetitions': '{title}: insgesamt {first} zu Beginn, {last} beim letzten Mal.',
-  'history.sum-pain-same': 'Schmerz am Morgen, {joint}: jedes Mal {low}.',
-  'history.sum-pain': 'Schmerz am Morgen, {joint}: von {low} bis {high}.',
+  'history.sum-pain-same': 'Schmerz am Morgen {joint:in}: jedes Mal {low}.',
+  'history.sum-pain': 'Schmerz am Morgen {joint:in}: von {low} bis {high}.',
   'history.picture-load': 'Gewicht: {title}',
   'history.picture-repetitions': 'Wiederholungen insgesamt: {title}',
-  'history.picture-pain': 'Schmerz am Morgen, 0 bis 10',
-  'history.picture-is': 'Bild dessen, was die Sätze darüber sagen, Tag für Tag.',
+  'history.picture-pain': 'Schmerz am Morgen, 0 bis 10: {joint:label}',
+  'history.picture-is': 'Diagramm dessen, was die Sätze darüber sagen, Tag für Tag.',
   'history.earlier': 'Tage davor',
   'history.none': 'Es ist noch nichts eingetragen. Es beginnt mit Ihrem ersten Training.',
   'history.session': 'Training',
-  'history.bad-day': 'Leichterer Tag',
+  'history.easier-session': 'Leichteres Training',
   'history.test': 'Test',
   'history.morning': 'Morgenfragen',
   'history.pain-before': 'Schmerz davor',
@@ -25,6 +29,6 @@ export const historyGerman = {
   'history.pain-morning': 'Schmerz am Morgen',
   'history.flare': 'Schub',
   'history.not-counted': 'nicht gezählt',
-  'history.what-next': 'Was daraus folgte: {joint}',
+  'history.what-next': 'Was das für {joint:your-accusative} bedeutet',
   'history.why': 'Warum',
-} as const satisfies Readonly<Record<keyof typeof historyWords, string>>;
+} as const satisfies Same<typeof english>;

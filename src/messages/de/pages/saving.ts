@@ -1,21 +1,19 @@
-import type { savingWords } from '#messages/en/pages/saving.ts';
+import type { words as english } from '#messages/en/pages/saving.ts';
+import type { Same } from '#messages/sentence.ts';
 
-/** What is kept here and what has reached the clinic, in German. */
-export const savingGerman = {
-  'lost.title': 'Hier ist keine Seite',
-  'lost.text': 'Die Adresse ist alt oder vertippt.',
-  'lost.home': 'Zum Anfang',
-  'broken.title': 'Etwas ist schiefgegangen',
-  'broken.text':
-    'Was Sie eingegeben haben, ist gespeichert. Versuchen Sie es noch einmal. Bleibt es so, rufen Sie die Praxis an.',
-  'broken.again': 'Noch einmal',
+/** What is saved on this phone, and what has reached the clinic, in German. */
+export const words = {
   'saved.title': 'Auf diesem Telefon gespeichert',
   'saved.all-sent': 'Alle Ihre Antworten sind bei der Praxis.',
-  'saved.waiting-one': '1 Eintrag wartet auf diesem Telefon auf das Senden.',
-  'saved.waiting-many': '{count} Einträge warten auf diesem Telefon auf das Senden.',
+  'saved.waiting': {
+    by: 'count',
+    one: '1 Eintrag wartet auf diesem Telefon darauf, gesendet zu werden.',
+    other: '{count} Einträge warten auf diesem Telefon darauf, gesendet zu werden.',
+  },
   'saved.sending': 'Ihre Antworten werden gerade gesendet.',
-  'saved.no-signal': 'Es gibt kein Netz. Ihre Antworten bleiben hier und gehen von selbst hinaus.',
-  'saved.signed-out': 'Sie sind abgemeldet. Ihre Antworten bleiben hier. Zum Senden wieder anmelden.',
+  'saved.no-signal': 'Es gibt kein Netz. Ihre Antworten bleiben hier und werden später von selbst gesendet.',
+  'saved.signed-out':
+    'Sie sind abgemeldet. Ihre Antworten bleiben hier. Melden Sie sich zum Senden wieder an.',
   'saved.sign-in': 'Wieder anmelden',
   'saved.kept-aside':
     'Die Praxis konnte einen Eintrag nicht annehmen. Er bleibt auf diesem Telefon. Rufen Sie {phone} an.',
@@ -30,17 +28,4 @@ export const savingGerman = {
   'entry.waiting': 'Hier gespeichert',
   'entry.stored': 'Bei der Praxis',
   'entry.aside': 'Bleibt hier, bitte anrufen',
-  'sign-out.go': 'Abmelden',
-  'opened.title': 'Wer Ihre Akte geöffnet hat',
-  'visit.title': 'Fragen vor Ihrem Termin',
-  'visit.waits': 'Ihre Praxis hat Fragen an Sie vor dem Termin.',
-  'visit.begin-now': 'Jetzt beantworten',
-  'agree.link': 'Wozu Sie zugestimmt haben',
-  'agree.title': 'Wozu Sie zugestimmt haben',
-  'history.title': 'Wie es ging',
-  'history.score': '{score} von 10',
-  'write.link': 'Ihrer Praxis schreiben',
-  'frame.today': 'Heute',
-  'frame.account': 'Ihre Anmeldung',
-  'frame.handout': 'Mein Plan',
-} as const satisfies Readonly<Record<keyof typeof savingWords, string>>;
+} as const satisfies Same<typeof english>;

@@ -1,12 +1,13 @@
-import type { seldomWords } from '#messages/en/pages/seldom.ts';
+import type { words as english } from '#messages/en/pages/seldom.ts';
+import type { Same } from '#messages/sentence.ts';
 
-/** Answers typed by somebody else, language and units, in German. */
-export const seldomGerman = {
+/** Answers typed by somebody else; language, units, and how a clock says that it is over, in German. */
+export const words = {
   'entered.title': 'Jemand anderes trägt die Antworten ein',
   'entered.about': 'Tragen Sie ein, was die Person Ihnen sagt. Was sie nicht weiß, lassen Sie offen.',
   'entered.who': 'Wer sind Sie?',
   'entered.relative': 'Angehörige oder Angehöriger',
-  'entered.friend': 'Aus Freundschaft oder Nachbarschaft',
+  'entered.friend': 'Freundin, Freund oder Nachbar',
   'entered.paid-carer': 'Pflegekraft',
   'entered.leave': 'Ich wurde gebeten, die Antworten einzutragen',
   'entered.leave-missing': 'Ankreuzen, sobald Sie darum gebeten wurden.',
@@ -24,4 +25,4 @@ export const seldomGerman = {
   'preferences.sound-none': 'Nur anzeigen',
   'preferences.sound-buzz': 'Vibrieren',
   'preferences.sound-tone': 'Vibrieren und Ton',
-} as const satisfies Readonly<Record<keyof typeof seldomWords, string>>;
+} as const satisfies Same<typeof english>;

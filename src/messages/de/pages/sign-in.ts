@@ -1,7 +1,8 @@
-import type { signInWords } from '#messages/en/pages/sign-in.ts';
+import type { words as english } from '#messages/en/pages/sign-in.ts';
+import type { Same } from '#messages/sentence.ts';
 
 /** Signing in, in German. */
-export const signInGerman = {
+export const words = {
   'sign-in.title': 'Anmelden',
   'sign-in.email': 'E-Mail-Adresse',
   'sign-in.passphrase': 'Passwort',
@@ -12,7 +13,11 @@ export const signInGerman = {
   'sign-in.no-passphrase': 'Geben Sie Ihr Passwort ein.',
   'sign-in.wrong':
     'Adresse und Passwort gehören nicht zusammen. Prüfen Sie beides und geben Sie das Passwort neu ein.',
-  'sign-in.too-often': 'Zu viele Versuche. Warten Sie {seconds} Sekunden, dann noch einmal.',
+  'sign-in.too-often': {
+    by: 'seconds',
+    one: 'Zu viele Versuche. Warten Sie 1 Sekunde und versuchen Sie es dann noch einmal.',
+    other: 'Zu viele Versuche. Warten Sie {seconds} Sekunden und versuchen Sie es dann noch einmal.',
+  },
   'sign-in.code-title': 'Geben Sie Ihren Code ein',
   'sign-in.code': 'Code mit 6 Ziffern',
   'sign-in.code-hint': 'Ihre Code-App zeigt ihn. Er wechselt alle 30 Sekunden.',
@@ -24,7 +29,8 @@ export const signInGerman = {
   'sign-in.recovery-wrong': 'Dieser Ersatzcode stimmt nicht oder wurde benutzt. Nehmen Sie einen anderen.',
   'sign-in.use-recovery': 'Ich habe hier keine Code-App',
   'sign-in.use-code': 'Die Code-App benutzen',
-  'sign-in.no-answer': 'Der Server der Praxis hat nicht geantwortet. Prüfen Sie das Netz, dann noch einmal.',
+  'sign-in.no-answer':
+    'Der Server der Praxis hat nicht geantwortet. Prüfen Sie das Netz und melden Sie sich noch einmal an.',
   'sign-in.passkey': 'Mit Passkey anmelden',
   'sign-in.passkey-none': 'Es wurde kein Passkey benutzt. Sie können Ihr Passwort eingeben.',
   'sign-in.passkey-wrong': 'Dieser Passkey öffnet hier nichts. Geben Sie Ihr Passwort ein.',
@@ -32,5 +38,6 @@ export const signInGerman = {
   'sign-in.demo-title': 'Anmeldungen der Vorführung',
   'sign-in.demo': 'Diese Menschen sind erfunden. Das Passwort von allen ist {passphrase}.',
   'sign-in.demo-use': 'Diese nehmen',
-  'sign-in.cover': 'In der Praxis sieht nicht immer jemand hin. Bei Gefahr rufen Sie den Notruf an.',
-} as const satisfies Readonly<Record<keyof typeof signInWords, string>>;
+  'sign-in.cover':
+    'In der Praxis liest nicht rund um die Uhr jemand Ihre Antworten. Bei Gefahr rufen Sie den Notruf an.',
+} as const satisfies Same<typeof english>;

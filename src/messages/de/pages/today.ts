@@ -1,41 +1,39 @@
-import type { todayWords } from '#messages/en/pages/today.ts';
+import type { words as english } from '#messages/en/pages/today.ts';
+import type { Same } from '#messages/sentence.ts';
 
-/** Today's page, in German. */
-export const todayGerman = {
+/** Today’s page, in German. */
+export const words = {
   'today.title': 'Hallo {name}',
   'today.list-title': 'Ihre Übungen heute',
   'today.start': 'Training beginnen',
   'today.resume': 'Mit dem Training weitermachen',
   'today.resume-note': 'Sie haben um {time} begonnen. Alle Antworten sind noch da.',
-  'today.discard': 'Diese Antworten verwerfen und neu beginnen',
-  'today.lighter': 'Heute ein leichterer Tag',
-  'today.lighter-note':
+  'today.discard': 'Diese Antworten löschen und neu beginnen',
+  'today.easier': 'Heute leichter trainieren',
+  'today.easier-note':
     'Weniger Sätze oder weniger Gewicht. Für solche Tage ist das so geplant, und es zählt.',
   'today.nothing-title': 'Heute kein Training',
   'today.nothing': 'Für heute ist nichts geplant. Ein freier Tag gehört zum Plan.',
   'today.none-yet': 'Für Sie sind noch keine Übungen festgelegt.',
-  'today.sent-title': 'Ihr Training ist eingetragen',
-  'today.sent': 'Ihre Praxis hat das Training von heute. Mehr ist nicht zu tun.',
-  'today.sent-here':
-    'Ihr Training ist beendet. Es ist auf diesem Telefon gespeichert und geht an die Praxis.',
-  'today.rest-title': 'Heute ruhen',
-  'today.rest': 'Nach Ihren letzten Antworten ist Ruhe nötig. Keine Übungen, bis die Praxis zustimmt.',
-  'today.rest-some': 'Diese heute auslassen. Das Gelenk braucht Ruhe.',
-  'today.lighter-set': 'Heute die leichtere Fassung, nach Ihren letzten Antworten.',
+  'today.sent-title': 'Ihr Training ist beendet',
+  'today.sent': 'Ihre Praxis hat das Training von heute. Sie müssen nichts weiter tun.',
+  'today.sent-here': 'Es ist auf diesem Telefon gespeichert und wird an die Praxis gesendet.',
+  'today.rest-title': 'Heute Pause',
+  'today.rest':
+    'Nach Ihren letzten Antworten brauchen Sie Ruhe. Machen Sie keine Übungen, bis die Praxis zustimmt.',
+  'today.rest-some': 'Lassen Sie diese Übung heute aus. Das Gelenk braucht Ruhe.',
+  'today.easier-set': 'Heute leichter, wegen Ihrer letzten Antworten.',
   'today.elsewhere': 'Nicht heute: {titles}.',
   'today.changes': 'Was sich geändert hat, und warum',
   'today.messages': 'Von Ihrer Praxis',
-  'today.message-from': '{name}, {day}',
-  'today.cautions': 'Daran denken',
+  'today.message-from': '{name}, {date}',
+  'today.cautions': 'Denken Sie daran',
   'today.flag-told':
-    'Sie haben heute ein Warnzeichen genannt. Keine Übungen, bis Sie mit {clinic} gesprochen haben: {phone}.',
-  'today.cover-title': 'Wer Ihre Antworten ansieht',
-  'today.cover': '{clinic} sieht Ihre Antworten zu diesen Zeiten an:',
-  'today.cover-else': 'Außerhalb dieser Zeiten schaut niemand. Im Notfall {emergency} anrufen.',
-  'today.cover-phone': 'Telefon der Praxis: {phone}',
-  'today.contact-emergency': 'Ihre letzten Antworten brauchen sofort Hilfe. Rufen Sie jetzt {emergency} an.',
+    'Sie haben heute ein Warnzeichen angegeben. Machen Sie keine Übungen, bis Sie mit {clinic} gesprochen haben: {phone}.',
+  'today.contact-emergency':
+    'Nach Ihren letzten Antworten brauchen Sie sofort Hilfe. Rufen Sie jetzt {emergency} an.',
   'today.contact-same-day':
-    'Über Ihre letzten Antworten muss heute gesprochen werden. Rufen Sie {clinic} an: {phone}.',
+    'Wir müssen heute über Ihre letzten Antworten sprechen. Rufen Sie {clinic} an: {phone}.',
   'today.contact-routine': 'Ihre Praxis möchte mit Ihnen sprechen. Sie ruft an, oder Sie rufen an: {phone}.',
   'today.morning-title': 'Wie ist es heute Morgen?',
   'today.morning': 'Sagen Sie uns, wie es dem Gelenk heute Morgen geht. Es dauert eine Minute.',
@@ -45,27 +43,15 @@ export const todayGerman = {
   'today.late':
     'Sie sind offen geblieben. Sie können sie noch beantworten. Was Sie nicht mehr wissen, lassen Sie offen.',
   'today.late-start': 'Für gestern antworten',
-  'today.given-on': 'Diese Seite ist von {day}. Die Praxis kann seitdem etwas geändert haben.',
+  'today.given-on': 'Diese Seite ist von {date}. Die Praxis kann seitdem etwas geändert haben.',
   'today.too-old':
-    'Diese Seite ist von {day}, und es gibt kein Netz. Rufen Sie vor dem nächsten Training {clinic} an: {phone}.',
+    'Diese Seite ist von {date}, und es gibt kein Netz. Rufen Sie vor dem nächsten Training {clinic} an: {phone}.',
   'today.two-hours-title': 'Zwei Stunden nach dem Training',
   'today.two-hours': 'Eine Frage zu Ihren Schmerzen jetzt.',
   'today.two-hours-start': 'Jetzt antworten',
-  'today.approved': 'Festgelegt von {name}.',
-  'dose.sets': '{sets} Sätze mit {low} bis {high}',
-  'dose.sets-same': '{sets} Sätze mit {low}',
-  'dose.set-one': '1 Satz mit {low} bis {high}',
-  'dose.set-one-same': '1 Satz mit {low}',
-  'dose.scheme': '{sets} Sätze: {scheme}',
-  'dose.load': 'mit {weight}',
-  'dose.no-load': 'ohne Gewicht',
-  'dose.added': 'mit {weight} zusätzlich',
-  'dose.rest': '{seconds}\u00a0Sekunden Pause zwischen den Sätzen',
-  'dose.weekly': 'Tage in der Woche: {count}',
-  'dose.left': 'linke Seite',
-  'dose.right': 'rechte Seite',
-  'dose.both': 'beide Seiten',
-  'dose.cuff': 'Manschette auf {mmhg}\u00a0mmHg',
-  'dose.wrap': 'Wickel, Festigkeit {tightness} von 10',
-  'dose.pulse': 'Den Puls fühlen, wie gezeigt',
-} as const satisfies Readonly<Record<keyof typeof todayWords, string>>;
+  'elsewhere.title': 'Diese Seite ist in einem anderen Fenster offen',
+  'elsewhere.text': 'Machen Sie dort weiter oder hier. Geschrieben wird immer nur in einem Fenster.',
+  'elsewhere.take-over': 'Hier weitermachen',
+  'visit.waits': 'Ihre Praxis hat Fragen an Sie vor dem Termin.',
+  'visit.begin-now': 'Jetzt beantworten',
+} as const satisfies Same<typeof english>;

@@ -1,8 +1,8 @@
-import type { writeWords } from '#messages/en/pages/write.ts';
+import type { words as english } from '#messages/en/pages/write.ts';
+import type { Same } from '#messages/sentence.ts';
 
 /** Writing to the clinic, in German. */
-export const writeGerman = {
-  'write.title': 'Ihrer Praxis schreiben',
+export const words = {
   'write.lead': 'Fragen Sie etwas oder erzählen Sie uns etwas. Es ist nicht für Eiliges.',
   'write.when': 'Wir lesen Nachrichten, wenn wir da sind: {hours}',
   'write.urgent': 'Ist es eilig? Rufen Sie {phone} an. Bei Gefahr wählen Sie {emergency}.',
@@ -12,4 +12,4 @@ export const writeGerman = {
   'write.sent': 'Gesendet. Jemand in Ihrer Praxis wird sie lesen.',
   'write.not-sent': 'Sie wurde nicht gesendet. Versuchen Sie es noch einmal oder rufen Sie an.',
   'write.mine': 'Was Sie geschrieben haben',
-} as const satisfies Record<keyof typeof writeWords, string>;
+} as const satisfies Same<typeof english>;

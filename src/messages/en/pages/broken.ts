@@ -1,5 +1,5 @@
 /** Pages that are not there or went wrong. Apart from the rest: every page of the product carries these few. */
-export const brokenWords = {
+export const words = {
   'lost.title': 'There is no page here',
   'lost.text': 'The address may be old or mistyped.',
   'lost.home': 'Go to the start',

@@ -1,21 +1,5 @@
-/** Warning signs and what to do. All of this is the clinic's to approve before use. */
-export const careWords = {
-  'flag.chest-pain': 'Pain or pressure in the chest',
-  'flag.breathlessness': 'Far more out of breath than the work explains',
-  'flag.fainting': 'You fainted, or almost did',
-  'flag.severe-headache-or-vision': 'A sudden bad headache, or a change in your sight',
-  'flag.saddle-or-bladder-change': 'Numb between the legs, or new trouble with bladder or bowels',
-  'flag.hot-swollen-joint': 'A joint that is hot and swollen',
-  'flag.calf-pain-swelling': 'A calf that hurts, is swollen or feels warm',
-  'flag.dark-urine': 'Dark brown urine, or muscle pain far worse than you know it',
-  'flag.unexplained-fever': 'A fever, or chills, and you don’t know why',
-  'flag.cannot-bear-weight-or-deformity': 'You can’t put weight on it, or it looks out of shape',
-  'flag.persistent-limb-change-after-release':
-    'Ten minutes after the cuff came off: still numb, white, blue or swollen',
-  'flag.neck-pain-with-limb-symptoms': 'Neck pain with numb, weak or clumsy arms or legs',
-  'flag.new-weakness': 'New weakness in an arm or a leg',
-  'flag.fall-with-injury': 'A fall that hurt you',
-  'flag.locked-joint': 'A joint that is stuck and will not move',
+/** What to do when there is a warning sign or news. All of this is the clinic’s to approve before use. */
+export const words = {
   'care.title-emergency': 'Stop. Call {emergency} now',
   'care.title-same-day': 'Stop. Ring your clinic today',
   'care.title-routine': 'Stop for today. Ring your clinic',
@@ -30,7 +14,6 @@ export const careWords = {
   'care.sent': 'Your clinic has this answer.',
   'care.kept': 'This answer has not reached the clinic yet. Ring. Do not wait for the phone to send it.',
   'care.to-approve': 'This advice is still to be approved by your clinic.',
-  'care.home': 'Back to today',
   'news.medicine': 'A new medicine, or a new dose of one',
   'news.illness': 'A fever or an illness',
   'news.operation': 'An operation, a plaster, or more than three days in bed',

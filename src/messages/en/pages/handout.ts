@@ -1,19 +1,20 @@
-/** The plan on one page, to read or to print: for that page, which reads this file. */
-import { teach } from '#messages/taught.ts';
+import { words as dose } from './dose.ts';
+import { words as warningSigns } from './warning-signs.ts';
 
-export const handoutWords = {
+/** The plan on one page, to read or to print. */
+export const words = {
+  ...dose,
+  ...warningSigns,
   'handout.title': 'My plan on one page',
-  'handout.for': '{name}, as of {day}',
+  'handout.for': '{name}, as of {date}',
   'handout.print': 'Print this page',
   'handout.none': 'Your physio has not set any exercises for you yet.',
   'handout.days': 'On {days}.',
   'handout.every-day': 'On any day. No days are set.',
   'handout.no-days': 'On no day for now.',
-  'handout.lighter': 'On a bad day: {dose}.',
+  'handout.easier': 'Easier session, for a bad day: {dose}.',
   'handout.resting': 'Leave this one out for now. Your page for today says when it is back.',
   'handout.keep': 'Keep in mind',
   'handout.stop': 'Stop and call if you have one of these',
   'handout.stop-call': 'Stop at once. Call {emergency} in an emergency, else {clinic}: {phone}.',
 } as const;
-
-teach(handoutWords);

@@ -1,12 +1,12 @@
-import { brokenWords } from './broken.ts';
-
-/** What is kept here, what has reached the clinic, signing out, and pages that went wrong. */
-export const savingWords = {
-  ...brokenWords,
+/** What is saved on this phone, and what has reached the clinic. */
+export const words = {
   'saved.title': 'Saved on this phone',
   'saved.all-sent': 'All your answers have reached the clinic.',
-  'saved.waiting-one': '1 set of answers waits on this phone to be sent.',
-  'saved.waiting-many': '{count} sets of answers wait on this phone to be sent.',
+  'saved.waiting': {
+    by: 'count',
+    one: '1 set of answers waits on this phone to be sent.',
+    other: '{count} sets of answers wait on this phone to be sent.',
+  },
   'saved.sending': 'Sending your answers now.',
   'saved.no-signal': 'There is no signal. Your answers are kept here and go out by themselves.',
   'saved.signed-out': 'You are signed out. Your answers are kept here. Sign in again to send them.',
@@ -23,17 +23,4 @@ export const savingWords = {
   'entry.waiting': 'Saved here',
   'entry.stored': 'At the clinic',
   'entry.aside': 'Kept here, ring us',
-  'sign-out.go': 'Sign out',
-  'opened.title': 'Who opened your record',
-  'visit.title': 'Questions before your visit',
-  'visit.waits': 'Your clinic has questions for you before your visit.',
-  'visit.begin-now': 'Answer them now',
-  'agree.link': 'What you have agreed to',
-  'agree.title': 'What you have agreed to',
-  'write.link': 'Write to your clinic',
-  'history.title': 'How it went',
-  'history.score': '{score} of 10',
-  'frame.today': 'Today',
-  'frame.account': 'Your sign-in',
-  'frame.handout': 'My plan',
 } as const;

@@ -1,7 +1,5 @@
 /** Answers typed by somebody else; language, units, and how a clock says that it is over. */
-import { teach } from '#messages/taught.ts';
-
-export const seldomWords = {
+export const words = {
   'entered.title': 'Somebody else types the answers',
   'entered.about': 'Say what the patient tells you. Leave open what the patient doesn’t know.',
   'entered.who': 'Who are you?',
@@ -25,5 +23,3 @@ export const seldomWords = {
   'preferences.sound-buzz': 'Buzz',
   'preferences.sound-tone': 'Buzz and sound',
 } as const;
-
-teach(seldomWords);

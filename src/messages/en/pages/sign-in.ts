@@ -1,7 +1,5 @@
-/** Signing in: for the pages that ask for it, which read this file. */
-import { teach } from '#messages/taught.ts';
-
-export const signInWords = {
+/** Signing in. */
+export const words = {
   'sign-in.title': 'Sign in',
   'sign-in.email': 'Email address',
   'sign-in.passphrase': 'Passphrase',
@@ -12,7 +10,11 @@ export const signInWords = {
   'sign-in.no-passphrase': 'Enter your passphrase.',
   'sign-in.wrong':
     'The email address and passphrase do not belong together. Check both and enter the passphrase again.',
-  'sign-in.too-often': 'Too many tries. Wait {seconds} seconds, then try again.',
+  'sign-in.too-often': {
+    by: 'seconds',
+    one: 'Too many tries. Wait 1 second, then try again.',
+    other: 'Too many tries. Wait {seconds} seconds, then try again.',
+  },
   'sign-in.code-title': 'Enter your code',
   'sign-in.code': 'Code of 6 digits',
   'sign-in.code-hint': 'Your code app shows it. It changes every 30 seconds.',
@@ -32,7 +34,6 @@ export const signInWords = {
   'sign-in.demo-title': 'Demo sign-ins',
   'sign-in.demo': 'These people are invented. The passphrase of each is {passphrase}.',
   'sign-in.demo-use': 'Use this one',
-  'sign-in.cover': 'Nobody at the clinic watches all the time. In danger, ring the emergency number.',
+  'sign-in.cover':
+    'Nobody at the clinic reads your answers day and night. In danger, ring the emergency number.',
 } as const;
-
-teach(signInWords);

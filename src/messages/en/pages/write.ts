@@ -1,8 +1,5 @@
-/** Writing to the clinic: for that page, which reads this file. */
-import { teach } from '#messages/taught.ts';
-
-export const writeWords = {
-  'write.title': 'Write to your clinic',
+/** Writing to the clinic. */
+export const words = {
   'write.lead': 'Ask a question, or tell us something. It is not for urgent things.',
   'write.when': 'We read messages when we are here: {hours}',
   'write.urgent': 'Is it urgent? Ring {phone}. In danger, call {emergency}.',
@@ -13,5 +10,3 @@ export const writeWords = {
   'write.not-sent': 'It was not sent. Try once more, or ring your clinic.',
   'write.mine': 'What you wrote',
 } as const;
-
-teach(writeWords);

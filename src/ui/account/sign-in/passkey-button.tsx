@@ -1,7 +1,7 @@
 'use client';
 /** Signs in with a passkey of this device, without an address or a passphrase. */
 import { useState } from 'react';
-import '#messages/en/pages/sign-in.ts';
+import './words.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { t } from '#ui/language/words.ts';
 import { answerWithPasskey } from './passkey-browser.ts';

@@ -1,7 +1,7 @@
 'use client';
 /** Email and passphrase; what was typed stays, the passphrase apart. */
 import { type FormEvent, type ReactNode, useState } from 'react';
-import '#messages/en/pages/sign-in.ts';
+import './words.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary, type Problem } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';

@@ -1,5 +1,5 @@
 /** Sign-in as data: what is wrong with what was typed, and what the server's answer means. */
-import '#messages/en/pages/sign-in.ts';
+import './words.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
 import { t } from '#ui/language/words.ts';
 

@@ -1,5 +1,6 @@
 /** Who may open a record, and the phones it is opened on: care team, invitations, openings from outside. */
 
+import { invitationSlips } from '#messages/invitation-slips.ts';
 import { ActButton } from '#ui/account/act-button.tsx';
 import { systemMoment } from '#ui/account/system-moment.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
@@ -21,7 +22,7 @@ const invitationStates = {
   'run-out': 'Expired',
 } as const;
 
-export interface AccessScreenProps extends InvitationPanelProps {
+export interface AccessScreenProps extends Omit<InvitationPanelProps, 'slips'> {
   readonly team: Pick<TeamFormProps, 'colleagues'> & {
     readonly members: TeamFormProps['colleagues'];
     readonly emergencyAccesses: readonly {
@@ -123,6 +124,7 @@ export const AccessScreen = (props: AccessScreenProps) => (
         patientName={props.patientName}
         origin={props.origin}
         zone={props.zone}
+        slips={invitationSlips(props.origin)}
       />
       <div className="screen-only">
         <Phones {...props} />

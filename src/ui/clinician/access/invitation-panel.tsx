@@ -2,8 +2,8 @@
 /** An invitation to print and hand over. The code is shown here once and kept nowhere. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import { accountGerman } from '#messages/de/pages/account.ts';
-import { accountWords } from '#messages/en/pages/account.ts';
+import type { InvitationSlip } from '#messages/invitation-slips.ts';
+import { translate } from '#messages/translate.ts';
 import { Asked } from '#ui/account/asked.tsx';
 import { change } from '#ui/account/call.ts';
 import { QrCode } from '#ui/account/qr-code.tsx';
@@ -20,6 +20,7 @@ export interface InvitationPanelProps {
   readonly patientName: string;
   readonly origin: string;
   readonly zone: string;
+  readonly slips: readonly InvitationSlip[];
 }
 
 const dayOf = (instant: number, zone: string, locale: string): string =>
@@ -27,27 +28,21 @@ const dayOf = (instant: number, zone: string, locale: string): string =>
     instant,
   );
 
-/** Nobody knows yet which language the phone will speak, so the paper is in each. */
-const languages = [
-  { tag: 'en', locale: 'en-GB', words: accountWords },
-  { tag: 'de', locale: 'de-DE', words: accountGerman },
-] as const;
-
-const Slip = ({ made, origin, zone, patientName }: InvitationPanelProps & { readonly made: Made }) => {
+const Slip = ({ made, origin, zone, patientName, slips }: InvitationPanelProps & { readonly made: Made }) => {
   const address = `${origin}/enrol`;
   return (
     <section className="invitation-slip stack keep-together">
       <h2>For {patientName}</h2>
-      {languages.map(({ tag, words }) => (
+      {slips.map(({ tag, how }) => (
         <p key={tag} lang={tag}>
-          {words['invite.how'].replace('{address}', address)}
+          {how}
         </p>
       ))}
       <p className="invitation-code">{made.code}</p>
       <QrCode text={`${address}#${made.code}`} label="QR code that opens the page with the code filled in" />
-      {languages.map(({ tag, locale, words }) => (
+      {slips.map(({ tag, locale, once }) => (
         <p key={tag} lang={tag}>
-          {words['invite.once'].replace('{day}', dayOf(made.expiresAt, zone, locale))}
+          {translate(once, { date: dayOf(made.expiresAt, zone, locale) }, { locale, forms: {} })}
         </p>
       ))}
     </section>

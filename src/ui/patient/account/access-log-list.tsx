@@ -4,7 +4,7 @@ import type { Day } from '#core/time/day.ts';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { localeOfDays } from '#ui/language/text-of-time.ts';
-import '#messages/en/pages/account.ts';
+import './access-log-words.ts';
 import { t } from '#ui/language/words.ts';
 
 export interface AccessLogLine {
@@ -27,12 +27,9 @@ const dayWithYear = (day: Day, today: Day): string =>
 
 /** "Looked 3 times, wrote once". */
 const didInWords = ({ reads, writes }: AccessLogLine): string => {
-  const looked =
-    reads === 0 ? '' : reads === 1 ? t('opened.looked-one') : t('opened.looked-many', { count: reads });
-  if (writes === 0) return looked;
-  if (looked === '')
-    return writes === 1 ? t('opened.wrote-only-one') : t('opened.wrote-only-many', { count: writes });
-  return `${looked}, ${writes === 1 ? t('opened.wrote-one') : t('opened.wrote-many', { count: writes })}`;
+  if (reads === 0) return writes === 0 ? '' : t('opened.wrote-only', { count: writes });
+  const looked = t('opened.looked', { count: reads });
+  return writes === 0 ? looked : `${looked}, ${t('opened.wrote', { count: writes })}`;
 };
 
 export const AccessLogList = ({

@@ -6,7 +6,7 @@ import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
-import '#messages/en/pages/account.ts';
+import './words.ts';
 import { type Answer, postForm } from '#ui/account/call.ts';
 import { useAsking } from '#ui/account/use-asking.ts';
 import { t } from '#ui/language/words.ts';

@@ -38,7 +38,7 @@ export const ExerciseFigure = ({ exerciseId }: { readonly exerciseId: string }) 
   const figure = figures[exerciseId];
   if (!figure) return null;
   return (
-    <svg className="exercise-figure" viewBox="0 0 252 110" role="img" aria-label={t('line.figure')}>
+    <svg className="exercise-figure" viewBox="0 0 252 110" role="img" aria-label={t('dose.figure')}>
       <PoseDrawing pose={figure.begins} props={figure.props} number={1} />
       <PoseDrawing pose={figure.goesOn} props={figure.props} number={2} />
     </svg>

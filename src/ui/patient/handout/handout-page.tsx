@@ -5,7 +5,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import '#messages/en/pages/handout.ts';
+import './words.ts';
 import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
@@ -32,13 +32,11 @@ const Exercise = ({ exercise }: { readonly exercise: TodayExercise }) => (
         <p className="dose figure">{doseTitle(exercise.dose)}</p>
         <p className="dose-line">{doseLines(exercise.dose).join(' · ')}</p>
         <p>{daysText(exercise)}</p>
-        <p>{t('handout.lighter', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}</p>
+        <p>{t('handout.easier', { dose: `${doseTitle(exercise.badDay)}, ${loadText(exercise.badDay)}` })}</p>
       </>
     )}
     <HowTo exerciseId={exercise.dose.exerciseId} instructions={exercise.instructions} />
-    {exercise.signedName ? (
-      <p className="soft">{t('today.approved', { name: exercise.signedName })}</p>
-    ) : null}
+    {exercise.signedName ? <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p> : null}
   </li>
 );
 
@@ -78,7 +76,7 @@ const Signs = ({ clinic }: Pick<TodayView, 'clinic'>) => (
 
 export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
   <div className="stack-wide">
-    <PageHeading caption={t('handout.for', { name: view.givenName, day: dayText(view.day) })}>
+    <PageHeading caption={t('handout.for', { name: view.givenName, date: dayText(view.day) })}>
       {t('handout.title')}
     </PageHeading>
     <p className="screen-only">

@@ -1,7 +1,6 @@
 /** Six weeks in sentences, and the same drawn: the work as a line of steps, the mornings as dots under it. */
 import { daysBetween } from '#core/time/day.ts';
-import '#messages/en/pages/history.ts';
-import { jointText } from '#ui/language/joint-text.ts';
+import './words.ts';
 import { dayText, shortDayText } from '#ui/language/text-of-time.ts';
 import { weightText } from '#ui/language/weight-text.ts';
 import { t, translate } from '#ui/language/words.ts';
@@ -22,12 +21,8 @@ const figure = (of: Work['of'], value: number): string => (of === 'load' ? weigh
 
 const sentences = (course: OwnCourse): readonly string[] => {
   const { sessions, since, work, mornings } = course;
-  const day = dayText(since);
-  const lines = [
-    sessions === 1
-      ? t('history.sum-one-session', { day })
-      : t('history.sum-sessions', { count: sessions, day }),
-  ];
+  const date = dayText(since);
+  const lines = [t('history.sum-sessions', { count: sessions, date })];
   if (work) {
     const first = figure(work.of, work.points[0]!.value);
     const last = figure(work.of, work.points.at(-1)!.value);
@@ -36,7 +31,7 @@ const sentences = (course: OwnCourse): readonly string[] => {
   for (const { joint, points } of mornings) {
     const values = points.map((point) => point.value);
     const [low, high] = [Math.min(...values), Math.max(...values)];
-    const named = { joint: jointText(joint), low, high };
+    const named = { joint, low, high };
     lines.push(t(low === high ? 'history.sum-pain-same' : 'history.sum-pain', named));
   }
   return lines;
@@ -117,7 +112,7 @@ export const CourseChart = ({ course, today }: { readonly course: OwnCourse; rea
         {course.mornings.map(({ joint }, place) => (
           <li key={joint}>
             {place === 0 ? '● ' : '○ '}
-            {t('history.picture-pain')}: {jointText(joint)}
+            {t('history.picture-pain', { joint })}
           </li>
         ))}
       </ul>

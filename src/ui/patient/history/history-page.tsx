@@ -4,12 +4,11 @@ import type { HistoryDay, HistoryView } from '#api/patient/history-view.ts';
 import { type Definition, DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import '#messages/en/pages/history.ts';
-import { jointText } from '#ui/language/joint-text.ts';
+import './words.ts';
 import { dayText } from '#ui/language/text-of-time.ts';
 import { weightText } from '#ui/language/weight-text.ts';
-import { t, translate, type WordKey } from '#ui/language/words.ts';
-import { scoreText, yesNoText } from '../session/check-rows.ts';
+import { type PlainWordKey, t, translate } from '#ui/language/words.ts';
+import { scoreText, yesNoText } from '#ui/patient/questions/answers-in-words.ts';
 import { CourseChart } from './course-chart.tsx';
 import { ownCourse } from './own-course.ts';
 
@@ -21,18 +20,24 @@ const setsText = (exercise: Done): string => {
   const loads = [...new Set(exercise.sets.map((set) => set.loadKg))].filter(
     (load): load is number => load !== null && load > 0,
   );
-  return [counts, ...loads.map((kg) => t('check.load', { weight: weightText(kg) }))].join(' · ');
+  return [counts, ...loads.map((kg) => weightText(kg))].join(' · ');
 };
 
-const row = (key: WordKey, joint: string, value: string): Definition => ({
+const row = (key: PlainWordKey, joint: string, value: string): Definition => ({
   key: `${key} ${joint}`,
   name: t(key),
   value,
 });
 
+const nameOf = {
+  full: 'history.session',
+  'bad-day': 'history.easier-session',
+  test: 'history.test',
+} as const satisfies Readonly<Record<Session['kind'], PlainWordKey>>;
+
 const SessionPart = ({ session }: { readonly session: Session }) => (
   <section className="stack-close">
-    <h3>{t(session.kind === 'full' ? 'history.session' : `history.${session.kind}`)}</h3>
+    <h3>{t(nameOf[session.kind])}</h3>
     <DefinitionList
       rows={session.exercises.map((exercise) => ({
         key: exercise.exerciseId,
@@ -42,7 +47,7 @@ const SessionPart = ({ session }: { readonly session: Session }) => (
     />
     {session.joints.map((one) => (
       <div key={one.joint} className="stack-close">
-        <h4>{jointText(one.joint)}</h4>
+        <h4>{t('joint.name', { joint: one.joint })}</h4>
         <DefinitionList
           rows={[
             row('history.pain-before', one.joint, scoreText(one.painBefore)),
@@ -60,7 +65,7 @@ const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][num
     <h3>{t('history.morning')}</h3>
     {morning.joints.map((one) => (
       <div key={one.joint} className="stack-close">
-        <h4>{jointText(one.joint)}</h4>
+        <h4>{t('joint.name', { joint: one.joint })}</h4>
         <DefinitionList
           rows={[
             row('history.pain-morning', one.joint, scoreText(one.pain)),
@@ -74,7 +79,7 @@ const MorningPart = ({ morning }: { readonly morning: HistoryDay['mornings'][num
 
 const DecisionPart = ({ decision }: { readonly decision: HistoryDay['decisions'][number] }) => (
   <section className="came-of-it keep-together stack-close">
-    <h3>{t('history.what-next', { joint: jointText(decision.joint) })}</h3>
+    <h3>{t('history.what-next', { joint: decision.joint })}</h3>
     <p>{translate(decision.text)}</p>
     {decision.because.length > 0 ? (
       <>

@@ -6,7 +6,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { LongTextField } from '#ui/design-system/text-field.tsx';
-import '#messages/en/pages/write.ts';
+import './words.ts';
 import { t, translate } from '#ui/language/words.ts';
 import { callPatient } from '../call.ts';
 import type { MyMessages } from '../pre-visit/answers.ts';

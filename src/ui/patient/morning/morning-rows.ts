@@ -1,9 +1,9 @@
 /** The morning's answers in lines, each with the step that changes it. */
 import type { Joint } from '#core/exercises/joints.ts';
-import { jointText } from '#ui/language/joint-text.ts';
-import { t } from '#ui/language/words.ts';
-import { type CheckRow, flagsText, scoreText, yesNoText } from '../session/check-rows.ts';
+import { scoreText, yesNoText } from '#ui/patient/questions/answers-in-words.ts';
+import { type CheckRow, flagsText } from '../session/check-rows.ts';
 import type { Score } from '../session/draft.ts';
+import { t } from '../words.ts';
 import { type JointMorning, jointMorning, type MorningDraft } from './morning.ts';
 
 const minutesText = (minutes: Score | null): string =>
@@ -24,7 +24,7 @@ const swellingText = (swelling: JointMorning['swelling']): string =>
 
 const jointRows = (draft: MorningDraft, joint: Joint): readonly CheckRow[] => {
   const { pain, stiffnessMinutes, swelling, flare } = jointMorning(draft, joint);
-  const named = { joint: jointText(joint) };
+  const named = { joint };
   return [
     { step: `pain:${joint}`, name: t('morning.pain', named), value: scoreText(pain) },
     ...(draft.asksStiffness

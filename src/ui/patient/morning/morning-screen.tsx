@@ -6,9 +6,7 @@ import { type Swelling, swellings } from '#core/record/record.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
-import { jointText } from '#ui/language/joint-text.ts';
 import { dayText } from '#ui/language/text-of-time.ts';
-import { t } from '#ui/language/words.ts';
 import { CheckList } from '../questions/check-list.tsx';
 import { flagOptions } from '../questions/flag-list.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
@@ -16,6 +14,7 @@ import { ScoreQuestion } from '../questions/score-question.tsx';
 import { TickList } from '../questions/tick-list.tsx';
 import { YesNoQuestion } from '../questions/yes-no-question.tsx';
 import { CareAdvice } from '../session/pages/end-pages.tsx';
+import { t } from '../words.ts';
 import { jointMorning, type LastMorning, type MorningDraft, type MorningEvent } from './morning.ts';
 import { morningRows } from './morning-rows.ts';
 import { StiffnessPage } from './stiffness-page.tsx';
@@ -47,7 +46,7 @@ const PainPage = ({ draft, joint, send }: Part) => {
       {(error) => (
         <ScoreQuestion
           name={`pain-${joint}`}
-          question={t('morning.pain', { joint: jointText(joint) })}
+          question={t('morning.pain', { joint })}
           low={t('scale.pain-low')}
           high={t('scale.pain-high')}
           chosen={pain}
@@ -73,7 +72,7 @@ const SwellingPage = ({ draft, joint, send }: Part) => {
       {(error) => (
         <RadioGroup<Swelling | 'unknown'>
           name={`swelling-${joint}`}
-          legend={t('morning.swelling', { joint: jointText(joint) })}
+          legend={t('morning.swelling', { joint })}
           legendIsHeading
           error={error}
           options={[
@@ -91,7 +90,7 @@ const SwellingPage = ({ draft, joint, send }: Part) => {
 const FlarePage = ({ draft, joint, send }: Part) => (
   <YesNoQuestion
     name={`flare-${joint}`}
-    question={t('morning.flare', { joint: jointText(joint) })}
+    question={t('morning.flare', { joint })}
     hint={t('morning.flare-hint')}
     chosen={jointMorning(draft, joint).flare}
     onChoose={(flare) => send({ type: 'answer', joint, answer: { flare } })}
@@ -159,7 +158,7 @@ const EndPage = ({ draft, clinic, hasArrived, onHome }: Part) =>
       <p>{t('morning.done-next')}</p>
       <p aria-live="polite">{t(hasArrived ? 'done.stored' : 'done.kept')}</p>
       <Button isLarge isWide onClick={onHome}>
-        {t('done.home')}
+        {t('frame.home')}
       </Button>
     </div>
   );
@@ -183,7 +182,7 @@ export const MorningScreen = (props: MorningScreenProps) => {
   return (
     <div className="step">
       {props.draft.isLate ? (
-        <p className="soft">{t('morning.late', { day: dayText(props.draft.day) })}</p>
+        <p className="soft">{t('morning.late', { date: dayText(props.draft.day) })}</p>
       ) : null}
       <Page key={props.draft.step} {...props} joint={joint as Joint} />
     </div>

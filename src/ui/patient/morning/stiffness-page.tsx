@@ -5,13 +5,12 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { readNumber } from '#ui/design-system/read-number.ts';
-import { jointText } from '#ui/language/joint-text.ts';
-import { t, type WordKey } from '#ui/language/words.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
 import type { Score } from '../session/draft.ts';
+import { t } from '../words.ts';
 import { jointMorning, type MorningDraft, type MorningEvent } from './morning.ts';
 
-const lengths = ['0', '5', '10', '15', '30', '60'];
+const lengths = ['0', '5', '10', '15', '30', '60'] as const;
 /** A day has no more minutes. */
 const mostMinutes = 1440;
 
@@ -33,7 +32,7 @@ const problemWith = (typed: string): string | null => {
 const useLength = (draft: MorningDraft, joint: Joint) => {
   const given = jointMorning(draft, joint).stiffnessMinutes;
   const text = given === null ? null : String(given);
-  const isListed = text !== null && (lengths.includes(text) || text === 'unknown');
+  const isListed = text !== null && (lengths.some((length) => length === text) || text === 'unknown');
   const [chosen, setChosen] = useState<string | null>(text === null ? null : isListed ? text : 'other');
   const [typed, setTyped] = useState(isListed || text === null ? '' : text);
   const problem = chosen === 'other' ? problemWith(typed) : null;
@@ -61,12 +60,12 @@ export const StiffnessPage = ({ draft, joint, send }: StiffnessPageProps) => {
         <>
           <RadioGroup<string>
             name={name}
-            legend={t('morning.stiffness', { joint: jointText(joint) })}
+            legend={t('morning.stiffness', { joint })}
             legendIsHeading
             hint={t('morning.stiffness-hint')}
             error={chosen === 'other' ? undefined : error}
             options={[
-              ...lengths.map((value) => ({ value, label: t(`morning.stiff-${value}` as WordKey) })),
+              ...lengths.map((value) => ({ value, label: t(`morning.stiff-${value}`) })),
               { value: 'other', label: t('morning.stiff-other') },
               { value: 'unknown', label: t('ask.unknown'), isApart: true },
             ]}

@@ -2,9 +2,8 @@
 /** The short way: everything but the pain, as statements to be agreed with as a whole or asked one by one. */
 import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { jointText } from '#ui/language/joint-text.ts';
-import { t } from '#ui/language/words.ts';
 import { flagOptions } from '../questions/flag-list.ts';
+import { t } from '../words.ts';
 import type { LastMorning, MorningDraft, MorningEvent } from './morning.ts';
 
 export interface UsualPageProps {
@@ -15,7 +14,7 @@ export interface UsualPageProps {
 
 const statements = (draft: MorningDraft, last: LastMorning): readonly string[] => [
   ...draft.joints.flatMap((joint) => {
-    const named = { joint: jointText(joint) };
+    const named = { joint };
     const minutes = last[joint]?.stiffnessMinutes ?? 0;
     const stiff =
       minutes === 0 ? t('morning.usual-stiff-0', named) : t('morning.usual-stiff', { ...named, minutes });
@@ -28,7 +27,7 @@ const statements = (draft: MorningDraft, last: LastMorning): readonly string[] =
 
 export const UsualPage = ({ draft, last, send }: UsualPageProps) => (
   <div className="stack">
-    <PageHeading caption={t('morning.usual-hint')}>{t('morning.usual-title')}</PageHeading>
+    <PageHeading caption={t('morning.caption')}>{t('morning.usual-title')}</PageHeading>
     <ul className="statements">
       {statements(draft, last).map((text) => (
         <li key={text}>{text}</li>

@@ -6,7 +6,7 @@ import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { timeText } from '#ui/language/text-of-time.ts';
-import { t } from '#ui/language/words.ts';
+import { t } from '../words.ts';
 import { type Outbox, type Saved, waiting } from './outbox.ts';
 
 export interface SavedHereProps {
@@ -47,7 +47,7 @@ const stateText = (state: Outbox): string => {
   if (state.isSignedOut) return t('saved.signed-out');
   if (!state.isOnline) return t('saved.no-signal');
   if (state.sendingId !== null) return t('saved.sending');
-  return count === 1 ? t('saved.waiting-one') : t('saved.waiting-many', { count });
+  return t('saved.waiting', { count });
 };
 
 /** Said before anything is lost by it: in the middle of a session as well. */

@@ -7,7 +7,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
-import '#messages/en/pages/before-visit.ts';
+import './consent-words.ts';
 import { t, translate } from '#ui/language/words.ts';
 import { callPatient } from '../call.ts';
 import type { MyConsents } from './answers.ts';
@@ -16,17 +16,17 @@ type Consent = MyConsents['kinds'][number];
 
 const One = ({ consent, onAct }: { readonly consent: Consent; readonly onAct: () => void }) => (
   <section className="stack-close">
-    <h2>{t(`agree.${consent.kind}`)}</h2>
+    <h2>{t(`consent.${consent.kind}`)}</h2>
     <p>
       <StatusTag shape={consent.isGiven ? 'done' : 'unknown'} tone={consent.isGiven ? 'accent' : 'plain'}>
-        {t(consent.isGiven ? 'agree.stands' : 'agree.none')}
+        {t(consent.isGiven ? 'consent.given' : 'consent.not-given')}
       </StatusTag>
     </p>
     <p>{translate(consent.text)}</p>
-    {consent.isProposal ? <p className="soft">{t('agree.proposal')}</p> : null}
+    {consent.isProposal ? <p className="soft">{t('consent.proposal')}</p> : null}
     <Button tone={consent.isGiven ? 'stop' : 'plain'} onClick={onAct}>
-      {t(consent.isGiven ? 'agree.withdraw' : 'agree.give')}
-      <span className="visually-hidden">: {t(`agree.${consent.kind}`)}</span>
+      {t(consent.isGiven ? 'consent.withdraw' : 'consent.give')}
+      <span className="visually-hidden">: {t(`consent.${consent.kind}`)}</span>
     </Button>
   </section>
 );
@@ -44,23 +44,23 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
   return (
     <div className="stack-wide">
       <div className="stack">
-        <PageHeading>{t('agree.title')}</PageHeading>
-        <p>{t('agree.lead')}</p>
+        <PageHeading>{t('consent.title')}</PageHeading>
+        <p>{t('consent.lead')}</p>
         <Notice
           tone={mine.isMonitored ? 'plain' : 'care'}
           title={
             mine.isMonitored
-              ? t('agree.watched', { hours: translate(mine.monitoringHours) })
-              : t('agree.not-watched')
+              ? t('consent.monitored', { hours: translate(mine.monitoringHours) })
+              : t('consent.not-monitored')
           }
         >
-          <p>{t('agree.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
+          <p>{t('consent.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
         </Notice>
         {sent === null ? null : (
           <Notice
             isAnnounced
             tone={sent === 'failed' ? 'care' : 'plain'}
-            title={t(sent === 'failed' ? 'visit.not-sent' : 'agree.ended')}
+            title={t(sent === 'failed' ? 'consent.not-sent' : 'consent.ended')}
           />
         )}
       </div>
@@ -72,7 +72,7 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
         />
       ))}
       <p className="seldom">
-        <a href="/today">{t('visit.home')}</a>
+        <a href="/today">{t('frame.home')}</a>
       </p>
     </div>
   );

@@ -5,7 +5,7 @@ import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import '#messages/en/pages/before-visit.ts';
+import './words.ts';
 import { t, translate } from '#ui/language/words.ts';
 import { callPatient } from '../call.ts';
 import type { QuestionsAnswer } from './answers.ts';
@@ -25,12 +25,12 @@ const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly
       {t('visit.begin')}
     </Button>
     <p className="seldom">
-      <a href="/pre-visit/consents">{t('agree.link')}</a>
+      <a href="/pre-visit/consents">{t('consent.title')}</a>
     </p>
   </div>
 );
 
-const wordOf = { yes: 'ask.yes', no: 'ask.no', 'not-known': 'visit.unknown' } as const;
+const wordOf = { yes: 'ask.yes', no: 'ask.no', 'not-known': 'ask.unknown' } as const;
 
 interface CheckProps {
   readonly questions: readonly Question[];
@@ -84,7 +84,7 @@ const Sent = () => (
     <PageHeading>{t('visit.sent')}</PageHeading>
     <p>{t('visit.note')}</p>
     <LinkButton href="/today" isLarge isWide>
-      {t('visit.home')}
+      {t('frame.home')}
     </LinkButton>
   </div>
 );

@@ -5,8 +5,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
-import { jointText } from '#ui/language/joint-text.ts';
-import '#messages/en/pages/before-visit.ts';
+import './words.ts';
 import { t, translate } from '#ui/language/words.ts';
 import type { QuestionsAnswer } from './answers.ts';
 import { asksMore, type Given, type Question } from './visit-answers.ts';
@@ -50,7 +49,7 @@ const More = ({ question, given, limbs, onGive }: VisitQuestionProps) => (
         name={`${question.id}-joints`}
         legend={t('visit.joints')}
         hint={t('visit.which-hint')}
-        options={joints.map((value) => ({ value, label: jointText(value) }))}
+        options={joints.map((value) => ({ value, label: t('joint.name', { joint: value }) }))}
         chosen={given.joints}
         onChoose={(chosen) => onGive({ ...given, joints: chosen })}
       />
@@ -99,7 +98,7 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
         options={[
           { value: 'yes', label: t('ask.yes') },
           { value: 'no', label: t('ask.no') },
-          { value: 'not-known', label: t('visit.unknown'), isApart: true },
+          { value: 'not-known', label: t('ask.unknown'), isApart: true },
         ]}
         chosen={given.answer}
         onChoose={(answer) => onGive({ ...given, answer })}

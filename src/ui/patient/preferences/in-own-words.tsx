@@ -5,23 +5,21 @@
  * it speaks to many people at a time.
  */
 import { Fragment, type ReactNode, useEffect, useState } from 'react';
-import { languages } from '#messages/languages.ts';
-import { wordsIn } from '#ui/language/in-language.ts';
-import { setDayLocale } from '#ui/language/text-of-time.ts';
+import { type LanguageTag, languages } from '#messages/languages.ts';
 import { weighIn } from '#ui/language/weight-text.ts';
-import { setLanguage } from '#ui/language/words.ts';
 import { type Chosen, chosenFrom, cookie } from './chosen.ts';
 
 const isPlain = ({ language, unit }: Chosen): boolean => language === 'en' && unit === 'kg';
 
+/** Who reads English does without what fetches another language. */
+const spokenNow = (language: LanguageTag): Promise<LanguageTag> =>
+  import('#ui/language/speak.ts').then(({ speak }) => speak(language)).catch(() => 'en' as const);
+
 const put = async ({ language, unit }: Chosen): Promise<void> => {
-  const { tag, locale, direction } = languages.find((one) => one.tag === language) ?? languages[0];
-  // Words that cannot be had leave the page in English, and the language mark with it.
-  const found = await wordsIn(tag).catch(() => null);
-  setLanguage(found ?? {}, found === null ? 'en' : tag);
-  setDayLocale(found === null ? languages[0].locale : locale);
-  document.documentElement.lang = found === null ? 'en' : tag;
-  document.documentElement.dir = direction;
+  // Words that cannot be had leave the page in English, and the marks of language and direction with it.
+  const spoken = language === 'en' ? language : await spokenNow(language);
+  document.documentElement.lang = spoken;
+  document.documentElement.dir = languages.find(({ tag }) => tag === spoken)?.direction ?? 'ltr';
   weighIn(unit);
 };
 

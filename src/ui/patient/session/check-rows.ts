@@ -2,18 +2,10 @@
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { LimbSign } from '#core/prescribing/occlusion/limb-check.ts';
-import { jointText } from '#ui/language/joint-text.ts';
 import { weightText } from '#ui/language/weight-text.ts';
-import { t, translate } from '#ui/language/words.ts';
-import {
-  type ItemDraft,
-  type LimbAnswer,
-  type News,
-  type Score,
-  type SessionDraft,
-  setOf,
-  type YesNo,
-} from './draft.ts';
+import { missing, scoreText, yesNoText } from '../questions/answers-in-words.ts';
+import { t, translate } from '../words.ts';
+import { type ItemDraft, type LimbAnswer, type News, type SessionDraft, setOf } from './draft.ts';
 import { asksLoad, partsOf, reachedSets, signOf, stepsOf } from './steps.ts';
 
 export interface CheckRow {
@@ -24,22 +16,6 @@ export interface CheckRow {
 
 export const limbQuestion = ({ dose }: ItemDraft, sign: LimbSign): string =>
   t(`limb.${sign}-${dose.method === 'occlusion' ? dose.limb : 'leg'}`);
-
-const missing = () => t('ask.not-answered');
-
-export const scoreText = (score: Score | null | undefined): string =>
-  score === null || score === undefined
-    ? missing()
-    : score === 'unknown'
-      ? t('ask.unknown')
-      : t('history.score', { score });
-
-export const yesNoText = (answer: YesNo | null | undefined): string =>
-  answer === null || answer === undefined
-    ? missing()
-    : answer === 'unknown'
-      ? t('ask.unknown')
-      : t(answer ? 'ask.yes' : 'ask.no');
 
 export const flagsText = (flags: readonly RedFlag[] | null): string =>
   flags === null
@@ -63,9 +39,7 @@ const lineText = (item: ItemDraft): string => {
       : t('check.set', { set: index + 1, repetitions });
   });
   if (sets.length === 0) return t('check.no-sets');
-  const load = !asksLoad(item)
-    ? []
-    : [item.loadKg === null ? missing() : t('check.load', { weight: weightText(item.loadKg) })];
+  const load = !asksLoad(item) ? [] : [item.loadKg === null ? missing() : weightText(item.loadKg)];
   return [...sets, ...load].join('. ');
 };
 
@@ -89,7 +63,7 @@ const limbRow = (item: ItemDraft, step: string): CheckRow => {
 };
 
 const jointRow = (draft: SessionDraft, step: string, joint: Joint): CheckRow => {
-  const named = { joint: jointText(joint) };
+  const named = { joint };
   switch (partsOf(step).name) {
     case 'before':
       return { step, name: t('before.pain', named), value: scoreText(draft.scores[step]) };

@@ -5,7 +5,7 @@
  */
 import { useId } from 'react';
 import { ErrorMessage } from '#ui/design-system/error-message.tsx';
-import { t } from '#ui/language/words.ts';
+import { t } from '../words.ts';
 
 const mostRepetitions = 500;
 

@@ -2,7 +2,7 @@
 
 import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
-import { t } from '#ui/language/words.ts';
+import { t } from '../words.ts';
 
 export const Elsewhere = ({ onTakeOver }: { readonly onTakeOver: () => void }) => (
   <Notice tone="care" title={t('elsewhere.title')}>

@@ -2,8 +2,8 @@
 import type { TodayExercise, TodayView } from '#api/patient/today-view.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
-import { t, translate } from '#ui/language/words.ts';
 import { doableToday } from '../session/begin.ts';
+import { t, translate } from '../words.ts';
 
 const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
   const isResting = exercise.today === 'none' || exercise.today === 'rest-this-joint';
@@ -23,15 +23,15 @@ const ExerciseEntry = ({ exercise }: { readonly exercise: TodayExercise }) => {
       {exercise.weekdays === null ? (
         <p className="dose-line">{t('dose.weekly', { count: dose.sessionsPerWeek })}</p>
       ) : null}
-      {isEasierSession ? <p className="soft">{t('today.lighter-set')}</p> : null}
-      <Disclosure summary={t('line.how')}>
+      {isEasierSession ? <p className="soft">{t('today.easier-set')}</p> : null}
+      <Disclosure summary={t('item.how')}>
         <ol>
           {exercise.instructions.map(translate).map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ol>
         {exercise.signedName ? (
-          <p className="soft">{t('today.approved', { name: exercise.signedName })}</p>
+          <p className="soft">{t('dose.signed', { name: exercise.signedName })}</p>
         ) : null}
       </Disclosure>
     </li>

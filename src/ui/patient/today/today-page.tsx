@@ -6,10 +6,10 @@ import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { dayText, timeText } from '#ui/language/text-of-time.ts';
-import { t } from '#ui/language/words.ts';
 import type { DayState } from '../day-state.ts';
 import { doableToday } from '../session/begin.ts';
 import type { DayView } from '../view-on-day.ts';
+import { t } from '../words.ts';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
 import { Told } from './told.tsx';
 
@@ -107,8 +107,8 @@ const Start = (props: TodayPageProps) => {
   }
   if (view.isTooOld) {
     const { name, phone } = view.clinic;
-    const day = dayText(view.givenOn ?? view.day);
-    return <Notice tone="care" title={t('today.too-old', { day, clinic: name, phone })} />;
+    const date = dayText(view.givenOn ?? view.day);
+    return <Notice tone="care" title={t('today.too-old', { date, clinic: name, phone })} />;
   }
   if (doableToday(view).length === 0) return <Nothing view={view} />;
   return (
@@ -123,9 +123,9 @@ const Start = (props: TodayPageProps) => {
         {t('today.start')}
       </Button>
       <Button tone="plain" isLarge isWide disabled={!isReady} onClick={() => onStart(true)}>
-        {t('today.lighter')}
+        {t('today.easier')}
       </Button>
-      <p className="soft">{t('today.lighter-note')}</p>
+      <p className="soft">{t('today.easier-note')}</p>
     </section>
   );
 };
@@ -151,7 +151,7 @@ export const TodayPage = (props: TodayPageProps) => {
     <div className="stack-wide">
       <PageHeading caption={dayText(view.day)}>{t('today.title', { name: view.givenName })}</PageHeading>
       {view.givenOn !== null && !view.isTooOld ? (
-        <p className="soft">{t('today.given-on', { day: dayText(view.givenOn) })}</p>
+        <p className="soft">{t('today.given-on', { date: dayText(view.givenOn) })}</p>
       ) : null}
       <Contact view={view} />
       {props.notice}
@@ -166,7 +166,7 @@ export const TodayPage = (props: TodayPageProps) => {
       <CautionList view={view} />
       <MonitoringHours clinic={view.clinic}>
         <p className="seldom">
-          <a href="/messages">{t('write.link')}</a>
+          <a href="/messages">{t('write.title')}</a>
         </p>
       </MonitoringHours>
       {props.foot}

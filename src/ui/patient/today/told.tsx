@@ -1,7 +1,7 @@
 /** What the clinic tells: changes with their reasons, and messages. */
 import type { TodayView } from '#api/patient/today-view.ts';
 import { instantDayText } from '#ui/language/text-of-time.ts';
-import { t, translate } from '#ui/language/words.ts';
+import { t, translate } from '../words.ts';
 
 export const Told = ({ view }: { readonly view: TodayView }) => (
   <>
@@ -20,7 +20,7 @@ export const Told = ({ view }: { readonly view: TodayView }) => (
           <blockquote className="message" key={message.sentAt}>
             <p>{translate(message.text)}</p>
             <footer className="soft" suppressHydrationWarning>
-              {t('today.message-from', { name: message.sentName, day: instantDayText(message.sentAt) })}
+              {t('today.message-from', { name: message.sentName, date: instantDayText(message.sentAt) })}
             </footer>
           </blockquote>
         ))}

@@ -2,7 +2,7 @@
 
 import { LinkButton } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
-import { t } from '#ui/language/words.ts';
+import { t } from '../words.ts';
 
 export const QuestionsWait = ({ isWaiting }: { readonly isWaiting: boolean }) =>
   isWaiting ? (
@@ -14,7 +14,7 @@ export const QuestionsWait = ({ isWaiting }: { readonly isWaiting: boolean }) =>
   ) : null;
 
 const links = [
-  { href: '/pre-visit/consents', text: 'agree.link' },
+  { href: '/pre-visit/consents', text: 'consent.title' },
   { href: '/access-log', text: 'opened.title' },
   { href: '/account', text: 'frame.account' },
 ] as const;

@@ -6,12 +6,11 @@ import { entryFormat, type TwoHoursEntry } from '#core/record/entries.ts';
 import type { Carer } from '#core/record/entry-words.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { jointText } from '#ui/language/joint-text.ts';
-import { t } from '#ui/language/words.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
 import { ScoreQuestion } from '../questions/score-question.tsx';
 import type { Score } from '../session/draft.ts';
 import { known } from '../session/entry.ts';
+import { t } from '../words.ts';
 
 export interface TwoHoursScreenProps {
   readonly joints: readonly Joint[];
@@ -30,7 +29,7 @@ const Thanks = ({ onHome }: Pick<TwoHoursScreenProps, 'onHome'>) => (
   <div className="stack">
     <PageHeading caption={t('two-hours.caption')}>{t('two-hours.done')}</PageHeading>
     <Button isLarge isWide onClick={onHome}>
-      {t('done.home')}
+      {t('frame.home')}
     </Button>
   </div>
 );
@@ -70,7 +69,7 @@ export const TwoHoursScreen = (props: TwoHoursScreenProps) => {
         {(error) => (
           <ScoreQuestion
             name={`two-hours-${joint}`}
-            question={t('two-hours.pain', { joint: jointText(joint) })}
+            question={t('two-hours.pain', { joint })}
             low={t('scale.pain-low')}
             high={t('scale.pain-high')}
             chosen={score}

@@ -1,10 +1,9 @@
 'use client';
-import { jointText } from '#ui/language/joint-text.ts';
-/** After the last set: joint pain, muscle burn and the cuff are asked apart. */
-import { t, type WordKey } from '#ui/language/words.ts';
 import { QuestionPage } from '#ui/patient/questions/question-page.tsx';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { YesNoQuestion } from '#ui/patient/questions/yes-no-question.tsx';
+/** After the last set: joint pain, muscle burn and the cuff are asked apart. */
+import { t } from '#ui/patient/words.ts';
 import { JointScorePage } from './before-pages.tsx';
 import type { PageProps } from './page-props.ts';
 
@@ -26,8 +25,8 @@ const WholeScorePage = ({ draft, send, of }: PageProps & { readonly of: 'burn' |
           name={of}
           question={t(`after.${of}`)}
           hint={of === 'burn' ? t('after.burn-hint') : undefined}
-          low={t(`scale.${of}-low` as WordKey)}
-          high={t(`scale.${of}-high` as WordKey)}
+          low={t(`scale.${of}-low`)}
+          high={t(`scale.${of}-high`)}
           chosen={draft.scores[of] ?? null}
           error={error}
           onChoose={(score) => send({ type: 'score', key: of, score })}
@@ -43,8 +42,8 @@ export const CuffBotherPage = (props: PageProps) => <WholeScorePage {...props} o
 export const GaveWayPage = ({ draft, joint, send }: PageProps) => (
   <YesNoQuestion
     name={`gave-way-${joint}`}
-    question={t('after.gave-way', { joint: jointText(joint) })}
-    hint={t('after.gave-way-hint')}
+    question={t('after.gave-way', { joint })}
+    hint={t('after.gave-way-hint', { joint })}
     chosen={draft.gaveWay[joint] ?? null}
     onChoose={(answer) => send({ type: 'gave-way', joint, gaveWay: answer })}
     onContinue={() => send({ type: 'next' })}

@@ -3,13 +3,12 @@
 import type { Text } from '#messages/text.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { jointText } from '#ui/language/joint-text.ts';
-import { t, translate, type WordKey } from '#ui/language/words.ts';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 import { QuestionPage } from '#ui/patient/questions/question-page.tsx';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { TickList } from '#ui/patient/questions/tick-list.tsx';
 import { YesNoQuestion } from '#ui/patient/questions/yes-no-question.tsx';
+import { t, translate } from '#ui/patient/words.ts';
 import { isOut, type News, news, reportedNew, type SessionDraft, scoreKey } from '../draft.ts';
 import type { FlagsWhen } from '../events.ts';
 import type { PageProps } from './page-props.ts';
@@ -24,7 +23,7 @@ const answerOf = (draft: SessionDraft, when: FlagsWhen) =>
 const FlagsPage = ({ draft, send, clock, when }: PageProps & { readonly when: FlagsWhen }) => (
   <TickList
     name={`flags-${when}`}
-    question={t(`flags.${when}` as WordKey)}
+    question={t(`flags.${when}`)}
     hint={t('flags.hint')}
     options={flagOptions()}
     ticked={tickedOf(draft, when, answerOf(draft, when))}
@@ -59,7 +58,7 @@ export const JointScorePage = ({
       {(error) => (
         <ScoreQuestion
           name={key}
-          question={t(question[when], { joint: jointText(joint) })}
+          question={t(question[when], { joint })}
           hint={when === 'during' ? t('after.during-hint') : undefined}
           low={t('scale.pain-low')}
           high={t('scale.pain-high')}
@@ -139,7 +138,7 @@ export const OfferPage = (props: PageProps) => {
   return (
     <div className="stack">
       <PageHeading>{t(isForPain ? 'offer.title' : 'news.told-title')}</PageHeading>
-      {isForPain ? <p>{t(isRest ? 'offer.rest' : 'offer.lighter')}</p> : null}
+      {isForPain ? <p>{t(isRest ? 'offer.rest' : 'offer.easier')}</p> : null}
       {isForPain ? <p>{t('offer.ring', { clinic: props.clinic.name, phone: props.clinic.phone })}</p> : null}
       {eased.length > 0 ? <p>{t('offer.eased', { titles: titlesOf(eased) })}</p> : null}
       {out.length > 0 && !isRest ? <p>{t('offer.left-out', { titles: titlesOf(out) })}</p> : null}

@@ -6,8 +6,8 @@ import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { clockText, lengthText, timeText } from '#ui/language/text-of-time.ts';
-import { t, translate } from '#ui/language/words.ts';
 import { useBuzz, useNow } from '#ui/patient/phone/use-now.ts';
+import { t, translate } from '#ui/patient/words.ts';
 import type { ItemDraft } from '../draft.ts';
 import { isCuffOn, isTimeUp, releasedAt } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
@@ -58,7 +58,7 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
         {t(cuff.kind === 'pneumatic' ? 'cuff.title' : 'cuff.wrap-title')}
       </PageHeading>
       <ul>
-        <li>{t(`cuff.where-${limb}`, { side: t(`side.${side}`) })}</li>
+        <li>{t(`cuff.where-${limb}`, { side })}</li>
         <li>
           {cuff.kind === 'pneumatic'
             ? t('cuff.pressure', { mmhg: cuff.pressureMmhg })
@@ -66,7 +66,7 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
         </li>
         <li>{t('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
         <li>{t('cuff.colour')}</li>
-        {dose.pulseShown ? <li>{t('cuff.pulse')}</li> : null}
+        {dose.pulseShown ? <li>{t('cuff.pulse', { where: limb })}</li> : null}
       </ul>
       <Notice tone="care" title={t('cuff.alone')} />
       <Button isLarge isWide onClick={isCuffOn(item) ? () => send({ type: 'next' }) : start}>

@@ -5,9 +5,9 @@ import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { MonitoringHours } from '#ui/design-system/monitoring-hours.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { t } from '#ui/language/words.ts';
 import { CheckList } from '#ui/patient/questions/check-list.tsx';
 import { flagClassOf } from '#ui/patient/questions/flag-list.ts';
+import { t } from '#ui/patient/words.ts';
 import { checkRows, neededStep } from '../check-rows.ts';
 import { allFlags, type SessionDraft } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
@@ -46,7 +46,7 @@ export const DonePage = ({ draft, clinic, hasArrived, onHome }: EndProps) => (
       {usedCuff(draft) ? <p>{t('done.dark-urine')}</p> : null}
     </section>
     <Button isLarge isWide onClick={onHome}>
-      {t('done.home')}
+      {t('frame.home')}
     </Button>
     <MonitoringHours clinic={clinic} />
   </div>
@@ -103,7 +103,7 @@ export const CareAdvice = ({ flags, clinic, isCuffOn: hasCuff, hasArrived, onHom
       <p>{t(hasArrived ? 'care.sent' : 'care.kept')}</p>
       <p className="soft">{t('care.to-approve')}</p>
       <Button tone="plain" isWide onClick={onHome}>
-        {t('care.home')}
+        {t('frame.home')}
       </Button>
     </div>
   );

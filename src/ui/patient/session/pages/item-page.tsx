@@ -12,8 +12,8 @@ import { readNumber } from '#ui/design-system/read-number.ts';
 import { doseLines, doseTitle } from '#ui/language/dose-text.ts';
 import { numberText } from '#ui/language/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/language/weight-text.ts';
-import { t, translate } from '#ui/language/words.ts';
 import { HowTo } from '#ui/patient/figures/how-to.tsx';
+import { t, translate } from '#ui/patient/words.ts';
 import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import { asksLoad } from '../steps.ts';
@@ -28,13 +28,13 @@ const mostKg = 500;
 const isFarOver = (loadKg: number, plannedKg: number) => loadKg > plannedKg * 1.1;
 
 const loadProblem = (pick: Pick | null, typed: string): Problem | null => {
-  if (pick === null) return { field: 'load', text: t('line.load-missing') };
+  if (pick === null) return { field: 'load', text: t('item.load-missing') };
   if (pick === 'planned') return null;
   const read = readNumber(typed);
-  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('line.load-number') };
+  if (read === null || Number.isNaN(read)) return { field: 'load-kg', text: t('item.load-number') };
   const loadKg = kilogramsOf(read);
   if (loadKg < 0 || loadKg > mostKg) {
-    return { field: 'load-kg', text: t('line.load-range', { weight: weightText(mostKg) }) };
+    return { field: 'load-kg', text: t('item.load-range', { weight: weightText(mostKg) }) };
   }
   return null;
 };
@@ -60,11 +60,11 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
     <>
       <RadioGroup<Pick>
         name="load"
-        legend={t('line.load')}
+        legend={t('item.load')}
         error={errorAt('load')}
         options={[
-          { value: 'planned', label: t('line.load-planned', { weight: weightText(load.plannedKg) }) },
-          { value: 'other', label: t('line.load-other') },
+          { value: 'planned', label: t('item.load-planned', { weight: weightText(load.plannedKg) }) },
+          { value: 'other', label: t('item.load-other') },
         ]}
         chosen={load.pick}
         onChoose={load.setPick}
@@ -72,7 +72,7 @@ const LoadQuestion = ({ load }: { readonly load: ReturnType<typeof useLoad> }) =
       {load.pick === 'other' ? (
         <NumberField
           name="load-kg"
-          label={t('line.load-other-label')}
+          label={t('item.load-other-label')}
           unit={weightUnit()}
           error={errorAt('load-kg')}
           value={load.typed}
@@ -92,7 +92,7 @@ const About = ({ item }: { readonly item: ItemDraft }) => (
       ))}
     </ul>
     <section className="stack-close">
-      <h2>{t('line.how')}</h2>
+      <h2>{t('item.how')}</h2>
       <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
     </section>
     {item.cautions.length > 0 ? (
@@ -112,14 +112,14 @@ const Leaving = ({ item, index, send }: { item: ItemDraft; index: number; send: 
     <div className="actions-quiet">
       {item.isEasierSession ? null : (
         <Button tone="quiet" onClick={() => send({ type: 'lighter' })}>
-          {t('today.lighter')}
+          {t('today.easier')}
         </Button>
       )}
       <Button tone="quiet" onClick={() => send({ type: 'leave-out', item: index })}>
-        {t('line.skip')}
+        {t('item.skip')}
       </Button>
       <Button tone="quiet" onClick={() => send({ type: 'finish-here' })}>
-        {t('line.finish')}
+        {t('item.finish')}
       </Button>
     </div>
   );
@@ -151,17 +151,17 @@ export const ItemPage = ({ draft, item: index, send }: PageProps) => {
       {asksLoad(item) ? <LoadQuestion load={load} /> : null}
       {load.sure === null ? (
         <Button isLarge isWide onClick={goOn}>
-          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'line.start')}
+          {t(item.dose.method === 'occlusion' ? 'ask.continue' : 'item.start')}
         </Button>
       ) : (
         <ConfirmQuestion
-          question={t('line.load-sure', { weight: weightText(load.sure) })}
-          yes={t('line.load-sure-yes', { weight: weightText(load.sure) })}
-          no={t('line.load-sure-no')}
+          question={t('item.load-sure', { weight: weightText(load.sure) })}
+          yes={t('item.load-sure-yes', { weight: weightText(load.sure) })}
+          no={t('item.load-sure-no')}
           onYes={() => take(load.sure)}
           onNo={() => load.setSure(null)}
         >
-          <p>{t('line.load-sure-note')}</p>
+          <p>{t('item.load-sure-note')}</p>
         </ConfirmQuestion>
       )}
       <Leaving item={item} index={index} send={send} />

@@ -4,8 +4,8 @@ import { Button } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { clockText, timeText } from '#ui/language/text-of-time.ts';
-import { t, translate, type WordKey } from '#ui/language/words.ts';
 import { useBuzz, useNow } from '#ui/patient/phone/use-now.ts';
+import { t, translate } from '#ui/patient/words.ts';
 import { type Score, setOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import type { PageProps } from './page-props.ts';
@@ -20,7 +20,7 @@ const ReserveQuestion = ({ draft, item, set, send }: PageProps) => {
       legend={t('rest.reserve')}
       hint={t('rest.reserve-hint')}
       options={[
-        ...reserves.map((value) => ({ value, label: t(`rest.reserve-${value}` as WordKey) })),
+        ...reserves.map((value) => ({ value, label: t(`rest.reserve-${value}`) })),
         { value: 'unknown', label: t('ask.unknown'), isApart: true },
       ]}
       chosen={chosen === null ? null : String(chosen)}
@@ -74,7 +74,7 @@ export const RestPage = (props: PageProps) => {
         </Button>
       ) : null}
       {item.dose.method === 'occlusion' && item.dose.pulseShown && isCuffOn(item) ? (
-        <p>{t('cuff.pulse-rest')}</p>
+        <p>{t('cuff.pulse-rest', { where: item.dose.limb })}</p>
       ) : null}
       {isCuff ? null : <ReserveQuestion {...props} />}
       <Button isLarge isWide onClick={() => send({ type: 'next' })}>

@@ -6,8 +6,8 @@ import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
-import { t, translate } from '#ui/language/words.ts';
 import { HowTo } from '#ui/patient/figures/how-to.tsx';
+import { t, translate } from '#ui/patient/words.ts';
 import { Counter } from '../counter.tsx';
 import { type ItemDraft, setOf, targetOf } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
@@ -22,7 +22,7 @@ const targetText = (item: ItemDraft, set: number): string => {
 const effortText = (item: ItemDraft): string | null => {
   if (item.dose.method === 'occlusion') return null;
   const { reserve } = item.dose;
-  return reserve === 0 || reserve === 1 ? t(`set.effort-${reserve}`) : t('set.effort', { reserve });
+  return reserve === 0 ? t('set.effort-0') : t('set.effort', { reserve });
 };
 
 /** A count past this is asked about once: a slip of the thumb is likelier than twice the plan. */
@@ -38,7 +38,7 @@ const needsCuffUp = (item: ItemDraft, set: number): boolean =>
   !isCuffOn(item);
 
 const How = ({ item }: { readonly item: ItemDraft }) => (
-  <Disclosure summary={t('line.how')}>
+  <Disclosure summary={t('item.how')}>
     <HowTo exerciseId={item.dose.exerciseId} instructions={item.instructions} />
   </Disclosure>
 );

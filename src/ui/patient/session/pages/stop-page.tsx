@@ -6,7 +6,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
-import { t, translate } from '#ui/language/words.ts';
+import { t, translate } from '#ui/patient/words.ts';
 import { Counter } from '../counter.tsx';
 import { setOf } from '../draft.ts';
 import type { PageProps } from './page-props.ts';

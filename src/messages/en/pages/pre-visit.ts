@@ -1,14 +1,11 @@
-/** Questions before a visit, and what a patient agrees to: for the pages that ask them, which read this file. */
-import { teach } from '#messages/taught.ts';
-
-export const beforeVisitWords = {
+/** Questions before a visit. */
+export const words = {
   'visit.lead': 'Answer these at home, so that there is more time for you at the visit.',
   'visit.note': 'Your clinician goes through them with you. This is no call for help.',
   'visit.sent-before': 'You have sent answers already. Sending again puts the new ones in their place.',
   'visit.confirmed': 'Your clinician has gone through your answers.',
   'visit.begin': 'Begin',
   'visit.count': 'Question {number} of {all}',
-  'visit.unknown': 'I don’t know',
   'visit.which': 'Which of these?',
   'visit.which-hint': 'Tick all that fit. Tick none if you are not sure.',
   'visit.limbs': 'Which arm or leg?',
@@ -20,26 +17,8 @@ export const beforeVisitWords = {
   'visit.sending': 'Sending…',
   'visit.sent': 'Your clinic has your answers.',
   'visit.not-sent': 'Not sent. Your answers are still on this page. Try again in a moment.',
-  'visit.home': 'Back to today',
   'visit.now-title': 'Is this so right now?',
   'visit.now': 'Ring {number} if it is there now. Do not wait for your visit.',
   'visit.today-title': 'Ring your clinic today',
   'visit.today': 'Do not wait for your visit: {phone}. Do no exercise before you have spoken with us.',
-  'agree.lead': 'You can take each one back at any time. You need give no reason.',
-  'agree.watched': 'The clinic looks at what you send: {hours}. Nobody looks at other times.',
-  'agree.not-watched': 'You have not agreed that the clinic looks at what you send. Do not count on it.',
-  'agree.call': 'If you feel in danger, ring {number}. To reach the clinic, ring {phone}.',
-  'agree.occlusion-supervised': 'The cuff, with a clinician beside you',
-  'agree.occlusion-unsupervised': 'The cuff at home, alone',
-  'agree.remote-monitoring': 'The clinic looks at what you send',
-  'agree.sharing': 'Telling others who treat you',
-  'agree.export': 'Handing on your record as a file',
-  'agree.stands': 'You have agreed.',
-  'agree.none': 'You have not agreed.',
-  'agree.give': 'I agree',
-  'agree.withdraw': 'Take it back',
-  'agree.proposal': 'Your clinic has not yet looked at these words.',
-  'agree.ended': 'Taken back. What hung on it has ended.',
 } as const;
-
-teach(beforeVisitWords);

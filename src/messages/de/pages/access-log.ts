@@ -1,0 +1,16 @@
+import type { words as english } from '#messages/en/pages/access-log.ts';
+import type { Same } from '#messages/sentence.ts';
+
+/** Who opened the record, in German. */
+export const words = {
+  'opened.text':
+    'Alle aus Ihrer Praxis, die Ihre Akte angesehen oder etwas eingetragen haben. Das Neueste zuerst.',
+  'opened.none': 'Noch hat niemand Ihre Akte geöffnet.',
+  'opened.unknown': 'Jemand, den die Praxis nicht mehr führt, oder das Programm selbst',
+  'opened.looked': { by: 'count', one: 'Einmal angesehen', other: '{count}-mal angesehen' },
+  'opened.wrote': { by: 'count', one: 'einmal eingetragen', other: '{count}-mal eingetragen' },
+  'opened.wrote-only': { by: 'count', one: 'Einmal eingetragen', other: '{count}-mal eingetragen' },
+  'opened.with-reason': 'Von außerhalb Ihres Teams, mit schriftlichem Grund',
+  'opened.handed-on': 'Hat Ihre Akte mit Ihrer Zustimmung als Datei weitergegeben an',
+  'opened.ask': 'Ist ein Name falsch? Rufen Sie Ihre Praxis an und fragen Sie.',
+} as const satisfies Same<typeof english>;

@@ -1,0 +1,31 @@
+import type { words as english } from '#messages/en/pages/pre-visit.ts';
+import type { Same } from '#messages/sentence.ts';
+
+/** Questions before a visit, in German. */
+export const words = {
+  'visit.lead': 'Antworten Sie zu Hause, dann bleibt beim Termin mehr Zeit für Sie.',
+  'visit.note': 'Sie gehen Ihre Antworten dort gemeinsam durch. Dies ist kein Hilferuf.',
+  'visit.sent-before':
+    'Sie haben schon Antworten gesendet. Senden Sie noch einmal, gelten nur die neuen Antworten.',
+  'visit.confirmed': 'Ihre Antworten wurden in der Praxis durchgesehen.',
+  'visit.begin': 'Anfangen',
+  'visit.count': 'Frage {number} von {all}',
+  'visit.which': 'Welche davon?',
+  'visit.which-hint': 'Kreuzen Sie alles an, was passt. Sind Sie unsicher, kreuzen Sie nichts an.',
+  'visit.limbs': 'Welcher Arm oder welches Bein?',
+  'visit.joints': 'Welches Gelenk?',
+  'visit.check': 'Ansehen und senden',
+  'visit.check-note':
+    'Sie haben {answered} von {all} Fragen beantwortet. Was fehlt, wird beim Termin gefragt.',
+  'visit.all-no': 'Alle anderen: nein.',
+  'visit.send': 'An die Praxis senden',
+  'visit.sending': 'Wird gesendet…',
+  'visit.sent': 'Ihre Praxis hat die Antworten.',
+  'visit.not-sent':
+    'Nicht gesendet. Ihre Antworten stehen noch auf dieser Seite. Versuchen Sie es gleich noch einmal.',
+  'visit.now-title': 'Ist das gerade jetzt so?',
+  'visit.now': 'Rufen Sie {number} an, wenn es jetzt da ist. Warten Sie nicht auf den Termin.',
+  'visit.today-title': 'Rufen Sie heute Ihre Praxis an',
+  'visit.today':
+    'Warten Sie nicht auf den Termin: {phone}. Machen Sie keine Übungen, bevor wir miteinander gesprochen haben.',
+} as const satisfies Same<typeof english>;

@@ -1,0 +1,24 @@
+import type { words as english } from '#messages/en/pages/warning-signs.ts';
+import type { Same } from '#messages/sentence.ts';
+
+/** In German. Warning signs. All of them are the clinic’s to approve before use. */
+export const words = {
+  'flag.chest-pain': 'Schmerz oder Druck in der Brust',
+  'flag.breathlessness': 'Sie bekommen viel schlechter Luft, als es bei dieser Anstrengung üblich ist',
+  'flag.fainting': 'Sie sind ohnmächtig geworden oder fast',
+  'flag.severe-headache-or-vision':
+    'Plötzlich starke Kopfschmerzen, oder Sie sehen plötzlich anders oder schlechter',
+  'flag.saddle-or-bladder-change': 'Taub zwischen den Beinen, oder neue Probleme mit Blase oder Darm',
+  'flag.hot-swollen-joint': 'Ein heißes, geschwollenes Gelenk',
+  'flag.calf-pain-swelling': 'Eine Wade, die schmerzt, geschwollen oder warm ist',
+  'flag.dark-urine': 'Dunkelbrauner Urin oder ungewöhnlich starke Muskelschmerzen',
+  'flag.unexplained-fever': 'Fieber oder Schüttelfrost, und Sie wissen nicht warum',
+  'flag.cannot-bear-weight-or-deformity': 'Sie können es nicht belasten, oder es sieht verformt aus',
+  'flag.persistent-limb-change-after-release':
+    'Zehn Minuten nach dem Abnehmen der Manschette: noch taub, weiß, blau oder geschwollen',
+  'flag.neck-pain-with-limb-symptoms':
+    'Nackenschmerzen, und Arme oder Beine sind taub, schwach oder ungeschickt',
+  'flag.new-weakness': 'Neue Schwäche in einem Arm oder Bein',
+  'flag.fall-with-injury': 'Ein Sturz, bei dem Sie sich verletzt haben',
+  'flag.locked-joint': 'Ein Gelenk, das festsitzt und sich nicht bewegt',
+} as const satisfies Same<typeof english>;

@@ -1,0 +1,12 @@
+/** Who opened the record. */
+export const words = {
+  'opened.text': 'Everyone at your clinic who looked at your record or wrote in it, newest first.',
+  'opened.none': 'Nobody has opened your record yet.',
+  'opened.unknown': 'Someone the clinic no longer lists, or the product itself',
+  'opened.looked': { by: 'count', one: 'Looked once', other: 'Looked {count} times' },
+  'opened.wrote': { by: 'count', one: 'wrote once', other: 'wrote {count} times' },
+  'opened.wrote-only': { by: 'count', one: 'Wrote once', other: 'Wrote {count} times' },
+  'opened.with-reason': 'From outside your care team, with a written reason',
+  'opened.handed-on': 'Passed on your record as a file, with your consent, to',
+  'opened.ask': 'Is a name wrong here? Ring your clinic and ask.',
+} as const;

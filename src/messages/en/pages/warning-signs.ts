@@ -1,0 +1,19 @@
+/** Warning signs. All of them are the clinic’s to approve before use. */
+export const words = {
+  'flag.chest-pain': 'Pain or pressure in the chest',
+  'flag.breathlessness': 'Far more out of breath than is usual for this effort',
+  'flag.fainting': 'You fainted, or almost did',
+  'flag.severe-headache-or-vision': 'A sudden bad headache, or a change in your sight',
+  'flag.saddle-or-bladder-change': 'Numb between the legs, or new trouble with bladder or bowels',
+  'flag.hot-swollen-joint': 'A joint that is hot and swollen',
+  'flag.calf-pain-swelling': 'A calf that hurts, is swollen or feels warm',
+  'flag.dark-urine': 'Dark brown urine, or muscle pain far worse than you are used to',
+  'flag.unexplained-fever': 'A fever, or chills, and you don’t know why',
+  'flag.cannot-bear-weight-or-deformity': 'You can’t put weight on it, or it looks out of shape',
+  'flag.persistent-limb-change-after-release':
+    'Ten minutes after the cuff came off: still numb, white, blue or swollen',
+  'flag.neck-pain-with-limb-symptoms': 'Neck pain with numb, weak or clumsy arms or legs',
+  'flag.new-weakness': 'New weakness in an arm or a leg',
+  'flag.fall-with-injury': 'A fall that hurt you',
+  'flag.locked-joint': 'A joint that is stuck and will not move',
+} as const;
