@@ -37,7 +37,7 @@ import { todayRouter } from './patient/today.ts';
 import { callerFactory, router } from './trpc.ts';
 
 export const appRouter = router({
-  staff: router({
+  clinician: router({
     worklist: worklistRouter,
     people: peopleRouter,
     screening: screeningRouter,

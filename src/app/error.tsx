@@ -1,7 +1,6 @@
 'use client';
 import { useEffect, useState } from 'react';
 import { words as english } from '#messages/en/pages/broken.ts';
-import { languages } from '#messages/languages.ts';
 import type { Same } from '#messages/sentence.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { PageFrame } from '#ui/design-system/page-frame.tsx';
@@ -11,9 +10,9 @@ import { PageHeading } from '#ui/design-system/page-heading.tsx';
 const useBrokenWords = (): ((key: keyof typeof english) => string) => {
   const [words, setWords] = useState<Same<typeof english>>(english);
   useEffect(() => {
-    const shown = languages.find(({ tag }) => tag !== 'en' && tag === document.documentElement.lang);
-    if (!shown) return;
-    void import(`../messages/${shown.tag}/pages/broken.ts`)
+    const { lang } = document.documentElement;
+    if (lang === 'en') return;
+    void import(`../messages/${lang}/pages/broken.ts`)
       .then((file: { readonly words: Same<typeof english> }) => setWords(file.words))
       // Without them the page stays in English.
       .catch(() => undefined);

@@ -37,8 +37,8 @@ const ofPatient = procedureLines().filter((line) => line.kind === 'query' && lin
 
 /** What a query asks for beside the patient. */
 const more: Readonly<Record<string, object>> = {
-  'staff.drafts.get': { form: 'first-visit' },
-  'staff.documents.get': { episodeId: 'none' },
+  'clinician.drafts.get': { form: 'first-visit' },
+  'clinician.documents.get': { episodeId: 'none' },
 };
 
 describe('every opening of a record is audited', () => {
@@ -76,11 +76,11 @@ describe('every opening of a record is audited', () => {
   });
 
   it('a proposal computed from the record is an opening, though nothing is kept of it', async () => {
-    const propose = asClinician(setting.clinician).staff.prescriptions.propose;
+    const propose = asClinician(setting.clinician).clinician.prescriptions.propose;
     await expect(propose({ patientId: setting.patientId, request: {} })).rejects.toThrow(/Choose a method/);
     expect((await linesOf(store)).at(-1)).toMatchObject({
       act: 'read',
-      subject: 'staff.prescriptions.propose',
+      subject: 'clinician.prescriptions.propose',
     });
   });
 
@@ -88,16 +88,16 @@ describe('every opening of a record is audited', () => {
     const { clinician, patientId, strangerPatientId } = setting;
     const stale = asPerson(clinician, { provedAt: Date.now() - 3_600_000 });
     const attempts = [
-      asClinician(clinician).staff.people.get({ patientId: strangerPatientId }),
-      asAdministrator(clinician).staff.review.get({ patientId }),
-      stale.staff.screening.clear({ patientId, clearance: {} }),
+      asClinician(clinician).clinician.people.get({ patientId: strangerPatientId }),
+      asAdministrator(clinician).clinician.review.get({ patientId }),
+      stale.clinician.screening.clear({ patientId, clearance: {} }),
     ];
     expect((await Promise.allSettled(attempts)).map((one) => one.status)).toEqual(Array(3).fill('rejected'));
     const refused = (await linesOf(store)).filter((row) => row.act === 'refused');
     expect(refused.map((row) => row.subject).sort()).toEqual([
-      'staff.people.get',
-      'staff.review.get',
-      'staff.screening.clear',
+      'clinician.people.get',
+      'clinician.review.get',
+      'clinician.screening.clear',
     ]);
     expect(JSON.stringify(refused)).not.toContain(strangerPatientId);
   });
@@ -114,15 +114,17 @@ describe('the patient sees who opened the record', () => {
       administers: false,
     });
     const colleague = { ...accessOf(store, 'a', handed!.userId), now: clinician.now + 86_400_000 };
-    await asClinician(clinician).staff.people.get({ patientId });
-    await asClinician(colleague).staff.people.get({ patientId });
-    await asClinician(colleague).staff.review.get({ patientId });
+    await asClinician(clinician).clinician.people.get({ patientId });
+    await asClinician(colleague).clinician.people.get({ patientId });
+    await asClinician(colleague).clinician.review.get({ patientId });
     // What one page asks for is one look; ten minutes on still, a moment later no more.
     const minutesOn = (minutes: number) =>
-      asClinician({ ...colleague, now: colleague.now + minutes * 60_000 }).staff.people.get({ patientId });
+      asClinician({ ...colleague, now: colleague.now + minutes * 60_000 }).clinician.people.get({
+        patientId,
+      });
     await minutesOn(10);
     await minutesOn(20.001);
-    await asClinician(colleague).staff.people.get({ patientId: otherPatientId });
+    await asClinician(colleague).clinician.people.get({ patientId: otherPatientId });
     await flushReads(store);
     const { patient } = asPatient(accessOf(store, 'a', 'patient-user', colleague.now + 1_800_000), patientId);
     await patient.today.get();
@@ -177,17 +179,17 @@ describe('a clinic that keeps records to care teams', () => {
 
   it('an opening with a reason holds for four hours, and the team and the patient are told by whom and why', async () => {
     const { store, inside, outside, patientId } = await setUp();
-    const get = (access: typeof outside) => asClinician(access).staff.people.get({ patientId });
+    const get = (access: typeof outside) => asClinician(access).clinician.people.get({ patientId });
     await expect(get(outside)).rejects.toMatchObject({ problem: 'care-team' });
     const reason = 'Her clinician is away and she rang in pain';
-    const until = await asClinician(outside).staff.team.open({ patientId, reason });
+    const until = await asClinician(outside).clinician.team.open({ patientId, reason });
     expect(until).toBe(outside.now + 4 * 3_600_000);
     expect(await get({ ...outside, now: until - 1 })).toMatchObject({ id: patientId });
     await expect(get({ ...outside, now: until })).rejects.toMatchObject({ problem: 'care-team' });
-    expect(await asClinician(inside).staff.team.emergencyAccesses()).toMatchObject([
+    expect(await asClinician(inside).clinician.team.emergencyAccesses()).toMatchObject([
       { patientId, userName: 'Outside Person', reason, openedAt: outside.now },
     ]);
-    expect(await asClinician(outside).staff.team.emergencyAccesses()).toEqual([]);
+    expect(await asClinician(outside).clinician.team.emergencyAccesses()).toEqual([]);
     await flushReads(store);
     const { patient } = asPatient(accessOf(store, 'a', 'patient-user', until), patientId);
     const seen = (await patient.access.list()).lines.find((line) => line.name === 'outside');
@@ -197,7 +199,7 @@ describe('a clinic that keeps records to care teams', () => {
 
   it('an opening needs a reason of some words', async () => {
     const { store, outside, patientId } = await setUp();
-    const open = (reason: string) => asClinician(outside).staff.team.open({ patientId, reason });
+    const open = (reason: string) => asClinician(outside).clinician.team.open({ patientId, reason });
     await expect(open('   because  ')).rejects.toThrow();
     await expect(open('away today')).resolves.toBeTypeOf('number');
     store.close();
@@ -205,7 +207,7 @@ describe('a clinic that keeps records to care teams', () => {
 
   it('leaving the team closes the record again; a patient without a team stays open to all clinicians', async () => {
     const { store, clinician, inside, outside, patientId } = await setUp();
-    const get = (access: typeof outside) => asClinician(access).staff.people.get({ patientId });
+    const get = (access: typeof outside) => asClinician(access).clinician.people.get({ patientId });
     await setTeamMember({ ...clinician, now: clinician.now + 1 }, patientId, outside.actorId, true);
     expect(await get(outside)).toMatchObject({ id: patientId });
     await setTeamMember({ ...clinician, now: clinician.now + 2 }, patientId, outside.actorId, false);
@@ -217,13 +219,13 @@ describe('a clinic that keeps records to care teams', () => {
 
   it('a clinician who adds a patient is in the team from the first moment', async () => {
     const { store, inside, outside } = await setUp();
-    const added = await asClinician(inside).staff.people.create({
+    const added = await asClinician(inside).clinician.people.create({
       patient: { givenName: 'New', familyName: 'Person', birthDay: '1960-01-01', phone: null },
     });
-    await expect(asClinician(outside).staff.people.get({ patientId: added })).rejects.toMatchObject({
+    await expect(asClinician(outside).clinician.people.get({ patientId: added })).rejects.toMatchObject({
       problem: 'care-team',
     });
-    expect(await asClinician(inside).staff.people.get({ patientId: added })).toMatchObject({ id: added });
+    expect(await asClinician(inside).clinician.people.get({ patientId: added })).toMatchObject({ id: added });
     store.close();
   });
 });

@@ -12,8 +12,8 @@ import { type Cell, expected, type Row } from './access-rows.ts';
 
 const probes: Readonly<Record<string, unknown>> = {
   'patient.entries.send': { kind: 'morning', entry: {} },
-  'staff.people.create': { patient: {} },
-  'staff.calculations.tryOne': { id: 'none', input: {} },
+  'clinician.people.create': { patient: {} },
+  'clinician.calculations.tryOne': { id: 'none', input: {} },
 };
 
 type Caller = ReturnType<typeof signedOut>;
@@ -94,7 +94,7 @@ describe('who may call what', () => {
     const both = { administers: true } as const;
     const anHourAgo = Date.now() - 3_600_000;
     const outsideTeam = await answer(asClinician(restricted.outside), path, kept);
-    await asClinician(restricted.outside).staff.team.open({
+    await asClinician(restricted.outside).clinician.team.open({
       patientId: restricted.patientId,
       reason: 'Rang the desk while her clinician was away',
     });

@@ -25,7 +25,7 @@ const problemOf = async (call: Promise<unknown>): Promise<Problem> => {
   throw new Error('The call went through.');
 };
 
-const staff = () => asClinician(setting.clinician).staff;
+const staff = () => asClinician(setting.clinician).clinician;
 const record = (value: object, confirmed = false) =>
   staff().measurements.record({
     patientId: setting.patientId,

@@ -19,7 +19,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
   it('shows the patient nothing until a clinician has signed by name', async () => {
     const prescriptionId = await work.kept();
     expect((await work.patientAt(start).patient.today.get()).exercises).toEqual([]);
-    await work.clinicianAt(start).staff.prescriptions.sign({ patientId, prescriptionId });
+    await work.clinicianAt(start).clinician.prescriptions.sign({ patientId, prescriptionId });
     const view = await work.patientAt(start).patient.today.get();
     expect(view.exercises.map((row) => [row.signedName, row.dose.method])).toEqual([
       ['Clinician A', 'low-load'],
@@ -35,18 +35,18 @@ describe('from a signed dose to a logged session, a decision and its review', ()
       await work.answeredMorning(evening + (n + 1) * day - 11 * 3_600_000, 2);
     }
     const now = evening + 3 * day;
-    const review = await work.clinicianAt(now).staff.review.get({ patientId });
+    const review = await work.clinicianAt(now).clinician.review.get({ patientId });
     const words = review.decisions
       .filter((row) => row.cause === 'session' || row.cause === 'morning')
       .map((row) => [row.cause, row.decision]);
     expect(words[0]).toEqual(['session', 'hold']);
     expect(words.at(-1)).toEqual(['morning', 'progress']);
-    const list = await work.clinicianAt(now).staff.prescriptions.list({ patientId });
+    const list = await work.clinicianAt(now).clinician.prescriptions.list({ patientId });
     expect(list.inForce.map((row) => row.id)).toEqual([first]);
     expect(list.unsigned.map((row) => row.origin)).toEqual(['progress']);
     expect((await work.patientAt(now).patient.today.get()).exercises[0]?.prescriptionId).toBe(first);
     const waiting = list.unsigned[0]!;
-    await work.clinicianAt(now).staff.prescriptions.sign({ patientId, prescriptionId: waiting.id });
+    await work.clinicianAt(now).clinician.prescriptions.sign({ patientId, prescriptionId: waiting.id });
     expect((await work.patientAt(now).patient.today.get()).exercises[0]?.prescriptionId).toBe(waiting.id);
   });
 
@@ -56,16 +56,16 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     await work.didSession(evening, { before: 2, during: 7, after: 6 });
     await work.answeredMorning(evening + 13 * 3_600_000, 5);
     const now = evening + day;
-    const list = await work.clinicianAt(now).staff.prescriptions.list({ patientId });
+    const list = await work.clinicianAt(now).clinician.prescriptions.list({ patientId });
     expect(list.inForce.map((row) => row.origin)).toEqual(['ease-back']);
     const view = await work.patientAt(now).patient.today.get();
     expect(view.changes.length).toBe(1);
-    const worklist = await work.clinicianAt(now).staff.worklist.list();
+    const worklist = await work.clinicianAt(now).clinician.worklist.list();
     expect(worklist.lines[0]).toMatchObject({
       patientId,
       item: { kind: 'ease-back', joint: 'right-knee' },
     });
-    const decision = (await work.clinicianAt(now).staff.review.get({ patientId })).decisions.at(-1)!;
+    const decision = (await work.clinicianAt(now).clinician.review.get({ patientId })).decisions.at(-1)!;
     const rules = decision.reasons.map((reason) => reason.rule);
     expect(rules).toContain('P2');
     expect(rules).toContain('P5');
@@ -76,7 +76,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     const evening = Date.parse('2026-03-02T18:00:00Z');
     await work.didSession(evening, { before: 2, during: 7, after: 6 });
     const now = evening + day / 2;
-    const { staff } = work.clinicianAt(now);
+    const { clinician: staff } = work.clinicianAt(now);
     const decision = (await staff.review.get({ patientId })).decisions.at(-1)!;
     const response = {
       decisionId: decision.id,
@@ -96,7 +96,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     await work.signed();
     const evening = Date.parse('2026-03-02T18:00:00Z');
     await work.didSession(evening, { before: 2, during: 7, after: 6 });
-    const { staff } = work.clinicianAt(evening + day / 2);
+    const { clinician: staff } = work.clinicianAt(evening + day / 2);
     const decisionId = (await staff.review.get({ patientId })).decisions.at(-1)!.id;
     const answer = { decisionId, kind: 'override', reason: 'Seen today.', until: '2026-03-05' };
     await staff.review.respond({ patientId, seen: null, response: { ...answer, decision: 'hold' } });
@@ -115,7 +115,7 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     await work.didSession(evening, { before: 2, during: 3, after: 2 });
     await work.answeredMorning(evening + 13 * 3_600_000, 3);
     const now = evening + day;
-    const { staff } = work.clinicianAt(now);
+    const { clinician: staff } = work.clinicianAt(now);
     const decision = (await staff.review.get({ patientId })).decisions.at(-1)!;
     expect(decision.decision).toBe('hold');
     const response = {
@@ -145,6 +145,6 @@ describe('from a signed dose to a logged session, a decision and its review', ()
     await work.patientAt(at).patient.entries.send({ kind: 'session', entry });
     const view = await work.patientAt(at).patient.today.get();
     expect([view.contact, view.exercises.map((row) => row.today)]).toEqual(['emergency', ['none']]);
-    expect((await work.clinicianAt(at).staff.worklist.list()).lines[0]?.item.kind).toBe('red-flag');
+    expect((await work.clinicianAt(at).clinician.worklist.list()).lines[0]?.item.kind).toBe('red-flag');
   });
 });

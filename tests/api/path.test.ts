@@ -18,7 +18,7 @@ describe('from screening to a proposed dose', () => {
   afterEach(() => store.close());
 
   it('opens nothing before screening, and names why', async () => {
-    const { staff } = work.clinicianAt(start);
+    const { clinician: staff } = work.clinicianAt(start);
     const outcomes = await staff.screening.outcomes({ patientId });
     expect(outcomes.every((outcome) => outcome.eligibility === 'closed')).toBe(true);
     await staff.people.saveProfile({ patientId, profile });
@@ -28,7 +28,7 @@ describe('from screening to a proposed dose', () => {
   });
 
   it('doses all three methods from the record, each with cautions and working, rounded to what is owned', async () => {
-    const { staff } = work.clinicianAt(start);
+    const { clinician: staff } = work.clinicianAt(start);
     await staff.people.saveProfile({ patientId, profile });
     await staff.screening.record({ patientId, screening: allNo() });
     await work.measured();
@@ -84,7 +84,7 @@ describe('from screening to a proposed dose', () => {
   });
 
   it('keeps occlusion closed under diagnosed high blood pressure while low load is open', async () => {
-    const { staff } = work.clinicianAt(start);
+    const { clinician: staff } = work.clinicianAt(start);
     await staff.people.saveProfile({ patientId, profile });
     const pressureItem = screeningItems.find((item) =>
       item.effects.some(
@@ -105,7 +105,7 @@ describe('from screening to a proposed dose', () => {
   });
 
   it('does not load a hot joint: low load for it is refused until cleared, the other side is not', async () => {
-    const { staff } = work.clinicianAt(start);
+    const { clinician: staff } = work.clinicianAt(start);
     await staff.people.saveProfile({ patientId, profile });
     await work.measured();
     const hot = screeningItems.find((item) => item.blocksJoints === 'answered');
@@ -136,7 +136,7 @@ describe('from screening to a proposed dose', () => {
   });
 
   it('refuses a cuff on a limb that the exercise does not work', async () => {
-    const { staff } = work.clinicianAt(start);
+    const { clinician: staff } = work.clinicianAt(start);
     await staff.people.saveProfile({ patientId, profile });
     await staff.screening.record({ patientId, screening: allNo() });
     await work.measured();

@@ -26,7 +26,7 @@ describe('overriding a decision', () => {
   const overrideAfter = async (minutesSinceProof: number, decision: string) => {
     const access = accessOf(store, 'a', 'clinician-a', morning + minute, 'Clinician A');
     const provedAt = Date.now() - minutesSinceProof * minute;
-    const { review } = asPerson(access, { provedAt }).staff;
+    const { review } = asPerson(access, { provedAt }).clinician;
     const { decisions } = await review.get({ patientId });
     const newest = decisions.findLast((row) => row.decision === decision)!;
     const response = {
@@ -50,7 +50,7 @@ describe('overriding a decision', () => {
     const refused = store.reader.client
       .prepare("SELECT subject FROM audit WHERE clinic_id = 'a' AND act = 'refused'")
       .all();
-    expect(refused).toEqual([{ subject: 'staff.review.respond' }]);
+    expect(refused).toEqual([{ subject: 'clinician.review.respond' }]);
     await overrideAfter(9, 'pause');
     expect(answers()).toBe(1);
   });

@@ -18,7 +18,7 @@ const newPhone = () => {
 };
 const send = (phone: Browser, step: string, body: unknown) =>
   phone.post(POST, `/api/auth/phone/${step}`, body);
-const invite = () => asClinician(setting.clinician).staff.phones.invite({ patientId: setting.patientId });
+const invite = () => asClinician(setting.clinician).clinician.phones.invite({ patientId: setting.patientId });
 
 /** A phone with a PIN, signed in. */
 const enrolled = async () => {
@@ -76,7 +76,7 @@ describe('an invitation handed to a patient', () => {
     const second = await invite();
     const third = await invite();
     expect((await send(newPhone(), 'accept', { code: second.code })).status).toBe(403);
-    const { staff } = asClinician(setting.clinician);
+    const { clinician: staff } = asClinician(setting.clinician);
     const { patientId } = setting;
     const { invitations } = await staff.phones.list({ patientId });
     expect(invitations.map((one) => one.state)).toEqual(['open', 'withdrawn', 'run-out']);
@@ -158,7 +158,7 @@ describe('the PIN of a phone', () => {
 describe('a lost phone, and leaving', () => {
   it('a phone the clinic ended opens nothing, and its sign-ins end at once', async () => {
     const phone = await enrolled();
-    const { staff } = asClinician(setting.clinician);
+    const { clinician: staff } = asClinician(setting.clinician);
     const { patientId } = setting;
     const { phones } = await staff.phones.list({ patientId });
     expect(phones).toMatchObject([{ state: 'in-use' }]);

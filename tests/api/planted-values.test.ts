@@ -63,7 +63,11 @@ const ending = new Set(['account.endEverywhere', 'account.changePassphrase']);
 const lines = procedureLines().filter((line) => !ending.has(line.path));
 
 const plantedBy = (role: string, path: string, how: Planting) =>
-  planted(path, how, path.startsWith('staff.') && role !== 'patient' ? { patientId: setting.patientId } : {});
+  planted(
+    path,
+    how,
+    path.startsWith('clinician.') && role !== 'patient' ? { patientId: setting.patientId } : {},
+  );
 
 describe('what people type stays out of logs and error answers', () => {
   it.each(lines)('$path, whoever asks and whatever is typed', async ({ path, kind }) => {
@@ -118,7 +122,7 @@ describe('what people type stays out of logs and error answers', () => {
 
   it('a fault of ours answers without its words and is logged by kind and place only', async () => {
     store.writer.client.exec('ALTER TABLE message RENAME TO message_away');
-    const { status, text } = await ask(people.get('clinician')!, 'staff.review.write', 'mutation', {
+    const { status, text } = await ask(people.get('clinician')!, 'clinician.review.write', 'mutation', {
       patientId: setting.patientId,
       text: `${markedText} in a message`,
     });

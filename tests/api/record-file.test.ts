@@ -12,7 +12,7 @@ import { accessOf, type Setting, signedExercise, twoClinics } from '#tests/suppo
 import { freshStore } from '#tests/support/store.ts';
 
 const agree = (setting: Setting, act: 'given' | 'withdrawn') =>
-  asClinician(setting.clinician).staff.consents.record({
+  asClinician(setting.clinician).clinician.consents.record({
     patientId: setting.patientId,
     kind: 'export',
     act,
@@ -30,7 +30,7 @@ describe('handing a record on as a file', () => {
   afterAll(() => store.close());
 
   const make = (person = {}) =>
-    asPerson(setting.clinician, person).staff.recordFile.make({
+    asPerson(setting.clinician, person).clinician.recordFile.make({
       patientId: setting.patientId,
       handedTo: 'Dr Invented, as she asked',
     });
@@ -56,7 +56,7 @@ describe('handing a record on as a file', () => {
     const [last] = store.reader.client
       .prepare("SELECT act, subject FROM audit WHERE clinic_id = 'a' ORDER BY sequence DESC LIMIT 1")
       .all();
-    expect(last).toEqual({ act: 'refused', subject: 'staff.recordFile.make' });
+    expect(last).toEqual({ act: 'refused', subject: 'clinician.recordFile.make' });
   });
 
   it('leaves a row of the audit before anybody has the file, with its digest and no word of it', async () => {
@@ -73,7 +73,7 @@ describe('handing a record on as a file', () => {
   });
 
   it('the clinic and the patient see to whom it went', async () => {
-    const { handedOn } = await asClinician(setting.clinician).staff.recordFile.list({
+    const { handedOn } = await asClinician(setting.clinician).clinician.recordFile.list({
       patientId: setting.patientId,
     });
     expect(handedOn[0]).toMatchObject({ handedTo: 'Dr Invented, as she asked' });

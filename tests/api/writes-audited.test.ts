@@ -12,10 +12,11 @@ import { freshStore } from '#tests/support/store.ts';
 const unwritten: Readonly<Record<string, string>> = {
   'account.endEverywhere': 'nothing is open here that it could end; its row is looked at in account.test.ts',
   'admin.clinicSettings.preview': 'works out and keeps nothing; with names shown it is a read',
-  'staff.calculations.tryOne': 'works out and keeps nothing',
-  'staff.drafts.drop': 'typed and not recorded yet; opening a draft is audited as an opening of the record',
-  'staff.drafts.save': 'typed and not recorded yet',
-  'staff.prescriptions.propose': 'works out and keeps nothing; audited as an opening of the record',
+  'clinician.calculations.tryOne': 'works out and keeps nothing',
+  'clinician.drafts.drop':
+    'typed and not recorded yet; opening a draft is audited as an opening of the record',
+  'clinician.drafts.save': 'typed and not recorded yet',
+  'clinician.prescriptions.propose': 'works out and keeps nothing; audited as an opening of the record',
 };
 
 /** Files of the data layer that write without a row of their own, each with its reason. */
@@ -65,15 +66,15 @@ const callerOf = (path: string) => {
 
 /** What is missing when the filled-in texts alone do not make a call that is taken. */
 const fitting: Readonly<Record<string, object>> = {
-  'staff.consents.record': { kind: 'export', act: 'given', wordingVersion: 0 },
+  'clinician.consents.record': { kind: 'export', act: 'given', wordingVersion: 0 },
   'patient.consents.give': { kind: 'sharing', wordingVersion: 0 },
   'patient.consents.withdraw': { kind: 'sharing' },
-  'staff.recordFile.make': { handedTo: 'Somebody named' },
+  'clinician.recordFile.make': { handedTo: 'Somebody named' },
   'admin.care.nameCoveringClinician': { userId: null },
   'admin.care.writeWording': { kind: 'sharing', text: 'Words long enough to be an agreement.' },
   'admin.staff.add': { name: 'New Person', email: 'new@test.invalid', role: 'clinician', administers: false },
-  'staff.entries.send': { kind: 'morning' },
-  'staff.visits.begin': {
+  'clinician.entries.send': { kind: 'morning' },
+  'clinician.visits.begin': {
     visit: { place: 'clinic', whereabouts: null, callBackPhone: null, present: null },
   },
   'admin.clinicSettings.save': { values: { 'invitation-days': 3 }, reason: 'Local rule' },
@@ -84,8 +85,8 @@ describe('whatever is written leaves a row of the audit', () => {
     const taken: string[] = [];
     const silent: string[] = [];
     for (const { path } of mutations) {
-      const own = path === 'staff.prescriptions.end' ? { prescriptionId } : {};
-      const ofRecord = path.startsWith('staff.') ? { patientId: setting.patientId, ...own } : {};
+      const own = path === 'clinician.prescriptions.end' ? { prescriptionId } : {};
+      const ofRecord = path.startsWith('clinician.') ? { patientId: setting.patientId, ...own } : {};
       const fixed = { ...ofRecord, ...fitting[path] };
       const before = rows();
       if (!(await call(callerOf(path), path, planted(path, 'taken', fixed)))) continue;

@@ -27,10 +27,10 @@ const closedEpisode = async (context: BrowserContext, baseURL: string): Promise<
     contacts: [{ role: 'Daughter', name: 'Petra', phone: null }],
   };
   const opened = { patientId, episode, reason: 'Referral read.' };
-  const episodeId = String(await call(context, baseURL, 'staff.episodes.open', opened));
+  const episodeId = String(await call(context, baseURL, 'clinician.episodes.open', opened));
   for (const to of ['active', 'discharged']) {
     const change = { episodeId, to, on, reason: 'Agreed at the visit.', breakKind: null, expectedBack: null };
-    await call(context, baseURL, 'staff.episodes.change', { patientId, change });
+    await call(context, baseURL, 'clinician.episodes.change', { patientId, change });
   }
   return episodeId;
 };

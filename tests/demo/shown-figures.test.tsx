@@ -119,7 +119,7 @@ const noted = (workings: readonly Working[]): void => {
 
 describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
   it('the review shows the desk’s figures, for each joint, exercise and measure', async () => {
-    const staff = asClinician(accessTo(store)).staff;
+    const staff = asClinician(accessTo(store)).clinician;
     const review = await staff.review.get({ patientId, days: 182 });
     const lines = [...new Map(review.prescriptions.map((row) => [row.itemId, row])).values()];
     for (const joint of review.record.followedJoints) {
@@ -147,7 +147,7 @@ describe.each(stories.map((story) => [story.id]))('%s', (patientId) => {
   });
 
   it('the outcomes page shows the desk’s figures and every reading', async () => {
-    const staff = asClinician(accessTo(store)).staff;
+    const staff = asClinician(accessTo(store)).clinician;
     const patient = await staff.people.get({ patientId });
     const course = await staff.outcomes.get({ patientId });
     const clock = { zone: 'Europe/London', now: accessTo(store).now };

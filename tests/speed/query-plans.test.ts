@@ -45,11 +45,11 @@ describe('no hot question reads a growing table in full', () => {
   const patient = () => accessOf(clinic.store, 'a', clinic.patientId, clinic.now + 3_600_000);
 
   const questions: readonly [string, () => Promise<unknown>][] = [
-    ['a page of the worklist', () => asClinician(clinician()).staff.worklist.list()],
-    ['the list of patients', () => asClinician(clinician()).staff.people.list()],
+    ['a page of the worklist', () => asClinician(clinician()).clinician.worklist.list()],
+    ['the list of patients', () => asClinician(clinician()).clinician.people.list()],
     [
       'the review of a record',
-      () => asClinician(clinician()).staff.review.get({ patientId: clinic.patientId }),
+      () => asClinician(clinician()).clinician.review.get({ patientId: clinic.patientId }),
     ],
     ['today’s page of a patient', () => asPatient(patient(), clinic.patientId).patient.today.get()],
     ['a patient’s own history', () => asPatient(patient(), clinic.patientId).patient.history.get()],

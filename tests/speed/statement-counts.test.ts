@@ -16,11 +16,11 @@ const patientOf = (clinic: BusyClinic) =>
   asPatient(accessOf(clinic.store, 'a', clinic.patientId, clinic.now + hour), clinic.patientId);
 
 const pages: readonly [string, (clinic: BusyClinic) => Promise<unknown>][] = [
-  ['the worklist', (clinic) => clinicianOf(clinic).staff.worklist.list()],
-  ['the list of patients', (clinic) => clinicianOf(clinic).staff.people.list()],
+  ['the worklist', (clinic) => clinicianOf(clinic).clinician.worklist.list()],
+  ['the list of patients', (clinic) => clinicianOf(clinic).clinician.people.list()],
   [
     'the review of a record',
-    (clinic) => clinicianOf(clinic).staff.review.get({ patientId: clinic.patientId }),
+    (clinic) => clinicianOf(clinic).clinician.review.get({ patientId: clinic.patientId }),
   ],
   ['today’s page', (clinic) => patientOf(clinic).patient.today.get()],
   ['a patient’s own history', (clinic) => patientOf(clinic).patient.history.get()],

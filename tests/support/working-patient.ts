@@ -27,7 +27,7 @@ export const workingPatient = (store: Store, patientId: string) => {
   const today = dayAt(start, zone);
 
   const measured = async () => {
-    const { staff } = clinicianAt(start);
+    const { clinician: staff } = clinicianAt(start);
     const rows = [
       { kind: 'body-mass', day: today, massKg: 68 },
       { kind: 'stature', day: today, statureCm: 164 },
@@ -65,7 +65,7 @@ export const workingPatient = (store: Store, patientId: string) => {
 
   /** Screened, measured and prescribed, waiting for a signature. */
   const kept = async (): Promise<string> => {
-    const { staff } = clinicianAt(start);
+    const { clinician: staff } = clinicianAt(start);
     await staff.people.saveProfile({ patientId, profile });
     await staff.screening.record({ patientId, screening: allNo() });
     await measured();
@@ -84,7 +84,7 @@ export const workingPatient = (store: Store, patientId: string) => {
   /** The same, signed, with a baseline set. */
   const signed = async (): Promise<string> => {
     const prescriptionId = await kept();
-    const { staff } = clinicianAt(start);
+    const { clinician: staff } = clinicianAt(start);
     await staff.prescriptions.sign({ patientId, prescriptionId });
     const baseline = {
       joint: 'right-knee',

@@ -7,10 +7,10 @@ import { today } from '#ui/clinician/when.ts';
 
 export const clinicPage = async () => {
   const person = await requirePerson('clinician');
-  const { staff } = await serverCaller();
+  const { clinician } = await serverCaller();
   const at = runtime();
   const clock = { zone: await zoneOf(at, person.clinicId), now: at.clock.now() };
-  return { person, staff, clock, day: today(clock) };
+  return { person, clinician, clock, day: today(clock) };
 };
 
 export type RecordParams = Promise<{ readonly id: string }>;
@@ -22,7 +22,7 @@ const hasProblem = (error: unknown, problem: string): boolean =>
 export const recordPage = async (params: RecordParams) => {
   const [page, { id: patientId }] = [await clinicPage(), await params];
   try {
-    return { ...page, patient: await page.staff.people.get({ patientId }) };
+    return { ...page, patient: await page.clinician.people.get({ patientId }) };
   } catch (error) {
     if (hasProblem(error, 'not-found')) notFound();
     if (hasProblem(error, 'care-team')) redirect(`/emergency-access/${encodeURIComponent(patientId)}`);

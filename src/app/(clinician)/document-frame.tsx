@@ -22,13 +22,13 @@ export const languageOf = (asked: unknown): LanguageTag =>
 
 /** null where the address names no episode of care. */
 export const documentsHere = async (
-  { staff, patient }: AtRecord,
+  { clinician, patient }: AtRecord,
   searchParams: DocumentPageProps['searchParams'],
 ) => {
   const { episode, language } = await searchParams;
   if (typeof episode !== 'string') return null;
   const asked = { patientId: patient.id, episodeId: episode.slice(0, 64) };
-  return staff.documents.get({ ...asked, language: languageOf(language) });
+  return clinician.documents.get({ ...asked, language: languageOf(language) });
 };
 
 type DocumentFrameProps = Omit<DocumentViewProps, 'patientId'> & { readonly at: AtRecord };

@@ -4,7 +4,7 @@
  */
 import type { createCaller } from '#api/root.ts';
 
-type Staff = ReturnType<typeof createCaller>['staff'];
+type Staff = ReturnType<typeof createCaller>['clinician'];
 // biome-ignore lint/suspicious/noExplicitAny: the inputs are the procedures' own; only the answer is read here.
 type Answer<P extends (...input: any[]) => Promise<unknown>> = Awaited<ReturnType<P>>;
 

@@ -39,17 +39,29 @@ const eligibilityStatuses: Readonly<Record<Eligibility, Status>> = {
   closed: { word: 'Contraindicated', shape: 'closed', tone: 'danger' },
 };
 
-const isUnknown = ({ code }: { readonly code: string }): boolean =>
-  /^(never-screened$|not-asked-|screening-)|-not-measured$/.test(code);
+/** What closes a method without contraindicating it, the first that applies in words. */
+const notContraindicated: readonly (readonly [RegExp, string])[] = [
+  [
+    /^(never-screened$|not-asked-|screening-|returned-from-break$|after-)|-not-measured$/,
+    'Assessment needed',
+  ],
+  [/^no-consent-/, 'Consent needed'],
+  [/^(care-closed|on-break)$/, 'Not available now'],
+];
 
-/** What has not been asked or measured, or not lately, closes a method too, but contraindicates nothing. */
+/** A method is called contraindicated only where a finding says so. */
 export const eligibilityStatus = (
   eligibility: Eligibility,
   reasons: readonly { readonly code: string; readonly eligibility: Eligibility }[],
-): Status =>
-  eligibility === 'closed' && reasons.filter((reason) => reason.eligibility === 'closed').every(isUnknown)
-    ? { ...eligibilityStatuses.closed, word: 'Assessment needed' }
-    : eligibilityStatuses[eligibility];
+): Status => {
+  if (eligibility !== 'closed') return eligibilityStatuses[eligibility];
+  const codes = reasons.filter((reason) => reason.eligibility === 'closed').map(({ code }) => code);
+  const isOther = (code: string) => notContraindicated.some(([shape]) => shape.test(code));
+  const word = codes.every(isOther)
+    ? notContraindicated.find(([shape]) => codes.some((code) => shape.test(code)))?.[1]
+    : undefined;
+  return word ? { ...eligibilityStatuses.closed, word } : eligibilityStatuses.closed;
+};
 
 const itemStatuses: Readonly<Record<string, Status>> = {
   'red-flag': { word: 'Warning sign', shape: 'stop', tone: 'danger' },

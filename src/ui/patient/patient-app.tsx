@@ -15,7 +15,6 @@ import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
 import { TodayPage } from './today/today-page.tsx';
 import { QuestionsWait, SeldomLinks } from './today/visit-links.tsx';
-import { TwoHoursScreen } from './two-hours/two-hours-screen.tsx';
 import { type DayHandle, useDay } from './use-day.ts';
 import { useWorker } from './worker/use-worker.ts';
 
@@ -24,6 +23,11 @@ const SeldomNeeded = lazy(() =>
   import('./today/seldom-needed.tsx')
     .then((file) => ({ default: file.SeldomNeeded }))
     .catch(() => ({ default: () => null })),
+);
+
+/** Asked once a day at most, and only where the clinic asks it: its scripts come when they are wanted. */
+const TwoHoursScreen = lazy(() =>
+  import('./two-hours/two-hours-screen.tsx').then((file) => ({ default: file.TwoHoursScreen })),
 );
 
 export interface PatientAppProps {
@@ -116,17 +120,19 @@ const Morning = ({ at }: ScreenProps) =>
   );
 
 const TwoHours = ({ at }: ScreenProps) => (
-  <TwoHoursScreen
-    joints={at.view.followedJoints}
-    sessionEntryId={at.place.step}
-    answered={dayState(at.view, at.outbox.state.entries, at.clock()).twoHoursAnswered}
-    day={at.outbox.state.entries.find((saved) => saved.entryId === at.place.step)?.day ?? at.view.day}
-    zone={Intl.DateTimeFormat().resolvedOptions().timeZone}
-    enteredAs={at.enteredAs}
-    clock={at.clock}
-    onAnswer={(entry) => void at.outbox.save('two-hours', entry)}
-    onHome={() => at.go(home)}
-  />
+  <Suspense fallback={null}>
+    <TwoHoursScreen
+      joints={at.view.followedJoints}
+      sessionEntryId={at.place.step}
+      answered={dayState(at.view, at.outbox.state.entries, at.clock()).twoHoursAnswered}
+      day={at.outbox.state.entries.find((saved) => saved.entryId === at.place.step)?.day ?? at.view.day}
+      zone={Intl.DateTimeFormat().resolvedOptions().timeZone}
+      enteredAs={at.enteredAs}
+      clock={at.clock}
+      onAnswer={(entry) => void at.outbox.save('two-hours', entry)}
+      onHome={() => at.go(home)}
+    />
+  </Suspense>
 );
 
 const screens = { today: Home, session: Session, morning: Morning, 'two-hours': TwoHours } as const;

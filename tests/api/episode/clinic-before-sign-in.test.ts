@@ -13,7 +13,7 @@ it('an enrolled phone shows its own clinic’s hours; an unknown phone in a file
   const { clinician, patientId } = await twoClinics(store);
   testRuntime(store);
   const phone = browser('192.0.2.77');
-  const { code } = await asClinician(clinician).staff.phones.invite({ patientId });
+  const { code } = await asClinician(clinician).clinician.phones.invite({ patientId });
   await phone.post(POST, '/api/auth/phone/accept', { code });
   const cookie = /\.phone=([^;]+)/.exec(phone.headers().get('cookie') ?? '')?.[1] ?? null;
   expect((await clinicBeforeSignIn(store, cookie))?.id).toBe('a');

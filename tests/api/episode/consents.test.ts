@@ -5,7 +5,7 @@ import { type CareSetting, careSetting } from './setting.ts';
 let at: CareSetting;
 beforeEach(async () => {
   at = await careSetting();
-  const { staff } = at.clinician();
+  const { clinician: staff } = at.clinician();
   const { patientId } = at;
   const measurement = {
     kind: 'blood-pressure',
@@ -34,16 +34,16 @@ const wrap = (supervised: boolean) => ({
   supervised,
 });
 const saveDraft = (supervised: boolean, day = 0) =>
-  at.clinician(day).staff.prescriptions.saveDraft({ patientId: at.patientId, request: wrap(supervised) });
+  at.clinician(day).clinician.prescriptions.saveDraft({ patientId: at.patientId, request: wrap(supervised) });
 const sign = (prescriptionId: string, day = 0) =>
-  at.clinician(day).staff.prescriptions.sign({ patientId: at.patientId, prescriptionId });
+  at.clinician(day).clinician.prescriptions.sign({ patientId: at.patientId, prescriptionId });
 const agree = (kind: 'occlusion-supervised' | 'occlusion-unsupervised') =>
   at.patient().patient.consents.give({ kind, wordingVersion: 0 });
 const site = { limb: 'leg', side: 'right' };
 const homeEligible = async () => {
   const { patientId } = at;
   const watch = (day: number) =>
-    at.clinician(day).staff.visits.watch({
+    at.clinician(day).clinician.visits.watch({
       patientId,
       session: {
         ...site,
@@ -64,7 +64,7 @@ const homeEligible = async () => {
     wrapOpened: true,
     reason: 'No gauge at home; shown twice.',
   };
-  await at.clinician(1).staff.visits.checkHome({ patientId, check });
+  await at.clinician(1).clinician.visits.checkHome({ patientId, check });
 };
 
 describe('agreement to occlusion', () => {
@@ -97,7 +97,7 @@ describe('agreement to occlusion', () => {
     expect(today.changes.map(({ en }) => en).join(' ')).toMatch(/took back your agreement to the cuff/);
     await agree('occlusion-supervised');
     expect((await at.patient(2).patient.today.get()).exercises).toHaveLength(1);
-    const { versions } = await at.clinician(2).staff.prescriptions.list({ patientId: at.patientId });
+    const { versions } = await at.clinician(2).clinician.prescriptions.list({ patientId: at.patientId });
     const cuffed = versions.filter((row) => row.dose.method === 'occlusion');
     expect(cuffed.map(({ id }) => id).sort()).toEqual([signed, waiting].sort());
     expect(cuffed.every((row) => row.endReason?.startsWith('Agreement taken back on'))).toBe(true);
@@ -128,12 +128,15 @@ describe('the words of an agreement', () => {
       /words have changed/,
     );
     await expect(
-      at
-        .clinician()
-        .staff.consents.record({ patientId: at.patientId, kind: 'sharing', act: 'given', wordingVersion: 1 }),
+      at.clinician().clinician.consents.record({
+        patientId: at.patientId,
+        kind: 'sharing',
+        act: 'given',
+        wordingVersion: 1,
+      }),
     ).rejects.toThrow(/newer wording/);
     await at.patient().patient.consents.give({ kind: 'sharing', wordingVersion: 2 });
-    const { rows } = await at.clinician().staff.consents.list({ patientId: at.patientId });
+    const { rows } = await at.clinician().clinician.consents.list({ patientId: at.patientId });
     expect(rows).toMatchObject([{ kind: 'sharing', act: 'given', wordingVersion: 2 }]);
   });
 
@@ -157,7 +160,7 @@ describe('a cuff at home', () => {
     await agree('occlusion-unsupervised');
     await expect(saveDraft(false)).rejects.toThrow(/Record the conditions for work at home/);
     await homeEligible();
-    const gate = await at.clinician(1).staff.visits.homeEligibility({ patientId: at.patientId });
+    const gate = await at.clinician(1).clinician.visits.homeEligibility({ patientId: at.patientId });
     const open = gate.limbs.filter((one) => one.wrap.length === 0);
     expect(open.map(({ limb, side }) => [limb, side])).toEqual([['leg', 'right']]);
     await expect(saveDraft(false, 1)).resolves.toBeDefined();
@@ -177,14 +180,14 @@ describe('a cuff at home', () => {
       wrapOpened: true,
       reason: 'Left wrist in a splint.',
     };
-    await at.clinician(2).staff.visits.checkHome({ patientId: at.patientId, check });
+    await at.clinician(2).clinician.visits.checkHome({ patientId: at.patientId, check });
     await expect(sign(id, 2)).rejects.toThrow(/unaided with either hand/);
   });
 
   it('tick boxes sent with the request are not a field any more', async () => {
     await agree('occlusion-supervised');
     await expect(
-      at.clinician().staff.prescriptions.propose({
+      at.clinician().clinician.prescriptions.propose({
         patientId: at.patientId,
         request: { ...wrap(false), home: { observedSessions: 9 } },
       }),
@@ -201,8 +204,8 @@ describe('a cuff at home', () => {
       wrapOpened: true,
       reason: null,
     };
-    await expect(at.clinician().staff.visits.checkHome({ patientId: at.patientId, check })).rejects.toThrow(
-      /reason for allowing an elastic wrap/,
-    );
+    await expect(
+      at.clinician().clinician.visits.checkHome({ patientId: at.patientId, check }),
+    ).rejects.toThrow(/reason for allowing an elastic wrap/);
   });
 });

@@ -17,14 +17,14 @@ const dayOf = (day: number) => addDays(firstDay, day);
 const onBreak = (episodeId: string, day: number, more: object = {}) =>
   change(episodeId, 'on-break', dayOf(day), { breakKind: 'illness', ...more });
 const kindsOn = async (day: number) => {
-  const { lines } = await at.clinician(day).staff.worklist.list();
+  const { lines } = await at.clinician(day).clinician.worklist.list();
   return lines
     .filter((item) => item.patientId === at.patientId)
     .flatMap((item) => [item.item.kind, ...item.others.map((other) => other.kind)])
     .sort();
 };
 const screenedOn = (day: number) =>
-  at.clinician(day).staff.screening.record({
+  at.clinician(day).clinician.screening.record({
     patientId: at.patientId,
     screening: {
       sheetVersion: screeningSheetVersion,
@@ -47,7 +47,7 @@ const session = (day: number, over: object = {}) => {
 describe('an episode of care', () => {
   it('names diagnoses, joints, goals in the patient’s words, referrer and contacts; a third daily joint is refused', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     await inCare(at);
     const { episodes } = await staff.episodes.list({ patientId });
     expect(episodes).toHaveLength(1);
@@ -68,18 +68,18 @@ describe('an episode of care', () => {
   it('may stand beside another of the same patient', async () => {
     const { patientId } = at;
     await inCare(at);
-    await at.clinician(1).staff.episodes.open({
+    await at.clinician(1).clinician.episodes.open({
       patientId,
       episode: { ...episode, joints: ['left-shoulder'], followedJoints: ['left-shoulder'] },
       reason: 'Second referral.',
     });
-    expect((await at.clinician(1).staff.episodes.list({ patientId })).episodes).toHaveLength(2);
+    expect((await at.clinician(1).clinician.episodes.list({ patientId })).episodes).toHaveLength(2);
   });
 
   it('refuses a change that may not follow, with the reason, and keeps nothing', async () => {
     const { patientId } = at;
     const id = await inCare(at);
-    const { staff } = at.clinician(1);
+    const { clinician: staff } = at.clinician(1);
     await expect(staff.episodes.change({ patientId, change: change(id, 'open', dayOf(1)) })).rejects.toThrow(
       /Care has already begun/,
     );
@@ -98,7 +98,7 @@ describe('a break', () => {
       { itemId: at.item.itemId, weekdays: [1, 2, 3, 4, 5, 6, 7] },
     ]);
     expect(await kindsOn(6)).toContain('missing-answers');
-    await at.clinician(6).staff.episodes.change({ patientId, change: onBreak(id, 6) });
+    await at.clinician(6).clinician.episodes.change({ patientId, change: onBreak(id, 6) });
     expect(await kindsOn(12)).not.toContain('missing-answers');
     const today = await at.patient(8).patient.today.get();
     expect(today.exercises.map((one) => [one.today, one.planned])).toEqual([['rest-this-joint', false]]);
@@ -114,7 +114,7 @@ describe('a break', () => {
     await at
       .patient(1, '18:00')
       .patient.entries.send({ kind: 'session', entry: session(1, { redFlags: ['chest-pain'] }) });
-    await at.clinician(2).staff.episodes.change({ patientId, change: onBreak(id, 2) });
+    await at.clinician(2).clinician.episodes.change({ patientId, change: onBreak(id, 2) });
     expect(await kindsOn(3)).toContain('red-flag');
   });
 
@@ -123,7 +123,7 @@ describe('a break', () => {
     const id = await inCare(at);
     await at
       .clinician(1)
-      .staff.episodes.change({ patientId, change: onBreak(id, 1, { expectedBack: dayOf(8) }) });
+      .clinician.episodes.change({ patientId, change: onBreak(id, 1, { expectedBack: dayOf(8) }) });
     expect(await kindsOn(7)).not.toContain('break-over');
     expect(await kindsOn(8)).toContain('break-over');
   });
@@ -131,9 +131,9 @@ describe('a break', () => {
   it('ends with a return that asks the screening again before anything is signed or done', async () => {
     const { patientId } = at;
     const id = await inCare(at);
-    await at.clinician(1).staff.episodes.change({ patientId, change: onBreak(id, 1) });
-    await at.clinician(9).staff.episodes.change({ patientId, change: change(id, 'active', dayOf(9)) });
-    const outcomes = await at.clinician(9).staff.screening.outcomes({ patientId });
+    await at.clinician(1).clinician.episodes.change({ patientId, change: onBreak(id, 1) });
+    await at.clinician(9).clinician.episodes.change({ patientId, change: change(id, 'active', dayOf(9)) });
+    const outcomes = await at.clinician(9).clinician.screening.outcomes({ patientId });
     expect(outcomes.every(({ eligibility }) => eligibility === 'closed')).toBe(true);
     const request = {
       method: 'low-load',
@@ -141,14 +141,16 @@ describe('a break', () => {
       side: 'right',
       knownOneRepMaxKg: 10,
     };
-    await expect(at.clinician(9).staff.prescriptions.propose({ patientId, request })).rejects.toThrow(
+    await expect(at.clinician(9).clinician.prescriptions.propose({ patientId, request })).rejects.toThrow(
       /Came back on .*repeat the screening first/,
     );
     expect((await at.patient(9).patient.today.get()).exercises[0]!.today).toBe('rest-this-joint');
     expect(await kindsOn(10)).not.toContain('missing-answers');
     await screenedOn(10);
     expect((await at.patient(10).patient.today.get()).exercises[0]!.today).toBe('as-planned');
-    await expect(at.clinician(10).staff.prescriptions.propose({ patientId, request })).resolves.toBeDefined();
+    await expect(
+      at.clinician(10).clinician.prescriptions.propose({ patientId, request }),
+    ).resolves.toBeDefined();
     expect(await kindsOn(12)).toContain('missing-answers');
   });
 });
@@ -160,10 +162,10 @@ describe('the end of care', () => {
     expect(await kindsOn(6)).toContain('missing-answers');
     const done = await at
       .clinician(6)
-      .staff.episodes.change({ patientId, change: change(id, 'discharged', dayOf(6)) });
+      .clinician.episodes.change({ patientId, change: change(id, 'discharged', dayOf(6)) });
     expect(done.closedItems).toBeGreaterThan(0);
     expect(await kindsOn(40)).toEqual([]);
-    const { inForce, versions } = await at.clinician(6).staff.prescriptions.list({ patientId });
+    const { inForce, versions } = await at.clinician(6).clinician.prescriptions.list({ patientId });
     expect(inForce).toEqual([]);
     expect(versions.every((row) => row.endReason?.includes('Said at the visit.'))).toBe(true);
   });
@@ -172,7 +174,9 @@ describe('the end of care', () => {
     const { patientId } = at;
     const id = await inCare(at);
     await at.patient(1, '18:00').patient.entries.send({ kind: 'session', entry: session(1) });
-    await at.clinician(2).staff.episodes.change({ patientId, change: change(id, 'discharged', dayOf(2)) });
+    await at
+      .clinician(2)
+      .clinician.episodes.change({ patientId, change: change(id, 'discharged', dayOf(2)) });
     expect((await at.patient(5).patient.history.get()).days).toHaveLength(1);
     expect((await at.patient(5).patient.today.get()).exercises).toEqual([]);
   });
@@ -184,7 +188,7 @@ describe('the end of care', () => {
       .patient(1, '18:00')
       .patient.entries.send({ kind: 'session', entry: session(1, { redFlags: ['chest-pain'] }) });
     const end = (to: string) =>
-      at.clinician(2).staff.episodes.change({ patientId, change: change(id, to, dayOf(2)) });
+      at.clinician(2).clinician.episodes.change({ patientId, change: change(id, to, dayOf(2)) });
     await expect(end('discharged')).rejects.toThrow(/urgent item has not been acknowledged/);
     await expect(end('died')).resolves.toBeDefined();
   });
@@ -192,12 +196,14 @@ describe('the end of care', () => {
   it('a session under way offline when care ends is stored and shown when it arrives, and its danger is listed', async () => {
     const { patientId } = at;
     const id = await inCare(at);
-    await at.clinician(2).staff.episodes.change({ patientId, change: change(id, 'discharged', dayOf(2)) });
+    await at
+      .clinician(2)
+      .clinician.episodes.change({ patientId, change: change(id, 'discharged', dayOf(2)) });
     const sentLate = session(1, { redFlags: ['chest-pain'] });
     const stored = await at.patient(4).patient.entries.send({ kind: 'session', entry: sentLate });
     expect(stored.stored).toBe('stored');
     expect(await at.store.read.select().from(trainingSession)).toHaveLength(1);
-    const review = await at.clinician(4).staff.review.get({ patientId });
+    const review = await at.clinician(4).clinician.review.get({ patientId });
     expect(review.record.sessions).toHaveLength(1);
     const { days } = await at.patient(4).patient.history.get();
     expect(days.flatMap((one) => one.sessions)).toHaveLength(1);
@@ -209,7 +215,9 @@ describe('the end of care', () => {
   it('a morning sent after the end is kept as well', async () => {
     const { patientId } = at;
     const id = await inCare(at);
-    await at.clinician(2).staff.episodes.change({ patientId, change: change(id, 'transferred', dayOf(2)) });
+    await at
+      .clinician(2)
+      .clinician.episodes.change({ patientId, change: change(id, 'transferred', dayOf(2)) });
     const access = at.accessOn(3);
     const entry = morningEntry({
       entryId: 'late',
@@ -218,16 +226,18 @@ describe('the end of care', () => {
       answeredAt: access.now - 60_000,
     });
     await at.patient(3).patient.entries.send({ kind: 'morning', entry });
-    expect((await at.clinician(3).staff.review.get({ patientId })).record.mornings).toHaveLength(1);
+    expect((await at.clinician(3).clinician.review.get({ patientId })).record.mornings).toHaveLength(1);
   });
 
   it('a new episode opens nothing that had ended, and asks the screening again', async () => {
     const { patientId } = at;
     const id = await inCare(at);
-    await at.clinician(2).staff.episodes.change({ patientId, change: change(id, 'discharged', dayOf(2)) });
-    await at.clinician(5).staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
+    await at
+      .clinician(2)
+      .clinician.episodes.change({ patientId, change: change(id, 'discharged', dayOf(2)) });
+    await at.clinician(5).clinician.episodes.open({ patientId, episode, reason: 'Pain is back.' });
     expect((await at.patient(5).patient.today.get()).exercises).toEqual([]);
-    const outcomes = await at.clinician(5).staff.screening.outcomes({ patientId });
+    const outcomes = await at.clinician(5).clinician.screening.outcomes({ patientId });
     expect(outcomes.every(({ eligibility }) => eligibility === 'closed')).toBe(true);
   });
 });

@@ -40,7 +40,7 @@ describe('handing over', () => {
 
   it('shows limits, what is closed and why, last decisions, what is unsigned and who owns a pause', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician(1, '12:00');
+    const { clinician: staff } = at.clinician(1, '12:00');
     await dangerOn(1);
     await staff.care.addLimit({ patientId, limit: limit() });
     await staff.prescriptions.saveDraft({ patientId, request });
@@ -55,7 +55,7 @@ describe('handing over', () => {
     await staff.handover.ownPause({ patientId, decisionId, until: dayOf(3) });
     const after = await staff.handover.get({ patientId });
     expect(after.pauses[0]!.owner).toEqual({ name: 'clinician-a', until: dayOf(3), isOver: false });
-    const later = await at.clinician(4).staff.handover.get({ patientId });
+    const later = await at.clinician(4).clinician.handover.get({ patientId });
     expect(later.pauses[0]!.owner).toMatchObject({ isOver: true });
   });
 
@@ -65,7 +65,7 @@ describe('handing over', () => {
   ])('refuses a pause looked after until %s', async (_name, days) => {
     const { patientId } = at;
     await dangerOn(1);
-    const { staff } = at.clinician(1, '12:00');
+    const { clinician: staff } = at.clinician(1, '12:00');
     const { pauses } = await staff.handover.get({ patientId });
     await expect(
       staff.handover.ownPause({ patientId, decisionId: pauses[0]!.decisionId, until: dayOf(1 + days) }),
@@ -84,7 +84,9 @@ describe('handing over', () => {
     expect(passed).toMatchObject({ assignedTo: coveringId, assignedName: 'Covering Clinician' });
     expect(passed!.sentence).toMatch(/not acknowledged in time; passed to Covering Clinician/);
     const danger = (await worklistItemsOf(at, 2)).find((item) => item.kind === 'red-flag');
-    await at.clinician(2).staff.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
+    await at
+      .clinician(2)
+      .clinician.worklist.acknowledge({ patientId, key: danger!.key, reason: 'Rung her.' });
     expect(await kindsOn(3)).not.toContain('danger-passed');
     expect(await kindsOn(3)).toContain('red-flag');
   });
@@ -98,7 +100,7 @@ describe('handing over', () => {
     await dangerOn(1);
     expect((await kindsOn(1, time)).includes('danger-passed')).toBe(hasPassed);
     expect(await kindsOn(1, time)).toContain('red-flag');
-    const { dangers } = await at.clinician(1, time).staff.handover.get({ patientId });
+    const { dangers } = await at.clinician(1, time).clinician.handover.get({ patientId });
     expect(dangers.map(({ kind }) => kind).includes('danger-passed')).toBe(hasPassed);
   });
 
@@ -128,7 +130,7 @@ describe('handing over', () => {
     await expect(
       at
         .clinician(2)
-        .staff.worklist.snooze({ patientId, key: passed!.key, until: dayOf(3), reason: 'Later' }),
+        .clinician.worklist.snooze({ patientId, key: passed!.key, until: dayOf(3), reason: 'Later' }),
     ).rejects.toThrow(/urgent item cannot be snoozed/);
   });
 });

@@ -24,7 +24,7 @@ const kindsOn = async (day: number) => (await worklistItemsOf(at, day)).map(({ k
 describe('limits of others', () => {
   it('bound what is proposed, and say so in the working', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     expect((await staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({ loadKg: 4 });
     await staff.care.addLimit({ patientId, limit: limit() });
     const bounded = await staff.prescriptions.propose({ patientId, request });
@@ -35,7 +35,7 @@ describe('limits of others', () => {
 
   it('bound what is signed, also when they came after it was kept', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     const prescriptionId = await staff.prescriptions.saveDraft({ patientId, request });
     const limitId = await staff.care.addLimit({ patientId, limit: limit() });
     await expect(staff.prescriptions.sign({ patientId, prescriptionId })).rejects.toThrow(
@@ -47,8 +47,8 @@ describe('limits of others', () => {
 
   it('refuse when nothing the patient owns lies within', async () => {
     const { patientId } = at;
-    await at.clinician().staff.care.addLimit({ patientId, limit: limit({ limitKg: 0.5 }) });
-    await expect(at.clinician().staff.prescriptions.propose({ patientId, request })).rejects.toThrow(
+    await at.clinician().clinician.care.addLimit({ patientId, limit: limit({ limitKg: 0.5 }) });
+    await expect(at.clinician().clinician.prescriptions.propose({ patientId, request })).rejects.toThrow(
       /Nothing the patient owns lies within the limit of 0.5 kg/,
     );
   });
@@ -57,23 +57,29 @@ describe('limits of others', () => {
     const { patientId } = at;
     await at
       .clinician()
-      .staff.care.addLimit({ patientId, limit: limit({ kind: 'weight-bearing', limitKg: null }) });
-    const { limited } = await at.clinician().staff.prescriptions.catalogue({ patientId });
+      .clinician.care.addLimit({ patientId, limit: limit({ kind: 'weight-bearing', limitKg: null }) });
+    const { limited } = await at.clinician().clinician.prescriptions.catalogue({ patientId });
     const stand = limited.find((row) => row.exerciseId === 'sit-to-stand-chair');
     expect(stand?.contraindications.join(' ')).toMatch(/puts weight on the joint/);
   });
 
   it('past their last day ask again on the worklist and open nothing', async () => {
     const { patientId } = at;
-    const limitId = await at.clinician().staff.care.addLimit({ patientId, limit: limit({ to: dayOf(5) }) });
+    const limitId = await at
+      .clinician()
+      .clinician.care.addLimit({ patientId, limit: limit({ to: dayOf(5) }) });
     expect(await kindsOn(5)).not.toContain('limit-ended');
     expect(await kindsOn(6)).toContain('limit-ended');
-    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({
+    expect(
+      (await at.clinician(6).clinician.prescriptions.propose({ patientId, request })).dose,
+    ).toMatchObject({
       loadKg: 3,
     });
-    await at.clinician(6).staff.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
+    await at.clinician(6).clinician.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
     expect(await kindsOn(6)).not.toContain('limit-ended');
-    expect((await at.clinician(6).staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({
+    expect(
+      (await at.clinician(6).clinician.prescriptions.propose({ patientId, request })).dose,
+    ).toMatchObject({
       loadKg: 4,
     });
   });
@@ -82,7 +88,7 @@ describe('limits of others', () => {
 describe('the same limit from two people', () => {
   it('is one item in both names, and stays until both are lifted', async () => {
     const { patientId } = at;
-    const { care } = at.clinician().staff;
+    const { care } = at.clinician().clinician;
     const first = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'surgeon' }) });
     const second = await care.addLimit({ patientId, limit: limit({ to: dayOf(5), author: 'physician' }) });
     const ended = async () =>
@@ -90,9 +96,11 @@ describe('the same limit from two people', () => {
         .filter(({ kind }) => kind === 'limit-ended')
         .map(({ sentence }) => /\(([^)]*)\)/.exec(sentence)?.[1]);
     expect(await ended()).toEqual(['load-limit, physician and surgeon']);
-    await at.clinician(6).staff.care.liftLimit({ patientId, limitId: first, reason: 'Surgeon wrote.' });
+    await at.clinician(6).clinician.care.liftLimit({ patientId, limitId: first, reason: 'Surgeon wrote.' });
     expect(await ended()).toEqual(['load-limit, physician']);
-    await at.clinician(6).staff.care.liftLimit({ patientId, limitId: second, reason: 'Physician wrote.' });
+    await at
+      .clinician(6)
+      .clinician.care.liftLimit({ patientId, limitId: second, reason: 'Physician wrote.' });
     expect(await ended()).toEqual([]);
   });
 });
@@ -110,21 +118,21 @@ describe('something that happened', () => {
     '%s opens a review until the screening was asked again',
     async (kind) => {
       const { patientId } = at;
-      const { staff } = at.clinician(1);
+      const { clinician: staff } = at.clinician(1);
       await staff.care.addEvent({ patientId, event: event({ kind, day: dayOf(1) }) });
       expect(await kindsOn(1)).toContain('event-review');
       const sheet = {
         sheetVersion: screeningSheetVersion,
         answers: screeningItems.map(({ id }) => ({ item: id, answer: 'no' })),
       };
-      await at.clinician(2).staff.screening.record({ patientId, screening: sheet });
+      await at.clinician(2).clinician.screening.record({ patientId, screening: sheet });
       expect(await kindsOn(2)).not.toContain('event-review');
     },
   );
 
   it('a medicine started, stopped or changed is kept with its kind; half of it is refused', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     const medicine = { medicineAct: 'stop', medicineClass: 'blood-thinner' };
     await staff.care.addEvent({ patientId, event: event(medicine) });
     const { events } = await staff.care.list({ patientId });
@@ -141,7 +149,7 @@ describe('something that happened', () => {
     const { patientId } = at;
     await at
       .clinician()
-      .staff.care.addEvent({ patientId, event: event({ kind: 'joint-injection', joint: 'right-knee' }) });
+      .clinician.care.addEvent({ patientId, event: event({ kind: 'joint-injection', joint: 'right-knee' }) });
     const decisions = await replayableDecisions(at.accessOn(1), patientId, firstDay);
     expect(decisions.at(-1)).toMatchObject({ joint: 'right-knee', facts: { treatmentChangeDays: 0 } });
     expect(decisions.at(-1)!.reasons.map(({ rule }) => rule)).toContain('D2');

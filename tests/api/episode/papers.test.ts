@@ -13,7 +13,7 @@ describe('the papers at the end of care', () => {
   it('are not put together while care goes on, after a death, or for an episode that does not exist', async () => {
     const { patientId } = at;
     const episodeId = await inCare(at);
-    const { staff } = at.clinician(10);
+    const { clinician: staff } = at.clinician(10);
     expect(await staff.documents.get({ patientId, episodeId })).toBeNull();
     expect(await staff.documents.get({ patientId, episodeId: 'none' })).toBeNull();
     await staff.episodes.change({ patientId, change: change(episodeId, 'died', '2026-03-12') });
@@ -23,9 +23,9 @@ describe('the papers at the end of care', () => {
   it('after a discharge name the exercise that was in force until then, who signed it and who closed', async () => {
     const { patientId } = at;
     const episodeId = await inCare(at);
-    const { staff } = at.clinician(10);
+    const { clinician: staff } = at.clinician(10);
     await staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
-    const documents = await at.clinician(30).staff.documents.get({ patientId, episodeId });
+    const documents = await at.clinician(30).clinician.documents.get({ patientId, episodeId });
     expect(documents?.selfManagement?.from).toEqual([documents?.facts.clinic.name, expect.any(String)]);
     expect(documents?.facts).toMatchObject({
       from: '2026-03-02',
@@ -40,11 +40,11 @@ describe('the papers at the end of care', () => {
     const { patientId } = at;
     const episodeId = await inCare(at);
     const { prescriptionId } = at.item;
-    await at.clinician(5).staff.prescriptions.end({ patientId, prescriptionId, reason: 'Done with it.' });
+    await at.clinician(5).clinician.prescriptions.end({ patientId, prescriptionId, reason: 'Done with it.' });
     await at
       .clinician(10)
-      .staff.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
-    const documents = await at.clinician(30).staff.documents.get({ patientId, episodeId });
+      .clinician.episodes.change({ patientId, change: change(episodeId, 'discharged', '2026-03-12') });
+    const documents = await at.clinician(30).clinician.documents.get({ patientId, episodeId });
     expect(documents?.facts.lines).toMatchObject([{ atEnd: false, last: { endedOn: '2026-03-07' } }]);
   });
 
@@ -52,9 +52,11 @@ describe('the papers at the end of care', () => {
     const { patientId } = at;
     const firstId = await inCare(at);
     const discharged = (episodeId: string, on: string) => change(episodeId, 'discharged', on);
-    await at.clinician(10).staff.episodes.change({ patientId, change: discharged(firstId, '2026-03-12') });
-    const before = await at.clinician(11).staff.documents.get({ patientId, episodeId: firstId });
-    const { staff } = at.clinician(20);
+    await at
+      .clinician(10)
+      .clinician.episodes.change({ patientId, change: discharged(firstId, '2026-03-12') });
+    const before = await at.clinician(11).clinician.documents.get({ patientId, episodeId: firstId });
+    const { clinician: staff } = at.clinician(20);
     const secondId = await staff.episodes.open({ patientId, episode, reason: 'Pain is back.' });
     await staff.episodes.change({ patientId, change: change(secondId, 'active', '2026-03-22') });
     await staff.screening.record({ patientId, screening: allNo() });
@@ -64,9 +66,11 @@ describe('the papers at the end of care', () => {
       request: { ...kneeRequest, percent: 30 },
       itemId,
     });
-    await at.clinician(21).staff.prescriptions.sign({ patientId, prescriptionId });
-    await at.clinician(30).staff.episodes.change({ patientId, change: discharged(secondId, '2026-04-01') });
-    const later = at.clinician(31).staff.documents;
+    await at.clinician(21).clinician.prescriptions.sign({ patientId, prescriptionId });
+    await at
+      .clinician(30)
+      .clinician.episodes.change({ patientId, change: discharged(secondId, '2026-04-01') });
+    const later = at.clinician(31).clinician.documents;
     const second = await later.get({ patientId, episodeId: secondId });
     expect(second?.facts.lines.map((line) => [line.first.signedOn, line.last.signedOn, line.atEnd])).toEqual([
       ['2026-03-23', '2026-03-23', true],

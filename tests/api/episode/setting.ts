@@ -78,7 +78,7 @@ export const change = (episodeId: string, to: string, on: string, more: object =
 
 /** An active episode of care since day 0. */
 export const inCare = async (at: CareSetting): Promise<string> => {
-  const { staff } = at.clinician();
+  const { clinician: staff } = at.clinician();
   const { patientId } = at;
   const id = await staff.episodes.open({ patientId, episode, reason: 'Referral read.' });
   await staff.episodes.change({ patientId, change: change(id, 'active', firstDay) });
@@ -105,7 +105,7 @@ export const limitOn = (over: object = {}) => ({
 
 /** What the worklist shows of the patient. */
 export const worklistItemsOf = async (at: CareSetting, day: number, time?: string) => {
-  const { lines } = await at.clinician(day, time).staff.worklist.list();
+  const { lines } = await at.clinician(day, time).clinician.worklist.list();
   return lines
     .filter((item) => item.patientId === at.patientId)
     .flatMap((item) => [item.item, ...item.others]);

@@ -25,10 +25,11 @@ describe('an appointment at a distance', () => {
   it('locks tests that need hands, for the one who holds it and that day only', async () => {
     const { patientId } = at;
     const test = (day: number) =>
-      at
-        .clinician(day)
-        .staff.measurements.recordEffusion({ patientId, effusion: { joint: 'right-knee', grade: 'zero' } });
-    await at.clinician().staff.visits.begin({ patientId, visit: remote });
+      at.clinician(day).clinician.measurements.recordEffusion({
+        patientId,
+        effusion: { joint: 'right-knee', grade: 'zero' },
+      });
+    await at.clinician().clinician.visits.begin({ patientId, visit: remote });
     await expect(test(0)).rejects.toThrow(/by video; this is a hands-on test/);
     const circumference = {
       kind: 'limb-circumference',
@@ -39,18 +40,18 @@ describe('an appointment at a distance', () => {
       circumferenceCm: 50,
     };
     await expect(
-      at.clinician().staff.measurements.record({ patientId, measurement: circumference }),
+      at.clinician().clinician.measurements.record({ patientId, measurement: circumference }),
     ).rejects.toThrow(/hands-on test/);
     const bodyMass = { kind: 'body-mass', day: firstDay, massKg: 70 };
     await expect(
-      at.clinician().staff.measurements.record({ patientId, measurement: bodyMass }),
+      at.clinician().clinician.measurements.record({ patientId, measurement: bodyMass }),
     ).resolves.toBeDefined();
     await expect(test(1)).resolves.toBeDefined();
   });
 
   it('records place, call-back number and who is present, and is refused without them', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     await expect(
       staff.visits.begin({ patientId, visit: { ...remote, callBackPhone: null } }),
     ).rejects.toThrow(/number to ring/);
@@ -60,7 +61,7 @@ describe('an appointment at a distance', () => {
 
   it('is not the place of a first session with a cuff unless a clinician says why', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     await staff.visits.begin({ patientId, visit: remote });
     const session = {
       limb: 'leg',
@@ -94,25 +95,27 @@ describe('questions before a visit', () => {
     await at.patient(1).patient.preVisit.send({ answers: answers({ diabetes: 'yes', cancer: 'not-known' }) });
     expect(await at.store.read.select().from(screening)).toHaveLength(1);
     expect(await kindsOn(1)).toContain('pre-visit-answers');
-    const shown = await at.clinician(1).staff.preVisits.get({ patientId });
+    const shown = await at.clinician(1).clinician.preVisits.get({ patientId });
     expect(shown!.toLookAt.map(({ item }) => item.id)).toEqual(['cancer', 'diabetes']);
     expect(shown!.plainNo).toBe(screeningItems.length - 2);
     const corrections = [{ item: 'cancer', answer: 'no' }];
-    await at.clinician(1, '10:00').staff.preVisits.confirm({ patientId, preVisitId: shown!.id, corrections });
-    const sheet = await at.clinician(1).staff.screening.sheet({ patientId });
+    await at
+      .clinician(1, '10:00')
+      .clinician.preVisits.confirm({ patientId, preVisitId: shown!.id, corrections });
+    const sheet = await at.clinician(1).clinician.screening.sheet({ patientId });
     const given = new Map(sheet.newest!.answers.map((one) => [one.item, one.answer]));
     expect([given.get('diabetes'), given.get('cancer')]).toEqual(['yes', 'no']);
     expect(await kindsOn(1)).not.toContain('pre-visit-answers');
-    expect((await at.clinician(1).staff.preVisits.get({ patientId }))!.isConfirmed).toBe(true);
+    expect((await at.clinician(1).clinician.preVisits.get({ patientId }))!.isConfirmed).toBe(true);
   });
 
   it('sent again meanwhile are looked at anew, and an unknown or doubled item is refused', async () => {
     const { patientId } = at;
     await at.patient(1).patient.preVisit.send({ answers: answers() });
-    const shown = await at.clinician(1).staff.preVisits.get({ patientId });
+    const shown = await at.clinician(1).clinician.preVisits.get({ patientId });
     await at.patient(1, '10:00').patient.preVisit.send({ answers: answers({ diabetes: 'yes' }) });
     await expect(
-      at.clinician(1).staff.preVisits.confirm({ patientId, preVisitId: shown!.id, corrections: [] }),
+      at.clinician(1).clinician.preVisits.confirm({ patientId, preVisitId: shown!.id, corrections: [] }),
     ).rejects.toThrow(/newer answers/);
     await expect(
       at.patient(1).patient.preVisit.send({ answers: [{ item: 'nothing', answer: 'no' }] }),
@@ -126,7 +129,7 @@ describe('questions before a visit', () => {
 describe('unfinished work', () => {
   it('is kept for the person who began it, on that form of that patient, until it is dropped', async () => {
     const { patientId } = at;
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     await staff.drafts.save({ patientId, form: 'first-visit', typed: { diagnosis: 'Kn' } });
     await staff.drafts.save({ patientId, form: 'first-visit', typed: { diagnosis: 'Knee' } });
     expect((await staff.drafts.get({ patientId, form: 'first-visit' }))?.typed).toEqual({
@@ -164,7 +167,7 @@ describe('a first visit', () => {
   });
 
   it('goes from an empty patient to a signed low-load exercise, with occlusion still closed', async () => {
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     const patientId = empty;
     const kept = await staff.visits.saveFirstVisit({ patientId, visit: visit() });
     expect(kept.dose).toMatchObject({ method: 'low-load', loadKg: 3 });
@@ -184,7 +187,7 @@ describe('a first visit', () => {
   });
 
   it('keeps all or nothing: one item of the minimum missing, and no row is left behind', async () => {
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     const patientId = empty;
     const answers = visit().screening.answers.slice(1);
     await expect(
@@ -204,23 +207,23 @@ describe('a first visit', () => {
     ['diastolic above systolic', { systolicMmhg: 100, diastolicMmhg: 110 }, /diastolic|systolic/i],
   ])('refuses with %s', async (_name, pressure, reason) => {
     await expect(
-      at.clinician().staff.visits.saveFirstVisit({ patientId: empty, visit: visit({ pressure }) }),
+      at.clinician().clinician.visits.saveFirstVisit({ patientId: empty, visit: visit({ pressure }) }),
     ).rejects.toThrow(reason);
   });
 
   it('takes a maximum already known instead of a test, and a second visit opens no second episode of care', async () => {
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     const patientId = empty;
     const known = { ...visit().request, knownOneRepMaxKg: 10 };
     await staff.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     await at
       .clinician(7)
-      .staff.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
+      .clinician.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
     expect((await staff.episodes.list({ patientId })).episodes).toHaveLength(1);
   });
 
   it('shows previous values and the draft beside the fields', async () => {
-    const { staff } = at.clinician();
+    const { clinician: staff } = at.clinician();
     const patientId = empty;
     await staff.visits.saveFirstVisit({ patientId, visit: visit() });
     await staff.drafts.save({ patientId, form: 'first-visit', typed: { loads: '1 2' } });

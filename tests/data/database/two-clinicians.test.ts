@@ -15,7 +15,7 @@ beforeEach(async () => {
 });
 afterEach(() => store.close());
 
-const as = (name: string) => asClinician(accessOf(store, 'a', name, start, name)).staff;
+const as = (name: string) => asClinician(accessOf(store, 'a', name, start, name)).clinician;
 
 const baselineValues = (usualPain: number) => ({
   joint: 'right-knee',

@@ -40,7 +40,7 @@ const send = (entry: object) =>
     entry,
   });
 const shown = async () =>
-  (await asClinician(setting.clinician).staff.review.get({ patientId: setting.patientId })).limbChecks;
+  (await asClinician(setting.clinician).clinician.review.get({ patientId: setting.patientId })).limbChecks;
 
 describe('a look at fingers or toes', () => {
   it('comes back to the review as it was sent: answered, not known, never shown', async () => {
@@ -61,7 +61,7 @@ describe('a look at fingers or toes', () => {
   it('is the patient’s own: another clinic is shown nothing of it', async () => {
     await send(sessionEntry({ entryId: 'e', limbChecks: [check()] }));
     const { stranger, strangerPatientId } = setting;
-    const other = await asClinician(stranger).staff.review.get({ patientId: strangerPatientId });
+    const other = await asClinician(stranger).clinician.review.get({ patientId: strangerPatientId });
     expect(other.limbChecks).toEqual([]);
   });
 

@@ -126,7 +126,7 @@ describe('who typed an entry', () => {
 
   it('the clinic from paper, by name and under the same rules', async () => {
     const { clinician, patientId } = setting;
-    const { staff } = asClinician(clinician);
+    const { clinician: staff } = asClinician(clinician);
     const { entryId, redFlags, extraPainRelief, fatigue, fatigueState, joints } = morningEntry({
       entryId: 'p',
     });

@@ -47,7 +47,7 @@ describe('records kept to a team', () => {
     await setTeamMember(at(0), setting.patientId, inside, true);
     const line = await signedExercise(setting.clinician, setting.patientId);
     const list = (userId: string) =>
-      asClinician(accessOf(store, 'a', userId, start + 4 * dayMs)).staff.worklist.list();
+      asClinician(accessOf(store, 'a', userId, start + 4 * dayMs)).clinician.worklist.list();
     return { inside, outside, line, list };
   };
 
@@ -81,7 +81,7 @@ describe('narrowing the list', () => {
     await setSite(at(1), setting.patientId, north);
     await setSite(at(1), setting.otherPatientId, south);
     const of = async (siteId: string) => {
-      const answer = await asClinician(at(4)).staff.worklist.list({ siteId });
+      const answer = await asClinician(at(4)).clinician.worklist.list({ siteId });
       return [answer.listed, answer.lines.map((line) => line.patientId)];
     };
     expect([await of(north), await of(south)]).toEqual([
@@ -98,7 +98,7 @@ describe('narrowing the list', () => {
   it('to a colleague shows what was given to that colleague, with the colleague’s name', async () => {
     await signedExercise(setting.clinician, setting.patientId);
     const colleague = await clinicianNamed('colleague');
-    const staff = asClinician(at(4)).staff.worklist;
+    const staff = asClinician(at(4)).clinician.worklist;
     const [line] = (await staff.list()).lines;
     await staff.assign({ patientId: setting.patientId, key: line!.item.key, userId: colleague });
     const given = await staff.list({ assignedTo: colleague });

@@ -6,10 +6,10 @@ import { clinicPage } from '../clinic-page.ts';
 export const metadata: Metadata = { title: 'Calculations' };
 
 const CalculationsPage = async () => {
-  const { person, staff } = await clinicPage();
+  const { person, clinician } = await clinicPage();
   return (
     <ClinicFrame place="/calculations" name={person.name}>
-      <CalculationsScreen rows={await staff.calculations.list()} />
+      <CalculationsScreen rows={await clinician.calculations.list()} />
     </ClinicFrame>
   );
 };

@@ -11,14 +11,14 @@ interface Props {
 }
 
 const PatientsPage = async ({ searchParams }: Props) => {
-  const { person, staff, day } = await clinicPage();
+  const { person, clinician, day } = await clinicPage();
   const { name } = await searchParams;
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <div className="stack-wide">
         <PageHeading>Patients</PageHeading>
         <PatientsScreen
-          patients={await staff.people.list()}
+          patients={await clinician.people.list()}
           typed={typeof name === 'string' ? name : ''}
           day={day}
         />

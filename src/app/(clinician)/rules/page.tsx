@@ -6,10 +6,10 @@ import { clinicPage } from '../clinic-page.ts';
 export const metadata: Metadata = { title: 'Rules' };
 
 const RulesPage = async () => {
-  const { person, staff } = await clinicPage();
+  const { person, clinician } = await clinicPage();
   return (
     <ClinicFrame place="/calculations" name={person.name}>
-      <RulesScreen table={await staff.rules.list()} />
+      <RulesScreen table={await clinician.rules.list()} />
     </ClinicFrame>
   );
 };

@@ -9,19 +9,19 @@ import { clinicPage } from '../clinic-page.ts';
 export const metadata: Metadata = { title: 'Worklist' };
 
 const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<WorklistQuery> }) => {
-  const { person, staff, clock } = await clinicPage();
+  const { person, clinician, clock } = await clinicPage();
   const query = await searchParams;
   return (
     <ClinicFrame place="/worklist" name={person.name}>
       <EmergencyAccessNotice
-        emergencyAccesses={await staff.team.emergencyAccesses()}
+        emergencyAccesses={await clinician.team.emergencyAccesses()}
         when={(instant) => momentInWords(instant, clock)}
       />
       <WorklistScreen
-        list={await staff.worklist.list(inputFrom(query))}
+        list={await clinician.worklist.list(inputFrom(query))}
         clock={clock}
         filter={filterFrom(query)}
-        filters={await staff.worklist.filters()}
+        filters={await clinician.worklist.filters()}
       />
     </ClinicFrame>
   );

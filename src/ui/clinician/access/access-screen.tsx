@@ -58,7 +58,7 @@ const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId'
         action:
           phone.state === 'ended' ? null : (
             <ActButton
-              path="staff.phones.endPhone"
+              path="clinician.phones.endPhone"
               input={{ patientId, phoneId: phone.id }}
               label="End"
               about={`the phone set up ${systemMoment(phone.enrolledAt, zone)}`}
@@ -76,7 +76,7 @@ const Phones = ({ patientId, phones, zone }: Pick<AccessScreenProps, 'patientId'
         action:
           one.state === 'open' ? (
             <ActButton
-              path="staff.phones.withdraw"
+              path="clinician.phones.withdraw"
               input={{ patientId, invitationId: one.id }}
               label="Withdraw"
               about="this invitation"
@@ -101,7 +101,7 @@ const Team = ({ patientId, team }: Pick<AccessScreenProps, 'patientId' | 'team'>
           value: 'In the team',
           action: (
             <ActButton
-              path="staff.team.set"
+              path="clinician.team.set"
               input={{ patientId, userId: member.userId, belongs: false }}
               label="Remove"
               about={member.name}

@@ -21,7 +21,7 @@ export const EmergencyAccessForm = ({ patientId }: { readonly patientId: string 
       ]);
     }
     void asking.ask(
-      () => change('staff.team.open', { patientId, reason }),
+      () => change('clinician.team.open', { patientId, reason }),
       () => window.location.assign(`/patients/${patientId}`),
     );
   };

@@ -55,7 +55,7 @@ export const InvitationPanel = (props: InvitationPanelProps) => {
   const [made, setMade] = useState<Made | null>(null);
   const invite = () =>
     asking.ask(
-      () => change<Made>('staff.phones.invite', { patientId: props.patientId }),
+      () => change<Made>('clinician.phones.invite', { patientId: props.patientId }),
       (invitation) => {
         setMade(invitation);
         router.refresh();

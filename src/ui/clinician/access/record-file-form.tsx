@@ -37,7 +37,7 @@ export const RecordFileForm = ({ patientId, day }: RecordFileFormProps) => {
       ]);
     }
     void asking.ask(
-      () => change<{ text: string }>('staff.recordFile.make', { patientId, handedTo }),
+      () => change<{ text: string }>('clinician.recordFile.make', { patientId, handedTo }),
       ({ text }) => {
         const name = `record-${patientId}-${day}.json`;
         saveAs(name, text);

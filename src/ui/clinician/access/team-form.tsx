@@ -21,7 +21,7 @@ export const TeamForm = ({ patientId, colleagues }: TeamFormProps) => {
     event.preventDefault();
     if (userId === '') return asking.t([{ field: 'colleague', text: 'Choose a colleague.' }]);
     void asking.ask(
-      () => change('staff.team.set', { patientId, userId, belongs: true }),
+      () => change('clinician.team.set', { patientId, userId, belongs: true }),
       () => router.refresh(),
     );
   };

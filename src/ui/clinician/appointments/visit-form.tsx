@@ -30,7 +30,7 @@ export const VisitForm = ({ patientId }: { readonly patientId: string }) => {
       }}
       send={async ({ present, ...visit }) => {
         const named = linesOf(typeof present === 'string' ? present : '');
-        await client.staff.visits.begin.mutate({ patientId, visit: { ...visit, present: named } });
+        await client.clinician.visits.begin.mutate({ patientId, visit: { ...visit, present: named } });
         router.refresh();
       }}
     />

@@ -33,7 +33,10 @@ export const TryForm = ({
         taken=""
         send={async (input) => {
           setAnswer(null);
-          const outcome = (await client.staff.calculations.tryOne.mutate({ id: row.id, input })) as Answer;
+          const outcome = (await client.clinician.calculations.tryOne.mutate({
+            id: row.id,
+            input,
+          })) as Answer;
           if (!outcome.ok) throw refusedAsError(outcome.refused);
           setAnswer(outcome);
         }}

@@ -21,22 +21,24 @@ const careForms = {
   watch: {
     fields: observedSessionFields,
     label: 'Record the supervised session',
-    call: (patientId: string, session: unknown) => client.staff.visits.watch.mutate({ patientId, session }),
+    call: (patientId: string, session: unknown) =>
+      client.clinician.visits.watch.mutate({ patientId, session }),
   },
   check: {
     fields: homeCheckFields,
     label: 'Record the check',
-    call: (patientId: string, check: unknown) => client.staff.visits.checkHome.mutate({ patientId, check }),
+    call: (patientId: string, check: unknown) =>
+      client.clinician.visits.checkHome.mutate({ patientId, check }),
   },
   limit: {
     fields: limitFields,
     label: 'Record the limit',
-    call: (patientId: string, limit: unknown) => client.staff.care.addLimit.mutate({ patientId, limit }),
+    call: (patientId: string, limit: unknown) => client.clinician.care.addLimit.mutate({ patientId, limit }),
   },
   event: {
     fields: eventFields,
     label: 'Record what happened',
-    call: (patientId: string, event: unknown) => client.staff.care.addEvent.mutate({ patientId, event }),
+    call: (patientId: string, event: unknown) => client.clinician.care.addEvent.mutate({ patientId, event }),
   },
 } as const;
 

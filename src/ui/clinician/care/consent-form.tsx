@@ -24,7 +24,7 @@ export const ConsentForm = ({
   const record = () =>
     submit.send([], async () => {
       const { kind, version } = consent;
-      await client.staff.consents.record.mutate({
+      await client.clinician.consents.record.mutate({
         patientId,
         kind,
         act,

@@ -139,7 +139,7 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
       if (kind === null || way === null || !typed.day) return;
       const answers = answersOf(kind, idOfThis(), props, typed);
       const sent = { patientId, kind, enteredAs: way, day: typed.day, answers };
-      takenAs((await client.staff.entries.send.mutate(sent)).stored);
+      takenAs((await client.clinician.entries.send.mutate(sent)).stored);
     });
   };
   return (

@@ -81,7 +81,7 @@ const useChange = ({ patientId, episodeId, day }: ChangeFormProps) => {
       const breakKind = isBreak ? typed.breakKind : null;
       const expectedBack = isBreak && typed.expectedBack ? typed.expectedBack : null;
       const change = { ...typed, episodeId, breakKind, expectedBack };
-      await client.staff.episodes.change.mutate({ patientId, change });
+      await client.clinician.episodes.change.mutate({ patientId, change });
     });
     if (!taken) return;
     setTyped(empty);

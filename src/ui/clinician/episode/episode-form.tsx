@@ -54,7 +54,7 @@ export const EpisodeForm = ({ patientId }: { readonly patientId: string }) => {
           goals: linesFrom(goals),
           contacts: contactsFrom(contacts),
         };
-        await client.staff.episodes.open.mutate({ patientId, episode, reason: String(reason ?? '') });
+        await client.clinician.episodes.open.mutate({ patientId, episode, reason: String(reason ?? '') });
         router.refresh();
       }}
     />

@@ -50,7 +50,7 @@ const Saved = (props: FirstVisitProps & { readonly saved: SavedVisit }) => {
   const { patientId, saved } = props;
   const sign = async () => {
     const taken = await submit.send([], async () => {
-      await client.staff.prescriptions.sign.mutate({ patientId, prescriptionId: saved.prescriptionId });
+      await client.clinician.prescriptions.sign.mutate({ patientId, prescriptionId: saved.prescriptionId });
     });
     setSigned(taken);
     if (taken) router.refresh();
@@ -105,7 +105,9 @@ const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
     const { visit, problems } = visitFrom(typed, page.items, page);
     return submit.send(problems, async () => {
       const replaces = saved?.prescriptionId ?? null;
-      setSaved(await client.staff.visits.saveFirstVisit.mutate({ patientId, visit, confirmed, replaces }));
+      setSaved(
+        await client.clinician.visits.saveFirstVisit.mutate({ patientId, visit, confirmed, replaces }),
+      );
     });
   };
   return { typed, setTyped, saved, submit, draft, onItem, send };

@@ -17,7 +17,7 @@ export const useDraft = (patientId: string, typed: Typed, isDone: boolean): Draf
     let isNewest = true;
     setState('waiting');
     const timer = setTimeout(() => {
-      client.staff.drafts.save
+      client.clinician.drafts.save
         .mutate({ patientId, form: 'first-visit', typed })
         .then(() => isNewest && setState('saved'))
         .catch(() => isNewest && setState('not-saved'));

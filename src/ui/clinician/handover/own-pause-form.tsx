@@ -26,7 +26,12 @@ const useOwnPause = ({ patientId, decisionId }: OwnPauseProps) => {
     event.preventDefault();
     const missing = until ? [] : [{ field: 'until', text: 'Enter the last day of follow-up.' }];
     const taken = await submit.send(missing, async () => {
-      await client.staff.handover.ownPause.mutate({ patientId, decisionId, until, ownerId: ownerId || null });
+      await client.clinician.handover.ownPause.mutate({
+        patientId,
+        decisionId,
+        until,
+        ownerId: ownerId || null,
+      });
     });
     if (taken) router.refresh();
   };

@@ -15,7 +15,7 @@ export const EffusionForm = ({ patientId }: { readonly patientId: string }) => {
       label="Record effusion"
       taken="Recorded."
       send={async (effusion) => {
-        await client.staff.measurements.recordEffusion.mutate({ patientId, effusion });
+        await client.clinician.measurements.recordEffusion.mutate({ patientId, effusion });
         router.refresh();
       }}
     />

@@ -53,7 +53,7 @@ export const MeasurementForm = (props: {
       choices={{ exerciseId: exerciseChoices }}
       hints={hintsOf(form, props.previous, props.day)}
       send={async (measurement, confirmed) => {
-        await client.staff.measurements.record.mutate({ patientId, measurement, confirmed });
+        await client.clinician.measurements.record.mutate({ patientId, measurement, confirmed });
         router.refresh();
       }}
     />

@@ -27,7 +27,7 @@ export const GoalForm = (props: {
       hints={{ byDay: 'As YYYY-MM-DD; leave empty if no date was agreed.' }}
       send={async (value) => {
         const given = goal === null ? { state: 'open' } : { goal };
-        await client.staff.outcomes.setGoal.mutate({
+        await client.clinician.outcomes.setGoal.mutate({
           patientId,
           goal: { byDay: null, note: null, ...value, ...given },
         });

@@ -18,7 +18,7 @@ export const NewPatientForm = () => {
         phone: 'The number the clinic calls. Leave it empty if there is none.',
       }}
       send={async (patient) => {
-        const id = await client.staff.people.create.mutate({ patient });
+        const id = await client.clinician.people.create.mutate({ patient });
         router.push(`/patients/${id}`);
       }}
     />

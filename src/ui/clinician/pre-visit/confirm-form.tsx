@@ -67,7 +67,7 @@ export const ConfirmForm = (props: {
     event.preventDefault();
     const corrections = correctionsFrom(rows, state);
     const taken = await submit.send([], async () => {
-      await client.staff.preVisits.confirm.mutate({ patientId, preVisitId: preVisit.id, corrections });
+      await client.clinician.preVisits.confirm.mutate({ patientId, preVisitId: preVisit.id, corrections });
     });
     if (taken) router.push(`/patients/${patientId}/screening`);
   };

@@ -38,7 +38,10 @@ export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: Approve
           <Button
             tone="plain"
             onClick={async () => {
-              await client.staff.care.withdrawPreApproval.mutate({ patientId, preApprovalId: inForce.id });
+              await client.clinician.care.withdrawPreApproval.mutate({
+                patientId,
+                preApprovalId: inForce.id,
+              });
               router.refresh();
             }}
           >
@@ -52,7 +55,7 @@ export const ApproveAhead = ({ patientId, itemId, approvals, signedOn }: Approve
         label={inForce ? 'Sign again for steps ahead' : 'Sign for steps ahead'}
         taken="Signed."
         send={async (value) => {
-          await client.staff.care.preApprove.mutate({
+          await client.clinician.care.preApprove.mutate({
             patientId,
             preApproval: { ...value, itemId },
           });

@@ -25,7 +25,7 @@ export const EndForm = (props: { readonly patientId: string; readonly prescripti
       label="End prescription"
       taken="Ended."
       send={async ({ reason }) => {
-        await client.staff.prescriptions.end.mutate({
+        await client.clinician.prescriptions.end.mutate({
           patientId,
           prescriptionId,
           reason: String(reason ?? ''),

@@ -75,7 +75,7 @@ export const PrescribeForm = (props: PrescribeFormProps) => {
     const { value, problems } = readTyped([...asked.first, ...asked.usual], typed);
     const request = requestFrom(method, value);
     await submit.send(problems, async () => {
-      const proposed = await client.staff.prescriptions.propose.mutate({ patientId, request });
+      const proposed = await client.clinician.prescriptions.propose.mutate({ patientId, request });
       setShown({ request, proposed: proposed as Proposed });
     });
   };

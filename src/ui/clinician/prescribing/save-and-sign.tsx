@@ -21,7 +21,7 @@ export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignP
   const submit = useSubmit('', 'save-or-sign');
   const save = () =>
     submit.send([], async () => {
-      const saved = await client.staff.prescriptions.saveDraft.mutate({
+      const saved = await client.clinician.prescriptions.saveDraft.mutate({
         patientId,
         request,
         ...(itemId ? { itemId } : {}),
@@ -31,7 +31,7 @@ export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignP
     });
   const sign = (prescriptionId: string) =>
     submit.send([], async () => {
-      const signed = await client.staff.prescriptions.sign.mutate({ patientId, prescriptionId });
+      const signed = await client.clinician.prescriptions.sign.mutate({ patientId, prescriptionId });
       setSignedBy(signed.signedName);
       router.refresh();
     });

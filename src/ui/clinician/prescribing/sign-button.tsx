@@ -18,7 +18,7 @@ export const SignButton = (props: {
   const submit = useSubmit('', id);
   const sign = () =>
     submit.send([], async () => {
-      await client.staff.prescriptions.sign.mutate({ patientId, prescriptionId });
+      await client.clinician.prescriptions.sign.mutate({ patientId, prescriptionId });
       router.refresh();
     });
   return (

@@ -131,7 +131,7 @@ export const PlannerForm = ({ patientId, ...given }: PlannerFormProps) => {
     const isRefused = refusedIn(week.plan).length > 0;
     void submit.send(isRefused ? [{ field: 'save-programme', text: refusedText }] : [], async () => {
       const programme = { lines: week.wanted() };
-      const version = await client.staff.prescriptions.saveProgramme.mutate({ patientId, programme });
+      const version = await client.clinician.prescriptions.saveProgramme.mutate({ patientId, programme });
       setSaved(`Saved as version ${version}; it applies from today.`);
       router.refresh();
     });

@@ -25,7 +25,7 @@ export const CareProfileForm = ({ patient }: { readonly patient: Patient }) => {
         formulaSex: 'Used by the body formulas. If left empty, levels by body weight are not computed.',
       }}
       send={async (profile) => {
-        await client.staff.people.saveProfile.mutate({ patientId: patient.id, profile });
+        await client.clinician.people.saveProfile.mutate({ patientId: patient.id, profile });
         router.refresh();
       }}
     />

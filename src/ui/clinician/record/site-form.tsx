@@ -27,7 +27,7 @@ export const SiteForm = ({ patientId, sites, siteId }: SiteFormProps) => {
         label="Save this site"
         taken="Saved."
         send={async (value) => {
-          await client.staff.team.setSite.mutate({ patientId, siteId: String(value.siteId) });
+          await client.clinician.team.setSite.mutate({ patientId, siteId: String(value.siteId) });
           router.refresh();
         }}
       />

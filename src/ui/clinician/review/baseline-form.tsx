@@ -46,7 +46,7 @@ export const BaselineForm = ({ patientId, joint, known, seen }: BaselineFormProp
         acceptablePainLimit: '5 unless you set 6 or 7.',
       }}
       send={async (value) => {
-        await client.staff.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
+        await client.clinician.review.setBaseline.mutate({ patientId, baseline: { ...value, joint }, seen });
         router.refresh();
       }}
     />

@@ -24,7 +24,7 @@ export const BookingForm = ({ patientId, seen }: BookingFormProps) => {
   const router = useRouter();
   const submit = useSubmit('', 'booking-drop');
   const book = async (booking: Record<string, unknown>) => {
-    await client.staff.bookings.book.mutate({ patientId, booking, seen });
+    await client.clinician.bookings.book.mutate({ patientId, booking, seen });
     router.refresh();
   };
   return (

@@ -77,7 +77,7 @@ export const MessageForm = ({ patientId, ready }: MessageFormProps) => {
         taken="Sent."
         hints={{ text: 'Short sentences, no clinic words. Not for emergencies: ring instead.' }}
         send={async ({ text }) => {
-          await client.staff.review.write.mutate({ patientId, text: String(text ?? '') });
+          await client.clinician.review.write.mutate({ patientId, text: String(text ?? '') });
           router.refresh();
         }}
       />

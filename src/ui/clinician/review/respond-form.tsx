@@ -29,7 +29,7 @@ export const RespondForm = ({ patientId, decisionId, seen }: RespondFormProps) =
   const [isAccepted, setAccepted] = useState(false);
   const submit = useSubmit('', `accept-${decisionId}`);
   const respond = async (response: Record<string, unknown>) => {
-    await client.staff.review.respond.mutate({ patientId, response: { decisionId, ...response }, seen });
+    await client.clinician.review.respond.mutate({ patientId, response: { decisionId, ...response }, seen });
     router.refresh();
   };
   const accept = () =>

@@ -119,7 +119,7 @@ export const ClearanceForm = (props: {
   const send = async (event: FormEvent) => {
     event.preventDefault();
     const taken = await submit.send(missingIn(typed), async () => {
-      await client.staff.screening.clear.mutate({
+      await client.clinician.screening.clear.mutate({
         patientId: props.patientId,
         clearance: clearanceOf(typed),
       });

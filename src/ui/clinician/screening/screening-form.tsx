@@ -79,7 +79,7 @@ export const ScreeningForm = ({
     const none = [{ field: screening.items[0]?.id ?? '', text: 'Answer at least one question first.' }];
     const wasTaken = await submit.send(answers.length === 0 ? none : [], async () => {
       const answered = { sheetVersion: screening.version, answers };
-      const version = await client.staff.screening.record.mutate({ patientId, screening: answered });
+      const version = await client.clinician.screening.record.mutate({ patientId, screening: answered });
       setTaken(`Recorded as version ${version}.`);
     });
     if (!wasTaken) return;

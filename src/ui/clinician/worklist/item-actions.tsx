@@ -39,7 +39,7 @@ const Snooze = ({ patientId, itemKey: key, about }: OneItem) => {
         taken="Snoozed."
         hints={{ until: 'As YYYY-MM-DD, no more than 14 days ahead.' }}
         send={async ({ until, reason }) => {
-          await client.staff.worklist.snooze.mutate({
+          await client.clinician.worklist.snooze.mutate({
             patientId,
             key,
             until: String(until),
@@ -72,7 +72,7 @@ const Assign = (props: OneItem & { readonly colleagues: WorklistFilters['clinici
         label="Assign"
         taken="Assigned."
         send={async ({ userId }) => {
-          await client.staff.worklist.assign.mutate({ patientId, key, userId: String(userId) });
+          await client.clinician.worklist.assign.mutate({ patientId, key, userId: String(userId) });
           router.refresh();
         }}
       />
@@ -102,13 +102,13 @@ export const ItemActions = (props: ActionsProps) => {
         <Button
           tone="quiet"
           id={id}
-          onClick={() => void act(() => client.staff.worklist.acknowledge.mutate({ patientId, key }))}
+          onClick={() => void act(() => client.clinician.worklist.acknowledge.mutate({ patientId, key }))}
         >
           Acknowledge<span className="visually-hidden">: {about}</span>
         </Button>
         <Button
           tone="quiet"
-          onClick={() => void act(() => client.staff.worklist.take.mutate({ patientId, key }))}
+          onClick={() => void act(() => client.clinician.worklist.take.mutate({ patientId, key }))}
         >
           Take<span className="visually-hidden">: {about}</span>
         </Button>

@@ -7,9 +7,9 @@ import { clinicPage } from '../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Calculation' };
 
 const CalculationPage = async ({ params }: { readonly params: Promise<{ readonly id: string }> }) => {
-  const { person, staff } = await clinicPage();
+  const { person, clinician } = await clinicPage();
   const { id } = await params;
-  const row = (await staff.calculations.list()).find((one) => one.id === id);
+  const row = (await clinician.calculations.list()).find((one) => one.id === id);
   if (!row) notFound();
   return (
     <ClinicFrame place="/calculations" name={person.name}>

@@ -7,9 +7,9 @@ import { type RecordParams, recordPage } from '../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Patient record' };
 
 const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
-  const { lines, next } = await staff.worklist.list({ limit: 100 });
+  const { lines, next } = await clinician.worklist.list({ limit: 100 });
   const line = lines.find((one) => one.patientId === patientId);
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -18,8 +18,8 @@ const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
           patient={patient}
           worklistItems={line ? [line.item, ...line.others] : []}
           isListCut={next !== null}
-          review={await staff.review.get({ patientId, days: 28 })}
-          prescriptions={await staff.prescriptions.list({ patientId })}
+          review={await clinician.review.get({ patientId, days: 28 })}
+          prescriptions={await clinician.prescriptions.list({ patientId })}
           clock={clock}
           day={day}
         />

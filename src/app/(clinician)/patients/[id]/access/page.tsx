@@ -12,9 +12,9 @@ import '../../../../../ui/account/account.css';
 export const metadata: Metadata = { title: 'Phone and care team' };
 
 const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
-  const team = await staff.team.get({ patientId });
+  const team = await clinician.team.get({ patientId });
   const when = (instant: number) => momentInWords(instant, clock);
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -26,11 +26,11 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
             origin={runtime().settings.PUBLIC_ORIGIN}
             zone={clock.zone}
             team={team}
-            phones={await staff.phones.list({ patientId })}
+            phones={await clinician.phones.list({ patientId })}
             when={when}
           />
           <SiteForm patientId={patientId} sites={team.sites} siteId={team.siteId} />
-          <RecordFiles {...{ patientId, day, when }} {...(await staff.recordFile.list({ patientId }))} />
+          <RecordFiles {...{ patientId, day, when }} {...(await clinician.recordFile.list({ patientId }))} />
         </div>
       </RecordFrame>
     </ClinicFrame>

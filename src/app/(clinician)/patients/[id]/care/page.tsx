@@ -8,7 +8,7 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Care' };
 
 const CarePage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -16,9 +16,9 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
         <CareLinks patientId={patientId} />
         <CareScreen
           patientId={patientId}
-          consents={await staff.consents.list({ patientId })}
-          homeEligibility={await staff.visits.homeEligibility({ patientId })}
-          care={await staff.care.list({ patientId })}
+          consents={await clinician.consents.list({ patientId })}
+          homeEligibility={await clinician.visits.homeEligibility({ patientId })}
+          care={await clinician.care.list({ patientId })}
           clock={clock}
           day={day}
         />

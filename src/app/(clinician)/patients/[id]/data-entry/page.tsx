@@ -8,9 +8,9 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Data entry' };
 
 const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
-  const { inForce } = await staff.prescriptions.list({ patientId });
+  const { inForce } = await clinician.prescriptions.list({ patientId });
   const exercises = inForce.map(({ id, itemId, dose, badDay }) => ({
     itemId,
     prescriptionId: id,

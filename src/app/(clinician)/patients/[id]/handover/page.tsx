@@ -8,7 +8,7 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Handover' };
 
 const HandoverPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -17,8 +17,8 @@ const HandoverPage = async ({ params }: { readonly params: RecordParams }) => {
         <h2>Handover</h2>
         <HandoverScreen
           patientId={patientId}
-          handover={await staff.handover.get({ patientId })}
-          colleagues={await staff.handover.colleagues({ patientId })}
+          handover={await clinician.handover.get({ patientId })}
+          colleagues={await clinician.handover.colleagues({ patientId })}
           clock={clock}
           day={day}
         />

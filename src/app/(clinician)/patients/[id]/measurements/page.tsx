@@ -13,17 +13,17 @@ interface Props {
 }
 
 const MeasurementsPage = async ({ params, searchParams }: Props) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   const { kind } = await searchParams;
-  const { record, settings } = await staff.review.get({ patientId, days: 14 });
+  const { record, settings } = await clinician.review.get({ patientId, days: 14 });
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/measurements">
         <MeasurementsScreen
           patientId={patientId}
-          forms={await staff.measurements.forms({ patientId })}
-          rows={await staff.measurements.list({ patientId })}
+          forms={await clinician.measurements.forms({ patientId })}
+          rows={await clinician.measurements.list({ patientId })}
           effusions={record.effusions}
           day={day}
           pressureValidDays={withDefaults(settings)['occlusion-pressure-valid-days']!}

@@ -7,13 +7,13 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Outcomes' };
 
 const OutcomesPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/outcomes">
         <OutcomesScreen
           patient={patient}
-          course={await staff.outcomes.get({ patientId: patient.id })}
+          course={await clinician.outcomes.get({ patientId: patient.id })}
           clock={clock}
           day={day}
         />

@@ -12,17 +12,17 @@ interface Props {
 }
 
 const PrescribePage = async ({ params, searchParams }: Props) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const { method, line } = await searchParams;
   const patientId = patient.id;
-  const { versions } = await staff.prescriptions.list({ patientId });
+  const { versions } = await clinician.prescriptions.list({ patientId });
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/prescribe">
         <PrescribeScreen
           patient={patient}
-          outcomes={await staff.screening.outcomes({ patientId })}
-          measurements={await staff.measurements.list({ patientId })}
+          outcomes={await clinician.screening.outcomes({ patientId })}
+          measurements={await clinician.measurements.list({ patientId })}
           method={methodFrom(method)}
           version={versions.findLast((version) => version.itemId === line) ?? null}
           signer={person.name}

@@ -7,19 +7,19 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Prescriptions' };
 
 const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
-  const { proposals } = await staff.review.get({ patientId, days: 120 });
+  const { proposals } = await clinician.review.get({ patientId, days: 120 });
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/prescriptions">
         <PrescriptionsScreen
           patientId={patientId}
-          prescriptions={await staff.prescriptions.list({ patientId })}
+          prescriptions={await clinician.prescriptions.list({ patientId })}
           proposals={proposals}
-          approvals={(await staff.care.list({ patientId })).preApprovals}
+          approvals={(await clinician.care.list({ patientId })).preApprovals}
           signer={person.name}
-          monitoringHours={(await staff.consents.list({ patientId })).monitoringHours}
+          monitoringHours={(await clinician.consents.list({ patientId })).monitoringHours}
           clock={clock}
         />
       </RecordFrame>

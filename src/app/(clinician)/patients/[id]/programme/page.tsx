@@ -7,16 +7,16 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Programme' };
 
 const ProgrammePage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/programme">
         <PlannerScreen
           patientId={patientId}
-          prescriptions={await staff.prescriptions.list({ patientId })}
-          programme={await staff.prescriptions.programme({ patientId })}
-          values={await staff.prescriptions.planning({ patientId })}
+          prescriptions={await clinician.prescriptions.list({ patientId })}
+          programme={await clinician.prescriptions.programme({ patientId })}
+          values={await clinician.prescriptions.planning({ patientId })}
         />
       </RecordFrame>
     </ClinicFrame>

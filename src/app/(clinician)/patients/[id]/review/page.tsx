@@ -13,17 +13,17 @@ interface Props {
 }
 
 const ReviewPage = async ({ params, searchParams }: Props) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   const query = await searchParams;
   const patientId = patient.id;
-  const prescriptions = await staff.prescriptions.list({ patientId });
+  const prescriptions = await clinician.prescriptions.list({ patientId });
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/review">
         <ReviewScreen
           patient={patient}
           choice={choiceFrom(query, patient, prescriptions.versions)}
-          review={await staff.review.get({ patientId, days: daysFrom(query) })}
+          review={await clinician.review.get({ patientId, days: daysFrom(query) })}
           prescriptions={prescriptions}
           signer={person.name}
           clock={clock}

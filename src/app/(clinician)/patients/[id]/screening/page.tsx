@@ -7,15 +7,15 @@ import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Screening' };
 
 const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/screening">
         <ScreeningScreen
           patientId={patientId}
-          screening={await staff.screening.sheet({ patientId })}
-          outcomes={await staff.screening.outcomes({ patientId })}
+          screening={await clinician.screening.sheet({ patientId })}
+          outcomes={await clinician.screening.outcomes({ patientId })}
           day={day}
         />
       </RecordFrame>

@@ -8,7 +8,7 @@ import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Appointments' };
 
 const AppointmentsPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, clock, day } = await recordPage(params);
+  const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -17,7 +17,7 @@ const AppointmentsPage = async ({ params }: { readonly params: RecordParams }) =
         <h2>Appointments</h2>
         <AppointmentsScreen
           patientId={patientId}
-          answer={await staff.visits.list({ patientId })}
+          answer={await clinician.visits.list({ patientId })}
           clock={clock}
         />
       </RecordFrame>

@@ -8,14 +8,18 @@ import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Episode of care' };
 
 const CoursePage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} current="/care/episode" />
         <h2>Episode of care</h2>
-        <EpisodeScreen patientId={patientId} course={await staff.episodes.list({ patientId })} day={day} />
+        <EpisodeScreen
+          patientId={patientId}
+          course={await clinician.episodes.list({ patientId })}
+          day={day}
+        />
       </RecordFrame>
     </ClinicFrame>
   );

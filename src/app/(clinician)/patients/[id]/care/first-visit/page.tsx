@@ -8,7 +8,7 @@ import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'First visit' };
 
 const FirstVisit = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -17,7 +17,7 @@ const FirstVisit = async ({ params }: { readonly params: RecordParams }) => {
         <h2>First visit</h2>
         <FirstVisitForm
           patientId={patientId}
-          page={await staff.visits.firstVisit({ patientId })}
+          page={await clinician.visits.firstVisit({ patientId })}
           signer={person.name}
         />
       </RecordFrame>

@@ -8,14 +8,18 @@ import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
 export const metadata: Metadata = { title: 'Pre-visit answers' };
 
 const BeforeVisitPage = async ({ params }: { readonly params: RecordParams }) => {
-  const { person, staff, patient, day } = await recordPage(params);
+  const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} current="/care/pre-visit" />
         <h2>Pre-visit answers</h2>
-        <PreVisitScreen patientId={patientId} preVisit={await staff.preVisits.get({ patientId })} day={day} />
+        <PreVisitScreen
+          patientId={patientId}
+          preVisit={await clinician.preVisits.get({ patientId })}
+          day={day}
+        />
       </RecordFrame>
     </ClinicFrame>
   );
