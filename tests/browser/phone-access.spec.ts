@@ -156,7 +156,7 @@ test('the score question can be answered by keyboard alone and says its ends to 
   await expect(question).toBeVisible();
   await expect(question.getByRole('radio')).toHaveCount(12);
   await expect(question.getByRole('radio', { name: '0 no pain', exact: true })).toBeVisible();
-  await expect(question.getByRole('radio', { name: '10 the worst pain you can think of' })).toBeVisible();
+  await expect(question.getByRole('radio', { name: '10 the worst pain you can imagine' })).toBeVisible();
   await expect(question.getByRole('radio', { name: '7', exact: true })).not.toBeChecked();
   await page.keyboard.press('Tab');
   await page.keyboard.press('Space');

@@ -144,7 +144,7 @@ describe('the sheet after care', () => {
     const signs = sheetIn('de', drawn!).parts.filter(({ title }) => /^Hören Sie auf/.test(title));
     expect(signs.map(({ title }) => title)).toEqual([
       'Hören Sie auf und rufen Sie sofort 112 an',
-      'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Fachperson: 0711 55',
+      'Hören Sie auf und sprechen Sie noch am selben Tag mit einer Physiotherapeutin oder einem Physiotherapeuten: 0711 55',
       'Hören Sie auf und rufen Sie die Praxis an: 0711 55',
     ]);
     expect(signs.flatMap(({ lines }) => lines)).toEqual(

@@ -33,7 +33,7 @@ describe('a caution', () => {
     });
     expect(text.en).toBe('There is a limit for your left knee: load. Keep to it as Dr. Ines Roth told you.');
     expect(text.de).toBe(
-      'Für dieses Gelenk gilt eine Grenze (Knie links): wie schwer die Last ist. Halten Sie sie ein, wie Dr. Ines Roth es Ihnen gesagt hat.',
+      'Für Ihr linkes Knie gilt eine Grenze: wie schwer die Last ist. Halten Sie sie ein, wie Dr. Ines Roth es Ihnen gesagt hat.',
     );
   });
 
@@ -59,7 +59,7 @@ describe('a decision, a reason, a question', () => {
       'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
     );
     expect(ruleText('P1').en).toBe('Your pain was very strong, so do less and speak with us today.');
-    expect(holdText('taken-back').en).toMatch(/^You took back/);
+    expect(holdText('taken-back').en).toMatch(/^You withdrew/);
     expect(questionText('fever-or-unwell').en).toMatch(/fever/);
     expect(detailText('heart-condition.valve-disease').en).toBe('Valve disease');
   });

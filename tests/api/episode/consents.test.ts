@@ -94,7 +94,7 @@ describe('agreement to occlusion', () => {
     expect(ended).toBe(2);
     const today = await at.patient(1).patient.today.get();
     expect(today.exercises.map((one) => one.dose.method)).toEqual(['low-load']);
-    expect(today.changes.map(({ en }) => en).join(' ')).toMatch(/took back your agreement to the cuff/);
+    expect(today.changes.map(({ en }) => en).join(' ')).toMatch(/withdrew your consent to the cuff/);
     await agree('occlusion-supervised');
     expect((await at.patient(2).patient.today.get()).exercises).toHaveLength(1);
     const { versions } = await at.clinician(2).clinician.prescriptions.list({ patientId: at.patientId });
@@ -125,7 +125,7 @@ describe('the words of an agreement', () => {
     await at.administrator().admin.care.writeWording({ kind: 'sharing', text: 'The first words of ours.' });
     await at.administrator().admin.care.writeWording({ kind: 'sharing', text: 'The second words of ours.' });
     await expect(at.patient().patient.consents.give({ kind: 'sharing', wordingVersion: 1 })).rejects.toThrow(
-      /words have changed/,
+      /wording has changed/,
     );
     await expect(
       at.clinician().clinician.consents.record({

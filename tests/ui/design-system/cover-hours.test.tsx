@@ -39,6 +39,6 @@ describe('who reads answers when', () => {
 
   it('signing in where the clinic is not known yet: that nobody reads answers all the time', () => {
     const text = textOf(renderToStaticMarkup(<SignInForm hasPasskeys={false} />));
-    expect(text).toContain('Nobody at the clinic reads your answers day and night.');
+    expect(text).toContain('Your clinic does not read answers around the clock.');
   });
 });

@@ -5,7 +5,7 @@ import type { Same } from '#messages/sentence.ts';
 export const words = {
   'account.own-first': 'Wählen Sie zuerst ein eigenes Passwort',
   'account.own-first-text':
-    'Sie sind mit einem angemeldet, das Ihnen gegeben wurde. Alles andere öffnet sich, wenn Sie es geändert haben.',
+    'Sie sind mit einem Passwort angemeldet, das Sie bekommen haben. Alles andere öffnet sich, sobald Sie es geändert haben.',
   'account.passphrase': 'Passwort',
   'account.no-passphrase': 'Geben Sie Ihr Passwort ein.',
   'account.current': 'Ihr jetziges Passwort',

@@ -4,7 +4,7 @@ import type { Same } from '#messages/sentence.ts';
 /** In German. Pages that are not there or went wrong. Apart from the rest: every page of the product carries these few. */
 export const words = {
   'lost.title': 'Hier ist keine Seite',
-  'lost.text': 'Die Adresse ist alt oder vertippt.',
+  'lost.text': 'Die Adresse ist vielleicht alt oder vertippt.',
   'lost.home': 'Zum Anfang',
   'broken.title': 'Etwas ist schiefgegangen',
   'broken.text':

@@ -16,7 +16,7 @@ export const words = {
   'history.picture-load': 'Gewicht: {title}',
   'history.picture-repetitions': 'Wiederholungen insgesamt: {title}',
   'history.picture-pain': 'Schmerz am Morgen, 0 bis 10: {joint:label}',
-  'history.picture-is': 'Diagramm dessen, was die Sätze darüber sagen, Tag für Tag.',
+  'history.picture-is': 'Das Diagramm zeigt Tag für Tag, was in den Sätzen darüber steht.',
   'history.earlier': 'Tage davor',
   'history.none': 'Es ist noch nichts eingetragen. Es beginnt mit Ihrem ersten Training.',
   'history.session': 'Training',

@@ -16,15 +16,15 @@ export const words = {
   'visit.joints': 'Welches Gelenk?',
   'visit.check': 'Ansehen und senden',
   'visit.check-note':
-    'Sie haben {answered} von {all} Fragen beantwortet. Was fehlt, wird beim Termin gefragt.',
+    'Sie haben {answered} von {all} Fragen beantwortet. Was Sie offen gelassen haben, fragen wir beim Termin.',
   'visit.all-no': 'Alle anderen: nein.',
   'visit.send': 'An die Praxis senden',
   'visit.sending': 'Wird gesendet…',
   'visit.sent': 'Ihre Praxis hat die Antworten.',
   'visit.not-sent':
     'Nicht gesendet. Ihre Antworten stehen noch auf dieser Seite. Versuchen Sie es gleich noch einmal.',
-  'visit.now-title': 'Ist das gerade jetzt so?',
-  'visit.now': 'Rufen Sie {number} an, wenn es jetzt da ist. Warten Sie nicht auf den Termin.',
+  'visit.now-title': 'Haben Sie das jetzt gerade?',
+  'visit.now': 'Rufen Sie {number} an, wenn Sie es jetzt haben. Warten Sie nicht auf den Termin.',
   'visit.today-title': 'Rufen Sie heute Ihre Praxis an',
   'visit.today':
     'Warten Sie nicht auf den Termin: {phone}. Machen Sie keine Übungen, bevor wir miteinander gesprochen haben.',

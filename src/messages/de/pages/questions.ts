@@ -4,13 +4,13 @@ import type { Same } from '#messages/sentence.ts';
 /** Questions before and after a session, and the end of one, in German. */
 export const words = {
   'scale.pain-low': 'kein Schmerz',
-  'scale.pain-high': 'der schlimmste Schmerz, den Sie sich denken können',
+  'scale.pain-high': 'der schlimmste Schmerz, den Sie sich vorstellen können',
   'scale.burn-low': 'kein Brennen',
-  'scale.burn-high': 'das stärkste Brennen, das Sie sich denken können',
+  'scale.burn-high': 'das stärkste Brennen, das Sie sich vorstellen können',
   'scale.cuff-low': 'gar nicht',
-  'scale.cuff-high': 'so sehr, wie Sie es sich denken können',
+  'scale.cuff-high': 'so sehr, wie Sie es sich nur vorstellen können',
   'flags.before': 'Haben Sie heute etwas davon?',
-  'flags.during': 'Kam während des Trainings etwas davon?',
+  'flags.during': 'Ist während des Trainings etwas davon aufgetreten?',
   'flags.now': 'Was ist los?',
   'flags.morning': 'Haben Sie heute Morgen etwas davon?',
   'flags.hint': 'Alles ankreuzen, was zutrifft.',
@@ -20,7 +20,7 @@ export const words = {
   'before.other-joint-hint': 'Gemeint ist jedes Gelenk, nach dem wir nicht gerade gefragt haben.',
   'before.relief': 'Haben Sie heute ein zusätzliches Schmerzmittel genommen?',
   'before.relief-hint':
-    'Mehr als an den meisten Tagen. Das kann Schmerzen verdecken, deshalb werten wir Ihre Antworten vorsichtig.',
+    'Mehr als an den meisten Tagen. Das kann Schmerzen verdecken, deshalb beurteilen wir Ihre Antworten vorsichtig.',
   'before.news': 'Gibt es seit dem letzten Training etwas Neues?',
   'before.news-cuff-hint':
     'Trifft etwas zu, lassen Sie die Manschette heute weg. Rufen Sie zuerst die Praxis an.',
@@ -30,7 +30,7 @@ export const words = {
   'news.no-cuff': 'Die Übungen mit Manschette fallen heute aus.',
   'news.nothing-left':
     'Damit bleiben heute keine Übungen. Rufen Sie vor dem nächsten Training die Praxis an.',
-  'after.during': 'Wie stark hat {joint:your} während des Trainings höchstens geschmerzt?',
+  'after.during': 'Wie stark war der stärkste Schmerz {joint:in} während des Trainings?',
   'after.during-hint': 'Nur der Schmerz im Gelenk. Nach dem Brennen im Muskel fragen wir gleich.',
   'after.after': 'Wie stark schmerzt {joint:your} jetzt?',
   'after.burn': 'Wie stark haben die Muskeln gebrannt?',
@@ -50,7 +50,7 @@ export const words = {
     by: 'joint',
     hand: 'Was Sie hielten, konnten Sie nicht mehr halten.',
     wrist: 'Was Sie hielten, konnten Sie nicht mehr halten.',
-    other: 'Es gab nach oder trug Sie nicht mehr.',
+    other: 'Das Gelenk gab nach oder trug Sie nicht mehr.',
   },
   'after.extra': 'Haben Sie mehr gemacht als geplant?',
   'after.extra-hint': 'Mehr Sätze, andere Übungen für dieselben Muskeln oder ein zweites Training.',
@@ -61,7 +61,7 @@ export const words = {
   'offer.left-out': 'Das fällt heute weg: {titles}.',
   'offer.eased': 'Heute leichter: {titles}.',
   'offer.rest':
-    'Ruhen Sie sich wegen Ihrer Antwort zum Schmerz heute aus. Gut, dass Sie zuerst geprüft haben.',
+    'Ruhen Sie sich wegen Ihrer Antwort zum Schmerz heute aus. Es war richtig, das vorher zu prüfen.',
   'offer.take': 'So weitermachen',
   'offer.rest-take': 'Heute ausruhen und Antworten senden',
   'check.title': 'Ihre Antworten prüfen',
@@ -78,5 +78,5 @@ export const words = {
   'done.morning': 'Morgen früh fragen wir, wie es dem Gelenk geht. Danach richtet sich, was kommt.',
   'done.two-hours': 'In zwei Stunden fragen wir noch einmal nach dem Schmerz.',
   'done.dark-urine':
-    'Achten Sie drei Tage lang auf dunkelbraunen Urin oder sehr starke Muskelschmerzen. Rufen Sie noch am selben Tag an.',
+    'Achten Sie drei Tage lang auf dunkelbraunen Urin oder sehr starke Muskelschmerzen. Bemerken Sie eines davon, rufen Sie uns noch am selben Tag an.',
 } as const satisfies Same<typeof english>;

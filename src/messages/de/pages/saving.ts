@@ -7,8 +7,8 @@ export const words = {
   'saved.all-sent': 'Alle Ihre Antworten sind bei der Praxis.',
   'saved.waiting': {
     by: 'count',
-    one: '1 Eintrag wartet auf diesem Telefon darauf, gesendet zu werden.',
-    other: '{count} Einträge warten auf diesem Telefon darauf, gesendet zu werden.',
+    one: '1 Eintrag auf diesem Telefon ist noch nicht gesendet.',
+    other: '{count} Einträge auf diesem Telefon sind noch nicht gesendet.',
   },
   'saved.sending': 'Ihre Antworten werden gerade gesendet.',
   'saved.no-signal': 'Es gibt kein Netz. Ihre Antworten bleiben hier und werden später von selbst gesendet.',

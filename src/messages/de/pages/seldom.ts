@@ -17,7 +17,7 @@ export const words = {
   'preferences.title': 'Sprache und Gewichte',
   'preferences.language': 'Sprache',
   'preferences.clinic-words':
-    'Was Ihre Praxis selbst schreibt, bleibt in ihrer Sprache. Das Deutsche hat noch niemand geprüft.',
+    'Was Ihre Praxis selbst schreibt, bleibt in ihrer Sprache. Die deutsche Übersetzung hat noch niemand geprüft.',
   'preferences.unit': 'Gewichte in',
   'preferences.kg': 'Kilogramm (kg)',
   'preferences.lb': 'Pfund (lb, englisch)',

@@ -38,6 +38,5 @@ export const words = {
   'sign-in.demo-title': 'Anmeldungen der Vorführung',
   'sign-in.demo': 'Diese Menschen sind erfunden. Das Passwort von allen ist {passphrase}.',
   'sign-in.demo-use': 'Diese nehmen',
-  'sign-in.cover':
-    'In der Praxis liest nicht rund um die Uhr jemand Ihre Antworten. Bei Gefahr rufen Sie den Notruf an.',
+  'sign-in.cover': 'Ihre Antworten werden nicht rund um die Uhr gelesen. Bei Gefahr wählen Sie den Notruf.',
 } as const satisfies Same<typeof english>;

@@ -35,7 +35,7 @@ export const words = {
   'today.contact-same-day':
     'Wir müssen heute über Ihre letzten Antworten sprechen. Rufen Sie {clinic} an: {phone}.',
   'today.contact-routine': 'Ihre Praxis möchte mit Ihnen sprechen. Sie ruft an, oder Sie rufen an: {phone}.',
-  'today.morning-title': 'Wie ist es heute Morgen?',
+  'today.morning-title': 'Wie geht es Ihnen heute Morgen?',
   'today.morning': 'Sagen Sie uns, wie es dem Gelenk heute Morgen geht. Es dauert eine Minute.',
   'today.morning-start': 'Morgenfragen',
   'today.morning-done': 'Ihre Morgenfragen sind beantwortet.',
@@ -50,7 +50,7 @@ export const words = {
   'today.two-hours': 'Eine Frage zu Ihren Schmerzen jetzt.',
   'today.two-hours-start': 'Jetzt antworten',
   'elsewhere.title': 'Diese Seite ist in einem anderen Fenster offen',
-  'elsewhere.text': 'Machen Sie dort weiter oder hier. Geschrieben wird immer nur in einem Fenster.',
+  'elsewhere.text': 'Machen Sie dort weiter oder hier. Antworten können Sie immer nur in einem Fenster.',
   'elsewhere.take-over': 'Hier weitermachen',
   'visit.waits': 'Ihre Praxis hat Fragen an Sie vor dem Termin.',
   'visit.begin-now': 'Jetzt beantworten',

@@ -3,9 +3,10 @@ import type { Same } from '#messages/sentence.ts';
 
 /** Writing to the clinic, in German. */
 export const words = {
-  'write.lead': 'Fragen Sie etwas oder erzählen Sie uns etwas. Es ist nicht für Eiliges.',
+  'write.lead':
+    'Stellen Sie uns eine Frage oder berichten Sie uns etwas. Für Dringendes ist das nicht gedacht.',
   'write.when': 'Wir lesen Nachrichten, wenn wir da sind: {hours}',
-  'write.urgent': 'Ist es eilig? Rufen Sie {phone} an. Bei Gefahr wählen Sie {emergency}.',
+  'write.urgent': 'Ist es dringend? Rufen Sie {phone} an. Bei Gefahr wählen Sie {emergency}.',
   'write.label': 'Ihre Nachricht',
   'write.send': 'Senden',
   'write.empty': 'Schreiben Sie zuerst Ihre Nachricht.',

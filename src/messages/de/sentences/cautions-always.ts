@@ -4,7 +4,7 @@ import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 
 export const alwaysCautions = {
   'clinician-decides':
-    'Ihre Fachperson und die Regeln an Ihrem Wohnort gehen vor. Weichen sie von dieser Seite ab, folgen Sie ihnen.',
+    'Ihre Physiotherapeutin oder Ihr Physiotherapeut und die Regeln an Ihrem Wohnort gehen vor. Weichen sie von dieser Seite ab, folgen Sie ihnen.',
   'stop-signs':
     'Hören Sie auf und wählen Sie den Notruf bei: Schmerz in der Brust, Atemnot, Ohnmacht, sehr starkem Kopfschmerz oder verändertem Sehen. Ebenso, wenn Sie zwischen den Beinen nichts mehr fühlen oder die Kontrolle über Blase oder Darm verlieren.',
   'same-day-signs':
@@ -27,11 +27,11 @@ export const unchecked = {
 
 export const limits = {
   'weight-bearing':
-    'Für dieses Gelenk gilt eine Grenze ({joint:label}): wie viel Gewicht darauf kommt. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für {joint:your-accusative} gilt eine Grenze: wie viel Gewicht darauf kommt. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   range:
-    'Für dieses Gelenk gilt eine Grenze ({joint:label}): wie weit Sie es bewegen. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für {joint:your-accusative} gilt eine Grenze: wie weit die Bewegung geht. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'load-limit':
-    'Für dieses Gelenk gilt eine Grenze ({joint:label}): wie schwer die Last ist. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für {joint:your-accusative} gilt eine Grenze: wie schwer die Last ist. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
   'no-impact':
-    'Für dieses Gelenk gilt eine Grenze ({joint:label}): Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
+    'Für {joint:your-accusative} gilt eine Grenze: Stöße. Halten Sie sie ein, wie {author} es Ihnen gesagt hat.',
 } as const satisfies Readonly<Record<LimitedBy, string>>;

@@ -45,12 +45,13 @@ export const screeningCautions = {
   'screening-kidney-disease':
     'Dunkler Urin oder sehr starker Muskelschmerz ist dringend: Rufen Sie uns noch am selben Tag an.',
   'screening-no-feeling-or-cannot-say':
-    'Machen Sie das mit jemandem an Ihrer Seite, der auf Ihre Haut und deren Farbe achtet.',
-  'screening-medicines': 'Sagen Sie uns jede Änderung Ihrer Medikamente. Setzen Sie keines selbst ab.',
+    'Machen Sie das mit jemandem an Ihrer Seite, der auf Ihre Haut und ihre Farbe achtet.',
+  'screening-medicines':
+    'Sagen Sie uns, wenn sich an Ihren Medikamenten etwas ändert. Setzen Sie keines von sich aus ab.',
   'screening-arthritis-medicines':
-    'Sagen Sie uns jede Änderung Ihrer Medikamente. Setzen Sie keines selbst ab.',
+    'Sagen Sie uns, wenn sich an Ihren Medikamenten etwas ändert. Setzen Sie keines von sich aus ab.',
   'screening-weight-loss-or-eating':
-    'Sprechen Sie mit Ihrer Fachperson über Gewicht und Essen. Wir geben Ihnen kein Ziel vor.',
+    'Sprechen Sie mit Ihrer Physiotherapeutin oder Ihrem Physiotherapeuten über Gewicht und Essen. Wir geben Ihnen kein Ziel vor.',
   'screening-wound-break-or-infection':
     'Halten Sie Druck von der wunden Stelle fern. Rufen Sie uns noch am selben Tag an, wenn die Rötung größer wird oder Sie Fieber haben.',
   'screening-skin-or-joint-under-cuff':

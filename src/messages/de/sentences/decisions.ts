@@ -3,7 +3,8 @@ import type { DecisionWord } from '#core/decision/answers.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
-  progress: 'Nach Ihren Antworten geht etwas mehr, sobald Ihre Physiotherapie zustimmt.',
+  progress:
+    'Ihre Antworten erlauben etwas mehr, sobald Ihre Physiotherapeutin oder Ihr Physiotherapeut zustimmt.',
   hold: 'Bleiben Sie beim jetzigen Plan: Machen Sie nächstes Mal dasselbe.',
   'ease-back': 'Machen Sie nächstes Mal etwas weniger.',
   pause: 'Machen Sie keine Übungen mehr, bis wir mit Ihnen gesprochen haben.',
@@ -23,9 +24,9 @@ export const rules = {
   P6h: 'Zwei Stunden später tat das Gelenk etwas mehr weh als sonst. Bleiben Sie darum beim jetzigen Plan.',
   P7: 'Die ganze Woche tat es am Morgen mehr weh als sonst. Machen Sie darum etwas weniger.',
   P7h: 'Diese Woche tat es am Morgen etwas mehr weh. Bleiben Sie darum beim jetzigen Plan.',
-  B0: 'Wir lernen noch, wie es Ihrem Gelenk sonst geht. Bleiben Sie vorerst beim jetzigen Plan.',
-  B1: 'Es ist Zeit, dass wir neu ansehen, wie es Ihrem Gelenk sonst geht.',
-  B2: 'Ihrem Gelenk ging es besser als früher. Wir möchten es neu ansehen, bevor Sie mehr machen.',
+  B0: 'Wir lernen noch, was für Ihr Gelenk üblich ist. Bleiben Sie vorerst beim jetzigen Plan.',
+  B1: 'Wir möchten neu festhalten, welche Beschwerden für Ihr Gelenk üblich sind.',
+  B2: 'Ihrem Gelenk ging es besser als früher. Wir möchten neu festhalten, was üblich ist, bevor Sie mehr machen.',
   W3: 'Das Gelenk ist sehr geschwollen. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
   W2: 'Das Gelenk ist deutlich geschwollen. Lassen Sie es heute ruhen. Machen Sie danach etwas weniger.',
   W1s: 'Das Gelenk ist ein wenig geschwollen. Bleiben Sie darum beim jetzigen Plan.',
@@ -42,13 +43,13 @@ export const rules = {
   C1: 'Sie mussten wegen des Gelenks früher aufhören. Machen Sie darum etwas weniger.',
   C2: 'Nicht alle Wiederholungen wurden gemacht. Bleiben Sie darum beim jetzigen Plan.',
   C3: 'Die Sätze waren anstrengender als geplant. Bleiben Sie darum beim jetzigen Plan.',
-  C4: 'Wir möchten das noch etwas länger wie geplant sehen, bevor ein größerer Schritt kommt.',
+  C4: 'Es soll noch etwas länger wie geplant klappen, bevor ein größerer Schritt kommt.',
   A1: 'Einige Trainings sind ausgefallen. Bleiben Sie beim jetzigen Plan, bis es wieder regelmäßig geht.',
   A2: 'Nach einer Pause fängt man am besten mit etwas weniger wieder an.',
   M1: 'Wir haben noch nicht alle Ihre Antworten. Bleiben Sie darum beim jetzigen Plan.',
-  X1: 'Am Morgen scheint es langsam mehr weh zu tun. Bleiben Sie darum beim jetzigen Plan.',
+  X1: 'Am Morgen scheinen die Schmerzen langsam zuzunehmen. Bleiben Sie darum beim jetzigen Plan.',
   D1: 'Was Sie zusätzlich gegen Schmerzen nehmen, kann verdecken, wie es dem Gelenk geht. Bleiben Sie darum beim jetzigen Plan.',
-  D2: 'Ihre Behandlung hat sich kürzlich geändert. Bleiben Sie beim jetzigen Plan, bis sich das gegeben hat.',
-  D3: 'Sie haben mehr gemacht als geplant. Bleiben Sie beim jetzigen Plan und lassen Sie uns darüber sprechen.',
+  D2: 'Ihre Behandlung hat sich kürzlich geändert. Bleiben Sie beim jetzigen Plan, bis sich das eingespielt hat.',
+  D3: 'Sie haben mehr gemacht als geplant. Bleiben Sie beim jetzigen Plan. Wir möchten mit Ihnen darüber sprechen.',
   D4: 'Das Gelenk hat nachgegeben. Bleiben Sie beim jetzigen Plan und sagen Sie uns Bescheid.',
 } as const satisfies Readonly<Record<RuleId, string>>;

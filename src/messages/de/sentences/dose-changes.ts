@@ -5,9 +5,9 @@ import type { Same } from '#messages/sentence.ts';
 
 export const doseChanges = {
   stop: '{exercise}: nicht mehr machen, bis wir mit Ihnen gesprochen haben.',
-  same: '{exercise}: Bleiben Sie dabei, machen Sie dasselbe noch einmal.',
+  same: '{exercise}: Bleiben Sie dabei und machen Sie dasselbe noch einmal.',
   'awaits-signature':
-    '{exercise}: Machen Sie dasselbe noch einmal. Ihre Physiotherapie sieht sich eine Änderung an.',
+    '{exercise}: Machen Sie dasselbe noch einmal. Ihre Physiotherapeutin oder Ihr Physiotherapeut prüft eine Änderung.',
   changed: '{exercise}: {changes}.',
   'new-exercise': '{to} statt {from}',
   'new-load': '{to} kg statt {from} kg',

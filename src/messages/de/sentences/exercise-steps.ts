@@ -2,7 +2,7 @@
 export const lowerSlowly = 'Langsam wieder absenken.';
 export const holdForFiveSlowCounts = 'Halten Sie und zählen Sie langsam bis fünf. Atmen Sie weiter.';
 export const letGo = 'Lassen Sie locker.';
-export const comeBackSlowly = 'Gehen Sie langsam zurück.';
+export const comeBackSlowly = 'Langsam wieder zurück.';
 export const holdOnToAFirmSupport = 'Halten Sie sich an etwas Festem fest.';
 export const tieTheBandToSomethingFirm = 'Binden Sie das Band vor sich an etwas Festes.';
 export const lieOnYourBack = 'Legen Sie sich auf den Rücken. Beugen Sie die Knie.';

@@ -10,7 +10,7 @@ import {
 
 const holdBothHandles = 'Halten Sie beide Griffe. Stellen Sie sich unter die Befestigung.';
 const pullYourChestToTheHandles = 'Ziehen Sie die Brust zu den Griffen.';
-const goBackSlowly = 'Gehen Sie langsam zurück. Der Körper bleibt gerade.';
+const goBackSlowly = 'Lassen Sie sich langsam wieder zurücksinken. Der Körper bleibt gerade.';
 const holdOneEndInEachHand = 'Halten Sie in jeder Hand ein Ende.';
 
 export const back = {
@@ -73,7 +73,7 @@ export const back = {
       tieTheBandToSomethingFirmAbove,
       holdOneEndInEachHand,
       'Ziehen Sie die Ellbogen herunter an den Körper.',
-      'Gehen Sie langsam wieder nach oben.',
+      'Lassen Sie die Hände langsam wieder nach oben.',
     ],
   },
   'pull-up-foot-assisted': {

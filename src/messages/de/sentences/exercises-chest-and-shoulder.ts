@@ -12,12 +12,12 @@ const standAtArmsLength = 'Stellen Sie sich eine Armlänge vor die Wand.';
 const putYourHandsOnTheWall = 'Legen Sie die Hände in Schulterhöhe an die Wand.';
 const bendYourElbows = 'Beugen Sie die Ellbogen, dann drücken Sie sich weg.';
 const putYourHandsOnAFixedSupport =
-  'Stützen Sie die Hände in etwas Festes. Prüfen Sie, dass es nicht wegrutschen kann.';
+  'Stützen Sie die Hände auf etwas Festes. Prüfen Sie, dass es nicht wegrutschen kann.';
 const walkYourFeetBack = 'Gehen Sie mit den Füßen zurück, bis der Körper gerade ist.';
 const bendYourElbowsAndComeDown = 'Beugen Sie die Ellbogen und gehen Sie nach unten.';
 const pushBackUp = 'Drücken Sie sich wieder hoch.';
 const putYourHandsOnTheFloor = 'Stützen Sie die Hände unter den Schultern auf den Boden.';
-const comeDownSlowly = 'Gehen Sie langsam wieder herunter.';
+const comeDownSlowly = 'Senken Sie die Hände langsam wieder.';
 const letYourArmHang = 'Lassen Sie den Arm hängen.';
 
 export const chestAndShoulder = {
@@ -57,7 +57,7 @@ export const chestAndShoulder = {
   'knee-push-up': {
     name: 'Liegestütz auf den Knien',
     steps: [
-      'Knien Sie auf einer weichen Matte. Stützen Sie die Hände in den Boden.',
+      'Knien Sie auf einer weichen Matte. Stützen Sie die Hände auf den Boden.',
       'Der Körper bleibt gerade, vom Knie bis zur Schulter.',
       bendYourElbowsAndComeDown,
       pushBackUp,

@@ -2,7 +2,7 @@ import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import { holdForFiveSlowCounts, holdOnToAFirmSupport, letGo, lowerSlowly } from './exercise-steps.ts';
 
-const liftTheLegToTheHeight = 'Heben Sie das Bein bis zur Höhe des anderen Knies.';
+const liftTheLegToTheHeight = 'Heben Sie das gestreckte Bein bis zur Höhe des gebeugten Knies.';
 const keepYourBodyUpright = 'Der Oberkörper bleibt aufrecht.';
 const lieOnYourSide = 'Legen Sie sich auf die Seite. Beugen Sie beide Knie.';
 const keepYourHipsDown = 'Das Becken bleibt unten.';
@@ -25,8 +25,8 @@ export const legRaises = {
   'straight-leg-raise': {
     name: 'Gestrecktes Bein heben in Rückenlage',
     steps: [
-      'Legen Sie sich auf den Rücken. Beugen Sie das andere Knie.',
-      'Dieses Knie bleibt gestreckt.',
+      'Legen Sie sich auf den Rücken. Beugen Sie ein Knie.',
+      'Das andere Knie bleibt gestreckt.',
       liftTheLegToTheHeight,
       lowerSlowly,
     ],
@@ -35,7 +35,7 @@ export const legRaises = {
     name: 'Gestrecktes Bein heben in Rückenlage, 1 kg am Fußgelenk',
     steps: [
       'Legen Sie das Gewicht am Fußgelenk an. Legen Sie sich auf den Rücken.',
-      'Beugen Sie das andere Knie. Dieses Knie bleibt gestreckt.',
+      'Beugen Sie das andere Knie. Das Bein mit dem Gewicht bleibt gestreckt.',
       liftTheLegToTheHeight,
       lowerSlowly,
     ],

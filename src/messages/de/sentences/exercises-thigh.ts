@@ -46,7 +46,7 @@ export const thigh = {
     steps: [sitNearTheFront, putYourFeetFlat, leanForwardAndStandUp, sitDownSlowly],
   },
   'squat-two-legs': {
-    name: 'Kniebeuge auf beiden Beinen, Hände nah am Halt',
+    name: 'Kniebeuge auf beiden Beinen, Hände nah an einem Halt',
     steps: [
       'Stellen Sie die Füße hüftbreit auf.',
       pushYourHipsBackAndBend,

@@ -8,7 +8,7 @@ import {
   lowerSlowly,
 } from './exercise-steps.ts';
 
-const comeBackAndChangeSides = 'Gehen Sie zurück und wechseln Sie die Seite.';
+const comeBackAndChangeSides = 'Kommen Sie zurück und wechseln Sie die Seite.';
 const lieOnYourFront = 'Legen Sie sich auf den Bauch. Stützen Sie sich auf die Unterarme.';
 const holdAStraightLine = 'Halten Sie eine gerade Linie. Atmen Sie weiter.';
 const pressGently = 'Drücken Sie leicht. Der Kopf bewegt sich dabei nicht.';

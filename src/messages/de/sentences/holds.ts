@@ -7,9 +7,9 @@ export const holds = {
   returned:
     'Willkommen zurück. Rufen Sie uns zuerst an: Wir stellen Ihnen einige Fragen, bevor Sie wieder anfangen.',
   'after-event':
-    'Seit dem Beginn ist etwas geschehen. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
+    'Seit Sie angefangen haben, ist etwas passiert. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
   'no-consent':
-    'Sie haben dieser Übung nicht zugestimmt oder die Zustimmung zurückgenommen. Sie ruht, bis wir gesprochen haben.',
+    'Sie haben dieser Übung nicht zugestimmt oder die Zustimmung zurückgenommen. Lassen Sie sie aus, bis wir gesprochen haben.',
   'taken-back':
-    'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Die Übung damit ruht, bis wir gesprochen haben.',
+    'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Lassen Sie die Übung damit aus, bis wir gesprochen haben.',
 } as const satisfies Readonly<Record<Suspension['code'] | 'taken-back', string>>;

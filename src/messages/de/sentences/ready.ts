@@ -16,5 +16,5 @@ export const ready = {
     'Sie können mit dem, was auf Ihrer Seite steht, wieder anfangen. Hören Sie auf und rufen Sie an, wenn es schlimmer wird.',
   review: 'Wir sehen es uns zusammen an, wenn Sie das nächste Mal kommen.',
   measure:
-    'Wir möchten noch einmal messen, wie stark Sie sind. Bringen Sie Schuhe mit, in denen Sie gut gehen.',
+    'Wir möchten noch einmal messen, wie stark Sie sind. Bringen Sie Schuhe mit, in denen Sie gut gehen können.',
 } as const satisfies Same<typeof english>;

@@ -20,9 +20,9 @@ export const refusals = {
   'wrong-passphrase': 'Das ist nicht Ihr Passwort. Prüfen Sie es und geben Sie es noch einmal ein.',
   'passphrase-too-short':
     'Ein Passwort hat mindestens {count} Zeichen. Mehrere Wörter merkt man sich am leichtesten.',
-  'passphrase-unchanged': 'Wählen Sie eines, das Sie noch nicht haben.',
+  'passphrase-unchanged': 'Wählen Sie ein anderes als Ihr jetziges.',
   'passphrase-has-name': 'Wählen Sie eines ohne Ihren Namen oder Ihre Adresse und ohne die der Praxis.',
-  'passphrase-repeats': 'Wählen Sie eines, das sich nicht immer wiederholt.',
+  'passphrase-repeats': 'Wählen Sie eines, in dem sich nicht immer dasselbe wiederholt.',
   'passphrase-of-rows': 'Wählen Sie eines, das keine Reihe von Tasten, Buchstaben oder Ziffern ist.',
   'passphrase-one-word': 'Wählen Sie eines, das mehr ist als ein bekanntes Wort.',
   'sign-in-ended': 'Diese Anmeldung ist schon beendet.',
@@ -39,9 +39,9 @@ export const refusals = {
   'request-unread': 'Diese Anfrage war nicht lesbar.',
   'foreign-origin': 'Diese Anfrage kam nicht von unserer eigenen Seite.',
   'nothing-here': 'Hier ist nichts.',
-  'too-many-messages': 'Das sind mehr Nachrichten, als an einem Tag gehen. Rufen Sie die Praxis an.',
+  'too-many-messages': 'Heute können Sie keine Nachrichten mehr senden. Rufen Sie die Praxis an.',
   'wording-changed':
-    'Die Sätze haben sich geändert, seit Sie diese Seite geöffnet haben. Lesen Sie sie noch einmal.',
+    'Der Wortlaut hat sich geändert, seit Sie diese Seite geöffnet haben. Lesen Sie ihn noch einmal.',
   'entry-of-another':
     'In diesem Eintrag steht, dass ihn jemand eingegeben hat, der diese Seite nicht benutzen darf.',
 } as const satisfies Same<typeof english>;

@@ -14,7 +14,7 @@ export const screeningDetails = {
   'clotting-or-bleeding-disorder.own-bleeding': 'Bei mir: Das Blut gerinnt zu langsam',
   'clotting-or-bleeding-disorder.family': 'In der engen Familie',
   'sickle-cell.disease': 'Die Krankheit',
-  'sickle-cell.trait': 'Die Anlage, oder vielleicht',
+  'sickle-cell.trait': 'Ich trage die Anlage oder könnte sie tragen',
   'arterial-disease.known-or-operated': 'Bekannte Krankheit der Arterien, Operation, Stent oder Gefäßersatz',
   'arterial-disease.walking-pain': 'Schmerz im Bein beim Gehen, der in Ruhe nachlässt',
   'veins.aching-veins': 'Krampfadern, die schmerzen',
@@ -23,7 +23,8 @@ export const screeningDetails = {
   'diabetes.eye-bleeding-or-laser': 'Blutung im Auge oder Laserbehandlung',
   'diabetes.poorly-controlled': 'Zucker oft weit außerhalb des Zielbereichs',
   'no-feeling-or-cannot-say.numbness': 'Ein Arm oder Bein ist taub',
-  'no-feeling-or-cannot-say.cannot-say': 'Schwer zu merken oder zu sagen, dass etwas nicht stimmt',
+  'no-feeling-or-cannot-say.cannot-say':
+    'Es fällt mir schwer, zu merken oder zu sagen, dass etwas nicht stimmt',
   'medicines.blood-thinner': 'Blutverdünner oder Tablette gegen Blutgerinnsel, ähnlich wie Aspirin',
   'medicines.hormone-pill-or-patch': 'Hormonpille oder Pflaster mit Östrogen',
   'medicines.testosterone': 'Testosteron oder Anabolika',

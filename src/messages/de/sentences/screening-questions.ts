@@ -13,7 +13,7 @@ export const screeningQuestions = {
     'Haben Sie Fieber oder einen Infekt der Bronchien oder der Lunge, oder fühlen Sie sich heute krank?',
   'head-pressure-or-eye':
     'Haben Sie erhöhten Druck im Schädel oder eine abgelöste Netzhaut, oder wurden Sie vor Kurzem am Auge operiert?',
-  'past-clot': 'Hatten Sie je ein Blutgerinnsel in einem Bein, einem Arm oder einer Lunge?',
+  'past-clot': 'Hatten Sie je ein Blutgerinnsel in einem Bein, einem Arm oder der Lunge?',
   'clotting-or-bleeding-disorder':
     'Wurde bei Ihnen ärztlich eine Störung der Blutgerinnung festgestellt, oder gibt es eine in Ihrer engen Familie?',
   'antiphospholipid-antibodies': 'Hat man Ihnen gesagt, dass Sie Antiphospholipid-Antikörper haben?',
@@ -38,17 +38,17 @@ export const screeningQuestions = {
   diabetes: 'Haben Sie Diabetes?',
   'kidney-disease': 'Haben Sie eine Nierenkrankheit?',
   'no-feeling-or-cannot-say':
-    'Ist ein Arm oder Bein taub, oder wäre es schwer für Sie, zu sagen, dass sich etwas falsch anfühlt?',
+    'Ist ein Arm oder Bein taub, oder wäre es schwer für Sie, zu sagen, dass sich etwas nicht richtig anfühlt?',
   medicines: 'Nehmen Sie eines dieser Medikamente?',
   'arthritis-medicines':
     'Nehmen Sie einen JAK-Hemmer oder ein Biologikum? Oder haben Sie in den letzten Wochen ein Antibiotikum aus der Gruppe der Chinolone genommen?',
   'weight-loss-or-eating':
-    'Haben Sie ungewollt abgenommen, oder machen Sie sich Sorgen, dass Essen oder Gewicht für Sie zum Kampf geworden ist?',
+    'Haben Sie ungewollt abgenommen, oder machen Sie sich Sorgen, dass Essen oder Gewicht für Sie zum Problem geworden ist?',
   'wound-break-or-infection':
     'Haben Sie an Arm oder Bein eine offene Stelle, eine Naht, einen frischen Bruch, eine Hautverpflanzung oder eine Infektion?',
   'skin-or-joint-under-cuff':
     'Ist dort, wo eine Manschette oder ein Wickel säße, die Haut dünn oder leicht verletzlich, oder ist ein Gelenk entzündet?',
-  'hot-joint': 'Ist heute ein Gelenk heiß oder deutlich mehr geschwollen als sonst?',
+  'hot-joint': 'Ist heute ein Gelenk heiß oder deutlich stärker geschwollen als sonst?',
   'rheumatoid-arthritis':
     'Haben Sie Rheuma in den Gelenken (rheumatoide Arthritis) oder eine andere entzündliche Arthritis?',
   'neck-in-rheumatoid-arthritis':

@@ -2,7 +2,7 @@
 export const words = {
   'account.own-first': 'Choose a passphrase of your own first',
   'account.own-first-text':
-    'You are signed in with one that was handed to you. The rest opens once you have changed it.',
+    'You signed in with a passphrase that was given to you. Everything else opens once you have changed it.',
   'account.passphrase': 'Passphrase',
   'account.no-passphrase': 'Enter your passphrase.',
   'account.current': 'Passphrase you have now',

@@ -4,6 +4,6 @@ export const words = {
   'lost.text': 'The address may be old or mistyped.',
   'lost.home': 'Go to the start',
   'broken.title': 'Something went wrong',
-  'broken.text': 'What you entered before is kept. Try again. If it goes on, ring your clinic.',
+  'broken.text': 'What you entered before is kept. Try again. If it keeps happening, ring your clinic.',
   'broken.again': 'Try again',
 } as const;

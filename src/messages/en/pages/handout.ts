@@ -16,5 +16,5 @@ export const words = {
   'handout.resting': 'Leave this one out for now. Your page for today says when it is back.',
   'handout.keep': 'Keep in mind',
   'handout.stop': 'Stop and call if you have one of these',
-  'handout.stop-call': 'Stop at once. Call {emergency} in an emergency, else {clinic}: {phone}.',
+  'handout.stop-call': 'Stop at once. In an emergency call {emergency}, otherwise ring {clinic}: {phone}.',
 } as const;

@@ -1,7 +1,7 @@
 /** The next morning and two hours later. */
 export const words = {
   'morning.caption': 'Morning check',
-  'morning.late': 'You are answering for {date}. Your clinic sees that it came late.',
+  'morning.late': 'You are answering for {date}. Your clinic will see that the answer came later.',
   'morning.urine': 'Is your urine dark brown, or is your muscle pain far worse than you are used to?',
   'morning.urine-hint': 'We ask this on three mornings after something new or heavier.',
   'morning.pain': 'How is the pain in your {joint} this morning?',
@@ -16,7 +16,7 @@ export const words = {
   'morning.usual-yes': 'Yes, all of this is right',
   'morning.usual-no': 'No, or I am not sure',
   'morning.stiffness': 'How long was your {joint} stiff this morning?',
-  'morning.stiffness-hint': 'From getting up until it got no better.',
+  'morning.stiffness-hint': 'From getting up until it stopped getting better.',
   'morning.stiff-0': 'Not stiff',
   'morning.stiff-5': '5 minutes',
   'morning.stiff-10': '10 minutes',

@@ -1,8 +1,8 @@
 /** Questions before a visit. */
 export const words = {
   'visit.lead': 'Answer these at home, so that there is more time for you at the visit.',
-  'visit.note': 'Your clinician goes through them with you. This is no call for help.',
-  'visit.sent-before': 'You have sent answers already. Sending again puts the new ones in their place.',
+  'visit.note': 'Your clinician will go through them with you. This is not a call for help.',
+  'visit.sent-before': 'You have sent answers already. If you send again, only the new answers count.',
   'visit.confirmed': 'Your clinician has gone through your answers.',
   'visit.begin': 'Begin',
   'visit.count': 'Question {number} of {all}',
@@ -11,14 +11,14 @@ export const words = {
   'visit.limbs': 'Which arm or leg?',
   'visit.joints': 'Which joint?',
   'visit.check': 'Check and send',
-  'visit.check-note': 'You answered {answered} of {all}. What you left out is asked at the visit.',
+  'visit.check-note': 'You answered {answered} of {all}. What you left out we will ask at the visit.',
   'visit.all-no': 'All others: no.',
   'visit.send': 'Send to the clinic',
   'visit.sending': 'Sending…',
   'visit.sent': 'Your clinic has your answers.',
   'visit.not-sent': 'Not sent. Your answers are still on this page. Try again in a moment.',
-  'visit.now-title': 'Is this so right now?',
-  'visit.now': 'Ring {number} if it is there now. Do not wait for your visit.',
+  'visit.now-title': 'Do you have this right now?',
+  'visit.now': 'Ring {number} if you have it now. Do not wait for your visit.',
   'visit.today-title': 'Ring your clinic today',
   'visit.today': 'Do not wait for your visit: {phone}. Do no exercise before you have spoken with us.',
 } as const;

@@ -1,13 +1,13 @@
 /** Questions before and after a session, and the end of one. */
 export const words = {
   'scale.pain-low': 'no pain',
-  'scale.pain-high': 'the worst pain you can think of',
+  'scale.pain-high': 'the worst pain you can imagine',
   'scale.burn-low': 'no burn',
-  'scale.burn-high': 'the most burn you can think of',
+  'scale.burn-high': 'the strongest burn you can imagine',
   'scale.cuff-low': 'no bother',
-  'scale.cuff-high': 'the most bother you can think of',
+  'scale.cuff-high': 'the most bother you can imagine',
   'flags.before': 'Do you have any of these today?',
-  'flags.during': 'Did any of these come on in the session?',
+  'flags.during': 'Did any of these start during the session?',
   'flags.now': 'What is wrong?',
   'flags.morning': 'Do you have any of these this morning?',
   'flags.hint': 'Tick all that fit.',
@@ -17,7 +17,7 @@ export const words = {
   'before.other-joint-hint': 'Any joint we did not just ask about.',
   'before.relief': 'Did you take extra pain relief today?',
   'before.relief-hint':
-    'More than you take on most days. It can hide pain, so we count your answers with care.',
+    'More than you take on most days. It can hide pain, so we read your answers with care.',
   'before.news': 'Is anything new since your last session?',
   'before.news-cuff-hint': 'With any of these, leave the cuff off today and ring your clinic first.',
   'before.news-hint': 'Tick all that fit.',
@@ -67,5 +67,5 @@ export const words = {
   'done.morning': 'Tomorrow morning we ask how the joint is. That answer decides what comes next.',
   'done.two-hours': 'In two hours we ask about your pain once more.',
   'done.dark-urine':
-    'Look out for dark brown urine or very bad muscle pain in the next three days. Ring us the same day.',
+    'Look out for dark brown urine or very bad muscle pain in the next three days. If you have either, ring us the same day.',
 } as const;

@@ -4,11 +4,11 @@ export const words = {
   'saved.all-sent': 'All your answers have reached the clinic.',
   'saved.waiting': {
     by: 'count',
-    one: '1 set of answers waits on this phone to be sent.',
-    other: '{count} sets of answers wait on this phone to be sent.',
+    one: '1 set of answers is waiting on this phone to be sent.',
+    other: '{count} sets of answers are waiting on this phone to be sent.',
   },
   'saved.sending': 'Sending your answers now.',
-  'saved.no-signal': 'There is no signal. Your answers are kept here and go out by themselves.',
+  'saved.no-signal': 'There is no signal. Your answers are kept here and will be sent once there is one.',
   'saved.signed-out': 'You are signed out. Your answers are kept here. Sign in again to send them.',
   'saved.sign-in': 'Sign in again',
   'saved.kept-aside':

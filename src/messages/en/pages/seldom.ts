@@ -1,7 +1,7 @@
 /** Answers typed by somebody else; language, units, and how a clock says that it is over. */
 export const words = {
   'entered.title': 'Somebody else types the answers',
-  'entered.about': 'Say what the patient tells you. Leave open what the patient doesn’t know.',
+  'entered.about': 'Enter what the patient tells you. Leave blank what the patient doesn’t know.',
   'entered.who': 'Who are you?',
   'entered.relative': 'A relative',
   'entered.friend': 'A friend or neighbour',

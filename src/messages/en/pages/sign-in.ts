@@ -35,5 +35,5 @@ export const words = {
   'sign-in.demo': 'These people are invented. The passphrase of each is {passphrase}.',
   'sign-in.demo-use': 'Use this one',
   'sign-in.cover':
-    'Nobody at the clinic reads your answers day and night. In danger, ring the emergency number.',
+    'Your clinic does not read answers around the clock. If you are in danger, ring the emergency number.',
 } as const;

@@ -6,9 +6,9 @@ export const alwaysCautions = {
   'clinician-decides':
     'Your clinician and the rules where you live come first. If they differ from this page, follow them.',
   'stop-signs':
-    'Stop and call emergency care if you have chest pain, cannot get your breath, faint, have a very bad headache or a change in your sight, or lose feeling between the legs or control of bladder or bowel.',
+    'Stop and call emergency care if you have chest pain, cannot get your breath, or faint. Do the same for a very bad headache or a change in your sight. Do the same if you lose feeling between the legs or control of bladder or bowel.',
   'same-day-signs':
-    'Stop and ring us the same day if a joint turns hot and swollen, a calf hurts or swells, your urine is dark like tea, you have a fever, a limb turns weak or cannot take weight, or you fall and hurt yourself.',
+    'Stop and ring us the same day if a joint turns hot and swollen, or a calf hurts or swells. Do the same if your urine is dark like tea, or you have a fever. Do the same if an arm or leg turns weak or cannot take weight, or you fall and hurt yourself.',
 } as const satisfies Readonly<Record<AlwaysCautionId, string>>;
 
 export const unchecked = {

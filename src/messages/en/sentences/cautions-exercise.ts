@@ -14,7 +14,7 @@ export const exerciseCautions = {
   'weight-drop': 'If your grip is weak, ask for a strap-on weight.',
   'hip-bend-limit': 'If you have a new hip, keep to the limits you were given.',
   'knee-end-range': 'If the front of your knee hurts, do not straighten it all the way.',
-  'knee-bend-pain': 'Stay higher if your knee hurts.',
+  'knee-bend-pain': 'Do not go so low if your knee hurts.',
   'grip-strain': 'If your fingers hurt, ask for a wide handle or a loop.',
   'low-back-bend': 'Keep your back straight. Do not round it.',
   'low-back-arch': 'Lift only as high as your back lets you.',
@@ -23,6 +23,6 @@ export const exerciseCautions = {
   'toe-joint': 'Rise less high if your big toe hurts.',
   kneeling: 'Use a thick, soft mat under your knees.',
   'head-low': 'Stop if you feel dizzy or your head throbs.',
-  'hand-joint-pain': 'Do not squeeze into pain.',
+  'hand-joint-pain': 'Do not squeeze so hard that it hurts.',
   'neck-pressure': 'Press lightly. Stop if your arms tingle or you feel dizzy, and tell us.',
 } as const satisfies Readonly<Record<ExerciseCautionId, string>>;

@@ -16,18 +16,19 @@ export const screeningCautions = {
     'Do not strain, and keep your head up. Stop if your sight changes or your head hurts badly.',
   'screening-past-clot': 'A swollen or sore calf, or sudden breathlessness, is urgent: stop and get help.',
   'screening-clotting-or-bleeding-disorder':
-    'Ring us the same day about a large bruise, a swollen joint or a swollen limb.',
+    'Ring us the same day about a large bruise, a swollen joint, or a swollen arm or leg.',
   'screening-antiphospholipid-antibodies': 'Do not put a cuff or tight band on your arms or legs.',
-  'screening-sickle-cell': 'Drink enough and rest well between sets. Stop if a limb or your chest hurts.',
+  'screening-sickle-cell':
+    'Drink enough and rest well between sets. Stop if an arm, a leg or your chest hurts.',
   'screening-arterial-disease':
-    'Rest when the limb cramps. A cold, pale limb that hurts at rest is urgent: get help.',
-  'screening-dialysis-access': 'Put nothing tight on the limb with your fistula or port.',
-  'screening-lymph': 'Put no cuff on that limb. Tell us if it feels heavier or swells.',
+    'Rest when the arm or leg cramps. If it is cold and pale and hurts at rest, that is urgent: get help.',
+  'screening-dialysis-access': 'Put nothing tight on the arm or leg with your fistula or port.',
+  'screening-lymph': 'Put no cuff on that arm or leg. Tell us if it feels heavier or swells.',
   'screening-veins': 'Stop and ring us if a vein turns red, warm or sore.',
   'screening-swollen-calf': 'Do not exercise. Get medical help today for the calf.',
   'screening-raynaud-or-systemic-sclerosis':
     'Keep hands and feet warm. Stop if fingers or toes turn white or blue.',
-  'screening-vasculitis': 'Ring us about new skin spots, or new pain or numbness in a limb.',
+  'screening-vasculitis': 'Ring us about new skin spots, or new pain or numbness in an arm or leg.',
   'screening-after-covid':
     'Ring us the same day if a calf hurts or swells. Call for help if you cannot get your breath.',
   'screening-pregnancy-or-birth': 'Stop and ring your maternity team for bleeding, dizziness or cramps.',
@@ -50,7 +51,7 @@ export const screeningCautions = {
   'screening-rheumatoid-arthritis':
     'In a flare, do less and tell us. Ring us the same day if a calf hurts or swells.',
   'screening-neck-in-rheumatoid-arthritis':
-    'Keep your neck at ease. Tingling, clumsy hands or unsteady legs are urgent: ring us.',
+    'Keep your neck relaxed. Tingling, clumsy hands or unsteady legs are urgent: ring us.',
   'screening-osteoporosis':
     'Do not bend or twist your back under load. Stop and ring us if your back hurts suddenly.',
 } as const satisfies Readonly<Record<`screening-${ScreeningItemId}`, string>>;

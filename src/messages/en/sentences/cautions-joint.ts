@@ -11,6 +11,6 @@ export const jointCautions = {
   'joint-ankle': 'Hold on to something firm. Tell us if the ankle or heel is stiffer in the morning.',
   'joint-foot': 'Wear a firm shoe. Tell us about pain on your first steps in the morning.',
   'joint-neck':
-    'Keep the neck at ease. Stop and ring us for tingling in arms or legs, clumsy hands or dizziness.',
+    'Keep the neck relaxed. Stop and ring us for tingling in arms or legs, clumsy hands or dizziness.',
   'joint-low-back': 'Stop and ring us if pain runs below the knee, or a leg turns numb or weak.',
 } as const satisfies Readonly<Record<`joint-${JointName}`, string>>;

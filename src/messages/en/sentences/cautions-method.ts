@@ -8,22 +8,22 @@ export const methodCautions = {
     'The muscle should burn near the end of a set. The joint should not hurt more. Tell us which one it was.',
   'breathe-near-failure': 'Keep breathing. Stop the set when you can no longer do it well.',
   'occlusion-arms-legs-one-at-a-time':
-    'Put it only high on the arm or leg you were shown, and only one limb at a time.',
+    'Put it only high on the arm or leg you were shown. Only one arm or leg at a time.',
   'occlusion-pulse-and-colour':
     'Fingers or toes may turn pink or dusky. White, blue or patchy is wrong: take it off at once.',
   'occlusion-release':
-    'Take it off at once for numbness that does not ease in a minute, sharp pain, feeling faint, chest pain, headache or a change of sight.',
+    'Take it off at once if numbness does not ease in a minute, or you have sharp pain. Take it off at once if you feel faint, or have chest pain, a headache or a change of sight.',
   'occlusion-after':
-    'If your urine is dark, a limb swells, soreness is far worse than usual, or numbness lasts ten minutes after it is off, ring us the same day.',
+    'Ring us the same day if your urine is dark, or an arm or leg swells. Do the same if soreness is far worse than usual, or numbness lasts ten minutes after it is off.',
   'occlusion-time': 'When the time is up, take it off, even if you have not finished.',
   'occlusion-evidence':
     'This is meant to spare your joint. If the joint hurts more, that is not part of it: stop and tell us.',
   'wrap-pressure-unknown':
     'Nobody knows how hard a wrap presses. Wrap it to the tightness you were shown, never so that it hurts.',
   'occlusion-alone':
-    'If your phone stops or you lose count, take the cuff off. You must be able to take it off with either hand.',
+    'If your phone stops, or you no longer know how long it has been on, take the cuff off. You must be able to take it off with either hand.',
   'cuff-pressure-belongs-to-this-cuff':
-    'Use this pressure only with this cuff, on this limb, in this position.',
+    'Use this pressure only with this cuff, on this arm or leg, in this position.',
 } as const satisfies Readonly<Record<MethodCautionId, string>>;
 
 export const occlusionChecks = {
@@ -36,7 +36,7 @@ export const occlusionChecks = {
   'refill-during': 'Press a nail. Colour must be back before you have counted to three.',
   'three-scores': 'Say what hurts: the joint, the muscle or the cuff.',
   'release-between': 'Take it off between exercises, for at least one minute.',
-  'colour-after': 'Within ten minutes the limb must look and feel normal.',
+  'colour-after': 'Within ten minutes the arm or leg must look and feel normal.',
   'mornings-after':
     'For three mornings, look at the colour of your urine and tell us about very bad soreness.',
 } as const satisfies Readonly<Record<OcclusionCheckId, string>>;

@@ -29,7 +29,7 @@ export const rules = {
   W3: 'The joint is very swollen. Rest it and speak with us today.',
   W2: 'The joint is clearly swollen. Rest it today; afterwards do a little less.',
   W1s: 'The joint is a little swollen, so stay where you are.',
-  S1: 'There is much fluid in the joint. Rest it and speak with us today.',
+  S1: 'There is a lot of fluid in the joint. Rest it and speak with us today.',
   S2: 'The fluid in the joint has not gone down. Rest it and speak with us today.',
   S2f: 'There is fluid in the joint. Rest it until it has gone down; then do a little less.',
   S3: 'There is a little fluid in the joint, so stay where you are.',

@@ -1,7 +1,7 @@
 /** What a decision changes in a dose, one sentence an exercise. */
 export const doseChanges = {
   stop: '{exercise}: stop until we have spoken with you.',
-  same: '{exercise}: stay here, do the same again.',
+  same: '{exercise}: stay with it and do the same again.',
   'awaits-signature': '{exercise}: do the same again. Your physiotherapist is looking at a change.',
   changed: '{exercise}: {changes}.',
   'new-exercise': '{to} instead of {from}',

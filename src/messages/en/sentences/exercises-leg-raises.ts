@@ -2,7 +2,7 @@ import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { ExerciseSentences } from '#messages/sentence.ts';
 import { holdForFiveSlowCounts, holdOnToAFirmSupport, letGo, lowerSlowly } from './exercise-steps.ts';
 
-const liftTheLegToTheHeight = 'Lift the leg to the height of the other knee.';
+const liftTheLegToTheHeight = 'Lift the straight leg to the height of the bent knee.';
 const keepYourBodyUpright = 'Keep your body upright.';
 const lieOnYourSide = 'Lie on your side. Bend both knees.';
 const keepYourHipsDown = 'Keep your hips down.';
@@ -25,8 +25,8 @@ export const legRaises = {
   'straight-leg-raise': {
     name: 'Straight leg raise, lying on the back',
     steps: [
-      'Lie on your back. Bend the other knee.',
-      'Keep this knee straight.',
+      'Lie on your back. Bend one knee.',
+      'Keep the other knee straight.',
       liftTheLegToTheHeight,
       lowerSlowly,
     ],
@@ -35,7 +35,7 @@ export const legRaises = {
     name: 'Straight leg raise, lying on the back, 1 kg at the ankle',
     steps: [
       'Put the weight on your ankle. Lie on your back.',
-      'Bend the other knee. Keep this knee straight.',
+      'Bend the other knee. Keep the leg with the weight straight.',
       liftTheLegToTheHeight,
       lowerSlowly,
     ],

@@ -1,6 +1,6 @@
 /** Why the server did not do what a patient asked for. */
 export const refusals = {
-  'code-not-open': 'This code is not open any more, or was typed differently. Ask your clinic for a new one.',
+  'code-not-open': 'This code no longer works, or was typed differently. Ask your clinic for a new one.',
   'phone-not-set-up': 'This phone is not set up. Ask your clinic for an invitation.',
   'pin-too-plain':
     'Choose six digits that are not a row such as 123456 and not the same digit again and again.',
@@ -15,12 +15,12 @@ export const refusals = {
   'wrong-passphrase': 'That is not your passphrase. Check it and type it again.',
   'passphrase-too-short':
     'A passphrase has at least {count} characters. Several words are easiest to remember.',
-  'passphrase-unchanged': 'Choose one that is not the one you have.',
+  'passphrase-unchanged': 'Choose one that differs from the one you have now.',
   'passphrase-has-name': 'Choose one without your name or address, or the clinic’s, in it.',
   'passphrase-repeats': 'Choose one that is not the same again and again.',
   'passphrase-of-rows': 'Choose one that is not a row of keys, letters or figures.',
   'passphrase-one-word': 'Choose one that is more than one well-known word.',
-  'sign-in-ended': 'It has ended already.',
+  'sign-in-ended': 'This sign-in has already ended.',
   'confirm-sign-in': 'Enter your PIN or passphrase again to do this.',
   'signed-out': 'Sign in to go on. What you entered is still on this page.',
   'patients-only': 'This page is for patients.',
@@ -32,7 +32,7 @@ export const refusals = {
   'request-unread': 'This request could not be read.',
   'foreign-origin': 'This request did not come from our own page.',
   'nothing-here': 'There is nothing here.',
-  'too-many-messages': 'That is more than a day’s messages. Ring the clinic.',
-  'wording-changed': 'The words have changed since you opened this page. Read them again.',
+  'too-many-messages': 'You cannot send more messages today. Ring the clinic.',
+  'wording-changed': 'The wording has changed since you opened this page. Read it again.',
   'entry-of-another': 'This entry says it was typed by somebody who cannot use this page.',
 } as const;

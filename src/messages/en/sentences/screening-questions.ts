@@ -2,7 +2,7 @@
 import type { ScreeningItemId } from '#core/screening/items.ts';
 
 export const screeningQuestions = {
-  'told-to-hold-off': 'Has a doctor told you to hold off exercise at present?',
+  'told-to-hold-off': 'Has a doctor told you not to exercise for now?',
   'new-chest-faint-or-breath':
     'In the last four weeks, have you had chest discomfort, fainting or breathlessness that is new or getting worse?',
   'heart-condition':
@@ -18,9 +18,10 @@ export const screeningQuestions = {
   'antiphospholipid-antibodies': 'Have you been told that you have antiphospholipid antibodies?',
   'sickle-cell': 'Do you have sickle-cell disease, or could you carry the trait?',
   'arterial-disease':
-    'Have you had an operation, stent or graft on the arteries of an arm or leg, or leg pain on walking that eases with rest?',
-  'dialysis-access': 'Is there a fistula, graft or port for dialysis in a limb?',
-  lymph: 'Were lymph nodes taken out or treated with radiation, or does a limb swell for lymph reasons?',
+    'Have you had an operation, stent or graft on the arteries of an arm or leg? Or do you have leg pain on walking that eases with rest?',
+  'dialysis-access': 'Is there a fistula, graft or port for dialysis in an arm or leg?',
+  lymph:
+    'Were lymph nodes taken out or treated with radiation, or does an arm or leg swell because of lymph fluid?',
   veins: 'Do you have bulging veins that ache, or have you had an inflamed vein?',
   'swollen-calf': 'Is one calf newly swollen, warm or tender?',
   'raynaud-or-systemic-sclerosis':
@@ -34,7 +35,7 @@ export const screeningQuestions = {
   diabetes: 'Do you have diabetes?',
   'kidney-disease': 'Do you have kidney disease?',
   'no-feeling-or-cannot-say':
-    'Is there numbness in an arm or leg, or would it be hard for you to say that something feels wrong?',
+    'Is there numbness in an arm or leg? Or would it be hard for you to say that something feels wrong?',
   medicines: 'Do you take any of these medicines?',
   'arthritis-medicines':
     'Do you take a JAK inhibitor or a biologic, or have you had a quinolone antibiotic in recent weeks?',

@@ -222,7 +222,7 @@ describe('the sheet for the patient', () => {
   it('reads the joint by the values a clinician set, and says so when there are none', () => {
     const text = sheet({ baselines: [baseline] });
     expect(text).toContain('Your usual pain, 0 to 10: 3, up to 5.');
-    expect(text).toContain('Your own ceiling for pain, 0 to 10: 6.');
+    expect(text).toContain('Your own limit for pain, 0 to 10: 6.');
     expect(text).toContain('Set by Freezer on 10 Mar 2026.');
     expect(sheet()).toContain(
       'No usual values were set for it.\nAsk the clinic how to read it: 210 000 000.',
@@ -234,23 +234,25 @@ describe('the sheet for the patient', () => {
     expect(adviceOf(document)).toEqual([
       'Do not do this before you have rung the clinic.',
       'Ask the clinic how to read it: 210 000 000.',
-      'If you reach nobody there, do not wait: ring 112.',
+      'If nobody answers there, do not wait: ring 112.',
     ]);
     const recorded = document.parts.flatMap(({ lines }) => lines).join('\n');
     expect(recorded).not.toMatch(/\b(do not|ring|ask the clinic)\b/i);
     expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
   });
 
-  it('gives advice for pain over the ceiling and a worse morning where values were set', () => {
+  it('gives advice for pain over the limit and a worse morning where values were set', () => {
     const text = adviceOf(sheetOf({ baselines: [baseline] })).join('\n');
-    expect(text).toContain('If pain goes over your ceiling, stop. Ring the clinic');
-    expect(text).toContain('do not do more');
+    expect(text).toContain('If pain goes over your limit, stop. Ring the clinic');
+    expect(text).toContain('do not do more than before');
   });
 
-  it('names emergency signs under the emergency number, and that nobody watches any more', () => {
+  it('names emergency signs under the emergency number, and that nobody reads what is sent any more', () => {
     expect(sheet()).toContain('Stop and ring 112 at once\nPain or pressure in the chest.');
-    expect(sheet()).toContain('Nobody watches what you send any more');
-    expect(sheet({ careGoesOn: true })).toContain('looks at what you send: Monday to Friday, 9:00 to 17:00.');
+    expect(sheet()).toContain('Nobody reads what you send any more');
+    expect(sheet({ careGoesOn: true })).toContain(
+      'reads what you send at these times: Monday to Friday, 9:00 to 17:00.',
+    );
   });
 });
 
