@@ -77,7 +77,7 @@ describe('the own sign-in', () => {
 
   it.each([
     ['eleven ch..', /at least 12 characters/],
-    [testPassphrase, /not the one you have/],
+    [testPassphrase, /differs from the one you have now/],
     ['I am c@test.invalid', /without your name or address/],
     ['aaaaaaaaaaaaaa', /same again and again/],
     ['abcabcabcabcabc', /same again and again/],

@@ -160,6 +160,6 @@ export const playSequence = async (
   await untilReady(hand.page);
   await answerAll(hand.page);
   await hand.page.goto('/today');
-  await hand.page.getByText('Your clinic has your session of today').waitFor();
+  await hand.page.getByText('Your clinic has today’s session').waitFor();
   return true;
 };

@@ -77,7 +77,7 @@ const ways: readonly Way[] = [
   choice('Not stiff'),
   choice('Not swollen'),
   choice('No'),
-  choice('My muscles were tired', /^(Leave the rest|Continue)/),
+  choice('My muscles were tired', /^(Leave out the rest|Continue)/),
   { sign: hasButton(onward), act: (page) => press(page, onward) },
 ];
 
