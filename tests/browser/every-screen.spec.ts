@@ -47,7 +47,7 @@ for (const { who, screens } of visits) {
     browser,
     baseURL,
   }) => {
-    test.setTimeout(240_000);
+    test.setTimeout(360_000);
     const context = await browser.newContext({ viewport: desk, baseURL });
     await signedIn(context, baseURL!, who);
     const page = await context.newPage();

@@ -72,7 +72,7 @@ test('every page of a session with a cuff is accessible in light, in dark and at
   browser,
   baseURL,
 }) => {
-  test.setTimeout(150_000);
+  test.setTimeout(300_000);
   const context = await phoneOf(browser, baseURL!, 'patient-4');
   // Looked at and not sent: other tests begin this session too.
   await context.route('**/api/entries', (route) => route.fulfill({ status: 401 }));
@@ -103,7 +103,7 @@ test('every other page of a session, its questions asked back and its care advic
   browser,
   baseURL,
 }) => {
-  test.setTimeout(150_000);
+  test.setTimeout(300_000);
   const context = await phoneOf(browser, baseURL!, 'patient-2');
   const page = await openWithWorker(context);
   const troubles = watched(page);

@@ -14,7 +14,7 @@ test('every page of the morning check is accessible in light, in dark and at 200
   browser,
   baseURL,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(240_000);
   const context = await phoneOf(browser, baseURL!, 'patient-10');
   const page = await openWithWorker(context);
   const { look, kinds } = lookOnce(page);

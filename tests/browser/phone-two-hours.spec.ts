@@ -52,7 +52,7 @@ test('the pain two hours later is asked, answered by keyboard without signal, an
   browser,
   baseURL,
 }) => {
-  test.setTimeout(90_000);
+  test.setTimeout(240_000);
   await askTwoHours(browser, baseURL!);
   const context = await phoneOf(browser, baseURL!, who);
   // A day with a session planned, whatever day the others left it at.

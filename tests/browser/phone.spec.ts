@@ -35,7 +35,7 @@ test('a whole session without signal, reloaded on every page, reaches the clinic
   browser,
   baseURL,
 }) => {
-  test.setTimeout(90_000);
+  test.setTimeout(240_000);
   const context = await phoneOf(browser, baseURL!, 'patient-1');
   const page = await openWithWorker(context);
   const before = sessionsOf(file, 'patient-1').length;

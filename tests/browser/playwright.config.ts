@@ -22,9 +22,9 @@ export default defineConfig({
   retries: 0,
   workers: 2,
   forbidOnly: true,
-  timeout: 60_000,
   // Two cores may be busy with the other lane of the check.
-  expect: { timeout: 15_000 },
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
   reporter: [
     ['list'],
     [
@@ -48,7 +48,7 @@ export default defineConfig({
     cwd: root,
     url: `${address}/healthz`,
     reuseExistingServer: false,
-    timeout: 60_000,
+    timeout: 120_000,
     gracefulShutdown: { signal: 'SIGTERM', timeout: 10_000 },
     env: {
       PORT: String(port),

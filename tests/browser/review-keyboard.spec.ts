@@ -21,7 +21,7 @@ test('worklist, patient, picture, decision and override can all be reached and d
   browser,
   baseURL,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(360_000);
   const context = await browser.newContext({ viewport: desk, baseURL });
   await signedIn(context, baseURL!, 'clinician');
   const page = await context.newPage();
@@ -79,7 +79,7 @@ test('review, outcomes and worklist at 400 % zoom: nothing wider than the window
   browser,
   baseURL,
 }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(360_000);
   // 1280 px at 400 % are 320 px.
   const context = await browser.newContext({ viewport: { width: 320, height: 256 }, baseURL });
   await signedIn(context, baseURL!, 'clinician');

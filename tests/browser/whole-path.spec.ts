@@ -20,7 +20,7 @@ import { desk, moveClock, watched } from './support.ts';
 
 // A control that is not there is said at once, not after the whole time of the test.
 test.use({ actionTimeout: 10_000 });
-test.setTimeout(180_000);
+test.setTimeout(360_000);
 
 let server: OwnServer;
 test.beforeAll(async () => {

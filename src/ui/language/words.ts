@@ -63,10 +63,11 @@ export const spokenLanguage = (): Spoken => spoken;
 
 /**
  * What the server sent, in the language spoken. What is stored and sent stays as it was made. A plain string,
- * from a session begun before texts came in every language, stays as it is.
+ * from a session begun before texts came in every language, stays as it is; a text from before a language was
+ * added is said in English.
  */
 export const translate = (text: Text | string): string =>
-  typeof text === 'string' ? text : text[spoken.tag];
+  typeof text === 'string' ? text : ((text as Partial<Text>)[spoken.tag] ?? text.en);
 
 /**
  * A sentence of the page with its values. What a language lacks is said in English, values in English forms

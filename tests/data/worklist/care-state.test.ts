@@ -157,7 +157,7 @@ describe('the worklist over the care around the dose', () => {
     );
     const ours = ['danger-passed', 'event-review', 'pre-visit-answers', 'limit-ended', 'break-over'];
     expect(ours.filter((kind) => !seen.has(kind))).toEqual([]);
-  }, 120_000);
+  }, 300_000);
 
   it('an untouched patient has no item of care', async () => {
     const rows = await rebuiltWorklistItems(accessOf(store, 'a', 'clinician-a', start + dayMs));
