@@ -53,7 +53,7 @@ describe('what the answers about pain leave of today', () => {
     draft.items.map((item) => (item.leftOut === null ? item.dose.sets : 0));
 
   it.each([
-    [4, [3, 3], 'line:0'],
+    [4, [3, 3], 'item:0'],
     [5, [2, 3], 'offer'],
     [7, [2, 3], 'offer'],
     [8, [0, 3], 'offer'],
@@ -79,7 +79,7 @@ describe('what the answers about pain leave of today', () => {
     const lighter = play(answered(2), { type: 'lighter' });
     expect(setsOf(lighter)).toEqual([2, 2]);
     expect(lighter.kind).toBe('bad-day');
-    expect(lighter.step).toBe('line:0');
+    expect(lighter.step).toBe('item:0');
     const begun = play(answered(2), next, ...oneSet(0, 1, 15, 2_000_000), { type: 'lighter' });
     expect(setsOf(begun)).toEqual([3, 2]);
     expect(begun.kind).toBe('full');

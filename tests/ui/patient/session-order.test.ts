@@ -41,7 +41,7 @@ const anyEvent: fc.Arbitrary<SessionEvent> = fc.oneof(
       'flags-before',
       'before:right-knee',
       'relief',
-      'line:0',
+      'item:0',
       'set:0:1',
       'check',
       'nowhere',

@@ -90,7 +90,7 @@ const rowOf = (draft: SessionDraft, step: string): CheckRow | null => {
       return { step, name: t('before.relief'), value: yesNoText(draft.relief) };
     case 'news':
       return { step, name: t('before.news'), value: newsText(draft.news) };
-    case 'line':
+    case 'item':
       return { step, name: translate(draft.items[item]!.title), value: lineText(draft.items[item]!) };
     case 'limb':
     case 'limb-later':

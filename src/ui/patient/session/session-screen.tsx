@@ -37,9 +37,9 @@ import { RestPage } from './pages/rest-page.tsx';
 import { SetPage } from './pages/set-page.tsx';
 import { StopPage } from './pages/stop-page.tsx';
 import { isCuffOn, isTimeUp, longestSeconds, restrictedSeconds } from './restriction.ts';
-import { partsOf, reachedSets } from './steps.ts';
+import { partsOf, reachedSets, type StepName } from './steps.ts';
 
-const pages: Readonly<Record<string, ComponentType<PageProps>>> = {
+const pages: Readonly<Record<StepName, ComponentType<PageProps>>> = {
   'flags-before': FlagsBeforePage,
   'flags-during': FlagsDuringPage,
   'flags-now': FlagsNowPage,
@@ -67,7 +67,7 @@ const pages: Readonly<Record<string, ComponentType<PageProps>>> = {
 };
 
 /** Pages of work, on which "I feel unwell" stands at the foot. */
-const work: readonly string[] = ['line', 'cuff-on', 'set', 'stop', 'rest', 'seated', 'limb', 'limb-later'];
+const work: readonly StepName[] = ['item', 'cuff-on', 'set', 'stop', 'rest', 'seated', 'limb', 'limb-later'];
 
 export interface SessionScreenProps {
   readonly draft: SessionDraft;
@@ -123,7 +123,7 @@ export const SessionScreen = (props: SessionScreenProps) => {
   const isUp = cuffIndex >= 0 && isTimeUp(draft.items[cuffIndex]!, now);
   // A list of warning signs may be finished; everything else waits until the cuff is off.
   if (isUp && name !== 'flags-now') return <CuffOffPage {...page} item={cuffIndex} />;
-  const Page = pages[name] ?? CheckPage;
+  const Page = pages[name];
   return (
     <div className="step">
       <Page key={draft.step} {...page} />

@@ -15,8 +15,42 @@ import {
   signsOf,
 } from './draft.ts';
 
+export const stepNames = [
+  'flags-before',
+  'flags-during',
+  'flags-now',
+  'before',
+  'other-joint',
+  'relief',
+  'news',
+  'offer',
+  'item',
+  'cuff-on',
+  'set',
+  'stop',
+  'rest',
+  'cuff-off',
+  'seated',
+  'limb',
+  'limb-later',
+  'during',
+  'after',
+  'gave-way',
+  'burn',
+  'cuff',
+  'extra',
+  'check',
+] as const;
+export type StepName = (typeof stepNames)[number];
+
+/** The compiler knows every step by its name, so none is without its page. */
+type Step = StepName | `${StepName}:${string}`;
+
+const stepAt = (name: StepName, ...places: readonly (string | number)[]): Step =>
+  `${name}:${places.join(':')}`;
+
 export interface StepParts {
-  readonly name: string;
+  readonly name: StepName;
   /** Joint of a question, or empty. */
   readonly joint: string;
   readonly item: number;
@@ -27,7 +61,8 @@ export const partsOf = (step: string): StepParts => {
   const [name = '', second = '', third = ''] = step.split(':');
   const isNumber = /^\d+$/.test(second);
   return {
-    name,
+    // A step of an earlier release that is no more: everything stands on the page that shows it all.
+    name: stepNames.find((one) => one === name) ?? 'check',
     joint: isNumber ? '' : second,
     item: isNumber ? Number(second) : -1,
     set: third === '' ? 0 : Number(third),
@@ -38,46 +73,46 @@ export const partsOf = (step: string): StepParts => {
 export const signOf = ({ set }: Pick<StepParts, 'set'>): LimbSign =>
   limbSigns[Math.max(1, set) - 1] ?? 'colour';
 
-const setSteps = (item: ItemDraft, index: number): readonly string[] => {
+const setSteps = (item: ItemDraft, index: number): readonly Step[] => {
   const { dose } = item;
   const isCuff = dose.method === 'occlusion';
-  const steps: string[] = [];
+  const steps: Step[] = [];
   for (let set = 1; set <= dose.sets; set++) {
-    steps.push(`set:${index}:${set}`);
+    steps.push(stepAt('set', index, set));
     // With a cuff on, the reason can wait until it is off.
-    if (!isCuff && asksReason(item, set)) steps.push(`stop:${index}:${set}`);
+    if (!isCuff && asksReason(item, set)) steps.push(stepAt('stop', index, set));
     if (item.leftAt === set) break;
-    if (set < dose.sets || !isCuff) steps.push(`rest:${index}:${set}`);
+    if (set < dose.sets || !isCuff) steps.push(stepAt('rest', index, set));
   }
   return steps;
 };
 
-const reasonSteps = (item: ItemDraft, index: number): readonly string[] =>
-  item.sets.flatMap((_, at) => (asksReason(item, at + 1) ? [`stop:${index}:${at + 1}`] : []));
+const reasonSteps = (item: ItemDraft, index: number): readonly Step[] =>
+  item.sets.flatMap((_, place) => (asksReason(item, place + 1) ? [stepAt('stop', index, place + 1)] : []));
 
 /** "limb:0", "limb:0:2", "limb:0:3": one page for each sign. */
-const limbSteps = (item: ItemDraft, index: number, name: 'limb' | 'limb-later'): readonly string[] =>
+const limbSteps = (item: ItemDraft, index: number, name: 'limb' | 'limb-later'): readonly Step[] =>
   signsOf(item, name === 'limb-later').map((sign) => {
     const place = limbSigns.indexOf(sign);
-    return place === 0 ? `${name}:${index}` : `${name}:${index}:${place + 1}`;
+    return place === 0 ? stepAt(name, index) : stepAt(name, index, place + 1);
   });
 
-const cuffSteps = (item: ItemDraft, index: number): readonly string[] => [
-  `line:${index}`,
-  `cuff-on:${index}`,
+const cuffSteps = (item: ItemDraft, index: number): readonly Step[] => [
+  stepAt('item', index),
+  stepAt('cuff-on', index),
   ...setSteps(item, index),
-  `cuff-off:${index}`,
-  `seated:${index}`,
+  stepAt('cuff-off', index),
+  stepAt('seated', index),
   ...limbSteps(item, index, 'limb'),
   ...(isLimbChanged(item) ? limbSteps(item, index, 'limb-later') : []),
   ...reasonSteps(item, index),
 ];
 
-const itemSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonly string[] => {
+const itemSteps = (draft: SessionDraft, item: ItemDraft, index: number): readonly Step[] => {
   if (isOut(draft, item)) return [];
   return item.dose.method === 'occlusion'
     ? cuffSteps(item, index)
-    : [`line:${index}`, ...setSteps(item, index)];
+    : [stepAt('item', index), ...setSteps(item, index)];
 };
 
 /** Work was done in at least one set. */
@@ -94,28 +129,34 @@ const showsOffer = (draft: SessionDraft): boolean =>
 const usedCuff = (draft: SessionDraft): boolean =>
   draft.items.some((item) => item.restrictions.length > 0 && item.sets.length > 0);
 
-const afterSteps = (draft: SessionDraft): readonly string[] => {
+const afterSteps = (draft: SessionDraft): readonly Step[] => {
   if (draft.items.every((item) => isOut(draft, item))) return [];
   return [
     'flags-during',
-    ...draft.joints.flatMap((joint) => [`during:${joint}`, `after:${joint}`, `gave-way:${joint}`]),
+    ...draft.joints.flatMap((joint): readonly Step[] => [
+      stepAt('during', joint),
+      stepAt('after', joint),
+      stepAt('gave-way', joint),
+    ]),
     'burn',
-    ...(usedCuff(draft) ? ['cuff'] : []),
+    ...(usedCuff(draft) ? (['cuff'] as const) : []),
     'extra',
   ];
 };
 
-export const stepsOf = (draft: SessionDraft): readonly string[] => [
+const allSteps = (draft: SessionDraft): readonly Step[] => [
   'flags-before',
-  ...draft.joints.map((joint) => `before:${joint}`),
+  ...draft.joints.map((joint): Step => stepAt('before', joint)),
   'other-joint',
   'relief',
   'news',
-  ...(showsOffer(draft) ? ['offer'] : []),
+  ...(showsOffer(draft) ? (['offer'] as const) : []),
   ...draft.items.flatMap((item, index) => itemSteps(draft, item, index)),
   ...afterSteps(draft),
   'check',
 ];
+
+export const stepsOf: (draft: SessionDraft) => readonly string[] = allSteps;
 
 /** The step after the present one. An answer may have taken the present step itself away. */
 export const nextStep = (before: SessionDraft, after: SessionDraft): string => {
