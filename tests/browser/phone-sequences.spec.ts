@@ -60,7 +60,7 @@ test.describe('on a server that goes and comes back', () => {
     await server.start();
     await page.getByRole('button', { name: 'Back to today' }).click();
     await page.reload();
-    await expect(page.getByText('Your clinic has your session of today')).toBeVisible({ timeout: 30_000 });
+    await expect(page.getByText('Your clinic has today’s session')).toBeVisible({ timeout: 30_000 });
     expect(storedTwice(server.file)).toBe(0);
     await context.close();
   });

@@ -159,7 +159,7 @@ test('signed out in the middle, a server in trouble, and sent twice: nothing is 
   expect(sessionsToday('patient-9')).toHaveLength(0);
   isInTrouble = false;
   await page.reload();
-  await expect(page.getByText('Your clinic has your session of today')).toBeVisible({ timeout: 20_000 });
+  await expect(page.getByText('Your clinic has today’s session')).toBeVisible({ timeout: 20_000 });
   const again = await post(context, baseURL!, body, owner);
   expect(await again.json()).toMatchObject({ stored: 'known' });
   expect(sessionsToday('patient-9')).toHaveLength(1);
