@@ -55,10 +55,13 @@ export const eligibilityStatus = (
   reasons: readonly { readonly code: string; readonly eligibility: Eligibility }[],
 ): Status => {
   if (eligibility !== 'closed') return eligibilityStatuses[eligibility];
+  const needsClearance = reasons.some((reason) => reason.eligibility === 'closed-until-cleared');
   const codes = reasons.filter((reason) => reason.eligibility === 'closed').map(({ code }) => code);
   const isOther = (code: string) => notContraindicated.some(([shape]) => shape.test(code));
   const word = codes.every(isOther)
-    ? notContraindicated.find(([shape]) => codes.some((code) => shape.test(code)))?.[1]
+    ? needsClearance
+      ? eligibilityStatuses['closed-until-cleared'].word
+      : notContraindicated.find(([shape]) => codes.some((code) => shape.test(code)))?.[1]
     : undefined;
   return word ? { ...eligibilityStatuses.closed, word } : eligibilityStatuses.closed;
 };

@@ -17,6 +17,14 @@ describe('a method that is closed', () => {
     expect(eligibilityStatus('closed', closed(...codes)).word).toBe(word);
   });
 
+  it('needs clearance where a finding that can be cleared stands beside what is not asked', () => {
+    const reasons = [
+      ...closed('no-consent-occlusion-supervised'),
+      { code: 'high-blood-pressure', eligibility: 'closed-until-cleared' as const },
+    ];
+    expect(eligibilityStatus('closed', reasons).word).toBe('Needs clearance');
+  });
+
   it('is called contraindicated where no reason is given', () => {
     expect(eligibilityStatus('closed', []).word).toBe('Contraindicated');
   });
