@@ -27,7 +27,7 @@ test.describe('on a server that goes and comes back', () => {
   test(`${count} drawn sequences (seeds from ${first}) and a stop of the server leave each session once`, async ({
     browser,
   }) => {
-    test.setTimeout(300_000);
+    test.setTimeout(900_000);
     for (let place = 0; place < count; place++) {
       if (place === people.length) {
         await fetch(`${server.address}/demo/clock`, {
