@@ -15,7 +15,7 @@ import {
   signsOf,
 } from './draft.ts';
 
-export const stepNames = [
+const stepNames = [
   'flags-before',
   'flags-during',
   'flags-now',
