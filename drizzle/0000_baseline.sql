@@ -588,6 +588,87 @@ CREATE TABLE `signature` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
+CREATE TABLE `contact_attempt` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`sign_ids` text NOT NULL,
+	`decision_ids` text NOT NULL,
+	`reached` text NOT NULL,
+	`found` text,
+	`advised` text,
+	`referred_to` text,
+	`next_at` integer,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "contact_attempt_reached" CHECK("contact_attempt"."reached" IN ('patient', 'carer', 'nobody')),
+	CONSTRAINT "contact_attempt_next" CHECK(("contact_attempt"."reached" = 'nobody') = ("contact_attempt"."next_at" IS NOT NULL)),
+	CONSTRAINT "contact_attempt_said" CHECK("contact_attempt"."reached" = 'nobody' OR (length(trim("contact_attempt"."found")) > 0 AND length(trim("contact_attempt"."advised")) > 0))
+);
+--> statement-breakpoint
+CREATE INDEX `contact_attempt_by_patient` ON `contact_attempt` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `pause` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`cause` text NOT NULL,
+	`sign_id` text,
+	`joint` text,
+	`reason` text NOT NULL,
+	`until` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`sign_id`) REFERENCES `warning_sign`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "pause_cause" CHECK("pause"."cause" IN ('warning-sign', 'holiday', 'operation', 'other')),
+	CONSTRAINT "pause_sign" CHECK(("pause"."cause" = 'warning-sign') = ("pause"."sign_id" IS NOT NULL)),
+	CONSTRAINT "pause_reason" CHECK(length(trim("pause"."reason")) > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `pause_by_patient` ON `pause` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `pause_resumption` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`pause_id` text NOT NULL,
+	`item_id` text,
+	`reason` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`pause_id`) REFERENCES `pause`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "pause_resumption_reason" CHECK(length(trim("pause_resumption"."reason")) > 0)
+);
+--> statement-breakpoint
+CREATE INDEX `pause_resumption_by_patient` ON `pause_resumption` (`patient_id`,`recorded_at`);--> statement-breakpoint
+CREATE TABLE `warning_sign` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	`source` text NOT NULL,
+	`flags` text NOT NULL,
+	`joint` text,
+	`urgency` text NOT NULL,
+	`entry_id` text,
+	`remark` text,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "warning_sign_source" CHECK("warning_sign"."source" IN ('patient', 'telephone', 'clinician', 'record')),
+	CONSTRAINT "warning_sign_urgency" CHECK("warning_sign"."urgency" IN ('emergency', 'same-day', 'routine')),
+	CONSTRAINT "warning_sign_flags" CHECK(json_array_length("warning_sign"."flags") > 0 OR "warning_sign"."source" = 'clinician')
+);
+--> statement-breakpoint
+CREATE INDEX `warning_sign_by_patient` ON `warning_sign` (`patient_id`,`recorded_at`);--> statement-breakpoint
 CREATE TABLE `clinic_settings_version` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1103,7 +1184,7 @@ CREATE TABLE `worklist_item` (
 	PRIMARY KEY(`clinic_id`, `patient_id`, `key`),
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'floor-reached', 'entry-conflict', 'ease-back', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
+	CONSTRAINT "worklist_item_kind" CHECK("worklist_item"."kind" IN ('red-flag', 'pause', 'same-day-contact', 'danger-passed', 'eased-twice', 'dose-stopped', 'floor-reached', 'entry-conflict', 'ease-back', 'resume-due', 'awaiting-signature', 'clock-doubtful', 'missing-answers', 'message', 'reported-new', 'event-review', 'pre-visit-answers', 'limit-ended', 'routine-contact', 'review-day', 'break-over', 'screening-due', 'override-ended', 'pressure-due', 'baseline-due'))
 );
 --> statement-breakpoint
 CREATE INDEX `worklist_item_by_danger` ON `worklist_item` (`clinic_id`,`rank`,`since`,`patient_id`,`shows_from`,`snoozed_until`,`shows_at`,`key`);--> statement-breakpoint
@@ -1179,6 +1260,10 @@ CREATE TRIGGER consent_wording_no_delete BEFORE DELETE ON consent_wording BEGIN 
 --> statement-breakpoint
 CREATE TRIGGER consent_wording_no_update BEFORE UPDATE ON consent_wording BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER contact_attempt_no_delete BEFORE DELETE ON contact_attempt BEGIN SELECT RAISE(ABORT, 'contact_attempt is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER contact_attempt_no_update BEFORE UPDATE ON contact_attempt BEGIN SELECT RAISE(ABORT, 'contact_attempt is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_delete BEFORE DELETE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
@@ -1247,9 +1332,17 @@ CREATE TRIGGER patient_site_no_delete BEFORE DELETE ON patient_site BEGIN SELECT
 --> statement-breakpoint
 CREATE TRIGGER patient_site_no_update BEFORE UPDATE ON patient_site BEGIN SELECT RAISE(ABORT, 'patient_site is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER pause_no_delete BEFORE DELETE ON pause BEGIN SELECT RAISE(ABORT, 'pause is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pause_no_update BEFORE UPDATE ON pause BEGIN SELECT RAISE(ABORT, 'pause is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER pause_owner_no_delete BEFORE DELETE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_owner_no_update BEFORE UPDATE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pause_resumption_no_delete BEFORE DELETE ON pause_resumption BEGIN SELECT RAISE(ABORT, 'pause_resumption is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER pause_resumption_no_update BEFORE UPDATE ON pause_resumption BEGIN SELECT RAISE(ABORT, 'pause_resumption is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_approval_end_no_delete BEFORE DELETE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
 --> statement-breakpoint
@@ -1318,6 +1411,10 @@ CREATE TRIGGER two_hours_no_update BEFORE UPDATE ON two_hours BEGIN SELECT RAISE
 CREATE TRIGGER visit_no_delete BEFORE DELETE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER visit_no_update BEFORE UPDATE ON visit BEGIN SELECT RAISE(ABORT, 'visit is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER warning_sign_no_delete BEFORE DELETE ON warning_sign BEGIN SELECT RAISE(ABORT, 'warning_sign is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER warning_sign_no_update BEFORE UPDATE ON warning_sign BEGIN SELECT RAISE(ABORT, 'warning_sign is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER worklist_item_action_no_delete BEFORE DELETE ON worklist_item_action BEGIN SELECT RAISE(ABORT, 'worklist_item_action is append-only'); END;
 --> statement-breakpoint

@@ -6,6 +6,7 @@ import { sitesRouter } from './admin/sites.ts';
 import { adminStaffRouter } from './admin/staff.ts';
 import { bookingsRouter } from './clinician/bookings.ts';
 import { calculationsRouter } from './clinician/calculations.ts';
+import { dangerRouter } from './clinician/danger.ts';
 import { draftsRouter } from './clinician/drafts.ts';
 import { staffEntriesRouter } from './clinician/entries.ts';
 import { careRouter } from './clinician/episode/care.ts';
@@ -57,6 +58,7 @@ export const appRouter = router({
     handover: handoverRouter,
     documents: documentsRouter,
     recordFile: recordFileRouter,
+    danger: dangerRouter,
     drafts: draftsRouter,
     templates: templatesRouter,
     calculations: calculationsRouter,

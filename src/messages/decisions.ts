@@ -12,4 +12,12 @@ export const decisionText = (decision: DecisionWord): Text => textOf('decisions'
 export const ruleText = (rule: RuleId): Text => textOf('rules', rule);
 
 /** "taken-back": the week after a consent was withdrawn, where the exercise itself is gone. */
-export const holdText = (code: Suspension['code'] | 'taken-back'): Text => textOf('holds', code);
+export type HoldCode =
+  | Suspension['code']
+  | 'finding'
+  | 'limit-closes'
+  | 'limit-load'
+  | 'news-today'
+  | 'taken-back';
+
+export const holdText = (code: HoldCode): Text => textOf('holds', code);

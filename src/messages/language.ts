@@ -6,13 +6,14 @@
 import type { DecisionWord } from '#core/decision/answers.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
-import type { Suspension } from '#core/episode/suspensions.ts';
 import type { ExerciseId } from '#core/exercises/ids.ts';
 import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/prescribing/cautions/ids.ts';
 import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
+import type { HoldCode } from './decisions.ts';
 import type { pages } from './en/pages.ts';
+import type { danger } from './en/sentences/danger.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';
 import type { hours } from './en/sentences/hours.ts';
 import type { ready } from './en/sentences/ready.ts';
@@ -33,7 +34,8 @@ export interface Sentences {
   readonly 'occlusion-checks': By<OcclusionCheckId>;
   readonly decisions: By<DecisionWord>;
   readonly rules: By<RuleId>;
-  readonly holds: By<Suspension['code'] | 'taken-back'>;
+  readonly holds: By<HoldCode>;
+  readonly danger: Same<typeof danger>;
   readonly 'dose-changes': Same<typeof doseChanges>;
   readonly 'screening-questions': By<ScreeningItemId>;
   readonly 'screening-details': By<ScreeningDetailKey>;

@@ -33,7 +33,7 @@ describe('overriding a decision', () => {
       decisionId: newest.id,
       kind: 'override',
       decision: 'hold',
-      reason: 'Seen at the clinic, the calf is soft',
+      reason: 'Seen at the clinic, the joint is calm',
       until: '2026-03-06',
     };
     return review.respond({ patientId, response });
@@ -43,7 +43,8 @@ describe('overriding a decision', () => {
     (store.reader.client.prepare('SELECT count(*) AS n FROM decision_response').get() as { n: number }).n;
 
   it('that is a pause asks for the passphrase again after ten minutes; refused, nothing is written and it is audited', async () => {
-    await work.answeredMorning(morning, 2, ['calf-pain-swelling']);
+    await work.didSession(morning - 13 * 3_600_000, { before: 2, during: 10, after: 4 });
+    await work.answeredMorning(morning, 2);
     await expect(overrideAfter(11, 'pause')).rejects.toMatchObject({ problem: 'fresh-sign-in' });
     expect(answers()).toBe(0);
     await flushReads(store);

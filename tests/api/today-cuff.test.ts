@@ -5,6 +5,7 @@ import type { Dose } from '#core/prescribing/dose.ts';
 import type { Programme } from '#core/prescribing/programme/planned-sessions.ts';
 import type { Access } from '#data/access.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
+import { asSigned } from '#tests/support/plan-as-signed.ts';
 import { cuffDose, weightDose } from '#tests/ui/patient/views.ts';
 
 const row = (itemId: string, dose: Dose): Prescription => ({
@@ -30,10 +31,8 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
     access: { day } as Access,
     isQuiet: false,
     programmes,
-    decisions: [],
+    plan: asSigned(versions),
     record: null,
-    suspensions: new Map(),
-    news: false,
   })
     .filter(({ planned }) => planned)
     .map(({ itemId }) => itemId);

@@ -7,6 +7,7 @@ import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import { languages } from '#messages/languages.ts';
 import { asTyped } from '#messages/text.ts';
 import { cautions, wrap } from '#tests/core/prescribing/cautions/doses.ts';
+import { asSigned } from '#tests/support/plan-as-signed.ts';
 import { weightDose } from '#tests/ui/patient/views.ts';
 
 const sent = (dose: Dose) => {
@@ -31,10 +32,8 @@ const sent = (dose: Dose) => {
     access: { day: '2026-03-09' } as Access,
     isQuiet: false,
     programmes: [],
-    decisions: [],
+    plan: asSigned([version]),
     record: null,
-    suspensions: new Map(),
-    news: false,
   });
   return exercise!;
 };

@@ -1,5 +1,6 @@
 /** Every number a clinic may set, by what it is about. */
 
+import { dangerSettings } from '#core/danger/settings.ts';
 import { engineSettings } from '#core/decision/settings.ts';
 import { nutritionSettings } from '#core/nutrition/settings.ts';
 import type { Refusal } from '#core/outcome.ts';
@@ -32,7 +33,7 @@ export const settingAreas: readonly SettingArea[] = [
   { id: 'screening', title: 'Screening', settings: screeningSettings },
   { id: 'nutrition', title: 'Nutrition', settings: nutritionSettings },
   { id: 'programme', title: 'The patient’s day and week', settings: programmeSettings },
-  { id: 'worklist', title: 'Worklist', settings: worklistSettings },
+  { id: 'worklist', title: 'Worklist', settings: [...worklistSettings, ...dangerSettings] },
   { id: 'review', title: 'Review', settings: reviewSettings },
   { id: 'record-keeping', title: 'Records and access', settings: recordKeepingSettings },
 ];

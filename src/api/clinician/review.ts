@@ -1,6 +1,9 @@
 /** Reviewing a patient: the record on one time axis, decisions answered, baselines set, messages written. */
 import { z } from 'zod';
+import type { DecisionWord } from '#core/decision/answers.ts';
+import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { openSigns, type Plan } from '#core/plan/plan.ts';
 import {
   baselineConsistent,
   baselineFields,
@@ -11,13 +14,14 @@ import { addDays } from '#core/time/day.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { respond, responsesOf } from '#data/decision/decision-responses.ts';
-import { decisionById, decisionsOf, proposalsOf } from '#data/decision/decisions.ts';
+import { type Decision, decisionById, decisionsOf, proposalsOf } from '#data/decision/decisions.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { confirmEntry } from '#data/entries/confirm-entry.ts';
 import { limbChecksOf } from '#data/entries/limb-checks.ts';
 import { messagesOf, sendMessage } from '#data/messages/messages.ts';
 import { patientMessagesOf } from '#data/messages/patient-messages.ts';
 import { baselinesOf, recordOf } from '#data/patients/record.ts';
+import { planOf } from '#data/plan/plan-of.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
@@ -26,6 +30,15 @@ import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
+
+/** Why a decision cannot be overruled now; null where it can. */
+const refusedOverride = (plan: Plan, decision: Decision, instead: DecisionWord | null): string | null => {
+  if (isOfWarningSign(decision))
+    return 'A warning sign is not overruled. Record the contact with the patient, then resume exercise by exercise.';
+  return openSigns(plan).length > 0 && instead !== 'pause'
+    ? 'A warning sign is open. Until a contact has reached the patient nothing but a pause can be chosen.'
+    : null;
+};
 
 export const reviewRouter = router({
   get: recordProcedure
@@ -50,6 +63,7 @@ export const reviewRouter = router({
         })),
         messages: await messagesOf(access, patient.id),
         ready: readySentences,
+        plan: await planOf(access, patient),
         patientMessages: await patientMessagesOf(access, patient.id),
         booking: await bookingOf(access, patient.id),
         settings: await settingsOf(access),
@@ -67,7 +81,11 @@ export const reviewRouter = router({
       const row = checked(responseFields, input.response, (value) => responseConsistent(value, access.day));
       const decision = await decisionById(access, patient.id, row.decisionId);
       if (!decision) throw new Problem('not-found', 'This patient has no such decision.');
-      if (row.kind === 'override' && decision.decision === 'pause') requireFresh(ctx.person);
+      if (row.kind === 'override') {
+        const refused = refusedOverride(await planOf(access, patient), decision, row.decision);
+        if (refused) throw new Problem('refused', refused);
+        if (decision.decision === 'pause') requireFresh(ctx.person);
+      }
       const response = row.kind === 'accept' ? { ...row, decision: null, until: null } : row;
       return access.store.write(async () => {
         const newest = (await responsesOf(access, patient.id)).find(

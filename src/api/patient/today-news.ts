@@ -1,11 +1,11 @@
 /** What the clinic tells on today's page: changes of the last week and the newest messages. */
-import type { Suspension } from '#core/episode/suspensions.ts';
+import type { Plan, PlanReason } from '#core/plan/plan.ts';
 import type { DoseChangeForPatient } from '#core/prescribing/dose-change-for-patient.ts';
 import type { Access } from '#data/access.ts';
 import { proposalsOf } from '#data/decision/decisions.ts';
 import { messagesOf } from '#data/messages/messages.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
-import { holdText } from '#messages/decisions.ts';
+import { type HoldCode, holdText } from '#messages/decisions.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
 import { messageText } from '#messages/ready.ts';
 import type { Text } from '#messages/text.ts';
@@ -43,11 +43,24 @@ export const newestMessages = async (access: Access, patientId: string): Promise
     sentAt,
   }));
 
+const holdOf = (reason: PlanReason): HoldCode | null => {
+  switch (reason.code) {
+    case 'warning-sign':
+    case 'paused':
+    case 'decision':
+      return null;
+    case 'contraindicated':
+    case 'needs-clearance':
+      return 'finding';
+    case 'limit-load':
+      return reason.today === 'bad-day' ? 'limit-load' : 'limit-closes';
+    default:
+      return reason.code;
+  }
+};
+
 /** Why exercises are held from outside the engine, each said once. */
-export const holdTexts = (
-  suspensions: ReadonlyMap<string, Suspension>,
-  hasWithdrawn: boolean,
-): readonly Text[] => {
-  const codes = new Set([...suspensions.values()].map(({ code }) => code));
-  return [...codes, ...(hasWithdrawn ? (['taken-back'] as const) : [])].map(holdText);
+export const holdTexts = ({ items }: Plan, hasWithdrawn: boolean): readonly Text[] => {
+  const codes = items.flatMap(({ reasons }) => reasons.map(holdOf)).filter((code) => code !== null);
+  return [...new Set<HoldCode>([...codes, ...(hasWithdrawn ? (['taken-back'] as const) : [])])].map(holdText);
 };

@@ -44,8 +44,12 @@ export interface TodayView {
   readonly questionsWait: boolean;
   /** The session of today has already been sent. */
   readonly sessionSent: boolean;
-  /** Most urgent contact of the standing decisions. */
+  /** Most urgent contact that anything in force asks for. */
   readonly contact: Contact;
+  /** A warning sign is open: nothing is begun or gone on with. */
+  readonly isStopped: boolean;
+  /** How warning signs and pauses stand; empty = none. */
+  readonly danger: readonly Text[];
   /** Plain sentences: what changed since last time and why. */
   readonly changes: readonly Text[];
   readonly messages: readonly { readonly text: Text; readonly sentName: string; readonly sentAt: number }[];

@@ -1,33 +1,29 @@
 /** The patient's day: what to do, with which load, and what changed. */
 
-import { type Contact, contacts } from '#core/decision/answers.ts';
 import { painLookup } from '#core/decision/pain-lookup.ts';
 import { asksNothing, hasWithdrawnLately } from '#core/episode/suspensions.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { openSigns } from '#core/plan/plan.ts';
 import { type ProgrammeSettingId, programmeSettings } from '#core/prescribing/programme/settings.ts';
 import { urineAskedUntil } from '#core/prescribing/programme/urine-question.ts';
 import { addDays, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
-import { decisionsInForceOf } from '#data/decision/decisions-in-force.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
-import { suspensionsOf } from '#data/episode/care-around.ts';
+import { careAroundOf } from '#data/episode/care-around.ts';
 import { type Clinic, clinicOf, type Patient } from '#data/patients/people.ts';
 import { recordOf } from '#data/patients/record.ts';
+import { planOf } from '#data/plan/plan-of.ts';
 import { inForce, type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
+import { newestScreening } from '#data/screening/screenings.ts';
 import { hoursText } from '#messages/hours.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import { questionsWaitFor } from './questions-wait.ts';
+import { dangerTexts } from './today-danger.ts';
 import { exercisesOn } from './today-exercise.ts';
 import { holdTexts, newestMessages, recentChanges } from './today-news.ts';
 import type { TodayView } from './today-view.ts';
-
-const mostUrgent = (all: readonly Contact[]): Contact =>
-  all.reduce(
-    (worst, next) => (contacts.indexOf(next) < contacts.indexOf(worst) ? next : worst),
-    'none' as Contact,
-  );
 
 const daySettings = async (access: Access): Promise<Readonly<Record<ProgrammeSettingId, number>>> => {
   const own = await settingsOf(access);
@@ -73,17 +69,16 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
   const written = await prescriptionsOf(access, patient.id);
   const versions = inForce(written);
-  const { care, suspensions } = await suspensionsOf(access, patient.id, versions);
+  const plan = await planOf(access, patient, versions);
+  const care = await careAroundOf(access, patient.id, await newestScreening(access, patient.id));
   const programmes = await programmesOf(access, patient.id);
   const settings = await daySettings(access);
-  const decisions = [...(await decisionsInForceOf(access, patient.id)).values()];
   const mornings = await morningsOf(access, patient.id, addDays(access.day, -1));
   const sessions = await sessionsOf(access, patient.id, addDays(access.day, -1));
   const followed: readonly Joint[] = patient.profile?.followedJoints ?? [];
   const record = await recordOf(access, patient.id, undefined, written);
   const isQuiet = asksNothing(care);
   const moment = { instant: access.now, day: access.day };
-  const news = sessions.some((session) => session.day === access.day && session.reportedNew);
   return {
     day: access.day,
     clockOffset,
@@ -97,7 +92,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     asksNothing: isQuiet,
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    exercises: exercisesOn(versions, { access, isQuiet, programmes, decisions, record, suspensions, news }),
+    exercises: exercisesOn(versions, { access, isQuiet, programmes, plan, record }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
     morning: morningView({
       access,
@@ -107,9 +102,11 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
       versions,
     }),
     sessionSent: sessions.some((session) => session.day === access.day),
-    contact: mostUrgent(decisions.map((one) => one.contact)),
+    contact: plan.contact,
+    isStopped: openSigns(plan).length > 0,
+    danger: dangerTexts(plan, clinic),
     changes: [
-      ...holdTexts(suspensions, hasWithdrawnLately(care.consents, access.now)),
+      ...holdTexts(plan, hasWithdrawnLately(care.consents, access.now)),
       ...(await recentChanges(access, patient.id, versions)),
     ],
     messages: await newestMessages(access, patient.id),

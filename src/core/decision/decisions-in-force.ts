@@ -4,18 +4,24 @@
  * Three things stand before the newest decision. A pause stays until a clinician has overruled it:
  * later good answers do not lift it. An override holds until its last day. A pause for a rule the
  * clinician had not seen when overruling is a new danger and stands before the override.
+ *
+ * Warning signs are not decided on here: a sign has a life of its own (`danger/`), which no later answer
+ * and no override ends. What else a decision with a sign found stands here as it was found, at most a hold.
+ * A decision made after an answer was corrected is never looser by itself than the one before it.
  */
 
 import type { Joint } from '../exercises/joints.ts';
 import { type Day, daysBetween } from '../time/day.ts';
 import type { Answers, DecisionWord, Today } from './answers.ts';
 import { mostCautious } from './decide.ts';
-import type { Evaluation, ItemEvaluation } from './scope.ts';
+import { inForceUntilAcknowledged } from './scope.ts';
 
 export interface MadeDecision extends Answers {
   readonly id: string;
   readonly joint: Joint;
   readonly evaluatedAt: number;
+  /** The entry that made the engine look. */
+  readonly cause?: 'session' | 'morning' | 'amendment' | 'clinician';
 }
 
 export interface ClinicianAnswer {
@@ -31,8 +37,6 @@ export interface DecisionInForce extends Omit<Answers, 'reasons'> {
   readonly from: 'engine' | 'clinician' | 'open-pause';
   /** The decision it rests on. */
   readonly decisionId: string;
-  /** It stops every exercise, not only those that load this joint. */
-  readonly everywhere: boolean;
 }
 
 const todayUnder: Readonly<Record<DecisionWord, Today>> = {
@@ -42,7 +46,18 @@ const todayUnder: Readonly<Record<DecisionWord, Today>> = {
   progress: 'as-planned',
 };
 
-const isRedFlag = (row: MadeDecision): boolean => row.reasons.some((reason) => reason.rule === 'R1');
+export const warningSignRule = 'R1';
+
+/** Whether a decision rests on a warning sign. */
+export const isOfWarningSign = ({ reasons }: Pick<Answers, 'reasons'>): boolean =>
+  reasons.some(({ rule }) => rule === warningSignRule);
+
+/** What a decision leaves beside its warning sign: the other rules that fired, and never a step up. */
+export const withoutWarningSign = <R extends Answers>(row: R): R => {
+  if (!isOfWarningSign(row)) return row;
+  const reasons = row.reasons.filter(({ rule }) => rule !== warningSignRule);
+  return { ...row, ...mostCautious([...reasons.map(({ effect }) => effect), { decision: 'hold' }]), reasons };
+};
 
 const asMade = (row: MadeDecision, from: DecisionInForce['from']): DecisionInForce => ({
   joint: row.joint,
@@ -52,11 +67,16 @@ const asMade = (row: MadeDecision, from: DecisionInForce['from']): DecisionInFor
   contact: row.contact,
   from,
   decisionId: row.id,
-  everywhere: isRedFlag(row),
 });
 
-const overruled = (answers: readonly ClinicianAnswer[], id: string): readonly ClinicianAnswer[] =>
-  answers.filter((answer) => answer.decisionId === id && answer.kind === 'override');
+/** The newest answer to a decision, where it overrules; accepting it afterwards takes the override back. */
+const overruled = (answers: readonly ClinicianAnswer[], id: string): readonly ClinicianAnswer[] => {
+  const newest = answers
+    .filter((answer) => answer.decisionId === id)
+    .toSorted((a, b) => a.answeredAt - b.answeredAt)
+    .at(-1);
+  return newest?.kind === 'override' ? [newest] : [];
+};
 
 /** The newest pause that no clinician has ever overruled; null when there is none. */
 const openPause = (made: readonly MadeDecision[], answers: readonly ClinicianAnswer[]): MadeDecision | null =>
@@ -96,16 +116,27 @@ const overridden = (override: Override): DecisionInForce => {
     contact: 'none',
     from: 'clinician',
     decisionId: override.of.id,
-    everywhere: false,
   };
 };
 
+/**
+ * The newest decision, with those before it where an answer was corrected since: of a correction nobody
+ * has acknowledged the more cautious word stands.
+ */
+const newestOf = (made: readonly MadeDecision[], answers: readonly ClinicianAnswer[]): MadeDecision => {
+  const newest = made.at(-1)!;
+  if (newest.cause !== 'amendment' || answers.some((one) => one.decisionId === newest.id)) return newest;
+  const before = made.length > 1 ? newestOf(made.slice(0, -1), answers) : newest;
+  return { ...newest, ...inForceUntilAcknowledged(before, newest) };
+};
+
 const inForceOf = (
-  made: readonly MadeDecision[],
+  all: readonly MadeDecision[],
   answers: readonly ClinicianAnswer[],
   day: Day,
 ): DecisionInForce => {
-  const newest = made.at(-1)!;
+  const made = all.map(withoutWarningSign);
+  const newest = newestOf(made, answers);
   const pause = openPause(made, answers);
   const override = overrideOn(made, answers, day);
   const isPauseLater = pause !== null && (!override || pause.evaluatedAt > override.of.evaluatedAt);
@@ -129,33 +160,3 @@ export const decisionsInForce = (
   }
   return new Map([...byJoint].map(([joint, made]) => [joint, inForceOf(made, answers, day)]));
 };
-
-const itemUnder = (
-  item: ItemEvaluation,
-  evaluation: Evaluation,
-  decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
-): ItemEvaluation => {
-  const everywhere = [...decisionsInForce.values()].filter(
-    (one) => one.everywhere && one.decision === 'pause',
-  );
-  const ofJoints = item.limitingJoints.flatMap((joint) => {
-    const own = decisionsInForce.get(joint) ?? evaluation.joints.find((one) => one.joint === joint)?.answers;
-    return own ? [own] : [];
-  });
-  const effects = [...everywhere, ...ofJoints].map(({ decision, largestStep, today, contact }) => ({
-    decision,
-    largestStep: largestStep ?? undefined,
-    today,
-    contact,
-  }));
-  return { ...item, ...mostCautious(effects) };
-};
-
-/** An evaluation with what stands put in place of the engine's newest word, line by line. */
-export const withDecisionsInForce = (
-  evaluation: Evaluation,
-  decisionsInForce: ReadonlyMap<Joint, DecisionInForce>,
-): Evaluation => ({
-  ...evaluation,
-  items: evaluation.items.map((item) => itemUnder(item, evaluation, decisionsInForce)),
-});

@@ -55,11 +55,14 @@ export interface Evaluation {
 const versionsInForce = (record: PatientRecord, instant: number): readonly PrescriptionVersion[] => {
   const byItem = new Map<string, PrescriptionVersion>();
   for (const version of record.prescriptions) {
-    if (version.signedAt > instant || (version.endedAt !== null && version.endedAt <= instant)) continue;
+    if (version.signedAt > instant) continue;
     const known = byItem.get(version.itemId);
     if (!known || version.version > known.version) byItem.set(version.itemId, version);
   }
-  return [...byItem.values()].sort((a, b) => (a.itemId < b.itemId ? -1 : 1));
+  // What has ended is over: an older version does not come back by it.
+  return [...byItem.values()]
+    .filter(({ endedAt }) => endedAt === null || endedAt > instant)
+    .sort((a, b) => (a.itemId < b.itemId ? -1 : 1));
 };
 
 const began = (one: { readonly began: number }): number => one.began;

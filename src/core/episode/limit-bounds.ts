@@ -79,6 +79,8 @@ export const limitCautions = (
 export interface LimitsFor {
   readonly limits: readonly LimitInForce[];
   readonly limitKg: number;
+  /** Why each of the limits closes the exercise, in their order; null where that one does not. */
+  readonly contraindicationOf: readonly (string | null)[];
   /** Sentences that close the exercise; empty where it may be done. */
   readonly contraindications: readonly string[];
 }
@@ -91,10 +93,9 @@ export const limitsFor = (
 ): LimitsFor => {
   const exercise = exerciseById(exerciseId);
   const limits = exercise ? limitsInForce(all, jointsLoaded(exerciseId, side), dayNumber(today)) : [];
-  const contraindications = exercise
-    ? limits.map((limit) => contraindicatesExercise(limit, exercise)).filter((text) => text !== null)
-    : [];
-  return { limits, limitKg: loadCeilingKg(limits), contraindications };
+  const contraindicationOf = exercise ? limits.map((limit) => contraindicatesExercise(limit, exercise)) : [];
+  const contraindications = contraindicationOf.filter((text) => text !== null);
+  return { limits, limitKg: loadCeilingKg(limits), contraindicationOf, contraindications };
 };
 
 const handledKg = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);

@@ -55,25 +55,19 @@ const breakOver = ({ episodeStatus }: CareState): readonly DueItem[] => {
     : [];
 };
 
-const passed = (state: PatientState): readonly DueItem[] =>
-  state.care.passes.flatMap(({ decisionId, on, at, to }): readonly DueItem[] => {
-    const row = state.decisions.find((one) => one.id === decisionId);
-    if (!row || row.settled !== null) return [];
-    return [
-      {
-        key: `danger-passed ${row.joint}`,
-        kind: 'danger-passed',
-        since: row.evaluatedAt,
-        showsFrom: on,
-        showsAt: at,
-        joint: row.joint,
-        decisionId,
-        facts: { at, coveringClinician: to?.name ?? '' },
-        unlessHandled: `decision ${row.joint}`,
-        passesTo: to,
-      },
-    ];
-  });
+const passed = ({ care }: PatientState): readonly DueItem[] =>
+  care.passes.map(({ key, joint, decisionId, since, on, at, to }) => ({
+    key: `danger-passed ${key}`,
+    kind: 'danger-passed',
+    since,
+    showsFrom: on,
+    showsAt: at,
+    joint,
+    decisionId,
+    facts: { at, coveringClinician: to?.name ?? '' },
+    unlessHandled: key,
+    passesTo: to,
+  }));
 
 export const careItems = (state: PatientState): readonly DueItem[] => [
   ...limitsEnded(state.care),

@@ -4,34 +4,130 @@
  */
 
 import type { WorklistReason } from '../decision/dose/proposal.ts';
+import { exerciseById } from '../exercises/catalogue.ts';
+import type { Ask } from '../plan/asks.ts';
+import type { Plan, PlanReason } from '../plan/plan.ts';
 import { addDays, type Day, daysBetween } from '../time/day.ts';
 import { afterCare, careItems } from './care-items.ts';
 import {
   always,
   type DueAfter,
   type DueItem,
+  dangers,
   type PatientState,
-  type WorklistDecision,
   type WorklistItemKind,
   worklistItemKinds,
 } from './item.ts';
 
-export const kindOf = (
-  row: Pick<WorklistDecision, 'reasons' | 'decision' | 'contact'>,
-): WorklistItemKind | null => {
-  if (row.reasons.some((reason) => reason.rule === 'R1')) return 'red-flag';
+const kindOf = (row: Pick<Ask, 'decision' | 'contact'>): WorklistItemKind | null => {
   if (row.decision === 'pause') return 'pause';
   if (row.contact === 'emergency' || row.contact === 'same-day') return 'same-day-contact';
   if (row.decision === 'ease-back') return 'ease-back';
   return row.contact === 'routine' ? 'routine-contact' : null;
 };
 
-const decisionItem = (row: WorklistDecision): DueItem | null => {
+/** Noon of a day: close enough to order items that are only known to the day. */
+const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
+
+const keyOfAsk = ({ joint }: Pick<Ask, 'joint'>): string => `decision ${joint}`;
+export const keyOfSign = (signId: string): string => `sign ${signId}`;
+
+/** Items nobody may put off, as they stand: open signs, and decisions that pause or ask for a call today. */
+export const urgentItems = ({ asks, signs }: Pick<Plan, 'asks' | 'signs'>) => [
+  ...asks
+    .filter((row) => row.settled === null && dangers.some((kind) => kind === kindOf(row)))
+    .map((row) => ({ key: keyOfAsk(row), joint: row.joint, decisionId: row.id, since: row.evaluatedAt })),
+  ...signs
+    .filter(({ endedBy }) => endedBy === null)
+    .map(({ sign }) => ({
+      key: keyOfSign(sign.id),
+      joint: sign.joint,
+      decisionId: null,
+      since: sign.reportedAt,
+    })),
+];
+
+/** A sign goes on asking until a contact has reached the patient; acknowledging it does not end it. */
+const signItems = ({ signs }: Pick<Plan, 'signs'>): readonly DueItem[] =>
+  signs
+    .filter(({ endedBy }) => endedBy === null)
+    .map(({ sign, state, failedAttempts, contactDueAt }) => ({
+      key: keyOfSign(sign.id),
+      kind: 'red-flag',
+      since: sign.reportedAt,
+      showsFrom: always,
+      joint: sign.joint,
+      decisionId: null,
+      facts: {
+        signId: sign.id,
+        flags: sign.flags.join(', '),
+        source: sign.source,
+        urgency: sign.urgency,
+        state,
+        failedAttempts,
+        contactDueAt: contactDueAt ?? sign.reportedAt,
+      },
+    }));
+
+/** A pause whose sign has ended, or that had none: somebody decides whether to resume. */
+const pauseItems = ({ pauses }: Pick<Plan, 'pauses'>): readonly DueItem[] =>
+  pauses
+    .filter(({ isSignOpen }) => !isSignOpen)
+    .map(({ pause }) => ({
+      key: `pause ${pause.id}`,
+      kind: 'resume-due',
+      since: pause.at,
+      showsFrom: pause.until ?? always,
+      joint: pause.joint,
+      decisionId: null,
+      facts: { cause: pause.cause, by: pause.by, until: pause.until ?? '' },
+    }));
+
+type Stopping = Extract<
+  PlanReason,
+  { readonly code: 'contraindicated' | 'needs-clearance' | 'limit-closes' | 'limit-load' }
+>;
+
+const isStopping = (reason: PlanReason): reason is Stopping =>
+  reason.code === 'contraindicated' ||
+  reason.code === 'needs-clearance' ||
+  reason.code === 'limit-closes' ||
+  reason.code === 'limit-load';
+
+const whyStopped = (reason: Stopping): string => {
+  if (reason.code === 'limit-load') return `Limit of ${reason.limitKg} kg set by ${reason.author}.`;
+  return reason.code === 'limit-closes' ? reason.text : reason.findings.map(({ text }) => text).join(' ');
+};
+
+/** Signed exercises that a limit or a finding has stopped since, each until the clinician writes it anew. */
+const stoppedItems = ({ items }: Pick<Plan, 'items'>): readonly DueItem[] =>
+  items.flatMap(({ itemId, exerciseId, reasons }) => {
+    const stopping = reasons.filter(isStopping);
+    const [first] = stopping;
+    if (!first) return [];
+    return [
+      {
+        key: `dose-stopped ${itemId}`,
+        kind: 'dose-stopped' as const,
+        since: noon(first.foundOn),
+        showsFrom: always,
+        joint: null,
+        decisionId: null,
+        facts: {
+          exercise: exerciseById(exerciseId)?.title ?? exerciseId,
+          left: stopping.some(({ today }) => today !== 'bad-day') ? 'nothing' : 'easier',
+          why: [...new Set(stopping.map(whyStopped))].join(' '),
+        },
+      },
+    ];
+  });
+
+const decisionItem = (row: Ask): DueItem | null => {
   const kind = kindOf(row);
   if (!kind || row.settled === 'for-good') return null;
   const [reason] = row.reasons;
   const facts = { rule: reason?.rule ?? '', threshold: reason?.threshold ?? '' };
-  const base = { key: `decision ${row.joint}`, since: row.evaluatedAt, joint: row.joint, decisionId: row.id };
+  const base = { key: keyOfAsk(row), since: row.evaluatedAt, joint: row.joint, decisionId: row.id };
   if (row.settled === null) return { ...base, kind, showsFrom: always, facts };
   return {
     ...base,
@@ -75,9 +171,6 @@ const recorded = (kind: WorklistItemKind, since: number | null): readonly DueIte
   since === null
     ? []
     : [{ key: kind, kind, since, showsFrom: always, joint: null, decisionId: null, facts: {} }];
-
-/** Noon of a day: close enough to order items that are only known to the day. */
-const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
 
 /** Shows from the first day on which it is older than allowed. */
 const overdue = (kind: WorklistItemKind, from: Day | null, after: number): readonly DueItem[] =>
@@ -137,7 +230,10 @@ const reviewDay = ({ reviewOn }: PatientState): readonly DueItem[] =>
 /** Every item of a patient, those included that will show only later. */
 export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   const all = [
-    ...state.decisions.map(decisionItem).filter((item) => item !== null),
+    ...signItems(state.plan),
+    ...state.plan.asks.map(decisionItem).filter((item) => item !== null),
+    ...pauseItems(state.plan),
+    ...stoppedItems(state.plan),
     ...proposalItems(state),
     ...recorded('awaiting-signature', state.unsignedSince),
     ...recorded('entry-conflict', state.conflictSince),

@@ -1,9 +1,9 @@
 /** What the worklist knows of a patient, and the items it may name. */
 
-import type { Contact, DecisionWord, Reason } from '../decision/answers.ts';
 import type { WorklistReason } from '../decision/dose/proposal.ts';
 import type { EpisodeStatus } from '../episode/episode-status.ts';
 import type { Joint } from '../exercises/joints.ts';
+import type { Plan } from '../plan/plan.ts';
 import type { Day } from '../time/day.ts';
 
 /** From most to least pressing. */
@@ -13,9 +13,11 @@ export const worklistItemKinds = [
   'same-day-contact',
   'danger-passed',
   'eased-twice',
+  'dose-stopped',
   'floor-reached',
   'entry-conflict',
   'ease-back',
+  'resume-due',
   'awaiting-signature',
   'clock-doubtful',
   'missing-answers',
@@ -68,17 +70,6 @@ export interface DueItem {
 /** Shows at once. */
 export const always: Day = '1970-01-01';
 
-export interface WorklistDecision {
-  readonly id: string;
-  readonly joint: Joint;
-  readonly decision: DecisionWord;
-  readonly contact: Contact;
-  readonly evaluatedAt: number;
-  readonly reasons: readonly Reason[];
-  /** null = nobody has answered; a day = overridden until then; "for-good" = accepted. */
-  readonly settled: Day | 'for-good' | null;
-}
-
 /** What the newest proposal of a prescribed exercise says to the worklist. */
 export interface WorklistProposal {
   readonly itemId: string;
@@ -97,7 +88,8 @@ export interface ReportedNews {
 }
 
 export interface PatientState {
-  readonly decisions: readonly WorklistDecision[];
+  /** What stands and what it asks of the clinic; the list works none of it out for itself. */
+  readonly plan: Pick<Plan, 'items' | 'asks' | 'signs' | 'pauses'>;
   readonly proposals: readonly WorklistProposal[];
   readonly unsignedSince: number | null;
   readonly conflictSince: number | null;
@@ -140,9 +132,12 @@ export interface CareState {
   }[];
   /** Answers sent before a visit that nobody has confirmed. */
   readonly answeredAt: number | null;
-  /** When the danger of each decision passes to the covering clinician, by decision. */
+  /** When each urgent item passes to the covering clinician, by its key. */
   readonly passes: readonly {
-    readonly decisionId: string;
+    readonly key: string;
+    readonly joint: Joint | null;
+    readonly decisionId: string | null;
+    readonly since: number;
     readonly on: Day;
     readonly at: number;
     readonly to: { readonly id: string; readonly name: string } | null;

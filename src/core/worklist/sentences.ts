@@ -27,11 +27,33 @@ const aboutEvent: Readonly<Record<string, string>> = {
   illness: 'The patient had an illness',
 };
 
+/** How a sign stands: who told it, whether anybody was reached, and that everything is stopped. */
+const signSentence = ({ facts }: Told): string => {
+  const told = facts.flags ? `Warning sign (${facts.flags})` : 'Paused by a clinician for a concern';
+  const tries = Number(facts.failedAttempts);
+  const reached =
+    tries === 0
+      ? 'no contact recorded yet'
+      : `${tries === 1 ? '1 contact' : `${tries} contacts`} tried, nobody reached`;
+  return `${told}: everything is stopped; ${reached}.`;
+};
+
+const pausedFor: Readonly<Record<string, string>> = {
+  'warning-sign': 'Still paused after a warning sign; the patient has been reached',
+  holiday: 'Paused for a holiday',
+  operation: 'Paused for an operation',
+  other: 'Paused by a clinician',
+};
+
 const exerciseSentence = ({ facts }: Told): string =>
   `${facts.exercise} ${aboutExercise[String(facts.reason)] ?? 'needs a check'}.`;
 
 const sentences: Readonly<Record<DueItem['kind'], (item: Told, today: Day) => string>> = {
-  'red-flag': (item) => `Reported a warning sign; all sessions are stopped${because(item)}.`,
+  'red-flag': signSentence,
+  'resume-due': (item) =>
+    `${pausedFor[String(item.facts.cause)] ?? 'Paused'}${item.joint ? ` (${joint(item)})` : ''}; resume exercise by exercise, or leave it paused.`,
+  'dose-stopped': ({ facts }) =>
+    `${facts.exercise}: ${facts.left === 'easier' ? 'only the easier session is left' : 'stopped'}. ${facts.why}`,
   pause: (item) => `Paused for the ${joint(item)}; only a clinician can resume it${because(item)}.`,
   'same-day-contact': (item) => `Needs a call today about the ${joint(item)}${because(item)}.`,
   'ease-back': (item) => `Eased back for the ${joint(item)}${because(item)}.`,

@@ -5,11 +5,12 @@
  * kept as an unsigned version and waits.
  */
 import { isBaselineDueForReview } from '#core/decision/baseline/propose-baseline.ts';
-import { withDecisionsInForce } from '#core/decision/decisions-in-force.ts';
+import type { RedFlag } from '#core/decision/facts/facts.ts';
 import { engineVersion } from '#core/decision/rules/table.ts';
 import { type Evaluation, evaluate, type JointEvaluation } from '#core/decision/scope.ts';
 import { engineSettings } from '#core/decision/settings.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { underPlan } from '#core/plan/under-plan.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import { defaultsOf } from '#core/sources/clinic-setting.ts';
@@ -17,11 +18,13 @@ import { addDays } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { flagBaselineForReview } from '../assessment/baselines.ts';
 import { settingsOf } from '../clinic/clinic-settings.ts';
+import { reportFoundSign } from '../danger/warning-signs.ts';
+import { patientOf } from '../patients/people.ts';
 import { recordOf } from '../patients/record.ts';
+import { planOf } from '../plan/plan-of.ts';
 import { proposeDoses } from '../prescribing/next-doses.ts';
 import { candidateDecisions } from './candidate-decisions.ts';
 import { type Decision, type NewDecision, newestDecisions, storeDecision } from './decisions.ts';
-import { decisionsInForceOf } from './decisions-in-force.ts';
 
 export interface Cause {
   readonly cause: NewDecision['cause'];
@@ -103,6 +106,21 @@ const storeDecisions = async (
   return ids;
 };
 
+/** A fall told as an event and giving way told in a session: together a sign that no entry told. */
+const fall: RedFlag = 'fall-with-injury';
+
+/** A sign told within a day and a half before the session judged is the same one. */
+const sameSignMs = 36 * 3_600_000;
+
+const reportFall = async (access: Access, record: PatientRecord, { joints }: Evaluation): Promise<void> => {
+  const fallen = joints
+    .filter(({ facts }) => facts.redFlags?.includes(fall))
+    .map(({ sessionId }) => sessionId);
+  const judged = record.sessions.filter(({ id }) => fallen.includes(id)).map(({ beganAt }) => beganAt);
+  if (judged.length > 0)
+    await reportFoundSign(access, record.patientId, fall, Math.min(...judged) - sameSignMs);
+};
+
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {
   const settings = await engineValues(access);
   let record = await recordOf(access, patientId);
@@ -111,6 +129,9 @@ export const evaluateRecord = async (access: Access, patientId: string, cause: C
   if (!record) return;
   const evaluation = evaluate(record, { instant: access.now, day: access.day }, settings);
   const decisionIds = await storeDecisions(access, record, evaluation, cause, settings);
-  const newest = await decisionsInForceOf(access, patientId);
-  await proposeDoses(access, record, withDecisionsInForce(evaluation, newest), decisionIds, settings);
+  await reportFall(access, record, evaluation);
+  const patient = await patientOf(access, patientId);
+  if (!patient || evaluation.items.length === 0) return;
+  const plan = await planOf(access, patient);
+  await proposeDoses(access, record, underPlan(evaluation, plan), decisionIds, settings);
 };

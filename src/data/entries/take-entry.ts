@@ -1,21 +1,39 @@
 /** Stores an entry and evaluates the record in one transaction: no entry stands without its decision. */
+import { flagsWithLimb } from '#core/prescribing/occlusion/limb-check.ts';
 import type { MorningEntry, SessionEntry, TwoHoursEntry } from '#core/record/entries.ts';
 import { daysBetween } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
+import { reportEntrySigns } from '../danger/warning-signs.ts';
 import { type Cause, evaluateRecord } from '../decision/evaluate.ts';
 import { storeMorning, storeSession, storeTwoHours } from './entries.ts';
 import type { Stored } from './known-entries.ts';
+
+type EntrySigns = Parameters<typeof reportEntrySigns>[2];
+
+const signsOf = (
+  { entryId, amends, enteredAs }: SessionEntry | MorningEntry | TwoHoursEntry,
+  flags: readonly string[] | null,
+): EntrySigns => ({
+  entryId,
+  amends: amends ?? null,
+  flags: (flags ?? []) as EntrySigns['flags'],
+  source: enteredAs === 'clinic-by-phone' ? 'telephone' : 'patient',
+});
 
 const evaluated = (
   access: Access,
   patientId: string,
   store: () => Promise<Stored>,
+  told: EntrySigns,
   cause: (id: string) => Cause,
 ): Promise<Stored> =>
   access.store.write(async () => {
     const stored = await store();
-    if (stored.kind === 'stored') await evaluateRecord(access, patientId, cause(stored.id));
+    if (stored.kind === 'stored') {
+      await reportEntrySigns(access, patientId, told);
+      await evaluateRecord(access, patientId, cause(stored.id));
+    }
     return stored;
   });
 
@@ -24,6 +42,7 @@ export const takeSession = (access: Access, patientId: string, entry: SessionEnt
     access,
     patientId,
     () => storeSession(access, patientId, entry),
+    signsOf(entry, flagsWithLimb(entry.redFlags, entry.limbChecks ?? [])),
     (id) => ({ cause: entry.amends ? 'amendment' : 'session', sessionId: id, morningId: null }),
   );
 
@@ -34,6 +53,7 @@ export const takeMorning = (access: Access, patientId: string, entry: MorningEnt
     // Late is what was answered late; what waited for a signal was not.
     () =>
       storeMorning(access, patientId, entry, daysBetween(entry.day, dayAt(entry.answeredAt, entry.zone)) > 0),
+    signsOf(entry, entry.redFlags),
     (id) => ({ cause: entry.amends ? 'amendment' : 'morning', sessionId: null, morningId: id }),
   );
 
@@ -42,5 +62,6 @@ export const takeTwoHours = (access: Access, patientId: string, entry: TwoHoursE
     access,
     patientId,
     () => storeTwoHours(access, patientId, entry),
+    signsOf(entry, entry.redFlags),
     () => ({ cause: 'session', sessionId: null, morningId: null }),
   );

@@ -1,6 +1,5 @@
 /** What the papers at the end of an episode of care are put together from, read from the record. */
 import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
-import type { DecisionInForce } from '#core/decision/decisions-in-force.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
 import {
   countLog,
@@ -13,6 +12,7 @@ import {
 import { closedStates, type Episode } from '#core/episode/episode.ts';
 import { daysOff, episodeStatusOn } from '#core/episode/episode-status.ts';
 import { joints } from '#core/exercises/joints.ts';
+import type { Plan, PlanItem } from '#core/plan/plan.ts';
 import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
 import { screeningItem, screeningItems } from '#core/screening/items.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
@@ -21,10 +21,10 @@ import { measurementsOf } from '../assessment/measurements.ts';
 import { dayAt } from '../civil-time.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { decisionsOf, newestDecisions } from '../decision/decisions.ts';
-import { decisionsInForceOf } from '../decision/decisions-in-force.ts';
 import { morningsOf, sessionsOf } from '../entries/logs.ts';
 import { clinicOf, type Patient } from '../patients/people.ts';
 import { baselinesOf } from '../patients/record.ts';
+import { planOf } from '../plan/plan-of.ts';
 import { type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { programmesOf } from '../prescribing/programmes.ts';
 import { screeningsOf } from '../screening/screenings.ts';
@@ -49,12 +49,28 @@ const versionOf = (row: Prescription, zone: string): DocumentVersion => ({
   endedOn: row.endedAt === null ? null : dayAt(row.endedAt, zone),
 });
 
-const suspendedBy = (last: Prescription, all: readonly DecisionInForce[]): DocumentItem['suspended'] => {
-  const touching = all.filter((one) => one.everywhere || last.joints.includes(one.joint));
-  if (touching.some((one) => one.everywhere && one.today === 'none')) return 'everything-rests';
-  if (touching.some((one) => one.today === 'none' || one.today === 'rest-this-joint')) return 'joint-rests';
-  return touching.some((one) => one.today === 'bad-day') ? 'easier-only' : null;
+/** What the plan left of an exercise when care ended; that care ended is said by the document itself. */
+const suspendedBy = (item: PlanItem | undefined, pauses: Plan['pauses']): DocumentItem['suspended'] => {
+  const reasons = (item?.reasons ?? []).filter(({ code }) => code !== 'care-closed');
+  const everything = pauses.filter(({ pause }) => pause.joint === null).map(({ pause }) => pause.id);
+  const isEverything = reasons.some(
+    (reason) =>
+      reason.code === 'warning-sign' || (reason.code === 'paused' && everything.includes(reason.pauseId)),
+  );
+  if (isEverything) return 'everything-rests';
+  if (reasons.some(({ today }) => today === 'none' || today === 'rest-this-joint')) return 'joint-rests';
+  return reasons.length > 0 ? 'easier-only' : null;
 };
+
+/** The newest signed version of each exercise, ended or not: the end of care ends what is prescribed. */
+const lastSigned = (versions: readonly Prescription[], endedAt: number): readonly Prescription[] => [
+  ...new Map(
+    versions
+      .filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt)
+      .toSorted((a, b) => a.version - b.version)
+      .map((row) => [row.itemId, row]),
+  ).values(),
+];
 
 /**
  * The dose followed when the episode began, or else the first one signed in it. A line that had ended
@@ -73,7 +89,7 @@ const firstOf = (item: readonly Prescription[], from: Day, zone: string): Prescr
 /** Lines signed before the end was written down and not ended before the episode began. */
 const itemsOf = (
   versions: readonly Prescription[],
-  decisionsInForce: readonly DecisionInForce[],
+  plan: Plan,
   { from, endedAt, zone }: Period,
 ): readonly DocumentItem[] => {
   const signed = versions.filter(({ signedAt }) => signedAt !== null && signedAt <= endedAt);
@@ -89,7 +105,10 @@ const itemsOf = (
         last: lastVersion,
         // The end of care ends what is prescribed in the same instant.
         atEnd: last.endedAt === null || last.endedAt >= endedAt,
-        suspended: suspendedBy(last, decisionsInForce),
+        suspended: suspendedBy(
+          plan.items.find((one) => one.prescriptionId === last.id),
+          plan.pauses,
+        ),
       },
     ];
   });
@@ -178,7 +197,9 @@ export const documentFactsFor = async (
   if (!closedStates.includes(last.to) || last.to === 'died') return null;
   const period: Period = { from: opened.on, to: last.on, endedAt: last.recordedAt, zone: clinic.zone };
   // As it stood when care ended: printed months later, the sheet still says what rested then.
-  const decisionsInForce = [...(await decisionsInForceOf({ ...access, day: last.on }, patient.id)).values()];
+  const versions = await prescriptionsOf(access, patient.id);
+  const then: Access = { ...access, day: last.on, now: last.recordedAt };
+  const plan = await planOf(then, patient, lastSigned(versions, last.recordedAt));
   const { state } = episodeStatusOn(episodes, access.day);
   const { name, phone, emergencyNumber, monitoringHours } = clinic;
   return {
@@ -188,7 +209,7 @@ export const documentFactsFor = async (
     from: period.from,
     end: { on: last.on, state: last.to, reason: last.reason, by: last.by },
     careGoesOn: state !== 'closed',
-    lines: itemsOf(await prescriptionsOf(access, patient.id), decisionsInForce, period),
+    lines: itemsOf(versions, plan, period),
     log: await logIn(access, patient.id, period, episodes),
     decisions: await decisionsIn(access, patient.id, period),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),

@@ -4,7 +4,7 @@ import { limitsInForce } from '#core/decision/dose/limits.ts';
 import {
   ineligibleMethods,
   lastDecisions,
-  overridesInForce,
+  overridesOf,
   pauseLines,
 } from '#core/episode/documents/handover.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
@@ -16,8 +16,9 @@ import { dangers } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { coveringClinicianOf, pauseOwnersOf } from '../clinic/covering-clinicians.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
-import { decisionsOf, newestDecisions } from '../decision/decisions.ts';
+import { decisionsOf } from '../decision/decisions.ts';
 import type { Patient } from '../patients/people.ts';
+import { planOf } from '../plan/plan-of.ts';
 import { prescribingContextFor } from '../prescribing/prescribing-context.ts';
 import { inForce, type Prescription, prescriptionsOf, unsigned } from '../prescribing/prescriptions.ts';
 import { worklistItem } from '../schema/schema.ts';
@@ -51,7 +52,7 @@ export const handoverFor = async (access: Access, patient: Patient) => {
   const context = await prescribingContextFor(access, patient);
   const decisions = await decisionsOf(access, patient.id, addDays(day, -decisionDays));
   const responses = await responsesOf(access, patient.id);
-  const newest = [...newestDecisions(decisions).values()];
+  const plan = await planOf(access, patient);
   const versions = await prescriptionsOf(access, patient.id);
   const limits = await limitsOf(access, patient.id);
   return {
@@ -71,10 +72,11 @@ export const handoverFor = async (access: Access, patient: Patient) => {
       reasons: row.reasons,
       answer: responses.find((response) => response.decisionId === row.id) ?? null,
     })),
-    overrides: overridesInForce(decisions, responses, day),
+    overrides: overridesOf(plan, decisions, responses),
     inForce: inForce(versions).map(namedDose),
     unsigned: unsigned(versions).map(namedDose),
-    pauses: pauseLines(newest, responses, await pauseOwnersOf(access, patient.id), day),
+    pauses: pauseLines(plan, await pauseOwnersOf(access, patient.id), day),
+    plan,
     dangers: await openDangers(access, patient.id),
     coveringClinician: await coveringClinicianOf(access),
   };

@@ -10,8 +10,8 @@ import { eventEffects, isAskedAgain, type RecordedEvent } from '#core/episode/ev
 import { joints } from '#core/exercises/joints.ts';
 import type { Limit } from '#core/record/record.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
-import { kindOf } from '#core/worklist/due-items.ts';
-import { type CareState, dangers, type WorklistDecision } from '#core/worklist/item.ts';
+import { urgentItems } from '#core/worklist/due-items.ts';
+import type { CareState, PatientState } from '#core/worklist/item.ts';
 import { worklistSettings } from '#core/worklist/settings.ts';
 import type { Access } from '../access.ts';
 import { dayAt } from '../civil-time.ts';
@@ -54,12 +54,7 @@ const passingOf = async (access: Access, zone: string): Promise<Passing> => ({
   coveringClinician: await coveringClinicianOf(access),
 });
 
-const stateFrom = (
-  parts: Parts,
-  decisions: readonly WorklistDecision[],
-  passing: Passing,
-  today: Day,
-): CareState => {
+const stateFrom = (parts: Parts, plan: PatientState['plan'], passing: Passing, today: Day): CareState => {
   const episodeStatus = episodeStatusOn(parts.episodes, today);
   const seen = parts.screening?.recordedAt ?? Number.NEGATIVE_INFINITY;
   // As of the last of days, so that a limit whose first day is still to come is due without another write.
@@ -74,22 +69,17 @@ const stateFrom = (
       .filter((event) => eventEffects[event.kind].opensReview && !isAskedAgain(event, parts.screening))
       .map(({ id, kind, day, recordedAt }) => ({ id, kind, day, at: recordedAt })),
     answeredAt: parts.preVisitAt !== null && parts.preVisitAt > seen ? parts.preVisitAt : null,
-    passes: decisions
-      .filter((row) => {
-        const kind = kindOf(row);
-        return kind !== null && dangers.includes(kind);
-      })
-      .map((row) => {
-        const at = row.evaluatedAt + passing.afterMilliseconds;
-        return { decisionId: row.id, at, on: dayAt(at, passing.zone), to: passing.coveringClinician };
-      }),
+    passes: urgentItems(plan).map((item) => {
+      const at = item.since + passing.afterMilliseconds;
+      return { ...item, at, on: dayAt(at, passing.zone), to: passing.coveringClinician };
+    }),
   };
 };
 
 export const careStateOf = async (
   access: Access,
   patientId: string,
-  decisions: readonly WorklistDecision[],
+  plan: PatientState['plan'],
   zone: string,
 ): Promise<CareState> => {
   const parts: Parts = {
@@ -99,7 +89,7 @@ export const careStateOf = async (
     preVisitAt: (await newestPreVisit(access, patientId))?.recordedAt ?? null,
     screening: await newestScreening(access, patientId),
   };
-  return stateFrom(parts, decisions, await passingOf(access, zone), access.day);
+  return stateFrom(parts, plan, await passingOf(access, zone), access.day);
 };
 
 const grouped = <R extends { readonly patientId: string }>(rows: readonly R[]) => {
@@ -177,7 +167,7 @@ export const careStatesOf = async (access: Access, zone: string) => {
       .orderBy(asc(careEvent.day), asc(careEvent.recordedAt)),
   );
   const newest = await newestOfClinic(access);
-  return (patientId: string, decisions: readonly WorklistDecision[]): CareState =>
+  return (patientId: string, plan: PatientState['plan']): CareState =>
     stateFrom(
       {
         episodes: episodes(patientId),
@@ -186,7 +176,7 @@ export const careStatesOf = async (access: Access, zone: string) => {
         preVisitAt: newest.answered.get(patientId) ?? null,
         screening: newest.screening.get(patientId) ?? null,
       },
-      decisions,
+      plan,
       passing,
       access.day,
     );

@@ -4,72 +4,20 @@ import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
-import type { PatientState, WorklistDecision, WorklistProposal } from '#core/worklist/item.ts';
+import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
-import { candidateDecisions } from '../decision/candidate-decisions.ts';
+import { responsesOf } from '../decision/decision-responses.ts';
 import { reportedNewsOf } from '../entries/reported-news.ts';
-import {
-  baseline,
-  type decision,
-  decisionResponse,
-  prescription,
-  prescriptionEnd,
-  proposal,
-  signature,
-} from '../schema/schema.ts';
+import { patientOf } from '../patients/people.ts';
+import { planOf } from '../plan/plan-of.ts';
+import { baseline, prescription, prescriptionEnd, proposal, signature } from '../schema/schema.ts';
 import { careStateOf } from './care-state.ts';
 import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
 import { prescriptionState } from './worklist-prescriptions.ts';
 
-type Responses = ReadonlyMap<string, Pick<typeof decisionResponse.$inferSelect, 'kind' | 'until'>>;
-
-/** The newest answer to each decision. */
-export const newestResponses = (rows: readonly (typeof decisionResponse.$inferSelect)[]): Responses =>
-  new Map([...rows].sort((a, b) => a.answeredAt - b.answeredAt).map((row) => [row.decisionId, row]));
-
-const settledBy = (responses: Responses, decisionId: string): WorklistDecision['settled'] => {
-  const response = responses.get(decisionId);
-  if (!response) return null;
-  return response.kind === 'override' && response.until ? response.until : 'for-good';
-};
-
-const responseRows = patientQuery((db) =>
-  db.select().from(decisionResponse).where(ofPatient(decisionResponse)),
-);
-
-type DecisionRow = Pick<
-  typeof decision.$inferSelect,
-  'id' | 'joint' | 'decision' | 'contact' | 'evaluatedAt' | 'reasons'
->;
-
-const isOpenPause = (row: DecisionRow, responses: Responses): boolean =>
-  row.decision === 'pause' && responses.get(row.id)?.kind !== 'override';
-
-/**
- * The decision that speaks for each joint: its newest, or the newest pause that nobody has overruled,
- * which later good answers do not lift. A pause that was accepted has been seen; the newest then speaks.
- */
-export const openDecisions = (
-  rows: readonly DecisionRow[],
-  responses: Responses,
-): readonly WorklistDecision[] => {
-  const byJoint = new Map<string, DecisionRow>();
-  for (const row of [...rows].sort((a, b) => a.evaluatedAt - b.evaluatedAt || (a.id < b.id ? -1 : 1))) {
-    const known = byJoint.get(row.joint);
-    const holds = known && isOpenPause(known, responses) && !responses.has(known.id);
-    if (!holds || row.decision === 'pause') byJoint.set(row.joint, row);
-  }
-  return [...byJoint.values()].map(({ id, joint, contact, evaluatedAt, reasons, ...row }) => ({
-    id,
-    joint: joint as Joint,
-    decision: row.decision,
-    contact,
-    evaluatedAt,
-    reasons,
-    settled: settledBy(responses, id),
-  }));
-};
+/** Decisions that a clinician has answered. */
+export type Answered = ReadonlySet<string>;
 
 /** The newest proposal of each prescribed exercise. */
 const proposalRows = patientQuery((db) => {
@@ -95,7 +43,7 @@ const proposalRows = patientQuery((db) => {
 const proposalsOf = async (
   access: Access,
   patientId: string,
-  responses: Responses,
+  answered: Answered,
 ): Promise<readonly WorklistProposal[]> => {
   const rows = await proposalRows(access, patientId);
   const newest = new Map(rows.map((row) => [row.itemId, row]));
@@ -105,7 +53,7 @@ const proposalsOf = async (
     decisionId,
     madeAt,
     worklist,
-    answered: responses.has(decisionId),
+    answered: answered.has(decisionId),
   }));
 };
 
@@ -143,12 +91,14 @@ const baselinesOf = async (access: Access, patientId: string) =>
 
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
   const [facts] = await singleFacts(access, patientId);
-  const responses = newestResponses(await responseRows(access, patientId));
-  const decisions = openDecisions(await candidateDecisions(access, patientId), responses);
+  const answered = new Set((await responsesOf(access, patientId)).map(({ decisionId }) => decisionId));
+  const patient = await patientOf(access, patientId);
+  if (!patient) throw new Error('The worklist was asked about a patient of another clinic.');
+  const plan = await planOf(access, patient);
   const zone = facts?.zone ?? 'UTC';
   return {
-    decisions,
-    proposals: await proposalsOf(access, patientId, responses),
+    plan,
+    proposals: await proposalsOf(access, patientId, answered),
     ...prescriptionState(await versionRows(access, patientId), zone),
     screenedOn: facts?.screenedOn ?? null,
     lastMorning: facts?.lastMorning ?? null,
@@ -158,6 +108,6 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     reviewOn: facts?.reviewOn ?? null,
     reportedNew: await reportedNewsOf(access, patientId),
     baselines: await baselinesOf(access, patientId),
-    care: await careStateOf(access, patientId, decisions, zone),
+    care: await careStateOf(access, patientId, plan, zone),
   };
 };

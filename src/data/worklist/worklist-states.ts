@@ -1,55 +1,24 @@
 /**
- * The same facts as `patient-state.ts` for every patient of a clinic at once, in a fixed number of
- * queries. Written apart on purpose: rebuilding by this way and keeping by the other must agree.
+ * The same facts as `patient-state.ts` for every patient of a clinic at once. Each has one plan, worked out
+ * as everywhere; the facts beside it come in a fixed number of queries.
+ * Written apart on purpose: rebuilding by this way and keeping by the other must agree.
  */
 import { and, asc, eq, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Plan } from '#core/plan/plan.ts';
 import type { Day } from '#core/time/day.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { reportedNewsOfAll } from '../entries/reported-news.ts';
-import {
-  clinic,
-  decision,
-  decisionResponse,
-  morning,
-  patient,
-  proposal,
-  trainingSession,
-} from '../schema/schema.ts';
+import { patientOf } from '../patients/people.ts';
+import { planOf } from '../plan/plan-of.ts';
+import { clinic, decisionResponse, morning, patient, proposal, trainingSession } from '../schema/schema.ts';
 import { careStatesOf } from './care-state.ts';
-import { newestResponses, openDecisions } from './patient-state.ts';
+import type { Answered } from './patient-state.ts';
 import { unansweredSince } from './single-facts.ts';
 import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
-
-type Responses = ReturnType<typeof newestResponses>;
-
-/** The newest decision of each joint of each patient, and every pause. */
-const decisionRows = (access: Access) => {
-  const ranked = access.store.read
-    .select({
-      id: decision.id,
-      patientId: decision.patientId,
-      joint: decision.joint,
-      decision: decision.decision,
-      contact: decision.contact,
-      evaluatedAt: decision.evaluatedAt,
-      reasons: decision.reasons,
-      place:
-        sql<number>`row_number() over (partition by ${decision.patientId}, ${decision.joint} order by ${decision.evaluatedAt} desc, ${decision.id} desc)`.as(
-          'place',
-        ),
-    })
-    .from(decision)
-    .where(eq(decision.clinicId, access.clinicId))
-    .as('ranked');
-  return access.store.read
-    .select()
-    .from(ranked)
-    .where(sql`(${ranked.place} = 1 OR ${ranked.decision} = 'pause')`);
-};
 
 /** The newest proposal of each prescribed exercise. */
 const proposalRows = (access: Access) => {
@@ -74,7 +43,7 @@ const proposalRows = (access: Access) => {
 
 const proposalsFrom = (
   rows: readonly Awaited<ReturnType<typeof proposalRows>>[number][],
-  responses: Responses,
+  answered: Answered,
 ): readonly WorklistProposal[] =>
   rows.map((row) => ({
     itemId: row.itemId,
@@ -82,7 +51,7 @@ const proposalsFrom = (
     decisionId: row.decisionId,
     madeAt: row.madeAt,
     worklist: row.worklist,
-    answered: responses.has(row.decisionId),
+    answered: answered.has(row.decisionId),
   }));
 
 /** Entries with a doubtful clock that nobody has amended, oldest per patient. */
@@ -139,10 +108,14 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
     .from(patient)
     .where(eq(patient.clinicId, mine))
     .orderBy(asc(patient.id));
-  const responses = newestResponses(
-    await read.select().from(decisionResponse).where(eq(decisionResponse.clinicId, mine)),
+  const answered = new Set(
+    (
+      await read
+        .select({ id: decisionResponse.decisionId })
+        .from(decisionResponse)
+        .where(eq(decisionResponse.clinicId, mine))
+    ).map(({ id }) => id),
   );
-  const decisions = byPatient(await decisionRows(access));
   const proposals = byPatient(await proposalRows(access));
   const prescriptions = byPatient(await prescriptionRows(access));
   const { baselines, mornings, screened, conflicts } = await newestOf(access);
@@ -151,12 +124,17 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const { written, writtenBack, booked } = await correspondenceOf(access);
   const zone = own?.zone ?? 'UTC';
   const care = await careStatesOf(access, zone);
+  const plans = new Map<string, Plan>();
+  for (const { id } of people) {
+    const person = await patientOf(access, id);
+    if (person) plans.set(id, await planOf(access, person));
+  }
   return new Map(
     people.map(({ id }): [string, PatientState] => {
-      const inForce = openDecisions(decisions.get(id) ?? [], responses);
+      const plan = plans.get(id)!;
       const state: PatientState = {
-        decisions: inForce,
-        proposals: proposalsFrom(proposals.get(id) ?? [], responses),
+        plan,
+        proposals: proposalsFrom(proposals.get(id) ?? [], answered),
         ...prescriptionState(prescriptions.get(id) ?? [], zone),
         conflictSince: conflicts.get(id) ?? null,
         clockDoubtfulSince: doubts.get(id) ?? null,
@@ -169,7 +147,7 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
           joint: row.joint as Joint,
           setOn: row.setOn as Day,
         })),
-        care: care(id, inForce),
+        care: care(id, plan),
       };
       return [id, state];
     }),

@@ -8,6 +8,7 @@ import { medicineCautions, screeningCautions } from './sentences/cautions-health
 import { jointCautions } from './sentences/cautions-joint.ts';
 import { methodCautions, occlusionChecks } from './sentences/cautions-method.ts';
 import { consents } from './sentences/consents.ts';
+import { danger } from './sentences/danger.ts';
 import { decisions, rules } from './sentences/decisions.ts';
 import { doseChanges } from './sentences/dose-changes.ts';
 import { armAndHand } from './sentences/exercises-arm-and-hand.ts';
@@ -51,6 +52,7 @@ export const sentences = {
   decisions,
   rules,
   holds,
+  danger,
   'dose-changes': doseChanges,
   'screening-questions': screeningQuestions,
   'screening-details': screeningDetails,

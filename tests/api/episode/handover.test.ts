@@ -24,6 +24,7 @@ const kindsOn = async (day: number, time?: string) =>
   (await worklistItemsOf(at, day, time)).map(({ kind }) => kind);
 
 describe('handing over', () => {
+  /** A warning sign, and a joint in far more pain than the engine lets pass. */
   const dangerOn = async (day: number) => {
     const access = at.accessOn(day, '10:00');
     const entry = sessionEntry({
@@ -33,6 +34,18 @@ describe('handing over', () => {
       sentAt: access.now,
       day: access.day,
       redFlags: ['chest-pain'],
+      joints: [
+        {
+          joint: 'right-knee',
+          painBefore: 2,
+          painDuring: 10,
+          painAfter: 3,
+          twoHoursState: 'not-applicable',
+          muscleBurn: null,
+          cuffDiscomfort: null,
+          gaveWay: false,
+        },
+      ],
       sets: [{ ...at.item, set: 1, repetitions: 20, loadKg: 4, reserve: 2, stopReason: 'none' }],
     });
     await at.patient(day, '10:00').patient.entries.send({ kind: 'session', entry });

@@ -112,11 +112,10 @@ describe('what stands for a joint', () => {
       decision: 'hold',
       from: 'clinician',
     });
-    const fresh = [made('a', 'pause', 1, ['P1x']), made('b', 'pause', 200, ['R1'])];
+    const fresh = [made('a', 'pause', 1, ['P1x']), made('b', 'pause', 200, ['W3'])];
     expect(knee(fresh, [override('a', 'hold', '2026-03-12')])).toMatchObject({
       decision: 'pause',
       decisionId: 'b',
-      everywhere: true,
     });
   });
 
@@ -125,15 +124,20 @@ describe('what stands for a joint', () => {
     expect(knee([made('a', 'progress', 1)], answers)?.decision).toBe('hold');
   });
 
-  it('keeps joints apart, and says of a red flag that it reaches everything', () => {
+  it('keeps joints apart', () => {
     const answers = decisionsInForce(
-      [made('a', 'pause', 1, ['R1'], 'left-knee'), made('b', 'hold', 2, ['C2'], 'right-elbow')],
+      [made('a', 'pause', 1, ['W3'], 'left-knee'), made('b', 'hold', 2, ['C2'], 'right-elbow')],
       [],
       '2026-03-10',
     );
-    expect([answers.get('left-knee')?.everywhere, answers.get('right-elbow')?.decision]).toEqual([
-      true,
+    expect(['left-knee', 'right-elbow'].map((joint) => answers.get(joint as never)?.decision)).toEqual([
+      'pause',
       'hold',
     ]);
+  });
+
+  it('leaves a warning sign to its own life: what is left of the decision is at most a hold', () => {
+    expect(knee([made('a', 'pause', 1, ['R1'])], [])?.decision).toBe('hold');
+    expect(knee([made('a', 'pause', 1, ['R1', 'W3'])], [])?.decision).toBe('pause');
   });
 });

@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest';
 import {
   ineligibleMethods,
   lastDecisions,
-  overridesInForce,
+  overridesOf,
   pauseLines,
 } from '#core/episode/documents/handover.ts';
 import { exerciseById, jointsLoaded } from '#core/exercises/catalogue.ts';
+import { planFor } from '#core/plan/plan-for.ts';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { methodOutcomes } from '#core/screening/outcomes.ts';
@@ -19,6 +20,7 @@ import {
   toLookAt,
 } from '#core/screening/pre-visit.ts';
 import type { Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
+import { inputs } from '../plan/plan-inputs.ts';
 import { outcomesInput, screeningWith } from './answers.ts';
 
 const yes = (item: string, more: Partial<ScreeningItemAnswer> = {}): ScreeningItemAnswer => ({
@@ -181,18 +183,29 @@ describe('handing over', () => {
     expect(lastDecisions(rows).map(({ id }) => id)).toEqual(['d4', 'd3', 'd2']);
   });
 
+  const planWith = (answers: readonly ReturnType<typeof overruled>[], decision: 'pause' | 'hold' = 'pause') =>
+    planFor(
+      inputs({
+        decisions: [{ ...decided('d', 1, decision), largestStep: null, today: 'none', contact: 'none' }],
+        answers,
+        at: { instant: 2, day: today },
+      }),
+    );
+  const overridesFor = (rows: readonly ReturnType<typeof overruled>[]) =>
+    overridesOf(planWith(rows), [decided('d', 1)], rows);
+
   it.each([
     ['its last day', today, 1],
     ['the day after', '2026-03-19', 0],
   ])('an override is told until %s', (_name, until, told) => {
-    expect(overridesInForce([decided('d', 1)], [overruled('d', until)], today)).toHaveLength(told);
+    expect(overridesFor([overruled('d', until)])).toHaveLength(told);
   });
 
   it('of two answers to a decision the newest counts, whatever their order', () => {
     const accepted = { ...overruled('d', today, 2), kind: 'accept' as const, decision: null, until: null };
-    const rows = [overruled('d', today, 1), accepted];
-    expect(overridesInForce([decided('d', 1)], rows, today)).toEqual([]);
-    expect(overridesInForce([decided('d', 1)], rows.toReversed(), today)).toEqual([]);
+    const rows = [overruled('d', today, 1), accepted] as never;
+    expect(overridesFor(rows)).toEqual([]);
+    expect(overridesFor((rows as unknown[]).toReversed() as never)).toEqual([]);
   });
 
   it.each([
@@ -208,11 +221,11 @@ describe('handing over', () => {
       { name: 'A', until: '2026-03-19', isOver: true },
     ],
   ])('a pause is looked after by %s', (_name, owners, owner) => {
-    expect(pauseLines([decided('d', 1)], [], owners, today)[0]?.owner).toEqual(owner);
+    expect(pauseLines(planWith([]), owners, today)[0]?.owner).toEqual(owner);
   });
 
   it('lists no pause that is overruled, and nothing that is no pause', () => {
-    expect(pauseLines([decided('d', 1)], [overruled('d', today)], [], today)).toEqual([]);
-    expect(pauseLines([decided('d', 1, 'hold')], [], [], today)).toEqual([]);
+    expect(pauseLines(planWith([overruled('d', today)]), [], today)).toEqual([]);
+    expect(pauseLines(planWith([], 'hold'), [], today)).toEqual([]);
   });
 });

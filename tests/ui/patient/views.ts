@@ -98,6 +98,8 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
   asksNothing: false,
   questionsWait: false,
   sessionSent: false,
+  isStopped: false,
+  danger: [],
   contact: 'none',
   changes: [],
   messages: [],

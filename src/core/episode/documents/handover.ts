@@ -5,7 +5,9 @@
  */
 
 import type { DecisionWord, Reason } from '#core/decision/answers.ts';
+import type { ClinicianAnswer } from '#core/decision/decisions-in-force.ts';
 import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
+import type { Plan } from '#core/plan/plan.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { MethodOutcome } from '#core/screening/screening.ts';
 import type { Day } from '#core/time/day.ts';
@@ -39,16 +41,6 @@ interface Decided {
   readonly reasons: readonly Reason[];
 }
 
-interface Answered {
-  readonly decisionId: string;
-  readonly kind: 'accept' | 'override';
-  readonly decision: DecisionWord | null;
-  readonly reason: string;
-  readonly until: Day | null;
-  readonly answeredName: string;
-  readonly answeredAt: number;
-}
-
 export interface OverrideLine {
   readonly joint: Joint;
   readonly engine: DecisionWord;
@@ -58,33 +50,28 @@ export interface OverrideLine {
   readonly until: Day;
 }
 
-/** Overrides that still hold; of several answers to one decision the newest counts. */
-export const overridesInForce = (
+interface Answered extends ClinicianAnswer {
+  readonly reason: string;
+  readonly answeredName: string;
+}
+
+/** Overrides in force, each with what it stands in place of. */
+export const overridesOf = (
+  { joints }: Pick<Plan, 'joints'>,
   decisions: readonly Decided[],
   responses: readonly Answered[],
-  today: Day,
-): readonly OverrideLine[] => {
-  const newest = new Map<string, Answered>();
-  for (const row of responses) {
-    const known = newest.get(row.decisionId);
-    if (!known || row.answeredAt >= known.answeredAt) newest.set(row.decisionId, row);
-  }
-  return decisions.flatMap(({ id, joint, decision }) => {
-    const row = newest.get(id);
-    if (row?.kind !== 'override' || row.decision === null || row.until === null || row.until < today)
-      return [];
-    return [
-      {
-        joint,
-        engine: decision,
-        instead: row.decision,
-        reason: row.reason,
-        by: row.answeredName,
-        until: row.until,
-      },
-    ];
-  });
-};
+): readonly OverrideLine[] =>
+  [...joints.values()]
+    .filter(({ from }) => from === 'clinician')
+    .flatMap(({ joint, decision, decisionId }) => {
+      const of = decisions.find(({ id }) => id === decisionId);
+      const [row] = responses
+        .filter((one) => one.decisionId === decisionId && one.kind === 'override')
+        .toSorted((x, y) => y.answeredAt - x.answeredAt);
+      if (!of || !row?.until) return [];
+      const { reason, answeredName: by, until } = row;
+      return [{ joint, engine: of.decision, instead: decision, reason, by, until }];
+    });
 
 /** The last decisions over all joints, newest first. */
 export const lastDecisions = <D extends Pick<Decided, 'evaluatedAt'>>(
@@ -100,23 +87,24 @@ export interface PauseLine {
   readonly owner: { readonly name: string; readonly until: Day; readonly isOver: boolean } | null;
 }
 
-/** Pauses that stand, each with who looks after it; owners come newest first. */
+/** Joints the engine has paused and nobody has overruled, each with who follows it up; owners come newest first. */
 export const pauseLines = (
-  newest: readonly Decided[],
-  responses: readonly Answered[],
+  { joints, asks }: Pick<Plan, 'joints' | 'asks'>,
   owners: readonly { readonly decisionId: string; readonly ownerName: string; readonly until: Day }[],
   today: Day,
-): readonly PauseLine[] => {
-  const overruled = new Set(overridesInForce(newest, responses, today).map((row) => row.joint));
-  return newest
-    .filter(({ decision, joint }) => decision === 'pause' && !overruled.has(joint))
-    .map(({ id, joint, evaluatedAt }) => {
-      const owner = owners.find((row) => row.decisionId === id);
-      return {
-        decisionId: id,
-        joint,
-        since: evaluatedAt,
-        owner: owner ? { name: owner.ownerName, until: owner.until, isOver: owner.until < today } : null,
-      };
+): readonly PauseLine[] =>
+  [...joints.values()]
+    .filter(({ decision, from }) => decision === 'pause' && from !== 'clinician')
+    .flatMap(({ joint, decisionId }) => {
+      const asked = asks.find(({ id }) => id === decisionId);
+      const owner = owners.find((row) => row.decisionId === decisionId);
+      if (!asked) return [];
+      return [
+        {
+          decisionId,
+          joint,
+          since: asked.evaluatedAt,
+          owner: owner ? { name: owner.ownerName, until: owner.until, isOver: owner.until < today } : null,
+        },
+      ];
     });
-};

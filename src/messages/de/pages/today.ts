@@ -19,9 +19,8 @@ export const words = {
   'today.sent': 'Ihre Praxis hat das Training von heute. Sie müssen nichts weiter tun.',
   'today.sent-here': 'Es ist auf diesem Telefon gespeichert und wird an die Praxis gesendet.',
   'today.rest-title': 'Heute Pause',
-  'today.rest':
-    'Nach Ihren letzten Antworten brauchen Sie Ruhe. Machen Sie keine Übungen, bis die Praxis zustimmt.',
-  'today.rest-some': 'Lassen Sie diese Übung heute aus. Das Gelenk braucht Ruhe.',
+  'today.rest': 'Machen Sie keine Übungen, bis die Praxis zustimmt.',
+  'today.rest-some': 'Lassen Sie diese Übung heute aus.',
   'today.easier-set': 'Heute leichter, wegen Ihrer letzten Antworten.',
   'today.elsewhere': 'Nicht heute: {titles}.',
   'today.changes': 'Was sich geändert hat, und warum',

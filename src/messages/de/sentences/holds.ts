@@ -1,5 +1,5 @@
-/** Why an exercise rests for a reason outside the decision rules. */
-import type { Suspension } from '#core/episode/suspensions.ts';
+/** Why an exercise rests, or only its easier session is left, for a reason outside the decision rules. */
+import type { HoldCode } from '../../decisions.ts';
 
 export const holds = {
   'care-closed': 'Ihre Zeit bei uns ist zu Ende. Sie können hier weiter alles lesen.',
@@ -10,6 +10,13 @@ export const holds = {
     'Seit Sie angefangen haben, ist etwas passiert. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
   'no-consent':
     'Sie haben dieser Übung nicht zugestimmt oder die Zustimmung zurückgenommen. Lassen Sie sie aus, bis wir gesprochen haben.',
+  finding:
+    'Es wurde etwas festgestellt, oder Sie haben uns etwas gesagt, das wir zuerst klären müssen. Lassen Sie die unten gekennzeichneten Übungen aus, bis wir gesprochen haben.',
+  'limit-closes':
+    'Für eines Ihrer Gelenke gilt eine Grenze. Lassen Sie die unten gekennzeichneten Übungen aus, bis wir gesprochen haben.',
+  'limit-load':
+    'Für eines Ihrer Gelenke gilt eine Grenze beim Gewicht. Machen Sie das leichtere Training, das hier steht, bis wir etwas Neues mit Ihnen vereinbart haben.',
+  'news-today': 'Sie haben uns gesagt, dass etwas neu ist. Lassen Sie die Manschette heute weg.',
   'taken-back':
     'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Lassen Sie die Übung damit aus, bis wir gesprochen haben.',
-} as const satisfies Readonly<Record<Suspension['code'] | 'taken-back', string>>;
+} as const satisfies Readonly<Record<HoldCode, string>>;

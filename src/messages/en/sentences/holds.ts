@@ -1,5 +1,5 @@
-/** Why an exercise rests for a reason outside the decision rules. */
-import type { Suspension } from '#core/episode/suspensions.ts';
+/** Why an exercise rests, or only its easier session is left, for a reason outside the decision rules. */
+import type { HoldCode } from '../../decisions.ts';
 
 export const holds = {
   'care-closed': 'Your time with us has ended. You can still read everything here.',
@@ -8,5 +8,12 @@ export const holds = {
   'after-event': 'Something has happened since you began. We will ask you some questions before you go on.',
   'no-consent':
     'You have not consented to this exercise, or you withdrew your consent. Leave it out until we have spoken.',
+  finding:
+    'Something was found, or you told us something, that we have to clear up first. Leave out the exercises marked below until we have spoken.',
+  'limit-closes':
+    'There is a limit for one of your joints. Leave out the exercises marked below until we have spoken.',
+  'limit-load':
+    'There is a limit on weight for one of your joints. Do the easier session shown here until we give you a new dose.',
+  'news-today': 'You told us that something is new. Leave the cuff off today.',
   'taken-back': 'You withdrew your consent to the cuff. Leave out the exercise with it until we have spoken.',
-} as const satisfies Readonly<Record<Suspension['code'] | 'taken-back', string>>;
+} as const satisfies Readonly<Record<HoldCode, string>>;

@@ -9,7 +9,7 @@ import { dayText, timeText } from '#ui/language/text-of-time.ts';
 import type { DayState } from '../day-state.ts';
 import { doableToday } from '../session/begin.ts';
 import type { DayView } from '../view-on-day.ts';
-import { t } from '../words.ts';
+import { t, translate } from '../words.ts';
 import { CautionList, ExerciseList } from './exercise-list.tsx';
 import { Told } from './told.tsx';
 
@@ -34,6 +34,10 @@ export interface TodayPageProps {
   /** Settings and the like, at the foot. */
   readonly foot?: ReactNode;
 }
+
+/** How warning signs and pauses stand, before anything that can be begun. */
+const Danger = ({ view }: { readonly view: TodayView }) =>
+  view.danger.map(translate).map((text) => <Notice key={text} tone="danger" title={text} />);
 
 const Contact = ({ view }: { readonly view: TodayView }) => {
   if (view.contact === 'none') return null;
@@ -95,6 +99,8 @@ const Running = ({ since, ...props }: TodayPageProps & { readonly since: number 
 const Start = (props: TodayPageProps) => {
   const { view, isReady, onStart } = props;
   const { isMorningDue, session, hasReportedFlag } = props.state;
+  // What the clinic knows speaks for itself above; nothing is begun or gone on with under it.
+  if (view.isStopped && !hasReportedFlag) return null;
   if (props.runningSince !== null && !hasReportedFlag)
     return <Running {...props} since={props.runningSince} />;
   if (hasReportedFlag) {
@@ -132,6 +138,7 @@ const Start = (props: TodayPageProps) => {
 
 const Nothing = ({ view }: { readonly view: TodayView }) => {
   const isResting = view.exercises.some((exercise) => exercise.planned);
+  if (view.danger.length > 0) return null;
   if (isResting)
     return (
       <Notice tone="care" title={t('today.rest-title')}>
@@ -153,6 +160,7 @@ export const TodayPage = (props: TodayPageProps) => {
       {view.givenOn !== null && !view.isTooOld ? (
         <p className="soft">{t('today.given-on', { date: dayText(view.givenOn) })}</p>
       ) : null}
+      <Danger view={view} />
       <Contact view={view} />
       {props.notice}
       <Morning {...props} />

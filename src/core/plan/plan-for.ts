@@ -1,0 +1,151 @@
+/**
+ * Works the plan out from the record. Pure; what lapses by time is found at each reading, what was recorded
+ * is looked at again inside its own transaction. Every cause takes away and none gives back: with one cause
+ * more no exercise is ever bolder (`tests/core/plan`).
+ */
+import type { DangerRecord } from '../danger/danger.ts';
+import {
+  holdsBack,
+  type PauseState,
+  pausesAt,
+  type SignState,
+  signStatesAt,
+} from '../danger/danger-state.ts';
+import type { Contact } from '../decision/answers.ts';
+import { contactRank, mostCautious, todayRank } from '../decision/decide.ts';
+import {
+  type ClinicianAnswer,
+  type DecisionInForce,
+  decisionsInForce,
+  type MadeDecision,
+} from '../decision/decisions-in-force.ts';
+import type { Moment } from '../decision/facts/judged-session.ts';
+import type { Effect } from '../decision/rules/rule.ts';
+import type { CareAround } from '../episode/care-eligibility.ts';
+import { suspensionOn } from '../episode/suspensions.ts';
+import type { Joint } from '../exercises/joints.ts';
+import type { Limit, PrescriptionVersion } from '../record/record.ts';
+import type { SettingValues } from '../sources/clinic-setting.ts';
+import { asksOf } from './asks.ts';
+import { closedByFindings, type Screened } from './findings.ts';
+import type { Plan, PlanItem, PlanReason } from './plan.ts';
+import { type WithinLimits, withinLimits } from './within-limits.ts';
+
+export interface PlanInputs {
+  /** The signed version of each prescribed exercise that is in force. */
+  readonly versions: readonly PrescriptionVersion[];
+  /** Oldest first; every pause must be among them, however old. */
+  readonly decisions: readonly MadeDecision[];
+  readonly answers: readonly ClinicianAnswer[];
+  readonly danger: DangerRecord;
+  readonly limits: readonly Limit[];
+  readonly ownedLoadsKg: readonly number[];
+  readonly care: CareAround;
+  readonly screened: Screened;
+  /** Something new was told before a session of this day. */
+  readonly newsToday: boolean;
+  readonly settings: SettingValues;
+  readonly at: Moment;
+}
+
+interface Cause {
+  readonly reason: PlanReason;
+  readonly effect: Effect;
+}
+
+const stop = { decision: 'pause', today: 'none' } as const;
+const rest = { decision: 'hold', today: 'rest-this-joint' } as const;
+
+interface Standing {
+  readonly open: readonly SignState[];
+  readonly pauses: readonly PauseState[];
+  readonly joints: ReadonlyMap<Joint, DecisionInForce>;
+}
+
+const signCauses = ({ open }: Standing): readonly Cause[] =>
+  open.map(({ sign }) => ({
+    reason: { code: 'warning-sign', today: 'none', signId: sign.id },
+    effect: { ...stop, contact: sign.urgency },
+  }));
+
+const pauseCauses = ({ pauses }: Standing, version: PrescriptionVersion): readonly Cause[] =>
+  pauses
+    .filter((one) => holdsBack(one, version))
+    .map(({ pause }) => ({ reason: { code: 'paused', today: 'none', pauseId: pause.id }, effect: stop }));
+
+const decisionCauses = ({ joints }: Standing, version: PrescriptionVersion): readonly Cause[] =>
+  version.joints.flatMap((joint): readonly Cause[] => {
+    const found = joints.get(joint);
+    if (!found) return [];
+    const { decision, largestStep, today, contact, decisionId } = found;
+    const effect = { decision, today, contact, ...(largestStep ? { largestStep } : {}) };
+    return [{ reason: { code: 'decision', today, decisionId, joint }, effect }];
+  });
+
+const careCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
+  const suspension = suspensionOn(inputs.care, version.dose);
+  return suspension ? [{ reason: { code: suspension.code, today: suspension.today }, effect: rest }] : [];
+};
+
+const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
+  const found = closedByFindings(inputs.screened, version);
+  return found ? [{ reason: found, effect: rest }] : [];
+};
+
+const limitCauses = ({ reasons }: WithinLimits): readonly Cause[] =>
+  reasons.map((reason) => ({ reason, effect: { decision: 'hold', today: reason.today } }));
+
+const newsCauses = ({ newsToday }: PlanInputs, { dose }: PrescriptionVersion): readonly Cause[] =>
+  newsToday && dose.method === 'occlusion'
+    ? [{ reason: { code: 'news-today', today: 'none' }, effect: { today: 'none' } }]
+    : [];
+
+const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVersion): PlanItem => {
+  const within = withinLimits(version, inputs.limits, inputs.ownedLoadsKg, inputs.at.day);
+  const causes = [
+    ...signCauses(standing),
+    ...pauseCauses(standing, version),
+    ...decisionCauses(standing, version),
+    ...careCauses(inputs, version),
+    ...findingCauses(inputs, version),
+    ...limitCauses(within),
+    ...newsCauses(inputs, version),
+  ];
+  return {
+    itemId: version.itemId,
+    prescriptionId: version.id,
+    exerciseId: version.dose.exerciseId,
+    joints: version.joints,
+    dose: within.dose,
+    easierSession: within.easierSession,
+    ...mostCautious(causes.map(({ effect }) => effect)),
+    reasons: causes
+      .map(({ reason }) => reason)
+      .filter(({ today }) => today !== 'as-planned')
+      .toSorted((a, b) => todayRank[a.today] - todayRank[b.today]),
+  };
+};
+
+const mostUrgent = (all: readonly Contact[]): Contact =>
+  all.reduce<Contact>((a, b) => (contactRank[b] < contactRank[a] ? b : a), 'none');
+
+export const planFor = (inputs: PlanInputs): Plan => {
+  const { danger, at, settings } = inputs;
+  const signs = signStatesAt(danger, at.instant, settings);
+  const standing: Standing = {
+    open: signs.filter(({ endedBy }) => endedBy === null),
+    pauses: pausesAt(danger, signs, at.instant),
+    joints: decisionsInForce(inputs.decisions, inputs.answers, at.day),
+  };
+  return {
+    items: inputs.versions.map((version) => itemFor(inputs, standing, version)),
+    joints: standing.joints,
+    asks: asksOf(inputs.decisions, inputs.answers, danger.contacts),
+    signs,
+    pauses: standing.pauses,
+    contact: mostUrgent([
+      ...standing.open.map(({ sign }) => sign.urgency),
+      ...[...standing.joints.values()].map(({ contact }) => contact),
+    ]),
+  };
+};

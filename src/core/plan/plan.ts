@@ -1,0 +1,68 @@
+/**
+ * The one plan: what stands for each prescribed exercise now, why, and what is asked of whom by when.
+ * The phone's day, review, worklist, handover, documents and next doses read this and work nothing out
+ * for themselves.
+ */
+import type { PauseState, SignState } from '../danger/danger-state.ts';
+import type { Answers, Contact, Today } from '../decision/answers.ts';
+import type { DecisionInForce } from '../decision/decisions-in-force.ts';
+import type { Suspension } from '../episode/suspensions.ts';
+import type { Joint } from '../exercises/joints.ts';
+import type { Dose } from '../prescribing/dose.ts';
+import type { Day } from '../time/day.ts';
+import type { Ask } from './asks.ts';
+
+/** What each cause leaves of an exercise. Reasons only ever take away: the most cautious of all of them stands. */
+export type PlanReason = {
+  readonly today: Today;
+} & (
+  | { readonly code: 'warning-sign'; readonly signId: string }
+  | { readonly code: 'paused'; readonly pauseId: string }
+  | { readonly code: 'decision'; readonly decisionId: string; readonly joint: Joint }
+  | { readonly code: Suspension['code'] }
+  | {
+      readonly code: 'contraindicated' | 'needs-clearance';
+      /** Day of the screening it stands in, or today where there is none. */
+      readonly foundOn: Day;
+      /** What was found, for the clinician. */
+      readonly findings: readonly { readonly code: string; readonly text: string }[];
+    }
+  | { readonly code: 'limit-closes'; readonly joint: Joint; readonly foundOn: Day; readonly text: string }
+  | {
+      readonly code: 'limit-load';
+      readonly joint: Joint;
+      readonly foundOn: Day;
+      readonly limitKg: number;
+      readonly author: string;
+    }
+  | { readonly code: 'news-today' }
+);
+
+export interface PlanItem extends Omit<Answers, 'reasons'> {
+  readonly itemId: string;
+  readonly prescriptionId: string;
+  readonly exerciseId: string;
+  readonly joints: readonly Joint[];
+  /** The dose as signed, within every limit; null where it is over one. */
+  readonly dose: Dose | null;
+  /** The easier session as signed, its load lowered to a limit where needed; null where none is within it. */
+  readonly easierSession: Dose | null;
+  /** Only what takes something away, most cautious first; empty = as signed. */
+  readonly reasons: readonly PlanReason[];
+}
+
+export interface Plan {
+  readonly items: readonly PlanItem[];
+  /** Newest decision or answer in force, by joint. */
+  readonly joints: ReadonlyMap<Joint, DecisionInForce>;
+  /** What the decisions ask of the clinic. */
+  readonly asks: readonly Ask[];
+  /** Every sign, ended ones included, oldest first. */
+  readonly signs: readonly SignState[];
+  readonly pauses: readonly PauseState[];
+  /** The most urgent contact anything in force asks for. */
+  readonly contact: Contact;
+}
+
+export const openSigns = ({ signs }: Pick<Plan, 'signs'>): readonly SignState[] =>
+  signs.filter(({ endedBy }) => endedBy === null);

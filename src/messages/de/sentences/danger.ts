@@ -1,0 +1,19 @@
+/** A warning sign and a pause as the patient reads them. Each sentence says how things stand and no more. */
+import type { Language } from '../../language.ts';
+
+export const danger = {
+  reported:
+    'Sie haben uns ein Warnzeichen genannt. Machen Sie keine Übungen, bis wir mit Ihnen gesprochen haben.',
+  'reported-to-us': 'Ihre Übungen ruhen. Machen Sie keine davon, bis wir mit Ihnen gesprochen haben.',
+  acknowledged: '{name} hat es gesehen und wird mit Ihnen sprechen. Machen Sie bis dahin keine Übungen.',
+  attempted:
+    'Wir haben versucht, Sie zu erreichen, und Sie nicht erreicht. Bitte rufen Sie an: {clinic}, {phone}. Machen Sie keine Übungen, bis wir gesprochen haben.',
+  ended: '{name} hat mit Ihnen gesprochen. Ihre Übungen ruhen weiter, bis wir sie wieder freigeben.',
+  'ended-carer':
+    '{name} hat mit der Person gesprochen, die Sie betreut. Ihre Übungen ruhen weiter, bis wir sie wieder freigeben.',
+  'ended-some':
+    '{name} hat mit Ihnen gesprochen. Die unten gekennzeichneten Übungen ruhen weiter, bis wir sie wieder freigeben.',
+  'paused-all': 'Ihre Übungen ruhen, bis wir sie wieder freigeben.',
+  'paused-joint': 'Übungen für {joint:your-accusative} ruhen, bis wir sie wieder freigeben.',
+  'paused-some': 'Einige Ihrer Übungen ruhen, bis wir sie wieder freigeben.',
+} as const satisfies Language['sentences']['danger'];

@@ -1,0 +1,296 @@
+/** A warning sign is closed by a person, through the procedures as three people use them. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Store } from '#data/database/store.ts';
+import { asPerson } from '#tests/support/callers.ts';
+import { accessOf, twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+import { workingPatient } from '#tests/support/working-patient.ts';
+
+const minute = 60_000;
+/** Half past seven on the morning after. */
+const morning = Date.parse('2026-03-03T07:30:00Z');
+const later = (minutes: number): number => morning + minutes * minute;
+
+describe('a warning sign', () => {
+  let store: Store;
+  let patientId: string;
+  let work: ReturnType<typeof workingPatient>;
+  beforeEach(async () => {
+    store = freshStore();
+    ({ patientId } = await twoClinics(store));
+    work = workingPatient(store, patientId);
+    await work.signed();
+  });
+  afterEach(() => store.close());
+
+  const clinicianAt = (at: number) =>
+    asPerson(accessOf(store, 'a', 'clinician-a', at, 'Clinician A'), { provedAt: Date.now() }).clinician;
+  const todayAt = (at: number) => work.patientAt(at).patient.today.get();
+  const itemsAt = async (at: number) => {
+    const { lines } = await clinicianAt(at).worklist.list({});
+    const line = lines.find((one) => one.patientId === patientId);
+    return line ? [line.item, ...line.others] : [];
+  };
+  const kindsAt = async (at: number) => (await itemsAt(at)).map(({ kind }) => kind);
+  const openAt = async (at: number) =>
+    (await clinicianAt(at).danger.get({ patientId })).plan.signs.filter(({ endedBy }) => endedBy === null);
+  const signIdAt = async (at: number) => (await openAt(at))[0]!.sign.id;
+  const told = () => work.answeredMorning(morning, 2, ['calf-pain-swelling']);
+
+  const contactAt = async (at: number, more: Record<string, unknown> = {}) =>
+    clinicianAt(at).danger.recordContact({
+      patientId,
+      contact: {
+        signIds: [await signIdAt(at)],
+        decisionIds: [],
+        reached: 'patient',
+        found: 'Calf soft, no swelling.',
+        advised: 'Ring again if it swells or hurts.',
+        referredTo: null,
+        nextAt: null,
+        ...more,
+      },
+    });
+  const nobodyAt = (at: number, nextAt = at + 60 * minute) =>
+    contactAt(at, { reached: 'nobody', found: null, advised: null, nextAt });
+
+  const resumeAt = async (at: number) => {
+    const { plan } = await clinicianAt(at).danger.get({ patientId });
+    const [pause] = plan.pauses;
+    return clinicianAt(at).danger.resume({
+      patientId,
+      pauseId: pause!.pause.id,
+      itemIds: plan.items.map(({ itemId }) => itemId),
+      reason: 'Examined today.',
+    });
+  };
+
+  it('told on the phone stops everything there and stands first on the worklist', async () => {
+    await told();
+    const view = await todayAt(later(1));
+    expect(view.isStopped).toBe(true);
+    expect(view.exercises.map(({ today }) => today)).toEqual(['none']);
+    expect(view.danger.map(({ en }) => en)).toEqual([
+      'You told us of a warning sign. Do no exercises until we have spoken with you.',
+    ]);
+    expect((await kindsAt(later(1)))[0]).toBe('red-flag');
+  });
+
+  it('is not removed from the worklist by accepting the decision it came with', async () => {
+    await told();
+    const { decisions } = await clinicianAt(later(1)).review.get({ patientId });
+    const response = {
+      decisionId: decisions.at(-1)!.id,
+      kind: 'accept',
+      decision: null,
+      reason: '',
+      until: null,
+    };
+    await clinicianAt(later(1)).review.respond({ patientId, response });
+    expect(await kindsAt(later(2))).toContain('red-flag');
+    expect((await todayAt(later(2))).isStopped).toBe(true);
+  });
+
+  it('cannot be overruled, neither its own decision nor any other while it is open', async () => {
+    await told();
+    const { decisions } = await clinicianAt(later(1)).review.get({ patientId });
+    for (const { id } of decisions) {
+      const response = {
+        decisionId: id,
+        kind: 'override',
+        decision: 'progress',
+        reason: 'Sounds like a strain.',
+        until: '2026-03-06',
+      };
+      await expect(clinicianAt(later(1)).review.respond({ patientId, response })).rejects.toMatchObject({
+        problem: 'refused',
+      });
+    }
+    expect((await todayAt(later(2))).exercises.map(({ today }) => today)).toEqual(['none']);
+  });
+
+  it('acknowledged stays open, and the phone names who has seen it', async () => {
+    await told();
+    const [item] = await itemsAt(later(1));
+    await clinicianAt(later(1)).worklist.acknowledge({ patientId, key: item!.key });
+    expect(await openAt(later(2))).toHaveLength(1);
+    expect((await todayAt(later(2))).danger[0]?.en).toBe(
+      'Clinician A has seen it and will speak with you. Do no exercises until then.',
+    );
+    expect(await kindsAt(later(2))).toContain('red-flag');
+  });
+
+  it('stays open by a contact that reached nobody, which is counted and sets when it is tried again', async () => {
+    await told();
+    await nobodyAt(later(5));
+    await nobodyAt(later(70));
+    const [state] = await openAt(later(71));
+    expect([state?.failedAttempts, state?.contactDueAt, state?.state]).toEqual([2, later(130), 'attempted']);
+    expect((await todayAt(later(71))).danger[0]?.en).toMatch(/^We tried to reach you and could not\./);
+    expect((await itemsAt(later(71)))[0]?.sentence).toContain('2 contacts tried, nobody reached');
+  });
+
+  it.each([
+    ['under', 1439, true],
+    ['at', 1440, true],
+    ['over', 1441, false],
+  ])('is tried again within a day: %s, %i minutes ahead, is taken: %s', async (_place, minutes, isTaken) => {
+    await told();
+    const call = nobodyAt(later(5), later(5 + minutes));
+    if (isTaken) await call;
+    else await expect(call).rejects.toMatchObject({ problem: 'refused' });
+  });
+
+  it('needs what was found and what was advised before a contact counts as one that reached somebody', async () => {
+    await told();
+    await expect(contactAt(later(5), { found: null })).rejects.toThrow('Enter what you found.');
+    await expect(contactAt(later(5), { advised: null })).rejects.toThrow('Enter what you advised.');
+    expect(await openAt(later(6))).toHaveLength(1);
+  });
+
+  it.each(['patient', 'carer'])(
+    'ends by a contact that reached the %s, while the pause stays until a clinician resumes it exercise by exercise',
+    async (reached) => {
+      await told();
+      await contactAt(later(5), { reached });
+      expect(await openAt(later(6))).toEqual([]);
+      const paused = await todayAt(later(6));
+      expect([paused.isStopped, paused.exercises.map(({ today }) => today)]).toEqual([false, ['none']]);
+      expect(paused.danger[0]?.en).toMatch(
+        /^Clinician A has spoken with .* stay paused until we start them again\.$/,
+      );
+      expect(await kindsAt(later(6))).toContain('resume-due');
+      await resumeAt(later(7));
+      const resumed = await todayAt(later(8));
+      expect(resumed.danger).toEqual([]);
+      expect(resumed.exercises.map(({ today }) => today)).toEqual(['as-planned']);
+      expect(await kindsAt(later(8))).not.toContain('resume-due');
+    },
+  );
+
+  it('keeps its pause while it is open: resuming is refused and says what comes first', async () => {
+    await told();
+    await expect(resumeAt(later(2))).rejects.toThrow('First record a contact that reached the patient');
+  });
+
+  it('told by telephone is entered from the same list, stops the phone at once and goes through the same steps', async () => {
+    await clinicianAt(later(1)).danger.report({
+      patientId,
+      sign: { flags: ['hot-swollen-joint'], joint: 'right-knee', remark: 'Rang at 7:31.' },
+    });
+    const view = await todayAt(later(2));
+    expect([view.isStopped, view.danger[0]?.en]).toEqual([
+      true,
+      'Your exercises are paused. Do none of them until we have spoken with you.',
+    ]);
+    expect(await kindsAt(later(2))).toContain('red-flag');
+    await contactAt(later(3));
+    expect(await openAt(later(4))).toEqual([]);
+  });
+
+  it('is not taken away by a correction of the answer it was told in', async () => {
+    await told();
+    const { patient } = work.patientAt(later(10));
+    const { mornings } = await patient.history.get().then(({ days }) => ({ mornings: days }));
+    expect(mornings.length).toBeGreaterThan(0);
+    await work.answeredMorning(later(10), 1, []);
+    expect(await openAt(later(11))).toHaveLength(1);
+  });
+
+  it('a second one after the first has ended stops everything again', async () => {
+    await told();
+    await contactAt(later(5));
+    await resumeAt(later(6));
+    await clinicianAt(later(20)).danger.report({
+      patientId,
+      sign: { flags: ['chest-pain'], joint: null, remark: null },
+    });
+    const view = await todayAt(later(21));
+    expect([view.isStopped, view.contact]).toEqual([true, 'emergency']);
+  });
+
+  it('ended by a colleague meanwhile is said, and the second contact is not written', async () => {
+    await told();
+    const id = await signIdAt(later(1));
+    await contactAt(later(2));
+    await expect(contactAt(later(3), { signIds: [id] })).rejects.toThrow();
+    const contact = {
+      signIds: [id],
+      decisionIds: [],
+      reached: 'patient',
+      found: 'Fine.',
+      advised: 'Nothing.',
+      referredTo: null,
+      nextAt: null,
+    };
+    await expect(clinicianAt(later(3)).danger.recordContact({ patientId, contact })).rejects.toThrow(
+      'Clinician A has recorded a contact that ended this warning sign.',
+    );
+    expect((await clinicianAt(later(4)).danger.get({ patientId })).contacts).toHaveLength(1);
+  });
+});
+
+describe('a pause of a clinician', () => {
+  let store: Store;
+  let patientId: string;
+  let work: ReturnType<typeof workingPatient>;
+  beforeEach(async () => {
+    store = freshStore();
+    ({ patientId } = await twoClinics(store));
+    work = workingPatient(store, patientId);
+    await work.signed();
+  });
+  afterEach(() => store.close());
+  const clinicianAt = (at: number, minutesSinceProof = 0) =>
+    asPerson(accessOf(store, 'a', 'clinician-a', at, 'Clinician A'), {
+      provedAt: Date.now() - minutesSinceProof * minute,
+    }).clinician;
+  const pauseAt = (at: number, pause: Record<string, unknown>) =>
+    clinicianAt(at).danger.pause({ patientId, pause });
+  const todayOf = async (at: number) => (await work.patientAt(at).patient.today.get()).exercises[0]?.today;
+  const plainPause = { cause: 'holiday', joint: null, reason: 'Two weeks by the sea.', until: '2026-03-17' };
+
+  it('for a holiday opens no warning sign and is resumed without a contact', async () => {
+    await pauseAt(morning, plainPause);
+    expect(await todayOf(later(1))).toBe('none');
+    const { plan } = await clinicianAt(later(1)).danger.get({ patientId });
+    expect(plan.signs).toEqual([]);
+    const itemIds = plan.items.map(({ itemId }) => itemId);
+    const row = { patientId, pauseId: plan.pauses[0]!.pause.id, itemIds, reason: 'Back early.' };
+    await expect(clinicianAt(later(2), 11).danger.resume(row)).rejects.toMatchObject({
+      problem: 'fresh-sign-in',
+    });
+    await clinicianAt(later(2), 9).danger.resume(row);
+    expect(await todayOf(later(3))).toBe('as-planned');
+  });
+
+  it('for a concern of his or her own is a warning sign and waits for a contact', async () => {
+    await pauseAt(morning, {
+      ...plainPause,
+      cause: 'warning-sign',
+      reason: 'Sounded confused on the telephone.',
+      until: null,
+    });
+    const { plan } = await clinicianAt(later(1)).danger.get({ patientId });
+    expect(plan.signs.map(({ sign, state }) => [sign.source, state])).toEqual([['clinician', 'reported']]);
+    expect(await todayOf(later(1))).toBe('none');
+  });
+
+  it('of one joint leaves exercises that do not load it alone', async () => {
+    await pauseAt(morning, { ...plainPause, cause: 'other', joint: 'left-wrist' });
+    expect(await todayOf(later(1))).toBe('as-planned');
+    await pauseAt(later(2), { ...plainPause, cause: 'other', joint: 'right-knee' });
+    expect(await todayOf(later(3))).toBe('none');
+  });
+
+  it('is asked about from its day on and not before', async () => {
+    await pauseAt(morning, plainPause);
+    const kindsOn = async (at: number) => {
+      const { lines } = await clinicianAt(at).worklist.list({});
+      return lines.flatMap(({ item, others }) => [item, ...others]).map(({ kind }) => kind);
+    };
+    const dayMs = 24 * 60 * minute;
+    expect(await kindsOn(morning + 13 * dayMs)).not.toContain('resume-due');
+    expect(await kindsOn(morning + 14 * dayMs)).toContain('resume-due');
+  });
+});

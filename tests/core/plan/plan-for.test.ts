@@ -1,0 +1,266 @@
+/** The one plan: whatever takes something away, and that nothing added makes an exercise bolder. */
+import { describe, expect, it } from 'vitest';
+import type { DangerRecord } from '#core/danger/danger.ts';
+import { todays } from '#core/decision/answers.ts';
+import { decisionRank, todayRank } from '#core/decision/decide.ts';
+import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
+import type { Plan } from '#core/plan/plan.ts';
+import { type PlanInputs, planFor } from '#core/plan/plan-for.ts';
+import type { Limit } from '#core/record/record.ts';
+import { methodOutcomes } from '#core/screening/outcomes.ts';
+import { outcomesInput, screeningWith } from '../screening/answers.ts';
+import { chair, curl, day, hoursAfter, inputs, noon, version } from './plan-inputs.ts';
+
+const todayOf = (plan: Plan, itemId: string) => plan.items.find((one) => one.itemId === itemId)?.today;
+const item = (plan: Plan, itemId: string) => plan.items.find((one) => one.itemId === itemId)!;
+
+const sign: DangerRecord = {
+  signs: [
+    {
+      id: 'sign',
+      source: 'telephone',
+      flags: ['chest-pain'],
+      joint: null,
+      urgency: 'emergency',
+      reportedAt: noon - 1,
+      reportedBy: 'P. Okonma',
+    },
+  ],
+  acknowledgements: [],
+  contacts: [],
+  pauses: [],
+  resumptions: [],
+};
+
+const decided = (more: Partial<MadeDecision>): MadeDecision => ({
+  id: 'decision',
+  joint: 'right-knee',
+  decision: 'hold',
+  largestStep: null,
+  today: 'as-planned',
+  contact: 'none',
+  reasons: [],
+  evaluatedAt: noon - 1000,
+  cause: 'morning',
+  ...more,
+});
+
+const limit = (more: Partial<Limit>): Limit => ({
+  joint: 'right-elbow',
+  kind: 'load-limit',
+  limitKg: 1.5,
+  from: day,
+  to: null,
+  author: 'Dr Vance',
+  ...more,
+});
+
+const screenedWith = (...changed: Parameters<typeof screeningWith>): Pick<PlanInputs, 'screened'> => {
+  const screening = screeningWith(...changed);
+  return {
+    screened: {
+      screening,
+      clearances: [],
+      today: day,
+      outcomes: methodOutcomes(outcomesInput({ screening, today: day, measurements: [] })),
+    },
+  };
+};
+
+describe('the plan', () => {
+  it('leaves every exercise as signed where nothing is against it', () => {
+    const plan = planFor(inputs());
+    expect(plan.items.map(({ today, reasons }) => [today, reasons])).toEqual([
+      ['as-planned', []],
+      ['as-planned', []],
+      ['as-planned', []],
+    ]);
+    expect(item(plan, 'curl').dose).toEqual(curl);
+  });
+
+  it('has one answer of caution over the joints an exercise loads, and leaves the others alone', () => {
+    const plan = planFor(inputs({ decisions: [decided({ decision: 'ease-back', today: 'bad-day' })] }));
+    expect(['curl', 'chair', 'cuff'].map((id) => todayOf(plan, id))).toEqual([
+      'as-planned',
+      'bad-day',
+      'bad-day',
+    ]);
+  });
+
+  it('stops everything while a warning sign is open, whatever a clinician has overruled or the engine found since', () => {
+    const bold = decided({ decision: 'progress', largestStep: 'load', evaluatedAt: noon });
+    const answers = [
+      {
+        decisionId: 'decision',
+        kind: 'override' as const,
+        decision: 'progress' as const,
+        until: '2026-03-30',
+        answeredAt: noon,
+      },
+    ];
+    const plan = planFor(inputs({ danger: sign, decisions: [bold], answers }));
+    expect(plan.items.map(({ today, decision }) => [today, decision])).toEqual([
+      ['none', 'pause'],
+      ['none', 'pause'],
+      ['none', 'pause'],
+    ]);
+    expect(plan.contact).toBe('emergency');
+  });
+
+  it.each([
+    ['under', 2.5, 'as-planned', 2],
+    ['at', 2, 'as-planned', 2],
+    ['over', 1.5, 'bad-day', null],
+  ] as const)('a dose %s a limit on load: %f kg leaves it %s', (_place, limitKg, today, loadKg) => {
+    const plan = planFor(inputs({ limits: [limit({ limitKg })] }));
+    const found = item(plan, 'curl');
+    expect([found.today, found.dose && 'loadKg' in found.dose ? found.dose.loadKg : null]).toEqual([
+      today,
+      loadKg,
+    ]);
+  });
+
+  it('lowers the signed easier session to a load the patient owns within the limit, and stops where she owns none', () => {
+    const easier = item(planFor(inputs({ limits: [limit({ limitKg: 1.5 })] })), 'curl').easierSession;
+    expect(easier).toMatchObject({ loadKg: 1, sets: 1 });
+    const none = item(planFor(inputs({ limits: [limit({ limitKg: 0.4 })] })), 'curl');
+    expect([none.today, none.dose, none.easierSession]).toEqual(['rest-this-joint', null, null]);
+  });
+
+  it('never raises a dose to a limit, and lets a limit of tomorrow bind tomorrow', () => {
+    const free = item(planFor(inputs({ limits: [limit({ limitKg: 40 })] })), 'curl');
+    expect(free.dose).toEqual(curl);
+    const coming = limit({ limitKg: 1, from: '2026-03-10' });
+    expect(todayOf(planFor(inputs({ limits: [coming] })), 'curl')).toBe('as-planned');
+    const at = { instant: hoursAfter(24), day: '2026-03-10' };
+    expect(todayOf(planFor(inputs({ limits: [coming], at })), 'curl')).toBe('bad-day');
+  });
+
+  it('stops what a weight-bearing limit closes, named with who set it', () => {
+    const limits = [limit({ joint: 'left-knee', kind: 'weight-bearing', limitKg: null })];
+    const found = item(planFor(inputs({ limits })), 'chair');
+    expect(found.today).toBe('rest-this-joint');
+    expect(found.reasons).toEqual([
+      expect.objectContaining({ code: 'limit-closes', text: expect.stringContaining('Dr Vance') }),
+    ]);
+  });
+
+  it('rests what a screening answer recorded since has contraindicated, and says which finding', () => {
+    const plan = planFor(
+      inputs(screenedWith([{ item: 'lymph', answer: 'yes', limbs: [{ limb: 'leg', side: 'right' }] }], day)),
+    );
+    expect(todayOf(plan, 'cuff')).toBe('rest-this-joint');
+    expect(todayOf(plan, 'curl')).toBe('as-planned');
+    expect(item(plan, 'cuff').reasons[0]).toMatchObject({
+      findings: expect.arrayContaining([expect.objectContaining({ code: expect.stringMatching(/lymph/) })]),
+    });
+  });
+
+  it('stops no signed exercise because a screening has grown old: that is due, and found nothing', () => {
+    const plan = planFor(inputs(screenedWith([], '2025-01-01')));
+    expect(['curl', 'chair'].map((id) => todayOf(plan, id))).toEqual(['as-planned', 'as-planned']);
+  });
+
+  it('keeps the cuff off for a day on which something new was told', () => {
+    const plan = planFor(inputs({ newsToday: true }));
+    expect(['curl', 'chair', 'cuff'].map((id) => todayOf(plan, id))).toEqual([
+      'as-planned',
+      'as-planned',
+      'none',
+    ]);
+  });
+
+  it('of an answer corrected since keeps the more cautious word until a clinician has acknowledged it', () => {
+    const before = decided({ id: 'before', decision: 'ease-back', today: 'bad-day' });
+    const after = decided({ id: 'after', evaluatedAt: noon - 1, cause: 'amendment' });
+    const corrected = inputs({ decisions: [before, after] });
+    expect(todayOf(planFor(corrected), 'chair')).toBe('bad-day');
+    const answers = [
+      { decisionId: 'after', kind: 'accept' as const, decision: null, until: null, answeredAt: noon },
+    ];
+    expect(todayOf(planFor({ ...corrected, answers }), 'chair')).toBe('as-planned');
+  });
+
+  it('goes on asking for a pause and for a call the same day that were merely accepted', () => {
+    const answers = [
+      { decisionId: 'decision', kind: 'accept' as const, decision: null, until: null, answeredAt: noon },
+    ];
+    const settledOf = (more: Partial<MadeDecision>) =>
+      planFor(inputs({ decisions: [decided(more)], answers })).asks[0]?.settled;
+    expect(settledOf({ decision: 'pause', today: 'none' })).toBeNull();
+    expect(settledOf({ decision: 'ease-back', contact: 'same-day' })).toBeNull();
+    expect(settledOf({ decision: 'ease-back', contact: 'routine' })).toBe('for-good');
+  });
+});
+
+/** A small random source, so that a failure can be drawn again. */
+const drawn = (seed: number) => {
+  let state = seed >>> 0;
+  return (below: number): number => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return Math.floor((state / 4_294_967_296) * below);
+  };
+};
+
+const causes: readonly ((inputs: PlanInputs, draw: (below: number) => number) => PlanInputs)[] = [
+  (one) => ({ ...one, danger: { ...one.danger, signs: sign.signs } }),
+  (one, draw) => ({
+    ...one,
+    danger: {
+      ...one.danger,
+      pauses: [
+        ...one.danger.pauses,
+        {
+          id: `pause-${draw(9)}`,
+          cause: 'other',
+          signId: null,
+          joint: draw(2) ? 'right-knee' : null,
+          reason: 'Tired.',
+          until: null,
+          at: noon - 1,
+          by: 'P. Okonma',
+        },
+      ],
+    },
+  }),
+  (one, draw) => ({ ...one, limits: [...one.limits, limit({ limitKg: draw(5) / 2 })] }),
+  (one) => ({
+    ...one,
+    limits: [...one.limits, limit({ joint: 'left-hip', kind: 'weight-bearing', limitKg: null })],
+  }),
+  (one) => ({ ...one, newsToday: true }),
+  (one) => ({
+    ...one,
+    ...screenedWith([{ item: 'lymph', answer: 'yes', limbs: [{ limb: 'leg', side: 'right' }] }], day),
+  }),
+  (one) => ({ ...one, care: { ...one.care, consents: [] } }),
+];
+
+describe('the plan, with one cause more', () => {
+  it('is never bolder for any exercise (2,000 drawn records)', () => {
+    const draw = drawn(20_260_309);
+    for (let round = 0; round < 2_000; round++) {
+      let before = inputs({
+        versions: [
+          version('curl', { ...curl, loadKg: 1 + draw(3) / 2 }, ['right-elbow']),
+          version('chair', chair, ['left-hip', 'left-knee']),
+        ],
+        decisions: [
+          decided({
+            joint: draw(2) ? 'left-knee' : 'right-elbow',
+            today: todays[draw(todays.length)]!,
+            decision: (['pause', 'ease-back', 'hold', 'progress'] as const)[draw(4)]!,
+          }),
+        ],
+      });
+      for (let count = draw(4); count > 0; count--) before = causes[draw(causes.length)]!(before, draw);
+      const after = causes[draw(causes.length)]!(before, draw);
+      const [was, is] = [planFor(before), planFor(after)];
+      for (const [place, one] of is.items.entries()) {
+        const earlier = was.items[place]!;
+        expect(todayRank[one.today]).toBeLessThanOrEqual(todayRank[earlier.today]);
+        expect(decisionRank[one.decision]).toBeLessThanOrEqual(decisionRank[earlier.decision]);
+      }
+    }
+  });
+});
