@@ -3,6 +3,7 @@
  * show, so that nothing goes stale at midnight. Nothing here decides about a dose.
  */
 
+import { signsInWords } from '../danger/sign-words.ts';
 import type { WorklistReason } from '../decision/dose/proposal.ts';
 import { exerciseById } from '../exercises/catalogue.ts';
 import type { Ask } from '../plan/asks.ts';
@@ -60,7 +61,7 @@ const signItems = ({ signs }: Pick<Plan, 'signs'>): readonly DueItem[] =>
       decisionId: null,
       facts: {
         signId: sign.id,
-        flags: sign.flags.join(', '),
+        sign: signsInWords(sign.flags),
         source: sign.source,
         urgency: sign.urgency,
         state,

@@ -29,13 +29,12 @@ const aboutEvent: Readonly<Record<string, string>> = {
 
 /** How a sign stands: who told it, whether anybody was reached, and that everything is stopped. */
 const signSentence = ({ facts }: Told): string => {
-  const told = facts.flags ? `Warning sign (${facts.flags})` : 'Paused by a clinician for a concern';
   const tries = Number(facts.failedAttempts);
   const reached =
     tries === 0
       ? 'no contact recorded yet'
       : `${tries === 1 ? '1 contact' : `${tries} contacts`} tried, nobody reached`;
-  return `${told}: everything is stopped; ${reached}.`;
+  return `Warning sign (${facts.sign}): everything is stopped; ${reached}.`;
 };
 
 const pausedFor: Readonly<Record<string, string>> = {

@@ -31,4 +31,5 @@ export type Consents = Answer<Staff['consents']['list']>;
 export type Consent = Consents['kinds'][number];
 export type HomeEligibility = Answer<Staff['visits']['homeEligibility']>;
 export type CareAnswer = Answer<Staff['care']['list']>;
+export type DangerAnswer = Answer<Staff['danger']['get']>;
 export type CalculationRow = Answer<Staff['calculations']['list']>[number];

@@ -73,6 +73,8 @@ const itemStatuses: Readonly<Record<string, Status>> = {
   'eased-twice': { word: 'Eased back twice', shape: 'back', tone: 'care' },
   'entry-conflict': { word: 'Conflicting entries', shape: 'care', tone: 'care' },
   'ease-back': { word: 'Eased back', shape: 'back', tone: 'care' },
+  'resume-due': { word: 'Still paused', shape: 'waiting', tone: 'care' },
+  'dose-stopped': { word: 'Dose stopped', shape: 'stop', tone: 'care' },
   'floor-reached': { word: 'Lowest dose reached', shape: 'back', tone: 'care' },
   'override-ended': { word: 'Override ended', shape: 'waiting', tone: 'plain' },
   'pre-visit-answers': { word: 'Pre-visit answers', shape: 'note', tone: 'accent' },

@@ -24,8 +24,8 @@ const kindsOn = async (day: number, time?: string) =>
   (await worklistItemsOf(at, day, time)).map(({ kind }) => kind);
 
 describe('handing over', () => {
-  /** A warning sign, and a joint in far more pain than the engine lets pass. */
-  const dangerOn = async (day: number) => {
+  /** A warning sign; with pain of 10 also a joint that the engine pauses for itself. */
+  const dangerOn = async (day: number, painDuring = 3) => {
     const access = at.accessOn(day, '10:00');
     const entry = sessionEntry({
       entryId: 'danger',
@@ -38,7 +38,7 @@ describe('handing over', () => {
         {
           joint: 'right-knee',
           painBefore: 2,
-          painDuring: 10,
+          painDuring,
           painAfter: 3,
           twoHoursState: 'not-applicable',
           muscleBurn: null,
@@ -54,7 +54,7 @@ describe('handing over', () => {
   it('shows limits, what is closed and why, last decisions, what is unsigned and who owns a pause', async () => {
     const { patientId } = at;
     const { clinician: staff } = at.clinician(1, '12:00');
-    await dangerOn(1);
+    await dangerOn(1, 10);
     await staff.care.addLimit({ patientId, limit: limit() });
     await staff.prescriptions.saveDraft({ patientId, request });
     const before = await staff.handover.get({ patientId });
@@ -77,7 +77,7 @@ describe('handing over', () => {
     ['fifteen days ahead', 15],
   ])('refuses a pause looked after until %s', async (_name, days) => {
     const { patientId } = at;
-    await dangerOn(1);
+    await dangerOn(1, 10);
     const { clinician: staff } = at.clinician(1, '12:00');
     const { pauses } = await staff.handover.get({ patientId });
     await expect(

@@ -15,6 +15,7 @@ const sections = [
   { path: '/prescriptions', text: 'Prescriptions' },
   { path: '/data-entry', text: 'Data entry' },
   { path: '/review', text: 'Review' },
+  { path: '/warning-signs', text: 'Signs and pauses' },
   { path: '/outcomes', text: 'Outcomes' },
   { path: '/access', text: 'Phone and team' },
 ] as const;

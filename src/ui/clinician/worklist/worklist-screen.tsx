@@ -49,6 +49,8 @@ const filteredInWords = (
 /** Where the item is dealt with. */
 export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistItem): string => {
   const record = `/patients/${patientId}`;
+  if (dangers.includes(kind) || kind === 'resume-due') return `${record}/warning-signs`;
+  if (kind === 'dose-stopped') return `${record}/prescriptions`;
   if (decisionId) return `${record}/review?${joint ? `joint=${joint}` : ''}#decision-${decisionId}`;
   if (kind === 'awaiting-signature') return `${record}/prescriptions#unsigned`;
   if (kind === 'message') return `${record}/review#messages`;

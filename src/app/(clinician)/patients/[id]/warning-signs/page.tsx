@@ -1,0 +1,26 @@
+import type { Metadata } from 'next';
+import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
+import { DangerScreen } from '#ui/clinician/danger/danger-screen.tsx';
+import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
+import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+
+export const metadata: Metadata = { title: 'Signs and pauses' };
+
+const WarningSignsPage = async ({ params }: { readonly params: RecordParams }) => {
+  const { person, clinician, patient, clock, day } = await recordPage(params);
+  const patientId = patient.id;
+  return (
+    <ClinicFrame place="/patients" name={person.name}>
+      <RecordFrame patient={patient} day={day} section="/warning-signs">
+        <DangerScreen
+          patientId={patientId}
+          danger={await clinician.danger.get({ patientId })}
+          clock={clock}
+          day={day}
+        />
+      </RecordFrame>
+    </ClinicFrame>
+  );
+};
+
+export default WarningSignsPage;
