@@ -423,6 +423,9 @@ CREATE TABLE `care_limit` (
 	`joint` text NOT NULL,
 	`kind` text NOT NULL,
 	`limit_kg` real,
+	`movement` text,
+	`from_degrees` real,
+	`to_degrees` real,
 	`from_day` text NOT NULL,
 	`to_day` text,
 	`author` text NOT NULL,
@@ -431,6 +434,8 @@ CREATE TABLE `care_limit` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "care_limit_kind" CHECK("care_limit"."kind" IN ('weight-bearing', 'range', 'load-limit', 'no-impact', 'none')),
 	CONSTRAINT "care_limit_load" CHECK(("care_limit"."kind" = 'load-limit') = ("care_limit"."limit_kg" IS NOT NULL)),
+	CONSTRAINT "care_limit_movement" CHECK("care_limit"."movement" IS NULL OR "care_limit"."movement" IN ('flexion', 'extension', 'abduction', 'adduction', 'outward-rotation', 'inward-rotation', 'dorsiflexion', 'plantarflexion', 'pronation', 'supination', 'radial-deviation', 'ulnar-deviation', 'inversion', 'eversion', 'side-bend', 'rotation')),
+	CONSTRAINT "care_limit_degrees" CHECK(("care_limit"."movement" IS NULL AND "care_limit"."from_degrees" IS NULL AND "care_limit"."to_degrees" IS NULL) OR ("care_limit"."kind" = 'range' AND "care_limit"."movement" IS NOT NULL AND "care_limit"."from_degrees" IS NOT NULL AND "care_limit"."to_degrees" IS NOT NULL AND "care_limit"."from_degrees" <= "care_limit"."to_degrees")),
 	CONSTRAINT "care_limit_days" CHECK("care_limit"."to_day" IS NULL OR "care_limit"."to_day" >= "care_limit"."from_day")
 );
 --> statement-breakpoint

@@ -14,6 +14,8 @@ interface FieldBase {
   readonly nullable?: boolean;
   /** Further literal values allowed beside the kind, such as "not-applicable". */
   readonly also?: readonly string[];
+  /** Asked only while another field beside it holds one of these values; otherwise it is not given. */
+  readonly onlyWhen?: { readonly field: string; readonly is: readonly string[] };
   /** What the field means, for people filling it in. */
   readonly about?: string;
 }

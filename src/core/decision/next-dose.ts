@@ -4,6 +4,7 @@
  * dose again. Cautions are generated anew for the proposed dose by whoever stores it.
  */
 
+import { limitRefusals } from '../episode/limit-bounds.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { PatientRecord, PrescriptionVersion } from '../record/record.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
@@ -125,6 +126,15 @@ const bound = (
   return { ...candidate, kind: candidate.kind === 'stop' ? 'stop' : 'ease-back', dose, named, worklist };
 };
 
+/** Another exercise may bear weight or go further than the one signed: a limit on either keeps it away. */
+const keptFromClosed = (candidate: Candidate, present: Dose, { record, at }: DoseQuestion): Candidate => {
+  const isOther = candidate.dose.exerciseId !== present.exerciseId;
+  if (!isOther || limitRefusals(record.limits, candidate.dose, at.day).length === 0) return candidate;
+  return candidate.kind === 'ease-back'
+    ? { kind: 'stop', dose: present, worklist: ['no-dose-within-limit'] }
+    : { kind: 'same', dose: present, worklist: ['limit-stands-in-the-way'] };
+};
+
 /** An easier exercise the patient was never signed for is new to them and waits, although it is a reduction. */
 const isSignedExercise = (dose: Dose, history: readonly PrescriptionVersion[]): boolean =>
   history.some(
@@ -151,7 +161,9 @@ export const nextDose = (question: DoseQuestion): DoseProposal => {
   const day = dayNumber(at.day);
   const history = historyOf(record, version);
   const limits = limitsInForce(record.limits, version.joints, day);
-  const candidate = bound(candidateFor(question, history, limits), version.dose, limits, record.ownedLoadsKg);
+  const present = version.dose;
+  const found = bound(candidateFor(question, history, limits), present, limits, record.ownedLoadsKg);
+  const candidate = keptFromClosed(found, present, question);
   const approval = question.preApproval ?? null;
   const approvalContext: ApprovalContext = {
     instant: at.instant,

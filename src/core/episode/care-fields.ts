@@ -1,7 +1,8 @@
 /** Descriptors of limits, events and steps approved ahead. */
 
 import type { Field, InputOf } from '../calculations/describe.ts';
-import { joints } from '../exercises/joints.ts';
+import { type Joint, jointNameOf, joints } from '../exercises/joints.ts';
+import { movements, movementsOf, oppositeOf } from '../exercises/movements.ts';
 import type { Refusal } from '../outcome.ts';
 import { medicineClasses } from '../screening/medicine-classes.ts';
 import { type Day, daysBetween, isDay } from '../time/day.ts';
@@ -18,6 +19,14 @@ const remark = {
   about: 'Note',
 } as const;
 
+const ofRange = {
+  optional: true,
+  nullable: true,
+  onlyWhen: { field: 'kind', is: ['range'] },
+} as const;
+const degrees = <const N extends string>(name: N, about: string) =>
+  ({ name, kind: 'number', unit: 'deg', min: -180, max: 180, ...ofRange, about }) as const;
+
 export const limitFields = [
   { name: 'joint', kind: 'enum', values: joints, about: 'Joint' },
   {
@@ -26,7 +35,19 @@ export const limitFields = [
     values: ['weight-bearing', 'range', 'load-limit', 'no-impact', 'none'],
     about: 'Kind',
   },
-  { name: 'limitKg', kind: 'number', unit: 'kg', min: 0, max: 300, nullable: true, about: 'Highest load' },
+  {
+    name: 'limitKg',
+    kind: 'number',
+    unit: 'kg',
+    min: 0,
+    max: 300,
+    nullable: true,
+    onlyWhen: { field: 'kind', is: ['load-limit'] },
+    about: 'Highest load',
+  },
+  { name: 'movement', kind: 'enum', values: movements, ...ofRange, about: 'Movement' },
+  degrees('fromDegrees', 'Allowed from'),
+  degrees('toDegrees', 'Allowed to'),
   text('from', 10, 'From'),
   { name: 'to', kind: 'text', minLength: 10, maxLength: 10, nullable: true, about: 'Last day' },
   text('author', 80, 'Set by'),
@@ -65,8 +86,41 @@ const notADay = (field: string): Refusal => ({
   reason: 'Give the day as YYYY-MM-DD, a day that exists.',
 });
 
-export const limitConsistent = (row: InputOf<typeof limitFields>): readonly Refusal[] => {
-  const refusals: Refusal[] = [];
+type LimitRow = InputOf<typeof limitFields>;
+
+const inconsistent = (field: string, reason: string): Refusal => ({
+  field: `input.${field}`,
+  code: 'inconsistent',
+  reason,
+});
+
+/** Degrees belong to a range, come as movement, from and to together or not at all, and fit the joint. */
+const degreesConsistent = (row: LimitRow): readonly Refusal[] => {
+  const movement = row.movement ?? null;
+  const from = row.fromDegrees ?? null;
+  const to = row.toDegrees ?? null;
+  const given = [movement, from, to].filter((part) => part !== null).length;
+  if (given === 0) return [];
+  if (row.kind !== 'range') {
+    return [inconsistent('movement', 'Only a limit on range has a movement and degrees; leave them out.')];
+  }
+  if (movement === null || from === null || to === null) {
+    const reason = 'Enter the movement and both angles, from and to; or leave all three out.';
+    return [inconsistent(movement === null ? 'movement' : 'fromDegrees', reason)];
+  }
+  const possible = movementsOf[jointNameOf(row.joint as Joint)];
+  if (!possible.includes(movement)) {
+    const reason = `This joint has no such movement here; choose one of: ${possible.join(', ').replaceAll('-', ' ')}.`;
+    return [inconsistent('movement', reason)];
+  }
+  if (from > to) return [inconsistent('toDegrees', 'The range ends before it begins; check both angles.')];
+  return from < 0 && oppositeOf(movement) === null
+    ? [inconsistent('fromDegrees', 'This movement counts alike to both sides; start at 0 or more.')]
+    : [];
+};
+
+export const limitConsistent = (row: LimitRow): readonly Refusal[] => {
+  const refusals: Refusal[] = [...degreesConsistent(row)];
   if (!isDay(row.from)) refusals.push(notADay('from'));
   if (row.to !== null && !isDay(row.to)) refusals.push(notADay('to'));
   else if (row.to !== null && isDay(row.from) && daysBetween(row.from, row.to) < 0) {
@@ -81,7 +135,7 @@ export const limitConsistent = (row: InputOf<typeof limitFields>): readonly Refu
       row.kind === 'load-limit'
         ? 'Enter the highest load in kilograms.'
         : 'Only a load limit has kilograms; leave them out.';
-    refusals.push({ field: 'input.ceilingKg', code: 'inconsistent', reason });
+    refusals.push(inconsistent('limitKg', reason));
   }
   return refusals;
 };

@@ -2,34 +2,31 @@
  * What limits of a surgeon, physician or clinician leave of an exercise and of a dose. A limit that has
  * run out binds as before and asks again; only a later entry, or lifting it, opens.
  *
- * The catalogue knows no degrees of range: a limit on range goes with the prescription as a caution and
- * is the clinician's to judge. Which positions bear weight is read from the catalogue's own words for the
- * position; that reading is a choice of this project.
+ * A limit on weight-bearing closes every exercise whose field names the limb, whichever side works: who
+ * stands on one leg stands on the other before and after. A limit on range closes what goes beyond its
+ * degrees; where it names none it goes with the prescription as a caution and is the clinician's to judge.
  */
 
-import { type LimitInForce, limitsInForce, loadCeilingKg } from '../decision/dose/limits.ts';
+import { isOverCeiling, type LimitInForce, limitsInForce, loadCeilingKg } from '../decision/dose/limits.ts';
+import { prescribedLoadKg } from '../decision/dose/volume.ts';
 import { exerciseById, exercises, jointsLoaded } from '../exercises/catalogue.ts';
 import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
-import { type Joint, jointNameOf } from '../exercises/joints.ts';
+import { type Joint, type JointName, jointNameOf, joints } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
 import type { Caution } from '../prescribing/cautions/caution.ts';
 import type { LimitedBy } from '../prescribing/cautions/patient-caution.ts';
 import type { Dose } from '../prescribing/dose.ts';
 import type { Limit } from '../record/record.ts';
 import { type Day, dayNumber } from '../time/day.ts';
-import { milligrams } from '../units/units.ts';
+import { allowedArc, beyondDegrees, degreesToJudge } from './limit-degrees.ts';
 
-const legJoints = ['hip', 'knee', 'ankle', 'foot', 'low-back'];
-const bearing = {
-  legs: /^(standing|sitting to standing|bent forward|leaning|on )/,
-  arms: /^(on |hanging|leaning)/,
-};
+const legJoints: readonly JointName[] = ['hip', 'knee', 'ankle', 'foot'];
 
-/** True unless the position keeps weight off the limb of the joint; a bridge rests on feet and shoulders. */
+/** Through the low back goes what legs carry and what arms carry; through the neck what arms do. */
 const bearsWeight = (exercise: Exercise, joint: Joint): boolean => {
-  const isOfLeg = legJoints.includes(jointNameOf(joint));
-  const byPosition = (isOfLeg ? bearing.legs : bearing.arms).test(exercise.position);
-  return byPosition || (isOfLeg && /bridge/.test(`${exercise.family} ${exercise.id}`));
+  const name = jointNameOf(joint);
+  if (name === 'low-back') return exercise.weightBearing.length > 0;
+  return exercise.weightBearing.includes(legJoints.includes(name) ? 'legs' : 'arms');
 };
 
 const untilWords = (limit: LimitInForce): string =>
@@ -43,10 +40,17 @@ const sentence = (limit: LimitInForce, what: string): string =>
   `${what} (${limit.joint}, set by ${limit.author}, ${untilWords(limit)}).`;
 
 /** Why an exercise may not be done at all under a limit; null where it may. No exercise listed lands or hops. */
-const contraindicatesExercise = (limit: LimitInForce, exercise: Exercise): string | null =>
-  limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)
-    ? sentence(limit, 'A weight-bearing limit is in force; this exercise puts weight on the joint')
-    : null;
+const contraindicatesExercise = (
+  limit: LimitInForce,
+  exercise: Exercise,
+  side: WorkedSide,
+): string | null => {
+  if (limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)) {
+    return sentence(limit, 'A weight-bearing limit is in force; this exercise puts weight on the joint');
+  }
+  const beyond = beyondDegrees(limit, exercise, side);
+  return beyond && sentence(limit, beyond);
+};
 
 const kindWords: Readonly<Record<LimitedBy, string>> = {
   'weight-bearing': 'weight-bearing',
@@ -55,25 +59,34 @@ const kindWords: Readonly<Record<LimitedBy, string>> = {
   'no-impact': 'impact',
 };
 
-const limitCaution = (limit: LimitInForce, kind: LimitedBy): Caution => ({
-  id: `limit-${kind}-${limit.joint}`,
-  text: sentence(
-    limit,
-    `Limit on ${kindWords[kind]}; the clinician judges that the exercise keeps within it`,
-  ),
-  patient: { key: 'limit', kind, joint: limit.joint, author: limit.author },
-  from: 'limit',
-  support: 'clinic',
-});
+const limitCaution = (
+  limit: LimitInForce,
+  kind: LimitedBy,
+  exercise: Exercise | undefined,
+  side: WorkedSide,
+): Caution => {
+  const allowed = kind === 'range' ? allowedArc(limit) : null;
+  const text =
+    allowed && exercise
+      ? degreesToJudge(limit, allowed, exercise, side)
+      : `Limit on ${kindWords[kind]}; the clinician judges that the exercise keeps within it`;
+  return {
+    id: ['limit', kind, limit.joint, ...(allowed ? [allowed.movement] : [])].join('-'),
+    text: sentence(limit, text),
+    patient: { key: 'limit', kind, joint: limit.joint, author: limit.author },
+    from: 'limit',
+    support: 'clinic',
+  };
+};
 
-/** Every limit on a joint the exercise loads, told with the prescription. */
+/** Every limit that touches the exercise, told with the prescription. */
 export const limitCautions = (
   all: readonly Limit[],
   on: { readonly exerciseId: string; readonly side: WorkedSide },
   today: Day,
 ): readonly Caution[] =>
   limitsFor(all, on.exerciseId, on.side, today).limits.flatMap((limit) =>
-    limit.kind === 'none' ? [] : [limitCaution(limit, limit.kind)],
+    limit.kind === 'none' ? [] : [limitCaution(limit, limit.kind, exerciseById(on.exerciseId), on.side)],
   );
 
 export interface LimitsFor {
@@ -85,6 +98,20 @@ export interface LimitsFor {
   readonly contraindications: readonly string[];
 }
 
+/** Those on a joint the exercise loads, and those on a limb that has to carry weight for it. */
+const limitsTouching = (
+  all: readonly Limit[],
+  exercise: Exercise,
+  side: WorkedSide,
+  today: Day,
+): readonly LimitInForce[] => {
+  const loaded = jointsLoaded(exercise.id, side);
+  return limitsInForce(all, joints, dayNumber(today)).filter(
+    (limit) =>
+      loaded.includes(limit.joint) || (limit.kind === 'weight-bearing' && bearsWeight(exercise, limit.joint)),
+  );
+};
+
 export const limitsFor = (
   all: readonly Limit[],
   exerciseId: string,
@@ -92,33 +119,24 @@ export const limitsFor = (
   today: Day,
 ): LimitsFor => {
   const exercise = exerciseById(exerciseId);
-  const limits = exercise ? limitsInForce(all, jointsLoaded(exerciseId, side), dayNumber(today)) : [];
-  const contraindicationOf = exercise ? limits.map((limit) => contraindicatesExercise(limit, exercise)) : [];
+  if (!exercise)
+    return { limits: [], limitKg: loadCeilingKg([]), contraindicationOf: [], contraindications: [] };
+  const limits = limitsTouching(all, exercise, side, today);
+  const contraindicationOf = limits.map((limit) => contraindicatesExercise(limit, exercise, side));
   const contraindications = contraindicationOf.filter((text) => text !== null);
   return { limits, limitKg: loadCeilingKg(limits), contraindicationOf, contraindications };
 };
 
-const handledKg = (dose: Dose): number => (dose.method === 'variation' ? dose.addedKg : dose.loadKg);
-
 /** Refusals of a dose, whoever made it: used when it is proposed, kept and signed. */
 export const limitRefusals = (all: readonly Limit[], dose: Dose, today: Day): readonly Refusal[] => {
-  const { limits, limitKg, contraindications } = limitsFor(all, dose.exerciseId, dose.side, today);
-  const over = milligrams(handledKg(dose)) > milligrams(limitKg);
-  const ceilings = limits.filter((limit) => limit.kind === 'load-limit');
-  const reasons = [
-    ...contraindications,
-    ...(over
-      ? ceilings.map((limit) =>
-          sentence(limit, `${handledKg(dose)} kg is over the limit of ${limit.limitKg} kg`),
-        )
-      : []),
-  ];
+  const { limits, contraindications } = limitsFor(all, dose.exerciseId, dose.side, today);
+  const loadKg = prescribedLoadKg(dose);
+  const over = limits
+    .filter((limit) => isOverCeiling(loadKg, loadCeilingKg([limit])))
+    .map((limit) => sentence(limit, `${loadKg} kg is over the limit of ${limit.limitKg} kg`));
+  const reasons = [...contraindications, ...over];
   return reasons.map((reason) => ({ field: 'input.exerciseId', code: 'inconsistent', reason }));
 };
-
-/** Loads that may be handled for an exercise. */
-export const loadsWithin = (ownedLoadsKg: readonly number[], limitKg: number): readonly number[] =>
-  ownedLoadsKg.filter((kg) => milligrams(kg) <= milligrams(limitKg));
 
 export interface LimitedExercise {
   readonly exerciseId: string;

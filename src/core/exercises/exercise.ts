@@ -3,6 +3,7 @@
 import type { Method } from '../prescribing/methods.ts';
 import type { ExerciseId } from './ids.ts';
 import type { JointName, Limb, Side } from './joints.ts';
+import type { JointRange } from './movements.ts';
 import type { Setting } from './setting.ts';
 
 export const muscles = [
@@ -53,6 +54,13 @@ export interface Exercise {
   readonly limbsAtOnce: 'both' | 'one';
   readonly equipment: readonly string[];
   readonly position: string;
+  /**
+   * Limbs that carry part of the body's weight on a support, hang from one, or press end-on against one;
+   * empty = none. Where an exercise may also be done sitting, the harder way counts.
+   */
+  readonly weightBearing: readonly ('arms' | 'legs')[];
+  /** Every main joint, and carried ones whose angle the exercise sets. A clinician's reading, never shortened. */
+  readonly range: readonly JointRange[];
   /** Caution ids that always go with it. */
   readonly cautions: readonly string[];
   /** What the statics model needs to know of the exercise; left out where no model stands behind it. */

@@ -1,6 +1,7 @@
 /** Screening, clearances, measurements, baselines and prescriptions: append-only versions. */
 import { sql } from 'drizzle-orm';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
+import { movements } from '#core/exercises/movements.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import { methods } from '#core/prescribing/methods.ts';
@@ -216,6 +217,10 @@ export const careLimit = kit.appendOnly(
     joint: kit.text('joint'),
     kind: kit.word('kind', limitKinds),
     limitKg: kit.realOrNull('limit_kg'),
+    /** Degrees a limit on range allows: all three or none. */
+    movement: kit.wordOrNull('movement', movements),
+    fromDegrees: kit.realOrNull('from_degrees'),
+    toDegrees: kit.realOrNull('to_degrees'),
     fromDay: kit.day('from_day'),
     /** Last day it holds; null = until lifted. */
     toDay: kit.dayOrNull('to_day'),
@@ -226,6 +231,11 @@ export const careLimit = kit.appendOnly(
     kit.index('care_limit_by_patient').on(t.patientId, t.fromDay),
     kit.check('care_limit_kind', sql`${t.kind} IN (${words(limitKinds)})`),
     kit.check('care_limit_load', sql`(${t.kind} = 'load-limit') = (${t.limitKg} IS NOT NULL)`),
+    kit.check('care_limit_movement', sql`${t.movement} IS NULL OR ${t.movement} IN (${words(movements)})`),
+    kit.check(
+      'care_limit_degrees',
+      sql`(${t.movement} IS NULL AND ${t.fromDegrees} IS NULL AND ${t.toDegrees} IS NULL) OR (${t.kind} = 'range' AND ${t.movement} IS NOT NULL AND ${t.fromDegrees} IS NOT NULL AND ${t.toDegrees} IS NOT NULL AND ${t.fromDegrees} <= ${t.toDegrees})`,
+    ),
     kit.check('care_limit_days', sql`${t.toDay} IS NULL OR ${t.toDay} >= ${t.fromDay}`),
   ],
 );

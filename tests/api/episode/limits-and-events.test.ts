@@ -63,6 +63,35 @@ describe('limits of others', () => {
     expect(stand?.contraindications.join(' ')).toMatch(/puts weight on the joint/);
   });
 
+  it('on range close by their degrees what goes beyond them, and are listed with them', async () => {
+    const { patientId } = at;
+    const { clinician: staff } = at.clinician();
+    const degrees = { movement: 'flexion', fromDegrees: 0, toDegrees: 60 };
+    const range = limit({ kind: 'range', limitKg: null, ...degrees });
+    const limitId = await staff.care.addLimit({ patientId, limit: range });
+    await expect(staff.prescriptions.propose({ patientId, request })).rejects.toThrow(
+      /allows 0° to 60° of flexion; this exercise goes through 0° to 90° of flexion/,
+    );
+    const { limited } = await staff.prescriptions.catalogue({ patientId });
+    expect(limited.find((row) => row.exerciseId === 'knee-extension-seated')?.contraindications).toHaveLength(
+      1,
+    );
+    expect((await staff.care.list({ patientId })).limits).toMatchObject([degrees]);
+    await staff.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
+    await expect(staff.prescriptions.propose({ patientId, request })).resolves.toBeDefined();
+  });
+
+  it.each([
+    ['degrees without a movement', { kind: 'range', limitKg: null, fromDegrees: 0, toDegrees: 60 }],
+    ['degrees of a load limit', { movement: 'flexion', fromDegrees: 0, toDegrees: 60 }],
+    ['a movement nobody knows', { kind: 'range', limitKg: null, movement: 'twist' }],
+  ])('are refused whole with %s, and nothing is kept', async (_name, over) => {
+    const { patientId } = at;
+    const { care } = at.clinician().clinician;
+    await expect(care.addLimit({ patientId, limit: limit(over) })).rejects.toThrow();
+    expect((await care.list({ patientId })).limits).toEqual([]);
+  });
+
   it('past their last day ask again on the worklist and open nothing', async () => {
     const { patientId } = at;
     const limitId = await at

@@ -119,6 +119,52 @@ describe('a step up with a variation', () => {
   });
 });
 
+describe('a step to another exercise that a limit closes', () => {
+  const bare = { limitKg: null, from: '2026-01-01', to: null, author: 'surgeon' } as const;
+  const onto = (exerciseId: string): LadderStep => ({
+    exerciseId,
+    effectiveLoadKg: null,
+    stepPercent: 5,
+    equipmentOwned: true,
+  });
+
+  it('up is not taken, also where the limit stands on a joint the present exercise does not load', () => {
+    const dose = { ...variation, exerciseId: 'toe-raise-seated', side: 'both' } as const;
+    const up = { harder: () => onto('toe-raise-standing'), easier: () => null };
+    const at = (limits: readonly Limit[]) =>
+      propose({ decision: 'progress', dose, limits, more: { ladder: up } });
+    expect(at([]).dose.exerciseId).toBe('toe-raise-standing');
+    expect(at([{ ...bare, joint: 'left-hip', kind: 'weight-bearing' }])).toMatchObject({
+      kind: 'same',
+      dose: { exerciseId: 'toe-raise-seated' },
+      worklist: ['limit-stands-in-the-way'],
+    });
+  });
+
+  it.each([
+    ['under the angle of the easier one', 94, true],
+    ['at it', 95, false],
+    ['over it', 96, false],
+  ])('down is not taken either, and a clinician hears of it: allowed %s', (_name, toDegrees, isClosed) => {
+    // From memory: standing up from a chair of 46 cm takes the knee to 95° of flexion.
+    const few = { ...variation, exerciseId: 'leg-raise', sets: 1, repetitions: { low: 2, high: 2 } };
+    const down = {
+      harder: () => null,
+      easier: () => ({ ...onto('sit-to-stand-chair'), side: 'both' as const }),
+    };
+    const allowed = { movement: 'flexion', fromDegrees: 0, toDegrees } as const;
+    const proposal = propose({
+      decision: 'ease-back',
+      dose: few,
+      limits: [{ ...bare, joint: knee, kind: 'range', ...allowed }],
+      more: { ladder: down },
+    });
+    expect(proposal.dose.exerciseId).toBe(isClosed ? 'leg-raise' : 'sit-to-stand-chair');
+    expect(proposal.worklist.includes('no-dose-within-limit')).toBe(isClosed);
+    expect(proposal.contact === 'none').toBe(!isClosed);
+  });
+});
+
 describe('a step up with occlusion', () => {
   const at = (dose: OcclusionDose, more: Partial<DoseQuestion> = {}, owned = [10, 11, 12, 13]) =>
     propose({ decision: 'progress', dose, owned, more: { targetScheme: [30, 15, 15, 15], ...more } });

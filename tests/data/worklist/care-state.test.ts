@@ -184,6 +184,26 @@ describe('the file itself', () => {
       'an agreement of an unknown kind',
       "INSERT INTO consent (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, kind, act, wording_version, recorded_via) VALUES ('k', 'a', 'P', 0, 'x', 'x', 'anything', 'given', 0, 'clinician')",
     ],
+    [
+      'degrees of a limit without their movement',
+      "INSERT INTO care_limit (id, clinic_id, patient_id, recorded_at, recorded_by, joint, kind, from_degrees, to_degrees, from_day, author) VALUES ('l', 'a', 'P', 0, 'x', 'right-knee', 'range', 0, 60, '2026-03-02', 'x')",
+    ],
+    [
+      'a movement of a limit without degrees',
+      "INSERT INTO care_limit (id, clinic_id, patient_id, recorded_at, recorded_by, joint, kind, movement, from_day, author) VALUES ('l', 'a', 'P', 0, 'x', 'right-knee', 'range', 'flexion', '2026-03-02', 'x')",
+    ],
+    [
+      'degrees of a limit that is not on range',
+      "INSERT INTO care_limit (id, clinic_id, patient_id, recorded_at, recorded_by, joint, kind, movement, from_degrees, to_degrees, from_day, author) VALUES ('l', 'a', 'P', 0, 'x', 'right-knee', 'no-impact', 'flexion', 0, 60, '2026-03-02', 'x')",
+    ],
+    [
+      'a range that ends before it begins',
+      "INSERT INTO care_limit (id, clinic_id, patient_id, recorded_at, recorded_by, joint, kind, movement, from_degrees, to_degrees, from_day, author) VALUES ('l', 'a', 'P', 0, 'x', 'right-knee', 'range', 'flexion', 61, 60, '2026-03-02', 'x')",
+    ],
+    [
+      'a movement nobody knows',
+      "INSERT INTO care_limit (id, clinic_id, patient_id, recorded_at, recorded_by, joint, kind, movement, from_degrees, to_degrees, from_day, author) VALUES ('l', 'a', 'P', 0, 'x', 'right-knee', 'range', 'twist', 0, 60, '2026-03-02', 'x')",
+    ],
   ])('refuses %s', async (_name, insert) => {
     await openEpisode(at(0), patientId, newEpisode, 'Test');
     expect(() => store.writer.client.exec(insert.replace("'P'", `'${patientId}'`))).toThrow(/CHECK/);

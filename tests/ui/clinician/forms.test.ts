@@ -1,9 +1,13 @@
 /** What is typed is what is sent: nothing typed is never a zero, and a refusal comes back to its field. */
+import { createElement } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import type { Field } from '#core/calculations/describe.ts';
+import { limitFields } from '#core/episode/care-fields.ts';
+import { DescriptorFields } from '#ui/clinician/forms/descriptor-fields.tsx';
 import { labelOf, nameInWords } from '#ui/clinician/forms/field-words.ts';
 import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
-import { noneOfThese, notAnswered, readTyped, typedFrom } from '#ui/clinician/forms/typed.ts';
+import { isAsked, noneOfThese, notAnswered, readTyped, typedFrom } from '#ui/clinician/forms/typed.ts';
 
 const pain: Field = {
   name: 'pain',
@@ -16,6 +20,52 @@ const pain: Field = {
 };
 const load: Field = { name: 'loadKg', kind: 'number', unit: 'kg', about: 'Load' };
 const rest: Field = { name: 'restSeconds', kind: 'integer', unit: 's', optional: true };
+
+describe('a field asked only with the answer before it', () => {
+  const fields: readonly Field[] = [
+    { name: 'kind', kind: 'enum', values: ['range', 'load'] },
+    { ...load, onlyWhen: { field: 'kind', is: ['load'] } },
+    { ...rest, onlyWhen: { field: 'kind', is: ['range'] } },
+  ];
+  const typed = { loadKg: '3', restSeconds: '60' };
+
+  it.each([
+    ['load', { kind: 'load', loadKg: 3 }],
+    ['range', { kind: 'range', restSeconds: 60 }],
+  ])('is sent with “%s” and left out otherwise, whatever was typed before', (kind, value) => {
+    const isOptional = fields.map((field) => ({ ...field, optional: field.name !== 'kind' }));
+    expect(readTyped(isOptional, { ...typed, kind })).toEqual({ value, problems: [] });
+  });
+
+  it.each([
+    ['', false, false],
+    ['load', true, false],
+    ['range', false, true],
+  ])('with “%s” chosen the load is shown: %s, the rest: %s', (kind, hasLoad, hasRest) => {
+    const html = renderToStaticMarkup(
+      createElement(DescriptorFields, {
+        fields,
+        typed: { ...typed, kind },
+        onType: () => undefined,
+        errorOf: () => undefined,
+      }),
+    );
+    expect([html.includes('name="loadKg"'), html.includes('name="restSeconds"')]).toEqual([hasLoad, hasRest]);
+  });
+
+  it('in the form of a limit, degrees go with a range and kilograms with a load', () => {
+    const asked = (kind: string) =>
+      limitFields.filter((field) => isAsked(field, { kind }, '')).map(({ name }) => name);
+    const always = ['joint', 'kind', 'from', 'to', 'author', 'remark'];
+    expect(asked('weight-bearing')).toEqual(always);
+    expect(asked('range').filter((name) => !always.includes(name))).toEqual([
+      'movement',
+      'fromDegrees',
+      'toDegrees',
+    ]);
+    expect(asked('load-limit').filter((name) => !always.includes(name))).toEqual(['limitKg']);
+  });
+});
 
 describe('reading a form', () => {
   it('leaves out an optional field and sends null for an unanswered score', () => {

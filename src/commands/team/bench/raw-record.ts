@@ -37,7 +37,8 @@ const current = [
    usual_fatigue, set_on, by_name, due_for_review FROM baseline WHERE ${mine} ORDER BY recorded_at`,
   `SELECT version, from_day, items FROM programme WHERE ${mine} ORDER BY version`,
   `SELECT day, kind, joint FROM care_event WHERE ${mine} ORDER BY day`,
-  `SELECT l.id, l.joint, l.kind, l.limit_kg, l.from_day, l.to_day, l.author, l.remark, f.lifted_on
+  `SELECT l.id, l.joint, l.kind, l.limit_kg, l.movement, l.from_degrees, l.to_degrees, l.from_day, l.to_day,
+   l.author, l.remark, f.lifted_on
    FROM care_limit l LEFT JOIN care_limit_lift f ON f.limit_id = l.id
    WHERE l.clinic_id = ? AND l.patient_id = ? ORDER BY l.from_day`,
 ];

@@ -44,6 +44,14 @@ export const loadCeilingKg = (limits: readonly LimitInForce[]): number =>
     ),
   );
 
+/** A load against the ceiling, to the milligram. */
+export const isOverCeiling = (loadKg: number, limitKg: number): boolean =>
+  milligrams(loadKg) > milligrams(limitKg);
+
+/** Loads that may be handled under a ceiling. */
+export const loadsWithin = (loadsKg: readonly number[], limitKg: number): readonly number[] =>
+  loadsKg.filter((kg) => !isOverCeiling(kg, limitKg));
+
 /** A harder variation may bear more weight or go further than such a limit allows; the model cannot tell. */
 export const forbidsHarderVariation = (limits: readonly LimitInForce[]): boolean =>
   limits.some((limit) => limit.kind !== 'load-limit' || limit.limitKg === null);
@@ -54,9 +62,8 @@ export const withinLoadLimit = (
   limitKg: number,
   ownedLoadsKg: readonly number[],
 ): Dose | null => {
-  const handled = prescribedLoadKg(dose);
-  if (milligrams(handled) <= milligrams(limitKg) || limitKg === Number.POSITIVE_INFINITY) return dose;
-  const fitting = ownedLoadsKg.filter((owned) => milligrams(owned) <= milligrams(limitKg));
+  if (!isOverCeiling(prescribedLoadKg(dose), limitKg)) return dose;
+  const fitting = loadsWithin(ownedLoadsKg, limitKg);
   if (dose.method === 'variation') return { ...dose, addedKg: Math.max(0, ...fitting) };
   return fitting.length === 0 ? null : { ...dose, loadKg: Math.max(...fitting) };
 };

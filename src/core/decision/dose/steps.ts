@@ -16,7 +16,7 @@ import { restrictionSeconds } from '#core/prescribing/occlusion/restriction-time
 import { milligrams } from '#core/units/units.ts';
 import type { Step } from '../answers.ts';
 import type { EngineSettingValues } from '../settings.ts';
-import { forbidsHarderVariation, type LimitInForce, loadCeilingKg } from './limits.ts';
+import { forbidsHarderVariation, isOverCeiling, type LimitInForce, loadCeilingKg } from './limits.ts';
 import type { Candidate, Ladder } from './proposal.ts';
 
 export interface StepContext {
@@ -64,7 +64,7 @@ const nextLoad = (
 ): LoadChoice | 'nothing-left-to-step' | 'limit-stands-in-the-way' => {
   const next = nextOwnedLoad(loadKg, context.ownedLoadsKg);
   if (!next || milligrams(next.loadKg) > milligrams(mostKg)) return 'nothing-left-to-step';
-  if (milligrams(next.loadKg) > milligrams(loadCeilingKg(context.limits))) return 'limit-stands-in-the-way';
+  if (isOverCeiling(next.loadKg, loadCeilingKg(context.limits))) return 'limit-stands-in-the-way';
   const allowed = milligrams(loadKg) * (100 + context.settings['load-step-percent']);
   return { loadKg: next.loadKg, isOverStep: milligrams(next.loadKg) * 100 > allowed };
 };

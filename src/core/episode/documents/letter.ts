@@ -6,6 +6,7 @@
 
 import { counted, dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { type Day, daysBetween } from '#core/time/day.ts';
+import { degreesAllowed } from '../limit-degrees.ts';
 import type { DocumentDecision, DocumentFacts, DocumentItem } from './document-facts.ts';
 import {
   all,
@@ -104,8 +105,9 @@ const limitPart = ({ limits }: DocumentFacts): DocumentPart => ({
   lines:
     limits.length === 0
       ? ['No limit is recorded as in force.']
-      : limits.map(({ joint, kind, limitKg, from, to, author, isExpired }) => {
-          const most = limitKg === null ? '' : ` to ${limitKg} kg`;
+      : limits.map((limit) => {
+          const { joint, kind, limitKg, from, to, author, isExpired } = limit;
+          const most = limitKg === null ? degreesAllowed(limit) : ` to ${limitKg} kg`;
           const until = to === null ? 'until lifted' : `to ${dayInWords(to)}`;
           const over = isExpired ? ' Its last day has passed and nobody has lifted it.' : '';
           return `${jointInWords(joint)}: ${limitWords[kind]}${most}, from ${dayInWords(from)} ${until}. Set by ${author}.${over}`;

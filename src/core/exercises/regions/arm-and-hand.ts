@@ -1,8 +1,9 @@
 /** Arm and hand: bending and straightening the elbow, wrist and grip. */
 import { carried, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
+import { still, through } from '../movements.ts';
 
-const arm = { limb: 'arm', limbsAtOnce: 'one' } as const;
+const arm = { limb: 'arm', limbsAtOnce: 'one', weightBearing: [] } as const;
 
 const elbowBend = {
   ...arm,
@@ -11,6 +12,7 @@ const elbowBend = {
   indirect: ['forearms'],
   loads: [main('elbow', 'flexion'), carried('wrist', 'held straight'), carried('hand', 'grip')],
   position: 'sitting',
+  range: [through('elbow', 'flexion', 0, 130)],
 } as const;
 const elbowStraighten = {
   ...arm,
@@ -18,6 +20,7 @@ const elbowStraighten = {
   target: ['triceps'],
   indirect: ['shoulders'],
   position: 'sitting',
+  range: [through('elbow', 'flexion', 0, 130), still('shoulder', 'flexion', 170)],
 } as const;
 const overheadDemand = [
   main('elbow', 'extension'),
@@ -105,6 +108,7 @@ export const armAndHand: readonly Exercise[] = [
     indirect: ['forearms'],
     loads: elbowBend.loads,
     position: 'sitting',
+    range: elbowBend.range,
     cautions: ['band-snap', 'grip-strain'],
   },
   {
@@ -117,6 +121,8 @@ export const armAndHand: readonly Exercise[] = [
     loads: [main('elbow', 'extension'), carried('shoulder', 'held still'), carried('hand', 'grip')],
     equipment: ['band', 'high anchor'],
     position: 'standing or sitting',
+    weightBearing: ['legs'],
+    range: [through('elbow', 'flexion', 0, 100), still('shoulder', 'flexion')],
     cautions: ['band-snap', 'grip-strain'],
   },
   {
@@ -124,12 +130,14 @@ export const armAndHand: readonly Exercise[] = [
     id: 'wrist-bend-up',
     title: 'Bend the wrist, palm up',
     loads: [main('wrist', 'flexion'), carried('hand', 'grip')],
+    range: [through('wrist', 'flexion', -50, 60)],
   },
   {
     ...wrist,
     id: 'wrist-bend-back',
     title: 'Bend the wrist back, palm down',
     loads: [main('wrist', 'extension'), carried('hand', 'grip')],
+    range: [through('wrist', 'extension', -50, 50)],
   },
   {
     ...grip,
@@ -137,6 +145,7 @@ export const armAndHand: readonly Exercise[] = [
     title: 'Squeeze a soft ball',
     loads: [main('hand', 'grip'), carried('wrist', 'held straight')],
     equipment: ['soft ball'],
+    range: [through('hand', 'flexion', 20, 70)],
   },
   {
     ...grip,
@@ -145,6 +154,11 @@ export const armAndHand: readonly Exercise[] = [
     loads: [main('hand', 'grip'), main('wrist', 'turning')],
     limbsAtOnce: 'both',
     equipment: ['towel'],
+    range: [
+      through('hand', 'flexion', 40, 90),
+      through('wrist', 'flexion', -40, 40),
+      through('wrist', 'pronation', -30, 30),
+    ],
   },
   {
     ...grip,
@@ -154,5 +168,6 @@ export const armAndHand: readonly Exercise[] = [
     target: ['hand'],
     loads: [main('hand', 'spreading')],
     equipment: ['soft rubber ring'],
+    range: [through('hand', 'abduction', 0, 20)],
   },
 ];

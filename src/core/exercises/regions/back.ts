@@ -2,8 +2,16 @@
 import { carried, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
 import type { ExerciseId } from '../ids.ts';
+import { still, through } from '../movements.ts';
 
 const pulling = [main('shoulder', 'pulling'), main('elbow', 'flexion'), carried('hand', 'grip')];
+const rowing = [through('shoulder', 'flexion', -20, 90), through('elbow', 'flexion', 0, 110)];
+/** From both arms overhead, which the shoulder reaches in either plane. */
+const hanging = (overheadDegrees: number) => [
+  through('shoulder', 'flexion', 0, overheadDegrees),
+  through('shoulder', 'abduction', 0, overheadDegrees),
+  through('elbow', 'flexion', 0, 130),
+];
 
 const leanBack = (id: ExerciseId<'back'>, title: string, fromVerticalDeg: number): Exercise => ({
   id,
@@ -17,6 +25,8 @@ const leanBack = (id: ExerciseId<'back'>, title: string, fromVerticalDeg: number
   limbsAtOnce: 'both',
   equipment: ['two fixed handles'],
   position: 'leaning back',
+  weightBearing: ['arms', 'legs'],
+  range: rowing,
   cautions: ['anchor-strength', 'surface-slip', 'grip-strain', 'breath-holding'],
   setting: { kind: 'lean-back-row', fromVerticalDeg },
 });
@@ -26,6 +36,8 @@ const row = {
   target: ['upper-back', 'lats'],
   limb: 'arm',
   limbsAtOnce: 'both',
+  weightBearing: [],
+  range: rowing,
 } as const;
 
 const overheadPull = { ...row, family: 'overhead-pull', target: ['lats', 'upper-back'] } as const;
@@ -45,6 +57,7 @@ export const back: readonly Exercise[] = [
     loads: [main('shoulder', 'drawing back'), carried('neck', 'held still')],
     equipment: ['none'],
     position: 'sitting',
+    range: [still('shoulder', 'extension')],
     cautions: [],
   },
   {
@@ -68,6 +81,7 @@ export const back: readonly Exercise[] = [
     limbsAtOnce: 'one',
     equipment: ['hand weight', 'heavy table'],
     position: 'bent forward',
+    weightBearing: ['arms', 'legs'],
     cautions: ['weight-drop', 'low-back-bend', 'grip-strain'],
   },
   {
@@ -79,6 +93,7 @@ export const back: readonly Exercise[] = [
     loads: pulling,
     equipment: ['band', 'high anchor'],
     position: 'sitting',
+    range: hanging(170),
     cautions: ['band-snap', 'overhead-arm', 'grip-strain'],
   },
   {
@@ -90,6 +105,8 @@ export const back: readonly Exercise[] = [
     loads: pulling,
     equipment: ['fixed bar', 'firm chair'],
     position: 'hanging, feet on a chair',
+    weightBearing: ['arms', 'legs'],
+    range: hanging(180),
     cautions: ['steady-seat', 'anchor-strength', 'overhead-arm', 'grip-strain', 'breath-holding'],
   },
   {
@@ -101,6 +118,8 @@ export const back: readonly Exercise[] = [
     loads: pulling,
     equipment: ['fixed bar'],
     position: 'hanging',
+    weightBearing: ['arms'],
+    range: hanging(180),
     cautions: ['anchor-strength', 'overhead-arm', 'grip-strain', 'breath-holding'],
     setting: { kind: 'moved-mass', movement: 'pull-up', addedKg: 0 },
   },

@@ -1,6 +1,7 @@
 /** Bridges: lifting the pelvis from lying on the back. */
 import { carried, held, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
+import { through } from '../movements.ts';
 
 const bridge = {
   family: 'bridge',
@@ -9,6 +10,9 @@ const bridge = {
   limb: 'leg',
   equipment: ['mat or bed'],
   position: 'lying on the back',
+  /** Feet and shoulders carry the body once the pelvis is up. */
+  weightBearing: ['legs'],
+  range: [through('hip', 'flexion', 0, 50), through('knee', 'flexion', 80, 100)],
 } as const;
 const bridgeDemand = [main('hip', 'extension'), carried('knee', 'flexion'), carried('low-back', 'extension')];
 

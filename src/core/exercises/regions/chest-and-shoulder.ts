@@ -2,6 +2,7 @@
 import { carried, main } from '../demand.ts';
 import type { Exercise, JointDemand } from '../exercise.ts';
 import type { ExerciseId } from '../ids.ts';
+import { still, through } from '../movements.ts';
 
 const wallDemand: readonly JointDemand[] = [
   main('shoulder', 'horizontal push'),
@@ -16,12 +17,27 @@ const floorDemand: readonly JointDemand[] = [
   carried('low-back', 'held straight'),
   carried('foot', 'toe support'),
 ];
+/** The upper arms go a little behind the trunk, held away from it. */
+const pushing = (elbowDegrees: number) => [
+  through('shoulder', 'flexion', -20, 90),
+  through('shoulder', 'abduction', 0, 60),
+  through('elbow', 'flexion', 0, elbowDegrees),
+];
+const leaningOnHands = [...pushing(100), still('wrist', 'extension', 80)];
+/** The arm goes up in either plane. */
+const overhead = [
+  through('shoulder', 'flexion', 0, 170),
+  through('shoulder', 'abduction', 0, 170),
+  through('elbow', 'flexion', 0, 130),
+];
 const pushUp = {
   family: 'push-up',
   methods: ['variation'],
   target: ['chest', 'triceps'],
   limb: 'arm',
   limbsAtOnce: 'both',
+  weightBearing: ['arms', 'legs'],
+  range: leaningOnHands,
 } as const;
 
 const wall = (id: ExerciseId<'chest-and-shoulder'>, title: string, footLengthsBack: number): Exercise => ({
@@ -60,9 +76,12 @@ const armRaise = {
   limb: 'arm',
   limbsAtOnce: 'one',
   position: 'standing or sitting',
+  weightBearing: ['legs'],
 } as const;
 const frontDemand = [main('shoulder', 'flexion'), carried('elbow', 'held'), carried('hand', 'grip')];
 const sideDemand = [main('shoulder', 'abduction'), carried('elbow', 'held'), carried('hand', 'grip')];
+const frontRange = [through('shoulder', 'flexion', 0, 90)];
+const sideRange = [through('shoulder', 'abduction', 0, 90)];
 const turn = {
   family: 'arm-turn',
   methods: ['variation', 'low-load'],
@@ -71,8 +90,14 @@ const turn = {
   loads: [main('shoulder', 'turning'), carried('elbow', 'held bent'), carried('hand', 'grip')],
   limb: 'arm',
   limbsAtOnce: 'one',
+  weightBearing: ['legs'],
 } as const;
-const press = { methods: ['low-load', 'variation'], limb: 'arm', limbsAtOnce: 'both' } as const;
+const press = {
+  methods: ['low-load', 'variation'],
+  limb: 'arm',
+  limbsAtOnce: 'both',
+  weightBearing: [],
+} as const;
 
 export const chestAndShoulder: readonly Exercise[] = [
   wall('wall-push-up-near', 'Push-up against the wall, feet near', 0.6),
@@ -125,6 +150,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: [main('shoulder', 'horizontal push'), main('elbow', 'extension'), carried('hand', 'grip')],
     equipment: ['band', 'firm chair'],
     position: 'sitting',
+    range: pushing(110),
     cautions: ['steady-seat', 'band-snap', 'grip-strain'],
   },
   {
@@ -137,6 +163,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: [main('shoulder', 'horizontal push'), main('elbow', 'extension'), carried('hand', 'grip')],
     equipment: ['hand weights', 'mat or bed'],
     position: 'lying on the back',
+    range: pushing(100),
     cautions: ['weight-drop', 'floor-transfer', 'grip-strain'],
   },
   {
@@ -149,6 +176,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     loads: [main('shoulder', 'overhead push'), main('elbow', 'extension'), carried('neck', 'held still')],
     equipment: ['band', 'firm chair'],
     position: 'sitting',
+    range: overhead,
     cautions: ['steady-seat', 'band-snap', 'overhead-arm', 'grip-strain'],
   },
   {
@@ -166,6 +194,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     ],
     equipment: ['hand weights', 'firm chair'],
     position: 'sitting',
+    range: overhead,
     cautions: ['steady-seat', 'overhead-arm', 'weight-drop', 'breath-holding'],
   },
   {
@@ -175,6 +204,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     title: 'Raise the bent arm to the front',
     loads: frontDemand,
     equipment: ['none'],
+    range: frontRange,
     cautions: ['overhead-arm'],
     setting: { kind: 'limb-lift', lever: 'bent-arm', angleDeg: 0, addedKg: 0 },
   },
@@ -185,6 +215,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     title: 'Raise the straight arm to the front',
     loads: frontDemand,
     equipment: ['hand weight'],
+    range: frontRange,
     cautions: ['overhead-arm', 'weight-drop'],
     setting: { kind: 'limb-lift', lever: 'straight-arm', angleDeg: 0, addedKg: 0 },
   },
@@ -195,6 +226,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     title: 'Raise the bent arm to the side',
     loads: sideDemand,
     equipment: ['none'],
+    range: sideRange,
     cautions: ['overhead-arm'],
     setting: { kind: 'limb-lift', lever: 'bent-arm', angleDeg: 0, addedKg: 0 },
   },
@@ -205,6 +237,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     title: 'Raise the straight arm to the side',
     loads: sideDemand,
     equipment: ['hand weight'],
+    range: sideRange,
     cautions: ['overhead-arm', 'weight-drop'],
     setting: { kind: 'limb-lift', lever: 'straight-arm', angleDeg: 0, addedKg: 0 },
   },
@@ -214,6 +247,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     title: 'Press the back of the hand into a door frame',
     equipment: ['door frame'],
     position: 'standing',
+    range: [still('shoulder', 'outward-rotation')],
     cautions: ['breath-holding'],
   },
   {
@@ -222,6 +256,7 @@ export const chestAndShoulder: readonly Exercise[] = [
     title: 'Turn the arm out against a band',
     equipment: ['band'],
     position: 'standing or sitting',
+    range: [through('shoulder', 'outward-rotation', -45, 45)],
     cautions: ['band-snap', 'grip-strain'],
   },
 ];

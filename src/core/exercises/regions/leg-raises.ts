@@ -1,8 +1,9 @@
 /** Leg raises to the front, side, back and inside, lying and standing. */
 import { carried, held, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
+import { still, through } from '../movements.ts';
 
-const raise = { limb: 'leg', limbsAtOnce: 'one', equipment: ['mat or bed'] } as const;
+const raise = { limb: 'leg', limbsAtOnce: 'one', equipment: ['mat or bed'], weightBearing: [] } as const;
 const lyingRaise = (direction: string) => [
   main('hip', direction),
   carried('knee', 'held straight'),
@@ -28,6 +29,11 @@ const clam = {
   family: 'hip-turn-out',
   loads: [main('hip', 'abduction and outward turn'), carried('low-back', 'held still')],
   position: 'lying on the side',
+  range: [
+    through('hip', 'abduction', 0, 30),
+    through('hip', 'outward-rotation', 0, 30),
+    still('hip', 'flexion', 45),
+  ],
 } as const;
 
 export const legRaises: readonly Exercise[] = [
@@ -39,6 +45,8 @@ export const legRaises: readonly Exercise[] = [
     loads: [...standingRaise('flexion'), carried('knee', 'held straight')],
     equipment: ['firm support'],
     position: 'standing',
+    weightBearing: ['legs'],
+    range: [through('hip', 'flexion', 0, 30)],
     cautions: ['fall-risk-standing'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 60, addedKg: 0 },
   },
@@ -50,6 +58,8 @@ export const legRaises: readonly Exercise[] = [
     loads: standingRaise('flexion'),
     equipment: ['firm support'],
     position: 'standing',
+    weightBearing: ['legs'],
+    range: [through('hip', 'flexion', 0, 90)],
     cautions: ['fall-risk-standing', 'hip-bend-limit'],
     setting: { kind: 'limb-lift', lever: 'bent-leg', angleDeg: 0, addedKg: 0 },
   },
@@ -62,6 +72,7 @@ export const legRaises: readonly Exercise[] = [
     indirect: ['trunk-front'],
     loads: lyingRaise('flexion'),
     position: 'lying on the back',
+    range: [through('hip', 'flexion', 0, 45)],
     cautions: ['floor-transfer', 'breath-holding'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },
@@ -75,6 +86,7 @@ export const legRaises: readonly Exercise[] = [
     loads: lyingRaise('flexion'),
     equipment: ['mat or bed', 'ankle weight, 1 kg'],
     position: 'lying on the back',
+    range: [through('hip', 'flexion', 0, 45)],
     cautions: ['floor-transfer', 'breath-holding'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 1 },
   },
@@ -86,6 +98,8 @@ export const legRaises: readonly Exercise[] = [
     loads: standingRaise('abduction'),
     equipment: ['firm support'],
     position: 'standing',
+    weightBearing: ['legs'],
+    range: [through('hip', 'abduction', 0, 30)],
     cautions: ['fall-risk-standing'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 60, addedKg: 0 },
   },
@@ -96,6 +110,7 @@ export const legRaises: readonly Exercise[] = [
     methods: ['variation'],
     loads: [main('hip', 'abduction'), carried('low-back', 'held still')],
     position: 'lying on the side',
+    range: [through('hip', 'abduction', 0, 30)],
     cautions: ['floor-transfer', 'side-lying-hip'],
     setting: { kind: 'limb-lift', lever: 'bent-leg', angleDeg: 0, addedKg: 0 },
   },
@@ -106,6 +121,7 @@ export const legRaises: readonly Exercise[] = [
     methods: ['variation', 'low-load'],
     loads: lyingRaise('abduction'),
     position: 'lying on the side',
+    range: [through('hip', 'abduction', 0, 30)],
     cautions: ['floor-transfer', 'side-lying-hip'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },
@@ -117,6 +133,8 @@ export const legRaises: readonly Exercise[] = [
     loads: [...standingRaise('extension'), carried('low-back', 'held still')],
     equipment: ['firm support'],
     position: 'standing',
+    weightBearing: ['legs'],
+    range: [through('hip', 'extension', 0, 20)],
     cautions: ['fall-risk-standing', 'low-back-arch'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 70, addedKg: 0 },
   },
@@ -127,6 +145,7 @@ export const legRaises: readonly Exercise[] = [
     methods: ['variation'],
     loads: [main('hip', 'extension'), carried('low-back', 'extension'), carried('knee', 'flexion')],
     position: 'lying on the front',
+    range: [through('hip', 'extension', 0, 15), still('knee', 'flexion', 90)],
     cautions: ['floor-transfer', 'low-back-arch', 'front-lying'],
     setting: { kind: 'limb-lift', lever: 'bent-leg', angleDeg: 0, addedKg: 0 },
   },
@@ -137,6 +156,7 @@ export const legRaises: readonly Exercise[] = [
     methods: ['variation', 'low-load'],
     loads: [main('hip', 'extension'), carried('low-back', 'extension'), carried('knee', 'held straight')],
     position: 'lying on the front',
+    range: [through('hip', 'extension', 0, 15)],
     cautions: ['floor-transfer', 'low-back-arch', 'front-lying'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },
@@ -149,6 +169,7 @@ export const legRaises: readonly Exercise[] = [
     limbsAtOnce: 'both',
     equipment: ['pillow'],
     position: 'sitting or lying',
+    range: [still('hip', 'adduction')],
     cautions: ['breath-holding'],
   },
   {
@@ -158,6 +179,7 @@ export const legRaises: readonly Exercise[] = [
     methods: ['variation', 'low-load'],
     loads: lyingRaise('adduction'),
     position: 'lying on the side',
+    range: [through('hip', 'adduction', 0, 20)],
     cautions: ['floor-transfer', 'side-lying-hip'],
     setting: { kind: 'limb-lift', lever: 'straight-leg', angleDeg: 0, addedKg: 0 },
   },

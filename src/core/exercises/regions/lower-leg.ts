@@ -1,6 +1,7 @@
 /** Lower leg: heel raises and toe raises. */
 import { carried, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
+import { through } from '../movements.ts';
 
 const heelRaise = {
   family: 'heel-raise',
@@ -9,6 +10,8 @@ const heelRaise = {
   loads: [main('ankle', 'plantarflexion'), carried('foot', 'push-off'), carried('knee', 'held straight')],
   limb: 'leg',
   position: 'standing',
+  weightBearing: ['legs'],
+  range: [through('ankle', 'plantarflexion', 0, 40), through('foot', 'extension', 0, 50)],
 } as const;
 
 const shin = {
@@ -17,6 +20,8 @@ const shin = {
   indirect: [],
   loads: [main('ankle', 'dorsiflexion')],
   limb: 'leg',
+  weightBearing: [],
+  range: [through('ankle', 'dorsiflexion', 0, 15)],
 } as const;
 
 export const lowerLeg: readonly Exercise[] = [
@@ -83,6 +88,7 @@ export const lowerLeg: readonly Exercise[] = [
     limbsAtOnce: 'both',
     equipment: ['wall'],
     position: 'standing against a wall',
+    weightBearing: ['legs'],
     cautions: ['fall-risk-standing', 'surface-slip'],
   },
   {
@@ -93,6 +99,7 @@ export const lowerLeg: readonly Exercise[] = [
     limbsAtOnce: 'one',
     equipment: ['band'],
     position: 'sitting',
+    range: [through('ankle', 'dorsiflexion', -30, 15)],
     cautions: ['band-snap'],
   },
 ];

@@ -2,6 +2,21 @@
 import { carried, held, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
 import type { ExerciseId } from '../ids.ts';
+import { still, through } from '../movements.ts';
+
+const bending = (kneeDegrees: number, hipDegrees: number, ankleDegrees: number) => [
+  through('knee', 'flexion', 0, kneeDegrees),
+  through('hip', 'flexion', 0, hipDegrees),
+  through('ankle', 'dorsiflexion', 0, ankleDegrees),
+];
+
+/** Hips bend furthest at the start, when the trunk leans over the feet. */
+const bendingFrom = (seatHeightM: number) =>
+  seatHeightM >= 0.55
+    ? bending(80, 90, 15)
+    : seatHeightM >= 0.46
+      ? bending(95, 105, 20)
+      : bending(100, 110, 20);
 
 const sitToStand = (id: ExerciseId<'thigh'>, title: string, seatHeightM: number, seat: string): Exercise => ({
   id,
@@ -15,6 +30,8 @@ const sitToStand = (id: ExerciseId<'thigh'>, title: string, seatHeightM: number,
   limbsAtOnce: 'both',
   equipment: [seat],
   position: 'sitting to standing',
+  weightBearing: ['legs'],
+  range: bendingFrom(seatHeightM),
   cautions: ['steady-seat', 'fall-risk-standing', 'hip-bend-limit'],
   setting: { kind: 'sit-to-stand', seatHeightM },
 });
@@ -31,6 +48,8 @@ const squat = {
     carried('low-back', 'held straight'),
   ],
   limb: 'leg',
+  weightBearing: ['legs'],
+  range: bending(90, 100, 20),
 } as const;
 
 const kneeExtension = {
@@ -42,6 +61,8 @@ const kneeExtension = {
   limb: 'leg',
   limbsAtOnce: 'one',
   position: 'sitting',
+  weightBearing: [],
+  range: [through('knee', 'flexion', 0, 90), still('hip', 'flexion', 90)],
 } as const;
 
 const kneeBend = {
@@ -51,6 +72,8 @@ const kneeBend = {
   loads: [main('knee', 'flexion'), carried('hip', 'held straight')],
   limb: 'leg',
   limbsAtOnce: 'one',
+  weightBearing: ['legs'],
+  range: [through('knee', 'flexion', 0, 90), still('hip', 'flexion')],
 } as const;
 
 const hinge = {
@@ -60,6 +83,8 @@ const hinge = {
   limb: 'leg',
   limbsAtOnce: 'both',
   position: 'standing',
+  weightBearing: ['legs'],
+  range: [through('hip', 'flexion', 0, 80), still('low-back', 'flexion')],
 } as const;
 
 export const thigh: readonly Exercise[] = [
@@ -100,6 +125,7 @@ export const thigh: readonly Exercise[] = [
     limbsAtOnce: 'one',
     equipment: ['firm step', 'hand rail'],
     position: 'standing',
+    range: bending(75, 75, 15),
     cautions: ['fall-risk-standing', 'surface-slip'],
     setting: { kind: 'moved-mass', movement: 'squat-one-leg', addedKg: 0 },
   },
@@ -128,6 +154,7 @@ export const thigh: readonly Exercise[] = [
     methods: ['variation'],
     equipment: ['rolled towel'],
     position: 'lying on the back',
+    range: [through('knee', 'flexion', 0, 10), still('hip', 'flexion')],
     cautions: ['breath-holding'],
   },
   {
@@ -138,6 +165,7 @@ export const thigh: readonly Exercise[] = [
     limbsAtOnce: 'both',
     equipment: ['wall'],
     position: 'standing against a wall',
+    range: [still('knee', 'flexion', 90), still('hip', 'flexion', 90)],
     cautions: ['surface-slip', 'breath-holding', 'knee-bend-pain'],
   },
   {
@@ -150,6 +178,7 @@ export const thigh: readonly Exercise[] = [
     indirect: ['calves'],
     equipment: ['band', 'firm chair'],
     position: 'sitting',
+    range: [through('knee', 'flexion', 0, 100), through('hip', 'flexion', 80, 110)],
     cautions: ['band-snap', 'steady-seat', 'grip-strain'],
   },
   {
@@ -191,6 +220,8 @@ export const thigh: readonly Exercise[] = [
     methods: ['low-load', 'occlusion'],
     equipment: ['band', 'firm chair'],
     position: 'sitting',
+    weightBearing: [],
+    range: [through('knee', 'flexion', 0, 100), still('hip', 'flexion', 90)],
     cautions: ['band-snap', 'steady-seat'],
   },
   {

@@ -1,12 +1,15 @@
 /** Trunk and neck. No body-weight figure can be computed for these; their order is common practice. */
 import { carried, main } from '../demand.ts';
 import type { Exercise } from '../exercise.ts';
+import { still, through } from '../movements.ts';
 
 const trunk = {
   limb: 'trunk',
   limbsAtOnce: 'both',
   methods: ['variation'],
   equipment: ['mat or bed'],
+  weightBearing: [],
+  range: [still('low-back', 'flexion')],
 } as const;
 
 const frontTrunk = {
@@ -47,6 +50,7 @@ export const trunkAndNeck: readonly Exercise[] = [
     indirect: ['hip-flexors'],
     loads: [main('low-back', 'held still'), carried('hip', 'flexion'), carried('knee', 'bending')],
     position: 'lying on the back',
+    range: [...trunk.range, through('hip', 'flexion', 0, 50), through('knee', 'flexion', 0, 90)],
     cautions: ['floor-transfer', 'breath-holding'],
   },
   {
@@ -56,6 +60,7 @@ export const trunkAndNeck: readonly Exercise[] = [
     indirect: ['hip-flexors', 'shoulders'],
     loads: [main('low-back', 'held still'), carried('hip', 'flexion'), carried('shoulder', 'flexion')],
     position: 'lying on the back',
+    range: [...trunk.range, through('hip', 'flexion', 0, 90), through('shoulder', 'flexion', 90, 180)],
     cautions: ['floor-transfer', 'breath-holding', 'overhead-arm'],
   },
   {
@@ -65,6 +70,7 @@ export const trunkAndNeck: readonly Exercise[] = [
     indirect: ['shoulders', 'glutes'],
     loads: [...plankDemand, carried('knee', 'kneeling pressure')],
     position: 'on forearms and knees',
+    weightBearing: ['arms', 'legs'],
     cautions: ['floor-transfer', 'breath-holding', 'kneeling'],
   },
   {
@@ -74,6 +80,7 @@ export const trunkAndNeck: readonly Exercise[] = [
     indirect: ['shoulders', 'glutes', 'quadriceps'],
     loads: [...plankDemand, carried('foot', 'toe support'), carried('knee', 'held straight')],
     position: 'on forearms and feet',
+    weightBearing: ['arms', 'legs'],
     cautions: ['floor-transfer', 'breath-holding'],
   },
   {
@@ -89,6 +96,14 @@ export const trunkAndNeck: readonly Exercise[] = [
       carried('knee', 'kneeling pressure'),
     ],
     position: 'on hands and knees',
+    weightBearing: ['arms', 'legs'],
+    range: [
+      ...trunk.range,
+      through('hip', 'flexion', 0, 90),
+      through('knee', 'flexion', 0, 90),
+      through('shoulder', 'flexion', 90, 180),
+      still('wrist', 'extension', 80),
+    ],
     cautions: ['floor-transfer', 'kneeling', 'wrist-load'],
   },
   {
@@ -98,6 +113,7 @@ export const trunkAndNeck: readonly Exercise[] = [
     indirect: ['upper-back', 'neck'],
     loads: [main('low-back', 'extension'), carried('neck', 'held straight')],
     position: 'lying on the front',
+    range: [through('low-back', 'extension', 0, 20)],
     cautions: ['floor-transfer', 'front-lying', 'low-back-arch'],
   },
   {
@@ -116,6 +132,8 @@ export const trunkAndNeck: readonly Exercise[] = [
       carried('knee', 'side pressure'),
     ],
     position: 'on one forearm and knee',
+    weightBearing: ['arms', 'legs'],
+    range: [still('low-back', 'side-bend')],
     cautions: ['floor-transfer', 'side-lying-hip', 'breath-holding'],
   },
   {
@@ -123,17 +141,20 @@ export const trunkAndNeck: readonly Exercise[] = [
     id: 'chin-draw',
     title: 'Draw the chin in',
     loads: [main('neck', 'drawing back')],
+    range: [through('neck', 'flexion', 0, 10)],
   },
   {
     ...neck,
     id: 'neck-press-front',
     title: 'Press the forehead into the hands',
     loads: [main('neck', 'flexion without movement')],
+    range: [still('neck', 'flexion')],
   },
   {
     ...neck,
     id: 'neck-press-side',
     title: 'Press the side of the head into the hand',
     loads: [main('neck', 'side bend without movement')],
+    range: [still('neck', 'side-bend')],
   },
 ];

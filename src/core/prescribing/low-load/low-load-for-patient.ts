@@ -1,5 +1,6 @@
 /** A low-load dose for this patient, from their own test and what they own. */
-import { limitsFor, loadsWithin } from '#core/episode/limit-bounds.ts';
+import { loadsWithin } from '#core/decision/dose/limits.ts';
+import { limitsFor } from '#core/episode/limit-bounds.ts';
 import { answer, refuse } from '#core/outcome.ts';
 import type { LowLoadDose } from '../dose.ts';
 import type { LowLoadRequest } from '../dose-request.ts';

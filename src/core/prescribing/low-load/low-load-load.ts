@@ -4,9 +4,9 @@
  * and never a heavier guess.
  */
 
+import { isOverCeiling, loadsWithin } from '#core/decision/dose/limits.ts';
 import { answer, type Note, type Outcome, refuse } from '#core/outcome.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
-import { milligrams } from '#core/units/units.ts';
 import { shown, type WorkingLine } from '../working-line.ts';
 import { roundLoad } from './load-rounding.ts';
 import { nextOwnedLoad } from './load-step.ts';
@@ -103,7 +103,7 @@ export const chooseLoad = (
   if (!target.ok) return target;
   const { targetKg, line } = target.result;
   const ceiling = input.loadCeilingKg ?? Number.POSITIVE_INFINITY;
-  const usableKg = input.availableKg.filter((owned) => owned > 0 && milligrams(owned) <= milligrams(ceiling));
+  const usableKg = loadsWithin(input.availableKg, ceiling).filter((owned) => owned > 0);
   if (usableKg.length === 0) return noUsableLoad(input);
   const rounded = roundLoad({ targetKg, availableKg: usableKg, neverAbove: input.neverAbove ?? true });
   if (!rounded.ok) return allTooHeavy(usableKg, targetKg, estimate.oneRepMaxKg, settings);
@@ -115,7 +115,7 @@ export const chooseLoad = (
       ? `${shown(offPercent)} % from the tested load.`
       : `${shown(offPercent)} % from the target; truly ${shown(truePercent)} % of the maximum.`;
   const notes: Note[] = [];
-  if (milligrams(targetKg) > milligrams(ceiling)) {
+  if (isOverCeiling(targetKg, ceiling)) {
     notes.push({ code: 'ceiling-applied', text: `Held to the ceiling of ${shown(ceiling)} kg set for it.` });
   }
   return answer(

@@ -56,7 +56,11 @@ export const CareForm = ({ name, patientId, day }: CareFormProps & { readonly na
       clearsTo={start}
       label={label}
       taken="Recorded."
-      hints={{ to: 'As YYYY-MM-DD; empty: until lifted.', from: 'As YYYY-MM-DD' }}
+      hints={{
+        to: 'As YYYY-MM-DD; empty: until lifted.',
+        from: 'As YYYY-MM-DD',
+        fromDegrees: 'From neutral; below 0 is the opposite movement.',
+      }}
       send={async (value) => {
         await call(patientId, value);
         router.refresh();

@@ -1,5 +1,6 @@
 /** Care around the dose: agreements, the gate for a cuff at home, limits on a joint, what happened. */
 
+import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
@@ -91,7 +92,7 @@ const Limits = ({ care, day }: Pick<CareProps, 'care' | 'day'>) => (
       key: limit.id,
       cells: [
         optionInWords(limit.joint),
-        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${limit.limitKg} kg`}`,
+        `${optionInWords(limit.kind)}${limit.limitKg === null ? '' : `, ${limit.limitKg} kg`}${degreesAllowed(limit)}`,
         `${dayInWords(limit.from, day)} ${limit.to === null ? 'until lifted' : `to ${dayInWords(limit.to, day)}`}`,
         limit.author,
       ],

@@ -10,7 +10,7 @@ import { SelectField } from '#ui/design-system/select-field.tsx';
 import { LongTextField, TextField } from '#ui/design-system/text-field.tsx';
 import { labelOf, optionInWords } from './field-words.ts';
 import { NumberHint } from './number-hint.tsx';
-import { linesOf, noneOfThese, notAnswered, type Typed } from './typed.ts';
+import { isAsked, linesOf, noneOfThese, notAnswered, type Typed } from './typed.ts';
 
 export interface FieldsProps {
   readonly fields: readonly Field[];
@@ -175,13 +175,12 @@ const OneField = (props: OneProps) => {
   }
 };
 
-/** A field that can take one value only is not asked. */
-const isAsked = (field: Field): boolean => !(field.kind === 'enum' && field.values.length === 1);
-
 export const DescriptorFields = (props: FieldsProps) => (
   <div className="fields">
-    {props.fields.filter(isAsked).map((field) => (
-      <OneField key={field.name} {...props} field={field} />
-    ))}
+    {props.fields
+      .filter((field) => isAsked(field, props.typed, props.path ?? ''))
+      .map((field) => (
+        <OneField key={field.name} {...props} field={field} />
+      ))}
   </div>
 );

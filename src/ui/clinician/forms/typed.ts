@@ -88,6 +88,14 @@ const recordAt = (field: RecordField, path: string, typed: Typed): Found => {
   return inner;
 };
 
+/** Whether a field is asked, as the fields beside it stand. What was typed before it was not stays typed. */
+export const isAsked = (field: Field, typed: Typed, path: string): boolean => {
+  // One value only: there is nothing to ask.
+  if (field.kind === 'enum' && field.values.length === 1) return false;
+  const { onlyWhen } = field;
+  return !onlyWhen || onlyWhen.is.includes(typed[`${path}${onlyWhen.field}`] ?? '');
+};
+
 const fieldAt = (field: Field, path: string, typed: Typed): Found => {
   if (field.kind === 'record') return recordAt(field, path, typed);
   // One value only: there is nothing to ask.
@@ -120,7 +128,8 @@ export const readTyped = (fields: readonly Field[], typed: Typed, prefix = ''): 
   const value: Record<string, unknown> = {};
   const problems: Problem[] = [];
   for (const field of fields) {
-    const one = fieldAt(field, `${prefix}${field.name}`, typed);
+    const isLeftOut = field.onlyWhen && !isAsked(field, typed, prefix);
+    const one = isLeftOut ? empty(field, field.name) : fieldAt(field, `${prefix}${field.name}`, typed);
     problems.push(...one.problems);
     if ('value' in one) value[field.name] = one.value;
   }

@@ -1,5 +1,6 @@
 /** One page for the colleague. It repeats the record, in the order in which it is needed. */
 
+import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { doseInWords, doseTitle } from '#ui/clinician/dose-words.ts';
@@ -80,8 +81,9 @@ const Limits = ({ handover, day }: HandoverProps) => (
       {handover.limits.map((limit) => (
         <li key={`${limit.joint} ${limit.kind} ${limit.from}`}>
           <strong>{jointInWords(limit.joint)}</strong>: {limit.kind.replace('-', ' ')}
-          {limit.limitKg === null ? '' : `, no more than ${limit.limitKg} kg`},{' '}
-          {untilWords(limit.to, limit.isExpired, day)}. <span className="soft">Set by {limit.author}.</span>
+          {limit.limitKg === null ? '' : `, no more than ${limit.limitKg} kg`}
+          {degreesAllowed(limit)}, {untilWords(limit.to, limit.isExpired, day)}.{' '}
+          <span className="soft">Set by {limit.author}.</span>
         </li>
       ))}
     </ul>

@@ -1,0 +1,58 @@
+/**
+ * A limit on range that names degrees, against the range of an exercise. An exercise that goes beyond is
+ * closed whole: nothing here shortens one. What the catalogue gives no degrees for stays the
+ * clinician's to judge, and is never taken to lie inside.
+ */
+
+import type { Exercise, WorkedSide } from '../exercises/exercise.ts';
+import { jointNameOf, sideOf } from '../exercises/joints.ts';
+import { type Arc, arcAs, arcInWords } from '../exercises/movements.ts';
+import type { Limit } from '../record/record.ts';
+
+/** What the limit allows; null where it names no degrees. */
+export const allowedArc = ({ movement, fromDegrees, toDegrees }: Limit): Arc | null =>
+  movement == null || fromDegrees == null || toDegrees == null ? null : { movement, fromDegrees, toDegrees };
+
+/** Behind the kind of a limit where it is listed: ", 0° to 90° of flexion allowed"; nothing where none is named. */
+export const degreesAllowed = (limit: Limit): string => {
+  const allowed = allowedArc(limit);
+  return allowed ? `, ${arcInWords(allowed)} allowed` : '';
+};
+
+/** The ranges of an exercise are those of the worked limb; a standing leg that only holds has none. */
+const isOfWorkedLimb = (limit: Limit, exercise: Exercise, side: WorkedSide): boolean => {
+  const own = sideOf(limit.joint);
+  return own === null || exercise.limbsAtOnce === 'both' || side === 'both' || own === side;
+};
+
+/** Where the exercise takes the joint in the plane of the limit, told in the limit's own movement. */
+const arcsOf = (limit: Limit, allowed: Arc, exercise: Exercise, side: WorkedSide): readonly Arc[] =>
+  isOfWorkedLimb(limit, exercise, side)
+    ? exercise.range
+        .filter(({ joint }) => joint === jointNameOf(limit.joint))
+        .map((range) => arcAs(allowed.movement, range))
+        .filter((arc) => arc !== null)
+    : [];
+
+const asTaught = 'as usually taught (degrees from memory, to be confirmed by a licensed clinician)';
+
+/** Why the exercise goes beyond the degrees a limit allows; null where it does not, or nobody knows. */
+export const beyondDegrees = (limit: Limit, exercise: Exercise, side: WorkedSide): string | null => {
+  const allowed = allowedArc(limit);
+  if (limit.kind !== 'range' || allowed === null) return null;
+  const beyond = arcsOf(limit, allowed, exercise, side).find(
+    (arc) => arc.fromDegrees < allowed.fromDegrees || arc.toDegrees > allowed.toDegrees,
+  );
+  return beyond
+    ? `The limit on range allows ${arcInWords(allowed)}; this exercise goes through ${arcInWords(beyond)}, ${asTaught}`
+    : null;
+};
+
+/** Both figures, or that one is not known, for an exercise the limit leaves to the clinician's judgement. */
+export const degreesToJudge = (limit: Limit, allowed: Arc, exercise: Exercise, side: WorkedSide): string => {
+  const [arc] = arcsOf(limit, allowed, exercise, side);
+  const known = arc
+    ? `this exercise goes through ${arcInWords(arc)}, ${asTaught}`
+    : 'for this movement of this joint the catalogue gives the exercise no degrees';
+  return `Limit on range of movement: ${arcInWords(allowed)} allowed; ${known}; the clinician judges that it keeps within`;
+};
