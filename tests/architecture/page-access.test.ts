@@ -50,6 +50,7 @@ const pages: Readonly<Record<string, Who>> = {
   '(clinician)/patients/[id]/review': 'record',
   '(clinician)/patients/[id]/screening': 'record',
   '(clinician)/patients/[id]/self-management': 'record',
+  '(clinician)/patients/[id]/warning-signs': 'record',
   '(clinician)/patients/new': 'clinician',
   '(clinician)/rules': 'clinician',
   '(clinician)/worklist': 'clinician',

@@ -6,6 +6,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Effusion } from '#core/record/record.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { effusionTest, measurement } from '../schema/schema.ts';
 
@@ -90,6 +91,7 @@ export const recordMeasurement = (
       figure: figureOf(row),
       confirmed,
     });
+    changed(access, patientId);
     await auditWrite(tx, access, 'measurement', { subjectId: id, patientId, detail: { kind: row.kind } });
     return id;
   });

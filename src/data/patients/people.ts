@@ -6,6 +6,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite, digestOfIds, noteRead } from '../audit/audit.ts';
+import { changed } from '../changed.ts';
 import { ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
 import { careProfile, clinic, patient, patientIdentity } from '../schema/schema.ts';
@@ -153,6 +154,7 @@ export const saveProfile = (access: Access, patientId: string, profile: CareProf
     const version = (last?.version ?? 0) + 1;
     const id = randomUUID();
     await tx.insert(careProfile).values({ id, ...recordedFor(access, patientId), version, ...profile });
+    changed(access, patientId);
     await auditWrite(tx, access, 'care-profile', { subjectId: id, patientId, detail: { version } });
     return version;
   });

@@ -111,6 +111,7 @@ export const recordClearance = (
       day: access.day,
       byName: access.actorName,
     });
+    changed(access, patientId);
     await auditWrite(tx, access, 'clearance', {
       subjectId: id,
       patientId,

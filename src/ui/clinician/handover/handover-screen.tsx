@@ -3,6 +3,7 @@
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords, listed } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
+import { PlanView } from '#ui/clinician/danger/plan-view.tsx';
 import { doseInWords, doseTitle } from '#ui/clinician/dose-words.ts';
 import { type ClinicClock, momentInWords } from '#ui/clinician/when.ts';
 import { decisionStatus, methodInWords } from '#ui/clinician/words.ts';
@@ -188,6 +189,7 @@ export const HandoverScreen = (props: HandoverProps) => (
     <p className="lead">{careWords(props.handover.episodeStatus, props.day)}</p>
     <div className="handover">
       <Dangers {...props} />
+      <PlanView plan={props.handover.plan} />
       <Pauses {...props} />
       <Limits {...props} />
       <IneligibleMethods {...props} />

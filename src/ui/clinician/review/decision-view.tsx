@@ -1,5 +1,6 @@
 /** One decision, whole: its answers, every reason, what it was not told, what follows, what a clinician said. */
 
+import { isOfWarningSign } from '#core/decision/decisions-in-force.ts';
 import { stepInWords } from '#core/decision/explain.ts';
 import { jointInWords } from '#core/review/plain-words.ts';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
@@ -129,7 +130,14 @@ export const DecisionView = ({
         </>
       ) : null}
       {response ? <p>{responseInWords(response, at.clock)}</p> : null}
-      <RespondForm patientId={at.patientId} decisionId={decision.id} seen={response?.id ?? null} />
+      {isOfWarningSign(decision) ? (
+        <p className="screen-only">
+          It came with a warning sign, which only a contact ends:{' '}
+          <a href={`/patients/${at.patientId}/warning-signs`}>record the contact, then resume</a>.
+        </p>
+      ) : (
+        <RespondForm patientId={at.patientId} decisionId={decision.id} seen={response?.id ?? null} />
+      )}
       <p className="soft">Engine {decision.engineVersion}, with the clinic settings of that time.</p>
     </article>
   );

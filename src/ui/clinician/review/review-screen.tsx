@@ -1,7 +1,9 @@
 /** The review: picture, words and table of the same rows; then the decisions with their reasons. */
 
+import { signsInWords } from '#core/danger/sign-words.ts';
 import { proposeBaseline } from '#core/decision/baseline/propose-baseline.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { openSigns } from '#core/plan/plan.ts';
 import type { ChartNames } from '#core/review/day-detail.ts';
 import { settledDecisions } from '#core/review/decision-markers.ts';
 import { findingsOf } from '#core/review/findings/all.ts';
@@ -9,7 +11,9 @@ import { counted, jointInWords } from '#core/review/plain-words.ts';
 import { reviewSeries } from '#core/review/series.ts';
 import type { Day } from '#core/time/day.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
+import { Notice } from '#ui/design-system/notice.tsx';
 import type { Decision, ReviewAnswer } from '../answers.ts';
+import { PlanView } from '../danger/plan-view.tsx';
 import { doseTitle } from '../dose-words.ts';
 import { BaselineForm } from './baseline-form.tsx';
 import { ChoiceLinks } from './choice-links.tsx';
@@ -118,6 +122,20 @@ const seriesFor = ({ choice, review }: ReviewProps, joint: Joint) =>
     settings: review.settings,
   });
 
+/** A warning sign stands before the chart: nothing below it is to be decided first. */
+const OpenSigns = ({ patient, review }: ReviewProps) => {
+  const open = openSigns(review.plan);
+  return open.length === 0 ? null : (
+    <Notice
+      tone="danger"
+      title={`Warning sign: ${open.map(({ sign }) => signsInWords(sign.flags)).join('; ')}`}
+    >
+      Everything is paused until a contact has reached the patient.{' '}
+      <a href={`/patients/${patient.id}/warning-signs`}>Record the contact</a>
+    </Notice>
+  );
+};
+
 export const ReviewScreen = (props: ReviewProps) => {
   const { patient, choice } = props;
   if (!choice.joint) {
@@ -131,6 +149,7 @@ export const ReviewScreen = (props: ReviewProps) => {
   const title = `${choice.version ? doseTitle(choice.version.dose) : 'No exercise'}, and the ${jointInWords(choice.joint)}`;
   return (
     <div className="stack-wide">
+      <OpenSigns {...props} />
       <ChoiceLinks patientId={patient.id} choice={choice} />
       <SeriesView
         series={series}
@@ -143,6 +162,7 @@ export const ReviewScreen = (props: ReviewProps) => {
         prescriptions={props.review.prescriptions}
         clock={props.clock}
       />
+      <PlanView plan={props.review.plan} />
       <FindingsView findings={findingsOf(series, props.review.record, props.review.settings)} />
       <Decisions
         decisions={props.review.decisions}

@@ -1,0 +1,80 @@
+/** What is recorded binds the doses already signed, in the same transaction. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Store } from '#data/database/store.ts';
+import { twoClinics } from '#tests/support/clinic.ts';
+import { freshStore } from '#tests/support/store.ts';
+import { workingPatient } from '#tests/support/working-patient.ts';
+import { screeningWith } from '../core/screening/answers.ts';
+
+const now = Date.parse('2026-03-03T09:00:00Z');
+
+describe('after signing', () => {
+  let store: Store;
+  let patientId: string;
+  let work: ReturnType<typeof workingPatient>;
+  beforeEach(async () => {
+    store = freshStore();
+    ({ patientId } = await twoClinics(store));
+    work = workingPatient(store, patientId);
+    await work.signed();
+  });
+  afterEach(() => store.close());
+
+  const clinician = () => work.clinicianAt(now).clinician;
+  const exercise = async () => (await work.patientAt(now + 60_000).patient.today.get()).exercises[0]!;
+  const stopped = async () => {
+    const { lines } = await clinician().worklist.list({});
+    return lines
+      .flatMap(({ item, others }) => [item, ...others])
+      .filter(({ kind }) => kind === 'dose-stopped')
+      .map(({ sentence }) => sentence);
+  };
+  const handled = (dose: { readonly method: string }): number => (dose as { loadKg?: number }).loadKg ?? 0;
+  const limit = (more: Record<string, unknown>) => ({
+    joint: 'right-knee',
+    kind: 'load-limit',
+    limitKg: 1.5,
+    from: '2026-03-03',
+    to: null,
+    author: 'Dr Vance',
+    remark: null,
+    ...more,
+  });
+
+  it('a load limit leaves no load over it on the phone, says so there and lists it to the clinician', async () => {
+    const before = handled((await exercise()).dose);
+    expect(before).toBeGreaterThan(1.5);
+    await clinician().care.addLimit({ patientId, limit: limit({}) });
+    const { dose, badDay, today } = await exercise();
+    expect([handled(dose), handled(badDay)].every((kg) => kg <= 1.5)).toBe(true);
+    expect(today).not.toBe('as-planned');
+    const { changes } = await work.patientAt(now + 60_000).patient.today.get();
+    expect(changes.map(({ en }) => en).join(' ')).toMatch(/There is a limit/);
+    expect((await stopped()).join(' ')).toContain('Limit of 1.5 kg set by Dr Vance.');
+  });
+
+  it('a limit at the load signed changes nothing', async () => {
+    const before = await exercise();
+    await clinician().care.addLimit({ patientId, limit: limit({ limitKg: handled(before.dose) }) });
+    expect(await exercise()).toEqual(before);
+    expect(await stopped()).toEqual([]);
+  });
+
+  it('an answer that contraindicates the method rests the exercise at once and lists it', async () => {
+    const { sheetVersion, answers } = screeningWith([{ item: 'told-to-hold-off', answer: 'yes' }]);
+    await clinician().screening.record({ patientId, screening: { sheetVersion, answers } });
+    expect((await exercise()).today).toBe('rest-this-joint');
+    expect(await stopped()).toHaveLength(1);
+  });
+
+  it('the list is written in the transaction of what was recorded: rebuilt, it is the same', async () => {
+    await clinician().care.addLimit({ patientId, limit: limit({}) });
+    const rows = () =>
+      store.reader.client.prepare('SELECT key, kind, facts FROM worklist_item ORDER BY key').all();
+    const kept = rows();
+    const { rebuildWorklist } = await import('#data/worklist/worklist-items.ts');
+    const { accessOf } = await import('#tests/support/clinic.ts');
+    await rebuildWorklist(accessOf(store, 'a', 'clinician-a', now, 'Clinician A'));
+    expect(rows()).toEqual(kept);
+  });
+});
