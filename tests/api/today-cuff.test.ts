@@ -29,6 +29,7 @@ const row = (itemId: string, dose: Dose): Prescription => ({
 const shown = (day: string, versions: readonly Prescription[], programmes: readonly Programme[] = []) =>
   exercisesOn(versions, {
     access: { day } as Access,
+    zone: 'Europe/London',
     isQuiet: false,
     programmes,
     plan: asSigned(versions),
@@ -40,15 +41,15 @@ const shown = (day: string, versions: readonly Prescription[], programmes: reado
 const both = [row('weight', weightDose), row('cuff', cuffDose)];
 
 describe('work with a cuff on the patient’s page', () => {
-  // 2026-03-09 is a Monday.
+  // 2026-03-09 is a Monday. The weight, three times a week, is counted from the Thursday of its signature.
   it.each([
     ['2026-03-09', ['weight', 'cuff']],
-    ['2026-03-10', ['weight']],
-    ['2026-03-11', ['weight', 'cuff']],
+    ['2026-03-10', []],
+    ['2026-03-11', ['cuff']],
     ['2026-03-12', ['weight']],
-    ['2026-03-13', ['weight', 'cuff']],
+    ['2026-03-13', ['cuff']],
     ['2026-03-14', ['weight']],
-    ['2026-03-15', ['weight']],
+    ['2026-03-15', []],
   ])('stands on %s among %j while no week is planned: three days at most', (day, expected) => {
     expect(shown(day, both)).toEqual(expected);
   });

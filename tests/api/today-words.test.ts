@@ -30,6 +30,7 @@ const sent = (dose: Dose) => {
   };
   const [exercise] = exercisesOn([version], {
     access: { day: '2026-03-09' } as Access,
+    zone: 'Europe/London',
     isQuiet: false,
     programmes: [],
     plan: asSigned([version]),

@@ -1,14 +1,21 @@
 /** Prescribing: propose, save a draft, sign by name, end. */
 import { z } from 'zod';
 import { limitedExercises } from '#core/episode/limit-bounds.ts';
-import { exercises } from '#core/exercises/catalogue.ts';
+import { exerciseById, exercises } from '#core/exercises/catalogue.ts';
 import { occlusionSchemes } from '#core/prescribing/occlusion/schemes.ts';
 import type { ProgrammeItem } from '#core/prescribing/programme/planned-sessions.ts';
 import { programmeFields } from '#core/record/staff-fields.ts';
+import type { Access } from '#data/access.ts';
 import { noteRead } from '#data/audit/audit.ts';
 import { limitsOf } from '#data/episode/limits-and-pre-approvals.ts';
 import { addVersion, endPrescription, signPrescription } from '#data/prescribing/prescribing.ts';
-import { inForce, prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
+import {
+  inForce,
+  type Prescription,
+  prescriptionsOf,
+  sameInForce,
+  unsigned,
+} from '#data/prescribing/prescriptions.ts';
 import { programmesOf } from '#data/prescribing/programmes.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
@@ -22,6 +29,29 @@ const signedText = {
   'already-signed': 'It is already signed.',
   overtaken: 'There is a newer version. Open that one and sign it.',
 } as const;
+
+/** Ends the same exercise in force where the clinician has seen it and said so; asks where not. */
+const replace = async (
+  access: Access,
+  patientId: string,
+  same: Prescription | null,
+  isConfirmed: boolean,
+): Promise<void> => {
+  if (!same) return;
+  if (!isConfirmed) {
+    const title = exerciseById(same.dose.exerciseId)?.title ?? same.dose.exerciseId;
+    throw new Problem(
+      'not-confirmed',
+      `“${title}” is in force already for this side and method, signed by ${same.signedName}.`,
+      {
+        questions: [
+          `“${title}” is in force already for this side and method, signed by ${same.signedName}. Replace it with this one?`,
+        ],
+      },
+    );
+  }
+  await endPrescription(access, patientId, same.id, 'Replaced by a newly signed prescription.');
+};
 
 export const prescriptionsRouter = router({
   catalogue: recordProcedure.query(async ({ ctx }) => {
@@ -69,17 +99,26 @@ export const prescriptionsRouter = router({
     }),
 
   sign: recordProcedure
-    .input(z.object({ prescriptionId: z.string().max(64) }))
-    .mutation(async ({ ctx, input }) => {
-      const row = (await prescriptionsOf(ctx.access, ctx.patient.id)).find(
-        (version) => version.id === input.prescriptionId,
-      );
-      if (!row) throw new Problem('not-found', signedText['not-found']);
-      await requireOpen(ctx.access, ctx.patient, row.dose);
-      const signed = await signPrescription(ctx.access, ctx.patient.id, input.prescriptionId);
-      if (signed !== 'signed')
-        throw new Problem(signed === 'not-found' ? 'not-found' : 'conflict', signedText[signed]);
-      return { signedName: ctx.access.actorName, signedAt: ctx.access.now };
+    .input(
+      z.object({
+        prescriptionId: z.string().max(64),
+        /** The clinician has seen that the same exercise is in force and ends it by this signature. */
+        replace: z.boolean().default(false),
+      }),
+    )
+    .mutation(({ ctx, input }) => {
+      const { access, patient } = ctx;
+      return access.store.write(async () => {
+        const versions = await prescriptionsOf(access, patient.id);
+        const row = versions.find((version) => version.id === input.prescriptionId);
+        if (!row) throw new Problem('not-found', signedText['not-found']);
+        await requireOpen(access, patient, row.dose);
+        await replace(access, patient.id, sameInForce(versions, row), input.replace);
+        const signed = await signPrescription(access, patient.id, input.prescriptionId);
+        if (signed !== 'signed')
+          throw new Problem(signed === 'not-found' ? 'not-found' : 'conflict', signedText[signed]);
+        return { signedName: access.actorName, signedAt: access.now };
+      });
     }),
 
   end: recordProcedure

@@ -1,7 +1,6 @@
 /** One exercise as the plan leaves it today, in the words and numbers the phone shows. */
 
 import type { Plan, PlanItem } from '#core/plan/plan.ts';
-import { unplannedCuffDays } from '#core/prescribing/programme/cuff-days.ts';
 import { plannedExercise } from '#core/prescribing/programme/planned-exercise.ts';
 import {
   type Programme,
@@ -9,10 +8,12 @@ import {
   weekdayOf,
   weekdaysOf,
 } from '#core/prescribing/programme/planned-sessions.ts';
+import { unplannedDays } from '#core/prescribing/programme/unplanned-days.ts';
 import { isNewDose } from '#core/prescribing/programme/urine-question.ts';
 import type { PatientRecord } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
+import { dayAt } from '#data/civil-time.ts';
 import type { Prescription } from '#data/prescribing/prescriptions.ts';
 import { cautionText } from '#messages/cautions.ts';
 import { exerciseName, exerciseSteps } from '#messages/exercises.ts';
@@ -48,6 +49,8 @@ const exerciseView = (
 
 export interface ExerciseContext {
   readonly access: Access;
+  /** Of the clinic. */
+  readonly zone: string;
   /** Care is on a break or over: nothing is planned. */
   readonly isQuiet: boolean;
   readonly programmes: readonly Programme[];
@@ -57,14 +60,15 @@ export interface ExerciseContext {
 
 export const exercisesOn = (
   versions: readonly Prescription[],
-  { access, isQuiet, programmes, plan, record }: ExerciseContext,
+  { access, zone, isQuiet, programmes, plan, record }: ExerciseContext,
 ): readonly TodayExercise[] => {
-  const cuffDays = unplannedCuffDays(versions.map(plannedExercise));
+  const signedOn = versions.map(({ signedAt, recordedAt }) => dayAt(signedAt ?? recordedAt, zone)).sort();
+  const spaced = unplannedDays(versions.map(plannedExercise), weekdayOf(signedOn[0] ?? access.day));
   return versions.flatMap((row) => {
     const item = plan.items.find(({ prescriptionId }) => prescriptionId === row.id);
     if (!item) return [];
     const written = isQuiet ? [] : weekdaysOf(programmes, access.day, row.itemId);
-    const weekdays = written ?? cuffDays.get(row.itemId) ?? null;
+    const weekdays = written ?? spaced.get(row.itemId) ?? null;
     const state = { day: access.day, weekdays, isNewDose: isNewDose(row, record?.sessions ?? []) };
     return [exerciseView(row, item, state)];
   });

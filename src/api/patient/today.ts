@@ -92,7 +92,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     asksNothing: isQuiet,
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
-    exercises: exercisesOn(versions, { access, isQuiet, programmes, plan, record }),
+    exercises: exercisesOn(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }),
     painLookups: record ? followed.map((joint) => painLookup(record, joint, moment)) : [],
     morning: morningView({
       access,

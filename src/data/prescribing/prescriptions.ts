@@ -72,6 +72,19 @@ export const inForce = (versions: readonly Prescription[]): readonly Prescriptio
   return [...newest.values()].filter((version) => version.endedAt === null);
 };
 
+/** Another prescribed exercise in force that is the same exercise, side and method; null where there is none. */
+export const sameInForce = (
+  versions: readonly Prescription[],
+  { itemId, dose }: Pick<Prescription, 'itemId' | 'dose'>,
+): Prescription | null =>
+  inForce(versions).find(
+    (other) =>
+      other.itemId !== itemId &&
+      other.dose.exerciseId === dose.exerciseId &&
+      other.dose.side === dose.side &&
+      other.dose.method === dose.method,
+  ) ?? null;
+
 /** Versions nobody has signed that are newer than what is in force. */
 export const unsigned = (versions: readonly Prescription[]): readonly Prescription[] =>
   versions.filter(

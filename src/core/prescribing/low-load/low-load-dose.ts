@@ -17,7 +17,7 @@ import { doubleProgressionCitations } from './double-progression.ts';
 import { type Estimate, estimateMaximum } from './low-load-estimate.ts';
 import { defersToClinician, evidenceLimits, floorReason, lowLoadCitations } from './low-load-evidence.ts';
 import { type LowLoadInput, lowLoadConflicts, lowLoadInput } from './low-load-input.ts';
-import { type ChosenLoad, chooseLoad } from './low-load-load.ts';
+import { type ChosenLoad, chooseLoad, type Rounding } from './low-load-load.ts';
 import { lowLoadWarnings } from './low-load-warnings.ts';
 import { workLines, workOf } from './low-load-work.ts';
 import { strengthSettings } from './settings.ts';
@@ -41,13 +41,17 @@ const ownSettings = (settings: SettingValues): SettingValues =>
 
 const fixedNotes: readonly Note[] = [floorReason, longSetReserve, evidenceLimits, defersToClinician];
 
-export const lowLoadWork = (input: LowLoadInput, clinicSettings: SettingValues): Outcome<LowLoadProposal> => {
+export const lowLoadWork = (
+  input: LowLoadInput,
+  clinicSettings: SettingValues,
+  rounding: Rounding = 'as-asked',
+): Outcome<LowLoadProposal> => {
   const settings = ownSettings(clinicSettings);
   const refused = [...checkSettings(strengthSettings, settings), ...lowLoadConflicts(input)];
   if (refused.length > 0) return { ok: false, refused };
   const estimate = estimateMaximum(input, settings);
   if (!estimate.ok) return estimate;
-  const load = chooseLoad(input, estimate.result, settings);
+  const load = chooseLoad(input, estimate.result, settings, rounding);
   if (!load.ok) return load;
   const dose = workOf(input, estimate.result.oneRepMaxKg, load.result.loadKg, settings);
   if (dose.repetitions.low > dose.repetitions.high) {
@@ -79,10 +83,13 @@ export const proposeLowLoadDose = (
   input: LowLoadInput,
   settings: SettingValues,
 ): Outcome<LowLoadProposal<LowLoadDose>> => {
-  const outcome = lowLoadWork(input, settings);
+  const outcome = lowLoadWork(input, settings, 'nearest-in-band');
   if (!outcome.ok) return outcome;
-  const { dose, badDay, ...rest } = outcome.result;
-  return answer({ ...rest, dose: { ...on, ...dose }, badDay: { ...on, ...badDay } }, outcome.notes);
+  const { dose, badDay, warnings, ...rest } = outcome.result;
+  // That work under the floor is not proposed is not said beside a proposal under the floor.
+  const isUnderFloor = warnings.some(({ code }) => code === 'under-floor');
+  const notes = outcome.notes.filter((note) => !(isUnderFloor && note === floorReason));
+  return answer({ ...rest, warnings, dose: { ...on, ...dose }, badDay: { ...on, ...badDay } }, notes);
 };
 
 export const lowLoadDoseRow = calculation({

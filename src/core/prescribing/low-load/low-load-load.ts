@@ -12,6 +12,7 @@ import { roundLoad } from './load-rounding.ts';
 import { nextOwnedLoad } from './load-step.ts';
 import type { Estimate } from './low-load-estimate.ts';
 import type { LowLoadInput } from './low-load-input.ts';
+import { isInBand } from './percent-band.ts';
 
 export interface ChosenLoad {
   readonly loadKg: number;
@@ -94,10 +95,34 @@ const allTooHeavy = (
   return refuse('availableKg', 'inconsistent', reason);
 };
 
+/**
+ * How a target becomes a load: as the input says, never above it where it says nothing; or the owned load
+ * nearest to it among those inside the band of the evidence, where one is.
+ */
+export type Rounding = 'as-asked' | 'nearest-in-band';
+
+const rounded = (
+  input: LowLoadInput,
+  { oneRepMaxKg }: Estimate,
+  on: { readonly targetKg: number; readonly usableKg: readonly number[] },
+  settings: SettingValues,
+  rounding: Rounding,
+) => {
+  const { targetKg, usableKg } = on;
+  const inBand =
+    rounding === 'nearest-in-band' && input.neverAbove === undefined && oneRepMaxKg !== null
+      ? usableKg.filter((kg) => isInBand((kg / oneRepMaxKg) * 100, settings))
+      : [];
+  return inBand.length > 0
+    ? roundLoad({ targetKg, availableKg: inBand })
+    : roundLoad({ targetKg, availableKg: usableKg, neverAbove: input.neverAbove ?? true });
+};
+
 export const chooseLoad = (
   input: LowLoadInput,
   estimate: Estimate,
   settings: SettingValues,
+  rounding: Rounding = 'as-asked',
 ): Outcome<ChosenLoad> => {
   const target = targetOf(input, estimate, settings);
   if (!target.ok) return target;
@@ -105,9 +130,9 @@ export const chooseLoad = (
   const ceiling = input.loadCeilingKg ?? Number.POSITIVE_INFINITY;
   const usableKg = loadsWithin(input.availableKg, ceiling).filter((owned) => owned > 0);
   if (usableKg.length === 0) return noUsableLoad(input);
-  const rounded = roundLoad({ targetKg, availableKg: usableKg, neverAbove: input.neverAbove ?? true });
-  if (!rounded.ok) return allTooHeavy(usableKg, targetKg, estimate.oneRepMaxKg, settings);
-  const { loadKg, offPercent } = rounded.result;
+  const load = rounded(input, estimate, { targetKg, usableKg }, settings, rounding);
+  if (!load.ok) return allTooHeavy(usableKg, targetKg, estimate.oneRepMaxKg, settings);
+  const { loadKg, offPercent } = load.result;
   const { oneRepMaxKg, spread } = estimate;
   const truePercent = oneRepMaxKg === null ? null : (loadKg / oneRepMaxKg) * 100;
   const how =

@@ -8,9 +8,7 @@ import { repetitionsBeforeStep } from './double-progression.ts';
 import { largestStepPercent } from './load-step.ts';
 import type { LowLoadInput } from './low-load-input.ts';
 import type { ChosenLoad } from './low-load-load.ts';
-
-/** Percentages are compared to a millionth, so that 30 % of the maximum is not under 30 %. */
-const isUnder = (percent: number, bound: number): boolean => Math.round((percent - bound) * 1e6) < 0;
+import { isUnder } from './percent-band.ts';
 
 const leavesWindow = (load: ChosenLoad, settings: SettingValues): Note[] => {
   if (load.truePercent === null) return [];

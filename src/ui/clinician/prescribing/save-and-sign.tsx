@@ -6,6 +6,7 @@ import { Button } from '#ui/design-system/button.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
+import { SignButton } from './sign-button.tsx';
 
 export interface SaveAndSignProps {
   readonly patientId: string;
@@ -29,12 +30,6 @@ export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignP
       setSavedId(saved);
       router.refresh();
     });
-  const sign = (prescriptionId: string) =>
-    submit.send([], async () => {
-      const signed = await client.clinician.prescriptions.sign.mutate({ patientId, prescriptionId });
-      setSignedBy(signed.signedName);
-      router.refresh();
-    });
   return (
     <div className="stack">
       <ErrorSummary problems={submit.problems} />
@@ -51,7 +46,13 @@ export const SaveAndSign = ({ patientId, request, itemId, signer }: SaveAndSignP
           <a href={`/patients/${patientId}/prescriptions`}>see all prescriptions</a>.
         </p>
       ) : savedId ? (
-        <Button onClick={() => void sign(savedId)}>Sign as {signer}</Button>
+        <SignButton
+          patientId={patientId}
+          prescriptionId={savedId}
+          signer={signer}
+          title="this dose"
+          onSigned={setSignedBy}
+        />
       ) : (
         <Button onClick={() => void save()}>Save draft</Button>
       )}

@@ -1,7 +1,8 @@
 'use client';
-/** Signing by name. The button says whose name it will be. */
+/** Signing by name. The button says whose name it will be; the same exercise in force is replaced only when asked. */
 import { useRouter } from 'next/navigation';
 import { Button } from '#ui/design-system/button.tsx';
+import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
@@ -11,23 +12,35 @@ export const SignButton = (props: {
   readonly prescriptionId: string;
   readonly signer: string;
   readonly title: string;
+  readonly onSigned?: (signedName: string) => void;
 }) => {
   const router = useRouter();
   const { patientId, prescriptionId } = props;
   const id = `sign-${prescriptionId}`;
   const submit = useSubmit('', id);
-  const sign = () =>
+  const sign = (replace: boolean) =>
     submit.send([], async () => {
-      await client.clinician.prescriptions.sign.mutate({ patientId, prescriptionId });
+      const signed = await client.clinician.prescriptions.sign.mutate({ patientId, prescriptionId, replace });
+      props.onSigned?.(signed.signedName);
       router.refresh();
     });
   return (
     <div className="stack-close screen-only">
       <ErrorSummary problems={submit.problems} />
-      <Button id={id} onClick={() => void sign()} aria-disabled={submit.isBusy || undefined}>
-        Sign as {props.signer}
-        <span className="visually-hidden">: {props.title}</span>
-      </Button>
+      {submit.questions.length > 0 ? (
+        <ConfirmQuestion
+          question={submit.questions.join(' ')}
+          yes="Replace it and sign"
+          no="Keep what is in force"
+          onYes={() => void sign(true)}
+          onNo={submit.forget}
+        />
+      ) : (
+        <Button id={id} onClick={() => void sign(false)} aria-disabled={submit.isBusy || undefined}>
+          Sign as {props.signer}
+          <span className="visually-hidden">: {props.title}</span>
+        </Button>
+      )}
     </div>
   );
 };

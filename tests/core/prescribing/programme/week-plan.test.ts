@@ -1,7 +1,6 @@
 /** The clinician's week: weekly sets, what does not go together, and how long a day takes. */
 import { describe, expect, it } from 'vitest';
 import type { Dose, LowLoadDose, OcclusionDose } from '#core/prescribing/dose.ts';
-import { unplannedCuffDays } from '#core/prescribing/programme/cuff-days.ts';
 import type { ProgrammeItem, Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import {
   exerciseSeconds,
@@ -9,6 +8,7 @@ import {
   sessionMinutes,
 } from '#core/prescribing/programme/session-length.ts';
 import { laidOut, weekTemplates } from '#core/prescribing/programme/templates.ts';
+import { unplannedDays } from '#core/prescribing/programme/unplanned-days.ts';
 import { type PlannedExercise, refusedIn, weekPlan } from '#core/prescribing/programme/week-plan.ts';
 
 const low: LowLoadDose = {
@@ -161,7 +161,7 @@ describe('templates', () => {
 });
 
 describe('work with a cuff alone, while no week is planned', () => {
-  const days = (...exercises: readonly PlannedExercise[]) => [...unplannedCuffDays(exercises)];
+  const days = (...exercises: readonly PlannedExercise[]) => [...unplannedDays(exercises, 1)];
 
   it.each([
     [1, [1]],
@@ -181,7 +181,47 @@ describe('work with a cuff alone, while no week is planned', () => {
     ]);
   });
 
-  it('leaves other exercises alone, and those done only with a clinician beside the patient', () => {
-    expect(days(exercise('knee', low), exercise('cuff', { ...cuff, supervised: true }))).toEqual([]);
+  it('leaves out what is done only with a clinician beside the patient', () => {
+    expect(days(exercise('cuff', { ...cuff, supervised: true }))).toEqual([]);
+  });
+});
+
+describe('other work while no week is planned', () => {
+  const daysFrom = (first: Weekday, sessionsPerWeek: number) =>
+    unplannedDays([exercise('knee', { ...low, sessionsPerWeek })], first).get('knee') ?? 'every day';
+
+  it.each([
+    [1, [1]],
+    [2, [1, 4]],
+    [3, [1, 3, 5]],
+    [4, [1, 3, 4, 6]],
+    [5, [1, 2, 4, 5, 7]],
+    [6, [1, 2, 3, 4, 5, 6]],
+    [7, 'every day'],
+  ] as const)(
+    'prescribed %i times a week stands on %j, counted from a Monday',
+    (sessionsPerWeek, expected) => {
+      expect(daysFrom(1, sessionsPerWeek)).toEqual(expected);
+    },
+  );
+
+  it('is counted from the first day, over the end of the week', () => {
+    expect(daysFrom(6, 2)).toEqual([2, 6]);
+    expect(daysFrom(7, 3)).toEqual([2, 4, 7]);
+  });
+
+  it.each([2, 3] as const)(
+    '%i times a week never falls on two days in a row, whatever the first day',
+    (times) => {
+      for (const first of [1, 2, 3, 4, 5, 6, 7] as const) {
+        const days = daysFrom(first, times) as readonly number[];
+        for (const day of days) expect(days).not.toContain((day % 7) + 1);
+      }
+    },
+  );
+
+  it('comes together with what else is done as often', () => {
+    const plan = unplannedDays([exercise('knee', low), exercise('arm', low)], 2);
+    expect(plan.get('knee')).toEqual(plan.get('arm'));
   });
 });

@@ -1,0 +1,45 @@
+/**
+ * Days on which exercises stand while no week has been planned: as often as prescribed, spaced over the
+ * week, all counted from one day so that they come together. A cuff stands on Monday, Wednesday and Friday
+ * at most, one exercise with a cuff on a limb a day (common practice: once a session on a limb, two to three
+ * sessions a week; no source). What is done only with a clinician beside the patient is left out: that
+ * clinician chooses the day. It says nothing of which days suit the patient.
+ */
+import type { Weekday } from './planned-sessions.ts';
+import { laidOut, weekTemplates } from './templates.ts';
+import { type PlannedExercise, weekdays } from './week-plan.ts';
+
+const threeDays = weekTemplates.find(({ id }) => id === 'three-days')!;
+
+/** Days after the first for each number of sessions a week; seven and more is every day. Our own choice. */
+const spaced: Readonly<Record<number, readonly number[]>> = {
+  1: [0],
+  2: [0, 3],
+  3: [0, 2, 4],
+  4: [0, 2, 3, 5],
+  5: [0, 1, 3, 4, 6],
+  6: [0, 1, 2, 3, 4, 5],
+};
+
+const spacedFrom = (first: Weekday, sessionsPerWeek: number): readonly Weekday[] | null => {
+  const offsets = spaced[Math.round(sessionsPerWeek)];
+  if (!offsets) return null;
+  return offsets.map((offset) => weekdays[(first - 1 + offset) % 7]!).sort((a, b) => a - b);
+};
+
+/** By prescribed exercise, counted from the weekday of `first`; one that is not named stands on every day. */
+export const unplannedDays = (
+  exercises: readonly PlannedExercise[],
+  first: Weekday,
+): ReadonlyMap<string, readonly Weekday[]> => {
+  const isCuff = ({ dose }: PlannedExercise) => dose.method === 'occlusion';
+  const alone = exercises.filter(({ dose }) => dose.method === 'occlusion' && !dose.supervised);
+  const others = exercises.filter((exercise) => !isCuff(exercise));
+  return new Map([
+    ...laidOut(threeDays, alone).map(({ itemId, weekdays: days }) => [itemId, days] as const),
+    ...others.flatMap(({ itemId, dose }) => {
+      const days = spacedFrom(first, dose.sessionsPerWeek);
+      return days ? [[itemId, days] as const] : [];
+    }),
+  ]);
+};
