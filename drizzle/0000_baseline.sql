@@ -1211,7 +1211,7 @@ CREATE TABLE `worklist_item_action` (
 	`done_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "worklist_item_action_act" CHECK("worklist_item_action"."act" IN ('acknowledge', 'assign', 'snooze')),
+	CONSTRAINT "worklist_item_action_act" CHECK("worklist_item_action"."act" IN ('acknowledge', 'assign', 'snooze', 'unsnooze')),
 	CONSTRAINT "worklist_item_action_snooze" CHECK(("worklist_item_action"."act" = 'snooze') = ("worklist_item_action"."until" IS NOT NULL))
 );
 --> statement-breakpoint

@@ -1,6 +1,7 @@
 /** Who needs a clinician, most pressing first, each line with the fact that put it there. */
 import { z } from 'zod';
 import { type Day, daysBetween, isDay } from '#core/time/day.ts';
+import { worklistGroups } from '#core/worklist/groups.ts';
 import { worklistItemKinds } from '#core/worklist/item.ts';
 import { sentenceOf } from '#core/worklist/sentences.ts';
 import { colleaguesOf } from '#data/accounts/staff.ts';
@@ -10,6 +11,7 @@ import { closedToMe } from '#data/patients/care-team.ts';
 import { handleWorklistItem } from '#data/worklist/handle-worklist-item.ts';
 import { worklistCounts, worklistPage } from '#data/worklist/worklist.ts';
 import type { StoredItem } from '#data/worklist/worklist-cells.ts';
+import { groupLines } from '#data/worklist/worklist-groups.ts';
 import { Problem } from '../errors.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
 
@@ -29,6 +31,9 @@ const cursor = z.object({ rank: z.number().int(), since: z.number().int(), patie
 
 /** Longest an item may be snoozed. */
 const longestSnoozeDays = 14;
+
+/** Longest list of a group that is shown by name. */
+const longestGroupList = 500;
 
 export const worklistRouter = router({
   list: clinicianProcedure
@@ -63,6 +68,32 @@ export const worklistRouter = router({
           const [item, ...others] = worklistItems.map((row) => shown(row, access.day));
           return { ...line, item: item!, others };
         }),
+      };
+    }),
+
+  /** How many patients stand in each group for this reader, and those of one group by name. */
+  groups: clinicianProcedure
+    .input(z.object({ group: z.enum(worklistGroups).nullable().default(null) }).prefault({}))
+    .query(async ({ ctx, input }) => {
+      const { access } = ctx;
+      const lines = await groupLines(access, await closedToMe(access));
+      const shown = lines.filter(({ group }) => group === input.group).slice(0, longestGroupList);
+      if (input.group !== null)
+        noteRead(access, {
+          subject: 'worklist-group',
+          detail: { count: shown.length, ids: digestOfIds(shown.map(({ patientId }) => patientId)) },
+        });
+      return {
+        counts: worklistGroups.map((group) => {
+          const mine = lines.filter((line) => line.group === group);
+          return {
+            group,
+            count: mine.length,
+            until: mine.flatMap(({ snoozedUntil }) => snoozedUntil ?? []).sort()[0] ?? null,
+            names: [...new Set(mine.flatMap(({ assignedNames }) => assignedNames))].sort(),
+          };
+        }),
+        lines: shown,
       };
     }),
 
@@ -103,6 +134,16 @@ export const worklistRouter = router({
         reason: '',
       });
     }),
+
+  unsnooze: recordProcedure.input(z.object({ key: z.string().max(200) })).mutation(({ ctx, input }) =>
+    handled(ctx.access, ctx.patient.id, {
+      key: input.key,
+      act: 'unsnooze',
+      until: null,
+      assignee: null,
+      reason: '',
+    }),
+  ),
 
   snooze: recordProcedure
     .input(

@@ -62,7 +62,7 @@ export const worklistItem = kit.table(
   ],
 );
 
-export const worklistItemActs = ['acknowledge', 'assign', 'snooze'] as const;
+export const worklistItemActs = ['acknowledge', 'assign', 'snooze', 'unsnooze'] as const;
 
 export const worklistItemAction = kit.appendOnly(
   'worklist_item_action',

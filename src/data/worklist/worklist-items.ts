@@ -35,13 +35,15 @@ type Action = typeof worklistItemAction.$inferSelect;
 /** What has been done about an item as it stands; actions on an earlier item of the same key do not count. */
 const handling = (row: DueItem, actions: readonly Action[]) => {
   const mine = actions.filter((action) => action.itemKey === row.key && action.itemSince === row.since);
-  const last = (act: Action['act']) => mine.filter((action) => action.act === act).at(-1) ?? null;
+  const lastOf = (...acts: readonly Action['act'][]) =>
+    mine.filter((action) => acts.includes(action.act)).at(-1) ?? null;
+  const last = (act: Action['act']) => lastOf(act);
   const assigned = last('assign');
   return {
     acknowledgedBy: last('acknowledge')?.doneName ?? null,
     assignedTo: assigned?.assignee ?? null,
     assignedName: assigned?.assigneeName ?? null,
-    snoozedUntil: dangers.includes(row.kind) ? null : (last('snooze')?.until ?? null),
+    snoozedUntil: dangers.includes(row.kind) ? null : (lastOf('snooze', 'unsnooze')?.until ?? null),
   };
 };
 
@@ -50,7 +52,9 @@ const isHandledElsewhere = (row: DueItem, actions: readonly Action[]): boolean =
   row.unlessHandled !== undefined &&
   actions.some(
     (action) =>
-      action.itemKey === row.unlessHandled && action.itemSince === row.since && action.act !== 'snooze',
+      action.itemKey === row.unlessHandled &&
+      action.itemSince === row.since &&
+      (action.act === 'acknowledge' || action.act === 'assign'),
   );
 
 const isSettledByAcknowledging = (row: DueItem, actions: readonly Action[]): boolean =>

@@ -26,6 +26,7 @@ export type Decision = ReviewAnswer['decisions'][number];
 export type Response = ReviewAnswer['responses'][number];
 export type Proposal = ReviewAnswer['proposals'][number];
 export type CourseAnswer = Answer<Staff['outcomes']['get']>;
+export type WorklistGroups = Answer<Staff['worklist']['groups']>;
 export type WorklistFilters = Answer<Staff['worklist']['filters']>;
 export type Consents = Answer<Staff['consents']['list']>;
 export type Consent = Consents['kinds'][number];

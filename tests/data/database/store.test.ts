@@ -121,6 +121,7 @@ describe('the record is append-only', () => {
       'clinic_settings_version',
       'consent',
       'consent_wording',
+      'contact_attempt',
       'covering_clinician',
       'decision',
       'decision_response',
@@ -138,7 +139,9 @@ describe('the record is append-only', () => {
       'morning_joint',
       'patient_message',
       'patient_site',
+      'pause',
       'pause_owner',
+      'pause_resumption',
       'pre_approval',
       'pre_approval_end',
       'pre_visit',
@@ -156,6 +159,7 @@ describe('the record is append-only', () => {
       'training_session',
       'two_hours',
       'visit',
+      'warning_sign',
       'worklist_item_action',
     ];
     expect(triggers.map((row) => row.name).sort()).toEqual(held);

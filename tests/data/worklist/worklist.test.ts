@@ -118,7 +118,8 @@ describe('handling an item', () => {
 
   it('never puts danger off', async () => {
     await session(at(0, 18), 2, { redFlags: ['chest-pain'], stoppedByFlag: true });
-    const key = 'decision right-knee';
+    const [line] = (await worklistPage(at(0, 19), all)).lines;
+    const { key } = line!.worklistItems.find(({ kind }) => kind === 'red-flag')!;
     expect(
       await handleWorklistItem(at(0, 19), setting.patientId, {
         key,

@@ -2,7 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import type { AskedItem } from '#api/clinician/question-in-english.ts';
-import type { Version, WorklistAnswer } from '#ui/clinician/answers.ts';
+import type { Version, WorklistAnswer, WorklistGroups } from '#ui/clinician/answers.ts';
 import { namedLike } from '#ui/clinician/patients/patients-screen.tsx';
 import { askedFields, requestFrom, withScheme } from '#ui/clinician/prescribing/request-fields.ts';
 import { dayCountInWords } from '#ui/clinician/programme/planner-words.ts';
@@ -11,8 +11,9 @@ import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
 import { answerInWords, answersFrom, itemGroups } from '#ui/clinician/screening/screening-form-state.ts';
 import { agoInWords, momentInWords } from '#ui/clinician/when.ts';
+import { GroupCounts, groupInWords } from '#ui/clinician/worklist/group-counts.tsx';
 import { inputFrom } from '#ui/clinician/worklist/worklist-query.ts';
-import { countInWords, hrefOf, WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
+import { hrefOf, WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
 
 const clock = { zone: 'Europe/Lisbon', now: Date.parse('2026-04-20T08:30:00+01:00') };
 
@@ -58,26 +59,41 @@ const list = (count: number, patients: number): WorklistAnswer =>
     })),
   }) as unknown as WorklistAnswer;
 
-const everything = { kind: null, isMine: false, clinician: null, site: null };
+const everything = { kind: null, isMine: false, clinician: null, site: null, group: null };
 const filters = { clinicians: [], sites: [] };
+const groups: WorklistGroups = { counts: [], lines: [] };
 
 describe('the worklist', () => {
-  it.each([
-    [0, 0, 'The clinic has no patients yet.'],
-    [0, 3, '0 of 3 patients need attention. Nothing was found for the other 3.'],
-    [1, 3, '1 of 3 patients needs attention. Nothing was found for the other 2.'],
-    [2, 2, '2 of 2 patients need attention.'],
-  ])('counts patients: %d of %d', (count, patients, words) => {
-    expect(countInWords(list(count, patients))).toBe(words);
-  });
-
-  it('claims nothing was found only where everything was looked at: not of records kept to other teams', () => {
-    expect(countInWords({ ...list(1, 3), closed: 1 })).toBe('1 of 3 patients needs attention.');
+  it('says who needs the reader, who was put off until when, who has whom, and who was never screened', () => {
+    const counts: WorklistGroups['counts'] = [
+      { group: 'needs-you', count: 4, until: null, names: [] },
+      { group: 'assigned', count: 1, until: null, names: ['Piotr Wren'] },
+      { group: 'snoozed', count: 1, until: '2026-04-22', names: [] },
+      { group: 'not-screened', count: 2, until: null, names: [] },
+      { group: 'nothing-found', count: 4, until: null, names: [] },
+      { group: 'discharged', count: 0, until: null, names: [] },
+    ];
+    const words = counts.map((count) => groupInWords(count, '2026-04-20'));
+    expect(words.slice(0, 5)).toEqual([
+      '4 need you',
+      '1 assigned to Piotr Wren',
+      expect.stringMatching(/^1 snoozed until .*22/),
+      '2 not yet screened',
+      '4 nothing found',
+    ]);
+    const markup = renderToStaticMarkup(<GroupCounts counts={counts} current={null} day="2026-04-20" />);
+    expect(markup.match(/href="\/worklist[^"]*"/g)).toHaveLength(5);
   });
 
   it('says on an empty list what was checked and what was not', () => {
     const markup = renderToStaticMarkup(
-      <WorklistScreen list={list(0, 3)} clock={clock} filter={everything} filters={filters} />,
+      <WorklistScreen
+        list={list(0, 3)}
+        clock={clock}
+        filter={everything}
+        filters={filters}
+        groups={groups}
+      />,
     );
     expect(markup).toContain('Checked for each patient');
     expect(markup).toContain('Not checked');

@@ -22,6 +22,7 @@ const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<W
         clock={clock}
         filter={filterFrom(query)}
         filters={await clinician.worklist.filters()}
+        groups={await clinician.worklist.groups({ group: filterFrom(query).group })}
       />
     </ClinicFrame>
   );

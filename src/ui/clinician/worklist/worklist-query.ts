@@ -1,4 +1,5 @@
 /** Filter and place of the worklist, from the address; what cannot be read is left out. */
+import { type WorklistGroup, worklistGroups } from '#core/worklist/groups.ts';
 import { worklistItemKinds } from '#core/worklist/item.ts';
 import type { WorklistItemKind } from '../answers.ts';
 
@@ -8,6 +9,8 @@ export interface WorklistFilter {
   /** Clinician who took it on or was given it. */
   readonly clinician: string | null;
   readonly site: string | null;
+  /** Another group than those who need the reader. */
+  readonly group: WorklistGroup | null;
 }
 
 export type WorklistQuery = Readonly<Record<string, string | readonly string[] | undefined>>;
@@ -26,6 +29,7 @@ export const filterFrom = (query: WorklistQuery): WorklistFilter => ({
   isMine: query.mine === '1',
   clinician: idFrom(query.clinician),
   site: idFrom(query.site),
+  group: worklistGroups.find((group) => group === query.group && group !== 'needs-you') ?? null,
 });
 
 export const inputFrom = (query: WorklistQuery) => {

@@ -3,28 +3,19 @@ import { counted } from '#core/review/plain-words.ts';
 import { dangers } from '#core/worklist/item.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
-import type { WorklistAnswer, WorklistFilters, WorklistItem } from '../answers.ts';
+import type { WorklistAnswer, WorklistFilters, WorklistGroups, WorklistItem } from '../answers.ts';
 import { fullName } from '../record/record-frame.tsx';
 import { agoInWords, type ClinicClock } from '../when.ts';
 import { itemStatusOf } from '../words.ts';
 import { ArrowLines } from './arrow-lines.tsx';
+import { GroupCounts } from './group-counts.tsx';
+import { GroupList } from './group-list.tsx';
 import { ItemActions } from './item-actions.tsx';
 import { WorklistFilterForm } from './worklist-filter-form.tsx';
 import type { WorklistFilter } from './worklist-query.ts';
 
 const checked =
   'Checked for each patient: warning signs, pauses, calls due today, doses eased back, conflicting entries, entries from a phone whose clock may be wrong, prescriptions to sign, missing morning answers, routine reviews, messages, booked reviews, and screenings, cuff pressures and baselines that are out of date.';
-
-type Counts = Pick<WorklistAnswer, 'listed' | 'patients' | 'closed'>;
-
-export const countInWords = ({ listed, patients, closed }: Counts): string => {
-  if (patients === 0) return 'The clinic has no patients yet.';
-  const rest = patients - listed;
-  const need = `${listed} of ${counted(patients, 'patient')} ${listed === 1 ? 'needs' : 'need'} attention.`;
-  // Of records kept to other teams nothing but danger was looked for.
-  if (closed > 0) return need;
-  return rest === 0 ? need : `${need} Nothing was found for the other ${rest}.`;
-};
 
 const closedInWords = (closed: number): string =>
   `${counted(closed, 'record')} ${closed === 1 ? 'belongs' : 'belong'} to care teams you are not in; only ${closed === 1 ? 'its' : 'their'} urgent items are listed.`;
@@ -46,10 +37,13 @@ const filteredInWords = (
   }.`;
 };
 
+/** Settled by a contact, or by resuming; a pause of the engine is answered beside its decision. */
+const contactKinds: readonly WorklistItem['kind'][] = ['red-flag', 'same-day-contact', 'resume-due'];
+
 /** Where the item is dealt with. */
 export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistItem): string => {
   const record = `/patients/${patientId}`;
-  if (dangers.includes(kind) || kind === 'resume-due') return `${record}/warning-signs`;
+  if (contactKinds.includes(kind)) return `${record}/warning-signs`;
   if (kind === 'dose-stopped') return `${record}/prescriptions`;
   if (decisionId) return `${record}/review?${joint ? `joint=${joint}` : ''}#decision-${decisionId}`;
   if (kind === 'awaiting-signature') return `${record}/prescriptions#unsigned`;
@@ -57,7 +51,7 @@ export const hrefOf = (patientId: string, { kind, decisionId, joint }: WorklistI
   if (kind === 'review-day') return `${record}/review#next-review`;
   if (kind === 'screening-due') return `${record}/screening`;
   if (kind === 'pressure-due') return `${record}/measurements?kind=limb-occlusion-pressure`;
-  return `${record}/review`;
+  return kind === 'danger-passed' ? `${record}/warning-signs` : `${record}/review`;
 };
 
 const ItemRow = ({ item, ago }: { readonly item: WorklistItem; readonly ago?: string }) => {
@@ -123,18 +117,31 @@ const nextHref = (filter: WorklistFilter, next: NonNullable<WorklistAnswer['next
     after: [next.rank, next.since, next.patientId].join('~'),
   })}`;
 
-export const WorklistScreen = (props: {
+interface WorklistScreenProps {
   readonly list: WorklistAnswer;
   readonly clock: ClinicClock;
   readonly filter: WorklistFilter;
   readonly filters: WorklistFilters;
-}) => {
-  const { list, clock, filter, filters } = props;
-  const isWhole = isWholeList(filter);
+  readonly groups: WorklistGroups;
+}
+
+export const WorklistScreen = (props: WorklistScreenProps) => {
+  const { list, filter, groups } = props;
   return (
     <div className="stack-wide">
       <PageHeading>Worklist</PageHeading>
-      <p className="lead">{isWhole ? countInWords(list) : filteredInWords(list, filter, filters)}</p>
+      <GroupCounts counts={groups.counts} current={filter.group} day={list.day} />
+      {filter.group === null ? <Attention {...props} /> : <GroupList lines={groups.lines} day={list.day} />}
+      <p className="soft">{checked} Not checked: anything not entered in Loadgate.</p>
+    </div>
+  );
+};
+
+const Attention = ({ list, clock, filter, filters }: WorklistScreenProps) => {
+  const isWhole = isWholeList(filter);
+  return (
+    <>
+      {isWhole ? null : <p className="lead">{filteredInWords(list, filter, filters)}</p>}
       {list.closed > 0 ? <p>{closedInWords(list.closed)}</p> : null}
       <WorklistFilterForm filter={filter} filters={filters} />
       {list.lines.length > 0 ? (
@@ -149,7 +156,6 @@ export const WorklistScreen = (props: {
           <a href={nextHref(filter, list.next)}>More patients</a>
         </p>
       ) : null}
-      <p className="soft">{checked} Not checked: anything not entered in Loadgate.</p>
-    </div>
+    </>
   );
 };
