@@ -8,6 +8,7 @@ import { type Patient, patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
+import { firstUnreadable } from './inputs/readable.ts';
 import type { Person } from './person.ts';
 
 export interface ApiContext {
@@ -91,8 +92,18 @@ const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
   return result;
 });
 
-const signedIn = watched.use(({ ctx, next }) => {
+/** Every text of every procedure comes through here, so that none can be kept otherwise than it was typed. */
+const requireReadable = (sent: unknown): void => {
+  const found = firstUnreadable(sent);
+  if (!found) return;
+  const text = refusalText(found.what === 'id' ? 'request-unread-on-page' : 'text-unreadable');
+  const { field } = found;
+  throw new Problem('refused', text, { refusals: [{ field, code: 'wrong-type', reason: text.en, text }] });
+};
+
+const signedIn = watched.use(async ({ ctx, getRawInput, next }) => {
   if (!ctx.person || !ctx.access) throw new Problem('signed-out', refusalText('signed-out'));
+  requireReadable(await getRawInput());
   return next({ ctx: { ...ctx, person: ctx.person, access: ctx.access } });
 });
 

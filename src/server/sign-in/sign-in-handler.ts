@@ -3,6 +3,7 @@
  * only from our own pages, held back when tried too often, each sign-in audited.
  */
 import { parseCookies } from 'better-auth/cookies';
+import { isReadable } from '#api/inputs/readable.ts';
 import { accountByEmail, challengedUser } from '#data/accounts/auth-database.ts';
 import { requiresTwoFactor } from '#data/accounts/staff.ts';
 import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
@@ -52,13 +53,13 @@ const tooOften = (seconds: number) =>
     'Retry-After': String(seconds),
   });
 
-/** The named fields as texts; null when one is missing, or something else than text. */
+/** The named fields as texts; null when one is missing, or something else than text that can be kept. */
 const fieldsOf = (value: unknown, names: readonly string[]): Record<string, string> | null => {
   const sent = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
   const fields: Record<string, string> = {};
   for (const name of names) {
     const field = sent[name];
-    if (typeof field !== 'string') return null;
+    if (typeof field !== 'string' || !isReadable(field)) return null;
     fields[name] = field;
   }
   return fields;
