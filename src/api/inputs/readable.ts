@@ -2,6 +2,8 @@
  * What the store gives back as it was typed. A control character or half a character cuts a text short
  * or comes back as another one; an id goes into addresses and the audit, and is a plain name.
  */
+import { refusalText } from '#messages/refusals.ts';
+import { Problem } from '../errors.ts';
 
 /** C0 controls but tab, line feed and carriage return, and surrogates without their partner. */
 const unkept = /[^\P{Cc}\t\n\r\u007F-\u009F]|\p{Surrogate}/u;
@@ -13,7 +15,7 @@ const idCharacters = /^[A-Za-z0-9_.-]*$/;
 /** A name that may be repeated in an answer; whatever else was sent as a name is not. */
 const plainName = /^[A-Za-z][A-Za-z0-9-]{0,40}$/;
 
-export interface Unreadable {
+interface Unreadable {
   /** From "input" down, as far as the names on the way are plain. */
   readonly field: string;
   readonly what: 'text' | 'id';
@@ -53,7 +55,7 @@ const partsOf = ({ field, name, value }: Part): readonly Part[] => {
 };
 
 /** The first text or name anywhere in what was sent that could not be kept; null when there is none. */
-export const firstUnreadable = (sent: unknown): Unreadable | null => {
+const firstUnreadable = (sent: unknown): Unreadable | null => {
   // A list, not a recursion: what was sent may be nested deeper than the stack is.
   const waiting: Part[] = [{ field: 'input', name: '', value: sent }];
   for (let part = waiting.pop(); part; part = waiting.pop()) {
@@ -62,4 +64,13 @@ export const firstUnreadable = (sent: unknown): Unreadable | null => {
     for (const inner of partsOf(part)) waiting.push(inner);
   }
   return null;
+};
+
+/** Throws a refusal for the first text that could not be kept as it was typed. */
+export const requireReadable = (sent: unknown): void => {
+  const found = firstUnreadable(sent);
+  if (!found) return;
+  const text = refusalText(found.what === 'id' ? 'request-unread-on-page' : 'text-unreadable');
+  const { field } = found;
+  throw new Problem('refused', text, { refusals: [{ field, code: 'wrong-type', reason: text.en, text }] });
 };
