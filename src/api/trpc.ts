@@ -8,6 +8,7 @@ import { type Patient, patientOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
+import { requireReadable } from './inputs/readable.ts';
 import type { Person } from './person.ts';
 
 export interface ApiContext {
@@ -16,6 +17,8 @@ export interface ApiContext {
   readonly access: Access | null;
   /** Clinical minus system time, for phones of the demo. */
   readonly clockOffset: number;
+  /** Takes the calls of one request in turn, so that a batch leaves room for others; without it a call begins at once. */
+  readonly inTurn?: <T>(call: () => Promise<T>) => Promise<T>;
   /** Told of every call and how it ended; never of what was sent or answered. */
   readonly observe?: (call: ObservedCall) => void;
 }
@@ -67,8 +70,13 @@ const audited = ['not-yours', 'care-team', 'fresh-sign-in'];
 
 /** Every call is counted; what was refused to somebody signed in is audited. */
 const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
-  const began = performance.now();
-  const result = await next();
+  // Counted from its turn on: the calls it waited for are counted themselves.
+  let began = 0;
+  const run = () => {
+    began = performance.now();
+    return next();
+  };
+  const result = await (ctx.inTurn ? ctx.inTurn(run) : run());
   const error = result.ok ? null : result.error;
   const problem = error instanceof Problem ? error.problem : null;
   if (ctx.access && problem && audited.includes(problem)) {
@@ -85,8 +93,9 @@ const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
   return result;
 });
 
-const signedIn = watched.use(({ ctx, next }) => {
+const signedIn = watched.use(async ({ ctx, getRawInput, next }) => {
   if (!ctx.person || !ctx.access) throw new Problem('signed-out', refusalText('signed-out'));
+  requireReadable(await getRawInput());
   return next({ ctx: { ...ctx, person: ctx.person, access: ctx.access } });
 });
 

@@ -1,6 +1,6 @@
 /**
- * Walks the audit chain of every clinic in the file and names the first row that does not hold, or
- * is missing. Changes nothing. Rows cut off the end show only where a head was kept since: beside
+ * Walks the audit chain of every clinic in the file to its end, names the first rows that do not hold or
+ * are missing, and counts them all. Changes nothing. Rows cut off the end show only where a head was kept since: beside
  * the database by the running server, or in a copy named with --heads.
  */
 import { existsSync } from 'node:fs';
@@ -44,6 +44,11 @@ const archiveInWords = ({ archived, away }: Verdict & { ok: true }): string => {
   return `${there}${away > 0 ? `; ${away} archived rows are not at hand` : ''}`;
 };
 
+const brokenInWords = ({ sequence, finding, more, wrong }: Verdict & { ok: false }): readonly string[] => [
+  ...[{ sequence, finding }, ...more].map((one) => `row ${one.sequence}: ${one.finding}`),
+  wrong === 1 ? '1 row does not hold or is missing' : `${wrong} rows do not hold or are missing`,
+];
+
 const verifyClinic = async (
   store: Store,
   key: Uint8Array,
@@ -54,9 +59,9 @@ const verifyClinic = async (
   const count = heads.filter((head) => head.clinicId === clinicId).length;
   const compared = count > 0 ? `${count} kept heads agree` : 'no head was kept, so a cut end would not show';
   const said = verdict.ok
-    ? `${verdict.rows} rows hold${archiveInWords(verdict)}; ${compared}`
-    : `row ${verdict.sequence}: ${verdict.finding}`;
-  console.log(`clinic ${clinicId}: ${said}`);
+    ? [`${verdict.rows} rows hold${archiveInWords(verdict)}; ${compared}`]
+    : brokenInWords(verdict);
+  for (const line of said) console.log(`clinic ${clinicId}: ${line}`);
   return verdict.ok;
 };
 

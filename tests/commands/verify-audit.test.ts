@@ -109,6 +109,20 @@ describe('npm run verify-audit', () => {
     expect(out).toContain('clinic b: 1 rows hold; ');
   });
 
+  it('goes on past what does not hold, and says how many rows are wrong', () => {
+    store.writer.client.exec('DROP TRIGGER audit_no_update');
+    store.writer.client.exec(`UPDATE audit SET actor_id = 'x' WHERE ${own} AND sequence IN (2, 5)`);
+    const { code, out } = run();
+    expect(code).toBe(1);
+    expect(out.split('\n')).toEqual([
+      'clinic a: row 2: The row was changed after it was sealed.',
+      'clinic a: row 5: The row was changed after it was sealed.',
+      'clinic a: 2 rows do not hold or are missing',
+      'clinic b: 1 rows hold; no head was kept, so a cut end would not show',
+      '',
+    ]);
+  });
+
   it.each([
     [
       'a database file that does not exist',

@@ -12,6 +12,7 @@ const files = [
   'src/api/account/account.ts',
   'src/api/errors.ts',
   'src/api/fresh-sign-in.ts',
+  'src/api/inputs/readable.ts',
   'src/api/patient/consents.ts',
   'src/api/patient/entries.ts',
   'src/api/patient/messages.ts',

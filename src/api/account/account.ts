@@ -9,24 +9,14 @@ import {
   signInFacts,
   signInSessions,
 } from '#data/accounts/sign-in-sessions.ts';
-import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
-import { perStore } from '#data/database/per-store.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { refusalText } from '#messages/refusals.ts';
 import type { Text } from '#messages/text.ts';
-import { attemptLimiter } from '../attempt-limiter.ts';
 import { Problem } from '../errors.ts';
 import { freshMinutes, isFresh } from '../fresh-sign-in.ts';
 import type { Person } from '../person.ts';
 import { personProcedure, router, withFreshSignIn } from '../trpc.ts';
-
-/** Somebody at an open desk must not try passphrases at leisure. The key is the session, not the account. */
-const proofsOf = perStore('proofs', (store, key: Uint8Array) =>
-  attemptLimiter(
-    { free: 5, firstWaitSeconds: 15, longestWaitSeconds: 900 },
-    storedAttempts(store, key, 'proof'),
-  ),
-);
+import { provePassphrase } from './prove-passphrase.ts';
 
 const requireRight = async (
   access: Parameters<typeof noteProof>[0],
@@ -34,21 +24,18 @@ const requireRight = async (
   typed: string,
   field: string,
 ): Promise<void> => {
-  const now = Date.now();
-  const proofs = proofsOf(access.store, access.auditKey);
-  const wait = proofs.wait(sessionId, now);
-  if (wait > 0) throw new Problem('too-often', refusalText('wait-seconds', { seconds: wait }));
-  // Counted first, so that many at once are still few.
-  proofs.wrong(sessionId, now);
-  await flushAttempts(access.store, now);
-  if (!(await passphraseMatches(access.store, access.actorId, typed))) {
+  const proof = await provePassphrase(access, sessionId, () =>
+    passphraseMatches(access.store, access.actorId, typed),
+  );
+  if (proof.is === 'too-often') {
+    throw new Problem('too-often', refusalText('wait-seconds', { seconds: proof.seconds }));
+  }
+  if (proof.is === 'wrong') {
     const text = refusalText('wrong-passphrase');
     throw new Problem('refused', text, {
       refusals: [{ field, code: 'inconsistent', reason: text.en, text }],
     });
   }
-  proofs.right(sessionId);
-  await flushAttempts(access.store, now);
 };
 
 /** What somebody who knows the person would try. */

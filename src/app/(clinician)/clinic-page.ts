@@ -24,7 +24,8 @@ export const recordPage = async (params: RecordParams) => {
   try {
     return { ...page, patient: await page.clinician.people.get({ patientId }) };
   } catch (error) {
-    if (hasProblem(error, 'not-found')) notFound();
+    // An address with something else than an id in it names nobody either.
+    if (hasProblem(error, 'not-found') || hasProblem(error, 'refused')) notFound();
     if (hasProblem(error, 'care-team')) redirect(`/emergency-access/${encodeURIComponent(patientId)}`);
     throw error;
   }

@@ -53,6 +53,13 @@ const lastOfChain = prepared((db) =>
     .limit(1),
 );
 
+/**
+ * A text as the file will give it back. The driver ends a text at NUL and reads half a character as
+ * another one; a seal over anything else would call the row changed for ever.
+ */
+const asStored = <T extends string | null>(text: T): T =>
+  (text?.replace(/\0|\p{Surrogate}/gu, '\uFFFD') ?? null) as T;
+
 /** Adds a sealed row inside the caller's transaction. */
 export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise<void> => {
   const [last] = await lastOfChain(tx, { clinicId: access.clinicId });
@@ -60,11 +67,11 @@ export const appendAudit = async (tx: Db, access: Acting, entry: Entry): Promise
     clinicId: access.clinicId,
     sequence: (last?.sequence ?? 0) + 1,
     at: access.now,
-    actorId: access.actorId,
+    actorId: asStored(access.actorId),
     act: entry.act,
-    subject: entry.subject,
-    subjectId: entry.subjectId ?? null,
-    patientId: entry.patientId ?? null,
+    subject: asStored(entry.subject),
+    subjectId: asStored(entry.subjectId ?? null),
+    patientId: asStored(entry.patientId ?? null),
     detail: entry.detail ?? {},
     previous: last?.seal ?? chainRoot,
   };

@@ -9,10 +9,23 @@ import { audit } from '../schema/schema.ts';
 import { type AuditRow, chainRoot, sealOf } from './audit.ts';
 import { archivedRows, firstNote, noteSealOf, type Segment, segmentsOf } from './audit-archive.ts';
 
-/** `rows` are those in the database; `archived` were moved to files, of which `away` are not at hand. */
+/** What does not hold, at the row it begins with. */
+interface Finding {
+  readonly sequence: number;
+  readonly finding: string;
+}
+
+/**
+ * `rows` are those in the database; `archived` were moved to files, of which `away` are not at hand. A chain
+ * that does not hold is walked to its end all the same: `sequence` and `finding` are the first, `more` some
+ * that follow it, `wrong` counts the rows that were changed or are missing.
+ */
 export type Verdict =
   | { readonly ok: true; readonly rows: number; readonly archived: number; readonly away: number }
-  | { readonly ok: false; readonly sequence: number; readonly finding: string };
+  | (Finding & { readonly ok: false; readonly more: readonly Finding[]; readonly wrong: number });
+
+/** Findings that are told one by one; the rest are counted. */
+const mostTold = 20;
 
 /** The last row of a chain as it stood at some instant. */
 export interface ChainHead {
@@ -33,21 +46,6 @@ const pageAfter = (store: Store, clinicId: string, sequence: number): Promise<re
       .limit(pageSize),
   );
 
-const findingOf = (
-  key: Uint8Array,
-  row: AuditRow,
-  expected: number,
-  previous: string,
-  head: string | undefined,
-): string | null => {
-  const { seal, ...rest } = row;
-  if (row.sequence !== expected) return 'A row is missing or out of order.';
-  if (row.previous !== previous) return 'The row does not follow the one before it.';
-  if (sealOf(key, rest) !== seal) return 'The row was changed after it was sealed.';
-  if (head !== undefined && head !== seal) return 'The row is not the one whose head was kept.';
-  return null;
-};
-
 const firstRow = async (store: Store, clinicId: string): Promise<number | null> => {
   const [row] = await store.read
     .select({ sequence: min(audit.sequence) })
@@ -56,70 +54,91 @@ const firstRow = async (store: Store, clinicId: string): Promise<number | null> 
   return row?.sequence ?? null;
 };
 
-/** Where a walk along a chain stands. */
-interface Place {
+/** A walk along a chain: where it stands, and what it has found. */
+interface Walk {
+  readonly key: Uint8Array;
+  readonly kept: ReadonlyMap<number, string>;
+  readonly findings: Finding[];
+  wrong: number;
   previous: string;
   expected: number;
 }
 
-type Broken = Extract<Verdict, { ok: false }>;
+const found = (walk: Walk, sequence: number, finding: string, rows = 1): void => {
+  walk.wrong += rows;
+  if (walk.findings.length < mostTold) walk.findings.push({ sequence, finding });
+};
 
-interface PrescribingContext {
-  readonly key: Uint8Array;
-  readonly kept: ReadonlyMap<number, string>;
-}
+/** What is wrong with a row that stands where it should, or null. After a gap nobody knows what it should follow. */
+const findingOf = (walk: Walk, { seal, ...rest }: AuditRow): string | null => {
+  const isAfterGap = rest.sequence !== walk.expected;
+  if (!isAfterGap && rest.previous !== walk.previous) return 'The row does not follow the one before it.';
+  if (sealOf(walk.key, rest) !== seal) return 'The row was changed after it was sealed.';
+  const head = walk.kept.get(rest.sequence);
+  return head !== undefined && head !== seal ? 'The row is not the one whose head was kept.' : null;
+};
 
-const walk = (context: PrescribingContext, rows: readonly AuditRow[], place: Place): Broken | null => {
+/** Goes on past a row that does not hold, from what is written in it: what follows is judged by itself. */
+const walkRows = (walk: Walk, rows: readonly AuditRow[]): void => {
   for (const row of rows) {
-    const { expected, previous } = place;
-    const finding = findingOf(context.key, row, expected, previous, context.kept.get(expected));
-    if (finding) return { ok: false, sequence: expected, finding };
-    place.previous = row.seal;
-    place.expected = expected + 1;
+    const gap = row.sequence - walk.expected;
+    if (gap !== 0) found(walk, walk.expected, 'A row is missing or out of order.', Math.max(1, gap));
+    const finding = findingOf(walk, row);
+    if (finding) found(walk, row.sequence, finding);
+    walk.previous = row.seal;
+    walk.expected = row.sequence + 1;
   }
-  return null;
 };
 
 /** One moved stretch: its note, then its rows when their file is there. Answers how many are not. */
-const walkSegment = (
-  context: PrescribingContext,
-  file: string,
-  segment: Segment,
-  previousNote: string,
-  place: Place,
-): Broken | number => {
+const walkSegment = (walk: Walk, file: string, segment: Segment, previousNote: string): number => {
   const { seal, ...note } = segment;
   const end = segment.lastSequence;
-  const broken = (finding: string): Broken => ({ ok: false, sequence: place.expected, finding });
-  if (noteSealOf(context.key, note, previousNote) !== seal) {
-    return broken(`Rows up to ${end} are gone, and the note that they were archived is not ours.`);
+  const begin = walk.expected;
+  if (noteSealOf(walk.key, note, previousNote) !== seal) {
+    found(walk, begin, `Rows up to ${end} are gone, and the note that they were archived is not ours.`);
   }
-  const count = end - place.expected + 1;
   const rows = archivedRows(file, segment);
-  const found = rows ? walk(context, rows, place) : null;
-  if (found) return found;
-  if (rows && place.expected !== end + 1) return broken('A row is missing from the archive.');
-  const head = context.kept.get(end);
-  const isOther = (rows && place.previous !== segment.lastSeal) || (head && head !== segment.lastSeal);
-  if (isOther) return broken(`The archive does not end in the row that was noted as ${end}.`);
-  place.previous = segment.lastSeal;
-  place.expected = end + 1;
-  return rows ? 0 : count;
+  if (rows) walkRows(walk, rows);
+  const missing = end - walk.expected + 1;
+  if (rows && missing !== 0) {
+    found(walk, walk.expected, 'A row is missing from the archive.', Math.max(1, missing));
+  }
+  const head = walk.kept.get(end);
+  const isOther = (rows && walk.previous !== segment.lastSeal) || (head && head !== segment.lastSeal);
+  if (isOther && missing <= 0) {
+    found(walk, end, `The archive does not end in the row that was noted as ${end}.`);
+  }
+  walk.previous = segment.lastSeal;
+  walk.expected = end + 1;
+  return rows ? 0 : end - begin + 1;
 };
 
-const walkArchive = async (context: PrescribingContext, store: Store, clinicId: string, place: Place) => {
+const walkArchive = async (walk: Walk, store: Store, clinicId: string): Promise<number> => {
   let away = 0;
   let previousNote = firstNote;
   for (const segment of await segmentsOf(store, clinicId)) {
-    const answer = walkSegment(context, store.file, segment, previousNote, place);
-    if (typeof answer !== 'number') return answer;
-    away += answer;
+    away += walkSegment(walk, store.file, segment, previousNote);
     previousNote = segment.seal;
   }
   return away;
 };
 
-/** Walks a clinic's chain and names the first row that does not hold. `onRows` is told how far it is. */
+const walkStored = async (
+  walk: Walk,
+  store: Store,
+  clinicId: string,
+  onRows: (sequence: number) => void,
+): Promise<void> => {
+  for (;;) {
+    const page = await pageAfter(store, clinicId, walk.expected - 1);
+    walkRows(walk, page);
+    onRows(walk.expected - 1);
+    if (page.length < pageSize) return;
+  }
+};
+
+/** Walks a clinic's chain to its end and names what does not hold. `onRows` is told how far it is. */
 export const verifyChain = async (
   store: Store,
   key: Uint8Array,
@@ -129,27 +148,23 @@ export const verifyChain = async (
 ): Promise<Verdict> => {
   const own = heads.filter((head) => head.clinicId === clinicId);
   const kept = new Map(own.map((head) => [head.sequence, head.seal]));
-  const context = { key, kept };
-  const place: Place = { previous: chainRoot, expected: 1 };
-  const away = await walkArchive(context, store, clinicId, place);
-  if (typeof away !== 'number') return away;
-  const archived = place.expected - 1;
+  const walk: Walk = { key, kept, findings: [], wrong: 0, previous: chainRoot, expected: 1 };
+  const away = await walkArchive(walk, store, clinicId);
+  const archived = walk.expected - 1;
   const back = await firstRow(store, clinicId);
   if (back !== null && back <= archived) {
-    return { ok: false, sequence: back, finding: 'A row stands here that was archived, or never was.' };
+    found(walk, back, 'A row stands here that was archived, or never was.');
   }
-  for (;;) {
-    const page = await pageAfter(store, clinicId, place.expected - 1);
-    const broken = walk(context, page, place);
-    if (broken) return broken;
-    onRows(place.expected - 1);
-    if (page.length < pageSize) break;
-  }
-  const last = place.expected - 1;
+  await walkStored(walk, store, clinicId, onRows);
+  const last = walk.expected - 1;
   const furthest = own.reduce((most, head) => Math.max(most, head.sequence), 0);
-  if (last >= furthest) return { ok: true, rows: last - archived, archived, away };
-  const finding = `The chain ends before it, but the head of row ${furthest} was kept: the end was cut off.`;
-  return { ok: false, sequence: place.expected, finding };
+  if (last < furthest) {
+    const finding = `The chain ends before it, but the head of row ${furthest} was kept: the end was cut off.`;
+    found(walk, walk.expected, finding, furthest - last);
+  }
+  const [first, ...more] = walk.findings;
+  if (first) return { ok: false, ...first, more, wrong: walk.wrong };
+  return { ok: true, rows: last - archived, archived, away };
 };
 
 /** The last row of a chain, for heads kept outside the file. */

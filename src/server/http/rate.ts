@@ -1,4 +1,4 @@
-/** How much one session, or one network of nobody signed in, may ask in a minute. */
+/** How many calls one session, or one network of nobody signed in, may make in a minute. */
 
 interface Minute {
   readonly begun: number;
@@ -6,24 +6,24 @@ interface Minute {
 }
 
 export interface MinuteCount {
-  /** Whole seconds to wait; 0 = go on. */
-  readonly wait: (key: string, now: number) => number;
-  readonly add: (key: string, now: number) => void;
+  /** Whole seconds to wait until `calls` more are let in; 0 = go on. */
+  readonly wait: (key: string, now: number, calls?: number) => number;
+  readonly add: (key: string, now: number, calls?: number) => void;
 }
 
 export const countMinutes = (most: number): MinuteCount => {
   const minutes = new Map<string, Minute>();
   return {
-    wait: (key, now) => {
+    wait: (key, now, calls = 1) => {
       const minute = minutes.get(key);
-      if (!minute || now - minute.begun >= 60_000 || minute.count < most) return 0;
+      if (!minute || now - minute.begun >= 60_000 || minute.count + calls <= most) return 0;
       return Math.ceil((minute.begun + 60_000 - now) / 1000);
     },
-    add: (key, now) => {
+    add: (key, now, calls = 1) => {
       const minute = minutes.get(key);
       const isNew = !minute || now - minute.begun >= 60_000;
       minutes.delete(key);
-      minutes.set(key, isNew ? { begun: now, count: 1 } : { ...minute, count: minute.count + 1 });
+      minutes.set(key, isNew ? { begun: now, count: calls } : { ...minute, count: minute.count + calls });
       if (minutes.size > 20_000) minutes.delete(minutes.keys().next().value!);
     },
   };
@@ -36,10 +36,15 @@ export const strangerMinute = 300;
 const sessions = countMinutes(sessionMinute);
 const strangers = countMinutes(strangerMinute);
 
-/** Counts one request and answers the seconds to wait. */
-export const askedTooOften = (sessionId: string | null, network: string, now = Date.now()): number => {
+/** Counts the calls of one request and answers the seconds to wait. */
+export const askedTooOften = (
+  sessionId: string | null,
+  network: string,
+  now = Date.now(),
+  calls = 1,
+): number => {
   const [count, key] = sessionId ? [sessions, sessionId] : [strangers, network];
-  const wait = count.wait(key, now);
-  if (wait === 0) count.add(key, now);
+  const wait = count.wait(key, now, calls);
+  if (wait === 0) count.add(key, now, calls);
   return wait;
 };

@@ -10,12 +10,24 @@ import { networkOf } from './network.ts';
 import { isCrossSite, isOwnOrigin, limitedBody } from './origin.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
+import { oneByOne } from './turns.ts';
 
 /** A whole screening sheet is a tenth of it. */
 const mostBytes = 256 * 1024;
 
-/** More in one go than any page of ours asks. */
-const mostInBatch = 20;
+/** A page of ours sends one call, or two when its draft is saved in the same moment. */
+const mostInBatch = 4;
+
+const endpoint = '/api/trpc';
+
+/** The calls one request asks for, counted as the library will read them; null when the path cannot be read. */
+const callsIn = (request: Request): number | null => {
+  try {
+    return decodeURIComponent(new URL(request.url).pathname.slice(endpoint.length)).split(',').length;
+  } catch {
+    return null;
+  }
+};
 
 const refusedByHandler = (at: Runtime, request: Request): Response | null => {
   const { headers, method } = request;
@@ -26,18 +38,21 @@ const refusedByHandler = (at: Runtime, request: Request): Response | null => {
   if (isChange && !/^application\/json\b/.test(headers.get('content-type') ?? '')) {
     return refusal(415, 'refused', 'Send this as JSON.');
   }
-  const paths = new URL(request.url).pathname.split('/').at(-1) ?? '';
-  return paths.split(',').length > mostInBatch ? refusal(413, 'refused', 'Ask for less at once.') : null;
+  return null;
 };
 
 export const trpcHandler = (at: Runtime, request: Request): Promise<Response> =>
   answered('trpc', async (requestId) => {
     const refused = refusedByHandler(at, request);
     if (refused) return refused;
+    const calls = callsIn(request);
+    if (calls === null) return refusal(400, 'refused', refusalText('request-unread'));
+    if (calls > mostInBatch) return refusal(413, 'refused', 'Ask for less at once.');
     const bytes = request.method === 'GET' ? undefined : await limitedBody(request, mostBytes);
     if (bytes === null) return refusal(413, 'too-long', 'That is more than one form can hold.');
     const context = await contextFor(at, request.headers, observeCalls(requestId));
-    const wait = askedTooOften(context.person?.sessionId ?? null, networkOf(request.headers));
+    const network = networkOf(request.headers);
+    const wait = askedTooOften(context.person?.sessionId ?? null, network, Date.now(), calls);
     if (wait > 0) {
       return refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`, {
         'Retry-After': String(wait),
@@ -45,9 +60,10 @@ export const trpcHandler = (at: Runtime, request: Request): Promise<Response> =>
     }
     const { url, method, headers } = request;
     return fetchRequestHandler({
-      endpoint: '/api/trpc',
+      endpoint,
       req: new Request(url, { method, headers, body: bytes ? new Uint8Array(bytes) : undefined }),
       router: appRouter,
-      createContext: () => context,
+      createContext: () => ({ ...context, inTurn: oneByOne() }),
+      maxBatchSize: mostInBatch,
     });
   });

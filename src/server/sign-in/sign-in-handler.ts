@@ -3,20 +3,19 @@
  * only from our own pages, held back when tried too often, each sign-in audited.
  */
 import { parseCookies } from 'better-auth/cookies';
+import { isReadable } from '#api/inputs/readable.ts';
 import { accountByEmail, challengedUser } from '#data/accounts/auth-database.ts';
 import { requiresTwoFactor } from '#data/accounts/staff.ts';
-import { flushAttempts, storedAttempts } from '#data/accounts/stored-attempts.ts';
-import { perStore } from '#data/database/per-store.ts';
+import { flushAttempts } from '#data/accounts/stored-attempts.ts';
 import { refusalText } from '#messages/refusals.ts';
 import { networkOf } from '../http/network.ts';
 import { isOwnOrigin, jsonBody } from '../http/origin.ts';
 import { refusal } from '../http/requests.ts';
 import type { Runtime } from '../runtime.ts';
 import { cookiePrefix } from './auth.ts';
+import { ask, guardsOf, heldBack, type Session, tooOften, withPassphrase } from './held-back.ts';
 import { knownMark, withKnown } from './known-browser.ts';
 import { auditAnswer } from './sign-in-audit.ts';
-import { guardCodes, guardSignIns } from './sign-in-guard.ts';
-import { rememberCodes } from './used-codes.ts';
 
 /** Path to the fields it takes. Whatever else the library offers does not exist here. */
 export const endpoints: Readonly<Record<string, readonly string[]>> = {
@@ -39,26 +38,13 @@ export const endpoints: Readonly<Record<string, readonly string[]>> = {
 const base = '/api/auth';
 const mostBytes = 4096;
 
-/** What was tried before, read from the file when it is asked for first. */
-const guards = perStore('sign-in-guards', (store, key: Uint8Array) => {
-  const keep = (kind: string) => storedAttempts(store, key, kind);
-  return { signIns: guardSignIns(keep), codes: guardCodes(keep), used: rememberCodes(keep('used-code')) };
-});
-
-const guardsOf = (at: Runtime) => guards(at.store, at.keys.audit);
-
-const tooOften = (seconds: number) =>
-  refusal(429, 'too-often', refusalText('wait-seconds', { seconds }), {
-    'Retry-After': String(seconds),
-  });
-
-/** The named fields as texts; null when one is missing, or something else than text. */
+/** The named fields as texts; null when one is missing, or something else than text that can be kept. */
 const fieldsOf = (value: unknown, names: readonly string[]): Record<string, string> | null => {
   const sent = typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
   const fields: Record<string, string> = {};
   for (const name of names) {
     const field = sent[name];
-    if (typeof field !== 'string') return null;
+    if (typeof field !== 'string' || !isReadable(field)) return null;
     fields[name] = field;
   }
   return fields;
@@ -78,13 +64,6 @@ const knownCookie = (at: Runtime) => {
     name: `${cookieStart(at)}${cookiePrefix}.known`,
     attributes: `Path=/; Max-Age=${180 * 86_400}; HttpOnly; SameSite=Lax${isSecure ? '; Secure' : ''}`,
   };
-};
-
-const ask = async (at: Runtime, request: Request, fields: Record<string, string>): Promise<Response> => {
-  const headers = new Headers(request.headers);
-  headers.delete('content-length');
-  headers.set('content-type', 'application/json');
-  return at.auth.handler(new Request(request.url, { method: 'POST', headers, body: JSON.stringify(fields) }));
 };
 
 const signIn = async (at: Runtime, request: Request, fields: Record<string, string>): Promise<Response> => {
@@ -117,22 +96,6 @@ const signIn = async (at: Runtime, request: Request, fields: Record<string, stri
   return new Response(answer.body, { status: answer.status, headers });
 };
 
-/** What nobody has to be known for: an invitation's code, a passkey. Held back by network. */
-const heldBack = async (at: Runtime, request: Request, path: string, fields: Record<string, string>) => {
-  const network = `${networkOf(request.headers)} ${path}`;
-  const { codes } = guardsOf(at);
-  const now = Date.now();
-  const wait = codes.wait(network, now);
-  if (wait > 0) return tooOften(wait);
-  codes.wrong(network, now);
-  await flushAttempts(at.store, now);
-  const answer = await ask(at, request, fields);
-  if (!answer.ok) return answer;
-  codes.right(network);
-  await flushAttempts(at.store, now);
-  return answer;
-};
-
 const needsCodes = async (at: Runtime, clinicId: string): Promise<boolean> =>
   !at.settings.DEMO && (await requiresTwoFactor(at.store, clinicId));
 
@@ -162,6 +125,20 @@ const verifyCode = async (
   return answer;
 };
 
+const passedOn = (
+  at: Runtime,
+  request: Request,
+  path: string,
+  fields: Record<string, string>,
+  before: Session | null,
+): Promise<Response> => {
+  if (path === '/two-factor/verify-totp') return verifyCode(at, request, fields, before?.user.id ?? null);
+  if (path === '/passkey/sign-in') return heldBack(at, request, path, fields);
+  return before && 'password' in fields
+    ? withPassphrase(at, request, fields, before)
+    : ask(at, request, fields);
+};
+
 /** Every request to /api/auth. */
 export const signInHandler = async (at: Runtime, request: Request): Promise<Response> => {
   const path = new URL(request.url).pathname.slice(base.length);
@@ -182,11 +159,7 @@ export const signInHandler = async (at: Runtime, request: Request): Promise<Resp
   if (path === '/two-factor/disable' && before && (await needsCodes(at, before.user.clinicId))) {
     return refusal(403, 'not-yours', 'Your clinic requires codes for staff, so they stay on.');
   }
-  const answer = await (path === '/two-factor/verify-totp'
-    ? verifyCode(at, request, fields, before?.user.id ?? null)
-    : path === '/passkey/sign-in'
-      ? heldBack(at, request, path, fields)
-      : ask(at, request, fields));
+  const answer = await passedOn(at, request, path, fields, before);
   await auditAnswer(at, path, answer, before?.user ?? null);
   return answer;
 };

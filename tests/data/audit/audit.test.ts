@@ -97,6 +97,32 @@ describe('the audit chain of a clinic', () => {
     expect(await verifyChain(store, Buffer.alloc(32, 8), 'a')).toMatchObject({ ok: false, sequence: 1 });
   });
 
+  it('is walked to its end: a later change shows behind an earlier one, and all are counted', async () => {
+    tamper(
+      store,
+      "UPDATE audit SET actor_id = 'x' WHERE clinic_id = 'a' AND sequence = 2; DELETE FROM audit WHERE clinic_id = 'a' AND sequence IN (3, 4); UPDATE audit SET actor_id = 'x' WHERE clinic_id = 'a' AND sequence = 6",
+    );
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({
+      ok: false,
+      sequence: 2,
+      more: [
+        { sequence: 3, finding: expect.stringContaining('missing') },
+        { sequence: 6, finding: expect.stringContaining('changed') },
+      ],
+      wrong: 4,
+    });
+  });
+
+  it('seals what the file gives back, whatever text a row names', async () => {
+    const access = accessOf(store, 'a', 'somebody\0else');
+    const texts = ['cut\0here', 'half \ud800', '\udc00 half', 'whole 😀', 'bell \u0007'];
+    for (const text of texts) {
+      noteRead(access, { subject: text, subjectId: text, patientId: text, detail: { text, [text]: 1 } });
+    }
+    await flushReads(store);
+    expect(await verifyChain(store, auditKey, 'a')).toMatchObject({ ok: true, rows: 6 + texts.length });
+  });
+
   it('writes queued reads in one go, sealed like writes, with no value of the record in them', async () => {
     const access = {
       store,

@@ -37,6 +37,8 @@ export const refusals = {
     'Bei uns ist etwas schiefgegangen. Was Sie eingegeben haben, ist noch da. Versuchen Sie es noch einmal.',
   'request-unread-on-page': 'Diese Anfrage war nicht lesbar. Laden Sie die Seite neu.',
   'request-unread': 'Diese Anfrage war nicht lesbar.',
+  'text-unreadable':
+    'In diesem Text steht ein Zeichen, das sich nicht speichern lässt. Tippen Sie ihn ein, statt ihn einzufügen.',
   'foreign-origin': 'Diese Anfrage kam nicht von unserer eigenen Seite.',
   'nothing-here': 'Hier ist nichts.',
   'too-many-messages': 'Heute können Sie keine Nachrichten mehr senden. Rufen Sie die Praxis an.',

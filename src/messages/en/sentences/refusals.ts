@@ -30,6 +30,8 @@ export const refusals = {
   'server-failed': 'Something went wrong on our side. What you entered is still there; try again.',
   'request-unread-on-page': 'This request could not be read. Load the page again.',
   'request-unread': 'This request could not be read.',
+  'text-unreadable':
+    'There is a character in this text that cannot be stored. Type the text instead of pasting it.',
   'foreign-origin': 'This request did not come from our own page.',
   'nothing-here': 'There is nothing here.',
   'too-many-messages': 'You cannot send more messages today. Ring the clinic.',
