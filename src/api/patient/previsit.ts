@@ -1,7 +1,8 @@
 /** Plain questions before a visit. The answers are kept beside the record until a clinician confirms them. */
 import { z } from 'zod';
 import { screeningFields } from '#core/record/staff-fields.ts';
-import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { itemsAskedAt, screeningSheetVersion } from '#core/screening/items.ts';
+import { ageYears } from '#core/time/day.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { newestPreVisit, recordPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
@@ -19,7 +20,7 @@ export const preVisitRouter = router({
       clinic: { phone: clinic?.phone ?? '', emergencyNumber: clinic?.emergencyNumber ?? '' },
       sheetVersion: screeningSheetVersion,
       // What an answer closes is not told: it would teach which answer keeps a method open.
-      questions: screeningItems.map(asked),
+      questions: itemsAskedAt(ageYears(ctx.patient.birthDay, ctx.access.day)).map(asked),
       limbs: limbChoices,
       sentAt: sent?.recordedAt ?? null,
       isConfirmed: sent !== null && screening !== null && screening.recordedAt >= sent.recordedAt,
@@ -30,7 +31,7 @@ export const preVisitRouter = router({
     const sheet = checked(
       screeningFields,
       { sheetVersion: screeningSheetVersion, answers: input.answers },
-      (value) => unknownItems(value.answers),
+      (value) => unknownItems(value.answers, ctx.access.day),
     );
     await recordPreVisit(ctx.access, ctx.patient.id, sheet);
   }),
