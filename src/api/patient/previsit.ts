@@ -1,5 +1,6 @@
 /** Plain questions before a visit. The answers are kept beside the record until a clinician confirms them. */
 import { z } from 'zod';
+import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import { screeningFields } from '#core/record/staff-fields.ts';
 import { itemsAskedAt, screeningSheetVersion } from '#core/screening/items.ts';
 import { ageYears } from '#core/time/day.ts';
@@ -17,7 +18,12 @@ export const preVisitRouter = router({
     const screening = await newestScreening(ctx.access, ctx.patient.id);
     const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
     return {
-      clinic: { phone: clinic?.phone ?? '', emergencyNumber: clinic?.emergencyNumber ?? '' },
+      clinic: {
+        name: clinic?.name ?? '',
+        phone: clinic?.phone ?? '',
+        emergencyNumber: clinic?.emergencyNumber ?? '',
+        urgentNumber: clinic ? urgentNumberOf(clinic) : '',
+      },
       sheetVersion: screeningSheetVersion,
       // What an answer closes is not told: it would teach which answer keeps a method open.
       questions: itemsAskedAt(ageYears(ctx.patient.birthDay, ctx.access.day)).map(asked),

@@ -149,9 +149,9 @@ export const documentFactsFor = async (
   // As it stood when care ended: printed months later, the sheet still says what rested then.
   const decisionsInForce = [...(await decisionsInForceOf({ ...access, day: last.on }, patient.id)).values()];
   const { state } = episodeStatusOn(episodes, access.day);
-  const { name, phone, emergencyNumber, monitoringHours } = clinic;
+  const { name, phone, emergencyNumber, urgentNumber, monitoringHours } = clinic;
   return {
-    clinic: { name, phone, emergencyNumber, monitoringHours },
+    clinic: { name, phone, emergencyNumber, urgentNumber, monitoringHours },
     patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
     episode,
     from: period.from,

@@ -96,7 +96,12 @@ const asked = (id: string, given: Partial<Given> = {}) => {
     <VisitQuestion
       question={inWords(item)}
       given={{ ...notGiven, ...given }}
-      clinic={{ phone: '020 913 0140', emergencyNumber: '112' }}
+      clinic={{
+        name: 'Ward Street',
+        phone: '020 913 0140',
+        emergencyNumber: '112',
+        urgentNumber: '116 117',
+      }}
       limbs={limbChoices}
       number={1}
       all={33}

@@ -90,6 +90,9 @@ const Urgent = ({ question, given, clinic }: VisitQuestionProps) => {
           ? t('visit.now', { number: clinic.emergencyNumber })
           : t('visit.today', { phone: clinic.phone })}
       </p>
+      {how === 'today' ? (
+        <p>{t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}</p>
+      ) : null}
     </Notice>
   );
 };
