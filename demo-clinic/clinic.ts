@@ -15,6 +15,7 @@ export const demoClinic = {
   zone: 'Europe/Dublin',
   phone: '020 913 0140',
   emergencyNumber: '112',
+  urgentNumber: '020 913 0166',
   monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '08:30', to: '18:30' }],
 } as const;
 
@@ -25,6 +26,7 @@ export const otherClinic = {
   zone: 'Europe/Lisbon',
   phone: '020 913 0290',
   emergencyNumber: '112',
+  urgentNumber: null,
   monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu'], from: '09:00', to: '16:00' }],
 } as const;
 

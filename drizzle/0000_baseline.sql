@@ -1081,6 +1081,7 @@ CREATE TABLE `clinic` (
 	`zone` text NOT NULL,
 	`phone` text NOT NULL,
 	`emergency_number` text NOT NULL,
+	`urgent_number` text,
 	`monitoring_hours` text NOT NULL,
 	`created_at` integer NOT NULL
 );

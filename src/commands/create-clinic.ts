@@ -13,14 +13,16 @@ import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 
 const names = ['name', 'zone', 'phone', 'emergency', 'monitoring-hours', 'administrator', 'email'] as const;
-type Typed = Readonly<Record<(typeof names)[number], string>>;
+/** May be left out; patients' phones then show the emergency number in its place. */
+const urgent = 'urgent';
+type Typed = Readonly<Record<(typeof names)[number], string>> & { readonly [urgent]?: string };
 type Given = Typed & { readonly monitoringHours: MonitoringHours };
 
 const usage =
-  'Usage: DATABASE_FILE=… npm run create-clinic -- --name "…" --zone Europe/Dublin --phone "…" --emergency 112 --monitoring-hours "Mon-Fri 08:30-18:30; Sat 09:00-12:00" --administrator "Given Family" --email a@clinic.example';
+  'Usage: DATABASE_FILE=… npm run create-clinic -- --name "…" --zone Europe/Dublin --phone "…" --emergency 112 [--urgent "116 117"] --monitoring-hours "Mon-Fri 08:30-18:30; Sat 09:00-12:00" --administrator "Given Family" --email a@clinic.example';
 
 const givenIn = (args: readonly string[]): Given => {
-  const options = Object.fromEntries(names.map((name) => [name, { type: 'string' as const }]));
+  const options = Object.fromEntries([...names, urgent].map((name) => [name, { type: 'string' as const }]));
   let values: Partial<Record<string, unknown>>;
   try {
     values = parseArgs({ args: [...args], options, strict: true }).values;
@@ -49,8 +51,10 @@ export const run = async (args: readonly string[]): Promise<number> => {
     const clinicId = randomUUID();
     const now = Date.now();
     const { name, zone, phone, emergency: emergencyNumber, monitoringHours } = given;
+    const urgentNumber = given.urgent?.trim() || null;
     const handed = await store.write(async () => {
-      await createClinic(store, { id: clinicId, name, zone, phone, emergencyNumber, monitoringHours }, now);
+      const row = { id: clinicId, name, zone, phone, emergencyNumber, urgentNumber, monitoringHours };
+      await createClinic(store, row, now);
       const actor = { actorId: 'set-up', actorName: 'Set-up' };
       const access = { store, auditKey: keys.audit, clinicId, now, day: dayAt(now, zone), ...actor };
       const { administrator, email } = given;
@@ -64,6 +68,11 @@ export const run = async (args: readonly string[]): Promise<number> => {
       return added;
     });
     console.log(`clinic ${clinicId}`);
+    if (urgentNumber === null) {
+      console.log(
+        `No --urgent number was given: enter under Administration what patients ring when nobody answers at the clinic. Until then their phones show ${emergencyNumber}.`,
+      );
+    }
     console.log(`passphrase of ${given.email}, shown once and good for seven days: ${handed.passphrase}`);
     return 0;
   } finally {

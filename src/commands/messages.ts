@@ -32,6 +32,7 @@ const examples: Readonly<Record<string, readonly string[]>> = {
   address: ['clinic.example/join'],
   browser: ['Firefox'],
   emergency: ['112'],
+  urgent: ['116 117'],
   kind: ['A'],
   passphrase: ['A'],
   question: ['A'],

@@ -16,7 +16,10 @@ export const asked = ({ id, asks }: SheetItem) => ({
   id,
   question: questionText(id),
   asks: {
-    ...asks,
+    limbs: asks.limbs ?? false,
+    joints: asks.joints ?? false,
+    day: asks.lastDay !== undefined,
+    notApplicable: asks.notApplicable ?? false,
     details: (asks.details ?? []).map((detail) => ({
       id: detail,
       label: detailText(`${id}.${detail}` as ScreeningDetailKey),

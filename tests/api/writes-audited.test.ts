@@ -70,6 +70,7 @@ const fitting: Readonly<Record<string, object>> = {
   'patient.consents.give': { kind: 'sharing', wordingVersion: 0 },
   'patient.consents.withdraw': { kind: 'sharing' },
   'clinician.recordFile.make': { handedTo: 'Somebody named' },
+  'admin.care.enterUrgentNumber': { urgentNumber: '116 117' },
   'admin.care.nameCoveringClinician': { userId: null },
   'admin.care.writeWording': { kind: 'sharing', text: 'Words long enough to be an agreement.' },
   'admin.staff.add': { name: 'New Person', email: 'new@test.invalid', role: 'clinician', administers: false },

@@ -40,6 +40,7 @@ describe('npm run create-clinic', () => {
   it('opens one administrator with a passphrase that is in no file, and refuses the same address again', () => {
     const { code, out } = run(given);
     expect(code).toBe(0);
+    expect(out).toContain('No --urgent number was given: enter under Administration');
     const passphrase = /good for seven days: ([0-9a-z-]{23})\n/.exec(out)?.[1];
     expect(passphrase).toBeDefined();
     const again = run(given);
@@ -52,6 +53,21 @@ describe('npm run create-clinic', () => {
     ]);
     const rows = JSON.stringify(store.reader.client.prepare('SELECT * FROM auth_account').all());
     expect(rows).not.toContain(passphrase);
+    store.close();
+  });
+
+  it('keeps the urgent number apart from the emergency number when it is given', () => {
+    const other = given.with(13, 'second@test.invalid');
+    const { code, out } = run([...other, '--urgent', '116 117']);
+    expect([code, out.includes('No --urgent')]).toEqual([0, false]);
+    const store = openStore(file);
+    const rows = store.reader.client.prepare('SELECT emergency_number, urgent_number FROM clinic').all();
+    expect(rows).toEqual(
+      expect.arrayContaining([
+        { emergency_number: '112', urgent_number: null },
+        { emergency_number: '112', urgent_number: '116 117' },
+      ]),
+    );
     store.close();
   });
 

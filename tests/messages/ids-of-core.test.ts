@@ -13,6 +13,7 @@ import {
   occlusionCheckIds,
 } from '#core/prescribing/cautions/ids.ts';
 import { occlusionChecks } from '#core/prescribing/occlusion/checks.ts';
+import { screeningItem } from '#core/screening/items.ts';
 import { doses } from '#tests/core/prescribing/cautions/doses.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 
@@ -27,7 +28,11 @@ describe('ids', () => {
 
   it('of medicines with a caution are those of the questions about medicines', () => {
     const all = screeningWith(
-      ['medicines', 'arthritis-medicines'].map((item) => ({ item, answer: 'not-known' as const })),
+      ['medicines', 'arthritis-medicines'].map((item) => ({
+        item,
+        answer: 'yes' as const,
+        details: screeningItem(item)!.asks.details!,
+      })),
     );
     expect(idsOf(medicineCautions(all))).toEqual(cautionedMedicineIds.map((id) => `medicine-${id}`));
   });

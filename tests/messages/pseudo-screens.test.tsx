@@ -72,6 +72,7 @@ const session = (step: string, from = onlyWeight): ReactElement => (
   <SessionScreen
     draft={{ ...begin(from), step }}
     clinic={clinic}
+    hasCuff
     clock={clock}
     send={nothing}
     hasArrived={false}
@@ -97,6 +98,7 @@ const morning = (step: string): ReactElement => (
     draft={{ ...morningDraft, step }}
     last={{}}
     clinic={clinic}
+    hasCuff
     clock={clock}
     send={nothing}
     hasArrived
@@ -195,7 +197,7 @@ const screens: Readonly<Record<string, () => ReactElement>> = {
             question={asked(question)}
             limbs={limbChoices}
             given={{ ...notGiven, answer: 'yes' }}
-            clinic={{ phone: '0711 55', emergencyNumber: '112' }}
+            clinic={{ name: 'Ward', phone: '0711 55', emergencyNumber: '112', urgentNumber: '116 117' }}
             number={place + 1}
             all={screeningItems.length}
             onGive={nothing}

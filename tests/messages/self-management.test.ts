@@ -72,6 +72,7 @@ const facts: fc.Arbitrary<DocumentFacts> = fc
       name: 'Praxis Nord',
       phone: '0711 55',
       emergencyNumber: '112',
+      urgentNumber: '116 117',
       monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:30' }],
     },
     patient: { name: 'Mira Sol', birthDay },

@@ -43,6 +43,7 @@ export const clinicNamed = (store: Store, id: string): Promise<void> =>
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
+      urgentNumber: null,
       monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
     },
     start,

@@ -1,8 +1,9 @@
 /** Screening, clearances and what they leave of each method. */
 import { z } from 'zod';
 import { clearanceFields, screeningFields } from '#core/record/staff-fields.ts';
-import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { itemsAskedAt, screeningSheetVersion } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
+import { ageYears } from '#core/time/day.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import {
   newestScreening,
@@ -19,14 +20,16 @@ import { inEnglish } from './question-in-english.ts';
 export const screeningRouter = router({
   sheet: recordProcedure.query(async ({ ctx }) => ({
     version: screeningSheetVersion,
-    items: screeningItems.map(inEnglish),
+    items: itemsAskedAt(ageYears(ctx.patient.birthDay, ctx.access.day)).map(inEnglish),
     newest: await newestScreening(ctx.access, ctx.patient.id),
   })),
 
   list: recordProcedure.query(({ ctx }) => screeningsOf(ctx.access, ctx.patient.id)),
 
   record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) => {
-    const sheet = checked(screeningFields, input.screening, (value) => unknownItems(value.answers));
+    const sheet = checked(screeningFields, input.screening, (value) =>
+      unknownItems(value.answers, ctx.access.day),
+    );
     return recordScreening(ctx.access, ctx.patient.id, sheet);
   }),
 

@@ -1,6 +1,7 @@
 /** What the patient has agreed to, in words, and taking it back. */
 import { z } from 'zod';
 import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/episode/consent.ts';
+import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import type { Access } from '#data/access.ts';
 import { consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
@@ -21,6 +22,7 @@ export const patientConsentsRouter = router({
       clinicName: clinic?.name ?? '',
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
+      urgentNumber: clinic ? urgentNumberOf(clinic) : '',
       monitoringHours: hoursText(clinic?.monitoringHours ?? []),
       isMonitored: isGiven(rows, 'remote-monitoring'),
       kinds: (await wordingsForPatient(ctx.access)).map((wording) => ({

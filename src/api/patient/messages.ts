@@ -1,5 +1,6 @@
 /** What a patient writes to the clinic. People read it; nothing is decided from it. */
 import { z } from 'zod';
+import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import { messagesSince, patientMessagesOf, sendPatientMessage } from '#data/messages/patient-messages.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { hoursText } from '#messages/hours.ts';
@@ -15,8 +16,10 @@ export const patientMessagesRouter = router({
   get: patientProcedure.query(async ({ ctx }) => {
     const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
     return {
+      clinicName: clinic?.name ?? '',
       phone: clinic?.phone ?? '',
       emergencyNumber: clinic?.emergencyNumber ?? '',
+      urgentNumber: clinic ? urgentNumberOf(clinic) : '',
       monitoringHours: hoursText(clinic?.monitoringHours ?? []),
       messages: await patientMessagesOf(ctx.access, ctx.patient.id),
     };

@@ -1,7 +1,9 @@
 /** Plain questions before a visit. The answers are kept beside the record until a clinician confirms them. */
 import { z } from 'zod';
+import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import { screeningFields } from '#core/record/staff-fields.ts';
-import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
+import { itemsAskedAt, screeningSheetVersion } from '#core/screening/items.ts';
+import { ageYears } from '#core/time/day.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { newestPreVisit, recordPreVisit } from '#data/screening/pre-visits.ts';
 import { newestScreening } from '#data/screening/screenings.ts';
@@ -16,10 +18,15 @@ export const preVisitRouter = router({
     const screening = await newestScreening(ctx.access, ctx.patient.id);
     const clinic = await clinicOf(ctx.access.store, ctx.access.clinicId);
     return {
-      clinic: { phone: clinic?.phone ?? '', emergencyNumber: clinic?.emergencyNumber ?? '' },
+      clinic: {
+        name: clinic?.name ?? '',
+        phone: clinic?.phone ?? '',
+        emergencyNumber: clinic?.emergencyNumber ?? '',
+        urgentNumber: clinic ? urgentNumberOf(clinic) : '',
+      },
       sheetVersion: screeningSheetVersion,
       // What an answer closes is not told: it would teach which answer keeps a method open.
-      questions: screeningItems.map(asked),
+      questions: itemsAskedAt(ageYears(ctx.patient.birthDay, ctx.access.day)).map(asked),
       limbs: limbChoices,
       sentAt: sent?.recordedAt ?? null,
       isConfirmed: sent !== null && screening !== null && screening.recordedAt >= sent.recordedAt,
@@ -30,7 +37,7 @@ export const preVisitRouter = router({
     const sheet = checked(
       screeningFields,
       { sheetVersion: screeningSheetVersion, answers: input.answers },
-      (value) => unknownItems(value.answers),
+      (value) => unknownItems(value.answers, ctx.access.day),
     );
     await recordPreVisit(ctx.access, ctx.patient.id, sheet);
   }),

@@ -17,6 +17,8 @@ export interface TodayView {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
+    /** Rung when nobody answers at the clinic; the emergency number until the clinic has entered one. */
+    readonly urgentNumber: string;
     readonly monitoringHours: Text;
   };
   readonly followedJoints: readonly Joint[];

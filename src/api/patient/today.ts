@@ -2,6 +2,7 @@
 
 import { painLookup } from '#core/decision/pain-lookup.ts';
 import { asksNothing, hasWithdrawnLately } from '#core/episode/suspensions.ts';
+import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { type ProgrammeSettingId, programmeSettings } from '#core/prescribing/programme/settings.ts';
@@ -56,12 +57,15 @@ const morningView = (at: MorningContext): TodayView['morning'] => {
   };
 };
 
-const clinicView = ({ name, phone, emergencyNumber, monitoringHours }: Clinic): TodayView['clinic'] => ({
-  name,
-  // A number is read in one go: it never breaks at the end of a line.
-  phone: phone.replaceAll(' ', '\u00a0'),
-  emergencyNumber,
-  monitoringHours: hoursText(monitoringHours),
+/** A number is read in one go: it never breaks at the end of a line. */
+const unbroken = (number: string): string => number.replaceAll(' ', '\u00a0');
+
+const clinicView = (clinic: Clinic): TodayView['clinic'] => ({
+  name: clinic.name,
+  phone: unbroken(clinic.phone),
+  emergencyNumber: clinic.emergencyNumber,
+  urgentNumber: unbroken(urgentNumberOf(clinic)),
+  monitoringHours: hoursText(clinic.monitoringHours),
 });
 
 const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {

@@ -5,6 +5,7 @@ export const signInWords: Readonly<Record<RedFlag, string>> = {
   'chest-pain': 'chest pain or pressure',
   breathlessness: 'unusual breathlessness',
   fainting: 'fainting or nearly fainting',
+  'face-speech-or-one-sided-weakness': 'face, speech or one-sided weakness',
   'severe-headache-or-vision': 'sudden severe headache or change of vision',
   'saddle-or-bladder-change': 'saddle numbness, or a change of bladder or bowel',
   'hot-swollen-joint': 'hot, swollen joint',

@@ -102,7 +102,7 @@ export const reasonsFor = (
       rule: rule.id,
       observed: observedBy(rule, facts, derived),
       threshold: thresholds[place]!,
-      support: supports[place]!,
+      support: rule.supportFor?.(facts) ?? supports[place]!,
       effect: rule.effectFor ? rule.effectFor(facts, settings) : rule.effect,
     });
   }

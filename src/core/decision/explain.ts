@@ -3,7 +3,7 @@
  * where they are read. For the clinician: what was found, the threshold, who says so and how that was seen.
  */
 import type { Mark } from '../sources/citation.ts';
-import { symptomSources } from '../sources/symptoms.ts';
+import { sources } from '../sources/index.ts';
 import type { Answers, DecisionWord, Reason, Step, Today } from './answers.ts';
 import { decisionRank } from './decide.ts';
 import { type RuleId, ruleById } from './rules/table.ts';
@@ -56,9 +56,9 @@ const markWords: Readonly<Record<Mark, string>> = {
 
 const supportInWords = (reason: Reason): string => {
   const rule = ruleById.get(reason.rule);
-  const cited = rule?.citations[0];
+  const cited = rule?.citations.find(({ source }) => source === reason.support) ?? rule?.citations[0];
   if (!cited) return 'clinic setting';
-  const source = symptomSources[cited.source];
+  const source = sources[cited.source]!;
   const who = `${source.authors}${source.year === null ? '' : ` ${source.year}`}, ${cited.locator} (${markWords[cited.mark]})`;
   return reason.support === 'clinic-choice' ? `clinic setting; related source: ${who}` : who;
 };

@@ -41,7 +41,7 @@ const envelope = [
     name: 'redFlags',
     kind: 'list',
     nullable: true,
-    maxItems: 15,
+    maxItems: redFlags.length,
     of: { name: 'flag', kind: 'enum', values: redFlags },
   },
   { name: 'extraPainRelief', kind: 'flag', nullable: true },

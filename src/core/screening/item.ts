@@ -1,8 +1,8 @@
 /**
  * The shape of one screening question and the few effects it can have.
  *
- * "Not known" has the effects of "yes". An answer that names no limb speaks of every limb, and one
- * that names no detail has the effects of every detail, because what was not said may be so.
+ * "Not known" has the effects of "yes". An answer that names no limb reaches every limb, and one that
+ * names no detail has the most cautious effect of them; the reason says that it was not said.
  */
 
 import type { JointName, Limb } from '../exercises/joints.ts';
@@ -20,6 +20,10 @@ export interface ScreeningEffect {
   readonly text: string;
   /** The effect belongs to this detail only. */
   readonly detail?: string;
+  /** The effect falls away only where this detail was named. */
+  readonly unlessDetail?: string;
+  /** Source key where the effect rests on another source than its item. */
+  readonly support?: string;
   /** The effect reaches this kind of limb only. */
   readonly limb?: Limb;
 }
@@ -32,7 +36,13 @@ export interface ScreeningItem {
     readonly joints?: boolean;
     /** Ids of what can be ticked. */
     readonly details?: readonly string[];
+    /** The day it last happened may be given; at most this many days before the screening, it counts as the detail. */
+    readonly lastDay?: { readonly withinDays: number; readonly detail: string };
+    /** "Does not apply" is offered beside yes, no and not known, and counts as no. */
+    readonly notApplicable?: boolean;
   };
+  /** Completed years of age it is asked at, both included; left out: every age. */
+  readonly askedAtAges?: { readonly from: number; readonly to: number };
   /** Methods that stay closed until this item has been answered. */
   readonly minimumFor: readonly Method[];
   readonly effects: readonly ScreeningEffect[];
@@ -49,11 +59,17 @@ export interface ScreeningItem {
   readonly alsoSee?: readonly string[];
 }
 
+/** Whether people of this age are asked; whoever's age is not known is asked. */
+export const isAskedAt = ({ askedAtAges }: Pick<ScreeningItem, 'askedAtAges'>, ageYears: number): boolean =>
+  !askedAtAges || !(ageYears < askedAtAges.from || ageYears > askedAtAges.to);
+
 export const everyMethod: readonly Method[] = ['variation', 'low-load', 'occlusion'];
 export const withoutCuff: readonly Method[] = ['variation', 'low-load'];
 export const cuffOnly: readonly Method[] = ['occlusion'];
 
-type Extra = Partial<Pick<ScreeningEffect, 'detail' | 'limb' | 'scope' | 'methods' | 'clearedBy'>>;
+type Extra = Partial<
+  Pick<ScreeningEffect, 'detail' | 'unlessDetail' | 'limb' | 'scope' | 'methods' | 'clearedBy' | 'support'>
+>;
 
 /** Nothing is done until a physician has cleared it. */
 export const stopAll = (code: string, text: string, extra: Extra = {}): ScreeningEffect => ({

@@ -5,14 +5,14 @@
  * ground was only remembered carry the mark "memory" and say so to the clinician.
  */
 
-import type { ScreeningItem } from './item.ts';
+import { isAskedAt, type ScreeningItem } from './item.ts';
 import { bloodAndVesselItems } from './items/blood-and-vessels.ts';
 import { generalHealthItems } from './items/general-health.ts';
 import { heartAndPressureItems } from './items/heart-and-pressure.ts';
 import { limbAndJointItems } from './items/limbs-and-joints.ts';
 
 /** Changes whenever a question, its effects or its minimum set changes. */
-export const screeningSheetVersion = '1';
+export const screeningSheetVersion = '2';
 
 const items = [
   ...heartAndPressureItems,
@@ -29,6 +29,10 @@ export interface SheetItem extends ScreeningItem {
 }
 
 export const screeningItems: readonly SheetItem[] = items;
+
+/** The items people of this age are asked, in the order of the sheet. */
+export const itemsAskedAt = (ageYears: number): readonly SheetItem[] =>
+  screeningItems.filter((item) => isAskedAt(item, ageYears));
 
 const byId = new Map<string, ScreeningItem>(screeningItems.map((item) => [item.id, item]));
 

@@ -76,6 +76,25 @@ export const medicineClasses: readonly MedicineClass[] = [
     citation: memory('effects of the class'),
   },
   {
+    id: 'statin',
+    title: 'Statin',
+    forLoading: 'Muscle pain out of proportion or dark urine after a session is urgent.',
+    forOcclusion: 'The same; the alert is higher after occlusion and after sets near failure.',
+    citation: {
+      source: 'scalco-2016',
+      locator: 'abstract',
+      mark: 'seen',
+      remark: 'the higher alert with statins from memory',
+    },
+  },
+  {
+    id: 'colchicine',
+    title: 'Colchicine',
+    forLoading: 'Muscles may weaken, more so with a statin or kidney disease.',
+    forOcclusion: 'The same.',
+    citation: memory('effects of the class'),
+  },
+  {
     id: 'jak-inhibitor',
     title: 'JAK inhibitor',
     forLoading: 'Infection risk.',

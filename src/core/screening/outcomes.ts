@@ -90,7 +90,7 @@ const reasonsInForce = (input: OutcomesInput, settings: SettingValues): readonly
 const outcomeFor = (target: Target, input: OutcomesInput, settings: SettingValues): MethodOutcome => {
   const found = [
     ...reasonsInForce(input, settings),
-    ...(input.screening ? reasonsFromAnswers(input.screening, target) : []),
+    ...(input.screening ? reasonsFromAnswers(input.screening, target, input.ageYears) : []),
     ...reasonsFromMeasurements(target, input.measurements, input.screening, input.today, settings),
   ].map((reason) => afterClearances(reason, target, input.clearances, input.today));
   return {

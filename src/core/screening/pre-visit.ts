@@ -6,7 +6,7 @@
 
 import { type Method, methods } from '../prescribing/methods.ts';
 import { type Day, daysBetween } from '../time/day.ts';
-import { type SheetItem, screeningItems } from './items.ts';
+import { itemsAskedAt, type SheetItem, screeningItems } from './items.ts';
 import type { Screening, ScreeningItemAnswer } from './screening.ts';
 
 export interface PreVisit {
@@ -33,12 +33,14 @@ const answerTo = (sheet: Pick<Screening, 'answers'> | null, item: string): Scree
 const sorted = (list: readonly unknown[] | undefined): string =>
   JSON.stringify((list ?? []).map((one) => JSON.stringify(one)).sort());
 
-/** Same answer, limbs, joints and details, in whatever order. */
+/** Same answer, limbs, joints and details, in whatever order, with the same day and note. */
 export const isSameAnswer = (a: ScreeningItemAnswer, b: ScreeningItemAnswer): boolean =>
   a.answer === b.answer &&
   sorted(a.limbs) === sorted(b.limbs) &&
   sorted(a.joints) === sorted(b.joints) &&
-  sorted(a.details) === sorted(b.details);
+  sorted(a.details) === sorted(b.details) &&
+  a.day === b.day &&
+  a.note === b.note;
 
 /** Since when the newest answer has stood unchanged over the screenings, newest first. */
 export const answeredSince = (screenings: readonly Screening[], item: string): Day | null => {
@@ -84,17 +86,18 @@ export const confirmed = (
   return [...given, ...corrected.values()];
 };
 
-/** Items a method stays closed for until answered. */
-export const minimumSet = (method: Method): readonly SheetItem[] =>
-  screeningItems.filter((item) => item.minimumFor.includes(method));
+/** Items a method stays closed for until answered, at this age. */
+export const minimumSet = (method: Method, ageYears: number): readonly SheetItem[] =>
+  itemsAskedAt(ageYears).filter((item) => item.minimumFor.includes(method));
 
 /** What is still to be asked for each method; empty where the minimum is answered. */
 export const stillToAsk = (
   answers: readonly Pick<ScreeningItemAnswer, 'item'>[],
+  ageYears: number,
 ): Readonly<Record<Method, readonly SheetItem[]>> => {
   const answered = new Set(answers.map((answer) => answer.item));
   return Object.fromEntries(
-    methods.map((method) => [method, minimumSet(method).filter((item) => !answered.has(item.id))]),
+    methods.map((method) => [method, minimumSet(method, ageYears).filter((item) => !answered.has(item.id))]),
   ) as unknown as Record<Method, readonly SheetItem[]>;
 };
 

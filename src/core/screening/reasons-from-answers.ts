@@ -1,4 +1,4 @@
-/** What the recorded answers close. "Not known" counts as "yes"; what was not said is taken as so. */
+/** What the recorded answers close. "Not known" counts as "yes"; what was not said is said to be so. */
 
 import {
   joints as everyJoint,
@@ -10,8 +10,9 @@ import {
 } from '../exercises/joints.ts';
 import type { Method } from '../prescribing/methods.ts';
 import type { Day } from '../time/day.ts';
+import { detailsNamed, effectsOf } from './effects-of-answer.ts';
 import type { ScreeningEffect, ScreeningItem } from './item.ts';
-import { screeningItem, screeningItems } from './items.ts';
+import { itemsAskedAt, screeningItem } from './items.ts';
 import type { MethodReason, Screening, ScreeningItemAnswer } from './screening.ts';
 
 export interface Target {
@@ -25,8 +26,9 @@ export interface DatedReason extends MethodReason {
   readonly since: Day;
 }
 
-/** True unless the answer is a plain no. */
-export const counts = (answer: ScreeningItemAnswer): boolean => answer.answer !== 'no';
+/** True unless the answer is a plain no, or the question does not apply. */
+export const counts = ({ answer }: ScreeningItemAnswer): boolean =>
+  answer !== 'no' && answer !== 'not-applicable';
 
 const reachesLimb = (answer: ScreeningItemAnswer, effect: ScreeningEffect, target: Target): boolean => {
   if (effect.limb !== undefined && effect.limb !== target.limb) return false;
@@ -34,12 +36,10 @@ const reachesLimb = (answer: ScreeningItemAnswer, effect: ScreeningEffect, targe
   return answer.limbs.some((named) => named.limb === target.limb && named.side === target.side);
 };
 
-/** Details count when named; all count when none were asked for, or when the answer is not known. */
-const reachesDetail = (answer: ScreeningItemAnswer, effect: ScreeningEffect): boolean =>
-  effect.detail === undefined ||
-  answer.details === undefined ||
-  answer.answer === 'not-known' ||
-  answer.details.includes(effect.detail);
+const limbWords = (answer: ScreeningItemAnswer, effect: ScreeningEffect): string =>
+  effect.scope === 'answered-limbs' && !answer.limbs?.length
+    ? ' No limb was named, so every limb counts.'
+    : '';
 
 const notKnownWords = (answer: ScreeningItemAnswer): string =>
   answer.answer === 'not-known' ? ' The answer was "not known", which counts as yes.' : '';
@@ -100,30 +100,27 @@ const reasonsOf = (answer: ScreeningItemAnswer, target: Target, day: Day): reado
   }
   if (!counts(answer)) return [];
   const hot = item.blocksJoints === 'answered' ? hotJointReason(answer, item, target, day) : [];
-  const effects = item.effects.filter(
-    (effect) =>
-      effect.methods.includes(target.method) &&
-      reachesLimb(answer, effect, target) &&
-      reachesDetail(answer, effect),
+  const reached = item.effects.filter(
+    (effect) => effect.methods.includes(target.method) && reachesLimb(answer, effect, target),
   );
   return [
     ...hot,
-    ...effects.map((effect) => ({
+    ...effectsOf(item, detailsNamed(answer, item, day), reached).map((effect) => ({
       code: effect.code,
       from: item.id,
       eligibility: effect.eligibility,
-      text: effect.text + notKnownWords(answer),
+      text: effect.text + limbWords(answer, effect) + notKnownWords(answer),
       clearedBy: effect.clearedBy,
-      support: item.support,
+      support: effect.support ?? item.support,
       since: day,
     })),
   ];
 };
 
-/** Items nobody has answered: the minimum set closes, the rest is a precaution. */
-const unanswered = (screening: Screening, target: Target): readonly DatedReason[] => {
+/** Items nobody has answered: the minimum set closes, the rest is a precaution. Nothing waits for what is not asked at this age. */
+const unanswered = (screening: Screening, target: Target, ageYears: number): readonly DatedReason[] => {
   const answered = new Set(screening.answers.map((answer) => answer.item));
-  return screeningItems
+  return itemsAskedAt(ageYears)
     .filter((item) => !answered.has(item.id))
     .filter(
       (item) =>
@@ -146,7 +143,11 @@ const unanswered = (screening: Screening, target: Target): readonly DatedReason[
     });
 };
 
-export const reasonsFromAnswers = (screening: Screening, target: Target): readonly DatedReason[] => [
+export const reasonsFromAnswers = (
+  screening: Screening,
+  target: Target,
+  ageYears: number,
+): readonly DatedReason[] => [
   ...screening.answers.flatMap((answer) => reasonsOf(answer, target, screening.day)),
-  ...unanswered(screening, target),
+  ...unanswered(screening, target, ageYears),
 ];

@@ -4,7 +4,8 @@ import type { Limb, Side } from '../exercises/joints.ts';
 import type { Eligibility, Method } from '../prescribing/methods.ts';
 import type { Day } from '../time/day.ts';
 
-export const screeningAnswers = ['yes', 'no', 'not-known'] as const;
+/** "Not applicable" is offered by few items and counts as no; what is not known is never no. */
+export const screeningAnswers = ['yes', 'no', 'not-known', 'not-applicable'] as const;
 export type ScreeningAnswer = (typeof screeningAnswers)[number];
 
 export interface ScreeningItemAnswer {
@@ -16,6 +17,10 @@ export interface ScreeningItemAnswer {
   readonly joints?: readonly string[];
   /** Chosen sub-answers, such as medicine classes. */
   readonly details?: readonly string[];
+  /** The day it last happened, where the item asks for it. */
+  readonly day?: Day;
+  /** Free words beside the answer, at most 200 characters: which medicine, INR, date, which leg. */
+  readonly note?: string;
 }
 
 export interface Screening {

@@ -144,3 +144,5 @@ export const screeningSources = {
     kind: 'study',
   },
 } satisfies Record<string, Source>;
+
+export type ScreeningSource = keyof typeof screeningSources;

@@ -1,9 +1,7 @@
 /** What the papers at the end of an episode of care are put together from, read from the record. */
-import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
 import { limitsInForce } from '#core/decision/dose/limits.ts';
 import {
   countLog,
-  type DocumentChecks,
   type DocumentDecision,
   type DocumentFacts,
   type DocumentItem,
@@ -14,10 +12,8 @@ import { daysOff, episodeStatusOn } from '#core/episode/episode-status.ts';
 import { joints } from '#core/exercises/joints.ts';
 import type { Plan, PlanItem } from '#core/plan/plan.ts';
 import { plannedSessions } from '#core/prescribing/programme/planned-sessions.ts';
-import { screeningItem, screeningItems } from '#core/screening/items.ts';
 import { type Day, dayNumber } from '#core/time/day.ts';
 import type { Access } from '../access.ts';
-import { measurementsOf } from '../assessment/measurements.ts';
 import { dayAt } from '../civil-time.ts';
 import { responsesOf } from '../decision/decision-responses.ts';
 import { decisionsOf, newestDecisions } from '../decision/decisions.ts';
@@ -27,7 +23,7 @@ import { baselinesOf } from '../patients/record.ts';
 import { planOf } from '../plan/plan-of.ts';
 import { type Prescription, prescriptionsOf } from '../prescribing/prescriptions.ts';
 import { programmesOf } from '../prescribing/programmes.ts';
-import { screeningsOf } from '../screening/screenings.ts';
+import { checksUpTo } from './document-checks.ts';
 import { episodesOf } from './episodes.ts';
 import { limitsOf } from './limits-and-pre-approvals.ts';
 
@@ -138,33 +134,6 @@ const decisionsIn = async (
   });
 };
 
-const checksIn = async (access: Access, patientId: string, { to }: Period): Promise<DocumentChecks> => {
-  const screening = (await screeningsOf(access, patientId)).find((row) => row.day <= to);
-  const measured = (await measurementsOf(access, patientId)).filter((row) => row.day <= to);
-  const answered = (answer: string) =>
-    (screening?.answers ?? [])
-      .filter((row) => row.answer === answer)
-      .map((row) => screeningItem(row.item)?.clinicianLabel ?? row.item);
-  const asked = new Set(screening?.answers.map((row) => row.item));
-  const lastDay = (kind: string) => measured.findLast((row) => row.kind === kind)?.day;
-  return {
-    screening: screening
-      ? {
-          day: screening.day,
-          yes: answered('yes'),
-          notKnown: answered('not-known'),
-          notAsked: screeningItems.filter(({ id }) => !asked.has(id)).map((item) => item.clinicianLabel),
-          no: answered('no').length,
-        }
-      : null,
-    measured: measurementForms.flatMap(({ kind, title }) => {
-      const day = lastDay(kind);
-      return day === undefined ? [] : [{ title, day }];
-    }),
-    notMeasured: measurementForms.filter(({ kind }) => lastDay(kind) === undefined).map(({ title }) => title),
-  };
-};
-
 const logIn = async (
   access: Access,
   patientId: string,
@@ -201,9 +170,9 @@ export const documentFactsFor = async (
   const then: Access = { ...access, day: last.on, now: last.recordedAt };
   const plan = await planOf(then, patient, lastSigned(versions, last.recordedAt));
   const { state } = episodeStatusOn(episodes, access.day);
-  const { name, phone, emergencyNumber, monitoringHours } = clinic;
+  const { name, phone, emergencyNumber, urgentNumber, monitoringHours } = clinic;
   return {
-    clinic: { name, phone, emergencyNumber, monitoringHours },
+    clinic: { name, phone, emergencyNumber, urgentNumber, monitoringHours },
     patient: { name: `${patient.givenName} ${patient.familyName}`, birthDay: patient.birthDay },
     episode,
     from: period.from,
@@ -213,7 +182,7 @@ export const documentFactsFor = async (
     log: await logIn(access, patient.id, period, episodes),
     decisions: await decisionsIn(access, patient.id, period),
     limits: limitsInForce(await limitsOf(access, patient.id), joints, dayNumber(last.on)),
-    checks: await checksIn(access, patient.id, period),
+    checks: await checksUpTo(access, patient, period.to),
     baselines: (await baselinesOf(access, patient.id)).filter(({ setOn }) => setOn <= last.on).toReversed(),
   };
 };

@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
+import type { ClinicNumbers } from '#core/episode/urgent-number.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
@@ -11,12 +12,11 @@ import { ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
 import { careProfile, clinic, patient, patientIdentity } from '../schema/schema.ts';
 
-export interface Clinic {
+export interface Clinic extends ClinicNumbers {
   readonly id: string;
   readonly name: string;
   readonly zone: string;
   readonly phone: string;
-  readonly emergencyNumber: string;
   readonly monitoringHours: MonitoringHours;
 }
 

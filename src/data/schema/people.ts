@@ -12,6 +12,8 @@ export const clinic = kit.table('clinic', {
   zone: kit.text('zone'),
   phone: kit.text('phone'),
   emergencyNumber: kit.text('emergency_number'),
+  /** What patients ring when nobody answers at the clinic; null until the clinic has entered it. */
+  urgentNumber: kit.textOrNull('urgent_number'),
   /** When somebody looks at what patients send. */
   monitoringHours: kit.json<MonitoringHours>('monitoring_hours'),
   createdAt: kit.instant('created_at'),

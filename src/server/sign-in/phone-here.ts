@@ -2,6 +2,7 @@
 import 'server-only';
 import { parseCookies } from 'better-auth/cookies';
 import { headers } from 'next/headers';
+import { urgentNumberOf } from '#core/episode/urgent-number.ts';
 import { clinicBeforeSignIn } from '#data/accounts/phones.ts';
 import { hoursText } from '#messages/hours.ts';
 import { runtime } from '../runtime.ts';
@@ -23,5 +24,11 @@ export const phoneHere = async () => {
 /** Known before anybody signs in: the clinic of an enrolled phone, or the only one of the file. */
 export const clinicHere = async () => {
   const clinic = await clinicBeforeSignIn(runtime().store, await phoneCookie());
-  return clinic && { ...clinic, monitoringHours: hoursText(clinic.monitoringHours) };
+  return (
+    clinic && {
+      ...clinic,
+      urgentNumber: urgentNumberOf(clinic),
+      monitoringHours: hoursText(clinic.monitoringHours),
+    }
+  );
 };

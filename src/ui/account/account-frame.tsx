@@ -19,7 +19,7 @@ const clinical = [
 const administration = [
   { href: '/administration', text: 'Staff and sites' },
   { href: '/administration/settings', text: 'Clinic settings' },
-  { href: '/administration/care', text: 'Covering clinician and consents' },
+  { href: '/administration/care', text: 'Covering clinician, urgent number and consents' },
 ];
 const own = [{ href: '/account', text: 'Your sign-in' }];
 

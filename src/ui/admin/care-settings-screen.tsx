@@ -1,9 +1,11 @@
 /** What the clinic sets for the care around a dose: who stands in, and the words patients agree to. */
 import type { ConsentKind } from '#core/episode/consent.ts';
+import { type ClinicNumbers, urgentNumberInWords } from '#core/episode/urgent-number.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import { CoveringClinicianForm } from './covering-clinician-form.tsx';
+import { UrgentNumberForm } from './urgent-number-form.tsx';
 import { WordingForm } from './wording-form.tsx';
 
 interface Named {
@@ -12,6 +14,7 @@ interface Named {
 }
 
 export interface CareSettingsProps {
+  readonly numbers: ClinicNumbers;
   readonly coveringClinician: Named | null;
   readonly clinicians: readonly Named[];
   readonly wordings: readonly {
@@ -23,9 +26,22 @@ export interface CareSettingsProps {
   }[];
 }
 
-export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: CareSettingsProps) => (
+const UrgentNumber = ({ numbers }: Pick<CareSettingsProps, 'numbers'>) => (
+  <section className="stack">
+    <h2>Urgent number</h2>
+    <p>{urgentNumberInWords(numbers)}</p>
+    <UrgentNumberForm current={numbers.urgentNumber ?? ''} />
+  </section>
+);
+
+export const CareSettingsScreen = ({
+  numbers,
+  coveringClinician,
+  clinicians,
+  wordings,
+}: CareSettingsProps) => (
   <div className="stack-wide">
-    <PageHeading>Covering clinician and consents</PageHeading>
+    <PageHeading>Covering clinician, urgent number and consents</PageHeading>
     <section className="stack">
       <h2>Covering clinician</h2>
       <p>
@@ -35,6 +51,7 @@ export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: 
       </p>
       <CoveringClinicianForm clinicians={clinicians} current={coveringClinician?.id ?? ''} />
     </section>
+    <UrgentNumber numbers={numbers} />
     <section className="stack">
       <h2>Consent wording</h2>
       <p className="soft">

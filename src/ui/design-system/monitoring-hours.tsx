@@ -9,6 +9,7 @@ export interface MonitoringHoursProps {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
+    readonly urgentNumber: string;
     readonly monitoringHours: Text;
   };
   /** What else is offered there. */
@@ -16,7 +17,7 @@ export interface MonitoringHoursProps {
 }
 
 export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
-  const { name, phone, emergencyNumber, monitoringHours } = clinic;
+  const { name, phone, emergencyNumber, urgentNumber, monitoringHours } = clinic;
   return (
     <section className="monitoring-hours stack-close">
       <h2>{t('hours.title')}</h2>
@@ -24,6 +25,7 @@ export const MonitoringHours = ({ clinic, children }: MonitoringHoursProps) => {
       <p>{translate(monitoringHours)}</p>
       {children}
       <p>{t('hours.outside', { emergency: emergencyNumber })}</p>
+      <p>{t('hours.nobody-answers', { clinic: name, urgent: urgentNumber })}</p>
       <p>{t('hours.phone', { phone })}</p>
     </section>
   );

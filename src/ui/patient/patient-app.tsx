@@ -10,6 +10,7 @@ import { MorningScreen } from './morning/morning-screen.tsx';
 import { NotSaved, SavedHere } from './outbox/saved-here.tsx';
 import { useNow } from './phone/use-now.ts';
 import { home } from './phone/use-place.ts';
+import { hasCuffIn } from './questions/flag-list.ts';
 import { SessionScreen } from './session/session-screen.tsx';
 import { didWork } from './session/steps.ts';
 import { Elsewhere } from './today/elsewhere.tsx';
@@ -95,6 +96,7 @@ const Session = ({ at }: ScreenProps) =>
     <SessionScreen
       draft={at.session.draft}
       clinic={at.view.clinic}
+      hasCuff={hasCuffIn([...at.view.exercises, ...at.session.draft.items])}
       clock={at.clock}
       send={at.session.send}
       hasArrived={hasArrived(at.outbox.state.entries, at.session.draft.entryId)}
@@ -110,6 +112,7 @@ const Morning = ({ at }: ScreenProps) =>
       draft={at.morning.draft}
       last={at.morning.last}
       clinic={at.view.clinic}
+      hasCuff={hasCuffIn(at.view.exercises)}
       clock={at.clock}
       send={at.morning.send}
       hasArrived={hasArrived(at.outbox.state.entries, at.morning.draft.entryId)}

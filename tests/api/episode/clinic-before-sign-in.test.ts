@@ -25,7 +25,14 @@ it('an enrolled phone shows its own clinic’s hours; an unknown phone in a file
 it('a file of one clinic shows that clinic’s hours to everybody', async () => {
   const store = freshStore();
   const hours = [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }] as const;
-  const only = { id: 'only', name: 'Only', zone: 'Europe/Dublin', phone: '1', emergencyNumber: '112' };
+  const only = {
+    id: 'only',
+    name: 'Only',
+    zone: 'Europe/Dublin',
+    phone: '1',
+    emergencyNumber: '112',
+    urgentNumber: null,
+  };
   await createClinic(store, { ...only, monitoringHours: hours }, 0);
   expect((await clinicBeforeSignIn(store, null))?.monitoringHours).toEqual(hours);
   store.close();

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decide } from '#core/decision/decide.ts';
-import { redFlags } from '#core/decision/facts/facts.ts';
+import { explainToClinician } from '#core/decision/explain.ts';
+import { type RedFlag, redFlags } from '#core/decision/facts/facts.ts';
 import { engineRules } from '#core/decision/rules/table.ts';
 import { engineDefaults, engineSettings } from '#core/decision/settings.ts';
 import { checkSettings } from '#core/sources/clinic-setting.ts';
@@ -52,7 +53,8 @@ describe('answers beside the table', () => {
 
   it('each red flag calls by its class and the most urgent wins', () => {
     const classes = {
-      emergency: 'chest-pain breathlessness fainting severe-headache-or-vision saddle-or-bladder-change',
+      emergency:
+        'chest-pain breathlessness fainting severe-headache-or-vision saddle-or-bladder-change face-speech-or-one-sided-weakness',
       'same-day':
         'hot-swollen-joint calf-pain-swelling dark-urine unexplained-fever cannot-bear-weight-or-deformity persistent-limb-change-after-release neck-pain-with-limb-symptoms new-weakness fall-with-injury',
       routine: 'locked-joint',
@@ -72,6 +74,16 @@ describe('answers beside the table', () => {
     }
     expect([...redFlags].sort()).toEqual(seen.sort());
     expect(decide(facts({ redFlags: ['locked-joint', 'dark-urine'] })).contact).toBe('same-day');
+  });
+
+  it('a calf leans on the scores for clots, other signs as before', () => {
+    const supportOf = (...ids: RedFlag[]) => decide(facts({ redFlags: ids })).reasons[0]!.support;
+    // Wells et al. 2003, New England Journal of Medicine 349:1227: calf at least 3 cm larger, deep-vein tenderness.
+    expect(supportOf('calf-pain-swelling')).toBe('clot-score-2003');
+    expect(supportOf('calf-pain-swelling', 'hot-swollen-joint')).toBe('coakley-2006');
+    expect(supportOf('hot-swollen-joint')).toBe('coakley-2006');
+    const [reason] = decide(facts({ redFlags: ['calf-pain-swelling'] })).reasons;
+    expect(explainToClinician(reason!)).toContain('Support: Wells et al. 2003');
   });
 
   it('pause dominates everything else, whatever else fires', () => {

@@ -85,6 +85,8 @@ describe('one answer', () => {
       const screening = screeningWith();
       const absent = methodOutcomes(
         outcomesInput({
+          // An age at which every item is asked.
+          ageYears: 40,
           screening: { ...screening, answers: screening.answers.filter((one) => one.item !== item.id) },
         }),
       );

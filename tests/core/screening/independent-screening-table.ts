@@ -9,12 +9,14 @@
  * memory = from memory; choice = a choice of this project.
  */
 export type Letter = 'o' | 'p' | 'c' | 'x';
-type Where = 'all' | 'named' | 'leg' | 'arm' | 'joint';
+export type Where = 'all' | 'named' | 'leg' | 'arm' | 'joint';
 
 export interface Row {
   readonly item: string;
   /** Left out: the answer alone. */
   readonly detail?: string;
+  /** Falls away only where this detail is named. */
+  readonly unless?: string;
   readonly where: Where;
   readonly load: Letter;
   readonly cuff: Letter;
@@ -26,7 +28,7 @@ const row = (
   item: string,
   [load, cuff]: readonly [Letter, Letter],
   because: RegExp,
-  more: Partial<Pick<Row, 'detail' | 'where' | 'mark'>> = {},
+  more: Partial<Pick<Row, 'detail' | 'unless' | 'where' | 'mark'>> = {},
 ): Row => ({ item, load, cuff, because, where: 'all', mark: 'list', ...more });
 
 const of = (detail: string, where: Where = 'all', mark: Row['mark'] = 'list') => ({ detail, where, mark });
@@ -38,13 +40,23 @@ export const rows: readonly Row[] = [
   row('new-chest-faint-or-breath', ['c', 'c'], /chest discomfort/),
   row('heart-condition', ['c', 'c'], /Unstable heart/, of('unstable')),
   row('heart-condition', ['c', 'c'], /^Heart condition/),
+  row('heart-event', ['c', 'c'], /within three weeks/, of('within-three-weeks')),
+  row('heart-event', ['c', 'c'], /^Unstable angina/, of('unstable-angina')),
+  row('heart-event', ['c', 'c'], /since the heart event/, { unless: 'cleared-since', mark: 'choice' }),
+  row('heart-event', ['c', 'c'], /^Coronary heart disease/),
+  row('aneurysm-dissection-or-marfan', ['c', 'c'], /Aneurysm, aortic dissection or Marfan/),
+  row('stroke-or-tia', ['c', 'c'], /since the stroke/, { unless: 'cleared-since', mark: 'memory' }),
+  row('stroke-or-tia', ['p', 'c'], /^Stroke or attack in the past/, memory),
   row('high-blood-pressure', ['p', 'c'], /Diagnosed high blood pressure/, setting),
   row('fever-or-unwell', ['x', 'x'], /Fever or acute illness/),
   row('head-pressure-or-eye', ['c', 'c'], /Straining/),
   row('head-pressure-or-eye', ['o', 'x'], /pressure inside the skull/, of('raised-head-pressure')),
 
-  row('past-clot', ['o', 'x'], /clot/),
-  row('past-clot', ['c', 'o'], /Recent or still treated clot/, of('recent-or-treated')),
+  row('past-clot', ['o', 'x'], /^Past or present clot/),
+  row('past-clot', ['c', 'o'], /within the last four weeks/, of('within-four-weeks')),
+  row('past-clot', ['c', 'o'], /still being treated/, of('being-treated', 'all', 'choice')),
+  row('past-clot', ['p', 'o'], /^Earlier clot/, of('earlier-not-treated', 'all', 'choice')),
+  row('past-clot', ['c', 'o'], /settled it/, of('when-not-known', 'all', 'choice')),
   row('clotting-or-bleeding-disorder', ['o', 'x'], /Own clotting/, of('own-clotting')),
   row('clotting-or-bleeding-disorder', ['o', 'x'], /Own bleeding/, of('own-bleeding')),
   row('clotting-or-bleeding-disorder', ['o', 'c'], /in the family/, of('family')),
@@ -85,6 +97,8 @@ export const rows: readonly Row[] = [
   row('medicines', ['p', 'c'], /blood-pressure tablet/i, of('blood-pressure-tablet', 'all', 'memory')),
   row('medicines', ['p', 'p'], /Sugar may fall/, of('insulin-or-sulfonylurea', 'all', 'memory')),
   row('medicines', ['p', 'p'], /Long-term steroid/, of('long-term-steroid', 'all', 'memory')),
+  row('medicines', ['p', 'p'], /^Statin/, of('statin')),
+  row('medicines', ['p', 'p'], /^Colchicine/, of('colchicine', 'all', 'memory')),
   row('arthritis-medicines', ['o', 'c'], /JAK/, of('jak-inhibitor', 'all', 'memory')),
   row('arthritis-medicines', ['p', 'p'], /Biologic/, of('biologic', 'all', 'memory')),
   row('arthritis-medicines', ['p', 'p'], /quinolone/, of('recent-quinolone', 'all', 'memory')),
@@ -96,6 +110,19 @@ export const rows: readonly Row[] = [
   row('skin-or-joint-under-cuff', ['o', 'x'], /under the cuff/, { where: 'named', mark: 'memory' }),
   // The joint itself is blocked wherever it is loaded; its limb hears of it and gets no cuff.
   row('hot-joint', ['p', 'c'], /Hot or clearly swollen/, { where: 'joint' }),
+  row('artificial-joint-or-metalwork', ['p', 'c'], /^Artificial joint/, { where: 'named', mark: 'memory' }),
+  row(
+    'rhabdomyolysis-or-muscle-disease',
+    ['c', 'c'],
+    /^Rhabdomyolysis before/,
+    of('rhabdomyolysis', 'all', 'memory'),
+  ),
+  row(
+    'rhabdomyolysis-or-muscle-disease',
+    ['c', 'c'],
+    /^Muscle disease/,
+    of('muscle-disease', 'all', 'memory'),
+  ),
   row('rheumatoid-arthritis', ['p', 'p'], /arthritis/i),
   row('neck-in-rheumatoid-arthritis', ['c', 'c'], /arms waits/, { where: 'arm', mark: 'memory' }),
   row('neck-in-rheumatoid-arthritis', ['p', 'p'], /unloaded and neutral/, { where: 'leg', mark: 'memory' }),
@@ -104,59 +131,3 @@ export const rows: readonly Row[] = [
 
 /** Items that change nutrition and leave every method as it is. */
 export const withoutEffect: readonly string[] = ['weight-loss-or-eating'];
-
-export interface Given {
-  readonly item: string;
-  readonly answer: 'yes' | 'no' | 'not-known';
-  readonly limbs?: readonly { readonly limb: 'arm' | 'leg'; readonly side: 'left' | 'right' }[];
-  readonly joints?: readonly string[];
-  readonly details?: readonly string[];
-}
-
-export interface Expected {
-  readonly letter: Letter;
-  readonly because: readonly { readonly letter: Letter; readonly text: RegExp }[];
-}
-
-const order: readonly Letter[] = ['o', 'p', 'c', 'x'];
-const joints = {
-  arm: ['shoulder', 'elbow', 'wrist', 'hand'],
-  leg: ['hip', 'knee', 'ankle', 'foot'],
-} as const;
-
-type Site = { readonly limb: 'arm' | 'leg'; readonly side: 'left' | 'right' };
-
-const isAt = (where: Where, given: Given, site: Site): boolean => {
-  if (where === 'all') return true;
-  if (where === 'leg' || where === 'arm') return where === site.limb;
-  if (where === 'joint') {
-    const here = joints[site.limb].map((name) => `${site.side}-${name}`);
-    return !given.joints || given.joints.some((joint) => here.includes(joint));
-  }
-  return !given.limbs || given.limbs.some((one) => one.limb === site.limb && one.side === site.side);
-};
-
-const isSaid = (one: Row, given: Given): boolean =>
-  one.detail === undefined ||
-  given.details === undefined ||
-  given.answer === 'not-known' ||
-  given.details.includes(one.detail);
-
-/** A joint nobody names counts as every joint: the work itself then waits, not only the cuff. */
-const letterOf = (one: Row, given: Given, isCuff: boolean): Letter => {
-  if (one.where === 'joint' && !given.joints) return 'c';
-  return isCuff ? one.cuff : one.load;
-};
-
-export const expectedFor = (all: readonly Given[], isCuff: boolean, site: Site): Expected => {
-  const because = all
-    .filter((given) => given.answer !== 'no')
-    .flatMap((given) =>
-      rows
-        .filter((one) => one.item === given.item && isSaid(one, given) && isAt(one.where, given, site))
-        .map((one) => ({ letter: letterOf(one, given, isCuff), text: one.because })),
-    )
-    .filter(({ letter }) => letter !== 'o');
-  const letter = order[Math.max(0, ...because.map((one) => order.indexOf(one.letter)))]!;
-  return { letter, because };
-};

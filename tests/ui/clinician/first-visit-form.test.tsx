@@ -14,10 +14,11 @@ import {
   visitFrom,
   withItem,
 } from '#ui/clinician/first-visit/first-visit-state.ts';
+import { unanswered } from '#ui/clinician/screening/screening-form-state.ts';
 import { answersToSend, type Given, notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
 import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 
-const items = minimumSet('low-load');
+const items = minimumSet('low-load', 61);
 const page = {
   templates: prescriptionTemplates.map((template) => ({ ...template, exercise: '', limbsAtOnce: 'one' })),
   profile: null,
@@ -42,14 +43,14 @@ describe('the first-visit page', () => {
   });
 
   it('“the rest: asked, and no” leaves what was answered as it was', () => {
-    const some = withItem({}, 'diabetes', { answer: 'yes', details: [], limbs: [], joints: [] });
+    const some = withItem({}, 'diabetes', { ...unanswered, answer: 'yes' });
     const all = answered(restNo(some, items), items);
     expect(all).toHaveLength(items.length);
     expect(all.filter(({ answer }) => answer === 'yes').map(({ item }) => item)).toEqual(['diabetes']);
   });
 
   it('answers from home never stand over what the clinician has answered', () => {
-    const here = withItem({}, 'diabetes', { answer: 'no', details: [], limbs: [], joints: [] });
+    const here = withItem({}, 'diabetes', { ...unanswered, answer: 'no' });
     const home = [
       { item: 'diabetes', answer: 'yes' as const },
       { item: 'swollen-calf', answer: 'not-known' as const },
@@ -95,7 +96,12 @@ const asked = (id: string, given: Partial<Given> = {}) => {
     <VisitQuestion
       question={inWords(item)}
       given={{ ...notGiven, ...given }}
-      clinic={{ phone: '020 913 0140', emergencyNumber: '112' }}
+      clinic={{
+        name: 'Ward Street',
+        phone: '020 913 0140',
+        emergencyNumber: '112',
+        urgentNumber: '116 117',
+      }}
       limbs={limbChoices}
       number={1}
       all={33}

@@ -9,7 +9,12 @@ import { dayCountInWords } from '#ui/clinician/programme/planner-words.ts';
 import { markersWithRoom } from '#ui/clinician/review/chart/chart-scale.ts';
 import { linesOf } from '#ui/clinician/review/review-choice.ts';
 import { groupedReasons } from '#ui/clinician/screening/outcome-table.tsx';
-import { answerInWords, answersFrom, itemGroups } from '#ui/clinician/screening/screening-form-state.ts';
+import {
+  answerInWords,
+  answersFrom,
+  itemGroups,
+  unanswered,
+} from '#ui/clinician/screening/screening-form-state.ts';
 import { agoInWords, momentInWords } from '#ui/clinician/when.ts';
 import { GroupCounts, groupInWords } from '#ui/clinician/worklist/group-counts.tsx';
 import { inputFrom } from '#ui/clinician/worklist/worklist-query.ts';
@@ -144,11 +149,14 @@ describe('finding a patient', () => {
   });
 });
 
+const asksNothing = { limbs: false, joints: false, day: false, notApplicable: false };
+
 const item = (id: string, more: Partial<AskedItem> = {}): AskedItem => ({
   id,
   question: 'Q?',
   clinicianLabel: 'L',
-  asks: { details: [] },
+  asks: { ...asksNothing, details: [] },
+  ifWhichNotSaid: null,
   minimumFor: [],
   mark: 'design',
   ...more,
@@ -157,13 +165,13 @@ const item = (id: string, more: Partial<AskedItem> = {}): AskedItem => ({
 describe('the screening sheet', () => {
   const items = [
     item('a', {
-      asks: { limbs: true, details: [{ id: 'd', label: 'The detail' }] },
+      asks: { ...asksNothing, limbs: true, details: [{ id: 'd', label: 'The detail' }] },
       minimumFor: ['occlusion'],
     }),
     item('b', { minimumFor: ['variation', 'low-load', 'occlusion'] }),
     item('c'),
   ];
-  const ticked = { details: ['d'], limbs: ['left leg'], joints: [] };
+  const ticked = { ...unanswered, details: ['d'], limbs: ['left leg'] };
 
   it('sends only what was answered', () => {
     expect(answersFrom(items, {})).toEqual([]);
@@ -171,10 +179,10 @@ describe('the screening sheet', () => {
 
   it('sends details with “not known” too, and drops them when the answer became “no”', () => {
     const detailed = { details: ['d'], limbs: [{ limb: 'leg', side: 'left' }] };
-    expect(answersFrom(items, { a: { answer: 'not-known', ...ticked } })).toEqual([
+    expect(answersFrom(items, { a: { ...ticked, answer: 'not-known' } })).toEqual([
       { item: 'a', answer: 'not-known', ...detailed },
     ]);
-    expect(answersFrom(items, { a: { answer: 'no', ...ticked } })).toEqual([{ item: 'a', answer: 'no' }]);
+    expect(answersFrom(items, { a: { ...ticked, answer: 'no' } })).toEqual([{ item: 'a', answer: 'no' }]);
   });
 
   it('shows the previous answer with its details, or that there was none', () => {

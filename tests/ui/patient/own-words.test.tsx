@@ -27,6 +27,7 @@ const page = (draft: SessionDraft): string =>
     <ItemPage
       draft={draft}
       clinic={spoken.clinic}
+      hasCuff={false}
       joint="right-knee"
       item={0}
       set={0}

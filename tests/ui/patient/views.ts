@@ -84,6 +84,7 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
     name: 'Test clinic',
     phone: '01 234',
     emergencyNumber: '112',
+    urgentNumber: '020 913 0166',
     monitoringHours: asTyped('weekdays, 9 to 5'),
   },
   followedJoints: ['right-knee'],

@@ -17,6 +17,7 @@ import type { Refusal } from '#core/outcome.ts';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
+import { ageYears } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { measurementsOf, recordMeasurement } from '#data/assessment/measurements.ts';
 import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
@@ -35,7 +36,7 @@ type FirstVisit = InputOf<typeof firstVisitFields>;
 
 /** What the page shows: what to ask, where to begin, and what is on record beside each field. */
 export const firstVisitPage = async (access: Access, patient: Patient) => ({
-  items: minimumSet('low-load').map(inEnglish),
+  items: minimumSet('low-load', ageYears(patient.birthDay, access.day)).map(inEnglish),
   templates: prescriptionTemplates.map((template) => ({
     ...template,
     exercise: exerciseById(template.request.exerciseId)?.title ?? template.request.exerciseId,
@@ -110,7 +111,7 @@ const begun = async (access: Access, patientId: string, visit: FirstVisit): Prom
 };
 
 const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Access): readonly Refusal[] => [
-  ...unknownItems(visit.screening.answers),
+  ...unknownItems(visit.screening.answers, access.day),
   ...(visit.screening.sheetVersion === screeningSheetVersion
     ? []
     : [

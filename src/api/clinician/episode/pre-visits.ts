@@ -8,6 +8,7 @@ import { recordProcedure, router } from '#api/trpc.ts';
 import { screeningFields } from '#core/record/staff-fields.ts';
 import { screeningSheetVersion } from '#core/screening/items.ts';
 import { besideRecord, confirmed, stillToAsk, toLookAt } from '#core/screening/pre-visit.ts';
+import { ageYears } from '#core/time/day.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
 import { recordScreening, screeningsOf } from '#data/screening/screenings.ts';
 
@@ -17,7 +18,7 @@ export const preVisitsRouter = router({
     const screenings = await screeningsOf(ctx.access, ctx.patient.id);
     if (!preVisit) return null;
     const rows = besideRecord(screenings, preVisit);
-    const missing = stillToAsk(preVisit.answers);
+    const missing = stillToAsk(preVisit.answers, ageYears(ctx.patient.birthDay, ctx.access.day));
     return {
       id: preVisit.id,
       day: preVisit.day,
@@ -52,7 +53,7 @@ export const preVisitsRouter = router({
         const corrections = Array.isArray(input.corrections) ? input.corrections : [];
         const answers = confirmed(preVisit, corrections);
         const sheet = checked(screeningFields, { sheetVersion: screeningSheetVersion, answers }, (value) =>
-          unknownItems(value.answers),
+          unknownItems(value.answers, ctx.access.day),
         );
         return recordScreening(ctx.access, ctx.patient.id, sheet);
       }),

@@ -8,6 +8,7 @@ export const redFlagClasses = {
     'fainting',
     'severe-headache-or-vision',
     'saddle-or-bladder-change',
+    'face-speech-or-one-sided-weakness',
   ],
   'same-day': [
     'hot-swollen-joint',
@@ -23,6 +24,8 @@ export const redFlagClasses = {
   routine: ['locked-joint'],
 } as const;
 export type RedFlag = (typeof redFlagClasses)[keyof typeof redFlagClasses][number];
+/** Asked only of people who have a cuff prescribed: nobody else can have the sign. */
+export const redFlagOfCuff: RedFlag = 'persistent-limb-change-after-release';
 export const redFlags: readonly RedFlag[] = Object.values(redFlagClasses).flat();
 
 export interface Facts {

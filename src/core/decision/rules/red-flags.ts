@@ -21,6 +21,12 @@ export const redFlagContact = (flags: readonly RedFlag[]): Contact => {
   return urgency.find((contact) => found.has(contact)) ?? 'none';
 };
 
+/** A calf leans on the scores for clots, unless a hot joint was told as well. */
+const supportFor: Rule['supportFor'] = ({ redFlags }) =>
+  redFlags?.includes('calf-pain-swelling') && !redFlags.includes('hot-swollen-joint')
+    ? 'clot-score-2003'
+    : null;
+
 export const redFlagRules = [
   {
     id: 'R1',
@@ -49,12 +55,25 @@ export const redFlagRules = [
         remark: 'Dark urine or pain out of proportion one to three days after a session.',
       },
       {
+        source: 'clot-score-2003',
+        locator: 'two-level table: items on the calf',
+        mark: 'seen',
+        remark: 'One calf at least 3 cm larger, tenderness along the deep veins: a clot is looked for.',
+      },
+      {
+        source: 'clot-score-1997',
+        locator: 'table 1: items on the calf',
+        mark: 'seen',
+        remark: 'The same signs, with more than 3 cm.',
+      },
+      {
         source: 'exercise-stop-signs',
         locator: 'stop signs',
         mark: 'second-hand',
         remark: 'Chest pain and breathlessness; the remaining signs of the list are from memory.',
       },
     ],
+    supportFor,
     settings: [],
   },
 ] as const satisfies readonly Rule[];

@@ -1,5 +1,6 @@
 /** What one rule of the table is. Rules are data; decide.ts reads them and knows none by name. */
 import type { Citation } from '#core/sources/citation.ts';
+import type { ScreeningSource } from '#core/sources/screening.ts';
 import type { SymptomSource } from '#core/sources/symptoms.ts';
 import type { Contact, DecisionWord, Step, Today } from '../answers.ts';
 import type { Facts } from '../facts/facts.ts';
@@ -38,7 +39,9 @@ export interface Rule {
   readonly threshold: (settings: EngineSettingValues) => string;
   /** What the rule leans on: a source, or a choice of the clinic although sources stand near it. */
   readonly restsOn: 'source' | 'clinic-choice';
-  readonly citations: readonly (Citation & { readonly source: SymptomSource })[];
+  readonly citations: readonly (Citation & { readonly source: SymptomSource | ScreeningSource })[];
+  /** Which of them a finding leans on, where that is not the first. */
+  readonly supportFor?: (facts: Facts) => SymptomSource | ScreeningSource | null;
   readonly settings: readonly EngineSettingId[];
 }
 

@@ -79,6 +79,8 @@ export interface DocumentFacts {
     readonly name: string;
     readonly phone: string;
     readonly emergencyNumber: string;
+    /** null until the clinic has entered one. */
+    readonly urgentNumber: string | null;
     readonly monitoringHours: MonitoringHours;
   };
   readonly patient: { readonly name: string; readonly birthDay: Day };

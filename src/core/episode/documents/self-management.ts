@@ -7,13 +7,14 @@
  * That is a choice of this project. The sheet promises nothing. What is not on record but advice in the
  * clinic's name is kept apart from it, so that a clinician reads it before the sheet is handed over.
  */
-import { type RedFlag, redFlagClasses } from '#core/decision/facts/facts.ts';
+import { type RedFlag, redFlagClasses, redFlagOfCuff } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Caution } from '#core/prescribing/cautions/caution.ts';
 import type { Dose } from '#core/prescribing/dose.ts';
 import type { Baseline } from '#core/record/record.ts';
 import type { Day } from '#core/time/day.ts';
 import type { MonitoringHours } from '../monitoring-hours.ts';
+import { urgentNumberOf } from '../urgent-number.ts';
 import type { DocumentFacts, DocumentItem } from './document-facts.ts';
 
 /** A line, or the title of a part. */
@@ -148,13 +149,17 @@ const jointPart = (joint: Joint, { baselines, clinic }: DocumentFacts): SheetPar
   );
 };
 
-const signParts = ({ clinic }: DocumentFacts): readonly SheetPart[] => {
+const signParts = ({ clinic, lines }: DocumentFacts): readonly SheetPart[] => {
   const { phone, emergencyNumber: number } = clinic;
-  const list = (flags: readonly RedFlag[]) => flags.map((flag): SheetLine => ({ key: 'flag', flag }));
+  const hasCuff = lines.some(({ atEnd, last }) => atEnd && last.dose.method === 'occlusion');
+  const list = (flags: readonly RedFlag[]) =>
+    flags
+      .filter((flag) => hasCuff || flag !== redFlagOfCuff)
+      .map((flag): SheetLine => ({ key: 'flag', flag }));
   return [
     part({ key: 'ring-emergency', number }, list(redFlagClasses.emergency)),
     part({ key: 'speak-same-day', phone }, list(redFlagClasses['same-day']), [
-      { key: 'nobody-there', number },
+      { key: 'nobody-there', number: urgentNumberOf(clinic) },
     ]),
     part({ key: 'ring-clinic', phone }, list(redFlagClasses.routine)),
   ];

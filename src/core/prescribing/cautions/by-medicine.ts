@@ -1,5 +1,6 @@
 /** Cautions by class of medicine. The classes are general knowledge, from memory, and never a reason to change a medicine. */
 
+import { counts } from '#core/screening/reasons-from-answers.ts';
 import type { Screening } from '#core/screening/screening.ts';
 import type { Caution } from './caution.ts';
 import { type CautionedMedicineId, cautionedMedicineIds } from './ids.ts';
@@ -16,6 +17,9 @@ const medicineWords: Readonly<Record<CautionedMedicineId, string>> = {
     'Insulin or sulfonylurea: sugar may fall during and hours after; measure before, keep fast carbohydrate at hand.',
   'long-term-steroid':
     'Long-term steroid (from memory): fragile skin, bone and tendon; pad cuffs and straps, small steps.',
+  statin:
+    'Statin: muscle pain out of proportion or dark urine is urgent; the higher alert with a statin is from memory.',
+  colchicine: 'Colchicine (from memory): muscles may weaken, more so with a statin or kidney disease.',
   'jak-inhibitor': 'JAK inhibitor (from memory): clot and infection risk may be raised.',
   biologic: 'Biologic (from memory): infection may show little; no session with fever or an infected wound.',
   'recent-quinolone':
@@ -23,36 +27,32 @@ const medicineWords: Readonly<Record<CautionedMedicineId, string>> = {
 };
 
 const medicineItems = ['medicines', 'arthritis-medicines'];
-const classesOf: Readonly<Record<string, readonly string[]>> = {
-  medicines: [
-    'blood-thinner',
-    'hormone-pill-or-patch',
-    'testosterone',
-    'blood-pressure-tablet',
-    'insulin-or-sulfonylurea',
-    'long-term-steroid',
-  ],
-  'arthritis-medicines': ['jak-inhibitor', 'biologic', 'recent-quinolone'],
+/** One caution in place of classes that were not said: it claims none of them. */
+const notSaid: Caution = {
+  id: 'medicine-not-said',
+  text: 'Which of these medicines are taken was not said or is not known: ask; until then each is taken as possible.',
+  patient: { key: 'medicine-not-said' },
+  from: 'medicines',
+  support: 'clinic',
 };
 
-/** Classes named by the answers; every class of the question when none was named or it is not known. */
+/** Classes named by the answers; one caution where none was named or it is not known. */
 export const medicineCautions = (screening: Screening | null): readonly Caution[] => {
-  const taken = new Set(
-    (screening?.answers ?? [])
-      .filter((answer) => medicineItems.includes(answer.item) && answer.answer !== 'no')
-      .flatMap((answer) =>
-        answer.answer === 'not-known' || answer.details === undefined
-          ? classesOf[answer.item]!
-          : answer.details,
-      ),
+  const told = (screening?.answers ?? []).filter(
+    (answer) => medicineItems.includes(answer.item) && counts(answer),
   );
-  return cautionedMedicineIds
-    .filter((medicine) => taken.has(medicine))
-    .map((medicine) => ({
-      id: `medicine-${medicine}`,
-      text: medicineWords[medicine],
-      patient: { key: `medicine-${medicine}` },
-      from: 'medicines',
-      support: 'clinic',
-    }));
+  const isUnsaid = told.some((answer) => answer.answer === 'not-known' || !answer.details?.length);
+  const taken = new Set(told.flatMap((answer) => answer.details ?? []));
+  return [
+    ...cautionedMedicineIds
+      .filter((medicine) => taken.has(medicine))
+      .map((medicine) => ({
+        id: `medicine-${medicine}`,
+        text: medicineWords[medicine],
+        patient: { key: `medicine-${medicine}` as const },
+        from: 'medicines',
+        support: 'clinic',
+      })),
+    ...(isUnsaid ? [notSaid] : []),
+  ];
 };

@@ -1,6 +1,7 @@
 /** The caution each screening item brings when it was answered yes or not known. Own wording; the clinic approves it. */
 
 import { type ScreeningItemId, screeningItems } from '#core/screening/items.ts';
+import { counts } from '#core/screening/reasons-from-answers.ts';
 import type { Screening } from '#core/screening/screening.ts';
 import type { Method } from '../methods.ts';
 import type { Caution } from './caution.ts';
@@ -11,6 +12,12 @@ const screeningWords: Readonly<Record<ScreeningItemId, string>> = {
     'Chest discomfort, fainting or breathlessness: reviewed before loading; any return stops the session.',
   'heart-condition':
     'Heart condition: avoid straining and breath holding; breathlessness, swelling of both legs or weight gain over days needs contact.',
+  'heart-event':
+    'Heart attack, angina, stent or bypass: no straining or breath holding; chest tightness or breathlessness is an emergency.',
+  'aneurysm-dissection-or-marfan':
+    'Aneurysm, dissection or Marfan syndrome: no straining or breath holding; sudden strong pain is an emergency.',
+  'stroke-or-tia':
+    'Stroke or attack in the past (from memory): blood pressure first; face, speech or one-sided weakness is an emergency.',
   'high-blood-pressure': 'High blood pressure: read it before the session; the gate holds even when treated.',
   'fever-or-unwell': 'Acute illness: no session until well.',
   'head-pressure-or-eye':
@@ -48,6 +55,10 @@ const screeningWords: Readonly<Record<ScreeningItemId, string>> = {
     'Wound, fracture or infection: nothing presses on it; spreading redness or fever needs contact the same day.',
   'skin-or-joint-under-cuff': 'Fragile skin or inflammation under the cuff (from memory): no cuff there.',
   'hot-joint': 'Hot or clearly swollen joint: it is not loaded until a physician has judged it.',
+  'artificial-joint-or-metalwork':
+    'Artificial joint or metalwork (from memory): limits of the surgeon; a hot joint goes to the surgeon the same day.',
+  'rhabdomyolysis-or-muscle-disease':
+    'Rhabdomyolysis before, or muscle disease (from memory): dark urine or pain out of proportion is urgent.',
   'rheumatoid-arthritis':
     'Inflammatory arthritis: clot risk is above the general population; a flare eases the session early.',
   'neck-in-rheumatoid-arthritis':
@@ -58,9 +69,7 @@ const screeningWords: Readonly<Record<ScreeningItemId, string>> = {
 
 /** Cautions of the answers that bear on this method: its closings, its precautions, or a joint it may not load. */
 export const screeningCautions = (screening: Screening | null, method: Method): readonly Caution[] => {
-  const raised = new Set(
-    (screening?.answers ?? []).filter((answer) => answer.answer !== 'no').map((answer) => answer.item),
-  );
+  const raised = new Set((screening?.answers ?? []).filter(counts).map((answer) => answer.item));
   return screeningItems
     .filter((item) => raised.has(item.id))
     .filter(

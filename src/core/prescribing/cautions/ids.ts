@@ -59,11 +59,14 @@ export const cautionedMedicineIds = [
   'blood-pressure-tablet',
   'insulin-or-sulfonylurea',
   'long-term-steroid',
+  'statin',
+  'colchicine',
   'jak-inhibitor',
   'biologic',
   'recent-quinolone',
 ] as const;
 export type CautionedMedicineId = (typeof cautionedMedicineIds)[number];
+export type MedicineCautionId = `medicine-${CautionedMedicineId | 'not-said'}`;
 
 /** What nobody has checked; said by the caution "not-checked". */
 export const uncheckedThings = [
@@ -102,4 +105,4 @@ export type PlainCautionId =
   | ExerciseCautionId
   | `joint-${JointName}`
   | `screening-${ScreeningItemId}`
-  | `medicine-${CautionedMedicineId}`;
+  | MedicineCautionId;

@@ -16,15 +16,40 @@ export const bloodAndVesselItems = [
     id: 'past-clot',
     clinicianLabel: 'Past or present deep-vein thrombosis or pulmonary embolism',
     asks: {
-      details: ['recent-or-treated'],
+      details: ['within-four-weeks', 'being-treated', 'earlier-not-treated', 'when-not-known'],
+      lastDay: { withinDays: 28, detail: 'within-four-weeks' },
     },
     minimumFor: everyMethod,
     effects: [
+      // Whenever it was: on most lists of stops for occlusion work.
       stopOcclusion('past-clot', 'Past or present clot: most lists stop occlusion work.'),
-      stopAll('recent-clot', 'Recent or still treated clot: no loading until the physician clears it.', {
-        methods: withoutCuff,
-        detail: 'recent-or-treated',
-      }),
+      // Under four weeks: on the list of the cardiac-rehabilitation page.
+      stopAll(
+        'clot-within-four-weeks',
+        'Clot within the last four weeks: no loading until the physician clears it.',
+        { methods: withoutCuff, detail: 'within-four-weeks', support: 'cardiac-rehabilitation-page' },
+      ),
+      // No list speaks of a clot past four weeks that is still treated: a choice of this project.
+      stopAll(
+        'clot-being-treated',
+        'Clot still being treated: no loading until the physician who treats it clears it; note the medicine.',
+        { methods: withoutCuff, detail: 'being-treated', support: 'clinic' },
+      ),
+      // An earlier clot is no stop for loading on any list seen: a choice of this project.
+      precaution(
+        'clot-earlier',
+        'Earlier clot, not treated now: tell the signs of a new one before loading.',
+        {
+          detail: 'earlier-not-treated',
+          support: 'clinic',
+        },
+      ),
+      // Not known is not "long ago": a choice of this project.
+      stopAll(
+        'clot-when-not-known',
+        'When the clot was, or whether it is still treated, is not known: no loading until a physician has settled it.',
+        { methods: withoutCuff, detail: 'when-not-known', support: 'clinic' },
+      ),
     ],
     support: 'occlusion-screening-2022',
     mark: 'seen',
@@ -189,8 +214,9 @@ export const bloodAndVesselItems = [
       ),
     ],
     askBeforeOcclusion: true,
-    support: 'resistance-contraindications-table',
-    mark: 'design',
+    support: 'clot-score-2003',
+    mark: 'seen',
+    alsoSee: ['clot-score-1997', 'resistance-contraindications-table'],
   },
   {
     id: 'raynaud-or-systemic-sclerosis',

@@ -15,7 +15,8 @@ export const generalHealthItems = [
   {
     id: 'pregnancy-or-birth',
     clinicianLabel: 'Pregnant, perhaps pregnant, or birth within 12 weeks',
-    asks: {},
+    asks: { notApplicable: true },
+    askedAtAges: { from: 18, to: 55 },
     minimumFor: everyMethod,
     effects: [
       stopOcclusion(
@@ -160,6 +161,8 @@ export const generalHealthItems = [
         'blood-pressure-tablet',
         'insulin-or-sulfonylurea',
         'long-term-steroid',
+        'statin',
+        'colchicine',
       ],
     },
     minimumFor: cuffOnly,
@@ -200,6 +203,17 @@ export const generalHealthItems = [
         methods: everyMethod,
         detail: 'long-term-steroid',
       }),
+      // The alert for muscle breakdown is higher on a statin and after work near failure.
+      precaution('statin', 'Statin: ask about muscle pain and dark urine on the three mornings after.', {
+        methods: everyMethod,
+        detail: 'statin',
+        support: 'scalco-2016',
+      }),
+      precaution(
+        'colchicine',
+        'Colchicine: muscles may weaken, more so with a statin or kidney disease (from memory).',
+        { methods: everyMethod, detail: 'colchicine', support: 'clinic' },
+      ),
     ],
     askBeforeOcclusion: true,
     support: 'occlusion-screening-2022',

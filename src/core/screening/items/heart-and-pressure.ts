@@ -1,5 +1,13 @@
 /** Screening questions about the heart, blood pressure, head and eyes, and being unwell today. */
-import { everyMethod, precaution, review, type ScreeningItem, stopAll, stopOcclusion } from '../item.ts';
+import {
+  everyMethod,
+  precaution,
+  review,
+  type ScreeningItem,
+  stopAll,
+  stopOcclusion,
+  withoutCuff,
+} from '../item.ts';
 
 export const heartAndPressureItems = [
   {
@@ -49,11 +57,96 @@ export const heartAndPressureItems = [
       review(
         'heart-condition-loading',
         'Heart condition: sets near failure wait for a clinician who has checked that it is stable.',
-        { methods: ['variation', 'low-load'] },
+        { methods: withoutCuff },
       ),
     ],
     support: 'occlusion-screening-2022',
     mark: 'seen',
+  },
+  {
+    id: 'heart-event',
+    clinicianLabel: 'Heart attack, angina, stent or bypass',
+    asks: {
+      details: [
+        'within-three-weeks',
+        'unstable-angina',
+        'stable-angina',
+        'heart-attack',
+        'stent-or-bypass',
+        'cleared-since',
+      ],
+      lastDay: { withinDays: 21, detail: 'within-three-weeks' },
+    },
+    minimumFor: everyMethod,
+    effects: [
+      // Heart attack within three weeks: cardiac-rehabilitation page; stent and bypass alike by choice.
+      stopAll(
+        'recent-heart-event',
+        'Heart attack, stent or bypass within three weeks: no loading until the treating physician clears it.',
+        { detail: 'within-three-weeks', support: 'cardiac-rehabilitation-page' },
+      ),
+      stopAll('unstable-angina', 'Unstable angina: no loading until the treating physician clears it.', {
+        detail: 'unstable-angina',
+      }),
+      // A choice of this project: silence about a clearance is none.
+      stopAll(
+        'heart-event-not-cleared',
+        'Nobody has said that a physician allowed exercise since the heart event: no loading until one does.',
+        { unlessDetail: 'cleared-since', support: 'clinic' },
+      ),
+      // Stable disease counts as a heart condition, with the same two effects.
+      review('coronary-disease', 'Coronary heart disease: occlusion waits for the treating physician.', {
+        clearedBy: 'physician',
+        support: 'occlusion-screening-2022',
+      }),
+      review(
+        'coronary-disease-loading',
+        'Coronary heart disease: sets near failure wait for a clinician who has checked that it is stable.',
+        { methods: withoutCuff, support: 'occlusion-screening-2022' },
+      ),
+    ],
+    support: 'heart-failure-exercise-2023',
+    mark: 'seen',
+    alsoSee: ['cardiac-rehabilitation-page', 'blood-pressure-exercise-2024', 'occlusion-screening-2022'],
+  },
+  {
+    id: 'aneurysm-dissection-or-marfan',
+    clinicianLabel: 'Aneurysm of the aorta or in the head, aortic dissection, Marfan syndrome',
+    asks: {},
+    minimumFor: everyMethod,
+    effects: [
+      stopAll(
+        'aneurysm-dissection-or-marfan',
+        'Aneurysm, aortic dissection or Marfan syndrome: straining may do harm; no loading until the physician clears it.',
+      ),
+    ],
+    support: 'blood-pressure-exercise-2024',
+    mark: 'seen',
+    alsoSee: ['resistance-contraindications-table'],
+  },
+  {
+    id: 'stroke-or-tia',
+    clinicianLabel: 'Stroke or transient ischaemic attack (from memory)',
+    asks: { details: ['stroke', 'tia', 'cleared-since'] },
+    minimumFor: everyMethod,
+    effects: [
+      // A recent bleed in the head is on the resistance table; clots and attacks are from memory.
+      stopAll(
+        'stroke-not-cleared',
+        'Nobody has said that a physician allowed exercise since the stroke or attack: no loading until one does.',
+        { unlessDetail: 'cleared-since' },
+      ),
+      review('stroke', 'Stroke or attack in the past: occlusion waits for a physician.', {
+        clearedBy: 'physician',
+      }),
+      precaution(
+        'stroke-loading',
+        'Stroke or attack in the past: read the blood pressure first, no holding of the breath, mind a weak side.',
+      ),
+    ],
+    support: 'clinic',
+    mark: 'memory',
+    alsoSee: ['resistance-contraindications-table'],
   },
   {
     id: 'high-blood-pressure',

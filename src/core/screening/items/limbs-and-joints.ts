@@ -74,6 +74,48 @@ export const limbAndJointItems = [
     mark: 'seen',
   },
   {
+    id: 'artificial-joint-or-metalwork',
+    clinicianLabel: 'Artificial joint, or metalwork in a bone (from memory)',
+    asks: { limbs: true },
+    minimumFor: cuffOnly,
+    effects: [
+      review(
+        'artificial-joint-or-metalwork',
+        'Artificial joint or metalwork: a clinician decides on a cuff for that limb.',
+        { scope: 'answered-limbs' },
+      ),
+      precaution(
+        'artificial-joint-or-metalwork-loading',
+        'Artificial joint or metalwork: keep the limits of the surgeon; a hot joint goes to the surgeon the same day.',
+        { scope: 'answered-limbs' },
+      ),
+    ],
+    support: 'clinic',
+    mark: 'memory',
+    alsoSee: ['coakley-2006'],
+  },
+  {
+    id: 'rhabdomyolysis-or-muscle-disease',
+    clinicianLabel: 'Previous rhabdomyolysis, or a muscle disease (from memory)',
+    asks: { details: ['rhabdomyolysis', 'muscle-disease'] },
+    minimumFor: everyMethod,
+    effects: [
+      review(
+        'previous-rhabdomyolysis',
+        'Rhabdomyolysis before: sets near failure and occlusion wait for a physician who knows why it happened.',
+        { methods: everyMethod, clearedBy: 'physician', detail: 'rhabdomyolysis' },
+      ),
+      review('muscle-disease', 'Muscle disease: loading waits for the physician who treats it.', {
+        methods: everyMethod,
+        clearedBy: 'physician',
+        detail: 'muscle-disease',
+      }),
+    ],
+    support: 'clinic',
+    mark: 'memory',
+    alsoSee: ['scalco-2016'],
+  },
+  {
     id: 'rheumatoid-arthritis',
     clinicianLabel: 'Rheumatoid or other inflammatory arthritis',
     asks: {},

@@ -10,11 +10,11 @@ export const words = {
   'care.said': 'Sie haben gesagt:',
   'care.emergency':
     'Warten Sie nicht auf die Praxis. Fahren Sie nicht selbst. Ist jemand in der Nähe, sagen Sie es jetzt.',
-  'care.same-day':
-    'Rufen Sie {clinic} jetzt an: {phone}. Meldet sich niemand und wird es schlimmer, rufen Sie {emergency} an.',
+  'care.same-day': 'Rufen Sie jetzt an: {phone}. Wird es schlimmer, rufen Sie {emergency} an.',
   'care.routine':
-    'Rufen Sie {clinic} an, bevor Sie wieder trainieren: {phone}. Wird es schlimmer, rufen Sie sofort an.',
+    'Rufen Sie an, bevor Sie wieder trainieren: {phone}. Wird es schlimmer, rufen Sie sofort an.',
   'care.call-emergency': '{emergency} anrufen',
+  'care.call-urgent': 'Meldet sich niemand: {urgent}',
   'care.call-clinic': '{clinic} anrufen: {phone}',
   'care.stopped': 'Ihr Training ist gestoppt. Machen Sie keine weiteren Übungen, bis die Praxis zustimmt.',
   'care.sent': 'Ihre Praxis hat diese Antwort.',

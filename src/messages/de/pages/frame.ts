@@ -6,6 +6,8 @@ export const words = {
   'hours.title': 'Wann die Praxis Ihre Antworten liest',
   'hours.who': '{clinic} liest Ihre Antworten zu diesen Zeiten:',
   'hours.outside': 'Außerhalb dieser Zeiten liest sie niemand. Rufen Sie im Notfall {emergency} an.',
+  'hours.nobody-answers':
+    'Rufen Sie {clinic} an. Meldet sich dort niemand, warten Sie nicht: Rufen Sie {urgent} an.',
   'hours.phone': 'Telefon der Praxis: {phone}',
   'skip.main': 'Zum Inhalt',
   'skip.pages': 'Seiten',

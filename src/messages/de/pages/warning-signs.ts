@@ -6,11 +6,15 @@ export const words = {
   'flag.chest-pain': 'Schmerz oder Druck in der Brust',
   'flag.breathlessness': 'Sie bekommen viel schlechter Luft, als es bei dieser Anstrengung üblich ist',
   'flag.fainting': 'Sie sind ohnmächtig geworden oder fast',
+  'flag.face-speech-or-one-sided-weakness':
+    'Das Gesicht hängt auf einer Seite, Sie sprechen undeutlich, oder eine Körperhälfte ist schwach oder taub',
   'flag.severe-headache-or-vision':
     'Plötzlich starke Kopfschmerzen, oder Sie sehen plötzlich anders oder schlechter',
   'flag.saddle-or-bladder-change': 'Taub zwischen den Beinen, oder neue Probleme mit Blase oder Darm',
-  'flag.hot-swollen-joint': 'Ein heißes, geschwollenes Gelenk',
-  'flag.calf-pain-swelling': 'Eine Wade, die schmerzt, geschwollen oder warm ist',
+  'flag.hot-swollen-joint':
+    'Ein Gelenk ist plötzlich viel heißer und dicker als in Ihren Schüben, oder Sie fühlen sich dabei krank',
+  'flag.calf-pain-swelling':
+    'Eine Wade ist neu geschwollen, heiß oder druckempfindlich, und es ist nicht Ihr üblicher Muskelkater',
   'flag.dark-urine': 'Dunkelbrauner Urin oder ungewöhnlich starke Muskelschmerzen',
   'flag.unexplained-fever': 'Fieber oder Schüttelfrost, und Sie wissen nicht warum',
   'flag.cannot-bear-weight-or-deformity': 'Sie können es nicht belasten, oder es sieht verformt aus',

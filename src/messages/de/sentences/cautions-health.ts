@@ -1,5 +1,5 @@
 /** What to mind after an answer about health, and with a medicine. */
-import type { CautionedMedicineId } from '#core/prescribing/cautions/ids.ts';
+import type { MedicineCautionId } from '#core/prescribing/cautions/ids.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
 
 export const screeningCautions = {
@@ -9,6 +9,12 @@ export const screeningCautions = {
     'Kommen Beschwerden in der Brust, Schwäche wie vor einer Ohnmacht oder Atemnot wieder: Hören Sie auf und wählen Sie den Notruf.',
   'screening-heart-condition':
     'Pressen Sie nicht und halten Sie nicht die Luft an. Rufen Sie uns an, wenn Sie schlechter Luft bekommen oder die Beine anschwellen.',
+  'screening-heart-event':
+    'Pressen Sie nicht und halten Sie nicht die Luft an. Wird die Brust eng oder bekommen Sie keine Luft: Hören Sie auf und wählen Sie den Notruf.',
+  'screening-aneurysm-dissection-or-marfan':
+    'Pressen Sie nicht und halten Sie nicht die Luft an. Plötzlicher starker Schmerz in Brust, Rücken, Bauch oder Kopf: Wählen Sie den Notruf.',
+  'screening-stroke-or-tia':
+    'Hängt das Gesicht auf einer Seite, verändert sich das Sprechen oder wird eine Seite schwach: Wählen Sie sofort den Notruf.',
   'screening-high-blood-pressure':
     'Messen Sie vor dem Beginn den Blutdruck. Ist er hoch, beginnen Sie nicht und rufen Sie uns an.',
   'screening-fever-or-unwell': 'Trainieren Sie nicht, solange Sie Fieber haben oder sich krank fühlen.',
@@ -57,6 +63,10 @@ export const screeningCautions = {
   'screening-skin-or-joint-under-cuff':
     'Legen Sie dort keine Manschette an, bis wir die Stelle angesehen haben.',
   'screening-hot-joint': 'Belasten Sie das heiße Gelenk nicht. Lassen Sie es ärztlich ansehen.',
+  'screening-artificial-joint-or-metalwork':
+    'Halten Sie sich an das, was nach der Operation ärztlich erlaubt wurde. Rufen Sie uns noch am selben Tag an, wenn dieses Gelenk heiß wird oder anschwillt.',
+  'screening-rhabdomyolysis-or-muscle-disease':
+    'Dunkler Urin oder Muskeln, die viel stärker schmerzen als sonst oder schwach werden, sind dringend: Rufen Sie uns noch am selben Tag an.',
   'screening-rheumatoid-arthritis':
     'Machen Sie in einem Schub weniger und sagen Sie es uns. Rufen Sie uns noch am selben Tag an, wenn eine Wade schmerzt oder anschwillt.',
   'screening-neck-in-rheumatoid-arthritis':
@@ -66,6 +76,8 @@ export const screeningCautions = {
 } as const satisfies Readonly<Record<`screening-${ScreeningItemId}`, string>>;
 
 export const medicineCautions = {
+  'medicine-not-said':
+    'Wir wissen noch nicht, welche Medikamente Sie nehmen. Sagen Sie es uns. Bei Schwindel, neuen blauen Flecken, dunklem Urin oder einer geschwollenen Wade rufen Sie uns an.',
   'medicine-blood-thinner':
     'Sie nehmen einen Blutverdünner. Sagen Sie uns, wenn Sie neue blaue Flecken haben. Holen Sie nach einem Sturz oder einem Stoß gegen den Kopf noch am selben Tag Hilfe.',
   'medicine-hormone-pill-or-patch':
@@ -78,9 +90,13 @@ export const medicineCautions = {
     'Messen Sie vor dem Beginn den Blutzucker und legen Sie etwas Süßes neben sich.',
   'medicine-long-term-steroid':
     'Ihre Haut und Ihre Knochen können leichter verletzt werden. Polstern Sie Gurte und sehen Sie danach die Haut an.',
+  'medicine-statin':
+    'Sie nehmen ein Statin. Dunkler Urin oder Muskeln, die viel stärker schmerzen als sonst, sind dringend: Rufen Sie uns noch am selben Tag an.',
+  'medicine-colchicine':
+    'Sie nehmen Colchicin. Sagen Sie uns, wenn Ihre Muskeln schwach sind oder ohne Grund schmerzen.',
   'medicine-jak-inhibitor':
     'Rufen Sie uns noch am selben Tag an, wenn eine Wade schmerzt oder anschwillt oder Sie Fieber haben.',
   'medicine-biologic': 'Trainieren Sie nicht mit Fieber oder einer entzündeten Wunde. Rufen Sie uns an.',
   'medicine-recent-quinolone':
     'Keine ruckartigen Bewegungen. Schmerzt plötzlich eine Sehne, zum Beispiel die Achillessehne: Hören Sie auf und rufen Sie uns an.',
-} as const satisfies Readonly<Record<`medicine-${CautionedMedicineId}`, string>>;
+} as const satisfies Readonly<Record<MedicineCautionId, string>>;

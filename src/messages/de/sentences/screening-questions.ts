@@ -7,6 +7,11 @@ export const screeningQuestions = {
     'Hatten Sie in den letzten vier Wochen Beschwerden in der Brust, Ohnmacht oder Atemnot, die neu sind oder schlimmer werden?',
   'heart-condition':
     'Haben Sie Herzschwäche, eine Rhythmusstörung, eine kranke Herzklappe, einen Herzschrittmacher oder einen Defibrillator?',
+  'heart-event':
+    'Hatten Sie je einen Herzinfarkt, Brustenge (Angina pectoris), einen Stent am Herzen oder einen Bypass?',
+  'aneurysm-dissection-or-marfan':
+    'Hat man Ihnen gesagt, dass Ihre Hauptschlagader erweitert oder eingerissen ist (Aneurysma, Dissektion)? Oder dass Sie ein Aneurysma im Kopf oder das Marfan-Syndrom haben?',
+  'stroke-or-tia': 'Hatten Sie je einen Schlaganfall, oder vorübergehend Anzeichen davon (TIA)?',
   'high-blood-pressure':
     'Hat Ihnen je jemand gesagt, dass Ihr Blutdruck hoch ist, auch wenn er jetzt behandelt und in Ordnung ist?',
   'fever-or-unwell':
@@ -49,6 +54,10 @@ export const screeningQuestions = {
   'skin-or-joint-under-cuff':
     'Ist dort, wo eine Manschette oder ein Wickel säße, die Haut dünn oder leicht verletzlich, oder ist ein Gelenk entzündet?',
   'hot-joint': 'Ist heute ein Gelenk heiß oder deutlich stärker geschwollen als sonst?',
+  'artificial-joint-or-metalwork':
+    'Haben Sie ein künstliches Gelenk, oder Platten, Schrauben, Nägel oder Stäbe in einem Knochen?',
+  'rhabdomyolysis-or-muscle-disease':
+    'Sind bei Ihnen je Muskeln nach großer Anstrengung zerfallen, mit dunklem Urin? Oder haben Sie eine Muskelkrankheit?',
   'rheumatoid-arthritis':
     'Haben Sie Rheuma in den Gelenken (rheumatoide Arthritis) oder eine andere entzündliche Arthritis?',
   'neck-in-rheumatoid-arthritis':

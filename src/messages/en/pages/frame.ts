@@ -3,6 +3,7 @@ export const words = {
   'hours.title': 'When the clinic reads your answers',
   'hours.who': '{clinic} reads your answers at these times:',
   'hours.outside': 'Nobody reads your answers outside these hours. In an emergency call {emergency}.',
+  'hours.nobody-answers': 'Ring {clinic}. If nobody answers, do not wait: ring {urgent}.',
   'hours.phone': 'Clinic phone: {phone}',
   'skip.main': 'Skip to the page',
   'skip.pages': 'Pages',

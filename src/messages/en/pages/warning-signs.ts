@@ -3,10 +3,13 @@ export const words = {
   'flag.chest-pain': 'Pain or pressure in the chest',
   'flag.breathlessness': 'Far more out of breath than is usual for this effort',
   'flag.fainting': 'You fainted, or almost did',
+  'flag.face-speech-or-one-sided-weakness':
+    'Your face droops, your speech is slurred, or one side of your body is weak or numb',
   'flag.severe-headache-or-vision': 'A sudden bad headache, or a change in your sight',
   'flag.saddle-or-bladder-change': 'Numb between the legs, or new trouble with bladder or bowels',
-  'flag.hot-swollen-joint': 'A joint that is hot and swollen',
-  'flag.calf-pain-swelling': 'A calf that hurts, is swollen or feels warm',
+  'flag.hot-swollen-joint':
+    'One joint is suddenly much hotter and more swollen than in your flares, or you feel ill with it',
+  'flag.calf-pain-swelling': 'One calf is newly swollen, hot or tender, and it is not your usual soreness',
   'flag.dark-urine': 'Dark brown urine, or muscle pain far worse than you are used to',
   'flag.unexplained-fever': 'A fever, or chills, and you don’t know why',
   'flag.cannot-bear-weight-or-deformity': 'You can’t put weight on it, or it looks out of shape',

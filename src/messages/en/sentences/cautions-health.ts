@@ -1,5 +1,5 @@
 /** What to mind after an answer about health, and with a medicine. */
-import type { CautionedMedicineId } from '#core/prescribing/cautions/ids.ts';
+import type { MedicineCautionId } from '#core/prescribing/cautions/ids.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
 
 export const screeningCautions = {
@@ -9,6 +9,12 @@ export const screeningCautions = {
     'If chest discomfort, faintness or breathlessness comes back, stop and call emergency care.',
   'screening-heart-condition':
     'Do not strain or hold your breath. Ring us if you are more breathless, or your legs swell.',
+  'screening-heart-event':
+    'Do not strain or hold your breath. If your chest feels tight or you cannot get your breath, stop and call emergency care.',
+  'screening-aneurysm-dissection-or-marfan':
+    'Do not strain or hold your breath. Sudden strong pain in the chest, back, belly or head: call emergency care.',
+  'screening-stroke-or-tia':
+    'If your face droops, your speech changes or one side goes weak, call emergency care at once.',
   'screening-high-blood-pressure':
     'Measure your blood pressure before you start. If it is high, do not start, and ring us.',
   'screening-fever-or-unwell': 'Do not exercise while you have a fever or feel ill.',
@@ -48,6 +54,10 @@ export const screeningCautions = {
     'Keep pressure off the sore place. Ring us the same day if redness spreads or you have a fever.',
   'screening-skin-or-joint-under-cuff': 'Do not put a cuff there until we have looked at it.',
   'screening-hot-joint': 'Do not load the hot joint. Have a doctor look at it.',
+  'screening-artificial-joint-or-metalwork':
+    'Keep to what your surgeon allowed. Ring us the same day if that joint turns hot or swells.',
+  'screening-rhabdomyolysis-or-muscle-disease':
+    'Dark urine, or muscles that hurt far more than usual or go weak, are urgent: ring us the same day.',
   'screening-rheumatoid-arthritis':
     'In a flare, do less and tell us. Ring us the same day if a calf hurts or swells.',
   'screening-neck-in-rheumatoid-arthritis':
@@ -57,6 +67,8 @@ export const screeningCautions = {
 } as const satisfies Readonly<Record<`screening-${ScreeningItemId}`, string>>;
 
 export const medicineCautions = {
+  'medicine-not-said':
+    'We do not know yet which medicines you take. Tell us, and ring us about dizziness, new bruises, dark urine or a swollen calf.',
   'medicine-blood-thinner':
     'You take a blood thinner. Tell us about new bruises, and get help the same day after a fall or a knock on the head.',
   'medicine-hormone-pill-or-patch':
@@ -68,8 +80,11 @@ export const medicineCautions = {
     'Measure your sugar before you start, and keep something sweet beside you.',
   'medicine-long-term-steroid':
     'Your skin and bones may be fragile. Pad straps, and look at the skin afterwards.',
+  'medicine-statin':
+    'You take a statin. Dark urine, or muscles that hurt far more than usual, are urgent: ring us the same day.',
+  'medicine-colchicine': 'You take colchicine. Tell us if your muscles feel weak or hurt for no reason.',
   'medicine-jak-inhibitor': 'Ring us the same day if a calf hurts or swells, or if you have a fever.',
   'medicine-biologic': 'Do not exercise with a fever or an infected wound. Ring us.',
   'medicine-recent-quinolone':
     'No jerky moves. Stop and ring us if a tendon, such as the heel cord, hurts suddenly.',
-} as const satisfies Readonly<Record<`medicine-${CautionedMedicineId}`, string>>;
+} as const satisfies Readonly<Record<MedicineCautionId, string>>;

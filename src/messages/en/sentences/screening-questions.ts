@@ -7,6 +7,10 @@ export const screeningQuestions = {
     'In the last four weeks, have you had chest discomfort, fainting or breathlessness that is new or getting worse?',
   'heart-condition':
     'Do you have heart failure, a rhythm problem, valve disease, a pacemaker or a defibrillator?',
+  'heart-event': 'Have you ever had a heart attack, angina, a stent in the heart or a bypass?',
+  'aneurysm-dissection-or-marfan':
+    'Have you been told of a bulging or torn main artery? Or of a bulging artery in the head (aneurysm)? Or of Marfan syndrome?',
+  'stroke-or-tia': 'Have you ever had a stroke, or a passing attack with signs of one (TIA)?',
   'high-blood-pressure':
     'Has anyone ever told you that you have high blood pressure, even if it is treated and fine now?',
   'fever-or-unwell': 'Do you have a fever or a chest infection, or feel unwell today?',
@@ -46,6 +50,10 @@ export const screeningQuestions = {
   'skin-or-joint-under-cuff':
     'Where a cuff or wrap would sit, is the skin thin or easily torn, or is a joint inflamed?',
   'hot-joint': 'Is a joint hot, or clearly more swollen than usual, today?',
+  'artificial-joint-or-metalwork':
+    'Do you have an artificial joint, or plates, screws, nails or rods in a bone?',
+  'rhabdomyolysis-or-muscle-disease':
+    'Have your muscles ever broken down after hard effort, with dark urine? Or do you have a muscle disease?',
   'rheumatoid-arthritis': 'Do you have rheumatoid or another inflammatory arthritis?',
   'neck-in-rheumatoid-arthritis':
     'With rheumatoid arthritis, has your neck been affected, or does moving it bring tingling in arms or legs?',

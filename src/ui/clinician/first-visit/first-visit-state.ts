@@ -10,6 +10,7 @@ import {
   answersFrom,
   type ItemState,
   type ScreeningFormState,
+  stateFromAnswer,
   unanswered,
 } from '#ui/clinician/screening/screening-form-state.ts';
 import type { Problem } from '#ui/design-system/error-summary.tsx';
@@ -22,7 +23,7 @@ const itemKey = (id: string): string => `item:${id}`;
 
 export const stateOf = (typed: Typed, id: string): ItemState => {
   const text = typed[itemKey(id)];
-  return text ? (JSON.parse(text) as ItemState) : unanswered;
+  return text ? { ...unanswered, ...(JSON.parse(text) as Partial<ItemState>) } : unanswered;
 };
 
 export const withItem = (typed: Typed, id: string, state: ItemState): Typed => ({
@@ -51,12 +52,7 @@ export const fromHome = (
   items.reduce((known, item) => {
     const answer = answers.find((one) => one.item === item.id);
     if (!answer || stateOf(known, item.id).answer !== null) return known;
-    return withItem(known, item.id, {
-      answer: answer.answer,
-      details: answer.details ?? [],
-      limbs: (answer.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
-      joints: answer.joints ?? [],
-    });
+    return withItem(known, item.id, stateFromAnswer(answer));
   }, typed);
 
 /** What is on record stands in the fields at first; a draft stands above it. */

@@ -12,6 +12,7 @@ import {
   answersFrom,
   type ItemState,
   type ScreeningFormState,
+  stateFromAnswer,
   unanswered,
 } from '#ui/clinician/screening/screening-form-state.ts';
 import { ScreeningItemField } from '#ui/clinician/screening/screening-item-field.tsx';
@@ -21,15 +22,7 @@ import type { PreVisitAnswer } from '../episode/answers.ts';
 
 type Row = PreVisitAnswer['toLookAt'][number];
 
-const stateFrom = ({ now }: Row): ItemState =>
-  now
-    ? {
-        answer: now.answer,
-        details: now.details ?? [],
-        limbs: (now.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
-        joints: now.joints ?? [],
-      }
-    : unanswered;
+const stateFrom = ({ now }: Row): ItemState => (now ? stateFromAnswer(now) : unanswered);
 
 /** "no, since 3 Feb"; the question is whether it is still so. */
 const beforeWords = ({ item, before, since }: Row, day: Day): string | null =>

@@ -1,6 +1,7 @@
 /** The sheet as it is being filled in. An item nobody has answered is not sent: silence is no answer. */
 
 import type { AskedItem } from '#api/clinician/question-in-english.ts';
+import { answerRemarks } from '#core/screening/answer-remarks.ts';
 import type { ScreeningAnswer, ScreeningItemAnswer } from '#core/screening/screening.ts';
 
 /** What has to be known of an item for its answer to be taken down. */
@@ -9,6 +10,7 @@ export interface Asking extends Pick<AskedItem, 'id'> {
     readonly limbs?: boolean;
     readonly joints?: boolean;
     readonly details?: readonly unknown[];
+    readonly day?: boolean;
   };
 }
 
@@ -18,23 +20,36 @@ export interface ItemState {
   /** "left arm" and the like. */
   readonly limbs: readonly string[];
   readonly joints: readonly string[];
+  /** YYYY-MM-DD, or empty. */
+  readonly day: string;
+  readonly note: string;
 }
 
 export type ScreeningFormState = Readonly<Record<string, ItemState>>;
 
-export const unanswered: ItemState = { answer: null, details: [], limbs: [], joints: [] };
+export const unanswered: ItemState = { answer: null, details: [], limbs: [], joints: [], day: '', note: '' };
 
 export const limbOptions = ['left arm', 'right arm', 'left leg', 'right leg'] as const;
 
 /** Details are asked when the answer is not "no": what is not known may be so. */
 export const asksMore = (item: Asking, state: ItemState): boolean =>
   (state.answer === 'yes' || state.answer === 'not-known') &&
-  Boolean(item.asks.limbs || item.asks.joints || item.asks.details?.length);
+  Boolean(item.asks.limbs || item.asks.joints || item.asks.day || item.asks.details?.length);
 
-const limbOf = (text: string) => {
+export const limbOf = (text: string) => {
   const [side, limb] = text.split(' ');
   return { limb: limb as 'arm' | 'leg', side: side as 'left' | 'right' };
 };
+
+/** An answer already given, as the form holds it. */
+export const stateFromAnswer = (given: ScreeningItemAnswer): ItemState => ({
+  answer: given.answer,
+  details: given.details ?? [],
+  limbs: (given.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
+  joints: given.joints ?? [],
+  day: given.day ?? '',
+  note: given.note ?? '',
+});
 
 /** Answers to send, in the order of the sheet. What was ticked under an answer since changed to "no" is left out. */
 export const answersFrom = (
@@ -52,11 +67,18 @@ export const answersFrom = (
         ...(more && state.limbs.length > 0 ? { limbs: state.limbs.map(limbOf) } : {}),
         ...(more && state.joints.length > 0 ? { joints: state.joints } : {}),
         ...(more && state.details.length > 0 ? { details: state.details } : {}),
+        ...(more && item.asks.day && state.day !== '' ? { day: state.day } : {}),
+        ...(state.note.trim() === '' ? {} : { note: state.note.trim() }),
       },
     ];
   });
 
-const answerWord = { yes: 'yes', no: 'no', 'not-known': 'not known' } as const;
+const answerWord = {
+  yes: 'yes',
+  no: 'no',
+  'not-known': 'not known',
+  'not-applicable': 'does not apply',
+} as const;
 
 /** "yes (in the last four weeks; left leg)". */
 export const answerInWords = (item: AskedItem, answer: ScreeningItemAnswer | undefined): string => {
@@ -65,6 +87,7 @@ export const answerInWords = (item: AskedItem, answer: ScreeningItemAnswer | und
     ...(answer.details ?? []).map((id) => item.asks.details.find((detail) => detail.id === id)?.label ?? id),
     ...(answer.limbs ?? []).map(({ limb, side }) => `${side} ${limb}`),
     ...(answer.joints ?? []).map((joint) => joint.replace('-', ' ')),
+    ...answerRemarks(item.asks, answer),
   ];
   return more.length > 0 ? `${answerWord[answer.answer]} (${more.join('; ')})` : answerWord[answer.answer];
 };

@@ -3,17 +3,21 @@
 import { memo } from 'react';
 import type { AskedItem } from '#api/clinician/question-in-english.ts';
 import { joints } from '#core/exercises/joints.ts';
+import { leftUnsaid } from '#core/screening/answer-remarks.ts';
 import type { ScreeningAnswer } from '#core/screening/screening.ts';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
+import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import { optionInWords } from '../forms/field-words.ts';
-import { asksMore, type ItemState, limbOptions } from './screening-form-state.ts';
+import { asksMore, type ItemState, limbOf, limbOptions } from './screening-form-state.ts';
 
-const answers: readonly { readonly value: ScreeningAnswer; readonly label: string }[] = [
+const plainAnswers: readonly { readonly value: ScreeningAnswer; readonly label: string }[] = [
   { value: 'yes', label: 'Yes' },
   { value: 'no', label: 'No' },
   { value: 'not-known', label: 'Not known' },
 ];
+const withNotApplicable = [...plainAnswers, { value: 'not-applicable', label: 'Does not apply' } as const];
 
 export interface ScreeningItemFieldProps {
   readonly item: AskedItem;
@@ -25,6 +29,29 @@ export interface ScreeningItemFieldProps {
 const limbChoices = limbOptions.map((value) => ({ value, label: optionInWords(value) }));
 const jointChoices = joints.map((value) => ({ value, label: optionInWords(value) }));
 
+const unsaidInWords = (item: AskedItem, state: ItemState): readonly string[] =>
+  leftUnsaid(item.asks, {
+    answer: state.answer ?? 'not-known',
+    details: state.details,
+    limbs: state.limbs.map(limbOf),
+    joints: state.joints,
+  }).map((name) =>
+    name === 'which'
+      ? `Which of them is not said yet.${item.ifWhichNotSaid ? ` Until it is, the most cautious counts: ${item.ifWhichNotSaid}` : ''}`
+      : `Which ${name} is not said yet. Until it is, every ${name} counts.`,
+  );
+
+/** A detail that a "yes" needs and does not have, with what stands meanwhile. */
+const NotSaid = ({ item, state }: Pick<ScreeningItemFieldProps, 'item' | 'state'>) => (
+  <div role="status">
+    {unsaidInWords(item, state).map((text) => (
+      <p key={text}>
+        <strong>{text}</strong>
+      </p>
+    ))}
+  </div>
+);
+
 const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous'>) => {
   const change = (more: Partial<ItemState>) => onChange(item.id, { ...state, ...more });
   return (
@@ -33,7 +60,6 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-details`}
           legend="Which"
-          hint="If you tick none, all of them count."
           options={item.asks.details.map(({ id, label }) => ({ value: id, label }))}
           chosen={state.details}
           onChoose={(details) => change({ details })}
@@ -43,7 +69,6 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-limbs`}
           legend="Which limbs"
-          hint="If you tick none, every limb counts."
           isWrapped
           options={limbChoices}
           chosen={state.limbs as (typeof limbOptions)[number][]}
@@ -54,16 +79,40 @@ const More = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous
         <CheckboxGroup
           name={`${item.id}-joints`}
           legend="Which joints"
-          hint="If you tick none, every joint counts."
           isWrapped
           options={jointChoices}
           chosen={state.joints as (typeof joints)[number][]}
           onChoose={(chosen) => change({ joints: chosen })}
         />
       ) : null}
+      {item.asks.day ? (
+        <TextField
+          id={`${item.id}-day`}
+          name={`${item.id}-day`}
+          type="date"
+          label="Day it last happened"
+          isOptional
+          value={state.day}
+          onChange={(event) => change({ day: event.target.value })}
+        />
+      ) : null}
+      <NotSaid item={item} state={state} />
     </div>
   );
 };
+
+const Note = ({ item, state, onChange }: Omit<ScreeningItemFieldProps, 'previous'>) => (
+  <TextField
+    id={`${item.id}-note`}
+    name={`${item.id}-note`}
+    label="Note"
+    hint="Such as the medicine, INR, a date or which leg."
+    isOptional
+    maxLength={200}
+    value={state.note}
+    onChange={(event) => onChange(item.id, { ...state, note: event.target.value })}
+  />
+);
 
 /** Drawn again only when its own answer changes: the sheet is long. */
 export const ScreeningItemField = memo(({ item, state, previous, onChange }: ScreeningItemFieldProps) => (
@@ -84,10 +133,17 @@ export const ScreeningItemField = memo(({ item, state, previous, onChange }: Scr
         </>
       }
       isWrapped
-      options={answers}
+      options={item.asks.notApplicable ? withNotApplicable : plainAnswers}
       chosen={state.answer}
       onChoose={(answer) => onChange(item.id, { ...state, answer })}
     />
     {asksMore(item, state) ? <More item={item} state={state} onChange={onChange} /> : null}
+    {state.answer === null ? null : state.answer === 'yes' || state.note !== '' ? (
+      <Note item={item} state={state} onChange={onChange} />
+    ) : (
+      <Disclosure summary="Add a note">
+        <Note item={item} state={state} onChange={onChange} />
+      </Disclosure>
+    )}
   </div>
 ));

@@ -10,7 +10,7 @@ import { doseLines, doseTitle, loadText } from '#ui/language/dose-text.ts';
 import { dayText, weekdayText } from '#ui/language/text-of-time.ts';
 import { t, translate } from '#ui/language/words.ts';
 import { HowTo } from '../figures/how-to.tsx';
-import { flagOptions } from '../questions/flag-list.ts';
+import { flagOptions, hasCuffIn } from '../questions/flag-list.ts';
 
 /** "On Monday, Wednesday, Friday." */
 const daysText = ({ weekdays }: Pick<TodayExercise, 'weekdays'>): string =>
@@ -56,7 +56,7 @@ const Cautions = ({ exercises }: Pick<TodayView, 'exercises'>) => {
   );
 };
 
-const Signs = ({ clinic }: Pick<TodayView, 'clinic'>) => (
+const Signs = ({ clinic, exercises }: Pick<TodayView, 'clinic' | 'exercises'>) => (
   <section className="stack-close keep-together">
     <h2>{t('handout.stop')}</h2>
     <p>
@@ -67,7 +67,7 @@ const Signs = ({ clinic }: Pick<TodayView, 'clinic'>) => (
       })}
     </p>
     <ul>
-      {flagOptions().map(({ value, label }) => (
+      {flagOptions(hasCuffIn(exercises)).map(({ value, label }) => (
         <li key={value}>{label}</li>
       ))}
     </ul>
@@ -94,7 +94,7 @@ export const HandoutPage = ({ view }: { readonly view: TodayView }) => (
       </ul>
     )}
     <Cautions exercises={view.exercises} />
-    <Signs clinic={view.clinic} />
+    <Signs clinic={view.clinic} exercises={view.exercises} />
     <MonitoringHours clinic={view.clinic} />
   </div>
 );

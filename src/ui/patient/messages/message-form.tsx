@@ -31,6 +31,7 @@ export const MessageForm = ({ mine }: { readonly mine: MyMessages }) => {
         <p>{t('write.lead')}</p>
         <Notice tone="plain" title={t('write.when', { hours: translate(mine.monitoringHours) })}>
           <p>{t('write.urgent', { phone: mine.phone, emergency: mine.emergencyNumber })}</p>
+          <p>{t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}</p>
         </Notice>
         <form method="post" className="stack" noValidate onSubmit={(event) => void send(event)}>
           <LongTextField

@@ -24,6 +24,8 @@ export interface MorningScreenProps {
   readonly draft: MorningDraft;
   readonly last: LastMorning;
   readonly clinic: TodayView['clinic'];
+  /** A cuff is prescribed: its sign is asked about. */
+  readonly hasCuff: boolean;
   readonly clock: () => number;
   readonly send: (event: MorningEvent) => void;
   readonly hasArrived: boolean;
@@ -120,12 +122,12 @@ const UrinePage = ({ draft, send, clock }: Part) => (
   />
 );
 
-const FlagsPage = ({ draft, send, clock }: Part) => (
+const FlagsPage = ({ draft, hasCuff, send, clock }: Part) => (
   <TickList
     name="flags"
     question={t('flags.morning')}
     hint={t('flags.hint')}
-    options={flagOptions()}
+    options={flagOptions(hasCuff)}
     ticked={draft.ticked}
     onTick={(ticked) => send({ type: 'tick', ticked })}
     onContinue={(flags) => send({ type: 'flags', flags, now: clock() })}

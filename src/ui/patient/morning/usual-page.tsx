@@ -9,6 +9,7 @@ import type { LastMorning, MorningDraft, MorningEvent } from './morning.ts';
 export interface UsualPageProps {
   readonly draft: MorningDraft;
   readonly last: LastMorning;
+  readonly hasCuff: boolean;
   readonly send: (event: MorningEvent) => void;
 }
 
@@ -25,7 +26,7 @@ const statements = (draft: MorningDraft, last: LastMorning): readonly string[] =
   t('morning.usual-relief'),
 ];
 
-export const UsualPage = ({ draft, last, send }: UsualPageProps) => (
+export const UsualPage = ({ draft, last, hasCuff, send }: UsualPageProps) => (
   <div className="stack">
     <PageHeading caption={t('morning.caption')}>{t('morning.usual-title')}</PageHeading>
     <ul className="statements">
@@ -35,7 +36,7 @@ export const UsualPage = ({ draft, last, send }: UsualPageProps) => (
       <li>
         {t('morning.usual-flags')}
         <ul className="statements-signs">
-          {flagOptions().map(({ value, label }) => (
+          {flagOptions(hasCuff).map(({ value, label }) => (
             <li key={value}>{label}</li>
           ))}
         </ul>

@@ -55,6 +55,7 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
           }
         >
           <p>{t('consent.call', { number: mine.emergencyNumber, phone: mine.phone })}</p>
+          <p>{t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}</p>
         </Notice>
         {sent === null ? null : (
           <Notice

@@ -1,7 +1,7 @@
 'use client';
 /** Answers under way stay in this tab until they are sent; a reload loses none, closing the tab drops them. */
 import { useEffect, useState } from 'react';
-import type { GivenById } from './visit-answers.ts';
+import { type GivenById, notGiven } from './visit-answers.ts';
 
 interface UnderWay {
   readonly place: number;
@@ -13,7 +13,10 @@ const begun: UnderWay = { place: -1, given: {} };
 
 const saved = (ownerId: string): UnderWay => {
   try {
-    return JSON.parse(sessionStorage.getItem(key(ownerId)) ?? 'null') ?? begun;
+    const { place, given }: UnderWay = JSON.parse(sessionStorage.getItem(key(ownerId)) ?? 'null') ?? begun;
+    // Kept by an earlier version of the page, an answer may lack what is asked by now.
+    const whole = Object.entries(given).map(([id, one]) => [id, { ...notGiven, ...one }]);
+    return { place, given: Object.fromEntries(whole) };
   } catch {
     return begun;
   }

@@ -10,7 +10,14 @@ import { t, translate } from '#ui/language/words.ts';
 import { callPatient } from '../call.ts';
 import type { QuestionsAnswer } from './answers.ts';
 import { useSavedAnswers } from './use-saved-answers.ts';
-import { answersToSend, type GivenById, notGiven, type Question } from './visit-answers.ts';
+import {
+  answersToSend,
+  type Given,
+  type GivenById,
+  isUnsaid,
+  notGiven,
+  type Question,
+} from './visit-answers.ts';
 import { VisitQuestion } from './visit-question.tsx';
 
 const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly onBegin: () => void }) => (
@@ -30,7 +37,20 @@ const Start = ({ answer, onBegin }: { readonly answer: QuestionsAnswer; readonly
   </div>
 );
 
-const wordOf = { yes: 'ask.yes', no: 'ask.no', 'not-known': 'ask.unknown' } as const;
+const wordOf = {
+  yes: 'ask.yes',
+  no: 'ask.no',
+  'not-known': 'ask.unknown',
+  'not-applicable': 'visit.does-not-apply',
+} as const;
+
+/** "Yes. You have not said which …", with what was added. */
+const givenInWords = (question: Question, one: Given): string => {
+  if (one.answer === null) return t('ask.not-answered');
+  const unsaid = isUnsaid(question, one) ? `. ${t('visit.not-said')}` : '';
+  const note = one.note.trim() === '' ? '' : ` – ${one.note.trim()}`;
+  return `${t(wordOf[one.answer])}${unsaid}${note}`;
+};
 
 interface CheckProps {
   readonly questions: readonly Question[];
@@ -43,7 +63,7 @@ const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
   const [state, setState] = useState<'open' | 'sending' | 'failed'>('open');
   const rows = questions.map((question, place) => ({ question, place, one: given[question.id] ?? notGiven }));
   const answered = rows.filter(({ one }) => one.answer !== null).length;
-  const told = rows.filter(({ one }) => one.answer !== 'no');
+  const told = rows.filter(({ one }) => one.answer !== 'no' || one.note.trim() !== '');
   return (
     <div className="stack">
       <PageHeading>{t('visit.check')}</PageHeading>
@@ -52,7 +72,7 @@ const Check = ({ questions, given, onChange, onSend }: CheckProps) => {
         rows={told.map(({ question, place, one }) => ({
           key: question.id,
           name: translate(question.question),
-          value: one.answer === null ? t('ask.not-answered') : t(wordOf[one.answer]),
+          value: givenInWords(question, one),
           action: (
             <Button tone="quiet" onClick={() => onChange(place)}>
               {t('ask.change')}

@@ -5,10 +5,11 @@ import { Button } from '#ui/design-system/button.tsx';
 import { CheckboxGroup } from '#ui/design-system/checkbox-group.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
+import { TextField } from '#ui/design-system/text-field.tsx';
 import './words.ts';
 import { t, translate } from '#ui/language/words.ts';
 import type { QuestionsAnswer } from './answers.ts';
-import { asksMore, type Given, type Question } from './visit-answers.ts';
+import { asksMore, type Given, isUnsaid, type Question } from './visit-answers.ts';
 
 export interface VisitQuestionProps {
   readonly question: Question;
@@ -54,6 +55,19 @@ const More = ({ question, given, limbs, onGive }: VisitQuestionProps) => (
         onChoose={(chosen) => onGive({ ...given, joints: chosen })}
       />
     ) : null}
+    {question.asks.day ? (
+      <TextField
+        name={`${question.id}-day`}
+        type="date"
+        label={t('visit.day')}
+        hint={t('visit.day-hint')}
+        value={given.day}
+        onChange={(event) => onGive({ ...given, day: event.target.value })}
+      />
+    ) : null}
+    <div role="status">
+      {isUnsaid(question, given) ? <p className="soft">{t('visit.not-said')}</p> : null}
+    </div>
   </div>
 );
 
@@ -65,7 +79,9 @@ const urgent: Readonly<Record<string, 'now' | 'today'>> = {
 };
 
 const Urgent = ({ question, given, clinic }: VisitQuestionProps) => {
-  const how = given.answer === 'yes' || given.answer === 'not-known' ? urgent[question.id] : undefined;
+  const isRestAngina = given.answer === 'yes' && given.details.includes('unstable-angina');
+  const isTold = given.answer === 'yes' || given.answer === 'not-known';
+  const how = isRestAngina ? 'now' : isTold ? urgent[question.id] : undefined;
   if (!how) return null;
   return (
     <Notice tone="danger" isAnnounced title={t(how === 'now' ? 'visit.now-title' : 'visit.today-title')}>
@@ -74,9 +90,23 @@ const Urgent = ({ question, given, clinic }: VisitQuestionProps) => {
           ? t('visit.now', { number: clinic.emergencyNumber })
           : t('visit.today', { phone: clinic.phone })}
       </p>
+      {how === 'today' ? (
+        <p>{t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}</p>
+      ) : null}
     </Notice>
   );
 };
+
+const Note = ({ question, given, onGive }: VisitQuestionProps) => (
+  <TextField
+    name={`${question.id}-note`}
+    label={t('visit.add')}
+    hint={t('visit.add-hint')}
+    maxLength={200}
+    value={given.note}
+    onChange={(event) => onGive({ ...given, note: event.target.value })}
+  />
+);
 
 export const VisitQuestion = (props: VisitQuestionProps) => {
   const { question, given, onGive } = props;
@@ -98,6 +128,9 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
         options={[
           { value: 'yes', label: t('ask.yes') },
           { value: 'no', label: t('ask.no') },
+          ...(question.asks.notApplicable
+            ? [{ value: 'not-applicable' as const, label: t('visit.does-not-apply') }]
+            : []),
           { value: 'not-known', label: t('ask.unknown'), isApart: true },
         ]}
         chosen={given.answer}
@@ -105,6 +138,7 @@ export const VisitQuestion = (props: VisitQuestionProps) => {
       />
       <Urgent {...props} />
       {asksMore(question, given) ? <More {...props} /> : null}
+      {given.answer === null ? null : <Note {...props} />}
       <div className="actions">
         <Button type="submit" isLarge isWide>
           {given.answer === null ? t('ask.skip') : t('ask.continue')}

@@ -72,6 +72,7 @@ const work: readonly StepName[] = ['item', 'cuff-on', 'set', 'stop', 'rest', 'se
 export interface SessionScreenProps {
   readonly draft: SessionDraft;
   readonly clinic: PageProps['clinic'];
+  readonly hasCuff: PageProps['hasCuff'];
   readonly clock: () => number;
   readonly send: (event: SessionEvent) => void;
   readonly hasArrived: boolean;
@@ -85,7 +86,10 @@ const CuffBar = ({
   clock,
   wall,
   send,
-}: Omit<PageProps, 'joint' | 'item' | 'set' | 'clinic'> & { index: number; wall: () => number }) => {
+}: Omit<PageProps, 'joint' | 'item' | 'set' | 'clinic' | 'hasCuff'> & {
+  index: number;
+  wall: () => number;
+}) => {
   const item = draft.items[index]!;
   const now = useNow(clock);
   const left = Math.max(0, longestSeconds(item) - restrictedSeconds(item, now));
@@ -111,7 +115,7 @@ const CuffBar = ({
 };
 
 export const SessionScreen = (props: SessionScreenProps) => {
-  const { draft, clinic, clock: wall, send } = props;
+  const { draft, clinic, hasCuff, clock: wall, send } = props;
   const clock = useSteadyClock(wall, draft.entryId);
   const isOver = draft.endedAt !== null;
   useScreenAwake(!isOver);
@@ -119,7 +123,7 @@ export const SessionScreen = (props: SessionScreenProps) => {
   const now = useNow(clock, cuffIndex >= 0 && !isOver);
   const { name, joint, item, set } = partsOf(draft.step);
   if (isOver) return draft.stoppedByFlag ? <CarePage {...props} /> : <DonePage {...props} />;
-  const page = { draft, clinic, joint: joint as Joint, item, set, send, clock };
+  const page = { draft, clinic, hasCuff, joint: joint as Joint, item, set, send, clock };
   const isUp = cuffIndex >= 0 && isTimeUp(draft.items[cuffIndex]!, now);
   // A list of warning signs may be finished; everything else waits until the cuff is off.
   if (isUp && name !== 'flags-now') return <CuffOffPage {...page} item={cuffIndex} />;

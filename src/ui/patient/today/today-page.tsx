@@ -43,7 +43,13 @@ const Contact = ({ view }: { readonly view: TodayView }) => {
   if (view.contact === 'none') return null;
   const { name, phone, emergencyNumber } = view.clinic;
   const text = t(`today.contact-${view.contact}`, { clinic: name, phone, emergency: emergencyNumber });
-  return <Notice tone={view.contact === 'routine' ? 'care' : 'danger'} title={text} />;
+  return (
+    <Notice tone={view.contact === 'routine' ? 'care' : 'danger'} title={text}>
+      {view.contact === 'emergency' ? null : (
+        <p>{t('hours.nobody-answers', { clinic: name, urgent: view.clinic.urgentNumber })}</p>
+      )}
+    </Notice>
+  );
 };
 
 const Morning = ({ view, state, isReady, onMorning }: TodayPageProps) =>
@@ -104,8 +110,12 @@ const Start = (props: TodayPageProps) => {
   if (props.runningSince !== null && !hasReportedFlag)
     return <Running {...props} since={props.runningSince} />;
   if (hasReportedFlag) {
-    const { name, phone } = view.clinic;
-    return <Notice tone="danger" title={t('today.flag-told', { clinic: name, phone })} />;
+    const { name, phone, urgentNumber: urgent } = view.clinic;
+    return (
+      <Notice tone="danger" title={t('today.flag-told', { clinic: name, phone })}>
+        <p>{t('hours.nobody-answers', { clinic: name, urgent })}</p>
+      </Notice>
+    );
   }
   if (session !== 'open') {
     const title = t('today.sent-title');

@@ -6,6 +6,7 @@ import { letterOf } from '#core/episode/documents/letter.ts';
 import { selfManagementOf } from '#core/episode/documents/self-management.ts';
 import { selfManagementIn } from '#messages/self-management.ts';
 import { lowLoadDose } from '#tests/support/clinic.ts';
+import { cuffDose } from '#tests/ui/patient/views.ts';
 
 const version = {
   dose: lowLoadDose,
@@ -32,6 +33,7 @@ const facts: DocumentFacts = {
     name: 'Clinic a',
     phone: '210 000 000',
     emergencyNumber: '112',
+    urgentNumber: '116 117',
     monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
   },
   patient: { name: 'Test Person', birthDay: '1958-06-01' },
@@ -234,8 +236,10 @@ describe('the sheet for the patient', () => {
     expect(adviceOf(document)).toEqual([
       'Do not do this before you have rung the clinic.',
       'Ask the clinic how to read it: 210 000 000.',
-      'If nobody answers there, do not wait: ring 112.',
+      'If nobody answers there, do not wait: ring 116 117.',
     ]);
+    const withoutNumber = { ...facts.clinic, urgentNumber: null };
+    expect(sheet({ clinic: withoutNumber })).toContain('If nobody answers there, do not wait: ring 112.');
     const recorded = document.parts.flatMap(({ lines }) => lines).join('\n');
     expect(recorded).not.toMatch(/\b(do not|ring|ask the clinic)\b/i);
     expect(adviceOf(letterOf(facts, '2026-05-02', clinicWords))).toEqual([]);
@@ -245,6 +249,14 @@ describe('the sheet for the patient', () => {
     const text = adviceOf(sheetOf({ baselines: [baseline] })).join('\n');
     expect(text).toContain('If pain goes over your limit, stop. Ring the clinic');
     expect(text).toContain('do not do more than before');
+  });
+
+  it('names the sign after a cuff only where a cuff was in force at the end', () => {
+    const sign = 'Ten minutes after the cuff came off';
+    const cuff = { ...item, last: { ...item.last, dose: cuffDose } };
+    expect(sheet()).not.toContain(sign);
+    expect(sheet({ lines: [cuff] })).toContain(sign);
+    expect(sheet({ lines: [{ ...cuff, atEnd: false }] })).not.toContain(sign);
   });
 
   it('names emergency signs under the emergency number, and that nobody reads what is sent any more', () => {

@@ -89,15 +89,19 @@ describe('screening and medicines', () => {
     }
   });
 
-  it('brings each named medicine class, and all when none was named', () => {
+  it('brings each named medicine class, and says that none was named instead of claiming any', () => {
     const medicine = (details?: string[]) =>
       ids(cautions({ screening: screeningWith([{ item: 'medicines', answer: 'yes', details }]) })).filter(
         (id) => id.startsWith('medicine-'),
       );
     expect(medicine(['blood-thinner'])).toEqual(['medicine-blood-thinner']);
-    expect(medicine()).toHaveLength(6);
+    expect(medicine()).toEqual(['medicine-not-said']);
+    expect(medicine([])).toEqual(['medicine-not-said']);
+    expect(medicine(['statin', 'colchicine'])).toEqual(['medicine-statin', 'medicine-colchicine']);
     const notKnown = screeningWith([{ item: 'arthritis-medicines', answer: 'not-known', details: [] }]);
-    expect(ids(cautions({ screening: notKnown })).filter((id) => id.startsWith('medicine-'))).toHaveLength(3);
+    expect(ids(cautions({ screening: notKnown })).filter((id) => id.startsWith('medicine-'))).toEqual([
+      'medicine-not-said',
+    ]);
   });
 });
 

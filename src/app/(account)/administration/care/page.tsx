@@ -3,7 +3,7 @@ import { requireAdministrator, serverCaller } from '#server/http/caller.ts';
 import { AccountFrame } from '#ui/account/account-frame.tsx';
 import { CareSettingsScreen } from '#ui/admin/care-settings-screen.tsx';
 
-export const metadata: Metadata = { title: 'Covering clinician and consents' };
+export const metadata: Metadata = { title: 'Covering clinician, urgent number and consents' };
 
 const CareSettingsPage = async () => {
   const person = await requireAdministrator();
@@ -11,6 +11,7 @@ const CareSettingsPage = async () => {
   return (
     <AccountFrame person={person} current="/administration/care">
       <CareSettingsScreen
+        numbers={await admin.care.numbers()}
         {...(await admin.care.coveringClinician())}
         wordings={await admin.care.wordings()}
       />

@@ -124,6 +124,7 @@ const fill = async (store: Store, plan: GroupPlan): Promise<void> => {
       zone,
       phone: '210 000 000',
       emergencyNumber: '112',
+      urgentNumber: null,
       monitoringHours: [{ days: ['Mon', 'Tue', 'Wed', 'Thu', 'Fri'], from: '09:00', to: '17:00' }],
     },
     now,

@@ -20,12 +20,12 @@ const tickedOf = (draft: SessionDraft, list: string, answer: readonly string[] |
 const answerOf = (draft: SessionDraft, when: FlagsWhen) =>
   when === 'before' ? draft.flagsBefore : when === 'during' ? draft.flagsDuring : null;
 
-const FlagsPage = ({ draft, send, clock, when }: PageProps & { readonly when: FlagsWhen }) => (
+const FlagsPage = ({ draft, hasCuff, send, clock, when }: PageProps & { readonly when: FlagsWhen }) => (
   <TickList
     name={`flags-${when}`}
     question={t(`flags.${when}`)}
     hint={t('flags.hint')}
-    options={flagOptions()}
+    options={flagOptions(hasCuff)}
     ticked={tickedOf(draft, when, answerOf(draft, when))}
     onTick={(values) => send({ type: 'tick', list: when, values })}
     onContinue={(flags) => send({ type: 'flags', when, flags, now: clock() })}

@@ -70,7 +70,10 @@ const Calls = ({ clinic, isEmergency }: { clinic: EndProps['clinic']; isEmergenc
     t('care.call-clinic', { clinic: clinic.name, phone: clinic.phone }),
     !isEmergency,
   );
-  return <div className="actions">{isEmergency ? [emergency, own] : [own, emergency]}</div>;
+  const urgent = call(clinic.urgentNumber, t('care.call-urgent', { urgent: clinic.urgentNumber }), false);
+  const isSame = clinic.urgentNumber === clinic.emergencyNumber;
+  if (isEmergency) return <div className="actions">{[emergency, own]}</div>;
+  return <div className="actions">{isSame ? [own, emergency] : [own, urgent, emergency]}</div>;
 };
 
 export interface CareProps {
@@ -90,6 +93,11 @@ export const CareAdvice = ({ flags, clinic, isCuffOn: hasCuff, hasArrived, onHom
       <PageHeading>{t(`care.title-${level}`, names)}</PageHeading>
       {hasCuff ? <Notice tone="danger" title={t('care.cuff-first')} /> : null}
       <p className="large">{t(`care.${level}`, names)}</p>
+      {level === 'emergency' ? null : (
+        <p className="large">
+          {t('hours.nobody-answers', { clinic: clinic.name, urgent: clinic.urgentNumber })}
+        </p>
+      )}
       <Calls clinic={clinic} isEmergency={level === 'emergency'} />
       <section className="stack-close">
         <h2>{t('care.said')}</h2>

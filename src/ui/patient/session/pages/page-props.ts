@@ -6,6 +6,8 @@ import type { SessionEvent } from '../events.ts';
 export interface PageProps {
   readonly draft: SessionDraft;
   readonly clinic: TodayView['clinic'];
+  /** A cuff is prescribed: its sign is asked about. */
+  readonly hasCuff: boolean;
   /** Joint, exercise and set the step speaks of. */
   readonly joint: SessionDraft['joints'][number];
   readonly item: number;

@@ -1,0 +1,17 @@
+/** The number to ring when nobody answers at the clinic, which is not the number for danger to life. */
+
+/** Numbers as the clinic entered them; `urgentNumber` is null until it does. */
+export interface ClinicNumbers {
+  readonly emergencyNumber: string;
+  readonly urgentNumber: string | null;
+}
+
+/** What patients are told to ring: until the clinic has entered one, the number for emergencies. */
+export const urgentNumberOf = ({ emergencyNumber, urgentNumber }: ClinicNumbers): string =>
+  urgentNumber ?? emergencyNumber;
+
+/** For the clinic's administrator: what stands, or what has to be entered and what stands meanwhile. */
+export const urgentNumberInWords = ({ emergencyNumber, urgentNumber }: ClinicNumbers): string =>
+  urgentNumber === null
+    ? `No urgent number is entered. Enter the number patients ring when nobody answers at the clinic. Until then their phones show the emergency number, ${emergencyNumber}.`
+    : `Patients are told to ring ${urgentNumber} when nobody answers at the clinic.`;

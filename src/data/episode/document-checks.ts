@@ -1,0 +1,46 @@
+/** What was asked and measured up to a day, as the papers at the end of an episode name it. */
+import { measurementForms } from '#core/assessment/measurements/measurement-fields.ts';
+import type { DocumentChecks } from '#core/episode/documents/document-facts.ts';
+import { answerRemarks } from '#core/screening/answer-remarks.ts';
+import { itemsAskedAt, screeningItem } from '#core/screening/items.ts';
+import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
+import { ageYears, type Day } from '#core/time/day.ts';
+import type { Access } from '../access.ts';
+import { measurementsOf } from '../assessment/measurements.ts';
+import type { Patient } from '../patients/people.ts';
+import { screeningsOf } from '../screening/screenings.ts';
+
+/** "Past or present clot (which: not said; noted: “left leg”)". */
+const toldInWords = (row: ScreeningItemAnswer): string => {
+  const item = screeningItem(row.item);
+  const remarks = answerRemarks(item?.asks ?? {}, row);
+  const label = item?.clinicianLabel ?? row.item;
+  return remarks.length > 0 ? `${label} (${remarks.join('; ')})` : label;
+};
+
+export const checksUpTo = async (access: Access, patient: Patient, to: Day): Promise<DocumentChecks> => {
+  const screening = (await screeningsOf(access, patient.id)).find((row) => row.day <= to);
+  const measured = (await measurementsOf(access, patient.id)).filter((row) => row.day <= to);
+  const answered = (answer: string) =>
+    (screening?.answers ?? []).filter((row) => row.answer === answer).map(toldInWords);
+  const asked = new Set(screening?.answers.map((row) => row.item));
+  const lastDay = (kind: string) => measured.findLast((row) => row.kind === kind)?.day;
+  return {
+    screening: screening
+      ? {
+          day: screening.day,
+          yes: answered('yes'),
+          notKnown: answered('not-known'),
+          notAsked: itemsAskedAt(ageYears(patient.birthDay, screening.day))
+            .filter(({ id }) => !asked.has(id))
+            .map((item) => item.clinicianLabel),
+          no: answered('no').length,
+        }
+      : null,
+    measured: measurementForms.flatMap(({ kind, title }) => {
+      const day = lastDay(kind);
+      return day === undefined ? [] : [{ title, day }];
+    }),
+    notMeasured: measurementForms.filter(({ kind }) => lastDay(kind) === undefined).map(({ title }) => title),
+  };
+};
