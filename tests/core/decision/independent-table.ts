@@ -18,7 +18,9 @@ export interface Second {
 }
 
 const EMERGENCY =
-  'chest-pain breathlessness fainting severe-headache-or-vision saddle-or-bladder-change'.split(' ');
+  'chest-pain breathlessness fainting severe-headache-or-vision saddle-or-bladder-change face-speech-or-one-sided-weakness'.split(
+    ' ',
+  );
 const CLINIC = ['locked-joint'];
 
 const over = (score: Score, item: number): boolean =>

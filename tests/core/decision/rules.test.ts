@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { answerLine } from '#api/batch/answer-line.ts';
 import { decide } from '#core/decision/decide.ts';
 import { explainToClinician } from '#core/decision/explain.ts';
 import { type RedFlag, redFlags } from '#core/decision/facts/facts.ts';
+import { engineRows } from '#core/decision/rows.ts';
 import { engineRules } from '#core/decision/rules/table.ts';
 import { engineDefaults, engineSettings } from '#core/decision/settings.ts';
 import { checkSettings } from '#core/sources/clinic-setting.ts';
@@ -74,6 +76,21 @@ describe('answers beside the table', () => {
     }
     expect([...redFlags].sort()).toEqual(seen.sort());
     expect(decide(facts({ redFlags: ['locked-joint', 'dark-urine'] })).contact).toBe('same-day');
+  });
+
+  it('the calculation takes a sign of stroke and answers emergency, and refuses a sign it does not know', () => {
+    const decided = (flag: string) => {
+      const line = { calculation: 'decide', input: { facts: { ...facts({}), redFlags: [flag] } } };
+      return JSON.parse(
+        answerLine(JSON.stringify(line), 1, (id) => engineRows.find((row) => row.id === id)).text,
+      );
+    };
+    expect(decided('face-speech-or-one-sided-weakness').result).toMatchObject({
+      decision: 'pause',
+      today: 'none',
+      contact: 'emergency',
+    });
+    expect(decided('face-droop')).toMatchObject({ refused: [{ code: 'not-listed' }] });
   });
 
   it('a calf leans on the scores for clots, other signs as before', () => {
