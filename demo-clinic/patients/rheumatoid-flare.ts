@@ -77,7 +77,7 @@ export const rheumatoidFlare: Story = {
       joint: 'right-wrist',
       decision: 'ease-back',
       why: 'Flare overnight, stiff for an hour and a half.',
-      inForce: { wrist: '3 × 17–25, 1.25 kg' },
+      inForce: { wrist: '3 × 17–25, 1.5 kg' },
     },
     { day: 31, joint: 'right-hand', decision: 'ease-back', why: 'The hand flares with it.' },
     {
@@ -86,7 +86,7 @@ export const rheumatoidFlare: Story = {
       decision: 'ease-back',
       contact: 'routine',
       why: 'Third day of an inflammatory flare: these last, so the clinic is told.',
-      inForce: { wrist: '3 × 17–25, 1.25 kg' },
+      inForce: { wrist: '3 × 17–25, 1.5 kg' },
     },
     {
       day: 35,

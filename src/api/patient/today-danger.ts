@@ -23,7 +23,7 @@ const pauseText = (state: PauseState, plan: Plan): Text | null => {
   const held = plan.items.filter(({ reasons }) =>
     reasons.some((reason) => reason.code === 'paused' && reason.pauseId === pause.id),
   );
-  if (held.length === 0 && plan.items.length > 0) return null;
+  if (held.length === 0) return null;
   const endedBy = plan.signs.find(({ sign }) => sign.id === pause.signId)?.endedBy;
   if (endedBy) {
     const some = resumedItemIds.size > 0;

@@ -69,6 +69,13 @@ export const applyEpisodeChange = (
         'An urgent item has not been acknowledged. Acknowledge or take it before care ends.',
       );
     }
+    if (open.some((row) => row.kind === 'red-flag') && wanted.to !== 'died') {
+      return refuse(
+        'to',
+        'inconsistent',
+        'A warning sign is open. Record a contact that reached the patient, or the person who cares for her or him, before care ends.',
+      );
+    }
     if (isEnd) await endPrescribed(access, patientId, `Care ended on ${wanted.on}: ${wanted.reason}`);
     const closedItems = open.map(({ key, kind, since }) => ({ key, kind, since }));
     const id = await changeEpisode(access, patientId, { episodeId, change: wanted, closedItems });

@@ -7,7 +7,7 @@ export const danger = {
   'reported-to-us': 'Ihre Übungen ruhen. Machen Sie keine davon, bis wir mit Ihnen gesprochen haben.',
   acknowledged: '{name} hat es gesehen und wird mit Ihnen sprechen. Machen Sie bis dahin keine Übungen.',
   attempted:
-    'Wir haben versucht, Sie zu erreichen, und Sie nicht erreicht. Bitte rufen Sie an: {clinic}, {phone}. Machen Sie keine Übungen, bis wir gesprochen haben.',
+    'Wir haben versucht, Sie zu erreichen, und es ist uns nicht gelungen. Rufen Sie uns an: {clinic}, {phone}. Machen Sie keine Übungen, bis wir gesprochen haben.',
   ended: '{name} hat mit Ihnen gesprochen. Ihre Übungen ruhen weiter, bis wir sie wieder freigeben.',
   'ended-carer':
     '{name} hat mit der Person gesprochen, die Sie betreut. Ihre Übungen ruhen weiter, bis wir sie wieder freigeben.',

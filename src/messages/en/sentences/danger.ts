@@ -4,7 +4,7 @@ export const danger = {
   'reported-to-us': 'Your exercises are paused. Do none of them until we have spoken with you.',
   acknowledged: '{name} has seen it and will speak with you. Do no exercises until then.',
   attempted:
-    'We tried to reach you and could not. Please ring {clinic} on {phone}. Do no exercises until we have spoken.',
+    'We tried to reach you and could not. Ring us: {clinic}, {phone}. Do no exercises until we have spoken.',
   ended: '{name} has spoken with you. Your exercises stay paused until we start them again.',
   'ended-carer':
     '{name} has spoken with the person who cares for you. Your exercises stay paused until we start them again.',
