@@ -1007,6 +1007,27 @@ CREATE TABLE `patient` (
 );
 --> statement-breakpoint
 CREATE INDEX `patient_by_clinic` ON `patient` (`clinic_id`,`id`);--> statement-breakpoint
+CREATE TABLE `patient_detail` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`detail` text NOT NULL,
+	`version` integer NOT NULL,
+	`value` text,
+	`because` text NOT NULL,
+	`reason` text,
+	`strikes` integer,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "patient_detail_detail" CHECK("patient_detail"."detail" IN ('givenName', 'familyName', 'birthDay', 'phone', 'email', 'address', 'patientNumber', 'generalPractitioner', 'emergencyName', 'emergencyPhone', 'emergencyRelation')),
+	CONSTRAINT "patient_detail_because" CHECK("patient_detail"."because" IN ('first', 'changed-since', 'entered-in-error')),
+	CONSTRAINT "patient_detail_error" CHECK(("patient_detail"."because" = 'entered-in-error') = ("patient_detail"."strikes" IS NOT NULL) AND ("patient_detail"."strikes" IS NULL OR ("patient_detail"."strikes" < "patient_detail"."version" AND "patient_detail"."reason" IS NOT NULL)))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `patient_detail_version` ON `patient_detail` (`patient_id`,`detail`,`version`);--> statement-breakpoint
 CREATE TABLE `patient_identity` (
 	`patient_id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1014,6 +1035,8 @@ CREATE TABLE `patient_identity` (
 	`family_name` text NOT NULL,
 	`birth_day` text NOT NULL,
 	`phone` text,
+	`email` text,
+	`patient_number` text,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "identity_birth_day" CHECK("patient_identity"."birth_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
@@ -1238,6 +1261,10 @@ CREATE TRIGGER morning_joint_no_update BEFORE UPDATE ON morning_joint BEGIN SELE
 CREATE TRIGGER morning_no_delete BEFORE DELETE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER morning_no_update BEFORE UPDATE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_detail_no_delete BEFORE DELETE ON patient_detail WHEN EXISTS (SELECT 1 FROM patient_identity WHERE patient_identity.patient_id = OLD.patient_id) BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_detail_no_update BEFORE UPDATE ON patient_detail BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_message_no_delete BEFORE DELETE ON patient_message BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
 --> statement-breakpoint

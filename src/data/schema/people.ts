@@ -1,6 +1,7 @@
 /** Clinics, the people who sign in, and patients. Every row knows its clinic. */
 import { sql } from 'drizzle-orm';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
+import { patientDetails, reasonsForVersion } from '#core/record/patient-details.ts';
 import { dayShape, kit, words } from './kit.ts';
 
 export const roles = ['clinician', 'administrator', 'patient'] as const;
@@ -27,7 +28,7 @@ export const patient = kit.table(
   (t) => [kit.index('patient_by_clinic').on(t.clinicId, t.id)],
 );
 
-/** Direct identifiers live here alone, so that erasing a person is deleting one row. */
+/** What lists and searches read of the person: the details in force, written with their versions below. */
 export const patientIdentity = kit.table(
   'patient_identity',
   {
@@ -40,11 +41,47 @@ export const patientIdentity = kit.table(
     familyName: kit.text('family_name'),
     birthDay: kit.day('birth_day'),
     phone: kit.textOrNull('phone'),
+    email: kit.textOrNull('email'),
+    patientNumber: kit.textOrNull('patient_number'),
   },
   (t) => [
     kit.index('identity_by_clinic_name').on(t.clinicId, t.familyName, t.givenName),
     kit.check('identity_birth_day', sql`${t.birthDay} GLOB ${sql.raw(`'${dayShape}'`)}`),
   ],
+);
+
+/** Versions of each detail of the person; `strikes` names the version that was entered in error. */
+export const patientDetail = kit.appendOnly(
+  'patient_detail',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    detail: kit.word('detail', patientDetails),
+    version: kit.whole('version'),
+    value: kit.textOrNull('value'),
+    because: kit.word('because', reasonsForVersion),
+    reason: kit.textOrNull('reason'),
+    strikes: kit.wholeOrNull('strikes'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('patient_detail_version').on(t.patientId, t.detail, t.version),
+    kit.check('patient_detail_detail', sql`${t.detail} IN (${words(patientDetails)})`),
+    kit.check('patient_detail_because', sql`${t.because} IN (${words(reasonsForVersion)})`),
+    kit.check(
+      'patient_detail_error',
+      sql`(${t.because} = 'entered-in-error') = (${t.strikes} IS NOT NULL) AND (${t.strikes} IS NULL OR (${t.strikes} < ${t.version} AND ${t.reason} IS NOT NULL))`,
+    ),
+  ],
+);
+
+// Erasing a person deletes the identity first; then the versions may go as well.
+kit.keptWhile(
+  patientDetail,
+  'EXISTS (SELECT 1 FROM patient_identity WHERE patient_identity.patient_id = OLD.patient_id)',
 );
 
 /** What is known of the person for dosing. Append-only: the newest version counts. */

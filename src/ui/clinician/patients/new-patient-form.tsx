@@ -1,7 +1,7 @@
 'use client';
 /** A new patient: adults only, refused by the server with the reason. */
 import { useRouter } from 'next/navigation';
-import { newPatientFields } from '#core/record/staff-fields.ts';
+import { newPatientFields } from '#core/record/patient-details.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 

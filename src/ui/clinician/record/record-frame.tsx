@@ -30,7 +30,8 @@ const factsOf = (patient: Patient, day: Day): string => {
     `Born ${dayInWords(patient.birthDay)}, ${ageYears(patient.birthDay, day)} years`,
     profile ? profile.diagnosis : 'No care profile yet',
     joints ? `Following: ${joints}` : 'No joint is followed yet',
-    patient.phone ? `Tel. ${patient.phone}` : '',
+    patient.phone ? `Tel. ${patient.phone}` : 'No telephone number',
+    patient.patientNumber ? `Patient number ${patient.patientNumber}` : '',
   ]
     .filter(Boolean)
     .join(' · ');

@@ -16,6 +16,7 @@ const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
       <RecordFrame patient={patient} day={day} section="">
         <OverviewScreen
           patient={patient}
+          details={await clinician.people.details({ patientId })}
           worklistItems={line ? [line.item, ...line.others] : []}
           isListCut={next !== null}
           review={await clinician.review.get({ patientId, days: 28 })}
