@@ -13,6 +13,7 @@ export type WorklistItem = WorklistAnswer['lines'][number]['item'];
 export type WorklistItemKind = WorklistItem['kind'];
 export type PatientLine = Answer<Staff['people']['list']>[number];
 export type Patient = Answer<Staff['people']['get']>;
+export type AddedPatient = Answer<Staff['people']['create']>;
 export type PatientDetails = Answer<Staff['people']['details']>;
 export type ScreeningFormAnswer = Answer<Staff['screening']['sheet']>;
 export type Recorded = Answer<Staff['measurements']['list']>[number];
