@@ -385,6 +385,7 @@ CREATE TABLE `baseline` (
 	`morning_spread` text,
 	`set_on` text NOT NULL,
 	`due_for_review` integer NOT NULL,
+	`provisional` integer DEFAULT false NOT NULL,
 	`by_name` text NOT NULL,
 	`reason` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,

@@ -147,6 +147,6 @@ const unanswered = (screening: Screening, target: Target): readonly DatedReason[
 };
 
 export const reasonsFromAnswers = (screening: Screening, target: Target): readonly DatedReason[] => [
-  ...screening.answers.flatMap((answer) => reasonsOf(answer, target, screening.day)),
+  ...screening.answers.flatMap((answer) => reasonsOf(answer, target, answer.askedOn ?? screening.day)),
   ...unanswered(screening, target),
 ];

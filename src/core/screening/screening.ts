@@ -16,6 +16,8 @@ export interface ScreeningItemAnswer {
   readonly joints?: readonly string[];
   /** Chosen sub-answers, such as medicine classes. */
   readonly details?: readonly string[];
+  /** Day it was answered, where that is another than the screening's. */
+  readonly askedOn?: Day;
 }
 
 export interface Screening {
