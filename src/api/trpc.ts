@@ -9,6 +9,7 @@ import { refusalText } from '#messages/refusals.ts';
 import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import type { Person } from './person.ts';
+import { requireShown } from './read-only-when-merged.ts';
 
 export interface ApiContext {
   readonly person: Person | null;
@@ -169,6 +170,7 @@ export const recordProcedure = nameProcedure
       );
     }
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
+    else await requireShown(ctx.access, ctx.patient.id, path);
     return next({ ctx });
   });
 

@@ -5,6 +5,7 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { newPatientRefusals } from '#core/record/patient-detail-checks.ts';
 import { detailChangeFields, newPatientFields } from '#core/record/patient-details.ts';
 import { careProfileFields } from '#core/record/staff-fields.ts';
+import { mergesOf } from '#data/patients/merges.ts';
 import { detailsOf } from '#data/patients/patient-details.ts';
 import { patientsOf, saveProfile } from '#data/patients/people.ts';
 import { checked } from '../inputs/checked.ts';
@@ -15,7 +16,11 @@ import { saveDetails } from './save-details.ts';
 export const peopleRouter = router({
   list: clinicianProcedure.query(({ ctx }) => patientsOf(ctx.access)),
 
-  get: recordProcedure.query(({ ctx }) => ctx.patient),
+  /** With the other records of the person, where two were merged. */
+  get: recordProcedure.query(async ({ ctx }) => ({
+    ...ctx.patient,
+    ...(await mergesOf(ctx.access, ctx.patient.id)),
+  })),
 
   create: clinicianProcedure
     .input(z.object({ patient: z.unknown(), otherThan: z.array(z.string().max(64)).max(50).default([]) }))

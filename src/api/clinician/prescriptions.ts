@@ -21,6 +21,9 @@ const signedText = {
   'not-found': 'This patient has no such prescription.',
   'already-signed': 'It is already signed.',
   overtaken: 'There is a newer version. Open that one and sign it.',
+  'plan-not-chosen':
+    'Two records of this person are merged. Choose whose prescriptions stay in force, then sign.',
+  'plan-elsewhere': 'The other record of this person was chosen for prescriptions. Prescribe and sign there.',
 } as const;
 
 export const prescriptionsRouter = router({

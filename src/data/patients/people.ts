@@ -10,6 +10,7 @@ import { auditWrite, digestOfIds, noteRead } from '../audit/audit.ts';
 import { ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
 import { careProfile, clinic, patient, patientDetail, patientIdentity } from '../schema/schema.ts';
+import { isShown } from './merges.ts';
 
 export interface Clinic {
   readonly id: string;
@@ -117,7 +118,7 @@ export const patientsOf = async (access: Access): Promise<readonly PatientLine[]
       birthDay: patientIdentity.birthDay,
     })
     .from(patientIdentity)
-    .where(eq(patientIdentity.clinicId, access.clinicId))
+    .where(and(eq(patientIdentity.clinicId, access.clinicId), isShown()))
     .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName))
     .limit(500);
   const ids = rows.map((row) => row.id);

@@ -6,6 +6,7 @@ import type { Access } from '../access.ts';
 import { digestOfIds, noteRead } from '../audit/audit.ts';
 import { patientIdentity } from '../schema/schema.ts';
 import { closedToMe } from './care-team.ts';
+import { shownInstead } from './merges.ts';
 
 export interface SamePatient {
   readonly patientId: string;
@@ -19,16 +20,23 @@ export const samePatients = async (access: Access, row: Known): Promise<readonly
     .select()
     .from(patientIdentity)
     .where(eq(patientIdentity.clinicId, access.clinicId));
-  const alike = known
-    .map((one) => ({ one, signs: sameSigns(row, one) }))
-    .filter(({ signs }) => signs.length > 0);
-  if (alike.length === 0) return [];
-  const ids = alike.map(({ one }) => one.patientId);
+  // A record that is marked merged leads to the one shown.
+  const shown = await shownInstead(access);
+  const signs = new Map<string, Set<SameSign>>();
+  for (const one of known)
+    for (const sign of sameSigns(row, one)) {
+      const patientId = shown.get(one.patientId) ?? one.patientId;
+      signs.set(patientId, (signs.get(patientId) ?? new Set()).add(sign));
+    }
+  if (signs.size === 0) return [];
+  const ids = [...signs.keys()];
   noteRead(access, { subject: 'same-patients', detail: { count: ids.length, ids: digestOfIds(ids) } });
   const closed = await closedToMe(access);
-  return alike.map(({ one: { patientId, givenName, familyName, birthDay }, signs }) => ({
-    patientId,
-    person: closed.has(patientId) ? null : { givenName, familyName, birthDay },
-    signs: closed.has(patientId) ? [] : signs,
-  }));
+  return known
+    .filter(({ patientId }) => signs.has(patientId))
+    .map(({ patientId, givenName, familyName, birthDay }) => ({
+      patientId,
+      person: closed.has(patientId) ? null : { givenName, familyName, birthDay },
+      signs: closed.has(patientId) ? [] : [...signs.get(patientId)!],
+    }));
 };

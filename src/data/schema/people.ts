@@ -4,6 +4,8 @@ import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import { patientDetails, reasonsForVersion } from '#core/record/patient-details.ts';
 import { dayShape, kit, words } from './kit.ts';
 
+const mergeActs = ['merged', 'undone', 'plan-chosen'] as const;
+
 export const roles = ['clinician', 'administrator', 'patient'] as const;
 
 export const clinic = kit.table('clinic', {
@@ -82,6 +84,37 @@ export const patientDetail = kit.appendOnly(
 kit.keptWhile(
   patientDetail,
   'EXISTS (SELECT 1 FROM patient_identity WHERE patient_identity.patient_id = OLD.patient_id)',
+);
+
+/**
+ * Two records of one person: `patientId` is marked merged into `intoId`, which is the one shown. Nothing is
+ * copied; undoing it is a row, and so is the choice of the record whose prescriptions stay in force.
+ */
+export const patientMerge = kit.appendOnly(
+  'patient_merge',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    intoId: kit.id('into_id').references(() => patient.id),
+    version: kit.whole('version'),
+    act: kit.word('act', mergeActs),
+    /** Record whose prescriptions stay in force. */
+    keptId: kit.idOrNull('kept_id').references(() => patient.id),
+    reason: kit.text('reason'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('patient_merge_version').on(t.patientId, t.version),
+    kit.index('patient_merge_by_clinic').on(t.clinicId, t.patientId),
+    kit.index('patient_merge_by_shown').on(t.clinicId, t.intoId),
+    kit.check('patient_merge_act', sql`${t.act} IN (${words(mergeActs)})`),
+    kit.check('patient_merge_two', sql`${t.patientId} <> ${t.intoId}`),
+    kit.check('patient_merge_kept', sql`(${t.act} = 'plan-chosen') = (${t.keptId} IS NOT NULL)`),
+    kit.check('patient_merge_reason', sql`length(trim(${t.reason})) > 0`),
+  ],
 );
 
 /** What is known of the person for dosing. Append-only: the newest version counts. */

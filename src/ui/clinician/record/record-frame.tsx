@@ -4,6 +4,7 @@ import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { Patient } from '../answers.ts';
+import { MergeNotice } from './merge-notice.tsx';
 
 const sections = [
   { path: '', text: 'Overview' },
@@ -51,6 +52,7 @@ export const RecordFrame = ({ patient, day, section, children }: RecordFrameProp
       <header className="record-head">
         <PageHeading caption={title}>{fullName(patient)}</PageHeading>
         <p className="soft record-facts">{factsOf(patient, day)}</p>
+        <MergeNotice patient={patient} />
         <nav aria-label={`Record of ${fullName(patient)}`} className="record-sections screen-only">
           <ul>
             {sections.map(({ path, text }) => (

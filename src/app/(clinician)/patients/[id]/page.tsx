@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { redirect } from 'next/navigation';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
@@ -6,8 +7,15 @@ import { type RecordParams, recordPage } from '../../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Patient record' };
 
-const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
+interface Props {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<{ readonly read?: string | string[] }>;
+}
+
+const OverviewPage = async ({ params, searchParams }: Props) => {
   const { person, clinician, patient, clock, day } = await recordPage(params);
+  const { read } = await searchParams;
+  if (patient.mergedInto && !read) redirect(`/patients/${patient.mergedInto.intoId}`);
   const patientId = patient.id;
   const { lines, next } = await clinician.worklist.list({ limit: 100 });
   const line = lines.find((one) => one.patientId === patientId);
