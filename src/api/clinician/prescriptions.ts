@@ -15,15 +15,14 @@ import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
 import { propose, requireOpen } from './propose.ts';
+import { signingStoppedText } from './require-signing.ts';
 import { planningValues, saveWeek } from './week.ts';
 
 const signedText = {
   'not-found': 'This patient has no such prescription.',
   'already-signed': 'It is already signed.',
   overtaken: 'There is a newer version. Open that one and sign it.',
-  'plan-not-chosen':
-    'Two records of this person are merged. Choose whose prescriptions stay in force, then sign.',
-  'plan-elsewhere': 'The other record of this person was chosen for prescriptions. Prescribe and sign there.',
+  ...signingStoppedText,
 } as const;
 
 export const prescriptionsRouter = router({

@@ -4,6 +4,7 @@ import { saveSettings } from '#data/clinic/clinic-settings.ts';
 import { setTeamMember } from '#data/patients/care-team.ts';
 import { mergedWith } from '#data/patients/merges.ts';
 import { addPatient } from '#data/patients/people.ts';
+import { usablePreApprovals } from '#data/prescribing/usable-pre-approvals.ts';
 import { accessOf, signedExercise } from '#tests/support/clinic.ts';
 import { type CareSetting, careSetting, colleague, kneeRequest } from '../episode/setting.ts';
 
@@ -85,6 +86,20 @@ describe('two merged records', () => {
       signedName: 'clinician-a',
     });
     await expect((await draft(otherId, '12:30'))()).rejects.toThrow(/Prescribe and sign there/);
+  });
+
+  it('let nothing approved ahead act until a plan is chosen, and nothing new be approved ahead', async () => {
+    const { patientId } = at;
+    const preApproval = { itemId: at.item.itemId, steps: 1, days: 14 };
+    const ahead = (time: string) => staff(time).care.preApprove({ patientId, preApproval });
+    const usable = async () => (await usablePreApprovals(at.accessOn(0), patientId)).length;
+    await ahead('09:30');
+    expect(await usable()).toBe(1);
+    await merge();
+    expect(await usable()).toBe(0);
+    await expect(ahead('10:30')).rejects.toThrow(/Choose whose prescriptions stay in force/);
+    await choose(patientId);
+    expect(await usable()).toBe(1);
   });
 
   it('both keep what is in force until a plan is chosen; then that of the other ends, and says why', async () => {
