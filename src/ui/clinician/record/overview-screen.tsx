@@ -48,7 +48,7 @@ const NeedsAttention = ({
       {worklistItems.map((item) => {
         const { word, shape, tone } = itemStatusOf(item.kind);
         return (
-          <li key={item.key} className="worklist-item">
+          <li key={`${item.key} ${item.since}`} className="worklist-item">
             <StatusTag shape={shape} tone={tone}>
               {word}
             </StatusTag>{' '}

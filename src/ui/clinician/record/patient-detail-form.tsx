@@ -5,6 +5,7 @@ import { detailChangeFields, detailInWords, patientDetails } from '#core/record/
 import type { PatientDetails } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
+import { refusedAt } from '../forms/submit-problems.ts';
 
 /** The version seen is known to the page and not asked. */
 const fields = detailChangeFields[0].of.fields.filter((field) => field.name !== 'seen');
@@ -28,10 +29,12 @@ export const PatientDetailForm = (props: {
       }}
       send={async (typed) => {
         const seen = props.details.find(({ detail }) => detail === typed.detail)?.seen ?? 0;
-        await client.clinician.people.changeDetails.mutate({
-          patientId: props.patientId,
-          changes: [{ ...typed, seen }],
-        });
+        const changes = [{ ...typed, seen }];
+        await client.clinician.people.changeDetails
+          .mutate({ patientId: props.patientId, changes })
+          .catch((error: unknown) => {
+            throw refusedAt(error, 'value');
+          });
         router.refresh();
       }}
     />

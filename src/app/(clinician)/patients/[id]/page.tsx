@@ -14,18 +14,18 @@ interface Props {
 
 const OverviewPage = async ({ params, searchParams }: Props) => {
   const { person, clinician, patient, clock, day } = await recordPage(params);
-  const { read } = await searchParams;
-  if (patient.mergedInto && !read) redirect(`/patients/${patient.mergedInto.intoId}`);
+  if (patient.mergedInto && !(await searchParams).read) redirect(`/patients/${patient.mergedInto.intoId}`);
   const patientId = patient.id;
   const { lines, next } = await clinician.worklist.list({ limit: 100 });
-  const line = lines.find((one) => one.patientId === patientId);
+  const ids = [patientId, ...patient.merges.map((merge) => merge.patientId)];
+  const own = lines.filter((line) => ids.includes(line.patientId));
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="">
         <OverviewScreen
           patient={patient}
           details={await clinician.people.details({ patientId })}
-          worklistItems={line ? [line.item, ...line.others] : []}
+          worklistItems={own.flatMap((line) => [line.item, ...line.others])}
           isListCut={next !== null}
           review={await clinician.review.get({ patientId, days: 28 })}
           prescriptions={await clinician.prescriptions.list({ patientId })}
