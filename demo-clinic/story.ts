@@ -12,9 +12,10 @@ import type { Joint, Limb, Side } from '#core/exercises/joints.ts';
 import type { Method } from '#core/prescribing/methods.ts';
 import type { Weekday } from '#core/prescribing/programme/planned-sessions.ts';
 import type { PrescriptionRequest } from '#core/prescribing/propose.ts';
+import type { NewPatient } from '#core/record/patient-details.ts';
 import type { CareEvent, Effusion, Swelling } from '#core/record/record.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
-import type { CareProfile, NewPatient } from '#data/patients/people.ts';
+import type { CareProfile } from '#data/patients/people.ts';
 
 /** A measurement without its day: the day is that of the visit. */
 type WithoutDay<M> = M extends unknown ? Omit<M, 'day'> : never;

@@ -385,6 +385,7 @@ CREATE TABLE `baseline` (
 	`morning_spread` text,
 	`set_on` text NOT NULL,
 	`due_for_review` integer NOT NULL,
+	`provisional` integer DEFAULT false NOT NULL,
 	`by_name` text NOT NULL,
 	`reason` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
@@ -1094,6 +1095,27 @@ CREATE TABLE `patient` (
 );
 --> statement-breakpoint
 CREATE INDEX `patient_by_clinic` ON `patient` (`clinic_id`,`id`);--> statement-breakpoint
+CREATE TABLE `patient_detail` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`detail` text NOT NULL,
+	`version` integer NOT NULL,
+	`value` text,
+	`because` text NOT NULL,
+	`reason` text,
+	`strikes` integer,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "patient_detail_detail" CHECK("patient_detail"."detail" IN ('givenName', 'familyName', 'birthDay', 'phone', 'email', 'address', 'patientNumber', 'generalPractitioner', 'emergencyName', 'emergencyPhone', 'emergencyRelation')),
+	CONSTRAINT "patient_detail_because" CHECK("patient_detail"."because" IN ('first', 'changed-since', 'entered-in-error')),
+	CONSTRAINT "patient_detail_error" CHECK(("patient_detail"."because" = 'entered-in-error') = ("patient_detail"."strikes" IS NOT NULL) AND ("patient_detail"."strikes" IS NULL OR ("patient_detail"."strikes" < "patient_detail"."version" AND "patient_detail"."reason" IS NOT NULL)))
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `patient_detail_version` ON `patient_detail` (`patient_id`,`detail`,`version`);--> statement-breakpoint
 CREATE TABLE `patient_identity` (
 	`patient_id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1101,12 +1123,39 @@ CREATE TABLE `patient_identity` (
 	`family_name` text NOT NULL,
 	`birth_day` text NOT NULL,
 	`phone` text,
+	`email` text,
+	`patient_number` text,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "identity_birth_day" CHECK("patient_identity"."birth_day" GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
 );
 --> statement-breakpoint
 CREATE INDEX `identity_by_clinic_name` ON `patient_identity` (`clinic_id`,`family_name`,`given_name`);--> statement-breakpoint
+CREATE TABLE `patient_merge` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`into_id` text NOT NULL,
+	`version` integer NOT NULL,
+	`act` text NOT NULL,
+	`kept_id` text,
+	`reason` text NOT NULL,
+	`recorded_at` integer NOT NULL,
+	`recorded_by` text NOT NULL,
+	`by_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`into_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`kept_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "patient_merge_act" CHECK("patient_merge"."act" IN ('merged', 'undone', 'plan-chosen')),
+	CONSTRAINT "patient_merge_two" CHECK("patient_merge"."patient_id" <> "patient_merge"."into_id"),
+	CONSTRAINT "patient_merge_kept" CHECK(("patient_merge"."act" = 'plan-chosen') = ("patient_merge"."kept_id" IS NOT NULL)),
+	CONSTRAINT "patient_merge_reason" CHECK(length(trim("patient_merge"."reason")) > 0)
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `patient_merge_version` ON `patient_merge` (`patient_id`,`version`);--> statement-breakpoint
+CREATE INDEX `patient_merge_by_clinic` ON `patient_merge` (`clinic_id`,`patient_id`);--> statement-breakpoint
+CREATE INDEX `patient_merge_by_shown` ON `patient_merge` (`clinic_id`,`into_id`);--> statement-breakpoint
 CREATE TABLE `goal_step` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1329,6 +1378,14 @@ CREATE TRIGGER morning_joint_no_update BEFORE UPDATE ON morning_joint BEGIN SELE
 CREATE TRIGGER morning_no_delete BEFORE DELETE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER morning_no_update BEFORE UPDATE ON morning BEGIN SELECT RAISE(ABORT, 'morning is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_detail_no_delete BEFORE DELETE ON patient_detail WHEN EXISTS (SELECT 1 FROM patient_identity WHERE patient_identity.patient_id = OLD.patient_id) BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_detail_no_update BEFORE UPDATE ON patient_detail BEGIN SELECT RAISE(ABORT, 'patient_detail is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_merge_no_delete BEFORE DELETE ON patient_merge BEGIN SELECT RAISE(ABORT, 'patient_merge is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER patient_merge_no_update BEFORE UPDATE ON patient_merge BEGIN SELECT RAISE(ABORT, 'patient_merge is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER patient_message_no_delete BEFORE DELETE ON patient_message BEGIN SELECT RAISE(ABORT, 'patient_message is append-only'); END;
 --> statement-breakpoint

@@ -18,6 +18,7 @@ import { preVisitsRouter } from './clinician/episode/pre-visits.ts';
 import { templatesRouter } from './clinician/episode/templates.ts';
 import { visitsRouter } from './clinician/episode/visits.ts';
 import { measurementsRouter } from './clinician/measurements.ts';
+import { mergesRouter } from './clinician/merges.ts';
 import { outcomesRouter } from './clinician/outcomes.ts';
 import { peopleRouter } from './clinician/people.ts';
 import { phonesRouter } from './clinician/phones.ts';
@@ -41,6 +42,7 @@ export const appRouter = router({
   clinician: router({
     worklist: worklistRouter,
     people: peopleRouter,
+    merges: mergesRouter,
     screening: screeningRouter,
     measurements: measurementsRouter,
     prescriptions: prescriptionsRouter,

@@ -10,6 +10,7 @@ import { Problem, toldOf } from './errors.ts';
 import { requireFresh } from './fresh-sign-in.ts';
 import { requireReadable } from './inputs/readable.ts';
 import type { Person } from './person.ts';
+import { requireShown } from './read-only-when-merged.ts';
 
 export interface ApiContext {
   readonly person: Person | null;
@@ -178,6 +179,7 @@ export const recordProcedure = nameProcedure
       );
     }
     if (type === 'query') noteRead(ctx.access, { subject: path, patientId: ctx.patient.id });
+    else await requireShown(ctx.access, ctx.patient.id, path);
     return next({ ctx });
   });
 

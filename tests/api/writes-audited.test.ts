@@ -75,6 +75,9 @@ const fitting: Readonly<Record<string, object>> = {
   'admin.care.writeWording': { kind: 'sharing', text: 'Words long enough to be an agreement.' },
   'admin.staff.add': { name: 'New Person', email: 'new@test.invalid', role: 'clinician', administers: false },
   'clinician.entries.send': { kind: 'morning' },
+  'clinician.visits.saveFirstVisit': {
+    visit: { pressure: { systolicMmhg: 118, diastolicMmhg: 74 } },
+  },
   'clinician.visits.begin': {
     visit: { place: 'clinic', whereabouts: null, callBackPhone: null, present: null },
   },

@@ -5,12 +5,12 @@ import type { Field } from '#core/calculations/describe.ts';
 import { eventFields, limitFields, preApprovalFields } from '#core/episode/care-fields.ts';
 import { lowLoadRequestFields } from '#core/prescribing/dose-request.ts';
 import { morningEntryFields } from '#core/record/entries.ts';
+import { detailChangeFields, newPatientFields } from '#core/record/patient-details.ts';
 import {
   baselineFields,
   careProfileFields,
   clearanceFields,
   effusionFields,
-  newPatientFields,
   programmeFields,
   responseFields,
   screeningFields,
@@ -27,6 +27,9 @@ const knownTexts: Readonly<Record<string, string>> = {
   day: '2026-03-02',
   birthDay: '1961-04-09',
   until: '2026-03-05',
+  phone: '020 913 0199',
+  email: 'zqxmark@test.invalid',
+  emergencyPhone: '020 913 0198',
 };
 
 const plantField = (field: Field, how: Planting): unknown => {
@@ -92,6 +95,7 @@ const plantSchema = (name: string, schema: Schema, how: Planting): unknown => {
     case 'record':
       return { [markedText]: markedNumber };
     case 'unknown':
+      if (name === 'changes') return plantFields(detailChangeFields, how).changes;
       return described[name] ? plantFields(described[name], how) : { [markedText]: markedText };
     default:
       return markedText;

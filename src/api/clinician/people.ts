@@ -2,27 +2,41 @@
 import { z } from 'zod';
 import { householdEquipment } from '#core/exercises/equipment.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import { careProfileFields, newPatientConsistent, newPatientFields } from '#core/record/staff-fields.ts';
-import { setTeamMember } from '#data/patients/care-team.ts';
-import { addPatient, patientsOf, saveProfile } from '#data/patients/people.ts';
+import { newPatientRefusals } from '#core/record/patient-detail-checks.ts';
+import { detailChangeFields, newPatientFields } from '#core/record/patient-details.ts';
+import { careProfileFields } from '#core/record/staff-fields.ts';
+import { mergesOf } from '#data/patients/merges.ts';
+import { detailsOf } from '#data/patients/patient-details.ts';
+import { patientsOf, saveProfile } from '#data/patients/people.ts';
 import { checked } from '../inputs/checked.ts';
 import { clinicianProcedure, recordProcedure, router } from '../trpc.ts';
+import { addNewPatient } from './add-patient.ts';
+import { saveDetails } from './save-details.ts';
 
 export const peopleRouter = router({
   list: clinicianProcedure.query(({ ctx }) => patientsOf(ctx.access)),
 
-  get: recordProcedure.query(({ ctx }) => ctx.patient),
+  /** With the other records of the person, where two were merged. */
+  get: recordProcedure.query(async ({ ctx }) => ({
+    ...ctx.patient,
+    ...(await mergesOf(ctx.access, ctx.patient.id)),
+  })),
 
-  create: clinicianProcedure.input(z.object({ patient: z.unknown() })).mutation(({ ctx, input }) => {
-    const row = checked(newPatientFields, input.patient, (value) =>
-      newPatientConsistent(value, ctx.access.day),
-    );
-    return ctx.access.store.write(async () => {
-      const id = await addPatient(ctx.access, row);
-      // Who adds a patient looks after them; without it a restricted clinic would begin with open records.
-      await setTeamMember(ctx.access, id, ctx.access.actorId, true);
-      return id;
-    });
+  create: clinicianProcedure
+    .input(z.object({ patient: z.unknown(), otherThan: z.array(z.string().max(64)).max(50).default([]) }))
+    .mutation(({ ctx, input }) => {
+      const row = checked(newPatientFields, input.patient, (value) =>
+        newPatientRefusals(value, ctx.access.day),
+      );
+      return addNewPatient(ctx.access, row, input.otherThan);
+    }),
+
+  /** Name, birth, and how to reach the patient, each with its versions. */
+  details: recordProcedure.query(({ ctx }) => detailsOf(ctx.access, ctx.patient.id)),
+
+  changeDetails: recordProcedure.input(z.object({ changes: z.unknown() })).mutation(({ ctx, input }) => {
+    const { changes } = checked(detailChangeFields, { changes: input.changes });
+    return saveDetails(ctx.access, ctx.patient.id, changes);
   }),
 
   saveProfile: recordProcedure.input(z.object({ profile: z.unknown() })).mutation(({ ctx, input }) => {

@@ -22,12 +22,14 @@ import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
 import { propose, requireOpen } from './propose.ts';
+import { signingStoppedText } from './require-signing.ts';
 import { planningValues, saveWeek } from './week.ts';
 
 const signedText = {
   'not-found': 'This patient has no such prescription.',
   'already-signed': 'It is already signed.',
   overtaken: 'There is a newer version. Open that one and sign it.',
+  ...signingStoppedText,
 } as const;
 
 /** Ends the same exercise in force where the clinician has seen it and said so; asks where not. */

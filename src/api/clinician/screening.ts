@@ -7,6 +7,7 @@ import { ageYears } from '#core/time/day.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import {
   newestScreening,
+  recordAnswers,
   recordClearance,
   recordScreening,
   screeningsOf,
@@ -32,6 +33,22 @@ export const screeningRouter = router({
     );
     return recordScreening(ctx.access, ctx.patient.id, sheet);
   }),
+
+  /** One wrong or missing answer is one answer again; the rest stays as it was asked. */
+  changeAnswers: recordProcedure
+    .input(z.object({ screening: z.unknown() }))
+    .mutation(async ({ ctx, input }) => {
+      const sheet = checked(screeningFields, input.screening, (value) =>
+        unknownItems(value.answers, ctx.access.day),
+      );
+      const newest = await newestScreening(ctx.access, ctx.patient.id);
+      if ([newest?.sheetVersion, sheet.sheetVersion].some((version) => version !== screeningSheetVersion))
+        throw new Problem(
+          'conflict',
+          'No screening with the present questions is on record. Ask all of them once, then single answers can be changed.',
+        );
+      return { changed: await recordAnswers(ctx.access, ctx.patient, sheet) };
+    }),
 
   outcomes: recordProcedure.query(
     async ({ ctx }) => (await prescribingContextFor(ctx.access, ctx.patient)).outcomes,

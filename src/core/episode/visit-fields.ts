@@ -1,8 +1,7 @@
 /** Descriptors of appointments, supervised sessions, checks for a cuff at home, and a first visit. */
 import type { Field } from '../calculations/describe.ts';
-import { limbs, sides } from '../exercises/joints.ts';
-import { lowLoadRequestFields } from '../prescribing/dose-request.ts';
-import { careProfileFields, screeningFields } from '../record/staff-fields.ts';
+import { acceptablePainLimits } from '../decision/baseline/propose-pain-limit.ts';
+import { joints, limbs, sides } from '../exercises/joints.ts';
 import { visitPlaces } from './remote-visit.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about: string) =>
@@ -49,30 +48,41 @@ export const homeCheckFields = [
   textOrNull('reason', 300, 'Reason for allowing a wrap'),
 ] as const satisfies readonly Field[];
 
-/** What the first visit sends at once; what it leaves out stays as it is on record. */
-export const firstVisitFields = [
-  { name: 'profile', kind: 'record', fields: careProfileFields, about: 'Care profile' },
-  { name: 'screening', kind: 'record', fields: screeningFields, about: 'Screening' },
+const usual = <const N extends 'usualPain' | 'acceptablePainLimit', const L extends number>(
+  name: N,
+  min: L,
+  max: number,
+  about: string,
+) => ({ name, kind: 'integer', unit: '{score}', min, max, nullable: true, about }) as const;
+
+/** What a patient says of a joint at the first visit, before any diary; null: asked and not known. */
+export const usualJointFields = [
+  { name: 'joint', kind: 'enum', values: joints, about: 'Joint' },
+  usual('usualPain', 0, 10, 'Usual pain'),
+  usual('acceptablePainLimit', acceptablePainLimits.low, acceptablePainLimits.high, 'Acceptable pain limit'),
   {
-    name: 'pressure',
-    kind: 'record',
-    nullable: true,
-    about: 'Resting blood pressure',
-    fields: [
-      { name: 'systolicMmhg', kind: 'integer', unit: 'mm[Hg]', min: 60, max: 300, about: 'Systolic' },
-      { name: 'diastolicMmhg', kind: 'integer', unit: 'mm[Hg]', min: 30, max: 200, about: 'Diastolic' },
-    ],
+    name: 'usualStiffnessMinutes',
+    kind: 'integer',
+    unit: 'min',
+    min: 0,
+    max: 1440,
+    about: 'Usual morning stiffness',
   },
-  {
-    name: 'test',
-    kind: 'record',
-    nullable: true,
-    about: 'Repetitions to failure at a load',
-    fields: [
-      { name: 'loadKg', kind: 'number', unit: 'kg', min: 0, max: 300, exclusiveMin: true, about: 'Load' },
-      { name: 'repetitions', kind: 'integer', unit: '{rep}', min: 1, max: 60, about: 'Repetitions' },
-    ],
-  },
-  { name: 'request', kind: 'record', fields: lowLoadRequestFields, about: 'Exercise' },
-  textOrNull('goal', 300, 'What the patient wants to be able to do'),
+  { name: 'usualSwelling', kind: 'enum', values: ['none', 'slight'], about: 'Usual swelling' },
+] as const satisfies readonly Field[];
+
+export const restingPressureFields = [
+  { name: 'systolicMmhg', kind: 'integer', unit: 'mm[Hg]', min: 60, max: 300, about: 'Systolic' },
+  { name: 'diastolicMmhg', kind: 'integer', unit: 'mm[Hg]', min: 30, max: 200, about: 'Diastolic' },
+] as const satisfies readonly Field[];
+
+export const testToFailureFields = [
+  text('exerciseId', 60, 'Exercise'),
+  { name: 'side', kind: 'enum', values: [...sides, 'both'], about: 'Side' },
+  { name: 'loadKg', kind: 'number', unit: 'kg', min: 0, max: 300, exclusiveMin: true, about: 'Load' },
+  { name: 'repetitions', kind: 'integer', unit: '{rep}', min: 1, max: 60, about: 'Repetitions' },
+] as const satisfies readonly Field[];
+
+export const goalFields = [
+  text('goal', 300, 'What the patient wants to be able to do'),
 ] as const satisfies readonly Field[];

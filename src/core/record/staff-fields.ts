@@ -1,4 +1,4 @@
-/** Descriptors of what clinicians enter beside measurements: people, profiles, baselines, answers to decisions. */
+/** Descriptors of what clinicians enter beside measurements: profiles, baselines, answers to decisions. */
 
 import type { Field, InputOf } from '../calculations/describe.ts';
 import { decisions } from '../decision/answers.ts';
@@ -6,18 +6,11 @@ import { joints, limbs, sides } from '../exercises/joints.ts';
 import type { Refusal } from '../outcome.ts';
 import { methods } from '../prescribing/methods.ts';
 import { screeningAnswers } from '../screening/screening.ts';
-import { ageYears, type Day, daysBetween, isDay } from '../time/day.ts';
+import { type Day, daysBetween, isDay } from '../time/day.ts';
 import { effusions } from './record.ts';
 
 const text = <const N extends string>(name: N, maxLength: number, about?: string) =>
   ({ name, kind: 'text', minLength: 1, maxLength, about }) as const;
-
-export const newPatientFields = [
-  text('givenName', 60, 'Given name'),
-  text('familyName', 60, 'Family name'),
-  text('birthDay', 10, 'Day of birth'),
-  { name: 'phone', kind: 'text', minLength: 3, maxLength: 30, nullable: true, about: 'Telephone' },
-] as const satisfies readonly Field[];
 
 export const careProfileFields = [
   text('diagnosis', 200, 'Diagnosis'),
@@ -181,25 +174,6 @@ export const responseFields = [
 
 /** Longest an override may hold before it has to be looked at again. */
 const longestOverrideDays = 28;
-
-export const newPatientConsistent = (
-  row: InputOf<typeof newPatientFields>,
-  today: Day,
-): readonly Refusal[] => {
-  const field = 'input.birthDay';
-  if (!isDay(row.birthDay))
-    return [{ field, code: 'wrong-type', reason: 'Give the day of birth as YYYY-MM-DD, a day that exists.' }];
-  if (daysBetween(row.birthDay, today) < 0)
-    return [{ field, code: 'too-high', reason: 'The day of birth is in the future.' }];
-  const age = ageYears(row.birthDay, today);
-  if (age < 18)
-    return [{ field, code: 'too-high', reason: `Aged ${age}. Loadgate is for adults, 18 and over.` }];
-  if (age > 115)
-    return [
-      { field, code: 'too-low', reason: 'The day of birth is more than 115 years ago; check the year.' },
-    ];
-  return [];
-};
 
 export const baselineConsistent = (row: InputOf<typeof baselineFields>): readonly Refusal[] => {
   const field = 'input.usualPainTop';

@@ -148,6 +148,6 @@ export const reasonsFromAnswers = (
   target: Target,
   ageYears: number,
 ): readonly DatedReason[] => [
-  ...screening.answers.flatMap((answer) => reasonsOf(answer, target, screening.day)),
+  ...screening.answers.flatMap((answer) => reasonsOf(answer, target, answer.askedOn ?? screening.day)),
   ...unanswered(screening, target, ageYears),
 ];

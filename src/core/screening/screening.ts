@@ -21,6 +21,8 @@ export interface ScreeningItemAnswer {
   readonly day?: Day;
   /** Free words beside the answer, at most 200 characters: which medicine, INR, date, which leg. */
   readonly note?: string;
+  /** Day it was answered, where that is another than the screening's. */
+  readonly askedOn?: Day;
 }
 
 export interface Screening {

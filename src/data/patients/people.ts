@@ -4,13 +4,15 @@ import { and, asc, desc, eq, sql } from 'drizzle-orm';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
 import type { ClinicNumbers } from '#core/episode/urgent-number.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import { type NewPatient, patientDetails } from '#core/record/patient-details.ts';
 import type { Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite, digestOfIds, noteRead } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery, prepared } from '../database/prepared.ts';
 import type { Store } from '../database/store.ts';
-import { careProfile, clinic, patient, patientIdentity } from '../schema/schema.ts';
+import { careProfile, clinic, patient, patientDetail, patientIdentity } from '../schema/schema.ts';
+import { isShown } from './merges.ts';
 
 export interface Clinic extends ClinicNumbers {
   readonly id: string;
@@ -35,6 +37,7 @@ export interface Patient {
   readonly familyName: string;
   readonly birthDay: Day;
   readonly phone: string | null;
+  readonly patientNumber: string | null;
   readonly profile: (CareProfile & { readonly version: number }) | null;
 }
 
@@ -86,6 +89,7 @@ export const patientOf = async (access: Access, patientId: string): Promise<Pati
     familyName: row.familyName,
     birthDay: row.birthDay,
     phone: row.phone,
+    patientNumber: row.patientNumber,
     profile: profile && {
       version: profile.version,
       diagnosis: profile.diagnosis,
@@ -115,7 +119,7 @@ export const patientsOf = async (access: Access): Promise<readonly PatientLine[]
       birthDay: patientIdentity.birthDay,
     })
     .from(patientIdentity)
-    .where(eq(patientIdentity.clinicId, access.clinicId))
+    .where(and(eq(patientIdentity.clinicId, access.clinicId), isShown()))
     .orderBy(asc(patientIdentity.familyName), asc(patientIdentity.givenName))
     .limit(500);
   const ids = rows.map((row) => row.id);
@@ -123,22 +127,39 @@ export const patientsOf = async (access: Access): Promise<readonly PatientLine[]
   return rows;
 };
 
-export interface NewPatient {
-  readonly givenName: string;
-  readonly familyName: string;
-  readonly birthDay: Day;
-  readonly phone: string | null;
-}
-
 /** `id` is given only when a clinic is first filled; a form never sends one. */
 export const addPatient = (access: Access, row: NewPatient, id: string = randomUUID()): Promise<string> =>
   access.store.write(async (tx) => {
     await tx.insert(patient).values({ id, clinicId: access.clinicId, createdAt: access.now });
-    await tx.insert(patientIdentity).values({ patientId: id, clinicId: access.clinicId, ...row });
+    const { givenName, familyName, birthDay, phone = null, email = null, patientNumber = null } = row;
+    await tx.insert(patientIdentity).values({
+      patientId: id,
+      clinicId: access.clinicId,
+      givenName,
+      familyName,
+      birthDay,
+      phone,
+      email,
+      patientNumber,
+    });
+    const known = patientDetails.flatMap((detail) => {
+      const value = row[detail];
+      return value ? [{ detail, value }] : [];
+    });
+    await tx.insert(patientDetail).values(
+      known.map((one) => ({
+        id: randomUUID(),
+        ...recordedFor(access, id),
+        ...one,
+        version: 1,
+        because: 'first' as const,
+        byName: access.actorName,
+      })),
+    );
     await auditWrite(tx, access, 'patient', {
       subjectId: id,
       patientId: id,
-      detail: { fields: Object.keys(row) },
+      detail: { fields: known.map(({ detail }) => detail) },
     });
     return id;
   });

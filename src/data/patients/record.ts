@@ -49,6 +49,7 @@ export const baselinesOf = async (access: Access, patientId: string): Promise<re
     setOn: row.setOn,
     setBy: row.byName,
     dueForReview: row.dueForReview,
+    ...(row.provisional ? { provisional: true } : {}),
   }));
 };
 

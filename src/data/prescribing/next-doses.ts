@@ -16,11 +16,11 @@ import { screenedUntil } from '#core/screening/screened-until.ts';
 import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Access } from '../access.ts';
 import { type Proposal, proposalsOf, storeProposal } from '../decision/decisions.ts';
-import { preApprovalsOf } from '../episode/limits-and-pre-approvals.ts';
 import { patientOf } from '../patients/people.ts';
 import { addVersion, carrySignature, endPrescription } from './prescribing.ts';
 import { prescribingContextFor } from './prescribing-context.ts';
 import { prescriptionsOf, unsigned } from './prescriptions.ts';
+import { usablePreApprovals } from './usable-pre-approvals.ts';
 
 interface Context {
   readonly access: Access;
@@ -173,7 +173,7 @@ export const proposeDoses = async (
   if (!patient || evaluation.items.length === 0) return;
   const prescribing = await prescribingContextFor(access, patient);
   const earlier = await proposalsOf(access, record.patientId);
-  const approvals = await preApprovalsOf(access, record.patientId);
+  const approvals = await usablePreApprovals(access, record.patientId);
   const home = { equipment: patient.profile?.ownedEquipment ?? [], loadsKg: record.ownedLoadsKg };
   const ladder = ladderAtHome(anthropometryOf(prescribing), home);
   const contextOf = (itemId: string): ItemContext => {

@@ -9,6 +9,7 @@ import type { PrescriptionVersion } from '#core/record/record.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
+import { type SigningStopped, signingStopped } from '../patients/merges.ts';
 import { prescription, prescriptionEnd, signature } from '../schema/schema.ts';
 
 export interface NewVersion {
@@ -81,7 +82,7 @@ export const carrySignature = (
     });
   });
 
-export type Signed = 'signed' | 'not-found' | 'already-signed' | 'overtaken';
+export type Signed = 'signed' | 'not-found' | 'already-signed' | 'overtaken' | SigningStopped;
 
 export const signPrescription = (
   access: Access,
@@ -109,6 +110,8 @@ export const signPrescription = (
     if (newest?.id !== prescriptionId) return 'overtaken';
     const [signed] = await tx.select().from(signature).where(eq(signature.prescriptionId, prescriptionId));
     if (signed) return 'already-signed';
+    const stopped = await signingStopped(access, patientId);
+    if (stopped) return stopped;
     await tx.insert(signature).values({
       prescriptionId,
       clinicId: access.clinicId,

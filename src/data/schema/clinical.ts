@@ -118,6 +118,8 @@ export const baseline = kit.appendOnly(
     ),
     setOn: kit.day('set_on'),
     dueForReview: kit.yes('due_for_review'),
+    /** Said at a first visit; no diary has shown it yet. */
+    provisional: kit.yes('provisional').default(false),
     byName: kit.text('by_name'),
     reason: kit.text('reason'),
   },

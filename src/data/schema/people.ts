@@ -1,7 +1,10 @@
 /** Clinics, the people who sign in, and patients. Every row knows its clinic. */
 import { sql } from 'drizzle-orm';
 import type { MonitoringHours } from '#core/episode/monitoring-hours.ts';
+import { patientDetails, reasonsForVersion } from '#core/record/patient-details.ts';
 import { dayShape, kit, words } from './kit.ts';
+
+const mergeActs = ['merged', 'undone', 'plan-chosen'] as const;
 
 export const roles = ['clinician', 'administrator', 'patient'] as const;
 
@@ -29,7 +32,7 @@ export const patient = kit.table(
   (t) => [kit.index('patient_by_clinic').on(t.clinicId, t.id)],
 );
 
-/** Direct identifiers live here alone, so that erasing a person is deleting one row. */
+/** What lists and searches read of the person: the details in force, written with their versions below. */
 export const patientIdentity = kit.table(
   'patient_identity',
   {
@@ -42,10 +45,77 @@ export const patientIdentity = kit.table(
     familyName: kit.text('family_name'),
     birthDay: kit.day('birth_day'),
     phone: kit.textOrNull('phone'),
+    email: kit.textOrNull('email'),
+    patientNumber: kit.textOrNull('patient_number'),
   },
   (t) => [
     kit.index('identity_by_clinic_name').on(t.clinicId, t.familyName, t.givenName),
     kit.check('identity_birth_day', sql`${t.birthDay} GLOB ${sql.raw(`'${dayShape}'`)}`),
+  ],
+);
+
+/** Versions of each detail of the person; `strikes` names the version that was entered in error. */
+export const patientDetail = kit.appendOnly(
+  'patient_detail',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    detail: kit.word('detail', patientDetails),
+    version: kit.whole('version'),
+    value: kit.textOrNull('value'),
+    because: kit.word('because', reasonsForVersion),
+    reason: kit.textOrNull('reason'),
+    strikes: kit.wholeOrNull('strikes'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('patient_detail_version').on(t.patientId, t.detail, t.version),
+    kit.check('patient_detail_detail', sql`${t.detail} IN (${words(patientDetails)})`),
+    kit.check('patient_detail_because', sql`${t.because} IN (${words(reasonsForVersion)})`),
+    kit.check(
+      'patient_detail_error',
+      sql`(${t.because} = 'entered-in-error') = (${t.strikes} IS NOT NULL) AND (${t.strikes} IS NULL OR (${t.strikes} < ${t.version} AND ${t.reason} IS NOT NULL))`,
+    ),
+  ],
+);
+
+// Erasing a person deletes the identity first; then the versions may go as well.
+kit.keptWhile(
+  patientDetail,
+  'EXISTS (SELECT 1 FROM patient_identity WHERE patient_identity.patient_id = OLD.patient_id)',
+);
+
+/**
+ * Two records of one person: `patientId` is marked merged into `intoId`, which is the one shown. Nothing is
+ * copied; undoing it is a row, and so is the choice of the record whose prescriptions stay in force.
+ */
+export const patientMerge = kit.appendOnly(
+  'patient_merge',
+  {
+    id: kit.id('id').primaryKey(),
+    clinicId: kit.id('clinic_id').references(() => clinic.id),
+    patientId: kit.id('patient_id').references(() => patient.id),
+    intoId: kit.id('into_id').references(() => patient.id),
+    version: kit.whole('version'),
+    act: kit.word('act', mergeActs),
+    /** Record whose prescriptions stay in force. */
+    keptId: kit.idOrNull('kept_id').references(() => patient.id),
+    reason: kit.text('reason'),
+    recordedAt: kit.instant('recorded_at'),
+    recordedBy: kit.id('recorded_by'),
+    byName: kit.text('by_name'),
+  },
+  (t) => [
+    kit.unique('patient_merge_version').on(t.patientId, t.version),
+    kit.index('patient_merge_by_clinic').on(t.clinicId, t.patientId),
+    kit.index('patient_merge_by_shown').on(t.clinicId, t.intoId),
+    kit.check('patient_merge_act', sql`${t.act} IN (${words(mergeActs)})`),
+    kit.check('patient_merge_two', sql`${t.patientId} <> ${t.intoId}`),
+    kit.check('patient_merge_kept', sql`(${t.act} = 'plan-chosen') = (${t.keptId} IS NOT NULL)`),
+    kit.check('patient_merge_reason', sql`length(trim(${t.reason})) > 0`),
   ],
 );
 

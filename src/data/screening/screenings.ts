@@ -1,7 +1,9 @@
 /** Screenings and clearances, as dated versions. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq } from 'drizzle-orm';
+import { nextScreening } from '#core/screening/changed-answers.ts';
 import type { Clearance, Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
+import { ageYears, type Day } from '#core/time/day.ts';
 import { type Access, recordedFor } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
@@ -48,10 +50,15 @@ export const screeningsOf = async (
 export const newestScreening = async (access: Access, patientId: string): Promise<RecordedScreening | null> =>
   (await newestScreeningRow(access, patientId)).map(screeningFrom)[0] ?? null;
 
+interface Sheet {
+  readonly sheetVersion: string;
+  readonly answers: readonly ScreeningItemAnswer[];
+}
+
 export const recordScreening = (
   access: Access,
   patientId: string,
-  sheet: { readonly sheetVersion: string; readonly answers: readonly ScreeningItemAnswer[] },
+  sheet: Sheet & { readonly day?: Day; readonly changed?: readonly string[] },
 ): Promise<number> =>
   access.store.write(async (tx) => {
     const [last] = await tx
@@ -66,7 +73,7 @@ export const recordScreening = (
       id,
       ...recordedFor(access, patientId),
       version,
-      day: access.day,
+      day: sheet.day ?? access.day,
       sheetVersion: sheet.sheetVersion,
       answers: sheet.answers,
     });
@@ -75,9 +82,22 @@ export const recordScreening = (
     await auditWrite(tx, access, 'screening', {
       subjectId: id,
       patientId,
-      detail: { version, items: items.length },
+      detail: { version, items: items.length, ...(sheet.changed ? { changed: sheet.changed } : {}) },
     });
     return version;
+  });
+
+/** Some answers beside those on record, as the next version; the items whose answer is another one than before. */
+export const recordAnswers = (
+  access: Access,
+  { id: patientId, birthDay }: { readonly id: string; readonly birthDay: Day },
+  sheet: Sheet,
+): Promise<readonly string[]> =>
+  access.store.write(async () => {
+    const before = await newestScreening(access, patientId);
+    const next = nextScreening(before, sheet, access.day, ageYears(birthDay, access.day));
+    if (next.changed.length > 0 || next.day !== before?.day) await recordScreening(access, patientId, next);
+    return next.changed;
   });
 
 const clearanceRows = patientQuery((db) =>

@@ -1,8 +1,6 @@
-/** Appointments at a distance, answers before a visit, drafts and the first visit. */
+/** Appointments at a distance, answers before a visit and drafts. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { itemsAskedAt, screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
-import { minimumSet } from '#core/screening/pre-visit.ts';
-import { addPatient } from '#data/patients/people.ts';
+import { itemsAskedAt, screeningItems } from '#core/screening/items.ts';
 import { screening } from '#data/schema/schema.ts';
 import { type CareSetting, careSetting, firstDay, worklistItemsOf } from './setting.ts';
 
@@ -138,102 +136,5 @@ describe('unfinished work', () => {
     expect(await staff.drafts.get({ patientId, form: 'pre-visit' })).toBeNull();
     await staff.drafts.drop({ patientId, form: 'first-visit' });
     expect(await staff.drafts.get({ patientId, form: 'first-visit' })).toBeNull();
-  });
-});
-
-describe('a first visit', () => {
-  const visit = (over: object = {}) => ({
-    profile: {
-      diagnosis: 'Knee osteoarthritis',
-      inflammatoryArthritis: false,
-      followedJoints: ['right-knee'],
-      ownedLoadsKg: [1, 2, 3, 4],
-      formulaSex: null,
-    },
-    screening: {
-      sheetVersion: screeningSheetVersion,
-      answers: minimumSet('low-load', 67).map(({ id }) => ({ item: id, answer: 'no' })),
-    },
-    pressure: { systolicMmhg: 128, diastolicMmhg: 78 },
-    test: { loadKg: 8, repetitions: 10 },
-    request: { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' },
-    goal: 'Get up from the floor',
-    ...over,
-  });
-  let empty: string;
-  beforeEach(async () => {
-    const person = { givenName: 'New', familyName: 'Person', birthDay: '1961-04-04', phone: null };
-    empty = await addPatient(at.accessOn(0), person);
-  });
-
-  it('goes from an empty patient to a signed low-load exercise, with occlusion still closed', async () => {
-    const { clinician: staff } = at.clinician();
-    const patientId = empty;
-    const kept = await staff.visits.saveFirstVisit({ patientId, visit: visit() });
-    expect(kept.dose).toMatchObject({ method: 'low-load', loadKg: 3 });
-    await staff.prescriptions.sign({ patientId, prescriptionId: kept.prescriptionId });
-    const { inForce } = await staff.prescriptions.list({ patientId });
-    expect(inForce).toHaveLength(1);
-    const outcomes = await staff.screening.outcomes({ patientId });
-    const eligibilities = (method: string) => [
-      ...new Set(outcomes.filter((one) => one.method === method).map(({ eligibility }) => eligibility)),
-    ];
-    expect(eligibilities('low-load')).toEqual(['open-with-precautions']);
-    expect(eligibilities('occlusion')).toEqual(['closed']);
-    const { episodes } = await staff.episodes.list({ patientId });
-    expect(episodes.map((one) => [one.goals, one.changes.map(({ to }) => to)])).toEqual([
-      [['Get up from the floor'], ['open', 'active']],
-    ]);
-  });
-
-  it('keeps all or nothing: one item of the minimum missing, and no row is left behind', async () => {
-    const { clinician: staff } = at.clinician();
-    const patientId = empty;
-    const answers = visit().screening.answers.slice(1);
-    await expect(
-      staff.visits.saveFirstVisit({
-        patientId,
-        visit: visit({ screening: { ...visit().screening, answers } }),
-      }),
-    ).rejects.toThrow(/Not asked yet, and needed/);
-    expect((await staff.people.get({ patientId })).profile).toBeNull();
-    expect(await staff.screening.list({ patientId })).toEqual([]);
-    expect(await staff.measurements.list({ patientId })).toEqual([]);
-    expect((await staff.episodes.list({ patientId })).episodes).toEqual([]);
-  });
-
-  it.each([
-    ['180 systolic', { systolicMmhg: 180, diastolicMmhg: 80 }, /all resistance work is held/],
-    ['diastolic above systolic', { systolicMmhg: 100, diastolicMmhg: 110 }, /diastolic|systolic/i],
-  ])('refuses with %s', async (_name, pressure, reason) => {
-    await expect(
-      at.clinician().clinician.visits.saveFirstVisit({ patientId: empty, visit: visit({ pressure }) }),
-    ).rejects.toThrow(reason);
-  });
-
-  it('takes a maximum already known instead of a test, and a second visit opens no second episode of care', async () => {
-    const { clinician: staff } = at.clinician();
-    const patientId = empty;
-    const known = { ...visit().request, knownOneRepMaxKg: 10 };
-    await staff.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
-    await at
-      .clinician(7)
-      .clinician.visits.saveFirstVisit({ patientId, visit: visit({ test: null, request: known }) });
-    expect((await staff.episodes.list({ patientId })).episodes).toHaveLength(1);
-  });
-
-  it('shows previous values and the draft beside the fields', async () => {
-    const { clinician: staff } = at.clinician();
-    const patientId = empty;
-    await staff.visits.saveFirstVisit({ patientId, visit: visit() });
-    await staff.drafts.save({ patientId, form: 'first-visit', typed: { loads: '1 2' } });
-    const page = await staff.visits.firstVisit({ patientId });
-    expect(page.profile?.diagnosis).toBe('Knee osteoarthritis');
-    expect(page.measurements.map(({ kind }) => kind).sort()).toEqual([
-      'blood-pressure',
-      'repetitions-to-failure',
-    ]);
-    expect(page.draft?.typed).toEqual({ loads: '1 2' });
-    expect(page.items.map(({ id }) => id)).toEqual(minimumSet('low-load', 67).map(({ id }) => id));
   });
 });

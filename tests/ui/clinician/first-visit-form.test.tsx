@@ -5,16 +5,17 @@ import { prescriptionTemplates } from '#core/prescribing/templates.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
 import { asked as inWords, limbChoices } from '#messages/screening.ts';
-import type { FirstVisitPage } from '#ui/clinician/episode/answers.ts';
+import type { FirstVisitPage, SavedVisit } from '#ui/clinician/episode/answers.ts';
 import {
   answered,
   fromHome,
   restNo,
   stateOf,
-  visitFrom,
   withItem,
 } from '#ui/clinician/first-visit/first-visit-state.ts';
 import { unanswered } from '#ui/clinician/screening/screening-form-state.ts';
+import { requireAllSaved, visitFrom } from '#ui/clinician/first-visit/visit-to-send.ts';
+import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
 import { answersToSend, type Given, notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
 import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 
@@ -63,8 +64,46 @@ describe('the first-visit page', () => {
   it('is complete without a blood pressure, and says nothing was measured rather than zero', () => {
     const { visit, problems } = visitFrom(restNo(typed, items), items, page);
     expect(problems).toEqual([]);
-    expect(visit.pressure).toBeNull();
-    expect(visit.profile.ownedLoadsKg).toEqual([1, 2.5, 4]);
+    expect(visit).not.toHaveProperty('pressure');
+    expect(visit.profile?.ownedLoadsKg).toEqual([1, 2.5, 4]);
+  });
+
+  it('sends every part that can be read, whatever stands in the way of another', () => {
+    const { visit, problems } = visitFrom(
+      { ...typed, 'pressure.systolicMmhg': '1x', 'usual.usualPain': '4' },
+      items,
+      page,
+    );
+    expect(Object.keys(visit).sort()).toEqual(['joints', 'profile', 'test']);
+    expect(visit.joints).toEqual([]);
+    expect(problems.map(({ field }) => field)).toEqual([
+      items[0]!.id,
+      'usual.usualStiffnessMinutes',
+      'usual.usualSwelling',
+      'pressure.systolicMmhg',
+      'pressure.diastolicMmhg',
+    ]);
+  });
+
+  it('goes on to the proposal only when every part was saved, and shows each refusal at its field', () => {
+    const part = { part: 'pressure', title: 'Blood pressure', refused: [], questions: [] };
+    const answer = (over: object) =>
+      ({ sentence: '', outcomes: [], parts: [{ ...part, outcome: 'saved', ...over }] }) as SavedVisit;
+    expect(() => requireAllSaved(answer({}), [])).not.toThrow();
+    const refused = [{ field: 'input.joints.left-knee.usualPain', code: 'too-high', reason: 'At most 10.' }];
+    const thrown = (over: object, problems: Parameters<typeof requireAllSaved>[1] = []) => {
+      try {
+        requireAllSaved(answer(over), problems);
+      } catch (error) {
+        return refusedBy(error, '', 'fallback');
+      }
+      return null;
+    };
+    expect(thrown({ outcome: 'refused', refused })?.problems).toEqual([
+      { field: 'usual.usualPain', text: 'At most 10.' },
+    ]);
+    expect(thrown({ outcome: 'asked', questions: ['Is it right?'] })?.questions).toEqual(['Is it right?']);
+    expect(thrown({}, [{ field: 'exerciseId', text: 'Choose.' }])?.problems).toHaveLength(1);
   });
 
   it.each([
@@ -79,13 +118,13 @@ describe('the first-visit page', () => {
 
   it('takes a maximum already known only where no test is given', () => {
     const known = { 'request.knownOneRepMaxKg': '12' };
-    expect(visitFrom(restNo({ ...typed, ...known }, items), items, page).visit.request).not.toHaveProperty(
+    expect(visitFrom(restNo({ ...typed, ...known }, items), items, page).request).not.toHaveProperty(
       'knownOneRepMaxKg',
     );
     const alone = restNo({ ...typed, ...known, 'test.loadKg': '', 'test.repetitions': '' }, items);
     expect(visitFrom(alone, items, page)).toMatchObject({
       problems: [],
-      visit: { request: { knownOneRepMaxKg: 12 } },
+      request: { knownOneRepMaxKg: 12 },
     });
   });
 });

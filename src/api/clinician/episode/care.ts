@@ -22,6 +22,7 @@ import {
   withdrawPreApproval,
 } from '#data/episode/limits-and-pre-approvals.ts';
 import { inForce, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
+import { requireSigning } from '../require-signing.ts';
 
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
 
@@ -64,6 +65,7 @@ export const careRouter = router({
     .input(z.object({ preApproval: z.unknown() }))
     .mutation(async ({ ctx, input }) => {
       const { itemId, steps, days } = checked(preApprovalFields, input.preApproval);
+      await requireSigning(ctx.access, ctx.patient.id);
       const current = inForce(await prescriptionsOf(ctx.access, ctx.patient.id));
       if (!current.some((row) => row.itemId === itemId)) {
         throw new Problem('refused', 'You can approve steps ahead only for an exercise in force.');

@@ -1,12 +1,12 @@
 /** Agreements as a clinician sees and writes them down. */
 import { z } from 'zod';
 import { wordingsForStaff } from '#api/consent-wordings.ts';
-import { Problem } from '#api/errors.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { consentKinds, isGiven } from '#core/episode/consent.ts';
-import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
+import { consentActs, consentsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { hoursText } from '#messages/hours.ts';
+import { writeConsentDown } from './record-consent.ts';
 
 export const consentsRouter = router({
   list: recordProcedure.query(async ({ ctx }) => {
@@ -30,13 +30,7 @@ export const consentsRouter = router({
         reason: z.string().trim().max(300).nullable().default(null),
       }),
     )
-    .mutation(async ({ ctx, input }) => {
-      const { kind, act, wordingVersion, reason } = input;
-      const wording = (await wordingsOf(ctx.access)).find((one) => one.kind === kind);
-      if (act === 'given' && wording?.version !== wordingVersion) {
-        throw new Problem('conflict', 'The clinic has a newer wording. Read that one to the patient.');
-      }
-      const row = { kind, act, wordingVersion, reason, recordedVia: 'clinician' } as const;
-      return recordConsent(ctx.access, ctx.patient.id, row);
-    }),
+    .mutation(({ ctx, input: { kind, act, wordingVersion, reason } }) =>
+      writeConsentDown(ctx.access, ctx.patient.id, { kind, act, wordingVersion, reason }),
+    ),
 });

@@ -1,38 +1,29 @@
 /**
- * A first visit in one transaction: profile, the minimum of the screening, what was measured, and one
- * proposed exercise kept unsigned. Either all of it is kept or nothing. Signing is an act of its own.
+ * A first visit: whatever was answered is saved, part by part, and what cannot be saved is named. A finding
+ * that closes a method is a result and no refusal. The proposal is a step of its own, and so is the signature.
  */
 
-import { Problem, refusedWith } from '#api/errors.ts';
-import { unknownItems } from '#api/inputs/screening-items.ts';
-import type { Measurement } from '#core/assessment/measurements/measurement.ts';
-import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
-import type { InputOf } from '#core/calculations/describe.ts';
-import { episodeStatusOn } from '#core/episode/episode-status.ts';
-import type { firstVisitFields } from '#core/episode/visit-fields.ts';
+import type { TRPCError } from '@trpc/server';
+import { Problem } from '#api/errors.ts';
 import { exerciseById } from '#core/exercises/catalogue.ts';
-import { householdEquipment } from '#core/exercises/equipment.ts';
-import type { Joint } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { prescriptionTemplates } from '#core/prescribing/templates.ts';
-import { screeningSheetVersion } from '#core/screening/items.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
 import { ageYears } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
-import { measurementsOf, recordMeasurement } from '#data/assessment/measurements.ts';
-import { applyEpisodeChange } from '#data/episode/episode-changes.ts';
-import { episodesOf, openEpisode } from '#data/episode/episodes.ts';
+import { measurementsOf } from '#data/assessment/measurements.ts';
 import { draftOf, dropDraft } from '#data/patients/drafts.ts';
-import { type Patient, patientOf, saveProfile } from '#data/patients/people.ts';
+import { type Patient, patientOf } from '#data/patients/people.ts';
+import { baselinesOf } from '#data/patients/record.ts';
 import { addVersion, endPrescription } from '#data/prescribing/prescribing.ts';
+import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
 import { prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
-import { newestScreening, recordScreening } from '#data/screening/screenings.ts';
+import { newestScreening } from '#data/screening/screenings.ts';
 import { withPatientWords } from '../caution-words.ts';
 import { propose } from '../propose.ts';
 import { inEnglish } from '../question-in-english.ts';
-
-type FirstVisit = InputOf<typeof firstVisitFields>;
+import { type FirstVisit, partsOf, type VisitPart } from './first-visit-parts.ts';
 
 /** What the page shows: what to ask, where to begin, and what is on record beside each field. */
 export const firstVisitPage = async (access: Access, patient: Patient) => ({
@@ -44,6 +35,7 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   })),
   profile: patient.profile,
   screening: await newestScreening(access, patient.id),
+  baselines: await baselinesOf(access, patient.id),
   preVisit: await newestPreVisit(access, patient.id),
   measurements: (await measurementsOf(access, patient.id)).filter(
     ({ kind }) => kind === 'blood-pressure' || kind === 'repetitions-to-failure',
@@ -51,85 +43,68 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
   draft: await draftOf(access, patient.id, 'first-visit'),
 });
 
-const measured = ({ pressure, test, request }: FirstVisit, access: Access): readonly Measurement[] => [
-  ...(pressure
-    ? [{ kind: 'blood-pressure' as const, day: access.day, ...pressure, position: 'seated' as const }]
-    : []),
-  ...(test
-    ? [
-        {
-          kind: 'repetitions-to-failure' as const,
-          day: access.day,
-          exerciseId: request.exerciseId,
-          side: request.side,
-          ...test,
-        },
-      ]
-    : []),
-];
-
-const saveMeasured = async (
-  access: Access,
-  patientId: string,
-  rows: readonly Measurement[],
-  isConfirmed: boolean,
-): Promise<void> => {
-  const known = await measurementsOf(access, patientId);
-  const questions = rows.flatMap((row) =>
-    unlikely(row, known.filter((one) => one.kind === row.kind).at(-1) ?? null),
-  );
-  if (questions.length > 0 && !isConfirmed)
-    throw new Problem('not-confirmed', questions.join(' '), { questions });
-  for (const row of rows) await recordMeasurement(access, patientId, row, isConfirmed);
-};
-
-/** Opens an episode of care where none goes on, and begins it. */
-const begun = async (access: Access, patientId: string, visit: FirstVisit): Promise<void> => {
-  const episodes = await episodesOf(access, patientId);
-  if (episodeStatusOn(episodes, access.day).state === 'in-care') return;
-  const joints = visit.profile.followedJoints as readonly Joint[];
-  const episodeId = await openEpisode(
-    access,
-    patientId,
-    {
-      diagnoses: [visit.profile.diagnosis],
-      joints,
-      followedJoints: joints,
-      goals: visit.goal === null ? [] : [visit.goal],
-      referrer: null,
-      contacts: [],
-    },
-    'First visit.',
-  );
-  await applyEpisodeChange(access, patientId, episodeId, {
-    to: 'active',
-    on: access.day,
-    reason: 'First visit.',
-    breakKind: null,
-    expectedBack: null,
-  });
-};
-
-const refusalsOf = (visit: FirstVisit, rows: readonly Measurement[], access: Access): readonly Refusal[] => [
-  ...unknownItems(visit.screening.answers, access.day),
-  ...(visit.screening.sheetVersion === screeningSheetVersion
-    ? []
-    : [
-        {
-          field: 'input.screening',
-          code: 'inconsistent' as const,
-          reason: 'The questions have changed since you opened this page. Reload it.',
-        },
-      ]),
-  ...rows.flatMap((row) => measurementConsistent(row, access.day)),
-];
-
-export interface SaveOptions {
-  /** Unlikely values were confirmed. */
-  readonly confirmed: boolean;
-  /** The unsigned version this one takes the place of, when something was changed and proposed again. */
-  readonly replaces: string | null;
+export interface SavedPart {
+  /** Such as "profile", or "joints.left-knee" for one of several. */
+  readonly part: string;
+  readonly title: string;
+  /** "asked": unlikely, and saved once it is confirmed. */
+  readonly outcome: 'saved' | 'unchanged' | 'refused' | 'asked';
+  readonly refused: readonly Refusal[];
+  readonly questions: readonly string[];
 }
+
+/** "input.systolicMmhg" of a part is "input.pressure.systolicMmhg" of the visit. */
+const placed = (part: string, refusal: Refusal): Refusal => ({
+  ...refusal,
+  field: refusal.field.replace(/^input/, `input.${part}`),
+});
+
+const savePart = async (access: Access, { part, title, save }: VisitPart): Promise<SavedPart> => {
+  try {
+    const isChanged = await access.store.write(save);
+    return { part, title, outcome: isChanged ? 'saved' : 'unchanged', refused: [], questions: [] };
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error as TRPCError;
+    const { questions, refusals, message: reason } = error;
+    if (questions.length > 0) return { part, title, outcome: 'asked', refused: [], questions };
+    const refused =
+      refusals.length > 0 ? refusals : [{ field: 'input', code: 'inconsistent' as const, reason }];
+    return {
+      part,
+      title,
+      outcome: 'refused',
+      refused: refused.map((one) => placed(part, one)),
+      questions: [],
+    };
+  }
+};
+
+const named = (parts: readonly SavedPart[]): string => parts.map(({ title }) => title).join(', ');
+
+const sentenceOf = (parts: readonly SavedPart[]): string => {
+  const on = parts.filter(({ outcome }) => outcome === 'saved' || outcome === 'unchanged');
+  const off = parts.filter(({ outcome }) => outcome === 'refused' || outcome === 'asked');
+  return [
+    on.length > 0 ? `Saved: ${named(on)}.` : 'Nothing was saved.',
+    off.length > 0 ? `Not saved: ${named(off)}.` : '',
+  ]
+    .filter(Boolean)
+    .join(' ');
+};
+
+/** Each part stands or falls by itself; what screening leaves of each method is told with it. */
+export const saveFirstVisit = async (
+  access: Access,
+  patient: Patient,
+  visit: FirstVisit,
+  isConfirmed: boolean,
+) => {
+  const parts: SavedPart[] = [];
+  for (const part of partsOf(access, patient, visit, isConfirmed)) parts.push(await savePart(access, part));
+  const now = (await patientOf(access, patient.id)) ?? patient;
+  const { outcomes } = await prescribingContextFor(access, now);
+  return { parts, sentence: sentenceOf(parts), outcomes };
+};
 
 /** The unsigned version a new one takes the place of ends; a signed one is never ended by the way. */
 const endReplaced = async (access: Access, patientId: string, replaces: string | null): Promise<void> => {
@@ -138,27 +113,16 @@ const endReplaced = async (access: Access, patientId: string, replaces: string |
     await endPrescription(access, patientId, waiting.id, 'Changed and proposed anew before signing.');
 };
 
-export const saveFirstVisit = (
+/** One exercise from what is saved, kept unsigned; what stands in its way leaves the visit as it is. */
+export const proposeFirstVisit = (
   access: Access,
   patient: Patient,
-  visit: FirstVisit,
-  { confirmed, replaces }: SaveOptions,
+  request: unknown,
+  replaces: string | null,
 ) =>
   access.store.write(async () => {
-    const rows = measured(visit, access);
-    const refused = refusalsOf(visit, rows, access);
-    if (refused.length > 0) throw refusedWith(refused);
-    await begun(access, patient.id, visit);
-    await saveProfile(access, patient.id, {
-      ...visit.profile,
-      followedJoints: visit.profile.followedJoints as readonly Joint[],
-      ownedEquipment: visit.profile.ownedEquipment ?? patient.profile?.ownedEquipment ?? householdEquipment,
-    });
-    await recordScreening(access, patient.id, visit.screening);
-    await saveMeasured(access, patient.id, rows, confirmed);
+    const proposed = await propose(access, patient, request);
     await endReplaced(access, patient.id, replaces);
-    const now = (await patientOf(access, patient.id)) ?? patient;
-    const proposed = await propose(access, now, visit.request);
     const prescriptionId = await addVersion(access, patient.id, {
       ...proposed,
       working: [...proposed.working, ...proposed.notes].map((line) => line.text),

@@ -5,18 +5,14 @@ import { checked } from '#api/inputs/checked.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { homeConditionsOf, ineligibleAtHome } from '#core/episode/home-eligibility.ts';
 import { firstOcclusionRemote, visitRefusals } from '#core/episode/remote-visit.ts';
-import {
-  firstVisitFields,
-  homeCheckFields,
-  observedSessionFields,
-  visitFields,
-} from '#core/episode/visit-fields.ts';
+import { homeCheckFields, observedSessionFields, visitFields } from '#core/episode/visit-fields.ts';
 import { limbs, sides } from '#core/exercises/joints.ts';
 import type { Refusal } from '#core/outcome.ts';
 import { daysBetween, isDay } from '#core/time/day.ts';
 import { homeFactsOf, recordHomeCheck, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import { beginVisit, visitNow, visitsOf } from '#data/episode/visits.ts';
-import { firstVisitPage, saveFirstVisit } from './first-visit.ts';
+import { firstVisitPage, proposeFirstVisit, saveFirstVisit } from './first-visit.ts';
+import { firstVisitInput } from './first-visit-parts.ts';
 import { requireHandsOnTest } from './hands-on-test.ts';
 
 const supervisedDay = (day: string, today: string): readonly Refusal[] =>
@@ -95,13 +91,20 @@ export const visitsRouter = router({
   saveFirstVisit: recordProcedure
     .input(
       z.object({
-        visit: z.unknown(),
+        visit: firstVisitInput,
+        /** Unlikely values were confirmed. */
         confirmed: z.boolean().default(false),
+      }),
+    )
+    .mutation(({ ctx, input }) => saveFirstVisit(ctx.access, ctx.patient, input.visit, input.confirmed)),
+
+  proposeFirstVisit: recordProcedure
+    .input(
+      z.object({
+        request: z.unknown(),
+        /** The unsigned version this one takes the place of, when something was changed. */
         replaces: z.string().max(64).nullable().default(null),
       }),
     )
-    .mutation(({ ctx, input }) => {
-      const visit = checked(firstVisitFields, input.visit);
-      return saveFirstVisit(ctx.access, ctx.patient, visit, input);
-    }),
+    .mutation(({ ctx, input }) => proposeFirstVisit(ctx.access, ctx.patient, input.request, input.replaces)),
 });

@@ -1,7 +1,7 @@
 'use client';
 /**
  * One page from an empty patient to one signed low-load exercise: who, what was asked, what was
- * measured, where to begin; then the proposal, and a signature of its own.
+ * measured, where to begin. Whatever can be saved is; then the proposal, and a signature of its own.
  */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useCallback, useState } from 'react';
@@ -12,10 +12,12 @@ import type { ItemState } from '#ui/clinician/screening/screening-form-state.ts'
 import { Button } from '#ui/design-system/button.tsx';
 import { ConfirmQuestion } from '#ui/design-system/confirm-question.tsx';
 import { ErrorSummary } from '#ui/design-system/error-summary.tsx';
-import type { FirstVisitPage, SavedVisit } from '../episode/answers.ts';
-import { Exercise, Measured, type PartProps, Questions, Who } from './first-visit-parts.tsx';
-import { fromHome, restNo, startFrom, type Typed, visitFrom, withItem } from './first-visit-state.ts';
+import type { FirstVisitPage, ProposedVisit } from '../episode/answers.ts';
+import { Exercise, Measured, UsualValues } from './first-visit-measured.tsx';
+import { type PartProps, Questions, Who } from './first-visit-parts.tsx';
+import { fromHome, restNo, startFrom, type Typed, withItem } from './first-visit-state.ts';
 import { type DraftState, useDraft } from './use-draft.ts';
+import { requireAllSaved, visitFrom } from './visit-to-send.ts';
 
 const draftWords: Readonly<Record<DraftState, string>> = {
   none: 'What you type is saved as a draft that only you can see.',
@@ -43,7 +45,7 @@ const Signed = ({ patientId }: { readonly patientId: string }) => (
   </div>
 );
 
-const Saved = (props: FirstVisitProps & { readonly saved: SavedVisit }) => {
+const Saved = (props: FirstVisitProps & { readonly saved: ProposedVisit }) => {
   const router = useRouter();
   const [isSigned, setSigned] = useState(false);
   const submit = useSubmit('', 'sign-first');
@@ -76,6 +78,7 @@ const Parts = (props: PartProps & Omit<Parameters<typeof Questions>[0], 'page' |
     <li className="visit-part stack-close">
       <h3>Patient and equipment</h3>
       <Who {...props} />
+      <UsualValues {...props} />
     </li>
     <li className="visit-part stack-close">
       <h3>Asked today</h3>
@@ -94,7 +97,8 @@ const Parts = (props: PartProps & Omit<Parameters<typeof Questions>[0], 'page' |
 
 const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
   const [typed, setTyped] = useState<Typed>(() => startFrom(page));
-  const [saved, setSaved] = useState<SavedVisit | null>(null);
+  const [saved, setSaved] = useState<ProposedVisit | null>(null);
+  const [sentence, setSentence] = useState('');
   const submit = useSubmit('', 'propose-first');
   const draft = useDraft(patientId, typed, saved !== null);
   const onItem = useCallback(
@@ -102,20 +106,22 @@ const useFirstVisit = ({ patientId, page }: FirstVisitProps) => {
     [],
   );
   const send = (confirmed: boolean) => {
-    const { visit, problems } = visitFrom(typed, page.items, page);
-    return submit.send(problems, async () => {
+    const { visit, request, problems } = visitFrom(typed, page.items, page);
+    const { visits } = client.clinician;
+    return submit.send([], async () => {
+      const answer = await visits.saveFirstVisit.mutate({ patientId, visit, confirmed });
+      setSentence(answer.sentence);
+      requireAllSaved(answer, problems);
       const replaces = saved?.prescriptionId ?? null;
-      setSaved(
-        await client.clinician.visits.saveFirstVisit.mutate({ patientId, visit, confirmed, replaces }),
-      );
+      setSaved(await visits.proposeFirstVisit.mutate({ patientId, request, replaces }));
     });
   };
-  return { typed, setTyped, saved, submit, draft, onItem, send };
+  return { typed, setTyped, saved, sentence, submit, draft, onItem, send };
 };
 
 export const FirstVisitForm = (props: FirstVisitProps) => {
   const { page } = props;
-  const { typed, setTyped, saved, submit, draft, onItem, send } = useFirstVisit(props);
+  const { typed, setTyped, saved, sentence, submit, draft, onItem, send } = useFirstVisit(props);
   const onSubmit = (event: FormEvent) => {
     event.preventDefault();
     void send(false);
@@ -124,6 +130,7 @@ export const FirstVisitForm = (props: FirstVisitProps) => {
     <div className="stack-wide">
       <form method="post" className="stack" noValidate onSubmit={onSubmit}>
         <ErrorSummary problems={submit.problems} />
+        <p role="status">{sentence}</p>
         <Parts
           page={page}
           items={page.items}

@@ -8,7 +8,6 @@ import { answerInWords, type ItemState } from '#ui/clinician/screening/screening
 import { ScreeningItemField } from '#ui/clinician/screening/screening-item-field.tsx';
 import { boundField } from '#ui/design-system/bound-field.ts';
 import { Button } from '#ui/design-system/button.tsx';
-import { NumberField } from '#ui/design-system/number-field.tsx';
 import { RadioGroup } from '#ui/design-system/radio-group.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
 import { TextField } from '#ui/design-system/text-field.tsx';
@@ -104,88 +103,6 @@ export const Questions = ({ page, items, typed, onItem, onRest, onHome }: Questi
           {open === 0 ? 'Every question is answered.' : `${open} of ${items.length} are not answered yet.`}
         </span>
       </div>
-    </div>
-  );
-};
-
-const lastOf = (page: FirstVisitPage, kind: string) =>
-  page.measurements.filter((row) => row.kind === kind).at(-1);
-
-const pressureBefore = (page: FirstVisitPage): string => {
-  const last = lastOf(page, 'blood-pressure');
-  return last?.kind === 'blood-pressure'
-    ? `Before: ${last.systolicMmhg}/${last.diastolicMmhg} on ${dayInWords(last.day)}.`
-    : 'None recorded. Without one, blood pressure is shown as not checked.';
-};
-
-export const Measured = (props: PartProps) => (
-  <div className="fields">
-    <NumberField
-      {...boundField(props, 'pressure.systolicMmhg')}
-      label="Resting blood pressure, upper"
-      hint={pressureBefore(props.page)}
-      unit="mmHg"
-      isWhole
-      isOptional
-    />
-    <NumberField
-      {...boundField(props, 'pressure.diastolicMmhg')}
-      label="Lower"
-      hint="Seated."
-      unit="mmHg"
-      isWhole
-      isOptional
-    />
-  </div>
-);
-
-const testBefore = ({ page, typed }: PartProps): string => {
-  const exerciseId = page.templates.find((one) => one.id === typed.exerciseId)?.request.exerciseId;
-  const last = page.measurements
-    .filter((row) => row.kind === 'repetitions-to-failure' && row.exerciseId === exerciseId)
-    .at(-1);
-  return last?.kind === 'repetitions-to-failure'
-    ? `Before: ${last.repetitions} with ${last.loadKg} kg (${last.side}) on ${dayInWords(last.day)}.`
-    : 'Repetitions at one load until the patient cannot do another.';
-};
-
-export const Exercise = (props: PartProps) => {
-  const template = props.page.templates.find((one) => one.id === props.typed.exerciseId);
-  return (
-    <div className="fields">
-      <SelectField
-        {...boundField(props, 'exerciseId')}
-        label="Begin with"
-        options={props.page.templates.map(({ id, title }) => ({ value: id, label: title }))}
-      />
-      {template?.limbsAtOnce === 'both' ? null : (
-        <RadioGroup
-          name="wish.side"
-          legend="Side"
-          isWrapped
-          error={props.errorOf('request.side')}
-          options={[
-            { value: 'left', label: 'Left' },
-            { value: 'right', label: 'Right' },
-          ]}
-          chosen={props.typed['request.side'] as 'left' | 'right' | undefined}
-          onChoose={(value) => props.onType('request.side', value)}
-        />
-      )}
-      <NumberField
-        {...boundField(props, 'test.loadKg')}
-        label="Test: load"
-        hint={testBefore(props)}
-        unit="kg"
-      />
-      <NumberField {...boundField(props, 'test.repetitions')} label="Test: repetitions to failure" isWhole />
-      <NumberField
-        {...boundField(props, 'request.knownOneRepMaxKg')}
-        label="Known one-repetition maximum"
-        hint="Used only if no test is entered."
-        unit="kg"
-        isOptional
-      />
     </div>
   );
 };

@@ -21,6 +21,14 @@ const noAnswer =
 /** "input.home.observedSessions" → "home.observedSessions"; one element of a list is its list's problem. */
 const pathOf = (field: string): string => field.replace(/^input\.?/, '').replace(/(\.\d+|\[\d+\]).*$/, '');
 
+/** The same error with everything refused at one field, for a form that has one field for many. */
+export const refusedAt = (error: unknown, field: string): unknown => {
+  const { data, message } = error as { data?: ProblemData | null; message?: string };
+  if (!data?.refusals) return error;
+  const refusals = data.refusals.map(({ reason }) => ({ field: `input.${field}`, reason }));
+  return Object.assign(new Error(message), { data: { ...data, refusals } });
+};
+
 /**
  * Reads an error of a procedure. `prefix` stands before the ids of the form's fields; `fallback` is
  * the id that a problem without a field of its own leads to.

@@ -1,26 +1,77 @@
 'use client';
-/** A new patient: adults only, refused by the server with the reason. */
+/** A new patient: adults only, refused by the server with the reason. Whoever looks the same is asked about first. */
 import { useRouter } from 'next/navigation';
-import { newPatientFields } from '#core/record/staff-fields.ts';
+import { useRef, useState } from 'react';
+import { newPatientFields } from '#core/record/patient-details.ts';
+import { dayInWords } from '#core/review/plain-words.ts';
+import { Button } from '#ui/design-system/button.tsx';
+import type { AddedPatient } from '../answers.ts';
 import { client } from '../client.ts';
 import { FormFrame } from '../forms/form-frame.tsx';
 
+type Found = Extract<AddedPatient, { answer: 'possible-duplicate' }>['found'];
+
+const signInWords: Readonly<Record<Found[number]['signs'][number], string>> = {
+  'birth-and-name': 'same day of birth and a similar name',
+  phone: 'same telephone number',
+  email: 'same email',
+  'patient-number': 'same patient number',
+};
+
+const FoundPeople = ({ found }: { readonly found: Found }) => (
+  <ul>
+    {found.map(({ patientId, person, signs }) => (
+      <li key={patientId}>
+        <a href={`/patients/${patientId}`}>
+          {person ? `${person.givenName} ${person.familyName}` : 'A colleague’s patient'}
+        </a>
+        {person
+          ? `, born ${dayInWords(person.birthDay)}: ${signs.map((sign) => signInWords[sign]).join(', ')}`
+          : ''}
+      </li>
+    ))}
+  </ul>
+);
+
 export const NewPatientForm = () => {
   const router = useRouter();
+  const [found, setFound] = useState<Found>([]);
+  /** Set by the button below, which sends the form as it stands then. */
+  const otherThan = useRef<readonly string[]>([]);
+  const add = async (patient: unknown) => {
+    const confirmed = [...otherThan.current];
+    otherThan.current = [];
+    const answer = await client.clinician.people.create.mutate({ patient, otherThan: confirmed });
+    setFound(answer.answer === 'added' ? [] : answer.found);
+    if (answer.answer === 'added') router.push(`/patients/${answer.patientId}`);
+  };
   return (
     <FormFrame
       prefix="new-"
       fields={newPatientFields}
       label="Add this patient"
-      taken="Patient added. Opening the record."
+      taken={found.length > 0 ? '' : 'Patient added. Opening the record.'}
       hints={{
         birthDay: 'As YYYY-MM-DD, such as 1961-04-09. Loadgate is for adults, 18 and over.',
         phone: 'The number the clinic calls. Leave it empty if there is none.',
       }}
-      send={async (patient) => {
-        const id = await client.clinician.people.create.mutate({ patient });
-        router.push(`/patients/${id}`);
-      }}
-    />
+      send={add}
+    >
+      {found.length > 0 ? (
+        <section className="confirm" aria-live="polite">
+          <h2>Is this patient on record already?</h2>
+          <FoundPeople found={found} />
+          <Button
+            type="submit"
+            tone="plain"
+            onClick={() => {
+              otherThan.current = found.map(({ patientId }) => patientId);
+            }}
+          >
+            No, this is somebody else: add the patient
+          </Button>
+        </section>
+      ) : null}
+    </FormFrame>
   );
 };

@@ -1,21 +1,28 @@
 /** The record on one page: what needs attention, which decisions hold, what is prescribed, what is known. */
 
-import type { Joint } from '#core/exercises/joints.ts';
-import type { Baseline } from '#core/record/record.ts';
-import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
+import { jointInWords } from '#core/review/plain-words.ts';
 import type { Day } from '#core/time/day.ts';
 import { DataTable } from '#ui/design-system/data-table.tsx';
-import { DefinitionList } from '#ui/design-system/definition-list.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
-import type { Decision, Patient, Prescriptions, ReviewAnswer, WorklistItem } from '../answers.ts';
+import type {
+  Decision,
+  Patient,
+  PatientDetails,
+  Prescriptions,
+  ReviewAnswer,
+  WorklistItem,
+} from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { agoInWords, type ClinicClock, momentInWords } from '../when.ts';
 import { contactInWords, decisionStatus, itemStatusOf, methodInWords, todayInWords } from '../words.ts';
 import { CareProfileForm } from './care-profile-form.tsx';
+import { CareProfileList } from './care-profile-list.tsx';
+import { PatientDetailsSection } from './patient-details-section.tsx';
 
 export interface OverviewProps {
   readonly patient: Patient;
+  readonly details: PatientDetails;
   readonly worklistItems: readonly WorklistItem[];
   /** The list goes on after what was read of it. */
   readonly isListCut: boolean;
@@ -41,7 +48,7 @@ const NeedsAttention = ({
       {worklistItems.map((item) => {
         const { word, shape, tone } = itemStatusOf(item.kind);
         return (
-          <li key={item.key} className="worklist-item">
+          <li key={`${item.key} ${item.since}`} className="worklist-item">
             <StatusTag shape={shape} tone={tone}>
               {word}
             </StatusTag>{' '}
@@ -87,48 +94,6 @@ const DecisionsInForce = ({
       })}
     </ul>
   );
-};
-
-const usualOf = (baselines: readonly Baseline[], joint: Joint): Baseline | undefined =>
-  baselines.findLast((row) => row.joint === joint);
-
-const usualInWords = (row: Baseline | undefined, day: Day): string => {
-  if (!row)
-    return 'No baseline is set. The rules treat usual pain as unknown and use an acceptable pain limit of 5.';
-  const pain =
-    row.usualPain === null
-      ? 'usual pain not set'
-      : `usual pain ${row.usualPain}${row.usualPainTop === null ? '' : `, top ${row.usualPainTop}`}`;
-  return `${pain}, acceptable pain limit ${row.acceptablePainLimit}, stiffness ${row.usualStiffnessMinutes} min, swelling ${row.usualSwelling}; set ${dayInWords(row.setOn, day)} by ${row.setBy}${row.dueForReview ? '. Recent mornings are well below it: baseline due for review' : ''}.`;
-};
-
-const ProfileList = ({ patient, review, day }: Pick<OverviewProps, 'patient' | 'review' | 'day'>) => {
-  const { profile } = patient;
-  const joints = profile?.followedJoints ?? [];
-  const rows = [
-    { key: 'diagnosis', name: 'Diagnosis', value: profile?.diagnosis ?? 'Not given' },
-    {
-      key: 'inflammatory',
-      name: 'Inflammatory arthritis',
-      value: profile ? (profile.inflammatoryArthritis ? 'Yes' : 'No') : 'Not given',
-    },
-    {
-      key: 'loads',
-      name: 'Loads at home',
-      value: profile?.ownedLoadsKg.length ? `${profile.ownedLoadsKg.join(', ')} kg` : 'None recorded',
-    },
-    {
-      key: 'sex',
-      name: 'Sex used in body formulas',
-      value: profile?.formulaSex ?? 'Not given: levels are not computed',
-    },
-    ...joints.map((joint) => ({
-      key: joint,
-      name: `Baseline, ${jointInWords(joint)}`,
-      value: usualInWords(usualOf(review.record.baselines, joint), day),
-    })),
-  ];
-  return <DefinitionList rows={rows} />;
 };
 
 const InForce = (props: OverviewProps) => (
@@ -177,9 +142,10 @@ export const OverviewScreen = (props: OverviewProps) => (
       <h2>In force</h2>
       <InForce {...props} />
     </section>
+    <PatientDetailsSection patientId={props.patient.id} details={props.details} clock={props.clock} />
     <section className="stack-close">
       <h2>Care profile</h2>
-      <ProfileList {...props} />
+      <CareProfileList {...props} />
       <Disclosure
         summary={props.patient.profile ? 'Change the care profile' : 'Enter the care profile'}
         isOpen={!props.patient.profile}

@@ -4,6 +4,7 @@ import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
 import { ageYears, type Day } from '#core/time/day.ts';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import type { Patient } from '../answers.ts';
+import { MergeNotice } from './merge-notice.tsx';
 
 const sections = [
   { path: '', text: 'Overview' },
@@ -31,7 +32,8 @@ const factsOf = (patient: Patient, day: Day): string => {
     `Born ${dayInWords(patient.birthDay)}, ${ageYears(patient.birthDay, day)} years`,
     profile ? profile.diagnosis : 'No care profile yet',
     joints ? `Following: ${joints}` : 'No joint is followed yet',
-    patient.phone ? `Tel. ${patient.phone}` : '',
+    patient.phone ? `Tel. ${patient.phone}` : 'No telephone number',
+    patient.patientNumber ? `Patient number ${patient.patientNumber}` : '',
   ]
     .filter(Boolean)
     .join(' · ');
@@ -51,6 +53,7 @@ export const RecordFrame = ({ patient, day, section, children }: RecordFrameProp
       <header className="record-head">
         <PageHeading caption={title}>{fullName(patient)}</PageHeading>
         <p className="soft record-facts">{factsOf(patient, day)}</p>
+        <MergeNotice patient={patient} />
         <nav aria-label={`Record of ${fullName(patient)}`} className="record-sections screen-only">
           <ul>
             {sections.map(({ path, text }) => (

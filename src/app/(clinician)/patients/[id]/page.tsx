@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { redirect } from 'next/navigation';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
@@ -6,17 +7,25 @@ import { type RecordParams, recordPage } from '../../clinic-page.ts';
 
 export const metadata: Metadata = { title: 'Patient record' };
 
-const OverviewPage = async ({ params }: { readonly params: RecordParams }) => {
+interface Props {
+  readonly params: RecordParams;
+  readonly searchParams: Promise<{ readonly read?: string | string[] }>;
+}
+
+const OverviewPage = async ({ params, searchParams }: Props) => {
   const { person, clinician, patient, clock, day } = await recordPage(params);
+  if (patient.mergedInto && !(await searchParams).read) redirect(`/patients/${patient.mergedInto.intoId}`);
   const patientId = patient.id;
   const { lines, next } = await clinician.worklist.list({ limit: 100 });
-  const line = lines.find((one) => one.patientId === patientId);
+  const ids = [patientId, ...patient.merges.map((merge) => merge.patientId)];
+  const own = lines.filter((line) => ids.includes(line.patientId));
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="">
         <OverviewScreen
           patient={patient}
-          worklistItems={line ? [line.item, ...line.others] : []}
+          details={await clinician.people.details({ patientId })}
+          worklistItems={own.flatMap((line) => [line.item, ...line.others])}
           isListCut={next !== null}
           review={await clinician.review.get({ patientId, days: 28 })}
           prescriptions={await clinician.prescriptions.list({ patientId })}

@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/clinician/access/access-screen.tsx';
+import { MergePanel } from '#ui/clinician/access/merge-panel.tsx';
 import { RecordFiles } from '#ui/clinician/access/record-files.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { fullName, RecordFrame } from '#ui/clinician/record/record-frame.tsx';
@@ -21,15 +22,12 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
       <RecordFrame patient={patient} day={day} section="/access">
         <div className="stack-wide">
           <AccessScreen
-            patientId={patientId}
-            patientName={fullName(patient)}
+            {...{ patientId, team, when, zone: clock.zone, patientName: fullName(patient) }}
             origin={runtime().settings.PUBLIC_ORIGIN}
-            zone={clock.zone}
-            team={team}
             phones={await clinician.phones.list({ patientId })}
-            when={when}
           />
           <SiteForm patientId={patientId} sites={team.sites} siteId={team.siteId} />
+          <MergePanel patient={patient} patients={await clinician.people.list()} />
           <RecordFiles {...{ patientId, day, when }} {...(await clinician.recordFile.list({ patientId }))} />
         </div>
       </RecordFrame>

@@ -1,0 +1,42 @@
+'use client';
+/** One detail changed, or marked as entered in error. The version that was on the page goes with it. */
+import { useRouter } from 'next/navigation';
+import { detailChangeFields, detailInWords, patientDetails } from '#core/record/patient-details.ts';
+import type { PatientDetails } from '../answers.ts';
+import { client } from '../client.ts';
+import { FormFrame } from '../forms/form-frame.tsx';
+import { refusedAt } from '../forms/submit-problems.ts';
+
+/** The version seen is known to the page and not asked. */
+const fields = detailChangeFields[0].of.fields.filter((field) => field.name !== 'seen');
+
+export const PatientDetailForm = (props: {
+  readonly patientId: string;
+  readonly details: PatientDetails;
+}) => {
+  const router = useRouter();
+  return (
+    <FormFrame
+      prefix="detail-"
+      fields={fields}
+      choices={{ detail: patientDetails.map((value) => ({ value, label: detailInWords(value) })) }}
+      label="Save this detail"
+      taken="Saved. The earlier entry is kept."
+      clearsTo={{}}
+      hints={{
+        value: 'Leave it empty if there is none any more, or if an entry made in error is only taken back.',
+        reason: 'Needed for an entry made in error.',
+      }}
+      send={async (typed) => {
+        const seen = props.details.find(({ detail }) => detail === typed.detail)?.seen ?? 0;
+        const changes = [{ ...typed, seen }];
+        await client.clinician.people.changeDetails
+          .mutate({ patientId: props.patientId, changes })
+          .catch((error: unknown) => {
+            throw refusedAt(error, 'value');
+          });
+        router.refresh();
+      }}
+    />
+  );
+};

@@ -1,0 +1,216 @@
+/** A first visit: what was answered is saved part by part, and the proposal is a step of its own. */
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { minimumSet } from '#core/screening/pre-visit.ts';
+import { addPatient } from '#data/patients/people.ts';
+import { asked, profile, request, usual, visit } from './first-visit-answers.ts';
+import { type CareSetting, careSetting, kneeRequest } from './setting.ts';
+
+let at: CareSetting;
+let patientId: string;
+beforeEach(async () => {
+  at = await careSetting();
+  const person = { givenName: 'New', familyName: 'Person', birthDay: '1961-04-04' };
+  patientId = await addPatient(at.accessOn(0), person);
+});
+afterEach(() => at.store.close());
+
+const staff = (day = 0, time = '10:00') => at.clinician(day, time).clinician;
+const save = (over: object = {}, confirmed = false, day = 0, time = '10:00') =>
+  staff(day, time).visits.saveFirstVisit({ patientId, visit: { ...visit, ...over }, confirmed });
+const outcomesOf = (answer: Awaited<ReturnType<typeof save>>) =>
+  Object.fromEntries(answer.parts.map(({ part, outcome }) => [part, outcome]));
+
+describe('a first visit', () => {
+  it('goes from an empty patient to a signed low-load exercise, with occlusion still closed', async () => {
+    const saved = await save();
+    expect(outcomesOf(saved)).toEqual({
+      profile: 'saved',
+      goal: 'saved',
+      screening: 'saved',
+      'joints.right-knee': 'saved',
+      pressure: 'saved',
+      test: 'saved',
+    });
+    const proposed = await staff().visits.proposeFirstVisit({ patientId, request });
+    expect(proposed.dose).toMatchObject({ method: 'low-load', loadKg: 3 });
+    await staff().prescriptions.sign({ patientId, prescriptionId: proposed.prescriptionId });
+    expect((await staff().prescriptions.list({ patientId })).inForce).toHaveLength(1);
+    const eligibilities = (method: string) => [
+      ...new Set(saved.outcomes.filter((one) => one.method === method).map(({ eligibility }) => eligibility)),
+    ];
+    expect(eligibilities('low-load')).toEqual(['open-with-precautions']);
+    expect(eligibilities('occlusion')).toEqual(['closed']);
+    const { episodes } = await staff().episodes.list({ patientId });
+    expect(episodes.map((one) => [one.goals, one.changes.map(({ to }) => to)])).toEqual([
+      [['Get up from the floor'], ['open', 'active']],
+    ]);
+  });
+
+  it('saves a contraindicating answer and what comes with it: a result and no error', async () => {
+    const saved = await save({ screening: asked({ 'new-chest-faint-or-breath': 'yes' }) });
+    expect(new Set(Object.values(outcomesOf(saved)))).toEqual(new Set(['saved']));
+    expect(saved.outcomes.every(({ eligibility }) => eligibility.startsWith('closed'))).toBe(true);
+    await expect(staff().visits.proposeFirstVisit({ patientId, request })).rejects.toMatchObject({
+      problem: 'refused',
+    });
+    expect((await staff().people.get({ patientId })).profile?.diagnosis).toBe('Knee osteoarthritis');
+    expect(await staff().measurements.list({ patientId })).toHaveLength(2);
+  });
+
+  it.each([
+    ['180 mmHg', { systolicMmhg: 180, diastolicMmhg: 80 }, /all resistance work is held/],
+    ['no screening', undefined, /No screening recorded/],
+  ])('saves the rest where the proposal is refused: %s', async (_name, pressure, reason) => {
+    const saved = await save(pressure ? { pressure } : { screening: undefined }, true);
+    expect(saved.sentence).not.toMatch(/Not saved/);
+    await expect(staff().visits.proposeFirstVisit({ patientId, request })).rejects.toThrow(reason);
+    expect((await staff().people.get({ patientId })).profile).not.toBeNull();
+  });
+
+  it.each([
+    ['pressure', { pressure: { systolicMmhg: 100, diastolicMmhg: 110 } }, 'input.pressure.diastolicMmhg'],
+    ['pressure', { pressure: { systolicMmhg: 900, diastolicMmhg: 80 } }, 'input.pressure.systolicMmhg'],
+    ['test', { test: { ...visit.test, repetitions: 61 } }, 'input.test.repetitions'],
+    ['profile', { profile: { ...profile, ownedLoadsKg: [900] } }, 'input.profile.ownedLoadsKg[0]'],
+    ['screening', { screening: { ...asked(), sheetVersion: 'older' } }, 'input.screening'],
+    [
+      'joints.right-knee',
+      { joints: [{ ...usual, acceptablePainLimit: 8 }] },
+      'input.joints.right-knee.acceptablePainLimit',
+    ],
+    [
+      'consents.sharing',
+      { consents: [{ kind: 'sharing', act: 'given', wordingVersion: 9 }] },
+      'input.consents.sharing',
+    ],
+  ])(
+    'names the part %s that is refused, with its field, and saves every other',
+    async (part, over, field) => {
+      await save({ goal: undefined });
+      const changed = { ...profile, diagnosis: 'Knee osteoarthritis, both' };
+      const { parts } = await save({ goal: undefined, profile: changed, ...over }, false, 1);
+      expect(parts.filter(({ outcome }) => outcome === 'refused').map((one) => one.part)).toEqual([part]);
+      expect(parts.find((one) => one.part === part)?.refused.map((one) => one.field)).toEqual([field]);
+      expect(parts.filter(({ outcome }) => outcome === 'saved').length).toBeGreaterThan(0);
+      const { profile: known } = await staff(2).people.get({ patientId });
+      expect(known?.diagnosis).toBe(part === 'profile' ? profile.diagnosis : changed.diagnosis);
+    },
+  );
+
+  it('asks about an unlikely value, saves the rest meanwhile, and takes it once confirmed', async () => {
+    const test = { ...visit.test, repetitions: 60 };
+    const pressure = { systolicMmhg: 260, diastolicMmhg: 80 };
+    const first = await save({ pressure, test });
+    expect(outcomesOf(first)).toMatchObject({ pressure: 'asked', test: 'saved', profile: 'saved' });
+    expect(first.sentence).toMatch(/^Saved: .*Test to failure\. Not saved: Blood pressure\.$/);
+    expect(outcomesOf(await save({ pressure, test }, true))).toMatchObject({
+      pressure: 'saved',
+      test: 'unchanged',
+    });
+  });
+
+  it('sent again unchanged saves nothing twice', async () => {
+    await save();
+    const tables = ['care_profile', 'screening', 'measurement', 'baseline', 'episode', 'consent'];
+    const rows = () =>
+      tables.map(
+        (table) =>
+          at.store.reader.client.prepare(`SELECT id FROM ${table} WHERE patient_id = ?`).all(patientId)
+            .length,
+      );
+    const before = rows();
+    expect(new Set(Object.values(outcomesOf(await save({}, false, 0, '11:00'))))).toEqual(
+      new Set(['unchanged']),
+    );
+    expect(rows()).toEqual(before);
+  });
+
+  it('takes personal details and consents with it', async () => {
+    const details = [
+      { detail: 'phone', value: '020 913 0100', because: 'changed-since', reason: null, seen: 0 },
+    ];
+    const consents = [{ kind: 'remote-monitoring', act: 'given', wordingVersion: 0 }];
+    expect(outcomesOf(await save({ details, consents }))).toMatchObject({
+      details: 'saved',
+      'consents.remote-monitoring': 'saved',
+    });
+    expect((await staff().people.get({ patientId })).phone).toBe('020 913 0100');
+    const { kinds } = await staff().consents.list({ patientId });
+    expect(kinds.find(({ kind }) => kind === 'remote-monitoring')?.isGiven).toBe(true);
+  });
+
+  it('takes a known maximum instead of a test, and a second visit opens no second episode of care', async () => {
+    const known = { ...kneeRequest, knownOneRepMaxKg: 10 };
+    await save({ test: undefined });
+    await staff().visits.proposeFirstVisit({ patientId, request: known });
+    await save({ test: undefined }, false, 7);
+    expect((await staff(7).episodes.list({ patientId })).episodes).toHaveLength(1);
+  });
+
+  it('proposed anew, the unsigned proposal before ends', async () => {
+    await save();
+    const first = await staff().visits.proposeFirstVisit({ patientId, request });
+    const replaces = first.prescriptionId;
+    await staff(0, '10:30').visits.proposeFirstVisit({ patientId, request, replaces });
+    const { unsigned } = await staff().prescriptions.list({ patientId });
+    expect(unsigned.map(({ id }) => id)).not.toContain(replaces);
+    expect(unsigned).toHaveLength(1);
+  });
+
+  it('shows previous values and the draft beside the fields', async () => {
+    await save();
+    await staff().drafts.save({ patientId, form: 'first-visit', typed: { loads: '1 2' } });
+    const page = await staff().visits.firstVisit({ patientId });
+    expect(page.profile?.diagnosis).toBe('Knee osteoarthritis');
+    expect(page.measurements.map(({ kind }) => kind).sort()).toEqual([
+      'blood-pressure',
+      'repetitions-to-failure',
+    ]);
+    expect(page.draft?.typed).toEqual({ loads: '1 2' });
+    expect(page.items.map(({ id }) => id)).toEqual(minimumSet('low-load', 64).map(({ id }) => id));
+    expect(page.baselines.map(({ joint }) => joint)).toEqual(['right-knee']);
+  });
+});
+
+describe('usual values told at a first visit', () => {
+  it('are the baseline in force, marked provisional until a clinician sets another', async () => {
+    await save();
+    const { record } = await staff().review.get({ patientId, days: 28 });
+    expect(record.baselines).toEqual([
+      expect.objectContaining({ ...usual, provisional: true, setOn: '2026-03-02', setBy: 'clinician-a' }),
+    ]);
+    const { joint, ...values } = usual;
+    const baseline = {
+      joint,
+      ...values,
+      usualPainTop: null,
+      usualEffusion: 'zero',
+      reason: 'From the diary.',
+    };
+    await staff(1).review.setBaseline({ patientId, baseline });
+    const after = await staff(2).review.get({ patientId, days: 28 });
+    expect(after.record.baselines.at(-1)?.provisional).toBeUndefined();
+  });
+
+  it('need the acceptable pain limit from a clinician: a proposal is named and never taken by itself', async () => {
+    const saved = await save({ joints: [{ ...usual, usualPain: 4, acceptablePainLimit: null }] });
+    expect(saved.parts.find(({ part }) => part === 'joints.right-knee')?.refused[0]?.reason).toMatch(
+      /Proposed from usual pain: 6\./,
+    );
+    const unknown = await save({ joints: [{ ...usual, usualPain: null, acceptablePainLimit: null }] });
+    expect(unknown.parts.find(({ part }) => part === 'joints.right-knee')?.refused[0]?.reason).not.toMatch(
+      /Proposed/,
+    );
+  });
+
+  it('with usual pain not known it stays not known', async () => {
+    await save({ joints: [{ ...usual, usualPain: null }] });
+    const { record } = await staff().review.get({ patientId, days: 28 });
+    expect(record.baselines.at(-1)?.usualPain).toBeNull();
+  });
+
+  it('of a joint that is not followed are refused', async () => {
+    const saved = await save({ joints: [{ ...usual, joint: 'left-hip' }] });
+    expect(outcomesOf(saved)['joints.left-hip']).toBe('refused');
+  });
+});
