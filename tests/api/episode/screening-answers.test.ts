@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { itemsAskedAt } from '#core/screening/items.ts';
 import { addPatient } from '#data/patients/people.ts';
+import { asPatient } from '#tests/support/callers.ts';
 import { allNo } from '#tests/support/working-patient.ts';
 import { answerInWords } from '#ui/clinician/screening/screening-form-state.ts';
 import { type CareSetting, careSetting, change, inCare } from './setting.ts';
@@ -37,8 +38,13 @@ describe('a note beside an answer', () => {
 
   it('reaches the clinician from the patient’s answers before a visit', async () => {
     const note = 'Marcumar, INR 2.4, left leg';
+    await at.patient(1).patient.preVisit.send({
+      answers: sheetWith({ item: 'veins', answer: 'no', note: 'operated 1998' } as never).answers,
+    });
+    const noted = await at.clinician(1).clinician.preVisits.get({ patientId: at.patientId });
+    expect(noted!.toLookAt.map(({ now }) => now?.note)).toEqual(['operated 1998']);
     const told = { item: 'past-clot', answer: 'yes', details: ['being-treated'], day: '2025-12-01', note };
-    await at.patient(1).patient.preVisit.send({ answers: sheetWith(told).answers });
+    await at.patient(1, '10:00').patient.preVisit.send({ answers: sheetWith(told).answers });
     const shown = await at.clinician(1).clinician.preVisits.get({ patientId: at.patientId });
     expect(shown!.toLookAt.map(({ now }) => now)).toEqual([told]);
   });
@@ -106,6 +112,24 @@ describe('who is asked about pregnancy', () => {
     expect(await idsFor('2008-03-02')).toEqual([true, true]);
     expect(await idsFor('1970-03-03')).toEqual([true, true]);
     expect(await idsFor('1970-03-02')).toEqual([false, false]);
+  });
+
+  it('is asked before a session at the ages it is asked at, and not once it was marked as not applicable', async () => {
+    const asks = async (birthDay: string, answer: 'no' | 'not-applicable') => {
+      const patientId = await addPatient(at.accessOn(0), {
+        givenName: 'Other',
+        familyName: `${birthDay} ${answer}`,
+        birthDay,
+        phone: null,
+      });
+      const screening = sheetWith({ item: 'pregnancy-or-birth', answer } as never);
+      await at.clinician().clinician.screening.record({ patientId, screening });
+      return (await asPatient(at.accessOn(0), patientId).patient.today.get()).asksPregnancy;
+    };
+    expect(await asks('1990-01-01', 'no')).toBe(true);
+    expect(await asks('1990-01-01', 'not-applicable')).toBe(false);
+    expect(await asks('1970-03-03', 'no')).toBe(true);
+    expect(await asks('1970-03-02', 'no')).toBe(false);
   });
 
   it('a patient of 67 is not asked at home, and can be told it does not apply where it is offered', async () => {
