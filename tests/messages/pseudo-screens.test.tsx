@@ -73,6 +73,7 @@ const session = (step: string, from = onlyWeight): ReactElement => (
     draft={{ ...begin(from), step }}
     clinic={clinic}
     hasCuff
+    asksPregnancy
     clock={clock}
     send={nothing}
     hasArrived={false}

@@ -40,6 +40,8 @@ export interface TodayView {
   readonly urineAskedUntil: Day | null;
   /** Days for which a phone without signal may go on by this page. */
   readonly oldPageDays: number;
+  /** Pregnancy stands among what may be new before a session: by age, unless it does not apply. */
+  readonly asksPregnancy: boolean;
   /** Care is on a break or over: nothing is asked. */
   readonly asksNothing: boolean;
   /** Questions before a visit wait for an answer. */

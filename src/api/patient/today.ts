@@ -7,7 +7,8 @@ import type { Joint } from '#core/exercises/joints.ts';
 import { openSigns } from '#core/plan/plan.ts';
 import { type ProgrammeSettingId, programmeSettings } from '#core/prescribing/programme/settings.ts';
 import { urineAskedUntil } from '#core/prescribing/programme/urine-question.ts';
-import { addDays, type Day } from '#core/time/day.ts';
+import { stillApplies } from '#core/screening/pre-visit.ts';
+import { addDays, ageYears, type Day } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
@@ -68,6 +69,9 @@ const clinicView = (clinic: Clinic): TodayView['clinic'] => ({
   monitoringHours: hoursText(clinic.monitoringHours),
 });
 
+const asksPregnancy = async (access: Access, { id, birthDay }: Patient): Promise<boolean> =>
+  stillApplies('pregnancy-or-birth', await newestScreening(access, id), ageYears(birthDay, access.day));
+
 const todayFor = async (access: Access, patient: Patient, clockOffset: number): Promise<TodayView> => {
   const clinic = await clinicOf(access.store, access.clinicId);
   if (!clinic) throw new Error('The account names a clinic that does not exist.');
@@ -94,6 +98,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     asksTwoHours: settings['ask-two-hours'] === 1,
     oldPageDays: settings['old-page-days'],
     asksNothing: isQuiet,
+    asksPregnancy: await asksPregnancy(access, patient),
     questionsWait: await questionsWaitFor(access, patient.id),
     urineAskedUntil: urineAskedUntil(record?.prescriptions ?? [], record?.sessions ?? [], access.day),
     exercises: exercisesOn(versions, { access, zone: clinic.zone, isQuiet, programmes, plan, record }),

@@ -6,7 +6,7 @@
 
 import { type Method, methods } from '../prescribing/methods.ts';
 import { type Day, daysBetween } from '../time/day.ts';
-import { itemsAskedAt, type SheetItem, screeningItems } from './items.ts';
+import { itemsAskedAt, type ScreeningItemId, type SheetItem, screeningItems } from './items.ts';
 import type { Screening, ScreeningItemAnswer } from './screening.ts';
 
 export interface PreVisit {
@@ -69,12 +69,21 @@ export const besideRecord = (screenings: readonly Screening[], preVisit: PreVisi
     return { item, now, before, change: changeOf(now, before), since: answeredSince(screenings, item.id) };
   });
 
-/** Only what a clinician has to look at: yes, not known, changed, and what was left out though it was never a plain no. */
+/** Only what a clinician has to look at: all but a plain no without a note, changed, or left out though it was never a plain no. */
 export const toLookAt = (rows: readonly LookAt[]): readonly LookAt[] =>
   rows.filter(({ now, before, change }) => {
     if (now === null) return before !== null && before.answer !== 'no';
-    return now.answer !== 'no' || change === 'changed';
+    return now.answer !== 'no' || now.note !== undefined || change === 'changed';
   });
+
+/** Whether people of this age are asked the item, and it was not marked as not applicable to this one. */
+export const stillApplies = (
+  item: ScreeningItemId,
+  screening: Pick<Screening, 'answers'> | null,
+  ageYears: number,
+): boolean =>
+  itemsAskedAt(ageYears).some(({ id }) => id === item) &&
+  answerTo(screening, item)?.answer !== 'not-applicable';
 
 /** The screening to record: the patient's answers with the clinician's words in place where given. */
 export const confirmed = (

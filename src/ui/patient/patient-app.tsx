@@ -97,6 +97,7 @@ const Session = ({ at }: ScreenProps) =>
       draft={at.session.draft}
       clinic={at.view.clinic}
       hasCuff={hasCuffIn([...at.view.exercises, ...at.session.draft.items])}
+      asksPregnancy={at.view.asksPregnancy}
       clock={at.clock}
       send={at.session.send}
       hasArrived={hasArrived(at.outbox.state.entries, at.session.draft.entryId)}

@@ -28,6 +28,7 @@ const page = (draft: SessionDraft): string =>
       draft={draft}
       clinic={spoken.clinic}
       hasCuff={false}
+      asksPregnancy={false}
       joint="right-knee"
       item={0}
       set={0}

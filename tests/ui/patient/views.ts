@@ -98,6 +98,7 @@ export const today = (more: Partial<TodayView> = {}): TodayView => ({
   oldPageDays: 3,
   asksNothing: false,
   questionsWait: false,
+  asksPregnancy: false,
   sessionSent: false,
   isStopped: false,
   danger: [],

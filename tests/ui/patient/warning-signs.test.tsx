@@ -35,7 +35,9 @@ describe('a warning sign', () => {
       'One calf is newly swollen, hot or tender, and it is not your usual soreness',
     );
     await speak('de');
-    expect(labelOf('calf-pain-swelling')).toMatch(/^Eine Wade ist neu .* nicht Ihr üblicher Muskelkater$/);
+    expect(labelOf('calf-pain-swelling')).toMatch(
+      /^Eine Wade ist seit Kurzem .* nicht Ihr üblicher Muskelkater$/,
+    );
   });
 
   it('of a joint is told from the person’s own flares, or by feeling ill, in English and German', async () => {
@@ -100,11 +102,35 @@ describe('the sign after a cuff', () => {
         <MorningScreen key={step} draft={{ ...draft, step }} last={{}} {...shared} />
       )),
       ...['flags-before', 'flags-during', 'flags-now'].map((step) => (
-        <SessionScreen key={step} draft={{ ...begin(today({ exercises })), step }} {...shared} />
+        <SessionScreen
+          key={step}
+          draft={{ ...begin(today({ exercises })), step }}
+          asksPregnancy={false}
+          {...shared}
+        />
       )),
       <HandoutPage key="handout" view={today({ exercises })} />,
     ];
     for (const list of lists) expect([list.key, cuffSign.test(textOf(list))]).toEqual([list.key, hasCuff]);
+  });
+});
+
+describe('what may be new before a session', () => {
+  it.each([true, false])('names pregnancy only where it is asked: %s', (asksPregnancy) => {
+    const text = textOf(
+      <SessionScreen
+        draft={{ ...begin(today()), step: 'news' }}
+        clinic={clinic}
+        hasCuff
+        asksPregnancy={asksPregnancy}
+        clock={() => 0}
+        send={nothing}
+        hasArrived={false}
+        onHome={nothing}
+      />,
+    );
+    expect(text).toContain('A new medicine');
+    expect(text.includes('pregnant')).toBe(asksPregnancy);
   });
 });
 

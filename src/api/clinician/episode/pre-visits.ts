@@ -18,14 +18,15 @@ export const preVisitsRouter = router({
     const screenings = await screeningsOf(ctx.access, ctx.patient.id);
     if (!preVisit) return null;
     const rows = besideRecord(screenings, preVisit);
+    const shown = toLookAt(rows);
     const missing = stillToAsk(preVisit.answers, ageYears(ctx.patient.birthDay, ctx.access.day));
     return {
       id: preVisit.id,
       day: preVisit.day,
       sentAt: preVisit.recordedAt,
       isConfirmed: (screenings[0]?.recordedAt ?? 0) >= preVisit.recordedAt,
-      toLookAt: toLookAt(rows).map(({ item, ...row }) => ({ ...row, item: inEnglish(item) })),
-      plainNo: rows.filter((row) => row.now?.answer === 'no' && row.change !== 'changed').length,
+      toLookAt: shown.map(({ item, ...row }) => ({ ...row, item: inEnglish(item) })),
+      plainNo: rows.filter((row) => row.now !== null && !shown.includes(row)).length,
       stillToAsk: Object.fromEntries(
         Object.entries(missing).map(([method, items]) => [
           method,

@@ -12,9 +12,9 @@ export const words = {
     'Plötzlich starke Kopfschmerzen, oder Sie sehen plötzlich anders oder schlechter',
   'flag.saddle-or-bladder-change': 'Taub zwischen den Beinen, oder neue Probleme mit Blase oder Darm',
   'flag.hot-swollen-joint':
-    'Ein Gelenk ist plötzlich viel heißer und dicker als in Ihren Schüben, oder Sie fühlen sich dabei krank',
+    'Ein Gelenk ist plötzlich viel heißer und stärker geschwollen als in Ihren Schüben, oder Sie fühlen sich dabei krank',
   'flag.calf-pain-swelling':
-    'Eine Wade ist neu geschwollen, heiß oder druckempfindlich, und es ist nicht Ihr üblicher Muskelkater',
+    'Eine Wade ist seit Kurzem geschwollen, heiß oder druckempfindlich, und es ist nicht Ihr üblicher Muskelkater',
   'flag.dark-urine': 'Dunkelbrauner Urin oder ungewöhnlich starke Muskelschmerzen',
   'flag.unexplained-fever': 'Fieber oder Schüttelfrost, und Sie wissen nicht warum',
   'flag.cannot-bear-weight-or-deformity': 'Sie können es nicht belasten, oder es sieht verformt aus',

@@ -73,6 +73,7 @@ export interface SessionScreenProps {
   readonly draft: SessionDraft;
   readonly clinic: PageProps['clinic'];
   readonly hasCuff: PageProps['hasCuff'];
+  readonly asksPregnancy: PageProps['asksPregnancy'];
   readonly clock: () => number;
   readonly send: (event: SessionEvent) => void;
   readonly hasArrived: boolean;
@@ -86,7 +87,7 @@ const CuffBar = ({
   clock,
   wall,
   send,
-}: Omit<PageProps, 'joint' | 'item' | 'set' | 'clinic' | 'hasCuff'> & {
+}: Omit<PageProps, 'joint' | 'item' | 'set' | 'clinic' | 'hasCuff' | 'asksPregnancy'> & {
   index: number;
   wall: () => number;
 }) => {
@@ -115,7 +116,7 @@ const CuffBar = ({
 };
 
 export const SessionScreen = (props: SessionScreenProps) => {
-  const { draft, clinic, hasCuff, clock: wall, send } = props;
+  const { draft, clinic, hasCuff, asksPregnancy, clock: wall, send } = props;
   const clock = useSteadyClock(wall, draft.entryId);
   const isOver = draft.endedAt !== null;
   useScreenAwake(!isOver);
@@ -123,7 +124,8 @@ export const SessionScreen = (props: SessionScreenProps) => {
   const now = useNow(clock, cuffIndex >= 0 && !isOver);
   const { name, joint, item, set } = partsOf(draft.step);
   if (isOver) return draft.stoppedByFlag ? <CarePage {...props} /> : <DonePage {...props} />;
-  const page = { draft, clinic, hasCuff, joint: joint as Joint, item, set, send, clock };
+  const shown = { draft, clinic, hasCuff, asksPregnancy };
+  const page = { ...shown, joint: joint as Joint, item, set, send, clock };
   const isUp = cuffIndex >= 0 && isTimeUp(draft.items[cuffIndex]!, now);
   // A list of warning signs may be finished; everything else waits until the cuff is off.
   if (isUp && name !== 'flags-now') return <CuffOffPage {...page} item={cuffIndex} />;

@@ -97,12 +97,14 @@ export const OtherJointPage = ({ draft, send }: PageProps) => (
 
 const hasCuffWork = (draft: SessionDraft) => draft.items.some((item) => item.dose.method === 'occlusion');
 
-export const NewsPage = ({ draft, send }: PageProps) => (
+export const NewsPage = ({ draft, asksPregnancy, send }: PageProps) => (
   <TickList<News>
     name="news"
     question={t('before.news')}
     hint={t(hasCuffWork(draft) ? 'before.news-cuff-hint' : 'before.news-hint')}
-    options={news.map((value) => ({ value, label: t(`news.${value}`) }))}
+    options={news
+      .filter((value) => asksPregnancy || value !== 'pregnancy')
+      .map((value) => ({ value, label: t(`news.${value}`) }))}
     ticked={tickedOf(draft, 'news', draft.news)}
     onTick={(values) => send({ type: 'tick', list: 'news', values })}
     onContinue={(chosen) => {

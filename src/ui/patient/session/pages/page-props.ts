@@ -8,6 +8,8 @@ export interface PageProps {
   readonly clinic: TodayView['clinic'];
   /** A cuff is prescribed: its sign is asked about. */
   readonly hasCuff: boolean;
+  /** Pregnancy is among what may be new. */
+  readonly asksPregnancy: boolean;
   /** Joint, exercise and set the step speaks of. */
   readonly joint: SessionDraft['joints'][number];
   readonly item: number;
