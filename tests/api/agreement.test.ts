@@ -165,7 +165,8 @@ describe('of one patient', () => {
       return { at, plan: atEnd, atEnd, surfaces: await read(at, person, null) };
     const { lines } = await clinicianAt(at).worklist.list({});
     for (const { key, kind } of lines.flatMap(({ item: first, others }) => [first, ...others]))
-      if (kind === 'pause' || kind === 'same-day-contact') await clinicianAt(at).worklist.acknowledge({ patientId, key });
+      if (kind === 'pause' || kind === 'same-day-contact')
+        await clinicianAt(at).worklist.acknowledge({ patientId, key });
     if (episodeId)
       await clinicianAt(at).episodes.change({
         patientId,

@@ -13,9 +13,9 @@ import {
   stateOf,
   withItem,
 } from '#ui/clinician/first-visit/first-visit-state.ts';
-import { unanswered } from '#ui/clinician/screening/screening-form-state.ts';
 import { requireAllSaved, visitFrom } from '#ui/clinician/first-visit/visit-to-send.ts';
 import { refusedBy } from '#ui/clinician/forms/submit-problems.ts';
+import { unanswered } from '#ui/clinician/screening/screening-form-state.ts';
 import { answersToSend, type Given, notGiven } from '#ui/patient/pre-visit/visit-answers.ts';
 import { VisitQuestion } from '#ui/patient/pre-visit/visit-question.tsx';
 
