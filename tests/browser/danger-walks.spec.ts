@@ -1,0 +1,205 @@
+/**
+ * Six walks through danger and correction, each as the people of it would do it, on a server and a clock of
+ * their own: a warning sign on a Saturday evening, a telephone call on a Monday, a surgeon's letter, a slip
+ * of two hundred kilograms, a second record of one person, and a first visit with an old clot.
+ */
+import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { type OwnServer, ownServer } from '#commands/team/phone-sequences/own-server.ts';
+import { newPhone, untilReady } from '#commands/team/phone-sequences/sequence.ts';
+import { answerOne, headingOf } from '#commands/team/phone-sequences/walk.ts';
+import { desk, expectAccessible, moveClock, signedIn, signIn, watched } from './support.ts';
+
+test.use({ actionTimeout: 15_000 });
+test.describe.configure({ mode: 'serial' });
+test.setTimeout(360_000);
+
+let server: OwnServer;
+test.beforeAll(async () => {
+  server = await ownServer();
+  await server.start();
+});
+test.afterAll(() => server.remove());
+
+const deskOf = async (browser: Browser): Promise<Page> => {
+  const context = await browser.newContext({ viewport: desk, baseURL: server.address });
+  await signedIn(context, server.address, 'clinician');
+  return context.newPage();
+};
+
+const phoneOf = async (browser: Browser, who: string): Promise<readonly [BrowserContext, Page]> => {
+  const context = await newPhone(browser, server.address);
+  const page = await context.newPage();
+  await signIn(page, who);
+  await untilReady(page);
+  return [context, page];
+};
+
+const todayOn = async (page: Page) => {
+  await page.goto('/today');
+  await untilReady(page);
+};
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const radio = (page: Page, group: string | RegExp, answer: string) =>
+  page.getByRole('group', { name: group }).getByRole('radio', { name: answer, exact: true });
+const start = (page: Page) => page.getByRole('button', { name: 'Start the session' });
+
+const contactReached = async (page: Page) => {
+  await radio(page, 'Reached', 'The patient').check();
+  await page.getByLabel('Found').fill('Calf soft and not swollen; sore since the garden on Friday.');
+  await page.getByLabel('Advised').fill('Ring at once if it swells or feels hot.');
+  await press(page, 'Record contact');
+  await expect(page.getByText('None is open.')).toBeVisible();
+};
+
+const resumeAll = async (page: Page) => {
+  const group = page.getByRole('group', { name: 'Exercises to resume' });
+  for (const box of await group.getByRole('checkbox').all()) await box.check();
+  await page.getByLabel('Reason').first().fill('Examined on Monday.');
+  await press(page, 'Resume');
+  await expect(page.getByText('Nothing is paused.')).toBeVisible();
+};
+
+test('a warning sign on Saturday evening stays open until somebody has reached her, and the phone always says how it stands', async ({
+  browser,
+}) => {
+  const office = await deskOf(browser);
+  const troubles = watched(office);
+  await moveClock(office.context(), '2026-04-25T18:00:00+01:00');
+  const [phone, hers] = await phoneOf(browser, 'patient-1');
+  await press(hers, 'Morning check');
+  while (!/Do you have any of these/.test(await headingOf(hers))) await answerOne(hers);
+  await hers.getByLabel(/^One calf is newly swollen/).check();
+  await press(hers, 'Continue');
+  while (!/Stop|Done|is done/.test(await headingOf(hers))) await answerOne(hers);
+  await expect(hers.getByText('Your clinic has your answers.')).toBeVisible();
+  await todayOn(hers);
+  await expect(hers.getByText(/^You told us of a warning sign\. Do no exercises/)).toBeVisible();
+  await expect(hers.getByText(/If nobody answers, do not wait: ring/).first()).toBeVisible();
+  await expect(start(hers)).toBeHidden();
+  await expectAccessible(hers, 'today, a warning sign told');
+
+  await moveClock(office.context(), '2026-04-27T09:00:00+01:00');
+  await office.goto('/worklist');
+  const first = office.locator('.worklist-row').first();
+  await expect(first).toContainText('Warning sign');
+  await expect(first).toContainText('no contact recorded yet');
+  await first.getByRole('link', { name: 'Maeve Tarrowby' }).click();
+  await expectAccessible(office, 'warning signs, one open');
+  await radio(office, 'Reached', 'Nobody').check();
+  await press(office, 'Record contact');
+  await expect(office.getByText(/Tried once, nobody reached/)).toBeVisible();
+  await todayOn(hers);
+  await expect(hers.getByText(/^We tried to reach you and could not\./)).toBeVisible();
+  await expect(start(hers)).toBeHidden();
+
+  await contactReached(office);
+  await todayOn(hers);
+  await expect(hers.getByText(/^Nuala Derravane has spoken with you\./)).toBeVisible();
+  await expect(start(hers)).toBeHidden();
+  await expectAccessible(office, 'warning signs, still paused');
+  await resumeAll(office);
+  await todayOn(hers);
+  await expect(hers.getByText(/has spoken with you|warning sign\. Do no/)).toBeHidden();
+  await expect(start(hers)).toBeVisible();
+  expect(troubles).toEqual([]);
+  await phone.close();
+  await office.context().close();
+});
+
+test('a warning sign told by telephone on Monday is entered from the same list and stops the phone at once', async ({
+  browser,
+}) => {
+  const office = await deskOf(browser);
+  const [phone, his] = await phoneOf(browser, 'patient-2');
+  await office.goto('/patients/flare-then-hold/warning-signs');
+  await office.getByText('Report a warning sign told by telephone').click();
+  await office.getByRole('checkbox', { name: /^Hot, swollen joint/ }).check();
+  await press(office, 'Report warning sign');
+  await expect(office.getByText(/Everything is paused\. A sign ends only by a contact/)).toBeVisible();
+  await todayOn(his);
+  await expect(his.getByText(/^Your exercises are paused\. Do none of them/)).toBeVisible();
+  await expect(start(his)).toBeHidden();
+  await office.goto('/patients/flare-then-hold/review');
+  await expect(office.getByText('Everything is paused until a contact has reached the patient.')).toBeVisible();
+  await expectAccessible(office, 'review, a warning sign open');
+  await phone.close();
+  await office.context().close();
+});
+
+test('a surgeon’s letter that lowers a ceiling reaches the phone at once and is listed until the dose is written anew', async ({
+  browser,
+}) => {
+  const office = await deskOf(browser);
+  const [phone, hers] = await phoneOf(browser, 'patient-9');
+  await office.goto('/patients/rheumatoid-flare/care');
+  await office.getByText('Record a limit', { exact: true }).click();
+  await office.locator('#limit-joint').selectOption('right-wrist');
+  await office.locator('#limit-kind').selectOption('load-limit');
+  await office.getByLabel(/^Highest load/).fill('0.5');
+  await office.locator('#limit-from').fill('2026-04-27');
+  await office.locator('#limit-author').fill('Mr Castellane, hand surgeon');
+  await press(office, 'Record the limit');
+  await expect(office.getByText(/Castellane/).first()).toBeVisible();
+  await todayOn(hers);
+  await expect(hers.getByText(/There is a limit/)).toBeVisible();
+  await expect(hers.getByText(/1\.5 kg|1\.25 kg/)).toHaveCount(0);
+  await office.goto('/worklist');
+  await expect(
+    office.locator('.worklist-row', { hasText: 'Leocadia Brandmere' }),
+  ).toContainText('Limit of 0.5 kg set by Mr Castellane');
+  await phone.close();
+  await office.context().close();
+});
+
+test('the same person is asked about before a second record is made, and nothing is made until that is answered', async ({
+  browser,
+}) => {
+  const office = await deskOf(browser);
+  await office.goto('/patients/new');
+  await office.getByLabel('Given name').fill('Maeve');
+  await office.getByLabel('Family name').fill('Tarowby');
+  await office.getByLabel('Day of birth').fill('1958-08-14');
+  await press(office, 'Add this patient');
+  await expect(office.getByRole('heading', { name: 'Is this patient on record already?' })).toBeVisible();
+  await expect(office.getByRole('link', { name: 'Maeve Tarrowby' })).toBeVisible();
+  await expectAccessible(office, 'a possible duplicate');
+  await office.goto('/patients?name=tarowby');
+  await expect(office.getByRole('link', { name: /Tarowby/ })).toHaveCount(0);
+  await office.context().close();
+});
+
+test('a first visit with an old clot and diagnosed high blood pressure saves all of it, and the cuff waits for clearance', async ({
+  browser,
+}) => {
+  const office = await deskOf(browser);
+  await office.goto('/patients/new');
+  await office.getByLabel('Given name').fill('Ottoline');
+  await office.getByLabel('Family name').fill('Brackenreed');
+  await office.getByLabel('Day of birth').fill('1957-11-02');
+  await press(office, 'Add this patient');
+  await office.getByRole('navigation', { name: /^Record of/ }).getByRole('link', { name: 'Care' }).click();
+  await office.getByRole('link', { name: 'First visit' }).click();
+  await office.getByLabel('Diagnosis').fill('Knee osteoarthritis, right');
+  await radio(office, /^Inflammatory arthritis/, 'No').check();
+  await office.getByLabel('Joint to follow every day').selectOption({ label: 'Right knee' });
+  await office.getByLabel('Loads at home, kg').fill('1 2 3 4 5');
+  for (const question of [/high blood pressure/i])
+    await office.getByRole('group', { name: question }).getByRole('radio', { name: 'Yes', exact: true }).check();
+  await press(office, 'All others: asked, answered no');
+  await office.getByLabel('Resting blood pressure, upper').fill('138');
+  await office.getByLabel('Lower').fill('84');
+  await office.getByLabel('Begin with').selectOption({ label: 'Knee: front of the thigh, sitting' });
+  await radio(office, /^Side/, 'Right').check();
+  await office.getByLabel('Test: load').fill('8');
+  await office.getByLabel('Test: repetitions').fill('10');
+  await press(office, 'Save and propose');
+  await expect(office.getByRole('heading', { name: 'Proposed; saved as a draft' })).toBeVisible();
+  await press(office, 'Sign as Nuala Derravane');
+  await expect(office.getByText('The patient can see it now.')).toBeVisible();
+  const record = office.url().replace(/\/care.*$/, '');
+  await office.goto(`${record}/screening`);
+  await expect(office.getByRole('row', { name: /^Low load/ })).toContainText('Eligible');
+  await expect(office.getByRole('row', { name: /^Occlusion/ })).not.toContainText('Eligible');
+  await office.context().close();
+});
