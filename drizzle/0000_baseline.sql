@@ -145,15 +145,17 @@ CREATE TABLE `consent` (
 	`by_name` text NOT NULL,
 	`kind` text NOT NULL,
 	`act` text NOT NULL,
+	`wording_source` text NOT NULL,
 	`wording_version` integer NOT NULL,
 	`recorded_via` text NOT NULL,
 	`reason` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "consent_kind" CHECK("consent"."kind" IN ('occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
-	CONSTRAINT "consent_act" CHECK("consent"."act" IN ('given', 'withdrawn')),
+	CONSTRAINT "consent_kind" CHECK("consent"."kind" IN ('treatment', 'record-keeping', 'occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
+	CONSTRAINT "consent_act" CHECK("consent"."act" IN ('given', 'refused', 'withdrawn')),
 	CONSTRAINT "consent_recorded_via" CHECK("consent"."recorded_via" IN ('own-page', 'clinician')),
-	CONSTRAINT "consent_wording_number" CHECK("consent"."wording_version" >= 0)
+	CONSTRAINT "consent_wording_source" CHECK("consent"."wording_source" IN ('proposed', 'clinic')),
+	CONSTRAINT "consent_wording_number" CHECK("consent"."wording_version" >= 1)
 );
 --> statement-breakpoint
 CREATE INDEX `consent_by_patient` ON `consent` (`patient_id`,`kind`,`recorded_at`);--> statement-breakpoint
@@ -166,7 +168,7 @@ CREATE TABLE `consent_wording` (
 	`recorded_at` integer NOT NULL,
 	`recorded_by` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "consent_wording_kind" CHECK("consent_wording"."kind" IN ('occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
+	CONSTRAINT "consent_wording_kind" CHECK("consent_wording"."kind" IN ('treatment', 'record-keeping', 'occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
 	CONSTRAINT "consent_wording_text" CHECK(length(trim("consent_wording"."text")) BETWEEN 1 AND 4000)
 );
 --> statement-breakpoint

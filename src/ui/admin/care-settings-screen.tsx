@@ -17,7 +17,7 @@ export interface CareSettingsProps {
   readonly wordings: readonly {
     readonly kind: ConsentKind;
     readonly title: string;
-    readonly version: number;
+    readonly wordingVersion: number;
     readonly text: string;
     readonly isProposal: boolean;
   }[];
@@ -49,7 +49,9 @@ export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: 
               shape={wording.isProposal ? 'unknown' : 'done'}
               tone={wording.isProposal ? 'care' : 'accent'}
             >
-              {wording.isProposal ? 'Draft wording' : `Your clinic’s wording, version ${wording.version}`}
+              {wording.isProposal
+                ? `Proposed wording ${wording.wordingVersion}`
+                : `Your clinic’s wording, version ${wording.wordingVersion}`}
             </StatusTag>{' '}
             {wording.isProposal ? (
               <span className="soft">Nobody at your clinic has written or approved it.</span>
@@ -57,7 +59,11 @@ export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: 
           </p>
           <p>{wording.text}</p>
           <Disclosure summary={`Write new wording: ${wording.title}`}>
-            <WordingForm key={wording.version} kind={wording.kind} text={wording.text} />
+            <WordingForm
+              key={`${wording.isProposal} ${wording.wordingVersion}`}
+              kind={wording.kind}
+              text={wording.text}
+            />
           </Disclosure>
         </article>
       ))}

@@ -1,10 +1,10 @@
-/** Agreements as a clinician sees and writes them down. */
+/** Consents as a clinician sees and records them. */
 import { z } from 'zod';
 import { wordingsForStaff } from '#api/consent-wordings.ts';
 import { Problem } from '#api/errors.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
-import { consentKinds, isGiven } from '#core/episode/consent.ts';
-import { consentActs, consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
+import { consentActs, consentKinds, consentState, wordingSources } from '#core/episode/consent.ts';
+import { consentsOf, isCurrentWording, recordConsent } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { hoursText } from '#messages/hours.ts';
 
@@ -16,7 +16,7 @@ export const consentsRouter = router({
     return {
       monitoringHours: hoursText(clinic?.monitoringHours ?? []).en,
       rows,
-      kinds: wordings.map((wording) => ({ ...wording, isGiven: isGiven(rows, wording.kind) })),
+      kinds: wordings.map((wording) => ({ ...wording, state: consentState(rows, wording.kind) })),
     };
   }),
 
@@ -25,18 +25,18 @@ export const consentsRouter = router({
       z.object({
         kind: z.enum(consentKinds),
         act: z.enum(consentActs),
-        /** The version that was read out; refused when a newer one holds. */
-        wordingVersion: z.number().int().min(0),
+        /** The wording that was read aloud; refused when another one holds now. */
+        wordingSource: z.enum(wordingSources),
+        wordingVersion: z.number().int().min(1),
         reason: z.string().trim().max(300).nullable().default(null),
       }),
     )
     .mutation(async ({ ctx, input }) => {
-      const { kind, act, wordingVersion, reason } = input;
-      const wording = (await wordingsOf(ctx.access)).find((one) => one.kind === kind);
-      if (act === 'given' && wording?.version !== wordingVersion) {
+      const { kind, act, wordingSource, wordingVersion, reason } = input;
+      if (act !== 'withdrawn' && !(await isCurrentWording(ctx.access, input))) {
         throw new Problem('conflict', 'The clinic has a newer wording. Read that one to the patient.');
       }
-      const row = { kind, act, wordingVersion, reason, recordedVia: 'clinician' } as const;
+      const row = { kind, act, wordingSource, wordingVersion, reason, recordedVia: 'clinician' } as const;
       return recordConsent(ctx.access, ctx.patient.id, row);
     }),
 });

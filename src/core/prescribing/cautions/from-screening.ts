@@ -21,13 +21,13 @@ const screeningWords: Readonly<Record<ScreeningItemId, string>> = {
   'antiphospholipid-antibodies': 'Antiphospholipid antibodies (from memory): clot risk; no cuff or wrap.',
   'sickle-cell': 'Sickle-cell disease or trait: no cuff unless cleared; avoid exhaustion, heat and thirst.',
   'arterial-disease':
-    'Arterial disease: cramp-like pain stops the set; a cold, pale or painful limb at rest is urgent.',
+    'Arterial disease: cramp-like pain stops the set; a limb that is cold, paler than the other or painful at rest is urgent.',
   'dialysis-access': 'Dialysis access: nothing tight on that limb; no blood-pressure reading there.',
   lymph: 'Impaired lymph drainage: no cuff on that limb; new heaviness or swelling needs contact.',
   veins: 'Veins: pain along a vein, redness or warmth stops the work on that limb.',
   'swollen-calf': 'Calf newly swollen, warm or tender: no session, medical contact the same day.',
   'raynaud-or-systemic-sclerosis':
-    'Raynaud or systemic sclerosis (from memory): warm hands and feet; colour change stops the set.',
+    'Raynaud or systemic sclerosis (from memory): warm hands and feet; pale or bluish nails stop the set.',
   vasculitis: 'Vasculitis (from memory): new skin spots, limb pain or numbness needs contact.',
   'after-covid': 'Clotting risk after COVID-19: know the signs of a clot.',
   'pregnancy-or-birth':

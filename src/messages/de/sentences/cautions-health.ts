@@ -23,14 +23,14 @@ export const screeningCautions = {
   'screening-sickle-cell':
     'Trinken Sie genug und ruhen Sie sich zwischen den Sätzen gut aus. Hören Sie auf, wenn Arm, Bein oder Brust schmerzen.',
   'screening-arterial-disease':
-    'Machen Sie Pause, wenn Arm oder Bein krampft. Ist der Arm oder das Bein kalt und blass und schmerzt in Ruhe, ist das dringend: Holen Sie Hilfe.',
+    'Machen Sie Pause, wenn Arm oder Bein krampft. Ist der Arm oder das Bein kalt, blasser als auf der anderen Seite oder schmerzt in Ruhe, ist das dringend: Holen Sie Hilfe.',
   'screening-dialysis-access': 'Legen Sie nichts Enges an den Arm oder das Bein mit Ihrem Shunt oder Port.',
   'screening-lymph':
     'Legen Sie keine Manschette an diesen Arm oder dieses Bein. Sagen Sie es uns, wenn es sich schwerer anfühlt oder anschwillt.',
   'screening-veins': 'Hören Sie auf und rufen Sie uns an, wenn eine Vene rot oder warm wird oder schmerzt.',
   'screening-swollen-calf': 'Trainieren Sie nicht. Holen Sie heute ärztliche Hilfe für die Wade.',
   'screening-raynaud-or-systemic-sclerosis':
-    'Halten Sie Hände und Füße warm. Hören Sie auf, wenn Finger oder Zehen weiß oder blau werden.',
+    'Halten Sie Hände und Füße warm. Hören Sie auf, wenn die Nägel blass, grau oder bläulich werden.',
   'screening-vasculitis':
     'Rufen Sie uns an bei neuen Flecken auf der Haut, neuem Schmerz oder neuer Taubheit in Arm oder Bein.',
   'screening-after-covid':

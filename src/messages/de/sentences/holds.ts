@@ -9,7 +9,7 @@ export const holds = {
   'after-event':
     'Seit Sie angefangen haben, ist etwas passiert. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
   'no-consent':
-    'Sie haben dieser Übung nicht zugestimmt oder die Zustimmung zurückgenommen. Lassen Sie sie aus, bis wir gesprochen haben.',
+    'Sie haben nicht zugestimmt oder Ihre Zustimmung zurückgenommen. Lassen Sie diese Übung aus, bis wir gesprochen haben.',
   'taken-back':
     'Sie haben Ihre Zustimmung zur Manschette zurückgenommen. Lassen Sie die Übung damit aus, bis wir gesprochen haben.',
 } as const satisfies Readonly<Record<Suspension['code'] | 'taken-back', string>>;

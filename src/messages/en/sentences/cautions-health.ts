@@ -21,13 +21,13 @@ export const screeningCautions = {
   'screening-sickle-cell':
     'Drink enough and rest well between sets. Stop if an arm, a leg or your chest hurts.',
   'screening-arterial-disease':
-    'Rest when the arm or leg cramps. If it is cold and pale and hurts at rest, that is urgent: get help.',
+    'Rest when the arm or leg cramps. If it is cold, paler than the other side or hurts at rest, that is urgent: get help.',
   'screening-dialysis-access': 'Put nothing tight on the arm or leg with your fistula or port.',
   'screening-lymph': 'Put no cuff on that arm or leg. Tell us if it feels heavier or swells.',
   'screening-veins': 'Stop and ring us if a vein turns red, warm or sore.',
   'screening-swollen-calf': 'Do not exercise. Get medical help today for the calf.',
   'screening-raynaud-or-systemic-sclerosis':
-    'Keep hands and feet warm. Stop if fingers or toes turn white or blue.',
+    'Keep hands and feet warm. Stop if your nails turn pale, grey or bluish.',
   'screening-vasculitis': 'Ring us about new skin spots, or new pain or numbness in an arm or leg.',
   'screening-after-covid':
     'Ring us the same day if a calf hurts or swells. Call for help if you cannot get your breath.',
