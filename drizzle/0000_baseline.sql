@@ -778,6 +778,7 @@ CREATE TABLE `morning_joint` (
 	`stiffness_state` text NOT NULL,
 	`swelling` text,
 	`swelling_state` text NOT NULL,
+	`swelling_question` text NOT NULL,
 	`flare` integer,
 	PRIMARY KEY(`morning_id`, `joint`),
 	FOREIGN KEY (`morning_id`) REFERENCES `morning`(`id`) ON UPDATE no action ON DELETE no action,
@@ -785,10 +786,11 @@ CREATE TABLE `morning_joint` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "morning_joint_pain" CHECK("morning_joint"."pain_0_10" IS NULL OR (typeof("morning_joint"."pain_0_10") = 'integer' AND "morning_joint"."pain_0_10" BETWEEN 0 AND 10)),
 	CONSTRAINT "morning_joint_stiffness" CHECK("morning_joint"."stiffness_minutes" IS NULL OR (typeof("morning_joint"."stiffness_minutes") = 'integer' AND "morning_joint"."stiffness_minutes" BETWEEN 0 AND 1440)),
-	CONSTRAINT "morning_joint_swelling" CHECK("morning_joint"."swelling" IS NULL OR "morning_joint"."swelling" IN ('none', 'slight', 'clear', 'severe'))
+	CONSTRAINT "morning_joint_swelling" CHECK("morning_joint"."swelling" IS NULL OR "morning_joint"."swelling" IN ('none', 'slight', 'clear', 'severe')),
+	CONSTRAINT "morning_joint_swelling_question" CHECK("morning_joint"."swelling_question" IN ('absolute', 'more-than-usual'))
 );
 --> statement-breakpoint
-CREATE INDEX `morning_joint_of_morning` ON `morning_joint` (`patient_id`,`morning_id`,`joint`,`pain_0_10`,`stiffness_minutes`,`stiffness_state`,`swelling`,`swelling_state`,`flare`);--> statement-breakpoint
+CREATE INDEX `morning_joint_of_morning` ON `morning_joint` (`patient_id`,`morning_id`,`joint`,`pain_0_10`,`stiffness_minutes`,`stiffness_state`,`swelling`,`swelling_state`,`swelling_question`,`flare`);--> statement-breakpoint
 CREATE TABLE `session_joint` (
 	`session_id` text NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -980,6 +982,7 @@ CREATE TABLE `care_profile` (
 	`diagnosis` text NOT NULL,
 	`inflammatory_arthritis` integer NOT NULL,
 	`followed_joints` text NOT NULL,
+	`swelling_not_asked` text NOT NULL,
 	`owned_loads_kg` text NOT NULL,
 	`owned_equipment` text NOT NULL,
 	`formula_sex` text,

@@ -151,6 +151,7 @@ export const saveFirstVisit = (
     await saveProfile(access, patient.id, {
       ...visit.profile,
       followedJoints: visit.profile.followedJoints as readonly Joint[],
+      swellingNotAsked: visit.profile.swellingNotAsked as readonly Joint[] | undefined,
       ownedEquipment: visit.profile.ownedEquipment ?? patient.profile?.ownedEquipment ?? householdEquipment,
     });
     await recordScreening(access, patient.id, visit.screening);
