@@ -10,7 +10,7 @@ import { sentenceRows } from '#messages/sentence-rows.ts';
 const digests: Readonly<Record<number, Readonly<Record<string, string>>>> = {
   1: { en: '9179270c5fc82982', de: '7b989f4fb38052e5' },
   2: { en: 'ebaab18419f23041', de: '88b951a9d2cf72d1' },
-  3: { en: 'c23ac927a4a2064d', de: 'dd64731b1a170abc' },
+  3: { en: 'f921953465aa0994', de: '61113d65fc748252' },
 };
 
 const areas = ['cautions', 'unchecked', 'limits'];

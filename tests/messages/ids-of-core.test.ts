@@ -27,7 +27,10 @@ describe('ids', () => {
 
   it('of medicines with a caution are those of the questions about medicines', () => {
     const all = screeningWith(
-      ['medicines', 'arthritis-medicines'].map((item) => ({ item, answer: 'not-known' as const })),
+      ['medicines', 'arthritis-medicines', 'diabetes'].map((item) => ({
+        item,
+        answer: 'not-known' as const,
+      })),
     );
     expect(idsOf(medicineCautions(all))).toEqual(cautionedMedicineIds.map((id) => `medicine-${id}`));
   });

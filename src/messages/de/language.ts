@@ -8,7 +8,7 @@ import { medicineCautions, screeningCautions } from './sentences/cautions-health
 import { jointCautions } from './sentences/cautions-joint.ts';
 import { methodCautions, occlusionChecks } from './sentences/cautions-method.ts';
 import { consents } from './sentences/consents.ts';
-import { decisions, rules } from './sentences/decisions.ts';
+import { decisions, leftOut, rules } from './sentences/decisions.ts';
 import { doseChanges } from './sentences/dose-changes.ts';
 import { armAndHand } from './sentences/exercises-arm-and-hand.ts';
 import { back } from './sentences/exercises-back.ts';
@@ -50,6 +50,7 @@ export const sentences = {
   'occlusion-checks': occlusionChecks,
   decisions,
   rules,
+  'left-out': leftOut,
   holds,
   'dose-changes': doseChanges,
   'screening-questions': screeningQuestions,

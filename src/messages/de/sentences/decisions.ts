@@ -1,5 +1,6 @@
 /** What was decided, and why. */
 import type { DecisionWord } from '#core/decision/answers.ts';
+import type { LeftOutRule } from '#core/decision/left-out.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
@@ -53,3 +54,11 @@ export const rules = {
   D3: 'Sie haben mehr gemacht als geplant. Bleiben Sie beim jetzigen Plan. Wir möchten mit Ihnen darüber sprechen.',
   D4: 'Das Gelenk hat nachgegeben. Bleiben Sie beim jetzigen Plan und sagen Sie uns Bescheid.',
 } as const satisfies Readonly<Record<RuleId, string>>;
+
+/** Why a dose is held where a question was left open: what was not said is never told as said. */
+export const leftOut = {
+  D1: 'Sie haben offengelassen, ob Sie zusätzlich ein Schmerzmittel genommen haben. Darum bleibt die Dosis gleich.',
+  D3: 'Sie haben offengelassen, ob Sie mehr gemacht haben als geplant. Darum bleibt die Dosis gleich.',
+  D4: 'Sie haben offengelassen, ob das Gelenk nachgegeben hat. Darum bleibt die Dosis gleich.',
+  C3: 'Sie haben offengelassen, wie viele noch gegangen wären. Darum bleibt die Dosis gleich.',
+} as const satisfies Readonly<Record<LeftOutRule, string>>;

@@ -11,6 +11,8 @@ export const screeningCautions = {
     'Do not strain or hold your breath. Ring us if you are more breathless, or your legs swell.',
   'screening-high-blood-pressure':
     'Measure your blood pressure before you start. If it is high, do not start, and ring us.',
+  'blood-pressure-numbers':
+    'Measure your blood pressure before you start. From {systolic} over {diastolic}, ring us first. From {stopsystolic} over {stopdiastolic}, do not exercise. One of the two numbers is enough.',
   'screening-fever-or-unwell': 'Do not exercise while you have a fever or feel ill.',
   'screening-head-pressure-or-eye':
     'Do not strain, and keep your head up. Stop if your sight changes or your head hurts badly.',
@@ -35,7 +37,7 @@ export const screeningCautions = {
   'screening-operation-plaster-or-bed':
     'Keep to what your surgeon allowed. Ring us the same day if a calf hurts or swells.',
   'screening-cancer': 'Stop and ring us about new pain in a bone. Keep to what your cancer team allows.',
-  'screening-diabetes': 'Check your sugar before you start, and look at your feet afterwards.',
+  'screening-diabetes': 'Look at your feet after the session, and tell us about any sore place.',
   'screening-kidney-disease': 'Dark urine or very bad soreness is urgent: ring us the same day.',
   'screening-no-feeling-or-cannot-say':
     'Do this with somebody beside you who looks at your skin and its colour.',
@@ -53,8 +55,8 @@ export const screeningCautions = {
   'screening-neck-in-rheumatoid-arthritis':
     'Keep your neck relaxed. Tingling, clumsy hands or unsteady legs are urgent: ring us.',
   'screening-osteoporosis':
-    'Do not bend or twist your back under load. Stop and ring us if your back hurts suddenly.',
-} as const satisfies Readonly<Record<`screening-${ScreeningItemId}`, string>>;
+    'Move from your hips and keep your back long. Stop and ring us if your back suddenly hurts.',
+} as const satisfies Readonly<Record<`screening-${ScreeningItemId}` | 'blood-pressure-numbers', string>>;
 
 export const medicineCautions = {
   'medicine-blood-thinner':
@@ -65,7 +67,7 @@ export const medicineCautions = {
   'medicine-blood-pressure-tablet':
     'Your tablet can make you dizzy after a set. Sit down, and get up slowly.',
   'medicine-insulin-or-sulfonylurea':
-    'Measure your sugar before you start, and keep something sweet beside you.',
+    'You take insulin, or a tablet that can bring your sugar too low. Measure it before you start, and keep something sweet beside you.',
   'medicine-long-term-steroid':
     'Your skin and bones may be fragile. Pad straps, and look at the skin afterwards.',
   'medicine-jak-inhibitor': 'Ring us the same day if a calf hurts or swells, or if you have a fever.',

@@ -1,5 +1,6 @@
 /** What was decided, and why. */
 import type { DecisionWord } from '#core/decision/answers.ts';
+import type { LeftOutRule } from '#core/decision/left-out.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
@@ -52,3 +53,11 @@ export const rules = {
   D3: 'You did more than planned, so stay where you are and let us talk about it.',
   D4: 'The joint gave way, so stay where you are and let us know.',
 } as const satisfies Readonly<Record<RuleId, string>>;
+
+/** Why a dose is held where a question was left open: what was not said is never told as said. */
+export const leftOut = {
+  D1: 'You left out whether you took extra pain relief, so same dose.',
+  D3: 'You left out whether you did more than planned, so same dose.',
+  D4: 'You left out whether the joint gave way, so same dose.',
+  C3: 'You left out how many more you could have done, so same dose.',
+} as const satisfies Readonly<Record<LeftOutRule, string>>;

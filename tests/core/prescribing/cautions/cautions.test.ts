@@ -29,7 +29,9 @@ describe('every prescription', () => {
   it('tells the patient each caution by its own key', () => {
     for (const dose of doses) {
       const list = cautions({ dose, screening: screeningWith(allYes), joints, exerciseCautions });
-      expect(list.filter(({ id, patient }) => patient.key !== id)).toEqual([]);
+      const others = list.filter(({ id, patient }) => patient.key !== id).map(({ patient }) => patient.key);
+      // Blood pressure carries the clinic's numbers, which a sentence by its key alone could not.
+      expect(others).toEqual(['blood-pressure-numbers']);
     }
   });
 
@@ -80,7 +82,7 @@ describe('screening and medicines', () => {
   it('"not known" brings the caution of "yes"; "no" brings none', () => {
     for (const item of screeningItems) {
       const of = (answer: ScreeningItemAnswer['answer']) =>
-        ids(cautions({ dose: cuff, screening: screeningWith([{ item: item.id, answer }]) })).filter(
+        ids(cautions({ dose: cuff, screening: screeningWith([{ item: item.id, answer }]), joints })).filter(
           (id) => id === `screening-${item.id}`,
         );
       expect(of('yes')).toHaveLength(1);
@@ -89,13 +91,18 @@ describe('screening and medicines', () => {
     }
   });
 
-  it('brings each named medicine class, and all when none was named', () => {
-    const medicine = (details?: string[]) =>
-      ids(cautions({ screening: screeningWith([{ item: 'medicines', answer: 'yes', details }]) })).filter(
-        (id) => id.startsWith('medicine-'),
-      );
+  it('brings each named medicine class, and all when none was named: the one about sugar with diabetes', () => {
+    const medicine = (details?: string[], diabetes: ScreeningItemAnswer['answer'] = 'yes') => {
+      const screening = screeningWith([
+        { item: 'medicines', answer: 'yes', details },
+        { item: 'diabetes', answer: diabetes },
+      ]);
+      return ids(cautions({ screening })).filter((id) => id.startsWith('medicine-'));
+    };
     expect(medicine(['blood-thinner'])).toEqual(['medicine-blood-thinner']);
     expect(medicine()).toHaveLength(6);
+    expect(medicine(undefined, 'not-known')).toHaveLength(6);
+    expect(medicine(undefined, 'no')).toHaveLength(5);
     const notKnown = screeningWith([{ item: 'arthritis-medicines', answer: 'not-known', details: [] }]);
     expect(ids(cautions({ screening: notKnown })).filter((id) => id.startsWith('medicine-'))).toHaveLength(3);
   });
