@@ -8,7 +8,13 @@ import {
   proposedWording,
   wordingSources,
 } from '#core/episode/consent.ts';
-import { type ConsentAct, consentsOf, isCurrentWording, recordConsent } from '#data/episode/consents.ts';
+import {
+  type ConsentAct,
+  consentsOf,
+  isCurrentWording,
+  recordConsent,
+  wordingsOf,
+} from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { hoursText } from '#messages/hours.ts';
 import { refusalText } from '#messages/refusals.ts';
@@ -64,7 +70,8 @@ export const patientConsentsRouter = router({
     .input(z.object({ kind: z.enum(consentKinds) }))
     .mutation(async ({ ctx, input }) => {
       const last = lastWord(await consentsOf(ctx.access, ctx.patient.id), input.kind);
-      const { wordingSource, wordingVersion } = last ?? proposedWording;
+      const current = (await wordingsOf(ctx.access)).find(({ kind }) => kind === input.kind);
+      const { wordingSource, wordingVersion } = last ?? current ?? proposedWording;
       return recordConsent(ctx.access, ctx.patient.id, {
         kind: input.kind,
         wordingSource,

@@ -64,7 +64,7 @@ export const eligibilityRefusals = (
   ];
 };
 
-/** What stands in the way of this very dose: limits, agreements, and for a cuff at home what is on record. */
+/** What stands in the way of this very dose: limits, consents, and for a cuff at home what is on record. */
 export const careRefusals = (
   context: Pick<PrescribingContext, 'limits' | 'consents' | 'home' | 'today'>,
   dose: Dose,

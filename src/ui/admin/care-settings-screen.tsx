@@ -1,4 +1,4 @@
-/** What the clinic sets for the care around a dose: who stands in, and the words patients agree to. */
+/** What the clinic sets for the care around a dose: who covers, and the words patients consent to. */
 import type { ConsentKind } from '#core/episode/consent.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -39,7 +39,7 @@ export const CareSettingsScreen = ({ coveringClinician, clinicians, wordings }: 
       <h2>Consent wording</h2>
       <p className="soft">
         New wording applies to consents given from then on. Each recorded consent keeps the version the
-        patient agreed to.
+        patient answered.
       </p>
       {wordings.map((wording) => (
         <article key={wording.kind} className="stack-close">
