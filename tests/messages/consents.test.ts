@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { consentText } from '#messages/consents.ts';
 import { everyLanguage } from '#messages/every-language.ts';
-import { sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow } from '#messages/sentence-rows.ts';
 
 const { en, de } = everyLanguage;
 
@@ -59,16 +59,22 @@ describe('consent to the cuff', () => {
 
 describe('numbness under a cuff and after it', () => {
   const about = (tag: 'en' | 'de', keys: readonly string[]) =>
-    sentenceRows(everyLanguage[tag])
+    everyRow(everyLanguage[tag])
       .filter(({ key }) => keys.includes(key))
       .map(({ text }) => text);
-  const keys = ['occlusion-unsupervised', 'occlusion-release', 'occlusion-after'];
+  const keys = [
+    'occlusion-unsupervised',
+    'occlusion-release',
+    'occlusion-after',
+    'cuff.wait-ring',
+    'flag.persistent-limb-change-after-release',
+  ];
 
-  it('has one wording in the consent and the cautions, in each language', () => {
+  it('has one wording in the consent, the cautions, the cuff page and the warning sign, in each language', () => {
     const english = about('en', keys);
     const german = about('de', keys);
-    expect(english).toHaveLength(3);
-    expect(german).toHaveLength(3);
+    expect(english).toHaveLength(keys.length);
+    expect(german).toHaveLength(keys.length);
     for (const sentence of english) expect(sentence).toMatch(/numbness or pins and needles/);
     for (const sentence of german) expect(sentence).toMatch(/Taubheit oder Kribbeln/);
   });

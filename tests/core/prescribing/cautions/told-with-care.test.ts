@@ -4,7 +4,7 @@ import { exercises, jointsLoaded } from '#core/exercises/catalogue.ts';
 import type { ScreeningItemAnswer } from '#core/screening/screening.ts';
 import { cautionText } from '#messages/cautions.ts';
 import { everyLanguage } from '#messages/every-language.ts';
-import { sentenceRows } from '#messages/sentence-rows.ts';
+import { everyRow, sentenceRows } from '#messages/sentence-rows.ts';
 import { screeningWith } from '#tests/core/screening/answers.ts';
 import { cautions, cuff, ids, lowLoad } from './doses.ts';
 
@@ -112,16 +112,16 @@ describe('cautions about the back', () => {
 
 describe('the colour of a hand or foot', () => {
   it('is compared with the other side by nails and palm or sole, and no skin is asked to turn pink or white', () => {
-    const spoken = ['en', 'de'].flatMap((tag) => {
-      const language = everyLanguage[tag as 'en' | 'de'];
-      const pages = Object.entries(language.pages).filter(([key]) => /^(cuff|limb)\./.test(key));
-      const sentences = sentenceRows(language).filter(({ area }) =>
-        ['cautions', 'occlusion-checks', 'consents'].includes(area),
-      );
-      return [...pages.map(([, value]) => JSON.stringify(value)), ...sentences.map(({ text }) => text)];
-    });
+    const spoken = ['en', 'de'].flatMap((tag) =>
+      everyRow(everyLanguage[tag as 'en' | 'de']).filter(
+        ({ area, key }) =>
+          ['cautions', 'occlusion-checks', 'consents'].includes(area) || /^(cuff|limb|flag)\./.test(key),
+      ),
+    );
+    expect(spoken.filter(({ key }) => key === 'flag.persistent-limb-change-after-release')).toHaveLength(2);
+    expect(spoken.filter(({ key }) => key === 'cuff.colour')).toHaveLength(4);
     const bySkin = /\b(pink|dusky|white|blue|rosa|weiß\b(?!, dass)|blau(?!er Fleck|en Fleck|e Flecken))\b/;
-    expect(spoken.filter((text) => bySkin.test(text))).toEqual([]);
+    expect(spoken.filter(({ text }) => bySkin.test(text))).toEqual([]);
     const { cautions: list } = everyLanguage.en.sentences;
     expect(list['occlusion-pulse-and-colour']).toMatch(
       /nails and palm, or toenails and sole, with the other side/,
