@@ -38,10 +38,11 @@ export const lookAtCuff = async (
 export const consentsTo = async (access: Access, patientId: string, { to }: Did<'agree'>): Promise<void> => {
   const wordings = await wordingsOf(access);
   for (const kind of to) {
-    const wordingVersion = wordings.find((one) => one.kind === kind)?.version ?? 0;
+    const { wordingSource, wordingVersion } = wordings.find((one) => one.kind === kind)!;
     await recordConsent(access, patientId, {
       kind,
       act: 'given',
+      wordingSource,
       wordingVersion,
       recordedVia: 'clinician',
       reason: null,

@@ -34,6 +34,7 @@ const morningEntry = (
     stiffnessState: 'asked',
     swelling: said.swelling === undefined ? 'none' : said.swelling,
     swellingState: 'asked',
+    swellingQuestion: 'more-than-usual',
     flare: said.flare === undefined ? false : said.flare,
   })),
 });

@@ -145,15 +145,17 @@ CREATE TABLE `consent` (
 	`by_name` text NOT NULL,
 	`kind` text NOT NULL,
 	`act` text NOT NULL,
+	`wording_source` text NOT NULL,
 	`wording_version` integer NOT NULL,
 	`recorded_via` text NOT NULL,
 	`reason` text,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "consent_kind" CHECK("consent"."kind" IN ('occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
-	CONSTRAINT "consent_act" CHECK("consent"."act" IN ('given', 'withdrawn')),
+	CONSTRAINT "consent_kind" CHECK("consent"."kind" IN ('treatment', 'record-keeping', 'occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
+	CONSTRAINT "consent_act" CHECK("consent"."act" IN ('given', 'refused', 'withdrawn')),
 	CONSTRAINT "consent_recorded_via" CHECK("consent"."recorded_via" IN ('own-page', 'clinician')),
-	CONSTRAINT "consent_wording_number" CHECK("consent"."wording_version" >= 0)
+	CONSTRAINT "consent_wording_source" CHECK("consent"."wording_source" IN ('proposed', 'clinic')),
+	CONSTRAINT "consent_wording_number" CHECK("consent"."wording_version" >= 1)
 );
 --> statement-breakpoint
 CREATE INDEX `consent_by_patient` ON `consent` (`patient_id`,`kind`,`recorded_at`);--> statement-breakpoint
@@ -166,7 +168,7 @@ CREATE TABLE `consent_wording` (
 	`recorded_at` integer NOT NULL,
 	`recorded_by` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "consent_wording_kind" CHECK("consent_wording"."kind" IN ('occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
+	CONSTRAINT "consent_wording_kind" CHECK("consent_wording"."kind" IN ('treatment', 'record-keeping', 'occlusion-supervised', 'occlusion-unsupervised', 'remote-monitoring', 'sharing', 'export')),
 	CONSTRAINT "consent_wording_text" CHECK(length(trim("consent_wording"."text")) BETWEEN 1 AND 4000)
 );
 --> statement-breakpoint
@@ -863,6 +865,7 @@ CREATE TABLE `morning_joint` (
 	`stiffness_state` text NOT NULL,
 	`swelling` text,
 	`swelling_state` text NOT NULL,
+	`swelling_question` text NOT NULL,
 	`flare` integer,
 	PRIMARY KEY(`morning_id`, `joint`),
 	FOREIGN KEY (`morning_id`) REFERENCES `morning`(`id`) ON UPDATE no action ON DELETE no action,
@@ -870,10 +873,11 @@ CREATE TABLE `morning_joint` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
 	CONSTRAINT "morning_joint_pain" CHECK("morning_joint"."pain_0_10" IS NULL OR (typeof("morning_joint"."pain_0_10") = 'integer' AND "morning_joint"."pain_0_10" BETWEEN 0 AND 10)),
 	CONSTRAINT "morning_joint_stiffness" CHECK("morning_joint"."stiffness_minutes" IS NULL OR (typeof("morning_joint"."stiffness_minutes") = 'integer' AND "morning_joint"."stiffness_minutes" BETWEEN 0 AND 1440)),
-	CONSTRAINT "morning_joint_swelling" CHECK("morning_joint"."swelling" IS NULL OR "morning_joint"."swelling" IN ('none', 'slight', 'clear', 'severe'))
+	CONSTRAINT "morning_joint_swelling" CHECK("morning_joint"."swelling" IS NULL OR "morning_joint"."swelling" IN ('none', 'slight', 'clear', 'severe')),
+	CONSTRAINT "morning_joint_swelling_question" CHECK("morning_joint"."swelling_question" IN ('absolute', 'more-than-usual'))
 );
 --> statement-breakpoint
-CREATE INDEX `morning_joint_of_morning` ON `morning_joint` (`patient_id`,`morning_id`,`joint`,`pain_0_10`,`stiffness_minutes`,`stiffness_state`,`swelling`,`swelling_state`,`flare`);--> statement-breakpoint
+CREATE INDEX `morning_joint_of_morning` ON `morning_joint` (`patient_id`,`morning_id`,`joint`,`pain_0_10`,`stiffness_minutes`,`stiffness_state`,`swelling`,`swelling_state`,`swelling_question`,`flare`);--> statement-breakpoint
 CREATE TABLE `session_joint` (
 	`session_id` text NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1065,6 +1069,7 @@ CREATE TABLE `care_profile` (
 	`diagnosis` text NOT NULL,
 	`inflammatory_arthritis` integer NOT NULL,
 	`followed_joints` text NOT NULL,
+	`swelling_not_asked` text NOT NULL,
 	`owned_loads_kg` text NOT NULL,
 	`owned_equipment` text NOT NULL,
 	`formula_sex` text,

@@ -20,6 +20,7 @@ export const morningRecord = (
       pain: said.pain,
       stiffnessMinutes: said.stiffness ?? usualStiffness,
       swelling: said.swelling ?? 'none',
+      swellingQuestion: 'more-than-usual',
       flare: said.flare ?? false,
     },
   ],

@@ -10,6 +10,14 @@ export const cautionText = (caution: PatientCaution): Text => {
       const things = caution.things.map((thing) => textOf('unchecked', thing));
       return textOf('unchecked', 'not-checked', { things: joined(things, '; ') });
     }
+    case 'blood-pressure-numbers': {
+      return textOf('cautions', caution.key, {
+        systolic: caution.reviewSystolic,
+        diastolic: caution.reviewDiastolic,
+        stopsystolic: caution.stopSystolic,
+        stopdiastolic: caution.stopDiastolic,
+      });
+    }
     case 'limit':
       return textOf('limits', caution.kind, { joint: caution.joint, author: caution.author });
     default:

@@ -1,6 +1,7 @@
 /** Decisions, the reasons for them, and exercises that rest, as the patient reads them. */
 
 import type { DecisionWord } from '#core/decision/answers.ts';
+import type { LeftOutRule } from '#core/decision/left-out.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 import type { Suspension } from '#core/episode/suspensions.ts';
 import { textOf } from './every-language.ts';
@@ -10,6 +11,9 @@ export const decisionText = (decision: DecisionWord): Text => textOf('decisions'
 
 /** Why: one plain sentence a rule. */
 export const ruleText = (rule: RuleId): Text => textOf('rules', rule);
+
+/** Why, where the rule spoke because a question was left open. */
+export const leftOutText = (rule: LeftOutRule): Text => textOf('left-out', rule);
 
 /** "taken-back": the week after a consent was withdrawn, where the exercise itself is gone. */
 export type HoldCode =

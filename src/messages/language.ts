@@ -4,6 +4,7 @@
  */
 
 import type { DecisionWord } from '#core/decision/answers.ts';
+import type { LeftOutRule } from '#core/decision/left-out.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 import type { ConsentKind } from '#core/episode/consent.ts';
 import type { ExerciseId } from '#core/exercises/ids.ts';
@@ -27,13 +28,14 @@ type By<Key extends string> = Readonly<Record<Key, Sentence>>;
 /** Sentences of the core and of the server, by area and key. */
 export interface Sentences {
   readonly exercises: Readonly<Record<ExerciseId, ExerciseSentences>>;
-  readonly cautions: By<PlainCautionId>;
+  readonly cautions: By<PlainCautionId | 'blood-pressure-numbers'>;
   /** What nobody has checked, and the sentence around it. */
   readonly unchecked: By<UncheckedThing | 'not-checked'>;
   readonly limits: By<LimitedBy>;
   readonly 'occlusion-checks': By<OcclusionCheckId>;
   readonly decisions: By<DecisionWord>;
   readonly rules: By<RuleId>;
+  readonly 'left-out': By<LeftOutRule>;
   readonly holds: By<HoldCode>;
   readonly danger: Same<typeof danger>;
   readonly 'dose-changes': Same<typeof doseChanges>;

@@ -88,6 +88,7 @@ export const expected: Readonly<Record<string, Row>> = {
   'patient.access.list': ofPatient,
   'patient.consents.get': ofPatient,
   'patient.consents.give': ofPatient,
+  'patient.consents.refuse': ofPatient,
   'patient.consents.withdraw': ofPatient,
   'patient.entries.send': ofPatient,
   'patient.history.get': ofPatient,

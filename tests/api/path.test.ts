@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { proposedWording } from '#core/episode/consent.ts';
 import { screeningItems } from '#core/screening/items.ts';
 import type { Store } from '#data/database/store.ts';
 import { recordConsent } from '#data/episode/consents.ts';
@@ -67,7 +68,7 @@ describe('from screening to a proposed dose', () => {
     await recordConsent(accessOf(store, 'a', 'clinician-a'), patientId, {
       kind: 'occlusion-supervised',
       act: 'given',
-      wordingVersion: 0,
+      ...proposedWording,
       recordedVia: 'clinician',
       reason: null,
     });

@@ -1,7 +1,9 @@
 /** A record handed on as a file: who may, after what, and that it is whole. */
+
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { recordSentences } from '#api/clinician/record-sentences.ts';
+import { proposedWording } from '#core/episode/consent.ts';
 import { cautionWording } from '#core/prescribing/cautions/wording.ts';
 import { flushReads } from '#data/audit/audit.ts';
 import type { Store } from '#data/database/store.ts';
@@ -16,7 +18,7 @@ const agree = (setting: Setting, act: 'given' | 'withdrawn') =>
     patientId: setting.patientId,
     kind: 'export',
     act,
-    wordingVersion: 0,
+    ...proposedWording,
   });
 
 describe('handing a record on as a file', () => {

@@ -1,6 +1,8 @@
 /** Whatever is written leaves a row of the audit, in the same transaction. */
+
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureLines } from '#api/procedures.ts';
+import { proposedWording } from '#core/episode/consent.ts';
 import type { Store } from '#data/database/store.ts';
 import { codeFiles, withoutComments } from '#tests/architecture/repository.ts';
 import { asAdministrator, asClinician, asPatient } from '#tests/support/callers.ts';
@@ -66,8 +68,9 @@ const callerOf = (path: string) => {
 
 /** What is missing when the filled-in texts alone do not make a call that is taken. */
 const fitting: Readonly<Record<string, object>> = {
-  'clinician.consents.record': { kind: 'export', act: 'given', wordingVersion: 0 },
-  'patient.consents.give': { kind: 'sharing', wordingVersion: 0 },
+  'clinician.consents.record': { kind: 'export', act: 'given', ...proposedWording },
+  'patient.consents.give': { kind: 'sharing', ...proposedWording },
+  'patient.consents.refuse': { kind: 'treatment', ...proposedWording },
   'patient.consents.withdraw': { kind: 'sharing' },
   'clinician.recordFile.make': { handedTo: 'Somebody named' },
   'admin.care.enterUrgentNumber': { urgentNumber: '116 117' },

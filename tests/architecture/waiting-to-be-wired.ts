@@ -34,10 +34,6 @@ export const waitingToBeWired: readonly Waiting[] = [
     usedBy: 'The wording of consent to occlusion: what trials in arthritis found.',
   },
   {
-    finding: 'src/core/prescribing/occlusion/side-effects.ts',
-    usedBy: 'The wording of consent to occlusion: how often side effects were reported.',
-  },
-  {
     finding: 'src/core/decision/replay.ts: brokenReplays',
     usedBy: 'The replay of stored decisions: does the code still give what it gave?',
   },

@@ -121,7 +121,9 @@ test('a warning sign told by telephone on Monday is entered from the same list a
   await expect(his.getByText(/^Your exercises are paused\. Do none of them/)).toBeVisible();
   await expect(start(his)).toBeHidden();
   await office.goto('/patients/flare-then-hold/review');
-  await expect(office.getByText('Everything is paused until a contact has reached the patient.')).toBeVisible();
+  await expect(
+    office.getByText('Everything is paused until a contact has reached the patient.'),
+  ).toBeVisible();
   await expectAccessible(office, 'review, a warning sign open');
   await phone.close();
   await office.context().close();
@@ -145,9 +147,9 @@ test('a surgeon’s letter that lowers a ceiling reaches the phone at once and i
   await expect(hers.getByText(/There is a limit/)).toBeVisible();
   await expect(hers.getByText(/1\.5 kg|1\.25 kg/)).toHaveCount(0);
   await office.goto('/worklist');
-  await expect(
-    office.locator('.worklist-row', { hasText: 'Leocadia Brandmere' }),
-  ).toContainText('Limit of 0.5 kg set by Mr Castellane');
+  await expect(office.locator('.worklist-row', { hasText: 'Leocadia Brandmere' })).toContainText(
+    'Limit of 0.5 kg set by Mr Castellane',
+  );
   await phone.close();
   await office.context().close();
 });
@@ -178,14 +180,20 @@ test('a first visit with an old clot and diagnosed high blood pressure saves all
   await office.getByLabel('Family name').fill('Brackenreed');
   await office.getByLabel('Day of birth').fill('1957-11-02');
   await press(office, 'Add this patient');
-  await office.getByRole('navigation', { name: /^Record of/ }).getByRole('link', { name: 'Care' }).click();
+  await office
+    .getByRole('navigation', { name: /^Record of/ })
+    .getByRole('link', { name: 'Care' })
+    .click();
   await office.getByRole('link', { name: 'First visit' }).click();
   await office.getByLabel('Diagnosis').fill('Knee osteoarthritis, right');
   await radio(office, /^Inflammatory arthritis/, 'No').check();
   await office.getByLabel('Joint to follow every day').selectOption({ label: 'Right knee' });
   await office.getByLabel('Loads at home, kg').fill('1 2 3 4 5');
   for (const question of [/high blood pressure/i])
-    await office.getByRole('group', { name: question }).getByRole('radio', { name: 'Yes', exact: true }).check();
+    await office
+      .getByRole('group', { name: question })
+      .getByRole('radio', { name: 'Yes', exact: true })
+      .check();
   await press(office, 'All others: asked, answered no');
   await office.getByLabel('Resting blood pressure, upper').fill('138');
   await office.getByLabel('Lower').fill('84');

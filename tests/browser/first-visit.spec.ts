@@ -46,7 +46,7 @@ const proposeAndSign = async (page: Page, hand: Hand) => {
 
 const expectSigned = async (page: Page, record: string) => {
   await page.goto(`${record}/prescriptions`);
-  await expect(page.getByText(/3 kg/).first()).toBeVisible();
+  await expect(page.getByText(/4 kg/).first()).toBeVisible();
   await expect(page.getByText(/signed by Nuala Derravane/).first()).toBeVisible();
   await page.goto(`${record}/screening`);
   // What was not asked keeps occlusion closed, and says so.

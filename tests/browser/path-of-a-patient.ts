@@ -69,7 +69,7 @@ const choose = async (page: Page, answer: string, about: string) => {
   await page.getByRole('button', { name: 'Continue' }).click();
 };
 
-/** A worse morning: 6 of 10, stiff for a quarter of an hour, a little swollen. */
+/** A worse morning: 6 of 10, stiff for a quarter of an hour, a little more swollen than usual. */
 export const morning = async (page: Page) => {
   await page.goto('/today');
   await untilReady(page);
@@ -82,7 +82,7 @@ export const morning = async (page: Page) => {
   await untilAsked(page, /^Do you have any of these/);
   await answerOne(page);
   await choose(page, '15 minutes', 'morning stiffness');
-  await choose(page, 'A little. I can just see or feel it', 'morning swelling');
+  await choose(page, 'A little more than usual', 'morning swelling');
   await answerAccessibly(page, 'morning', 6);
   await sent(page);
 };

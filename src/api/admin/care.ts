@@ -1,4 +1,4 @@
-/** What a clinic sets for the care around a dose: the words of its agreements, and who stands in. */
+/** What a clinic sets for the care around a dose: the words of its consents, and who covers. */
 import { z } from 'zod';
 import { consentKinds } from '#core/episode/consent.ts';
 import {

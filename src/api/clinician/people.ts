@@ -44,6 +44,7 @@ export const peopleRouter = router({
     return saveProfile(ctx.access, ctx.patient.id, {
       ...profile,
       followedJoints: profile.followedJoints as readonly Joint[],
+      swellingNotAsked: (profile.swellingNotAsked ?? []) as readonly Joint[],
       ownedEquipment: profile.ownedEquipment ?? householdEquipment,
     });
   }),

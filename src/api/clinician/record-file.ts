@@ -1,4 +1,4 @@
-/** The record as a file, for the patient or somebody the patient names: with agreement and a fresh sign-in. */
+/** The record as a file, for the patient or somebody the patient names: with consent and a fresh sign-in. */
 import { z } from 'zod';
 import { isGiven } from '#core/episode/consent.ts';
 import { consentsOf } from '#data/episode/consents.ts';

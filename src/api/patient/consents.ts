@@ -1,9 +1,21 @@
-/** What the patient has agreed to, in words, and taking it back. */
+/** What the patient has consented to, in words; refusing and withdrawing. */
 import { z } from 'zod';
-import { type ConsentKind, consentKinds, isGiven, lastWord } from '#core/episode/consent.ts';
+import {
+  consentKinds,
+  consentState,
+  isGiven,
+  lastWord,
+  proposedWording,
+  wordingSources,
+} from '#core/episode/consent.ts';
 import { urgentNumberOf } from '#core/episode/urgent-number.ts';
-import type { Access } from '#data/access.ts';
-import { consentsOf, recordConsent, wordingsOf } from '#data/episode/consents.ts';
+import {
+  type ConsentAct,
+  consentsOf,
+  isCurrentWording,
+  recordConsent,
+  wordingsOf,
+} from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { hoursText } from '#messages/hours.ts';
 import { refusalText } from '#messages/refusals.ts';
@@ -11,8 +23,26 @@ import { wordingsForPatient } from '../consent-wordings.ts';
 import { Problem } from '../errors.ts';
 import { patientProcedure, router } from '../trpc.ts';
 
-const wordingOf = async (access: Access, kind: ConsentKind) =>
-  (await wordingsOf(access)).find((one) => one.kind === kind);
+/** An answer to the wording shown; a newer one is read first. */
+const answerAs = (act: ConsentAct['act']) =>
+  patientProcedure
+    .input(
+      z.object({
+        kind: z.enum(consentKinds),
+        wordingSource: z.enum(wordingSources),
+        wordingVersion: z.number().int().min(1),
+      }),
+    )
+    .mutation(async ({ ctx, input }) => {
+      if (!(await isCurrentWording(ctx.access, input)))
+        throw new Problem('conflict', refusalText('wording-changed'));
+      return recordConsent(ctx.access, ctx.patient.id, {
+        ...input,
+        act,
+        recordedVia: 'own-page',
+        reason: null,
+      });
+    });
 
 export const patientConsentsRouter = router({
   get: patientProcedure.query(async ({ ctx }) => {
@@ -27,36 +57,27 @@ export const patientConsentsRouter = router({
       isMonitored: isGiven(rows, 'remote-monitoring'),
       kinds: (await wordingsForPatient(ctx.access)).map((wording) => ({
         ...wording,
-        isGiven: isGiven(rows, wording.kind),
+        state: consentState(rows, wording.kind),
         since: lastWord(rows, wording.kind)?.at ?? null,
       })),
     };
   }),
 
-  /** To the wording shown; a newer one is read first. */
-  give: patientProcedure
-    .input(z.object({ kind: z.enum(consentKinds), wordingVersion: z.number().int().min(0) }))
-    .mutation(async ({ ctx, input }) => {
-      const wording = await wordingOf(ctx.access, input.kind);
-      if (wording?.version !== input.wordingVersion)
-        throw new Problem('conflict', refusalText('wording-changed'));
-      return recordConsent(ctx.access, ctx.patient.id, {
-        kind: input.kind,
-        wordingVersion: input.wordingVersion,
-        act: 'given',
-        recordedVia: 'own-page',
-        reason: null,
-      });
-    }),
+  give: answerAs('given'),
+
+  refuse: answerAs('refused'),
 
   /** At any time and without a reason. */
   withdraw: patientProcedure
     .input(z.object({ kind: z.enum(consentKinds) }))
     .mutation(async ({ ctx, input }) => {
       const last = lastWord(await consentsOf(ctx.access, ctx.patient.id), input.kind);
+      const current = (await wordingsOf(ctx.access)).find(({ kind }) => kind === input.kind);
+      const { wordingSource, wordingVersion } = last ?? current ?? proposedWording;
       return recordConsent(ctx.access, ctx.patient.id, {
         kind: input.kind,
-        wordingVersion: last?.wordingVersion ?? 0,
+        wordingSource,
+        wordingVersion,
         act: 'withdrawn',
         recordedVia: 'own-page',
         reason: null,

@@ -1,13 +1,17 @@
 /** The patient's own history, newest first. */
 
 import { explainToPatient } from '#core/decision/explain.ts';
+import { leftOutRule } from '#core/decision/left-out.ts';
+import type { RuleId } from '#core/decision/rules/table.ts';
+import type { Joint } from '#core/exercises/joints.ts';
 import type { SessionRecord } from '#core/record/record.ts';
 import { addDays } from '#core/time/day.ts';
 import { decisionsOf } from '#data/decision/decisions.ts';
 import { morningsOf, sessionsOf } from '#data/entries/logs.ts';
 import { type Prescription, prescriptionsOf } from '#data/prescribing/prescriptions.ts';
-import { decisionText, ruleText } from '#messages/decisions.ts';
+import { decisionText, leftOutText, ruleText } from '#messages/decisions.ts';
 import { exerciseName } from '#messages/exercises.ts';
+import type { Text } from '#messages/text.ts';
 import { patientProcedure, router } from '../trpc.ts';
 import type { HistoryDay, HistoryView } from './history-view.ts';
 
@@ -25,6 +29,16 @@ const exercisesOf = (session: SessionRecord, versions: readonly Prescription[]) 
         .map(({ repetitions, loadKg }) => ({ repetitions, loadKg })),
     };
   });
+};
+
+const reasonText = (
+  rule: RuleId,
+  joint: Joint,
+  session: SessionRecord | undefined,
+  versions: readonly Prescription[],
+): Text => {
+  const open = session ? leftOutRule(rule, { session, joint, versions }) : null;
+  return open ? leftOutText(open) : ruleText(rule);
 };
 
 export const historyRouter = router({
@@ -51,7 +65,12 @@ export const historyRouter = router({
             .filter((row) => row.day === day)
             .map((row) => {
               const { decision, because } = explainToPatient(row);
-              return { joint: row.joint, text: decisionText(decision), because: because.map(ruleText) };
+              const judged = sessions.find(({ id }) => id === row.sessionId);
+              return {
+                joint: row.joint,
+                text: decisionText(decision),
+                because: because.map((rule) => reasonText(rule, row.joint, judged, versions)),
+              };
             }),
         }),
       ),

@@ -23,6 +23,8 @@ export interface TodayView {
   };
   readonly followedJoints: readonly Joint[];
   readonly asksSwelling: boolean;
+  /** Followed joints that are not asked about swelling; absent on a page kept by an earlier release. */
+  readonly swellingNotAsked?: readonly Joint[];
   readonly asksStiffness: boolean;
   readonly asksTwoHours: boolean;
   readonly exercises: readonly TodayExercise[];

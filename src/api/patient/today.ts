@@ -94,6 +94,7 @@ const todayFor = async (access: Access, patient: Patient, clockOffset: number): 
     clinic: clinicView(clinic),
     followedJoints: followed,
     asksSwelling: true,
+    swellingNotAsked: patient.profile?.swellingNotAsked ?? [],
     asksStiffness: true,
     asksTwoHours: settings['ask-two-hours'] === 1,
     oldPageDays: settings['old-page-days'],

@@ -17,6 +17,8 @@ export interface PainLookup {
   readonly byPain: readonly Today[];
   /** "I don't know". */
   readonly whenUnknown: Today;
+  /** Pain in the session that is all right, 5 … 7; absent on a page kept by an earlier release. */
+  readonly acceptablePainLimit?: number;
 }
 
 export const painLookup = (
@@ -28,5 +30,10 @@ export const painLookup = (
   const facts: BeforeFacts = { ...factsFor(record, joint, at, settings), redFlags: [] };
   const today = (painBefore: number | null): Today =>
     preSessionCheck({ ...facts, painBefore }, settings).today;
-  return { joint, byPain: Array.from({ length: 11 }, (_, pain) => today(pain)), whenUnknown: today(null) };
+  return {
+    joint,
+    byPain: Array.from({ length: 11 }, (_, pain) => today(pain)),
+    whenUnknown: today(null),
+    acceptablePainLimit: facts.painCeiling,
+  };
 };

@@ -169,6 +169,15 @@ export const ruleSettings = [
     why: 'Tolerance to load is lost before strength is.',
   },
   {
+    id: 'effusion-test-days',
+    title: 'Days after which a knee effusion test is due again',
+    ...days,
+    min: 7,
+    max: 28,
+    default: 14,
+    why: 'The table behind the grades reads one test at each visit. An older grade gives way to the patient’s own answer about swelling.',
+  },
+  {
     id: 'treatment-change-days',
     title: 'Days after a medicine change or joint injection during which the dose is held',
     ...days,

@@ -98,13 +98,18 @@ export const careReasons = (care: CareAround, method: Method): readonly MethodRe
   ...consentReasons(care, method),
 ];
 
-/** A break, a return or an event asks the screening again; until then no step approved ahead acts by itself. */
-export const asksScreeningAgain = (outcomes: readonly MethodOutcome[], method: Method): boolean =>
+/**
+ * A break, a return or an event asks the screening again; until then no step approved ahead acts by itself,
+ * and none does without consent to treatment.
+ */
+export const stopsStepsAhead = (outcomes: readonly MethodOutcome[], method: Method): boolean =>
   outcomes.some(
     (outcome) =>
       outcome.method === method &&
       outcome.reasons.some(
-        ({ from, eligibility }) => eligibility === 'closed' && (from === 'care' || from === 'event'),
+        ({ code, from, eligibility }) =>
+          eligibility === 'closed' &&
+          (from === 'care' || from === 'event' || code === 'no-consent-treatment'),
       ),
   );
 

@@ -1,6 +1,6 @@
 /**
  * Prescribed exercises that rest for a reason outside the engine: an agreed break, the end of care, a
- * return not yet screened, or an agreement that does not stand.
+ * return not yet screened, or a consent that is missing.
  */
 import type { Today } from '../decision/answers.ts';
 import type { Dose } from '../prescribing/dose.ts';
@@ -46,7 +46,7 @@ export const suspensionOn = (care: CareAround, dose: Dose): Suspension | null =>
 
 const dayMilliseconds = 86_400_000;
 
-/** The patient took an agreement to a cuff back within the last week, so that the exercise itself is gone. */
+/** The patient withdrew a consent to the cuff within the last week, so that the exercise itself is gone. */
 export const hasWithdrawnLately = (consents: readonly ConsentRow[], now: number): boolean =>
   (['occlusion-supervised', 'occlusion-unsupervised'] as const).some((kind) => {
     const last = lastWord(consents, kind);

@@ -28,7 +28,7 @@ export interface PrescribingContext {
   readonly settings: SettingValues;
   /** Limits a surgeon, physician or clinician set; they bound every dose. */
   readonly limits: readonly Limit[];
-  /** What the patient has agreed to, oldest first. */
+  /** What the patient has answered to each consent, oldest first. */
   readonly consents: readonly ConsentRow[];
   /** Occlusion at home as recorded per limb. */
   readonly home: HomeFacts;

@@ -64,7 +64,7 @@ export const eligibilityRefusals = (
   ];
 };
 
-/** What stands in the way of this very dose: limits, agreements, and for a cuff at home what is on record. */
+/** What stands in the way of this very dose: limits, consents, and for a cuff at home what is on record. */
 export const careRefusals = (
   context: Pick<PrescribingContext, 'limits' | 'consents' | 'home' | 'today'>,
   dose: Dose,
@@ -81,7 +81,7 @@ export const careRefusals = (
 
 /** The cautions of a dose for this patient as things stand. */
 export const cautionsOfDose = (
-  context: Pick<PrescribingContext, 'screening' | 'measurements' | 'limits' | 'today'>,
+  context: Pick<PrescribingContext, 'screening' | 'measurements' | 'limits' | 'today' | 'settings'>,
   dose: Dose,
   joints: readonly Joint[],
 ): readonly Caution[] => {
@@ -92,6 +92,7 @@ export const cautionsOfDose = (
     measurements: context.measurements,
     joints,
     exerciseCautions: exerciseCautions.filter((caution) => own.includes(caution.id)),
+    settings: context.settings,
   });
   return [...general, ...limitCautions(context.limits, dose, context.today)];
 };

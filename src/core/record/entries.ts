@@ -10,15 +10,15 @@ import type { Refusal } from '../outcome.ts';
 import { isDay } from '../time/day.ts';
 import { enteredAs, newsKinds } from './entry-words.ts';
 import { limbChecksField, limbRefusals } from './limb-check-fields.ts';
-import { stopReasons, swellings } from './record.ts';
+import { stopReasons, swellingQuestions, swellings } from './record.ts';
 
 /**
- * Format number of the entries this release writes; the last three are taken. Format 2 lets the questions
+ * Format number of the entries this release writes; every earlier one is taken. Format 2 lets the questions
  * asked after the work stand open, says per set whether the easier session was done, and carries what is
- * new since last time and who typed it. Format 3 says what was seen of fingers or toes after a cuff. Whatever
- * an earlier format lacks is optional here.
+ * new since last time and who typed it. Format 3 says what was seen of fingers or toes after a cuff. Format 4
+ * says which question about swelling was asked. Whatever an earlier format lacks is optional here.
  */
-export const entryFormat = 3;
+export const entryFormat = 4;
 
 const score = <const N extends string>(name: N) =>
   ({ name, kind: 'integer', unit: '{score}', min: 0, max: 10, nullable: true }) as const;
@@ -123,6 +123,7 @@ export const morningEntryFields = [
         state('stiffnessState'),
         { name: 'swelling', kind: 'enum', values: swellings, nullable: true },
         state('swellingState'),
+        { name: 'swellingQuestion', kind: 'enum', values: swellingQuestions, optional: true },
         { name: 'flare', kind: 'flag', nullable: true },
       ],
     },

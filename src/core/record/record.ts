@@ -25,6 +25,13 @@ export type StopReason = (typeof stopReasons)[number];
 
 export const swellings = ['none', 'slight', 'clear', 'severe'] as const;
 export type Swelling = (typeof swellings)[number];
+/**
+ * What the patient was asked about swelling. "more-than-usual": none, slight, clear and severe mean no more,
+ * a little more, clearly more and far more swollen than usual. "absolute": how swollen it is, usual or not;
+ * asked by earlier releases. Answers to the two are never compared with each other.
+ */
+export const swellingQuestions = ['absolute', 'more-than-usual'] as const;
+export type SwellingQuestion = (typeof swellingQuestions)[number];
 
 export const effusions = ['zero', 'trace', '1+', '2+', '3+'] as const;
 export type Effusion = (typeof effusions)[number];
@@ -118,6 +125,8 @@ export interface JointMorningAnswers {
   readonly pain: number | null;
   readonly stiffnessMinutes: number | null | NotApplicable;
   readonly swelling: Swelling | null | NotApplicable;
+  /** Absent = "absolute": only the newer question is named. */
+  readonly swellingQuestion?: SwellingQuestion;
   readonly flare: boolean | null;
 }
 

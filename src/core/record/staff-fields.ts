@@ -24,6 +24,14 @@ export const careProfileFields = [
     of: { name: 'joint', kind: 'enum', values: joints },
   },
   {
+    name: 'swellingNotAsked',
+    kind: 'list',
+    optional: true,
+    maxItems: 2,
+    about: 'Joints not asked about swelling',
+    of: { name: 'joint', kind: 'enum', values: joints },
+  },
+  {
     name: 'ownedLoadsKg',
     kind: 'list',
     maxItems: 60,

@@ -4,6 +4,7 @@ import { hasMissing, highestPain, type SessionPain } from './joint-answers.ts';
 import { measureTitles, type SessionLoad } from './load-of-session.ts';
 import { dayInWords, withUnit } from './plain-words.ts';
 import type { ReviewRow, ReviewSeries, ThresholdSpan } from './series.ts';
+import { swellingText } from './table.ts';
 
 /** Names the series does not hold. */
 export interface ChartNames {
@@ -64,7 +65,7 @@ const painLine = ({ pains }: ReviewRow): readonly string[] =>
 const morningLine = ({ morning }: ReviewRow): readonly string[] =>
   morning
     ? [
-        `Morning: pain ${morning.pain}, stiffness ${morning.stiffnessMinutes} min, swelling ${morning.swelling}.`,
+        `Morning: pain ${morning.pain}, stiffness ${morning.stiffnessMinutes} min, swelling ${swellingText(morning)}.`,
       ]
     : [];
 

@@ -3,7 +3,13 @@
  * was due and is not there is said to be missing; it is never drawn as no pain.
  */
 import type { Joint } from '../exercises/joints.ts';
-import type { JointMorningAnswers, MorningRecord, SessionRecord, Swelling } from '../record/record.ts';
+import type {
+  JointMorningAnswers,
+  MorningRecord,
+  SessionRecord,
+  Swelling,
+  SwellingQuestion,
+} from '../record/record.ts';
 import { addDays, type Day } from '../time/day.ts';
 
 export type Answered = number | 'missing' | 'not-asked';
@@ -23,6 +29,8 @@ export interface MorningAnswers {
   readonly pain: Answered;
   readonly stiffnessMinutes: Answered;
   readonly swelling: Swelling | 'missing' | 'not-asked';
+  /** What the swelling answers; answers to one question are never read beside answers to the other. */
+  readonly swellingQuestion: SwellingQuestion;
   readonly flare: boolean | 'missing';
   readonly clockDoubtful: boolean;
   readonly amended: boolean;
@@ -76,6 +84,7 @@ const fromRow = (
     pain: answered(row.pain, clockDoubtful),
     stiffnessMinutes: answered(row.stiffnessMinutes, clockDoubtful),
     swelling,
+    swellingQuestion: row.swellingQuestion ?? 'absolute',
     flare: row.flare === null || clockDoubtful ? 'missing' : row.flare,
     clockDoubtful,
     amended,
@@ -86,6 +95,7 @@ const unanswered: MorningAnswers = {
   pain: 'missing',
   stiffnessMinutes: 'missing',
   swelling: 'missing',
+  swellingQuestion: 'more-than-usual',
   flare: 'missing',
   clockDoubtful: false,
   amended: false,

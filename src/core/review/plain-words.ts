@@ -1,5 +1,6 @@
 /** Days, figures and counts as they stand in a sentence. */
 import type { Joint } from '../exercises/joints.ts';
+import type { Swelling, SwellingQuestion } from '../record/record.ts';
 import type { Day } from '../time/day.ts';
 
 const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
@@ -31,3 +32,17 @@ export const listed = (parts: readonly string[], most = 4): string => {
   if (more > 0) return `${shown.join(', ')} and ${more} more`;
   return shown.length < 2 ? shown.join('') : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`;
 };
+
+const swellingWords = {
+  absolute: { none: 'none', slight: 'slight', clear: 'clear', severe: 'severe' },
+  'more-than-usual': {
+    none: 'no more than usual',
+    slight: 'a little more than usual',
+    clear: 'clearly more than usual',
+    severe: 'far more than usual',
+  },
+} as const;
+
+/** The answer in the words of its question, so that answers to different questions are never read as one. */
+export const swellingInWords = (swelling: Swelling, question: SwellingQuestion): string =>
+  swellingWords[question][swelling];

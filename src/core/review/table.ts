@@ -1,7 +1,7 @@
 /** The rows of the series as text, for the table that can be read, copied and printed. */
 import type { Answered, MorningAnswers, SessionPain } from './joint-answers.ts';
 import { measureTitles, type SessionLoad } from './load-of-session.ts';
-import { figure } from './plain-words.ts';
+import { figure, swellingInWords } from './plain-words.ts';
 import type { ReviewRow, ReviewSeries } from './series.ts';
 
 export interface ReviewTableRow {
@@ -39,8 +39,12 @@ const painTexts = (pains: readonly SessionPain[]) => ({
 const flareText = (flare: MorningAnswers['flare'] | undefined): string =>
   flare === undefined ? '' : flare === 'missing' ? 'missing' : flare ? 'yes' : 'no';
 
-const swellingText = (swelling: MorningAnswers['swelling'] | undefined): string =>
-  swelling === undefined ? '' : swelling === 'not-asked' ? 'not asked' : swelling;
+export const swellingText = (morning: MorningAnswers | null | undefined): string => {
+  if (!morning) return '';
+  const { swelling, swellingQuestion } = morning;
+  if (swelling === 'not-asked') return 'not asked';
+  return swelling === 'missing' ? swelling : swellingInWords(swelling, swellingQuestion);
+};
 
 const rowText = ({ day, loads, pains, morning, decision }: ReviewRow): ReviewTableRow => ({
   day,
@@ -50,7 +54,7 @@ const rowText = ({ day, loads, pains, morning, decision }: ReviewRow): ReviewTab
   ...painTexts(pains),
   morning: answerText(morning?.pain),
   stiffness: answerText(morning?.stiffnessMinutes),
-  swelling: swellingText(morning?.swelling),
+  swelling: swellingText(morning),
   flare: flareText(morning?.flare),
   decision: decision?.decision ?? '',
 });

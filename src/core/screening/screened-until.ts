@@ -1,6 +1,6 @@
 /** Last day on which the screening carries a step approved ahead; null when it carries none. */
 
-import { asksScreeningAgain } from '../episode/care-eligibility.ts';
+import { stopsStepsAhead } from '../episode/care-eligibility.ts';
 import type { Method } from '../prescribing/methods.ts';
 import type { SettingValues } from '../sources/clinic-setting.ts';
 import { type Day, dayNumber } from '../time/day.ts';
@@ -14,6 +14,6 @@ interface Screened {
 
 export const screenedUntil = ({ screening, outcomes, settings }: Screened, method: Method): number | null => {
   const validDays = settings['screening-valid-days'];
-  if (!screening || validDays === undefined || asksScreeningAgain(outcomes, method)) return null;
+  if (!screening || validDays === undefined || stopsStepsAhead(outcomes, method)) return null;
   return dayNumber(screening.day) + validDays;
 };

@@ -147,7 +147,12 @@ export const storeMorning = (
     insertRows(
       tx,
       morningJoint,
-      entry.joints.map((joint) => ({ ...owner, ...joint })),
+      entry.joints.map((joint) => ({
+        ...owner,
+        ...joint,
+        // A phone that does not name the question asked the older one.
+        swellingQuestion: joint.swellingQuestion ?? 'absolute',
+      })),
     );
     changed(access, patientId);
     await auditWrite(tx, access, 'morning', { subjectId: row.id, patientId, detail: { late } });

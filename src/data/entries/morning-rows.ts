@@ -14,6 +14,7 @@ const answerColumns = [
   morningJoint.stiffnessState,
   morningJoint.swelling,
   morningJoint.swellingState,
+  morningJoint.swellingQuestion,
   morningJoint.flare,
 ] as const;
 
@@ -24,6 +25,7 @@ const answersIn = ([
   stiffnessState,
   swelling,
   swellingState,
+  swellingQuestion,
   flare,
 ]: Cells): JointMorningAnswers => ({
   joint: joint as JointMorningAnswers['joint'],
@@ -31,6 +33,7 @@ const answersIn = ([
   stiffnessMinutes: stiffnessState === 'not-applicable' ? 'not-applicable' : numberIn(stiffnessMinutes!),
   swelling:
     swellingState === 'not-applicable' ? 'not-applicable' : (swelling as JointMorningAnswers['swelling']),
+  ...(swellingQuestion === 'more-than-usual' ? { swellingQuestion } : {}),
   flare: yesIn(flare!),
 });
 

@@ -1,4 +1,4 @@
-/** What patients agreed to, the clinic's wordings, and what ends when one is withdrawn. */
+/** What patients consented to, the clinic's wordings, and what ends when one is refused or withdrawn. */
 import { randomUUID } from 'node:crypto';
 import { and, asc, desc, eq, max } from 'drizzle-orm';
 import {
@@ -7,7 +7,8 @@ import {
   consentKinds,
   consentTitles,
   hangsOn,
-  proposedWordingVersion,
+  proposedWording,
+  type WordingId,
 } from '#core/episode/consent.ts';
 import type { Access } from '../access.ts';
 import { auditWrite } from '../audit/audit.ts';
@@ -18,8 +19,6 @@ import { inForce, prescriptionsOf, unsigned } from '../prescribing/prescriptions
 import { consent, consentWording } from '../schema/care.ts';
 import { writtenNow } from './episodes.ts';
 
-export { consentActs } from '../schema/care.ts';
-
 const consentRows = patientQuery((db) =>
   db.select().from(consent).where(ofPatient(consent)).orderBy(asc(consent.recordedAt)),
 );
@@ -27,9 +26,10 @@ const consentRows = patientQuery((db) =>
 /** Oldest first. */
 export const consentsOf = async (access: Access, patientId: string): Promise<readonly ConsentRow[]> => {
   const rows = await consentRows(access, patientId);
-  return rows.map(({ kind, act, wordingVersion, recordedAt, byName, reason }) => ({
+  return rows.map(({ kind, act, wordingSource, wordingVersion, recordedAt, byName, reason }) => ({
     kind,
     act,
+    wordingSource,
     wordingVersion,
     at: recordedAt,
     by: byName,
@@ -37,10 +37,9 @@ export const consentsOf = async (access: Access, patientId: string): Promise<rea
   }));
 };
 
-export interface Wording {
+export interface Wording extends WordingId {
   readonly kind: ConsentKind;
   readonly title: string;
-  readonly version: number;
   /** As the clinic wrote it; null where nobody of it has, and the wording is only a proposal. */
   readonly ownText: string | null;
 }
@@ -54,14 +53,24 @@ export const wordingsOf = async (access: Pick<Access, 'store' | 'clinicId'>): Pr
     .orderBy(desc(consentWording.version));
   return consentKinds.map((kind) => {
     const own = rows.find((row) => row.kind === kind);
-    return {
-      kind,
-      title: consentTitles[kind],
-      version: own?.version ?? proposedWordingVersion,
-      ownText: own?.text ?? null,
-    };
+    const wording: WordingId = own
+      ? { wordingSource: 'clinic', wordingVersion: own.version }
+      : proposedWording;
+    return { kind, title: consentTitles[kind], ...wording, ownText: own?.text ?? null };
   });
 };
+
+/** Whether a wording is the one that holds now, so that an answer to it counts. */
+export const isCurrentWording = async (
+  access: Access,
+  asked: WordingId & { readonly kind: ConsentKind },
+): Promise<boolean> =>
+  (await wordingsOf(access)).some(
+    (one) =>
+      one.kind === asked.kind &&
+      one.wordingSource === asked.wordingSource &&
+      one.wordingVersion === asked.wordingVersion,
+  );
 
 export const writeWording = (access: Access, kind: ConsentKind, text: string): Promise<number> =>
   access.store.write(async (tx) => {
@@ -69,7 +78,7 @@ export const writeWording = (access: Access, kind: ConsentKind, text: string): P
       .select({ version: max(consentWording.version) })
       .from(consentWording)
       .where(and(eq(consentWording.clinicId, access.clinicId), eq(consentWording.kind, kind)));
-    const version = (last?.version ?? proposedWordingVersion) + 1;
+    const version = (last?.version ?? 0) + 1;
     const id = randomUUID();
     await tx.insert(consentWording).values({
       id,
@@ -84,24 +93,25 @@ export const writeWording = (access: Access, kind: ConsentKind, text: string): P
     return version;
   });
 
-/** Prescribed exercises that rest on the agreement end, signed or not: agreeing again brings none back. */
-const endWhatHangsOn = async (access: Access, patientId: string, kind: ConsentKind): Promise<number> => {
+/** Prescribed exercises that need the consent end, signed or not: consenting again brings none back. */
+const endWhatHangsOn = async (
+  access: Access,
+  patientId: string,
+  { kind, act }: ConsentAct,
+): Promise<number> => {
   const versions = await prescriptionsOf(access, patientId);
   const hanging = [...inForce(versions), ...unsigned(versions)].filter((row) => hangsOn(row.dose, kind));
-  const reason = `Agreement taken back on ${access.day}: ${consentTitles[kind].toLowerCase()}.`;
+  const reason = `Consent ${act} on ${access.day}: ${consentTitles[kind].toLowerCase()}.`;
   for (const row of hanging) await endPrescription(access, patientId, row.id, reason);
   return hanging.length;
 };
 
-export interface ConsentAct {
-  readonly kind: ConsentKind;
-  readonly act: 'given' | 'withdrawn';
-  readonly wordingVersion: number;
+export interface ConsentAct extends Pick<ConsentRow, 'kind' | 'act' | 'wordingSource' | 'wordingVersion'> {
   readonly recordedVia: 'own-page' | 'clinician';
   readonly reason: string | null;
 }
 
-/** Records a word of the patient; exercises that needed a consent withdrawn end in the same transaction. */
+/** Records a word of the patient; exercises that needed a consent refused or withdrawn end in the same transaction. */
 export const recordConsent = (
   access: Access,
   patientId: string,
@@ -110,12 +120,18 @@ export const recordConsent = (
   access.store.write(async (tx) => {
     const now = writtenNow(access, patientId);
     await tx.insert(consent).values({ ...now, ...row });
-    const ended = row.act === 'withdrawn' ? await endWhatHangsOn(access, patientId, row.kind) : 0;
+    const ended = row.act === 'given' ? 0 : await endWhatHangsOn(access, patientId, row);
     changed(access, patientId);
     await auditWrite(tx, access, 'consent', {
       subjectId: now.id,
       patientId,
-      detail: { kind: row.kind, act: row.act, wordingVersion: row.wordingVersion, ended },
+      detail: {
+        kind: row.kind,
+        act: row.act,
+        wordingSource: row.wordingSource,
+        wordingVersion: row.wordingVersion,
+        ended,
+      },
     });
     return { ended };
   });

@@ -26,6 +26,8 @@ export interface CareProfile {
   readonly diagnosis: string;
   readonly inflammatoryArthritis: boolean;
   readonly followedJoints: readonly Joint[];
+  /** Followed joints on which swelling cannot be seen or felt, such as a hip; left out, it stays as it was. */
+  readonly swellingNotAsked?: readonly Joint[] | undefined;
   readonly ownedLoadsKg: readonly number[];
   readonly ownedEquipment: readonly string[];
   readonly formulaSex: 'female' | 'male' | null;
@@ -38,7 +40,9 @@ export interface Patient {
   readonly birthDay: Day;
   readonly phone: string | null;
   readonly patientNumber: string | null;
-  readonly profile: (CareProfile & { readonly version: number }) | null;
+  readonly profile:
+    | (CareProfile & { readonly version: number; readonly swellingNotAsked: readonly Joint[] })
+    | null;
 }
 
 const clinicRow = prepared((db) =>
@@ -95,6 +99,7 @@ export const patientOf = async (access: Access, patientId: string): Promise<Pati
       diagnosis: profile.diagnosis,
       inflammatoryArthritis: profile.inflammatoryArthritis,
       followedJoints: profile.followedJoints as readonly Joint[],
+      swellingNotAsked: profile.swellingNotAsked as readonly Joint[],
       ownedLoadsKg: profile.ownedLoadsKg,
       ownedEquipment: profile.ownedEquipment,
       formulaSex: profile.formulaSex,
@@ -167,14 +172,16 @@ export const addPatient = (access: Access, row: NewPatient, id: string = randomU
 export const saveProfile = (access: Access, patientId: string, profile: CareProfile): Promise<number> =>
   access.store.write(async (tx) => {
     const [last] = await tx
-      .select({ version: careProfile.version })
+      .select({ version: careProfile.version, swellingNotAsked: careProfile.swellingNotAsked })
       .from(careProfile)
       .where(and(eq(careProfile.clinicId, access.clinicId), eq(careProfile.patientId, patientId)))
       .orderBy(desc(careProfile.version))
       .limit(1);
     const version = (last?.version ?? 0) + 1;
     const id = randomUUID();
-    await tx.insert(careProfile).values({ id, ...recordedFor(access, patientId), version, ...profile });
+    const swellingNotAsked = profile.swellingNotAsked ?? last?.swellingNotAsked ?? [];
+    const row = { ...recordedFor(access, patientId), ...profile, id, version, swellingNotAsked };
+    await tx.insert(careProfile).values(row);
     changed(access, patientId);
     await auditWrite(tx, access, 'care-profile', { subjectId: id, patientId, detail: { version } });
     return version;

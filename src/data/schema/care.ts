@@ -1,6 +1,6 @@
 /** Care around the dose: episodes, consents, answers before a visit, supervised sessions, visits. */
 import { sql } from 'drizzle-orm';
-import { consentKinds } from '#core/episode/consent.ts';
+import { consentActs, consentKinds, wordingSources } from '#core/episode/consent.ts';
 import { breakKinds, type Contact, episodeStates } from '#core/episode/episode.ts';
 import { medicineActs } from '#core/episode/event-effects.ts';
 import { visitPlaces } from '#core/episode/remote-visit.ts';
@@ -86,15 +86,13 @@ export const consentWording = kit.appendOnly(
   ],
 );
 
-export const consentActs = ['given', 'withdrawn'] as const;
-
 export const consent = kit.appendOnly(
   'consent',
   {
     ...owned(),
     kind: kit.word('kind', consentKinds),
     act: kit.word('act', consentActs),
-    /** 0 = the proposed wording nobody of the clinic has written. */
+    wordingSource: kit.word('wording_source', wordingSources),
     wordingVersion: kit.whole('wording_version'),
     /** Who said it: the patient on the own page, or a clinician who wrote it down. */
     recordedVia: kit.word('recorded_via', ['own-page', 'clinician']),
@@ -105,7 +103,8 @@ export const consent = kit.appendOnly(
     kit.check('consent_kind', sql`${t.kind} IN (${words(consentKinds)})`),
     kit.check('consent_act', sql`${t.act} IN (${words(consentActs)})`),
     kit.check('consent_recorded_via', sql`${t.recordedVia} IN (${words(['own-page', 'clinician'])})`),
-    kit.check('consent_wording_number', sql`${t.wordingVersion} >= 0`),
+    kit.check('consent_wording_source', sql`${t.wordingSource} IN (${words(wordingSources)})`),
+    kit.check('consent_wording_number', sql`${t.wordingVersion} >= 1`),
   ],
 );
 

@@ -5,7 +5,7 @@
 import { sql } from 'drizzle-orm';
 import type { LimbCheck } from '#core/prescribing/occlusion/limb-check.ts';
 import { enteredAs, type News } from '#core/record/entry-words.ts';
-import { stopReasons, swellings } from '#core/record/record.ts';
+import { stopReasons, swellingQuestions, swellings } from '#core/record/record.ts';
 import { prescription } from './clinical.ts';
 import { dayShape, kit, wholeWithin, words } from './kit.ts';
 import { clinic, patient } from './people.ts';
@@ -249,6 +249,8 @@ export const morningJoint = kit.appendOnly(
     stiffnessState: kit.word('stiffness_state', asked),
     swelling: kit.wordOrNull('swelling', swellings),
     swellingState: kit.word('swelling_state', asked),
+    /** Which question the answer is to; the two are never mixed. */
+    swellingQuestion: kit.word('swelling_question', swellingQuestions),
     flare: kit.yesOrNull('flare'),
   },
   (t) => [
@@ -265,11 +267,13 @@ export const morningJoint = kit.appendOnly(
         t.stiffnessState,
         t.swelling,
         t.swellingState,
+        t.swellingQuestion,
         t.flare,
       ),
     kit.check('morning_joint_pain', wholeWithin(t.pain, 0, 10)),
     kit.check('morning_joint_stiffness', wholeWithin(t.stiffnessMinutes, 0, 1440)),
     kit.check('morning_joint_swelling', sql`${t.swelling} IS NULL OR ${t.swelling} IN (${words(swellings)})`),
+    kit.check('morning_joint_swelling_question', sql`${t.swellingQuestion} IN (${words(swellingQuestions)})`),
   ],
 );
 

@@ -132,6 +132,8 @@ export const careProfile = kit.appendOnly(
     inflammatoryArthritis: kit.yes('inflammatory_arthritis'),
     /** One or two joints followed daily. */
     followedJoints: kit.json<readonly string[]>('followed_joints'),
+    /** Followed joints on which swelling cannot be seen or felt, such as a hip. */
+    swellingNotAsked: kit.json<readonly string[]>('swelling_not_asked'),
     ownedLoadsKg: kit.json<readonly number[]>('owned_loads_kg'),
     /** Things at home, in the catalogue's words. */
     ownedEquipment: kit.json<readonly string[]>('owned_equipment'),

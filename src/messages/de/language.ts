@@ -9,7 +9,7 @@ import { jointCautions } from './sentences/cautions-joint.ts';
 import { methodCautions, occlusionChecks } from './sentences/cautions-method.ts';
 import { consents } from './sentences/consents.ts';
 import { danger } from './sentences/danger.ts';
-import { decisions, rules } from './sentences/decisions.ts';
+import { decisions, leftOut, rules } from './sentences/decisions.ts';
 import { doseChanges } from './sentences/dose-changes.ts';
 import { armAndHand } from './sentences/exercises-arm-and-hand.ts';
 import { back } from './sentences/exercises-back.ts';
@@ -51,6 +51,7 @@ export const sentences = {
   'occlusion-checks': occlusionChecks,
   decisions,
   rules,
+  'left-out': leftOut,
   holds,
   danger,
   'dose-changes': doseChanges,

@@ -1,4 +1,4 @@
-/** What the clinic sets for the care around a dose: who stands in, and the words patients agree to. */
+/** What the clinic sets for the care around a dose: who covers, and the words patients consent to. */
 import type { ConsentKind } from '#core/episode/consent.ts';
 import { type ClinicNumbers, urgentNumberInWords } from '#core/episode/urgent-number.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
@@ -20,7 +20,7 @@ export interface CareSettingsProps {
   readonly wordings: readonly {
     readonly kind: ConsentKind;
     readonly title: string;
-    readonly version: number;
+    readonly wordingVersion: number;
     readonly text: string;
     readonly isProposal: boolean;
   }[];
@@ -56,7 +56,7 @@ export const CareSettingsScreen = ({
       <h2>Consent wording</h2>
       <p className="soft">
         New wording applies to consents given from then on. Each recorded consent keeps the version the
-        patient agreed to.
+        patient answered.
       </p>
       {wordings.map((wording) => (
         <article key={wording.kind} className="stack-close">
@@ -66,7 +66,9 @@ export const CareSettingsScreen = ({
               shape={wording.isProposal ? 'unknown' : 'done'}
               tone={wording.isProposal ? 'care' : 'accent'}
             >
-              {wording.isProposal ? 'Draft wording' : `Your clinic’s wording, version ${wording.version}`}
+              {wording.isProposal
+                ? `Proposed wording ${wording.wordingVersion}`
+                : `Your clinic’s wording, version ${wording.wordingVersion}`}
             </StatusTag>{' '}
             {wording.isProposal ? (
               <span className="soft">Nobody at your clinic has written or approved it.</span>
@@ -74,7 +76,11 @@ export const CareSettingsScreen = ({
           </p>
           <p>{wording.text}</p>
           <Disclosure summary={`Write new wording: ${wording.title}`}>
-            <WordingForm key={wording.version} kind={wording.kind} text={wording.text} />
+            <WordingForm
+              key={`${wording.isProposal} ${wording.wordingVersion}`}
+              kind={wording.kind}
+              text={wording.text}
+            />
           </Disclosure>
         </article>
       ))}

@@ -1,5 +1,5 @@
 'use client';
-/** Writes the clinic's own words of one agreement, as a new version. */
+/** Writes the clinic's own words of one consent, as a new version. */
 import { useRouter } from 'next/navigation';
 import { type FormEvent, useState } from 'react';
 import type { ConsentKind } from '#core/episode/consent.ts';

@@ -1,5 +1,10 @@
 /** One call of a patient's procedure, without a client library: the pages on the phone stay light. */
-export type PatientCall = 'preVisit.send' | 'consents.give' | 'consents.withdraw' | 'messages.send';
+export type PatientCall =
+  | 'preVisit.send'
+  | 'consents.give'
+  | 'consents.refuse'
+  | 'consents.withdraw'
+  | 'messages.send';
 
 /** True when it was taken; false when it was not, or nobody answered. */
 export const callPatient = async (path: PatientCall, input: unknown): Promise<boolean> => {

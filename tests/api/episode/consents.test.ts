@@ -1,44 +1,17 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { proposedWording } from '#core/episode/consent.ts';
 import { asTyped } from '#messages/text.ts';
-import { type CareSetting, careSetting } from './setting.ts';
+import { cuffActs, measuredSetting, wrap } from './cuff-acts.ts';
+import type { CareSetting } from './setting.ts';
 
 let at: CareSetting;
+let acts: ReturnType<typeof cuffActs>;
 beforeEach(async () => {
-  at = await careSetting();
-  const { clinician: staff } = at.clinician();
-  const { patientId } = at;
-  const measurement = {
-    kind: 'blood-pressure',
-    day: at.accessOn(0).day,
-    systolicMmhg: 124,
-    diastolicMmhg: 76,
-    position: 'seated',
-  };
-  await staff.measurements.record({ patientId, measurement });
+  at = await measuredSetting();
+  acts = cuffActs(at);
 });
 afterEach(() => at.store.close());
 
-const wrap = (supervised: boolean) => ({
-  method: 'occlusion',
-  exerciseId: 'knee-extension-seated',
-  limb: 'leg',
-  side: 'right',
-  schemeId: 'thirty-then-fifteens',
-  cuffKind: 'elastic-wrap',
-  tightness: 7,
-  loadKg: 2,
-  knownOneRepMaxKg: 10,
-  secondsPerRepetition: 3,
-  restSeconds: 30,
-  sessionsPerWeek: 2,
-  supervised,
-});
-const saveDraft = (supervised: boolean, day = 0) =>
-  at.clinician(day).clinician.prescriptions.saveDraft({ patientId: at.patientId, request: wrap(supervised) });
-const sign = (prescriptionId: string, day = 0) =>
-  at.clinician(day).clinician.prescriptions.sign({ patientId: at.patientId, prescriptionId });
-const agree = (kind: 'occlusion-supervised' | 'occlusion-unsupervised') =>
-  at.patient().patient.consents.give({ kind, wordingVersion: 0 });
 const site = { limb: 'leg', side: 'right' };
 const homeEligible = async () => {
   const { patientId } = at;
@@ -69,75 +42,101 @@ const homeEligible = async () => {
 
 describe('agreement to occlusion', () => {
   it('is needed before it is proposed, kept or signed; nobody asked is not agreed', async () => {
-    await expect(saveDraft(true)).rejects.toThrow(/Consent has not been asked for/);
-    await agree('occlusion-supervised');
-    const id = await saveDraft(true);
+    await expect(acts.saveDraft(true)).rejects.toThrow(/Consent has not been asked for/);
+    await acts.agree('occlusion-supervised');
+    const id = await acts.saveDraft(true);
     await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
-    await expect(sign(id, 1)).rejects.toThrow(/Consent was withdrawn|not|newer|ended/);
+    await expect(acts.sign(id, 1)).rejects.toThrow(/Consent was withdrawn|not|newer|ended/);
   });
 
   it('to work with a clinician present is not agreement to work alone', async () => {
-    await agree('occlusion-supervised');
+    await acts.agree('occlusion-supervised');
     await homeEligible();
-    await expect(saveDraft(false, 1)).rejects.toThrow(/occlusion work at home, alone/);
-    await agree('occlusion-unsupervised');
-    await expect(saveDraft(false, 1)).resolves.toBeDefined();
+    await expect(acts.saveDraft(false, 1)).rejects.toThrow(/cuff work at home, alone/);
+    await acts.agree('occlusion-unsupervised');
+    await expect(acts.saveDraft(false, 1)).resolves.toBeDefined();
   });
 
   it('taken back ends the exercise at once, tells the patient, and agreeing again brings nothing back', async () => {
-    await agree('occlusion-supervised');
-    const signed = await saveDraft(true);
-    await sign(signed);
-    const waiting = await saveDraft(true);
+    await acts.agree('occlusion-supervised');
+    const signed = await acts.saveDraft(true);
+    await acts.sign(signed);
+    const waiting = await acts.saveDraft(true);
     expect((await at.patient().patient.today.get()).exercises).toHaveLength(2);
     const { ended } = await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-supervised' });
     expect(ended).toBe(2);
     const today = await at.patient(1).patient.today.get();
     expect(today.exercises.map((one) => one.dose.method)).toEqual(['low-load']);
     expect(today.changes.map(({ en }) => en).join(' ')).toMatch(/withdrew your consent to the cuff/);
-    await agree('occlusion-supervised');
+    await acts.agree('occlusion-supervised');
     expect((await at.patient(2).patient.today.get()).exercises).toHaveLength(1);
     const { versions } = await at.clinician(2).clinician.prescriptions.list({ patientId: at.patientId });
     const cuffed = versions.filter((row) => row.dose.method === 'occlusion');
     expect(cuffed.map(({ id }) => id).sort()).toEqual([signed, waiting].sort());
-    expect(cuffed.every((row) => row.endReason?.startsWith('Agreement taken back on'))).toBe(true);
+    expect(cuffed.every((row) => row.endReason?.startsWith('Consent withdrawn on'))).toBe(true);
   });
 
   it('to work alone taken back leaves work with a clinician present as it was', async () => {
-    await agree('occlusion-supervised');
-    await sign(await saveDraft(true));
+    await acts.agree('occlusion-supervised');
+    await acts.sign(await acts.saveDraft(true));
     await at.patient(1).patient.consents.withdraw({ kind: 'occlusion-unsupervised' });
     expect((await at.patient(1).patient.today.get()).exercises).toHaveLength(2);
   });
 });
 
 describe('the words of an agreement', () => {
+  it('a consent to the proposed words is never one to the clinic’s words of the same number', async () => {
+    const { wordingVersion } = proposedWording;
+    await at.patient().patient.consents.give({ kind: 'sharing', ...proposedWording });
+    for (let version = 1; version <= wordingVersion; version += 1) {
+      const text = `The clinic’s own words, number ${version}.`;
+      await at.administrator().admin.care.writeWording({ kind: 'sharing', text });
+    }
+    await expect(at.patient().patient.consents.give({ kind: 'sharing', ...proposedWording })).rejects.toThrow(
+      /wording has changed/,
+    );
+    await at.patient().patient.consents.give({ kind: 'sharing', wordingSource: 'clinic', wordingVersion });
+    const { rows } = await at.clinician().clinician.consents.list({ patientId: at.patientId });
+    expect(rows.map((row) => [row.wordingSource, row.wordingVersion])).toEqual([
+      ['proposed', wordingVersion],
+      ['clinic', wordingVersion],
+    ]);
+  });
+
   it('are the clinic’s, by version; until it writes them they are shown as a proposal', async () => {
     const before = (await at.patient().patient.consents.get()).kinds.find((one) => one.kind === 'sharing');
-    expect(before).toMatchObject({ version: 0, isProposal: true });
+    expect(before).toMatchObject({ ...proposedWording, isProposal: true });
     const text = 'We may tell your doctor how it goes.';
     expect(await at.administrator().admin.care.writeWording({ kind: 'sharing', text })).toBe(1);
     const after = (await at.patient().patient.consents.get()).kinds.find((one) => one.kind === 'sharing');
-    expect(after).toMatchObject({ version: 1, isProposal: false, text: asTyped(text) });
+    expect(after).toMatchObject({
+      wordingSource: 'clinic',
+      wordingVersion: 1,
+      isProposal: false,
+      text: asTyped(text),
+    });
   });
 
   it('that changed while the page was open are read again first; the version agreed to is kept', async () => {
     await at.administrator().admin.care.writeWording({ kind: 'sharing', text: 'The first words of ours.' });
     await at.administrator().admin.care.writeWording({ kind: 'sharing', text: 'The second words of ours.' });
-    await expect(at.patient().patient.consents.give({ kind: 'sharing', wordingVersion: 1 })).rejects.toThrow(
-      /wording has changed/,
-    );
+    await expect(
+      at.patient().patient.consents.give({ kind: 'sharing', wordingSource: 'clinic', wordingVersion: 1 }),
+    ).rejects.toThrow(/wording has changed/);
     await expect(
       at.clinician().clinician.consents.record({
         patientId: at.patientId,
         kind: 'sharing',
         act: 'given',
+        wordingSource: 'clinic',
         wordingVersion: 1,
       }),
     ).rejects.toThrow(/newer wording/);
-    await at.patient().patient.consents.give({ kind: 'sharing', wordingVersion: 2 });
+    await at.patient().patient.consents.give({ kind: 'sharing', wordingSource: 'clinic', wordingVersion: 2 });
     const { rows } = await at.clinician().clinician.consents.list({ patientId: at.patientId });
-    expect(rows).toMatchObject([{ kind: 'sharing', act: 'given', wordingVersion: 2 }]);
+    expect(rows).toMatchObject([
+      { kind: 'sharing', act: 'given', wordingSource: 'clinic', wordingVersion: 2 },
+    ]);
   });
 
   it('stand beside the clinic’s monitoring hours, and nobody watches before it was agreed', async () => {
@@ -149,28 +148,28 @@ describe('the words of an agreement', () => {
       },
       isMonitored: false,
     });
-    await at.patient().patient.consents.give({ kind: 'remote-monitoring', wordingVersion: 0 });
+    await at.patient().patient.consents.give({ kind: 'remote-monitoring', ...proposedWording });
     expect((await at.patient().patient.consents.get()).isMonitored).toBe(true);
   });
 });
 
 describe('a cuff at home', () => {
   it('opens by recorded facts only, limb by limb', async () => {
-    await agree('occlusion-supervised');
-    await agree('occlusion-unsupervised');
-    await expect(saveDraft(false)).rejects.toThrow(/Record the conditions for work at home/);
+    await acts.agree('occlusion-supervised');
+    await acts.agree('occlusion-unsupervised');
+    await expect(acts.saveDraft(false)).rejects.toThrow(/Record the conditions for work at home/);
     await homeEligible();
     const gate = await at.clinician(1).clinician.visits.homeEligibility({ patientId: at.patientId });
     const open = gate.limbs.filter((one) => one.wrap.length === 0);
     expect(open.map(({ limb, side }) => [limb, side])).toEqual([['leg', 'right']]);
-    await expect(saveDraft(false, 1)).resolves.toBeDefined();
+    await expect(acts.saveDraft(false, 1)).resolves.toBeDefined();
   });
 
   it('that was closed again after it was kept is not signed', async () => {
-    await agree('occlusion-supervised');
-    await agree('occlusion-unsupervised');
+    await acts.agree('occlusion-supervised');
+    await acts.agree('occlusion-unsupervised');
     await homeEligible();
-    const id = await saveDraft(false, 1);
+    const id = await acts.saveDraft(false, 1);
     const check = {
       ...site,
       releasesWithLeftHand: false,
@@ -181,11 +180,11 @@ describe('a cuff at home', () => {
       reason: 'Left wrist in a splint.',
     };
     await at.clinician(2).clinician.visits.checkHome({ patientId: at.patientId, check });
-    await expect(sign(id, 2)).rejects.toThrow(/unaided with either hand/);
+    await expect(acts.sign(id, 2)).rejects.toThrow(/unaided with either hand/);
   });
 
   it('tick boxes sent with the request are not a field any more', async () => {
-    await agree('occlusion-supervised');
+    await acts.agree('occlusion-supervised');
     await expect(
       at.clinician().clinician.prescriptions.propose({
         patientId: at.patientId,

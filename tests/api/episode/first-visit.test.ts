@@ -1,5 +1,6 @@
 /** A first visit: what was answered is saved part by part, and the proposal is a step of its own. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { proposedWording } from '#core/episode/consent.ts';
 import { minimumSet } from '#core/screening/pre-visit.ts';
 import { addPatient } from '#data/patients/people.ts';
 import { asked, profile, request, usual, visit } from './first-visit-answers.ts';
@@ -32,7 +33,7 @@ describe('a first visit', () => {
       test: 'saved',
     });
     const proposed = await staff().visits.proposeFirstVisit({ patientId, request });
-    expect(proposed.dose).toMatchObject({ method: 'low-load', loadKg: 3 });
+    expect(proposed.dose).toMatchObject({ method: 'low-load', loadKg: 4 });
     await staff().prescriptions.sign({ patientId, prescriptionId: proposed.prescriptionId });
     expect((await staff().prescriptions.list({ patientId })).inForce).toHaveLength(1);
     const eligibilities = (method: string) => [
@@ -80,7 +81,7 @@ describe('a first visit', () => {
     ],
     [
       'consents.sharing',
-      { consents: [{ kind: 'sharing', act: 'given', wordingVersion: 9 }] },
+      { consents: [{ kind: 'sharing', act: 'given', ...proposedWording, wordingVersion: 9 }] },
       'input.consents.sharing',
     ],
   ])(
@@ -129,7 +130,7 @@ describe('a first visit', () => {
     const details = [
       { detail: 'phone', value: '020 913 0100', because: 'changed-since', reason: null, seen: 0 },
     ];
-    const consents = [{ kind: 'remote-monitoring', act: 'given', wordingVersion: 0 }];
+    const consents = [{ kind: 'remote-monitoring', act: 'given', ...proposedWording }];
     expect(outcomesOf(await save({ details, consents }))).toMatchObject({
       details: 'saved',
       'consents.remote-monitoring': 'saved',

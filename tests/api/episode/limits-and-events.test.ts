@@ -25,7 +25,7 @@ describe('limits of others', () => {
   it('bound what is proposed, and say so in the working', async () => {
     const { patientId } = at;
     const { clinician: staff } = at.clinician();
-    expect((await staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({ loadKg: 4 });
+    expect((await staff.prescriptions.propose({ patientId, request })).dose).toMatchObject({ loadKg: 5 });
     await staff.care.addLimit({ patientId, limit: limit() });
     const bounded = await staff.prescriptions.propose({ patientId, request });
     expect(bounded.dose).toMatchObject({ loadKg: 3 });
@@ -39,7 +39,7 @@ describe('limits of others', () => {
     const prescriptionId = await staff.prescriptions.saveDraft({ patientId, request });
     const limitId = await staff.care.addLimit({ patientId, limit: limit() });
     await expect(staff.prescriptions.sign({ patientId, prescriptionId })).rejects.toThrow(
-      /4 kg is over the limit of 3 kg/,
+      /5 kg is over the limit of 3 kg/,
     );
     await staff.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
     await expect(staff.prescriptions.sign({ patientId, prescriptionId })).resolves.toBeDefined();
@@ -109,7 +109,7 @@ describe('limits of others', () => {
     expect(
       (await at.clinician(6).clinician.prescriptions.propose({ patientId, request })).dose,
     ).toMatchObject({
-      loadKg: 4,
+      loadKg: 5,
     });
   });
 });

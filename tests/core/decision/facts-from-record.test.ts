@@ -168,7 +168,11 @@ describe('flares and the state of the joint', () => {
     const grades = (...list: ('zero' | '2+' | '3+')[]) =>
       kneeFacts(
         record({
-          effusions: list.map((grade, place) => ({ joint: knee, day: addDays(firstMonday, place), grade })),
+          effusions: list.map((grade, place) => ({
+            joint: knee,
+            day: addDays(firstMonday, place + 10),
+            grade,
+          })),
         }),
       );
     expect([grades('2+').effusionRun, grades('2+', '2+').effusionRun]).toEqual([1, 2]);

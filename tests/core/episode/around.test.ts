@@ -1,17 +1,14 @@
 /** Agreements, breaks and events: what each closes, and what rests under way. */
+
 import { describe, expect, it } from 'vitest';
-import {
-  asksScreeningAgain,
-  type CareAround,
-  careReasons,
-  withCare,
-} from '#core/episode/care-eligibility.ts';
+import { type CareAround, careReasons, stopsStepsAhead, withCare } from '#core/episode/care-eligibility.ts';
 import {
   type ConsentKind,
   type ConsentRow,
   hangsOn,
   isGiven,
   missingConsents,
+  proposedWording,
 } from '#core/episode/consent.ts';
 import type { EpisodeChange } from '#core/episode/episode.ts';
 import { episodeStatusOn } from '#core/episode/episode-status.ts';
@@ -27,10 +24,10 @@ import { change, episode } from './episodes.ts';
 const today = '2026-03-20';
 const at = (day: string) => Date.parse(`${day}T09:00:00Z`);
 
-const said = (kind: ConsentKind, act: 'given' | 'withdrawn', day = '2026-03-01'): ConsentRow => ({
+const said = (kind: ConsentKind, act: ConsentRow['act'], day = '2026-03-01'): ConsentRow => ({
   kind,
   act,
-  wordingVersion: 1,
+  ...proposedWording,
   at: at(day),
   by: 'Patient',
   reason: null,
@@ -127,6 +124,7 @@ const broken = (breakKind: 'holiday' | 'illness' | 'hospital') =>
 const active = change('active', '2026-03-15');
 const ended = (state: 'discharged' | 'transferred' | 'died') => change(state, '2026-03-10');
 
+const without = (act: 'refused' | 'withdrawn') => care({ consents: [...bothGiven, said('treatment', act)] });
 const neverRecorded = care({ episodeStatus: episodeStatusOn([], today) });
 /** Opened on the first of the month, and then. */
 const careOnce = (...changes: readonly EpisodeChange[]): CareAround =>
@@ -136,6 +134,15 @@ describe('a break, the return, the end of care', () => {
   it.each([
     ['in care', care(), [], null, null],
     ['nobody agreed to a cuff', care({ consents: [] }), ['occlusion'], null, 'no-consent'],
+    [
+      'treatment consented to',
+      care({ consents: [...bothGiven, said('treatment', 'given')] }),
+      [],
+      null,
+      null,
+    ],
+    ['treatment refused', without('refused'), methods, 'no-consent', 'no-consent'],
+    ['treatment withdrawn', without('withdrawn'), methods, 'no-consent', 'no-consent'],
     ['never recorded', neverRecorded, [], null, null],
     ['on a break', careOnce(broken('holiday')), methods, 'on-break', 'on-break'],
     ['back from a holiday', careOnce(broken('holiday'), active), methods, null, 'returned'],
@@ -214,10 +221,11 @@ describe('beside what screening leaves', () => {
     ['a fall', care({ events: [happened('fall', '2026-03-10')] }), false, true],
     ['a return', careOnce(broken('holiday'), active), true, true],
     ['an agreement that is missing', care({ consents: [] }), false, false],
+    ['a refusal of treatment', without('refused'), true, true],
     ['nothing', care(), false, false],
   ])('after %s no step approved ahead acts by itself until asked again', (_name, around, light, cuff) => {
     const left = withCare(outcomes, around);
-    expect(asksScreeningAgain(left, 'low-load')).toBe(light);
-    expect(asksScreeningAgain(left, 'occlusion')).toBe(cuff);
+    expect(stopsStepsAhead(left, 'low-load')).toBe(light);
+    expect(stopsStepsAhead(left, 'occlusion')).toBe(cuff);
   });
 });

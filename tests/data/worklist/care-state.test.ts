@@ -1,6 +1,8 @@
 /** The worklist kept on write and the one rebuilt from the record agree, also over the care around the dose. */
+
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { proposedWording } from '#core/episode/consent.ts';
 import { addDays } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { addStaff } from '#data/accounts/staff.ts';
@@ -93,7 +95,7 @@ const acts: Readonly<Record<string, (access: Access) => Promise<unknown>>> = {
     recordConsent(access, patientId, {
       kind: 'occlusion-supervised',
       act: 'withdrawn',
-      wordingVersion: 0,
+      ...proposedWording,
       recordedVia: 'clinician',
       reason: null,
     }),
@@ -182,7 +184,7 @@ describe('the file itself', () => {
     ],
     [
       'an agreement of an unknown kind',
-      "INSERT INTO consent (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, kind, act, wording_version, recorded_via) VALUES ('k', 'a', 'P', 0, 'x', 'x', 'anything', 'given', 0, 'clinician')",
+      "INSERT INTO consent (id, clinic_id, patient_id, recorded_at, recorded_by, by_name, kind, act, wording_source, wording_version, recorded_via) VALUES ('k', 'a', 'P', 0, 'x', 'x', 'anything', 'given', 'proposed', 1, 'clinician')",
     ],
     [
       'degrees of a limit without their movement',

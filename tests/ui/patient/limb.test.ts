@@ -134,7 +134,7 @@ describe('before anything is sent', () => {
     expect(
       rows.filter(({ step }) => step.startsWith('limb:')).map(({ name, value }) => [name, value]),
     ).toEqual([
-      ['Do your toes have their usual colour?', 'Yes'],
+      ['Do your toenails and sole look as usual, compared with the other foot?', 'Yes'],
       ['Do your toes feel as usual?', 'No'],
       ['Is the pulse at your foot as usual?', 'I was not shown how'],
     ]);

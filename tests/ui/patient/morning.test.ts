@@ -1,14 +1,15 @@
 /** The next-morning check on the phone. */
+import { createElement } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
-import {
-  beginMorning,
-  type MorningDraft,
-  type MorningEvent,
-  morningReducer,
-} from '#ui/patient/morning/morning.ts';
+import { beginMorning, type MorningEvent, morningReducer } from '#ui/patient/morning/morning.ts';
+import type { MorningDraft } from '#ui/patient/morning/morning-draft.ts';
 import { lastMorningOf, morningEntryOf } from '#ui/patient/morning/morning-entry.ts';
 import { morningRows } from '#ui/patient/morning/morning-rows.ts';
 import { takenUp } from '#ui/patient/morning/two-mornings.ts';
+import { usualStatements } from '#ui/patient/morning/usual-answers.ts';
+import { UsualPage } from '#ui/patient/morning/usual-page.tsx';
+import { flagOptions } from '#ui/patient/questions/flag-list.ts';
 
 const begin = (): MorningDraft =>
   beginMorning({
@@ -66,9 +67,9 @@ describe('the morning check', () => {
   });
 
   it('says "as last time" with what was said last time', () => {
-    const last = { 'right-knee': { stiffnessMinutes: 15, swelling: 'slight' } } as const;
+    const last = { 'right-knee': { stiffnessMinutes: 15 } } as const;
     const done = play(begin(), pain, { type: 'next' }, { type: 'usual', last });
-    expect(morningEntryOf(done, 10).joints[0]).toMatchObject({ stiffnessMinutes: 15, swelling: 'slight' });
+    expect(morningEntryOf(done, 10).joints[0]).toMatchObject({ stiffnessMinutes: 15, swelling: 'none' });
   });
 
   it('asks each question when not all is usual, warning signs first', () => {
@@ -97,17 +98,94 @@ describe('the morning check', () => {
     expect(morningEntryOf(draft, 9).joints[0]?.stiffnessMinutes).toBe(20);
   });
 
-  it.each([
-    ['none', true],
-    ['slight', true],
-    ['clear', false],
-    ['severe', false],
-  ] as const)('offers %s swelling as "as last time" the next day: %s', (swelling, isOffered) => {
-    const draft = play(begin(), {
-      type: 'answer',
-      joint: 'right-knee',
-      answer: { swelling, stiffnessMinutes: 5 },
+  it('offers a stiffness that was answered as "as last time" the next day, and swelling never', () => {
+    const answer = { swelling: 'severe', stiffnessMinutes: 5 } as const;
+    const draft = play(begin(), { type: 'answer', joint: 'right-knee', answer });
+    expect(lastMorningOf(draft)).toEqual({ 'right-knee': { stiffnessMinutes: 5 } });
+    expect(lastMorningOf(begin())).toEqual({});
+  });
+
+  it('sends which question about swelling was answered', () => {
+    const draft = play(begin(), { type: 'answer', joint: 'right-knee', answer: { swelling: 'slight' } });
+    expect(morningEntryOf(draft, 9).joints[0]).toMatchObject({
+      swelling: 'slight',
+      swellingState: 'asked',
+      swellingQuestion: 'more-than-usual',
     });
-    expect('right-knee' in lastMorningOf(draft)).toBe(isOffered);
+  });
+
+  it('an answer to the older question in a half-done check counts as not answered', () => {
+    const old: MorningDraft = {
+      ...begin(),
+      byJoint: { 'right-knee': { pain: 3, stiffnessMinutes: 5, swelling: 'clear', flare: false } },
+    };
+    expect(morningEntryOf(old, 9).joints[0]).toMatchObject({ pain: 3, stiffnessMinutes: 5, swelling: null });
+  });
+});
+
+describe('a joint that is not asked about swelling', () => {
+  const hip = (): MorningDraft => ({
+    ...begin(),
+    joints: ['left-hip', 'right-knee'],
+    swellingNotAsked: ['left-hip'],
+  });
+
+  it('has no page, no line to check and no statement for it, and is sent as not asked', () => {
+    const draft = play(hip(), { type: 'go', step: 'usual' }, { type: 'not-usual' });
+    expect(play(draft, { type: 'go', step: 'swelling:left-hip' }).step).not.toBe('swelling:left-hip');
+    expect(play(draft, { type: 'go', step: 'swelling:right-knee' }).step).toBe('swelling:right-knee');
+    const swellingRows = morningRows(draft).filter(({ step }) => step.startsWith('swelling:'));
+    expect(swellingRows.map(({ step }) => step)).toEqual(['swelling:right-knee']);
+    const statements = usualStatements(draft, {}).join(' ');
+    expect(statements).not.toMatch(/hip is no more swollen/);
+    expect(statements).toMatch(/knee is no more swollen/);
+    const [left, right] = morningEntryOf(play(draft, { type: 'usual', last: {} }), 9).joints;
+    expect(left).toMatchObject({ swelling: null, swellingState: 'not-applicable' });
+    expect(right).toMatchObject({ swelling: 'none', swellingState: 'asked' });
+  });
+});
+
+describe('“as usual”', () => {
+  const last = { 'right-knee': { stiffnessMinutes: 15 } };
+  /** What the page must state for each answer it may give; an answer without a row here fails. */
+  const statedAs = new Map<string, readonly string[]>([
+    ['right-knee stiffnessMinutes 15', ['Your right knee was stiff for 15 minutes, as last time.']],
+    ['left-hip stiffnessMinutes 0', ['Your left hip was not stiff.']],
+    ['right-knee swelling none', ['Your right knee is no more swollen than usual.']],
+    ['left-hip swelling none', ['Your left hip is no more swollen than usual.']],
+    ['right-knee flare false', ['This is not a flare.']],
+    ['left-hip flare false', ['This is not a flare.']],
+    ['relief false', ['You took no extra pain relief.']],
+    ['flags ', ['You have none of these:', ...flagOptions(true).map(({ label }) => label)]],
+  ]);
+  const answersOf = (entry: ReturnType<typeof morningEntryOf>) => [
+    ...entry.joints.flatMap(({ joint, stiffnessMinutes, swelling, flare }) =>
+      Object.entries({ stiffnessMinutes, swelling, flare }).flatMap(([question, value]) =>
+        value === null ? [] : [`${joint} ${question} ${value}`],
+      ),
+    ),
+    ...(entry.extraPainRelief === null ? [] : [`relief ${entry.extraPainRelief}`]),
+    ...(entry.redFlags === null ? [] : [`flags ${entry.redFlags.join()}`]),
+  ];
+
+  it.each([
+    ['one joint', {}],
+    ['two joints', { joints: ['right-knee', 'left-hip'] }],
+    [
+      'a joint not asked about swelling',
+      { joints: ['right-knee', 'left-hip'], swellingNotAsked: ['left-hip'] },
+    ],
+    ['stiffness not asked', { asksStiffness: false }],
+  ] as const)('answers nothing that the page did not state: %s', (_name, over) => {
+    const draft: MorningDraft = { ...begin(), ...over };
+    const page = renderToStaticMarkup(
+      createElement(UsualPage, { draft, last, hasCuff: true, send: () => undefined }),
+    );
+    const answers = answersOf(morningEntryOf(play(draft, { type: 'usual', last }), 9));
+    expect(answers.length).toBeGreaterThan(3);
+    for (const answer of answers) {
+      const statements = statedAs.get(answer) ?? [`no statement is known for ${answer}`];
+      for (const statement of statements) expect(page).toContain(statement);
+    }
   });
 });

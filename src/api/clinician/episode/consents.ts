@@ -1,9 +1,9 @@
-/** Agreements as a clinician sees and writes them down. */
+/** Consents as a clinician sees and records them. */
 import { z } from 'zod';
 import { wordingsForStaff } from '#api/consent-wordings.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
-import { consentKinds, isGiven } from '#core/episode/consent.ts';
-import { consentActs, consentsOf } from '#data/episode/consents.ts';
+import { consentActs, consentKinds, consentState, wordingSources } from '#core/episode/consent.ts';
+import { consentsOf } from '#data/episode/consents.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { hoursText } from '#messages/hours.ts';
 import { writeConsentDown } from './record-consent.ts';
@@ -16,7 +16,7 @@ export const consentsRouter = router({
     return {
       monitoringHours: hoursText(clinic?.monitoringHours ?? []).en,
       rows,
-      kinds: wordings.map((wording) => ({ ...wording, isGiven: isGiven(rows, wording.kind) })),
+      kinds: wordings.map((wording) => ({ ...wording, state: consentState(rows, wording.kind) })),
     };
   }),
 
@@ -25,12 +25,13 @@ export const consentsRouter = router({
       z.object({
         kind: z.enum(consentKinds),
         act: z.enum(consentActs),
-        /** The version that was read out; refused when a newer one holds. */
-        wordingVersion: z.number().int().min(0),
+        /** The wording that was read aloud; refused when another one holds now. */
+        wordingSource: z.enum(wordingSources),
+        wordingVersion: z.number().int().min(1),
         reason: z.string().trim().max(300).nullable().default(null),
       }),
     )
-    .mutation(({ ctx, input: { kind, act, wordingVersion, reason } }) =>
-      writeConsentDown(ctx.access, ctx.patient.id, { kind, act, wordingVersion, reason }),
+    .mutation(({ ctx, input: { kind, act, wordingSource, wordingVersion, reason } }) =>
+      writeConsentDown(ctx.access, ctx.patient.id, { kind, act, wordingSource, wordingVersion, reason }),
     ),
 });

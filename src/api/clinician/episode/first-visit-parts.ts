@@ -7,7 +7,7 @@ import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
 import { proposePainLimit } from '#core/decision/baseline/propose-pain-limit.ts';
-import { consentKinds } from '#core/episode/consent.ts';
+import { consentActs, consentKinds, wordingSources } from '#core/episode/consent.ts';
 import {
   goalFields,
   restingPressureFields,
@@ -24,7 +24,6 @@ import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { measurementsOf, recordMeasurement } from '#data/assessment/measurements.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
-import { consentActs } from '#data/episode/consents.ts';
 import { type CareProfile, type Patient, patientOf, saveProfile } from '#data/patients/people.ts';
 import { baselinesOf } from '#data/patients/record.ts';
 import { newestScreening, recordAnswers } from '#data/screening/screenings.ts';
@@ -62,6 +61,7 @@ const saveProfilePart = async (access: Access, patientId: string, sent: unknown)
     diagnosis: typed.diagnosis,
     inflammatoryArthritis: typed.inflammatoryArthritis,
     followedJoints: typed.followedJoints as readonly Joint[],
+    swellingNotAsked: (typed.swellingNotAsked ?? known.swellingNotAsked ?? []) as readonly Joint[],
     ownedLoadsKg: typed.ownedLoadsKg,
     ownedEquipment: typed.ownedEquipment ?? known.ownedEquipment ?? householdEquipment,
     formulaSex: typed.formulaSex,
@@ -130,7 +130,8 @@ const saveUsual = async (access: Access, patientId: string, sent: unknown): Prom
 const consentInput = z.strictObject({
   kind: z.enum(consentKinds),
   act: z.enum(consentActs),
-  wordingVersion: z.number().int().min(0),
+  wordingSource: z.enum(wordingSources),
+  wordingVersion: z.number().int().min(1),
 });
 
 const saveConsent = (access: Access, patientId: string, sent: unknown): Promise<boolean> => {

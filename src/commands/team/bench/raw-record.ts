@@ -21,12 +21,12 @@ const logs = [
   `SELECT t.id, t.entry_id, t.amends, t.day, t.zone, t.answered_at, t.arrived_at, t.red_flags, t.extra_pain_relief,
    t.fatigue_0_10, t.fatigue_state, t.clock_doubtful FROM morning t WHERE ${window} ORDER BY t.day, t.arrived_at`,
   `SELECT j.morning_id, j.joint, j.pain_0_10, j.stiffness_minutes, j.stiffness_state, j.swelling, j.swelling_state,
-   j.flare FROM morning t JOIN morning_joint j ON j.patient_id = t.patient_id AND j.morning_id = t.id WHERE ${window}`,
+   j.swelling_question, j.flare FROM morning t JOIN morning_joint j ON j.patient_id = t.patient_id AND j.morning_id = t.id WHERE ${window}`,
 ];
 
 const current = [
   `SELECT given_name, family_name, birth_day, phone FROM patient_identity WHERE ${mine}`,
-  `SELECT version, diagnosis, inflammatory_arthritis, followed_joints, owned_loads_kg, owned_equipment, formula_sex
+  `SELECT version, diagnosis, inflammatory_arthritis, followed_joints, owned_loads_kg, owned_equipment, formula_sex, swelling_not_asked
    FROM care_profile WHERE ${mine} ORDER BY version DESC LIMIT 1`,
   `SELECT p.id, p.item_id, p.version, p.dose, p.bad_day, p.joints, p.cautions, p.working, p.origin, p.decision_id,
    p.recorded_at, s.signed_at, s.signed_name, e.ended_at, e.reason FROM prescription p

@@ -81,7 +81,7 @@ export const factsSeen = (context: EvaluationContext): Facts => {
     previousMorningOverTop: diary.previousMorningOverTop,
     previousPeakEight: hadSeverePainBefore(context),
     swelling: state.swelling,
-    usualSwelling: baselineValues.usualSwelling,
+    usualSwelling: state.usualSwelling ?? baselineValues.usualSwelling,
     effusion: effusion.effusion,
     effusionRun: effusion.effusionRun,
     usualEffusion: baselineValues.usualEffusion,

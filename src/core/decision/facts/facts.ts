@@ -40,7 +40,9 @@ export interface Facts {
   readonly morningPainMean7: number | null;
   readonly previousMorningOverTop: boolean;
   readonly previousPeakEight: boolean;
+  /** Asked against usual since format 4 of the entries: no more, a little, clearly or far more than usual. */
   readonly swelling: Swelling | null | NotApplicable;
+  /** "none" where the swelling was asked against usual. */
   readonly usualSwelling: 'none' | 'slight';
   readonly effusion: Effusion | NotApplicable;
   readonly effusionRun: number;

@@ -5,7 +5,7 @@ import type { EvaluationContext } from './evaluation-context.ts';
 import type { Facts } from './facts.ts';
 import type { JointSession } from './indexed-record.ts';
 import { morningScoreOn, mornings } from './judged-session.ts';
-import { flareDaysAt, jointStateAt } from './morning-facts.ts';
+import { flareDaysAt, hasToldSwellingSince, jointStateAt } from './morning-facts.ts';
 
 export const painFacts = ({
   judged,
@@ -78,13 +78,19 @@ export const highestPainOf = (context: EvaluationContext, session: JointSession)
 /** Swelling and stiffness as last told; told before the judged session they speak only where they warn. */
 export const stateFacts = (
   context: EvaluationContext,
-): Pick<Facts, 'swelling' | 'stiffnessMinutes'> & { flareOpen: boolean } => {
+): Pick<Facts, 'swelling' | 'stiffnessMinutes'> & {
+  /** Set where the answer is against usual, which leaves no usual swelling to allow for. */
+  usualSwelling: 'none' | null;
+  flareOpen: boolean;
+} => {
   const state = jointStateAt(mornings(context.index, context.joint), context.day, context.instant);
-  if (!state) return { swelling: null, stiffnessMinutes: null, flareOpen: false };
+  if (!state) return { swelling: null, usualSwelling: null, stiffnessMinutes: null, flareOpen: false };
+  const usualSwelling = state.swellingQuestion === 'more-than-usual' ? 'none' : null;
   const isAfter = context.judged.session === null || state.day > context.judged.session.day;
   if (isAfter) {
     return {
       swelling: state.swelling,
+      usualSwelling,
       stiffnessMinutes: state.stiffnessMinutes,
       flareOpen: !state.flareAnswered,
     };
@@ -93,18 +99,29 @@ export const stateFacts = (
     state.swelling === 'clear' || state.swelling === 'severe' || state.swelling === 'not-applicable';
   return {
     swelling: warns ? state.swelling : null,
+    usualSwelling,
     stiffnessMinutes: state.stiffnessMinutes === 'not-applicable' ? 'not-applicable' : null,
     flareOpen: false,
   };
 };
 
+/**
+ * The newest knee test, for as long as it holds: once it is older than the clinic allows and the patient has
+ * said since then how swollen the joint is, her own answer speaks and the old grade does not. Until she
+ * has, the grade stays.
+ */
 export const effusionFacts = ({
   index,
   joint,
   day,
+  instant,
+  settings,
 }: EvaluationContext): Pick<Facts, 'effusion' | 'effusionRun'> => {
   const list = index.effusionsOf.get(joint) ?? [];
   const last = countUpTo(list, day, (one) => one.number) - 1;
+  const lastDay = (list[last]?.number ?? day) + settings['effusion-test-days'];
+  if (day > lastDay && hasToldSwellingSince(mornings(index, joint), lastDay, day, instant))
+    return { effusion: 'not-applicable', effusionRun: 0 };
   let effusionRun = 0;
   while (last - effusionRun >= 0 && ['2+', '3+'].includes(list[last - effusionRun]!.grade)) effusionRun++;
   return { effusion: list[last]?.grade ?? 'not-applicable', effusionRun };

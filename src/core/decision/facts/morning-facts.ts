@@ -1,5 +1,5 @@
 /** What the morning diary says of a joint at a moment: the week's mean, the flare, swelling, stiffness. */
-import type { JointMorningAnswers } from '#core/record/record.ts';
+import type { JointMorningAnswers, SwellingQuestion } from '#core/record/record.ts';
 import { swellings } from '#core/record/record.ts';
 import type { EngineSettingValues } from '../settings.ts';
 import type { JointMorning } from './indexed-record.ts';
@@ -89,14 +89,24 @@ export const flareDaysAt = (list: readonly JointMorning[], day: number, instant:
 export interface JointState {
   readonly day: number;
   readonly swelling: JointMorningAnswers['swelling'];
+  /** What the swelling answers. */
+  readonly swellingQuestion: SwellingQuestion;
   readonly stiffnessMinutes: JointMorningAnswers['stiffnessMinutes'];
   readonly flareAnswered: boolean;
 }
 
-const worseSwelling = (a: JointState['swelling'], b: JointState['swelling']): JointState['swelling'] => {
-  if (a === null || a === 'not-applicable') return b ?? a;
-  if (b === null || b === 'not-applicable') return a;
-  return swellings.indexOf(b) > swellings.indexOf(a) ? b : a;
+type ToldSwelling = Pick<JointState, 'swelling' | 'swellingQuestion'>;
+
+/**
+ * Of two answers on one day the one that asks for more caution. Answers to different questions are not
+ * compared as words: of two alike, the answer against usual counts, since it holds whatever is usual.
+ */
+const worseSwelling = (a: ToldSwelling, b: ToldSwelling): ToldSwelling => {
+  if (a.swelling === null || a.swelling === 'not-applicable') return b.swelling === null ? a : b;
+  if (b.swelling === null || b.swelling === 'not-applicable') return a;
+  const [first, second] = [swellings.indexOf(a.swelling), swellings.indexOf(b.swelling)];
+  if (first === second) return b.swellingQuestion === 'more-than-usual' ? b : a;
+  return second > first ? b : a;
 };
 
 const longer = (
@@ -117,17 +127,37 @@ export const jointStateAt = (
     if (state && one.day !== state.day) break;
     if (!known(one, instant)) continue;
     const doubtful = one.morning.clockDoubtful;
-    const swelling = doubtful ? null : one.answers.swelling;
+    const told: ToldSwelling = {
+      swelling: doubtful ? null : one.answers.swelling,
+      swellingQuestion: one.answers.swellingQuestion ?? 'absolute',
+    };
     const stiffnessMinutes = doubtful ? null : one.answers.stiffnessMinutes;
     const flareAnswered = !doubtful && one.answers.flare !== null;
     state = state
       ? {
           day: state.day,
-          swelling: worseSwelling(state.swelling, swelling),
+          ...worseSwelling(state, told),
           stiffnessMinutes: longer(state.stiffnessMinutes, stiffnessMinutes),
           flareAnswered: state.flareAnswered || flareAnswered,
         }
-      : { day: one.day, swelling, stiffnessMinutes, flareAnswered };
+      : { day: one.day, ...told, stiffnessMinutes, flareAnswered };
   }
   return state;
+};
+
+/** Whether the patient has said how swollen the joint is after a day, up to another. */
+export const hasToldSwellingSince = (
+  list: readonly JointMorning[],
+  after: number,
+  upTo: number,
+  instant: number,
+): boolean => {
+  for (let place = morningsUpTo(list, upTo) - 1; place >= 0; place--) {
+    const one = list[place]!;
+    if (one.day <= after) return false;
+    const { swelling } = one.answers;
+    if (swelling === null || swelling === 'not-applicable' || one.morning.clockDoubtful) continue;
+    if (known(one, instant)) return true;
+  }
+  return false;
 };

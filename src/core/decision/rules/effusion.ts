@@ -1,11 +1,16 @@
 /**
- * Fluid in the knee by a clinician's stroke test. Knee only. The printed table holds the protocol
- * at 2+ and tells the team at the third visit; these rows act one visit earlier. Two raters differ by
- * one grade in about a quarter of pairs, so the rules use heights and never a one-grade change.
+ * Fluid in the knee by a clinician's stroke test. Knee only. The table was printed for knees after
+ * surgery on the way back to sport; for arthritis none was found. It holds the protocol at 2+ and tells
+ * the team at the third visit; these rows act one visit earlier. Two raters differ by one grade in about a
+ * quarter of pairs, so the rules use heights and never a one-grade change.
  */
 import type { Rule } from './rule.ts';
 
-const table = { source: 'effusion-progression-2018', locator: 'table 5', mark: 'seen' } as const;
+const table = {
+  source: 'effusion-progression-2018',
+  locator: 'table 5, for knees after surgery and not for arthritis',
+  mark: 'seen',
+} as const;
 
 export const effusionRules = [
   {

@@ -36,7 +36,26 @@ const notSaid: Caution = {
   support: 'clinic',
 };
 
-/** Classes named by the answers; one caution where none was named or it is not known. */
+const answerTo = (screening: Screening | null, item: string) =>
+  screening?.answers.find((answer) => answer.item === item);
+
+/**
+ * Whether a medicine may bring the sugar too low: the class is named; or nobody has said which medicines are
+ * taken and diabetes was not answered with no. Other medicines for diabetes do not count.
+ */
+const maySugarDrop = (screening: Screening | null): boolean => {
+  const medicines = answerTo(screening, 'medicines');
+  if (medicines?.answer === 'no') return false;
+  if (medicines?.answer === 'yes' && medicines.details !== undefined)
+    return medicines.details.includes('insulin-or-sulfonylurea');
+  const diabetes = answerTo(screening, 'diabetes');
+  return diabetes ? diabetes.answer !== 'no' : medicines !== undefined;
+};
+
+/**
+ * Classes named by the answers; every class of the question when none was named or it is not known, but for
+ * the one about sugar where there is no diabetes.
+ */
 export const medicineCautions = (screening: Screening | null): readonly Caution[] => {
   const told = (screening?.answers ?? []).filter(
     (answer) => medicineItems.includes(answer.item) && counts(answer),
@@ -45,7 +64,9 @@ export const medicineCautions = (screening: Screening | null): readonly Caution[
   const taken = new Set(told.flatMap((answer) => answer.details ?? []));
   return [
     ...cautionedMedicineIds
-      .filter((medicine) => taken.has(medicine))
+      .filter((medicine) =>
+        medicine === 'insulin-or-sulfonylurea' ? maySugarDrop(screening) : taken.has(medicine),
+      )
       .map((medicine) => ({
         id: `medicine-${medicine}`,
         text: medicineWords[medicine],

@@ -42,17 +42,17 @@ const byMethod: Readonly<Record<Method, readonly Caution[]>> = {
     caution(
       'occlusion-pulse-and-colour',
       'common-practice',
-      'The distal pulse stays. Check pulse, colour, refill and feeling before, in each rest and after (from memory).',
+      'The distal pulse stays. Check pulse, refill, feeling, and nails and palm or sole against the other side, before, in each rest and after (from memory).',
     ),
     caution(
       'occlusion-release',
       'common-practice',
-      'Release at once for no pulse, white or blue limb, numbness past a minute, sharp pain, faintness, chest pain, headache or change of sight.',
+      'Release at once for no pulse, pale, grey or bluish nails, numbness or pins and needles that do not ease within a minute, sharp pain, faintness, chest pain, headache or change of sight.',
     ),
     caution(
       'occlusion-after',
       'occlusion-course-summary',
-      'Ask for dark urine and soreness out of proportion over the next three mornings; calf swelling or numbness after ten minutes needs contact the same day.',
+      'Ask for dark urine and soreness out of proportion over the next three mornings; calf swelling, or numbness or pins and needles ten minutes after release, needs contact the same day.',
     ),
     caution(
       'occlusion-time',

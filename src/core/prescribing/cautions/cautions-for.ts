@@ -7,6 +7,7 @@
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Screening } from '#core/screening/screening.ts';
+import type { SettingValues } from '#core/sources/clinic-setting.ts';
 import type { Dose } from '../dose.ts';
 import { alwaysCautions, notChecked } from './always.ts';
 import { jointCautions } from './by-joint.ts';
@@ -22,6 +23,8 @@ export interface CautionsInput {
   /** Joints the exercise loads on this patient. */
   readonly joints: readonly Joint[];
   readonly exerciseCautions: readonly Caution[];
+  /** The clinic's numbers; what is left out stands at its default. */
+  readonly settings: SettingValues;
 }
 
 /** Adds cautions to a list; what was there stays, in its order. */
@@ -40,7 +43,7 @@ export const cautionsFor = (input: CautionsInput): readonly Caution[] =>
   [
     methodCautions(input.dose),
     jointCautions(input.joints),
-    screeningCautions(input.screening, input.dose.method),
+    screeningCautions(input.screening, input.dose.method, input.joints, input.settings),
     medicineCautions(input.screening),
     input.exerciseCautions,
     [notChecked(input.dose, input.screening, input.measurements)],

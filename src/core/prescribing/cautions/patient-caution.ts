@@ -6,8 +6,17 @@ import type { PlainCautionId, UncheckedThing } from './ids.ts';
 /** What a limit can bound; "none" lifts one and is never told. */
 export type LimitedBy = Exclude<Limit['kind'], 'none'>;
 
+export interface BloodPressureNumbers {
+  readonly reviewSystolic: number;
+  readonly reviewDiastolic: number;
+  readonly stopSystolic: number;
+  readonly stopDiastolic: number;
+}
+
 export type PatientCaution =
   | { readonly key: PlainCautionId }
+  /** Resting blood pressure in mmHg from which she rings first, and from which there is no session. */
+  | ({ readonly key: 'blood-pressure-numbers' } & BloodPressureNumbers)
   | { readonly key: 'not-checked'; readonly things: readonly UncheckedThing[] }
   | {
       readonly key: 'limit';

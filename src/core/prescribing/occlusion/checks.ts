@@ -43,7 +43,11 @@ export const occlusionChecks: readonly OcclusionCheck[] = [
     'during',
     'Distal pulse stays palpable at the prescribed pressure, at the start and in each rest.',
   ),
-  check('colour-during', 'during', 'Pink to dusky is expected; white, blue-grey or mottled is not.'),
+  check(
+    'colour-during',
+    'during',
+    'Nails and palm or sole against the other side: a little redder or darker is expected; paler, grey, bluish or mottled is not.',
+  ),
   check(
     'refill-during',
     'during',
@@ -78,11 +82,15 @@ const release = (effect: ReleaseEffect, id: string, text: string): ReleaseRule =
 export const releaseRules: readonly ReleaseRule[] = [
   release('end-session', 'no-pulse', 'No distal pulse.'),
   release('end-session', 'slow-refill', `Refill over ${refillSeconds.releaseAbove} s after a re-check.`),
-  release('end-session', 'white-or-blue', 'White or blue limb.'),
+  release(
+    'end-session',
+    'white-or-blue',
+    'Nails, palm or sole paler, grey or bluish against the other side.',
+  ),
   release(
     'end-session',
     'numbness-persists',
-    'Numbness or pins and needles that do not ease in about a minute.',
+    'Numbness or pins and needles that do not ease within a minute.',
   ),
   release('end-session', 'sharp-pain', 'Sharp or shooting pain.'),
   release('end-session', 'sudden-swelling', 'Sudden swelling.'),
@@ -106,7 +114,7 @@ export const releaseRules: readonly ReleaseRule[] = [
   release(
     'tell-clinician',
     'numb-after-ten-minutes',
-    'Numbness more than ten minutes after release: contact the same day.',
+    'Numbness or pins and needles more than ten minutes after release: contact the same day.',
   ),
   release('urgent', 'calf', 'Calf swelling, warmth or pain: medical contact the same day.'),
   release('urgent', 'dark-urine', 'Dark urine or severe soreness at 48-72 h.'),

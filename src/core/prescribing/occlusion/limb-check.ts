@@ -3,7 +3,7 @@
  * shown it, the pulse beyond the cuff, each asked apart.
  *
  * Rules of this project from first-aid practice (from memory), not a published protocol: a pulse that is
- * not felt counts as white or blue fingers do, and what is not as usual ten minutes after release is the
+ * not felt counts as pale or bluish nails do, and what is not as usual ten minutes after release is the
  * warning sign of the engine's table. An answer that is missing is never "as usual". It does not say that
  * a limb whose signs are all as usual is well.
  */

@@ -90,7 +90,7 @@ export const generalHealthItems = [
       ),
       precaution(
         'diabetes-loading',
-        'Diabetes: check glucose before the session and keep fast sugar at hand.',
+        'Diabetes: with insulin or a sulfonylurea, check glucose before the session and keep fast sugar at hand.',
       ),
       stopLimb('diabetes-numbness', 'Loss of feeling in the limb: no occlusion there (rule from memory).', {
         detail: 'numbness',

@@ -89,8 +89,12 @@ export const words = {
   'cuff.alone':
     'Geht das Telefon aus oder wissen Sie nicht mehr, wie lange sie sitzt: Manschette sofort abnehmen.',
   'cuff.longest': 'Sie bleibt höchstens {time} dran.',
-  'cuff.colour':
-    'Rosa oder etwas dunkler ist in Ordnung. Weiß, blau oder fleckig nicht: Nehmen Sie sie dann ab.',
+  'cuff.colour': {
+    by: 'where',
+    arm: 'Vergleichen Sie Nägel und Handfläche mit der anderen Hand. Etwas röter oder dunkler ist in Ordnung. Blasser, grau, bläulich oder fleckig ist falsch: abnehmen.',
+    other:
+      'Vergleichen Sie Zehennägel und Fußsohle mit dem anderen Fuß. Etwas röter oder dunkler ist in Ordnung. Blasser, grau, bläulich oder fleckig ist falsch: abnehmen.',
+  },
   'cuff.on': 'Sie ist dran. Uhr starten',
   'cuff.not-now': 'Diese Übung auslassen',
   'cuff.clock': 'Zeit mit der Manschette',
@@ -116,12 +120,12 @@ export const words = {
     arm: 'Fühlen Sie jetzt den Puls am Handgelenk. Kein Puls: abnehmen.',
     other: 'Fühlen Sie jetzt den Puls am Fuß. Kein Puls: abnehmen.',
   },
-  'limb.colour-arm': 'Haben Ihre Finger dieselbe Farbe wie sonst?',
-  'limb.colour-leg': 'Haben Ihre Zehen dieselbe Farbe wie sonst?',
-  'limb.colour-hint': 'Weiß, blau oder fleckig ist nicht wie sonst.',
+  'limb.colour-arm': 'Sehen Nägel und Handfläche aus wie sonst, verglichen mit der anderen Hand?',
+  'limb.colour-leg': 'Sehen Zehennägel und Fußsohle aus wie sonst, verglichen mit dem anderen Fuß?',
+  'limb.colour-hint': 'Blasser, grau, bläulich oder fleckig ist nicht wie sonst.',
   'limb.feeling-arm': 'Fühlen sich Ihre Finger an wie sonst?',
   'limb.feeling-leg': 'Fühlen sich Ihre Zehen an wie sonst?',
-  'limb.feeling-hint': 'Fassen Sie sie an. Taub, kalt oder kribbelig ist nicht wie sonst.',
+  'limb.feeling-hint': 'Fassen Sie sie an. Taubheit, Kribbeln oder Kälte ist nicht wie sonst.',
   'limb.pulse-arm': 'Ist der Puls am Handgelenk wie sonst?',
   'limb.pulse-leg': 'Ist der Puls am Fuß wie sonst?',
   'limb.pulse-hint': 'Fühlen Sie ihn, wo es Ihnen gezeigt wurde. Kein Puls ist nicht wie sonst.',
@@ -132,6 +136,7 @@ export const words = {
   'limb.again': 'Jetzt ist alles wie sonst. Noch einmal fragen',
   'cuff.wait-title': 'Sitzen bleiben und warten',
   'cuff.wait': 'Zehn Minuten nach dem Abnehmen fragen wir noch einmal.',
-  'cuff.wait-ring': 'Sofort anrufen, wenn es weiß, blau, kalt oder taub ist oder der Puls fehlt',
+  'cuff.wait-ring':
+    'Sofort anrufen bei blassen, grauen oder bläulichen Nägeln, bei Kälte, Taubheit oder Kribbeln oder wenn der Puls fehlt',
   'cuff.no-more': 'Legen Sie sie heute nicht noch einmal an.',
 } as const satisfies Same<typeof english>;

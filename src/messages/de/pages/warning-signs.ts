@@ -19,7 +19,7 @@ export const words = {
   'flag.unexplained-fever': 'Fieber oder Schüttelfrost, und Sie wissen nicht warum',
   'flag.cannot-bear-weight-or-deformity': 'Sie können es nicht belasten, oder es sieht verformt aus',
   'flag.persistent-limb-change-after-release':
-    'Zehn Minuten nach dem Abnehmen der Manschette: noch taub, weiß, blau oder geschwollen',
+    'Zehn Minuten nach dem Abnehmen der Manschette: Taubheit oder Kribbeln, oder noch blass, grau, bläulich oder geschwollen',
   'flag.neck-pain-with-limb-symptoms':
     'Nackenschmerzen, und Arme oder Beine sind taub, schwach oder ungeschickt',
   'flag.new-weakness': 'Neue Schwäche in einem Arm oder Bein',

@@ -19,7 +19,7 @@ export const exerciseCautions = {
   'knee-end-range': 'Schmerzt das Knie vorn, strecken Sie es nicht ganz durch.',
   'knee-bend-pain': 'Gehen Sie nicht so tief, wenn das Knie schmerzt.',
   'grip-strain': 'Schmerzen die Finger, fragen Sie nach einem dicken Griff oder einer Schlaufe.',
-  'low-back-bend': 'Halten Sie den Rücken gerade. Machen Sie ihn nicht rund.',
+  'low-back-bend': 'Beugen Sie sich in der Hüfte und halten Sie den Rücken lang.',
   'low-back-arch': 'Heben Sie nur so hoch, wie der Rücken es zulässt.',
   'side-lying-hip': 'Legen Sie ein Kissen unter die Hüfte, wenn sie weh tut.',
   'front-lying': 'Fällt Ihnen die Bauchlage schwer, hören Sie auf und fragen Sie uns.',

@@ -17,6 +17,8 @@ export const screeningCautions = {
     'Hängt das Gesicht auf einer Seite, verändert sich das Sprechen oder wird eine Seite schwach: Wählen Sie sofort den Notruf.',
   'screening-high-blood-pressure':
     'Messen Sie vor dem Beginn den Blutdruck. Ist er hoch, beginnen Sie nicht und rufen Sie uns an.',
+  'blood-pressure-numbers':
+    'Messen Sie vor dem Beginn den Blutdruck. Ab {systolic} zu {diastolic} rufen Sie uns zuerst an. Ab {stopsystolic} zu {stopdiastolic} trainieren Sie nicht. Es reicht, wenn einer der beiden Werte so hoch ist.',
   'screening-fever-or-unwell': 'Trainieren Sie nicht, solange Sie Fieber haben oder sich krank fühlen.',
   'screening-head-pressure-or-eye':
     'Pressen Sie nicht und halten Sie den Kopf oben. Hören Sie auf, wenn sich das Sehen verändert oder der Kopf stark schmerzt.',
@@ -29,14 +31,14 @@ export const screeningCautions = {
   'screening-sickle-cell':
     'Trinken Sie genug und ruhen Sie sich zwischen den Sätzen gut aus. Hören Sie auf, wenn Arm, Bein oder Brust schmerzen.',
   'screening-arterial-disease':
-    'Machen Sie Pause, wenn Arm oder Bein krampft. Ist der Arm oder das Bein kalt und blass und schmerzt in Ruhe, ist das dringend: Holen Sie Hilfe.',
+    'Machen Sie Pause, wenn Arm oder Bein krampft. Ist der Arm oder das Bein kalt, blasser als auf der anderen Seite oder schmerzt in Ruhe, ist das dringend: Holen Sie Hilfe.',
   'screening-dialysis-access': 'Legen Sie nichts Enges an den Arm oder das Bein mit Ihrem Shunt oder Port.',
   'screening-lymph':
     'Legen Sie keine Manschette an diesen Arm oder dieses Bein. Sagen Sie es uns, wenn es sich schwerer anfühlt oder anschwillt.',
   'screening-veins': 'Hören Sie auf und rufen Sie uns an, wenn eine Vene rot oder warm wird oder schmerzt.',
   'screening-swollen-calf': 'Trainieren Sie nicht. Holen Sie heute ärztliche Hilfe für die Wade.',
   'screening-raynaud-or-systemic-sclerosis':
-    'Halten Sie Hände und Füße warm. Hören Sie auf, wenn Finger oder Zehen weiß oder blau werden.',
+    'Halten Sie Hände und Füße warm. Hören Sie auf, wenn die Nägel blass, grau oder bläulich werden.',
   'screening-vasculitis':
     'Rufen Sie uns an bei neuen Flecken auf der Haut, neuem Schmerz oder neuer Taubheit in Arm oder Bein.',
   'screening-after-covid':
@@ -47,7 +49,8 @@ export const screeningCautions = {
     'Halten Sie sich an das, was nach der Operation ärztlich erlaubt wurde. Rufen Sie uns noch am selben Tag an, wenn eine Wade schmerzt oder anschwillt.',
   'screening-cancer':
     'Hören Sie auf und rufen Sie uns an, wenn ein Knochen neu schmerzt. Halten Sie sich an das, was das Team Ihrer Krebsbehandlung erlaubt.',
-  'screening-diabetes': 'Messen Sie vor dem Beginn den Blutzucker und sehen Sie danach Ihre Füße an.',
+  'screening-diabetes':
+    'Sehen Sie nach dem Training Ihre Füße an und sagen Sie uns, wenn eine Stelle wund ist.',
   'screening-kidney-disease':
     'Dunkler Urin oder sehr starker Muskelschmerz ist dringend: Rufen Sie uns noch am selben Tag an.',
   'screening-no-feeling-or-cannot-say':
@@ -72,8 +75,8 @@ export const screeningCautions = {
   'screening-neck-in-rheumatoid-arthritis':
     'Lassen Sie den Nacken locker. Kribbeln, ungeschickte Hände oder wacklige Beine sind dringend: Rufen Sie uns an.',
   'screening-osteoporosis':
-    'Beugen und drehen Sie den Rücken nicht unter Last. Schmerzt der Rücken plötzlich: Hören Sie auf und rufen Sie uns an.',
-} as const satisfies Readonly<Record<`screening-${ScreeningItemId}`, string>>;
+    'Bewegen Sie sich aus der Hüfte und halten Sie den Rücken lang. Schmerzt der Rücken plötzlich: Hören Sie auf und rufen Sie uns an.',
+} as const satisfies Readonly<Record<`screening-${ScreeningItemId}` | 'blood-pressure-numbers', string>>;
 
 export const medicineCautions = {
   'medicine-not-said':
@@ -87,7 +90,7 @@ export const medicineCautions = {
   'medicine-blood-pressure-tablet':
     'Ihre Tablette kann Sie nach einem Satz schwindlig machen. Setzen Sie sich, und stehen Sie langsam auf.',
   'medicine-insulin-or-sulfonylurea':
-    'Messen Sie vor dem Beginn den Blutzucker und legen Sie etwas Süßes neben sich.',
+    'Sie nehmen Insulin oder eine Tablette, die den Zucker zu tief senken kann. Messen Sie ihn vor dem Beginn und legen Sie etwas Süßes neben sich.',
   'medicine-long-term-steroid':
     'Ihre Haut und Ihre Knochen können leichter verletzt werden. Polstern Sie Gurte und sehen Sie danach die Haut an.',
   'medicine-statin':

@@ -11,11 +11,11 @@ export const methodCautions = {
   'occlusion-arms-legs-one-at-a-time':
     'Legen Sie Manschette oder Wickel nur weit oben an dem Arm oder Bein an, das Ihnen gezeigt wurde. Immer nur an einem Arm oder Bein.',
   'occlusion-pulse-and-colour':
-    'Finger oder Zehen dürfen rosa oder etwas dunkler werden. Weiß, blau oder fleckig ist falsch: sofort abnehmen.',
+    'Vergleichen Sie Nägel und Handfläche oder Zehennägel und Fußsohle mit der anderen Seite. Etwas röter oder dunkler ist in Ordnung. Blasser, grau, bläulich oder fleckig ist falsch: sofort abnehmen.',
   'occlusion-release':
-    'Nehmen Sie Manschette oder Wickel sofort ab, wenn Taubheit nicht innerhalb einer Minute nachlässt. Ebenso sofort bei stechendem Schmerz, Schmerz in der Brust oder Kopfschmerz, oder wenn Sie fast ohnmächtig werden oder anders sehen.',
+    'Nehmen Sie Manschette oder Wickel sofort ab, wenn Taubheit oder Kribbeln nicht innerhalb einer Minute nachlässt. Ebenso sofort bei stechendem Schmerz, Schmerz in der Brust oder Kopfschmerz, oder wenn Sie fast ohnmächtig werden oder anders sehen.',
   'occlusion-after':
-    'Dunkler Urin, ein Arm oder Bein, das anschwillt, oder viel stärkerer Muskelschmerz als sonst: Rufen Sie uns noch am selben Tag an. Ebenso, wenn zehn Minuten nach dem Abnehmen noch etwas taub ist.',
+    'Dunkler Urin, ein Arm oder Bein, das anschwillt, oder viel stärkerer Muskelschmerz als sonst: Rufen Sie uns noch am selben Tag an. Ebenso, wenn Taubheit oder Kribbeln zehn Minuten nach dem Abnehmen noch da ist.',
   'occlusion-time': 'Ist die Zeit um, nehmen Sie Manschette oder Wickel ab, auch wenn Sie nicht fertig sind.',
   'occlusion-evidence':
     'Diese Übung soll Ihr Gelenk schonen. Schmerzt es dabei mehr, hören Sie auf und sagen Sie es uns.',
@@ -33,7 +33,8 @@ export const occlusionChecks = {
   'pulse-before': 'Fühlen Sie den Puls dort, wo es Ihnen gezeigt wurde.',
   'pain-before-exercise': 'Tut es weh, bevor Sie sich bewegen, ist es zu fest. Lockern Sie es.',
   'pulse-during': 'Fühlen Sie in jeder Pause den Puls. Kein Puls: abnehmen.',
-  'colour-during': 'Rosa oder etwas dunkler ist in Ordnung. Weiß, blau oder fleckig: abnehmen.',
+  'colour-during':
+    'Vergleichen Sie Nägel und Handfläche oder Zehennägel und Fußsohle mit der anderen Seite. Etwas röter oder dunkler ist in Ordnung. Blasser, grau, bläulich oder fleckig: abnehmen.',
   'refill-during':
     'Drücken Sie auf einen Nagel. Die Farbe muss zurück sein, bevor Sie bis drei gezählt haben.',
   'three-scores': 'Sagen Sie, was weh tut: das Gelenk, der Muskel oder die Manschette.',

@@ -1,15 +1,23 @@
-/** What a patient is asked to consent to, where the clinic has written no wording of its own. */
+/**
+ * What a patient is asked to consent to, where the clinic has written no wording of its own. Proposed, to
+ * be confirmed by a licensed clinician.
+ */
 import type { ConsentKind } from '#core/episode/consent.ts';
+import type { Sentence } from '#messages/sentence.ts';
 
 export const consents = {
+  treatment:
+    'Ich bin damit einverstanden, dass ich hier untersucht werde und die Übungen mache, die mir die Praxis verordnet. Mir wurde gesagt, wozu sie da sind und was sonst möglich ist. Ich weiß, dass Schmerz oder Schwellung eine Zeit lang zunehmen können. Ich kann jede Übung ablehnen. Ich kann jederzeit aufhören und muss keinen Grund nennen.',
+  'record-keeping':
+    'Die Praxis führt eine Akte über meine Antworten, Messungen und Übungen, damit sie über meine Behandlung entscheiden kann. Ich kann fragen, was darin steht. Ziehe ich das zurück, besprechen wir, was daraus folgt. Was schon in der Akte steht, muss die Praxis vielleicht von Gesetzes wegen aufbewahren.',
   'occlusion-supervised':
-    'Eine Manschette oder ein Wickel staut das Blut in einem Arm oder Bein, während ich übe. Eine Fachperson bleibt neben mir. Es kann weh tun, Spuren oder Taubheit hinterlassen und selten zu einem Blutgerinnsel, einer Ohnmacht oder einem Muskelschaden führen. Ich kann jederzeit aufhören und brauche keinen Grund.',
+    'Eine Manschette oder ein Wickel drückt auf einen Arm oder ein Bein, während ich übe, und bremst dort den Blutfluss. Eine Physiotherapeutin oder ein Physiotherapeut bleibt bei mir. In einer Umfrage mit {people} Antworten hatte etwa 1 von {numbness} Personen ein Taubheitsgefühl. Etwa 1 von {faint} war schwindlig oder fast ohnmächtig, und etwa 1 von {bruise} hatte einen blauen Fleck. Blutgerinnsel und Muskelschäden sind vorgekommen. Sie waren selten. Leichtere Gewichte ohne Manschette sind eine andere Möglichkeit. Bei Arthrose und Arthritis ist nicht gezeigt, dass die Manschette mehr bringt als gewöhnliches Training. Ich kann jederzeit aufhören und muss keinen Grund nennen.',
   'occlusion-unsupervised':
-    'Ich mache das zu Hause, allein. Niemand sieht mir zu. Ich kann die Manschette allein und mit jeder der beiden Hände abnehmen. Geht das Telefon aus, nehme ich sie ab. Ich nehme sie ab bei Taubheit, bei stechendem Schmerz oder wenn Arm oder Bein weiß oder blau wird. Ich kann jederzeit aufhören und brauche keinen Grund.',
+    'Ich mache das zu Hause, allein, und niemand sieht mir zu. Ich kann die Manschette allein und mit jeder der beiden Hände abnehmen. Geht das Telefon aus, nehme ich sie ab. Ich nehme sie sofort ab, wenn Taubheit oder Kribbeln nicht innerhalb einer Minute nachlässt. Ebenso bei stechendem Schmerz oder wenn meine Nägel blass, grau oder bläulich werden. Ich kann jederzeit aufhören und muss keinen Grund nennen.',
   'remote-monitoring':
-    'Die Praxis sieht zu den hier genannten Zeiten an, was ich sende, und zu anderen Zeiten nicht. Was ich sende, ist kein Hilferuf. Fühle ich mich in Gefahr, rufe ich den Notruf an.',
+    'Die Praxis liest zu den hier genannten Zeiten, was ich sende. Außerhalb dieser Zeiten liest es niemand. Was ich sende, ist kein Hilferuf. Fühle ich mich in Gefahr, rufe ich den Notruf an.',
   sharing:
-    'Die Praxis darf meinem Arzt, meiner Ärztin und anderen, die mich behandeln, sagen, wie es mit Übungen und Gelenken geht. Ich kann fragen, wem was gesagt wurde.',
+    'Die Praxis darf meiner Ärztin, meinem Arzt und anderen Behandelnden sagen, wie es mir mit Übungen und Gelenken geht. Ich kann jederzeit fragen, wer was erfahren hat.',
   export:
-    'Die Praxis darf eine Kopie meiner Akte als Datei weitergeben, an mich oder an jemanden, den ich nenne.',
-} as const satisfies Readonly<Record<ConsentKind, string>>;
+    'Die Praxis darf eine Kopie meiner Akte als Datei herausgeben, an mich oder an jemanden, den ich nenne.',
+} as const satisfies Readonly<Record<ConsentKind, Sentence>>;

@@ -1,5 +1,6 @@
 /** What was decided, and why. */
 import type { DecisionWord } from '#core/decision/answers.ts';
+import type { LeftOutRule } from '#core/decision/left-out.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
@@ -27,9 +28,9 @@ export const rules = {
   B0: 'Wir lernen noch, was für Ihr Gelenk üblich ist. Bleiben Sie vorerst beim jetzigen Plan.',
   B1: 'Wir möchten neu festhalten, welche Beschwerden für Ihr Gelenk üblich sind.',
   B2: 'Ihrem Gelenk ging es besser als früher. Wir möchten neu festhalten, was üblich ist, bevor Sie mehr machen.',
-  W3: 'Das Gelenk ist sehr geschwollen. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
-  W2: 'Das Gelenk ist deutlich geschwollen. Lassen Sie es heute ruhen. Machen Sie danach etwas weniger.',
-  W1s: 'Das Gelenk ist ein wenig geschwollen. Bleiben Sie darum beim jetzigen Plan.',
+  W3: 'Das Gelenk ist viel stärker geschwollen als sonst. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
+  W2: 'Das Gelenk ist deutlich stärker geschwollen als sonst. Lassen Sie es heute ruhen. Machen Sie danach etwas weniger.',
+  W1s: 'Das Gelenk ist ein wenig stärker geschwollen als sonst. Bleiben Sie darum beim jetzigen Plan.',
   S1: 'Im Gelenk ist viel Flüssigkeit. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
   S2: 'Die Flüssigkeit im Gelenk ist nicht weniger geworden. Lassen Sie es ruhen und sprechen Sie heute mit uns.',
   S2f: 'Im Gelenk ist Flüssigkeit. Lassen Sie es ruhen, bis sie zurückgegangen ist. Machen Sie dann etwas weniger.',
@@ -53,3 +54,11 @@ export const rules = {
   D3: 'Sie haben mehr gemacht als geplant. Bleiben Sie beim jetzigen Plan. Wir möchten mit Ihnen darüber sprechen.',
   D4: 'Das Gelenk hat nachgegeben. Bleiben Sie beim jetzigen Plan und sagen Sie uns Bescheid.',
 } as const satisfies Readonly<Record<RuleId, string>>;
+
+/** Why a dose is held where a question was left open: what was not said is never told as said. */
+export const leftOut = {
+  D1: 'Sie haben offengelassen, ob Sie zusätzlich ein Schmerzmittel genommen haben. Darum bleibt die Dosis gleich.',
+  D3: 'Sie haben offengelassen, ob Sie mehr gemacht haben als geplant. Darum bleibt die Dosis gleich.',
+  D4: 'Sie haben offengelassen, ob das Gelenk nachgegeben hat. Darum bleibt die Dosis gleich.',
+  C3: 'Sie haben offengelassen, wie viele noch gegangen wären. Darum bleibt die Dosis gleich.',
+} as const satisfies Readonly<Record<LeftOutRule, string>>;

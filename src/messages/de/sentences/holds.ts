@@ -9,7 +9,7 @@ export const holds = {
   'after-event':
     'Seit Sie angefangen haben, ist etwas passiert. Wir stellen Ihnen einige Fragen, bevor Sie weitermachen.',
   'no-consent':
-    'Sie haben dieser Übung nicht zugestimmt oder die Zustimmung zurückgenommen. Lassen Sie sie aus, bis wir gesprochen haben.',
+    'Sie haben nicht zugestimmt oder Ihre Zustimmung zurückgenommen. Lassen Sie diese Übung aus, bis wir gesprochen haben.',
   finding:
     'Es wurde etwas festgestellt, oder Sie haben uns etwas gesagt, das wir zuerst klären müssen. Lassen Sie die unten gekennzeichneten Übungen aus, bis wir gesprochen haben.',
   'limit-closes':

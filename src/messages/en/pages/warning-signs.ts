@@ -14,7 +14,7 @@ export const words = {
   'flag.unexplained-fever': 'A fever, or chills, and you don’t know why',
   'flag.cannot-bear-weight-or-deformity': 'You can’t put weight on it, or it looks out of shape',
   'flag.persistent-limb-change-after-release':
-    'Ten minutes after the cuff came off: still numb, white, blue or swollen',
+    'Ten minutes after the cuff came off: numbness or pins and needles, or still pale, grey, bluish or swollen',
   'flag.neck-pain-with-limb-symptoms': 'Neck pain with numb, weak or clumsy arms or legs',
   'flag.new-weakness': 'New weakness in an arm or a leg',
   'flag.fall-with-injury': 'A fall that hurt you',

@@ -16,7 +16,7 @@ export const exerciseCautions = {
   'knee-end-range': 'If the front of your knee hurts, do not straighten it all the way.',
   'knee-bend-pain': 'Do not go so low if your knee hurts.',
   'grip-strain': 'If your fingers hurt, ask for a wide handle or a loop.',
-  'low-back-bend': 'Keep your back straight. Do not round it.',
+  'low-back-bend': 'Bend at your hips and keep your back long.',
   'low-back-arch': 'Lift only as high as your back lets you.',
   'side-lying-hip': 'Put a pillow under your hip if it is sore.',
   'front-lying': 'If lying on your front is hard, stop and ask.',

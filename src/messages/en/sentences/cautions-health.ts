@@ -17,6 +17,8 @@ export const screeningCautions = {
     'If your face droops, your speech changes or one side goes weak, call emergency care at once.',
   'screening-high-blood-pressure':
     'Measure your blood pressure before you start. If it is high, do not start, and ring us.',
+  'blood-pressure-numbers':
+    'Measure your blood pressure before you start. From {systolic} over {diastolic}, ring us first. From {stopsystolic} over {stopdiastolic}, do not exercise. One of the two numbers is enough.',
   'screening-fever-or-unwell': 'Do not exercise while you have a fever or feel ill.',
   'screening-head-pressure-or-eye':
     'Do not strain, and keep your head up. Stop if your sight changes or your head hurts badly.',
@@ -27,13 +29,13 @@ export const screeningCautions = {
   'screening-sickle-cell':
     'Drink enough and rest well between sets. Stop if an arm, a leg or your chest hurts.',
   'screening-arterial-disease':
-    'Rest when the arm or leg cramps. If it is cold and pale and hurts at rest, that is urgent: get help.',
+    'Rest when the arm or leg cramps. If it is cold, paler than the other side or hurts at rest, that is urgent: get help.',
   'screening-dialysis-access': 'Put nothing tight on the arm or leg with your fistula or port.',
   'screening-lymph': 'Put no cuff on that arm or leg. Tell us if it feels heavier or swells.',
   'screening-veins': 'Stop and ring us if a vein turns red, warm or sore.',
   'screening-swollen-calf': 'Do not exercise. Get medical help today for the calf.',
   'screening-raynaud-or-systemic-sclerosis':
-    'Keep hands and feet warm. Stop if fingers or toes turn white or blue.',
+    'Keep hands and feet warm. Stop if your nails turn pale, grey or bluish.',
   'screening-vasculitis': 'Ring us about new skin spots, or new pain or numbness in an arm or leg.',
   'screening-after-covid':
     'Ring us the same day if a calf hurts or swells. Call for help if you cannot get your breath.',
@@ -41,7 +43,7 @@ export const screeningCautions = {
   'screening-operation-plaster-or-bed':
     'Keep to what your surgeon allowed. Ring us the same day if a calf hurts or swells.',
   'screening-cancer': 'Stop and ring us about new pain in a bone. Keep to what your cancer team allows.',
-  'screening-diabetes': 'Check your sugar before you start, and look at your feet afterwards.',
+  'screening-diabetes': 'Look at your feet after the session, and tell us about any sore place.',
   'screening-kidney-disease': 'Dark urine or very bad soreness is urgent: ring us the same day.',
   'screening-no-feeling-or-cannot-say':
     'Do this with somebody beside you who looks at your skin and its colour.',
@@ -63,8 +65,8 @@ export const screeningCautions = {
   'screening-neck-in-rheumatoid-arthritis':
     'Keep your neck relaxed. Tingling, clumsy hands or unsteady legs are urgent: ring us.',
   'screening-osteoporosis':
-    'Do not bend or twist your back under load. Stop and ring us if your back hurts suddenly.',
-} as const satisfies Readonly<Record<`screening-${ScreeningItemId}`, string>>;
+    'Move from your hips and keep your back long. Stop and ring us if your back suddenly hurts.',
+} as const satisfies Readonly<Record<`screening-${ScreeningItemId}` | 'blood-pressure-numbers', string>>;
 
 export const medicineCautions = {
   'medicine-not-said':
@@ -77,7 +79,7 @@ export const medicineCautions = {
   'medicine-blood-pressure-tablet':
     'Your tablet can make you dizzy after a set. Sit down, and get up slowly.',
   'medicine-insulin-or-sulfonylurea':
-    'Measure your sugar before you start, and keep something sweet beside you.',
+    'You take insulin, or a tablet that can bring your sugar too low. Measure it before you start, and keep something sweet beside you.',
   'medicine-long-term-steroid':
     'Your skin and bones may be fragile. Pad straps, and look at the skin afterwards.',
   'medicine-statin':

@@ -10,11 +10,11 @@ export const methodCautions = {
   'occlusion-arms-legs-one-at-a-time':
     'Put it only high on the arm or leg you were shown. Only one arm or leg at a time.',
   'occlusion-pulse-and-colour':
-    'Fingers or toes may turn pink or dusky. White, blue or patchy is wrong: take it off at once.',
+    'Compare your nails and palm, or toenails and sole, with the other side. A little redder or darker is fine. Paler, grey, bluish or patchy is wrong: take it off at once.',
   'occlusion-release':
-    'Take it off at once if numbness does not ease in a minute, or you have sharp pain. Take it off at once if you feel faint, or have chest pain, a headache or a change of sight.',
+    'Take it off at once if numbness or pins and needles do not ease within a minute. Do the same for sharp pain, faintness, chest pain, a headache or a change of sight.',
   'occlusion-after':
-    'Ring us the same day if your urine is dark, or an arm or leg swells. Do the same if soreness is far worse than usual, or numbness lasts ten minutes after it is off.',
+    'Ring us the same day if your urine is dark, or an arm or leg swells. Do the same if soreness is far worse than usual. Do the same if numbness or pins and needles last ten minutes after it is off.',
   'occlusion-time': 'When the time is up, take it off, even if you have not finished.',
   'occlusion-evidence':
     'This is meant to spare your joint. If the joint hurts more, that is not part of it: stop and tell us.',
@@ -32,7 +32,8 @@ export const occlusionChecks = {
   'pulse-before': 'Feel the pulse where you were shown.',
   'pain-before-exercise': 'If it hurts before you move, it is too tight. Loosen it.',
   'pulse-during': 'Feel the pulse in each rest. No pulse: take it off.',
-  'colour-during': 'Pink or dusky is fine. White, blue or patchy: take it off.',
+  'colour-during':
+    'Compare your nails and palm, or toenails and sole, with the other side. A little redder or darker is fine. Paler, grey, bluish or patchy: take it off.',
   'refill-during': 'Press a nail. Colour must be back before you have counted to three.',
   'three-scores': 'Say what hurts: the joint, the muscle or the cuff.',
   'release-between': 'Take it off between exercises, for at least one minute.',

@@ -1,5 +1,6 @@
 /** What was decided, and why. */
 import type { DecisionWord } from '#core/decision/answers.ts';
+import type { LeftOutRule } from '#core/decision/left-out.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
 
 export const decisions = {
@@ -26,9 +27,9 @@ export const rules = {
   B0: 'We are still learning how your joint usually is, so stay where you are for now.',
   B1: 'It is time for us to look again at how your joint usually is.',
   B2: 'Your joint has been better than before, so we want to look again before you do more.',
-  W3: 'The joint is very swollen. Rest it and speak with us today.',
-  W2: 'The joint is clearly swollen. Rest it today; afterwards do a little less.',
-  W1s: 'The joint is a little swollen, so stay where you are.',
+  W3: 'The joint is far more swollen than usual. Rest it and speak with us today.',
+  W2: 'The joint is clearly more swollen than usual. Rest it today; afterwards do a little less.',
+  W1s: 'The joint is a little more swollen than usual, so stay where you are.',
   S1: 'There is a lot of fluid in the joint. Rest it and speak with us today.',
   S2: 'The fluid in the joint has not gone down. Rest it and speak with us today.',
   S2f: 'There is fluid in the joint. Rest it until it has gone down; then do a little less.',
@@ -52,3 +53,11 @@ export const rules = {
   D3: 'You did more than planned, so stay where you are and let us talk about it.',
   D4: 'The joint gave way, so stay where you are and let us know.',
 } as const satisfies Readonly<Record<RuleId, string>>;
+
+/** Why a dose is held where a question was left open: what was not said is never told as said. */
+export const leftOut = {
+  D1: 'You left out whether you took extra pain relief, so same dose.',
+  D3: 'You left out whether you did more than planned, so same dose.',
+  D4: 'You left out whether the joint gave way, so same dose.',
+  C3: 'You left out how many more you could have done, so same dose.',
+} as const satisfies Readonly<Record<LeftOutRule, string>>;

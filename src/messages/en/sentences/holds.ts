@@ -7,7 +7,7 @@ export const holds = {
   returned: 'Welcome back. Ring us first: we will ask you some questions before you start again.',
   'after-event': 'Something has happened since you began. We will ask you some questions before you go on.',
   'no-consent':
-    'You have not consented to this exercise, or you withdrew your consent. Leave it out until we have spoken.',
+    'You have not consented to this, or you withdrew your consent. Leave it out until we have spoken.',
   finding:
     'Something was found, or you told us something, that we have to clear up first. Leave out the exercises marked below until we have spoken.',
   'limit-closes':

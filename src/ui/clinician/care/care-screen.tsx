@@ -1,4 +1,4 @@
-/** Care around the dose: agreements, the gate for a cuff at home, limits on a joint, what happened. */
+/** Care around the dose: consents, home eligibility for a cuff, limits on a joint, what happened. */
 
 import { degreesAllowed } from '#core/episode/limit-degrees.ts';
 import { dayInWords, jointInWords } from '#core/review/plain-words.ts';
@@ -21,6 +21,16 @@ export interface CareProps {
   readonly day: Day;
 }
 
+const consentStates = {
+  given: 'Given',
+  refused: 'Refused',
+  withdrawn: 'Withdrawn',
+  'not-asked': 'Not asked',
+} as const;
+
+const wordingInWords = ({ wordingSource, wordingVersion }: Consents['rows'][number]): string =>
+  `${wordingSource === 'clinic' ? 'your clinic’s' : 'the proposed'} wording ${wordingVersion}`;
+
 const ConsentList = ({ patientId, consents, clock }: CareProps) => (
   <ul className="plain-list stack">
     {consents.kinds.map((consent) => {
@@ -30,17 +40,17 @@ const ConsentList = ({ patientId, consents, clock }: CareProps) => (
           <h3>
             {consent.title}{' '}
             <StatusTag
-              shape={consent.isGiven ? 'done' : 'unknown'}
-              tone={consent.isGiven ? 'accent' : 'plain'}
+              shape={consent.state === 'given' ? 'done' : 'unknown'}
+              tone={consent.state === 'given' ? 'accent' : 'plain'}
             >
-              {consent.isGiven ? 'Given' : last ? 'Withdrawn' : 'Not asked'}
+              {consentStates[consent.state]}
             </StatusTag>
           </h3>
           <p>“{consent.text}”</p>
           <p className="soft">
-            {consent.isProposal ? 'Draft wording; your clinic has not reviewed it. ' : ''}
+            {consent.isProposal ? 'Proposed wording; your clinic has not reviewed it. ' : ''}
             {last
-              ? `${last.act === 'given' ? 'Given' : 'Withdrawn'} ${momentInWords(last.at, clock)}, recorded by ${last.by}${last.reason ? `: ${last.reason}` : ''}.`
+              ? `${consentStates[last.act]} ${momentInWords(last.at, clock)}, recorded by ${last.by}, to ${wordingInWords(last)}${last.reason ? `: ${last.reason}` : ''}.`
               : 'Consent has not been asked for.'}
           </p>
           <ConsentForm patientId={patientId} consent={consent} />

@@ -1,5 +1,5 @@
 'use client';
-/** Writing down what the patient said to one agreement, after its wording was read out. */
+/** Recording what the patient said to one consent, after its wording was read aloud. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { Button } from '#ui/design-system/button.tsx';
@@ -9,26 +9,42 @@ import type { Consent } from '../answers.ts';
 import { client } from '../client.ts';
 import { useSubmit } from '../forms/use-submit.ts';
 
-export const ConsentForm = ({
-  patientId,
-  consent,
-}: {
+type Act = 'given' | 'refused' | 'withdrawn';
+
+const actsOn: Readonly<Record<Consent['state'], readonly Act[]>> = {
+  given: ['withdrawn'],
+  'not-asked': ['given', 'refused'],
+  refused: ['given'],
+  withdrawn: ['given'],
+};
+
+const actWords: Readonly<Record<Act, string>> = {
+  given: 'Read aloud; the patient consents',
+  refused: 'Read aloud; the patient refuses',
+  withdrawn: 'The patient withdraws consent',
+};
+
+interface ConsentFormProps {
   readonly patientId: string;
   readonly consent: Consent;
-}) => {
+}
+
+export const ConsentForm = ({ patientId, consent }: ConsentFormProps) => {
   const router = useRouter();
   const [reason, setReason] = useState('');
   const prefix = `agree-${consent.kind}-`;
   const submit = useSubmit(prefix, `${prefix}send`);
-  const act = consent.isGiven ? 'withdrawn' : 'given';
-  const record = () =>
+  const ids = [`${prefix}send`];
+  const acts = actsOn[consent.state];
+  const record = (act: Act) =>
     submit.send([], async () => {
-      const { kind, version } = consent;
+      const { kind, wordingSource, wordingVersion } = consent;
       await client.clinician.consents.record.mutate({
         patientId,
         kind,
         act,
-        wordingVersion: version,
+        wordingSource,
+        wordingVersion,
         reason: reason.trim() === '' ? null : reason,
       });
       setReason('');
@@ -38,7 +54,7 @@ export const ConsentForm = ({
     <div className="stack-close screen-only">
       <ErrorSummary problems={submit.problems} />
       <div className="row row-end">
-        {consent.isGiven ? (
+        {consent.state === 'refused' || consent.state === 'withdrawn' ? null : (
           <TextField
             name={`${prefix}reason`}
             label="Reason, in the patient’s words"
@@ -46,11 +62,13 @@ export const ConsentForm = ({
             value={reason}
             onChange={(event) => setReason(event.target.value)}
           />
-        ) : null}
-        <Button tone="plain" id={`${prefix}send`} onClick={() => void record()}>
-          {consent.isGiven ? 'The patient withdraws consent' : 'Read aloud; the patient consents'}
-          <span className="visually-hidden">: {consent.title}</span>
-        </Button>
+        )}
+        {acts.map((act, place) => (
+          <Button key={act} tone="plain" id={ids[place]} onClick={() => void record(act)}>
+            {actWords[act]}
+            <span className="visually-hidden">: {consent.title}</span>
+          </Button>
+        ))}
       </div>
     </div>
   );

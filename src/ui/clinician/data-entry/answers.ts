@@ -135,7 +135,12 @@ export const sessionAnswers = (
   })),
 });
 
-export const morningAnswers = (entryId: string, joints: readonly Joint[], typed: Typed) => ({
+export const morningAnswers = (
+  entryId: string,
+  joints: readonly Joint[],
+  swellingNotAsked: readonly Joint[],
+  typed: Typed,
+) => ({
   entryId,
   redFlags: flagsOf(typed),
   extraPainRelief: yes(typed.relief),
@@ -147,7 +152,8 @@ export const morningAnswers = (entryId: string, joints: readonly Joint[], typed:
     stiffnessMinutes: score(typed[`stiffness-${joint}`]),
     stiffnessState: 'asked',
     swelling: typed[`swelling-${joint}`] || null,
-    swellingState: 'asked',
+    swellingState: swellingNotAsked.includes(joint) ? 'not-applicable' : 'asked',
+    swellingQuestion: 'more-than-usual',
     flare: yes(typed[`flare-${joint}`]),
   })),
 });

@@ -20,6 +20,8 @@ export interface DataEntryFormProps {
   readonly patientId: string;
   readonly exercises: readonly TypedExercise[];
   readonly joints: readonly Joint[];
+  /** Of these joints, those that are not asked about swelling. */
+  readonly swellingNotAsked: readonly Joint[];
 }
 
 const worded = (value: string) => ({ value, label: value.replaceAll('-', ' ') });
@@ -53,7 +55,7 @@ const SessionFields = ({
   exercises,
   joints,
   ...props
-}: FieldsProps & Omit<DataEntryFormProps, 'patientId'>) => (
+}: FieldsProps & Omit<DataEntryFormProps, 'patientId' | 'swellingNotAsked'>) => (
   <>
     <Choice
       {...props}
@@ -96,10 +98,10 @@ const storedText: Readonly<Record<string, string>> = {
   known: 'This entry was already saved.',
 };
 
-const answersOf = (kind: Kind, entryId: string, { exercises, joints }: DataEntryFormProps, typed: Typed) =>
+const answersOf = (kind: Kind, entryId: string, props: DataEntryFormProps, typed: Typed) =>
   kind === 'session'
-    ? sessionAnswers(entryId, exercises, joints, typed)
-    : morningAnswers(entryId, joints, typed);
+    ? sessionAnswers(entryId, props.exercises, props.joints, typed)
+    : morningAnswers(entryId, props.joints, props.swellingNotAsked, typed);
 
 /** What is typed, and the one id it is kept under however often the button is pressed. */
 const useTyped = () => {
@@ -148,7 +150,14 @@ export const DataEntryForm = (props: DataEntryFormProps) => {
       <Head {...fields} kind={kind} way={way} onKind={setKind} onWay={setWay} />
       {kind === 'session' ? <SessionFields {...fields} exercises={exercises} joints={joints} /> : null}
       {kind === 'morning'
-        ? joints.map((joint) => <MorningJoint key={joint} {...fields} joint={joint} />)
+        ? joints.map((joint) => (
+            <MorningJoint
+              key={joint}
+              {...fields}
+              joint={joint}
+              asksSwelling={!props.swellingNotAsked.includes(joint)}
+            />
+          ))
         : null}
       {kind === null ? null : <Asked {...fields} />}
       <div className="row">

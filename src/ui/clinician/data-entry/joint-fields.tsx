@@ -1,7 +1,7 @@
 /** The answers of one joint, each of which may stay open. */
 import type { Joint } from '#core/exercises/joints.ts';
 import { swellings } from '#core/record/record.ts';
-import { jointInWords } from '#core/review/plain-words.ts';
+import { jointInWords, swellingInWords } from '#core/review/plain-words.ts';
 import { boundField, type TypedForm } from '#ui/design-system/bound-field.ts';
 import { NumberField } from '#ui/design-system/number-field.tsx';
 import { SelectField } from '#ui/design-system/select-field.tsx';
@@ -39,7 +39,12 @@ export const SessionJoint = ({ joint, ...props }: FieldsProps & { readonly joint
   </fieldset>
 );
 
-export const MorningJoint = ({ joint, ...props }: FieldsProps & { readonly joint: Joint }) => {
+interface MorningJointProps extends FieldsProps {
+  readonly joint: Joint;
+  readonly asksSwelling: boolean;
+}
+
+export const MorningJoint = ({ joint, asksSwelling, ...props }: MorningJointProps) => {
   return (
     <fieldset className="field stack-close">
       <legend className="field-legend">{jointInWords(joint)}</legend>
@@ -51,12 +56,17 @@ export const MorningJoint = ({ joint, ...props }: FieldsProps & { readonly joint
         isWhole
         isOptional
       />
-      <Choice
-        {...props}
-        name={`swelling-${joint}`}
-        label="Swelling"
-        options={swellings.map((value) => ({ value, label: value }))}
-      />
+      {asksSwelling ? (
+        <Choice
+          {...props}
+          name={`swelling-${joint}`}
+          label="More swollen than usual"
+          options={swellings.map((value) => ({
+            value,
+            label: swellingInWords(value, 'more-than-usual'),
+          }))}
+        />
+      ) : null}
       <Choice {...props} name={`flare-${joint}`} label="Flare" />
     </fieldset>
   );

@@ -1,7 +1,8 @@
 /** Prescriptions: what waits for a signature, what is in force, what came before. */
 import { DataTable } from '#ui/design-system/data-table.tsx';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
-import type { ApprovedAhead, Prescriptions, Proposal, Version } from '../answers.ts';
+import { Notice } from '#ui/design-system/notice.tsx';
+import type { ApprovedAhead, Consents, Prescriptions, Proposal, Version } from '../answers.ts';
 import { doseInWords, doseTitle } from '../dose-words.ts';
 import { type ClinicClock, momentInWords } from '../when.ts';
 import { ApproveAhead } from './approve-ahead.tsx';
@@ -15,8 +16,7 @@ export interface PrescriptionsProps {
   readonly proposals: readonly Proposal[];
   readonly approvals: readonly ApprovedAhead[];
   readonly signer: string;
-  /** When the clinic looks at what is sent, as the clinic wrote it. */
-  readonly monitoringHours: string;
+  readonly consents: Consents;
   readonly clock: ClinicClock;
 }
 
@@ -25,9 +25,25 @@ const changesOf = (version: Version, proposals: readonly Proposal[]): readonly s
   proposals.find((one) => one.itemId === version.itemId && one.decisionId === version.decisionId)?.changes ??
   [];
 
+const withoutTreatmentConsent = {
+  'not-asked': 'Consent to treatment has not been asked for. Ask, and record the answer under Care.',
+  refused:
+    'The patient refused consent to treatment. Nothing can be signed, and every exercise rests until consent is given.',
+  withdrawn:
+    'The patient withdrew consent to treatment. Nothing can be signed, and every exercise rests until consent is given.',
+} as const;
+
+const TreatmentConsent = ({ consents }: Pick<PrescriptionsProps, 'consents'>) => {
+  const state = consents.kinds.find(({ kind }) => kind === 'treatment')?.state ?? 'not-asked';
+  return state === 'given' ? null : (
+    <Notice tone={state === 'not-asked' ? 'plain' : 'care'} title={withoutTreatmentConsent[state]} />
+  );
+};
+
 const Unsigned = (props: PrescriptionsProps) => (
   <section className="stack" id="unsigned">
     <h2>To sign</h2>
+    <TreatmentConsent {...props} />
     {props.prescriptions.unsigned.length === 0 ? (
       <p className="soft">No prescription needs signing.</p>
     ) : null}
@@ -109,8 +125,8 @@ export const PrescriptionsScreen = (props: PrescriptionsProps) => (
       empty="No earlier versions."
     />
     <p className="print-only">
-      {props.monitoringHours ? `Monitoring hours: ${props.monitoringHours}.  ` : ''}Answers are not read
-      around the clock.
+      {props.consents.monitoringHours ? `Monitoring hours: ${props.consents.monitoringHours}.  ` : ''}Answers
+      are not read around the clock.
     </p>
     <p className="print-only">
       The licensed clinician’s judgement and local rules come before each caution above. Loadgate proposes; a

@@ -21,6 +21,8 @@ export const CareProfileForm = ({ patient }: { readonly patient: Patient }) => {
       taken="Saved as a new version."
       hints={{
         followedJoints: 'One or two. The patient is asked about these at each session and each morning.',
+        swellingNotAsked:
+          'Of the joints followed, those on which swelling cannot be seen or felt, such as a hip or the spine. Missing answers there do not hold the dose.',
         ownedLoadsKg: 'In kg, separated by spaces, such as 1 2 3 4.5. Doses are rounded to these.',
         formulaSex: 'Used by the body formulas. If left empty, levels by body weight are not computed.',
       }}

@@ -1,7 +1,7 @@
 /** The entry a finished morning check becomes, and what may stand as "last time" tomorrow. */
 import { entryFormat, type MorningEntry } from '#core/record/entries.ts';
 import { known } from '../session/entry.ts';
-import { jointMorning, type LastMorning, type MorningDraft } from './morning.ts';
+import { asksSwellingOf, jointMorning, type LastMorning, type MorningDraft } from './morning-draft.ts';
 
 export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntry => ({
   format: entryFormat,
@@ -22,20 +22,19 @@ export const morningEntryOf = (draft: MorningDraft, sentAt: number): MorningEntr
       pain: known(pain),
       stiffnessMinutes: draft.asksStiffness ? known(stiffnessMinutes) : null,
       stiffnessState: draft.asksStiffness ? 'asked' : 'not-applicable',
-      swelling: !draft.asksSwelling || swelling === 'unknown' ? null : swelling,
-      swellingState: draft.asksSwelling ? 'asked' : 'not-applicable',
+      swelling: !asksSwellingOf(draft, joint) || swelling === 'unknown' ? null : swelling,
+      swellingState: asksSwellingOf(draft, joint) ? 'asked' : 'not-applicable',
+      swellingQuestion: 'more-than-usual',
       flare: known(flare),
     };
   }),
 });
 
-/** What may stand in "as last time" tomorrow: a clear swelling is never offered as usual. */
+/** What may stand in "as last time" tomorrow. */
 export const lastMorningOf = (draft: MorningDraft): LastMorning =>
   Object.fromEntries(
     draft.joints.flatMap((joint) => {
-      const { stiffnessMinutes, swelling } = jointMorning(draft, joint);
-      return typeof stiffnessMinutes === 'number' && (swelling === 'none' || swelling === 'slight')
-        ? [[joint, { stiffnessMinutes, swelling }]]
-        : [];
+      const { stiffnessMinutes } = jointMorning(draft, joint);
+      return typeof stiffnessMinutes === 'number' ? [[joint, { stiffnessMinutes }]] : [];
     }),
   );

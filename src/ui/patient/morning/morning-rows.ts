@@ -4,7 +4,7 @@ import { scoreText, yesNoText } from '#ui/patient/questions/answers-in-words.ts'
 import { type CheckRow, flagsText } from '../session/check-rows.ts';
 import type { Score } from '../session/draft.ts';
 import { t } from '../words.ts';
-import { type JointMorning, jointMorning, type MorningDraft } from './morning.ts';
+import { asksSwellingOf, type JointMorning, jointMorning, type MorningDraft } from './morning-draft.ts';
 
 const minutesText = (minutes: Score | null): string =>
   minutes === null
@@ -36,7 +36,7 @@ const jointRows = (draft: MorningDraft, joint: Joint): readonly CheckRow[] => {
           },
         ]
       : []),
-    ...(draft.asksSwelling
+    ...(asksSwellingOf(draft, joint)
       ? [{ step: `swelling:${joint}`, name: t('morning.swelling', named), value: swellingText(swelling) }]
       : []),
     { step: `flare:${joint}`, name: t('morning.flare', named), value: yesNoText(flare) },

@@ -1,47 +1,15 @@
-/** The next-morning answers as the phone keeps them, and the pages they need. null means not answered yet. */
+/** The pages the next-morning answers need, and what each answer changes. */
 import type { RedFlag } from '#core/decision/facts/facts.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Carer } from '#core/record/entry-words.ts';
-import type { Swelling } from '#core/record/record.ts';
-import type { Score, YesNo } from '../session/draft.ts';
-
-export interface JointMorning {
-  readonly pain: Score | null;
-  readonly stiffnessMinutes: Score | null;
-  readonly swelling: Swelling | 'unknown' | null;
-  readonly flare: YesNo | null;
-}
-
-/** What this phone was told on the last morning, for "as last time". */
-export type LastMorning = Readonly<
-  Partial<Record<Joint, { readonly stiffnessMinutes: number; readonly swelling: 'none' | 'slight' }>>
->;
-
-export interface MorningDraft {
-  readonly shape: 1;
-  readonly entryId: string;
-  readonly ownerId: string;
-  readonly day: string;
-  readonly zone: string;
-  readonly asksStiffness: boolean;
-  readonly asksSwelling: boolean;
-  readonly joints: readonly Joint[];
-  readonly step: string;
-  readonly isChanging: boolean;
-  readonly byJoint: Readonly<Partial<Record<Joint, JointMorning>>>;
-  /** null: the short way has not been answered; false: each question is asked. */
-  readonly isUsual: boolean | null;
-  readonly flags: readonly RedFlag[] | null;
-  readonly ticked: readonly string[];
-  readonly relief: YesNo | null;
-  readonly endedAt: number | null;
-  /** For an earlier day. This and what follows is absent in drafts of an earlier release. */
-  readonly isLate?: boolean;
-  /** Dark urine and unusual muscle pain have a question of their own this morning. */
-  readonly asksUrine?: boolean;
-  readonly urine?: YesNo | null;
-  readonly enteredAs?: Carer | null;
-}
+import type { YesNo } from '../session/draft.ts';
+import {
+  asksSwellingOf,
+  type JointMorning,
+  jointMorning,
+  type LastMorning,
+  type MorningDraft,
+} from './morning-draft.ts';
+import { usualAnswers, usualOfJoint } from './usual-answers.ts';
 
 export type MorningEvent =
   | { readonly type: 'go' | 'change'; readonly step: string }
@@ -56,11 +24,6 @@ export type MorningEvent =
   | { readonly type: 'urine-done'; readonly now: number }
   | { readonly type: 'sent'; readonly now: number };
 
-const nothing: JointMorning = { pain: null, stiffnessMinutes: null, swelling: null, flare: null };
-
-export const jointMorning = (draft: MorningDraft, joint: Joint): JointMorning =>
-  draft.byJoint[joint] ?? nothing;
-
 export const beginMorning = (
   from: Pick<
     MorningDraft,
@@ -70,6 +33,7 @@ export const beginMorning = (
     | 'zone'
     | 'asksStiffness'
     | 'asksSwelling'
+    | 'swellingNotAsked'
     | 'joints'
     | 'isLate'
     | 'asksUrine'
@@ -92,7 +56,7 @@ const each = (draft: MorningDraft): readonly string[] => [
   'flags',
   ...draft.joints.flatMap((joint) => [
     ...(draft.asksStiffness ? [`stiffness:${joint}`] : []),
-    ...(draft.asksSwelling ? [`swelling:${joint}`] : []),
+    ...(asksSwellingOf(draft, joint) ? [`swelling:${joint}`] : []),
     `flare:${joint}`,
   ]),
   'relief',
@@ -117,21 +81,23 @@ const forward = (draft: MorningDraft): MorningDraft => {
 
 const withAnswer = (draft: MorningDraft, joint: Joint, answer: Partial<JointMorning>): MorningDraft => ({
   ...draft,
-  byJoint: { ...draft.byJoint, [joint]: { ...jointMorning(draft, joint), ...answer } },
+  byJoint: {
+    ...draft.byJoint,
+    [joint]: {
+      ...jointMorning(draft, joint),
+      ...answer,
+      ...(answer.swelling === undefined ? {} : { swellingQuestion: 'more-than-usual' }),
+    },
+  },
 });
 
 /** The statements on the page, taken as answered one by one: each was read and said to be right. */
 const asUsual = (draft: MorningDraft, last: LastMorning): MorningDraft => {
   const answered = draft.joints.reduce(
-    (one, joint) =>
-      withAnswer(one, joint, {
-        stiffnessMinutes: draft.asksStiffness ? (last[joint]?.stiffnessMinutes ?? 0) : null,
-        swelling: draft.asksSwelling ? (last[joint]?.swelling ?? 'none') : null,
-        flare: false,
-      }),
+    (one, joint) => withAnswer(one, joint, usualOfJoint(draft, joint, last)),
     draft,
   );
-  return { ...answered, isUsual: true, flags: [], relief: false, step: 'check' };
+  return { ...answered, ...usualAnswers, isUsual: true, step: 'check' };
 };
 
 const canEnter = (draft: MorningDraft, step: string): boolean =>

@@ -8,7 +8,8 @@ import { readNumber } from '#ui/design-system/read-number.ts';
 import { QuestionPage } from '../questions/question-page.tsx';
 import type { Score } from '../session/draft.ts';
 import { t } from '../words.ts';
-import { jointMorning, type MorningDraft, type MorningEvent } from './morning.ts';
+import type { MorningEvent } from './morning.ts';
+import { jointMorning, type MorningDraft } from './morning-draft.ts';
 
 const lengths = ['0', '5', '10', '15', '30', '60'] as const;
 /** A day has no more minutes. */

@@ -1,5 +1,5 @@
 /** The check of this morning and that of the day before may both be half answered: neither takes the other's place. */
-import type { MorningDraft } from './morning.ts';
+import type { MorningDraft } from './morning-draft.ts';
 
 export interface TwoMornings {
   /** Begun and not sent, of the day that is taken up; null where that day has none. */

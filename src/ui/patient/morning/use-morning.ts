@@ -7,13 +7,8 @@ import type { OutboxHandle, Owner } from '../outbox/use-outbox.ts';
 import { readOwn, writeOwn } from '../phone/own-store.ts';
 import { asideMorningKey, lastMorningKey, morningDraftKey } from '../phone/phone-store.ts';
 import { useSavedReducer } from '../phone/use-saved-reducer.ts';
-import {
-  beginMorning,
-  type LastMorning,
-  type MorningDraft,
-  type MorningEvent,
-  morningReducer,
-} from './morning.ts';
+import { beginMorning, type MorningEvent, morningReducer } from './morning.ts';
+import type { LastMorning, MorningDraft } from './morning-draft.ts';
 import { lastMorningOf, morningEntryOf } from './morning-entry.ts';
 import { takenUp } from './two-mornings.ts';
 
@@ -86,6 +81,7 @@ export const useMorning = (
           zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
           asksStiffness: view.asksStiffness,
           asksSwelling: view.asksSwelling,
+          swellingNotAsked: view.swellingNotAsked ?? [],
           joints: view.followedJoints,
         });
       put(begun);

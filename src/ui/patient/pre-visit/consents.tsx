@@ -1,8 +1,7 @@
 'use client';
-/** What the patient has agreed to, in the clinic's words, and taking it back without a reason. */
+/** What the patient is asked to consent to: consenting, refusing, and withdrawing without a reason. */
 import { useRouter } from 'next/navigation';
 import { useState } from 'react';
-import type { ConsentKind } from '#core/episode/consent.ts';
 import { Button } from '#ui/design-system/button.tsx';
 import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
@@ -14,31 +13,49 @@ import type { MyConsents } from './answers.ts';
 
 type Consent = MyConsents['kinds'][number];
 
-const One = ({ consent, onAct }: { readonly consent: Consent; readonly onAct: () => void }) => (
+type Act = 'give' | 'refuse' | 'withdraw';
+
+/** A refusal is offered once: what was refused or withdrawn stays so until the patient consents. */
+const actsOn: Readonly<Record<Consent['state'], readonly Act[]>> = {
+  given: ['withdraw'],
+  'not-asked': ['give', 'refuse'],
+  refused: ['give'],
+  withdrawn: ['give'],
+};
+
+const One = ({ consent, onAct }: { readonly consent: Consent; readonly onAct: (act: Act) => void }) => (
   <section className="stack-close">
     <h2>{t(`consent.${consent.kind}`)}</h2>
     <p>
-      <StatusTag shape={consent.isGiven ? 'done' : 'unknown'} tone={consent.isGiven ? 'accent' : 'plain'}>
-        {t(consent.isGiven ? 'consent.given' : 'consent.not-given')}
+      <StatusTag
+        shape={consent.state === 'given' ? 'done' : 'unknown'}
+        tone={consent.state === 'given' ? 'accent' : 'plain'}
+      >
+        {t(`consent.${consent.state}`)}
       </StatusTag>
     </p>
     <p>{translate(consent.text)}</p>
     {consent.isProposal ? <p className="soft">{t('consent.proposal')}</p> : null}
-    <Button tone={consent.isGiven ? 'stop' : 'plain'} onClick={onAct}>
-      {t(consent.isGiven ? 'consent.withdraw' : 'consent.give')}
-      <span className="visually-hidden">: {t(`consent.${consent.kind}`)}</span>
-    </Button>
+    {actsOn[consent.state].map((act) => (
+      <Button key={act} tone={act === 'withdraw' ? 'stop' : 'plain'} onClick={() => onAct(act)}>
+        {t(`consent.${act}`)}
+        <span className="visually-hidden">: {t(`consent.${consent.kind}`)}</span>
+      </Button>
+    ))}
   </section>
 );
 
+const noticeAfter = { give: null, refuse: 'noted', withdraw: 'ended' } as const;
+
 export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
   const router = useRouter();
-  const [sent, setSent] = useState<'ended' | 'failed' | null>(null);
-  const act = async (kind: ConsentKind, isGiven: boolean, wordingVersion: number) => {
-    const taken = isGiven
-      ? await callPatient('consents.withdraw', { kind })
-      : await callPatient('consents.give', { kind, wordingVersion });
-    setSent(taken ? (isGiven ? 'ended' : null) : 'failed');
+  const [sent, setSent] = useState<'ended' | 'noted' | 'not-sent' | null>(null);
+  const act = async ({ kind, wordingSource, wordingVersion }: Consent, wanted: Act) => {
+    const taken =
+      wanted === 'withdraw'
+        ? await callPatient('consents.withdraw', { kind })
+        : await callPatient(`consents.${wanted}`, { kind, wordingSource, wordingVersion });
+    setSent(taken ? noticeAfter[wanted] : 'not-sent');
     router.refresh();
   };
   return (
@@ -58,19 +75,11 @@ export const Consents = ({ mine }: { readonly mine: MyConsents }) => {
           <p>{t('hours.nobody-answers', { clinic: mine.clinicName, urgent: mine.urgentNumber })}</p>
         </Notice>
         {sent === null ? null : (
-          <Notice
-            isAnnounced
-            tone={sent === 'failed' ? 'care' : 'plain'}
-            title={t(sent === 'failed' ? 'consent.not-sent' : 'consent.ended')}
-          />
+          <Notice isAnnounced tone={sent === 'not-sent' ? 'care' : 'plain'} title={t(`consent.${sent}`)} />
         )}
       </div>
       {mine.kinds.map((consent) => (
-        <One
-          key={consent.kind}
-          consent={consent}
-          onAct={() => void act(consent.kind, consent.isGiven, consent.version)}
-        />
+        <One key={consent.kind} consent={consent} onAct={(wanted) => void act(consent, wanted)} />
       ))}
       <p className="seldom">
         <a href="/today">{t('frame.home')}</a>

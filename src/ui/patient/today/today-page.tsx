@@ -7,6 +7,7 @@ import { Notice } from '#ui/design-system/notice.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { dayText, timeText } from '#ui/language/text-of-time.ts';
 import type { DayState } from '../day-state.ts';
+import { PainLimits } from '../questions/pain-limit.tsx';
 import { doableToday } from '../session/begin.ts';
 import type { DayView } from '../view-on-day.ts';
 import { t, translate } from '../words.ts';
@@ -129,6 +130,7 @@ const Start = (props: TodayPageProps) => {
   if (doableToday(view).length === 0) return <Nothing view={view} />;
   return (
     <section className="start stack-close">
+      <PainLimits lookups={view.painLookups} />
       <Button
         tone={isMorningDue ? 'plain' : 'primary'}
         isLarge

@@ -29,7 +29,9 @@ describe('every prescription', () => {
   it('tells the patient each caution by its own key', () => {
     for (const dose of doses) {
       const list = cautions({ dose, screening: screeningWith(allYes), joints, exerciseCautions });
-      expect(list.filter(({ id, patient }) => patient.key !== id)).toEqual([]);
+      const others = list.filter(({ id, patient }) => patient.key !== id).map(({ patient }) => patient.key);
+      // Blood pressure carries the clinic's numbers, which a sentence by its key alone could not.
+      expect(others).toEqual(['blood-pressure-numbers']);
     }
   });
 
@@ -80,7 +82,7 @@ describe('screening and medicines', () => {
   it('"not known" brings the caution of "yes"; "no" brings none', () => {
     for (const item of screeningItems) {
       const of = (answer: ScreeningItemAnswer['answer']) =>
-        ids(cautions({ dose: cuff, screening: screeningWith([{ item: item.id, answer }]) })).filter(
+        ids(cautions({ dose: cuff, screening: screeningWith([{ item: item.id, answer }]), joints })).filter(
           (id) => id === `screening-${item.id}`,
         );
       expect(of('yes')).toHaveLength(1);

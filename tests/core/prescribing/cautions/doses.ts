@@ -15,7 +15,7 @@ const base = {
   sessionsPerWeek: 2,
 } as const;
 const band = { low: 15, high: 30 };
-const lowLoad: Dose = {
+export const lowLoad: Dose = {
   ...base,
   method: 'low-load',
   repetitions: band,
@@ -65,6 +65,7 @@ export const cautions = (changed: Partial<CautionsInput> = {}) =>
     measurements: [],
     joints: [],
     exerciseCautions: [],
+    settings: {},
     ...changed,
   });
 export const ids = (list: readonly Caution[]) => list.map(({ id }) => id);

@@ -82,6 +82,7 @@ const tablesOf = (client: Client) => ({
     'stiffness_state',
     'swelling',
     'swelling_state',
+    'swelling_question',
     'flare',
   ]),
 });
@@ -168,7 +169,7 @@ const writeMorning = (
   tables.morning.add([...envelopeOf(id, patient, at, random), at, null, 'not-applicable', 0]);
   for (const joint of jointsOf(patient)) {
     const swelling = random.chance(0.02) ? 'slight' : 'none';
-    const state = [10 + random.below(10), 'asked', swelling, 'asked', 0];
+    const state = [10 + random.below(10), 'asked', swelling, 'asked', 'more-than-usual', 0];
     tables.morningJoint.add([id, clinicId, patientId(patient), joint, painOf(patient, random), ...state]);
   }
 };

@@ -67,6 +67,7 @@ const columns = {
       'owned_loads_kg',
       'owned_equipment',
       'formula_sex',
+      'swelling_not_asked',
     ],
   ],
   screening: ['screening', [...owned, 'version', 'sheet_version', 'day', 'answers']],
@@ -145,7 +146,7 @@ const writePerson = (tables: Tables, plan: GroupPlan, patient: number, random: S
   const joints = jointsOf(patient);
   tables.patient.add([id, clinicId, came]);
   tables.identity.add([id, clinicId, `Given ${patient}`, `Family ${patient % 977}`, '1958-06-01']);
-  const kit = [JSON.stringify(ownedLoadsKg), JSON.stringify(householdEquipment), 'female'];
+  const kit = [JSON.stringify(ownedLoadsKg), JSON.stringify(householdEquipment), 'female', '[]'];
   tables.profile.add([...headOf('profile'), 1, 'Knee osteoarthritis', 0, JSON.stringify(joints), ...kit]);
   const screened = daysAgo(1 + random.below(400));
   const answers = [dayOf(screened), screeningAnswers];

@@ -4,6 +4,7 @@ import type { Text } from '#messages/text.ts';
 import { Button, LinkButton } from '#ui/design-system/button.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { flagOptions } from '#ui/patient/questions/flag-list.ts';
+import { painLimitHint } from '#ui/patient/questions/pain-limit.tsx';
 import { QuestionPage } from '#ui/patient/questions/question-page.tsx';
 import { ScoreQuestion } from '#ui/patient/questions/score-question.tsx';
 import { TickList } from '#ui/patient/questions/tick-list.tsx';
@@ -59,7 +60,11 @@ export const JointScorePage = ({
         <ScoreQuestion
           name={key}
           question={t(question[when], { joint })}
-          hint={when === 'during' ? t('after.during-hint') : undefined}
+          hint={
+            when === 'during'
+              ? [t('after.during-hint'), ...painLimitHint(draft.painLookups, joint)].join(' ')
+              : undefined
+          }
           low={t('scale.pain-low')}
           high={t('scale.pain-high')}
           chosen={draft.scores[key] ?? null}

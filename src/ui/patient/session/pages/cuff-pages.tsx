@@ -65,7 +65,7 @@ export const CuffOnPage = ({ draft, item: index, send, clock }: PageProps) => {
             : t('cuff.tightness', { tightness: cuff.tightness })}
         </li>
         <li>{t('cuff.longest', { time: lengthText(dose.capSeconds) })}</li>
-        <li>{t('cuff.colour')}</li>
+        <li>{t('cuff.colour', { where: limb })}</li>
         {dose.pulseShown ? <li>{t('cuff.pulse', { where: limb })}</li> : null}
       </ul>
       <Notice tone="care" title={t('cuff.alone')} />

@@ -14,6 +14,7 @@ import { numberText } from '#ui/language/text-of-time.ts';
 import { kilogramsOf, weightFigure, weightText, weightUnit } from '#ui/language/weight-text.ts';
 import { HowTo } from '#ui/patient/figures/how-to.tsx';
 import { t, translate } from '#ui/patient/words.ts';
+import { PainLimits } from '../../questions/pain-limit.tsx';
 import { type ItemDraft, plannedLoadKg } from '../draft.ts';
 import { isCuffOn } from '../restriction.ts';
 import { asksLoad } from '../steps.ts';
@@ -147,6 +148,7 @@ export const ItemPage = ({ draft, item: index, send }: PageProps) => {
       <PageHeading caption={t('session.caption', { number, of: draft.items.length })}>
         {translate(item.title)}
       </PageHeading>
+      <PainLimits lookups={draft.painLookups.filter(({ joint }) => item.joints.includes(joint))} />
       <About item={item} />
       {asksLoad(item) ? <LoadQuestion load={load} /> : null}
       {load.sure === null ? (

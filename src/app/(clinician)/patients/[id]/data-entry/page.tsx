@@ -25,6 +25,7 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
           patientId={patientId}
           exercises={exercises}
           joints={patient.profile?.followedJoints ?? []}
+          swellingNotAsked={patient.profile?.swellingNotAsked ?? []}
         />
       </RecordFrame>
     </ClinicFrame>

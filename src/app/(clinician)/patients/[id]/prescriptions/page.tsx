@@ -9,6 +9,7 @@ export const metadata: Metadata = { title: 'Prescriptions' };
 const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
+  const consents = await clinician.consents.list({ patientId });
   const { proposals } = await clinician.review.get({ patientId, days: 120 });
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -19,7 +20,7 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
           proposals={proposals}
           approvals={(await clinician.care.list({ patientId })).preApprovals}
           signer={person.name}
-          monitoringHours={(await clinician.consents.list({ patientId })).monitoringHours}
+          consents={consents}
           clock={clock}
         />
       </RecordFrame>

@@ -1,0 +1,59 @@
+/** The next-morning answers as the phone keeps them. null means not answered yet. */
+import type { RedFlag } from '#core/decision/facts/facts.ts';
+import type { Joint } from '#core/exercises/joints.ts';
+import type { Carer } from '#core/record/entry-words.ts';
+import type { Swelling } from '#core/record/record.ts';
+import type { Score, YesNo } from '../session/draft.ts';
+
+export interface JointMorning {
+  readonly pain: Score | null;
+  readonly stiffnessMinutes: Score | null;
+  readonly swelling: Swelling | 'unknown' | null;
+  /** Absent in drafts of an earlier release, which asked how swollen the joint is, usual or not. */
+  readonly swellingQuestion?: 'more-than-usual';
+  readonly flare: YesNo | null;
+}
+
+/** What this phone was told on the last morning, for "as last time". */
+export type LastMorning = Readonly<Partial<Record<Joint, { readonly stiffnessMinutes: number }>>>;
+
+export interface MorningDraft {
+  readonly shape: 1;
+  readonly entryId: string;
+  readonly ownerId: string;
+  readonly day: string;
+  readonly zone: string;
+  readonly asksStiffness: boolean;
+  readonly asksSwelling: boolean;
+  /** Joints on which swelling is not asked for; absent in drafts of an earlier release. */
+  readonly swellingNotAsked?: readonly Joint[];
+  readonly joints: readonly Joint[];
+  readonly step: string;
+  readonly isChanging: boolean;
+  readonly byJoint: Readonly<Partial<Record<Joint, JointMorning>>>;
+  /** null: the short way has not been answered; false: each question is asked. */
+  readonly isUsual: boolean | null;
+  readonly flags: readonly RedFlag[] | null;
+  readonly ticked: readonly string[];
+  readonly relief: YesNo | null;
+  readonly endedAt: number | null;
+  /** For an earlier day. This and what follows is absent in drafts of an earlier release. */
+  readonly isLate?: boolean;
+  /** Dark urine and unusual muscle pain have a question of their own this morning. */
+  readonly asksUrine?: boolean;
+  readonly urine?: YesNo | null;
+  readonly enteredAs?: Carer | null;
+}
+
+const nothing: JointMorning = { pain: null, stiffnessMinutes: null, swelling: null, flare: null };
+
+/** An answer to the older question about swelling, in a draft left half done, counts as not answered. */
+export const jointMorning = (draft: MorningDraft, joint: Joint): JointMorning => {
+  const known = draft.byJoint[joint] ?? nothing;
+  return known.swellingQuestion === undefined ? { ...known, swelling: null } : known;
+};
+
+export const asksSwellingOf = (
+  draft: Pick<MorningDraft, 'asksSwelling' | 'swellingNotAsked'>,
+  joint: Joint,
+): boolean => draft.asksSwelling && !draft.swellingNotAsked?.includes(joint);

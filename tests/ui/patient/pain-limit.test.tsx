@@ -1,0 +1,75 @@
+/** Every patient reads the pain that is all right before a session and in it. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it } from 'vitest';
+import type { PainLookup } from '#core/decision/pain-lookup.ts';
+import { dayState } from '#ui/patient/day-state.ts';
+import { SessionScreen } from '#ui/patient/session/session-screen.tsx';
+import { TodayPage } from '#ui/patient/today/today-page.tsx';
+import { viewOnDay } from '#ui/patient/view-on-day.ts';
+import { begin } from './session-play.ts';
+import { exercise, today, weightDose } from './views.ts';
+
+const nothing = () => undefined;
+const lookup = (over: Partial<PainLookup> = {}): PainLookup => ({
+  joint: 'right-knee',
+  byPain: Array.from({ length: 11 }, () => 'as-planned'),
+  whenUnknown: 'as-planned',
+  acceptablePainLimit: 6,
+  ...over,
+});
+const viewWith = (painLookups: readonly PainLookup[]) =>
+  today({ painLookups, exercises: [exercise('weight', weightDose)] });
+
+const todayPage = (painLookups: readonly PainLookup[]) =>
+  renderToStaticMarkup(
+    <TodayPage
+      view={viewOnDay(viewWith(painLookups), '2026-03-09')}
+      runningSince={null}
+      state={dayState(viewWith(painLookups), [], 0)}
+      isReady
+      onStart={nothing}
+      onResume={nothing}
+      onMorning={nothing}
+      onTwoHours={nothing}
+    />,
+  );
+const sessionPage = (step: string, painLookups: readonly PainLookup[]) =>
+  renderToStaticMarkup(
+    <SessionScreen
+      draft={{ ...begin(viewWith(painLookups)), step }}
+      clinic={today().clinic}
+      hasCuff={false}
+      asksPregnancy={false}
+      clock={() => 1_000_000}
+      send={nothing}
+      hasArrived={false}
+      onHome={nothing}
+    />,
+  );
+
+const sentence = 'During the exercises, pain in your right knee up to 6 of 10 is all right.';
+const hint = 'Up to 6 of 10 is all right for you.';
+
+describe('the acceptable pain limit', () => {
+  it('stands on today’s page before the start', () => {
+    const page = todayPage([lookup()]);
+    expect(page.indexOf(sentence)).toBeGreaterThan(0);
+    expect(page.indexOf(sentence)).toBeLessThan(page.indexOf('Start the session'));
+  });
+
+  it('stands at each exercise that loads the joint, and beside the question about the highest pain', () => {
+    expect(sessionPage('item:0', [lookup()])).toContain(sentence);
+    expect(sessionPage('during:right-knee', [lookup()])).toContain(hint);
+    expect(sessionPage('item:0', [lookup({ joint: 'left-hip' })])).not.toContain('is all right');
+  });
+
+  it('is not said of the pain before the work, which eases a session by other numbers', () => {
+    expect(sessionPage('before:right-knee', [lookup()])).not.toContain('is all right');
+  });
+
+  it('says nothing on a page kept by an earlier release, which does not know it', () => {
+    const { acceptablePainLimit: _limit, ...old } = lookup();
+    expect(todayPage([old])).not.toContain('is all right');
+    expect(sessionPage('during:right-knee', [old])).not.toContain('is all right');
+  });
+});
