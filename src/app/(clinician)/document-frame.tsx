@@ -1,10 +1,10 @@
 /** What the pages of papers share: which episode of care the address names, and the frame around the paper. */
 
 import { type LanguageTag, languages } from '#messages/languages.ts';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { DocumentView, type DocumentViewProps } from '#ui/clinician/documents/document-view.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import type { RecordParams, recordPage } from './clinic-page.ts';
+import { CoveredFrame } from './covered-frame.tsx';
 
 export interface DocumentPageProps {
   readonly params: RecordParams;
@@ -34,9 +34,9 @@ export const documentsHere = async (
 type DocumentFrameProps = Omit<DocumentViewProps, 'patientId'> & { readonly at: AtRecord };
 
 export const DocumentFrame = ({ at, ...document }: DocumentFrameProps) => (
-  <ClinicFrame place="/patients" name={at.person.name}>
+  <CoveredFrame place="/patients" name={at.person.name}>
     <RecordFrame patient={at.patient} day={at.day} section="/care">
       <DocumentView patientId={at.patient.id} {...document} />
     </RecordFrame>
-  </ClinicFrame>
+  </CoveredFrame>
 );

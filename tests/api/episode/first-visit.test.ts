@@ -137,7 +137,7 @@ describe('a first visit', () => {
     });
     expect((await staff().people.get({ patientId })).phone).toBe('020 913 0100');
     const { kinds } = await staff().consents.list({ patientId });
-    expect(kinds.find(({ kind }) => kind === 'remote-monitoring')?.isGiven).toBe(true);
+    expect(kinds.find(({ kind }) => kind === 'remote-monitoring')?.state).toBe('given');
   });
 
   it('takes a known maximum instead of a test, and a second visit opens no second episode of care', async () => {

@@ -42,7 +42,9 @@ describe('limits of others', () => {
       /5 kg is over the limit of 3 kg/,
     );
     await staff.care.liftLimit({ patientId, limitId, reason: 'Surgeon wrote.' });
-    await expect(staff.prescriptions.sign({ patientId, prescriptionId })).resolves.toBeDefined();
+    await expect(
+      staff.prescriptions.sign({ patientId, prescriptionId, replace: true }),
+    ).resolves.toBeDefined();
   });
 
   it('refuse when nothing the patient owns lies within', async () => {

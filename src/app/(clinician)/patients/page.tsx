@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { PatientsScreen } from '#ui/clinician/patients/patients-screen.tsx';
 import { PageHeading } from '#ui/design-system/page-heading.tsx';
 import { clinicPage } from '../clinic-page.ts';
+import { CoveredFrame } from '../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Patients' };
 
@@ -14,7 +14,7 @@ const PatientsPage = async ({ searchParams }: Props) => {
   const { person, clinician, day } = await clinicPage();
   const { name } = await searchParams;
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <div className="stack-wide">
         <PageHeading>Patients</PageHeading>
         <PatientsScreen
@@ -23,7 +23,7 @@ const PatientsPage = async ({ searchParams }: Props) => {
           day={day}
         />
       </div>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

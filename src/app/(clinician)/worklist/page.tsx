@@ -1,10 +1,10 @@
 import type { Metadata } from 'next';
 import { EmergencyAccessNotice } from '#ui/clinician/access/emergency-access-notice.tsx';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { momentInWords } from '#ui/clinician/when.ts';
 import { filterFrom, inputFrom, type WorklistQuery } from '#ui/clinician/worklist/worklist-query.ts';
 import { WorklistScreen } from '#ui/clinician/worklist/worklist-screen.tsx';
 import { clinicPage } from '../clinic-page.ts';
+import { CoveredFrame } from '../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Worklist' };
 
@@ -12,7 +12,7 @@ const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<W
   const { person, clinician, clock } = await clinicPage();
   const query = await searchParams;
   return (
-    <ClinicFrame place="/worklist" name={person.name}>
+    <CoveredFrame place="/worklist" name={person.name}>
       <EmergencyAccessNotice
         emergencyAccesses={await clinician.team.emergencyAccesses()}
         when={(instant) => momentInWords(instant, clock)}
@@ -24,7 +24,7 @@ const WorklistPage = async ({ searchParams }: { readonly searchParams: Promise<W
         filters={await clinician.worklist.filters()}
         groups={await clinician.worklist.groups({ group: filterFrom(query).group })}
       />
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

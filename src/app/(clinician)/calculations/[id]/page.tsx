@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { CalculationScreen } from '#ui/clinician/calculations/calculation-screen.tsx';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { clinicPage } from '../../clinic-page.ts';
+import { CoveredFrame } from '../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Calculation' };
 
@@ -12,9 +12,9 @@ const CalculationPage = async ({ params }: { readonly params: Promise<{ readonly
   const row = (await clinician.calculations.list()).find((one) => one.id === id);
   if (!row) notFound();
   return (
-    <ClinicFrame place="/calculations" name={person.name}>
+    <CoveredFrame place="/calculations" name={person.name}>
       <CalculationScreen row={row} />
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

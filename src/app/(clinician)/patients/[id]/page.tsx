@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { redirect } from 'next/navigation';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../clinic-page.ts';
+import { CoveredFrame } from '../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Patient record' };
 
@@ -20,7 +20,7 @@ const OverviewPage = async ({ params, searchParams }: Props) => {
   const ids = [patientId, ...patient.merges.map((merge) => merge.patientId)];
   const own = lines.filter((line) => ids.includes(line.patientId));
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="">
         <OverviewScreen
           patient={patient}
@@ -33,7 +33,7 @@ const OverviewPage = async ({ params, searchParams }: Props) => {
           day={day}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

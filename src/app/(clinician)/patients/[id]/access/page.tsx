@@ -3,12 +3,12 @@ import { runtime } from '#server/runtime.ts';
 import { AccessScreen } from '#ui/clinician/access/access-screen.tsx';
 import { MergePanel } from '#ui/clinician/access/merge-panel.tsx';
 import { RecordFiles } from '#ui/clinician/access/record-files.tsx';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { fullName, RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { SiteForm } from '#ui/clinician/record/site-form.tsx';
 import { momentInWords } from '#ui/clinician/when.ts';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
 import '../../../../../ui/account/account.css';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Phone and care team' };
 
@@ -18,7 +18,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
   const team = await clinician.team.get({ patientId });
   const when = (instant: number) => momentInWords(instant, clock);
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/access">
         <div className="stack-wide">
           <AccessScreen
@@ -31,7 +31,7 @@ const AccessPage = async ({ params }: { readonly params: RecordParams }) => {
           <RecordFiles {...{ patientId, day, when }} {...(await clinician.recordFile.list({ patientId }))} />
         </div>
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

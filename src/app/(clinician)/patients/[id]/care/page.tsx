@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { CareLinks } from '#ui/clinician/care/care-links.tsx';
 import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Care' };
 
@@ -11,7 +11,7 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} />
         <CareScreen
@@ -23,7 +23,7 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
           day={day}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { exerciseById } from '#core/exercises/catalogue.ts';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { DataEntryForm } from '#ui/clinician/data-entry/data-entry-form.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Data entry' };
 
@@ -19,7 +19,7 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
     badDay,
   }));
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/data-entry">
         <DataEntryForm
           patientId={patientId}
@@ -28,7 +28,7 @@ const EnterPage = async ({ params }: { readonly params: RecordParams }) => {
           swellingNotAsked={patient.profile?.swellingNotAsked ?? []}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

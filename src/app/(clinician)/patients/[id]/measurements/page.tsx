@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { withDefaults } from '#core/prescribing/prescribing-context.ts';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { MeasurementsScreen } from '#ui/clinician/measurements/measurements-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Measurements' };
 
@@ -18,7 +18,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
   const { kind } = await searchParams;
   const { record, settings } = await clinician.review.get({ patientId, days: 14 });
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/measurements">
         <MeasurementsScreen
           patientId={patientId}
@@ -30,7 +30,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
           open={typeof kind === 'string' ? kind : null}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

@@ -1,15 +1,15 @@
 import type { Metadata } from 'next';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { OutcomesScreen } from '#ui/clinician/outcomes/outcomes-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Outcomes' };
 
 const OutcomesPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, clinician, patient, clock, day } = await recordPage(params);
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/outcomes">
         <OutcomesScreen
           patient={patient}
@@ -18,7 +18,7 @@ const OutcomesPage = async ({ params }: { readonly params: RecordParams }) => {
           day={day}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

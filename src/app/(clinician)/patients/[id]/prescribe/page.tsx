@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { methodFrom, PrescribeScreen } from '#ui/clinician/prescribing/prescribe-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Prescribe' };
 
@@ -17,7 +17,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
   const patientId = patient.id;
   const { versions } = await clinician.prescriptions.list({ patientId });
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/prescribe">
         <PrescribeScreen
           patient={patient}
@@ -28,7 +28,7 @@ const PrescribePage = async ({ params, searchParams }: Props) => {
           signer={person.name}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { PrescriptionsScreen } from '#ui/clinician/prescribing/prescriptions-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Prescriptions' };
 
@@ -12,7 +12,7 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
   const consents = await clinician.consents.list({ patientId });
   const { proposals } = await clinician.review.get({ patientId, days: 120 });
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/prescriptions">
         <PrescriptionsScreen
           patientId={patientId}
@@ -24,7 +24,7 @@ const PrescriptionsPage = async ({ params }: { readonly params: RecordParams }) 
           clock={clock}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

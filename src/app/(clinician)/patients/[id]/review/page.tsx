@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { choiceFrom, daysFrom, type ReviewQuery } from '#ui/clinician/review/review-choice.ts';
 import { ReviewScreen } from '#ui/clinician/review/review-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Review' };
 
@@ -18,7 +18,7 @@ const ReviewPage = async ({ params, searchParams }: Props) => {
   const patientId = patient.id;
   const prescriptions = await clinician.prescriptions.list({ patientId });
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/review">
         <ReviewScreen
           patient={patient}
@@ -30,7 +30,7 @@ const ReviewPage = async ({ params, searchParams }: Props) => {
           day={day}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

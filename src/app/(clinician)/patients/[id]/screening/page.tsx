@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { ScreeningScreen } from '#ui/clinician/screening/screening-screen.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Screening' };
 
@@ -10,7 +10,7 @@ const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
   const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/screening">
         <ScreeningScreen
           patientId={patientId}
@@ -19,7 +19,7 @@ const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
           day={day}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

@@ -1,8 +1,8 @@
 import type { Metadata } from 'next';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { DangerScreen } from '#ui/clinician/danger/danger-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CoveredFrame } from '../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'Signs and pauses' };
 
@@ -10,7 +10,7 @@ const WarningSignsPage = async ({ params }: { readonly params: RecordParams }) =
   const { person, clinician, patient, clock, day } = await recordPage(params);
   const patientId = patient.id;
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/warning-signs">
         <DangerScreen
           patientId={patientId}
@@ -19,7 +19,7 @@ const WarningSignsPage = async ({ params }: { readonly params: RecordParams }) =
           day={day}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 

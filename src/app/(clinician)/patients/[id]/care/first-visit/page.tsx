@@ -1,9 +1,9 @@
 import type { Metadata } from 'next';
 import { CareLinks } from '#ui/clinician/care/care-links.tsx';
-import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { FirstVisitForm } from '#ui/clinician/first-visit/first-visit-form.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../../clinic-page.ts';
+import { CoveredFrame } from '../../../../covered-frame.tsx';
 
 export const metadata: Metadata = { title: 'First visit' };
 
@@ -11,7 +11,7 @@ const FirstVisit = async ({ params }: { readonly params: RecordParams }) => {
   const { person, clinician, patient, day } = await recordPage(params);
   const patientId = patient.id;
   return (
-    <ClinicFrame place="/patients" name={person.name}>
+    <CoveredFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="/care">
         <CareLinks patientId={patientId} current="/care/first-visit" />
         <h2>First visit</h2>
@@ -21,7 +21,7 @@ const FirstVisit = async ({ params }: { readonly params: RecordParams }) => {
           signer={person.name}
         />
       </RecordFrame>
-    </ClinicFrame>
+    </CoveredFrame>
   );
 };
 
