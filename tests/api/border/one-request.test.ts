@@ -13,8 +13,8 @@ import {
   testRuntime,
 } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
-import { POST as signInPost } from '../../src/app/api/auth/[...all]/route.ts';
-import { GET as trpcGet } from '../../src/app/api/trpc/[trpc]/route.ts';
+import { POST as signInPost } from '../../../src/app/api/auth/[...all]/route.ts';
+import { GET as trpcGet } from '../../../src/app/api/trpc/[trpc]/route.ts';
 
 describe('one request to the procedures', () => {
   let store: Store;
