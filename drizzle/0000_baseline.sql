@@ -74,6 +74,11 @@ CREATE TABLE `invitation` (
 --> statement-breakpoint
 CREATE UNIQUE INDEX `invitation_code` ON `invitation` (`code_digest`);--> statement-breakpoint
 CREATE INDEX `invitation_by_patient` ON `invitation` (`patient_id`,`made_at`);--> statement-breakpoint
+CREATE TABLE `key_fingerprint` (
+	`name` text PRIMARY KEY NOT NULL,
+	`fingerprint` text NOT NULL
+);
+--> statement-breakpoint
 CREATE TABLE `passkey` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,

@@ -18,7 +18,7 @@ export interface ApiContext {
   readonly access: Access | null;
   /** Clinical minus system time, for phones of the demo. */
   readonly clockOffset: number;
-  /** Takes the calls of one request in turn, so that a batch leaves room for others; without it a call begins at once. */
+  /** Takes the calls of one session in turn, so that they leave room for others; without it a call begins at once. */
   readonly inTurn?: <T>(call: () => Promise<T>) => Promise<T>;
   /** Told of every call and how it ended; never of what was sent or answered. */
   readonly observe?: (call: ObservedCall) => void;

@@ -1,7 +1,8 @@
 /** Builds the pages when their sources changed since the last build; says so either way. */
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { inRoot, root } from './paths.mjs';
@@ -50,11 +51,29 @@ const isBuilt = (hash) =>
   existsSync(stampFile) &&
   readFileSync(stampFile, 'utf8') === hash;
 
-const nextBuild = () =>
+/**
+ * What the build sees of the environment: a page it tries out may open the database, and that must be none
+ * with records in it. Beside a running server the file would be brought to a schema that server does not know.
+ * @param {Readonly<Record<string, string | undefined>>} env
+ * @param {string} folder an empty one, removed after the build
+ */
+export const environmentForBuild = (env, folder) => {
+  const { AUDIT_KEY_FILE: _audit, ENCRYPTION_KEY_FILE: _encryption, CLINIC_NOW: _now, ...others } = env;
+  return {
+    ...others,
+    ...quietEnvironment,
+    NODE_ENV: 'production',
+    DATABASE_FILE: path.join(folder, 'none.sqlite'),
+    DEMO: '0',
+    JOBS: '0',
+  };
+};
+
+const nextBuild = (folder) =>
   new Promise((resolve, reject) => {
     const child = spawn(process.execPath, [inRoot('node_modules', 'next', 'dist', 'bin', 'next'), 'build'], {
       cwd: root,
-      env: { ...process.env, ...quietEnvironment, NODE_ENV: 'production' },
+      env: environmentForBuild(process.env, folder),
       stdio: ['ignore', 2, 2],
     });
     child.on('error', reject);
@@ -70,7 +89,8 @@ export const build = async () => {
   }
   say('building the pages, about half a minute …');
   rmSync(stampFile, { force: true });
-  const code = await nextBuild();
+  const folder = mkdtempSync(path.join(tmpdir(), 'loadgate-build-'));
+  const code = await nextBuild(folder).finally(() => rmSync(folder, { recursive: true, force: true }));
   if (code !== 0) throw new CannotGoOn('The pages could not be built; the reason stands above.');
   // The build may write to tsconfig.json, so the hash is taken again.
   writeFileSync(stampFile, sourcesHash());

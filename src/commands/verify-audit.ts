@@ -4,13 +4,12 @@
  * the database by the running server, or in a copy named with --heads.
  */
 import { existsSync } from 'node:fs';
-import path from 'node:path';
 import { type Heads, headsFileOf, readHeads } from '#data/audit/audit-heads.ts';
 import { type Verdict, verifyChain } from '#data/audit/verify-chain.ts';
 import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
 import { clinicIds } from '#data/patients/people.ts';
-import { keyFrom } from '#server/keys.ts';
+import { auditKeyFor } from '#server/keys.ts';
 import { readEnvironment } from './environment.mjs';
 import { CannotGoOn } from './say.mjs';
 
@@ -69,14 +68,16 @@ export const run = async (args: readonly string[]): Promise<number> => {
   const settings = readEnvironment();
   const file = neededFile(settings.DATABASE_FILE, 'The database file');
   const headsFile = namedHeads(args) ?? headsFileOf(file);
-  // A key made on the spot would call every row changed.
-  const keyFile = settings.AUDIT_KEY_FILE ?? path.join(`${file}.keys`, 'audit.key');
-  const key = keyFrom(neededFile(keyFile, 'The key file'));
-  const heads = readHeads(headsFile, key);
-  if (!heads.ok) console.log(`heads: line ${heads.line} of ${headsFile} does not hold`);
   const store = openStore(file);
-  let findings = heads.ok ? 0 : 1;
+  let findings = 0;
   try {
+    // Another key, or one made on the spot, would call every row changed.
+    const key = auditKeyFor(store, settings);
+    const heads = readHeads(headsFile, key);
+    if (!heads.ok) {
+      console.log(`heads: line ${heads.line} of ${headsFile} does not hold`);
+      findings += 1;
+    }
     const known = heads.ok ? heads : { ok: true as const, heads: [], lastSeal: '' };
     for (const clinicId of await clinicIds(store)) {
       findings += (await verifyClinic(store, key, clinicId, known)) ? 0 : 1;

@@ -1,19 +1,28 @@
-/** Secrets kept in files of their own, outside the database. Made on first use, readable by the owner only. */
+/**
+ * Secrets kept in files of their own, outside the database, readable by the owner only. They are made for
+ * an empty file and for no other: a file that holds records is opened with the keys it was made with, or not.
+ */
 import { createHmac, randomBytes } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
+import { CannotGoOn } from '#commands/say.mjs';
+import { fingerprintsIn, isPopulated, noteFingerprints } from '#data/database/key-fingerprints.ts';
+import type { Store } from '#data/database/store.ts';
 
-/** The key in a file; made when the file is not there. */
-export const keyFrom = (file: string): Uint8Array => {
-  if (!existsSync(file)) {
-    mkdirSync(path.dirname(file), { recursive: true });
-    writeFileSync(file, randomBytes(32).toString('hex'), { mode: 0o600, flag: 'wx' });
-  }
+/** The key in a file. */
+const keyFrom = (file: string): Uint8Array => {
   const text = readFileSync(file, 'utf8').trim();
   if (!/^[0-9a-f]{64}$/.test(text)) {
-    throw new Error(`${file} must hold 64 hexadecimal digits; it holds something else.`);
+    throw new CannotGoOn(
+      `${file} must hold 64 hexadecimal digits; it holds something else. Put the key back from your copy of it.`,
+    );
   }
   return Buffer.from(text, 'hex');
+};
+
+const makeKey = (file: string): void => {
+  mkdirSync(path.dirname(file), { recursive: true, mode: 0o700 });
+  writeFileSync(file, randomBytes(32).toString('hex'), { mode: 0o600, flag: 'wx' });
 };
 
 export interface Keys {
@@ -24,16 +33,81 @@ export interface Keys {
   readonly phoneEntries: Uint8Array;
 }
 
-/** Keys beside the database unless the environment names files. */
-export const keysFor = (
-  databaseFile: string,
-  named: { audit: string | null; encryption: string | null },
-): Keys => {
-  const folder = `${databaseFile}.keys`;
-  const audit = keyFrom(named.audit ?? path.join(folder, 'audit.key'));
-  const encryption = keyFrom(named.encryption ?? path.join(folder, 'encryption.key'));
+interface KeyFile {
+  readonly name: 'audit' | 'encryption';
+  readonly setting: 'AUDIT_KEY_FILE' | 'ENCRYPTION_KEY_FILE';
+  readonly file: string;
+  /** What is lost with it, in words. */
+  readonly without: string;
+}
+
+export type NamedKeyFiles = Readonly<Record<KeyFile['setting'], string | null>>;
+
+const beside = (databaseFile: string, name: KeyFile['name']): string =>
+  path.join(`${databaseFile}.keys`, `${name}.key`);
+
+const keyFiles = (databaseFile: string, named: NamedKeyFiles): readonly KeyFile[] => [
+  {
+    name: 'audit',
+    setting: 'AUDIT_KEY_FILE',
+    file: named.AUDIT_KEY_FILE ?? beside(databaseFile, 'audit'),
+    without: 'the audit cannot be verified and invitations do not work',
+  },
+  {
+    name: 'encryption',
+    setting: 'ENCRYPTION_KEY_FILE',
+    file: named.ENCRYPTION_KEY_FILE ?? beside(databaseFile, 'encryption'),
+    without: 'what phones have encrypted cannot be opened and one-time codes do not work',
+  },
+];
+
+const fingerprintOf = (name: string, key: Uint8Array): string =>
+  createHmac('sha256', key).update(`fingerprint of the ${name} key`).digest('hex').slice(0, 32);
+
+const wayOut = ({ setting, without }: KeyFile): string =>
+  `Put the right key back from your copy of it, or name its file with ${setting}. Without it ${without}. A new key is made only for an empty file.`;
+
+/** Why the keys there are do not open this file; empty when they do. */
+const problemsOf = (store: Store, files: readonly KeyFile[]): readonly string[] => {
+  const noted = fingerprintsIn(store);
+  return files.flatMap((one) => {
+    if (!existsSync(one.file)) {
+      return [
+        `The key file ${one.file} is missing, and ${store.file} holds records made with it. ${wayOut(one)}`,
+      ];
+    }
+    const expected = noted.get(one.name);
+    return expected && expected !== fingerprintOf(one.name, keyFrom(one.file))
+      ? [`The key in ${one.file} is not the one ${store.file} was made with. ${wayOut(one)}`]
+      : [];
+  });
+};
+
+/** The audit key of a file that is only looked at. Throws the reason when there is none, or it is not the file's own. */
+export const auditKeyFor = (store: Store, named: NamedKeyFiles): Uint8Array => {
+  const files = keyFiles(store.file, named).filter(({ name }) => name === 'audit');
+  const [problem] = problemsOf(store, files);
+  if (problem) throw new CannotGoOn(problem, 2);
+  return keyFrom(files[0]!.file);
+};
+
+/** The keys of a file, beside it unless named. Throws the reason when it holds records and they are not its own. */
+export const keysFor = (store: Store, named: NamedKeyFiles): Keys => {
+  const files = keyFiles(store.file, named);
+  if (isPopulated(store)) {
+    const problems = problemsOf(store, files);
+    if (problems.length > 0) throw new CannotGoOn(problems.join('\n'));
+  }
+  for (const { file } of files) if (!existsSync(file)) makeKey(file);
+  const [audit, encryption] = files.map(({ file }) => keyFrom(file)) as [Uint8Array, Uint8Array];
   // One file, several uses: each use gets a key of its own, derived under its name.
   const signIn = createHmac('sha256', encryption).update('sign-in cookies').digest('hex');
   const phoneEntries = createHmac('sha256', encryption).update('phone entries').digest();
   return { audit, signIn, phoneEntries };
+};
+
+/** Notes in the file which keys it is made with; once its schema is there, and before anything else is written. */
+export const noteKeys = (store: Store, named: NamedKeyFiles): void => {
+  const files = keyFiles(store.file, named);
+  noteFingerprints(store, new Map(files.map(({ name, file }) => [name, fingerprintOf(name, keyFrom(file))])));
 };

@@ -5,15 +5,17 @@
 import path from 'node:path';
 import type { Person } from '#api/person.ts';
 import { readEnvironment } from '#commands/environment.mjs';
+import { CannotGoOn } from '#commands/say.mjs';
 import { dayAt } from '#data/civil-time.ts';
-import { migrateStore, removeStore } from '#data/database/migrate.ts';
+import { migrateStore, removeStore, schemaRefused } from '#data/database/migrate.ts';
 import type { Store } from '#data/database/store.ts';
 import { openStore } from '#data/open-store.ts';
 import { clinicOf } from '#data/patients/people.ts';
 import { demoClinic, demoNow, otherClinic } from '#demo/clinic.ts';
 import { type ClinicalClock, clinicalClock } from './clock.ts';
-import { type Keys, keysFor } from './keys.ts';
+import { type Keys, keysFor, noteKeys } from './keys.ts';
 import { type Auth, makeAuth } from './sign-in/auth.ts';
+import { unusableFile } from './unusable-file.ts';
 
 type Settings = ReturnType<typeof readEnvironment>;
 
@@ -31,26 +33,47 @@ const holdsOnlyTheDemo = ({ reader }: Store): boolean => {
   return clinics.every(({ id }) => id === demoClinic.id || id === otherClinic.id);
 };
 
-/** A store on a file, brought to this release's schema. A demo of an earlier baseline begins afresh. */
+const migrations = () => path.join(process.cwd(), 'drizzle');
+
+/** A store on a file whose schema this release can use. A demo of an earlier baseline begins afresh. */
 const storeFor = (settings: Settings): Store => {
   const store = openStore(settings.DATABASE_FILE);
-  const migrated = migrateStore(store, path.join(process.cwd(), 'drizzle'));
-  if (migrated.ok) return store;
-  if (migrated.found === 'earlier-baseline' && settings.DEMO && holdsOnlyTheDemo(store)) {
+  const refused = schemaRefused(store, migrations());
+  if (!refused) return store;
+  if (refused.found === 'earlier-baseline' && settings.DEMO && holdsOnlyTheDemo(store)) {
     removeStore(store);
     return storeFor(settings);
   }
   store.close();
-  throw new Error(migrated.reason);
+  throw new CannotGoOn(refused.reason);
 };
 
-/** Opens a store on a file and brings it to this release's schema. */
+/** What a file needs before it is used, in an order in which a start that is refused has changed nothing. */
+const prepared = (store: Store, settings: Settings): Keys => {
+  const keys = keysFor(store, settings);
+  const migrated = migrateStore(store, migrations());
+  if (!migrated.ok) throw new CannotGoOn(migrated.reason);
+  noteKeys(store, settings);
+  return keys;
+};
+
+const storeWithKeys = (settings: Settings): { readonly store: Store; readonly keys: Keys } => {
+  try {
+    const store = storeFor(settings);
+    try {
+      return { store, keys: prepared(store, settings) };
+    } catch (error) {
+      store.close();
+      throw error;
+    }
+  } catch (error) {
+    throw unusableFile(settings.DATABASE_FILE, error);
+  }
+};
+
+/** Opens a store on a file and brings it to this release's schema. Throws the reason when the file cannot be used. */
 export const openRuntime = (settings: Settings): Runtime => {
-  const store = storeFor(settings);
-  const keys = keysFor(settings.DATABASE_FILE, {
-    audit: settings.AUDIT_KEY_FILE,
-    encryption: settings.ENCRYPTION_KEY_FILE,
-  });
+  const { store, keys } = storeWithKeys(settings);
   const from = settings.CLINIC_NOW ?? (settings.DEMO ? demoNow : null);
   const clock = clinicalClock(from === null ? null : Date.parse(from));
   const auth = makeAuth(store, {

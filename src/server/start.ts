@@ -1,6 +1,8 @@
-/** Start of the server. A file that cannot be used ends the process with the reason. */
+/** Start of the server. Whatever keeps it from working ends the process with the reason. */
+import { CannotGoOn, say } from '#commands/say.mjs';
 import { lastRecordedAt } from '#data/patients/last-recorded.ts';
 import { clinicIds } from '#data/patients/people.ts';
+import { keepWhileRunning, keepWordsOut } from './jobs/audit-anchoring.ts';
 import { type Runtime, runtime } from './runtime.ts';
 import { openAccount } from './sign-in/auth.ts';
 
@@ -15,10 +17,27 @@ const fillWhenEmpty = async (at: Runtime): Promise<void> => {
   });
 };
 
-export const start = async (): Promise<void> => {
+const start = async (): Promise<void> => {
   const at = runtime();
-  if (!at.settings.DEMO) return;
-  await fillWhenEmpty(at);
-  // A demo left open last week goes on from there: the clock never runs behind what is stored.
-  at.clock.moveTo((await lastRecordedAt(at.store)) ?? 0);
+  if (at.settings.DEMO) {
+    await fillWhenEmpty(at);
+    // A demo left open last week goes on from there: the clock never runs behind what is stored.
+    at.clock.moveTo((await lastRecordedAt(at.store)) ?? 0);
+  }
+  keepWhileRunning(at);
+  if (process.env.NODE_ENV === 'production') keepWordsOut();
+};
+
+/**
+ * A start that fails ends the process. The page framework would go on and answer every request with a
+ * fault, and nobody who watches the process would start it again.
+ */
+export const startOrEnd = async (): Promise<void> => {
+  try {
+    await start();
+  } catch (error) {
+    const isPlain = error instanceof CannotGoOn;
+    say(`the server does not start. ${isPlain ? error.message : ((error as Error)?.stack ?? String(error))}`);
+    process.exit(isPlain ? error.exitCode : 1);
+  }
 };

@@ -211,6 +211,20 @@ describe('impossible values are refused on the server, with what is wrong, where
     expect(both.message).toMatch(/One limb at a time/);
   });
 
+  it.each(['constructor', 'toString', '__proto__', 'hasOwnProperty', 'isometric', 7, null])(
+    'refuses a method it does not have, whatever it is called (%j), and names those it has',
+    async (method) => {
+      const request = { method, exerciseId: 'knee-extension-seated', side: 'right' };
+      const problem = await problemOf(
+        staff().prescriptions.propose({ patientId: setting.patientId, request }),
+      );
+      expect([problem.problem, problem.message]).toEqual([
+        'refused',
+        'Choose a method: variation, low load or occlusion.',
+      ]);
+    },
+  );
+
   it('refuses an override without a reason, without a word, or past 28 days', async () => {
     const response = { decisionId: 'x', kind: 'override', decision: null, reason: ' ', until: '2026-03-31' };
     const problem = await problemOf(staff().review.respond({ patientId: setting.patientId, response }));

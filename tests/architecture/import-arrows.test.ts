@@ -69,6 +69,8 @@ const layerOf = (file: string): Layer => {
 const openFiles: ReadonlyMap<string, readonly Layer[]> = new Map([
   // The names of the settings are checked by the commands before packages exist, and by the server.
   ['src/commands/environment.mjs', ['server', 'start']],
+  // A start that cannot go on says so in the one way the commands do.
+  ['src/commands/say.mjs', ['server']],
   // Start-up fills an empty file with the demo clinic when DEMO=1.
   ['demo-clinic/load.ts', ['server', 'start']],
   // The clinical clock of a demo starts at its today; the file imports nothing.

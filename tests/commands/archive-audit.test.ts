@@ -21,6 +21,7 @@ describe('npm run archive-audit', () => {
         ...process.env,
         DATABASE_FILE: store.file,
         AUDIT_KEY_FILE: path.join(folder, 'audit.key'),
+        ENCRYPTION_KEY_FILE: path.join(folder, 'encryption.key'),
         ...env,
       },
     });
@@ -35,6 +36,7 @@ describe('npm run archive-audit', () => {
     await signedExercise(clinician, patientId);
     folder = mkdtempSync(path.join(tmpdir(), 'loadgate-archive-'));
     writeFileSync(path.join(folder, 'audit.key'), Buffer.from(auditKey).toString('hex'));
+    writeFileSync(path.join(folder, 'encryption.key'), 'e'.repeat(64));
   });
   afterEach(() => {
     store.close();

@@ -109,6 +109,13 @@ describe('npm run verify-audit', () => {
     expect(out).toContain('clinic b: 1 rows hold; ');
   });
 
+  it('says that the key is another one, instead of calling every row changed', () => {
+    store.writer.client.exec("INSERT INTO key_fingerprint VALUES ('audit', 'of another key')");
+    const { code, out, problem } = run();
+    expect([code, out]).toEqual([2, '']);
+    expect(problem).toMatch(/audit\.key is not the one .* was made with/);
+  });
+
   it('goes on past what does not hold, and says how many rows are wrong', () => {
     store.writer.client.exec('DROP TRIGGER audit_no_update');
     store.writer.client.exec(`UPDATE audit SET actor_id = 'x' WHERE ${own} AND sequence IN (2, 5)`);

@@ -27,7 +27,7 @@ const requestFields = {
 
 const checkedRequest = (value: unknown): PrescriptionRequest => {
   const method = typeof value === 'object' && value !== null && 'method' in value ? String(value.method) : '';
-  if (!(method in requestFields))
+  if (!Object.hasOwn(requestFields, method))
     throw new Problem('refused', 'Choose a method: variation, low load or occlusion.');
   return checked(requestFields[method as keyof typeof requestFields], value) as PrescriptionRequest;
 };

@@ -2,10 +2,10 @@
  * Brings a file to this release's schema. An older file is copied first; one from a newer release, or
  * from before this baseline, is refused with the reason.
  */
-import { copyFileSync, existsSync, mkdirSync, rmSync, statSync } from 'node:fs';
-import { join } from 'node:path';
+import { rmSync } from 'node:fs';
 import { readMigrationFiles } from 'drizzle-orm/migrator';
 import { headsFileOf } from '../audit/audit-heads.ts';
+import { backUp } from './back-up.ts';
 import type { Store } from './store.ts';
 
 export type Migrated =
@@ -27,20 +27,7 @@ const appliedOf = (store: Store): readonly Journal[] => {
     .all() as Journal[];
 };
 
-const backUp = (store: Store, stamp: number): string | null => {
-  if (!existsSync(store.file) || statSync(store.file).size === 0) return null;
-  const folder = `${store.file}.backups`;
-  mkdirSync(folder, { recursive: true });
-  const target = join(folder, `before-${stamp}.sqlite`);
-  if (existsSync(target)) return target;
-  store.writer.client.prepare('VACUUM INTO ?').run(target);
-  // The heads kept so far go with the copy, so that it can be verified by itself.
-  const heads = headsFileOf(store.file);
-  if (existsSync(heads)) copyFileSync(heads, headsFileOf(target));
-  return target;
-};
-
-const refused = (found: 'newer' | 'earlier-baseline', file: string): Migrated => ({
+const refused = (found: 'newer' | 'earlier-baseline', file: string): Migrated & { readonly ok: false } => ({
   ok: false,
   found,
   reason:
@@ -49,20 +36,26 @@ const refused = (found: 'newer' | 'earlier-baseline', file: string): Migrated =>
       : `The file ${file} was made before this release's first schema step and cannot be brought forward. Start the release that made it, or name another file with DATABASE_FILE; a file of the demo clinic alone is replaced by npm run demo.`,
 });
 
+/** Why a file cannot be brought to this release's schema; null when it can. Changes nothing. */
+export const schemaRefused = (store: Store, folder: string): (Migrated & { readonly ok: false }) | null => {
+  const wanted = readMigrationFiles({ migrationsFolder: folder });
+  const known = new Set(wanted.map((migration) => migration.folderMillis));
+  const unknown = appliedOf(store).filter((row) => !known.has(Number(row.created_at)));
+  if (unknown.length === 0) return null;
+  const isEarlier = unknown.some((row) => Number(row.created_at) < wanted[0]!.folderMillis);
+  return refused(isEarlier ? 'earlier-baseline' : 'newer', store.file);
+};
+
 export const migrateStore = (store: Store, folder: string): Migrated => {
+  const found = schemaRefused(store, folder);
+  if (found) return found;
   const wanted = readMigrationFiles({ migrationsFolder: folder });
   const applied = appliedOf(store);
-  const known = new Set(wanted.map((migration) => migration.folderMillis));
-  const unknown = applied.filter((row) => !known.has(Number(row.created_at)));
-  if (unknown.length > 0) {
-    const isEarlier = unknown.some((row) => Number(row.created_at) < wanted[0]!.folderMillis);
-    return refused(isEarlier ? 'earlier-baseline' : 'newer', store.file);
-  }
   const pending = wanted.filter(
     (migration) => !applied.some((row) => Number(row.created_at) === migration.folderMillis),
   );
   if (pending.length === 0) return { ok: true, applied: 0, backup: null };
-  const backup = applied.length > 0 ? backUp(store, pending[0]!.folderMillis) : null;
+  const backup = applied.length > 0 ? backUp(store, pending[0]!.folderMillis, Date.now()) : null;
   const { client } = store.writer;
   client.exec('BEGIN IMMEDIATE');
   try {

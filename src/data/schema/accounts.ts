@@ -146,3 +146,12 @@ export const signInAttempt = kit.table(
     kit.check('sign_in_attempt_wrong', sql`${t.wrong} > 0`),
   ],
 );
+
+/**
+ * Which keys the rows were made with. The keys stand in files of their own; a file opened with another key,
+ * or with none, would go on with rows that nobody can read or verify. A fingerprint gives nothing of its key away.
+ */
+export const keyFingerprint = kit.table('key_fingerprint', {
+  name: kit.text('name').primaryKey(),
+  fingerprint: kit.text('fingerprint'),
+});

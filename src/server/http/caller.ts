@@ -10,8 +10,14 @@ import { runtime } from '../runtime.ts';
 import { observeCalls } from '../telemetry/telemetry.ts';
 import { contextFor } from './context.ts';
 
-/** One context per request, shared by the page and its layout. */
-const requestContext = cache(async () => contextFor(runtime(), await headers(), observeCalls(randomUUID())));
+/**
+ * One context per request, shared by the page and its layout. The headers are asked for first: where there
+ * is no request, as when the pages are built, nothing is opened.
+ */
+const requestContext = cache(async () => {
+  const asked = await headers();
+  return contextFor(runtime(), asked, observeCalls(randomUUID()));
+});
 
 export const serverCaller = async () => createCaller(await requestContext());
 

@@ -10,7 +10,7 @@ import { networkOf } from './network.ts';
 import { isCrossSite, isOwnOrigin, limitedBody } from './origin.ts';
 import { askedTooOften } from './rate.ts';
 import { answered, refusal } from './requests.ts';
-import { oneByOne } from './turns.ts';
+import { inTurnOf } from './turns.ts';
 
 /** A whole screening sheet is a tenth of it. */
 const mostBytes = 256 * 1024;
@@ -52,7 +52,8 @@ export const trpcHandler = (at: Runtime, request: Request): Promise<Response> =>
     if (bytes === null) return refusal(413, 'too-long', 'That is more than one form can hold.');
     const context = await contextFor(at, request.headers, observeCalls(requestId));
     const network = networkOf(request.headers);
-    const wait = askedTooOften(context.person?.sessionId ?? null, network, Date.now(), calls);
+    const sessionId = context.person?.sessionId ?? null;
+    const wait = askedTooOften(sessionId, network, Date.now(), calls);
     if (wait > 0) {
       return refusal(429, 'too-often', `Too many requests. Wait ${wait} seconds.`, {
         'Retry-After': String(wait),
@@ -63,7 +64,7 @@ export const trpcHandler = (at: Runtime, request: Request): Promise<Response> =>
       endpoint,
       req: new Request(url, { method, headers, body: bytes ? new Uint8Array(bytes) : undefined }),
       router: appRouter,
-      createContext: () => ({ ...context, inTurn: oneByOne() }),
+      createContext: () => ({ ...context, inTurn: inTurnOf(sessionId ?? network) }),
       maxBatchSize: mostInBatch,
     });
   });

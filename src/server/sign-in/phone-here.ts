@@ -9,21 +9,23 @@ import { runtime } from '../runtime.ts';
 import { cookiePrefix } from './auth.ts';
 import { phoneState } from './phone-sign-in.ts';
 
+/** Headers before the runtime: where there is no request, as when the pages are built, nothing is opened. */
 const phoneCookie = async (): Promise<string | null> => {
+  const cookies = parseCookies((await headers()).get('cookie') ?? '');
   const isSecure = runtime().settings.PUBLIC_ORIGIN.startsWith('https://');
-  const name = `${isSecure ? '__Secure-' : ''}${cookiePrefix}.phone`;
-  return parseCookies((await headers()).get('cookie') ?? '').get(name) ?? null;
+  return cookies.get(`${isSecure ? '__Secure-' : ''}${cookiePrefix}.phone`) ?? null;
 };
 
 export const phoneHere = async () => {
+  const cookie = await phoneCookie();
   const at = runtime();
-  const context = { store: at.store, auditKey: at.keys.audit, now: at.clock.now() };
-  return phoneState(context, await phoneCookie());
+  return phoneState({ store: at.store, auditKey: at.keys.audit, now: at.clock.now() }, cookie);
 };
 
 /** Known before anybody signs in: the clinic of an enrolled phone, or the only one of the file. */
 export const clinicHere = async () => {
-  const clinic = await clinicBeforeSignIn(runtime().store, await phoneCookie());
+  const cookie = await phoneCookie();
+  const clinic = await clinicBeforeSignIn(runtime().store, cookie);
   return (
     clinic && {
       ...clinic,

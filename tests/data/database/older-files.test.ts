@@ -1,5 +1,14 @@
 /** Files of an earlier step of the schema, brought to a later one; the later step is made up. */
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
@@ -112,6 +121,67 @@ describe('a file of an earlier step of the schema', () => {
     const refused = migrateStore(store, migrationsFolder);
     expect(refused).toMatchObject({ ok: false, found: 'newer' });
     expect(refused.ok ? '' : refused.reason).toMatch(/newer release.*restore a backup/s);
+  });
+});
+
+describe('the copy made before a file is brought up to date', () => {
+  const backupsOf = (store: Store) =>
+    readdirSync(`${store.file}.backups`).filter((name) => name.endsWith('.sqlite'));
+  const check = (store: Store) =>
+    Object.values((store.reader.client.pragma('integrity_check') as object[])[0]!)[0];
+  /** The file as it was before a step, put back in place with its old name. */
+  const goBack = (store: Store, backup: string): Store => {
+    store.close();
+    opened.splice(opened.indexOf(store), 1);
+    for (const end of ['', '-wal', '-shm']) rmSync(`${store.file}${end}`, { force: true });
+    cpSync(backup, store.file);
+    return open(store.file);
+  };
+  const backupOf = (store: Store, folder: string): string => {
+    const migrated = migrateStore(store, folder);
+    if (!migrated.ok || !migrated.backup) throw new Error('No copy was made.');
+    return migrated.backup;
+  };
+
+  it('is made anew when an earlier start was killed half-way: what that left is no copy and goes', async () => {
+    const store = await withAudit();
+    const folder = `${store.file}.backups`;
+    mkdirSync(folder);
+    const half = readFileSync(store.file).subarray(0, 5000);
+    const step = baseline!.when + 1000;
+    const left = [`before-${step}.sqlite`, `before-${step}-at-2026-03-02T09-00-00-000Z.sqlite.unfinished`];
+    for (const name of left) writeFileSync(path.join(folder, name), half);
+    const backup = backupOf(store, laterRelease('after-a-kill', laterStep));
+    expect(left).not.toContain(path.basename(backup));
+    expect(readdirSync(folder).filter((name) => name.includes('unfinished'))).toEqual([]);
+    const copy = open(backup);
+    expect(check(copy)).toBe('ok');
+    expect(await verifyChain(copy, auditKey, 'a')).toMatchObject({ ok: true, rows: 2 });
+  });
+
+  it('carries the time in its name and is made at every upgrade: one made a week ago is not taken for today’s', async () => {
+    const store = await withAudit();
+    const folder = laterRelease('again', laterStep);
+    const first = backupOf(store, folder);
+    expect(path.basename(first)).toMatch(/^before-\d+-at-\d{4}-\d\d-\d\dT\d\d-\d\d-\d\d-\d{3}Z\.sqlite$/);
+    const back = goBack(store, first);
+    const access = accessOf(back, 'a', 'clinician-a');
+    await back.write((tx) => appendAudit(tx, access, { act: 'write', subject: 'a week of work' }));
+    const second = backupOf(back, folder);
+    expect(backupsOf(back).sort()).toEqual([path.basename(first), path.basename(second)].sort());
+    expect(await verifyChain(open(first), auditKey, 'a')).toMatchObject({ rows: 2 });
+    expect(await verifyChain(open(second), auditKey, 'a')).toMatchObject({ rows: 3 });
+  });
+
+  it('is checked before it counts: when it does not hold the file stays at its step', async () => {
+    const store = await withAudit();
+    const { client } = store.writer;
+    client.exec('CREATE TABLE odd (n integer CHECK (n > 0)); PRAGMA ignore_check_constraints = ON');
+    client.exec('INSERT INTO odd VALUES (-1)');
+    const folder = laterRelease('not-whole', laterStep);
+    expect(() => migrateStore(store, folder)).toThrow(/not whole/);
+    expect(pendingMigrations(store, folder)).toBe(1);
+    expect(backupsOf(store)).toEqual([]);
   });
 });
 

@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Store } from '#data/database/store.ts';
 import { askedTooOften, sessionMinute } from '#server/http/rate.ts';
+import { inTurnOf } from '#server/http/turns.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import {
   account,
@@ -13,8 +14,8 @@ import {
   testRuntime,
 } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
-import { POST as signInPost } from '../../src/app/api/auth/[...all]/route.ts';
-import { GET as trpcGet } from '../../src/app/api/trpc/[trpc]/route.ts';
+import { POST as signInPost } from '../../../src/app/api/auth/[...all]/route.ts';
+import { GET as trpcGet } from '../../../src/app/api/trpc/[trpc]/route.ts';
 
 describe('one request to the procedures', () => {
   let store: Store;
@@ -102,5 +103,30 @@ describe('the minute of a session', () => {
     for (let calls = 0; calls < spent; calls += 1) spend(sessionId, 1);
     expect(spend(sessionId, 4)).toBe(wait);
     expect(spend(sessionId, 1)).toBe(wait === 0 ? 60 : 0);
+  });
+});
+
+describe('the calls of one session', () => {
+  const told: string[] = [];
+  const call = (name: string, isGood: boolean) => async () => {
+    told.push(`${name} begins`);
+    await new Promise((resolve) => setImmediate(resolve));
+    told.push(`${name} ends`);
+    if (!isGood) throw new Error(name);
+    return name;
+  };
+
+  it('run one after another in whichever requests they come, and never hold up another session', async () => {
+    const asked = [
+      inTurnOf('one')(call('first', true)),
+      inTurnOf('one')(call('failing', false)),
+      inTurnOf('one')(call('last', true)),
+      inTurnOf('two')(call('other', true)),
+    ];
+    const ended = await Promise.allSettled(asked);
+    expect(ended.map(({ status }) => status)).toEqual(['fulfilled', 'rejected', 'fulfilled', 'fulfilled']);
+    const ofOne = told.filter((line) => !line.startsWith('other'));
+    expect(ofOne).toEqual(['first', 'failing', 'last'].flatMap((name) => [`${name} begins`, `${name} ends`]));
+    expect(told.indexOf('other begins')).toBeLessThan(told.indexOf('first ends'));
   });
 });

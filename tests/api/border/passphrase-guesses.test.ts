@@ -6,8 +6,8 @@ import { endpoints } from '#server/sign-in/sign-in-handler.ts';
 import { clinicNamed } from '#tests/support/clinic.ts';
 import { account, type Browser, browser, testPassphrase, testRuntime } from '#tests/support/server.ts';
 import { freshStore } from '#tests/support/store.ts';
-import { POST as signInPost } from '../../src/app/api/auth/[...all]/route.ts';
-import { POST as trpcPost } from '../../src/app/api/trpc/[trpc]/route.ts';
+import { POST as signInPost } from '../../../src/app/api/auth/[...all]/route.ts';
+import { POST as trpcPost } from '../../../src/app/api/trpc/[trpc]/route.ts';
 
 let store: Store;
 let at: ReturnType<typeof testRuntime>;
