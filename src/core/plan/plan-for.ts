@@ -46,7 +46,14 @@ export interface PlanInputs {
   readonly newsToday: boolean;
   readonly settings: SettingValues;
   readonly at: Moment;
+  /**
+   * The person's other records, while nobody has chosen whose plan stays: whatever they hold against an
+   * exercise holds here as well, and what they would allow allows nothing.
+   */
+  readonly beside?: readonly Beside[];
 }
+
+export type Beside = Pick<PlanInputs, 'decisions' | 'answers' | 'danger' | 'limits' | 'screened'>;
 
 interface Cause {
   readonly reason: PlanReason;
@@ -60,6 +67,8 @@ interface Standing {
   readonly open: readonly SignState[];
   readonly pauses: readonly PauseState[];
   readonly joints: ReadonlyMap<Joint, DecisionInForce>;
+  /** The same of each of the person's other records. */
+  readonly jointsBeside: readonly ReadonlyMap<Joint, DecisionInForce>[];
 }
 
 const signCauses = ({ open }: Standing): readonly Cause[] =>
@@ -73,14 +82,16 @@ const pauseCauses = ({ pauses }: Standing, version: PrescriptionVersion): readon
     .filter((one) => holdsBack(one, version))
     .map(({ pause }) => ({ reason: { code: 'paused', today: 'none', pauseId: pause.id }, effect: stop }));
 
-const decisionCauses = ({ joints }: Standing, version: PrescriptionVersion): readonly Cause[] =>
-  version.joints.flatMap((joint): readonly Cause[] => {
-    const found = joints.get(joint);
-    if (!found) return [];
-    const { decision, largestStep, today, contact, decisionId } = found;
-    const effect = { decision, today, contact, ...(largestStep ? { largestStep } : {}) };
-    return [{ reason: { code: 'decision', today, decisionId, joint }, effect }];
-  });
+const decisionCauses = ({ joints, jointsBeside }: Standing, version: PrescriptionVersion): readonly Cause[] =>
+  version.joints.flatMap((joint) =>
+    [joints, ...jointsBeside].flatMap((each): readonly Cause[] => {
+      const found = each.get(joint);
+      if (!found) return [];
+      const { decision, largestStep, today, contact, decisionId } = found;
+      const effect = { decision, today, contact, ...(largestStep ? { largestStep } : {}) };
+      return [{ reason: { code: 'decision', today, decisionId, joint }, effect }];
+    }),
+  );
 
 const careCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
   const suspension = suspensionOn(inputs.care, version.dose);
@@ -88,8 +99,10 @@ const careCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly 
 };
 
 const findingCauses = (inputs: PlanInputs, version: PrescriptionVersion): readonly Cause[] => {
-  const found = closedByFindings(inputs.screened, version);
-  return found ? [{ reason: found, effect: rest }] : [];
+  return [inputs.screened, ...(inputs.beside ?? []).map(({ screened }) => screened)].flatMap((screened) => {
+    const found = closedByFindings(screened, version);
+    return found ? [{ reason: found, effect: rest }] : [];
+  });
 };
 
 const limitCauses = ({ reasons }: WithinLimits): readonly Cause[] =>
@@ -129,13 +142,30 @@ const itemFor = (inputs: PlanInputs, standing: Standing, version: PrescriptionVe
 const mostUrgent = (all: readonly Contact[]): Contact =>
   all.reduce<Contact>((a, b) => (contactRank[b] < contactRank[a] ? b : a), 'none');
 
-export const planFor = (inputs: PlanInputs): Plan => {
+/** Danger and limits of all records of the person together. */
+const together = (inputs: PlanInputs): Pick<PlanInputs, 'danger' | 'limits'> => {
+  const all = [inputs, ...(inputs.beside ?? [])];
+  return {
+    danger: {
+      signs: all.flatMap(({ danger }) => danger.signs),
+      acknowledgements: all.flatMap(({ danger }) => danger.acknowledgements),
+      contacts: all.flatMap(({ danger }) => danger.contacts),
+      pauses: all.flatMap(({ danger }) => danger.pauses),
+      resumptions: all.flatMap(({ danger }) => danger.resumptions),
+    },
+    limits: all.flatMap(({ limits }) => limits),
+  };
+};
+
+export const planFor = (own: PlanInputs): Plan => {
+  const inputs = { ...own, ...together(own) };
   const { danger, at, settings } = inputs;
   const signs = signStatesAt(danger, at.instant, settings);
   const standing: Standing = {
     open: signs.filter(({ endedBy }) => endedBy === null),
     pauses: pausesAt(danger, signs, at.instant),
     joints: decisionsInForce(inputs.decisions, inputs.answers, at.day),
+    jointsBeside: (inputs.beside ?? []).map((one) => decisionsInForce(one.decisions, one.answers, at.day)),
   };
   return {
     items: inputs.versions.map((version) => itemFor(inputs, standing, version)),

@@ -193,6 +193,34 @@ describe('the plan', () => {
   });
 });
 
+describe('the plan of a person with two records, while nobody has chosen whose plan stays', () => {
+  const { decisions, answers, danger, limits, screened } = inputs();
+  const other = { decisions, answers, danger, limits, screened };
+  const pausedThere = decided({ id: 'there', joint: 'left-knee', decision: 'pause', today: 'none' });
+  const boldThere = decided({ id: 'there', joint: 'left-knee', decision: 'progress', largestStep: 'load' });
+  const easedHere = decided({ joint: 'left-knee', decision: 'ease-back', today: 'bad-day' });
+
+  it.each([
+    ['a decision', { decisions: [pausedThere] }, 'chair', 'none'],
+    ['a warning sign', { danger: sign }, 'curl', 'none'],
+    ['a limit', { limits: [limit({ limitKg: 1 })] }, 'curl', 'bad-day'],
+    [
+      'a finding',
+      screenedWith([{ item: 'lymph', answer: 'yes', limbs: [{ limb: 'leg', side: 'right' }] }], day),
+      'cuff',
+      'rest-this-joint',
+    ],
+  ] as const)('is the stricter of both: %s of the other record binds', (_name, more, itemId, today) => {
+    expect(todayOf(planFor(inputs({ beside: [{ ...other, ...more }] })), itemId)).toBe(today);
+  });
+
+  it('is loosened by nothing in the other record', () => {
+    const here = inputs({ decisions: [easedHere] });
+    const both = planFor({ ...here, beside: [{ ...other, decisions: [boldThere] }] });
+    expect(todayOf(both, 'chair')).toBe('bad-day');
+  });
+});
+
 /** A small random source, so that a failure can be drawn again. */
 const drawn = (seed: number) => {
   let state = seed >>> 0;

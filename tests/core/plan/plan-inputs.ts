@@ -1,4 +1,5 @@
 /** An invented patient for tests of the plan: three signed exercises, nothing against any of them. */
+import { proposedWording } from '#core/episode/consent.ts';
 import { noDanger } from '#core/danger/danger.ts';
 import type { PlanInputs } from '#core/plan/plan-for.ts';
 import type { LowLoadDose, OcclusionDose, VariationDose } from '#core/prescribing/dose.ts';
@@ -90,7 +91,7 @@ export const inputs = (more: Partial<PlanInputs> = {}): PlanInputs => {
         {
           kind: 'occlusion-supervised',
           act: 'given',
-          wordingVersion: 0,
+          ...proposedWording,
           at: 0,
           by: 'N. Derravane',
           reason: null,
