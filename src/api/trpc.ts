@@ -80,9 +80,8 @@ const watched = t.procedure.use(async ({ ctx, path, type, next }) => {
   const result = await (ctx.inTurn ? ctx.inTurn(run) : run());
   const error = result.ok ? null : result.error;
   const problem = error instanceof Problem ? error.problem : null;
-  if (ctx.access && problem && audited.includes(problem)) {
+  if (ctx.access && problem && audited.includes(problem))
     noteRefused(ctx.access, { subject: path, detail: { problem } });
-  }
   ctx.observe?.({
     path,
     kind: type,
@@ -112,8 +111,7 @@ const setUpText = {
 } as const;
 
 const settled = signedIn.use(({ ctx, next }) => {
-  const { setUp } = ctx.person;
-  if (setUp !== 'done') throw new Problem('set-up', setUpText[setUp]);
+  if (ctx.person.setUp !== 'done') throw new Problem('set-up', setUpText[ctx.person.setUp]);
   return next({ ctx });
 });
 

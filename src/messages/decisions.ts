@@ -3,8 +3,8 @@
 import type { DecisionWord } from '#core/decision/answers.ts';
 import type { LeftOutRule } from '#core/decision/left-out.ts';
 import type { RuleId } from '#core/decision/rules/table.ts';
-import type { Suspension } from '#core/episode/suspensions.ts';
 import { textOf } from './every-language.ts';
+import type { HoldCode } from './hold-code.ts';
 import type { Text } from './text.ts';
 
 export const decisionText = (decision: DecisionWord): Text => textOf('decisions', decision);
@@ -14,14 +14,5 @@ export const ruleText = (rule: RuleId): Text => textOf('rules', rule);
 
 /** Why, where the rule spoke because a question was left open. */
 export const leftOutText = (rule: LeftOutRule): Text => textOf('left-out', rule);
-
-/** "taken-back": the week after a consent was withdrawn, where the exercise itself is gone. */
-export type HoldCode =
-  | Suspension['code']
-  | 'finding'
-  | 'limit-closes'
-  | 'limit-load'
-  | 'news-today'
-  | 'taken-back';
 
 export const holdText = (code: HoldCode): Text => textOf('holds', code);

@@ -12,7 +12,6 @@ import type { OcclusionCheckId, PlainCautionId, UncheckedThing } from '#core/pre
 import type { LimitedBy } from '#core/prescribing/cautions/patient-caution.ts';
 import type { ScreeningDetailKey } from '#core/screening/detail-keys.ts';
 import type { ScreeningItemId } from '#core/screening/items.ts';
-import type { HoldCode } from './decisions.ts';
 import type { pages } from './en/pages.ts';
 import type { danger } from './en/sentences/danger.ts';
 import type { doseChanges } from './en/sentences/dose-changes.ts';
@@ -20,6 +19,7 @@ import type { hours } from './en/sentences/hours.ts';
 import type { ready } from './en/sentences/ready.ts';
 import type { refusals } from './en/sentences/refusals.ts';
 import type { selfManagement } from './en/sentences/self-management.ts';
+import type { HoldCode } from './hold-code.ts';
 import type { ExerciseSentences, Same, Sentence } from './sentence.ts';
 import type { Grammar } from './translate.ts';
 

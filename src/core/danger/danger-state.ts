@@ -5,11 +5,9 @@ import { defaultsOf } from '../sources/clinic-setting.ts';
 import type { Acknowledgement, ContactAttempt, DangerRecord, Pause, WarningSign } from './danger.ts';
 import { dangerSettings } from './settings.ts';
 
-export const signStates = ['reported', 'acknowledged', 'attempted', 'ended'] as const;
-
 export interface SignState {
   readonly sign: WarningSign;
-  readonly state: (typeof signStates)[number];
+  readonly state: 'reported' | 'acknowledged' | 'attempted' | 'ended';
   readonly acknowledged: Acknowledgement | null;
   /** Contacts that reached nobody. */
   readonly failedAttempts: number;

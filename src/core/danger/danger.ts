@@ -52,11 +52,10 @@ export interface Acknowledgement {
 }
 
 export const pauseCauses = ['warning-sign', 'holiday', 'operation', 'other'] as const;
-export type PauseCause = (typeof pauseCauses)[number];
 
 export interface Pause {
   readonly id: string;
-  readonly cause: PauseCause;
+  readonly cause: (typeof pauseCauses)[number];
   /** The sign it was made for; null for every other cause. */
   readonly signId: string | null;
   /** null = everything. */
@@ -68,7 +67,7 @@ export interface Pause {
   readonly by: string;
 }
 
-export interface Resumption {
+interface Resumption {
   readonly pauseId: string;
   /** null = whatever the pause still held: it is over. */
   readonly itemId: string | null;
@@ -85,11 +84,3 @@ export interface DangerRecord {
   readonly pauses: readonly Pause[];
   readonly resumptions: readonly Resumption[];
 }
-
-export const noDanger: DangerRecord = {
-  signs: [],
-  acknowledgements: [],
-  contacts: [],
-  pauses: [],
-  resumptions: [],
-};

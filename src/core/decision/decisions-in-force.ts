@@ -46,7 +46,7 @@ const todayUnder: Readonly<Record<DecisionWord, Today>> = {
   progress: 'as-planned',
 };
 
-export const warningSignRule = 'R1';
+const warningSignRule = 'R1';
 
 /** Whether a decision rests on a warning sign. */
 export const isOfWarningSign = ({ reasons }: Pick<Answers, 'reasons'>): boolean =>

@@ -53,7 +53,7 @@ export interface PlanInputs {
   readonly beside?: readonly Beside[];
 }
 
-export type Beside = Pick<PlanInputs, 'decisions' | 'answers' | 'danger' | 'limits' | 'screened'>;
+type Beside = Pick<PlanInputs, 'decisions' | 'answers' | 'danger' | 'limits' | 'screened'>;
 
 interface Cause {
   readonly reason: PlanReason;

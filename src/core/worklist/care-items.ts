@@ -3,10 +3,9 @@
  * takes off the list. Danger is never taken off by a break; after the end of care only what arrived
  * later is listed, so that a session sent late is seen.
  */
-import { addDays, type Day, daysBetween } from '../time/day.ts';
+import { addDays } from '../time/day.ts';
 import { always, type CareState, type DueItem, dangers, type PatientState } from './item.ts';
-
-const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
+import { noon } from './noon.ts';
 
 const blank = { showsFrom: always, joint: null, decisionId: null, facts: {} } as const;
 

@@ -3,12 +3,10 @@
  * show, so that nothing goes stale at midnight. Nothing here decides about a dose.
  */
 
-import { signsInWords } from '../danger/sign-words.ts';
 import type { WorklistReason } from '../decision/dose/proposal.ts';
-import { exerciseById } from '../exercises/catalogue.ts';
 import type { Ask } from '../plan/asks.ts';
-import type { Plan, PlanReason } from '../plan/plan.ts';
-import { addDays, type Day, daysBetween } from '../time/day.ts';
+import type { Plan } from '../plan/plan.ts';
+import { addDays, type Day } from '../time/day.ts';
 import { afterCare, careItems } from './care-items.ts';
 import {
   always,
@@ -19,6 +17,8 @@ import {
   type WorklistItemKind,
   worklistItemKinds,
 } from './item.ts';
+import { noon } from './noon.ts';
+import { keyOfSign, planItems } from './plan-items.ts';
 
 const kindOf = (row: Pick<Ask, 'decision' | 'contact'>): WorklistItemKind | null => {
   if (row.decision === 'pause') return 'pause';
@@ -27,13 +27,8 @@ const kindOf = (row: Pick<Ask, 'decision' | 'contact'>): WorklistItemKind | null
   return row.contact === 'routine' ? 'routine-contact' : null;
 };
 
-/** Noon of a day: close enough to order items that are only known to the day. */
-const noon = (day: Day): number => daysBetween('1970-01-01', day) * 86_400_000 + 43_200_000;
-
 const keyOfAsk = ({ joint }: Pick<Ask, 'joint'>): string => `decision ${joint}`;
-export const keyOfSign = (signId: string): string => `sign ${signId}`;
-
-/** Items nobody may put off, as they stand: open signs, and decisions that pause or ask for a call today. */
+/** Items nobody may snooze, as they stand: open signs, and decisions that pause or ask for a call today. */
 export const urgentItems = ({ asks, signs }: Pick<Plan, 'asks' | 'signs'>) => [
   ...asks
     .filter((row) => row.settled === null && dangers.some((kind) => kind === kindOf(row)))
@@ -47,81 +42,6 @@ export const urgentItems = ({ asks, signs }: Pick<Plan, 'asks' | 'signs'>) => [
       since: sign.reportedAt,
     })),
 ];
-
-/** A sign goes on asking until a contact has reached the patient; acknowledging it does not end it. */
-const signItems = ({ signs }: Pick<Plan, 'signs'>): readonly DueItem[] =>
-  signs
-    .filter(({ endedBy }) => endedBy === null)
-    .map(({ sign, state, failedAttempts, contactDueAt }) => ({
-      key: keyOfSign(sign.id),
-      kind: 'red-flag',
-      since: sign.reportedAt,
-      showsFrom: always,
-      joint: sign.joint,
-      decisionId: null,
-      facts: {
-        signId: sign.id,
-        sign: signsInWords(sign.flags),
-        source: sign.source,
-        urgency: sign.urgency,
-        state,
-        failedAttempts,
-        contactDueAt: contactDueAt ?? sign.reportedAt,
-      },
-    }));
-
-/** A pause whose sign has ended, or that had none: somebody decides whether to resume. */
-const pauseItems = ({ pauses }: Pick<Plan, 'pauses'>): readonly DueItem[] =>
-  pauses
-    .filter(({ isSignOpen }) => !isSignOpen)
-    .map(({ pause }) => ({
-      key: `pause ${pause.id}`,
-      kind: 'resume-due',
-      since: pause.at,
-      showsFrom: pause.until ?? always,
-      joint: pause.joint,
-      decisionId: null,
-      facts: { cause: pause.cause, by: pause.by, until: pause.until ?? '' },
-    }));
-
-type Stopping = Extract<
-  PlanReason,
-  { readonly code: 'contraindicated' | 'needs-clearance' | 'limit-closes' | 'limit-load' }
->;
-
-const isStopping = (reason: PlanReason): reason is Stopping =>
-  reason.code === 'contraindicated' ||
-  reason.code === 'needs-clearance' ||
-  reason.code === 'limit-closes' ||
-  reason.code === 'limit-load';
-
-const whyStopped = (reason: Stopping): string => {
-  if (reason.code === 'limit-load') return `Limit of ${reason.limitKg} kg set by ${reason.author}.`;
-  return reason.code === 'limit-closes' ? reason.text : reason.findings.map(({ text }) => text).join(' ');
-};
-
-/** Signed exercises that a limit or a finding has stopped since, each until the clinician writes it anew. */
-const stoppedItems = ({ items }: Pick<Plan, 'items'>): readonly DueItem[] =>
-  items.flatMap(({ itemId, exerciseId, reasons }) => {
-    const stopping = reasons.filter(isStopping);
-    const [first] = stopping;
-    if (!first) return [];
-    return [
-      {
-        key: `dose-stopped ${itemId}`,
-        kind: 'dose-stopped' as const,
-        since: noon(first.foundOn),
-        showsFrom: always,
-        joint: null,
-        decisionId: null,
-        facts: {
-          exercise: exerciseById(exerciseId)?.title ?? exerciseId,
-          left: stopping.some(({ today }) => today !== 'bad-day') ? 'nothing' : 'easier',
-          why: [...new Set(stopping.map(whyStopped))].join(' '),
-        },
-      },
-    ];
-  });
 
 const decisionItem = (row: Ask): DueItem | null => {
   const kind = kindOf(row);
@@ -231,10 +151,8 @@ const reviewDay = ({ reviewOn }: PatientState): readonly DueItem[] =>
 /** Every item of a patient, those included that will show only later. */
 export const dueItems = (state: PatientState, due: DueAfter): readonly DueItem[] => {
   const all = [
-    ...signItems(state.plan),
+    ...planItems(state.plan),
     ...state.plan.asks.map(decisionItem).filter((item) => item !== null),
-    ...pauseItems(state.plan),
-    ...stoppedItems(state.plan),
     ...proposalItems(state),
     ...recorded('awaiting-signature', state.unsignedSince),
     ...recorded('entry-conflict', state.conflictSince),

@@ -1,6 +1,6 @@
 /**
  * Where each patient of a clinic stands for one reader: every patient in exactly one group, so that no
- * count reassures about somebody who was put off, given away or never looked at.
+ * count reassures about somebody who was snoozed, given away or never looked at.
  */
 import type { Day } from '../time/day.ts';
 
@@ -14,7 +14,7 @@ export const worklistGroups = [
 ] as const;
 export type WorklistGroup = (typeof worklistGroups)[number];
 
-/** An item that shows today, put off or not. */
+/** An item that shows today, snoozed or not. */
 export interface DueNow {
   readonly assignedTo: string | null;
   readonly snoozedUntil: Day | null;

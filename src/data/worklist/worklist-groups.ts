@@ -16,7 +16,7 @@ export interface GroupLine {
   readonly assignedNames: readonly string[];
   /** First day on which something of a snoozed patient comes back. */
   readonly snoozedUntil: Day | null;
-  /** Items put off, for taking that back. */
+  /** Snoozed items, for bringing them back. */
   readonly snoozedKeys: readonly string[];
 }
 

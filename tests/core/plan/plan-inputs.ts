@@ -1,6 +1,7 @@
 /** An invented patient for tests of the plan: three signed exercises, nothing against any of them. */
+
+import type { DangerRecord } from '#core/danger/danger.ts';
 import { proposedWording } from '#core/episode/consent.ts';
-import { noDanger } from '#core/danger/danger.ts';
 import type { PlanInputs } from '#core/plan/plan-for.ts';
 import type { LowLoadDose, OcclusionDose, VariationDose } from '#core/prescribing/dose.ts';
 import type { PrescriptionVersion } from '#core/record/record.ts';
@@ -12,6 +13,14 @@ export const day = '2026-03-09';
 export const noon = Date.parse('2026-03-09T12:00:00Z');
 const hour = 3_600_000;
 export const hoursAfter = (hours: number): number => noon + hours * hour;
+
+const noDanger: DangerRecord = {
+  signs: [],
+  acknowledgements: [],
+  contacts: [],
+  pauses: [],
+  resumptions: [],
+};
 
 const base = { sets: 3, restSeconds: 90, secondsPerRepetition: 4, sessionsPerWeek: 2 } as const;
 
@@ -35,7 +44,7 @@ export const chair: VariationDose = {
   effectiveLoadKg: 30,
   addedKg: 0,
 };
-export const cuff: OcclusionDose = {
+const cuff: OcclusionDose = {
   ...base,
   method: 'occlusion',
   exerciseId: 'knee-extension-seated',

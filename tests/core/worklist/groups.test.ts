@@ -1,4 +1,4 @@
-/** Each patient of a clinic stands in one group, and no group reassures about somebody who was put off. */
+/** Each patient of a clinic stands in one group, and no group reassures about somebody who was snoozed. */
 import { describe, expect, it } from 'vitest';
 import { type DueNow, groupOf, type Standing } from '#core/worklist/groups.ts';
 

@@ -69,7 +69,7 @@ const filters = { clinicians: [], sites: [] };
 const groups: WorklistGroups = { counts: [], lines: [] };
 
 describe('the worklist', () => {
-  it('says who needs the reader, who was put off until when, who has whom, and who was never screened', () => {
+  it('says who needs the reader, who was snoozed until when, who has whom, and who was never screened', () => {
     const counts: WorklistGroups['counts'] = [
       { group: 'needs-you', count: 4, until: null, names: [] },
       { group: 'assigned', count: 1, until: null, names: ['Piotr Wren'] },

@@ -11,19 +11,11 @@ import { type PlannedExercise, weekdays } from './week-plan.ts';
 
 const threeDays = weekTemplates.find(({ id }) => id === 'three-days')!;
 
-/** Days after the first for each number of sessions a week; seven and more is every day. Our own choice. */
-const spaced: Readonly<Record<number, readonly number[]>> = {
-  1: [0],
-  2: [0, 3],
-  3: [0, 2, 4],
-  4: [0, 2, 3, 5],
-  5: [0, 1, 3, 4, 6],
-  6: [0, 1, 2, 3, 4, 5],
-};
-
+/** Days after the first: the sessions of a week as far apart as its days allow. Every day from seven on. */
 const spacedFrom = (first: Weekday, sessionsPerWeek: number): readonly Weekday[] | null => {
-  const offsets = spaced[Math.round(sessionsPerWeek)];
-  if (!offsets) return null;
+  const sessions = Math.round(sessionsPerWeek);
+  if (sessions < 1 || sessions > 6) return null;
+  const offsets = Array.from({ length: sessions }, (_, place) => Math.floor((place * 7) / sessions));
   return offsets.map((offset) => weekdays[(first - 1 + offset) % 7]!).sort((a, b) => a - b);
 };
 

@@ -1,5 +1,5 @@
 /** Why an exercise rests, or only its easier session is left, for a reason outside the decision rules. */
-import type { HoldCode } from '../../decisions.ts';
+import type { HoldCode } from '../../hold-code.ts';
 
 export const holds = {
   'care-closed': 'Ihre Zeit bei uns ist zu Ende. Sie können hier weiter alles lesen.',

@@ -1,5 +1,5 @@
 /** Why an exercise rests, or only its easier session is left, for a reason outside the decision rules. */
-import type { HoldCode } from '../../decisions.ts';
+import type { HoldCode } from '../../hold-code.ts';
 
 export const holds = {
   'care-closed': 'Your time with us has ended. You can still read everything here.',

@@ -1,5 +1,9 @@
 /** Warning signs, contacts, pauses and what is resumed. What changes the plan is evaluated at once. */
 import { z } from 'zod';
+import { Problem } from '#api/errors.ts';
+import { requireFresh } from '#api/fresh-sign-in.ts';
+import { checked } from '#api/inputs/checked.ts';
+import { recordProcedure, router } from '#api/trpc.ts';
 import {
   contactConsistent,
   contactFields,
@@ -20,10 +24,6 @@ import { addPause, resume } from '#data/danger/pauses.ts';
 import { reportSign } from '#data/danger/warning-signs.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
 import { planOf } from '#data/plan/plan-of.ts';
-import { Problem } from '../errors.ts';
-import { requireFresh } from '../fresh-sign-in.ts';
-import { checked } from '../inputs/checked.ts';
-import { recordProcedure, router } from '../trpc.ts';
 
 const byClinician = { cause: 'clinician', sessionId: null, morningId: null } as const;
 

@@ -21,7 +21,7 @@ describe('the counts above the worklist', () => {
   const counts = async () =>
     Object.fromEntries((await worklist().groups()).counts.map(({ group, count }) => [group, count]));
 
-  it('count each patient once, and name among nothing found nobody who was put off or never screened', async () => {
+  it('count each patient once, and name among nothing found nobody who was snoozed or never screened', async () => {
     await work.kept();
     await addPatient(accessOf(store, 'a', 'clinician-a'), {
       givenName: 'Never',

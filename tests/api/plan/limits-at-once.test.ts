@@ -1,10 +1,10 @@
 /** What is recorded binds the doses already signed, in the same transaction. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '#data/database/store.ts';
+import { screeningWith } from '#tests/core/screening/answers.ts';
 import { twoClinics } from '#tests/support/clinic.ts';
 import { freshStore } from '#tests/support/store.ts';
 import { workingPatient } from '#tests/support/working-patient.ts';
-import { screeningWith } from '../core/screening/answers.ts';
 
 const now = Date.parse('2026-03-03T09:00:00Z');
 

@@ -1,0 +1,89 @@
+/** What the plan itself puts on the worklist: open signs, pauses nobody has resumed, doses that were stopped. */
+import { signsInWords } from '../danger/sign-words.ts';
+import { exerciseById } from '../exercises/catalogue.ts';
+import type { Plan, PlanReason } from '../plan/plan.ts';
+import { always, type DueItem } from './item.ts';
+import { noon } from './noon.ts';
+
+export const keyOfSign = (signId: string): string => `sign ${signId}`;
+
+/** A sign goes on asking until a contact has reached the patient; acknowledging it does not end it. */
+const signItems = ({ signs }: Pick<Plan, 'signs'>): readonly DueItem[] =>
+  signs
+    .filter(({ endedBy }) => endedBy === null)
+    .map(({ sign, state, failedAttempts, contactDueAt }) => ({
+      key: keyOfSign(sign.id),
+      kind: 'red-flag',
+      since: sign.reportedAt,
+      showsFrom: always,
+      joint: sign.joint,
+      decisionId: null,
+      facts: {
+        signId: sign.id,
+        sign: signsInWords(sign.flags),
+        source: sign.source,
+        urgency: sign.urgency,
+        state,
+        failedAttempts,
+        contactDueAt: contactDueAt ?? sign.reportedAt,
+      },
+    }));
+
+/** A pause whose sign has ended, or that had none: somebody decides whether to resume. */
+const pauseItems = ({ pauses }: Pick<Plan, 'pauses'>): readonly DueItem[] =>
+  pauses
+    .filter(({ isSignOpen }) => !isSignOpen)
+    .map(({ pause }) => ({
+      key: `pause ${pause.id}`,
+      kind: 'resume-due',
+      since: pause.at,
+      showsFrom: pause.until ?? always,
+      joint: pause.joint,
+      decisionId: null,
+      facts: { cause: pause.cause, by: pause.by, until: pause.until ?? '' },
+    }));
+
+type Stopping = Extract<
+  PlanReason,
+  { readonly code: 'contraindicated' | 'needs-clearance' | 'limit-closes' | 'limit-load' }
+>;
+
+const isStopping = (reason: PlanReason): reason is Stopping =>
+  reason.code === 'contraindicated' ||
+  reason.code === 'needs-clearance' ||
+  reason.code === 'limit-closes' ||
+  reason.code === 'limit-load';
+
+const whyStopped = (reason: Stopping): string => {
+  if (reason.code === 'limit-load') return `Limit of ${reason.limitKg} kg set by ${reason.author}.`;
+  return reason.code === 'limit-closes' ? reason.text : reason.findings.map(({ text }) => text).join(' ');
+};
+
+/** Signed exercises that a limit or a finding has stopped since, each until the clinician writes it anew. */
+const stoppedItems = ({ items }: Pick<Plan, 'items'>): readonly DueItem[] =>
+  items.flatMap(({ itemId, exerciseId, reasons }) => {
+    const stopping = reasons.filter(isStopping);
+    const [first] = stopping;
+    if (!first) return [];
+    return [
+      {
+        key: `dose-stopped ${itemId}`,
+        kind: 'dose-stopped' as const,
+        since: noon(first.foundOn),
+        showsFrom: always,
+        joint: null,
+        decisionId: null,
+        facts: {
+          exercise: exerciseById(exerciseId)?.title ?? exerciseId,
+          left: stopping.some(({ today }) => today !== 'bad-day') ? 'nothing' : 'easier',
+          why: [...new Set(stopping.map(whyStopped))].join(' '),
+        },
+      },
+    ];
+  });
+
+export const planItems = (plan: Pick<Plan, 'items' | 'signs' | 'pauses'>): readonly DueItem[] => [
+  ...signItems(plan),
+  ...pauseItems(plan),
+  ...stoppedItems(plan),
+];
