@@ -17,6 +17,8 @@ const clinicianScreens = [
   '/patients/steady-progress/outcomes',
   '/patients/occlusion-cleared/prescribe?method=occlusion',
   '/patients/red-flag/review',
+  '/patients/red-flag/warning-signs',
+  '/worklist?group=not-screened',
   '/patients/flare-then-hold/access',
   '/emergency-access/flare-then-hold',
   '/account',

@@ -1,71 +1,14 @@
 /** The one plan: whatever takes something away, and that nothing added makes an exercise bolder. */
 import { describe, expect, it } from 'vitest';
-import type { DangerRecord } from '#core/danger/danger.ts';
-import { todays } from '#core/decision/answers.ts';
 import { decisionRank, todayRank } from '#core/decision/decide.ts';
 import type { MadeDecision } from '#core/decision/decisions-in-force.ts';
 import type { Plan } from '#core/plan/plan.ts';
-import { type PlanInputs, planFor } from '#core/plan/plan-for.ts';
-import type { Limit } from '#core/record/record.ts';
-import { methodOutcomes } from '#core/screening/outcomes.ts';
-import { outcomesInput, screeningWith } from '../screening/answers.ts';
-import { chair, curl, day, hoursAfter, inputs, noon, version } from './plan-inputs.ts';
+import { planFor } from '#core/plan/plan-for.ts';
+import { causes, decided, drawn, drawnInputs, limit, screenedWith, sign } from './drawn-plans.ts';
+import { curl, day, hoursAfter, inputs, noon } from './plan-inputs.ts';
 
 const todayOf = (plan: Plan, itemId: string) => plan.items.find((one) => one.itemId === itemId)?.today;
 const item = (plan: Plan, itemId: string) => plan.items.find((one) => one.itemId === itemId)!;
-
-const sign: DangerRecord = {
-  signs: [
-    {
-      id: 'sign',
-      source: 'telephone',
-      flags: ['chest-pain'],
-      joint: null,
-      urgency: 'emergency',
-      reportedAt: noon - 1,
-      reportedBy: 'P. Okonma',
-    },
-  ],
-  acknowledgements: [],
-  contacts: [],
-  pauses: [],
-  resumptions: [],
-};
-
-const decided = (more: Partial<MadeDecision>): MadeDecision => ({
-  id: 'decision',
-  joint: 'right-knee',
-  decision: 'hold',
-  largestStep: null,
-  today: 'as-planned',
-  contact: 'none',
-  reasons: [],
-  evaluatedAt: noon - 1000,
-  cause: 'morning',
-  ...more,
-});
-
-const limit = (more: Partial<Limit>): Limit => ({
-  joint: 'right-elbow',
-  kind: 'load-limit',
-  limitKg: 1.5,
-  from: day,
-  to: null,
-  author: 'Dr Vance',
-  ...more,
-});
-
-const screenedWith = (...changed: Parameters<typeof screeningWith>): Pick<PlanInputs, 'screened'> => {
-  const screening = screeningWith(...changed);
-  return {
-    screened: {
-      screening,
-      clearances: [],
-      today: day,
-      outcomes: methodOutcomes(outcomesInput({ screening, today: day, measurements: [] })),
-    },
-  };
-};
 
 describe('the plan', () => {
   it('leaves every exercise as signed where nothing is against it', () => {
@@ -221,67 +164,11 @@ describe('the plan of a person with two records, while nobody has chosen whose p
   });
 });
 
-/** A small random source, so that a failure can be drawn again. */
-const drawn = (seed: number) => {
-  let state = seed >>> 0;
-  return (below: number): number => {
-    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return Math.floor((state / 4_294_967_296) * below);
-  };
-};
-
-const causes: readonly ((inputs: PlanInputs, draw: (below: number) => number) => PlanInputs)[] = [
-  (one) => ({ ...one, danger: { ...one.danger, signs: sign.signs } }),
-  (one, draw) => ({
-    ...one,
-    danger: {
-      ...one.danger,
-      pauses: [
-        ...one.danger.pauses,
-        {
-          id: `pause-${draw(9)}`,
-          cause: 'other',
-          signId: null,
-          joint: draw(2) ? 'right-knee' : null,
-          reason: 'Tired.',
-          until: null,
-          at: noon - 1,
-          by: 'P. Okonma',
-        },
-      ],
-    },
-  }),
-  (one, draw) => ({ ...one, limits: [...one.limits, limit({ limitKg: draw(5) / 2 })] }),
-  (one) => ({
-    ...one,
-    limits: [...one.limits, limit({ joint: 'left-hip', kind: 'weight-bearing', limitKg: null })],
-  }),
-  (one) => ({ ...one, newsToday: true }),
-  (one) => ({
-    ...one,
-    ...screenedWith([{ item: 'lymph', answer: 'yes', limbs: [{ limb: 'leg', side: 'right' }] }], day),
-  }),
-  (one) => ({ ...one, care: { ...one.care, consents: [] } }),
-];
-
 describe('the plan, with one cause more', () => {
   it('is never bolder for any exercise (2,000 drawn records)', () => {
     const draw = drawn(20_260_309);
     for (let round = 0; round < 2_000; round++) {
-      let before = inputs({
-        versions: [
-          version('curl', { ...curl, loadKg: 1 + draw(3) / 2 }, ['right-elbow']),
-          version('chair', chair, ['left-hip', 'left-knee']),
-        ],
-        decisions: [
-          decided({
-            joint: draw(2) ? 'left-knee' : 'right-elbow',
-            today: todays[draw(todays.length)]!,
-            decision: (['pause', 'ease-back', 'hold', 'progress'] as const)[draw(4)]!,
-          }),
-        ],
-      });
-      for (let count = draw(4); count > 0; count--) before = causes[draw(causes.length)]!(before, draw);
+      const before = drawnInputs(draw);
       const after = causes[draw(causes.length)]!(before, draw);
       const [was, is] = [planFor(before), planFor(after)];
       for (const [place, one] of is.items.entries()) {
