@@ -588,6 +588,43 @@ CREATE TABLE `signature` (
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
 );
 --> statement-breakpoint
+CREATE TABLE `correction` (
+	`id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`subject` text NOT NULL,
+	`subject_id` text NOT NULL,
+	`joint` text,
+	`entered_at` integer NOT NULL,
+	`first_said_at` integer NOT NULL,
+	`reason` text NOT NULL,
+	`replaced_by_id` text,
+	`waits` integer NOT NULL,
+	`corrected_at` integer NOT NULL,
+	`corrected_by` text NOT NULL,
+	`corrected_name` text NOT NULL,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
+	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test')),
+	CONSTRAINT "correction_reason" CHECK(length(trim("correction"."reason")) BETWEEN 1 AND 300),
+	CONSTRAINT "correction_other" CHECK("correction"."replaced_by_id" IS NULL OR "correction"."replaced_by_id" <> "correction"."subject_id")
+);
+--> statement-breakpoint
+CREATE UNIQUE INDEX `correction_of` ON `correction` (`subject_id`);--> statement-breakpoint
+CREATE UNIQUE INDEX `correction_by` ON `correction` (`replaced_by_id`);--> statement-breakpoint
+CREATE INDEX `correction_by_patient` ON `correction` (`clinic_id`,`patient_id`,`corrected_at`);--> statement-breakpoint
+CREATE TABLE `plan_seen` (
+	`correction_id` text PRIMARY KEY NOT NULL,
+	`clinic_id` text NOT NULL,
+	`patient_id` text NOT NULL,
+	`seen_at` integer NOT NULL,
+	`seen_by` text NOT NULL,
+	`seen_name` text NOT NULL,
+	FOREIGN KEY (`correction_id`) REFERENCES `correction`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
+	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action
+);
+--> statement-breakpoint
 CREATE TABLE `clinic_settings_version` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,
@@ -1179,6 +1216,10 @@ CREATE TRIGGER consent_wording_no_delete BEFORE DELETE ON consent_wording BEGIN 
 --> statement-breakpoint
 CREATE TRIGGER consent_wording_no_update BEFORE UPDATE ON consent_wording BEGIN SELECT RAISE(ABORT, 'consent_wording is append-only'); END;
 --> statement-breakpoint
+CREATE TRIGGER correction_no_delete BEFORE DELETE ON correction BEGIN SELECT RAISE(ABORT, 'correction is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER correction_no_update BEFORE UPDATE ON correction BEGIN SELECT RAISE(ABORT, 'correction is append-only'); END;
+--> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_delete BEFORE DELETE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER covering_clinician_no_update BEFORE UPDATE ON covering_clinician BEGIN SELECT RAISE(ABORT, 'covering_clinician is append-only'); END;
@@ -1250,6 +1291,10 @@ CREATE TRIGGER patient_site_no_update BEFORE UPDATE ON patient_site BEGIN SELECT
 CREATE TRIGGER pause_owner_no_delete BEFORE DELETE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pause_owner_no_update BEFORE UPDATE ON pause_owner BEGIN SELECT RAISE(ABORT, 'pause_owner is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER plan_seen_no_delete BEFORE DELETE ON plan_seen BEGIN SELECT RAISE(ABORT, 'plan_seen is append-only'); END;
+--> statement-breakpoint
+CREATE TRIGGER plan_seen_no_update BEFORE UPDATE ON plan_seen BEGIN SELECT RAISE(ABORT, 'plan_seen is append-only'); END;
 --> statement-breakpoint
 CREATE TRIGGER pre_approval_end_no_delete BEFORE DELETE ON pre_approval_end BEGIN SELECT RAISE(ABORT, 'pre_approval_end is append-only'); END;
 --> statement-breakpoint

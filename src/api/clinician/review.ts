@@ -1,15 +1,10 @@
 /** Reviewing a patient: the record on one time axis, decisions answered, baselines set, messages written. */
 import { z } from 'zod';
-import type { Joint } from '#core/exercises/joints.ts';
-import {
-  baselineConsistent,
-  baselineFields,
-  responseConsistent,
-  responseFields,
-} from '#core/record/staff-fields.ts';
+import { madeBeforeCorrection } from '#core/corrections/correction.ts';
+import { baselineFields, responseConsistent, responseFields } from '#core/record/staff-fields.ts';
 import { addDays } from '#core/time/day.ts';
-import { setBaseline } from '#data/assessment/baselines.ts';
 import { settingsOf } from '#data/clinic/clinic-settings.ts';
+import { correctionsOf } from '#data/corrections/corrections.ts';
 import { respond, responsesOf } from '#data/decision/decision-responses.ts';
 import { decisionById, decisionsOf, proposalsOf } from '#data/decision/decisions.ts';
 import { evaluateRecord } from '#data/decision/evaluate.ts';
@@ -17,7 +12,8 @@ import { confirmEntry } from '#data/entries/confirm-entry.ts';
 import { limbChecksOf } from '#data/entries/limb-checks.ts';
 import { messagesOf, sendMessage } from '#data/messages/messages.ts';
 import { patientMessagesOf } from '#data/messages/patient-messages.ts';
-import { baselinesOf, recordOf } from '#data/patients/record.ts';
+import { baselinesOf } from '#data/patients/baselines.ts';
+import { recordOf } from '#data/patients/record.ts';
 import { prescriptionsOf } from '#data/prescribing/prescriptions.ts';
 import { bookingOf } from '#data/review/review-bookings.ts';
 import { doseChangeText } from '#messages/dose-changes.ts';
@@ -26,6 +22,7 @@ import { Problem } from '../errors.ts';
 import { requireFresh } from '../fresh-sign-in.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
+import { enter, firstEntry } from './corrections/enter.ts';
 
 export const reviewRouter = router({
   get: recordProcedure
@@ -35,6 +32,7 @@ export const reviewRouter = router({
       const since = addDays(access.day, -input.days);
       const prescriptions = await prescriptionsOf(access, patient.id);
       const record = await recordOf(access, patient.id, input.days, prescriptions);
+      const corrections = await correctionsOf(access, patient.id);
       if (!record) throw new Problem('not-found', 'There is no such patient in your clinic.');
       return {
         day: access.day,
@@ -42,7 +40,10 @@ export const reviewRouter = router({
         record,
         prescriptions,
         limbChecks: await limbChecksOf(access, record, since),
-        decisions: await decisionsOf(access, patient.id, since),
+        decisions: (await decisionsOf(access, patient.id, since)).map((row) => ({
+          ...row,
+          correctedSince: madeBeforeCorrection(row, corrections),
+        })),
         responses: await responsesOf(access, patient.id),
         proposals: (await proposalsOf(access, patient.id)).map(({ changeForPatient, ...rest }) => ({
           ...rest,
@@ -92,7 +93,7 @@ export const reviewRouter = router({
     .input(z.object({ baseline: z.unknown(), seen: z.number().int().min(0).optional() }))
     .mutation(({ ctx, input }) => {
       const { access, patient } = ctx;
-      const { reason, joint, ...values } = checked(baselineFields, input.baseline, baselineConsistent);
+      const { joint } = checked(baselineFields, input.baseline);
       return access.store.write(async () => {
         const baselineValues = (await baselinesOf(access, patient.id)).filter((row) => row.joint === joint);
         if (input.seen !== undefined && baselineValues.length !== input.seen)
@@ -100,7 +101,7 @@ export const reviewRouter = router({
             'conflict',
             `${baselineValues.at(-1)?.setBy ?? 'A colleague'} set a baseline for this joint in the meantime. Your baseline was not saved; reload the page.`,
           );
-        const id = await setBaseline(access, patient.id, { joint: joint as Joint, ...values }, reason);
+        const id = await enter.baseline(firstEntry(ctx), input.baseline);
         await evaluateRecord(access, patient.id, { cause: 'clinician', sessionId: null, morningId: null });
         return id;
       });

@@ -1,34 +1,31 @@
 /** Screening, clearances and what they leave of each method. */
 import { z } from 'zod';
-import { clearanceFields, screeningFields } from '#core/record/staff-fields.ts';
+import { clearanceFields } from '#core/record/staff-fields.ts';
 import { screeningItems, screeningSheetVersion } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
-import {
-  newestScreening,
-  recordClearance,
-  recordScreening,
-  screeningsOf,
-} from '#data/screening/screenings.ts';
+import { recordClearance, screeningsOf } from '#data/screening/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
-import { unknownItems } from '../inputs/screening-items.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
+import { enter, firstEntry } from './corrections/enter.ts';
 import { inEnglish } from './question-in-english.ts';
 
 export const screeningRouter = router({
   sheet: recordProcedure.query(async ({ ctx }) => ({
     version: screeningSheetVersion,
     items: screeningItems.map(inEnglish),
-    newest: await newestScreening(ctx.access, ctx.patient.id),
+    newest: (await screeningsOf(ctx.access, ctx.patient.id))[0] ?? null,
   })),
 
   list: recordProcedure.query(({ ctx }) => screeningsOf(ctx.access, ctx.patient.id)),
 
-  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) => {
-    const sheet = checked(screeningFields, input.screening, (value) => unknownItems(value.answers));
-    return recordScreening(ctx.access, ctx.patient.id, sheet);
-  }),
+  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) =>
+    ctx.access.store.write(async () => {
+      const id = await enter.screening(firstEntry(ctx), input.screening);
+      return (await screeningsOf(ctx.access, ctx.patient.id)).find((row) => row.id === id)!.version;
+    }),
+  ),
 
   outcomes: recordProcedure.query(
     async ({ ctx }) => (await prescribingContextFor(ctx.access, ctx.patient)).outcomes,

@@ -143,6 +143,8 @@ export interface Baseline {
   readonly setBy: string;
   /** Set when the 14-day morning mean lay 1.5 or more under the usual pain; only a clinician clears it. */
   readonly dueForReview: boolean;
+  /** Values of an entry and of the one it corrects, the stricter of each, until a clinician has seen the new plan. */
+  readonly correctedPending?: true;
   /**
    * Scatter of the mornings the usual pain was set from, for the sum chart. Set with the rest: read
    * again from the diary, a worse baseline would silence the chart. Absent = no chart.

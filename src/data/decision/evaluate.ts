@@ -64,7 +64,9 @@ const flagStaleBaseline = async (
   let dueForReview = false;
   for (const joint of record.followedJoints) {
     const newest = record.baselines.filter((row) => row.joint === joint).at(-1);
-    if (newest && isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, settings)) {
+    // Values of two entries at once are nobody's baseline; what is marked is a row somebody set.
+    if (!newest || newest.correctedPending) continue;
+    if (isBaselineDueForReview(record, joint, { instant: access.now, day: access.day }, settings)) {
       await flagBaselineForReview(access, record.patientId, newest);
       dueForReview = true;
     }
@@ -101,6 +103,12 @@ const storeDecisions = async (
     ids.set(joint, isSame ? before.id : await storeDecision(access, record.patientId, row));
   }
   return ids;
+};
+
+/** What the rules answer to the record as it stands, without keeping it. */
+export const evaluationNow = async (access: Access, patientId: string): Promise<Evaluation | null> => {
+  const record = await recordOf(access, patientId);
+  return record && evaluate(record, { instant: access.now, day: access.day }, await engineValues(access));
 };
 
 export const evaluateRecord = async (access: Access, patientId: string, cause: Cause): Promise<void> => {

@@ -3,14 +3,14 @@ import { and, asc, eq, max, sql } from 'drizzle-orm';
 import { alias } from 'drizzle-orm/sqlite-core';
 import { exerciseById } from '#core/exercises/catalogue.ts';
 import type { Joint } from '#core/exercises/joints.ts';
-import type { Day } from '#core/time/day.ts';
+import type { Baseline } from '#core/record/record.ts';
 import type { PatientState, WorklistDecision, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { candidateDecisions } from '../decision/candidate-decisions.ts';
 import { reportedNewsOf } from '../entries/reported-news.ts';
+import { baselinesOf } from '../patients/baselines.ts';
 import {
-  baseline,
   type decision,
   decisionResponse,
   prescription,
@@ -18,6 +18,7 @@ import {
   proposal,
   signature,
 } from '../schema/schema.ts';
+import { newestScreening } from '../screening/screenings.ts';
 import { careStateOf } from './care-state.ts';
 import { firstOf, singleFacts, unansweredSince } from './single-facts.ts';
 import { prescriptionState } from './worklist-prescriptions.ts';
@@ -127,19 +128,11 @@ const versionRows = patientQuery((db) =>
     .orderBy(asc(prescription.version)),
 );
 
-const baselineRows = patientQuery((db) =>
-  db
-    .select({ joint: baseline.joint, setOn: max(baseline.setOn) })
-    .from(baseline)
-    .where(ofPatient(baseline))
-    .groupBy(baseline.joint),
-);
-
-const baselinesOf = async (access: Access, patientId: string) =>
-  (await baselineRows(access, patientId)).map((row) => ({
-    joint: row.joint as Joint,
-    setOn: row.setOn as Day,
-  }));
+/** The day of the newest baseline of each joint. */
+export const lastSetOn = (baselines: readonly Baseline[]): PatientState['baselines'] => {
+  const newest = new Map(baselines.map(({ joint, setOn }) => [joint, setOn]));
+  return [...newest].map(([joint, setOn]) => ({ joint, setOn })).sort((a, b) => (a.joint < b.joint ? -1 : 1));
+};
 
 export const patientStateOf = async (access: Access, patientId: string): Promise<PatientState> => {
   const [facts] = await singleFacts(access, patientId);
@@ -150,14 +143,14 @@ export const patientStateOf = async (access: Access, patientId: string): Promise
     decisions,
     proposals: await proposalsOf(access, patientId, responses),
     ...prescriptionState(await versionRows(access, patientId), zone),
-    screenedOn: facts?.screenedOn ?? null,
+    screenedOn: (await newestScreening(access, patientId))?.day ?? null,
     lastMorning: facts?.lastMorning ?? null,
     conflictSince: facts?.conflictSince ?? null,
     clockDoubtfulSince: firstOf(facts?.doubtfulSession, facts?.doubtfulMorning),
     messageSince: unansweredSince(facts?.wroteAt, facts?.answeredBackAt),
     reviewOn: facts?.reviewOn ?? null,
     reportedNew: await reportedNewsOf(access, patientId),
-    baselines: await baselinesOf(access, patientId),
+    baselines: lastSetOn(await baselinesOf(access, patientId)),
     care: await careStateOf(access, patientId, decisions, zone),
   };
 };

@@ -4,11 +4,11 @@
  */
 import { and, asc, eq, sql } from 'drizzle-orm';
 import { exerciseById } from '#core/exercises/catalogue.ts';
-import type { Joint } from '#core/exercises/joints.ts';
-import type { Day } from '#core/time/day.ts';
 import type { PatientState, WorklistProposal } from '#core/worklist/item.ts';
 import type { Access } from '../access.ts';
+import { correctionIndexOfClinic } from '../corrections/correction-index.ts';
 import { reportedNewsOfAll } from '../entries/reported-news.ts';
+import { baselinesFrom } from '../patients/baselines.ts';
 import {
   clinic,
   decision,
@@ -19,7 +19,8 @@ import {
   trainingSession,
 } from '../schema/schema.ts';
 import { careStatesOf } from './care-state.ts';
-import { newestResponses, openDecisions } from './patient-state.ts';
+import { lastAskedOfClinic } from './last-asked.ts';
+import { lastSetOn, newestResponses, openDecisions } from './patient-state.ts';
 import { unansweredSince } from './single-facts.ts';
 import { byPatient, correspondenceOf, newestOf } from './worklist-newest.ts';
 import { prescriptionRows, prescriptionState } from './worklist-prescriptions.ts';
@@ -145,7 +146,9 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
   const decisions = byPatient(await decisionRows(access));
   const proposals = byPatient(await proposalRows(access));
   const prescriptions = byPatient(await prescriptionRows(access));
-  const { baselines, mornings, screened, conflicts } = await newestOf(access);
+  const { baselines, mornings, conflicts } = await newestOf(access);
+  const screened = await lastAskedOfClinic(access);
+  const index = await correctionIndexOfClinic(access);
   const doubts = await doubtful(access);
   const told = await reportedNewsOfAll(access);
   const { written, writtenBack, booked } = await correspondenceOf(access);
@@ -164,11 +167,8 @@ export const patientStates = async (access: Access): Promise<ReadonlyMap<string,
         reviewOn: booked.get(id) ?? null,
         reportedNew: told.get(id) ?? null,
         lastMorning: mornings.get(id) ?? null,
-        screenedOn: screened.get(id) ?? null,
-        baselines: (baselines.get(id) ?? []).map((row) => ({
-          joint: row.joint as Joint,
-          setOn: row.setOn as Day,
-        })),
+        screenedOn: screened.get(id)?.day ?? null,
+        baselines: lastSetOn(baselinesFrom(baselines.get(id) ?? [], index)),
         care: care(id, inForce),
       };
       return [id, state];

@@ -26,7 +26,7 @@ import { type Patient, patientOf, saveProfile } from '#data/patients/people.ts';
 import { addVersion, endPrescription } from '#data/prescribing/prescribing.ts';
 import { prescriptionsOf, unsigned } from '#data/prescribing/prescriptions.ts';
 import { newestPreVisit } from '#data/screening/pre-visits.ts';
-import { newestScreening, recordScreening } from '#data/screening/screenings.ts';
+import { recordScreening, screeningsOf } from '#data/screening/screenings.ts';
 import { withPatientWords } from '../caution-words.ts';
 import { propose } from '../propose.ts';
 import { inEnglish } from '../question-in-english.ts';
@@ -42,7 +42,7 @@ export const firstVisitPage = async (access: Access, patient: Patient) => ({
     limbsAtOnce: exerciseById(template.request.exerciseId)?.limbsAtOnce ?? 'one',
   })),
   profile: patient.profile,
-  screening: await newestScreening(access, patient.id),
+  screening: (await screeningsOf(access, patient.id))[0] ?? null,
   preVisit: await newestPreVisit(access, patient.id),
   measurements: (await measurementsOf(access, patient.id)).filter(
     ({ kind }) => kind === 'blood-pressure' || kind === 'repetitions-to-failure',
