@@ -5,7 +5,6 @@
 import { Problem } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { unknownItems } from '#api/inputs/screening-items.ts';
-import { isSameSubject } from '#core/assessment/measurements/far-from-last.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
 import { measurementConsistent, unlikely } from '#core/assessment/measurements/measurement-checks.ts';
 import { measurementForm } from '#core/assessment/measurements/measurement-fields.ts';
@@ -52,7 +51,7 @@ const measurement: Enter = async ({ access, patient, confirmed, instead }, value
   ) as unknown as Measurement;
   await requireHandsOnTest(access, patient.id, row.kind);
   const known = (await measurementsOf(access, patient.id)).filter(({ id }) => id !== instead?.id);
-  const questions = unlikely(row, known.findLast((one) => isSameSubject(row, one)) ?? null);
+  const questions = unlikely(row, known);
   if (questions.length > 0 && !confirmed) {
     throw new Problem('not-confirmed', questions.join(' '), { questions });
   }

@@ -74,9 +74,7 @@ const saveMeasured = async (
   isConfirmed: boolean,
 ): Promise<void> => {
   const known = await measurementsOf(access, patientId);
-  const questions = rows.flatMap((row) =>
-    unlikely(row, known.filter((one) => one.kind === row.kind).at(-1) ?? null),
-  );
+  const questions = rows.flatMap((row) => unlikely(row, known));
   if (questions.length > 0 && !isConfirmed)
     throw new Problem('not-confirmed', questions.join(' '), { questions });
   for (const row of rows) await recordMeasurement(access, patientId, row, isConfirmed);
