@@ -666,6 +666,7 @@ CREATE TABLE `decision` (
 --> statement-breakpoint
 CREATE INDEX `decision_by_patient` ON `decision` (`patient_id`,`joint`,`evaluated_at`);--> statement-breakpoint
 CREATE INDEX `decision_by_patient_time` ON `decision` (`clinic_id`,`patient_id`,`evaluated_at`);--> statement-breakpoint
+CREATE INDEX `decision_amended` ON `decision` (`patient_id`,`joint`,`evaluated_at`) WHERE "decision"."cause" = 'amendment';--> statement-breakpoint
 CREATE TABLE `decision_response` (
 	`id` text PRIMARY KEY NOT NULL,
 	`clinic_id` text NOT NULL,

@@ -4,18 +4,24 @@
  * Three things stand before the newest decision. A pause stays until a clinician has overruled it:
  * later good answers do not lift it. An override holds until its last day. A pause for a rule the
  * clinician had not seen when overruling is a new danger and stands before the override.
+ *
+ * An amended answer loosens nothing by itself: while the amended entry is what is judged, the decision
+ * before it stands beside the new one, until a clinician has answered that.
  */
 
 import type { Joint } from '../exercises/joints.ts';
 import { type Day, daysBetween } from '../time/day.ts';
 import type { Answers, DecisionWord, Today } from './answers.ts';
 import { mostCautious } from './decide.ts';
-import type { Evaluation, ItemEvaluation } from './scope.ts';
+import { type Evaluation, type ItemEvaluation, inForceUntilAcknowledged } from './scope.ts';
 
 export interface MadeDecision extends Answers {
   readonly id: string;
   readonly joint: Joint;
   readonly evaluatedAt: number;
+  readonly cause: 'session' | 'morning' | 'amendment' | 'clinician';
+  readonly sessionId: string | null;
+  readonly morningId: string | null;
 }
 
 export interface ClinicianAnswer {
@@ -61,6 +67,41 @@ const overruled = (answers: readonly ClinicianAnswer[], id: string): readonly Cl
 /** The newest pause that no clinician has ever overruled; null when there is none. */
 const openPause = (made: readonly MadeDecision[], answers: readonly ClinicianAnswer[]): MadeDecision | null =>
   made.filter((row) => row.decision === 'pause' && overruled(answers, row.id).length === 0).at(-1) ?? null;
+
+/** Whether the newest decision still judges the entry that an amendment put in place. */
+const judgesSame = (newest: MadeDecision, amendment: MadeDecision): boolean =>
+  newest.id === amendment.id ||
+  (newest.sessionId === amendment.sessionId && newest.morningId === amendment.morningId);
+
+/** The newest decision, with those before an amendment nobody has answered beside it. */
+const sinceAmended = (
+  made: readonly MadeDecision[],
+  answers: readonly ClinicianAnswer[],
+): DecisionInForce => {
+  const newest = made.at(-1)!;
+  const isOpen = (row: MadeDecision): boolean =>
+    row.cause === 'amendment' && judgesSame(newest, row) && !answers.some((one) => one.decisionId === row.id);
+  const place = made.findLastIndex(isOpen);
+  if (place < 0) return asMade(newest, 'engine');
+  const isSettled = (row: MadeDecision): boolean =>
+    row.cause !== 'amendment' || answers.some((one) => one.decisionId === row.id);
+  const first = made.slice(0, place).findLastIndex(isSettled);
+  const beside = made
+    .slice(Math.max(0, first), place)
+    .filter((row) => overruled(answers, row.id).length === 0);
+  const { decision, largestStep, today, contact } = beside.reduce<Omit<Answers, 'reasons'>>(
+    (later, earlier) => inForceUntilAcknowledged(earlier, later),
+    newest,
+  );
+  return {
+    ...asMade(newest, 'engine'),
+    decision,
+    largestStep,
+    today,
+    contact,
+    everywhere: [...beside, newest].some(isRedFlag),
+  };
+};
 
 interface Override {
   readonly answer: ClinicianAnswer;
@@ -112,7 +153,7 @@ const inForceOf = (
   if (pause && isPauseLater && (!override || isNewDanger(pause, override))) {
     return asMade(pause, pause.id === newest.id ? 'engine' : 'open-pause');
   }
-  return override ? overridden(override) : asMade(newest, 'engine');
+  return override ? overridden(override) : sinceAmended(made, answers);
 };
 
 /** Decisions oldest first; every open pause must be among them, however old. */

@@ -1,5 +1,5 @@
 /** The decisions that can speak for a joint now; what only a replay needs is left in the file. */
-import { and, asc, inArray, max, sql } from 'drizzle-orm';
+import { and, asc, desc, eq, inArray, max, sql } from 'drizzle-orm';
 import { alias, unionAll } from 'drizzle-orm/sqlite-core';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from '../access.ts';
@@ -9,9 +9,27 @@ import type { Decision } from './decisions.ts';
 
 const named = (name: string) => alias(decision, name) as unknown as typeof decision;
 
-/** Newest of each joint, every pause, and every one a clinician has answered; few, however long the record is. */
+/**
+ * Newest of each joint, every pause, every one a clinician has answered, every one after an amendment and
+ * the one each of those came after; few, however long the record is.
+ */
 const candidateRows = patientQuery((db) => {
   const [pause, newest, older] = [named('pause'), named('newest'), named('older')];
+  const [amended, before] = [named('amended'), named('before_it')];
+  const beforeAmended = db
+    .select({ id: before.id })
+    .from(before)
+    .where(
+      and(
+        eq(before.patientId, amended.patientId),
+        eq(before.joint, amended.joint),
+        sql`${before.evaluatedAt} < ${amended.evaluatedAt}`,
+        sql`${before.cause} <> 'amendment'`,
+      ),
+    )
+    .orderBy(desc(before.evaluatedAt))
+    .limit(1);
+  const afterAmendment = and(ofPatient(amended), sql`${amended.cause} = 'amendment'`);
   const lastOfJoint = db
     .select({ joint: older.joint, at: max(older.evaluatedAt) })
     .from(older)
@@ -23,6 +41,11 @@ const candidateRows = patientQuery((db) => {
       .from(pause)
       .where(and(ofPatient(pause), sql`${pause.decision} = 'pause'`)),
     db.select({ id: decisionResponse.decisionId }).from(decisionResponse).where(ofPatient(decisionResponse)),
+    db.select({ id: amended.id }).from(amended).where(afterAmendment),
+    db
+      .select({ id: sql<string>`(${beforeAmended})` })
+      .from(amended)
+      .where(afterAmendment),
     db
       .select({ id: newest.id })
       .from(newest)
@@ -34,6 +57,7 @@ const candidateRows = patientQuery((db) => {
       joint: decision.joint,
       sessionId: decision.sessionId,
       morningId: decision.morningId,
+      cause: decision.cause,
       evaluatedAt: decision.evaluatedAt,
       day: decision.day,
       decision: decision.decision,
@@ -47,7 +71,7 @@ const candidateRows = patientQuery((db) => {
     .orderBy(asc(decision.evaluatedAt), asc(decision.id));
 });
 
-export type CandidateDecision = Omit<Decision, 'cause' | 'facts' | 'settings' | 'engineVersion'>;
+export type CandidateDecision = Omit<Decision, 'facts' | 'settings' | 'engineVersion'>;
 
 /** Oldest first, without what is only needed to replay them. */
 export const candidateDecisions = async (
