@@ -117,6 +117,7 @@ export const DecisionView = ({
         {sentence(`${todayInWords[decision.today]}; ${contactInWords[decision.contact]}.`)}
       </p>
       <Reasons decision={decision} />
+      {decision.correctedSince ? <p>Made with an entry that has been corrected since.</p> : null}
       {unknown.length > 0 ? <p>Not known at the time: {unknown.join(', ')}.</p> : null}
       {proposals.length > 0 ? (
         <>

@@ -4,6 +4,7 @@ import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { MeasurementsScreen } from '#ui/clinician/measurements/measurements-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CorrectionsOn } from '../../../corrections-on.tsx';
 
 export const metadata: Metadata = { title: 'Measurements' };
 
@@ -28,6 +29,10 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
           day={day}
           pressureValidDays={withDefaults(settings)['occlusion-pressure-valid-days']!}
           open={typeof kind === 'string' ? kind : null}
+        />
+        <CorrectionsOn
+          {...{ clinician, patientId, day }}
+          subjects={['measurement', 'effusion-test', 'baseline']}
         />
       </RecordFrame>
     </ClinicFrame>
