@@ -68,24 +68,19 @@ const overruled = (answers: readonly ClinicianAnswer[], id: string): readonly Cl
 const openPause = (made: readonly MadeDecision[], answers: readonly ClinicianAnswer[]): MadeDecision | null =>
   made.filter((row) => row.decision === 'pause' && overruled(answers, row.id).length === 0).at(-1) ?? null;
 
-/** Whether the newest decision still judges the entry that an amendment put in place. */
-const judgesSame = (newest: MadeDecision, amendment: MadeDecision): boolean =>
-  newest.id === amendment.id ||
-  (newest.sessionId === amendment.sessionId && newest.morningId === amendment.morningId);
-
-/** The newest decision, with those before an amendment nobody has answered beside it. */
+/** The newest decision, with those before an amendment nobody has answered beside it while that is what is judged. */
 const sinceAmended = (
   made: readonly MadeDecision[],
   answers: readonly ClinicianAnswer[],
 ): DecisionInForce => {
   const newest = made.at(-1)!;
   const isOpen = (row: MadeDecision): boolean =>
-    row.cause === 'amendment' && judgesSame(newest, row) && !answers.some((one) => one.decisionId === row.id);
-  const place = made.findLastIndex(isOpen);
+    row.cause === 'amendment' && !answers.some((one) => one.decisionId === row.id);
+  const isJudged = ({ id, sessionId, morningId }: MadeDecision): boolean =>
+    id === newest.id || (sessionId === newest.sessionId && morningId === newest.morningId);
+  const place = made.findLastIndex((row) => isOpen(row) && isJudged(row));
   if (place < 0) return asMade(newest, 'engine');
-  const isSettled = (row: MadeDecision): boolean =>
-    row.cause !== 'amendment' || answers.some((one) => one.decisionId === row.id);
-  const first = made.slice(0, place).findLastIndex(isSettled);
+  const first = made.slice(0, place).findLastIndex((row) => !isOpen(row));
   const beside = made
     .slice(Math.max(0, first), place)
     .filter((row) => overruled(answers, row.id).length === 0);

@@ -3,20 +3,17 @@ import { and, asc, desc, eq, inArray, max, sql } from 'drizzle-orm';
 import { alias, unionAll } from 'drizzle-orm/sqlite-core';
 import type { Joint } from '#core/exercises/joints.ts';
 import type { Access } from '../access.ts';
+import type { Db } from '../database/connection.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
 import { decision, decisionResponse } from '../schema/schema.ts';
 import type { Decision } from './decisions.ts';
 
 const named = (name: string) => alias(decision, name) as unknown as typeof decision;
 
-/**
- * Newest of each joint, every pause, every one a clinician has answered, every one after an amendment and
- * the one each of those came after; few, however long the record is.
- */
-const candidateRows = patientQuery((db) => {
-  const [pause, newest, older] = [named('pause'), named('newest'), named('older')];
-  const [amended, before] = [named('amended'), named('before_it')];
-  const beforeAmended = db
+/** Of a decision after an amendment, the last before it that follows none. */
+const decisionBefore = (db: Db, amended: typeof decision) => {
+  const before = named('before_it');
+  return db
     .select({ id: before.id })
     .from(before)
     .where(
@@ -29,6 +26,15 @@ const candidateRows = patientQuery((db) => {
     )
     .orderBy(desc(before.evaluatedAt))
     .limit(1);
+};
+
+/**
+ * Newest of each joint, every pause, every one a clinician has answered, every one after an amendment and
+ * the one each of those came after; few, however long the record is.
+ */
+const candidateRows = patientQuery((db) => {
+  const [pause, newest, older] = [named('pause'), named('newest'), named('older')];
+  const amended = named('amended');
   const afterAmendment = and(ofPatient(amended), sql`${amended.cause} = 'amendment'`);
   const lastOfJoint = db
     .select({ joint: older.joint, at: max(older.evaluatedAt) })
@@ -43,7 +49,7 @@ const candidateRows = patientQuery((db) => {
     db.select({ id: decisionResponse.decisionId }).from(decisionResponse).where(ofPatient(decisionResponse)),
     db.select({ id: amended.id }).from(amended).where(afterAmendment),
     db
-      .select({ id: sql<string>`(${beforeAmended})` })
+      .select({ id: sql<string>`(${decisionBefore(db, amended)})` })
       .from(amended)
       .where(afterAmendment),
     db

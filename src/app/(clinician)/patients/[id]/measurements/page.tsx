@@ -8,6 +8,8 @@ import { CorrectionsOn } from '../../../corrections-on.tsx';
 
 export const metadata: Metadata = { title: 'Measurements' };
 
+const measured = ['measurement', 'effusion-test', 'baseline'] as const;
+
 interface Props {
   readonly params: RecordParams;
   readonly searchParams: Promise<{ readonly kind?: string | string[] }>;
@@ -15,8 +17,7 @@ interface Props {
 
 const MeasurementsPage = async ({ params, searchParams }: Props) => {
   const { person, clinician, patient, day } = await recordPage(params);
-  const patientId = patient.id;
-  const { kind } = await searchParams;
+  const [patientId, { kind }] = [patient.id, await searchParams];
   const { record, settings } = await clinician.review.get({ patientId, days: 14 });
   return (
     <ClinicFrame place="/patients" name={person.name}>
@@ -30,10 +31,7 @@ const MeasurementsPage = async ({ params, searchParams }: Props) => {
           pressureValidDays={withDefaults(settings)['occlusion-pressure-valid-days']!}
           open={typeof kind === 'string' ? kind : null}
         />
-        <CorrectionsOn
-          {...{ clinician, patientId, day }}
-          subjects={['measurement', 'effusion-test', 'baseline']}
-        />
+        <CorrectionsOn {...{ clinician, patientId, day }} subjects={measured} />
       </RecordFrame>
     </ClinicFrame>
   );
