@@ -21,7 +21,7 @@ import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
 import { recordProcedure, router } from '../trpc.ts';
 import { withPatientWords } from './caution-words.ts';
-import { propose, requireOpen } from './propose.ts';
+import { propose, requireLikely, requireOpen } from './propose.ts';
 import { signingStoppedText } from './require-signing.ts';
 import { planningValues, saveWeek } from './week.ts';
 
@@ -81,9 +81,16 @@ export const prescriptionsRouter = router({
 
   /** Keeps the proposal as an unsigned version; it is computed again here, never taken from the page. */
   saveDraft: recordProcedure
-    .input(z.object({ request: z.unknown(), itemId: z.string().max(64).optional() }))
+    .input(
+      z.object({
+        request: z.unknown(),
+        itemId: z.string().max(64).optional(),
+        confirmed: z.boolean().default(false),
+      }),
+    )
     .mutation(async ({ ctx, input }) => {
       const proposed = await propose(ctx.access, ctx.patient, input.request);
+      await requireLikely(ctx.access, ctx.patient, input.request, input.confirmed);
       const known = await prescriptionsOf(ctx.access, ctx.patient.id);
       if (input.itemId && !known.some((row) => row.itemId === input.itemId)) {
         throw new Problem('not-found', 'This patient has no such prescribed exercise.');

@@ -1,21 +1,16 @@
 /** Screening, clearances and what they leave of each method. */
 import { z } from 'zod';
+import { unknownItems } from '#api/inputs/screening-items.ts';
 import { clearanceFields, screeningFields } from '#core/record/staff-fields.ts';
 import { itemsAskedAt, screeningSheetVersion } from '#core/screening/items.ts';
 import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { ageYears } from '#core/time/day.ts';
 import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
-import {
-  newestScreening,
-  recordAnswers,
-  recordClearance,
-  recordScreening,
-  screeningsOf,
-} from '#data/screening/screenings.ts';
+import { newestScreening, recordAnswers, recordClearance, screeningsOf } from '#data/screening/screenings.ts';
 import { Problem } from '../errors.ts';
 import { checked } from '../inputs/checked.ts';
-import { unknownItems } from '../inputs/screening-items.ts';
 import { freshRecordProcedure, recordProcedure, router } from '../trpc.ts';
+import { enter, firstEntry } from './corrections/enter.ts';
 import { inEnglish } from './question-in-english.ts';
 
 export const screeningRouter = router({
@@ -27,12 +22,12 @@ export const screeningRouter = router({
 
   list: recordProcedure.query(({ ctx }) => screeningsOf(ctx.access, ctx.patient.id)),
 
-  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) => {
-    const sheet = checked(screeningFields, input.screening, (value) =>
-      unknownItems(value.answers, ctx.access.day),
-    );
-    return recordScreening(ctx.access, ctx.patient.id, sheet);
-  }),
+  record: recordProcedure.input(z.object({ screening: z.unknown() })).mutation(({ ctx, input }) =>
+    ctx.access.store.write(async () => {
+      const id = await enter.screening(firstEntry(ctx), input.screening);
+      return (await screeningsOf(ctx.access, ctx.patient.id)).find((row) => row.id === id)!.version;
+    }),
+  ),
 
   /** One wrong or missing answer is one answer again; the rest stays as it was asked. */
   changeAnswers: recordProcedure

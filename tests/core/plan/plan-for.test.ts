@@ -42,6 +42,8 @@ const decided = (more: Partial<MadeDecision>): MadeDecision => ({
   reasons: [],
   evaluatedAt: noon - 1000,
   cause: 'morning',
+  sessionId: null,
+  morningId: null,
   ...more,
 });
 

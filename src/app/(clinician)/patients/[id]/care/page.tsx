@@ -4,6 +4,7 @@ import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
 import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../../clinic-page.ts';
+import { CorrectionsOn } from '../../../corrections-on.tsx';
 
 export const metadata: Metadata = { title: 'Care' };
 
@@ -22,6 +23,7 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
           clock={clock}
           day={day}
         />
+        <CorrectionsOn {...{ clinician, patientId, day }} subjects={['limit', 'event']} />
       </RecordFrame>
     </ClinicFrame>
   );

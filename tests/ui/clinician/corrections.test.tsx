@@ -1,0 +1,97 @@
+/** Every entry on a page can be marked as entered in error; what was marked stays, with who and why. */
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, it, vi } from 'vitest';
+import { type CorrectionSubject, correctionSubjects } from '#core/corrections/correction.ts';
+import type { Correction, EnteredRow } from '#ui/clinician/answers.ts';
+import { CorrectionsSection } from '#ui/clinician/corrections/corrections-section.tsx';
+import { entryInWords } from '#ui/clinician/corrections/entry-words.ts';
+
+// Forms ask the framework for its router, which is not there outside a request.
+vi.mock('next/navigation', () => ({ useRouter: () => ({ refresh: () => undefined }) }));
+
+const day = '2026-03-02';
+const entered: Readonly<Record<CorrectionSubject, Record<string, unknown>>> = {
+  measurement: {
+    kind: 'repetitions-to-failure',
+    day,
+    exerciseId: 'knee-extension-seated',
+    side: 'right',
+    loadKg: 250,
+    repetitions: 8,
+  },
+  screening: {
+    sheetVersion: '1',
+    answers: [
+      { item: 'past-clot', answer: 'yes' },
+      { item: 'cancer', answer: 'no' },
+    ],
+  },
+  event: { day, kind: 'fall', joint: null, remark: null },
+  limit: {
+    joint: 'right-knee',
+    kind: 'load-limit',
+    limitKg: 3,
+    from: day,
+    to: null,
+    author: 'Dr Surgeon',
+    remark: null,
+  },
+  goal: { goal: 'Climb stairs', state: 'open', byDay: null, note: null },
+  baseline: { joint: 'right-knee', usualPain: null, acceptablePainLimit: 5, usualStiffnessMinutes: 10 },
+  'effusion-test': { joint: 'right-knee', grade: '1+' },
+};
+const row = (subject: CorrectionSubject, over: Partial<EnteredRow> = {}): EnteredRow => ({
+  id: `row-${subject}`,
+  recordedAt: 0,
+  day,
+  joint: null,
+  entered: entered[subject],
+  enteredInError: null,
+  ...over,
+});
+const page = (
+  subject: CorrectionSubject,
+  rows: readonly EnteredRow[],
+  corrections: readonly Correction[] = [],
+) =>
+  renderToStaticMarkup(
+    <CorrectionsSection patientId="p" day={day} of={[{ subject, rows }]} corrections={corrections} />,
+  );
+
+describe('the corrections of a page', () => {
+  it.each(correctionSubjects)('offer to replace and to strike out a %s, each with its reason', (subject) => {
+    const html = page(subject, [row(subject)]);
+    expect(html).toContain('Replace the entry');
+    expect(html).toContain('Strike out the entry');
+    expect(html.match(/What was wrong/g)!.length).toBeGreaterThanOrEqual(2);
+  });
+
+  it('show what was marked with who and why, and offer nothing more for it', () => {
+    const enteredInError = { reason: 'Typed 250 for 2.5', by: 'Ada', at: 1, replacedById: 'other' };
+    const html = page('measurement', [row('measurement', { enteredInError })]);
+    expect(html).toMatch(/Entered in error.*8 repetitions with 250 kg.*Replaced by Ada: Typed 250 for 2.5/);
+    expect(html).not.toContain('Strike out the entry');
+  });
+
+  it('say which corrections wait, and that the stricter of both counts meanwhile', () => {
+    const waiting = {
+      id: 'c',
+      subject: 'limit',
+      correctedName: 'Ada',
+      waitsToBeSeen: true,
+      was: entered.limit,
+      now: null,
+    } as unknown as Correction;
+    expect(page('limit', [], [waiting])).toMatch(
+      /Load limit, 3 kg.*is struck out.*the stricter wins.*Show the new plan/,
+    );
+    expect(page('limit', [], [{ ...waiting, waitsToBeSeen: false }])).not.toContain('Show the new plan');
+  });
+});
+
+it('an entry in words says what was not given as not given', () => {
+  expect(entryInWords('baseline', entered.baseline)).toBe(
+    'Right knee, usual pain not given, acceptable pain limit 5, stiffness 10 min',
+  );
+  expect(entryInWords('screening', entered.screening)).toBe('2 answers: 1 yes, 0 not known');
+});
