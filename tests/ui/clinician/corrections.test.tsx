@@ -39,6 +39,15 @@ const entered: Readonly<Record<CorrectionSubject, Record<string, unknown>>> = {
   goal: { goal: 'Climb stairs', state: 'open', byDay: null, note: null },
   baseline: { joint: 'right-knee', usualPain: null, acceptablePainLimit: 5, usualStiffnessMinutes: 10 },
   'effusion-test': { joint: 'right-knee', grade: '1+' },
+  clearance: { method: 'occlusion', limb: null, side: null, findings: ['sickle-cell'], reason: 'Trait only' },
+  'supervised-session': {
+    limb: 'leg',
+    side: 'right',
+    day,
+    supervisedThroughout: true,
+    remoteReason: null,
+    remark: null,
+  },
 };
 const row = (subject: CorrectionSubject, over: Partial<EnteredRow> = {}): EnteredRow => ({
   id: `row-${subject}`,

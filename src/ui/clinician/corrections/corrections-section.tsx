@@ -24,6 +24,8 @@ const titles: Readonly<Record<CorrectionSubject, string>> = {
   goal: 'Goals',
   baseline: 'Usual values',
   'effusion-test': 'Knee effusion tests',
+  clearance: 'Findings cleared',
+  'supervised-session': 'Supervised sessions',
 };
 
 interface LineProps {
