@@ -63,7 +63,11 @@ const Line = ({ patientId, day, subject, row }: LineProps) => {
   );
 };
 
-const Waiting = ({ patientId, corrections }: Pick<CorrectionsSectionProps, 'patientId' | 'corrections'>) =>
+/** Each with its new plan to look at; nothing where none waits. */
+export const CorrectionsWaiting = ({
+  patientId,
+  corrections,
+}: Pick<CorrectionsSectionProps, 'patientId' | 'corrections'>) =>
   corrections
     .filter((row) => row.waitsToBeSeen)
     .map((row) => (
@@ -80,7 +84,7 @@ const Waiting = ({ patientId, corrections }: Pick<CorrectionsSectionProps, 'pati
 export const CorrectionsSection = (props: CorrectionsSectionProps) => (
   <section className="stack-close screen-only">
     <h2>Corrections</h2>
-    <Waiting {...props} />
+    <CorrectionsWaiting {...props} />
     {props.of.map(({ subject, rows }) => (
       <Disclosure key={subject} summary={`${titles[subject]}: correct an entry`}>
         <ul className="plain-list stack-close">
