@@ -3,6 +3,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
 import { type CorrectionSubject, correctionSubjects } from '#core/corrections/correction.ts';
 import type { Correction, EnteredRow } from '#ui/clinician/answers.ts';
+import { CorrectForm } from '#ui/clinician/corrections/correct-form.tsx';
 import { CorrectionsSection } from '#ui/clinician/corrections/corrections-section.tsx';
 import { entryInWords } from '#ui/clinician/corrections/entry-words.ts';
 
@@ -68,18 +69,22 @@ const page = (
   );
 
 describe('the corrections of a page', () => {
-  it.each(correctionSubjects)('offer to replace and to strike out a %s, each with its reason', (subject) => {
-    const html = page(subject, [row(subject)]);
-    expect(html).toContain('Replace the entry');
-    expect(html).toContain('Strike out the entry');
-    expect(html.match(/What was wrong/g)!.length).toBeGreaterThanOrEqual(2);
-  });
+  it.each(correctionSubjects)(
+    'offer for a %s to replace it and to strike it out, each with its reason',
+    (subject) => {
+      expect(page(subject, [row(subject)])).toContain('aria-label="Entered in error: 2 Mar');
+      const form = (act: 'replace' | 'strike-out') =>
+        renderToStaticMarkup(<CorrectForm patientId="p" subject={subject} row={row(subject)} act={act} />);
+      expect(form('replace')).toMatch(/What was wrong.*Replace the entry/);
+      expect(form('strike-out')).toMatch(/What was wrong.*Strike out the entry/);
+    },
+  );
 
   it('show what was marked with who and why, and offer nothing more for it', () => {
     const enteredInError = { reason: 'Typed 250 for 2.5', by: 'Ada', at: 1, replacedById: 'other' };
     const html = page('measurement', [row('measurement', { enteredInError })]);
     expect(html).toMatch(/Entered in error.*8 repetitions with 250 kg.*Replaced by Ada: Typed 250 for 2.5/);
-    expect(html).not.toContain('Strike out the entry');
+    expect(html).not.toContain('aria-label="Entered in error');
   });
 
   it('say which corrections wait, and that the stricter of both counts meanwhile', () => {

@@ -73,7 +73,7 @@ const choicesOf = (subject: CorrectionSubject, entered: Entered) => ({
     : {}),
 });
 
-interface CorrectFormProps {
+export interface CorrectFormProps {
   readonly patientId: string;
   readonly subject: CorrectionSubject;
   readonly row: EnteredRow;

@@ -5,7 +5,7 @@ import type { Day } from '#core/time/day.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Correction, EnteredRow } from '../answers.ts';
-import { CorrectForm } from './correct-form.tsx';
+import { CorrectEntry } from './correct-entry.tsx';
 import { entryInWords } from './entry-words.ts';
 import { NewPlan } from './new-plan.tsx';
 
@@ -50,15 +50,7 @@ const Line = ({ patientId, day, subject, row }: LineProps) => {
   }
   return (
     <li>
-      {words}
-      <Disclosure summary="Entered in error">
-        <Disclosure summary="Replace it">
-          <CorrectForm patientId={patientId} subject={subject} row={row} act="replace" />
-        </Disclosure>
-        <Disclosure summary="Strike it out">
-          <CorrectForm patientId={patientId} subject={subject} row={row} act="strike-out" />
-        </Disclosure>
-      </Disclosure>
+      {words} <CorrectEntry patientId={patientId} subject={subject} row={row} words={words} />
     </li>
   );
 };
