@@ -2,7 +2,8 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
 import { type CorrectionSubject, correctionSubjects } from '#core/corrections/correction.ts';
-import type { Correction, EnteredRow } from '#ui/clinician/answers.ts';
+import type { CareAnswer, Consents, Correction, EnteredRow, HomeEligibility } from '#ui/clinician/answers.ts';
+import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
 import { CorrectForm } from '#ui/clinician/corrections/correct-form.tsx';
 import { CorrectionsSection } from '#ui/clinician/corrections/corrections-section.tsx';
 import { entryInWords } from '#ui/clinician/corrections/entry-words.ts';
@@ -108,4 +109,26 @@ it('an entry in words says what was not given as not given', () => {
     'Right knee, usual pain not given, acceptable pain limit 5, stiffness 10 min',
   );
   expect(entryInWords('screening', entered.screening)).toBe('2 answers: 1 yes, 0 not known');
+});
+
+it('a limit in error that still binds says so in the list of limits', () => {
+  const limit = {
+    ...entered.limit,
+    id: 'l',
+    from: day,
+    liftedOn: null,
+    recordedAt: 0,
+    correctedPending: true,
+  };
+  const html = renderToStaticMarkup(
+    <CareScreen
+      patientId="p"
+      consents={{ kinds: [], rows: [], monitoringHours: null } as unknown as Consents}
+      homeEligibility={{ limbs: [] } as unknown as HomeEligibility}
+      care={{ limits: [limit], events: [], preApprovals: [] } as unknown as CareAnswer}
+      clock={{ zone: 'UTC', now: 0 }}
+      day={day}
+    />,
+  );
+  expect(html).toMatch(/3 kg \(entered in error; counts until the new plan is seen\)/);
 });
