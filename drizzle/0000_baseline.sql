@@ -611,7 +611,7 @@ CREATE TABLE `correction` (
 	`corrected_name` text NOT NULL,
 	FOREIGN KEY (`clinic_id`) REFERENCES `clinic`(`id`) ON UPDATE no action ON DELETE no action,
 	FOREIGN KEY (`patient_id`) REFERENCES `patient`(`id`) ON UPDATE no action ON DELETE no action,
-	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test')),
+	CONSTRAINT "correction_subject" CHECK("correction"."subject" IN ('measurement', 'screening', 'event', 'limit', 'goal', 'baseline', 'effusion-test', 'clearance', 'supervised-session')),
 	CONSTRAINT "correction_reason" CHECK(length(trim("correction"."reason")) BETWEEN 1 AND 300),
 	CONSTRAINT "correction_other" CHECK("correction"."replaced_by_id" IS NULL OR "correction"."replaced_by_id" <> "correction"."subject_id")
 );

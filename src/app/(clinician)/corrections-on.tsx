@@ -4,6 +4,7 @@ import type { serverCaller } from '#server/http/caller.ts';
 import {
   CorrectionsSection,
   type CorrectionsSectionProps,
+  CorrectionsWaiting,
 } from '#ui/clinician/corrections/corrections-section.tsx';
 
 type Clinician = Awaited<ReturnType<typeof serverCaller>>['clinician'];
@@ -30,3 +31,11 @@ export const CorrectionsOn = async ({ clinician, subjects, patientId, day }: Pro
     />
   );
 };
+
+/** On the first page of a record: corrections whose new plan nobody has seen yet, of whatever was entered. */
+export const WaitingCorrections = async ({
+  clinician,
+  patientId,
+}: Pick<Props, 'clinician' | 'patientId'>) => (
+  <CorrectionsWaiting patientId={patientId} corrections={await clinician.corrections.list({ patientId })} />
+);

@@ -14,6 +14,8 @@ export const correctionSubjects = [
   'goal',
   'baseline',
   'effusion-test',
+  'clearance',
+  'supervised-session',
 ] as const;
 export type CorrectionSubject = (typeof correctionSubjects)[number];
 
@@ -24,9 +26,12 @@ const boundingKinds: readonly Measurement['kind'][] = [
   'limb-occlusion-pressure',
 ];
 
+/** What bounds nothing, or only opens: left out it is stricter at once, and a new one opens as any first entry. */
+const neverBounding: readonly CorrectionSubject[] = ['goal', 'clearance', 'supervised-session'];
+
 /** Whether a correction waits until a clinician has seen the plan it leads to; `kind` is that of a measurement. */
 export const waitsToBeSeen = (subject: CorrectionSubject, kind: string | null): boolean => {
-  if (subject === 'goal') return false;
+  if (neverBounding.includes(subject)) return false;
   return subject !== 'measurement' || boundingKinds.some((bounding) => bounding === kind);
 };
 

@@ -2,7 +2,9 @@
 import { randomUUID } from 'node:crypto';
 import { desc, eq } from 'drizzle-orm';
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
+import type { CorrectedMeasurement } from '#core/corrections/doses-before.ts';
 import type { Access } from '../access.ts';
+import { measurementsOnRecord } from '../assessment/measurements.ts';
 import { auditWrite } from '../audit/audit.ts';
 import { changed } from '../changed.ts';
 import { ofPatient, patientQuery } from '../database/prepared.ts';
@@ -25,6 +27,20 @@ export const correctionsOf = async (access: Access, patientId: string) =>
     const { clinicId: _, patientId: __, correctedBy: ___, ...rest } = row;
     return { ...rest, seen: seen && { at: seen.seenAt, by: seen.seenName } };
   });
+
+/** Measurements that were corrected, with the time in which they stood. */
+export const correctedMeasurements = async (
+  access: Access,
+  patientId: string,
+): Promise<readonly CorrectedMeasurement[]> => {
+  const marked = (await correctionsOf(access, patientId)).filter(({ subject }) => subject === 'measurement');
+  if (marked.length === 0) return [];
+  const known = new Map((await measurementsOnRecord(access, patientId)).map((row) => [row.id, row]));
+  return marked.flatMap(({ subjectId, enteredAt, correctedAt }) => {
+    const measurement = known.get(subjectId);
+    return measurement ? [{ measurement, enteredAt, correctedAt }] : [];
+  });
+};
 
 interface NewCorrection {
   readonly subject: CorrectionSubject;

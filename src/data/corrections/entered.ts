@@ -6,11 +6,12 @@ import { goalStepsOnRecord } from '../assessment/goals.ts';
 import { measurementsOnRecord } from '../assessment/measurements.ts';
 import { dayAt } from '../civil-time.ts';
 import { eventsOnRecord } from '../episode/care-events.ts';
+import { supervisedOnRecord } from '../episode/home-eligibility.ts';
 import { limitsOnRecord } from '../episode/limits-and-pre-approvals.ts';
 import { baselineRowsOf } from '../patients/baselines.ts';
 import { effusionsOnRecord } from '../patients/effusions.ts';
 import { clinicOf } from '../patients/people.ts';
-import { screeningsOnRecord } from '../screening/screenings.ts';
+import { clearancesOnRecord, screeningsOnRecord } from '../screening/screenings.ts';
 
 export interface EnteredRow {
   readonly id: string;
@@ -107,6 +108,28 @@ const effusionTests: Read = async (access, patientId) =>
     entered: { joint, grade },
   }));
 
+const clearances: Read = async (access, patientId) =>
+  (await clearancesOnRecord(access, patientId)).map(
+    ({ id, recordedAt, day, method, limb, side, findings, reason }) => ({
+      id,
+      recordedAt,
+      day,
+      joint: null,
+      entered: { method, limb, side, findings, reason },
+    }),
+  );
+
+const supervisedSessions: Read = async (access, patientId) =>
+  (await supervisedOnRecord(access, patientId)).map(
+    ({ id, recordedAt, limb, side, day, supervisedThroughout, remoteReason, remark }) => ({
+      id,
+      recordedAt,
+      day,
+      joint: null,
+      entered: { limb, side, day, supervisedThroughout, remoteReason, remark },
+    }),
+  );
+
 const readers: Readonly<Record<CorrectionSubject, Read>> = {
   measurement: measurements,
   screening: screenings,
@@ -115,6 +138,8 @@ const readers: Readonly<Record<CorrectionSubject, Read>> = {
   goal: goals,
   baseline: baselines,
   'effusion-test': effusionTests,
+  clearance: clearances,
+  'supervised-session': supervisedSessions,
 };
 
 export const enteredOf = (

@@ -86,8 +86,9 @@ export const confirmEntry = (
     if (!copy) return false;
     changed(access, patientId);
     await auditWrite(tx, access, `${kind}-confirmed`, { subjectId: copy, patientId });
+    // A clinician has looked: what the doubt held back need not be acknowledged once more.
     await evaluateRecord(access, patientId, {
-      cause: 'amendment',
+      cause: 'clinician',
       sessionId: kind === 'session' ? copy : null,
       morningId: kind === 'morning' ? copy : null,
     });

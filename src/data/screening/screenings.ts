@@ -137,18 +137,14 @@ const clearanceRows = patientQuery((db) =>
   db.select().from(clearance).where(ofPatient(clearance)).orderBy(asc(clearance.recordedAt)),
 );
 
-export const clearancesOf = async (access: Access, patientId: string): Promise<readonly Clearance[]> => {
-  const rows = await clearanceRows(access, patientId);
-  return rows.map(({ method, limb, side, findings, reason, byName, day }) => ({
-    method,
-    limb,
-    side,
-    findings,
-    reason,
-    by: byName,
-    day,
-  }));
-};
+/** All of them as recorded, oldest first, those entered in error as well. */
+export const clearancesOnRecord = async (access: Access, patientId: string) =>
+  (await clearanceRows(access, patientId)).map(
+    ({ clinicId: _clinic, patientId: _patient, recordedBy: _by, byName, ...row }) => ({ ...row, by: byName }),
+  );
+
+export const clearancesOf = async (access: Access, patientId: string): Promise<readonly Clearance[]> =>
+  asCorrected(await clearancesOnRecord(access, patientId), await correctionIndexFor(access, patientId));
 
 export const recordClearance = (
   access: Access,

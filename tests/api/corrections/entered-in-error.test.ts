@@ -4,7 +4,7 @@ import { correctionSubjects } from '#core/corrections/correction.ts';
 import { addDays } from '#core/time/day.ts';
 import { correction } from '#data/schema/schema.ts';
 import { type CareSetting, careSetting, firstDay, limitOn } from '#tests/api/episode/setting.ts';
-import { asClinician } from '#tests/support/callers.ts';
+import { asClinician, asPerson } from '#tests/support/callers.ts';
 import { accessOf } from '#tests/support/clinic.ts';
 import { sendSession } from '#tests/support/sore-knee.ts';
 import { baselineOf, correctionsAt, pressureOf, reason, sheetWith } from './setting.ts';
@@ -28,9 +28,28 @@ const goal = (over: object = {}) => ({
 const event = { day: firstDay, kind: 'fall', joint: null, remark: null };
 const effusion = { joint: 'right-knee', grade: 'trace' };
 
+const clearance = {
+  method: 'low-load',
+  limb: null,
+  side: null,
+  findings: ['hot-joint'],
+  reason: 'Looked at.',
+};
+const supervised = {
+  limb: 'leg',
+  side: 'right',
+  day: firstDay,
+  supervisedThroughout: true,
+  remoteReason: null,
+  remark: null,
+};
+
 const patient = () => ({ patientId: at.patientId });
 const firstEntries = async () => {
-  const { measurements, care, outcomes, review } = at.clinician().clinician;
+  const { measurements, care, outcomes, review, screening, visits } = at.clinician().clinician;
+  await screening.record({ ...patient(), screening: sheetWith(['hot-joint']) });
+  await screening.clear({ ...patient(), clearance });
+  await visits.watch({ ...patient(), session: supervised });
   await measurements.record({ ...patient(), measurement: weight(70) });
   await care.addEvent({ ...patient(), event });
   await care.addLimit({ ...patient(), limit: limitOn() });
@@ -47,6 +66,8 @@ const inPlace: Readonly<Record<(typeof correctionSubjects)[number], object>> = {
   goal: goal({ goal: 'Climb two flights of stairs' }),
   baseline: baselineOf({ usualPain: 2, usualPainTop: 2 }),
   'effusion-test': { ...effusion, grade: '1+' },
+  clearance: { ...clearance, limb: 'leg' },
+  'supervised-session': { ...supervised, side: 'left' },
 };
 
 describe.each(correctionSubjects)('an entry of the kind %s', (subject) => {
@@ -90,6 +111,42 @@ describe('what neither bounds nor stops anything', () => {
     await own.correct('goal', wrong, goal({ note: 'Without a stick' }), 2);
     const { goals } = await at.clinician(2).clinician.outcomes.get(patient());
     expect(goals.map(({ state }) => state)).toEqual(['reached']);
+  });
+});
+
+describe('what only opens', () => {
+  const closedNow = async () =>
+    (await at.clinician().clinician.screening.outcomes(patient()))
+      .filter(({ method, limb }) => method === 'low-load' && limb === 'leg')
+      .map(({ eligibility }) => eligibility);
+
+  it('a clearance struck out closes again at once, and waits for nobody', async () => {
+    await firstEntries();
+    expect(await closedNow()).toEqual(['open-with-precautions', 'open-with-precautions']);
+    const told = await own.correct('clearance', await own.newest('clearance'));
+    expect(told.waitsToBeSeen).toBe(false);
+    expect(await closedNow()).toEqual(['closed-until-cleared', 'closed-until-cleared']);
+  });
+
+  it('another clearance in its place asks for the passphrase as a first one does', async () => {
+    await firstEntries();
+    const subjectId = await own.newest('clearance');
+    const hourAgo = Date.now() - 3_600_000;
+    const stale = asPerson(at.accessOn(0), { role: 'clinician', provedAt: hourAgo }).clinician.corrections;
+    const ask = { ...patient(), subject: 'clearance' as const, subjectId, reason };
+    await expect(stale.enterInError({ ...ask, replacement: clearance })).rejects.toMatchObject({
+      problem: 'fresh-sign-in',
+    });
+    await expect(stale.enterInError(ask)).resolves.toBeDefined();
+  });
+
+  it('a supervised session struck out no longer counts for a cuff at home', async () => {
+    await firstEntries();
+    const counted = async () =>
+      JSON.stringify((await at.clinician().clinician.visits.homeEligibility(patient())).limbs);
+    const before = await counted();
+    await own.correct('supervised-session', await own.newest('supervised-session'));
+    expect(await counted()).not.toBe(before);
   });
 });
 

@@ -148,3 +148,19 @@ describe('an answer made milder the same day', () => {
     expect(await knee(0, '18:40')).toMatchObject({ decision: 'hold' });
   });
 });
+
+describe('an entry whose time a clinician has confirmed', () => {
+  it('speaks at once: the clinician has looked, and nothing before it stands beside it', async () => {
+    const { now } = at.accessOn(0, '18:00');
+    await send(0, '18:00', entry('a', 0, '18:00', { joints: [joint(8)] }));
+    await send(1, '18:00', entry('b', 1, '18:00', { sentAt: now, joints: [joint(2)] }));
+    const [doubtful] = (await sessionsOf(at.accessOn(1), at.patientId, firstDay)).filter(
+      ({ clockDoubtful }) => clockDoubtful,
+    );
+    const { review } = at.clinician(1, '18:30').clinician;
+    await review.confirmEntry({ patientId: at.patientId, kind: 'session', id: doubtful!.id });
+    const newest = (await decisionsOf(at.accessOn(1, '18:40'), at.patientId, firstDay)).at(-1)!;
+    expect(newest).toMatchObject({ cause: 'clinician', decision: 'hold' });
+    expect(await knee(1, '18:40')).toMatchObject({ decisionId: newest.id, decision: 'hold' });
+  });
+});

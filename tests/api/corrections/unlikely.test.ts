@@ -63,3 +63,24 @@ it('a maximum far beyond the body weight is asked about before the prescription 
   });
   await expect(keep(56.1, true)).resolves.toBeDefined();
 });
+
+it('a dose signed on the slip stays as signed and says that the measurement was corrected since', async () => {
+  const { patientId } = at;
+  const { prescriptions } = at.clinician(1).clinician;
+  const { measurements } = at.clinician(0, '10:00').clinician;
+  const slip = await measurements.record({ patientId, measurement: set(250), confirmed: true });
+  const request = { method: 'low-load', exerciseId: 'knee-extension-seated', side: 'right' };
+  const signed = await prescriptions.saveDraft({ patientId, request, itemId: at.item.itemId });
+  await prescriptions.sign({ patientId, prescriptionId: signed });
+  const flagged = async (day: number) =>
+    (await at.clinician(day).clinician.prescriptions.list({ patientId })).versions.flatMap((row) =>
+      row.correctedSince ? [row.id] : [],
+    );
+  expect(await flagged(1)).toEqual([]);
+  await correctionsAt(at).correct('measurement', slip, set(5), 2);
+  expect(await flagged(2)).toEqual([signed]);
+  const anew = await at
+    .clinician(3)
+    .clinician.prescriptions.saveDraft({ patientId, request, itemId: at.item.itemId });
+  expect(await flagged(3)).not.toContain(anew);
+});

@@ -2,7 +2,9 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it, vi } from 'vitest';
 import { type CorrectionSubject, correctionSubjects } from '#core/corrections/correction.ts';
-import type { Correction, EnteredRow } from '#ui/clinician/answers.ts';
+import type { CareAnswer, Consents, Correction, EnteredRow, HomeEligibility } from '#ui/clinician/answers.ts';
+import { CareScreen } from '#ui/clinician/care/care-screen.tsx';
+import { CorrectForm } from '#ui/clinician/corrections/correct-form.tsx';
 import { CorrectionsSection } from '#ui/clinician/corrections/corrections-section.tsx';
 import { entryInWords } from '#ui/clinician/corrections/entry-words.ts';
 
@@ -39,6 +41,15 @@ const entered: Readonly<Record<CorrectionSubject, Record<string, unknown>>> = {
   goal: { goal: 'Climb stairs', state: 'open', byDay: null, note: null },
   baseline: { joint: 'right-knee', usualPain: null, acceptablePainLimit: 5, usualStiffnessMinutes: 10 },
   'effusion-test': { joint: 'right-knee', grade: '1+' },
+  clearance: { method: 'occlusion', limb: null, side: null, findings: ['sickle-cell'], reason: 'Trait only' },
+  'supervised-session': {
+    limb: 'leg',
+    side: 'right',
+    day,
+    supervisedThroughout: true,
+    remoteReason: null,
+    remark: null,
+  },
 };
 const row = (subject: CorrectionSubject, over: Partial<EnteredRow> = {}): EnteredRow => ({
   id: `row-${subject}`,
@@ -59,18 +70,22 @@ const page = (
   );
 
 describe('the corrections of a page', () => {
-  it.each(correctionSubjects)('offer to replace and to strike out a %s, each with its reason', (subject) => {
-    const html = page(subject, [row(subject)]);
-    expect(html).toContain('Replace the entry');
-    expect(html).toContain('Strike out the entry');
-    expect(html.match(/What was wrong/g)!.length).toBeGreaterThanOrEqual(2);
-  });
+  it.each(correctionSubjects)(
+    'offer for a %s to replace it and to strike it out, each with its reason',
+    (subject) => {
+      expect(page(subject, [row(subject)])).toContain('aria-label="Entered in error: 2 Mar');
+      const form = (act: 'replace' | 'strike-out') =>
+        renderToStaticMarkup(<CorrectForm patientId="p" subject={subject} row={row(subject)} act={act} />);
+      expect(form('replace')).toMatch(/What was wrong.*Replace the entry/);
+      expect(form('strike-out')).toMatch(/What was wrong.*Strike out the entry/);
+    },
+  );
 
   it('show what was marked with who and why, and offer nothing more for it', () => {
     const enteredInError = { reason: 'Typed 250 for 2.5', by: 'Ada', at: 1, replacedById: 'other' };
     const html = page('measurement', [row('measurement', { enteredInError })]);
     expect(html).toMatch(/Entered in error.*8 repetitions with 250 kg.*Replaced by Ada: Typed 250 for 2.5/);
-    expect(html).not.toContain('Strike out the entry');
+    expect(html).not.toContain('aria-label="Entered in error');
   });
 
   it('say which corrections wait, and that the stricter of both counts meanwhile', () => {
@@ -94,4 +109,26 @@ it('an entry in words says what was not given as not given', () => {
     'Right knee, usual pain not given, acceptable pain limit 5, stiffness 10 min',
   );
   expect(entryInWords('screening', entered.screening)).toBe('2 answers: 1 yes, 0 not known');
+});
+
+it('a limit in error that still binds says so in the list of limits', () => {
+  const limit = {
+    ...entered.limit,
+    id: 'l',
+    from: day,
+    liftedOn: null,
+    recordedAt: 0,
+    correctedPending: true,
+  };
+  const html = renderToStaticMarkup(
+    <CareScreen
+      patientId="p"
+      consents={{ kinds: [], rows: [], monitoringHours: null } as unknown as Consents}
+      homeEligibility={{ limbs: [] } as unknown as HomeEligibility}
+      care={{ limits: [limit], events: [], preApprovals: [] } as unknown as CareAnswer}
+      clock={{ zone: 'UTC', now: 0 }}
+      day={day}
+    />,
+  );
+  expect(html).toMatch(/3 kg \(entered in error; counts until the new plan is seen\)/);
 });

@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { Problem } from '#api/errors.ts';
+import { requireFresh } from '#api/fresh-sign-in.ts';
 import { recordProcedure, router } from '#api/trpc.ts';
 import { correctionSubjects, waitsToBeSeen } from '#core/corrections/correction.ts';
 import { correctionsOf, markEnteredInError, recordPlanSeen } from '#data/corrections/corrections.ts';
@@ -59,9 +60,10 @@ export const correctionsRouter = router({
         confirmed: z.boolean().default(false),
       }),
     )
-    .mutation(({ ctx: { access, patient }, input }) =>
+    .mutation(({ ctx: { access, patient, person }, input }) =>
       access.store.write(async () => {
         const of = input.subject;
+        if (of === 'clearance' && input.replacement !== undefined) requireFresh(person);
         const row = (await enteredOf(access, patient.id, of)).find(({ id }) => id === input.subjectId);
         if (!row) throw new Problem('not-found', 'This patient has no such entry.');
         const before = (await correctionsOf(access, patient.id)).find(

@@ -2,7 +2,7 @@
  * What a clinician enters, checked and kept: the same way for a first entry and for one that takes the
  * place of an entry in error. Each gives the id of the row it wrote and evaluates nothing.
  */
-import { Problem } from '#api/errors.ts';
+import { Problem, refusedWith } from '#api/errors.ts';
 import { checked } from '#api/inputs/checked.ts';
 import { unknownItems } from '#api/inputs/screening-items.ts';
 import type { Measurement } from '#core/assessment/measurements/measurement.ts';
@@ -11,24 +11,32 @@ import { measurementForm } from '#core/assessment/measurements/measurement-field
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { eventConsistent, eventFields, limitConsistent, limitFields } from '#core/episode/care-fields.ts';
 import { goalConsistent, goalFields } from '#core/episode/goals.ts';
+import { firstOcclusionRemote } from '#core/episode/remote-visit.ts';
+import { observedSessionFields } from '#core/episode/visit-fields.ts';
 import type { Joint } from '#core/exercises/joints.ts';
+import type { Refusal } from '#core/outcome.ts';
 import {
   baselineConsistent,
   baselineFields,
+  clearanceFields,
   effusionFields,
   screeningFields,
 } from '#core/record/staff-fields.ts';
+import { jointBlocks } from '#core/screening/joint-blocks.ts';
 import { isSameAnswer } from '#core/screening/pre-visit.ts';
 import type { Screening, ScreeningItemAnswer } from '#core/screening/screening.ts';
-import type { Day } from '#core/time/day.ts';
+import { type Day, daysBetween, isDay } from '#core/time/day.ts';
 import type { Access } from '#data/access.ts';
 import { setBaseline } from '#data/assessment/baselines.ts';
 import { recordGoalStep } from '#data/assessment/goals.ts';
 import { measurementsOf, recordEffusion, recordMeasurement } from '#data/assessment/measurements.ts';
 import { addEvent } from '#data/episode/care-events.ts';
+import { homeFactsOf, recordObservedSession } from '#data/episode/home-eligibility.ts';
 import { addLimit } from '#data/episode/limits-and-pre-approvals.ts';
+import { visitNow } from '#data/episode/visits.ts';
 import type { Patient } from '#data/patients/people.ts';
-import { recordScreening, screeningsOnRecord } from '#data/screening/screenings.ts';
+import { prescribingContextFor } from '#data/prescribing/prescribing-context.ts';
+import { recordClearance, recordScreening, screeningsOnRecord } from '#data/screening/screenings.ts';
 import { requireHandsOnTest } from '../episode/hands-on-test.ts';
 
 export interface Entering {
@@ -106,6 +114,40 @@ const effusionTest: Enter = async ({ access, patient, instead }, value) => {
   return recordEffusion(access, patient.id, row.joint, row.grade, instead?.day);
 };
 
+const clearance: Enter = async ({ access, patient }, value) => {
+  const row = checked(clearanceFields, value);
+  const { outcomes, screening: sheet } = await prescribingContextFor(access, patient);
+  const ofMethod = outcomes
+    .filter((outcome) => outcome.method === row.method)
+    .flatMap((outcome) => outcome.reasons);
+  const reasons = [...ofMethod, ...jointBlocks(sheet).map((block) => block.reason)];
+  const uncleared = row.findings.find(
+    (code) => !reasons.some((reason) => reason.code === code && reason.clearedBy !== null),
+  );
+  if (uncleared) throw new Problem('refused', 'One of these findings cannot be cleared here.');
+  return recordClearance(access, patient.id, row);
+};
+
+const supervisedDay = (day: string, today: string): readonly Refusal[] =>
+  isDay(day) && daysBetween(day, today) >= 0
+    ? []
+    : [
+        {
+          field: 'input.day',
+          code: 'too-high',
+          reason: 'Enter the day of the supervised session: today or earlier.',
+        },
+      ];
+
+const supervisedSession: Enter = async ({ access, patient }, value) => {
+  const row = checked(observedSessionFields, value, ({ day }) => supervisedDay(day, access.day));
+  const { observed } = await homeFactsOf(access, patient.id);
+  const before = observed.filter((one) => one.limb === row.limb && one.side === row.side).length;
+  const refused = firstOcclusionRemote(await visitNow(access, patient.id), before, row.remoteReason);
+  if (refused.length > 0) throw refusedWith(refused);
+  return recordObservedSession(access, patient.id, row);
+};
+
 export const enter: Readonly<Record<CorrectionSubject, Enter>> = {
   measurement,
   screening,
@@ -114,6 +156,8 @@ export const enter: Readonly<Record<CorrectionSubject, Enter>> = {
   goal,
   baseline,
   'effusion-test': effusionTest,
+  clearance,
+  'supervised-session': supervisedSession,
 };
 
 /** A first entry of whoever is calling. */

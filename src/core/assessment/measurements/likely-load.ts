@@ -23,6 +23,7 @@ const askedBeyondFactor = 2;
 const takenWeightKg = 70;
 
 type Test = MeasurementOf<'repetitions-to-failure'>;
+type Ways = 'both-ways' | 'upwards';
 type Load = Pick<Test, 'exerciseId' | 'side' | 'loadKg'>;
 
 /** An exercise of no catalogue is asked about from the largest share. */
@@ -51,24 +52,26 @@ const forWeight = (row: Load, known: readonly Measurement[]): readonly string[] 
   ];
 };
 
-const besideLast = (row: Load, known: readonly Measurement[]): readonly string[] => {
+const besideLast = (row: Load, known: readonly Measurement[], ways: Ways): readonly string[] => {
   const last = known.findLast(
     (one): one is Test =>
       one.kind === 'repetitions-to-failure' && one.exerciseId === row.exerciseId && one.side === row.side,
   );
   if (!last || last.loadKg === 0 || row.loadKg === 0) return [];
   const factor = row.loadKg / last.loadKg;
-  if (factor <= askedBeyondFactor && factor >= 1 / askedBeyondFactor) return [];
+  const isLow = ways === 'both-ways' && factor < 1 / askedBeyondFactor;
+  if (factor <= askedBeyondFactor && !isLow) return [];
   return [
     `${row.loadKg} kg is ${factor > 1 ? times(factor) : `only ${times(factor)}`} the ${last.loadKg} kg of ${last.day}. Is it right?`,
   ];
 };
 
 /** Questions for a load far from the person's own earlier one, or from what the body weight makes likely. */
-export const unlikelyLoad = (row: Load, known: readonly Measurement[]): readonly string[] => [
-  ...forWeight(row, known),
-  ...besideLast(row, known),
-];
+export const unlikelyLoad = (
+  row: Load,
+  known: readonly Measurement[],
+  ways: Ways = 'both-ways',
+): readonly string[] => [...forWeight(row, known), ...besideLast(row, known, ways)];
 
 interface Requested {
   readonly exerciseId: string;
@@ -78,13 +81,14 @@ interface Requested {
 }
 
 /**
- * The same for the figures of a request for a dose. A maximum is held against the body weight only: a test
+ * The same for the figures of a request for a dose. A load far under the one tested is what low loads are, and
+ * is not asked about. A maximum is held against the body weight only: a test
  * of many repetitions is done with a small part of it.
  */
 export const unlikelyRequest = (request: Requested, known: readonly Measurement[]): readonly string[] => {
   const { exerciseId, side, loadKg, knownOneRepMaxKg } = request;
   return [
-    ...(loadKg === undefined ? [] : unlikelyLoad({ exerciseId, side, loadKg }, known)),
+    ...(loadKg === undefined ? [] : unlikelyLoad({ exerciseId, side, loadKg }, known, 'upwards')),
     ...(knownOneRepMaxKg === undefined
       ? []
       : forWeight({ exerciseId, side, loadKg: knownOneRepMaxKg }, known)),

@@ -6,8 +6,9 @@ import type { Field } from '#core/calculations/describe.ts';
 import type { CorrectionSubject } from '#core/corrections/correction.ts';
 import { eventFields, limitFields } from '#core/episode/care-fields.ts';
 import { goalFields, goalStateWords } from '#core/episode/goals.ts';
+import { observedSessionFields } from '#core/episode/visit-fields.ts';
 import { exercises } from '#core/exercises/catalogue.ts';
-import { baselineFields, effusionFields } from '#core/record/staff-fields.ts';
+import { baselineFields, clearanceFields, effusionFields } from '#core/record/staff-fields.ts';
 import { screeningItem } from '#core/screening/items.ts';
 import { type ScreeningItemAnswer, screeningAnswers } from '#core/screening/screening.ts';
 import type { EnteredRow } from '../answers.ts';
@@ -41,6 +42,10 @@ const fieldsOf = (subject: CorrectionSubject, entered: Entered): readonly Field[
       return baselineFields;
     case 'effusion-test':
       return effusionFields;
+    case 'clearance':
+      return clearanceFields;
+    case 'supervised-session':
+      return observedSessionFields;
   }
 };
 
@@ -68,7 +73,7 @@ const choicesOf = (subject: CorrectionSubject, entered: Entered) => ({
     : {}),
 });
 
-interface CorrectFormProps {
+export interface CorrectFormProps {
   readonly patientId: string;
   readonly subject: CorrectionSubject;
   readonly row: EnteredRow;

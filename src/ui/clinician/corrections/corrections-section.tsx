@@ -5,7 +5,7 @@ import type { Day } from '#core/time/day.ts';
 import { Disclosure } from '#ui/design-system/disclosure.tsx';
 import { StatusTag } from '#ui/design-system/status-tag.tsx';
 import type { Correction, EnteredRow } from '../answers.ts';
-import { CorrectForm } from './correct-form.tsx';
+import { CorrectEntry } from './correct-entry.tsx';
 import { entryInWords } from './entry-words.ts';
 import { NewPlan } from './new-plan.tsx';
 
@@ -24,6 +24,8 @@ const titles: Readonly<Record<CorrectionSubject, string>> = {
   goal: 'Goals',
   baseline: 'Usual values',
   'effusion-test': 'Knee effusion tests',
+  clearance: 'Findings cleared',
+  'supervised-session': 'Supervised sessions',
 };
 
 interface LineProps {
@@ -48,20 +50,16 @@ const Line = ({ patientId, day, subject, row }: LineProps) => {
   }
   return (
     <li>
-      {words}
-      <Disclosure summary="Entered in error">
-        <Disclosure summary="Replace it">
-          <CorrectForm patientId={patientId} subject={subject} row={row} act="replace" />
-        </Disclosure>
-        <Disclosure summary="Strike it out">
-          <CorrectForm patientId={patientId} subject={subject} row={row} act="strike-out" />
-        </Disclosure>
-      </Disclosure>
+      {words} <CorrectEntry patientId={patientId} subject={subject} row={row} words={words} />
     </li>
   );
 };
 
-const Waiting = ({ patientId, corrections }: Pick<CorrectionsSectionProps, 'patientId' | 'corrections'>) =>
+/** Each with its new plan to look at; nothing where none waits. */
+export const CorrectionsWaiting = ({
+  patientId,
+  corrections,
+}: Pick<CorrectionsSectionProps, 'patientId' | 'corrections'>) =>
   corrections
     .filter((row) => row.waitsToBeSeen)
     .map((row) => (
@@ -78,7 +76,7 @@ const Waiting = ({ patientId, corrections }: Pick<CorrectionsSectionProps, 'pati
 export const CorrectionsSection = (props: CorrectionsSectionProps) => (
   <section className="stack-close screen-only">
     <h2>Corrections</h2>
-    <Waiting {...props} />
+    <CorrectionsWaiting {...props} />
     {props.of.map(({ subject, rows }) => (
       <Disclosure key={subject} summary={`${titles[subject]}: correct an entry`}>
         <ul className="plain-list stack-close">

@@ -51,6 +51,9 @@ const lines: Readonly<Record<CorrectionSubject, (entered: Entered) => string>> =
       given('stiffness', row.usualStiffnessMinutes, ' min'),
     ),
   'effusion-test': (row) => parts(option(row.joint), String(row.grade)),
+  clearance: (row) => parts(option(row.method), option(row.side), option(row.limb), `cleared: ${row.reason}`),
+  'supervised-session': (row) =>
+    parts(`${option(row.side)} ${row.limb}`, row.supervisedThroughout ? 'supervised throughout' : 'in part'),
 };
 
 export const entryInWords = (subject: CorrectionSubject, entered: Entered): string => lines[subject](entered);

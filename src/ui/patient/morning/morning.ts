@@ -41,6 +41,8 @@ export interface MorningDraft {
   readonly asksUrine?: boolean;
   readonly urine?: YesNo | null;
   readonly enteredAs?: Carer | null;
+  /** Entry it changes; null or absent where it is the first of its morning. */
+  readonly amends?: string | null;
 }
 
 export type MorningEvent =
@@ -74,6 +76,7 @@ export const beginMorning = (
     | 'isLate'
     | 'asksUrine'
     | 'enteredAs'
+    | 'amends'
   >,
 ): MorningDraft => ({
   shape: 1,

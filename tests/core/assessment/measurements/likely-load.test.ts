@@ -76,6 +76,7 @@ it('a maximum in a request is held against the body weight, a load against both'
   expect(unlikelyRequest({ ...request, knownOneRepMaxKg: 40 }, known)).toEqual([]);
   expect(unlikelyRequest({ ...request, knownOneRepMaxKg: 57 }, known)).toHaveLength(1);
   expect(unlikelyRequest({ ...request, loadKg: 9 }, known)).toHaveLength(1);
+  expect(unlikelyRequest({ ...request, loadKg: 1 }, known)).toEqual([]);
   expect(unlikelyRequest({ ...request, loadKg: 57 }, known)).toHaveLength(2);
   expect(unlikelyRequest(request, known)).toEqual([]);
 });

@@ -4,6 +4,7 @@ import { ClinicFrame } from '#ui/clinician/clinic-frame.tsx';
 import { OverviewScreen } from '#ui/clinician/record/overview-screen.tsx';
 import { RecordFrame } from '#ui/clinician/record/record-frame.tsx';
 import { type RecordParams, recordPage } from '../../clinic-page.ts';
+import { WaitingCorrections } from '../../corrections-on.tsx';
 
 export const metadata: Metadata = { title: 'Patient record' };
 
@@ -22,6 +23,7 @@ const OverviewPage = async ({ params, searchParams }: Props) => {
   return (
     <ClinicFrame place="/patients" name={person.name}>
       <RecordFrame patient={patient} day={day} section="">
+        <WaitingCorrections {...{ clinician, patientId }} />
         <OverviewScreen
           patient={patient}
           details={await clinician.people.details({ patientId })}

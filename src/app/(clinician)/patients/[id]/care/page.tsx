@@ -23,7 +23,10 @@ const CarePage = async ({ params }: { readonly params: RecordParams }) => {
           clock={clock}
           day={day}
         />
-        <CorrectionsOn {...{ clinician, patientId, day }} subjects={['limit', 'event']} />
+        <CorrectionsOn
+          {...{ clinician, patientId, day }}
+          subjects={['limit', 'event', 'supervised-session']}
+        />
       </RecordFrame>
     </ClinicFrame>
   );

@@ -19,7 +19,7 @@ const ScreeningPage = async ({ params }: { readonly params: RecordParams }) => {
           outcomes={await clinician.screening.outcomes({ patientId })}
           day={day}
         />
-        <CorrectionsOn {...{ clinician, patientId, day }} subjects={['screening']} />
+        <CorrectionsOn {...{ clinician, patientId, day }} subjects={['screening', 'clearance']} />
       </RecordFrame>
     </ClinicFrame>
   );
